@@ -1,0 +1,1 @@
+"""What is known about the trade: no screen, no disk, no clock, no print."""

@@ -1,0 +1,45 @@
+"""Good, watch or stop, with the on-limit case decided once: the limit itself counts as the better side.
+
+Comparisons allow 1e-9 relative, so that a quarter inch typed is not judged by how 6.35 is stored.
+"""
+
+from rules.results import Verdict
+
+CLOSENESS = 1e-9
+
+
+def reaches(number: float, limit: float) -> bool:
+    """number >= limit, the limit counting as reached."""
+    return number >= limit - CLOSENESS * max(1.0, abs(limit))
+
+
+def within(number: float, low: float, high: float) -> bool:
+    """low <= number <= high, both limits counting as inside."""
+    return reaches(number, low) and reaches(high, number)
+
+
+def more_than(number: float, limit: float) -> bool:
+    """number > limit, the limit itself not counting. For rules whose bad side includes the limit."""
+    return not reaches(limit, number)
+
+
+def at_least(number: float, good: float, watch: float | None = None) -> Verdict:
+    """More is better: good from `good` up, watch from `watch` up, else stop.
+
+    >>> at_least(6.0, good=6.0, watch=3.0), at_least(4.0, good=6.0, watch=3.0), at_least(2.9, good=6.0, watch=3.0)
+    ('good', 'watch', 'stop')
+    """
+    if reaches(number, good):
+        return "good"
+    return "watch" if watch is not None and reaches(number, watch) else "stop"
+
+
+def at_most(number: float, good: float, watch: float | None = None) -> Verdict:
+    """Less is better: good up to `good`, watch up to `watch`, else stop.
+
+    >>> at_most(1.6, good=1.6, watch=6.0), at_most(6.1, good=1.6, watch=6.0)
+    ('good', 'stop')
+    """
+    if reaches(good, number):
+        return "good"
+    return "watch" if watch is not None and reaches(watch, number) else "stop"

@@ -1,0 +1,264 @@
+"""Tape-measure text to a number, and a number back to text.
+
+`parse("9 3/8 in", "length", "inch")` gives 238.125 (mm). Nothing is guessed: what cannot be read is refused
+with a message that says what was typed, why it is not clear, and an example that would work.
+"""
+
+import math
+import re
+import unicodedata
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+Units = Literal["inch", "metric"]
+
+LONGEST_ENTRY = 200
+"""Characters. A quantity on paper never needs more; a longer one is a paste gone wrong."""
+
+INCH = 25.4
+POUND = 0.45359237
+GRAVITY = 9.80665
+POUND_FORCE = POUND * GRAVITY
+FOOT = 12 * INCH
+
+
+class EntryError(ValueError):
+    """An entry that cannot be read. The message is for the person who typed it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    """A kind of quantity: the unit used inside, the unit a bare number takes, and every spelling read.
+
+    `spellings` maps a spelling (lower case unless case matters, spaces removed) to its size in `unit`.
+    """
+
+    name: str
+    unit: str
+    bare: dict[Units, str]
+    examples: dict[Units, str]
+    spellings: dict[str, float]
+
+
+def _kind(
+    name: str, unit: str, inch: str, metric: str, examples: tuple[str, str], spellings: dict[str, float]
+) -> Kind:
+    return Kind(
+        name,
+        unit,
+        {"inch": inch, "metric": metric},
+        {"inch": examples[0], "metric": examples[1]},
+        spellings,
+    )
+
+
+_DEGREE = math.pi / 180
+
+KINDS: dict[str, Kind] = {
+    kind.name: kind
+    for kind in (
+        _kind(
+            "length", "mm", "in", "mm", ("9 3/8 in", "260 mm"),
+            {
+                "mm": 1.0, "cm": 10.0, "m": 1000.0,
+                "in": INCH, "in.": INCH, "inch": INCH, "inches": INCH, '"': INCH, "″": INCH, "”": INCH, "''": INCH,
+                "ft": FOOT, "ft.": FOOT, "foot": FOOT, "feet": FOOT, "'": FOOT, "′": FOOT, "’": FOOT,
+            },
+        ),
+        _kind(
+            "angle", "rad", "deg", "deg", ("8 deg", "8 deg"),
+            {"deg": _DEGREE, "deg.": _DEGREE, "degree": _DEGREE, "degrees": _DEGREE, "°": _DEGREE, "rad": 1.0},
+        ),
+        _kind(
+            "mass", "kg", "lb", "kg", ("520 lb", "236 kg"),
+            {
+                "kg": 1.0, "g": 0.001, "t": 1000.0,
+                "lb": POUND, "lb.": POUND, "lbs": POUND, "lbs.": POUND, "pound": POUND, "pounds": POUND, "oz": POUND / 16,
+            },
+        ),
+        _kind(
+            "force", "N", "lbf", "N", ("2700 lbf", "12 kN"),
+            {"n": 1.0, "kn": 1000.0, "lbf": POUND_FORCE},
+        ),
+        _kind(
+            "pressure", "MPa", "psi", "MPa", ("1000 psi", "6.9 MPa"),
+            {"MPa": 1.0, "mpa": 1.0, "kPa": 0.001, "kpa": 0.001, "bar": 0.1, "psi": POUND_FORCE / INCH**2},
+        ),
+        _kind(
+            "speed", "m/s", "mph", "km/h", ("70 mph", "110 km/h"),
+            {"m/s": 1.0, "km/h": 1 / 3.6, "kmh": 1 / 3.6, "kph": 1 / 3.6, "mph": 0.44704},
+        ),
+        _kind(
+            "torque", "N m", "lbf ft", "N m", ("90 lbf ft", "122 N m"),
+            {
+                **dict.fromkeys(("nm", "n·m", "n.m", "n-m", "n*m"), 1.0),
+                **dict.fromkeys(
+                    ("lbfft", "lbf-ft", "lbf·ft", "lbf.ft", "ftlbf", "ft-lbf", "ft·lbf", "lbft", "lb-ft", "ftlb", "ft-lb",
+                     "ft.lb", "lb.ft", "ftlbs", "ft-lbs"),
+                    POUND_FORCE * 0.3048,
+                ),
+                **dict.fromkeys(("lbfin", "lbf-in", "inlbf", "in-lbf", "lbin", "lb-in", "inlb", "in-lb"), POUND_FORCE * 0.0254),
+            },
+        ),
+        _kind(
+            "percent", "share", "%", "%", ("65 %", "65 %"),
+            {"%": 0.01, "percent": 0.01, "percentage": 0.01},
+        ),
+        _kind("ratio", "1", "", "", ("0.38", "0.38"), {}),
+    )
+}  # fmt: skip
+
+_NUMBER = re.compile(
+    r"(?P<sign>[-+]?)\s*(?:"
+    r"(?P<whole>\d+)(?:-|\s+)(?P<top>\d+)\s*/\s*(?P<bottom>\d+)"
+    r"|(?P<only_top>\d+)\s*/\s*(?P<only_bottom>\d+)"
+    r"|(?P<decimal>\d+(?:\.\d*|,\d+)?|[.,]\d+)"
+    r")",
+    re.ASCII,
+)
+_FOOT_MARKS = ("ft", "ft.", "foot", "feet", "'", "′", "’")
+
+
+def parse(entry: object, kind_name: str, units: Units | None) -> float:
+    """Read one quantity.
+
+    entry: text such as `9 3/8 in`, or a TOML integer or float (a bare number).
+    kind_name: a key of KINDS. units: what a bare number takes; None refuses bare numbers.
+    Returns the number in the kind's inside unit (mm, rad, kg, N, MPa, m/s, N m, or a plain ratio).
+    Raises EntryError, never anything else.
+    """
+    kind = KINDS[kind_name]
+    if isinstance(entry, bool) or not isinstance(entry, str | int | float):
+        raise EntryError(f"this should be a {kind.name} such as {_example(kind, units)}")
+    if not isinstance(entry, str):
+        return _finite(_bare(float_of(entry), kind, units, str(entry)[:40]), str(entry)[:40], kind, units)
+    text = plain_number_text(entry)
+    if not text:
+        raise EntryError(f"nothing is written here; for example {_example(kind, units)}")
+    match = _NUMBER.match(text)
+    if not match:
+        raise _unreadable(entry, kind, units, "does not start with a number")
+    number = _number(match, entry, kind, units)
+    rest = text[match.end() :].strip()
+    if kind.name == "length" and (compound := _feet_and_inches(number, rest, match["sign"], entry, kind, units)) is not None:
+        return _finite(compound, entry, kind, units)
+    if not rest:
+        return _finite(_bare(number, kind, units, entry), entry, kind, units)
+    if rest[0] in "0123456789.,/-+":
+        raise _unreadable(entry, kind, units, "is not one clear number")
+    size = _size(rest, kind)
+    if size is None:
+        raise _unreadable(entry, kind, units, _unit_fault(rest, kind))
+    return _finite(number * size, entry, kind, units)
+
+
+def float_of(number: int | float) -> float:
+    """A TOML number as a float; an integer too large for one becomes infinite, which `parse` refuses."""
+    try:
+        return float(number)
+    except OverflowError:
+        return math.inf
+
+
+def plain_number_text(entry: str) -> str:
+    """The entry with fraction characters, minus signs and no-break spaces in their plain form.
+
+    `9⅜` becomes `9 3/8`: folding the whole text at once would make `93/8` of it.
+    """
+    if len(entry) > LONGEST_ENTRY:
+        raise EntryError(f"this is {len(entry)} characters long; a number with its unit is enough")
+    out = []
+    for character in entry:
+        folded = unicodedata.normalize("NFKC", character)
+        if "⁄" in folded:
+            top, _, bottom = folded.partition("⁄")
+            out.append(f"{'' if out and out[-1] == '-' else ' '}{top}/{bottom}")
+        elif character in "−‐‑–—":
+            out.append("-")
+        elif character == "⁄":
+            out.append("/")
+        elif character in "\u00a0\u2009\u202f":
+            out.append(" ")
+        else:
+            out.append(character)
+    return "".join(out).strip()
+
+
+def _number(match: re.Match[str], entry: str, kind: Kind, units: Units | None) -> float:
+    sign = -1.0 if match["sign"] == "-" else 1.0
+    try:
+        if match["decimal"] is not None:
+            return sign * float(match["decimal"].replace(",", "."))
+        top, bottom = int(match["top"] or match["only_top"]), int(match["bottom"] or match["only_bottom"])
+        if bottom == 0:
+            raise _unreadable(entry, kind, units, "divides by nought")
+        if match["whole"] is None:
+            return sign * top / bottom
+        if top >= bottom:
+            raise _unreadable(entry, kind, units, "has a fraction that is not less than one")
+        return sign * float(int(match["whole"]) + Fraction(top, bottom))
+    except OverflowError:
+        raise _unreadable(entry, kind, units, "is too large to be a measurement") from None
+
+
+def _feet_and_inches(
+    feet: float, rest: str, sign: str, entry: str, kind: Kind, units: Units | None
+) -> float | None:
+    """`5 ft 2 1/2 in`: None when the text after the first number is not feet followed by more."""
+    for mark in sorted(_FOOT_MARKS, key=len, reverse=True):
+        after = rest[len(mark) :].strip()
+        if not rest.lower().startswith(mark) or not after or not after[0].isdigit():
+            continue
+        match = _NUMBER.match(after)
+        inch_mark = after[match.end() :].strip().lower() if match else ""
+        if match and not match["sign"] and kind.spellings.get(inch_mark) == INCH:
+            inches = _number(match, entry, kind, units)
+            if feet != int(feet) or inches >= 12:
+                raise _unreadable(entry, kind, units, "is not whole feet and less than twelve inches")
+            return (abs(feet) * FOOT + inches * INCH) * (-1 if sign == "-" else 1)
+        raise _unreadable(entry, kind, units, "does not end in inches")
+    return None
+
+
+def _size(spelling: str, kind: Kind) -> float | None:
+    """How large a spelled unit is, in the kind's inside unit; None if it is not one of this kind."""
+    squeezed = re.sub(r"\s+", "", spelling)
+    if squeezed in kind.spellings:
+        return kind.spellings[squeezed]
+    lowered = squeezed.lower()
+    # `mPa` and `MM` must not pass as `MPa` and `mm`: only whole-capital or whole-small spellings fold.
+    if squeezed in (lowered, squeezed.upper(), squeezed.capitalize()) or kind.unit in ("N m", "N", "m/s"):
+        return kind.spellings.get(lowered)
+    return None
+
+
+def _unit_fault(rest: str, kind: Kind) -> str:
+    for other in KINDS.values():
+        if other is not kind and _size(rest, other) is not None:
+            return f"is a {other.name}, and a {kind.name} is wanted"
+    return f"ends in “{rest[:20]}”, which is not a unit of {kind.name} known here"
+
+
+def _bare(number: float, kind: Kind, units: Units | None, entry: str) -> float:
+    if kind.name == "ratio":
+        return number
+    if units is None and kind.name not in ("angle", "percent"):
+        raise EntryError(f"“{entry}” has no unit, and the sheet does not say units = \"inch\" or \"metric\"")
+    size = _size(kind.bare[units or "inch"], kind)
+    assert size is not None
+    return number * size
+
+
+def _finite(number: float, entry: str, kind: Kind, units: Units | None) -> float:
+    if not math.isfinite(number):
+        raise _unreadable(entry, kind, units, "is not a finite number")
+    return number
+
+
+def _unreadable(entry: str, kind: Kind, units: Units | None, why: str) -> EntryError:
+    return EntryError(f"“{entry[:40]}” {why}; for example {_example(kind, units)}")
+
+
+def _example(kind: Kind, units: Units | None) -> str:
+    return kind.examples[units or "inch"]

@@ -1,0 +1,83 @@
+"""What would have to change to make a check pass: root finding on one named field at a time."""
+
+from collections.abc import Callable
+from math import ceil, floor, radians
+
+from rules.display import in_a_sentence, show
+from rules.graph import Graph, Node, Worked
+from rules.quantity import INCH, KINDS, POUND, Units
+from rules.sheet.asking import AskedField
+
+_GRID: dict[str, tuple[float, float]] = {
+    "mm": (INCH / 16, 1.0),
+    "rad": (radians(0.5), radians(0.5)),
+    "kg": (5 * POUND, 2.0),
+    "m/s": (0.44704, 1 / 3.6),
+}
+"""The step an offered answer is rounded to, in the inside unit: inch sheets, metric sheets."""
+
+
+def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str]:
+    """For each field the check offers to change: the nearest answer that makes it good, others held, in words."""
+    offers = []
+    for name in node.note.try_changing:
+        asked, now = graph.fields[name], worked.known.get(name)
+        if isinstance(now, float):
+            answer = nearest_good(graph, node, worked, asked, units)
+            if answer is not None:
+                words = in_a_sentence(asked.label)
+                unit = KINDS[asked.kind].unit
+                offers.append(f"{words} {show(answer, unit, units)} (now {show(now, unit, units)})")
+    return offers
+
+
+def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, units: Units) -> float | None:
+    """The answer to one field nearest the present one that makes the check good, rounded to a step a shop uses.
+
+    Within the field's bounds, all other answers held. None when no answer does.
+    """
+    needed = graph.needs(node.name)
+    answers = {name: worked.known[name] for name in needed if name in graph.fields and name in worked.known}
+
+    def good(answer: float) -> bool:
+        trial = graph.work_out({**answers, asked.name: answer}, only=needed)
+        judgement = graph.ask_check(node, trial)
+        return judgement is not None and judgement.verdict == "good"
+
+    step = INCH if asked.whole_inches else _grid(asked, units)
+    found = [
+        answer
+        for direction in (-1, 1)
+        if (answer := _first_good(good, answers[asked.name], direction, step, asked)) is not None
+    ]
+    return min(found, key=lambda answer: abs(answer - answers[asked.name]), default=None)
+
+
+def _grid(asked: AskedField, units: Units) -> float:
+    inch, metric = _GRID.get(KINDS[asked.kind].unit, (1.0, 1.0))
+    return inch if units == "inch" else metric
+
+
+def _first_good(
+    good: Callable[[float], bool], now: float, direction: int, step: float, asked: AskedField
+) -> float | None:
+    """Walk outward in doubling strides until good, then halve back to the boundary, then round outward to the step."""
+    edge = asked.least if direction < 0 else asked.most
+    if edge is None:
+        return None
+    near, stride = now, step
+    while True:
+        far = now + direction * stride
+        if (far - edge) * direction >= 0:
+            far = edge
+        if good(far):
+            break
+        if far == edge:
+            return None
+        near, stride = far, stride * 2
+    while abs(far - near) > step / 16:
+        middle = (near + far) / 2
+        near, far = (near, middle) if good(middle) else (middle, far)
+    steps = far / step
+    rounded = (ceil(steps - 1e-9) if direction > 0 else floor(steps + 1e-9)) * step
+    return rounded if good(rounded) else None

@@ -1,0 +1,133 @@
+"""What is asked: one model a step, and the reading of a whole sheet.
+
+A sheet's document is the plain table of tables a TOML file gives. What was typed stays in it; `read_sheet`
+works out what the entries stand for and says of each one that cannot be read where it is and what would be right.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from pydantic import ValidationError
+
+from rules.quantity import EntryError, Units
+from rules.sheet.asking import AskedField, Step, printable, unsafe_character
+from rules.sheet.caliper import Caliper
+from rules.sheet.hub import Hub
+from rules.sheet.job import Job
+from rules.sheet.pivots import Pivots
+from rules.sheet.rotor import Rotor
+from rules.sheet.tyre import Tyre
+from rules.sheet.wheel import Wheel
+
+SHEET_VERSION = 1
+STEPS: tuple[type[Step], ...] = (Job, Tyre, Wheel, Rotor, Caliper, Hub, Pivots)
+FIELDS: dict[str, AskedField] = {asked.name: asked for step in STEPS for asked in step.asked().values()}
+WORKED_OUT = ("warning", "checklist")
+"""Tables the program writes itself on every save."""
+
+
+@dataclass(frozen=True, slots=True)
+class Fault:
+    """An entry that cannot be read: where it is (`wheel.width`), and what is wrong with what stands there."""
+
+    where: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A sheet as read: answers by dotted field name in inside units, what was typed, and every fault."""
+
+    title: str = ""
+    units: Units | None = None
+    answers: Mapping[str, Any] = field(default_factory=dict)
+    typed: Mapping[str, object] = field(default_factory=dict)
+    faults: tuple[Fault, ...] = ()
+    unknown: tuple[str, ...] = ()
+
+    @property
+    def shown_in(self) -> Units:
+        """The units results are shown in: the sheet's own, or inches where it does not say."""
+        return self.units or "inch"
+
+    @property
+    def missing(self) -> tuple[str, ...]:
+        """Needed fields that have no readable answer, in order."""
+        return tuple(name for name, asked in FIELDS.items() if asked.needed and name not in self.answers)
+
+
+def read_sheet(document: Mapping[str, object]) -> Sheet:
+    """Read every entry of a document. Never raises: what cannot be read becomes a fault and the rest stands.
+
+    An empty text counts as not answered yet.
+    """
+    faults: list[Fault] = []
+    title = _top_text(document, "title", faults)
+    units = _units(document, faults)
+    answers: dict[str, Any] = {}
+    typed: dict[str, object] = {}
+    unknown = [key for key in document if key not in _KNOWN_KEYS]
+    for step in STEPS:
+        table = document.get(step.name, {})
+        if not isinstance(table, Mapping):
+            faults.append(Fault(step.name, f"[{step.name}] should be a table of entries, not a single value"))
+            continue
+        asked = step.asked()
+        unknown += [f"{step.name}.{key}" for key in table if key not in asked]
+        entries = {key: entry for key, entry in table.items() if key in asked and not _empty(entry)}
+        typed |= {f"{step.name}.{key}": entry for key, entry in entries.items()}
+        read, bad = _read_step(step, entries, units)
+        answers |= {f"{step.name}.{key}": answer for key, answer in read.items()}
+        faults += bad
+    faults += [
+        Fault(printable(name), "the name holds a control or invisible character; it is kept but never shown as it is")
+        for name in unknown
+        if unsafe_character(name)
+    ]
+    return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown))
+
+
+def _read_step(step: type[Step], entries: dict[str, object], units: Units | None) -> tuple[dict[str, Any], list[Fault]]:
+    """Validate a step; entries that fail are reported and left out, so that one slip does not hide the others."""
+    context = {"units": units}
+    try:
+        return {key: answer for key, answer in step.model_validate(entries, context=context) if answer is not None}, []
+    except ValidationError as error:
+        bad = {str(detail["loc"][0]): _message(detail) for detail in error.errors(include_url=False)}
+    rest = {key: entry for key, entry in entries.items() if key not in bad}
+    read = {key: answer for key, answer in step.model_validate(rest, context=context) if answer is not None}
+    return read, [Fault(f"{step.name}.{key}", text) for key, text in bad.items()]
+
+
+def _message(detail: Any) -> str:
+    cause = detail.get("ctx", {}).get("error")
+    return printable(cause if isinstance(cause, EntryError) else detail["msg"])
+
+
+def _empty(entry: object) -> bool:
+    return isinstance(entry, str) and not entry.strip()
+
+
+def _top_text(document: Mapping[str, object], key: str, faults: list[Fault]) -> str:
+    entry = document.get(key, "")
+    if not isinstance(entry, str):
+        faults.append(Fault(key, f"the {key} should be words in quotes"))
+        return ""
+    if fault := unsafe_character(entry):
+        faults.append(Fault(key, f"the {key} holds {fault}; type it again without that"))
+    return printable(entry)
+
+
+def _units(document: Mapping[str, object], faults: list[Fault]) -> Units | None:
+    entry = document.get("units")
+    if entry == "inch":
+        return "inch"
+    if entry == "metric":
+        return "metric"
+    stands = "nothing stands there" if entry is None else f"“{printable(entry)[:40]}” stands there"
+    faults.append(Fault("units", f'{stands}; write units = "inch" or units = "metric"'))
+    return None
+
+
+_KNOWN_KEYS = {"sheet_version", "title", "units", *(step.name for step in STEPS), *WORKED_OUT}

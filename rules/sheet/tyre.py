@@ -1,0 +1,59 @@
+"""The tyres the upright must suit."""
+
+from rules.marks import TyreMark
+from rules.sheet.asking import Step, ask
+from rules.units import Kg, Mm, Price
+
+
+class Tyre(Step):
+    """Smallest and largest tyre, and what their maker says."""
+
+    name = "tyre"
+    title = "Tyre"
+    intro = (
+        "The tyre comes first: its size sets the height of the spindle, and so where the steering axis meets the "
+        "ground. Give the smallest and the largest tyre you will ever fit; the layout is drawn for the middle."
+    )
+    cautions = (
+        "Never fit a tyre to a rim its maker does not list, nor a 16 in tyre to a 16.5 in rim.",
+        "Printed sizes are not measured sizes. Mount one and measure it before metal is cut.",
+    )
+
+    smallest: TyreMark | None = ask(
+        "Smallest tyre", "tyre mark",
+        "The size mark on the sidewall of the smallest tyre you will run. Load index and speed letter may follow it.",
+    )
+    largest: TyreMark | None = ask(
+        "Largest tyre", "tyre mark",
+        "The size mark of the largest tyre you will run. The same as the smallest if there is only one.",
+    )
+    design_diameter: Mm | None = ask(
+        "Design tyre diameter", "length",
+        "Outside diameter the layout is drawn for. Leave empty to use the middle of the two tyres.",
+        may_be_empty=True, between=("300 mm", "1600 mm"), reading_error="3 mm",
+    )
+    loaded_radius: Mm | None = ask(
+        "Loaded radius", "length",
+        "Ground to spindle centre with the design tyre at running pressure under the real load. Half the diameter is "
+        "used until it is measured.",
+        may_be_empty=True, between=("120 mm", "800 mm"), reading_error="3 mm",
+    )
+    rim_width_least: Mm | None = ask(
+        "Narrowest rim allowed", "length",
+        "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
+        between=("60 mm", "600 mm"),
+    )
+    rim_width_most: Mm | None = ask(
+        "Widest rim allowed", "length", "From the same list: the widest rim.", between=("60 mm", "600 mm")
+    )
+    load_capacity: Kg | None = ask(
+        "Load one tyre may carry", "mass",
+        "From the sidewall, at the pressure you will run. Leave empty to use the load index in the size marks.",
+        may_be_empty=True, between=("50 kg", "5000 kg"),
+    )
+    speed_symbol: str | None = ask(
+        "Speed symbol", "speed symbol",
+        "The letter after the load index on the sidewall. Leave empty if it is in the size mark.",
+        may_be_empty=True,
+    )
+    price_each: Price | None = ask("Price each", "price", "What one tyre costs, fitted.", may_be_empty=True)

@@ -1,0 +1,1 @@
+"""Published figures as data, each table with its source."""

@@ -1,0 +1,28 @@
+"""The units that annotations carry. Inside `rules` every number is in exactly one of these.
+
+A value's parameters and result are annotated with these types, and the graph compares them when it is
+built: a function that takes millimetres where its producer returns radians is refused at once.
+"""
+
+from dataclasses import dataclass
+from typing import Annotated
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """A unit, named by its symbol."""
+
+    symbol: str
+
+
+Mm = Annotated[float, Unit("mm")]
+Rad = Annotated[float, Unit("rad")]
+Kg = Annotated[float, Unit("kg")]
+Newton = Annotated[float, Unit("N")]
+MPa = Annotated[float, Unit("MPa")]
+NewtonMetre = Annotated[float, Unit("N m")]
+MetrePerSecond = Annotated[float, Unit("m/s")]
+Share = Annotated[float, Unit("share")]
+"""A part of a whole: 0.65 is 65 %."""
+Ratio = Annotated[float, Unit("1")]
+Price = Annotated[float, Unit("price")]

@@ -1,0 +1,15 @@
+"""The working: one module per subject, one pure function per value."""
+
+from collections.abc import Callable
+from typing import Any
+
+from rules.values import gaps, pivots, rotor, self_centring, steering_axis, tyre, wheel_stack
+
+MODULES = (tyre, wheel_stack, rotor, steering_axis, pivots, gaps, self_centring)
+
+VALUES: tuple[Callable[..., Any], ...] = tuple(
+    function
+    for module in MODULES
+    for function in vars(module).values()
+    if hasattr(function, "note") and function.__module__ == module.__name__
+)

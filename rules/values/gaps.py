@@ -1,0 +1,112 @@
+"""Room between parts that turn and parts that do not. Negative: they hit."""
+
+from math import hypot
+
+from rules.graph import value
+from rules.results import NotForThisBuild, Waits
+from rules.units import Mm
+
+PLAIN = "geometry of simple solid shapes"
+
+
+@value("gaps", formula="barrel inside diameter / 2 - rotor diameter / 2 - reach beyond the rotor edge", source=PLAIN)
+def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_above_rotor: Mm) -> Mm:
+    """Between the caliper's highest point and the inside of the barrel, mm.
+
+    >>> caliper_barrel_gap(361.0, 285.0, 22.0)
+    16.0
+    """
+    return barrel_inside_diameter / 2 - rotor_diameter / 2 - reach_above_rotor
+
+
+@value("gaps", formula="spoke room + wheel face to rotor middle - outboard reach", source=PLAIN)
+def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> Mm:
+    """Between the caliper's outermost face and the back of the spokes, mm.
+
+    >>> caliper_spoke_gap(5.0, 50.0, 45.0)
+    10.0
+    """
+    return spoke_room + face_to_rotor - outboard_reach
+
+
+def _in_barrel(pivot_offset: Mm, overall_width: Mm) -> None:
+    if pivot_offset <= -overall_width / 2:
+        raise NotForThisBuild("the pivot's centre sits inboard of the wheel's inner lip")
+
+
+def _barrel_gap(barrel: Mm, ahead: Mm, below_or_above: Mm, housing: Mm) -> float:
+    return barrel / 2 - hypot(ahead, below_or_above) - housing
+
+
+@value(
+    "gaps",
+    formula="barrel inside diameter / 2 - distance of the lower pivot from the spindle's line - lower housing reach",
+    source=PLAIN,
+)
+def lower_pivot_barrel_gap(
+    barrel_inside_diameter: Mm,
+    wheel_overall_width: Mm,
+    lower_pivot_offset: Mm,
+    lower_pivot_ahead: Mm,
+    lower_below_spindle: Mm,
+    lower_radius: Mm | None,
+) -> Mm:
+    """Between the lower pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
+
+    >>> lower_pivot_barrel_gap(361.0, 240.0, -80.0, 30.0, 40.0, 25.0)
+    105.5
+    """
+    _in_barrel(lower_pivot_offset, wheel_overall_width)
+    if lower_radius is None:
+        raise Waits("pivots.lower_radius")
+    return _barrel_gap(barrel_inside_diameter, lower_pivot_ahead, lower_below_spindle, lower_radius)
+
+
+@value(
+    "gaps",
+    formula="barrel inside diameter / 2 - distance of the upper pivot from the spindle's line - upper housing reach",
+    source=PLAIN,
+)
+def upper_pivot_barrel_gap(
+    barrel_inside_diameter: Mm,
+    wheel_overall_width: Mm,
+    upper_pivot_offset: Mm,
+    upper_pivot_ahead: Mm,
+    upper_above_spindle: Mm,
+    upper_radius: Mm | None,
+) -> Mm:
+    """Between the upper pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
+
+    >>> upper_pivot_barrel_gap(361.0, 240.0, -80.0, -30.0, 40.0, 25.0)
+    105.5
+    """
+    _in_barrel(upper_pivot_offset, wheel_overall_width)
+    if upper_radius is None:
+        raise Waits("pivots.upper_radius")
+    return _barrel_gap(barrel_inside_diameter, upper_pivot_ahead, upper_above_spindle, upper_radius)
+
+
+@value(
+    "gaps",
+    formula="rotor plane offset - rotor working thickness / 2 - lower pivot offset - lower housing reach",
+    source=PLAIN,
+)
+def lower_pivot_rotor_gap(
+    rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
+    rotor_diameter: Mm,
+    lower_pivot_offset: Mm,
+    lower_pivot_ahead: Mm,
+    lower_below_spindle: Mm,
+    lower_radius: Mm | None,
+) -> Mm:
+    """Between the rotor's inboard face and the lower pivot's housing, mm, when the housing reaches over the rotor.
+
+    >>> lower_pivot_rotor_gap(-40.0, 20.0, 285.0, -85.0, 0.0, 120.0, 25.0)
+    10.0
+    """
+    if lower_radius is None:
+        raise Waits("pivots.lower_radius")
+    if hypot(lower_pivot_ahead, lower_below_spindle) - lower_radius >= rotor_diameter / 2:
+        raise NotForThisBuild("the lower pivot's housing sits beyond the rotor's edge")
+    return rotor_plane_offset - rotor_working_thickness / 2 - lower_pivot_offset - lower_radius
