@@ -38,9 +38,7 @@ def show(number: float, unit: str, units: Units) -> str:
     if unit == "mm" and units == "inch":
         return _inches(number / INCH)
     symbol, factor = (
-        _PUBLISHED.get(unit)
-        or (_IN_INCH_SHEETS if units == "inch" else _IN_METRIC_SHEETS).get(unit)
-        or (unit, 1.0)
+        _PUBLISHED.get(unit) or (_IN_INCH_SHEETS if units == "inch" else _IN_METRIC_SHEETS).get(unit) or (unit, 1.0)
     )
     figure = _rounded(number * factor)
     if symbol in ("1", "price"):
@@ -93,7 +91,9 @@ def exact(number: float, kind_name: str, units: Units) -> str:
     """
     kind: Kind = KINDS[kind_name]
     symbol = kind.bare[units]
-    size = kind.spellings[symbol] if symbol in kind.spellings else kind.spellings.get(symbol.lower().replace(" ", ""), 1.0)
+    size = (
+        kind.spellings[symbol] if symbol in kind.spellings else kind.spellings.get(symbol.lower().replace(" ", ""), 1.0)
+    )
     digits = format(Decimal(f"{number / size:.15g}"), "f")
     return f"{digits} {symbol}".strip()
 

@@ -17,7 +17,6 @@ from rules.results import Estimate, Grade, Judgement, NotForThisBuild, OutsideRa
 from rules.sheet.asking import AskedField
 from rules.units import Unit
 
-
 F = TypeVar("F", bound=Callable[..., Any])
 
 
@@ -139,7 +138,7 @@ class Graph:
         self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
         self.checks: dict[str, Node] = {}
         for function in checks:
-            node = self._node(function.note.id, function)
+            node = self._node(function.note.id, function)  # type: ignore[attr-defined]
             if node.name in self.checks:
                 raise GraphError(f"two checks are called {node.name}")
             for changed in node.note.try_changing:
@@ -234,7 +233,9 @@ class Graph:
             annotation, optional = _without_none(hints.get(parameter))
             wanted, produced = _unit(annotation, function, parameter), self.units[origin]
             if wanted != produced:
-                raise GraphError(f"{function.__name__}: {parameter} is taken in {wanted}, but {origin} gives {produced}")
+                raise GraphError(
+                    f"{function.__name__}: {parameter} is taken in {wanted}, but {origin} gives {produced}"
+                )
             inputs.append(Input(parameter, origin, optional))
         return Node(name, function, function.note, tuple(inputs), self.units.get(name, "judgement"))  # type: ignore[attr-defined]
 
@@ -247,7 +248,9 @@ class Graph:
         if len(found) == 1:
             return found[0]
         if found:
-            raise GraphError(f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front")
+            raise GraphError(
+                f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
+            )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
 
 

@@ -78,9 +78,7 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
-    return Finding(
-        node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated
-    )
+    return Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)
 
 
 def _in_words(

@@ -119,7 +119,9 @@ def read_bolt_circle(entry: object, units: Units | None) -> BoltCircle:
     return BoltCircle(entry.strip(), count, diameter)
 
 
-_METRIC_THREAD = re.compile(r"(?P<m>[mM]?)\s*(?P<diameter>\d{1,2})(?:\s*[xX×]\s*(?P<pitch>\d(?:[.,]\d{1,2})?))?\s*(?:mm)?", re.ASCII)
+_METRIC_THREAD = re.compile(
+    r"(?P<m>[mM]?)\s*(?P<diameter>\d{1,2})(?:\s*[xX×]\s*(?P<pitch>\d(?:[.,]\d{1,2})?))?\s*(?:mm)?", re.ASCII
+)
 _INCH_THREAD = re.compile(
     r"(?P<diameter>\d[\d /-]*?/\d{1,2}|\d)\s*(?:in|\")?\s*-\s*(?P<per_inch>\d{1,2})\s*(?:UNC|UNF|UNEF|UN|TPI|in)?",
     re.ASCII | re.IGNORECASE,

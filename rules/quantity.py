@@ -41,9 +41,7 @@ class Kind:
     spellings: dict[str, float]
 
 
-def _kind(
-    name: str, unit: str, inch: str, metric: str, examples: tuple[str, str], spellings: dict[str, float]
-) -> Kind:
+def _kind(name: str, unit: str, inch: str, metric: str, examples: tuple[str, str], spellings: dict[str, float]) -> Kind:
     return Kind(
         name,
         unit,
@@ -141,7 +139,10 @@ def parse(entry: object, kind_name: str, units: Units | None) -> float:
         raise _unreadable(entry, kind, units, "does not start with a number")
     number = _number(match, entry, kind, units)
     rest = text[match.end() :].strip()
-    if kind.name == "length" and (compound := _feet_and_inches(number, rest, match["sign"], entry, kind, units)) is not None:
+    if (
+        kind.name == "length"
+        and (compound := _feet_and_inches(number, rest, match["sign"], entry, kind, units)) is not None
+    ):
         return _finite(compound, entry, kind, units)
     if not rest:
         return _finite(_bare(number, kind, units, entry), entry, kind, units)
@@ -168,7 +169,7 @@ def plain_number_text(entry: str) -> str:
     """
     if len(entry) > LONGEST_ENTRY:
         raise EntryError(f"this is {len(entry)} characters long; a number with its unit is enough")
-    out = []
+    out: list[str] = []
     for character in entry:
         folded = unicodedata.normalize("NFKC", character)
         if "⁄" in folded:
@@ -202,9 +203,7 @@ def _number(match: re.Match[str], entry: str, kind: Kind, units: Units | None) -
         raise _unreadable(entry, kind, units, "is too large to be a measurement") from None
 
 
-def _feet_and_inches(
-    feet: float, rest: str, sign: str, entry: str, kind: Kind, units: Units | None
-) -> float | None:
+def _feet_and_inches(feet: float, rest: str, sign: str, entry: str, kind: Kind, units: Units | None) -> float | None:
     """`5 ft 2 1/2 in`: None when the text after the first number is not feet followed by more."""
     for mark in sorted(_FOOT_MARKS, key=len, reverse=True):
         after = rest[len(mark) :].strip()
@@ -244,7 +243,7 @@ def _bare(number: float, kind: Kind, units: Units | None, entry: str) -> float:
     if kind.name == "ratio":
         return number
     if units is None and kind.name not in ("angle", "percent"):
-        raise EntryError(f"“{entry}” has no unit, and the sheet does not say units = \"inch\" or \"metric\"")
+        raise EntryError(f'“{entry}” has no unit, and the sheet does not say units = "inch" or "metric"')
     size = _size(kind.bare[units or "inch"], kind)
     assert size is not None
     return number * size

@@ -82,9 +82,7 @@ def caliper_suits_rotor(rotor_working_thickness: Mm, made_for_thickness: Mm) -> 
     if verdict == "good":
         return Judgement(verdict, text)
     thin = rotor_working_thickness < made_for_thickness
-    text += (
-        " Worn pads can leave their guides and the piston its bore." if thin else " New pads may not go in."
-    )
+    text += " Worn pads can leave their guides and the piston its bore." if thin else " New pads may not go in."
     return Judgement(
         verdict, text, "A rotor of the thickness the caliper was made for, or a caliper made for this rotor."
     )

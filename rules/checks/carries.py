@@ -38,7 +38,11 @@ def tyre_load(
         text += " Only one of the two size marks carries a load index: look the other up on its sidewall."
     if load_capacity is None and any(mark.passenger for mark in marks):
         text += " A passenger-car tyre on a truck carries its index divided by 1.10 (49 CFR 571.110)."
-    change = "" if verdict == "good" else "A tyre with a higher load index, or a lighter corner. Low pressure lowers the capacity."
+    change = (
+        ""
+        if verdict == "good"
+        else "A tyre with a higher load index, or a lighter corner. Low pressure lowers the capacity."
+    )
     return Judgement(verdict, text, change)
 
 
@@ -112,7 +116,9 @@ def wheel_load(wheel_load_rating: Kg, corner_weight: Kg) -> Judgement:
     """The wheel's stamped rating against the weighed load. Trailer wheels are not made for braking and steering."""
     verdict = at_least(wheel_load_rating, good=MARGIN * corner_weight, watch=corner_weight)
     change = "" if verdict == "good" else "A wheel with a higher rating, made for a braked, steered car."
-    return Judgement(verdict, "The wheel is rated for {wheel_load_rating}; it carries {corner_weight} standing.", change)
+    return Judgement(
+        verdict, "The wheel is rated for {wheel_load_rating}; it carries {corner_weight} standing.", change
+    )
 
 
 @check(
@@ -130,7 +136,9 @@ def bearing_near_tyre_centre(bearing_offset: Mm) -> Judgement:
     figures = {"distance": (abs(bearing_offset), "mm"), "limit": (25.0, "mm")}
     side = "inboard" if bearing_offset < 0 else "outboard"
     if within(bearing_offset, -25.0, 25.0):
-        return Judgement("good", f"The bearing's middle is {{distance}} {side} of the tyre's centre plane.", figures=figures)
+        return Judgement(
+            "good", f"The bearing's middle is {{distance}} {side} of the tyre's centre plane.", figures=figures
+        )
     return Judgement(
         "watch",
         f"The bearing's middle is {{distance}} {side} of the tyre's centre plane; beyond {{limit}} the tyre levers on it.",

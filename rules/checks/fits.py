@@ -69,9 +69,7 @@ def tyre_rim_width(wheel_width: Mm, rim_width_least: Mm, rim_width_most: Mm) -> 
     source=f"{PRACTICE}; the arithmetic is geometry",
     grade="common practice",
 )
-def wheel_numbers_agree(
-    offset: Mm | None, backspacing: Mm | None, wheel_overall_width: Mm | None
-) -> Judgement:
+def wheel_numbers_agree(offset: Mm | None, backspacing: Mm | None, wheel_overall_width: Mm | None) -> Judgement:
     """Offset as given against backspacing - overall width / 2. Needs both figures; else there is nothing to compare."""
     if offset is None and backspacing is None:
         raise Waits("wheel.offset", "wheel.backspacing")
@@ -111,14 +109,18 @@ def _bolt_circles(one: BoltCircle, other: BoltCircle, one_name: str, other_name:
     difference = abs(one.diameter - other.diameter)
     figures = {"one": (one.diameter, "mm"), "other": (other.diameter, "mm")}
     if one.count == other.count and difference <= SAME_CIRCLE + 1e-9:
-        return Judgement("good", f"{one_name} and {other_name} share one circle: {one.count} x {{one}}.", figures=figures)
+        return Judgement(
+            "good", f"{one_name} and {other_name} share one circle: {one.count} x {{one}}.", figures=figures
+        )
     text = f"{one_name} has {one.count} x {{one}}, {other_name} {other.count} x {{other}}: not one bolt circle."
     low, high = sorted((one.diameter, other.diameter))
     if one.count == other.count and any(
         abs(low - near) <= SAME_CIRCLE and abs(high - far) <= SAME_CIRCLE for near, far in NEAR_MISSES
     ):
         text += " This is a well-known near miss: the nuts start, and the studs are bent or the wheel works loose."
-    return Judgement("stop", text, "Change one of the parts, or have it drilled by its maker. Never slot holes.", figures)
+    return Judgement(
+        "stop", text, "Change one of the parts, or have it drilled by its maker. Never slot holes.", figures
+    )
 
 
 @check(
@@ -233,7 +235,9 @@ def stud_engagement_enough(stud_engagement: Mm, stud_thread: Thread) -> Judgemen
     figures = {"needed": (stud_thread.diameter, "mm")}
     turns = f"{max(stud_engagement, 0.0) / stud_thread.pitch:.1f} turns"
     if at_least(stud_engagement, good=stud_thread.diameter) == "good":
-        return Judgement("good", f"The nut gets {{stud_engagement}} of thread ({turns}); {{needed}} is the least.", figures=figures)
+        return Judgement(
+            "good", f"The nut gets {{stud_engagement}} of thread ({turns}); {{needed}} is the least.", figures=figures
+        )
     return Judgement(
         "stop",
         f"The nut gets {{stud_engagement}} of thread ({turns}); one diameter, {{needed}}, is the least.",

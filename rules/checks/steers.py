@@ -4,7 +4,7 @@ from math import radians
 
 from rules.bands import at_most, more_than, reaches, within
 from rules.graph import check
-from rules.results import Judgement, NotForThisBuild
+from rules.results import Judgement, NotForThisBuild, Waits
 from rules.units import Mm, NewtonMetre, Rad
 
 PRACTICE = "common practice, no source"
@@ -57,13 +57,17 @@ def ground_offset_usual(ground_offset: Mm) -> Judgement:
     change = "More backspacing, more inclination, or pivots further out in the wheel."
     if ground_offset < 0:
         figures = {"outboard": (-ground_offset, "mm")}
-        text = "The axis meets the ground {outboard} outboard of the tyre's centre plane: the wheel toes in when braked."
+        text = (
+            "The axis meets the ground {outboard} outboard of the tyre's centre plane: the wheel toes in when braked."
+        )
         return Judgement("watch", text, "Less inclination, less backspacing, or pivots further in.", figures)
     if reaches(100.0, ground_offset):
         return Judgement(
             "watch", "Ground offset is {ground_offset}: expect kickback, heavy steering and tramlining.", change
         )
-    return Judgement("stop", "Ground offset is {ground_offset}: a stone at speed can take the wheel out of your hands.", change)
+    return Judgement(
+        "stop", "Ground offset is {ground_offset}: a stone at speed can take the wheel out of your hands.", change
+    )
 
 
 @check(
@@ -88,9 +92,7 @@ def ground_offset_across_tyres(ground_offset_smallest_tyre: Mm, ground_offset_la
         )  # fmt: skip
     if at_most(change, good=10.0) == "good":
         return Judgement("good", f"{text}.", figures=figures)
-    return Judgement(
-        "watch", f"{text}: a change of {{moved}}.", "Less inclination, or tyres closer in size.", figures
-    )
+    return Judgement("watch", f"{text}: a change of {{moved}}.", "Less inclination, or tyres closer in size.", figures)
 
 
 @check(
@@ -103,10 +105,12 @@ def ground_offset_across_tyres(ground_offset_smallest_tyre: Mm, ground_offset_la
     grade="common practice",
     try_changing=("pivots.spacing",),
 )
-def swap_spacing_matches(spacing: Mm, swap_spacing: Mm | None) -> Judgement:
+def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None) -> Judgement:
     """Your pivot spacing against that of the ready-made upright you want to be able to change to."""
     if swap_spacing is None:
         raise NotForThisBuild("no ready-made spare is asked for")
+    if spacing is None:
+        raise Waits("pivots.spacing")
     difference = abs(spacing - swap_spacing)
     figures = {"difference": (difference, "mm")}
     if at_most(difference, good=0.8) == "good":
@@ -143,7 +147,11 @@ def castor_usual(castor: Rad) -> Judgement:
     if castor > 4 * DEGREE:
         return Judgement("watch", "Castor is {castor}; above 10 deg the steering grows heavy and the joints run out of angle.",
                          "Less castor, or power steering and a check of the joint angles.")  # fmt: skip
-    return Judgement("watch", "Castor is {castor}; with less than 4 deg the steering hardly returns by itself.", "Move the upper pivot back.")
+    return Judgement(
+        "watch",
+        "Castor is {castor}; with less than 4 deg the steering hardly returns by itself.",
+        "Move the upper pivot back.",
+    )
 
 
 @check(
@@ -182,7 +190,9 @@ def trail_positive(mechanical_trail: Mm) -> Judgement:
 def self_centring(return_moment_20_deg: NewtonMetre) -> Judgement:
     """Whether the weight on both front tyres turns the wheels back to straight from 20 deg. Friction takes its part."""
     if more_than(return_moment_20_deg, 0.0):
-        return Judgement("good", "Turned 20 deg, the car's weight returns the wheels with {return_moment_20_deg} before friction.")
+        return Judgement(
+            "good", "Turned 20 deg, the car's weight returns the wheels with {return_moment_20_deg} before friction."
+        )
     return Judgement(
         "stop",
         "Turned 20 deg, the car's weight does not bring the wheels back: {return_moment_20_deg}.",
@@ -204,7 +214,8 @@ def pivots_straddle_spindle(lower_below_spindle: Mm, upper_above_spindle: Mm) ->
     """With both pivots on one side of the spindle, every braking force levers on the joints."""
     if more_than(lower_below_spindle, 0.0) and more_than(upper_above_spindle, 0.0):
         return Judgement(
-            "good", "The lower pivot is {lower_below_spindle} below the spindle, the upper {upper_above_spindle} above it."
+            "good",
+            "The lower pivot is {lower_below_spindle} below the spindle, the upper {upper_above_spindle} above it.",
         )
     return Judgement(
         "watch",

@@ -8,8 +8,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from pydantic import ValidationError
-
 from rules.quantity import EntryError, Units
 from rules.sheet.asking import AskedField, Step, printable, unsafe_character
 from rules.sheet.caliper import Caliper
@@ -77,32 +75,17 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         unknown += [f"{step.name}.{key}" for key in table if key not in asked]
         entries = {key: entry for key, entry in table.items() if key in asked and not _empty(entry)}
         typed |= {f"{step.name}.{key}": entry for key, entry in entries.items()}
-        read, bad = _read_step(step, entries, units)
-        answers |= {f"{step.name}.{key}": answer for key, answer in read.items()}
-        faults += bad
+        for key, entry in entries.items():
+            try:
+                answers[f"{step.name}.{key}"] = asked[key].read(entry, units)
+            except EntryError as fault:
+                faults.append(Fault(f"{step.name}.{key}", printable(fault)))
     faults += [
         Fault(printable(name), "the name holds a control or invisible character; it is kept but never shown as it is")
         for name in unknown
         if unsafe_character(name)
     ]
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown))
-
-
-def _read_step(step: type[Step], entries: dict[str, object], units: Units | None) -> tuple[dict[str, Any], list[Fault]]:
-    """Validate a step; entries that fail are reported and left out, so that one slip does not hide the others."""
-    context = {"units": units}
-    try:
-        return {key: answer for key, answer in step.model_validate(entries, context=context) if answer is not None}, []
-    except ValidationError as error:
-        bad = {str(detail["loc"][0]): _message(detail) for detail in error.errors(include_url=False)}
-    rest = {key: entry for key, entry in entries.items() if key not in bad}
-    read = {key: answer for key, answer in step.model_validate(rest, context=context) if answer is not None}
-    return read, [Fault(f"{step.name}.{key}", text) for key, text in bad.items()]
-
-
-def _message(detail: Any) -> str:
-    cause = detail.get("ctx", {}).get("error")
-    return printable(cause if isinstance(cause, EntryError) else detail["msg"])
 
 
 def _empty(entry: object) -> bool:

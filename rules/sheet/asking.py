@@ -92,9 +92,7 @@ def unsafe_character(text: str, several_lines: bool = False) -> str | None:
 
 def printable(text: object) -> str:
     """The text with every character a terminal would obey replaced by a visible mark."""
-    return "".join(
-        "\ufffd" if unicodedata.category(character) in _UNSAFE else character for character in str(text)
-    )
+    return "".join("\ufffd" if unicodedata.category(character) in _UNSAFE else character for character in str(text))
 
 
 def ask(
@@ -114,7 +112,7 @@ def ask(
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
     reading_error: what a careful reading may be out by ("1 mm").
     """
-    asked = {
+    asked: dict[str, Any] = {
         "label": label, "kind": kind, "how": how, "needed": not may_be_empty, "choices": choices,
         "least": None if between is None else _limit(between[0], kind),
         "most": None if between is None else _limit(between[1], kind),
@@ -129,9 +127,14 @@ def _limit(limit: str | float, kind: str) -> float:
 
 
 class Step(BaseModel):
-    """One step of the sheet: its fields, in the order they are asked."""
+    """One step of the sheet: its fields, in the order they are asked.
 
-    model_config = ConfigDict(extra="ignore", frozen=True)
+    A sheet is read entry by entry through `asked`, so that one slip never hides another; validating a whole step
+    as a model reads the same entries through the same questions. The models are built only when that is asked for:
+    building them all takes longer than judging a sheet.
+    """
+
+    model_config = ConfigDict(extra="ignore", frozen=True, defer_build=True)
 
     name: ClassVar[str]
     title: ClassVar[str]

@@ -22,67 +22,105 @@ class Pivots(Step):
     )
 
     spacing: Mm | None = ask(
-        "Pivot spacing", "length", "Centre to centre of the two pivots, straight along the axis.",
-        between=("60 mm", "800 mm"), reading_error="1 mm",
+        "Pivot spacing",
+        "length",
+        "Centre to centre of the two pivots, straight along the axis.",
+        between=("60 mm", "800 mm"),
+        reading_error="1 mm",
     )
     inclination: Rad | None = ask(
-        "Inclination", "angle", "Lean of the axis seen from the front; plus when the top is inboard.",
-        between=("-30 deg", "45 deg"), reading_error="0.25 deg",
+        "Inclination",
+        "angle",
+        "Lean of the axis seen from the front; plus when the top is inboard.",
+        between=("-30 deg", "45 deg"),
+        reading_error="0.25 deg",
     )
     castor: Rad | None = ask(
-        "Castor", "angle", "Lean of the axis seen from the side; plus when the top is to the rear.",
-        between=("-30 deg", "45 deg"), reading_error="0.25 deg",
+        "Castor",
+        "angle",
+        "Lean of the axis seen from the side; plus when the top is to the rear.",
+        between=("-30 deg", "45 deg"),
+        reading_error="0.25 deg",
     )
     ground_offset: Mm | None = ask(
-        "Ground offset", "length",
+        "Ground offset",
+        "length",
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre (scrub radius). Plus when "
         "it lands inboard.",
-        between=("-300 mm", "300 mm"), reading_error="2 mm",
+        between=("-300 mm", "300 mm"),
+        reading_error="2 mm",
     )
     axis_ahead: Mm | None = ask(
-        "Axis ahead of the spindle", "length",
+        "Axis ahead of the spindle",
+        "length",
         "At spindle height, how far the axis passes ahead of the spindle's centre. Usually 0; empty counts as 0.",
-        may_be_empty=True, between=("-150 mm", "150 mm"), reading_error="1 mm",
+        may_be_empty=True,
+        between=("-150 mm", "150 mm"),
+        reading_error="1 mm",
     )
     lower_below_spindle: Mm | None = ask(
-        "Lower pivot below spindle", "length", "Straight down from the spindle's centre to the lower pivot's centre.",
-        between=("-400 mm", "500 mm"), reading_error="1 mm",
+        "Lower pivot below spindle",
+        "length",
+        "Straight down from the spindle's centre to the lower pivot's centre.",
+        between=("-400 mm", "500 mm"),
+        reading_error="1 mm",
     )
-    upper_kind: str | None = ask("Upper pivot is a", "choice", "What the upper outer joint is.", choices=JOINTS)
-    lower_kind: str | None = ask("Lower pivot is a", "choice", "What the lower outer joint is.", choices=JOINTS)
+    upper_kind: str | None = ask("Upper pivot kind", "choice", "What the upper outer joint is.", choices=JOINTS)
+    lower_kind: str | None = ask("Lower pivot kind", "choice", "What the lower outer joint is.", choices=JOINTS)
     upper_radius: Mm | None = ask(
-        "Upper housing reach", "length", "From the upper pivot's centre to the farthest point of its housing or arm end.",
-        may_be_empty=True, between=("3 mm", "120 mm"), reading_error="1 mm",
+        "Upper housing reach",
+        "length",
+        "From the upper pivot's centre to the farthest point of its housing or arm end.",
+        may_be_empty=True,
+        between=("3 mm", "120 mm"),
+        reading_error="1 mm",
     )
     lower_radius: Mm | None = ask(
-        "Lower housing reach", "length", "From the lower pivot's centre to the farthest point of its housing or arm end.",
-        may_be_empty=True, between=("3 mm", "120 mm"), reading_error="1 mm",
+        "Lower housing reach",
+        "length",
+        "From the lower pivot's centre to the farthest point of its housing or arm end.",
+        may_be_empty=True,
+        between=("3 mm", "120 mm"),
+        reading_error="1 mm",
     )
     upper_shear: str | None = ask(
-        "Upper bolt held in", "choice", "Double shear: metal on both sides of the joint. Single: on one side only.",
-        may_be_empty=True, choices=("single", "double"),
+        "Upper bolt shear",
+        "choice",
+        "Double shear: metal on both sides of the joint. Single: on one side only.",
+        may_be_empty=True,
+        choices=("single", "double"),
     )
     lower_shear: str | None = ask(
-        "Lower bolt held in", "choice", "Double shear: metal on both sides of the joint. Single: on one side only.",
-        may_be_empty=True, choices=("single", "double"),
+        "Lower bolt shear",
+        "choice",
+        "Double shear: metal on both sides of the joint. Single: on one side only.",
+        may_be_empty=True,
+        choices=("single", "double"),
     )
     upper_retained: bool | None = ask(
-        "Upper joint kept if it pulls out", "yes or no",
+        "Upper joint kept if it pulls out",
+        "yes or no",
         "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
         may_be_empty=True,
     )
     lower_retained: bool | None = ask(
-        "Lower joint kept if it pulls out", "yes or no",
+        "Lower joint kept if it pulls out",
+        "yes or no",
         "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
         may_be_empty=True,
     )
     spring_on: str | None = ask(
-        "Spring acts on", "choice", "Which arm the spring or shock pushes on. That arm's outer pivot carries the car.",
+        "Spring acts on",
+        "choice",
+        "Which arm the spring or shock pushes on. That arm's outer pivot carries the car.",
         choices=("lower arm", "upper arm"),
     )
     swap_spacing: Mm | None = ask(
-        "Spacing of a ready-made spare", "length",
+        "Spacing of a ready-made spare",
+        "length",
         "Pivot spacing of the ready-made upright you want to be able to change to. Leave empty if there is none.",
-        may_be_empty=True, between=("60 mm", "800 mm"), reading_error="1 mm",
+        may_be_empty=True,
+        between=("60 mm", "800 mm"),
+        reading_error="1 mm",
     )
     price_each: Price | None = ask("Price each", "price", "What one joint costs.", may_be_empty=True)  # fmt: skip

@@ -21,57 +21,83 @@ class Rotor(Step):
     )
 
     diameter: Mm | None = ask(
-        "Rotor diameter", "length", "Straight across the outside edge, over any rust lip.",
-        between=("100 mm", "600 mm"), reading_error="0.5 mm",
+        "Rotor diameter",
+        "length",
+        "Straight across the outside edge, over any rust lip.",
+        between=("100 mm", "600 mm"),
+        reading_error="0.5 mm",
     )
     thickness: Mm | None = ask(
-        "Thickness, new", "length", "Micrometer or caliper on the braking faces, inside the worn lip; new figure.",
-        between=("2 mm", "80 mm"), reading_error="0.05 mm",
+        "Thickness, new",
+        "length",
+        "Micrometer or caliper on the braking faces, inside the worn lip; new figure.",
+        between=("2 mm", "80 mm"),
+        reading_error="0.05 mm",
     )
     minimum_thickness: Mm | None = ask(
-        "Minimum thickness", "length", "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
+        "Minimum thickness",
+        "length",
+        "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
         between=("1 mm", "80 mm"),
     )
     style: str | None = ask(
-        "Style as used", "choice",
+        "Style as used",
+        "choice",
         "Solid: one plate. Vented: two plates with vanes between. Cut to one plate: a vented rotor turned down to one.",
         choices=("solid", "vented", "cut to one plate"),
     )
     finished_thickness: Mm | None = ask(
-        "Finished thickness", "length",
+        "Finished thickness",
+        "length",
         "What is left after turning, vane roots cleaned off. Leave empty if the rotor is used as bought.",
-        may_be_empty=True, between=("1 mm", "80 mm"), reading_error="0.05 mm",
+        may_be_empty=True,
+        between=("1 mm", "80 mm"),
+        reading_error="0.05 mm",
     )
     kept_plate_carries_hat: bool | None = ask(
-        "Kept plate carries the hat", "yes or no",
+        "Kept plate carries the hat",
+        "yes or no",
         "Only for a cut rotor: is the plate you keep the one cast to the hat? The other one is held by the vanes alone.",
         may_be_empty=True,
     )
     hat_thickness: Mm | None = ask(
-        "Hat thickness at the studs", "length",
+        "Hat thickness at the studs",
+        "length",
         "Metal between hub flange and wheel. 0 when the rotor bolts on behind the flange.",
-        between=("0 mm", "60 mm"), reading_error="0.1 mm",
+        between=("0 mm", "60 mm"),
+        reading_error="0.1 mm",
     )
     face_to_rotor: Mm | None = ask(
-        "Wheel face to rotor middle", "length",
+        "Wheel face to rotor middle",
+        "length",
         "Straightedge across the face the wheel bolts to; depth to the middle of the new rotor's thickness. Plus when "
         "the rotor is inboard.",
-        between=("-150 mm", "300 mm"), reading_error="0.5 mm",
+        between=("-150 mm", "300 mm"),
+        reading_error="0.5 mm",
     )
     band_inside_diameter: Mm | None = ask(
-        "Inside of the braking band", "length", "Across the inner edge of the swept face, where the hat begins.",
-        may_be_empty=True, between=("50 mm", "550 mm"), reading_error="1 mm",
+        "Inside of the braking band",
+        "length",
+        "Across the inner edge of the swept face, where the hat begins.",
+        may_be_empty=True,
+        between=("50 mm", "550 mm"),
+        reading_error="1 mm",
     )
     bolt_circle: BoltCircle | None = ask(
         "Bolt circle", "bolt circle", "Holes in the hat and their circle, as for the wheel."
     )
     centre_bore: Mm | None = ask(
-        "Centre bore", "length", "Inside calipers across the hole that fits over the hub pilot.",
-        between=("20 mm", "300 mm"), reading_error="0.1 mm",
+        "Centre bore",
+        "length",
+        "Inside calipers across the hole that fits over the hub pilot.",
+        between=("20 mm", "300 mm"),
+        reading_error="0.1 mm",
     )
     ring_mass: Kg | None = ask(
-        "Mass of the friction ring", "mass",
+        "Mass of the friction ring",
+        "mass",
         "The ring alone, as used, without the hat: weigh a scrap one cut off, or volume x 7.2 g a cubic centimetre.",
-        may_be_empty=True, between=("0.3 kg", "40 kg"),
+        may_be_empty=True,
+        between=("0.3 kg", "40 kg"),
     )
     price_each: Price | None = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip

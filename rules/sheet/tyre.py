@@ -20,26 +20,35 @@ class Tyre(Step):
     )
 
     smallest: TyreMark | None = ask(
-        "Smallest tyre", "tyre mark",
+        "Smallest tyre",
+        "tyre mark",
         "The size mark on the sidewall of the smallest tyre you will run. Load index and speed letter may follow it.",
     )
     largest: TyreMark | None = ask(
-        "Largest tyre", "tyre mark",
+        "Largest tyre",
+        "tyre mark",
         "The size mark of the largest tyre you will run. The same as the smallest if there is only one.",
     )
     design_diameter: Mm | None = ask(
-        "Design tyre diameter", "length",
+        "Design tyre diameter",
+        "length",
         "Outside diameter the layout is drawn for. Leave empty to use the middle of the two tyres.",
-        may_be_empty=True, between=("300 mm", "1600 mm"), reading_error="3 mm",
+        may_be_empty=True,
+        between=("300 mm", "1600 mm"),
+        reading_error="3 mm",
     )
     loaded_radius: Mm | None = ask(
-        "Loaded radius", "length",
+        "Loaded radius",
+        "length",
         "Ground to spindle centre with the design tyre at running pressure under the real load. Half the diameter is "
         "used until it is measured.",
-        may_be_empty=True, between=("120 mm", "800 mm"), reading_error="3 mm",
+        may_be_empty=True,
+        between=("120 mm", "800 mm"),
+        reading_error="3 mm",
     )
     rim_width_least: Mm | None = ask(
-        "Narrowest rim allowed", "length",
+        "Narrowest rim allowed",
+        "length",
         "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
         between=("60 mm", "600 mm"),
     )
@@ -47,12 +56,15 @@ class Tyre(Step):
         "Widest rim allowed", "length", "From the same list: the widest rim.", between=("60 mm", "600 mm")
     )
     load_capacity: Kg | None = ask(
-        "Load one tyre may carry", "mass",
+        "Load one tyre may carry",
+        "mass",
         "From the sidewall, at the pressure you will run. Leave empty to use the load index in the size marks.",
-        may_be_empty=True, between=("50 kg", "5000 kg"),
+        may_be_empty=True,
+        between=("50 kg", "5000 kg"),
     )
     speed_symbol: str | None = ask(
-        "Speed symbol", "speed symbol",
+        "Speed symbol",
+        "speed symbol",
         "The letter after the load index on the sidewall. Leave empty if it is in the size mark.",
         may_be_empty=True,
     )

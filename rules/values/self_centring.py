@@ -82,7 +82,9 @@ def lift_inner_20_deg(
     return disc(wheel_centre_height, ground_offset, mechanical_trail, inclination, castor).lift(TURN)
 
 
-@value("self-centring", formula="lift of a disc turned 20 deg outward about the axis (exact, see source)", source=SOURCE)
+@value(
+    "self-centring", formula="lift of a disc turned 20 deg outward about the axis (exact, see source)", source=SOURCE
+)
 def lift_outer_20_deg(
     wheel_centre_height: Mm, ground_offset: Mm, mechanical_trail: Mm, inclination: Rad, castor: Rad
 ) -> Mm:

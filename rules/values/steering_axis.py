@@ -72,7 +72,9 @@ def ground_offset_largest_tyre(
     )
 
 
-@value("steering axis", formula="angle whose tangent is the diagonal of tan(inclination) and tan(castor)", source=GEOMETRY)
+@value(
+    "steering axis", formula="angle whose tangent is the diagonal of tan(inclination) and tan(castor)", source=GEOMETRY
+)
 def axis_tilt(inclination: Rad, castor: Rad) -> Rad:
     """True angle of the axis from vertical, radians; not the root of the squares of the two angles.
 
@@ -83,7 +85,11 @@ def axis_tilt(inclination: Rad, castor: Rad) -> Rad:
     return acos(1 / hypot(1, tan(inclination), tan(castor)))
 
 
-@value("steering axis", formula="wheel centre height x tan(castor) + axis ahead of the spindle (0 if not entered)", source=GEOMETRY)
+@value(
+    "steering axis",
+    formula="wheel centre height x tan(castor) + axis ahead of the spindle (0 if not entered)",
+    source=GEOMETRY,
+)
 def mechanical_trail(wheel_centre_height: Mm, castor: Rad, axis_ahead: Mm | None) -> Mm:
     """How far ahead of the tyre contact the axis meets the ground, mm; positive trails.
 

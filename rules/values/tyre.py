@@ -7,9 +7,7 @@ from rules.tables.load_index import LOAD_CAPACITY
 from rules.tables.speed_symbol import HIGHEST_SPEED
 from rules.units import Kg, MetrePerSecond, Mm
 
-MARK_RULE = (
-    "ISO 4000-1 and UN Regulation 30 design rule for metric marks; flotation marks state the diameter in inches"
-)
+MARK_RULE = "ISO 4000-1 and UN Regulation 30 design rule for metric marks; flotation marks state the diameter in inches"
 
 
 @value("tyre", formula="diameter that the smallest tyre's size mark states", source=MARK_RULE)
@@ -95,9 +93,7 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
     formula="speed that the speed symbol as entered stands for, else the lower of those in the two size marks",
     source="speed symbols of UN Regulations 30 and 54, as printed in the French decree of 24 October 1994, annex I",
 )
-def tyre_highest_speed(
-    speed_symbol: str | None, smallest: TyreMark | None, largest: TyreMark | None
-) -> MetrePerSecond:
+def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, largest: TyreMark | None) -> MetrePerSecond:
     """Highest speed the tyres are marked for, m/s.
 
     >>> round(tyre_highest_speed("Q", None, None) * 3.6, 6)

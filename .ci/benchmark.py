@@ -1,0 +1,178 @@
+"""Prints how long things take, as ratios to a plain program timed in the same run. Nothing is asserted.
+
+    python .ci/benchmark.py [judge] [check] [paint] [keys]
+"""
+
+import os
+import pty
+import select
+import statistics
+import struct
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable
+from fcntl import ioctl
+from pathlib import Path
+from termios import TIOCSWINSZ
+
+HERE = Path(__file__).resolve().parent.parent
+PYTHON = sys.executable
+SHEET = HERE / "sample_sheets" / "marsh_runner_finished.toml"
+EMPTY_APP = """
+from textual.app import App
+from textual.widgets import Static
+class Empty(App):
+    def compose(self):
+        yield Static("ready-to-type")
+Empty().run()
+"""
+BARE_APP = """
+from textual.app import App
+from textual.widgets import Input, Static
+class Bare(App):
+    def compose(self):
+        yield Input(id="entry")
+        yield Static("ready-to-type", id="echo")
+    def on_input_changed(self, event):
+        self.query_one("#echo", Static).update("echo " + event.value)
+Bare().run()
+"""
+
+
+def median(measure: Callable[[], float], times: int) -> float:
+    """The middle of several measurements."""
+    return statistics.median(measure() for _ in range(times))
+
+
+def process_seconds(*arguments: str) -> float:
+    """Wall time of one process from start to end."""
+    start = time.perf_counter()
+    subprocess.run([PYTHON, *arguments], check=False, cwd=HERE, stdout=subprocess.DEVNULL)
+    return time.perf_counter() - start
+
+
+class Terminal:
+    """A program in a pseudo-terminal of 120 x 40, read as bytes."""
+
+    def __init__(self, *arguments: str) -> None:
+        self.started = time.perf_counter()
+        self.pid, self.file = pty.fork()
+        if self.pid == 0:
+            os.environ["TERM"] = "xterm-256color"
+            os.chdir(HERE)
+            os.execv(PYTHON, [PYTHON, *arguments])
+        ioctl(self.file, TIOCSWINSZ, struct.pack("HHHH", 40, 120, 0, 0))
+
+    def until(self, text: bytes, seconds: float = 20) -> float:
+        """Read until a text appears; the time it appeared."""
+        seen, end = b"", time.perf_counter() + seconds
+        while time.perf_counter() < end:
+            if select.select([self.file], [], [], 0.05)[0]:
+                seen += os.read(self.file, 65536)
+                if text in seen:
+                    return time.perf_counter()
+        raise TimeoutError(f"{text!r} did not appear")
+
+    def quiet(self, seconds: float = 0.25) -> None:
+        """Read away whatever comes until nothing does."""
+        while select.select([self.file], [], [], seconds)[0]:
+            os.read(self.file, 65536)
+
+    def key_to_paint(self, key: bytes) -> float:
+        """Seconds from one key to the first byte of the repaint."""
+        self.quiet()
+        start = time.perf_counter()
+        os.write(self.file, key)
+        select.select([self.file], [], [], 5)
+        os.read(self.file, 65536)
+        return time.perf_counter() - start
+
+    def close(self) -> None:
+        """End the program."""
+        os.kill(self.pid, 9)
+        os.waitpid(self.pid, 0)
+        os.close(self.file)
+
+
+def judge_speed() -> None:
+    """All values and checks on a full sheet, and many sheets in one process."""
+    import contextlib
+    import io
+
+    from rules.judge import judge
+    from rules.sheet import read_sheet
+    from wizard.command_line import check_files
+    from wizard.sheet_file import read
+
+    sheet = read_sheet(read(SHEET).document)
+
+    def once() -> float:
+        start = time.perf_counter()
+        judge(sheet)
+        return time.perf_counter() - start
+
+    print(f"judge: all values and checks on a full sheet {median(once, 200) * 1000:.2f} ms (aim: 5 ms)")
+    start = time.perf_counter()
+    with contextlib.redirect_stdout(io.StringIO()):
+        check_files([str(SHEET)] * 1000, as_json=True)
+    print(f"check: {1000 / (time.perf_counter() - start):.0f} sheets a second in one process (aim: 300)")
+
+
+def check_speed() -> None:
+    """`check` on one file against importing pydantic."""
+    base = median(lambda: process_seconds("-c", "import pydantic; pydantic.BaseModel"), 9)
+    ours = median(lambda: process_seconds("-m", "wizard", "check", str(SHEET)), 9)
+    print(f"check: one file takes {ours / base:.2f} times importing pydantic's BaseModel (aim: 2.5)")
+
+
+def paint_speed() -> None:
+    """First paint of the wizard against an empty Textual app."""
+
+    def first_paint(text: bytes, *arguments: str) -> float:
+        terminal = Terminal(*arguments)
+        try:
+            return terminal.until(text) - terminal.started
+        finally:
+            terminal.close()
+
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ["BUILDSHEET_STATE"] = folder
+        copy = Path(folder) / "sheet.toml"
+        copy.write_bytes(SHEET.read_bytes())
+        base = median(lambda: first_paint(b"ready-to-type", "-c", EMPTY_APP), 7)
+        ours = median(lambda: first_paint(b"Marsh Runner", "-m", "wizard", str(copy)), 7)
+    print(f"paint: the wizard's first paint takes {ours / base:.2f} times an empty Textual app (aim: 2.0)")
+
+
+def key_speed() -> None:
+    """Keystroke to repaint against a bare Input that updates a Static."""
+
+    def keys(text: bytes, *arguments: str) -> float:
+        terminal = Terminal(*arguments)
+        try:
+            terminal.until(text)
+            return median(lambda: terminal.key_to_paint(b"1"), 20)
+        finally:
+            terminal.close()
+
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ["BUILDSHEET_STATE"] = folder
+        copy = Path(folder) / "sheet.toml"
+        half_done = HERE / "sample_sheets" / "marsh_runner_half_done.toml"
+        copy.write_bytes(half_done.read_bytes())
+        base = keys(b"ready-to-type", "-c", BARE_APP)
+        ours = keys(b"Marsh Runner", "-m", "wizard", str(copy))
+    print(f"keys: keystroke to repaint takes {ours / base:.2f} times a bare Input and Static (aim: 1.3)")
+
+
+def main() -> None:
+    """Run the benchmarks named on the command line, or all."""
+    known = {"judge": judge_speed, "check": check_speed, "paint": paint_speed, "keys": key_speed}
+    for name in sys.argv[1:] or known:
+        known[name]()
+
+
+if __name__ == "__main__":
+    main()

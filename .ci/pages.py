@@ -1,0 +1,65 @@
+"""Writes the pages that are made from the program itself: the catalogue of checks and the picture in the README.
+
+    python .ci/pages.py           write them
+    python .ci/pages.py --check   fail if one is stale
+"""
+
+import asyncio
+import os
+import re
+import shutil
+import sys
+import tempfile
+from pathlib import Path
+
+HERE = Path(__file__).resolve().parent.parent
+PICTURE = HERE / "wizard" / "wizard.svg"
+SIZE = (120, 40)
+
+
+def picture() -> str:
+    """The wizard at 120 x 40 on the finished sample, pivots step, as SVG."""
+    os.environ.pop("NO_COLOR", None)
+    os.environ.pop("TEXTUAL_THEME", None)
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ["BUILDSHEET_STATE"] = folder
+        from sample_sheets import FINISHED, sample
+
+        sheet = Path(folder) / "marsh_runner.toml"
+        shutil.copyfile(sample(FINISHED), sheet)
+        text = asyncio.run(_screenshot(sheet))
+    # The picture's own class names carry a hash of its content; a fixed one keeps changes readable.
+    return re.sub(r"terminal-\d+", "terminal-picture", text)
+
+
+async def _screenshot(sheet: Path) -> str:
+    from wizard.app import picture_app
+
+    app = picture_app(sheet, step="pivots")
+    async with app.run_test(size=SIZE) as pilot:
+        await pilot.pause()
+        return app.export_screenshot(title="buildsheet")
+
+
+def pages() -> dict[Path, str]:
+    """Every generated page and what it should hold."""
+    from rules.catalogue import as_markdown
+
+    return {HERE / "rules" / "checks" / "CATALOGUE.md": as_markdown(), PICTURE: picture()}
+
+
+def main() -> int:
+    """Write the pages, or with --check say which are stale."""
+    stale = [path for path, text in pages().items() if not path.is_file() or path.read_text("utf-8") != text]
+    if "--check" in sys.argv:
+        for path in stale:
+            print(f"stale: {path.relative_to(HERE)}; run python .ci/pages.py")
+        return 1 if stale else 0
+    for path, text in pages().items():
+        path.write_text(text, "utf-8")
+    print(f"{len(stale)} page(s) changed")
+    return 0
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())

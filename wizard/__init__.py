@@ -1,0 +1,1 @@
+"""What a person sees, and every file that is read or written."""

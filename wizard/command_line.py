@@ -1,0 +1,283 @@
+"""The `buildsheet` command. Screen and slow libraries are imported only by the commands that need them."""
+
+import argparse
+import json
+import sys
+from collections.abc import Callable, Iterable, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from rules.judge import Judged
+    from wizard.sheet_file import SheetFile
+
+NO_STOP, STOP, UNREADABLE = 0, 1, 2
+USAGE = """\
+buildsheet                       open the wizard
+buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there
+buildsheet demo                  the wizard on a scratch copy of a finished sample
+buildsheet check FILE [FILE ...] [--json]
+buildsheet checklist FILE [--markdown]
+buildsheet explain FILE NAME     the working of a value, a check or a field
+buildsheet list fields|values|checks [--json]
+
+It informs a builder; it does not certify. Local rules, the inspector and licensed engineers decide."""
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command. Returns the exit status: 0 no stop, 1 a stop, 2 something cannot be read."""
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")
+    try:
+        if given and given[0] in COMMANDS:
+            return COMMANDS[given[0]](given[1:])
+        return _open(given)
+    except BrokenPipeError:
+        sys.stderr.close()
+        return NO_STOP
+
+
+def _parser(name: str) -> argparse.ArgumentParser:
+    return argparse.ArgumentParser(prog=f"buildsheet {name}".strip())
+
+
+def _open(given: list[str]) -> int:
+    parser = argparse.ArgumentParser(prog="buildsheet", usage=USAGE, add_help=True)
+    parser.add_argument("file", nargs="?", type=Path, metavar="FILE.toml", help="a build sheet; new or half-finished is fine")
+    chosen: Path | None = parser.parse_args(given).file
+    return _wizard(chosen)
+
+
+def _demo(given: list[str]) -> int:
+    _parser("demo").parse_args(given)
+    import shutil
+    import tempfile
+
+    from sample_sheets import FINISHED, sample
+
+    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{FINISHED}.toml"
+    if not _at_a_terminal():
+        return UNREADABLE
+    shutil.copyfile(sample(FINISHED), scratch)
+    return _wizard(scratch, demo=True)
+
+
+def _wizard(path: Path | None, *, demo: bool = False) -> int:
+    if not _at_a_terminal():
+        return UNREADABLE
+    from wizard.app import run
+
+    return run(path, demo=demo)
+
+
+def _at_a_terminal() -> bool:
+    if sys.stdin.isatty() and sys.stdout.isatty():
+        return True
+    _complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
+    return False
+
+
+def _check(given: list[str]) -> int:
+    parser = _parser("check")
+    parser.add_argument("files", nargs="+", metavar="FILE")
+    parser.add_argument("--json", action="store_true", help="one JSON array, an object a file")
+    options = parser.parse_args(given)
+    return check_files(options.files, as_json=options.json)
+
+
+def check_files(files: Iterable[str], *, as_json: bool) -> int:
+    """Judge sheets without a screen and print what was found. Returns the exit status."""
+    from rules.report import as_data, unreadable
+    from rules.sheet.asking import printable
+
+    reports: list[dict[str, Any]] = []
+    status = NO_STOP
+    for name in files:
+        read = _judged(name)
+        if isinstance(read, str):
+            reports.append(unreadable(printable(name), read))
+            _complain(read)
+            status = UNREADABLE
+            continue
+        judged, sheet_file = read
+        for line in fault_lines(judged, sheet_file):
+            _complain(line)
+        if judged.sheet.faults:
+            status = UNREADABLE
+        elif judged.verdict == "stop":
+            status = max(status, STOP)
+        if as_json:
+            reports.append(as_data(judged, printable(name)))
+        else:
+            print("\n".join(report_lines(judged, name)), end="\n\n")
+    if as_json:
+        print(json.dumps(reports, ensure_ascii=False, indent=2))
+    return status
+
+
+def _judged(name: str) -> "tuple[Judged, SheetFile] | str":
+    """A sheet read and judged, or why it cannot be read."""
+    from rules.judge import judge
+    from rules.sheet import read_sheet
+    from wizard.sheet_file import CannotRead, read
+
+    try:
+        sheet_file = read(Path(name))
+    except CannotRead as reason:
+        return str(reason)
+    return judge(read_sheet(sheet_file.document)), sheet_file
+
+
+def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
+    """One line for each entry that cannot be read: file, table, key, what stands there, what would be right."""
+    from rules.sheet.asking import printable
+
+    lines = []
+    for fault in judged.sheet.faults:
+        step, _, key = fault.where.partition(".")
+        table = sheet_file.document.get(step)
+        stands: object = table.get(key) if isinstance(table, dict) and key else table
+        place = f"[{step}] {key}" if key else step
+        lines.append(printable(f"{sheet_file.path}: {place} = {_as_written(stands)}: {fault.text}"))
+    return lines
+
+
+def _as_written(entry: object) -> str:
+    if isinstance(entry, bool):
+        return str(entry).lower()
+    text = f'"{entry}"' if isinstance(entry, str) else f"{entry!r}"
+    return text if len(text) <= 60 else f"{text[:57]}..."
+
+
+def report_lines(judged: "Judged", name: str) -> list[str]:
+    """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
+    from rules.judge import and_list
+    from rules.sheet.asking import printable
+
+    lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
+    for finding in judged.findings:
+        if finding.verdict in ("stop", "watch", "waiting"):
+            lines += _wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
+            if finding.change:
+                lines += _wrapped(f"{'':<8}", f"To change: {finding.change}")
+    for verdict in ("good", "not for this build"):
+        titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
+        if titles:
+            lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
+    if judged.sheet.missing:
+        lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.sheet.missing)}.")
+    lines.append(f"Verdict: {judged.verdict}. This informs a builder; it does not certify.")
+    return lines
+
+
+def _wrapped(start: str, text: str) -> list[str]:
+    import textwrap
+
+    return textwrap.wrap(text, 96, initial_indent=start, subsequent_indent=" " * 8, break_on_hyphens=False)
+
+
+def _checklist(given: list[str]) -> int:
+    parser = _parser("checklist")
+    parser.add_argument("file", metavar="FILE")
+    parser.add_argument("--markdown", action="store_true", help="Markdown instead of plain 80-column text")
+    options = parser.parse_args(given)
+    read = _judged(options.file)
+    if isinstance(read, str):
+        _complain(read)
+        return UNREADABLE
+    from wizard.paper.checklist_text import as_markdown, as_text
+
+    judged, sheet_file = read
+    for line in fault_lines(judged, sheet_file):
+        _complain(line)
+    write = as_markdown if options.markdown else as_text
+    print(write(judged, sheet_file.document))
+    return UNREADABLE if judged.sheet.faults else NO_STOP
+
+
+def _explain(given: list[str]) -> int:
+    parser = _parser("explain")
+    parser.add_argument("file", metavar="FILE")
+    parser.add_argument("name", metavar="NAME", help="a value, a check or a field; see `buildsheet list`")
+    options = parser.parse_args(given)
+    read = _judged(options.file)
+    if isinstance(read, str):
+        _complain(read)
+        return UNREADABLE
+    from rules.explain import explain
+    from rules.sheet.asking import printable
+
+    try:
+        lines = explain(read[0], options.name)
+    except KeyError:
+        _complain(f"nothing is called {printable(options.name)}{_near(options.name)}; see `buildsheet list values`")
+        return UNREADABLE
+    print("\n".join(printable(line) for line in lines))
+    return NO_STOP
+
+
+def _near(name: str) -> str:
+    from difflib import get_close_matches
+
+    from rules.sheet import FIELDS
+    from rules.trade import trade
+
+    near = get_close_matches(name, [*trade().values, *trade().checks, *FIELDS], n=3)
+    return f"; did you mean {' or '.join(near)}" if near else ""
+
+
+def _list(given: list[str]) -> int:
+    from rules.report import check_list, field_list, value_list
+
+    lists: dict[str, Callable[[], list[dict[str, Any]]]] = {
+        "fields": field_list,
+        "values": value_list,
+        "checks": check_list,
+    }
+    parser = _parser("list")
+    parser.add_argument("what", choices=list(lists))
+    parser.add_argument("--json", action="store_true")
+    options = parser.parse_args(given)
+    entries = lists[options.what]()
+    if options.json:
+        print(json.dumps(entries, ensure_ascii=False, indent=2))
+        return NO_STOP
+    for entry in entries:
+        print("\n".join(_entry_lines(options.what, entry)), end="\n\n")
+    return NO_STOP
+
+
+def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
+    if what == "fields":
+        empty = ", may stay empty" if entry["may_be_empty"] else ""
+        choices = f": {', '.join(entry['choices'])}" if entry["choices"] else ""
+        bare = entry["bare_unit"]["inch"], entry["bare_unit"]["metric"]
+        unit = f"; a bare number is {' or '.join(dict.fromkeys(bare))}" if any(bare) else ""
+        return [f"{entry['name']} ({entry['kind']}{choices}{unit}{empty})", *_wrapped("    ", entry["how"])]
+    if what == "values":
+        return [
+            f"{entry['name']} ({entry['unit']})",
+            *_wrapped("    ", entry["meaning"]),
+            *_wrapped("    ", f"= {entry['formula']}"),
+            *_wrapped("    ", f"source: {entry['source']}"),
+        ]
+    limits = [f"    {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word]]
+    source = _wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
+    return [f"{entry['id']} [{entry['step']}] {entry['title']}", *limits, *source]
+
+
+def _complain(message: str) -> None:
+    from rules.sheet.asking import printable
+
+    print(f"buildsheet: {printable(message)}", file=sys.stderr)
+
+
+COMMANDS: dict[str, Callable[[list[str]], int]] = {
+    "demo": _demo,
+    "check": _check,
+    "checklist": _checklist,
+    "explain": _explain,
+    "list": _list,
+}

@@ -1,0 +1,111 @@
+"""The wizard's pages in order, and what each still needs, in words."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from rules.judge import Judged
+from rules.sheet import FIELDS
+from rules.sheet.asking import AskedField, Step
+from rules.sheet.caliper import Caliper
+from rules.sheet.hub import Hub
+from rules.sheet.job import Job
+from rules.sheet.pivots import Pivots
+from rules.sheet.rotor import Rotor
+from rules.sheet.tyre import Tyre
+from rules.sheet.wheel import Wheel
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page: its key, a short name for the step list, its heading, and the steps asked on it."""
+
+    key: str
+    short: str
+    title: str
+    steps: tuple[type[Step], ...]
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        """The names of the entries on the page, in the order they are asked."""
+        first = tuple(HEADINGS) if self.key == "job" else ()
+        return (*first, *(field.name for step in self.steps for field in step.asked().values()))
+
+
+HEADINGS: Mapping[str, AskedField] = {
+    "title": AskedField("", "title", "Title of the sheet", "text", "What you call this build. It heads every printout."),
+    "units": AskedField(
+        "", "units", "Units of bare numbers", "choice",
+        "What a number without a unit means in this sheet: inch (in, lb, mph) or metric (mm, kg, km/h). An entry "
+        "with its own unit is not affected.",
+        choices=("inch", "metric"),
+    ),
+}  # fmt: skip
+"""Entries that stand above the steps in a sheet, asked at the top of the first page."""
+
+PAGES: tuple[Page, ...] = (
+    Page("job", "Job", "Job", (Job,)),
+    Page("tyre", "Tyre", "Tyre", (Tyre,)),
+    Page("wheel", "Wheel", "Wheel", (Wheel,)),
+    Page("rotor", "Rotor", "Rotor and caliper", (Rotor, Caliper)),
+    Page("hub", "Hub", "Hub", (Hub,)),
+    Page("pivots", "Pivots", "Pivots", (Pivots,)),
+    Page("review", "Review", "Review", ()),
+)
+REVIEW = len(PAGES) - 1
+ASKED: Mapping[str, AskedField] = {**HEADINGS, **FIELDS}
+"""Every entry the wizard asks for, by its name."""
+
+
+def page_of(name: str) -> int:
+    """Number of the page that asks for an entry."""
+    return next(number for number, page in enumerate(PAGES) if name in page.fields)
+
+
+@dataclass(frozen=True, slots=True)
+class PageState:
+    """How far a page is: entries that cannot be read, needed ones missing, and its worst verdict."""
+
+    unreadable: int
+    missing: int
+    worst: str
+
+    @property
+    def words(self) -> str:
+        """The most urgent thing, in at most ten characters."""
+        if self.unreadable:
+            return f"{self.unreadable} to fix"
+        if self.worst == "stop":
+            return "stop"
+        if self.missing:
+            return f"{self.missing} left"
+        return "watch" if self.worst == "watch" else "done"
+
+    @property
+    def more_words(self) -> str:
+        """The same with what is left to answer, in at most fifteen characters."""
+        short = self.words
+        return f"{short}, {self.missing} left" if self.missing and not short.endswith("left") else short
+
+    @property
+    def verdict(self) -> str:
+        """The verdict word whose colour goes with `words`."""
+        return {"stop": "stop", "watch": "watch", "done": "good"}.get(self.words, "stop" if self.unreadable else "waiting")
+
+
+def page_state(page: Page, judged: Judged) -> PageState:
+    """The state of a form page."""
+    names = set(page.fields)
+    unreadable = sum(fault.where in names for fault in judged.sheet.faults)
+    missing = sum(name in names for name in judged.sheet.missing)
+    steps = {step.name for step in page.steps}
+    verdicts = [finding.verdict for finding in judged.findings if finding.step in steps]
+    return PageState(unreadable, missing, verdicts[0] if verdicts else "good")
+
+
+def first_unfinished(judged: Judged) -> int:
+    """The first page with a needed entry missing or one that cannot be read; the review when there is none."""
+    for number, page in enumerate(PAGES[:REVIEW]):
+        state = page_state(page, judged)
+        if state.missing or state.unreadable:
+            return number
+    return REVIEW

@@ -1,0 +1,199 @@
+"""One open sheet: what was typed, what it comes to, and whether it is on disk. Knows nothing of the screen."""
+
+import copy
+import time
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Protocol
+
+from rules.display import other, show
+from rules.judge import Judged, judge
+from rules.quantity import KINDS, EntryError, Units
+from rules.sheet import read_sheet
+from rules.sheet.asking import AskedField, printable
+from wizard import sheet_file
+from wizard.pages import ASKED
+from wizard.saving import complete_document
+from wizard.sheet_file import CannotSave, ChangedOnDisk, SheetFile
+
+LINE_BREAK = "⏎"
+"""Stands for the end of a line where a text of several lines is shown on one."""
+
+
+class Disk(Protocol):
+    """What a session needs of the module that reads and writes sheets."""
+
+    def read(self, path: Path | str) -> SheetFile: ...
+    def save(self, sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = False) -> SheetFile: ...
+    def save_beside(self, sheet: SheetFile, document: Mapping[str, object]) -> SheetFile: ...
+
+
+class Session:
+    """A sheet being worked on.
+
+    document: every entry exactly as typed. judged: what the rules say of it now. shown_in: the units results are
+    shown in. trouble: why the last save failed, in words, or None. saved_at: clock time of the last save, or None.
+    """
+
+    def __init__(self, file: SheetFile, *, disk: Disk = sheet_file, scratch: bool = False) -> None:
+        self.disk = disk
+        self.scratch = scratch
+        self.trouble: str | None = None
+        self.saved_at: float | None = None
+        self.shown_in: Units | None = None
+        self._take(file)
+
+    def _take(self, file: SheetFile) -> None:
+        self.file = file
+        self.document: dict[str, object] = copy.deepcopy(file.document)
+        self.unsaved = file.digest is None
+        self.look_again()
+
+    def look_again(self) -> None:
+        """Read and judge the sheet anew, in the units now shown."""
+        sheet = read_sheet(self.document)
+        self.judged: Judged = judge(sheet, self.shown_in)
+        self.faults: dict[str, str] = {fault.where: fault.text for fault in sheet.faults}
+
+    # Entries
+
+    @property
+    def units(self) -> Units | None:
+        """The units of bare numbers in this sheet."""
+        return self.judged.sheet.units
+
+    def entry(self, name: str) -> object:
+        """What stands in the sheet under a name, as typed; None where nothing does."""
+        step, _, key = name.rpartition(".")
+        if not step:
+            return self.document.get(key)
+        table = self.document.get(step)
+        return table.get(key) if isinstance(table, Mapping) else None
+
+    def text(self, name: str) -> str:
+        """The entry as one line that is safe to show."""
+        entry = self.entry(name)
+        if entry is None:
+            return ""
+        if isinstance(entry, bool):
+            return "true" if entry else "false"
+        text = str(entry)
+        if ASKED[name].several_lines:
+            text = text.replace("\n", LINE_BREAK)
+        return printable(text)
+
+    def put(self, name: str, entry: str | bool | None) -> None:
+        """Put an entry as typed; empty or None takes it away. Everything is judged again."""
+        if isinstance(entry, str) and ASKED[name].several_lines:
+            entry = entry.replace(LINE_BREAK, "\n")
+        step, _, key = name.rpartition(".")
+        if name == "units" and entry in ("inch", "metric"):
+            self._name_units_of_bare_numbers()
+        table = self._table(step) if step else self.document
+        if entry is None or (isinstance(entry, str) and not entry.strip()):
+            table.pop(key, None)
+        else:
+            table[key] = entry
+        self.unsaved = True
+        self.look_again()
+
+    def _table(self, step: str) -> dict[str, object]:
+        table = self.document.get(step)
+        if isinstance(table, dict):
+            return table
+        if table is not None:  # somebody wrote a single value where the step's table goes: keep it under another name
+            self.document[f"{step}_as_found"] = table
+        made: dict[str, object] = {}
+        self.document[step] = made
+        return made
+
+    def _name_units_of_bare_numbers(self) -> None:
+        """Write the old unit behind each bare number, so that another choice of units changes no meaning."""
+        units = self.units
+        for name, entry in self.judged.sheet.typed.items():
+            if units and not isinstance(entry, bool) and isinstance(entry, str | int | float):
+                asked = ASKED[name]
+                if unit := asked.bare_unit(units):
+                    in_each = [_read(asked, entry, each) for each in (units, other(units))]
+                    if in_each[0] != in_each[1]:
+                        step, _, key = name.rpartition(".")
+                        self._table(step)[key] = f"{entry} {unit}"
+
+    def accepted(self, name: str) -> bool:
+        """Whether the entry is there and can be read."""
+        return self.entry(name) is not None and name not in self.faults
+
+    def echo(self, name: str) -> tuple[str, ...]:
+        """The accepted entry in the shown units and, where they differ, in the other ones; empty when not a quantity."""
+        answer = self.judged.sheet.answers.get(name)
+        if not isinstance(answer, float) or ASKED[name].kind not in KINDS:
+            return (str(getattr(answer, "text", "")),) if hasattr(answer, "text") else ()
+        unit, units = KINDS[ASKED[name].kind].unit, self.judged.shown_in
+        return tuple(dict.fromkeys(show(answer, unit, each) for each in (units, other(units))))
+
+    @property
+    def unreadable(self) -> tuple[str, ...]:
+        """Names of asked entries that cannot be read, in order."""
+        return tuple(name for name in ASKED if name in self.faults)
+
+    def switch_units(self) -> Units:
+        """Show results in the other unit system. What was typed stays as it is."""
+        self.shown_in = other(self.judged.shown_in)
+        self.look_again()
+        return self.shown_in
+
+    # The file
+
+    @property
+    def path(self) -> Path:
+        """The sheet's file."""
+        return self.file.path
+
+    def save(self, *, overwrite: bool = False) -> bool:
+        """Save what stands in the sheet. False, with `trouble` set, when it cannot be written.
+
+        Raises ChangedOnDisk where the file is no longer the one that was read.
+        """
+        if not self.unsaved and not self.trouble and not overwrite:
+            return True
+        return self._saved_by(lambda document: self.disk.save(self.file, document, overwrite=overwrite))
+
+    def save_beside(self) -> bool:
+        """Save under a free name beside the file, and go on with that file."""
+        return self._saved_by(lambda document: self.disk.save_beside(self.file, document))
+
+    def _saved_by(self, write: "Write") -> bool:
+        complete = complete_document(self.document, judge(self.judged.sheet))
+        try:
+            self.file = write(complete)
+        except CannotSave as reason:
+            self.trouble = str(reason)
+            return False
+        self.document = copy.deepcopy(complete)
+        self.trouble, self.unsaved, self.saved_at = None, False, time.time()
+        return True
+
+    def save_come_what_may(self) -> None:
+        """Save without anyone to ask: beside the file where the file has changed."""
+        try:
+            self.save()
+        except ChangedOnDisk:
+            self.save_beside()
+
+    def take_theirs(self) -> None:
+        """Go on with what is on disk instead. Raises CannotRead."""
+        self._take(self.disk.read(self.path))
+        self.trouble = None
+
+
+class Write(Protocol):
+    """Writes a document and returns the file as it then stands."""
+
+    def __call__(self, document: Mapping[str, object], /) -> SheetFile: ...
+
+
+def _read(asked: AskedField, entry: object, units: Units) -> object:
+    try:
+        return asked.read(entry, units)
+    except EntryError as error:
+        return str(error)
