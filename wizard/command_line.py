@@ -140,7 +140,8 @@ def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
         table = sheet_file.document.get(step)
         stands: object = table.get(key) if isinstance(table, dict) and key else table
         place = f"[{step}] {key}" if key else step
-        lines.append(printable(f"{sheet_file.path}: {place} = {_as_written(stands)}: {fault.text}"))
+        written = "" if stands is None else f" = {_as_written(stands)}"
+        lines.append(printable(f"{sheet_file.path}: {place}{written}: {fault.text}"))
     return lines
 
 

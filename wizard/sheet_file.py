@@ -124,7 +124,7 @@ def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = 
         if there != data and not overwrite:
             _refuse_if_changed(sheet, there)
         if there is None:
-            _put(target, data, None, must_be_new=not overwrite)
+            _put(target, data, None, must_be_new=True)
         elif there != data:
             kept = _replace(sheet.path, target, there, data)
     except FileExistsError as error:
@@ -271,10 +271,9 @@ def _put_beside(path: Path, word: str, data: bytes, mode: int | None) -> Path:
     words = itertools.chain([word], (f"{word}-{number}" for number in itertools.count(2)))
     while True:
         free = path.with_name(f"{path.stem}.{next(words)}{path.suffix or '.toml'}")
-        if not os.path.lexists(free):
-            with suppress(FileExistsError):  # somebody was quicker: try the next name
-                _put(free, data, mode, must_be_new=True)
-                return free
+        with suppress(FileExistsError):
+            _put(free, data, mode, must_be_new=True)
+            return free
 
 
 def _sync_folder(folder: Path) -> None:

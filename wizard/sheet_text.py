@@ -50,7 +50,7 @@ def to_text(document: Mapping[str, object]) -> str:
     Order: the comment header, single entries, step tables, tables this version does not know, then what was
     worked out. Raises TypeError, AttributeError, ValueError or RecursionError for what TOML cannot hold.
     """
-    import tomli_w  # opening the wizard should not wait for it
+    import tomli_w  # a wizard without a file should not wait for it
 
     single = {name: document[name] for name in _in_order(document, _TOP) if not _is_table(document[name])}
     tables = {name: held for name, held in document.items() if name not in single}
@@ -121,7 +121,7 @@ def from_bytes(data: bytes, name: str) -> dict[str, object]:
     Only what is wrong with the file as a whole is refused: faults of single entries stay in the document.
     """
     if fault := size_fault(data):
-        raise CannotRead(f"{name} cannot be read: {fault}. Check that it is a build sheet.")
+        raise CannotRead(f"{name} cannot be read: {fault}. Shorten it, if it is a build sheet.")
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:

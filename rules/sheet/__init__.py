@@ -1,4 +1,4 @@
-"""What is asked: one model a step, and the reading of a whole sheet.
+"""What is asked: one class a step, and the reading of a whole sheet.
 
 A sheet's document is the plain table of tables a TOML file gives. What was typed stays in it; `read_sheet`
 works out what the entries stand for and says of each one that cannot be read where it is and what would be right.

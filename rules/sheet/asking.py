@@ -3,11 +3,8 @@
 import re
 import unicodedata
 from collections.abc import Callable
-from dataclasses import dataclass
-from functools import cache
+from dataclasses import dataclass, replace
 from typing import Any, ClassVar
-
-from pydantic import BaseModel, ConfigDict, Field, ValidationInfo, field_validator
 
 from rules.display import both
 from rules.marks import BoltCircle, Thread, TyreMark, read_bolt_circle, read_thread, read_tyre_mark
@@ -112,51 +109,50 @@ def ask(
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
     reading_error: what a careful reading may be out by ("1 mm").
     """
-    asked: dict[str, Any] = {
-        "label": label, "kind": kind, "how": how, "needed": not may_be_empty, "choices": choices,
-        "least": None if between is None else _limit(between[0], kind),
-        "most": None if between is None else _limit(between[1], kind),
-        "reading_error": _limit(reading_error, kind),
-        "whole_inches": whole_inches, "several_lines": several_lines,
-    }  # fmt: skip
-    return Field(default=None, json_schema_extra={"asked": asked})
+    return AskedField(
+        step="",
+        key="",
+        label=label,
+        kind=kind,
+        how=how,
+        needed=not may_be_empty,
+        choices=choices,
+        least=None if between is None else _limit(between[0], kind),
+        most=None if between is None else _limit(between[1], kind),
+        reading_error=_limit(reading_error, kind),
+        whole_inches=whole_inches,
+        several_lines=several_lines,
+    )
 
 
 def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
 
 
-class Step(BaseModel):
-    """One step of the sheet: its fields, in the order they are asked.
+class Step:
+    """One step of the sheet: its questions, in the order they are asked.
 
-    A sheet is read entry by entry through `asked`, so that one slip never hides another; validating a whole step
-    as a model reads the same entries through the same questions. The models are built only when that is asked for:
-    building them all takes longer than judging a sheet.
+    A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
+    The class itself holds no answers: a sheet is read entry by entry, so that one slip never hides another.
     """
-
-    model_config = ConfigDict(extra="ignore", frozen=True, defer_build=True)
 
     name: ClassVar[str]
     title: ClassVar[str]
     intro: ClassVar[str]
     cautions: ClassVar[tuple[str, ...]]
+    _questions: ClassVar[dict[str, AskedField]]
+
+    def __init_subclass__(cls) -> None:
+        cls._questions = {
+            key: replace(question, step=cls.name, key=key)
+            for key, question in vars(cls).items()
+            if isinstance(question, AskedField)
+        }
 
     @classmethod
-    @cache
     def asked(cls) -> dict[str, AskedField]:
         """The step's questions by key."""
-        found = {}
-        for key, info in cls.model_fields.items():
-            extra = info.json_schema_extra
-            assert isinstance(extra, dict) and isinstance(extra["asked"], dict)
-            found[key] = AskedField(step=cls.name, key=key, **extra["asked"])  # type: ignore[arg-type]
-        return found
-
-    @field_validator("*", mode="before")
-    @classmethod
-    def _read(cls, entry: object, info: ValidationInfo) -> Any:
-        assert info.field_name is not None
-        return cls.asked()[info.field_name].read(entry, (info.context or {}).get("units"))
+        return cls._questions
 
 
 def _text(field: AskedField, entry: object, units: Units | None) -> str:

@@ -18,33 +18,33 @@ class Caliper(Step):
         "Left and right calipers swapped put the bleed screw at the bottom and cannot be bled.",
     )
 
-    kind: str | None = ask(
+    kind: str = ask(
         "Kind",
         "choice",
         "Sliding: pistons on one side, the body moves on pins. Fixed: pistons on both sides.",
         choices=("sliding", "fixed"),
     )
-    reach_above_rotor: Mm | None = ask(
+    reach_above_rotor: Mm = ask(
         "Reach beyond the rotor edge",
         "length",
         "Square from the rotor's edge outward to the caliper's highest point, bridge and bolt heads included.",
         between=("0 mm", "150 mm"),
         reading_error="1 mm",
     )
-    outboard_reach: Mm | None = ask(
+    outboard_reach: Mm = ask(
         "Outboard reach",
         "length",
         "From the middle of the rotor's thickness to the caliper's outermost face, new pads in.",
         between=("0 mm", "200 mm"),
         reading_error="1 mm",
     )
-    made_for_thickness: Mm | None = ask(
+    made_for_thickness: Mm = ask(
         "Rotor thickness it was made for",
         "length",
         "New thickness of the rotor on the car the caliper came from.",
         between=("2 mm", "80 mm"),
     )
-    piston_diameter: Mm | None = ask(
+    piston_diameter: Mm = ask(
         "Piston diameter",
         "length",
         "Across one piston; the part list gives it.",
@@ -52,26 +52,26 @@ class Caliper(Step):
         between=("10 mm", "150 mm"),
         reading_error="0.1 mm",
     )
-    pistons_per_side: int | None = ask(
+    pistons_per_side: int = ask(
         "Pistons on one side", "count", "Count on one side of the rotor only.", may_be_empty=True, between=(1, 6)
     )
-    line_pressure: MPa | None = ask(
+    line_pressure: MPa = ask(
         "Line pressure, hard stop",
         "pressure",
         "From a gauge in the bleed port at a hard stop. Leave empty if not known.",
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
     )
-    pad_friction: Ratio | None = ask(
+    pad_friction: Ratio = ask(
         "Pad friction",
         "ratio",
         "From the pad maker's data, cold and hot; enter the lower. Leave empty if not known.",
         may_be_empty=True,
         between=(0.1, 0.8),
     )
-    bleed_screw_on_top: bool | None = ask(
+    bleed_screw_on_top: bool = ask(
         "Bleed screw at the top",
         "yes or no",
         "With the caliper where it will be mounted on the car: is the bleed screw its highest point?",
     )
-    price_each: Price | None = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip
+    price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

@@ -20,52 +20,52 @@ class Hub(Step):
         "Use the hub maker's torque, a new nut, and no impact gun. Torque differs from hub to hub; look up yours.",
     )
 
-    held_together_by: str | None = ask(
+    held_together_by: str = ask(
         "What holds the hub together",
         "choice",
         "Shake and turn a bare one: does it stay whole on its own, or does a drive or stub shaft with its nut clamp the "
         "bearing? If in doubt it is the shaft.",
         choices=("itself", "a clamped stub shaft"),
     )
-    stub_shaft_fitted: bool | None = ask(
+    stub_shaft_fitted: bool = ask(
         "Stub shaft fitted",
         "yes or no",
         "Only for a hub that needs one: is a stub shaft with the factory shoulder and nut part of this build?",
         may_be_empty=True,
     )
-    stub_shaft_torque: NewtonMetre | None = ask(
+    stub_shaft_torque: NewtonMetre = ask(
         "Stub shaft nut torque",
         "torque",
         "From the hub maker's data for this hub, and nobody else's.",
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
     )
-    bolt_circle: BoltCircle | None = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
-    pilot_diameter: Mm | None = ask(
+    bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
+    pilot_diameter: Mm = ask(
         "Pilot diameter",
         "length",
         "Caliper across the round step in the middle that centres rotor and wheel.",
         between=("20 mm", "300 mm"),
         reading_error="0.1 mm",
     )
-    stud_thread: Thread | None = ask(
+    stud_thread: Thread = ask(
         "Stud thread", "thread", "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way."
     )
-    stud_length: Mm | None = ask(
+    stud_length: Mm = ask(
         "Stud length",
         "length",
         "Flange face to the end of the full thread, rotor off.",
         between=("5 mm", "150 mm"),
         reading_error="0.5 mm",
     )
-    nut_seat: str | None = ask(
+    nut_seat: str = ask(
         "Nut seat of your nuts",
         "choice",
         "The shape of the seat on the nuts you will use.",
         may_be_empty=True,
         choices=NUT_SEATS,
     )
-    flange_to_bearing_centre: Mm | None = ask(
+    flange_to_bearing_centre: Mm = ask(
         "Flange to bearing centre",
         "length",
         "Inboard from the flange face to half way between the two rows. Measure the bearing body and halve it if there "
@@ -73,24 +73,24 @@ class Hub(Step):
         between=("-100 mm", "300 mm"),
         reading_error="1 mm",
     )
-    flange_to_mount_face: Mm | None = ask(
+    flange_to_mount_face: Mm = ask(
         "Flange to mounting face",
         "length",
         "Inboard from the flange face to the face that bolts to the upright plate.",
         between=("-100 mm", "400 mm"),
         reading_error="0.5 mm",
     )
-    mount_bolts: int | None = ask("Mounting bolts", "count", "Bolts that hold the hub to the upright.", between=(2, 12))
-    mount_bolt_thread: Thread | None = ask(
+    mount_bolts: int = ask("Mounting bolts", "count", "Bolts that hold the hub to the upright.", between=(2, 12))
+    mount_bolt_thread: Thread = ask(
         "Mounting bolt thread", "thread", "Diameter and pitch of those bolts: 12 x 1.75 mm, 1/2-13."
     )
-    mount_bolt_grade: str | None = ask(
+    mount_bolt_grade: str = ask(
         "Mounting bolt grade",
         "text",
         "What is on the head: 8.8, 10.9, or radial lines. Leave empty if unmarked.",
         may_be_empty=True,
     )
-    mount_width: Mm | None = ask(
+    mount_width: Mm = ask(
         "Bolt spacing fore and aft",
         "length",
         "Centre to centre of the mounting bolts, fore and aft.",
@@ -98,7 +98,7 @@ class Hub(Step):
         between=("10 mm", "300 mm"),
         reading_error="0.5 mm",
     )
-    mount_height: Mm | None = ask(
+    mount_height: Mm = ask(
         "Bolt spacing up and down",
         "length",
         "Centre to centre of the mounting bolts, up and down.",
@@ -106,46 +106,46 @@ class Hub(Step):
         between=("10 mm", "300 mm"),
         reading_error="0.5 mm",
     )
-    row_spread: Mm | None = ask(
+    row_spread: Mm = ask(
         "Spread of the bearing rows",
         "length",
         "Between the middles of the two rows, from the bearing drawing.",
         may_be_empty=True,
         between=("5 mm", "200 mm"),
     )
-    dynamic_rating: Newton | None = ask(
+    dynamic_rating: Newton = ask(
         "Dynamic load rating",
         "force",
         "C in the bearing maker's data. Leave empty when nobody publishes it.",
         may_be_empty=True,
         between=("1 kN", "500 kN"),
     )
-    static_rating: Newton | None = ask(
+    static_rating: Newton = ask(
         "Static load rating",
         "force",
         "C0 in the bearing maker's data.",
         may_be_empty=True,
         between=("1 kN", "500 kN"),
     )
-    rolling_element: str | None = ask(
+    rolling_element: str = ask(
         "Rolling elements",
         "choice",
         "Balls or rollers, from the maker's data.",
         may_be_empty=True,
         choices=("ball", "roller"),
     )
-    donor_axle_weight: Kg | None = ask(
+    donor_axle_weight: Kg = ask(
         "Donor front axle weight",
         "mass",
         "Front axle rating of the car the hub comes from, off its door plate.",
         may_be_empty=True,
         between=("100 kg", "10000 kg"),
     )
-    donor_tyre_diameter: Mm | None = ask(
+    donor_tyre_diameter: Mm = ask(
         "Donor tyre diameter",
         "length",
         "Outside diameter of the tyre on that car.",
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
     )
-    price_each: Price | None = ask("Price each", "price", "What one hub costs.", may_be_empty=True)  # fmt: skip
+    price_each: Price = ask("Price each", "price", "What one hub costs.", may_be_empty=True)  # fmt: skip

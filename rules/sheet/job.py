@@ -19,16 +19,16 @@ class Job(Step):
         "A part that holds a wheel on can kill people in the car and people beside it.",
     )
 
-    vehicle: str | None = ask(
+    vehicle: str = ask(
         "Vehicle", "text", "A name you will know it by on paper, with the axle if there is more than one."
     )
-    use: str | None = ask(
+    use: str = ask(
         "Main use",
         "choice",
         "The hardest use it will really see. A car that is jumped once is a car that is jumped.",
         choices=("trail", "dunes", "race", "road"),
     )
-    corner_weight: Kg | None = ask(
+    corner_weight: Kg = ask(
         "Load on one front tyre",
         "mass",
         "Scale under one front tyre, car loaded, fuelled and people aboard, on level ground. Weigh both sides; "
@@ -36,45 +36,45 @@ class Job(Step):
         between=("20 kg", "5000 kg"),
         reading_error="5 kg",
     )
-    vehicle_weight: Kg | None = ask(
+    vehicle_weight: Kg = ask(
         "Whole vehicle, loaded",
         "mass",
         "All four tyres added, people, fuel and tools aboard. A public weighbridge will do.",
         between=("80 kg", "20000 kg"),
         reading_error="20 kg",
     )
-    front_brake_share: Share | None = ask(
+    front_brake_share: Share = ask(
         "Front share of braking",
         "percent",
         "From the brake maker, or worked out from piston areas and rotor sizes. Leave empty if you do not know.",
         may_be_empty=True,
         between=("20 %", "100 %"),
     )
-    wheelbase: Mm | None = ask(
+    wheelbase: Mm = ask(
         "Wheelbase",
         "length",
         "Front spindle to rear axle centre along the ground, wheels straight. Plumb down from each and tape it.",
         between=("500 mm", "8000 mm"),
         reading_error="3 mm",
     )
-    track: Mm | None = ask(
+    track: Mm = ask(
         "Front track",
         "length",
         "Tyre centre to tyre centre at the front, car at ride height. Measure outside of one tyre to inside of the other.",
         between=("400 mm", "3500 mm"),
         reading_error="3 mm",
     )
-    top_speed: MetrePerSecond | None = ask(
+    top_speed: MetrePerSecond = ask(
         "Top speed", "speed", "The fastest it will ever go, downhill included.", between=("1 km/h", "500 km/h")
     )
-    rule_book: str | None = ask(
+    rule_book: str = ask(
         "Rules and inspector",
         "text",
         "Which rules apply, who inspects, and what they said about home-made uprights: name, date, clause.",
         may_be_empty=True,
         several_lines=True,
     )
-    notes: str | None = ask(
+    notes: str = ask(
         "Notes", "text", "Anything to remember: donor cars, part sides, what broke last time.",
         may_be_empty=True, several_lines=True,
     )  # fmt: skip

@@ -21,28 +21,28 @@ class Pivots(Step):
         "Check joint angles at full bump, full droop and both locks before welding.",
     )
 
-    spacing: Mm | None = ask(
+    spacing: Mm = ask(
         "Pivot spacing",
         "length",
         "Centre to centre of the two pivots, straight along the axis.",
         between=("60 mm", "800 mm"),
         reading_error="1 mm",
     )
-    inclination: Rad | None = ask(
+    inclination: Rad = ask(
         "Inclination",
         "angle",
         "Lean of the axis seen from the front; plus when the top is inboard.",
         between=("-30 deg", "45 deg"),
         reading_error="0.25 deg",
     )
-    castor: Rad | None = ask(
+    castor: Rad = ask(
         "Castor",
         "angle",
         "Lean of the axis seen from the side; plus when the top is to the rear.",
         between=("-30 deg", "45 deg"),
         reading_error="0.25 deg",
     )
-    ground_offset: Mm | None = ask(
+    ground_offset: Mm = ask(
         "Ground offset",
         "length",
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre (scrub radius). Plus when "
@@ -50,7 +50,7 @@ class Pivots(Step):
         between=("-300 mm", "300 mm"),
         reading_error="2 mm",
     )
-    axis_ahead: Mm | None = ask(
+    axis_ahead: Mm = ask(
         "Axis ahead of the spindle",
         "length",
         "At spindle height, how far the axis passes ahead of the spindle's centre. Usually 0; empty counts as 0.",
@@ -58,16 +58,16 @@ class Pivots(Step):
         between=("-150 mm", "150 mm"),
         reading_error="1 mm",
     )
-    lower_below_spindle: Mm | None = ask(
+    lower_below_spindle: Mm = ask(
         "Lower pivot below spindle",
         "length",
         "Straight down from the spindle's centre to the lower pivot's centre.",
         between=("-400 mm", "500 mm"),
         reading_error="1 mm",
     )
-    upper_kind: str | None = ask("Upper pivot kind", "choice", "What the upper outer joint is.", choices=JOINTS)
-    lower_kind: str | None = ask("Lower pivot kind", "choice", "What the lower outer joint is.", choices=JOINTS)
-    upper_radius: Mm | None = ask(
+    upper_kind: str = ask("Upper pivot kind", "choice", "What the upper outer joint is.", choices=JOINTS)
+    lower_kind: str = ask("Lower pivot kind", "choice", "What the lower outer joint is.", choices=JOINTS)
+    upper_radius: Mm = ask(
         "Upper housing reach",
         "length",
         "From the upper pivot's centre to the farthest point of its housing or arm end.",
@@ -75,7 +75,7 @@ class Pivots(Step):
         between=("3 mm", "120 mm"),
         reading_error="1 mm",
     )
-    lower_radius: Mm | None = ask(
+    lower_radius: Mm = ask(
         "Lower housing reach",
         "length",
         "From the lower pivot's centre to the farthest point of its housing or arm end.",
@@ -83,39 +83,39 @@ class Pivots(Step):
         between=("3 mm", "120 mm"),
         reading_error="1 mm",
     )
-    upper_shear: str | None = ask(
+    upper_shear: str = ask(
         "Upper bolt shear",
         "choice",
         "Double shear: metal on both sides of the joint. Single: on one side only.",
         may_be_empty=True,
         choices=("single", "double"),
     )
-    lower_shear: str | None = ask(
+    lower_shear: str = ask(
         "Lower bolt shear",
         "choice",
         "Double shear: metal on both sides of the joint. Single: on one side only.",
         may_be_empty=True,
         choices=("single", "double"),
     )
-    upper_retained: bool | None = ask(
+    upper_retained: bool = ask(
         "Upper joint kept if it pulls out",
         "yes or no",
         "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
         may_be_empty=True,
     )
-    lower_retained: bool | None = ask(
+    lower_retained: bool = ask(
         "Lower joint kept if it pulls out",
         "yes or no",
         "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
         may_be_empty=True,
     )
-    spring_on: str | None = ask(
+    spring_on: str = ask(
         "Spring acts on",
         "choice",
         "Which arm the spring or shock pushes on. That arm's outer pivot carries the car.",
         choices=("lower arm", "upper arm"),
     )
-    swap_spacing: Mm | None = ask(
+    swap_spacing: Mm = ask(
         "Spacing of a ready-made spare",
         "length",
         "Pivot spacing of the ready-made upright you want to be able to change to. Leave empty if there is none.",
@@ -123,4 +123,4 @@ class Pivots(Step):
         between=("60 mm", "800 mm"),
         reading_error="1 mm",
     )
-    price_each: Price | None = ask("Price each", "price", "What one joint costs.", may_be_empty=True)  # fmt: skip
+    price_each: Price = ask("Price each", "price", "What one joint costs.", may_be_empty=True)  # fmt: skip

@@ -20,33 +20,33 @@ class Rotor(Step):
         "Cast-iron dust: mask, and guard the lathe.",
     )
 
-    diameter: Mm | None = ask(
+    diameter: Mm = ask(
         "Rotor diameter",
         "length",
         "Straight across the outside edge, over any rust lip.",
         between=("100 mm", "600 mm"),
         reading_error="0.5 mm",
     )
-    thickness: Mm | None = ask(
+    thickness: Mm = ask(
         "Thickness, new",
         "length",
         "Micrometer or caliper on the braking faces, inside the worn lip; new figure.",
         between=("2 mm", "80 mm"),
         reading_error="0.05 mm",
     )
-    minimum_thickness: Mm | None = ask(
+    minimum_thickness: Mm = ask(
         "Minimum thickness",
         "length",
         "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
         between=("1 mm", "80 mm"),
     )
-    style: str | None = ask(
+    style: str = ask(
         "Style as used",
         "choice",
         "Solid: one plate. Vented: two plates with vanes between. Cut to one plate: a vented rotor turned down to one.",
         choices=("solid", "vented", "cut to one plate"),
     )
-    finished_thickness: Mm | None = ask(
+    finished_thickness: Mm = ask(
         "Finished thickness",
         "length",
         "What is left after turning, vane roots cleaned off. Leave empty if the rotor is used as bought.",
@@ -54,20 +54,20 @@ class Rotor(Step):
         between=("1 mm", "80 mm"),
         reading_error="0.05 mm",
     )
-    kept_plate_carries_hat: bool | None = ask(
+    kept_plate_carries_hat: bool = ask(
         "Kept plate carries the hat",
         "yes or no",
         "Only for a cut rotor: is the plate you keep the one cast to the hat? The other one is held by the vanes alone.",
         may_be_empty=True,
     )
-    hat_thickness: Mm | None = ask(
+    hat_thickness: Mm = ask(
         "Hat thickness at the studs",
         "length",
         "Metal between hub flange and wheel. 0 when the rotor bolts on behind the flange.",
         between=("0 mm", "60 mm"),
         reading_error="0.1 mm",
     )
-    face_to_rotor: Mm | None = ask(
+    face_to_rotor: Mm = ask(
         "Wheel face to rotor middle",
         "length",
         "Straightedge across the face the wheel bolts to; depth to the middle of the new rotor's thickness. Plus when "
@@ -75,7 +75,7 @@ class Rotor(Step):
         between=("-150 mm", "300 mm"),
         reading_error="0.5 mm",
     )
-    band_inside_diameter: Mm | None = ask(
+    band_inside_diameter: Mm = ask(
         "Inside of the braking band",
         "length",
         "Across the inner edge of the swept face, where the hat begins.",
@@ -83,21 +83,21 @@ class Rotor(Step):
         between=("50 mm", "550 mm"),
         reading_error="1 mm",
     )
-    bolt_circle: BoltCircle | None = ask(
+    bolt_circle: BoltCircle = ask(
         "Bolt circle", "bolt circle", "Holes in the hat and their circle, as for the wheel."
     )
-    centre_bore: Mm | None = ask(
+    centre_bore: Mm = ask(
         "Centre bore",
         "length",
         "Inside calipers across the hole that fits over the hub pilot.",
         between=("20 mm", "300 mm"),
         reading_error="0.1 mm",
     )
-    ring_mass: Kg | None = ask(
+    ring_mass: Kg = ask(
         "Mass of the friction ring",
         "mass",
         "The ring alone, as used, without the hat: weigh a scrap one cut off, or volume x 7.2 g a cubic centimetre.",
         may_be_empty=True,
         between=("0.3 kg", "40 kg"),
     )
-    price_each: Price | None = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip
+    price_each: Price = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip

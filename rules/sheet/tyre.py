@@ -19,17 +19,17 @@ class Tyre(Step):
         "Printed sizes are not measured sizes. Mount one and measure it before metal is cut.",
     )
 
-    smallest: TyreMark | None = ask(
+    smallest: TyreMark = ask(
         "Smallest tyre",
         "tyre mark",
         "The size mark on the sidewall of the smallest tyre you will run. Load index and speed letter may follow it.",
     )
-    largest: TyreMark | None = ask(
+    largest: TyreMark = ask(
         "Largest tyre",
         "tyre mark",
         "The size mark of the largest tyre you will run. The same as the smallest if there is only one.",
     )
-    design_diameter: Mm | None = ask(
+    design_diameter: Mm = ask(
         "Design tyre diameter",
         "length",
         "Outside diameter the layout is drawn for. Leave empty to use the middle of the two tyres.",
@@ -37,7 +37,7 @@ class Tyre(Step):
         between=("300 mm", "1600 mm"),
         reading_error="3 mm",
     )
-    loaded_radius: Mm | None = ask(
+    loaded_radius: Mm = ask(
         "Loaded radius",
         "length",
         "Ground to spindle centre with the design tyre at running pressure under the real load. Half the diameter is "
@@ -46,26 +46,26 @@ class Tyre(Step):
         between=("120 mm", "800 mm"),
         reading_error="3 mm",
     )
-    rim_width_least: Mm | None = ask(
+    rim_width_least: Mm = ask(
         "Narrowest rim allowed",
         "length",
         "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
         between=("60 mm", "600 mm"),
     )
-    rim_width_most: Mm | None = ask(
+    rim_width_most: Mm = ask(
         "Widest rim allowed", "length", "From the same list: the widest rim.", between=("60 mm", "600 mm")
     )
-    load_capacity: Kg | None = ask(
+    load_capacity: Kg = ask(
         "Load one tyre may carry",
         "mass",
         "From the sidewall, at the pressure you will run. Leave empty to use the load index in the size marks.",
         may_be_empty=True,
         between=("50 kg", "5000 kg"),
     )
-    speed_symbol: str | None = ask(
+    speed_symbol: str = ask(
         "Speed symbol",
         "speed symbol",
         "The letter after the load index on the sidewall. Leave empty if it is in the size mark.",
         may_be_empty=True,
     )
-    price_each: Price | None = ask("Price each", "price", "What one tyre costs, fitted.", may_be_empty=True)
+    price_each: Price = ask("Price each", "price", "What one tyre costs, fitted.", may_be_empty=True)

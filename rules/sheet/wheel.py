@@ -21,21 +21,21 @@ class Wheel(Step):
         "Never slot or re-drill a wheel to make a bolt circle fit.",
     )
 
-    diameter: Mm | None = ask(
+    diameter: Mm = ask(
         "Wheel diameter",
         "length",
         "The rim size stamped on the wheel, bead seat to bead seat: 15, 16, 17 in. Not the outside of the lips.",
         between=("8 in", "30 in"),
         whole_inches=True,
     )
-    width: Mm | None = ask(
+    width: Mm = ask(
         "Wheel width",
         "length",
         "The stamped width, bead seat to bead seat, inside the lips: 8, 8 1/2, 10 in.",
         between=("3 in", "20 in"),
         reading_error="1 mm",
     )
-    overall_width: Mm | None = ask(
+    overall_width: Mm = ask(
         "Overall width, lip to lip",
         "length",
         "Straightedge across each lip; measure between them. Until measured, width + 1 in is assumed.",
@@ -43,7 +43,7 @@ class Wheel(Step):
         between=("3 in", "22 in"),
         reading_error="1 mm",
     )
-    offset: Mm | None = ask(
+    offset: Mm = ask(
         "Offset",
         "length",
         "Stamped or sold figure: middle of the wheel to the mounting face, plus when the face is outboard. Give this "
@@ -52,7 +52,7 @@ class Wheel(Step):
         between=("-200 mm", "200 mm"),
         reading_error="1 mm",
     )
-    backspacing: Mm | None = ask(
+    backspacing: Mm = ask(
         "Backspacing",
         "length",
         "Wheel face down, straightedge across the back lip, depth from it to the mounting face. Not to the spoke "
@@ -61,19 +61,19 @@ class Wheel(Step):
         between=("0 mm", "400 mm"),
         reading_error="1 mm",
     )
-    bolt_circle: BoltCircle | None = ask(
+    bolt_circle: BoltCircle = ask(
         "Bolt circle",
         "bolt circle",
         "Holes and circle: 6 x 5.5 in. Even counts: centre to centre straight across. Five: side-by-side centres x 1.701.",
     )
-    centre_bore: Mm | None = ask(
+    centre_bore: Mm = ask(
         "Centre bore",
         "length",
         "Inside calipers across the hole in the middle, on the mounting side, clear of paint.",
         between=("20 mm", "300 mm"),
         reading_error="0.1 mm",
     )
-    barrel_inside_diameter: Mm | None = ask(
+    barrel_inside_diameter: Mm = ask(
         "Barrel inside diameter",
         "length",
         "Inside the barrel where the caliper will sit, at three depths; enter the smallest, less any stick-on weight. "
@@ -82,7 +82,7 @@ class Wheel(Step):
         between=("150 mm", "800 mm"),
         reading_error="1 mm",
     )
-    spoke_room: Mm | None = ask(
+    spoke_room: Mm = ask(
         "Spoke room",
         "length",
         "From the wheel's mounting face to the back of the spokes at caliper radius; plus when the spokes are outboard.",
@@ -90,7 +90,7 @@ class Wheel(Step):
         between=("-200 mm", "300 mm"),
         reading_error="1 mm",
     )
-    pad_thickness: Mm | None = ask(
+    pad_thickness: Mm = ask(
         "Metal at the stud hole",
         "length",
         "Thickness the stud passes through at the nut seat: depth gauge from seat to mounting face.",
@@ -98,18 +98,18 @@ class Wheel(Step):
         between=("0 mm", "80 mm"),
         reading_error="0.5 mm",
     )
-    nut_seat: str | None = ask(
+    nut_seat: str = ask(
         "Nut seat in the wheel",
         "choice",
         "The shape of the seat the nut bears on. Try the nut: it must sit all round.",
         may_be_empty=True,
         choices=NUT_SEATS,
     )
-    load_rating: Kg | None = ask(
+    load_rating: Kg = ask(
         "Wheel load rating",
         "mass",
         "Stamped inside the wheel or on the back of a spoke; else ask the maker.",
         may_be_empty=True,
         between=("50 kg", "5000 kg"),
     )
-    price_each: Price | None = ask("Price each", "price", "What one wheel costs.", may_be_empty=True)  # fmt: skip
+    price_each: Price = ask("Price each", "price", "What one wheel costs.", may_be_empty=True)  # fmt: skip

@@ -1,0 +1,43 @@
+"""One line of the shop checklist, and the sections lines stand in."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+LineKind = Literal["caution", "do", "measure", "hold", "settle", "torque"]
+
+BLANK = "________"
+"""Where a person writes. The program never fills one in with a guess."""
+
+CAUTIONS = "Cautions"
+PARTS = "Parts in hand"
+SETTLE = "Settle before cutting"
+LAYOUT = "Layout from the hub flange face"
+MOCK_UP = "Mock-up with wheel, rotor, hub and caliper"
+TACK = "Tack"
+HOLD = "Hold point: measure before finish welding"
+WELD = "Weld"
+AFTER = "Cool, measure again, crack test"
+BRACKET = "Caliper bracket"
+TORQUE = "Assemble and torque"
+TURN = "Turn and lock"
+DRIVE = "First drive"
+NO_LONGER_ASKED = "No longer asked"
+
+WELDER_SECTIONS = (CAUTIONS, LAYOUT, MOCK_UP, TACK, HOLD, WELD, AFTER, BRACKET)
+"""What is handed to the welder on its own. The working sections follow each other without a break."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One thing to do, measure, settle or sign.
+
+    id: stable words; it never depends on titles, figures, units or the order of lines. target: what it should be, in
+    the units the sheet is shown in, or a labelled blank. tolerance: empty where there is none.
+    """
+
+    id: str
+    section: str
+    text: str
+    target: str = ""
+    tolerance: str = ""
+    kind: LineKind = "do"

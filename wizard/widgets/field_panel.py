@@ -1,0 +1,92 @@
+"""Everything about the entry the cursor is in: how to measure it, what it takes, what it was read as, what it decides."""
+
+from textual.content import Content
+from textual.widget import Widget
+
+from rules.display import both
+from rules.quantity import KINDS, Units
+from rules.sheet.asking import AskedField
+from rules.trade import trade
+from wizard.pages import ASKED
+from wizard.session import Session
+from wizard.words import plain, verdict, wrapped
+
+EXAMPLES = {
+    "tyre mark": "33x12.50R15LT or LT265/75R16 123/120Q",
+    "bolt circle": "6 x 5.5 in or 5 x 114.3 mm",
+    "thread": "12 x 1.5 mm or 1/2-20",
+    "count": "4",
+    "price": "85 or 85.50",
+    "speed symbol": "Q",
+}
+WORST_SHOWN = ("stop", "watch", "waiting")
+
+
+class FieldPanel(Widget):
+    """Fills its room from the most needed line down; what does not fit is one key away."""
+
+    def __init__(self, session: Session, **given: str) -> None:
+        super().__init__(**given)
+        self._session = session
+        self._name = ""
+        self._refused = ""
+
+    def show(self, name: str) -> None:
+        """Tell about this entry from now on."""
+        self._name = name
+        self.refresh()
+
+    def render(self) -> Content:
+        """As many lines as there is room for."""
+        if self._name not in ASKED:
+            return Content("")
+        width, height = self.size
+        shown = [line for part in self._parts() for line in wrapped(part, width)]
+        return Content("\n").join(shown[:height])
+
+    def _parts(self) -> list[Content]:
+        session, asked = self._session, ASKED[self._name]
+        parts = [_heading(asked, session.units), plain(asked.how)]
+        if error := session.faults.get(self._name):
+            parts.append(Content.assemble(("Not read: ", "bold $text-error"), plain(error)))
+        elif session.accepted(self._name):
+            read_as = session.echo(self._name)
+            parts.append(plain(f"Accepted: {' = '.join(read_as)}" if read_as else "Accepted.", "$text-success"))
+        else:
+            parts.append(plain(_would_be_right(asked, session.judged.shown_in, session.units), "$text-muted"))
+        return parts + self._findings()
+
+    def _findings(self) -> list[Content]:
+        touched = trade().checks_touched_by(self._name) if "." in self._name else ()
+        found = [finding for finding in self._session.judged.findings if finding.check in touched]
+        worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
+        return [
+            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}: {finding.text} {finding.change}"))
+            for finding in worst
+        ]
+
+
+def _heading(asked: AskedField, units: Units | None) -> Content:
+    notes = []
+    if units and (unit := asked.bare_unit(units)):
+        notes.append(f"a bare number is {unit}")
+    elif not units and asked.bare_unit("inch"):
+        notes.append("write the unit")
+    if asked.kind in ("choice", "yes or no"):
+        notes.append("left and right choose, delete clears")
+    if asked.several_lines:
+        notes.append("ctrl+j starts a new line")
+    if not asked.needed:
+        notes.append("may stay empty")
+    return Content.assemble((asked.label, "bold"), plain("".join(f" · {note}" for note in notes), "$text-muted"))
+
+
+def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> str:
+    """An example that would work, and the sane bounds."""
+    if asked.kind in ("choice", "yes or no"):
+        return f"One of: {', '.join(asked.choices or ('yes', 'no'))}."
+    if asked.kind in KINDS:
+        example = f"Written like {KINDS[asked.kind].examples[units or shown_in]}"
+        limits = [both(limit, KINDS[asked.kind].unit, shown_in) for limit in (asked.least, asked.most) if limit is not None]
+        return f"{example}; from {' to '.join(limits)}." if len(limits) == 2 else f"{example}."
+    return f"For example {EXAMPLES[asked.kind]}." if asked.kind in EXAMPLES else "Words of your own."

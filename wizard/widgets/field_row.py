@@ -1,0 +1,135 @@
+"""One question of a form: its label, where it is answered, and what the answer was read as."""
+
+from typing import ClassVar
+
+from textual import on
+from textual.app import ComposeResult
+from textual.content import Content
+from textual.message import Message
+from textual.widget import Widget
+from textual.widgets import Input
+
+from rules.quantity import LONGEST_ENTRY, Units
+from rules.sheet.asking import LONGEST_TEXT, AskedField
+from wizard.widgets.entry import Choice, Entry, Refused
+from wizard.words import plain, wrapped
+
+LABEL_CELLS, ENTRY_CELLS = 35, 19
+"""The same in look.tcss. The label column holds the mark and the longest label."""
+YES_NO = {"yes": True, "no": False}
+
+
+class FieldRow(Widget):
+    """The row draws the label, the echo and the error itself; only the entry is a widget, to keep a page light."""
+
+    class Typed(Message):
+        """The entry was changed to this."""
+
+        def __init__(self, name: str, entry: str | bool | None) -> None:
+            super().__init__()
+            self.field_name = name
+            self.entry = entry
+
+    class Done(Message):
+        """Enter was pressed: on to the next."""
+
+        def __init__(self, row: "FieldRow") -> None:
+            super().__init__()
+            self.row = row
+
+    COMPONENT_CLASSES: ClassVar[set[str]] = set()
+
+    def __init__(self, name: str, asked: AskedField, entry: object, text: str) -> None:
+        super().__init__(classes="wide-entry" if _takes_the_row(asked) else None)
+        self.field_name, self.asked = name, asked
+        self.error = self.refused = ""
+        self._echo: tuple[str, ...] = ()
+        self._units: Units | None = None
+        self._text = text
+        self.editor: Entry | Choice = self._make_editor(entry, text)
+
+    def _make_editor(self, entry: object, text: str) -> Entry | Choice:
+        asked = self.asked
+        if asked.kind == "yes or no":
+            words = {True: "yes", False: "no"}
+            return Choice(tuple(YES_NO), words.get(entry) if isinstance(entry, bool) else text or None)
+        if asked.kind == "choice":
+            read = text.strip().lower()
+            return Choice(asked.choices, read if read in asked.choices else text or None)
+        longest = LONGEST_TEXT if asked.kind == "text" else LONGEST_ENTRY
+        return Entry(text, longest=longest, several_lines=asked.several_lines)
+
+    def compose(self) -> ComposeResult:
+        """Just the entry; the rest is drawn."""
+        yield self.editor
+
+    def show(self, echo: tuple[str, ...], units: Units | None, error: str) -> None:
+        """What the entry was read as, the units of a bare number, and what is wrong with it, if anything."""
+        self._echo, self._units, self.error = echo, units, error
+        self._redraw()
+
+    def _redraw(self) -> None:
+        self.set_class(bool(self.error), "unreadable")
+        self.styles.height = 1 + len(self._below())
+        self.refresh()
+
+    def on_resize(self) -> None:
+        """An error may take more or fewer lines now."""
+        self._redraw()
+
+    def _below(self) -> list[Content]:
+        text = self.refused or self.error
+        return wrapped(plain(text, "$text-error"), (self.size.width or 76) - 4) if text else []
+
+    def render(self) -> Content:
+        """Mark, label, room for the entry, echo; then the error in words."""
+        mark = "!" if self.error else ">" if self.editor.has_focus else " "
+        style = "bold" if self.editor.has_focus else "bold $text-error" if self.error else ""
+        first = Content.styled(f"{mark} {self.asked.label}".ljust(LABEL_CELLS), style)
+        if not _takes_the_row(self.asked):
+            room = self.size.width - LABEL_CELLS - ENTRY_CELLS - 1
+            first = Content.assemble(first, " " * (ENTRY_CELLS + 1), self._echo_in(room))
+        return Content("\n").join([first, *(Content("    ") + line for line in self._below())])
+
+    def _echo_in(self, room: int) -> Content:
+        if self.error:
+            return plain("not read"[:room], "$text-error")
+        if self._echo:
+            whole = f"= {' · '.join(self._echo)}"
+            return plain(whole if len(whole) <= room else f"= {self._echo[-1]}"[:room], "$text-success")
+        if self._text.strip():
+            return plain("= as typed"[:room], "$text-success")
+        unit = self.asked.bare_unit(self._units) if self._units else ""
+        hints = [unit, "" if self.asked.needed else "optional"]
+        whole = ", ".join(hint for hint in hints if hint)
+        return plain(whole if len(whole) <= room else hints[-1] or unit, "$text-muted")
+
+    @on(Input.Changed)
+    def _typed(self, event: Input.Changed) -> None:
+        event.stop()
+        if event.value != self._text:  # the Changed that comes with mounting is no edit
+            self._text, self.refused = event.value, ""
+            self.post_message(self.Typed(self.field_name, event.value))
+
+    @on(Choice.Changed)
+    def _chosen(self, event: Choice.Changed) -> None:
+        event.stop()
+        self._text, self.refused = event.chosen or "", ""
+        entry = YES_NO.get(event.chosen or "") if self.asked.kind == "yes or no" else event.chosen
+        self.post_message(self.Typed(self.field_name, entry))
+
+    @on(Refused)
+    def _refuse(self, event: Refused) -> None:
+        event.stop()
+        self.refused = event.reason
+        self._redraw()
+
+    @on(Input.Submitted)
+    @on(Choice.Accepted)
+    def _done(self, event: Message) -> None:
+        event.stop()
+        self.post_message(self.Done(self))
+
+
+def _takes_the_row(asked: AskedField) -> bool:
+    return asked.kind in ("text", "choice", "yes or no")

@@ -1,0 +1,71 @@
+"""The lines above and below the form: what sheet this is and how it stands; which keys do what."""
+
+import time
+from collections.abc import Sequence
+
+from textual.content import Content
+from textual.widget import Widget
+from textual.widgets import Static
+
+from rules.judge import Judged
+from rules.sheet import FIELDS
+from wizard.session import Session
+from wizard.words import plain, verdict
+
+Key = tuple[str, str, str]
+"""The key as it is printed, the word for what it does, and the action."""
+
+
+def progress(judged: Judged) -> str:
+    """How many of the needed questions are answered."""
+    needed = sum(asked.needed for asked in FIELDS.values())
+    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+
+
+class TopLine(Widget):
+    """Title, verdict and progress at the left; whether it is saved at the right."""
+
+    def __init__(self, session: Session, **given: str) -> None:
+        super().__init__(**given)
+        self._session = session
+
+    def render(self) -> Content:
+        """One line; a long title gives way."""
+        session = self._session
+        judged = session.judged
+        state = save_state(session)
+        facts = Content.assemble("  ", verdict(judged.verdict), f" · {progress(judged)}")
+        room = self.size.width - len(facts) - len(state) - 2
+        title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
+        line = Content.assemble(title, facts)
+        return Content.assemble(line, " " * max(1, self.size.width - line.cell_length - len(state)), state)
+
+
+def save_state(session: Session) -> Content:
+    """Whether the answers are on disk, in a word or two."""
+    if session.trouble:
+        return plain("NOT SAVED", "bold $text-error")
+    if session.scratch:
+        return plain("sample copy", "$text-muted")
+    if session.unsaved:
+        return plain("not saved yet", "$text-warning")
+    if session.saved_at is None:
+        return plain("saved", "$text-muted")
+    return plain(f"saved {time.strftime('%H:%M', time.localtime(session.saved_at))}", "$text-muted")
+
+
+class KeyLine(Static):
+    """At most six keys with what they do; each can be clicked."""
+
+    MOST = 6
+
+    def __init__(self, keys: Sequence[Key], **given: str) -> None:
+        assert len(keys) <= self.MOST
+        super().__init__(key_content(keys), **given)
+
+
+def key_content(keys: Sequence[Key]) -> Content:
+    """The keys in one line. All words here are ours, so they may carry actions."""
+    return Content("  ").join(
+        [Content.from_markup(f"[@click={action}][bold $text-accent]{key}[/] {word}[/]") for key, word, action in keys]
+    )
