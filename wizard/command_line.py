@@ -57,9 +57,9 @@ def _demo(given: list[str]) -> int:
 
     from sample_sheets import FINISHED, sample
 
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{FINISHED}.toml"
     if not _at_a_terminal():
         return UNREADABLE
+    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{FINISHED}.toml"
     shutil.copyfile(sample(FINISHED), scratch)
     return _wizard(scratch, demo=True)
 

@@ -24,6 +24,7 @@ from wizard.sheet_text import (
     CannotRead,
     from_bytes,
     has_hand_written_comments,
+    may_outgrow_its_limits,
     size_fault,
     to_text,
 )
@@ -101,7 +102,7 @@ def read(path: Path | str) -> SheetFile:
         raise CannotRead(f"{printable(path)} cannot be read: {_why(error, _NOT_READ)}.") from error
     document = from_bytes(data, printable(path))
     # What could not be written back is refused now, and not after an hour of typing.
-    if fault := size_fault(to_text(document).encode()):
+    if may_outgrow_its_limits(data, document) and (fault := size_fault(to_text(document).encode())):
         raise CannotRead(
             f"{printable(path)} cannot be kept as it is: rewritten by this program, {fault}."
             " Shorten the longest lists and names in it."

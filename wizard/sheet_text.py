@@ -144,6 +144,16 @@ def from_bytes(data: bytes, name: str) -> dict[str, object]:
     return document
 
 
+def may_outgrow_its_limits(data: bytes, document: Mapping[str, object]) -> bool:
+    """Whether rewriting could break a limit that the file keeps. No for any ordinary sheet, without writing it.
+
+    Rewriting spreads a list over indented lines and doubles quoted marks: eightfold at most while nothing is nested
+    deeper than a table in a list.
+    """
+    longest = max(map(len, data.split(b"\n")), default=0)
+    return len(data) > MOST_BYTES // 8 or longest > LONGEST_LINE // 4 or _deeper_than(document, 3)
+
+
 def size_fault(data: bytes) -> str | None:
     """What is too big about a file's bytes, or None."""
     if len(data) > MOST_BYTES:

@@ -1,7 +1,5 @@
 """One question of a form: its label, where it is answered, and what the answer was read as."""
 
-from typing import ClassVar
-
 from textual import on
 from textual.app import ComposeResult
 from textual.content import Content
@@ -37,15 +35,14 @@ class FieldRow(Widget):
             super().__init__()
             self.row = row
 
-    COMPONENT_CLASSES: ClassVar[set[str]] = set()
-
     def __init__(self, name: str, asked: AskedField, entry: object, text: str) -> None:
         super().__init__(classes="wide-entry" if _takes_the_row(asked) else None)
         self.field_name, self.asked = name, asked
         self.error = self.refused = ""
         self._echo: tuple[str, ...] = ()
         self._units: Units | None = None
-        self._text = text
+        self._text = self._loaded = text
+        self._chosen_once = False
         self.editor: Entry | Choice = self._make_editor(entry, text)
 
     def _make_editor(self, entry: object, text: str) -> Entry | Choice:
@@ -58,6 +55,24 @@ class FieldRow(Widget):
             return Choice(asked.choices, read if read in asked.choices else text or None)
         longest = LONGEST_TEXT if asked.kind == "text" else LONGEST_ENTRY
         return Entry(text, longest=longest, several_lines=asked.several_lines)
+
+    @property
+    def edited(self) -> bool:
+        """Whether a person has changed the entry here."""
+        return self._chosen_once or (isinstance(self.editor, Entry) and self.editor.value != self._loaded)
+
+    @property
+    def entry(self) -> str | bool | None:
+        """The answer as it stands in the widget."""
+        if isinstance(self.editor, Entry):
+            return self.editor.value
+        return YES_NO.get(self.editor.chosen or "") if self.asked.kind == "yes or no" else self.editor.chosen
+
+    def reload(self, text: str) -> None:
+        """Show another text that was put in the sheet elsewhere."""
+        if isinstance(self.editor, Entry) and text != self.editor.value:
+            self._text = self._loaded = text
+            self.editor.value = text
 
     def compose(self) -> ComposeResult:
         """Just the entry; the rest is drawn."""
@@ -114,9 +129,8 @@ class FieldRow(Widget):
     @on(Choice.Changed)
     def _chosen(self, event: Choice.Changed) -> None:
         event.stop()
-        self._text, self.refused = event.chosen or "", ""
-        entry = YES_NO.get(event.chosen or "") if self.asked.kind == "yes or no" else event.chosen
-        self.post_message(self.Typed(self.field_name, entry))
+        self._text, self.refused, self._chosen_once = event.chosen or "", "", True
+        self.post_message(self.Typed(self.field_name, self.entry))
 
     @on(Refused)
     def _refuse(self, event: Refused) -> None:

@@ -1,0 +1,57 @@
+"""Every sample sheet gives exactly the findings that stand beside it."""
+
+import tomllib
+
+import pytest
+
+from rules.judge import judge
+from rules.sheet import read_sheet
+from sample_sheets import FINISHED, sample, samples
+from wizard.sheet_file import read
+
+NAMES = samples()
+
+
+def expected(name: str) -> dict[str, object]:
+    return tomllib.loads(sample(name).with_name(f"{name}.expected.toml").read_text("utf-8"))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_sample_gives_the_findings_beside_it(name: str) -> None:
+    judged = judge(read_sheet(read(sample(name)).document))
+    wanted = expected(name)
+    assert judged.sheet.faults == ()
+    assert judged.verdict == wanted["verdict"]
+    for verdict, key in (
+        ("stop", "stop"),
+        ("watch", "watch"),
+        ("waiting", "waiting"),
+        ("not for this build", "not_for_this_build"),
+    ):
+        found = [finding.check for finding in judged.findings if finding.verdict == verdict]
+        assert sorted(found) == sorted(wanted[key]), verdict
+
+
+def test_the_samples_are_what_the_issue_of_a_newcomer_asks_for() -> None:
+    verdicts = {name: expected(name)["verdict"] for name in NAMES}
+    assert verdicts[FINISHED] == "good"
+    assert sorted(verdicts.values()) == ["good", "good", "stop", "stop", "stop", "unfinished"]
+    units = {read(sample(name)).document["units"] for name in NAMES}
+    assert units == {"inch", "metric"}
+
+
+@pytest.mark.parametrize(
+    ("name", "only_stop"),
+    [
+        ("wrong_hub_without_stub_shaft", "hub-holds-together"),
+        ("wrong_rotor_too_big_for_wheel", "caliper-clears-barrel"),
+        ("wrong_backspacing_from_nominal_width", "wheel-numbers-agree"),
+    ],
+)
+def test_a_wrong_sample_stops_for_the_fault_it_is_named_for_alone(name: str, only_stop: str) -> None:
+    assert expected(name)["stop"] == [only_stop]
+
+
+def test_an_unknown_sample_is_refused() -> None:
+    with pytest.raises(FileNotFoundError):
+        sample("no_such_sheet")

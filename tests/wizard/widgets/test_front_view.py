@@ -1,0 +1,215 @@
+"""The picture as a widget: what it says, what it reacts to, how it falls back."""
+
+import asyncio
+from collections.abc import Awaitable, Callable, Mapping
+
+import pytest
+from textual.app import App, ComposeResult
+
+from wizard.widgets.front_view import NOTHING_YET, FrontView, best_drawing, caption, front_rows
+from wizard.widgets.raster import Drawing, Row
+
+TYRES: dict[str, object] = {
+    "design_tyre_diameter": 863.6,
+    "smallest_tyre_diameter": 838.2,
+    "largest_tyre_diameter": 889.0,
+    "tyre_section_width": 317.5,
+    "wheel_centre_height": 420.0,
+}
+EVERYTHING: dict[str, object] = {
+    **TYRES,
+    "wheel_overall_width": 241.0, "wheel_offset": -12.0, "barrel_inside_diameter": 361.0, "wheel.diameter": 381.0,
+    "rotor.diameter": 285.0, "rotor_plane_offset": -50.0, "rotor_working_thickness": 22.0,
+    "caliper.reach_above_rotor": 22.0, "caliper.outboard_reach": 45.0, "caliper_barrel_gap": 16.0,
+    "hub_face_offset": -18.0, "bearing_offset": -60.0, "mount_face_offset": -85.0, "hub.pilot_diameter": 90.0,
+    "pivots.ground_offset": 30.0, "pivots.inclination": 0.1745, "pivots.spacing": 260.0, "hub_height_offset": 104.0,
+    "lower_pivot_offset": -82.0, "lower_pivot_height": 295.0,
+    "upper_pivot_offset": -127.0, "upper_pivot_height": 551.0,
+    "pivots.lower_radius": 25.0, "pivots.upper_radius": 22.0,
+}  # fmt: skip
+FIGURES = ("863.6 mm", "420 mm", "30 mm", "104 mm", "260 mm", "16 mm")
+
+
+def figure(mm: float) -> str:
+    return f"{mm:g} mm"
+
+
+def text(rows: tuple[Row, ...]) -> list[str]:
+    return ["".join(run.text for run in row) for row in rows]
+
+
+def shown(view: FrontView) -> str:
+    return "\n".join(view.render_line(row).text for row in range(view.size.height))
+
+
+def in_app(view: FrontView, act: Callable[[App[None]], Awaitable[None]], size: tuple[int, int] = (60, 24)) -> None:
+    class Bench(App[None]):
+        def compose(self) -> ComposeResult:
+            yield view
+
+    async def run() -> None:
+        app = Bench()
+        async with app.run_test(size=size) as pilot:
+            await pilot.pause()
+            await act(app)
+
+    asyncio.run(run())
+
+
+@pytest.mark.parametrize(
+    ("environment", "encoding", "drawing"),
+    [
+        ({"TERM": "xterm-256color"}, "utf-8", "braille"),
+        ({"TERM": "xterm-256color"}, "UTF8", "braille"),
+        ({}, "utf_8", "braille"),
+        ({"TERM": "linux"}, "utf-8", "blocks"),
+        ({"TERM": "dumb"}, "utf-8", "plain"),
+        ({"TERM": "xterm-256color"}, "ascii", "plain"),
+        ({"TERM": "linux"}, "latin-1", "plain"),
+        ({"TERM": "xterm"}, "", "plain"),
+    ],
+)
+def test_best_drawing(environment: Mapping[str, str], encoding: str, drawing: Drawing) -> None:
+    assert best_drawing(environment, encoding) == drawing
+
+
+def test_caption_says_which_view_and_what_a_dot_is() -> None:
+    assert caption(9.0656, "braille", figure, 80) == [
+        "left wheel from the front, outboard to the right, 1 dot = 9.1 mm"
+    ]
+    assert caption(9.0656, "braille", figure, 50) == [
+        "left wheel from the front, outboard to the right", "1 dot = 9.1 mm",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("width", [8, 20, 36, 46, 60])
+@pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
+def test_caption_lines_fit(width: int, drawing: Drawing) -> None:
+    lines = caption(14.4, drawing, figure, width)
+    assert all(len(line) <= width for line in lines)
+    assert " ".join(lines).endswith("= 14 mm")
+
+
+def test_caption_states_the_scale_of_the_picture_above_it() -> None:
+    # The frame of the tyre alone: 22 of 24 rows are left, and the height decides. 851.8 top by 1.08 over 22 x 4.
+    last = text(front_rows({**TYRES, "largest_tyre_diameter": 863.6}, 60, 24, "braille", False, figure))[-1]
+    assert last.strip() == "1 dot = 10 mm"
+
+
+def test_all_the_figures_are_in_a_wide_picture() -> None:
+    whole = "\n".join(text(front_rows(EVERYTHING, 100, 36, "braille", False, figure)))
+    for name, number in zip(
+        ("tyre", "wheel centre", "ground offset", "hub height offset", "pivot spacing", "caliper to barrel"),
+        FIGURES,
+        strict=True,
+    ):
+        assert f"{name} {number}" in whole
+    for name in ("upper pivot", "lower pivot", "steering axis", "rotor", "hub", "wheel"):
+        assert name in whole
+
+
+@pytest.mark.parametrize(("width", "height"), [(36, 16), (46, 20), (60, 24), (90, 40)])
+@pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
+def test_pivots_and_ground_offset_are_named_at_every_size(width: int, height: int, drawing: Drawing) -> None:
+    whole = "\n".join(text(front_rows(EVERYTHING, width, height, drawing, False, figure)))
+    for name in ("upper pivot", "lower pivot", "ground offset", "30 mm", "outboard"):
+        assert name in whole
+
+
+def test_the_axis_is_drawn_in_every_row_from_the_upper_pivot_to_the_ground() -> None:
+    rows = front_rows(EVERYTHING, 60, 24, "braille", False, figure)
+    drawn = [any(run.part in ("axis", "pivot") and not run.text.isascii() for run in row) for row in rows]
+    assert drawn.index(True) <= 7
+    ground = max(row for row, runs in enumerate(rows) if any(run.part == "ground" for run in runs))
+    assert all(drawn[7 : ground + 1])
+
+
+def test_plain_is_ascii_with_its_caption() -> None:
+    whole = "\n".join(text(front_rows(EVERYTHING, 60, 24, "plain", False, figure)))
+    assert whole.isascii() and "1 column = 21 mm" in whole
+
+
+def test_close_up_names_the_plate_face() -> None:
+    assert "mount face" in "\n".join(text(front_rows(EVERYTHING, 60, 24, "braille", True, figure)))
+
+
+def test_nothing_known_says_how_to_start() -> None:
+    rows = text(front_rows({}, 60, 24, "braille", False, figure))
+    assert len(rows) == 24 and NOTHING_YET in rows[12]
+
+
+@pytest.mark.parametrize(("width", "height"), [(0, 5), (5, 0), (1, 1), (7, 3), (20, 7), (200, 60)])
+@pytest.mark.parametrize("known", [{}, TYRES, EVERYTHING])
+def test_every_size_is_filled_exactly(width: int, height: int, known: dict[str, object]) -> None:
+    rows = text(front_rows(known, width, height, "braille", False, figure))
+    assert [len(row) for row in rows] == ([width] * height if width and height else [])
+
+
+def test_a_low_picture_gives_up_its_caption_first() -> None:
+    assert "outboard" not in "\n".join(text(front_rows(EVERYTHING, 60, 7, "braille", False, figure)))
+
+
+def test_widget_shows_what_it_is_given_in_the_sheets_units() -> None:
+    view = FrontView()
+
+    async def act(app: App[None]) -> None:
+        assert NOTHING_YET in shown(view)
+        view.show(EVERYTHING, "metric")
+        assert "ground offset 30 mm" in shown(view)
+        view.show({**EVERYTHING, "pivots.ground_offset": 25.4}, "inch")
+        assert "ground offset 1 in" in shown(view)
+        assert "outboard to the right" in shown(view)
+
+    in_app(view, act)
+
+
+def test_widget_redraws_for_its_settings() -> None:
+    view = FrontView()
+
+    async def act(app: App[None]) -> None:
+        view.show(EVERYTHING, "metric")
+        whole = shown(view)
+        view.close_up = True
+        assert "mount face" in shown(view) and "mount face" not in whole
+        view.drawing = "plain"
+        assert shown(view).isascii() and not whole.isascii()
+
+    in_app(view, act)
+
+
+def test_widget_never_takes_the_focus_and_reads_no_markup() -> None:
+    view = FrontView(figure=lambda mm, units: "[@click=app.quit]x[/]")
+
+    async def act(app: App[None]) -> None:
+        view.show(TYRES, "inch")
+        assert "tyre [@click=app.quit]x[/]" in shown(view)
+        assert app.focused is None and not view.focusable
+
+    in_app(view, act, size=(90, 24))
+
+
+def test_the_tyre_has_a_background_of_its_own() -> None:
+    view = FrontView()
+
+    async def act(app: App[None]) -> None:
+        view.show(TYRES, "inch")
+        grounds = {segment.style.bgcolor for segment in view.render_line(8) if segment.style}
+        assert len(grounds) == 2
+
+    in_app(view, act)
+
+
+def test_what_changes_after_showing_is_not_seen_until_shown() -> None:
+    view, known = FrontView(), dict(TYRES)
+
+    async def act(app: App[None]) -> None:
+        view.show(known, "metric")
+        before = shown(view)
+        known["design_tyre_diameter"] = 700.0
+        view.close_up = True
+        view.close_up = False
+        assert shown(view) == before
+        view.show(known, "metric")
+        assert shown(view) != before
+
+    in_app(view, act)
