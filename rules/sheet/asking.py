@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Any, ClassVar
 
 from rules.display import both
-from rules.marks import BoltCircle, Thread, TyreMark, read_bolt_circle, read_thread, read_tyre_mark
+from rules.marks import read_bolt_circle, read_thread, read_tyre_mark
 from rules.quantity import KINDS, EntryError, Units, float_of, parse, plain_number_text
 
 LONGEST_TEXT = 2000
@@ -46,7 +46,7 @@ class AskedField:
     @property
     def unit(self) -> str:
         """What the graph compares: the inside unit of a quantity, or the type of any other answer."""
-        return KINDS[self.kind].unit if self.kind in KINDS else _PLAIN_TYPES[self.kind].__name__
+        return KINDS[self.kind].unit if self.kind in KINDS else _PLAIN_UNITS[self.kind]
 
     def bare_unit(self, units: Units) -> str:
         """The unit a number without one takes in such a sheet; empty where none applies."""
@@ -206,10 +206,17 @@ def _price(field: AskedField, entry: object, units: Units | None) -> float:
     raise EntryError(f"“{printable(entry)[:40]}” is not a price; for example 85 or 85.50")
 
 
-_PLAIN_TYPES: dict[str, type] = {
-    "text": str, "choice": str, "yes or no": bool, "count": int, "price": float,
-    "speed symbol": str, "tyre mark": TyreMark, "bolt circle": BoltCircle, "thread": Thread,
-}  # fmt: skip
+_PLAIN_UNITS = {
+    "text": "str",
+    "choice": "str",
+    "yes or no": "bool",
+    "count": "int",
+    "price": "price",
+    "speed symbol": "str",
+    "tyre mark": "TyreMark",
+    "bolt circle": "BoltCircle",
+    "thread": "Thread",
+}
 
 _READERS: dict[str, Callable[[AskedField, object, Units | None], Any]] = {
     "text": _text,
