@@ -11,6 +11,7 @@ BLANK = "________"
 CAUTIONS = "Cautions"
 PARTS = "Parts in hand"
 SETTLE = "Settle before cutting"
+HAND_OVER = "Written in by the builder before hand-over"
 LAYOUT = "Layout from the hub flange face"
 MOCK_UP = "Mock-up with wheel, rotor, hub and caliper"
 TACK = "Tack"
@@ -23,7 +24,7 @@ TURN = "Turn and lock"
 DRIVE = "First drive"
 NO_LONGER_ASKED = "No longer asked"
 
-WELDER_SECTIONS = (CAUTIONS, LAYOUT, MOCK_UP, TACK, HOLD, WELD, AFTER, BRACKET)
+WELDER_SECTIONS = (CAUTIONS, HAND_OVER, LAYOUT, MOCK_UP, TACK, HOLD, WELD, AFTER, BRACKET)
 """What is handed to the welder on its own. The working sections follow each other without a break."""
 
 

@@ -1,0 +1,237 @@
+"""The checklist on paper: 80 columns of plain ASCII, and Markdown that nothing typed can break."""
+
+import copy
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from markdown_it import MarkdownIt
+from syrupy.assertion import SnapshotAssertion
+
+from rules.checklist import checklist
+from rules.judge import Judged, judge
+from rules.sheet import read_sheet
+from wizard.paper.checklist_text import as_markdown, as_text
+
+Document = dict[str, Any]
+
+CAR: Document = {
+    "sheet_version": 1, "title": "Dune car front", "units": "inch",
+    "job": {"vehicle": "Two-seat dune car", "use": "dunes", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
+            "wheelbase": "104 in", "track": "64 in", "top_speed": "70 mph"},
+    "tyre": {"smallest": "33x12.50R15LT 108Q", "largest": "35x12.50R15LT 113Q", "rim_width_least": "8 in",
+             "rim_width_most": "10 1/2 in", "loaded_radius": "16 1/2 in"},
+    "wheel": {"diameter": "15 in", "width": "8 1/2 in", "overall_width": "9 1/2 in", "backspacing": "5 1/4 in",
+              "bolt_circle": "6 x 5.5 in", "centre_bore": "4 1/4 in", "barrel_inside_diameter": "14 1/4 in",
+              "spoke_room": "1/2 in", "pad_thickness": "1/2 in", "nut_seat": "60 deg cone", "load_rating": "2000 lb"},
+    "rotor": {"diameter": "11 in", "thickness": "0.87 in", "minimum_thickness": "0.81 in", "style": "vented",
+              "hat_thickness": "1/4 in", "face_to_rotor": "2 in", "bolt_circle": "6 x 139.7 mm",
+              "centre_bore": "4.25 in"},
+    "caliper": {"kind": "sliding", "reach_above_rotor": "0.9 in", "outboard_reach": "1.9 in",
+                "made_for_thickness": "0.87 in", "bleed_screw_on_top": True},
+    "hub": {"held_together_by": "itself", "bolt_circle": "6 x 5.5 in", "pilot_diameter": "4.24 in",
+            "stud_thread": "12 x 1.5 mm", "stud_length": "1.7 in", "nut_seat": "60 deg cone",
+            "flange_to_bearing_centre": "1.4 in", "flange_to_mount_face": "2.6 in", "mount_bolts": 4,
+            "mount_bolt_thread": "12 x 1.75 mm", "mount_width": "3 1/2 in", "mount_height": "3 in"},
+    "pivots": {"spacing": "10 1/4 in", "inclination": "10 deg", "castor": "6 deg", "ground_offset": "1 in",
+               "lower_below_spindle": "5 in", "upper_kind": "spherical bearing", "lower_kind": "spherical bearing",
+               "upper_radius": "0.9 in", "lower_radius": "0.9 in", "upper_shear": "double", "lower_shear": "double",
+               "spring_on": "lower arm"},
+}  # fmt: skip
+
+MARKED: Document = CAR | {
+    "checklist": [
+        {"id": "layout.lower-pivot-from-hub-face", "target": "3 9/32 in (3.278 in) inboard", "left": True,
+         "left_measured": "3 9/32", "right_measured": "3 5/16 too far, cut and set again"},
+        {"id": "hold.pivot-spacing", "target": "10 in", "left": True, "right": True},
+        {"id": "settle.swap-spacing", "text": "WATCH, Spare: it does not fit.", "left": True},
+    ]
+}  # fmt: skip
+
+
+def judged(document: Document) -> Judged:
+    return judge(read_sheet(document))
+
+
+def titled(title: str) -> Document:
+    return CAR | {"title": title}
+
+
+def test_plain_text_as_printed(snapshot: SnapshotAssertion) -> None:
+    assert as_text(judged(MARKED), MARKED) == snapshot
+
+
+def test_markdown_as_written(snapshot: SnapshotAssertion) -> None:
+    assert as_markdown(judged(MARKED), MARKED) == snapshot
+
+
+# Plain text
+
+
+def test_the_sheets_name_vehicle_units_and_verdict_come_first() -> None:
+    top = as_text(judged(CAR), CAR).splitlines()[:7]
+    assert any("Dune car front" in row for row in top)
+    assert any("Two-seat dune car" in row for row in top)
+    assert any("inches" in row for row in top)
+    assert any("WATCH" in row for row in top)
+
+
+def test_a_stop_is_the_first_thing_under_the_head() -> None:
+    document = copy.deepcopy(CAR)
+    document["caliper"]["bleed_screw_on_top"] = False
+    for part in ("whole", "welder"):
+        text = as_text(judged(document), document, part)
+        assert text.index("STOP: do not cut") < text.index("DO NOT CUT. Bleed screw") < text.index("does not certify")
+
+
+def test_every_line_of_the_checklist_is_printed() -> None:
+    text = " ".join(as_text(judged(CAR), CAR).split())
+    for line in checklist(judged(CAR)):
+        assert " ".join(line.text.replace("“", '"').split())[:20] in text
+
+
+def test_left_and_right_have_a_box_and_a_blank() -> None:
+    row = next(row for row in as_text(judged(CAR), CAR).splitlines() if row.startswith("Pivot spacing"))
+    assert row == "Pivot spacing along axis  10 1/4 in +/- 1/64 in       [ ] ________ [ ] ________"
+
+
+def test_ticks_and_results_are_printed_beside_their_line() -> None:
+    rows = as_text(judged(MARKED), MARKED).splitlines()
+    at = next(number for number, row in enumerate(rows) if row.startswith("Lower pivot centre from hub face"))
+    assert rows[at].endswith("[x] 3 9/32   [ ] 3 5/16")
+    assert rows[at + 1].endswith("too far,")
+
+
+def test_a_mark_against_another_figure_is_printed_as_changed() -> None:
+    text = " ".join(as_text(judged(MARKED), MARKED).split())
+    assert "CHANGED since it was marked: check again. It was 10 in" in text
+
+
+def test_results_of_lines_no_longer_asked_are_printed_last() -> None:
+    text = as_text(judged(MARKED), MARKED)
+    assert text.index("NO LONGER ASKED") > text.index("FIRST DRIVE")
+    assert "WATCH, Spare: it does not fit." in text
+
+
+def test_the_welders_part_fits_two_pages_and_stops_at_the_bracket() -> None:
+    text = as_text(judged(CAR), CAR, "welder")
+    assert len(text.splitlines()) <= 2 * 66
+    assert "CALIPER BRACKET" in text and "CAUTIONS" in text and "LAYOUT" in text
+    assert "PARTS IN HAND" not in text and "TORQUE" not in text
+
+
+def test_a_finished_sheet_is_about_three_pages() -> None:
+    assert len(as_text(judged(CAR), CAR).splitlines()) <= 3.5 * 66
+
+
+@pytest.mark.parametrize(
+    ("title", "printed"),
+    [
+        ("Früher, “große” Ø", 'Fruher, "grosse" O'),
+        ("9⅜ in – 8° ± 1", "9 3/8 in - 8 deg +/- 1"),
+        ("½ in, 5 m²", "1/2 in, 5 m^2"),
+        ("×", "x"),
+        ("車", "?"),
+        ("first\nsecond\tthird", "first?second?third"),
+        ("\x1b[2J", "?[2J"),
+        ("", "________"),
+    ],
+)
+def test_titles_in_characters_every_printer_has(title: str, printed: str) -> None:
+    assert f"Title    {printed}\n" in as_text(judged(titled(title)), titled(title))
+
+
+def marks(text: str) -> Document:
+    """The car with one text wherever a person can type one."""
+    return titled(text) | {
+        "job": CAR["job"] | {"vehicle": text},
+        "checklist": [
+            {"id": "tack.clean", "left": True, "left_measured": text, "target": text},
+            {"id": "hold.castor", "left": True, "left_measured": text, "right_measured": text, "target": text},
+            {"id": text, "left": True, "text": text, "target": text},
+        ],
+    }
+
+
+TEXTS = st.text(st.characters(exclude_categories=["Cs"]), max_size=300)
+
+
+@given(TEXTS)
+@settings(max_examples=40, deadline=None)
+def test_never_wider_than_the_page_and_only_printable_ascii(text: str) -> None:
+    document = marks(text)
+    for row in as_text(judged(document), document).splitlines():
+        assert len(row) <= 80
+        assert all(" " <= character <= "~" for character in row)
+
+
+def test_an_empty_and_a_nonsense_sheet_still_print() -> None:
+    for document in ({}, {"title": 3, "wheel": {"width": "é" * 300}, "checklist": 7}):
+        text = as_text(judged(document), document)
+        assert "UNFINISHED" in text
+        assert max(map(len, text.splitlines())) <= 80
+
+
+# Markdown
+
+READER = MarkdownIt("commonmark").enable("table")
+
+HOSTILE = [
+    "| a | b |", "**bold** _it_ `code`", "<script>alert(1)</script>", "[link](http://x.y)", "![p](q)", "# Head",
+    "a\\|b", "&lt;b&gt;", "x\n| --- |\n\n# y", "~~gone~~", "<!-- ", "```", "________b________", "- [ ] x", "`\\", "[x]: /y",
+]  # fmt: skip
+
+
+def inline(document: Document) -> list[Any]:
+    return [child for token in READER.parse(as_markdown(judged(document), document)) for child in token.children or ()]
+
+
+def shape(document: Document) -> list[str]:
+    return [token.type for token in READER.parse(as_markdown(judged(document), document))]
+
+
+def plain_shape(text: str) -> list[str]:
+    """The shape with a harmless text instead; with a fault in the title where `text` is one."""
+    faulty = judged(marks(text)).sheet.faults
+    return shape(marks("plain\x07" if faulty else "plain"))
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+def test_what_is_typed_stays_text(text: str) -> None:
+    kinds = {child.type for child in inline(marks(text))}
+    assert kinds <= {"text", "code_inline", "text_special"}
+    assert shape(marks(text)) == plain_shape(text)
+
+
+@given(TEXTS)
+@settings(max_examples=40, deadline=None)
+def test_nothing_typed_changes_the_shape_of_the_markdown(text: str) -> None:
+    if not text.strip() or text.strip() in {line.id for line in checklist(judged(CAR))}:
+        return
+    assert {child.type for child in inline(marks(text))} <= {"text", "code_inline", "text_special"}
+    assert shape(marks(text)) == plain_shape(text)
+
+
+def test_a_typed_title_reads_as_typed() -> None:
+    title = "5 < 6 & *not* bold | [x](y) www.z http://z"
+    said = "".join(child.content for child in inline(titled(title)))
+    assert f"Title: {title}" in said
+
+
+def test_markdown_gives_each_line_with_its_id() -> None:
+    written = as_markdown(judged(CAR), CAR)
+    rows = [line for line in checklist(judged(CAR)) if line.kind != "caution"]
+    assert all(f"| `{line.id}` |" in written for line in rows)
+
+
+def test_markdown_shows_marks() -> None:
+    written = as_markdown(judged(MARKED), MARKED)
+    assert "| [x] 3 9/32 | [ ] 3 5/16 too far, cut and set again | `layout.lower-pivot-from-hub-face` |" in written
+    assert "CHANGED since it was marked: check again. It was 10 in" in written
+
+
+def test_markdown_welders_part() -> None:
+    written = as_markdown(judged(CAR), CAR, "welder")
+    assert "## Caliper bracket" in written
+    assert "## Assemble and torque" not in written

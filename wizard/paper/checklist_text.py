@@ -1,0 +1,208 @@
+"""The checklist as plain text for any printer, and as Markdown."""
+
+import re
+import textwrap
+import unicodedata
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from itertools import groupby, zip_longest
+from typing import Literal
+
+from rules.checklist import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, Line, Marks, checklist, kept_marks, marked
+from rules.judge import Judged, shown
+from rules.sheet.asking import printable
+
+Part = Literal["whole", "welder"]
+
+WIDTH = 80
+_INDENT = "    "
+
+_VERDICTS = {
+    "good": "GOOD: every check passes",
+    "watch": "WATCH: settle what is open first",
+    "stop": "STOP: do not cut",
+    "unfinished": "UNFINISHED: not ready to cut",
+}
+_UNITS = {"inch": "inches", "metric": "millimetres"}
+_HEADINGS = {"whole": "SHOP CHECKLIST", "welder": "SHOP CHECKLIST, WELDER'S PART"}
+_LEGEND = "Tick each piece, left and right; write in what you measured, initials at a HOLD."
+
+
+def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
+    """The checklist in plain ASCII, 80 columns at most. part: "welder" leaves out what the welder has no use for.
+
+    document: the sheet as in its file; ticks and measured results on it are printed in place.
+    """
+    rows = [_HEADINGS[part]]
+    for name, words in _head(judged):
+        rows += textwrap.wrap(f"{name:<9}{_ascii(words)}", WIDTH, subsequent_indent=" " * 9)
+    rows += [f"Date     {BLANK}  Builder {BLANK}  Welder {BLANK}  Checked {BLANK}", _LEGEND]
+    for section, lines in _sections(judged, document, part):
+        page = _page(lines)
+        rows += ["", _heading(section, page), *(row for line, marks in lines for row in _rows(line, marks, page))]
+    return "\n".join(row.rstrip() for row in rows) + "\n"
+
+
+def as_markdown(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
+    """The checklist as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
+    rows = [f"# {_HEADINGS[part].capitalize()}", ""]
+    rows += [f"- {name}: {_markdown(words)}" for name, words in _head(judged)]
+    rows += ["", f"Date {BLANK}, builder {BLANK}, welder {BLANK}, checked {BLANK}", "", _LEGEND]
+    for section, lines in _sections(judged, document, part):
+        rows += ["", f"## {section}", ""]
+        plain = [(line, marks) for line, marks in lines if _is_plain(line, marks)]
+        rows += [f"- {_markdown(line.text)}" for line, _ in plain]
+        if len(plain) < len(lines):
+            rows += [""] if plain else []
+            rows += ["| Line | Target | Tolerance | Left | Right | Id |", "| --- | --- | --- | --- | --- | --- |"]
+            rows += [_table_row(line, marks) for line, marks in lines if not _is_plain(line, marks)]
+    return "\n".join(rows) + "\n"
+
+
+def _head(judged: Judged) -> list[tuple[str, str]]:
+    still_open = sum(finding.verdict in ("stop", "watch", "waiting") for finding in judged.findings)
+    verdict = f"{_VERDICTS[judged.verdict]} ({still_open} open)" if still_open else _VERDICTS[judged.verdict]
+    return [
+        ("Title", judged.sheet.title or BLANK),
+        ("Vehicle", f"{shown('job.vehicle', judged) or BLANK}; main use {shown('job.use', judged) or BLANK}"),
+        ("Verdict", verdict),
+        ("Units", _UNITS[judged.shown_in]),
+    ]
+
+
+def _sections(
+    judged: Judged, document: Mapping[str, object], part: Part
+) -> Iterable[tuple[str, list[tuple[Line, Marks]]]]:
+    lines = marked(checklist(judged), kept_marks(document))
+    wanted = [pair for pair in lines if part == "whole" or pair[0].section in WELDER_SECTIONS]
+    for section, group in groupby(wanted, lambda pair: pair[0].section):
+        yield section, list(group)
+
+
+def _is_plain(line: Line, marks: Marks) -> bool:
+    """Whether a line is only to be read: a caution nobody has marked."""
+    return line.kind == "caution" and not marks.any
+
+
+def _has_blank(line: Line) -> bool:
+    return line.kind in ("measure", "torque", "hold")
+
+
+# Plain text
+
+
+@dataclass(frozen=True, slots=True)
+class _Page:
+    """Widths of a section's columns: the words, and one cell for each side."""
+
+    body: int
+    cell: int
+
+
+_WRITING = _Page(body=53, cell=12)
+_TICKING = _Page(body=68, cell=5)
+_READING = _Page(body=WIDTH, cell=0)
+
+
+def _page(lines: list[tuple[Line, Marks]]) -> _Page:
+    """The narrowest columns that hold a section: nothing to mark, boxes only, or boxes with room to write."""
+    if all(_is_plain(line, marks) for line, marks in lines):
+        return _READING
+    written = any(_has_blank(line) or marks.left_measured or marks.right_measured for line, marks in lines)
+    return _WRITING if written else _TICKING
+
+
+def _heading(section: str, page: _Page) -> str:
+    start = f"{section.upper()} ".ljust(page.body, "-")
+    return f"{start} {'LEFT':-<{page.cell}} {'RIGHT':-<{page.cell}}" if page.cell else start
+
+
+def _rows(line: Line, marks: Marks, page: _Page) -> list[str]:
+    text = _ascii(line.text)
+    if _is_plain(line, marks):
+        return textwrap.wrap(text, WIDTH, initial_indent="! ", subsequent_indent="  ")
+    body = textwrap.wrap(text, page.body, subsequent_indent=_INDENT) or [""]
+    detail = _ascii(f"{line.target}{' ' if line.tolerance.startswith('+/-') else '; '}{line.tolerance}".strip("; "))
+    if detail and len(body[-1]) + 2 + len(detail) <= page.body:
+        body[-1] += f"  {detail}"
+    elif detail:
+        body += _indented(detail, page)
+    if marks.stale_for(line):
+        body += _indented(_ascii(f"CHANGED since it was marked: check again. It was {marks.asked_for}"), page)
+    left = _cell(marks.left, marks.left_measured, _has_blank(line), page)
+    right = _cell(marks.right, marks.right_measured, _has_blank(line), page)
+    return [
+        f"{words:<{page.body}} {one:<{page.cell}} {other}"
+        for words, one, other in zip_longest(body, left, right, fillvalue="")
+    ]
+
+
+def _indented(text: str, page: _Page) -> list[str]:
+    return textwrap.wrap(text, page.body, initial_indent=_INDENT, subsequent_indent=_INDENT)
+
+
+def _cell(ticked: bool, measured: str, blank: bool, page: _Page) -> list[str]:
+    box = "[x] " if ticked else "[ ] "
+    written = _ascii(measured) or (BLANK if blank else "")
+    return textwrap.wrap(box + written, page.cell, subsequent_indent=_INDENT) if written else [box]
+
+
+_SPELT_OUT = {
+    "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "″": '"', "‘": "'", "’": "'", "′": "'", "–": "-", "—": "-", "−": "-",
+    "‑": "-", "×": "x", "°": " deg", "±": "+/-", "ß": "ss", "ø": "o", "Ø": "O", "æ": "ae", "Æ": "AE", "ł": "l", "Ł": "L",
+    "đ": "d", "·": ".", "⁄": "/", "µ": "u", "\ufffd": "?",
+}  # fmt: skip
+
+
+def _ascii(text: str) -> str:
+    """One line of characters that every printer has. What has no such spelling becomes a question mark."""
+    flat = printable(" ".join(text.split()))
+    return " ".join("".join(_plain(character, before) for before, character in zip(" " + flat, flat, strict=False)).split())
+
+
+def _plain(character: str, before: str) -> str:
+    if character in _SPELT_OUT:
+        return _SPELT_OUT[character]
+    if character.isascii():
+        return character
+    spelt = "".join(_SPELT_OUT.get(one, one) for one in unicodedata.normalize("NFKD", character))
+    spelt = "".join(one for one in spelt if not unicodedata.combining(one))
+    if not spelt.isascii() or (not spelt and not unicodedata.combining(character)):
+        return "?"
+    decomposition = unicodedata.decomposition(character)
+    if decomposition.startswith("<fraction>") and before.isdigit():
+        return f" {spelt}"  # 9⅜ is nine and three eighths, never 93/8
+    return f"^{spelt}" if decomposition.startswith("<super>") else spelt
+
+
+# Markdown
+
+_MARKUP = re.compile(r"[\\`*_{}\[\]#|~$]|(?<=:)/|(?<=www)\.", re.IGNORECASE)
+"""Marks that act inside a line. None of the text stands at the start of a line, where others would."""
+_OUR_BLANK = re.compile(r"(?<!\S)(?:\\_)+(?!\S)")
+
+
+def _markdown(text: str) -> str:
+    """Text on one line that Markdown shows as it is: no markup, no HTML, no link, no table cell of its own."""
+    flat = printable(" ".join(text.split())).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    escaped = _MARKUP.sub(lambda found: f"\\{found[0]}", flat)
+    return _OUR_BLANK.sub(lambda blank: blank[0].replace("\\", ""), escaped)
+
+
+def _table_row(line: Line, marks: Marks) -> str:
+    target = _markdown(line.target)
+    if marks.stale_for(line):
+        target += f" (CHANGED since it was marked: check again. It was {_markdown(marks.asked_for)})"
+    cells = [
+        _markdown(line.text),
+        target,
+        _markdown(line.tolerance),
+        _markdown_cell(marks.left, marks.left_measured, _has_blank(line)),
+        _markdown_cell(marks.right, marks.right_measured, _has_blank(line)),
+        _markdown(line.id) if line.section == NO_LONGER_ASKED else f"`{line.id}`",
+    ]
+    return f"| {' | '.join(cells)} |"
+
+
+def _markdown_cell(ticked: bool, measured: str, blank: bool) -> str:
+    return f"{'[x]' if ticked else '[ ]'} {_markdown(measured) or (BLANK if blank else '')}".rstrip()
