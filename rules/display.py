@@ -94,7 +94,8 @@ def exact(number: float, kind_name: str, units: Units) -> str:
     size = (
         kind.spellings[symbol] if symbol in kind.spellings else kind.spellings.get(symbol.lower().replace(" ", ""), 1.0)
     )
-    digits = format(Decimal(f"{number / size:.15g}"), "f")
+    figure = number / size if abs(number / size) > 1e-12 else 0.0
+    digits = format(Decimal(f"{figure:.15g}"), "f")
     return f"{digits} {symbol}".strip()
 
 

@@ -212,7 +212,7 @@ class Graph:
             worked.not_here[node.name] = str(reason)
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            worked.broken[node.name] = f"{node.name} could not be worked out: {fault or type(fault).__name__}"
+            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
             return None
         if isinstance(answer, float):
             # An input handed through unchanged: the answer rests on that one alone, not on those left aside.

@@ -8,7 +8,7 @@ from rules.graph import CheckNote, Graph, Node, Worked
 from rules.quantity import Units
 from rules.remedy import remedies
 from rules.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
-from rules.sheet import FIELDS, Sheet
+from rules.sheet import FIELDS, STEPS, Sheet
 from rules.trade import trade
 
 
@@ -31,6 +31,9 @@ class Finding:
     estimated_from: tuple[str, ...] = ()
 
 
+_STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
+
+
 @dataclass(frozen=True, slots=True)
 class Judged:
     """A sheet with everything worked out and judged. `findings` come worst first, then in step order."""
@@ -47,7 +50,7 @@ def judge(sheet: Sheet, shown_in: Units | None = None) -> Judged:
     graph, units = trade(), shown_in or sheet.shown_in
     worked = graph.work_out(sheet.answers)
     findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
-    findings.sort(key=lambda finding: WORST_FIRST.index(finding.verdict))
+    findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
     return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
 
 

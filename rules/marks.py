@@ -46,18 +46,18 @@ class Thread:
 
 _DESCRIPTION = (
     r"(?:\s+(?P<plies>\d{1,2})\s?PR)?"
-    r"(?:\s*\(?(?P<index>\d{2,3})(?:/\d{2,3})?\s?(?P<speed>[A-Z])\)?)?"
+    r"(?:\s*\(?(?P<index>\d{2,3})(?:/\d{2,3})?(?:\s?(?P<speed>[A-Z]))?\)?)?"
     r"(?:\s+(?:XL|RF|M\+S|MS|C))*"
 )
 _RIM = r"(?P<rim>\d{2}(?:\.5)?)"
 _LOAD_RANGE = r"(?:\s?/\s?[B-H](?=\s|$)|\s+LR\s?[B-H](?=\s|$))?"
 _FLOTATION = re.compile(
     r"(?P<diameter>\d{2}(?:\.\d{1,2})?)\s?[X/]\s?(?P<width>\d{1,2}\.\d{1,2}|\d{1,2})\s?(?:[RBD]|-)\s?"
-    + _RIM + r"\s?(?:LT)?" + _LOAD_RANGE + _DESCRIPTION
+    + _RIM + r"\s?(?:LT)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII,
 )  # fmt: skip
 _METRIC = re.compile(
     r"(?P<service>P|LT|ST|T)?\s?(?P<width>\d{3})\s?/\s?(?P<aspect>\d{2})\s?(?:Z?[RBD]|-)\s?"
-    + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION
+    + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII,
 )  # fmt: skip
 TYRE_EXAMPLES = "33x12.50R15LT, LT265/75R16 123/120Q or P225/70R16"
 
@@ -99,7 +99,7 @@ def read_tyre_mark(entry: object) -> TyreMark:
     )
 
 
-_BOLT_CIRCLE = re.compile(r"(?P<count>\d{1,2})\s*[xX×*]\s*(?P<diameter>.+)")
+_BOLT_CIRCLE = re.compile(r"(?P<count>\d{1,2})\s*[xX×*]\s*(?P<diameter>.+)", re.ASCII)
 
 
 def read_bolt_circle(entry: object, units: Units | None) -> BoltCircle:

@@ -128,9 +128,9 @@ def parse(entry: object, kind_name: str, units: Units | None) -> float:
     """
     kind = KINDS[kind_name]
     if isinstance(entry, bool) or not isinstance(entry, str | int | float):
-        raise EntryError(f"this should be a {kind.name} such as {_example(kind, units)}")
+        raise EntryError(f"this should be {_a(kind)} such as {_example(kind, units)}")
     if not isinstance(entry, str):
-        return _finite(_bare(float_of(entry), kind, units, str(entry)[:40]), str(entry)[:40], kind, units)
+        return _finite(_bare(float_of(entry), kind, units, as_typed(entry)), as_typed(entry), kind, units)
     text = plain_number_text(entry)
     if not text:
         raise EntryError(f"nothing is written here; for example {_example(kind, units)}")
@@ -160,6 +160,18 @@ def float_of(number: int | float) -> float:
         return float(number)
     except OverflowError:
         return math.inf
+
+
+def as_typed(entry: object) -> str:
+    """What stands in an entry, short enough for a message. Python refuses to write out an enormous integer."""
+    try:
+        return str(entry)[:40]
+    except ValueError:
+        return "an enormous number"
+
+
+def _a(kind: Kind) -> str:
+    return f"an {kind.name}" if kind.name[0] in "aeiou" else f"a {kind.name}"
 
 
 def plain_number_text(entry: str) -> str:
@@ -226,7 +238,7 @@ def _size(spelling: str, kind: Kind) -> float | None:
     if squeezed in kind.spellings:
         return kind.spellings[squeezed]
     lowered = squeezed.lower()
-    # `mPa` and `MM` must not pass as `MPa` and `mm`: only whole-capital or whole-small spellings fold.
+    # `mPa` must not pass as `MPa`: only spellings wholly in capitals or wholly in small letters fold.
     if squeezed in (lowered, squeezed.upper(), squeezed.capitalize()) or kind.unit in ("N m", "N", "m/s"):
         return kind.spellings.get(lowered)
     return None
@@ -235,7 +247,7 @@ def _size(spelling: str, kind: Kind) -> float | None:
 def _unit_fault(rest: str, kind: Kind) -> str:
     for other in KINDS.values():
         if other is not kind and _size(rest, other) is not None:
-            return f"is a {other.name}, and a {kind.name} is wanted"
+            return f"is {_a(other)}, and {_a(kind)} is wanted"
     return f"ends in “{rest[:20]}”, which is not a unit of {kind.name} known here"
 
 

@@ -16,6 +16,9 @@ _GRID: dict[str, tuple[float, float]] = {
 }
 """The step an offered answer is rounded to, in the inside unit: inch sheets, metric sheets."""
 
+GROWTH = 1.15
+"""How much each stride outward is longer than the last: small enough not to step over a band of usual angles."""
+
 
 def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str]:
     """For each field the check offers to change: the nearest answer that makes it good, others held, in words."""
@@ -34,7 +37,8 @@ def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str
 def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, units: Units) -> float | None:
     """The answer to one field nearest the present one that makes the check good, rounded to a step a shop uses.
 
-    Within the field's bounds, all other answers held. None when no answer does.
+    Within the field's bounds, all other answers held. None when no answer does. Another input of the same kind, such
+    as the spare's spacing, is tried as it stands where no stride lands: what must match it is good only close to it.
     """
     needed = graph.needs(node.name)
     answers = {name: worked.known[name] for name in needed if name in graph.fields and name in worked.known}
@@ -50,6 +54,9 @@ def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, un
         for direction in (-1, 1)
         if (answer := _first_good(good, answers[asked.name], direction, step, asked)) is not None
     ]
+    if not found:
+        alike = [worked.known.get(given.origin) for given in node.inputs if graph.units[given.origin] == asked.unit]
+        found = [answer for answer in alike if isinstance(answer, float) and good(answer)]
     return min(found, key=lambda answer: abs(answer - answers[asked.name]), default=None)
 
 
@@ -61,23 +68,27 @@ def _grid(asked: AskedField, units: Units) -> float:
 def _first_good(
     good: Callable[[float], bool], now: float, direction: int, step: float, asked: AskedField
 ) -> float | None:
-    """Walk outward in doubling strides until good, then halve back to the boundary, then round outward to the step."""
+    """Walk outward in growing strides until good, then halve back to the boundary, then round outward to the step."""
     edge = asked.least if direction < 0 else asked.most
     if edge is None:
         return None
-    near, stride = now, step
+    near, strides = now, 1
     while True:
-        far = now + direction * stride
+        far = now + direction * step * strides
         if (far - edge) * direction >= 0:
             far = edge
         if good(far):
             break
         if far == edge:
             return None
-        near, stride = far, stride * 2
-    while abs(far - near) > step / 16:
+        near, strides = far, max(strides + 1, int(strides * GROWTH))
+    while abs(far - near) > step * 1e-4:
         middle = (near + far) / 2
         near, far = (near, middle) if good(middle) else (middle, far)
     steps = far / step
-    rounded = (ceil(steps - 1e-9) if direction > 0 else floor(steps + 1e-9)) * step
-    return rounded if good(rounded) else None
+    rounded = (ceil(steps - 1e-3) if direction > 0 else floor(steps + 1e-3)) * step
+    for answer in (rounded, rounded + direction * step):
+        within = answer if (edge - answer) * direction >= 0 else edge
+        if good(within):
+            return within
+    return None

@@ -3,9 +3,9 @@
 from collections.abc import Callable
 from typing import Any
 
-from rules.checks import brakes, carries, clears, fits, holds_together, steers
+from rules.checks import brakes, carries, clears, cut, fits, holds_together, steers
 
-MODULES = (fits, clears, holds_together, carries, brakes, steers)
+MODULES = (fits, clears, holds_together, carries, brakes, steers, cut)
 
 CHECKS: tuple[Callable[..., Any], ...] = tuple(
     function

@@ -56,13 +56,22 @@ def tyre_load(
     grade="standard",
     try_changing=("job.top_speed",),
 )
-def tyre_speed(tyre_highest_speed: MetrePerSecond, top_speed: MetrePerSecond) -> Judgement:
+def tyre_speed(
+    tyre_highest_speed: MetrePerSecond,
+    top_speed: MetrePerSecond,
+    speed_symbol: str | None,
+    smallest: TyreMark | None,
+    largest: TyreMark | None,
+) -> Judgement:
     """The tyre's marked speed against the fastest the car will go."""
+    marks = [mark for mark in (smallest, largest) if mark is not None]
+    unmarked = speed_symbol is None and any(mark.speed_symbol is None for mark in marks)
+    note = " Only one of the two size marks carries a speed symbol: look the other up on its sidewall." if unmarked else ""
     if reaches(tyre_highest_speed, top_speed):
-        return Judgement("good", "The tyres are marked for {tyre_highest_speed}; top speed is {top_speed}.")
+        return Judgement("good", f"The tyres are marked for {{tyre_highest_speed}}; top speed is {{top_speed}}.{note}")
     return Judgement(
         "stop",
-        "The tyres are marked for {tyre_highest_speed}, less than the top speed of {top_speed}.",
+        f"The tyres are marked for {{tyre_highest_speed}}, less than the top speed of {{top_speed}}.{note}",
         "A tyre with a faster symbol, or a lower top speed.",
     )
 

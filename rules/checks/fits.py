@@ -64,7 +64,7 @@ def tyre_rim_width(wheel_width: Mm, rim_width_least: Mm, rim_width_most: Mm) -> 
     step="wheel",
     title="Offset and backspacing agree",
     good="within 1.6 mm (1/16 in)",
-    watch="to 6 mm (1/4 in)",
+    watch="to 6 mm",
     stop="beyond 6 mm; 12.7 mm is the mark of nominal width used for lip to lip",
     source=f"{PRACTICE}; the arithmetic is geometry",
     grade="common practice",
@@ -104,19 +104,24 @@ def wheel_numbers_agree(offset: Mm | None, backspacing: Mm | None, wheel_overall
 NEAR_MISSES = ((114.3, 115.0), (98.0, 100.0), (139.7, 140.0), (100.0, 101.6), (120.0, 120.65))
 """mm. Circles that are taken for one another. Common practice; 100 / 101.6 seen named as a trap."""
 
+AS_NAMED = 0.05
+"""mm within which a circle is the named one of a near miss, and not a measurement of its neighbour."""
+
+
+def _near_miss(low: float, high: float, closeness: float) -> bool:
+    return any(abs(low - near) <= closeness and abs(high - far) <= closeness for near, far in NEAR_MISSES)
+
 
 def _bolt_circles(one: BoltCircle, other: BoltCircle, one_name: str, other_name: str) -> Judgement:
     difference = abs(one.diameter - other.diameter)
     figures = {"one": (one.diameter, "mm"), "other": (other.diameter, "mm")}
-    if one.count == other.count and difference <= SAME_CIRCLE + 1e-9:
+    low, high = sorted((one.diameter, other.diameter))
+    if one.count == other.count and difference <= SAME_CIRCLE + 1e-9 and not _near_miss(low, high, AS_NAMED):
         return Judgement(
             "good", f"{one_name} and {other_name} share one circle: {one.count} x {{one}}.", figures=figures
         )
     text = f"{one_name} has {one.count} x {{one}}, {other_name} {other.count} x {{other}}: not one bolt circle."
-    low, high = sorted((one.diameter, other.diameter))
-    if one.count == other.count and any(
-        abs(low - near) <= SAME_CIRCLE and abs(high - far) <= SAME_CIRCLE for near, far in NEAR_MISSES
-    ):
+    if one.count == other.count and _near_miss(low, high, SAME_CIRCLE):
         text += " This is a well-known near miss: the nuts start, and the studs are bent or the wheel works loose."
     return Judgement(
         "stop", text, "Change one of the parts, or have it drilled by its maker. Never slot holes.", figures

@@ -53,7 +53,10 @@ def inclination_usual(inclination: Rad) -> Judgement:
 def ground_offset_usual(ground_offset: Mm) -> Judgement:
     """Where the axis meets the ground from the tyre's centre plane: the lever of every stone and brake force."""
     if within(ground_offset, -10.0, 40.0):
-        return Judgement("good", "The axis meets the ground {ground_offset} inboard of the tyre's centre plane.")
+        figures = {"distance": (abs(ground_offset), "mm")}
+        side = "outboard" if ground_offset < 0 else "inboard"
+        text = f"The axis meets the ground {{distance}} {side} of the tyre's centre plane."
+        return Judgement("good", text, figures=figures)
     change = "More backspacing, more inclination, or pivots further out in the wheel."
     if ground_offset < 0:
         figures = {"outboard": (-ground_offset, "mm")}

@@ -8,18 +8,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from rules.quantity import EntryError, Units
+from rules.quantity import EntryError, Units, as_typed
 from rules.sheet.asking import AskedField, Step, printable, unsafe_character
 from rules.sheet.caliper import Caliper
 from rules.sheet.hub import Hub
 from rules.sheet.job import Job
 from rules.sheet.pivots import Pivots
+from rules.sheet.plate import Plate
 from rules.sheet.rotor import Rotor
 from rules.sheet.tyre import Tyre
 from rules.sheet.wheel import Wheel
 
 SHEET_VERSION = 1
-STEPS: tuple[type[Step], ...] = (Job, Tyre, Wheel, Rotor, Caliper, Hub, Pivots)
+STEPS: tuple[type[Step], ...] = (Job, Tyre, Wheel, Rotor, Caliper, Hub, Pivots, Plate)
 FIELDS: dict[str, AskedField] = {asked.name: asked for step in STEPS for asked in step.asked().values()}
 WORKED_OUT = ("warning", "checklist")
 """Tables the program writes itself on every save."""
@@ -108,7 +109,7 @@ def _units(document: Mapping[str, object], faults: list[Fault]) -> Units | None:
         return "inch"
     if entry == "metric":
         return "metric"
-    stands = "nothing stands there" if entry is None else f"“{printable(entry)[:40]}” stands there"
+    stands = "nothing stands there" if entry is None else f"“{printable(as_typed(entry))}” stands there"
     faults.append(Fault("units", f'{stands}; write units = "inch" or units = "metric"'))
     return None
 

@@ -8,7 +8,7 @@ from typing import Any, ClassVar
 
 from rules.display import both
 from rules.marks import read_bolt_circle, read_thread, read_tyre_mark
-from rules.quantity import KINDS, EntryError, Units, float_of, parse, plain_number_text
+from rules.quantity import KINDS, EntryError, Units, as_typed, float_of, parse, plain_number_text
 
 LONGEST_TEXT = 2000
 """Characters in a note. A sheet is a page, not a book."""
@@ -72,7 +72,7 @@ class AskedField:
         limits = " to ".join(both(limit, unit, units) for limit in (low, high) if limit is not None)
         comma = "; a comma is read as a decimal point" if isinstance(entry, str) and "," in entry else ""
         raise EntryError(
-            f"“{str(entry)[:40]}” is {both(number, unit, units)}, and this should be {limits}: "
+            f"“{as_typed(entry)}” is {both(number, unit, units)}, and this should be {limits}: "
             f"check the figure and its unit{comma}"
         )
 
@@ -167,7 +167,7 @@ def _choice(field: AskedField, entry: object, units: Units | None) -> str:
     if isinstance(entry, str) and entry.strip().lower() in field.choices:
         return entry.strip().lower()
     offered = ", ".join(f"“{choice}”" for choice in field.choices)
-    raise EntryError(f"“{printable(entry)[:40]}” is not one of the choices: {offered}")
+    raise EntryError(f"“{printable(as_typed(entry))}” is not one of the choices: {offered}")
 
 
 def _yes_no(field: AskedField, entry: object, units: Units | None) -> bool:
@@ -179,9 +179,9 @@ def _yes_no(field: AskedField, entry: object, units: Units | None) -> bool:
 def _count(field: AskedField, entry: object, units: Units | None) -> int:
     number = int(entry.strip()) if isinstance(entry, str) and re.fullmatch(r"\s*[0-9]{1,3}\s*", entry) else entry
     if isinstance(number, bool) or not isinstance(number, int):
-        raise EntryError(f"“{printable(entry)[:40]}” is not a count; for example 4")
+        raise EntryError(f"“{printable(as_typed(entry))}” is not a count; for example 4")
     if (field.least is not None and number < field.least) or (field.most is not None and number > field.most):
-        raise EntryError(f"{str(number)[:20]} is outside {field.least:g} to {field.most:g}")
+        raise EntryError(f"{as_typed(number)} is outside {field.least:g} to {field.most:g}")
     return number
 
 
@@ -190,7 +190,7 @@ def _speed_symbol(field: AskedField, entry: object, units: Units | None) -> str:
 
     if isinstance(entry, str) and entry.strip().upper() in HIGHEST_SPEED:
         return entry.strip().upper()
-    raise EntryError(f"“{printable(entry)[:40]}” is not a speed symbol; it is one letter such as Q, R, S or T")
+    raise EntryError(f"“{printable(as_typed(entry))}” is not a speed symbol; it is one letter such as Q, R, S or T")
 
 
 _PRICE = re.compile(r"(?:[A-Z]{3}|[$€£¥])?\s*(?P<figure>\d{1,9}(?:[.,]\d{1,2})?)\s*(?:[A-Z]{3}|[$€£¥])?", re.ASCII)
@@ -203,7 +203,7 @@ def _price(field: AskedField, entry: object, units: Units | None) -> float:
             return float(match["figure"].replace(",", "."))
     elif isinstance(entry, int | float) and not isinstance(entry, bool) and 0 <= float_of(entry) < 1e9:
         return float(entry)
-    raise EntryError(f"“{printable(entry)[:40]}” is not a price; for example 85 or 85.50")
+    raise EntryError(f"“{printable(as_typed(entry))}” is not a price; for example 85 or 85.50")
 
 
 _PLAIN_UNITS = {

@@ -43,7 +43,7 @@ class Rotor(Step):
     style: str = ask(
         "Style as used",
         "choice",
-        "Solid: one plate. Vented: two plates with vanes between. Cut to one plate: a vented rotor turned down to one.",
+        "Solid is one plate, vented is two with vanes between. Cut to one plate is a vented rotor turned down to one.",
         choices=("solid", "vented", "cut to one plate"),
     )
     finished_thickness: Mm = ask(

@@ -64,7 +64,7 @@ class Wheel(Step):
     bolt_circle: BoltCircle = ask(
         "Bolt circle",
         "bolt circle",
-        "Holes and circle: 6 x 5.5 in. Even counts: centre to centre straight across. Five: side-by-side centres x 1.701.",
+        "Holes and circle, as 6 x 5.5 in. Even counts: centre to centre straight across; five: side-by-side centres x 1.701.",
     )
     centre_bore: Mm = ask(
         "Centre bore",

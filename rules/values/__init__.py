@@ -3,9 +3,9 @@
 from collections.abc import Callable
 from typing import Any
 
-from rules.values import gaps, pivots, rotor, self_centring, steering_axis, tyre, wheel_stack
+from rules.values import cost, gaps, pivots, plate, rotor, self_centring, steering_axis, tyre, wheel_stack
 
-MODULES = (tyre, wheel_stack, rotor, steering_axis, pivots, gaps, self_centring)
+MODULES = (tyre, wheel_stack, rotor, steering_axis, pivots, gaps, self_centring, plate, cost)
 
 VALUES: tuple[Callable[..., Any], ...] = tuple(
     function

@@ -12,19 +12,19 @@ CUT = "cut to one plate"
     formula="finished thickness where the rotor is turned or cut, else thickness as new",
     source="arithmetic",
 )
-def rotor_working_thickness(thickness: Mm, finished_thickness: Mm | None, style: str) -> Mm:
+def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, style: str) -> Mm:
     """Thickness the pads close on, mm.
 
     >>> rotor_working_thickness(24.0, 9.0, "cut to one plate"), rotor_working_thickness(24.0, None, "vented")
     (9.0, 24.0)
     """
     if finished_thickness is not None:
-        if finished_thickness > thickness:
+        if finished_thickness > rotor_thickness:
             raise OutsideRange("the finished thickness is more than the new thickness")
         return finished_thickness
     if style == CUT:
         raise Waits("rotor.finished_thickness")
-    return thickness
+    return rotor_thickness
 
 
 @value(
@@ -34,7 +34,7 @@ def rotor_working_thickness(thickness: Mm, finished_thickness: Mm | None, style:
     source="geometry: taking metal from one side moves the middle by half of it",
 )
 def rotor_plane_shift(
-    thickness: Mm, rotor_working_thickness: Mm, style: str, kept_plate_carries_hat: bool | None
+    rotor_thickness: Mm, rotor_working_thickness: Mm, style: str, kept_plate_carries_hat: bool | None
 ) -> Mm:
     """How far the rotor's middle moves outboard when a vented rotor is cut to one plate, mm.
 
@@ -47,7 +47,7 @@ def rotor_plane_shift(
         return 0.0
     if kept_plate_carries_hat is None:
         raise Waits("rotor.kept_plate_carries_hat")
-    half = (thickness - rotor_working_thickness) / 2
+    half = (rotor_thickness - rotor_working_thickness) / 2
     return half if kept_plate_carries_hat else -half
 
 

@@ -78,14 +78,10 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
     """
     if load_capacity is not None:
         return load_capacity
-    loads = [
-        LOAD_CAPACITY[mark.load_index]
-        for mark in (smallest, largest)
-        if mark is not None and mark.load_index in LOAD_CAPACITY
-    ]
-    if not loads:
+    marked = {mark.load_index for mark in (smallest, largest) if mark is not None and mark.load_index is not None}
+    if not marked or not marked <= LOAD_CAPACITY.keys():
         raise Waits("tyre.load_capacity")
-    return float(min(loads))
+    return float(min(LOAD_CAPACITY[index] for index in marked))
 
 
 @value(
@@ -99,11 +95,11 @@ def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, larg
     >>> round(tyre_highest_speed("Q", None, None) * 3.6, 6)
     160.0
     """
-    marks = [mark.speed_symbol for mark in (smallest, largest) if mark is not None]
-    symbols = [speed_symbol] if speed_symbol else [symbol for symbol in marks if symbol in HIGHEST_SPEED]
-    if not symbols:
+    marked = {mark.speed_symbol for mark in (smallest, largest) if mark is not None and mark.speed_symbol is not None}
+    symbols = {speed_symbol} if speed_symbol else marked
+    if not symbols or not symbols <= HIGHEST_SPEED.keys():
         raise Waits("tyre.speed_symbol")
-    return min(HIGHEST_SPEED[symbol] for symbol in symbols if symbol) / 3.6
+    return min(HIGHEST_SPEED[symbol] for symbol in symbols) / 3.6
 
 
 @value(

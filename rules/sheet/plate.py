@@ -1,0 +1,181 @@
+"""The upright plate and the caliper bracket blank, for the cutter and the welder."""
+
+from rules.sheet.asking import Step, ask
+from rules.units import Mm
+
+PROCESSES = ("plasma", "laser", "water jet", "saw and drill")
+WELD_PROCESSES = ("tig", "mig", "stick")
+
+
+class Plate(Step):
+    """The flat pieces to cut, and how they are welded. A sheet is finished without any of it."""
+
+    name = "plate"
+    title = "Plate and cut files"
+    intro = (
+        "The flat plate the hub bolts to, and a blank for the caliper bracket. Draw them on card at full size and hold "
+        "the card to the hub first. All of this may stay empty: it is asked for the cut files and the welding sheet."
+    )
+    cautions = (
+        "A cut edge is hard and carries dross: grind it off before welding, and round every corner that is left.",
+        "Drill or ream bolt holes to size. A hole straight off a plasma table is neither round nor to size.",
+        "Never weld galvanised or zinc-plated plate: the fume is poison.",
+    )
+
+    revision: str = ask(
+        "Revision",
+        "text",
+        "A letter or number you raise each time a figure changes, so that an old paper is known for an old paper.",
+        may_be_empty=True,
+    )
+    metal: str = ask(
+        "Metal",
+        "choice",
+        "What the plate is, off its certificate or the stock marking. If nobody knows, it is other.",
+        may_be_empty=True,
+        choices=("mild steel plate", "4130", "other"),
+    )
+    condition: str = ask(
+        "Grade and condition",
+        "text",
+        "Grade and heat treatment as on the certificate, with its heat number: hot rolled, normalised, annealed.",
+        may_be_empty=True,
+    )
+    process: str = ask(
+        "Cut by",
+        "choice",
+        "How the outline and the holes are cut. It decides how small a hole may be.",
+        may_be_empty=True,
+        choices=PROCESSES,
+    )
+    thickness: Mm = ask(
+        "Plate thickness",
+        "length",
+        "Caliper on the bare plate, scale and paint off.",
+        may_be_empty=True,
+        between=("2 mm", "40 mm"),
+        reading_error="0.1 mm",
+    )
+    width: Mm = ask(
+        "Plate width, fore and aft",
+        "length",
+        "Front edge to rear edge of the outline on your card.",
+        may_be_empty=True,
+        between=("40 mm", "500 mm"),
+        reading_error="0.5 mm",
+    )
+    height: Mm = ask(
+        "Plate height",
+        "length",
+        "Bottom edge to top edge of the outline on your card.",
+        may_be_empty=True,
+        between=("40 mm", "800 mm"),
+        reading_error="0.5 mm",
+    )
+    corner_radius: Mm = ask(
+        "Corner radius",
+        "length",
+        "Radius of the four corners, at most half of the shorter side. Empty counts as 0: square corners.",
+        may_be_empty=True,
+        between=("0 mm", "250 mm"),
+        reading_error="0.5 mm",
+    )
+    spindle_from_top: Mm = ask(
+        "Spindle below the top edge",
+        "length",
+        "Straight down from the plate's top edge to the spindle's centre.",
+        may_be_empty=True,
+        between=("5 mm", "700 mm"),
+        reading_error="0.5 mm",
+    )
+    spindle_from_front: Mm = ask(
+        "Spindle behind the front edge",
+        "length",
+        "Straight back from the plate's front edge to the spindle's centre.",
+        may_be_empty=True,
+        between=("5 mm", "500 mm"),
+        reading_error="0.5 mm",
+    )
+    bore: Mm = ask(
+        "Centre bore of the plate",
+        "length",
+        "Diameter of the hole for the back of the hub, off the hub itself, with the room it needs.",
+        may_be_empty=True,
+        between=("10 mm", "300 mm"),
+        reading_error="0.1 mm",
+    )
+    hole_diameter: Mm = ask(
+        "Hub bolt holes, diameter",
+        "length",
+        "Finished size of the holes for the hub's mounting bolts, however they are made.",
+        may_be_empty=True,
+        between=("5 mm", "45 mm"),
+        reading_error="0.1 mm",
+    )
+    bracket_thickness: Mm = ask(
+        "Bracket thickness",
+        "length",
+        "Caliper on the bare plate for the caliper bracket.",
+        may_be_empty=True,
+        between=("2 mm", "40 mm"),
+        reading_error="0.1 mm",
+    )
+    bracket_width: Mm = ask(
+        "Bracket blank, length",
+        "length",
+        "Along the line of the two caliper bolts, with metal to trim: the bracket is fitted to the mock-up.",
+        may_be_empty=True,
+        between=("30 mm", "400 mm"),
+        reading_error="0.5 mm",
+    )
+    bracket_height: Mm = ask(
+        "Bracket blank, depth",
+        "length",
+        "Square to the line of the two caliper bolts, with metal to trim.",
+        may_be_empty=True,
+        between=("20 mm", "400 mm"),
+        reading_error="0.5 mm",
+    )
+    bracket_hole_diameter: Mm = ask(
+        "Caliper bolt holes, diameter",
+        "length",
+        "Finished size of the two holes for the caliper's bolts, however they are made.",
+        may_be_empty=True,
+        between=("4 mm", "30 mm"),
+        reading_error="0.1 mm",
+    )
+    bracket_hole_spacing: Mm = ask(
+        "Caliper bolt spacing",
+        "length",
+        "Centre to centre of the caliper's two bolts. They stand in the middle of the blank's length.",
+        may_be_empty=True,
+        between=("20 mm", "350 mm"),
+        reading_error="0.2 mm",
+    )
+    bracket_hole_from_edge: Mm = ask(
+        "Caliper bolts from the edge",
+        "length",
+        "From the blank's outer edge, square to it, to the line of the two bolts.",
+        may_be_empty=True,
+        between=("5 mm", "300 mm"),
+        reading_error="0.5 mm",
+    )
+    weld_process: str = ask(
+        "Welded by",
+        "choice",
+        "The process the welder will really use. Some rule books name it for each metal.",
+        may_be_empty=True,
+        choices=WELD_PROCESSES,
+    )
+    filler: str = ask(
+        "Filler and gas",
+        "text",
+        "Wire or rod class and diameter, and the shielding gas, as on the packet.",
+        may_be_empty=True,
+    )
+    preheat: str = ask(
+        "Preheat",
+        "text",
+        "From the filler maker's data for this metal and thickness. Empty prints as: follow the filler maker.",
+        may_be_empty=True,
+    )

@@ -1,0 +1,98 @@
+"""One finished sheet in round metric figures, on which every check is good; tests change one entry at a time."""
+
+import copy
+from collections.abc import Callable, Mapping
+from typing import Any
+
+import pytest
+
+from rules.judge import Finding, Judged, judge
+from rules.sheet import FIELDS, Sheet, read_sheet
+
+BASE: dict[str, Any] = {
+    "sheet_version": 1,
+    "title": "Round figures",
+    "units": "metric",
+    "job": {
+        "vehicle": "Two-seat trail car", "use": "trail", "corner_weight": "250 kg", "vehicle_weight": "900 kg",
+        "front_brake_share": "65 %", "wheelbase": "2600 mm", "track": "1600 mm", "top_speed": "110 km/h",
+    },
+    "tyre": {
+        "smallest": "33x12.50R15LT 108Q", "largest": "35x12.50R15LT 113Q", "rim_width_least": "200 mm",
+        "rim_width_most": "260 mm", "loaded_radius": "400 mm",
+    },
+    "wheel": {
+        "diameter": "15 in", "width": "215 mm", "overall_width": "240 mm", "offset": "10 mm", "backspacing": "130 mm",
+        "bolt_circle": "6 x 139.7 mm", "centre_bore": "108 mm", "barrel_inside_diameter": "360 mm",
+        "spoke_room": "12 mm", "pad_thickness": "12 mm", "nut_seat": "60 deg cone", "load_rating": "900 kg",
+    },
+    "rotor": {
+        "diameter": "280 mm", "thickness": "22 mm", "minimum_thickness": "20 mm", "style": "vented",
+        "hat_thickness": "6 mm", "face_to_rotor": "44 mm", "bolt_circle": "6 x 139.7 mm", "centre_bore": "108 mm",
+    },
+    "caliper": {
+        "kind": "sliding", "reach_above_rotor": "22 mm", "outboard_reach": "44 mm", "made_for_thickness": "22 mm",
+        "bleed_screw_on_top": True,
+    },
+    "hub": {
+        "held_together_by": "itself", "bolt_circle": "6 x 139.7 mm", "pilot_diameter": "107.8 mm",
+        "stud_thread": "12 x 1.5 mm", "stud_length": "45 mm", "nut_seat": "60 deg cone",
+        "flange_to_bearing_centre": "24 mm", "flange_to_mount_face": "60 mm", "mount_bolts": 4,
+        "mount_bolt_thread": "12 x 1.75 mm",
+    },
+    "pivots": {
+        "spacing": "260 mm", "inclination": "10 deg", "castor": "6 deg", "ground_offset": "25 mm",
+        "lower_below_spindle": "125 mm", "upper_kind": "spherical bearing", "lower_kind": "ball joint",
+        "upper_radius": "22 mm", "lower_radius": "22 mm", "upper_shear": "double", "lower_shear": "double",
+        "spring_on": "lower arm", "swap_spacing": "260 mm",
+    },
+}  # fmt: skip
+
+Changes = Mapping[str, object]
+
+
+def _changed(changes: Changes) -> dict[str, Any]:
+    document = copy.deepcopy(BASE)
+    for name, entry in changes.items():
+        table, _, key = name.rpartition(".")
+        target = document[table] if table else document
+        assert not table or name in FIELDS or entry is not None
+        if entry is None:
+            target.pop(key, None)
+        else:
+            target[key] = entry
+    return document
+
+
+@pytest.fixture(scope="session")
+def document() -> Callable[[Changes], dict[str, Any]]:
+    """The base sheet's document with some entries changed; None takes an entry out."""
+    return _changed
+
+
+@pytest.fixture(scope="session")
+def read() -> Callable[[Changes], Sheet]:
+    """The base sheet with some entries changed, as read; an entry that cannot be read fails the test."""
+
+    def read_changed(changes: Changes) -> Sheet:
+        sheet = read_sheet(_changed(changes))
+        assert not sheet.faults and not sheet.unknown
+        return sheet
+
+    return read_changed
+
+
+@pytest.fixture(scope="session")
+def judged(read: Callable[[Changes], Sheet]) -> Callable[[Changes], Judged]:
+    """The base sheet with some entries changed, judged."""
+    return lambda changes: judge(read(changes))
+
+
+@pytest.fixture(scope="session")
+def finding(judged: Callable[[Changes], Judged]) -> Callable[[str, Changes], Finding]:
+    """What one check says of the base sheet with some entries changed."""
+
+    def found(check: str, changes: Changes) -> Finding:
+        return next(finding for finding in judged(changes).findings if finding.check == check)
+
+    return found
