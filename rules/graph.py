@@ -15,7 +15,7 @@ from typing import Annotated, Any, TypeVar, Union, get_args, get_origin, get_typ
 
 from rules.results import Estimate, Grade, Judgement, NotForThisBuild, OutsideRange, Waits
 from rules.sheet.asking import AskedField
-from rules.units import Unit
+from rules.units import SYMBOLS, Unit
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -152,6 +152,10 @@ class Graph:
                 above |= dict.fromkeys(self._needs.get(given.origin, ()))
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
+
+    def is_number(self, name: str) -> bool:
+        """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
+        return self.units[name] in SYMBOLS
 
     def needs(self, name: str) -> tuple[str, ...]:
         """Every field and value a value or check rests on, directly or not, in working order."""

@@ -19,7 +19,7 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
         "file": file,
         "title": judged.sheet.title,
         "verdict": judged.verdict,
-        "values": {name: _value(graph, name, judged) for name in graph.values},
+        "values": {name: _value(graph, name, judged) for name in graph.values if graph.is_number(name)},
         "findings": [
             {
                 "check": finding.check,
@@ -103,6 +103,7 @@ def value_list() -> list[dict[str, Any]]:
             "source": node.note.source,
         }
         for node in graph.values.values()
+        if graph.is_number(node.name)
     ]
 
 

@@ -26,3 +26,10 @@ Share = Annotated[float, Unit("share")]
 """A part of a whole: 0.65 is 65 %."""
 Ratio = Annotated[float, Unit("1")]
 Price = Annotated[float, Unit("price")]
+
+SYMBOLS = frozenset(
+    extra.symbol
+    for kind in (Mm, Rad, Kg, Newton, MPa, NewtonMetre, MetrePerSecond, Share, Ratio, Price)
+    for extra in kind.__metadata__
+)
+"""Every unit's symbol: what tells a number from a word, a mark or a table."""
