@@ -5,7 +5,7 @@ built: a function that takes millimetres where its producer returns radians is r
 """
 
 from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, get_args
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,11 +25,12 @@ MetrePerSecond = Annotated[float, Unit("m/s")]
 Share = Annotated[float, Unit("share")]
 """A part of a whole: 0.65 is 65 %."""
 Ratio = Annotated[float, Unit("1")]
+Celsius = Annotated[float, Unit("°C")]
+"""A rise of temperature, never a reading of a thermometer."""
 Price = Annotated[float, Unit("price")]
 
 SYMBOLS = frozenset(
-    extra.symbol
-    for kind in (Mm, Rad, Kg, Newton, MPa, NewtonMetre, MetrePerSecond, Share, Ratio, Price)
-    for extra in kind.__metadata__
+    get_args(kind)[1].symbol
+    for kind in (Mm, Rad, Kg, Newton, MPa, NewtonMetre, MetrePerSecond, Share, Ratio, Celsius, Price)
 )
 """Every unit's symbol: what tells a number from a word, a mark or a table."""
