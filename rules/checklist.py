@@ -35,7 +35,7 @@ def checklist(judged: Judged) -> tuple[Line, ...]:
         *cautions(judged),
         *parts(judged),
         *settle(judged),
-        *hand_over(),
+        *hand_over(judged),
         *layout(judged),
         *mock_up(judged),
         *tack_and_hold(judged),

@@ -15,6 +15,7 @@ _IN_INCH_SHEETS = {
     "MPa": ("psi", INCH**2 / POUND_FORCE),
     "m/s": ("mph", 1 / 0.44704),
     "N m": ("lbf ft", 1 / (POUND_FORCE * 0.3048)),
+    "°C": ("°F", 1.8),
 }
 _IN_METRIC_SHEETS = {"m/s": ("km/h", 3.6)}
 

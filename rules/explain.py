@@ -168,9 +168,7 @@ def _tape_errors(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
         return
     moves = []
     for name, error in _readings(graph, node, judged):
-        trial = graph.work_out(
-            {**judged.sheet.answers, name: judged.worked.known[name] + error}, only=(*graph.needs(node.name), node.name)
-        )
+        trial = graph.what_if(judged.worked, name, node.name)(judged.worked.known[name] + error)
         moved = trial.known.get(node.name)
         if isinstance(moved, float) and abs(moved - here) > 1e-9:
             moves.append((abs(moved - here), name, error))
@@ -205,6 +203,6 @@ def _badness(verdict: Verdict) -> int:
 
 
 def _verdict_with(graph: Graph, node: Node, judged: Judged, name: str, error: float) -> Verdict:
-    answers = {**judged.sheet.answers, name: judged.worked.known[name] + error}
-    judgement = graph.ask_check(node, graph.work_out(answers, only=graph.needs(node.name)))
+    trial = graph.what_if(judged.worked, name, node.name)(judged.worked.known[name] + error)
+    judgement = graph.ask_check(node, trial)
     return judgement.verdict if judgement else "not for this build"

@@ -169,13 +169,33 @@ class Graph:
         """The checks that an answer to this field can change."""
         return tuple(name for name in self.checks if field_name in self._needs[name])
 
-    def work_out(self, answers: Mapping[str, Any], only: Iterable[str] | None = None) -> Worked:
-        """Work out every value, or just those named (in working order), from the answers given."""
+    def work_out(self, answers: Mapping[str, Any]) -> Worked:
+        """Work out every value from the answers given."""
         worked = Worked(dict(answers))
-        for name in self.values if only is None else only:
-            if node := self.values.get(name):
-                self._work_out_one(node, worked)
+        for node in self.values.values():
+            self._work_out_one(node, worked)
         return worked
+
+    def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
+        """A function that gives a value, and what a value or check rests on, with another answer to one field.
+
+        Only what depends on that field is worked out again. The result is good until the next call.
+        """
+        chain = (*self._needs[name], name)
+        again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
+        stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
+        trial = Worked(dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken))
+
+        def with_answer(answer: Any) -> Worked:
+            trial.known[field_name] = answer
+            for stale in stale_names:
+                for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken):
+                    kept.pop(stale, None)
+            for node in again:
+                self._work_out_one(node, trial)
+            return trial
+
+        return with_answer
 
     def ask_check(self, node: Node, worked: Worked) -> Judgement | None:
         """Run one check. None when it waits, does not apply or broke: `worked` then says which, under its id."""

@@ -114,7 +114,7 @@ def label(name: str) -> str:
     """A field's label as words in a sentence, with its step where two steps ask the same: "wheel bolt circle"."""
     words = in_a_sentence(FIELDS[name].label)
     twice = sum(asked.label == FIELDS[name].label for asked in FIELDS.values()) > 1
-    return f"{FIELDS[name].step} {words}" if twice else words
+    return f"{FIELDS[name].step.replace('_', ' ')} {words}" if twice else words
 
 
 def and_list(names: Iterable[str]) -> str:

@@ -17,6 +17,12 @@ PLATE_OUTLINE = ("plate.width", "plate.height", "plate.spindle_from_top", "plate
 """Without these there is no plate to draw."""
 BRACKET_OUTLINE = ("plate.bracket_width", "plate.bracket_height")
 
+_QUARTER_ARC = math.tan(math.pi / 8)
+"""Bulge of a quarter circle: the tangent of a quarter of its angle."""
+
+_TOUCHING = 1e-6
+"""mm: points closer than this are one."""
+
 _TICK = 10.0
 """mm, length of a scribed tick. It says "here", not "this big"."""
 _CLEAR = 2.0
@@ -247,3 +253,26 @@ def _last_inside(at: Callable[[float], Point], near: float, direction: int, outl
         middle = (inside + outside) / 2
         inside, outside = (middle, outside) if inside_distance(at(middle), outline) >= 0 else (inside, middle)
     return inside
+
+
+def outline_points(outline: Outline) -> list[tuple[float, float, float]]:
+    """The closed outline, anticlockwise: x, y in mm, and the bulge of what leads to the next point."""
+    radius = outline.corner_radius
+    around = (
+        ((outline.right, outline.top), (0, -1), (-1, 0)),
+        ((outline.left, outline.top), (1, 0), (0, -1)),
+        ((outline.left, outline.bottom), (0, 1), (1, 0)),
+        ((outline.right, outline.bottom), (-1, 0), (0, 1)),
+    )
+    if radius <= 0:
+        return [(*corner, 0.0) for corner, _, _ in around]
+    points: list[tuple[float, float, float]] = []
+    for (x, y), before, after in around:
+        points.append((x + radius * before[0], y + radius * before[1], _QUARTER_ARC))
+        points.append((x + radius * after[0], y + radius * after[1], 0.0))
+    # Where an arc begins as the last one ends there is no straight between them.
+    return [
+        point
+        for point, following in zip(points, (*points[1:], points[0]), strict=True)
+        if point[2] or math.dist(point[:2], following[:2]) > _TOUCHING
+    ]

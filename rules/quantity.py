@@ -115,7 +115,7 @@ _NUMBER = re.compile(
     r")",
     re.ASCII,
 )
-_FOOT_MARKS = ("ft", "ft.", "foot", "feet", "'", "′", "’")
+_FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
 def parse(entry: object, kind_name: str, units: Units | None) -> float:
@@ -181,6 +181,8 @@ def plain_number_text(entry: str) -> str:
     """
     if len(entry) > LONGEST_ENTRY:
         raise EntryError(f"this is {len(entry)} characters long; a number with its unit is enough")
+    if entry.isascii():
+        return entry.strip()
     out: list[str] = []
     for character in entry:
         folded = unicodedata.normalize("NFKC", character)
@@ -217,7 +219,7 @@ def _number(match: re.Match[str], entry: str, kind: Kind, units: Units | None) -
 
 def _feet_and_inches(feet: float, rest: str, sign: str, entry: str, kind: Kind, units: Units | None) -> float | None:
     """`5 ft 2 1/2 in`: None when the text after the first number is not feet followed by more."""
-    for mark in sorted(_FOOT_MARKS, key=len, reverse=True):
+    for mark in _FOOT_MARKS:
         after = rest[len(mark) :].strip()
         if not rest.lower().startswith(mark) or not after or not after[0].isdigit():
             continue

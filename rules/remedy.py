@@ -40,24 +40,23 @@ def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, un
     Within the field's bounds, all other answers held. None when no answer does. Another input of the same kind, such
     as the spare's spacing, is tried as it stands where no stride lands: what must match it is good only close to it.
     """
-    needed = graph.needs(node.name)
-    answers = {name: worked.known[name] for name in needed if name in graph.fields and name in worked.known}
+    now: float = worked.known[asked.name]
+    with_answer = graph.what_if(worked, asked.name, node.name)
 
     def good(answer: float) -> bool:
-        trial = graph.work_out({**answers, asked.name: answer}, only=needed)
-        judgement = graph.ask_check(node, trial)
+        judgement = graph.ask_check(node, with_answer(answer))
         return judgement is not None and judgement.verdict == "good"
 
     step = INCH if asked.whole_inches else _grid(asked, units)
     found = [
         answer
         for direction in (-1, 1)
-        if (answer := _first_good(good, answers[asked.name], direction, step, asked)) is not None
+        if (answer := _first_good(good, now, direction, step, asked)) is not None
     ]
     if not found:
         alike = [worked.known.get(given.origin) for given in node.inputs if graph.units[given.origin] == asked.unit]
         found = [answer for answer in alike if isinstance(answer, float) and good(answer)]
-    return min(found, key=lambda answer: abs(answer - answers[asked.name]), default=None)
+    return min(found, key=lambda answer: abs(answer - now), default=None)
 
 
 def _grid(asked: AskedField, units: Units) -> float:

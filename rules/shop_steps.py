@@ -52,7 +52,10 @@ def parts(judged: Judged) -> Iterator[Line]:
     """Each part, then what to measure on it. An empty entry is listed where something waits for it."""
     wanted = {field for finding in judged.findings for field in (*finding.waits_for, *finding.estimated_from)}
     yield Line(
-        "parts.both-sides", PARTS, "One of each a side, alike. Measure both; write side and donor on each.", kind="caution"
+        "parts.both-sides",
+        PARTS,
+        "One of each a side, alike. Measure both; write side and donor on each.",
+        kind="caution",
     )
     for step, words in _PARTS.items():
         yield Line(f"parts.{step}", PARTS, _NAMED.sub(lambda named: _counter_words(named[1], judged), words))
@@ -112,10 +115,21 @@ _TO_WRITE_IN = (
 )
 
 
-def hand_over() -> Iterator[Line]:
-    """What a welder would otherwise have to ask: this program works none of it out."""
+_KNOWN_FROM_PLATE = {
+    "metal": ("plate.metal", "plate.condition", "plate.thickness"),
+    "plate-bore": ("plate.bore",),
+    "process": ("plate.weld_process", "plate.filler"),
+    "preheat": ("plate.preheat",),
+}
+"""Entries of the plate step that answer a line, once all of them are there."""
+
+
+def hand_over(judged: Judged) -> Iterator[Line]:
+    """What a welder would otherwise have to ask: this program works none of it out, but prints what was entered."""
     for name, text, source in _TO_WRITE_IN:
-        yield Line(f"hand-over.{name}", HAND_OVER, text, f"{BLANK} {source}".strip(), kind="measure")
+        entered = [shown(entry, judged) for entry in _KNOWN_FROM_PLATE.get(name, ())]
+        words = "; ".join(entered) if entered and all(entered) else f"{BLANK} {source}".strip()
+        yield Line(f"hand-over.{name}", HAND_OVER, text, words, kind="measure")
 
 
 def mock_up(judged: Judged) -> Iterator[Line]:
@@ -123,7 +137,9 @@ def mock_up(judged: Judged) -> Iterator[Line]:
     yield _do("mock-up.dry-fit", MOCK_UP, "Clamp up. Hub, rotor, caliper, new pads, wheel, nuts.")
     yield from gaps(judged)
     engagement = target(judged, "stud_engagement", by_tape=False)
-    yield Line("mock-up.stud-engagement", MOCK_UP, "Nut turns x pitch", engagement, "1 stud diameter or more", "measure")
+    yield Line(
+        "mock-up.stud-engagement", MOCK_UP, "Nut turns x pitch", engagement, "1 stud diameter or more", "measure"
+    )
     yield _do("mock-up.bleed-screw", MOCK_UP, "Bleed screw is the caliper's highest point.")
     yield _do("mock-up.one-revolution", MOCK_UP, "One full revolution, full lock both ways: no touch.")
 
@@ -143,7 +159,11 @@ def weld() -> Iterator[Line]:
     yield _hold("weld.test-piece", WELD, "HOLD. Test piece, same joint, bent: sound. Initials:")
     yield _do("weld.hub-and-bearing-out", WELD, "Hub, bearing, seals, joints out; dummy bolted tight.")
     yield _do("weld.earth-clamp", WELD, "Earth clamp on the part, next to the weld.")
-    yield _do("weld.balanced-runs", WELD, "Short balanced runs, opposite sides in turn, clamped in the fixture. Craters filled.")
+    yield _do(
+        "weld.balanced-runs",
+        WELD,
+        "Short balanced runs, opposite sides in turn, clamped in the fixture. Craters filled.",
+    )
 
 
 def after_weld(judged: Judged) -> Iterator[Line]:
@@ -153,7 +173,9 @@ def after_weld(judged: Judged) -> Iterator[Line]:
     yield from measured_again(judged, before_welding=False)
     yield _do("after.faces-and-bores", AFTER, "Plate flat, hub bolts drop in, bores round, to size.")
     yield _do("after.pair", AFTER, "Left beside right: mirror images, alike as above.")
-    yield _do("crack-test.dye", AFTER, "Every weld: clean, dye, dwell, wipe with damp cloth, develop. Any line is a crack.")
+    yield _do(
+        "crack-test.dye", AFTER, "Every weld: clean, dye, dwell, wipe with damp cloth, develop. Any line is a crack."
+    )
     yield _hold("crack-test.signed", AFTER, "HOLD. Measured, crack tested, no paint yet. Initials:")
 
 
@@ -184,7 +206,9 @@ _TORQUES = (
 def torque(judged: Judged) -> Iterator[Line]:
     """Assemble. A torque is the builder's own figure from the maker, or a blank: never a chart figure."""
     yield _do("assemble.clean", TORQUE, "Bores washed. No paint on mating faces or threads.")
-    yield _do("assemble.bolts", TORQUE, "Shank, not thread, in every joint; two threads past each nut; new pins or locknuts.")
+    yield _do(
+        "assemble.bolts", TORQUE, "Shank, not thread, in every joint; two threads past each nut; new pins or locknuts."
+    )
     for name, text in _TORQUES:
         yield Line(f"torque.{name}", TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
     if judged.sheet.answers.get("hub.held_together_by") != "itself":
@@ -200,7 +224,9 @@ def turn_and_drive() -> Iterator[Line]:
     """Nothing touches, then short drives with a stop to look after each."""
     yield _do("turn.one-revolution", TURN, "Wheel turns one full revolution by hand: no touch, no rough spot.")
     yield _do(
-        "turn.full-lock", TURN, "Full lock both ways, at ride height, full bump and full droop: tyre, wheel, hose touch nothing."
+        "turn.full-lock",
+        TURN,
+        "Full lock both ways, at ride height, full bump and full droop: tyre, wheel, hose touch nothing.",
     )
     yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
     yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")

@@ -90,6 +90,7 @@ CONVERSIONS = {
 DRAWS = {
     "wizard/widgets/raster.py": "a circle into dots",
     "wizard/paper/pdf.py": "a circle into curves",
+    "wizard/paper/tiles.py": "which pages a circle or an arc crosses",
     "wizard/paper/lettering.py": "millimetres of paper into points",
 }
 """Modules that put marks on a screen or a sheet of paper, and what they need angles or 25.4 for."""

@@ -9,7 +9,6 @@ import errno
 import hashlib
 import itertools
 import os
-import secrets
 import stat
 import time
 from collections.abc import Mapping
@@ -19,6 +18,7 @@ from pathlib import Path
 
 from rules.sheet import SHEET_VERSION
 from rules.sheet.asking import printable
+from wizard.atomic_file import TEMP_PREFIX, TEMP_SUFFIX, mode_of, put
 from wizard.sheet_text import (
     MOST_BYTES,
     CannotRead,
@@ -34,7 +34,6 @@ __all__ = [
     "new", "read", "save", "save_beside", "to_text",
 ]  # fmt: skip
 
-_TEMP_PREFIX, _TEMP_SUFFIX = ".buildsheet-", ".tmp"
 _ORPHAN_AGE = 24 * 60 * 60  # seconds: a temporary file this old belongs to no running save
 
 _NOT_READ = {
@@ -107,7 +106,7 @@ def read(path: Path | str) -> SheetFile:
             f"{printable(path)} cannot be kept as it is: rewritten by this program, {fault}."
             " Shorten the longest lists and names in it."
         )
-    return SheetFile(path, document, _digest(data))
+    return SheetFile(path, document, digest(data))
 
 
 def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = False) -> SheetFile:
@@ -121,30 +120,30 @@ def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = 
     kept = None
     try:
         target = Path(os.path.realpath(sheet.path))
-        there = _bytes_if_any(target)
+        there = bytes_if_any(target)
         if there != data and not overwrite:
             _refuse_if_changed(sheet, there)
         if there is None:
-            _put(target, data, None, must_be_new=True)
+            put(target, data, None, must_be_new=True)
         elif there != data:
             kept = _replace(sheet.path, target, there, data)
     except FileExistsError as error:
         raise ChangedOnDisk(_appeared(sheet.path)) from error
     except (OSError, ValueError) as error:
-        raise _cannot_save(sheet.path, error) from error
+        raise cannot_save(sheet.path, error) from error
     _sweep(target.parent)
-    return SheetFile(sheet.path, _own_copy(document), _digest(data), kept or sheet.kept_copy)
+    return SheetFile(sheet.path, _own_copy(document), digest(data), kept or sheet.kept_copy)
 
 
 def save_beside(sheet: SheetFile, document: Mapping[str, object]) -> SheetFile:
     """Write a document under a free name next to the sheet's file ("name.mine.toml"). Raises CannotSave."""
     data = _written(document, sheet.path)
     try:
-        mode = _mode(sheet.path)
+        mode = mode_of(sheet.path)
         path = _put_beside(sheet.path, "mine", data, None if mode is None else mode | stat.S_IWUSR)
     except (OSError, ValueError) as error:
-        raise _cannot_save(sheet.path, error) from error
-    return SheetFile(path, _own_copy(document), _digest(data))
+        raise cannot_save(sheet.path, error) from error
+    return SheetFile(path, _own_copy(document), digest(data))
 
 
 # What is on disk
@@ -161,23 +160,17 @@ def _bytes_on_disk(path: Path, most: int = -1) -> bytes:
         return file.read(most)
 
 
-def _bytes_if_any(path: Path) -> bytes | None:
+def bytes_if_any(path: Path) -> bytes | None:
+    """The file's bytes; None where there is no file. Raises OSError, also for what is not an ordinary file."""
     try:
         return _bytes_on_disk(path)
     except FileNotFoundError:
         return None
 
 
-def _digest(data: bytes) -> str:
+def digest(data: bytes) -> str:
+    """sha256, hex."""
     return hashlib.sha256(data).hexdigest()
-
-
-def _mode(path: Path) -> int | None:
-    """Permission bits of a file, None where there is none."""
-    try:
-        return stat.S_IMODE(path.stat().st_mode)
-    except FileNotFoundError:
-        return None
 
 
 def _refuse_if_changed(sheet: SheetFile, there: bytes | None) -> None:
@@ -186,7 +179,7 @@ def _refuse_if_changed(sheet: SheetFile, there: bytes | None) -> None:
         raise ChangedOnDisk(f"{name} is no longer there: it was moved or deleted after it was opened.")
     if there is not None and sheet.digest is None:
         raise ChangedOnDisk(_appeared(sheet.path))
-    if there is not None and _digest(there) != sheet.digest:
+    if there is not None and digest(there) != sheet.digest:
         raise ChangedOnDisk(f"{name} was changed by somebody else or by another program after it was opened.")
 
 
@@ -222,12 +215,12 @@ def _replace(path: Path, target: Path, there: bytes, data: bytes) -> Path | None
     if not os.access(target, os.W_OK):
         # Replacing asks no leave of the file itself, and would get past its write protection.
         raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
-    mode = _mode(target)
+    mode = mode_of(target)
     kept = None
     if has_hand_written_comments(there.decode("utf-8-sig", errors="replace")):
         kept = _put_beside(path, "as-found", there, mode)
     try:
-        _put(target, data, mode)
+        put(target, data, mode)
     except BaseException:
         if kept:  # the file itself still holds the comments, and the next try makes its own copy
             with suppress(OSError):
@@ -236,66 +229,26 @@ def _replace(path: Path, target: Path, there: bytes, data: bytes) -> Path | None
     return kept
 
 
-def _put(target: Path, data: bytes, mode: int | None, *, must_be_new: bool = False) -> None:
-    """Make `target` hold `data` in one step, so that a crash leaves the old bytes or the new ones.
-
-    mode: permission bits, or None for what new files get. Raises FileExistsError where the file must be new
-    and is not.
-    """
-    temp = target.with_name(f"{_TEMP_PREFIX}{secrets.token_hex(8)}{_TEMP_SUFFIX}")
-    reserved = False
-    try:
-        start_mode = 0o666 if mode is None else mode
-        with open(temp, "xb", opener=lambda name, flags: os.open(name, flags, start_mode)) as file:
-            file.write(data)
-            file.flush()
-            os.fsync(file.fileno())
-        if mode is not None:
-            with suppress(OSError):  # some memory sticks know no permissions; the contents matter more
-                temp.chmod(mode)
-        if must_be_new:
-            target.touch(exist_ok=False)  # a name taken meanwhile is noticed here, not overwritten
-            reserved = True
-        temp.replace(target)
-    except BaseException:
-        with suppress(OSError):
-            temp.unlink(missing_ok=True)
-        if reserved:
-            with suppress(OSError):
-                target.unlink()
-        raise
-    _sync_folder(target.parent)
-
-
 def _put_beside(path: Path, word: str, data: bytes, mode: int | None) -> Path:
     """Write `data` under the first free one of name.word.toml, name.word-2.toml, ... and return its path."""
     words = itertools.chain([word], (f"{word}-{number}" for number in itertools.count(2)))
     while True:
         free = path.with_name(f"{path.stem}.{next(words)}{path.suffix or '.toml'}")
         with suppress(FileExistsError):
-            _put(free, data, mode, must_be_new=True)
+            put(free, data, mode, must_be_new=True)
             return free
-
-
-def _sync_folder(folder: Path) -> None:
-    """Make the new name last through a power cut. Where a system cannot do this the file is still whole."""
-    with suppress(OSError):
-        handle = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(handle)
-        finally:
-            os.close(handle)
 
 
 def _sweep(folder: Path) -> None:
     """Remove temporary files that killed saves left behind."""
     with suppress(OSError):  # the save itself is done by now
-        for orphan in folder.glob(f"{_TEMP_PREFIX}*{_TEMP_SUFFIX}"):
+        for orphan in folder.glob(f"{TEMP_PREFIX}*{TEMP_SUFFIX}"):
             if time.time() - orphan.lstat().st_mtime > _ORPHAN_AGE:
                 orphan.unlink(missing_ok=True)
 
 
-def _cannot_save(path: Path, error: OSError | ValueError) -> CannotSave:
+def cannot_save(path: Path, error: OSError | ValueError) -> CannotSave:
+    """The same in plain words: which file, why, and what to do."""
     return CannotSave(f"{printable(path)} cannot be saved: {_why(error, _NOT_SAVED)}. {_UNTOUCHED}")
 
 

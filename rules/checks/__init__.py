@@ -3,9 +3,39 @@
 from collections.abc import Callable
 from typing import Any
 
-from rules.checks import brakes, carries, clears, cut, fits, holds_together, steers
+from rules.checks import (
+    bearing,
+    bolts,
+    brakes,
+    carries,
+    clears,
+    cut,
+    fits,
+    gives_first,
+    holds_together,
+    loads,
+    steers,
+    stops,
+    strength,
+    welds,
+)
 
-MODULES = (fits, clears, holds_together, carries, brakes, steers, cut)
+MODULES = (
+    fits,
+    clears,
+    holds_together,
+    carries,
+    brakes,
+    steers,
+    cut,
+    loads,
+    bearing,
+    stops,
+    welds,
+    strength,
+    bolts,
+    gives_first,
+)
 
 CHECKS: tuple[Callable[..., Any], ...] = tuple(
     function

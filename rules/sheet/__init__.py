@@ -10,17 +10,39 @@ from typing import Any
 
 from rules.quantity import EntryError, Units, as_typed
 from rules.sheet.asking import AskedField, Step, printable, unsafe_character
+from rules.sheet.bolts import Bolts
+from rules.sheet.brakes import Brakes
 from rules.sheet.caliper import Caliper
 from rules.sheet.hub import Hub
 from rules.sheet.job import Job
+from rules.sheet.joints import JointCaliperBracket, JointLower, JointSteeringArm, JointUpper
+from rules.sheet.loads import Loads
 from rules.sheet.pivots import Pivots
 from rules.sheet.plate import Plate
 from rules.sheet.rotor import Rotor
 from rules.sheet.tyre import Tyre
+from rules.sheet.upright import Upright
 from rules.sheet.wheel import Wheel
 
 SHEET_VERSION = 1
-STEPS: tuple[type[Step], ...] = (Job, Tyre, Wheel, Rotor, Caliper, Hub, Pivots, Plate)
+STEPS: tuple[type[Step], ...] = (
+    Job,
+    Tyre,
+    Wheel,
+    Rotor,
+    Caliper,
+    Hub,
+    Pivots,
+    Plate,
+    Loads,
+    Upright,
+    Bolts,
+    JointUpper,
+    JointLower,
+    JointSteeringArm,
+    JointCaliperBracket,
+    Brakes,
+)
 FIELDS: dict[str, AskedField] = {asked.name: asked for step in STEPS for asked in step.asked().values()}
 WORKED_OUT = ("warning", "checklist")
 """Tables the program writes itself on every save."""

@@ -79,6 +79,8 @@ class AskedField:
 
 def unsafe_character(text: str, several_lines: bool = False) -> str | None:
     """What a text holds that a terminal would obey or hide instead of show; None when it is safe."""
+    if text.isprintable():
+        return None
     for character in text:
         if character == "\n" and several_lines:
             continue
@@ -134,6 +136,8 @@ class Step:
 
     A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
     The class itself holds no answers: a sheet is read entry by entry, so that one slip never hides another.
+    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`; those
+    come first, then the step's own.
     """
 
     name: ClassVar[str]
@@ -145,7 +149,8 @@ class Step:
     def __init_subclass__(cls) -> None:
         cls._questions = {
             key: replace(question, step=cls.name, key=key)
-            for key, question in vars(cls).items()
+            for base in reversed(cls.__mro__)
+            for key, question in vars(base).items()
             if isinstance(question, AskedField)
         }
 

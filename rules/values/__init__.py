@@ -3,9 +3,45 @@
 from collections.abc import Callable
 from typing import Any
 
-from rules.values import cost, gaps, pivots, plate, rotor, self_centring, steering_axis, tyre, wheel_stack
+from rules.values import (
+    arms,
+    bearing,
+    bolts,
+    brakes,
+    cost,
+    gaps,
+    loads,
+    pivot_bolts,
+    pivots,
+    plate,
+    rotor,
+    self_centring,
+    steering_axis,
+    tyre,
+    upright,
+    welds,
+    wheel_stack,
+)
 
-MODULES = (tyre, wheel_stack, rotor, steering_axis, pivots, gaps, self_centring, plate, cost)
+MODULES = (
+    tyre,
+    wheel_stack,
+    rotor,
+    steering_axis,
+    pivots,
+    gaps,
+    self_centring,
+    plate,
+    cost,
+    loads,
+    bearing,
+    brakes,
+    welds,
+    upright,
+    arms,
+    bolts,
+    pivot_bolts,
+)
 
 VALUES: tuple[Callable[..., Any], ...] = tuple(
     function

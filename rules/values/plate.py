@@ -17,6 +17,7 @@ from rules.profile import (
 )
 from rules.results import NotForThisBuild, Waits
 from rules.units import Mm
+from rules.values.answered import answered
 
 FLAT = "geometry of the flat piece"
 FOUR_BOLTS = "the hub bolts' places are known for four bolts only; mark them off the hub"
@@ -27,12 +28,7 @@ def drawn(what: str, **answers: Any) -> list[Any]:
 
     Raises NotForThisBuild while none is answered, Waits while one is missing.
     """
-    empty = [f"plate.{key}" for key, answer in answers.items() if answer is None]
-    if len(empty) == len(answers):
-        raise NotForThisBuild(f"the {what} is not drawn yet")
-    if empty:
-        raise Waits(*empty)
-    return list(answers.values())
+    return answered(f"the {what} is not drawn yet", "plate", **answers)
 
 
 def _bolts_fore_aft_up_down(bolts: int | None, width: float | None, height: float | None) -> tuple[float, float]:

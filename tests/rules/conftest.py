@@ -55,7 +55,7 @@ def _changed(changes: Changes) -> dict[str, Any]:
     document = copy.deepcopy(BASE)
     for name, entry in changes.items():
         table, _, key = name.rpartition(".")
-        target = document[table] if table else document
+        target = document.setdefault(table, {}) if table else document
         assert not table or name in FIELDS or entry is not None
         if entry is None:
             target.pop(key, None)

@@ -346,10 +346,13 @@ def test_a_check_that_fails_is_broken_and_gives_no_judgement() -> None:
     assert "failing-check could not be worked out" in worked.broken["failing-check"]
 
 
-def test_working_out_only_some_values_leaves_the_others_alone() -> None:
-    graph = Graph(fields("wheel.width"), [half_width, quarter_width], [])
-    worked = graph.work_out({"wheel.width": 8.0}, only=("wheel.width", "half_width"))
-    assert worked.known == {"wheel.width": 8.0, "half_width": 4.0}
+def test_what_if_works_out_again_what_rests_on_one_field_and_nothing_else() -> None:
+    graph = Graph(fields("wheel.width", "wheel.diameter"), [half_width, quarter_width], [])
+    worked = graph.work_out({"wheel.width": 8.0, "wheel.diameter": 300.0})
+    trial = graph.what_if(worked, "wheel.width", "quarter_width")(4.0)
+    assert trial.known == {"wheel.width": 4.0, "wheel.diameter": 300.0, "half_width": 2.0, "quarter_width": 1.0}
+    assert worked.known["quarter_width"] == 2.0
+    assert graph.what_if(worked, "wheel.diameter", "quarter_width")(1.0).known["quarter_width"] == 2.0
 
 
 def test_work_out_leaves_the_answers_it_was_given_as_they_were() -> None:

@@ -17,15 +17,15 @@ Part = Literal["whole", "welder"]
 WIDTH = 80
 _INDENT = "    "
 
-_VERDICTS = {
+VERDICTS = {
     "good": "GOOD: every check passes",
     "watch": "WATCH: settle what is open first",
     "stop": "STOP: do not cut",
     "unfinished": "UNFINISHED: not ready to cut",
 }
 _UNITS = {"inch": "inches", "metric": "millimetres"}
-_HEADINGS = {"whole": "SHOP CHECKLIST", "welder": "SHOP CHECKLIST, WELDER'S PART"}
-_LEGEND = "Tick each piece, left and right; write in what you measured, initials at a HOLD."
+HEADINGS = {"whole": "SHOP CHECKLIST", "welder": "SHOP CHECKLIST, WELDER'S PART"}
+LEGEND = "Tick each piece, left and right; write in what you measured, initials at a HOLD."
 
 
 def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
@@ -33,11 +33,11 @@ def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole"
 
     document: the sheet as in its file; ticks and measured results on it are printed in place.
     """
-    rows = [_HEADINGS[part]]
-    for name, words in _head(judged):
-        rows += textwrap.wrap(f"{name:<9}{_ascii(words)}", WIDTH, subsequent_indent=" " * 9)
-    rows += [f"Date     {BLANK}  Builder {BLANK}  Welder {BLANK}  Checked {BLANK}", _LEGEND]
-    for section, lines in _sections(judged, document, part):
+    rows = [HEADINGS[part]]
+    for name, words in head(judged):
+        rows += textwrap.wrap(f"{name:<9}{ascii_line(words)}", WIDTH, subsequent_indent=" " * 9)
+    rows += [f"Date     {BLANK}  Builder {BLANK}  Welder {BLANK}  Checked {BLANK}", LEGEND]
+    for section, lines in sections(judged, document, part):
         page = _page(lines)
         rows += ["", _heading(section, page), *(row for line, marks in lines for row in _rows(line, marks, page))]
     return "\n".join(row.rstrip() for row in rows) + "\n"
@@ -45,23 +45,24 @@ def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole"
 
 def as_markdown(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
     """The checklist as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
-    rows = [f"# {_HEADINGS[part].capitalize()}", ""]
-    rows += [f"- {name}: {_markdown(words)}" for name, words in _head(judged)]
-    rows += ["", f"Date {BLANK}, builder {BLANK}, welder {BLANK}, checked {BLANK}", "", _LEGEND]
-    for section, lines in _sections(judged, document, part):
+    rows = [f"# {HEADINGS[part].capitalize()}", ""]
+    rows += [f"- {name}: {_markdown(words)}" for name, words in head(judged)]
+    rows += ["", f"Date {BLANK}, builder {BLANK}, welder {BLANK}, checked {BLANK}", "", LEGEND]
+    for section, lines in sections(judged, document, part):
         rows += ["", f"## {section}", ""]
-        plain = [(line, marks) for line, marks in lines if _is_plain(line, marks)]
+        plain = [(line, marks) for line, marks in lines if is_plain(line, marks)]
         rows += [f"- {_markdown(line.text)}" for line, _ in plain]
         if len(plain) < len(lines):
             rows += [""] if plain else []
             rows += ["| Line | Target | Tolerance | Left | Right | Id |", "| --- | --- | --- | --- | --- | --- |"]
-            rows += [_table_row(line, marks) for line, marks in lines if not _is_plain(line, marks)]
+            rows += [_table_row(line, marks) for line, marks in lines if not is_plain(line, marks)]
     return "\n".join(rows) + "\n"
 
 
-def _head(judged: Judged) -> list[tuple[str, str]]:
+def head(judged: Judged) -> list[tuple[str, str]]:
+    """What heads a checklist: title, vehicle, verdict and units, by name."""
     still_open = sum(finding.verdict in ("stop", "watch", "waiting") for finding in judged.findings)
-    verdict = f"{_VERDICTS[judged.verdict]} ({still_open} open)" if still_open else _VERDICTS[judged.verdict]
+    verdict = f"{VERDICTS[judged.verdict]} ({still_open} open)" if still_open else VERDICTS[judged.verdict]
     return [
         ("Title", judged.sheet.title or BLANK),
         ("Vehicle", f"{shown('job.vehicle', judged) or BLANK}; main use {shown('job.use', judged) or BLANK}"),
@@ -70,21 +71,23 @@ def _head(judged: Judged) -> list[tuple[str, str]]:
     ]
 
 
-def _sections(
+def sections(
     judged: Judged, document: Mapping[str, object], part: Part
 ) -> Iterable[tuple[str, list[tuple[Line, Marks]]]]:
+    """Each section with its lines and what is marked on them, in shop order."""
     lines = marked(checklist(judged), kept_marks(document))
     wanted = [pair for pair in lines if part == "whole" or pair[0].section in WELDER_SECTIONS]
     for section, group in groupby(wanted, lambda pair: pair[0].section):
         yield section, list(group)
 
 
-def _is_plain(line: Line, marks: Marks) -> bool:
+def is_plain(line: Line, marks: Marks) -> bool:
     """Whether a line is only to be read: a caution nobody has marked."""
     return line.kind == "caution" and not marks.any
 
 
-def _has_blank(line: Line) -> bool:
+def has_blank(line: Line) -> bool:
+    """Whether a person writes on the line besides ticking it."""
     return line.kind in ("measure", "torque", "hold")
 
 
@@ -106,9 +109,9 @@ _READING = _Page(body=WIDTH, cell=0)
 
 def _page(lines: list[tuple[Line, Marks]]) -> _Page:
     """The narrowest columns that hold a section: nothing to mark, boxes only, or boxes with room to write."""
-    if all(_is_plain(line, marks) for line, marks in lines):
+    if all(is_plain(line, marks) for line, marks in lines):
         return _READING
-    written = any(_has_blank(line) or marks.left_measured or marks.right_measured for line, marks in lines)
+    written = any(has_blank(line) or marks.left_measured or marks.right_measured for line, marks in lines)
     return _WRITING if written else _TICKING
 
 
@@ -118,19 +121,19 @@ def _heading(section: str, page: _Page) -> str:
 
 
 def _rows(line: Line, marks: Marks, page: _Page) -> list[str]:
-    text = _ascii(line.text)
-    if _is_plain(line, marks):
+    text = ascii_line(line.text)
+    if is_plain(line, marks):
         return textwrap.wrap(text, WIDTH, initial_indent="! ", subsequent_indent="  ")
     body = textwrap.wrap(text, page.body, subsequent_indent=_INDENT) or [""]
-    detail = _ascii(f"{line.target}{' ' if line.tolerance.startswith('+/-') else '; '}{line.tolerance}".strip("; "))
+    detail = ascii_line(f"{line.target}{' ' if line.tolerance.startswith('+/-') else '; '}{line.tolerance}".strip("; "))
     if detail and len(body[-1]) + 2 + len(detail) <= page.body:
         body[-1] += f"  {detail}"
     elif detail:
         body += _indented(detail, page)
     if marks.stale_for(line):
-        body += _indented(_ascii(f"CHANGED since it was marked: check again. It was {marks.asked_for}"), page)
-    left = _cell(marks.left, marks.left_measured, _has_blank(line), page)
-    right = _cell(marks.right, marks.right_measured, _has_blank(line), page)
+        body += _indented(ascii_line(f"CHANGED since it was marked: check again. It was {marks.asked_for}"), page)
+    left = _cell(marks.left, marks.left_measured, has_blank(line), page)
+    right = _cell(marks.right, marks.right_measured, has_blank(line), page)
     return [
         f"{words:<{page.body}} {one:<{page.cell}} {other}"
         for words, one, other in zip_longest(body, left, right, fillvalue="")
@@ -143,7 +146,7 @@ def _indented(text: str, page: _Page) -> list[str]:
 
 def _cell(ticked: bool, measured: str, blank: bool, page: _Page) -> list[str]:
     box = "[x] " if ticked else "[ ] "
-    written = _ascii(measured) or (BLANK if blank else "")
+    written = ascii_line(measured) or (BLANK if blank else "")
     return textwrap.wrap(box + written, page.cell, subsequent_indent=_INDENT) if written else [box]
 
 
@@ -154,10 +157,12 @@ _SPELT_OUT = {
 }  # fmt: skip
 
 
-def _ascii(text: str) -> str:
+def ascii_line(text: str) -> str:
     """One line of characters that every printer has. What has no such spelling becomes a question mark."""
     flat = printable(" ".join(text.split()))
-    return " ".join("".join(_plain(character, before) for before, character in zip(" " + flat, flat, strict=False)).split())
+    return " ".join(
+        "".join(_plain(character, before) for before, character in zip(" " + flat, flat, strict=False)).split()
+    )
 
 
 def _plain(character: str, before: str) -> str:
@@ -197,8 +202,8 @@ def _table_row(line: Line, marks: Marks) -> str:
         _markdown(line.text),
         target,
         _markdown(line.tolerance),
-        _markdown_cell(marks.left, marks.left_measured, _has_blank(line)),
-        _markdown_cell(marks.right, marks.right_measured, _has_blank(line)),
+        _markdown_cell(marks.left, marks.left_measured, has_blank(line)),
+        _markdown_cell(marks.right, marks.right_measured, has_blank(line)),
         _markdown(line.id) if line.section == NO_LONGER_ASKED else f"`{line.id}`",
     ]
     return f"| {' | '.join(cells)} |"

@@ -1,0 +1,157 @@
+"""What a full-size drawing is made of: lines and words at true size, in mm, with no paper in them.
+
+A drawing's x runs to the right and its y up. Line kinds are those of ISO 128-2. Words are anchored at half the height
+of their figures, so that a mirrored drawing keeps its words clear of the same lines.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from math import cos, radians, sin
+from typing import Literal
+
+Point = tuple[float, float]
+Pen = Literal["outline", "thin", "hidden", "centre", "adjacent"]
+"""outline: a visible edge. thin: dimension, projection and leader lines. hidden: an edge behind something. centre:
+centre lines and axes. adjacent: a neighbouring part, or one of several places a part may take."""
+Align = Literal["left", "centre", "right"]
+
+POINT = 25.4 / 72
+"""mm."""
+WORDS = 10.0
+"""Points: the size of words and figures; the figures are then 2.6 mm high."""
+HEADING = 14.0
+"""Points."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """Straight lines from point to point; `closed` joins the last to the first, `filled` is solid black."""
+
+    points: tuple[Point, ...]
+    pen: Pen = "outline"
+    closed: bool = False
+    filled: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Circle:
+    """A whole circle."""
+
+    centre: Point
+    radius: float
+    pen: Pen = "outline"
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it."""
+
+    at: Point
+    text: str
+    align: Align = "left"
+    angle: float = 0.0
+    size: float = WORDS
+    bold: bool = False
+    over_lines: bool = False
+
+
+Item = Stroke | Circle | Words
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A rectangle."""
+
+    left: float
+    bottom: float
+    right: float
+    top: float
+
+    @property
+    def width(self) -> float:
+        """mm."""
+        return self.right - self.left
+
+    @property
+    def height(self) -> float:
+        """mm."""
+        return self.top - self.bottom
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """One view: what is drawn, and the rectangle it fills."""
+
+    items: tuple[Item, ...]
+    frame: Box = field(default_factory=lambda: Box(0, 0, 0, 0))
+
+
+_WIDE, _NARROW = 0.72, 0.36
+"""Widths of a character as a share of the letter size, on the safe side for the usual wide sans-serif faces."""
+
+
+def words_width(text: str, size: float = WORDS, bold: bool = False) -> float:
+    """mm that a line of words takes at most, more or less."""
+    ems = sum(
+        _NARROW if one in " .,:;()/-il'|!" else 1.0 if one in "mwMW%" else _WIDE if one.isupper() else 0.64
+        for one in text
+    )
+    return ems * size * POINT * (1.1 if bold else 1.0)
+
+
+def corners(words: Words, clearance: float = 0.0) -> tuple[Point, Point, Point, Point]:
+    """The four corners of the room that words take, with so many mm of clearance all round."""
+    width, em = words_width(words.text, words.size, words.bold), words.size * POINT
+    start = {"left": 0.0, "centre": -width / 2, "right": -width}[words.align] - clearance
+    end, low, high = start + width + 2 * clearance, -0.62 * em - clearance, 0.45 * em + clearance
+    across, up = cos(radians(words.angle)), sin(radians(words.angle))
+    x, y = words.at
+    first, second, third, fourth = (
+        (x + along * across - rise * up, y + along * up + rise * across)
+        for along, rise in ((start, low), (end, low), (end, high), (start, high))
+    )
+    return first, second, third, fourth
+
+
+def bounds(items: Iterator[Item] | tuple[Item, ...] | list[Item]) -> Box:
+    """The rectangle that everything fills; a point at the origin when there is nothing."""
+    points = [point for item in items for point in _outline(item)] or [(0.0, 0.0)]
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return Box(min(xs), min(ys), max(xs), max(ys))
+
+
+def _outline(item: Item) -> tuple[Point, ...]:
+    match item:
+        case Stroke():
+            return item.points
+        case Circle(centre=(x, y), radius=radius):
+            return ((x - radius, y - radius), (x + radius, y + radius))
+        case Words():
+            return corners(item)
+
+
+def moved(item: Item, right: float, up: float) -> Item:
+    """The same thing so many mm further right and up."""
+    match item:
+        case Stroke():
+            return replace(item, points=tuple((x + right, y + up) for x, y in item.points))
+        case Circle(centre=(x, y)):
+            return replace(item, centre=(x + right, y + up))
+        case Words(at=(x, y)):
+            return replace(item, at=(x + right, y + up))
+
+
+_OTHER_END: dict[Align, Align] = {"left": "right", "centre": "centre", "right": "left"}
+
+
+def mirrored(item: Item) -> Item:
+    """The mirror image about x = 0; words stay readable."""
+    match item:
+        case Stroke():
+            return replace(item, points=tuple((-x, y) for x, y in item.points))
+        case Circle(centre=(x, y)):
+            return replace(item, centre=(-x, y))
+        case Words(at=(x, y)) if abs(item.angle - 90) < 1e-9:
+            return replace(item, at=(-x, y))
+        case Words(at=(x, y)):
+            return replace(item, at=(-x, y), align=_OTHER_END[item.align], angle=-item.angle)

@@ -1,0 +1,58 @@
+"""Which part gives first: every safety factor of a judged sheet, worst first."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+from rules.corner import Margin
+from rules.results import OutsideRange
+
+if TYPE_CHECKING:  # the judge runs the check that ranks, so it cannot be imported first
+    from rules.judge import Judged
+
+ENDING = "_safety"
+"""Values of this ending return a Margin."""
+
+CHEAP_AND_VISIBLE = frozenset({"tie rod", "arm", "upper arm", "lower arm", "steering arm"})
+"""Parts that bend in plain sight and cost little. Every other part is dear or hidden: plate, hub, pivots, bolts, welds."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ranked:
+    """One part's margin. factor: strength over load. estimated: it rests on something not measured or not chosen."""
+
+    value: str
+    part: str
+    factor: float
+    case: str
+    limit: str
+    cheap_and_visible: bool
+    estimated: bool = False
+
+
+def part_of(value: str) -> str:
+    """The part a safety value speaks of, in words.
+
+    >>> part_of("upper_pivot_bolt_safety")
+    'upper pivot bolt'
+    """
+    return value.removesuffix(ENDING).replace("_", " ")
+
+
+def rank(known: Mapping[str, Any], estimated: Mapping[str, object] | None = None) -> tuple[Ranked, ...]:
+    """The margins among worked-out values, worst first; equal ones with the dear or hidden part first."""
+    found = []
+    for name, answer in known.items():
+        if not name.endswith(ENDING):
+            continue
+        if not isinstance(answer, Margin):
+            raise OutsideRange(f"{part_of(name)} has a factor, but not the case it is for")
+        part, rests = part_of(name), name in (estimated or {})
+        cheap = part in CHEAP_AND_VISIBLE
+        found.append(Ranked(name, part, float(answer), answer.case, answer.limit, cheap, rests))
+    return tuple(sorted(found, key=lambda one: (one.factor, one.cheap_and_visible)))
+
+
+def ranked(judged: "Judged") -> tuple[Ranked, ...]:
+    """Every known margin of a judged sheet, worst first; empty while strength is not judged."""
+    return rank(judged.worked.known, judged.worked.estimated)

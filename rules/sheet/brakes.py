@@ -1,0 +1,114 @@
+"""How hard and how often it stops, and what the pads and the caliper have to follow. Finished without any of it."""
+
+from rules.sheet.asking import Step, ask
+from rules.units import MetrePerSecond, Mm, Ratio
+
+COOLING = ("none", "still air", "moving air")
+
+
+class Brakes(Step):
+    """The stops the brakes must make."""
+
+    name = "brakes"
+    title = "Stopping"
+    intro = (
+        "How fast, how hard and how often it has to stop. From this come the torque the tyre can use, the heat in the "
+        "rotor, and how far the pistons must come out on worn pads. All of it may stay empty: then nothing of it is judged."
+    )
+    cautions = (
+        "These are sums on paper. Bed the pads in, then prove the brakes from a walking pace upward with nobody ahead.",
+        "A pedal that goes lower as the run goes on is boiling fluid or fading pads: stop and let it cool.",
+        "Front brakes that lock last let the rear lock first, and the car swaps ends.",
+    )
+
+    stop_from: MetrePerSecond = ask(
+        "Speed a stop starts from",
+        "speed",
+        "The fastest it will really be stopped from, hard, to a standstill.",
+        may_be_empty=True,
+        between=("5 km/h", "300 km/h"),
+    )
+    deceleration: Ratio = ask(
+        "Deceleration, in g",
+        "ratio",
+        "0.7 is a hard stop on a good road, less on loose ground. Tyres seldom give more than 1.",
+        may_be_empty=True,
+        between=(0.1, 1.5),
+    )
+    road_grip: Ratio = ask(
+        "Road grip, braking force over load",
+        "ratio",
+        "The most grip it will meet, not the usual: about 0.9 on dry road, less on loose ground.",
+        may_be_empty=True,
+        between=(0.1, 1.5),
+    )
+    stops_in_a_run: int = ask(
+        "Stops in a run",
+        "count",
+        "How many such stops follow each other before the brakes can cool: a descent, or one lap.",
+        may_be_empty=True,
+        between=(1, 200),
+    )
+    seconds_between: int = ask(
+        "Seconds between stops",
+        "count",
+        "From the start of one stop to the start of the next.",
+        may_be_empty=True,
+        between=(1, 999),
+    )
+    cooling: str = ask(
+        "Cooling between stops",
+        "choice",
+        "Still air: car hardly moving, or the wheel well closed in; moving air: rotor in the wind. None is the safe answer.",
+        may_be_empty=True,
+        choices=COOLING,
+    )
+    effective_radius: Mm = ask(
+        "Spindle to middle of the pads",
+        "length",
+        "From the spindle's centre to the middle of the pad's height, pads in the mounted caliper.",
+        may_be_empty=True,
+        between=("30 mm", "300 mm"),
+        reading_error="1 mm",
+    )
+    pad_length: Mm = ask(
+        "Length of the friction material",
+        "length",
+        "Along the rotor, across the middle of the pad.",
+        may_be_empty=True,
+        between=("20 mm", "250 mm"),
+        reading_error="1 mm",
+    )
+    pad_height: Mm = ask(
+        "Height of the friction material",
+        "length",
+        "In and out along the rotor's radius.",
+        may_be_empty=True,
+        between=("10 mm", "120 mm"),
+        reading_error="1 mm",
+    )
+    pad_thickness_new: Mm = ask(
+        "Friction material, new",
+        "length",
+        "Thickness of the friction material alone on a new pad, backing plate not counted.",
+        may_be_empty=True,
+        between=("3 mm", "30 mm"),
+        reading_error="0.2 mm",
+    )
+    pad_thickness_worn: Mm = ask(
+        "Friction material, worn out",
+        "length",
+        "What is left when you will change it. 0 is down to the backing plate: enter that to be safe.",
+        may_be_empty=True,
+        between=("0 mm", "15 mm"),
+        reading_error="0.2 mm",
+    )
+    piston_travel: Mm = ask(
+        "Piston travel there is",
+        "length",
+        "From where a piston sits with new pads on the rotor the caliper was made for, to where its seal is still wholly on "
+        "it. From the maker, or a scrap caliper.",
+        may_be_empty=True,
+        between=("1 mm", "100 mm"),
+        reading_error="0.5 mm",
+    )

@@ -1,0 +1,121 @@
+"""The balance of the upright in three dimensions: what each joint must push back with.
+
+Six unknowns and six equations: two along the arm without the spring (it can only push in its own plane), three at the
+pivot of the arm with the spring, and one along the tie rod. Written out, the six equations fall apart into three short
+steps, so that no matrix is needed: the moment about the steering axis gives the tie rod; the moment about the pivot of
+the arm with the spring gives the other pivot; the sum of the forces gives the rest.
+"""
+
+from dataclasses import dataclass
+from math import radians, sin, tan
+
+from rules.corner import Vector
+from rules.results import OutsideRange
+from rules.strength.vectors import NOUGHT, cross, dot, minus, plus, size, times
+
+LEAST_SPACING = 1.0
+"""mm between the two pivots."""
+
+LEAST_TIE_ROD_LEVER = 1.0
+"""mm between the tie rod's line and the steering axis. Less is a slip of the tape: nothing would steer the wheel."""
+
+LEAST_ARM_ANGLE = sin(radians(1.0))
+"""Sine of the angle between the steering axis and the plane of the arm without the spring."""
+
+
+@dataclass(frozen=True, slots=True)
+class Linkage:
+    """How the upright hangs: points in mm, directions of any length.
+
+    carrying: outer pivot of the arm the spring acts on. guiding: outer pivot of the other arm, and guiding_normal the
+    direction square to that arm's plane. tie_rod: its outer end, and tie_rod_line the direction it lies in.
+    """
+
+    carrying: Vector
+    guiding: Vector
+    guiding_normal: Vector
+    tie_rod: Vector
+    tie_rod_line: Vector
+
+
+@dataclass(frozen=True, slots=True)
+class Reactions:
+    """The joints' forces on the upright, N."""
+
+    carrying: Vector
+    guiding: Vector
+    tie_rod: Vector
+
+
+def arm_normal(slope: float, hinge_slope: float) -> Vector:
+    """Direction square to an arm's plane.
+
+    slope: rad, seen from the front, plus when the outer end is higher. hinge_slope: rad, the line through the inner
+    pivots seen from the side, plus when its front end is higher. Both under a quarter turn.
+
+    >>> arm_normal(0.0, 0.0)
+    (0.0, 0.0, 1.0)
+    """
+    return (0.0 - tan(hinge_slope), 0.0 - tan(slope), 1.0)
+
+
+def rod_line(slope: float, sweep: float) -> Vector:
+    """Direction of a tie rod, from the inner to the outer end.
+
+    slope: rad, seen from the front, plus when the outer end is higher. sweep: rad, seen from above, plus when the outer
+    end is ahead of the inner. Both under a quarter turn.
+
+    >>> rod_line(0.0, 0.0)
+    (0.0, 1.0, 0.0)
+    """
+    return (tan(sweep), 1.0, tan(slope))
+
+
+def balance(linkage: Linkage, force: Vector, moment: Vector) -> Reactions:
+    """The joints' forces on the upright under a force, N, and its moment about the origin, N mm.
+
+    The brake's torque is inside the upright when caliper and rotor sit on it, so the braking force acts at the ground;
+    for a force that a freely turning wheel takes, or an inboard brake, it acts at the wheel centre. No friction in the
+    joints; the upright's and the wheel's own weight count as nothing; any geometry but those refused.
+    Raises OutsideRange where the joints cannot hold the upright.
+
+    Source: statics, six equations of a rigid body. In a plane (all joints at x = 0, upper pivot 290 above the lower,
+    load 4000 N inboard and 4000 N up at the ground) the upper pivot takes (80 x 4000 - 300 x 4000) / 290 N:
+
+    >>> flat = Linkage((0, 700, 300), (0, 660, 590), (0, 0, 1), (-120, 690, 370), (0, 1, 0))
+    >>> turned = balance(flat, (0, -4000, 4000), (780 * 4000, 0, 0))
+    >>> [round(part, 4) for part in turned.guiding]
+    [0.0, -3034.4828, 0.0]
+    """
+    axis = minus(linkage.guiding, linkage.carrying)
+    spacing = size(axis)
+    if spacing < LEAST_SPACING:
+        raise OutsideRange("the two pivots are in one place")
+    normal = times(1 / size(linkage.guiding_normal), linkage.guiding_normal)
+    if abs(dot(normal, axis)) < LEAST_ARM_ANGLE * spacing:
+        raise OutsideRange("the arm without the spring lies along the steering axis, so it cannot hold the upright")
+    line = times(1 / size(linkage.tie_rod_line), linkage.tie_rod_line)
+    rod_turns = cross(minus(linkage.tie_rod, linkage.carrying), line)
+    if abs(dot(rod_turns, axis)) < LEAST_TIE_ROD_LEVER * spacing:
+        raise OutsideRange("the tie rod points straight at the steering axis, so nothing holds the wheel from turning")
+
+    load_turns = minus(moment, cross(linkage.carrying, force))
+    tie_rod = times(-dot(load_turns, axis) / dot(rod_turns, axis), line)
+    rod_moment = cross(minus(linkage.tie_rod, linkage.carrying), tie_rod)
+    # Square to the axis by now: what the guiding pivot must turn back.
+    left = times(-1.0, plus(load_turns, rod_moment))
+    across = times(1 / spacing**2, cross(left, axis))
+    # A push along the axis turns nothing; as much of it as keeps the force in the arm's plane.
+    along = times(-dot(normal, across) / dot(normal, axis), axis)
+    guiding = plus(across, along)
+    carrying = times(-1.0, plus(force, guiding, tie_rod))
+    return Reactions(carrying, guiding, tie_rod)
+
+
+def moment_of(pushes: tuple[tuple[Vector, Vector], ...], about: Vector = NOUGHT) -> Vector:
+    """The moment of forces, N mm, about a point; each force, N, with the point it acts at, mm.
+
+    >>> moment_of((((0.0, 0.0, 10.0), (0.0, 5.0, 0.0)),))
+    (50.0, 0.0, 0.0)
+    """
+    return plus(NOUGHT, *(cross(minus(point, about), force) for force, point in pushes))

@@ -1,0 +1,90 @@
+"""Bolts: how a group shares force and moment, how one stands pull and shear at once, and its torque. N, mm, MPa, N mm."""
+
+from collections.abc import Sequence
+from math import hypot, pi, sqrt
+
+from rules.bands import CLOSENESS
+from rules.results import OutsideRange
+
+SHEAR_OF_YIELD = 1 / sqrt(3)
+"""Yield in shear over yield in pull, by distortion energy (Shigley 9th ed. eq. 5-21)."""
+
+PRELOAD_OF_PROOF = 0.75
+"""Preload over proof load of a joint that comes apart again (Shigley 9th ed. eq. 8-31, from memory)."""
+
+
+def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: float, moment_z: float) -> list[float]:
+    """Pull on each bolt of a group in the plane (x, z), N, plus is pull. Elastic bolt group about its own centroid.
+
+    pull: square to the plane, N. moment_x, moment_z: about the group's centroid, N mm, in the sense that plus moment_x
+    pulls the bolts at plus z and plus moment_z those at plus x. Source: elastic method, AISC Manual part 7 (from memory): it
+    takes the joint as tight, so that bolts are counted as pushing too, which gives more pull than tilting on an edge.
+    The bolts must lie evenly about a line along x or z. Raises OutsideRange where they do not, or where they lie on one
+    line across a moment.
+
+    >>> group_pulls([(-40.0, 50.0), (40.0, 50.0), (40.0, -50.0), (-40.0, -50.0)], 400.0, 100_000.0, 0.0)
+    [600.0, 600.0, -400.0, -400.0]
+    """
+    middle_x, middle_z = _middle(places)
+    square_x = sum((x - middle_x) ** 2 for x, _ in places)
+    square_z = sum((z - middle_z) ** 2 for _, z in places)
+    if abs(sum((x - middle_x) * (z - middle_z) for x, z in places)) > CLOSENESS * (square_x + square_z):
+        raise OutsideRange("the bolts lie unevenly, and their pull was not worked out")
+    if (moment_x and not square_z) or (moment_z and not square_x):
+        raise OutsideRange("the bolts lie on one line and cannot hold this moment")
+    return [
+        pull / len(places)
+        + (moment_x * (z - middle_z) / square_z if moment_x else 0.0)
+        + (moment_z * (x - middle_x) / square_x if moment_z else 0.0)
+        for x, z in places
+    ]
+
+
+def group_shears(places: Sequence[tuple[float, float]], force_x: float, force_z: float, twist: float) -> list[float]:
+    """Shear on each bolt, N, plus: the equal share of the force and the share of the twist by distance.
+
+    twist: about the group's centroid, N mm. Source: elastic method, as group_pulls.
+
+    >>> group_shears([(-50.0, 0.0), (50.0, 0.0)], 0.0, 200.0, 0.0)
+    [100.0, 100.0]
+    """
+    middle_x, middle_z = _middle(places)
+    square = sum((x - middle_x) ** 2 + (z - middle_z) ** 2 for x, z in places)
+    if twist and not square:
+        raise OutsideRange("one bolt cannot hold a twist")
+    turn = twist / square if twist else 0.0
+    share_x, share_z = force_x / len(places), force_z / len(places)
+    return [hypot(share_x + turn * (z - middle_z), share_z - turn * (x - middle_x)) for x, z in places]
+
+
+def _middle(places: Sequence[tuple[float, float]]) -> tuple[float, float]:
+    return sum(x for x, _ in places) / len(places), sum(z for _, z in places) / len(places)
+
+
+def pull_and_shear_stress(pull: float, shear: float, area: float, shear_area: float) -> float:
+    """Von Mises stress of a bolt under pull and shear at once, MPa. A push counts as no pull.
+
+    area: stress area; shear_area: what is in the plane of the joint, mm2. Preload is not in it. Source: distortion energy.
+
+    >>> round(pull_and_shear_stress(8000.0, 6000.0, 80.0, 80.0), 2)
+    163.94
+    """
+    return sqrt((max(pull, 0.0) / area) ** 2 + 3 * (shear / shear_area) ** 2)
+
+
+def round_area(diameter: float) -> float:
+    """Area of a circle, mm2.
+
+    >>> round(round_area(20.0), 2)
+    314.16
+    """
+    return pi * diameter**2 / 4
+
+
+def tightening_torque(torque_factor: float, diameter: float, preload: float) -> float:
+    """Torque that gives a preload, N mm: K d F. Source: Shigley 9th ed. eq. 8-27. Scatter is about 10 % at one K.
+
+    >>> round(tightening_torque(0.20, 0.75, 25_000.0))
+    3750
+    """
+    return torque_factor * diameter * preload

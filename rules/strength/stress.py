@@ -1,0 +1,64 @@
+"""Stress where bending, pull, twist and shear meet in one section, by von Mises. N, mm, MPa, N mm."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from math import sqrt
+
+from rules.corner import Vector
+from rules.strength.section import Section, bending_stress
+from rules.strength.vectors import cross, minus, plus
+
+
+@dataclass(frozen=True, slots=True)
+class SectionLoads:
+    """What a section hands on: pull and shear in N, moments in N mm. u is along the width, v along the depth."""
+
+    axial: float = 0.0
+    shear_u: float = 0.0
+    shear_v: float = 0.0
+    moment_u: float = 0.0
+    moment_v: float = 0.0
+    twist: float = 0.0
+
+
+def von_mises(stress_x: float, stress_y: float, shear: float) -> float:
+    """Stress that counts against yield, MPa, from plane stress in MPa. Source: Shigley 9th ed. eq. 5-15.
+
+    >>> round(100 / von_mises(60.0, 40.0, -15.0), 2)
+    1.7
+    """
+    return sqrt(stress_x**2 - stress_x * stress_y + stress_y**2 + 3 * shear**2)
+
+
+def section_stress(section: Section, loads: SectionLoads) -> float:
+    """The von Mises stress of a section, MPa, plus.
+
+    The worst of pull, of bending, of twist and of shear are taken to meet in one point, which they do not quite: it is
+    never less than the true one. Stress raisers (holes' edges, weld toes) are not in it.
+
+    >>> from rules.strength.section import round_tube
+    >>> tube = round_tube(42.0, 5.0)
+    >>> round(section_stress(tube, SectionLoads(axial=9000, moment_u=1750 * 120, twist=72_000)), 2)
+    60.43
+    """
+    along = abs(loads.axial) / section.area + bending_stress(section, loads.moment_u, loads.moment_v)
+    shear = (
+        abs(loads.twist) / section.torsion_modulus
+        + abs(loads.shear_u) / section.shear_u
+        + abs(loads.shear_v) / section.shear_v
+    )
+    return von_mises(along, 0.0, shear)
+
+
+def level_cut(place: Vector, acting: Iterable[tuple[Vector, Vector]]) -> SectionLoads:
+    """What a level section at `place` hands on, from every (point, force) on one side of it.
+
+    Width fore and aft (x), depth in and out (y). Signs follow the forces given; only sizes are used further on.
+
+    >>> level_cut((0.0, 0.0, 100.0), [((0.0, 20.0, 200.0), (0.0, 50.0, -300.0))])
+    SectionLoads(axial=-300.0, shear_u=0.0, shear_v=50.0, moment_u=-11000.0, moment_v=0.0, twist=0.0)
+    """
+    pairs = tuple(acting)
+    force = plus(*(one for _, one in pairs))
+    moment = plus(*(cross(minus(at, place), one) for at, one in pairs))
+    return SectionLoads(force[2], force[0], force[1], moment[0], moment[1], moment[2])

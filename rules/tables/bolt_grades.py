@@ -1,0 +1,57 @@
+"""Strength of bolts by the mark on the head, with the sizes at which it changes.
+
+Sources: SAE J429 as Shigley & Mischke, 5th ed., p. 341, prints it (inch bolts, 1/4 to 1 1/2 in); ISO 898-1 (metric bolts):
+proof and tensile from published load tables, yield from Shigley Table 8-11 and, up to M16, from the class rule. ISO 898-1
+class 8.8 changes at M16: books that print it from M16 up only show the upper row.
+"""
+
+from dataclasses import dataclass
+
+from rules.bands import reaches
+from rules.quantity import INCH
+from rules.tables.electrodes import KSI
+
+SAE = (
+    ("grade 2", 3 / 4, 55, 57, 74),
+    ("grade 2", 1 + 1 / 2, 33, 36, 60),
+    ("grade 5", 1, 85, 92, 120),
+    ("grade 5", 1 + 1 / 2, 74, 81, 105),
+    ("grade 7", 1 + 1 / 2, 105, 115, 133),
+    ("grade 8", 1 + 1 / 2, 120, 130, 150),
+)
+"""Grade; up to and including, in; proof, yield, tensile, ksi."""
+
+ISO = (
+    ("8.8", 16, 580, 640, 800),
+    ("8.8", 39, 600, 660, 830),
+    ("10.9", 39, 830, 940, 1040),
+    ("12.9", 39, 970, 1100, 1220),
+)
+"""Class; up to and including, mm; proof, yield, tensile, MPa."""
+
+GRADES = tuple(dict.fromkeys(row[0] for row in (*SAE, *ISO)))
+
+WEAK = ("grade 2",)
+"""Below what student racing rules ask of a suspension bolt: SAE grade 5 or class 8.8."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoltStrength:
+    """Proof, yield and tensile strength, MPa."""
+
+    proof: float
+    yields: float
+    tensile: float
+
+
+def bolt_strength(grade: str, diameter: float) -> BoltStrength | None:
+    """Strength of a bolt by grade (one of GRADES) and nominal diameter, mm. None where the standard has no such size.
+
+    >>> bolt_strength("8.8", 16.0), bolt_strength("8.8", 18.0).proof
+    (BoltStrength(proof=580, yields=640, tensile=800), 600)
+    """
+    for rows, size, stress in ((SAE, INCH, KSI), (ISO, 1, 1)):
+        for name, up_to, proof, yields, tensile in rows:
+            if name == grade and reaches(up_to * size, diameter):
+                return BoltStrength(proof * stress, yields * stress, tensile * stress)
+    return None

@@ -1,0 +1,49 @@
+"""How many times the standing load a wheel sees, by case and use: what the program offers, and what is published.
+
+The sources disagree, and none of them covers every off-road build; the offered figures are starting points, and a
+verdict that rests on one is never better than watch. Every multiple is of the load standing on the corner.
+
+- bump: course notes on vehicle structures, ch. 9: 2 to 3 for cars, more off road; lecture slides on frame loads: road
+  2.5 to 3, off road 4.
+- braking: Brown, Robertson and Serpento, Motor Vehicle Structures, table 2.4: 0.75, 1.1, 1.75, and 1.84 for trucks (read
+  from a scanned page; which name goes with which figure is uncertain). The course notes give 1.1 to 1.84.
+- cornering: 1, as much as the tyre grips, and 1.4 to 1.75 sideways against a kerb: the same course notes.
+- rock: 4.5, "longitudinal bump" in the same course notes; no second source.
+- landing: trade custom from memory, road 3, off road 4 to 6. No published figure.
+- steering stop: no published figure. The kerb's 1.4 to 1.75 is borrowed; one student off-road team used 400 lbf at the
+  tyre's edge for a car of 625 lb, which is 2.56 times a quarter of it.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+Case = Literal["bump", "braking", "cornering", "landing", "rock", "steering stop"]
+
+
+@dataclass(frozen=True, slots=True)
+class LoadMultiple:
+    """One case. offered: by `job.use`. low, high: the range of the sources above. published: False where it is custom."""
+
+    offered: dict[str, float]
+    low: float
+    high: float
+    published: bool
+
+    @property
+    def range_words(self) -> str:
+        """The range as words.
+
+        >>> LOAD_MULTIPLES["bump"].range_words, LOAD_MULTIPLES["rock"].range_words
+        ('2 to 4', '4.5')
+        """
+        return f"{self.low:g}" if self.low == self.high else f"{self.low:g} to {self.high:g}"
+
+
+LOAD_MULTIPLES: dict[Case, LoadMultiple] = {
+    "bump": LoadMultiple({"road": 3.0, "trail": 4.0, "dunes": 4.0, "race": 4.0}, 2.0, 4.0, True),
+    "braking": LoadMultiple({"road": 1.1, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.1, 1.84, True),
+    "cornering": LoadMultiple({"road": 1.0, "trail": 1.0, "dunes": 1.0, "race": 1.0}, 1.0, 1.75, True),
+    "landing": LoadMultiple({"road": 3.0, "trail": 4.0, "dunes": 6.0, "race": 6.0}, 3.0, 6.0, False),
+    "rock": LoadMultiple({"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True),
+    "steering stop": LoadMultiple({"road": 1.75, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.4, 2.56, False),
+}

@@ -1,0 +1,14 @@
+"""Torque factor K in T = K d F, by what is on the threads.
+
+Source: Shigley's Mechanical Engineering Design, 9th ed., Table 8-15. Other makers print other sets (plain 0.20, zinc 0.22,
+waxed 0.10; or dry 0.20, any lubrication 0.15): one K is good to about 10 % of preload at best (Shigley Table 8-14).
+"""
+
+TORQUE_FACTOR = {
+    "black and dry": 0.30,
+    "zinc plated": 0.20,
+    "oiled": 0.18,
+    "cadmium plated": 0.16,
+    "anti-seize": 0.12,
+}
+"""State of the threads: K. Black and dry: not plated, black finish."""

@@ -1,0 +1,41 @@
+"""Yield and ultimate strength of upright metals, ksi, typed in again from their sources.
+
+ASTM A36; Shigley Table A-20; Mott Table A-3; tube sellers on ASTM A513 type 5; ASTM B209 and B221; MMPDS on welded 6061-T6.
+"""
+
+import pytest
+
+from rules.tables.electrodes import KSI
+from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, MATERIALS, lowest
+
+LOWEST = {
+    "a36 plate": (33, 58), "1018 hot rolled": (32, 58), "1018 cold drawn": (54, 64), "1020 hot rolled": (30, 55),
+    "1020 cold drawn": (51, 61), "1020 drawn tube": (55, 65), "1026 drawn tube": (65, 75), "4130 annealed": (52, 81),
+    "4130 heat treated": (89, 98), "6061-t6": (35, 38),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("metal, figures", LOWEST.items())
+def test_where_sources_differ_the_lower_counts(metal: str, figures: tuple[float, float]) -> None:
+    found = lowest(AS_BOUGHT[metal])
+    assert (found.yields / KSI, found.ultimate / KSI) == pytest.approx(figures)
+
+
+def test_no_minimum_is_given_for_normalised_4130_because_none_could_be_confirmed() -> None:
+    assert AS_BOUGHT["4130 normalised"] == ()
+
+
+def test_every_metal_has_a_figure_beside_a_weld_that_is_no_more_than_as_bought() -> None:
+    assert set(BESIDE_WELD) == set(AS_BOUGHT) == set(MATERIALS) - {"other"}
+    for metal, rows in AS_BOUGHT.items():
+        assert not rows or BESIDE_WELD[metal].yields <= lowest(rows).yields
+
+
+def test_welded_6061_loses_two_fifths() -> None:
+    welded = BESIDE_WELD["6061-t6"]
+    assert (welded.yields / KSI, welded.ultimate / KSI) == pytest.approx((20, 24))
+
+
+def test_both_sources_are_kept_beside_each_other() -> None:
+    assert len(AS_BOUGHT["1020 drawn tube"]) == 2
+    assert "A513" in lowest(AS_BOUGHT["1020 drawn tube"]).source

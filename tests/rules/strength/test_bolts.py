@@ -1,0 +1,56 @@
+"""Bolt groups by hand and against bolt-pattern-elastic-method 1.0.1, whose figures stand here as literals."""
+
+from math import cos, pi, sin
+
+import pytest
+
+from rules.results import OutsideRange
+from rules.strength.bolts import group_pulls, group_shears, pull_and_shear_stress, tightening_torque
+
+TAPERED = [(-30.0, 40.0), (30.0, 40.0), (45.0, -44.0), (-45.0, -44.0)]
+
+
+def test_a_tapered_group_is_that_of_the_library() -> None:
+    # Library: Fx 3000, Fy -5000, Fz 2000 N, Mx 250 000, My -130 000, Mz 90 000 N mm, all at (0, 0), 2 above the middle.
+    # Its plane is (x, y) with z out; here it is (x, z) with y out, so that a twist turns the other way.
+    pulls = group_pulls(TAPERED, 2000.0, 250_000.0 + 2 * 2000.0, 130_000.0)
+    assert pulls == pytest.approx([1345.23810, 2678.57143, -11.90476, -2011.90476], abs=1e-4)
+    shears = group_shears(TAPERED, 3000.0, -5000.0, -(90_000.0 - 2 * 3000.0))
+    assert shears == pytest.approx([1521.82629, 1157.43905, 1401.19001, 1851.42339], abs=1e-4)
+
+
+def test_five_on_a_circle_share_a_moment_as_theory_says() -> None:
+    # 2 M / (n r) on the farthest, M / (n r) each in twist: r 57.15, M 1000: 6.9991 and 3.4996
+    places = [(57.15 * sin(turn * 2 * pi / 5), 57.15 * cos(turn * 2 * pi / 5)) for turn in range(5)]
+    assert max(group_pulls(places, 0.0, 1000.0, 0.0)) == pytest.approx(6.9991, abs=1e-4)
+    assert group_shears(places, 0.0, 0.0, 1000.0) == pytest.approx([3.4996] * 5, abs=1e-4)
+
+
+def test_pulls_balance_force_and_moment() -> None:
+    pulls = group_pulls(TAPERED, 500.0, 80_000.0, -30_000.0)
+    assert sum(pulls) == pytest.approx(500.0)
+    assert sum(pull * (z + 2) for pull, (_, z) in zip(pulls, TAPERED, strict=True)) == pytest.approx(80_000.0)
+    assert sum(pull * x for pull, (x, _) in zip(pulls, TAPERED, strict=True)) == pytest.approx(-30_000.0)
+
+
+def test_bolts_that_lie_unevenly_are_refused() -> None:
+    with pytest.raises(OutsideRange, match="unevenly"):
+        group_pulls([(-41.0, 44.0), (41.0, 44.0), (41.0, -44.0), (-41.0, -50.0)], 0.0, 1000.0, 0.0)
+
+
+def test_bolts_in_a_row_hold_no_moment_across_it() -> None:
+    row = [(-40.0, 0.0), (40.0, 0.0)]
+    assert group_pulls(row, 0.0, 0.0, 8000.0) == [-100.0, 100.0]
+    with pytest.raises(OutsideRange, match="on one line"):
+        group_pulls(row, 0.0, 8000.0, 0.0)
+    with pytest.raises(OutsideRange, match="one bolt"):
+        group_shears([(5.0, 5.0)], 10.0, 0.0, 100.0)
+
+
+def test_a_push_is_not_set_off_against_shear_and_not_added_to_it() -> None:
+    assert pull_and_shear_stress(-9000.0, 1000.0, 80.0, 50.0) == pytest.approx(20 * 3**0.5)
+    assert pull_and_shear_stress(8000.0, 0.0, 80.0, 50.0) == pytest.approx(100.0)
+
+
+def test_torque_grows_with_each_of_its_factors() -> None:
+    assert tightening_torque(0.2, 12.0, 50_000.0) == pytest.approx(120_000.0)

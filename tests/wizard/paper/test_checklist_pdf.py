@@ -1,0 +1,139 @@
+"""The checklist as PDF, read back with another library."""
+
+from typing import Any
+
+import pypdfium2
+import pytest
+from paper_reading import document, is_black_and_white, judged, letter_sizes, pages, squeezed
+
+from rules.checklist import checklist
+from rules.quantity import EntryError
+from wizard.paper.checklist_pdf import checklist_pdf
+
+
+def printed(sheet: dict[str, Any], paper: str = "a4") -> bytes:
+    return checklist_pdf(judged(sheet), sheet, paper)
+
+
+@pytest.mark.parametrize("name", ["marsh_runner_finished", "heath_hare_finished_metric", "marsh_runner_half_done"])
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_every_line_is_printed_with_its_target_and_tolerance(name: str, paper: str) -> None:
+    sheet = document(name)
+    whole = squeezed(" ".join(pages(printed(sheet, paper))))
+    for line in checklist(judged(sheet)):
+        for words in (line.text, line.target, line.tolerance):
+            # A row that runs into a footer never happens: rows stay whole.
+            assert squeezed(words) in whole, line.id
+
+
+def test_title_revision_and_number_stand_on_every_page() -> None:
+    found = pages(printed(document()))
+    assert 4 <= len(found) <= 6
+    for number, words in enumerate(found, 1):
+        assert "Marsh Runner, front uprights" in words
+        assert "Revision C" in words
+        assert f"page {number} of {len(found)}" in words
+
+
+def test_an_unknown_title_and_revision_are_blanks() -> None:
+    words = pages(printed(document(title="", plate={})))[1]
+    assert "Sheet title ____" in words
+    assert "Revision ____" in words
+
+
+@pytest.mark.parametrize(("paper", "width", "height"), [("letter", 612.0, 792.0), ("a4", 595.28, 841.89)])
+def test_pages_are_of_the_paper_asked_for(paper: str, width: float, height: float) -> None:
+    for page in pypdfium2.PdfDocument(printed(document(), paper)):
+        assert page.get_size() == pytest.approx((width, height), abs=0.02)
+
+
+def test_an_unreadable_paper_is_refused() -> None:
+    with pytest.raises(EntryError, match="not a paper"):
+        printed(document(), "napkin")
+
+
+def test_letters_are_ten_points_or_more_and_black() -> None:
+    data = printed(document())
+    assert min(letter_sizes(data)) >= 9.99
+    assert is_black_and_white(data)
+
+
+def test_a_stop_stands_with_its_reason_on_each_page_and_a_good_sheet_has_none() -> None:
+    for words in pages(printed(document("wrong_rotor_too_big_for_wheel"))):
+        assert "DO NOT CUT." in words
+        assert "The caliper hits the wheel barrel" in words
+    assert "DO NOT CUT" not in " ".join(pages(printed(document())))
+
+
+def test_many_stops_are_named_by_title_so_that_a_page_is_still_a_page() -> None:
+    sheet = document()
+    sheet["plate"] = {**sheet["plate"], "thickness": "1 in", "hole_diameter": "9 mm", "width": "41 mm",
+                      "spindle_from_front": "20 mm"}  # fmt: skip
+    result = judged(sheet)
+    stops = [finding.title for finding in result.findings if finding.verdict == "stop"]
+    assert len(stops) > 3
+    for words in pages(checklist_pdf(result, sheet, "letter")):
+        assert f"{len(stops)} checks stop" in words
+        assert all(squeezed(title) in squeezed(words) for title in stops)
+
+
+def test_an_unfinished_sheet_says_so_on_each_page() -> None:
+    assert all("NOT FINISHED" in words for words in pages(printed(document("marsh_runner_half_done"))))
+
+
+def test_ticks_and_results_are_printed_in_place() -> None:
+    asked = next(line for line in checklist(judged(document())) if line.id == "hold.pivot-spacing")
+    entry = {"id": asked.id, "target": asked.target, "left": True, "right_measured": "10 17/64"}
+    blank, marked = printed(document()), printed(document(checklist=[entry]))
+    assert "10 17/64" in " ".join(pages(marked))
+    assert "10 17/64" not in " ".join(pages(blank))
+    assert _ink(marked) > _ink(blank)
+
+
+def _ink(data: bytes) -> int:
+    """How many straight strokes are drawn: a tick is two."""
+    import pypdfium2.raw as pdfium
+
+    return sum(len(list(page.get_objects(filter=[pdfium.FPDF_PAGEOBJ_PATH]))) for page in pypdfium2.PdfDocument(data))
+
+
+def test_a_result_against_another_figure_is_marked_as_changed() -> None:
+    entry = {"id": "hold.pivot-spacing", "target": "9 in", "left_measured": "9"}
+    words = " ".join(pages(printed(document(checklist=[entry]))))
+    assert "CHANGED since it was marked: check again. It was 9 in" in words
+
+
+def test_the_welders_part_is_shorter() -> None:
+    sheet = document()
+    words = " ".join(pages(checklist_pdf(judged(sheet), sheet, "a4", "welder")))
+    assert "Layout from the hub flange face" in words
+    assert "First drive" not in words
+
+
+@pytest.mark.parametrize(
+    "title",
+    ["9⅜ in car “x” – 10°", "漢字 \U0001f600", "a" * 3000, "word " * 2000, "(\\) Tj ET", "\x1b[31m", "%PDF", ""],
+)
+def test_hostile_titles_print(title: str) -> None:
+    found = pages(printed(document(title=title)))
+    assert len(found) <= 8
+    assert all("Shop checklist" in words for words in found)
+
+
+def test_fractions_and_degrees_are_held_by_the_typeface() -> None:
+    assert "9 3/8 in car, 10° ± 1" in pages(printed(document(title="9⅜ in car, 10° ± 1")))[0]
+
+
+def test_endless_marks_in_the_file_stay_on_the_page() -> None:
+    entry = {"id": "gone", "text": "t" * 50000, "left": True, "left_measured": "m" * 50000}
+    data = printed(document(checklist=[entry]))
+    assert len(pages(data)) <= 8
+
+
+def test_an_empty_sheet_prints() -> None:
+    sheet: dict[str, Any] = {}
+    assert "NOT FINISHED" in pages(printed(sheet))[0]
+
+
+def test_the_same_sheet_gives_the_same_bytes() -> None:
+    assert printed(document()) == printed(document())

@@ -1,0 +1,267 @@
+"""Cut files read back with ezdxf: positions against hand figures, layers, units, and what is left out."""
+
+import io
+import math
+import subprocess
+import sys
+import tomllib
+from typing import Any
+
+import ezdxf
+import pytest
+from ezdxf.document import Drawing
+
+from rules.judge import Judged, judge
+from rules.sheet import read_sheet
+from sample_sheets import sample
+from wizard.paper.cut import NotDrawn, cut_files
+
+PLATE: dict[str, object] = {
+    "revision": "C", "metal": "mild steel plate", "condition": "hot rolled", "process": "laser", "thickness": "10 mm",
+    "width": "152.4 mm", "height": "11 in", "corner_radius": "19 mm", "spindle_from_top": "140 mm",
+    "spindle_from_front": "3 in", "bore": "76.2 mm", "hole_diameter": "12.5 mm", "bracket_thickness": "10 mm",
+    "bracket_width": "180 mm", "bracket_height": "80 mm", "bracket_hole_diameter": "12.5 mm",
+    "bracket_hole_spacing": "5 in", "bracket_hole_from_edge": "26 mm",
+}  # fmt: skip
+
+
+def judged(name: str = "marsh_runner_finished", title: str | None = None, /, **changed: object) -> Judged:
+    """A sample with the plate above; None takes an entry of it out."""
+    document: dict[str, Any] = tomllib.loads(sample(name).read_text("utf-8"))
+    document["plate"] = {key: entry for key, entry in {**PLATE, **changed}.items() if entry is not None}
+    if title is not None:
+        document["title"] = title
+    return judge(read_sheet(document))
+
+
+def opened(data: bytes) -> Drawing:
+    return ezdxf.read(io.StringIO(data.decode("utf-8")))
+
+
+def words(drawing: Drawing) -> str:
+    return " ".join(" ".join(text.dxf.text for text in drawing.modelspace().query("TEXT")).split())
+
+
+def circles(drawing: Drawing) -> list[tuple[float, float, float]]:
+    """x, y and diameter, in the drawing's units."""
+    found = drawing.modelspace().query("CIRCLE")
+    return sorted((round(c.dxf.center.x, 6), round(c.dxf.center.y, 6), round(2 * c.dxf.radius, 6)) for c in found)
+
+
+def test_left_right_and_bracket_with_the_unit_in_the_name() -> None:
+    assert list(cut_files(judged(), "mm")) == [
+        "hub_plate_left_mm.dxf",
+        "hub_plate_right_mm.dxf",
+        "caliper_bracket_mm.dxf",
+    ]
+    assert list(cut_files(judged(), "in")) == [
+        "hub_plate_left_in.dxf",
+        "hub_plate_right_in.dxf",
+        "caliper_bracket_in.dxf",
+    ]
+
+
+@pytest.mark.parametrize("units", ["mm", "in"])
+def test_every_file_passes_the_audit_without_error_or_repair(units: Any) -> None:
+    for data in cut_files(judged(), units).values():
+        audit = opened(data).audit()
+        assert (audit.errors, audit.fixes) == ([], [])
+
+
+@pytest.mark.parametrize(
+    ("units", "code", "measurement", "said"), [("mm", 4, 1, "millimetres"), ("in", 1, 0, "inches")]
+)
+def test_the_file_states_its_unit(units: Any, code: int, measurement: int, said: str) -> None:
+    for data in cut_files(judged(), units).values():
+        drawing = opened(data)
+        assert drawing.header["$INSUNITS"] == code
+        assert drawing.header["$MEASUREMENT"] == measurement
+        assert f"Drawn in {said}: 1 unit = 1 {units}." in words(drawing)
+
+
+# The hub's bolts are 3 1/4 in fore and aft and 3 1/2 in up and down.
+@pytest.mark.parametrize(
+    ("units", "holes"),
+    [
+        (
+            "mm",
+            [(-41.275, -44.45, 12.5), (-41.275, 44.45, 12.5), (0.0, 0.0, 76.2), (41.275, -44.45, 12.5), (41.275, 44.45, 12.5)],
+        ),
+        (
+            "in",
+            [(-1.625, -1.75, 0.492126), (-1.625, 1.75, 0.492126), (0.0, 0.0, 3.0), (1.625, -1.75, 0.492126),
+             (1.625, 1.75, 0.492126)],
+        ),
+    ],
+)  # fmt: skip
+def test_holes_are_circles_where_the_sheet_puts_them(units: Any, holes: list[tuple[float, float, float]]) -> None:
+    files = cut_files(judged(), units)
+    assert circles(opened(files[f"hub_plate_left_{units}.dxf"])) == holes
+    assert circles(opened(files[f"hub_plate_right_{units}.dxf"])) == holes  # a rectangle is its own mirror image
+
+
+@pytest.mark.parametrize(("units", "size"), [("mm", 1.0), ("in", 25.4)])
+def test_the_outline_is_one_closed_line_of_the_plates_size(units: Any, size: float) -> None:
+    drawing = opened(cut_files(judged(), units)[f"hub_plate_left_{units}.dxf"])
+    (outline,) = drawing.modelspace().query('LWPOLYLINE[layer=="CUT"]')
+    assert outline.closed
+    points = [(x * size, y * size, bulge) for x, y, bulge in outline.get_points("xyb")]
+    assert len(points) == 8
+    assert [round(min(axis), 4) for axis in zip(*points, strict=True)][:2] == [-76.2, -139.4]  # 279.4 - 140 below
+    assert [round(max(axis), 4) for axis in zip(*points, strict=True)][:2] == [76.2, 140.0]
+    assert sorted(bulge for *_, bulge in points) == pytest.approx([0] * 4 + [0.41421356] * 4)
+    # Round the rectangle less the corners: 2 x (152.4 + 279.4) - 8 x 19 + 2 pi x 19
+    assert _length(points) == pytest.approx(863.6 - 152 + 119.38052, abs=1e-3)
+
+
+def _length(points: list[tuple[float, float, float]]) -> float:
+    total = 0.0
+    for (x1, y1, bulge), (x2, y2, _) in zip(points, [*points[1:], points[0]], strict=True):
+        chord = math.dist((x1, y1), (x2, y2))
+        angle = 4 * math.atan(bulge)
+        total += chord if not bulge else chord / 2 / math.sin(angle / 2) * angle
+    return total
+
+
+def test_square_corners_and_round_ends_have_no_double_points() -> None:
+    for radius, count in ((None, 4), ("3 in", 6)):
+        drawing = opened(cut_files(judged(corner_radius=radius))["hub_plate_left_mm.dxf"])
+        (outline,) = drawing.modelspace().query("LWPOLYLINE")
+        points = outline.get_points("xy")
+        assert len(points) == len(set(points)) == count
+
+
+def test_only_outline_and_holes_are_on_cut_and_the_rest_is_on_mark() -> None:
+    for data in cut_files(judged()).values():
+        drawing = opened(data)
+        assert {"CUT", "MARK"} <= {layer.dxf.name for layer in drawing.layers}
+        kinds = {(entity.dxf.layer, entity.dxftype()) for entity in drawing.modelspace()}
+        assert {kind for layer, kind in kinds if layer == "CUT"} == {"LWPOLYLINE", "CIRCLE"}
+        assert {kind for layer, kind in kinds if layer != "CUT"} == {"LINE", "TEXT"}
+        assert {layer for layer, _ in kinds} == {"CUT", "MARK"}
+
+
+@pytest.mark.parametrize(("units", "length"), [("mm", 100.0), ("in", 4.0)])
+def test_a_reference_line_of_known_length_lies_off_the_piece(units: Any, length: float) -> None:
+    for data in cut_files(judged(), units).values():
+        drawing = opened(data)
+        lines = drawing.modelspace().query("LINE")
+        lengths = [line.dxf.start.distance(line.dxf.end) for line in lines]
+        assert any(found == pytest.approx(length, abs=1e-9) for found in lengths)
+        assert "reference line" in words(drawing)
+
+
+def test_the_pivots_are_marked_where_the_layout_has_them() -> None:
+    # Lower pivot 127 mm below, ahead by 127 x tan 6 deg = 13.348238; left front is to the left, right to the right.
+    for side, way in (("left", -1), ("right", 1)):
+        drawing = opened(cut_files(judged())[f"hub_plate_{side}_mm.dxf"])
+        middles = [
+            ((line.dxf.start.x + line.dxf.end.x) / 2, line.dxf.start.y)
+            for line in drawing.modelspace().query("LINE")
+            if line.dxf.start.y == pytest.approx(line.dxf.end.y)
+        ]
+        assert any(x == pytest.approx(way * 13.348238, abs=1e-5) and y == pytest.approx(-127.0) for x, y in middles)
+
+
+def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
+    drawing = opened(cut_files(judged())["caliper_bracket_mm.dxf"])
+    assert circles(drawing) == [(26.5, 54.0, 12.5), (153.5, 54.0, 12.5)]  # (180 - 127) / 2, 80 - 26
+    assert "Make two" in words(drawing)
+
+
+def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
+    said = words(opened(cut_files(judged())["hub_plate_right_mm.dxf"]))
+    for wanted in (
+        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Marsh Runner, front uprights", "Revision C",
+        "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
+        "4 x hub bolt hole, diameter 0.492 in (12.5 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
+        "Outline 6 in (152.4 mm) wide, 11 in (279.4 mm) high", "it does not certify",
+    ):  # fmt: skip
+        assert wanted in said
+    assert "cut under size" not in said
+
+
+def test_plasma_is_told_to_cut_bolt_holes_under_size() -> None:
+    assert "cut under size" in words(opened(cut_files(judged(process="plasma"))["hub_plate_left_mm.dxf"]))
+
+
+def test_what_the_sheet_does_not_know_is_a_blank_or_named_as_left_out() -> None:
+    said = words(opened(cut_files(judged(bore=None, thickness=None, revision=None))["hub_plate_left_mm.dxf"]))
+    for wanted in ("Thickness ________", "Revision ________", "LEFT OUT: centre bore"):
+        assert wanted in said
+
+
+def test_without_an_outline_there_is_no_file_and_the_message_says_what_is_missing() -> None:
+    with pytest.raises(NotDrawn, match="plate width fore and aft"):
+        cut_files(judged(width=None, bracket_width=None))
+
+
+def test_one_piece_alone_is_written_alone() -> None:
+    assert list(cut_files(judged(bracket_height=None))) == ["hub_plate_left_mm.dxf", "hub_plate_right_mm.dxf"]
+    assert list(cut_files(judged(spindle_from_top=None))) == ["caliper_bracket_mm.dxf"]
+
+
+def test_a_stop_is_written_on_every_piece_with_its_reason() -> None:
+    for data in cut_files(judged(hole_diameter="9.9 mm")).values():
+        drawing = opened(data)
+        assert "DO NOT CUT." in words(drawing)
+        assert "smaller than the hub bolt" in words(drawing)
+        first = max(drawing.modelspace().query("TEXT"), key=lambda text: text.dxf.insert.y)
+        assert first.dxf.text.startswith("DO NOT CUT")
+
+
+def test_an_unfinished_sheet_says_so() -> None:
+    assert "NOT FINISHED" in words(opened(cut_files(judged("marsh_runner_half_done"))["hub_plate_left_mm.dxf"]))
+
+
+def test_a_good_sheet_does_not_say_do_not_cut() -> None:
+    assert judged().verdict == "good"
+    assert "DO NOT CUT" not in words(opened(cut_files(judged())["hub_plate_left_mm.dxf"]))
+
+
+@pytest.mark.parametrize(
+    ("title", "printed"),
+    [
+        ("9⅜ %%c ^J {\\H3x;big}", "9 3/8 % %c ^ J {\\H3x;big}"),
+        ("0\nSECTION\n2\nENTITIES", "Title"),
+        ("\x1b[31mred\x00", "Title"),
+        ("漢字", "Title ??"),
+    ],
+)
+def test_a_hostile_title_stays_text(title: str, printed: str) -> None:
+    files = cut_files(judged("marsh_runner_finished", title))
+    for data in files.values():
+        drawing = opened(data)
+        assert drawing.audit().errors == []
+        assert printed in words(drawing)
+        assert "\x1b" not in data.decode()
+    holes = circles(opened(files["hub_plate_left_mm.dxf"]))
+    assert len(holes) == 5
+
+
+def test_a_long_title_wraps() -> None:
+    drawing = opened(cut_files(judged("marsh_runner_finished", "word " * 200))["hub_plate_left_mm.dxf"])
+    assert max(len(text.dxf.text) for text in drawing.modelspace().query("TEXT")) <= 64
+
+
+def test_the_same_sheet_gives_the_same_bytes_in_another_process() -> None:
+    here = cut_files(judged())["hub_plate_left_mm.dxf"]
+    script = (
+        "import sys, pathlib; sys.path[:0] = [str(pathlib.Path.cwd()), str(pathlib.Path(sys.argv[1]))]\n"
+        "from test_cut import cut_files, judged\n"
+        "sys.stdout.buffer.write(cut_files(judged())['hub_plate_left_mm.dxf'])"
+    )
+    from pathlib import Path
+
+    run = [sys.executable, "-c", script, str(Path(__file__).parent)]
+    for seed in ("1", "2"):
+        root = Path(__file__).parents[3]
+        there = subprocess.run(run, cwd=root, env={"PYTHONHASHSEED": seed}, capture_output=True, check=True).stdout
+        assert there == here
+
+
+def test_ezdxf_is_loaded_only_when_a_file_is_written() -> None:
+    script = "import sys, wizard.paper.cut; sys.exit('ezdxf' in sys.modules)"
+    from pathlib import Path
+
+    assert subprocess.run([sys.executable, "-c", script], cwd=Path(__file__).parents[3], check=False).returncode == 0

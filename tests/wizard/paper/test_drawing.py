@@ -1,0 +1,382 @@
+"""The full-size drawing on paper, looked at as pixels and as text."""
+
+import copy
+import re
+import tomllib
+from pathlib import Path
+from typing import Any
+from xml.etree import ElementTree
+
+import numpy as np
+import pytest
+from scipy import ndimage
+
+from rules.full_size import full_size
+from rules.full_size.shapes import Words
+from rules.judge import Judged, judge
+from rules.quantity import EntryError
+from rules.sheet import read_sheet
+from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
+from wizard.paper.drawing_svg import drawing_svg
+from wizard.paper.papers import paper_size
+from wizard.paper.pdf import Page
+from wizard.paper.tiles import OVERLAP
+
+SAMPLES = Path(__file__).parents[3] / "sample_sheets"
+HARE, RUNNER = "heath_hare_finished_metric", "marsh_runner_finished"
+WRONG, HALF = "wrong_rotor_too_big_for_wheel", "marsh_runner_half_done"
+
+
+def document(name: str, **changes: object) -> dict[str, Any]:
+    found = tomllib.loads((SAMPLES / f"{name}.toml").read_text(encoding="utf-8"))
+    for where, entry in changes.items():
+        table, _, key = where.rpartition("__")
+        (found[table] if table else found)[key] = entry
+    return copy.deepcopy(found)
+
+
+def judged(name: str, **changes: object) -> Judged:
+    return judge(read_sheet(document(name, **changes)))
+
+
+def squeezed(text: str) -> str:
+    return re.sub(r"\s+", "", text)
+
+
+def dimensions(sheet: Judged, side: Any, view: Any) -> list[str]:
+    return [item.text for item in full_size(sheet, side, view).items if isinstance(item, Words)]
+
+
+# Check bars
+
+
+@pytest.mark.parametrize("dpi", [150, 300])
+@pytest.mark.parametrize(("name", "paper"), [(RUNNER, "letter"), (HARE, "500x700 mm"), (WRONG, "a4")])
+def test_check_bars_on_every_page(name: str, paper: str, dpi: int, rasterised: Any, bar_lengths: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(name), paper=paper), dpi)
+    assert len(pages) >= 3
+    for number in range(len(pages)):
+        assert bar_lengths(pages, number, False) == pytest.approx([100.0, 101.6], abs=0.15), number
+        assert bar_lengths(pages, number, True) == pytest.approx([100.0, 101.6], abs=0.15), number
+        assert "measurethisbeforeyoutrustthepage:printat100%" in squeezed(pages.words(number))
+
+
+@pytest.mark.parametrize("dpi", [150, 300])
+def test_check_bars_on_the_one_sheet(dpi: int, rasterised: Any, bar_lengths: Any) -> None:
+    pages = rasterised(one_sheet_pdf(judged(HARE), "right"), dpi)
+    for upright in (False, True):
+        assert {round(length, 1) for length in bar_lengths(pages, 0, upright)} >= {100.0, 101.6}
+
+
+# Known distances, by hand from the metric sample: plate face 62 mm from the hub face, rim 16 in, rotor 280 mm
+
+
+def places(sheet: Judged, side: Any) -> tuple[float, float, float]:
+    """Page x of the datum, page y of the spindle line, and which way outboard is, on the one sheet."""
+    drawing = full_size(sheet, side)
+    _, room = one_sheet(sheet, drawing)
+    datum = next(item for item in drawing.items if isinstance(item, Words) and item.text.startswith("DATUM"))
+    spindle = next(item for item in drawing.items if isinstance(item, Words) and item.text == "110 mm")
+    return room.left + datum.at[0], room.bottom + spindle.at[1] + 55, 1.0 if datum.align == "left" else -1.0
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("dpi", [150, 300])
+def test_plate_face_is_62_mm_from_the_datum(dpi: int, side: Any, rasterised: Any, dark_runs: Any) -> None:
+    sheet = judged(HARE)
+    pages, (x, y, outboard) = rasterised(one_sheet_pdf(sheet, side), dpi), places(sheet, side)
+    # 90 mm above the spindle only these two are wide lines: the studs end at 63 and the rotor's open end is at 115.
+    row = pages.part(0, x - 80, y + 89, x + 80, y + 91)[round(dpi / 25.4)]
+    wide = [(start + end) / 2 for start, end in dark_runs(row, least=0.35 * dpi / 25.4)]
+    assert len(wide) == 2
+    assert pages.mm(wide[1] - wide[0]) == pytest.approx(62.0, abs=0.15)
+    nearer_the_datum = wide[1] if outboard > 0 else wide[0]
+    assert pages.mm(nearer_the_datum) == pytest.approx(80 - 2 * outboard, abs=1.0)
+
+
+@pytest.mark.parametrize("dpi", [150, 300])
+def test_rim_of_16_in_measures_406_4_mm_up_and_down(dpi: int, rasterised: Any, dark_runs: Any) -> None:
+    sheet = judged(HARE)
+    pages, (x, y, _) = rasterised(one_sheet_pdf(sheet, "left"), dpi), places(sheet, "left")
+    column = pages.part(0, x + 60, y - 215, x + 62, y + 215)[:, round(dpi / 25.4)]
+    wide = [(start + end) / 2 for start, end in dark_runs(column, least=0.35 * dpi / 25.4)]
+    assert pages.mm(wide[-1] - wide[0]) == pytest.approx(406.4, abs=0.15)
+
+
+@pytest.mark.parametrize("dpi", [150, 300])
+def test_rotor_circle_measures_280_mm(dpi: int, rasterised: Any, dark_runs: Any) -> None:
+    """On a chord 60 mm above the spindle: 2 sqrt(140^2 - 60^2) = 252.982 mm."""
+    sheet = judged(HARE)
+    pages, (_, y, _) = rasterised(one_sheet_pdf(sheet, "left"), dpi), places(sheet, "left")
+    row = pages.part(0, 28, y + 59, 330, y + 61)[round(dpi / 25.4)]
+    exact = (round((y + 61) * dpi / 25.4) - round(dpi / 25.4) - 0.5) * 25.4 / dpi - y
+    wide = [(start + end) / 2 for start, end in dark_runs(row, least=0.35 * dpi / 25.4)]
+    assert pages.mm(wide[-1] - wide[0]) == pytest.approx(2 * (140**2 - exact**2) ** 0.5, abs=0.15)
+    assert 2 * (140**2 - exact**2) ** 0.5 == pytest.approx(252.982, abs=0.3)
+
+
+# Tiles
+
+
+def inside(picture: Any) -> Any:
+    """Without the outermost pixels, whose neighbours were cut off."""
+    return picture[4:-4, 4:-4]
+
+
+def dark_and_near(picture: Any) -> tuple[Any, Any]:
+    """Pixels that are surely dark, and all pixels within two of any that are at all grey: a drawing that starts between
+    two pixels is rasterised a little differently."""
+    return picture < 110, ndimage.binary_dilation(picture < 225, iterations=2)
+
+
+@pytest.mark.parametrize(
+    ("name", "paper", "side", "view"),
+    [(RUNNER, "letter", "left", "upright"), (HARE, "a4", "right", "upright"), (WRONG, "a4", "left", "upright"),
+     (RUNNER, "500x700 mm", "left", "whole")],
+)  # fmt: skip
+def test_tiles_put_together_are_the_one_sheet(name: str, paper: str, side: Any, view: Any, rasterised: Any) -> None:
+    sheet, dpi = judged(name), 200 if view == "upright" else 120
+    drawing = full_size(sheet, side, view)
+    pages = rasterised(drawing_pdf(sheet, paper=paper, side=side, view=view), dpi)
+    whole = rasterised(one_sheet_pdf(sheet, side, view), dpi)
+    turned, tiles = fewest_pages(sheet, drawing, paper_size(paper))
+    _, room = one_sheet(sheet, drawing)
+    window = window_on(sheet, Page(*turned, ""))
+    first, ink, covered = len(pages) - len(tiles.printed), 0, 0.0
+    for number, tile in enumerate(tiles.printed):
+        assert pages.size(first + number) == pytest.approx(turned, abs=0.01)
+        # The inside of the tile, without the strips it shares.
+        sides = [getattr(tile.room, edge) for edge in ("left", "bottom", "right", "top")]
+        inner = [max(sides[0] + OVERLAP, 0), max(sides[1] + OVERLAP, 0),
+                 min(sides[2] - OVERLAP, drawing.frame.right), min(sides[3] - OVERLAP, drawing.frame.top)]  # fmt: skip
+        on_tile = [
+            value + shift
+            for value, shift in zip(inner, (window.left - sides[0], window.bottom - sides[1]) * 2, strict=True)
+        ]
+        on_sheet = [value + shift for value, shift in zip(inner, (room.left, room.bottom) * 2, strict=True)]
+        tile_part, sheet_part = pages.part(first + number, *on_tile), whole.part(0, *on_sheet)
+        rows, columns = (min(one, two) for one, two in zip(tile_part.shape, sheet_part.shape, strict=True))
+        tile_part, sheet_part = tile_part[:rows, :columns], sheet_part[:rows, :columns]
+        for one, other in ((tile_part, sheet_part), (sheet_part, tile_part)):
+            surely, (_, near) = dark_and_near(one)[0], dark_and_near(other)
+            assert not inside(surely & ~near).any(), tile.name
+        ink += (tile_part < 110).sum()
+        covered += rows * columns
+    assert ink > 1000 and covered > 0
+
+
+def test_blank_tiles_are_not_printed_and_the_map_says_so(rasterised: Any) -> None:
+    sheet = judged(RUNNER)
+    drawing = full_size(sheet, "left", "whole")
+    _, tiles = fewest_pages(sheet, drawing, paper_size("letter"))
+    blank = [tile.name for tile in tiles.tiles if tile.blank]
+    assert blank, "inside the tyre's circle there is room enough"
+    pages = rasterised(drawing_pdf(sheet, view="whole"), 50)
+    assert "crossed-out page is blank and is not printed" in pages.words(0)
+    headings = " ".join(pages.words(number) for number in range(len(pages)))
+    for tile in tiles.tiles:
+        assert (f"page {tile.name} of the map" in headings) is not tile.blank
+
+
+def test_each_tile_names_its_neighbours(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(RUNNER)), 50)
+    words = {
+        name: pages.words(number)
+        for number in range(len(pages))
+        for name in ("A1", "B2")
+        if f"page {name} of the map" in pages.words(number)
+    }
+    assert "joins below B1, right A2" in words["A1"]
+    assert "joins above A2, left B1, right B3" in words["B2"]
+
+
+def test_a_plotter_page_takes_the_upright_on_one_tile(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(HARE), paper="a0"), 20)
+    assert sum("of the map" in pages.words(number) for number in range(len(pages))) == 1
+
+
+@pytest.mark.parametrize(
+    ("name", "paper", "most"), [(RUNNER, "letter", 10), (HARE, "a4", 10), (HARE, "a3", 6), (RUNNER, "tabloid", 6)]
+)
+def test_the_default_drawing_needs_few_pages(name: str, paper: str, most: int, rasterised: Any) -> None:
+    assert len(rasterised(drawing_pdf(judged(name), paper=paper), 20)) <= most
+
+
+# Words
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("name", [RUNNER, HARE, HALF, WRONG])
+def test_every_dimension_is_in_the_text_of_the_one_sheet(name: str, side: Any, rasterised: Any) -> None:
+    sheet = judged(name)
+    found = squeezed(rasterised(one_sheet_pdf(sheet, side, "whole"), 20).words(0))
+    for text in dimensions(sheet, side, "whole"):
+        # A line that passes close by a figure puts a blank in it for some readers: compared without blanks.
+        assert squeezed(text) in found, text
+
+
+def test_tiles_together_hold_every_dimension(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(RUNNER), view="whole"), 20)
+    found = squeezed(" ".join(pages.words(number) for number in range(len(pages))))
+    for text in dimensions(judged(RUNNER), "left", "whole"):
+        assert squeezed(text) in found, text
+
+
+def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
+    """Axis at spindle height: 28 + 388 tan 9 = 89.453. Lower pivot: 89.453 - 110 tan 9 + 13 = 85.03 mm from the hub face.
+    Trail: 388 tan 5 = 33.95 mm."""
+    pages = rasterised(drawing_pdf(judged(HARE), paper="a4", view="whole"), 20)
+    found = " ".join(pages.words(number) for number in range(len(pages)))
+    assert "lower pivot 85 mm (85.03 mm)" in found
+    assert "mechanical trail 34 mm (33.95 mm)" in found
+    assert "Axis to tyre centre plane at spindle height 89.5 mm (89.45 mm) inboard" in found
+
+
+@pytest.mark.parametrize(("side", "other"), [("left", "RIGHT"), ("right", "LEFT")])
+def test_every_page_says_which_side_it_is_for(side: Any, other: str, rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(RUNNER), side=side), 20)
+    for number in range(len(pages)):
+        words = pages.words(number)
+        assert side.upper() in words and other not in words
+        assert f"page {number + 1} of {len(pages)}" in words
+        assert "Marsh Runner, front uprights" in words
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4", "500x700 mm"])
+def test_a_stop_prints_do_not_cut_with_its_reason_on_every_page(paper: str, rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(WRONG), paper=paper), 20)
+    for number in range(len(pages)):
+        assert (
+            "DO NOT CUT. Caliper inside the wheel barrel: The caliper hits the wheel barrel by 0.144 in"
+            in pages.words(number)
+        )
+    one = rasterised(one_sheet_pdf(judged(WRONG)), 20)
+    assert all("DO NOT CUT. Caliper" in one.words(number) for number in range(len(one)))
+    assert "DO NOT CUT" in drawing_svg(judged(WRONG))
+
+
+def test_a_good_sheet_does_not_say_do_not_cut(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(HARE)), 20)
+    assert not any("DO NOT CUT" in pages.words(number) for number in range(len(pages)))
+    assert "DO NOT CUT" not in drawing_svg(judged(HARE))
+
+
+def test_unknowns_are_labelled_blanks_and_estimates_say_so(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(HALF)), 20)
+    found = " ".join(pages.words(number) for number in range(len(pages)))
+    assert "Pivot spacing along axis ________" in found
+    assert "Hub face to lower pivot ________ not worked out: needs" in found
+    assert "estimate - measure" in found
+    assert all("NOT FINISHED" in pages.words(number) for number in range(len(pages)))
+
+
+def test_projection_and_line_kinds_are_spelled_out(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judged(HARE)), 20)
+    assert "First-angle projection" in pages.words(0) and "reduced to 1:" in pages.words(0)
+    found = " ".join(pages.words(number) for number in range(len(pages)))
+    assert "Line kinds (ISO 128)" in found and "Dimensions as ISO 129" in found and "Scale 1:1" in found
+
+
+def test_an_empty_sheet_prints_what_is_missing_and_no_tiles(rasterised: Any) -> None:
+    pages = rasterised(drawing_pdf(judge(read_sheet({}))), 20)
+    assert not any("of the map" in pages.words(number) for number in range(1, len(pages)))
+    assert "Nothing can be drawn yet" in pages.words(0)
+    assert len(rasterised(one_sheet_pdf(judge(read_sheet({}))), 20)) >= 1
+    assert ElementTree.fromstring(drawing_svg(judge(read_sheet({}))).encode())
+
+
+def test_papers_that_cannot_be_used_are_refused() -> None:
+    with pytest.raises(EntryError, match="letter"):
+        drawing_pdf(judged(HARE), paper="napkin")
+
+
+def test_the_same_sheet_gives_the_same_bytes() -> None:
+    for make in (drawing_pdf, one_sheet_pdf, drawing_svg):
+        assert make(judged(RUNNER)) == make(judged(RUNNER))  # type: ignore[operator]
+
+
+HOSTILE = [
+    "(((",
+    ") Tj ET (",
+    "\\\\(",
+    "мост 車",
+    "Upright " * 200,
+    "]]>&<script>alert(1)</script>",
+    "\x1b[2J\x00",
+    "9⅜ in",
+]
+
+
+@pytest.mark.parametrize("title", HOSTILE)
+def test_hostile_titles_neither_break_the_drawing_nor_vanish(title: str, rasterised: Any) -> None:
+    sheet = judged(HARE, title=title)
+    pages = rasterised(drawing_pdf(sheet, paper="a3"), 20)
+    assert "LEFT" in pages.words(len(pages) - 1) and "page 1 of" in pages.words(0)
+    kept = {"мост 車": "???? ?", "\x1b[2J\x00": "?[2J?", "9⅜ in": "9 3/8 in"}.get(title, title)
+    assert squeezed(kept) in squeezed(pages.words(0)), "all of it on the first page"
+    assert squeezed(kept)[:12] in squeezed(pages.words(len(pages) - 1)), "its beginning on every page"
+    root = ElementTree.fromstring(drawing_svg(sheet).encode())
+    assert not root.findall(".//{http://www.w3.org/2000/svg}script")
+    shown = "".join(root.itertext())
+    assert squeezed(title.translate({0x1B: "\ufffd", 0: "\ufffd"})) in squeezed(shown)
+
+
+# Mirrored
+
+
+def test_left_and_right_are_mirror_images_in_pixels(rasterised: Any) -> None:
+    """Lines only: words are wiped from both by comparing where neither has any."""
+    sheet, dpi = judged(HARE), 100
+    left, right = full_size(sheet, "left"), full_size(sheet, "right")
+    one, two = rasterised(one_sheet_pdf(sheet, "left"), dpi), rasterised(one_sheet_pdf(sheet, "right"), dpi)
+    (_, room), (_, other_room) = one_sheet(sheet, left), one_sheet(sheet, right)
+    assert left.frame.width == pytest.approx(right.frame.width)
+    part = one.part(0, room.left, room.bottom, room.left + left.frame.width, room.bottom + left.frame.height)
+    other = two.part(
+        0, other_room.left, other_room.bottom, other_room.left + left.frame.width, other_room.bottom + left.frame.height
+    )
+    flipped = other[:, ::-1]
+    rows, columns = (min(a, b) for a, b in zip(part.shape, flipped.shape, strict=True))
+    part, flipped = part[:rows, :columns], flipped[:rows, :columns]
+    words = np.zeros(part.shape, dtype=bool)
+    for item in left.items:
+        if isinstance(item, Words):
+            x, y, reach = item.at[0] * dpi / 25.4, rows - item.at[1] * dpi / 25.4, 400
+            words[
+                max(0, int(y) - reach) : int(y) + reach if item.angle else int(y) + 12,
+                max(0, int(x) - reach) : int(x) + reach,
+            ] |= item.angle != 0
+            words[max(0, int(y) - 12) : int(y) + 12, max(0, int(x) - reach) : int(x) + reach] = True
+    compared = ~words
+    # Headings differ, and so may the dashes of a chain-dotted circle, which has no other start when mirrored: compared is
+    # the front view below its heading.
+    compared[: rows // 10], compared[:, : int(0.55 * columns)] = False, False
+    surely, near = part < 110, ndimage.binary_dilation(flipped < 225, iterations=2)
+    assert (surely & compared).sum() > 1000
+    assert not inside(surely & compared & ~near).any()
+    shifted = np.roll(near, 12, axis=1)
+    assert inside(surely & compared & ~shifted).any(), "three mm aside it would be seen"
+
+
+# SVG
+
+
+def test_svg_is_at_true_scale() -> None:
+    root = ElementTree.fromstring(drawing_svg(judged(HARE)).encode())
+    width, height = root.attrib["width"], root.attrib["height"]
+    assert width.endswith("mm") and height.endswith("mm")
+    assert [float(part) for part in root.attrib["viewBox"].split()] == [0, 0, float(width[:-2]), float(height[:-2])]
+    radii = {float(circle.attrib["r"]) for circle in root.iter("{http://www.w3.org/2000/svg}circle")}
+    assert {140.0, 22.0, 24.0, 33.5} <= radii, "rotor, housings, pilot"
+    lengths = {
+        float(bar.attrib[key]) for bar in root.iter("{http://www.w3.org/2000/svg}rect") for key in ("width", "height")
+    }
+    assert {100.0, 101.6} <= lengths
+
+
+def test_svg_holds_every_dimension_and_its_side() -> None:
+    sheet = judged(HARE)
+    for side in ("left", "right"):
+        found = {element.text for element in ElementTree.fromstring(drawing_svg(sheet, side, "whole").encode()).iter()}  # type: ignore[arg-type]
+        assert set(dimensions(sheet, side, "whole")) <= found
+        assert any(text and text.startswith(f"{side.upper()} upright") for text in found)

@@ -1,0 +1,220 @@
+"""The hand-over folder: everything in it, nothing over what a person changed, each file whole."""
+
+import json
+import os
+import stat
+from pathlib import Path
+from typing import Any
+
+import pytest
+from paper_reading import document, judged
+
+from rules.quantity import EntryError
+from wizard.paper import folder as hand_over
+from wizard.paper.folder import LIST, ChangedByHand, write_hand_over
+from wizard.sheet_file import CannotSave
+
+PAPERS = {
+    "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf", "drawing_left.pdf", "drawing_left.svg",
+    "drawing_right.pdf", "drawing_right.svg",
+}  # fmt: skip
+CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf"}
+
+
+@pytest.fixture(autouse=True)
+def quick_drawings(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The drawings have tests of their own; here they only have to arrive."""
+    monkeypatch.setattr("wizard.paper.drawing.drawing_pdf", lambda judged, *, paper, side: f"{paper} {side}".encode())
+    monkeypatch.setattr("wizard.paper.drawing_svg.drawing_svg", lambda judged, side: f"<svg>{side}</svg>")
+
+
+def write(folder: Path, sheet: dict[str, Any] | None = None, **options: Any) -> list[Path]:
+    sheet = sheet or document()
+    return write_hand_over(judged(sheet), sheet, folder, "a4", **options)
+
+
+def names(folder: Path) -> set[str]:
+    return {path.name for path in folder.iterdir()}
+
+
+def test_everything_is_written_and_returned(tmp_path: Path) -> None:
+    folder = tmp_path / "new" / "hand over"
+    written = write(folder)
+    assert {path.name for path in written} == PAPERS | CUT
+    assert all(path.is_file() and path.stat().st_size for path in written)
+    assert names(folder) == PAPERS | CUT | {LIST}
+    assert (folder / "drawing_left.pdf").read_bytes() == b"a4 left"
+    assert (folder / "drawing_right.svg").read_text() == "<svg>right</svg>"
+    assert (folder / "checklist.pdf").read_bytes().startswith(b"%PDF-")
+    assert (folder / "checklist.txt").read_text("utf-8").startswith("SHOP CHECKLIST")
+
+
+def test_a_plate_that_is_not_drawn_gives_no_cut_file(tmp_path: Path) -> None:
+    write(tmp_path, document(plate={}))
+    assert names(tmp_path) == PAPERS | {LIST}
+
+
+def test_metric_sheets_give_files_in_mm(tmp_path: Path) -> None:
+    write(tmp_path, document("heath_hare_finished_metric"))
+    assert {name for name in names(tmp_path) if name.endswith(".dxf")} == {
+        "hub_plate_left_mm.dxf",
+        "hub_plate_right_mm.dxf",
+    }
+
+
+def test_writing_again_replaces_what_nobody_changed(tmp_path: Path) -> None:
+    write(tmp_path)
+    before = (tmp_path / "checklist.txt").read_text("utf-8")
+    write(tmp_path, document(title="Another title"))
+    after = (tmp_path / "checklist.txt").read_text("utf-8")
+    assert "Another title" in after
+    assert before != after
+    write(tmp_path)
+    assert (tmp_path / "checklist.txt").read_text("utf-8") == before
+
+
+def test_a_changed_file_is_asked_about_and_nothing_is_written(tmp_path: Path) -> None:
+    write(tmp_path)
+    (tmp_path / "checklist.md").write_text("my notes")
+    before = {path.name: path.read_bytes() for path in tmp_path.iterdir()}
+    with pytest.raises(ChangedByHand) as asked:
+        write(tmp_path, document(title="Another title"))
+    assert asked.value.paths == (tmp_path / "checklist.md",)
+    assert "checklist.md" in str(asked.value)
+    assert {path.name: path.read_bytes() for path in tmp_path.iterdir()} == before
+
+
+def test_overwriting_is_only_on_request_and_is_then_ours(tmp_path: Path) -> None:
+    write(tmp_path)
+    (tmp_path / "checklist.md").write_text("my notes")
+    write(tmp_path, overwrite=True)
+    assert "my notes" not in (tmp_path / "checklist.md").read_text("utf-8")
+    write(tmp_path, document(title="Another title"))
+    assert "Another title" in (tmp_path / "checklist.md").read_text("utf-8")
+
+
+def test_a_file_of_our_name_that_we_never_wrote_is_asked_about(tmp_path: Path) -> None:
+    (tmp_path / "welding_sheet.pdf").write_bytes(b"somebody else's")
+    with pytest.raises(ChangedByHand) as asked:
+        write(tmp_path)
+    assert asked.value.paths == (tmp_path / "welding_sheet.pdf",)
+    assert names(tmp_path) == {"welding_sheet.pdf"}
+
+
+def test_a_file_that_holds_just_what_would_be_written_is_not_asked_about(tmp_path: Path) -> None:
+    write(tmp_path)
+    (tmp_path / LIST).unlink()
+    write(tmp_path)
+    assert names(tmp_path) == PAPERS | CUT | {LIST}
+
+
+def test_other_files_are_never_touched(tmp_path: Path) -> None:
+    (tmp_path / "photo.jpg").write_bytes(b"photo")
+    write(tmp_path)
+    write(tmp_path, document(plate={}), overwrite=True)
+    assert (tmp_path / "photo.jpg").read_bytes() == b"photo"
+
+
+def test_a_cut_file_the_sheet_no_longer_gives_is_taken_away_unless_it_was_changed(tmp_path: Path) -> None:
+    write(tmp_path)
+    (tmp_path / "hub_plate_left_in.dxf").write_text("edited")
+    write(tmp_path, document(plate={}))
+    assert names(tmp_path) == PAPERS | {LIST, "hub_plate_left_in.dxf"}
+    assert (tmp_path / "hub_plate_left_in.dxf").read_text() == "edited"
+    # It is still known for ours and changed, so the next drawing of a plate asks.
+    with pytest.raises(ChangedByHand):
+        write(tmp_path)
+
+
+@pytest.mark.parametrize(
+    "content", [b"", b"{", b"[]", b"\xff\xfe", b'{"checklist.txt": 5}', b"[" * 5000, b'"text"', b"null"]
+)
+def test_a_spoilt_list_makes_it_ask_and_not_crash(tmp_path: Path, content: bytes) -> None:
+    write(tmp_path)
+    (tmp_path / LIST).write_bytes(content)
+    with pytest.raises(ChangedByHand) as asked:
+        write(tmp_path, document(title="Another title"))
+    assert tmp_path / "checklist.txt" in asked.value.paths
+
+
+def test_a_list_that_names_files_elsewhere_takes_nothing_away(tmp_path: Path) -> None:
+    outside, folder = tmp_path / "precious.toml", tmp_path / "papers"
+    outside.write_bytes(b"precious")
+    folder.mkdir()
+    mark = hand_over.digest(b"precious")
+    (folder / LIST).write_text(json.dumps({"../precious.toml": mark, str(outside): mark, "..": mark, "a\x00b": mark}))
+    write(folder)
+    assert outside.read_bytes() == b"precious"
+
+
+def test_a_failure_in_the_middle_leaves_whole_files_only(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    write(tmp_path)
+    before = {path.name: path.read_bytes() for path in tmp_path.iterdir()}
+    real, calls = os.fsync, []
+
+    def fail_at_third(handle: int) -> None:
+        if stat.S_ISREG(os.fstat(handle).st_mode):
+            calls.append(handle)
+            if len(calls) == 3:
+                raise OSError(28, "No space left on device")
+        real(handle)
+
+    monkeypatch.setattr(os, "fsync", fail_at_third)
+    with pytest.raises(CannotSave, match="the disk is full"):
+        write(tmp_path, document(title="Another title"))
+    monkeypatch.undo()
+    assert names(tmp_path) == set(before)  # no half file is left lying about
+    changed = [name for name, data in before.items() if (tmp_path / name).read_bytes() != data]
+    assert len(changed) == 2
+
+
+def test_after_a_failure_the_next_writing_goes_through(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    sheet = document(title="Another title")
+    write(tmp_path)
+    put = hand_over.put
+    monkeypatch.setattr(hand_over, "put", lambda target, *rest: _fails() if target.name == LIST else put(target, *rest))
+    with pytest.raises(CannotSave):
+        write(tmp_path, sheet)
+    monkeypatch.setattr(hand_over, "put", put)
+    write(tmp_path, sheet)
+    assert "Another title" in (tmp_path / "checklist.txt").read_text("utf-8")
+
+
+def _fails() -> None:
+    raise OSError(5, "Input/output error")
+
+
+def test_a_folder_that_is_a_file_is_refused_in_plain_words(tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("x")
+    with pytest.raises(CannotSave):
+        write(tmp_path / "file")
+
+
+def test_a_folder_in_place_of_a_paper_is_refused(tmp_path: Path) -> None:
+    (tmp_path / "checklist.txt").mkdir()
+    with pytest.raises(CannotSave, match="there is a folder of that name"):
+        write(tmp_path)
+
+
+def test_a_write_protected_paper_stays_as_it_is(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    write(tmp_path)
+    monkeypatch.setattr(os, "access", lambda *_: False)  # an administrator may write it all the same
+    with pytest.raises(CannotSave, match="not allowed"):
+        write(tmp_path, document(title="Another title"))
+
+
+def test_an_unreadable_paper_size_writes_nothing(tmp_path: Path) -> None:
+    sheet = document()
+    with pytest.raises(EntryError):
+        write_hand_over(judged(sheet), sheet, tmp_path / "papers", "napkin")
+    assert not (tmp_path / "papers").exists()
+
+
+def test_a_link_stays_a_link(tmp_path: Path) -> None:
+    write(tmp_path / "papers")
+    paper, elsewhere = tmp_path / "papers" / "checklist.txt", tmp_path / "elsewhere.txt"
+    paper.rename(elsewhere)
+    paper.symlink_to(elsewhere)
+    write(tmp_path / "papers", document(title="Another title"))
+    assert paper.is_symlink()
+    assert "Another title" in elsewhere.read_text("utf-8")

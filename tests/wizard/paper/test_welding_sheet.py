@@ -1,0 +1,189 @@
+"""The welding sheet, read back with another library: everything a welder would otherwise have to ask."""
+
+from typing import Any
+
+import pytest
+from paper_reading import PLATE, document, is_black_and_white, judged, letter_sizes, pages, squeezed
+
+from rules.weld_words import HOLDS, VISUAL
+from wizard.paper.welding_sheet import welding_sheet_pdf
+
+
+def printed(sheet: dict[str, Any], paper: str = "letter") -> bytes:
+    return welding_sheet_pdf(judged(sheet), sheet, paper)
+
+
+def words(sheet: dict[str, Any], paper: str = "letter") -> str:
+    return " ".join(pages(printed(sheet, paper)))
+
+
+@pytest.mark.parametrize("name", ["marsh_runner_finished", "heath_hare_finished_metric"])
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_a_finished_sheet_takes_two_pages(name: str, paper: str) -> None:
+    assert len(pages(printed(document(name), paper))) == 2
+
+
+def test_part_side_revision_people_and_date() -> None:
+    said = words(document())
+    for wanted in ("one LEFT and one RIGHT", "Revision C", "Date ____", "Builder ____", "Welder ____", "Inspector ____",
+                   "Marsh Runner, two-seat dune car"):  # fmt: skip
+        assert wanted in said
+
+
+def test_metal_condition_process_filler_and_preheat() -> None:
+    said = words(document())
+    for wanted in ("mild steel plate", "hot rolled, heat 7731", "3/8 in (9.52 mm)", "Process MIG", "0.9 mm solid wire",
+                   "Preheat: follow the filler maker", "measured L ____"):  # fmt: skip
+        assert wanted in said
+    assert "Preheat: 150 C, crayon" in words(document(plate={**PLATE, "preheat": "150 C, crayon"}))
+
+
+def test_what_the_plate_step_does_not_say_is_a_labelled_blank() -> None:
+    said = words(document(plate={}))
+    for wanted in ("Plate: ____", "grade and condition ____", "Thickness ____", "Process ____", "Filler and gas ____",
+                   "Revision ____"):  # fmt: skip
+        assert wanted in said
+    assert "Preheat: follow the filler maker" in said
+
+
+# By hand from the sample, inches. Hub face 0.5 inboard of the tyre's plane (offset 0.75 less hat 0.25); spindle 16.5 up:
+# axis 1 + 16.5 x 0.1763270 = 3.9094 inboard at spindle height. Lower pivot 5 below: 3.9094 - 0.8816 = 3.0278 from the
+# plane, 3.5278 from the hub face. Spacing 10.25 at tilt cos 0.9795743: 10.0406 up, so 5.0406 above; upper pivot
+# 3.9094 + 0.8888 = 4.7982 and 5.2982. Castor 6 deg: 5 x 0.1051042 = 0.5255 ahead, 5.0406 x 0.1051042 = 0.5298 behind.
+FULL = ("3.528 in inboard", "5.298 in inboard", "2 5/8 in inboard", "5 in below", "5.041 in above", "0.526 in ahead",
+        "0.53 in behind", "10 1/4 in", "10 deg top inboard", "6 deg top rearward")  # fmt: skip
+BY_TAPE = ("3 17/32 in", "5 5/16 in", "2 5/8 in", "5 1/32 in", "5 in", "17/32 in", "10 1/4 in", "10 deg", "6 deg")
+
+
+def test_every_figure_stands_in_the_table_in_full_and_on_the_figure_as_a_tape_shows_it() -> None:
+    first, second = pages(printed(document()))
+    for wanted in FULL:
+        assert wanted in second
+    for wanted in BY_TAPE:
+        assert squeezed(wanted) in squeezed(first)
+
+
+def test_metric_sheets_are_in_mm() -> None:
+    said = words(document("heath_hare_finished_metric"))
+    assert " mm inboard" in said
+    assert " in inboard" not in said
+    assert "+/- 0.5 mm" in said
+
+
+def test_the_figure_says_its_scale_side_and_views() -> None:
+    said = words(document())
+    for wanted in ("LEFT piece, scale 1:5. RIGHT is its mirror image.", "Never measure off it", "hub face", "plate face",
+                   "front", "Hub face: the flange face"):  # fmt: skip
+        assert wanted in said
+
+
+def test_joints_are_numbered_blank_rows_with_labels() -> None:
+    said = words(document())
+    for wanted in ("Parts joined", "Prep, gap", "Leg", "Length", "Sides, all round", "Process, filler if other", "Preheat",
+                   "Order of runs, by joint number: ____"):  # fmt: skip
+        assert wanted in said
+    # 3/8 in plate: 3/16 in by the published table.
+    assert "3/8 in (9.52 mm) plate is the thinner part: 3/16 in (4.76 mm) (AISC 360-16 Table J2.4" in said
+
+
+def test_a_joint_on_the_sheet_is_printed_in_its_row() -> None:
+    joint = {"parts": "cup to plate", "form": "full bevel", "leg": "5/16 in", "run": "2 3/4 in", "welded_by": "tig",
+             "preheat": "60 C, crayon"}  # fmt: skip
+    said = squeezed(words(document(joint_upper=joint)))
+    assert squeezed("1 cup to plate full bevel 5/16 in 2 3/4 in") in said
+    assert "TIG" in said and squeezed("60 C, crayon") in said
+    assert squeezed("2 Lower pivot 3 Steering arm 4 Caliper bracket 5") in said
+
+
+def test_looks_crack_test_machining_and_holds() -> None:
+    said = squeezed(words(document()))
+    for limit in VISUAL:
+        assert squeezed(f"{limit.what} {limit.passes}") in said
+        assert squeezed(limit.source) in said
+    for hold in HOLDS:
+        assert squeezed(f"HOLD {hold}") in said
+    assert len(HOLDS) == 5
+    for wanted in ("Machined after", "Any line is a crack", "no gap over 1/16 in (1.5 mm)", "Cool: in the fixture",
+                   "opposite sides in turn", "never quench"):  # fmt: skip
+        assert squeezed(wanted).lower() in said.lower()
+
+
+def test_left_and_right_have_columns_of_their_own() -> None:
+    said = words(document())
+    for wanted in ("Set L", "Set R", "Tack L", "Tack R", "Weld L", "Weld R", "Left: sign, date", "Right: sign, date"):
+        assert wanted in said
+
+
+def test_cautions_that_hurt_a_welder_are_there() -> None:
+    said = words(document())
+    for wanted in ("people can die", "chlorinated", "Zinc", "Hub and bearing out", "cast or forged"):
+        assert wanted in said
+
+
+def test_what_was_measured_is_printed_in_its_column_unless_the_figure_has_changed() -> None:
+    marks = [
+        {"id": "hold.pivot-spacing", "target": "10 1/4 in", "left_measured": "10.27"},
+        {"id": "after.castor", "target": "5 deg top rearward", "right_measured": "5.1"},
+    ]
+    said = words(document(checklist=marks))
+    assert "10 1/4 in 10.27" in said
+    assert "5.1" not in said
+
+
+def test_a_stop_stands_with_its_reason_on_each_page() -> None:
+    found = pages(printed(document("wrong_rotor_too_big_for_wheel")))
+    assert all("DO NOT CUT." in page and "The caliper hits the wheel barrel" in page for page in found)
+    assert "DO NOT CUT" not in words(document())
+
+
+def test_an_estimate_says_so() -> None:
+    sheet = document()
+    del sheet["wheel"]["offset"], sheet["wheel"]["overall_width"]
+    found = pages(printed(sheet))
+    assert "estimate - measure" in " ".join(found[1:])  # in the table
+    assert squeezed("estimate - measure") in squeezed(found[0])  # on the figure
+
+
+def test_an_empty_sheet_is_all_blanks_and_no_figures() -> None:
+    found = words({"title": "", "units": "inch"})
+    assert "Nothing can be drawn yet" in found
+    assert found.count("________ not worked out") == 10
+    assert "NOT FINISHED" in found
+
+
+def test_half_a_sheet_draws_what_it_knows() -> None:
+    said = words(document("marsh_runner_half_done"))
+    assert "not worked out" in said
+
+
+def test_letters_are_ten_points_or_more_and_black() -> None:
+    data = printed(document())
+    assert min(letter_sizes(data)) >= 9.99
+    assert is_black_and_white(data)
+
+
+@pytest.mark.parametrize("text", ["9⅜ “x” – 10°", "漢字", "a" * 1900, "word " * 390, "(\\) Tj ET"])
+def test_hostile_words_stay_on_the_pages(text: str) -> None:
+    sheet = document(title=text, plate={**PLATE, "condition": text, "filler": text, "preheat": text, "revision": text})
+    sheet["job"]["vehicle"] = text
+    found = pages(printed(sheet))
+    assert len(found) <= 5
+    assert all("Welding sheet" in page for page in found)
+    assert "HOLD 5" in " ".join(found)
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        {"inclination": "0 deg", "castor": "0 deg"},
+        {"inclination": "-8 deg", "castor": "-5 deg", "ground_offset": "-4 in"},
+        {"lower_below_spindle": "-2 in", "spacing": "25 in"},
+        {"inclination": "40 deg", "castor": "40 deg"},
+    ],
+)
+def test_odd_geometry_still_draws_with_every_figure(changed: dict[str, str]) -> None:
+    sheet = document()
+    sheet["pivots"] = {**sheet["pivots"], **changed}
+    first = squeezed(pages(printed(sheet))[0])
+    assert squeezed("LEFT piece, scale 1:") in first
+    assert squeezed("hub face") in first

@@ -1,0 +1,203 @@
+"""Cut files: the hub plate and the caliper bracket blank as DXF in true units, for a plasma or laser table.
+
+Layer CUT holds closed outlines and round holes, and nothing else; layer MARK holds everything that is not to be cut.
+Kerf is not applied. ezdxf is imported only when a file is written.
+"""
+
+import io
+import textwrap
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any, Literal
+
+from rules.checklist_line import BLANK
+from rules.display import both
+from rules.judge import Judged, and_list
+from rules.profile import (
+    BRACKET_OUTLINE,
+    PLATE_OUTLINE,
+    SIDES,
+    Outline,
+    Point,
+    Profile,
+    bracket_blank,
+    hub_plate,
+    missing,
+    outline_points,
+)
+from rules.quantity import INCH
+from wizard.paper.checklist_text import ascii_line
+from wizard.paper.stops import stops
+
+FileUnits = Literal["mm", "in"]
+
+CUT_LAYER, MARK_LAYER = "CUT", "MARK"
+SIZES: dict[FileUnits, float] = {"mm": 1.0, "in": INCH}
+"""mm in one drawing unit."""
+
+_DXF_UNIT: dict[FileUnits, tuple[int, int]] = {"mm": (4, 1), "in": (1, 0)}
+"""$INSUNITS and $MEASUREMENT of the DXF reference."""
+_UNIT_WORDS: dict[FileUnits, str] = {"mm": "millimetres", "in": "inches"}
+_REFERENCE: dict[FileUnits, tuple[float, str]] = {"mm": (100.0, "100 mm"), "in": (4 * INCH, "4 in")}
+_LETTER, _STEP, _BESIDE, _COLUMNS = 4.0, 7.0, 15.0, 64
+"""mm, but for the last: height of the words, from line to line, and how far they stand off the piece; characters in a line."""
+
+
+class NotDrawn(Exception):  # noqa: N818 - raised as a sentence
+    """There is nothing to cut yet. The message says what is still to be answered."""
+
+
+def cut_files(judged: Judged, units: FileUnits = "mm") -> dict[str, bytes]:
+    """Every piece whose outline is on the sheet, as DXF by file name: left plate, right plate, bracket blank.
+
+    units: what one drawing unit is. The same sheet gives the same bytes. A sheet with a stop says DO NOT CUT and why on
+    layer MARK. Raises NotDrawn when no outline is known.
+    """
+    with _without_dates():
+        return _cut_files(judged, units)
+
+
+def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
+    known, barred = judged.worked.known, stops(judged)
+    files: dict[str, bytes] = {}
+    if not (plate_open := missing(known, PLATE_OUTLINE)):
+        for side in SIDES:
+            profile = hub_plate(known, side)
+            words = [*_plate_words(judged, side), *_words(judged, profile)]
+            files[f"hub_plate_{side}_{units}.dxf"] = _written(profile, words, barred, units)
+    if not missing(known, BRACKET_OUTLINE):
+        profile = bracket_blank(known)
+        words = [*_bracket_words(judged), *_words(judged, profile)]
+        files[f"caliper_bracket_{units}.dxf"] = _written(profile, words, barred, units)
+    if not files:
+        raise NotDrawn(
+            f"There is no cut file yet: the plate's outline is not on the sheet. Still to be answered: {and_list(plate_open)}."
+        )
+    return files
+
+
+# Words beside the piece
+
+
+def _plate_words(judged: Judged, side: str) -> Iterator[str]:
+    yield f"HUB PLATE, {side.upper()}. Make one."
+    yield f"Seen from the hub side (outboard): front is to the {side}. Origin: spindle centre."
+    yield f"Thickness {_size('plate.thickness', judged)}"
+
+
+def _bracket_words(judged: Judged) -> Iterator[str]:
+    yield "CALIPER BRACKET BLANK. Make two: left and right are trimmed to the mock-up."
+    yield "Origin: lower left corner. Outer edge is the upper one."
+    yield f"Thickness {_size('plate.bracket_thickness', judged)}"
+
+
+def _size(name: str, judged: Judged) -> str:
+    known = judged.worked.known.get(name)
+    return BLANK if known is None else both(known, "mm", judged.shown_in)
+
+
+def _words(judged: Judged, profile: Profile) -> Iterator[str]:
+    answers = judged.sheet.answers
+    yield f"Title {judged.sheet.title or BLANK}"
+    yield f"Revision {answers.get('plate.revision') or BLANK}"
+    yield f"Metal {answers.get('plate.metal') or BLANK}, {answers.get('plate.condition') or f'condition {BLANK}'}"
+    outline = profile.outline
+    width, height = (
+        both(size, "mm", judged.shown_in) for size in (outline.right - outline.left, outline.top - outline.bottom)
+    )
+    radius = both(outline.corner_radius, "mm", judged.shown_in)
+    yield f"Outline {width} wide, {height} high, {f'corner radius {radius}' if outline.corner_radius else 'square corners'}"
+    for what in dict.fromkeys(hole.what for hole in profile.holes):
+        alike = [hole for hole in profile.holes if hole.what == what]
+        yield f"{len(alike)} x {what}, diameter {both(alike[0].diameter, 'mm', judged.shown_in)}"
+    yield from (f"LEFT OUT: {words}" for words in profile.left_out)
+    yield f"Layer {CUT_LAYER}: closed outline, round holes. Layer {MARK_LAYER}: scribe or leave out, never cut."
+    if profile.marks:
+        yield f"Marked: {', '.join(dict.fromkeys(mark.what for mark in profile.marks))}."
+    yield "Kerf is NOT applied: every line is the finished edge. The cutter sets it off."
+    yield "Holes are drawn at finished size."
+    if answers.get("plate.process") == "plasma":
+        yield "Plasma: have bolt holes cut under size, then drill or ream them."
+    yield "Grind dross and hard skin off before welding."
+    yield "This file informs; it does not certify."
+
+
+# The file
+
+
+def _written(profile: Profile, words: list[str], barred: list[str], units: FileUnits) -> bytes:
+    import ezdxf
+
+    size = SIZES[units]
+    unit, metric = _DXF_UNIT[units]
+    drawing = ezdxf.new("R2010", units=unit)  # type: ignore[attr-defined]
+    drawing.header["$MEASUREMENT"] = metric
+    drawing.layers.add(CUT_LAYER, color=7)
+    drawing.layers.add(MARK_LAYER, color=5)
+    space = drawing.modelspace()
+    space.add_lwpolyline(
+        [(x / size, y / size, bulge) for x, y, bulge in outline_points(profile.outline)],
+        format="xyb",
+        close=True,
+        dxfattribs={"layer": CUT_LAYER},
+    )
+    for hole in profile.holes:
+        centre = (hole.centre[0] / size, hole.centre[1] / size)
+        space.add_circle(centre, hole.diameter / 2 / size, dxfattribs={"layer": CUT_LAYER})
+    for mark in profile.marks:
+        _mark_line(space, mark.start, mark.end, size)
+    if profile.stamp:
+        _mark_words(space, profile.stamp.words, profile.stamp.at, size)
+    _reference_line(space, profile.outline, units)
+    top = profile.outline.top
+    for number, line in enumerate(_lines(words, barred, units)):
+        place = (profile.outline.right + _BESIDE, top - number * _STEP)
+        _mark_words(space, line, place, size)
+    return _as_bytes(drawing)
+
+
+def _lines(words: list[str], barred: list[str], units: FileUnits) -> Iterator[str]:
+    unit = f"Drawn in {_UNIT_WORDS[units]}: 1 unit = 1 {units}. Measure the {_REFERENCE[units][1]} line first."
+    for text in (*barred, words[0], unit, *words[1:]):
+        yield from textwrap.wrap(ascii_line(text), _COLUMNS, subsequent_indent="  ")
+
+
+def _reference_line(space: Any, outline: Outline, units: FileUnits) -> None:
+    """A line of known length below the piece, with ends."""
+    length, words = _REFERENCE[units]
+    y, size = outline.bottom - _BESIDE, SIZES[units]
+    _mark_line(space, (outline.left, y), (outline.left + length, y), size)
+    for x in (outline.left, outline.left + length):
+        _mark_line(space, (x, y - _LETTER / 2), (x, y + _LETTER / 2), size)
+    _mark_words(space, f"{words} reference line", (outline.left, y - 2 * _LETTER), size)
+
+
+def _mark_line(space: Any, start: Point, end: Point, size: float) -> None:
+    ends = [(x / size, y / size) for x, y in (start, end)]
+    space.add_line(*ends, dxfattribs={"layer": MARK_LAYER})
+
+
+def _mark_words(space: Any, words: str, place: Point, size: float) -> None:
+    attributes = {"layer": MARK_LAYER, "insert": (place[0] / size, place[1] / size)}
+    space.add_text(words.replace("%%", "% %").replace("^", "^ "), height=_LETTER / size, dxfattribs=attributes)
+
+
+@contextmanager
+def _without_dates() -> Iterator[None]:
+    """ezdxf writes no date and no id of its own in this block, so that the same piece gives the same bytes."""
+    from ezdxf import options  # type: ignore[attr-defined]
+
+    before = options.write_fixed_meta_data_for_testing
+    options.write_fixed_meta_data_for_testing = True
+    try:
+        yield
+    finally:
+        options.write_fixed_meta_data_for_testing = before
+
+
+def _as_bytes(drawing: Any) -> bytes:
+    for name in ("ACDBPLACEHOLDER", "LAYOUT"):  # else they come in an order of their own each time
+        drawing.classes.add_class(name)
+    stream = io.StringIO()
+    drawing.write(stream)
+    return bytes(drawing.encode(stream.getvalue()))

@@ -1,0 +1,55 @@
+"""A full-size drawing's shapes and words onto a page."""
+
+from collections.abc import Iterable
+
+from rules.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
+from wizard.paper.pdf import Area, Page
+
+_SYMBOL = 9.0
+"""mm, height of the projection symbol."""
+
+
+def draw_items(page: Page, items: Iterable[Item]) -> None:
+    """Draw at true size, the drawing's origin on the page's."""
+    for item in items:
+        match item:
+            case Stroke():
+                page.polyline(item.points, item.pen, item.closed, item.filled)
+            case Circle():
+                page.circle(item.centre, item.radius, item.pen)
+            case Words():
+                if item.over_lines:
+                    page.polyline(corners(item, 0.4), closed=True, white=True)
+                page.text(item.at, item.text, item.size, item.bold, item.align, item.angle, middle=True)
+
+
+def draw_reduced(page: Page, items: Iterable[Item], reduction: float) -> None:
+    """Edges, axes and neighbouring parts at 1 to `reduction`, without dimensions and words."""
+
+    def at(point: Point) -> Point:
+        return point[0] / reduction, point[1] / reduction
+
+    for item in items:
+        match item:
+            case Stroke(pen=pen) if pen != "thin":
+                page.polyline([at(point) for point in item.points], pen, item.closed, item.filled)
+            case Circle():
+                page.circle(at(item.centre), item.radius / reduction, item.pen)
+
+
+def projection_symbol(page: Page, at: Point) -> Area:
+    """The first-angle symbol of ISO 5456-2 with its lower left corner at a point. Returns the room it takes."""
+    x, y = at
+    middle, half = y + _SYMBOL / 2, _SYMBOL / 2
+    end = x + 1.2 * _SYMBOL
+    round_at = (end + 1.2 * _SYMBOL, middle)
+    page.polyline(
+        ((x + 2, middle - half / 2), (end, middle - half), (end, middle + half), (x + 2, middle + half / 2)),
+        "outline", closed=True,
+    )  # fmt: skip
+    page.circle(round_at, half)
+    page.circle(round_at, half / 2)
+    page.line((x, middle), (end + 2, middle), "centre")
+    page.line((round_at[0] - half - 2, middle), (round_at[0] + half + 2, middle), "centre")
+    page.line((round_at[0], middle - half - 2), (round_at[0], middle + half + 2), "centre")
+    return Area(x, y - 2, round_at[0] + half + 2, y + _SYMBOL + 2)

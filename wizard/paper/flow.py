@@ -1,0 +1,91 @@
+"""Words and tables that run down a page and over to the next."""
+
+from collections.abc import Sequence
+
+from rules.judge import Judged
+from wizard.paper.pdf import POINT, WORDS, Area, Document, Page, line_height, text_width, wrap
+from wizard.paper.stops import stop_band
+
+HEADING = 12.0
+"""Points: the size of a section's heading."""
+_PADDING = 0.8
+"""mm round the words of a table cell."""
+_BEFORE_HEADING, _AFTER_HEADING = 2.5, 1.5
+"""mm."""
+
+
+class Flow:
+    """Puts things under each other and turns the page where the next one would not fit.
+
+    Every page begins with DO NOT CUT and the reasons, where they apply.
+    """
+
+    def __init__(self, judged: Judged, document: Document, paper: tuple[float, float], heading: str) -> None:
+        """paper: width and height, mm. heading: what the pages show."""
+        self.judged, self.document, self.paper, self._heading = judged, document, paper, heading
+        self.page: Page
+        self.area: Area
+        self.y = 0.0
+        self.turn_page()
+
+    def turn_page(self) -> None:
+        """Go on at the top of a new page."""
+        self.page = self.document.page(self.paper, self._heading)
+        self.area = stop_band(self.page, self.judged)
+        self.y = self.area.top
+
+    @property
+    def room(self) -> float:
+        """mm left above the footer."""
+        return self.y - self.area.bottom
+
+    def heading(self, words: str, room_after: float = 0.0, narrower: float = 0.0) -> None:
+        """A section's heading with a line under it.
+
+        room_after: mm that must fit below it on the same page. narrower: mm of the line it must leave free.
+        """
+        size = HEADING if text_width(words, HEADING, bold=True) <= self.area.width - narrower else WORDS
+        if self.room < _BEFORE_HEADING + line_height(size) + _AFTER_HEADING + room_after:
+            self.turn_page()
+        base = self.y - _BEFORE_HEADING - size * POINT
+        self.page.text((self.area.left, base), words, size, bold=True)
+        self.y = base - _AFTER_HEADING
+        self.page.line((self.area.left, self.y), (self.area.right, self.y), "outline")
+
+    def paragraph(self, words: str, bold: bool = False, before: float = 0.0, indent: float = 0.0) -> None:
+        """Wrapped words, kept on one page. before, indent: mm left free above and at the left."""
+        width = self.area.width - indent
+        if self.room < before + len(wrap(words, width, WORDS, bold)) * line_height():
+            self.turn_page()
+        self.y = self.page.paragraph((self.area.left + indent, self.y - before), width, words, WORDS, bold)
+
+    def table(
+        self, shares: Sequence[float], heading: Sequence[object], rows: Sequence[Sequence[object]], least: float = 0.0
+    ) -> None:
+        """A ruled table across the page, its heading again on each page it runs over to.
+
+        shares: widths of the columns, in any unit. least: mm each row is at least high, for writing in.
+        """
+        widths = [share * self.area.width / sum(shares) for share in shares]
+        self.y -= 1.0
+        self._table_row(widths, heading, 0.0, bold=True)
+        for row in rows:
+            if self.room < max(_row_height(widths, row), least):
+                self.turn_page()
+                self.y -= 1.0
+                self._table_row(widths, heading, 0.0, bold=True)
+            self._table_row(widths, row, least)
+
+    def _table_row(self, widths: Sequence[float], row: Sequence[object], least: float, bold: bool = False) -> None:
+        bottom = self.y - max(_row_height(widths, row, bold), least)
+        x = self.area.left
+        for width, cell in zip(widths, row, strict=True):
+            self.page.box(Area(x, bottom, x + width, self.y))
+            self.page.paragraph((x + _PADDING, self.y - _PADDING), width - 2 * _PADDING, cell, WORDS, bold)
+            x += width
+        self.y = bottom
+
+
+def _row_height(widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:
+    lines = max(len(wrap(cell, width - 2 * _PADDING, WORDS, bold)) for width, cell in zip(widths, row, strict=True))
+    return lines * line_height() + 2 * _PADDING

@@ -1,0 +1,108 @@
+"""Words on paper: which characters the typeface holds, how wide they are, and how they wrap.
+
+The typeface is embedded, so that every printer shows the same. reportlab is imported only when something is printed.
+"""
+
+import re
+import unicodedata
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+WORDS = 10.0
+"""Points: the smallest size of words. The figures are then 2.6 mm high."""
+POINT = 25.4 / 72
+"""mm."""
+
+
+@cache
+def fonts() -> dict[bool, Any]:
+    """The typeface, plain and bold: reportlab's own, embedded so that every printer shows the same."""
+    import reportlab  # type: ignore[import-untyped]
+    from reportlab.pdfbase import pdfmetrics  # type: ignore[import-untyped]
+    from reportlab.pdfbase.ttfonts import TTFont  # type: ignore[import-untyped]
+
+    folder = Path(reportlab.__file__).parent / "fonts"
+    fonts = {False: TTFont("Sheet", str(folder / "Vera.ttf")), True: TTFont("SheetBold", str(folder / "VeraBd.ttf"))}
+    for font in fonts.values():
+        pdfmetrics.registerFont(font)
+    return fonts
+
+
+def drawable(text: object) -> str:
+    """One line of text the typeface holds: fractions as 3/8, what has no spelling there as "?". Nothing vanishes."""
+    flat = unicodedata.normalize("NFC", _SPACES.sub(" ", str(text)).strip())
+    if flat.isascii() and flat.isprintable():
+        return flat
+    return "".join(_drawn(character, before) for before, character in zip(" " + flat, flat, strict=False))
+
+
+def _drawn(character: str, before: str) -> str:
+    held = fonts()[False].face.charToGlyph
+    decomposition = unicodedata.decomposition(character)
+    if decomposition.startswith("<fraction>"):
+        spelt = unicodedata.normalize("NFKC", character).replace("⁄", "/")
+        return f" {spelt}" if before.isdigit() else spelt  # 9⅜ is nine and three eighths, never 93/8
+    if unicodedata.category(character)[0] in "CZ" and character != " ":
+        return "?"
+    if ord(character) in held:
+        return character
+    spelt = _SPELT_OUT.get(character, "")
+    if not spelt:
+        apart = unicodedata.normalize("NFKD", character)
+        spelt = "".join(one for one in apart if not unicodedata.combining(one))
+    return spelt if spelt and all(ord(one) in held for one in spelt) else "?"
+
+
+_SPACES = re.compile(r"[ \t\r\n\u00a0\u2009\u202f]+")
+_SPELT_OUT = {"⌀": "ø", "⁄": "/", "″": '"', "′": "'", "‑": "-", "‐": "-", "→": "->", "Ω": "ohm"}
+
+
+def text_width(text: object, size: float = WORDS, bold: bool = False) -> float:
+    """mm that one line of text takes."""
+    return float(fonts()[bold].stringWidth(drawable(text), size)) * POINT
+
+
+def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) -> list[str]:
+    """The text in lines no wider than `width` mm; a word that is wider is broken. Line breaks in the text are kept."""
+    lines: list[str] = []
+    for paragraph in str(text).replace("\r\n", "\n").split("\n"):
+        line = ""
+        for word in drawable(paragraph).split(" "):
+            longer = f"{line} {word}".strip()
+            if text_width(longer, size, bold) <= width:
+                line = longer
+                continue
+            if line:
+                lines.append(line)
+            *whole, line = _broken(word, width, size, bold)
+            lines += whole
+        lines.append(line)
+    return lines
+
+
+def _broken(word: str, width: float, size: float, bold: bool) -> list[str]:
+    pieces = [""]
+    for character in word:
+        if pieces[-1] and text_width(pieces[-1] + character, size, bold) > width:
+            pieces.append("")
+        pieces[-1] += character
+    return pieces
+
+
+def shortened(text: object, width: float, size: float = WORDS, bold: bool = False) -> str:
+    """One line no wider than `width` mm; a longer text ends in "..." so that nobody takes it for the whole."""
+    line = drawable(text)
+    if text_width(line, size, bold) <= width:
+        return line
+    most = 0
+    for step in (256, 128, 64, 32, 16, 8, 4, 2, 1):
+        while most + step <= len(line) and text_width(line[: most + step] + "...", size, bold) <= width:
+            most += step
+    line = line[:most]
+    return line.rstrip() + "..."
+
+
+def line_height(size: float = WORDS) -> float:
+    """mm from one line of words to the next."""
+    return 1.3 * size * POINT
