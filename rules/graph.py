@@ -127,6 +127,10 @@ class Graph:
         """Look up every name and compare every unit. Raises GraphError."""
         self.fields = fields
         self.units: dict[str, str] = {name: asked.unit for name, asked in fields.items()}
+        self._called: dict[str, list[str]] = {}
+        for name, asked in fields.items():
+            self._called.setdefault(asked.key, []).append(name)
+        self._with_step = {name.replace(".", "_"): name for name in fields}
         value_functions: dict[str, Callable[..., Any]] = {}
         for function in values:
             name = function.__name__
@@ -266,9 +270,9 @@ class Graph:
     def _origin(self, parameter: str, function: Callable[..., Any]) -> str:
         if parameter in self.units:
             return parameter
-        with_step = [name for name in self.fields if name.replace(".", "_") == parameter]
-        alone = [name for name, asked in self.fields.items() if asked.key == parameter]
-        found = with_step or alone
+        if parameter in self._with_step:
+            return self._with_step[parameter]
+        found = self._called.get(parameter, [])
         if len(found) == 1:
             return found[0]
         if found:

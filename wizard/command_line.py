@@ -4,6 +4,7 @@ import argparse
 import json
 import sys
 from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -17,7 +18,10 @@ buildsheet                       open the wizard
 buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there
 buildsheet demo                  the wizard on a scratch copy of a finished sample
 buildsheet check FILE [FILE ...] [--json]
-buildsheet checklist FILE [--markdown]
+buildsheet checklist FILE [--markdown | --pdf] [--welder]
+buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
+buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
+buildsheet handover FILE         the whole folder for the welder: checklist, welding sheet, drawings, cut files
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
 
@@ -75,7 +79,7 @@ def _wizard(path: Path | None, *, demo: bool = False) -> int:
 def _at_a_terminal() -> bool:
     if sys.stdin.isatty() and sys.stdout.isatty():
         return True
-    _complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
+    complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
     return False
 
 
@@ -95,15 +99,15 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
     reports: list[dict[str, Any]] = []
     status = NO_STOP
     for name in files:
-        read = _judged(name)
+        read = judged_file(name)
         if isinstance(read, str):
             reports.append(unreadable(printable(name), read))
-            _complain(read)
+            complain(read)
             status = UNREADABLE
             continue
         judged, sheet_file = read
         for line in fault_lines(judged, sheet_file):
-            _complain(line)
+            complain(line)
         if judged.sheet.faults:
             status = UNREADABLE
         elif judged.verdict == "stop":
@@ -118,7 +122,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
     return status
 
 
-def _judged(name: str) -> "tuple[Judged, SheetFile] | str":
+def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
     """A sheet read and judged, or why it cannot be read."""
     from rules.judge import judge
     from rules.sheet import read_sheet
@@ -180,33 +184,14 @@ def _wrapped(start: str, text: str) -> list[str]:
     return textwrap.wrap(text, 96, initial_indent=start, subsequent_indent=" " * 8, break_on_hyphens=False)
 
 
-def _checklist(given: list[str]) -> int:
-    parser = _parser("checklist")
-    parser.add_argument("file", metavar="FILE")
-    parser.add_argument("--markdown", action="store_true", help="Markdown instead of plain 80-column text")
-    options = parser.parse_args(given)
-    read = _judged(options.file)
-    if isinstance(read, str):
-        _complain(read)
-        return UNREADABLE
-    from wizard.paper.checklist_text import as_markdown, as_text
-
-    judged, sheet_file = read
-    for line in fault_lines(judged, sheet_file):
-        _complain(line)
-    write = as_markdown if options.markdown else as_text
-    print(write(judged, sheet_file.document))
-    return UNREADABLE if judged.sheet.faults else NO_STOP
-
-
 def _explain(given: list[str]) -> int:
     parser = _parser("explain")
     parser.add_argument("file", metavar="FILE")
     parser.add_argument("name", metavar="NAME", help="a value, a check or a field; see `buildsheet list`")
     options = parser.parse_args(given)
-    read = _judged(options.file)
+    read = judged_file(options.file)
     if isinstance(read, str):
-        _complain(read)
+        complain(read)
         return UNREADABLE
     from rules.explain import explain
     from rules.sheet.asking import printable
@@ -214,7 +199,7 @@ def _explain(given: list[str]) -> int:
     try:
         lines = explain(read[0], options.name)
     except KeyError:
-        _complain(f"nothing is called {printable(options.name)}{_near(options.name)}; see `buildsheet list values`")
+        complain(f"nothing is called {printable(options.name)}{_near(options.name)}; see `buildsheet list values`")
         return UNREADABLE
     print("\n".join(printable(line) for line in lines))
     return NO_STOP
@@ -270,16 +255,22 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
     return [f"{entry['id']} [{entry['step']}] {entry['title']}", *limits, *source]
 
 
-def _complain(message: str) -> None:
+def complain(message: str) -> None:
     from rules.sheet.asking import printable
 
     print(f"buildsheet: {printable(message)}", file=sys.stderr)
 
 
+def _paper(name: str, given: list[str]) -> int:
+    from wizard.paper_commands import run
+
+    return run(name, given)
+
+
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
-    "checklist": _checklist,
+    **{name: partial(_paper, name) for name in ("checklist", "drawing", "cut", "handover")},
     "explain": _explain,
     "list": _list,
 }

@@ -45,8 +45,14 @@ def write_hand_over(
     Raises ChangedByHand, before anything is written, where a file of one of our names is not as this program wrote it,
     unless `overwrite`; CannotSave where a file cannot be written; EntryError for a paper that cannot be read.
     """
+    return write_papers(dict(_files(judged, document, paper)), folder, overwrite=overwrite, whole=True)
+
+
+def write_papers(
+    files: Mapping[str, bytes], folder: Path | str, *, overwrite: bool = False, whole: bool = False
+) -> list[Path]:
+    """Write some papers into a hand-over folder, as `write_hand_over` does. whole: they are all it should hold."""
     folder = Path(folder)
-    files = dict(_files(judged, document, paper))
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except (OSError, ValueError) as error:
@@ -63,13 +69,19 @@ def write_hand_over(
     for name, data in files.items():
         if there[name] != data:
             _write(folder / name, data)
-    kept = _take_away(folder, {name: mark for name, mark in ours.items() if name not in files})
+    earlier = {name: mark for name, mark in ours.items() if name not in files}
+    kept = _take_away(folder, earlier) if whole else earlier
     _write(folder / LIST, json.dumps(kept | {name: digest(data) for name, data in files.items()}, indent=1).encode())
     return [folder / name for name in files]
 
 
+def folder_beside(sheet: Path) -> Path:
+    """Where a sheet's papers go unless told otherwise: NAME_papers beside NAME.toml."""
+    return sheet.with_name(f"{sheet.stem}_papers")
+
+
 def _files(judged: Judged, document: Mapping[str, object], paper: str) -> Iterator[tuple[str, bytes]]:
-    """Everything a welder and a cutter need, by name. The printing library is loaded here and not before."""
+    """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
     from wizard.paper.checklist_pdf import checklist_pdf
     from wizard.paper.cut import NotDrawn, cut_files
     from wizard.paper.drawing import drawing_pdf

@@ -1,0 +1,108 @@
+"""The commands that write papers: which files, where, on what paper, and what they refuse to write over."""
+
+import shutil
+from pathlib import Path
+
+import pypdfium2
+import pytest
+
+from sample_sheets import FINISHED, sample
+from wizard.command_line import main
+from wizard.paper.folder import LIST
+
+
+@pytest.fixture
+def sheet(tmp_path: Path) -> Path:
+    path = tmp_path / "car.toml"
+    shutil.copyfile(sample(FINISHED), path)
+    return path
+
+
+def papers(sheet: Path) -> set[str]:
+    return {path.name for path in (sheet.parent / "car_papers").iterdir()} - {LIST}
+
+
+def page_size(path: Path) -> tuple[float, float]:
+    """mm, upright."""
+    width, height = pypdfium2.PdfDocument(path)[0].get_size()
+    return tuple(sorted((width / 72 * 25.4, height / 72 * 25.4)))  # type: ignore[return-value]
+
+
+def test_the_drawing_is_written_for_both_sides_on_the_paper_of_the_sheets_units(
+    sheet: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["drawing", str(sheet)]) == 0
+    assert papers(sheet) == {"drawing_left.pdf", "drawing_right.pdf"}
+    assert page_size(sheet.parent / "car_papers/drawing_left.pdf") == pytest.approx((215.9, 279.4), abs=0.1)
+    assert len(capsys.readouterr().out.splitlines()) == 2
+
+
+def test_side_paper_and_folder_can_be_chosen(sheet: Path, tmp_path: Path) -> None:
+    folder = tmp_path / "bench"
+    assert main(["drawing", str(sheet), "--side", "right", "--paper", "a4", "--folder", str(folder)]) == 0
+    assert page_size(folder / "drawing_right.pdf") == pytest.approx((210, 297), abs=0.1)
+    assert main(["drawing", str(sheet), "--side", "left", "--svg", "--folder", str(folder)]) == 0
+    assert (folder / "drawing_left.svg").read_text("utf-8").lstrip().startswith("<")
+
+
+def test_a_large_single_sheet_and_the_whole_view_have_names_of_their_own(sheet: Path) -> None:
+    assert main(["drawing", str(sheet), "--side", "left", "--view", "whole", "--one-sheet"]) == 0
+    assert papers(sheet) == {"drawing_left_whole_one_sheet.pdf"}
+
+
+def test_the_checklist_as_pdf_whole_and_for_the_welder(sheet: Path) -> None:
+    assert main(["checklist", str(sheet), "--pdf"]) == 0
+    assert main(["checklist", str(sheet), "--pdf", "--welder"]) == 0
+    assert papers(sheet) == {"checklist.pdf", "checklist_welder.pdf"}
+
+
+def test_the_welders_part_is_shorter_than_the_whole(sheet: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["checklist", str(sheet)])
+    whole = capsys.readouterr().out
+    main(["checklist", str(sheet), "--welder"])
+    welder = capsys.readouterr().out
+    assert "FIRST DRIVE" in whole and "FIRST DRIVE" not in welder
+    assert "WELD" in welder
+
+
+def test_the_hand_over_folder_holds_what_welder_and_cutter_need(sheet: Path) -> None:
+    assert main(["handover", str(sheet)]) == 0
+    assert papers(sheet) >= {
+        "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf",
+        "drawing_left.pdf", "drawing_right.pdf", "drawing_left.svg", "drawing_right.svg",
+    }  # fmt: skip
+
+
+def test_a_paper_changed_by_hand_is_not_written_over_unless_told(
+    sheet: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["checklist", str(sheet), "--pdf"]) == 0
+    paper = sheet.parent / "car_papers/checklist.pdf"
+    paper.write_text("my own notes", "utf-8")
+    assert main(["checklist", str(sheet), "--pdf"]) == 2
+    assert paper.read_text("utf-8") == "my own notes"
+    assert "checklist.pdf" in capsys.readouterr().err
+    assert main(["checklist", str(sheet), "--pdf", "--overwrite"]) == 0
+    assert paper.read_bytes().startswith(b"%PDF")
+
+
+def test_writing_one_paper_leaves_the_others_alone(sheet: Path) -> None:
+    main(["checklist", str(sheet), "--pdf"])
+    main(["drawing", str(sheet), "--side", "left", "--svg"])
+    assert papers(sheet) == {"checklist.pdf", "drawing_left.svg"}
+
+
+def test_what_cannot_be_done_is_said_in_a_line_and_nothing_is_written(
+    sheet: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    half = sheet.with_name("half.toml")
+    shutil.copyfile(sample("marsh_runner_half_done"), half)
+    for command, told in (
+        (["cut", str(half)], "outline"),
+        (["drawing", str(half), "--paper", "napkin"], "napkin"),
+        (["drawing", str(sheet.with_name("absent.toml"))], "absent.toml"),
+    ):
+        assert main(command) == 2
+        captured = capsys.readouterr()
+        assert captured.out == "" and told in captured.err
+    assert not (sheet.parent / "half_papers").exists()

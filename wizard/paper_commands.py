@@ -1,0 +1,138 @@
+"""The commands that write for paper and for the cutting table: checklist, drawing, cut, handover."""
+
+import argparse
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Literal
+
+from rules.quantity import EntryError
+from wizard.command_line import NO_STOP, UNREADABLE, complain, fault_lines, judged_file
+from wizard.paper.folder import ChangedByHand, folder_beside, write_hand_over, write_papers
+from wizard.sheet_file import CannotSave
+
+if TYPE_CHECKING:
+    from rules.judge import Judged
+    from wizard.sheet_file import SheetFile
+
+Writer = Callable[["Judged", "SheetFile", argparse.Namespace], list[Path]]
+
+
+def run(name: str, given: list[str]) -> int:
+    """Run one of the commands. Returns the exit status: 2 when something cannot be read or must not be written over."""
+    options = _parser(name).parse_args(given)
+    read = judged_file(options.file)
+    if isinstance(read, str):
+        complain(read)
+        return UNREADABLE
+    judged, sheet_file = read
+    faults = fault_lines(judged, sheet_file)
+    for line in faults:
+        complain(line)
+    if name == "checklist" and not options.pdf:
+        _print_checklist(judged, sheet_file, options)
+    elif not _write(WRITERS[name], judged, sheet_file, options):
+        return UNREADABLE
+    return UNREADABLE if faults else NO_STOP
+
+
+def _parser(name: str) -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog=f"buildsheet {name}")
+    parser.add_argument("file", metavar="FILE")
+    if name == "checklist":
+        form = parser.add_mutually_exclusive_group()
+        form.add_argument("--markdown", action="store_true", help="Markdown instead of plain 80-column text")
+        form.add_argument("--pdf", action="store_true", help="a PDF file with boxes, blanks and page numbers")
+        parser.add_argument("--welder", action="store_true", help="only what the welder does")
+    if name == "drawing":
+        parser.add_argument("--side", choices=("left", "right"), help="one side only; both by default")
+        parser.add_argument("--view", choices=("upright", "whole"), default="upright", help="whole: down to the ground")
+        parser.add_argument("--svg", action="store_true", help="SVG files at true size instead of PDF")
+        parser.add_argument("--one-sheet", action="store_true", help="one large page, for a plotter")
+    if name == "cut":
+        parser.add_argument("--units", choices=("mm", "in"), help="unit of the DXF files; the sheet's own by default")
+    if name != "cut":
+        parser.add_argument("--paper", help='letter, a4, a3 ... or a size such as "500x700 mm"; by the sheet\'s units')
+    parser.add_argument("--folder", type=Path, help="where to write; NAME_papers beside the sheet by default")
+    parser.add_argument("--overwrite", action="store_true", help="also over files that were changed by hand")
+    return parser
+
+
+def _print_checklist(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> None:
+    from wizard.paper.checklist_text import as_markdown, as_text
+
+    write = as_markdown if options.markdown else as_text
+    print(write(judged, sheet_file.document, _part(options)))
+
+
+def _part(options: argparse.Namespace) -> Literal["whole", "welder"]:
+    return "welder" if options.welder else "whole"
+
+
+def _paper(judged: "Judged", options: argparse.Namespace) -> str:
+    return options.paper or usual_paper(judged)
+
+
+def usual_paper(judged: "Judged") -> str:
+    """The paper found in a shop that measures so."""
+    return "letter" if judged.shown_in == "inch" else "a4"
+
+
+def _write(writer: Writer, judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> bool:
+    """Write and name the files. False, with the reason told, where nothing was written."""
+    from wizard.paper.cut import NotDrawn
+
+    options.folder = options.folder or folder_beside(sheet_file.path)
+    try:
+        written = writer(judged, sheet_file, options)
+    except ChangedByHand as changed:
+        complain(f"{changed} Nothing was written. Move them away, or say --overwrite.")
+        return False
+    except (CannotSave, NotDrawn, EntryError) as reason:
+        complain(str(reason))
+        return False
+    for path in written:
+        print(path)
+    return True
+
+
+def _checklist(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+    from wizard.paper.checklist_pdf import checklist_pdf
+
+    part = _part(options)
+    name = "checklist.pdf" if part == "whole" else "checklist_welder.pdf"
+    data = checklist_pdf(judged, sheet_file.document, _paper(judged, options), part)
+    return write_papers({name: data}, options.folder, overwrite=options.overwrite)
+
+
+def _drawing(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+    return write_papers(dict(_drawings(judged, options)), options.folder, overwrite=options.overwrite)
+
+
+def _drawings(judged: "Judged", options: argparse.Namespace) -> Iterator[tuple[str, bytes]]:
+    from wizard.paper.drawing import drawing_pdf, one_sheet_pdf
+    from wizard.paper.drawing_svg import drawing_svg
+
+    whole = "" if options.view == "upright" else "_whole"
+    for side in (options.side,) if options.side else ("left", "right"):
+        if options.svg:
+            yield f"drawing_{side}{whole}.svg", drawing_svg(judged, side, options.view).encode()
+        elif options.one_sheet:
+            yield f"drawing_{side}{whole}_one_sheet.pdf", one_sheet_pdf(judged, side, options.view)
+        else:
+            paper = _paper(judged, options)
+            yield f"drawing_{side}{whole}.pdf", drawing_pdf(judged, paper=paper, side=side, view=options.view)
+
+
+def _cut(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+    from wizard.paper.cut import cut_files
+
+    units: Literal["mm", "in"] = options.units or ("in" if judged.shown_in == "inch" else "mm")
+    return write_papers(cut_files(judged, units), options.folder, overwrite=options.overwrite)
+
+
+def _handover(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+    paper = _paper(judged, options)
+    return write_hand_over(judged, sheet_file.document, options.folder, paper, overwrite=options.overwrite)
+
+
+WRITERS: dict[str, Writer] = {"checklist": _checklist, "drawing": _drawing, "cut": _cut, "handover": _handover}
