@@ -43,7 +43,7 @@ def checklist(judged: Judged) -> tuple[Line, ...]:
         *after_weld(judged),
         *bracket(),
         *torque(judged),
-        *turn_and_drive(),
+        *turn_and_drive(judged),
     )
 
 

@@ -32,7 +32,8 @@ class CaseLoads:
     contact: ground on the tyre, carried into the upright through the hub. hub_force, hub_moment: what the hub hands to
     the upright, at the middle of the bearing; a brake torque that hub and caliper hand to it is left out of the moment,
     because it is inside the upright. brake_torque: about the spindle, N mm, nought when not braking; the caliper bracket
-    carries it.
+    carries it. In rock and steering stop, part of contact acts at spindle height and not at the ground: never work out a
+    part's moments from contact, use hub_force and hub_moment.
     """
 
     case: str
@@ -51,6 +52,11 @@ class CornerLoads:
 
     places: Places
     cases: tuple[CaseLoads, ...]
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{len(self.cases)} load cases: {', '.join(case.case for case in self.cases)}"
 
 
 class Margin(float):

@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 from math import hypot
 
+from rules.corner import CornerLoads
+from rules.corner_table import corner_table
 from rules.display import both, published, show
 from rules.graph import Graph, Node
 from rules.judge import Finding, Judged, and_list, shown
@@ -50,6 +52,11 @@ def _value(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
     yield from _on_the_way(graph, node, judged)
     yield ""
     yield f"Result: {_outcome(graph, node.name, judged)}"
+    answer = judged.worked.known.get(node.name)
+    if isinstance(answer, CornerLoads):
+        yield ""
+        yield from corner_table(answer, judged.shown_in)
+        yield ""
     if estimated := judged.worked.estimated.get(node.name):
         yield f"This rests on an estimate. Measure {and_list(estimated)}."
     yield from _tape_errors(graph, node, judged)

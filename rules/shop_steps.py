@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from rules.bands import reaches
 from rules.checklist_line import (
     AFTER,
     BLANK,
@@ -19,11 +20,16 @@ from rules.checklist_line import (
     WELD,
     Line,
 )
+from rules.checks.strength import GOOD
 from rules.display import both
 from rules.judge import Finding, Judged, and_list, shown
 from rules.layout import gaps, measured_again, target
+from rules.margins import ranked
 from rules.sheet import FIELDS
 from rules.sheet.asking import AskedField
+
+LEAST_FIRST, MOST_FIRST = 3, 5
+"""How many parts are to be inspected first."""
 
 BY_MAKER = "from the maker's data, dry / oiled: ____"
 
@@ -89,7 +95,8 @@ def settle(judged: Judged) -> Iterator[Line]:
         if finding.verdict in _OPEN:
             yield _settle(finding.check, _to_settle(finding))
     yield _settle("inspector", "Inspector asked whether home-welded uprights are accepted.")
-    yield _settle("strength", "Plate, welds and bolts sized by somebody qualified: this sheet does not.")
+    sized = "its figures inform, they certify nothing" if ranked(judged) else "this sheet does not"
+    yield _settle("strength", f"Plate, welds and bolts sized by somebody qualified: {sized}.")
     yield _settle("steering-arm", "Steering arm placed, right way round, clear of rotor and wheel.")
     yield _settle("joint-angles", "Joints inside their maker's angle at bump, droop and both locks.")
 
@@ -220,8 +227,8 @@ def torque(judged: Judged) -> Iterator[Line]:
     yield _hold("torque.second-person", TORQUE, "HOLD. Second person: torques, pins, locks. Initials:")
 
 
-def turn_and_drive() -> Iterator[Line]:
-    """Nothing touches, then short drives with a stop to look after each."""
+def turn_and_drive(judged: Judged) -> Iterator[Line]:
+    """Nothing touches, then short drives with a stop to look after each, at the parts with the least margin first."""
     yield _do("turn.one-revolution", TURN, "Wheel turns one full revolution by hand: no touch, no rough spot.")
     yield _do(
         "turn.full-lock",
@@ -229,9 +236,26 @@ def turn_and_drive() -> Iterator[Line]:
         "Full lock both ways, at ride height, full bump and full droop: tyre, wheel, hose touch nothing.",
     )
     yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
+    yield from inspect_first(judged)
     yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")
     yield _do("drive.re-torque", DRIVE, "After 5 miles (8 km): re-torque all; paint marks; feel hub, rotor heat.")
     yield _do("drive.strip", DRIVE, "After 50 miles (80 km): re-torque, strip one side, crack test welds.")
+
+
+def inspect_first(judged: Judged) -> Iterator[Line]:
+    """The three parts with the least margin, and up to two more where those hold less than is called good.
+
+    Nothing where strength is not judged.
+    """
+    parts = ranked(judged)
+    first = [one for place, one in enumerate(parts[:MOST_FIRST]) if place < LEAST_FIRST or not reaches(one.factor, GOOD)]
+    if first:
+        text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
+        yield Line("inspect.first", DRIVE, text, kind="caution")
+    for one in first:
+        estimate = "; an estimate" if one.estimated else ""
+        target = f"holds {shown(one.value, judged)} times its load: {one.case}, {one.limit}{estimate}"
+        yield Line(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
 
 
 def _do(id: str, section: str, text: str) -> Line:

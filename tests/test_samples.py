@@ -7,7 +7,9 @@ import pytest
 from rules.judge import judge
 from rules.sheet import read_sheet
 from sample_sheets import FINISHED, sample, samples
+from wizard.paper.cut import cut_files
 from wizard.sheet_file import read
+from wizard.sheet_text import to_text
 
 NAMES = samples()
 
@@ -35,7 +37,7 @@ def test_a_sample_gives_the_findings_beside_it(name: str) -> None:
 def test_the_samples_are_what_the_issue_of_a_newcomer_asks_for() -> None:
     verdicts = {name: expected(name)["verdict"] for name in NAMES}
     assert verdicts[FINISHED] == "good"
-    assert sorted(verdicts.values()) == ["good", "good", "stop", "stop", "stop", "unfinished"]
+    assert sorted(verdicts.values()) == ["good", "good", "stop", "stop", "stop", "stop", "unfinished", "watch"]
     units = {read(sample(name)).document["units"] for name in NAMES}
     assert units == {"inch", "metric"}
 
@@ -50,6 +52,21 @@ def test_the_samples_are_what_the_issue_of_a_newcomer_asks_for() -> None:
 )
 def test_a_wrong_sample_stops_for_the_fault_it_is_named_for_alone(name: str, only_stop: str) -> None:
     assert expected(name)["stop"] == [only_stop]
+
+
+def test_a_thin_upright_stops_by_its_metal_and_its_bolt_and_a_sound_one_by_nothing() -> None:
+    assert {"upright-below-hub", "hub-plate", "lower-pivot-bolt"} <= set(expected("wrong_upright_too_thin")["stop"])  # type: ignore[call-overload]
+    sound = expected("marsh_runner_strength")
+    assert sound["stop"] == sound["waiting"] == []
+
+
+def test_the_finished_sample_has_a_plate_to_cut() -> None:
+    assert set(cut_files(judge(read_sheet(read(sample(FINISHED)).document)))) >= {"hub_plate_left_mm.dxf"}
+
+
+@pytest.mark.parametrize("name", ["marsh_runner_finished", "marsh_runner_strength", "wrong_upright_too_thin"])
+def test_a_sample_stands_as_the_program_writes_it(name: str) -> None:
+    assert to_text(read(sample(name)).document) == sample(name).read_text("utf-8")
 
 
 def test_an_unknown_sample_is_refused() -> None:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from rules.judge import Judged
-from rules.sheet import FIELDS
+from rules.sheet import FIELDS, STEPS
 from rules.sheet.asking import AskedField, Step
 from rules.sheet.caliper import Caliper
 from rules.sheet.hub import Hub
@@ -17,7 +17,7 @@ from rules.sheet.wheel import Wheel
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page: its key, a short name for the step list, its heading, and the steps asked on it."""
+    """One page: its key, a short name for the step list (ten characters), its heading, and the steps asked on it."""
 
     key: str
     short: str
@@ -42,16 +42,36 @@ HEADINGS: Mapping[str, AskedField] = {
 }  # fmt: skip
 """Entries that stand above the steps in a sheet, asked at the top of the first page."""
 
-PAGES: tuple[Page, ...] = (
+CORE: tuple[Page, ...] = (
     Page("job", "Job", "Job", (Job,)),
     Page("tyre", "Tyre", "Tyre", (Tyre,)),
     Page("wheel", "Wheel", "Wheel", (Wheel,)),
     Page("rotor", "Rotor", "Rotor and caliper", (Rotor, Caliper)),
     Page("hub", "Hub", "Hub", (Hub,)),
     Page("pivots", "Pivots", "Pivots", (Pivots,)),
-    Page("review", "Review", "Review", ()),
 )
-REVIEW = len(PAGES) - 1
+SHORT = {
+    "loads": "Loads",
+    "plate": "Plate",
+    "upright": "Upright",
+    "bolts": "Bolts",
+    "joint_upper": "Upper weld",
+    "joint_lower": "Lower weld",
+    "joint_steering_arm": "Arm weld",
+    "joint_caliper_bracket": "Brake weld",
+    "brakes": "Stopping",
+}
+REVIEW = len(CORE)
+"""The review follows what every build needs. Steps that may be left out altogether come after it."""
+PAGES: tuple[Page, ...] = (
+    *CORE,
+    Page("review", "Review", "Review", ()),
+    *(
+        Page(step.name, SHORT.get(step.name, step.title[:10]), step.title, (step,))
+        for step in STEPS
+        if not any(step in page.steps for page in CORE)
+    ),
+)
 ASKED: Mapping[str, AskedField] = {**HEADINGS, **FIELDS}
 """Every entry the wizard asks for, by its name."""
 
@@ -63,10 +83,11 @@ def page_of(name: str) -> int:
 
 @dataclass(frozen=True, slots=True)
 class PageState:
-    """How far a page is: entries that cannot be read, needed ones missing, and its worst verdict."""
+    """How far a page is: entries that cannot be read, needed ones missing, any typed at all, and its worst verdict."""
 
     unreadable: int
     missing: int
+    begun: bool
     worst: str
 
     @property
@@ -78,7 +99,9 @@ class PageState:
             return "stop"
         if self.missing:
             return f"{self.missing} left"
-        return "watch" if self.worst == "watch" else "done"
+        if self.worst == "watch":
+            return "watch"
+        return "done" if self.begun else "optional"
 
     @property
     def more_words(self) -> str:
@@ -89,7 +112,9 @@ class PageState:
     @property
     def verdict(self) -> str:
         """The verdict word whose colour goes with `words`."""
-        return {"stop": "stop", "watch": "watch", "done": "good"}.get(self.words, "stop" if self.unreadable else "waiting")
+        return {"stop": "stop", "watch": "watch", "done": "good"}.get(
+            self.words, "stop" if self.unreadable else "waiting"
+        )
 
 
 def page_state(page: Page, judged: Judged) -> PageState:
@@ -99,12 +124,13 @@ def page_state(page: Page, judged: Judged) -> PageState:
     missing = sum(name in names for name in judged.sheet.missing)
     steps = {step.name for step in page.steps}
     verdicts = [finding.verdict for finding in judged.findings if finding.step in steps]
-    return PageState(unreadable, missing, verdicts[0] if verdicts else "good")
+    begun = any(name in judged.sheet.typed for name in names)
+    return PageState(unreadable, missing, begun, verdicts[0] if verdicts else "good")
 
 
 def first_unfinished(judged: Judged) -> int:
     """The first page with a needed entry missing or one that cannot be read; the review when there is none."""
-    for number, page in enumerate(PAGES[:REVIEW]):
+    for number, page in enumerate(PAGES):
         state = page_state(page, judged)
         if state.missing or state.unreadable:
             return number

@@ -2,44 +2,18 @@
 
 from collections.abc import Mapping
 
-from rules.judge import Judged
+from rules.judge import Judged, judge
 from rules.sheet import WORKED_OUT
-
-WRITTEN_VERDICTS = ("stop", "watch", "waiting")
 
 
 def complete_document(document: Mapping[str, object], judged: Judged) -> dict[str, object]:
     """The document as it is saved: the answers as typed, then what was worked out from them.
 
-    Ticks and measured results of a checklist already in the document are kept, by line id.
+    judged: this document's sheet, judged. Ticks and measured results in its checklist are kept, by line id.
     """
-    complete = {key: entry for key, entry in document.items() if key not in WORKED_OUT}
-    if warnings := warnings_of(judged):
-        complete["warning"] = warnings
-    if lines := checklist_of(document, judged):
-        complete["checklist"] = lines
-    return complete
+    from rules.checklist import worked_out_tables  # only needed on saving
 
-
-def warnings_of(judged: Judged) -> list[dict[str, str]]:
-    """Every finding that is not clear, worst first."""
-    return [
-        {
-            key: text
-            for key, text in (
-                ("check", finding.check),
-                ("verdict", finding.verdict),
-                ("text", finding.text),
-                ("change", finding.change),
-            )
-            if text
-        }
-        for finding in judged.findings
-        if finding.verdict in WRITTEN_VERDICTS
-    ]
-
-
-def checklist_of(document: Mapping[str, object], judged: Judged) -> list[dict[str, object]]:
-    """The checklist's lines with the ticks and results a person has put in."""
-    kept = document.get("checklist")
-    return [dict(line) for line in kept if isinstance(line, dict)] if isinstance(kept, list) else []
+    own_units = judged if judged.shown_in == judged.sheet.shown_in else judge(judged.sheet)
+    answers = {key: entry for key, entry in document.items() if key not in WORKED_OUT}
+    worked_out = worked_out_tables(document, own_units)
+    return answers | {key: tables for key, tables in worked_out.items() if tables}

@@ -113,22 +113,26 @@ class Session:
         for name, entry in self.judged.sheet.typed.items():
             if units and not isinstance(entry, bool) and isinstance(entry, str | int | float):
                 asked = ASKED[name]
-                if unit := asked.bare_unit(units):
-                    in_each = [_read(asked, entry, each) for each in (units, other(units))]
-                    if in_each[0] != in_each[1]:
-                        step, _, key = name.rpartition(".")
-                        self._table(step)[key] = f"{entry} {unit}"
+                answer, unit = self.judged.sheet.answers.get(name), asked.bare_unit(units)
+                if unit and answer is not None and answer != _read(asked, entry, other(units)):
+                    step, _, key = name.rpartition(".")
+                    self._table(step)[key] = f"{entry} {unit}"
 
     def accepted(self, name: str) -> bool:
         """Whether the entry is there and can be read."""
         return self.entry(name) is not None and name not in self.faults
 
     def echo(self, name: str) -> tuple[str, ...]:
-        """The accepted entry in the shown units and, where they differ, in the other ones; empty when not a quantity."""
-        answer = self.judged.sheet.answers.get(name)
-        if not isinstance(answer, float) or ASKED[name].kind not in KINDS:
-            return (str(getattr(answer, "text", "")),) if hasattr(answer, "text") else ()
-        unit, units = KINDS[ASKED[name].kind].unit, self.judged.shown_in
+        """The accepted entry as it was read: a quantity in the shown units and, where they differ, in the other ones.
+
+        Empty for words, choices, and where nothing was accepted.
+        """
+        answer, kind = self.judged.sheet.answers.get(name), ASKED[name].kind
+        if answer is None or kind in ("text", "choice", "yes or no"):
+            return ()
+        if kind not in KINDS:
+            return (f"{answer:g}" if isinstance(answer, int | float) else str(getattr(answer, "text", answer)),)
+        unit, units = KINDS[kind].unit, self.judged.shown_in
         return tuple(dict.fromkeys(show(answer, unit, each) for each in (units, other(units))))
 
     @property
@@ -163,7 +167,7 @@ class Session:
         return self._saved_by(lambda document: self.disk.save_beside(self.file, document))
 
     def _saved_by(self, write: "Write") -> bool:
-        complete = complete_document(self.document, judge(self.judged.sheet))
+        complete = complete_document(self.document, self.judged)
         try:
             self.file = write(complete)
         except CannotSave as reason:
@@ -195,5 +199,5 @@ class Write(Protocol):
 def _read(asked: AskedField, entry: object, units: Units) -> object:
     try:
         return asked.read(entry, units)
-    except EntryError as error:
-        return str(error)
+    except EntryError:
+        return None

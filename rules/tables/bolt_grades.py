@@ -43,6 +43,11 @@ class BoltStrength:
     yields: float
     tensile: float
 
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"proof {self.proof:.0f}, yield {self.yields:.0f}, tensile {self.tensile:.0f} MPa"
+
 
 def bolt_strength(grade: str, diameter: float) -> BoltStrength | None:
     """Strength of a bolt by grade (one of GRADES) and nominal diameter, mm. None where the standard has no such size.

@@ -40,7 +40,7 @@ class PivotBolt:
     def text(self) -> str:
         """In words, for the written-out working."""
         shear = "double" if self.double_shear else "single"
-        return f"{self.thread.text}, {self.diameter:.1f} mm carry, gap {self.gap:g} mm, {shear} shear"
+        return f"{self.thread.text}, {self.diameter:.1f} mm carry, gap {self.gap:.3g} mm, {shear} shear"
 
 
 def _pivot_bolt(which: str, threads_in_joint: bool | None, shear: str | None, entries: list[object]) -> PivotBolt:

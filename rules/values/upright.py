@@ -91,8 +91,8 @@ class Build:
     @property
     def text(self) -> str:
         """In words, for the written-out working."""
-        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:g} mm wide"
-        return f"plate {self.width:g} x {self.thickness:g} mm {beam}"
+        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
+        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
 
     def section(self, above: float, beam: bool = True, hole: float = 0.0, spacing: float = 0.0) -> Section:
         """The level section at a height above the spindle, mm. hole, spacing: two bolt holes at that height."""

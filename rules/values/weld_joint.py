@@ -48,6 +48,14 @@ class WeldJoint:
     preheat: str | None = None
     caliper_stands: str | None = None
 
+    @property
+    def text(self) -> str:
+        """What is entered of it, in words, for the written-out working."""
+        lengths = {"leg": self.leg, "run": self.run, "apart": self.apart}
+        sizes = [f"{name} {length:.1f} mm" for name, length in lengths.items() if length is not None]
+        told = [self.form, *sizes, self.metal, self.filler]
+        return ", ".join(word for word in told if word) or "entered in part"
+
     def need(self, *keys: str) -> list[Any]:
         """The answers by key, all of them. Raises Waits for those that miss."""
         missing = [f"{self.step}.{key}" for key in keys if getattr(self, key) is None]

@@ -6,8 +6,9 @@ from typing import Any, ClassVar
 from textual import events
 from textual.binding import Binding, BindingType
 from textual.content import Content
+from textual.geometry import Size
 from textual.message import Message
-from textual.reactive import reactive
+from textual.reactive import Reactive, reactive
 from textual.widget import Widget
 from textual.widgets import Input
 
@@ -28,13 +29,17 @@ class Entry(Input):
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+j", "line_break", show=False)]
 
+    # Input lays the whole screen out anew at each keystroke, because its text got longer. Ours has one size.
+    virtual_size = Reactive(Size(0, 0), layout=False)
+
     def __init__(self, text: str, *, longest: int, several_lines: bool = False, **given: Any) -> None:
         # Never type="number": it drops a comma without a word and turns 12,5 into 125.
         # select_on_focus off: with it, coming back and typing one digit replaces the whole entry.
-        super().__init__(text, compact=True, select_on_focus=False, max_length=longest, **given)
+        # No validation on change either: it styles the entry anew to no end. Nor `compact`: look.tcss does that.
+        super().__init__(text, select_on_focus=False, max_length=longest, validate_on=("submitted",), **given)
         self.several_lines = several_lines
 
-    def _on_key(self, event: events.Key) -> None:
+    async def _on_key(self, event: events.Key) -> None:
         character = event.character
         if not character or event.is_printable or unicodedata.category(character) == "Cc":
             return
@@ -107,7 +112,8 @@ class Choice(Widget, can_focus=True):
         if self.chosen is None:
             return Content(f"< choose, 1 of {len(self.choices)} >"[:width])
         shown = Content.styled(f"[{self.chosen}]", "$text-error" if stray else "bold reverse")
-        return Content.assemble("< ", shown, " >").truncate(width)
+        between = Content.assemble("< ", shown, " >")
+        return between if len(between) <= width else shown.truncate(width, ellipsis=True)
 
     def action_step(self, by: int) -> None:
         """Choose the next or the previous one."""

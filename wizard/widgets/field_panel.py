@@ -25,39 +25,40 @@ WORST_SHOWN = ("stop", "watch", "waiting")
 class FieldPanel(Widget):
     """Fills its room from the most needed line down; what does not fit is one key away."""
 
-    def __init__(self, session: Session, **given: str) -> None:
-        super().__init__(**given)
+    def __init__(self, session: Session) -> None:
+        super().__init__(id="panel")
         self._session = session
-        self._name = ""
-        self._refused = ""
+        self._shown = ""
+        self._being_typed = False
 
-    def show(self, name: str) -> None:
-        """Tell about this entry from now on."""
-        self._name = name
+    def show(self, name: str, *, being_typed: bool = False) -> None:
+        """Tell about this entry from now on. being_typed: it was not left yet, so a fault in it is no fault so far."""
+        self._shown, self._being_typed = name, being_typed
         self.refresh()
 
     def render(self) -> Content:
         """As many lines as there is room for."""
-        if self._name not in ASKED:
+        if self._shown not in ASKED:
             return Content("")
         width, height = self.size
         shown = [line for part in self._parts() for line in wrapped(part, width)]
         return Content("\n").join(shown[:height])
 
     def _parts(self) -> list[Content]:
-        session, asked = self._session, ASKED[self._name]
+        session, asked = self._session, ASKED[self._shown]
         parts = [_heading(asked, session.units), plain(asked.how)]
-        if error := session.faults.get(self._name):
-            parts.append(Content.assemble(("Not read: ", "bold $text-error"), plain(error)))
-        elif session.accepted(self._name):
-            read_as = session.echo(self._name)
+        if error := session.faults.get(self._shown):
+            head = ("So far: ", "bold") if self._being_typed else ("Not read: ", "bold $text-error")
+            parts.append(Content.assemble(head, plain(error)))
+        elif session.accepted(self._shown):
+            read_as = session.echo(self._shown)
             parts.append(plain(f"Accepted: {' = '.join(read_as)}" if read_as else "Accepted.", "$text-success"))
         else:
-            parts.append(plain(_would_be_right(asked, session.judged.shown_in, session.units), "$text-muted"))
+            parts.append(plain(_would_be_right(asked, session.judged.shown_in, session.units), "$foreground 65%"))
         return parts + self._findings()
 
     def _findings(self) -> list[Content]:
-        touched = trade().checks_touched_by(self._name) if "." in self._name else ()
+        touched = trade().checks_touched_by(self._shown) if "." in self._shown else ()
         found = [finding for finding in self._session.judged.findings if finding.check in touched]
         worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
         return [
@@ -78,7 +79,7 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
         notes.append("ctrl+j starts a new line")
     if not asked.needed:
         notes.append("may stay empty")
-    return Content.assemble((asked.label, "bold"), plain("".join(f" · {note}" for note in notes), "$text-muted"))
+    return Content.assemble((asked.label, "bold"), plain("".join(f" · {note}" for note in notes), "$foreground 65%"))
 
 
 def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> str:
@@ -87,6 +88,8 @@ def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> 
         return f"One of: {', '.join(asked.choices or ('yes', 'no'))}."
     if asked.kind in KINDS:
         example = f"Written like {KINDS[asked.kind].examples[units or shown_in]}"
-        limits = [both(limit, KINDS[asked.kind].unit, shown_in) for limit in (asked.least, asked.most) if limit is not None]
+        limits = [
+            both(limit, KINDS[asked.kind].unit, shown_in) for limit in (asked.least, asked.most) if limit is not None
+        ]
         return f"{example}; from {' to '.join(limits)}." if len(limits) == 2 else f"{example}."
     return f"For example {EXAMPLES[asked.kind]}." if asked.kind in EXAMPLES else "Words of your own."

@@ -1,8 +1,11 @@
 """One question of a form: its label, where it is answered, and what the answer was read as."""
 
+from textwrap import wrap
+
 from textual import on
 from textual.app import ComposeResult
 from textual.content import Content
+from textual.css.scalar import Scalar
 from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Input
@@ -12,7 +15,7 @@ from rules.sheet.asking import LONGEST_TEXT, AskedField
 from wizard.widgets.entry import Choice, Entry, Refused
 from wizard.words import plain, wrapped
 
-LABEL_CELLS, ENTRY_CELLS = 35, 19
+LABEL_CELLS, ENTRY_CELLS = 35, 17
 """The same in look.tcss. The label column holds the mark and the longest label."""
 YES_NO = {"yes": True, "no": False}
 
@@ -41,6 +44,7 @@ class FieldRow(Widget):
         self.error = self.refused = ""
         self._echo: tuple[str, ...] = ()
         self._units: Units | None = None
+        self._label = wrap(asked.label, LABEL_CELLS - 3)
         self._text = self._loaded = text
         self._chosen_once = False
         self.editor: Entry | Choice = self._make_editor(entry, text)
@@ -85,22 +89,27 @@ class FieldRow(Widget):
 
     def _redraw(self) -> None:
         self.set_class(bool(self.error), "unreadable")
-        self.styles.height = 1 + len(self._below())
         self.refresh()
+        height = 1 + len(self._below())
+        if self.styles.height != Scalar.from_number(height):
+            self.styles.height = height
+            if self.editor.has_focus:  # what is said below the entry must be seen
+                self.call_after_refresh(self.scroll_visible, animate=False)
 
     def on_resize(self) -> None:
         """An error may take more or fewer lines now."""
         self._redraw()
 
     def _below(self) -> list[Content]:
+        rest = [Content(part) for part in self._label[1:]]
         text = self.refused or self.error
-        return wrapped(plain(text, "$text-error"), (self.size.width or 76) - 4) if text else []
+        return rest + (wrapped(plain(text, "$text-error"), (self.size.width or 76) - 4) if text else [])
 
     def render(self) -> Content:
         """Mark, label, room for the entry, echo; then the error in words."""
         mark = "!" if self.error else ">" if self.editor.has_focus else " "
         style = "bold" if self.editor.has_focus else "bold $text-error" if self.error else ""
-        first = Content.styled(f"{mark} {self.asked.label}".ljust(LABEL_CELLS), style)
+        first = Content.styled(f"{mark} {self._label[0]}".ljust(LABEL_CELLS), style)
         if not _takes_the_row(self.asked):
             room = self.size.width - LABEL_CELLS - ENTRY_CELLS - 1
             first = Content.assemble(first, " " * (ENTRY_CELLS + 1), self._echo_in(room))
@@ -112,12 +121,12 @@ class FieldRow(Widget):
         if self._echo:
             whole = f"= {' · '.join(self._echo)}"
             return plain(whole if len(whole) <= room else f"= {self._echo[-1]}"[:room], "$text-success")
-        if self._text.strip():
-            return plain("= as typed"[:room], "$text-success")
+        if self._text.strip():  # being typed, and not readable so far
+            return Content("")
         unit = self.asked.bare_unit(self._units) if self._units else ""
         hints = [unit, "" if self.asked.needed else "optional"]
         whole = ", ".join(hint for hint in hints if hint)
-        return plain(whole if len(whole) <= room else hints[-1] or unit, "$text-muted")
+        return plain(whole if len(whole) <= room else hints[-1] or unit, "$foreground 65%")
 
     @on(Input.Changed)
     def _typed(self, event: Input.Changed) -> None:
@@ -146,4 +155,4 @@ class FieldRow(Widget):
 
 
 def _takes_the_row(asked: AskedField) -> bool:
-    return asked.kind in ("text", "choice", "yes or no")
+    return asked.kind in ("text", "choice", "yes or no", "tyre mark", "bolt circle", "thread")

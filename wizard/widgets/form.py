@@ -21,11 +21,15 @@ from wizard.words import lines, plain
 class Form(VerticalScroll, can_focus=False):
     """The questions of one page. Scrolls up and down, never sideways."""
 
+    # Here and not on the page: a scrolling container would take these keys to scroll with.
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("up", "go(-1)", show=False),
+        Binding("down", "go(1)", show=False),
+    ]
+
     def __init__(self, page: Page, session: Session) -> None:
         super().__init__()
-        self.rows = {
-            name: FieldRow(name, ASKED[name], session.entry(name), session.text(name)) for name in page.fields
-        }
+        self.rows = {name: FieldRow(name, ASKED[name], session.entry(name), session.text(name)) for name in page.fields}
         self._page = page
 
     def compose(self) -> Iterator[Widget]:
@@ -40,14 +44,15 @@ class Form(VerticalScroll, can_focus=False):
         cautions = [f"- {caution}" for step in self._page.steps for caution in step.cautions]
         yield Static(lines(plain("Take care", "bold $text-warning"), *cautions), classes="cautions", markup=False)
 
+    def action_go(self, by: int) -> None:
+        """To the entry above or below."""
+        names = list(self.rows)
+        here = next((place for place, row in enumerate(self.rows.values()) if row.editor.has_focus), 0)
+        self.rows[names[max(0, min(len(names) - 1, here + by))]].editor.focus()
+
 
 class FormPage(Vertical):
     """A page to fill in. The answers live in the session; the widgets come and go with the page."""
-
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("up", "go(-1)", show=False),
-        Binding("down", "go(1)", show=False),
-    ]
 
     class Edited(Message):
         """An entry has changed in the session."""
@@ -70,7 +75,7 @@ class FormPage(Vertical):
     def compose(self) -> ComposeResult:
         """The questions, and the panel about one of them."""
         yield self.form
-        yield FieldPanel(self._session, id="panel")
+        yield FieldPanel(self._session)
 
     def on_mount(self) -> None:
         """Show what stands in the sheet."""
@@ -80,11 +85,14 @@ class FormPage(Vertical):
         """Show every row anew, in the units now chosen."""
         for name in self.rows:
             self._show(name)
-        self.query_one(FieldPanel).show(self.current)
+        self._show_panel()
 
     def _show(self, name: str) -> None:
         error = self._session.faults.get(name, "") if name in self._settled else ""
         self.rows[name].show(self._session.echo(name), self._session.units, error)
+
+    def _show_panel(self) -> None:
+        self.query_one(FieldPanel).show(self.current, being_typed=self.current not in self._settled)
 
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """Take the entry over at once, so that everything else can follow the typing."""
@@ -101,7 +109,7 @@ class FormPage(Vertical):
                 row.reload(self._session.text(row.field_name))
             self.show_all()
         self._show(name)
-        self.query_one(FieldPanel).show(self.current)
+        self._show_panel()
 
     def flush(self) -> None:
         """Take over what was typed a moment ago and is still on its way here as a message."""
@@ -126,7 +134,7 @@ class FormPage(Vertical):
         if isinstance(row, FieldRow):
             self.current = row.field_name
             row.refresh()
-            self.query_one(FieldPanel).show(self.current)
+            self._show_panel()
             self.form.scroll_to_widget(row, animate=False)
 
     def on_descendant_blur(self, event: events.DescendantBlur) -> None:
@@ -140,12 +148,6 @@ class FormPage(Vertical):
             self._settled.add(name)
         self._show(name)
         self.post_message(self.Left())
-
-    def action_go(self, by: int) -> None:
-        """To the entry above or below."""
-        names = list(self.rows)
-        place = names.index(self.current) + by
-        self.focus_on(names[max(0, min(len(names) - 1, place))])
 
     def focus_on(self, name: str) -> None:
         """Put the cursor in an entry and bring its row into view."""

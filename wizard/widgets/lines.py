@@ -25,12 +25,22 @@ def progress(judged: Judged) -> str:
 class TopLine(Widget):
     """Title, verdict and progress at the left; whether it is saved at the right."""
 
-    def __init__(self, session: Session, **given: str) -> None:
-        super().__init__(**given)
+    def __init__(self, session: Session) -> None:
+        super().__init__()
         self._session = session
+        self._painted = Content("")
+
+    def show(self) -> None:
+        """Paint the line anew where something in it has changed."""
+        if not self._line().is_same(self._painted):
+            self.refresh()
 
     def render(self) -> Content:
         """One line; a long title gives way."""
+        self._painted = self._line()
+        return self._painted
+
+    def _line(self) -> Content:
         session = self._session
         judged = session.judged
         state = save_state(session)
@@ -46,12 +56,12 @@ def save_state(session: Session) -> Content:
     if session.trouble:
         return plain("NOT SAVED", "bold $text-error")
     if session.scratch:
-        return plain("sample copy", "$text-muted")
+        return plain("sample copy", "$foreground 65%")
     if session.unsaved:
         return plain("not saved yet", "$text-warning")
     if session.saved_at is None:
-        return plain("saved", "$text-muted")
-    return plain(f"saved {time.strftime('%H:%M', time.localtime(session.saved_at))}", "$text-muted")
+        return plain("saved", "$foreground 65%")
+    return plain(f"saved {time.strftime('%H:%M', time.localtime(session.saved_at))}", "$foreground 65%")
 
 
 class KeyLine(Static):
@@ -59,9 +69,9 @@ class KeyLine(Static):
 
     MOST = 6
 
-    def __init__(self, keys: Sequence[Key], **given: str) -> None:
+    def __init__(self, keys: Sequence[Key]) -> None:
         assert len(keys) <= self.MOST
-        super().__init__(key_content(keys), **given)
+        super().__init__(key_content(keys))
 
 
 def key_content(keys: Sequence[Key]) -> Content:

@@ -6,7 +6,7 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judge import Judged
-from wizard.pages import PAGES, REVIEW, page_state
+from wizard.pages import PAGES, REVIEW, Page, page_state
 from wizard.words import STYLES, plain
 
 CELL = 11
@@ -22,59 +22,77 @@ class StepChosen(Message):
 
 
 class _Steps(Widget):
-    def __init__(self, **given: str) -> None:
-        super().__init__(**given)
+    def __init__(self) -> None:
+        super().__init__()
         self.current = 0
         self._states: list[tuple[str, str, str]] = []
 
     def show(self, judged: Judged, current: int) -> None:
         """The state of every step, and which one is open."""
-        self.current = current
-        states = [page_state(page, judged) for page in PAGES[:REVIEW]]
-        self._states = [(state.words, state.more_words, state.verdict) for state in states]
-        self._states.append((judged.verdict, judged.verdict, judged.verdict))
-        self.refresh()
+        pages = [page_state(page, judged) for page in PAGES]
+        states = [(state.words, state.more_words, state.verdict) for state in pages]
+        states[REVIEW] = (judged.verdict, judged.verdict, judged.verdict)
+        if (states, current) != (self._states, self.current):  # painting is what a keystroke waits for
+            self._states, self.current = states, current
+            self.refresh()
+
+    def _in_view(self, room: int) -> range:
+        """The steps shown where there is room for so many: the open one is always among them."""
+        first = max(0, min(self.current - room // 2, len(self._states) - room))
+        return range(first, min(first + room, len(self._states)))
+
+    def _mark(self, number: int) -> str:
+        return ">" if number == self.current else " "
+
+    def _style(self, number: int) -> str:
+        return "bold reverse" if number == self.current else ""
 
 
 class StepStrip(_Steps):
-    """Names above, states below."""
+    """Names above, states below; as many around the open one as there is room for."""
 
     def render(self) -> Content:
         """Two lines."""
         names, states = Content(""), Content("")
-        for number, (page, (words, _, verdict)) in enumerate(zip(PAGES, self._states, strict=False)):
-            here = number == self.current
-            name = f">{page.short}" if here else f" {page.short}"
-            names += plain(name.ljust(CELL), "bold reverse" if here else "")
+        for number in self._in_view(max(1, self.size.width // CELL)):
+            words, _, verdict = self._states[number]
+            names += plain(f"{self._mark(number)}{PAGES[number].short}".ljust(CELL), self._style(number))
             states += plain(f" {words}".ljust(CELL), STYLES[verdict])
         return Content("\n").join([names, states])
 
     def on_click(self, event: events.Click) -> None:
         """Open the step under the pointer."""
-        self.post_message(StepChosen(min(event.x // CELL, REVIEW)))
+        view = self._in_view(max(1, self.size.width // CELL))
+        self.post_message(StepChosen(view[min(event.x // CELL, len(view) - 1)]))
 
 
 class StepList(_Steps):
     """One step under the other, its state below its name."""
 
-    ROWS = 3
+    @property
+    def _rows(self) -> int:
+        """Lines a step: a blank one between them where there is room."""
+        return 3 if 3 * len(PAGES) <= self.size.height else 2
 
     def render(self) -> Content:
-        """Three lines a step."""
-        width = self.size.width
-        rows: list[Content] = []
-        for number, (page, (_, words, verdict)) in enumerate(zip(PAGES, self._states, strict=False)):
-            here = number == self.current
-            short = "Rotor, caliper" if page.key == "rotor" else page.short
-            name = f"{'>' if here else ' '}{number + 1} {short}"
+        """Name, state, and perhaps a blank line for each step."""
+        width, rows = self.size.width, []
+        for number in self._in_view(max(1, self.size.height // self._rows)):
+            _, words, verdict = self._states[number]
+            name = f"{self._mark(number)}{number + 1} {_name(PAGES[number])}"
             rows += [
-                plain(name.ljust(width)[:width], "bold reverse" if here else "bold"),
+                plain(name.ljust(width)[:width], self._style(number) or "bold"),
                 plain(f"   {words}"[:width], STYLES[verdict]),
-                Content(""),
+                *([Content("")] if self._rows == 3 else []),
             ]
         return Content("\n").join(rows)
 
     def on_click(self, event: events.Click) -> None:
         """Open the step under the pointer."""
-        if event.y // self.ROWS <= REVIEW:
-            self.post_message(StepChosen(event.y // self.ROWS))
+        view = self._in_view(max(1, self.size.height // self._rows))
+        if event.y // self._rows < len(view):
+            self.post_message(StepChosen(view[event.y // self._rows]))
+
+
+def _name(page: Page) -> str:
+    return "Rotor, caliper" if page.key == "rotor" else page.short

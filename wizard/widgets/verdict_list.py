@@ -15,14 +15,15 @@ TOLD_IN_FULL = ("stop", "watch")
 class VerdictList(Widget):
     """As many verdicts as there is room for; the full list is one key away."""
 
-    def __init__(self, **given: str) -> None:
-        super().__init__(**given)
+    def __init__(self) -> None:
+        super().__init__()
         self._judged: Judged | None = None
 
     def show(self, judged: Judged) -> None:
         """What the rules say now."""
-        self._judged = judged
-        self.refresh()
+        if self._judged is None or judged.findings != self._judged.findings:
+            self._judged = judged
+            self.refresh()
 
     def render(self) -> Content:
         """Tally, stops and watches with their reasons, then the names of the others."""
@@ -33,9 +34,12 @@ class VerdictList(Widget):
         for finding in self._judged.findings:
             if finding.verdict == "not for this build":
                 continue
+            room = height - 1 - len(shown)
             part = wrapped(_told(finding), width)
-            if len(shown) + len(part) > height - 1:
-                shown.append(plain("F2 shows all of them.", "$text-muted"))
+            if len(part) > room:
+                part = wrapped(_head(finding), width)
+            if len(part) > room:
+                shown.append(plain("F2 shows all of them.", "$foreground 65%"))
                 break
             shown += part
         return Content("\n").join(shown[:height])
@@ -48,6 +52,9 @@ def tally(judged: Judged) -> Content:
     return Content(" · ").join(parts)
 
 
+def _head(finding: Finding) -> Content:
+    return Content.assemble(verdict(finding.verdict), plain(f" {finding.title}"))
+
+
 def _told(finding: Finding) -> Content:
-    head = Content.assemble(verdict(finding.verdict), f" {finding.title}")
-    return Content.assemble(head, f". {finding.text}") if finding.verdict in TOLD_IN_FULL else head
+    return Content.assemble(_head(finding), plain(f". {finding.text}" if finding.verdict in TOLD_IN_FULL else ""))

@@ -1,0 +1,75 @@
+"""Driving the wizard without a terminal, on sheets in a folder of the test's own."""
+
+import asyncio
+import sys
+from collections.abc import Awaitable, Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from textual.pilot import Pilot
+
+from sample_sheets import sample
+from wizard.app import BuildSheetApp
+from wizard.widgets.entry import Entry
+
+sys.path.append(str(Path(__file__).parent))  # for driving.py beside this file
+
+Act = Callable[[Pilot[None]], Awaitable[None]]
+
+
+@pytest.fixture(autouse=True)
+def apart_from_the_machine(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """No settings, colours or recent sheets of whoever runs the tests; no blinking cursor in pictures."""
+    monkeypatch.setenv("BUILDSHEET_STATE", str(tmp_path / "state"))
+    monkeypatch.delenv("NO_COLOR", raising=False)
+    monkeypatch.delenv("TEXTUAL_THEME", raising=False)
+    monkeypatch.setattr(Entry, "cursor_blink", False)
+    monkeypatch.chdir(tmp_path)
+
+
+@pytest.fixture
+def half_done(tmp_path: Path) -> Path:
+    """A copy of the half-done sample: job, tyre, wheel and rotor answered, the rest not."""
+    return _copy("marsh_runner_half_done", tmp_path)
+
+
+@pytest.fixture
+def finished(tmp_path: Path) -> Path:
+    """A copy of the finished sample."""
+    return _copy("marsh_runner_finished", tmp_path)
+
+
+def _copy(name: str, folder: Path) -> Path:
+    path = folder / "sheet.toml"
+    path.write_bytes(sample(name).read_bytes())
+    return path
+
+
+@pytest.fixture
+def drive() -> Iterator[Callable[..., BuildSheetApp]]:
+    """drive(path, act, size=..., disk=...) runs the wizard, acts on it and gives the app back."""
+
+    def run(path: Path | None, act: Act, size: tuple[int, int] = (80, 24), **given: Any) -> BuildSheetApp:
+        app = BuildSheetApp(path, **given)
+
+        async def main() -> None:
+            async with app.run_test(size=size) as pilot:
+                await pilot.pause()
+                await act(pilot)
+
+        asyncio.run(main())
+        return app
+
+    yield run
+
+
+@pytest.fixture
+def text_of() -> Callable[[BuildSheetApp], str]:
+    """What stands on the screen, as text."""
+
+    def text(app: BuildSheetApp) -> str:
+        strips = app.screen._compositor.render_strips()
+        return "\n".join("".join(segment.text for segment in strip).rstrip() for strip in strips)
+
+    return text

@@ -1,0 +1,55 @@
+"""Pressing keys in the wizard and looking at what came of it."""
+
+import tomllib
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from textual.pilot import Pilot
+
+from wizard.app import BuildSheetApp
+from wizard.screens.sheet import SheetScreen
+from wizard.widgets.form import FormPage
+
+Drive = Callable[..., BuildSheetApp]
+TextOf = Callable[[BuildSheetApp], str]
+NAMES = {" ": "space", ".": "full_stop", ",": "comma", "/": "slash", "-": "minus"}
+
+
+async def write(pilot: Pilot[None], text: str) -> None:
+    await pilot.press(*(NAMES.get(character, character) for character in text))
+
+
+async def until(pilot: Pilot[None], condition: Callable[[], bool]) -> None:
+    for _ in range(50):
+        if condition():
+            return
+        await pilot.pause()
+    assert condition()
+
+
+def app_of(pilot: Pilot[None]) -> BuildSheetApp:
+    assert isinstance(pilot.app, BuildSheetApp)
+    return pilot.app
+
+
+def screen_of(pilot: Pilot[None]) -> SheetScreen:
+    screen = pilot.app.screen
+    assert isinstance(screen, SheetScreen)
+    return screen
+
+
+def form_of(pilot: Pilot[None]) -> FormPage:
+    page = screen_of(pilot).page
+    assert isinstance(page, FormPage)
+    return page
+
+
+async def go_to(pilot: Pilot[None], name: str) -> None:
+    screen_of(pilot).go_to(name)
+    await pilot.app.workers.wait_for_complete()
+    await pilot.pause()
+
+
+def saved(path: Path) -> dict[str, Any]:
+    return tomllib.loads(path.read_text("utf-8"))

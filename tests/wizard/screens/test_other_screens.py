@@ -1,0 +1,139 @@
+"""The screens one key away, and what they lead to."""
+
+from pathlib import Path
+
+import pytest
+from driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
+from textual.pilot import Pilot
+from textual.widgets import OptionList
+
+from wizard.pages import ASKED, PAGES, REVIEW
+from wizard.screens.checklist import ChecklistScreen
+from wizard.screens.confirm import Ask
+from wizard.screens.explain import ExplainScreen
+from wizard.screens.findings import FindingsScreen
+from wizard.screens.picture import PictureScreen
+from wizard.screens.reading import ReadingScreen
+
+
+@pytest.mark.parametrize(
+    ("key", "kind"),
+    [("f1", ReadingScreen), ("ctrl+g", ReadingScreen), ("f2", FindingsScreen), ("f3", PictureScreen),
+     ("f5", ExplainScreen), ("f9", ReadingScreen), ("ctrl+l", ChecklistScreen)],
+)  # fmt: skip
+def test_each_screen_is_one_key_away_and_escape_comes_back(drive: Drive, half_done: Path, key: str, kind: type) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press(key)
+        await pilot.pause()
+        assert isinstance(pilot.app.screen, kind)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert form_of(pilot).current == "caliper.reach_above_rotor"
+        await write(pilot, "1")
+        assert screen_of(pilot).session.entry("caliper.reach_above_rotor") == "1"
+
+    drive(half_done, act)
+
+
+def test_help_says_how_to_measure_every_entry_of_the_step(drive: Drive, half_done: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f1")
+        assert isinstance(pilot.app.screen, ReadingScreen)
+        text = pilot.app.screen.text.plain
+        for name in PAGES[3].fields:
+            assert ASKED[name].how in text
+        for caution in (caution for step in PAGES[3].steps for caution in step.cautions):
+            assert caution in text
+
+    drive(half_done, act)
+
+
+def test_the_list_of_checks_has_limits_and_sources(drive: Drive, half_done: Path) -> None:
+    from rules.trade import trade
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f9")
+        assert isinstance(pilot.app.screen, ReadingScreen)
+        text = pilot.app.screen.text.plain
+        for node in trade().checks.values():
+            assert all(part in text for part in (node.name, node.note.good, node.note.stop, node.note.source))
+
+    drive(half_done, act)
+
+
+def test_a_finding_leads_to_the_entry_it_waits_for(drive: Drive, half_done: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f2", "down", "enter")
+        await pilot.pause()
+        await pilot.app.workers.wait_for_complete()
+        waiting = next(found for found in screen_of(pilot).session.judged.findings if found.verdict == "waiting")
+        assert form_of(pilot).current == waiting.waits_for[0]
+
+    drive(half_done, act)
+
+
+def test_explain_narrows_by_typing_and_shows_the_working(drive: Drive, finished: Path, text_of: TextOf) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f5")
+        await pilot.pause()
+        await write(pilot, "hub face off")
+        await pilot.pause()
+        text = text_of(app_of(pilot))
+        assert "Formula: hub_face_offset" in text
+
+    drive(finished, act)
+
+
+def test_the_review_leads_to_what_is_missing(drive: Drive, half_done: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        screen_of(pilot).open_page(REVIEW)
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        await pilot.press("enter")
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        assert form_of(pilot).current == screen_of(pilot).session.judged.sheet.missing[0]
+
+    drive(half_done, act)
+
+
+def test_the_review_writes_papers_and_asks_before_replacing_a_changed_one(drive: Drive, finished: Path) -> None:
+    paper = finished.with_name("sheet.checklist.txt")
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("t", "m", "w")
+        await pilot.pause()
+        assert "SHOP CHECKLIST" in paper.read_text("utf-8")
+        assert finished.with_name("sheet.checklist.md").exists()
+        assert "WELDER" in finished.with_name("sheet.checklist.welder.txt").read_text("utf-8")
+        paper.write_text("signed", "utf-8")
+        await pilot.press("t")
+        await pilot.pause()
+        assert isinstance(pilot.app.screen, Ask)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert paper.read_text("utf-8") == "signed"
+
+    drive(finished, act)
+
+
+def test_checklist_ticks_and_results_are_saved_by_line(drive: Drive, finished: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("c")
+        await pilot.pause()
+        lines = pilot.app.screen.query_one(OptionList)
+        place = next(n for n in range(lines.option_count) if lines.get_option_at_index(n).id == "hold.pivot-spacing")
+        lines.highlighted = place
+        await pilot.pause()
+        await pilot.press("l", "enter")
+        await pilot.pause()
+        await write(pilot, "10.26")
+        await pilot.press("enter", "enter")
+        await pilot.pause()
+        assert lines.highlighted == place
+        await pilot.press("escape", "ctrl+q")
+        await pilot.pause()
+
+    drive(finished, act)
+    line = next(line for line in saved(finished)["checklist"] if line["id"] == "hold.pivot-spacing")
+    assert (line["left"], line["right"], line["left_measured"]) == (True, False, "10.26")

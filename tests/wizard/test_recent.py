@@ -1,0 +1,45 @@
+"""What the program remembers, and that losing it harms nothing."""
+
+from pathlib import Path
+
+import pytest
+
+from wizard import recent
+
+
+def test_the_last_opened_comes_first_and_once(tmp_path: Path) -> None:
+    for name in ("a", "b", "a"):
+        recent.opened(tmp_path / f"{name}.toml")
+    assert recent.recent() == [tmp_path / "a.toml", tmp_path / "b.toml"]
+    recent.forget(tmp_path / "a.toml")
+    assert recent.recent() == [tmp_path / "b.toml"]
+
+
+def test_no_more_than_fit_on_the_start_screen(tmp_path: Path) -> None:
+    for number in range(20):
+        recent.opened(tmp_path / f"{number}.toml")
+    assert len(recent.recent()) == recent.MOST
+
+
+@pytest.mark.parametrize(
+    "content", [b"\xff\xfe", b"[]", b'{"recent": 5}', b'{"recent": [1, "a\\u0000b"]}', b"[" * 100_000]
+)
+def test_a_spoilt_file_counts_as_none(content: bytes) -> None:
+    recent.folder().mkdir()
+    (recent.folder() / "recent.json").write_bytes(content)
+    assert recent.recent() == []
+    assert recent.drawing() == ""
+
+
+def test_a_folder_that_cannot_be_written_is_harmless(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("")
+    monkeypatch.setenv(recent.STATE_VARIABLE, str(tmp_path / "file"))
+    recent.opened(tmp_path / "a.toml")
+    assert recent.recent() == []
+
+
+def test_summaries_say_how_far_and_how_bad(half_done: Path, tmp_path: Path) -> None:
+    told = recent.summary(half_done)
+    assert (told.verdict, told.progress.split()[0]) == ("unfinished", "26")
+    assert told.saved
+    assert "no such file" in recent.summary(tmp_path / "gone.toml").trouble

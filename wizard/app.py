@@ -1,0 +1,343 @@
+"""The wizard as a Textual app: which sheet is open, how it is left, and how it ends when it is ended."""
+
+import gc
+import os
+import sys
+from collections.abc import Callable, Iterable, Sequence
+from pathlib import Path
+from typing import Any, ClassVar, cast
+
+from textual.app import App, SystemCommand
+from textual.binding import Binding, BindingType
+from textual.filter import LineFilter
+from textual.screen import Screen
+from textual.theme import Theme
+
+from wizard import recent, sheet_file, terminal
+from wizard.screens.sheet import SheetScreen
+from wizard.session import Disk, Session
+from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
+from wizard.words import count
+
+LOOK = Theme(
+    name="workbench",
+    primary="#6fa8c9", secondary="#c9a36f", accent="#e3b34c", foreground="#ecebe6", background="#15191c",
+    surface="#232a2f", panel="#20262b", success="#86cf86", warning="#f2bd55", error="#ff7a6b", dark=True,
+)  # fmt: skip
+DRAWINGS = ("braille", "blocks", "plain")
+
+
+class BuildSheetApp(App[None]):
+    """The wizard."""
+
+    CSS_PATH = "look.tcss"
+    TITLE = "Build sheet"
+    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (100, "-middle"), (118, "-wide"), (150, "-roomy")]  # noqa: RUF012
+    VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "quit", "Quit", priority=True)]
+
+    def __init__(self, path: Path | None = None, *, demo: bool = False, disk: Disk = sheet_file) -> None:
+        """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample."""
+        super().__init__()
+        self._path, self._demo, self._disk = path, demo, disk
+        self.session: Session | None = None
+        self.note = ""
+        """Something to tell that must stay in sight, such as where a file with comments was kept."""
+        self.close_up = False
+        self.drawing = recent.drawing()
+        self.ended = False
+        """Whether the program came to its end as it should."""
+        self.trouble_at_start = ""
+        self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
+        # Before anything is on the screen: a theme set later styles every widget a second time.
+        self.register_theme(LOOK)
+        if "TEXTUAL_THEME" not in os.environ:
+            self.theme = LOOK.name
+
+    def on_mount(self) -> None:
+        """From here on a signal saves and ends."""
+        self.set_timer(0.5, collect_garbage_again)
+        terminal.on_being_ended(self.end_now)
+
+    def get_default_screen(self) -> Screen[Any]:
+        """Start with what was asked for: opening it above an empty screen would take half as long again."""
+        if self._path is None:
+            return self._sized(self._start_screen())
+        if self._path.exists() or self._path.is_symlink():
+            return self._sized(self._screen_of(self._path, scratch=self._demo))
+        return self._sized(self._new_screen(self._path))
+
+    def get_line_filters(self) -> Sequence[LineFilter]:
+        """Textual's own filters, and the last net against control characters."""
+        return [*super().get_line_filters(), self._net]
+
+    # Opening
+
+    def open_path(self, path: Path, *, scratch: bool = False) -> None:
+        """Open a sheet; where it cannot be read, say so on the start screen."""
+        self._show(self._screen_of(path, scratch=scratch))
+
+    def open_new(self, file: SheetFile) -> None:
+        """Open a sheet that is not on disk yet."""
+        self._show(self._sheet_screen(file))
+
+    def ask_for_new(self) -> None:
+        """Ask for title, units and file of a new sheet."""
+        self._show(self._new_screen(None))
+
+    def action_start(self) -> None:
+        """The start screen, after leaving the open sheet properly."""
+
+        def show() -> None:
+            self.session = None
+            self._show(self._start_screen())
+
+        self.leave(show)
+
+    def _screen_of(self, path: Path, *, scratch: bool) -> Screen[Any]:
+        try:
+            return self._sheet_screen(self._disk.read(path), scratch=scratch)
+        except CannotRead as reason:
+            self.trouble_at_start = str(reason)
+            return self._start_screen()
+
+    def _sheet_screen(self, file: SheetFile, *, scratch: bool = False) -> SheetScreen:
+        self.session = Session(file, disk=self._disk, scratch=scratch)
+        self.note = ""
+        if not scratch:
+            recent.opened(file.path)
+        return SheetScreen(self.session)
+
+    def _new_screen(self, path: Path | None) -> Screen[Any]:
+        from wizard.screens.new_sheet import NewSheetScreen
+
+        return NewSheetScreen(path)
+
+    def _start_screen(self) -> Screen[Any]:
+        from wizard.screens.start import StartScreen
+
+        return StartScreen()
+
+    def _sized(self, screen: Screen[Any]) -> Screen[Any]:
+        """Give a screen its width and height classes before it is built, or every widget is styled twice."""
+        for size, points in (
+            (self.size.width, self.HORIZONTAL_BREAKPOINTS),
+            (self.size.height, self.VERTICAL_BREAKPOINTS),
+        ):
+            screen.add_class([name for least, name in points or () if size >= least][-1])
+        return screen
+
+    def _show(self, screen: Screen[Any]) -> None:
+        """Put a screen in place of those that are open. The one the program started with cannot be taken away."""
+        while len(self.screen_stack) > 2:
+            self.pop_screen()
+        if len(self.screen_stack) == 2:
+            self.switch_screen(self._sized(screen))
+        else:
+            self.push_screen(self._sized(screen))
+
+    # Leaving
+
+    async def action_quit(self) -> None:
+        """Quit, but not before everything typed is safe."""
+        self.leave(self._end)
+
+    def _end(self) -> None:
+        self.ended = True
+        self.exit(return_code=0)
+
+    @property
+    def sheet_screen(self) -> SheetScreen | None:
+        """The screen of the open sheet, wherever in the stack it is."""
+        sheets = (screen for screen in self.screen_stack if isinstance(screen, SheetScreen))
+        return next((screen for screen in sheets if screen.session is self.session), None)
+
+    def leave(self, go: Callable[[], None]) -> None:
+        """Leave the open sheet and then `go`. Asks where an entry cannot be read or the sheet cannot be saved."""
+        screen, session = self.sheet_screen, self.session
+        if session is None or screen is None:
+            go()
+            return
+        screen.flush()
+        unreadable = session.unreadable
+        if not unreadable:
+            self._save_and(go)
+            return
+
+        def answered(answer: str | None) -> None:
+            if answer == "leave":
+                self._save_and(go)
+            else:
+                self._back_to(unreadable[0])
+
+        from wizard.pages import ASKED
+        from wizard.screens.confirm import Ask
+
+        first = f"{ASKED[unreadable[0]].label}: {session.faults[unreadable[0]]}."
+        self.push_screen(
+            Ask(
+                f"{count(len(unreadable), 'entry', 'entries')} cannot be read",
+                f"{first} It is kept as it stands, but it counts as not answered.",
+                [("fix", "Go back and fix it"), ("leave", "Leave it as it is and go")],
+                instead="fix",
+            ),
+            answered,
+        )
+
+    def _back_to(self, name: str) -> None:
+        screen = self.sheet_screen
+        if screen is not None:
+            while self.screen is not screen:
+                self.pop_screen()
+            screen.go_to(name)
+
+    def _save_and(self, go: Callable[[], None]) -> None:
+        session = cast(Session, self.session)
+        try:
+            saved = session.save()
+        except ChangedOnDisk as reason:
+            self.ask_about_conflict(str(reason), go)
+            return
+        if saved:
+            go()
+            return
+
+        def answered(answer: str | None) -> None:
+            if answer == "again":
+                self._save_and(go)
+            elif answer == "lose":
+                go()
+
+        from wizard.screens.confirm import Ask
+
+        self.push_screen(
+            Ask(
+                "The answers cannot be saved",
+                session.trouble or "",
+                [("again", "Try again"), ("stay", "Stay here"), ("lose", "Leave, and lose what is not saved")],
+                instead="stay",
+            ),
+            answered,
+        )
+
+    def ask_about_conflict(self, reason: str, go: Callable[[], None]) -> None:
+        """Ask whose version of the file stays; nothing is overwritten before the answer. Then `go`."""
+        session = cast(Session, self.session)
+
+        def answered(answer: str | None) -> None:
+            going = True
+            if answer == "mine":
+                going = session.save(overwrite=True)
+            elif answer == "beside":
+                going = session.save_beside()
+                self.note = f"You are now working in {session.path.name}." if going else ""
+                recent.opened(session.path)
+            elif answer == "theirs":
+                going = self._take_theirs(session)
+            else:
+                going = False
+                session.trouble = f"{reason} Your answers are not saved. Ctrl+s asks again."
+            if screen := self.sheet_screen:
+                screen.conflict_settled()
+                if answer == "theirs" and going:
+                    screen.reload()
+            if going:
+                go()
+
+        from wizard.screens.confirm import Ask
+
+        self.push_screen(
+            Ask(
+                "The file has changed on disk",
+                f"{reason} Which version should stay?",
+                [
+                    ("beside", "Save mine beside it, under another name"),
+                    ("mine", "Keep mine: it replaces what is on disk now"),
+                    ("theirs", "Take theirs: my changes since the last save are dropped"),
+                ],
+                instead="later",
+            ),
+            answered,
+        )
+
+    def _take_theirs(self, session: Session) -> bool:
+        try:
+            session.take_theirs()
+        except CannotRead as reason:
+            session.trouble = str(reason)
+            return False
+        return True
+
+    def end_now(self, status: int) -> None:
+        """Told to stop, or the terminal is gone: save without asking and end."""
+        self.keep_what_is_typed()
+        self.ended = True
+        self.exit(return_code=status)
+
+    def keep_what_is_typed(self) -> None:
+        """Save the open sheet, with the entry that is being typed, without asking anything."""
+        if self.session is not None:
+            if screen := self.sheet_screen:
+                screen.flush()
+            self.session.save_come_what_may()
+
+    # The picture, the same wherever it is shown
+
+    def new_picture(self) -> Any:
+        """A picture in the style and view now chosen."""
+        from wizard.widgets.front_view import FrontView, best_drawing
+
+        if self.drawing not in DRAWINGS:
+            self.drawing = best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
+        picture = FrontView()
+        self.dress([picture])
+        return picture
+
+    def dress(self, pictures: Iterable[Any]) -> None:
+        """Put the style and view now chosen on pictures."""
+        for picture in pictures:
+            picture.drawing, picture.close_up = self.drawing, self.close_up
+
+    def next_drawing(self) -> None:
+        """The next style of drawing, remembered for next time."""
+        place = DRAWINGS.index(self.drawing) + 1 if self.drawing in DRAWINGS else 0
+        self.drawing = DRAWINGS[place % len(DRAWINGS)]
+        recent.set_drawing(self.drawing)
+
+    # The command palette: the same actions in words
+
+    def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
+        """Every key of the screen, in words."""
+        for binding in screen.BINDINGS:
+            if isinstance(binding, Binding) and binding.description:
+                action = binding.action if "." in binding.action else f"screen.{binding.action}"
+                keys = binding.key.replace("ctrl+", "^").replace(",", " or ").upper()
+                yield SystemCommand(binding.description, f"Key: {keys}", self._runner(action))
+        yield SystemCommand("Quit", "Key: ^Q", self.action_quit)
+
+    def _runner(self, action: str) -> Callable[[], Any]:
+        async def run_it() -> None:
+            await self.run_action(action)
+
+        return run_it
+
+
+def collect_garbage_again() -> None:
+    """After the start; what was made up to now stays for good, so that no keystroke waits for a look through it."""
+    gc.freeze()
+    gc.enable()
+
+
+def run(path: Path | None, *, demo: bool = False) -> int:
+    """Run the wizard and return the exit status: 0, or 1 when it did not end as it should."""
+    terminal.forgive_invalid_bytes()
+    # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
+    gc.disable()
+    app = BuildSheetApp(path, demo=demo)
+    app.run()
+    if app.ended and app.return_code is not None:
+        return app.return_code
+    app.keep_what_is_typed()
+    where = f" Your answers are saved in {app.session.path}." if app.session and not app.session.trouble else ""
+    print(f"buildsheet: the wizard ended unexpectedly.{where}", file=sys.stderr)  # noqa: T201
+    return 1

@@ -1,0 +1,29 @@
+"""The list of all checks: what is good, watch and stop, and who says so."""
+
+from collections.abc import Iterator
+
+from textual.content import Content
+
+from rules.sheet import STEPS
+from rules.trade import trade
+from wizard.screens.reading import ReadingScreen
+from wizard.words import lines, plain, verdict
+
+
+def checks_screen() -> ReadingScreen:
+    """All checks, by step."""
+    return ReadingScreen(f"All {len(trade().checks)} checks, their limits and sources", lines(*_all()))
+
+
+def _all() -> Iterator[Content | str]:
+    for step in STEPS:
+        notes = [node.note for node in trade().checks.values() if node.note.step == step.name]
+        if notes:
+            yield plain(step.title.upper(), "bold $text-accent")
+        for note in notes:
+            yield Content.assemble((note.title, "bold"), plain(f" ({note.id})", "$foreground 65%"))
+            for word, limit in (("good", note.good), ("watch", note.watch), ("stop", note.stop)):
+                if limit:
+                    yield Content.assemble("  ", verdict(word, width=6), limit)
+            yield plain(f"  Source, {note.grade}: {note.source}", "$foreground 65%")
+            yield ""

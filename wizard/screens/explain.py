@@ -1,0 +1,97 @@
+"""The working of any number or verdict: pick it from a list, read where it comes from."""
+
+from collections.abc import Iterator
+from typing import Any, ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Input, OptionList, Static
+
+from rules.explain import explain
+from rules.judge import Judged, shown
+from rules.sheet import FIELDS
+from rules.trade import trade
+from wizard.widgets.entry import Entry
+from wizard.widgets.items import Item, Items
+from wizard.widgets.lines import KeyLine
+from wizard.words import lines, plain, verdict
+
+
+class ExplainScreen(Screen[Any]):
+    """A list of everything that can be explained, narrowed by typing, and the working of one of it."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,f5", "back", show=False),
+        Binding("down", "to_list", show=False),
+        Binding("pageup", "scroll(-1)", show=False),
+        Binding("pagedown", "scroll(1)", show=False),
+    ]
+
+    def __init__(self, judged: Judged, at: str) -> None:
+        """at: name of the value, check or field to start on."""
+        super().__init__()
+        self._judged, self._at = judged, at
+
+    def compose(self) -> ComposeResult:
+        """Search line, list with the working below, keys."""
+        yield Static(plain("Explain a number or a verdict. Type part of its name."), classes="heading", markup=False)
+        yield Entry("", longest=60, id="search")
+        yield Items(list(self._items("")), at=self._at)
+        yield KeyLine(
+            [
+                ("Esc", "back", "screen.back"),
+                ("Up Down", "pick", "screen.to_list"),
+                ("PgUp PgDn", "scroll the working", "screen.scroll(1)"),
+            ]
+        )
+
+    def on_mount(self) -> None:
+        """Typing narrows the list."""
+        self.query_one("#search").focus()
+
+    def on_input_changed(self, event: Input.Changed) -> None:
+        """Keep what holds all the words typed."""
+        self.query_one(Items).show(list(self._items(event.value)))
+
+    def on_input_submitted(self) -> None:
+        """Enter goes down to the list."""
+        self.action_to_list()
+
+    def _items(self, search: str) -> Iterator[Item]:
+        wanted = search.lower().split()
+        for name, line in self._everything():
+            if all(word in f"{name} {name.replace('_', ' ')} {line.plain}".lower() for word in wanted):
+                yield Item(name, line, lambda name=name: self._working(name))  # type: ignore[misc]
+
+    def _everything(self) -> Iterator[tuple[str, Content]]:
+        judged = self._judged
+        for name in trade().values:
+            number = shown(name, judged) or ("does not apply" if name in judged.worked.not_here else "waits")
+            yield name, Content.assemble(plain(name.replace("_", " ").ljust(34)), plain(number))
+        for finding in judged.findings:
+            yield finding.check, Content.assemble(plain(finding.title.ljust(44)), verdict(finding.verdict))
+        for name, asked in FIELDS.items():
+            yield name, Content.assemble(plain(f"{asked.step}: {asked.label}".ljust(44)), plain(shown(name, judged)))
+
+    def _working(self, name: str) -> Content:
+        return lines(*explain(self._judged, name))
+
+    def action_back(self) -> None:
+        """Back to where it was opened."""
+        self.dismiss(None)
+
+    def action_to_list(self) -> None:
+        """The arrow keys move in the list."""
+        self.query_one(Items).focus_list()
+
+    def action_scroll(self, by: int) -> None:
+        """Scroll the working."""
+        about = self.query_one(".about")
+        about.scroll_relative(y=by * max(1, about.size.height - 1), animate=False)
+
+    def on_key(self, event: Any) -> None:
+        """Up at the top of the list goes back to the search line."""
+        if event.key == "up" and self.query_one(OptionList).has_focus and self.query_one(OptionList).highlighted == 0:
+            self.query_one("#search").focus()

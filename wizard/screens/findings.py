@@ -1,0 +1,98 @@
+"""All verdicts in full, worst first."""
+
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Static
+
+from rules.judge import Finding
+from rules.trade import trade
+from wizard.session import Session
+from wizard.widgets.items import Item, Items
+from wizard.widgets.lines import KeyLine
+from wizard.widgets.verdict_list import tally
+from wizard.words import lines, plain, verdict
+
+WIDEST_VERDICT = len("not for this build")
+
+
+class FindingsScreen(Screen[str | None]):
+    """Closes with the name of the entry to go to, or None."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,f2", "back", show=False),
+        Binding("f5,e", "explain", "Explain this verdict"),
+        Binding("f6", "units", "Show inches or millimetres"),
+    ]
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+
+    def compose(self) -> ComposeResult:
+        """Tally, list, keys."""
+        yield Static(Content.assemble("Verdicts: ", tally(self._session.judged)), classes="heading", markup=False)
+        yield Items(finding_items(self._session))
+        yield KeyLine(
+            [
+                ("Esc", "back", "screen.back"),
+                ("Enter", "go to the entry", "screen.back"),
+                ("F5", "explain", "screen.explain"),
+                ("F6", "units", "screen.units"),
+            ]
+        )
+
+    def on_mount(self) -> None:
+        """The arrow keys move in the list."""
+        self.query_one(Items).focus_list()
+
+    def on_items_chosen(self, event: Items.Chosen) -> None:
+        """Go to the first entry the finding rests on."""
+        self.dismiss(entry_behind(self._session, event.item_id))
+
+    def action_back(self) -> None:
+        """Back to the sheet."""
+        self.dismiss(None)
+
+    def action_explain(self) -> None:
+        """The working of the verdict under the cursor."""
+        from wizard.screens.explain import ExplainScreen
+
+        self.app.push_screen(ExplainScreen(self._session.judged, self.query_one(Items).at))
+
+    def action_units(self) -> None:
+        """The other units, here and on the sheet."""
+        self._session.switch_units()
+        self.query_one(Items).show(finding_items(self._session))
+
+
+def finding_items(session: Session) -> list[Item]:
+    """Every finding as a line and, when the cursor is on it, in full."""
+    return [
+        Item(
+            finding.check,
+            Content.assemble(verdict(finding.verdict, width=9), plain(finding.title)),
+            lambda finding=finding: about_finding(finding),  # type: ignore[misc]
+        )
+        for finding in session.judged.findings
+    ]
+
+
+def about_finding(finding: Finding) -> Content:
+    """A finding in full: what, what to change, who says so."""
+    told = [Content.assemble(verdict(finding.verdict), plain(f" {finding.title}", "bold")), plain(finding.text)]
+    if finding.change:
+        told.append(Content.assemble(("To change: ", "bold"), plain(finding.change)))
+    told.append(plain(f"Source, {finding.grade}: {finding.source}", "$foreground 65%"))
+    return lines(*told)
+
+
+def entry_behind(session: Session, check: str) -> str:
+    """The entry to go to for a finding: one it waits for, one to measure, else the first it rests on in its step."""
+    finding = next(found for found in session.judged.findings if found.check == check)
+    asked = trade().fields_of(check)
+    own = tuple(name for name in asked if name.startswith(f"{finding.step}."))
+    return (finding.waits_for or finding.estimated_from or own or asked)[0]

@@ -1,0 +1,102 @@
+"""A new sheet: its title, the units of its bare numbers, and its file."""
+
+import re
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, ClassVar, cast
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.screen import Screen
+from textual.widgets import Static
+
+from rules.sheet.asking import AskedField, printable
+from wizard import sheet_file
+from wizard.pages import HEADINGS
+from wizard.widgets.field_row import FieldRow
+from wizard.widgets.lines import KeyLine
+from wizard.words import plain
+
+if TYPE_CHECKING:
+    from wizard.app import BuildSheetApp
+
+FILE = AskedField("", "file", "File", "text", "Where the sheet is kept. Saved there after every entry.")
+HOW = (
+    "Give the build a title and say what a number without a unit means. "
+    "You can write any entry in the other system too, with its unit: 9 3/8 in, 260 mm."
+)
+
+
+class NewSheetScreen(Screen[Any]):
+    """Asks the little a sheet needs before the first step."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape", "app.start", show=False),
+        Binding("down", "app.focus_next", show=False),
+        Binding("up", "app.focus_previous", show=False),
+    ]
+
+    def __init__(self, path: Path | None) -> None:
+        """path: the file it is to be kept in; None to ask for one."""
+        super().__init__()
+        self._path = path
+        self._rows = {name: FieldRow(name, asked, None, "") for name, asked in HEADINGS.items()}
+        if path is None:
+            self._rows["file"] = FieldRow("file", FILE, None, "")
+
+    def compose(self) -> ComposeResult:
+        """The questions."""
+        yield Static(plain("A new sheet"), classes="heading", markup=False)
+        where = f" It is kept in {printable(self._path)}." if self._path else ""
+        yield Static(plain(HOW + where), classes="intro padded", markup=False)
+        yield from self._rows.values()
+        yield Static("", id="fault", classes="padded", markup=False)
+        yield KeyLine([("Enter", "next, then begin", "screen.begin"), ("Esc", "back", "app.start")])
+
+    def on_mount(self) -> None:
+        """Title first."""
+        self._rows["title"].editor.focus()
+
+    def on_field_row_typed(self, event: FieldRow.Typed) -> None:
+        """A file name follows the title until a person writes one."""
+        self._say("")
+        file = self._rows.get("file")
+        if event.field_name == "title" and file is not None:
+            file.reload(str(free_path(str(event.entry or ""))))
+
+    def on_field_row_done(self, event: FieldRow.Done) -> None:
+        """To the next question, and after the last into the sheet."""
+        rows = list(self._rows.values())
+        place = rows.index(event.row) + 1
+        if place < len(rows):
+            rows[place].editor.focus()
+        else:
+            self.action_begin()
+
+    def action_begin(self) -> None:
+        """Make the sheet and open it at its first step."""
+        title, units = str(self._rows["title"].entry or "").strip(), self._rows["units"].entry
+        path = self._path or Path(str(self._rows["file"].entry or "").strip() or free_path(title)).expanduser()
+        if not title:
+            self._say("Give the sheet a title, so that you know it on paper.", "title")
+        elif units not in ("inch", "metric"):
+            self._say("Choose what bare numbers mean: left and right choose, or press i or m.", "units")
+        elif path.exists():
+            self._say(f"There is already a file {printable(path)}. Choose another name.", "file")
+        else:
+            file = sheet_file.new(path if path.suffix else path.with_suffix(".toml"))
+            file.document |= {"title": title, "units": units}
+            cast("BuildSheetApp", self.app).open_new(file)
+
+    def _say(self, fault: str, name: str = "") -> None:
+        self.query_one("#fault", Static).update(plain(fault, "bold $text-error"))
+        if name in self._rows:
+            self._rows[name].editor.focus()
+
+
+def free_path(title: str) -> Path:
+    """A file name made from a title, not yet taken in this folder."""
+    stem = re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-")[:40] or "build-sheet"
+    number = 1
+    while (path := Path(f"{stem}{f'-{number}' if number > 1 else ''}.toml")).exists():
+        number += 1
+    return path

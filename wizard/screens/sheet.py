@@ -1,0 +1,283 @@
+"""The sheet: steps, form, verdicts and picture. Everything starts from here."""
+
+from typing import TYPE_CHECKING, Any, ClassVar, cast
+
+from textual import work
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Horizontal, Vertical
+from textual.screen import Screen
+from textual.widgets import Static
+
+from wizard.pages import PAGES, REVIEW, first_unfinished, page_of
+from wizard.session import Session
+from wizard.sheet_file import ChangedOnDisk
+from wizard.widgets.form import FormPage
+from wizard.widgets.lines import KeyLine, TopLine
+from wizard.widgets.step_list import StepChosen, StepList, StepStrip
+from wizard.widgets.verdict_list import VerdictList
+from wizard.words import plain
+
+if TYPE_CHECKING:
+    from wizard.app import BuildSheetApp
+    from wizard.widgets.review import Review
+
+KEYS = (
+    ("F1", "help", "screen.help"),
+    ("F2", "verdicts", "screen.findings"),
+    ("F3", "picture", "screen.picture"),
+    ("F5", "explain", "screen.explain"),
+    ("F7 F8", "step back, on", "screen.turn_by(1)"),
+    ("^q", "quit", "app.quit"),
+)
+
+
+class SheetScreen(Screen[None]):
+    """One sheet being filled in."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        # Some terminals keep F1 for themselves.
+        Binding("f1,ctrl+g", "help", "Help for this step"),
+        Binding("f2", "findings", "All verdicts"),
+        Binding("f3", "picture", "The picture, full screen"),
+        Binding("f4", "close_up", "Picture: close up, or the whole wheel"),
+        Binding("ctrl+t", "drawing", "Picture: another way of drawing"),
+        Binding("f5", "explain", "Explain a number"),
+        Binding("f6", "units", "Show inches or millimetres"),
+        Binding("f7,ctrl+b", "turn_by(-1)", "Step back"),
+        Binding("f8,ctrl+n", "turn_by(1)", "Next step"),
+        Binding("f9", "checks", "List of all checks"),
+        Binding("ctrl+s", "save", "Save now"),
+        Binding("ctrl+l", "checklist", "The fabrication checklist"),
+        Binding("ctrl+o", "app.start", "Open another sheet"),
+    ]
+    AUTO_FOCUS = None
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self.session = session
+        self.number = first_unfinished(session.judged)
+        self._asking = False
+
+    @property
+    def _app(self) -> "BuildSheetApp":
+        return cast("BuildSheetApp", self.app)
+
+    # Parts
+
+    def compose(self) -> ComposeResult:
+        """Top line, steps, the open page, and the side where there is room for it."""
+        yield TopLine(self.session)
+        yield StepStrip()
+        with Horizontal(id="work"):
+            yield StepList()
+            with Vertical(id="middle"):
+                yield Static("", id="trouble", markup=False)
+            with Vertical(id="side"):
+                yield VerdictList()
+        yield KeyLine(KEYS)
+
+    def _page_widget(self) -> "FormPage | Review":
+        if self.number == REVIEW:
+            from wizard.widgets.review import Review
+
+            return Review(self.session)
+        return FormPage(PAGES[self.number], self.session)
+
+    @property
+    def page(self) -> "FormPage | Review":
+        """The page that is open."""
+        return cast("FormPage | Review", self.query_one("#page"))
+
+    def on_mount(self) -> None:
+        """Show where the sheet stands."""
+        self.show_all()
+
+    def on_screen_resume(self) -> None:
+        """The page comes only now: a screen styles anew all that is on it when it comes to the front."""
+        if not self.query("#page"):
+            self.call_later(self._first_page)
+
+    async def _first_page(self) -> None:
+        await self.query_one("#middle").mount(self._page_widget())
+        self.page.start()
+        if self.session.file.digest is None:
+            self.save()
+
+    def on_resize(self) -> None:
+        """The picture is only made where there is room for it: it would cost a third of the start."""
+        side = self.query_one("#side")
+        if self.size.width >= 100 and not side.query("FrontView"):
+            self.call_after_refresh(self._add_picture)
+
+    async def _add_picture(self) -> None:
+        from wizard.widgets.front_view import FrontView
+
+        side = self.query_one("#side")
+        if not side.query(FrontView):
+            await side.mount(self._app.new_picture(), before=0)
+            self._show_picture()
+
+    def show_all(self) -> None:
+        """Repaint everything that follows from the answers."""
+        judged = self.session.judged
+        self.query_one(TopLine).show()
+        for steps in (self.query_one(StepStrip), self.query_one(StepList)):
+            steps.show(judged, self.number)
+        self.query_one(VerdictList).show(judged)
+        trouble = self.query_one("#trouble", Static)
+        notes = [self.session.trouble or "", self._app.note]
+        if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
+            trouble.update(plain("  ".join(note for note in notes if note)))
+            trouble.set_class(any(notes), "shown")
+        self._show_picture()
+
+    def _show_picture(self) -> None:
+        for picture in self.query("#side FrontView"):
+            cast(Any, picture).show(self.session.judged.worked.known, self.session.judged.shown_in)
+
+    # What happens on the page
+
+    def on_form_page_edited(self) -> None:
+        """Verdicts and picture follow each keystroke."""
+        self.show_all()
+
+    def on_form_page_left(self) -> None:
+        """Save as soon as an entry is done."""
+        self.save()
+
+    def on_form_page_finished(self) -> None:
+        """Enter on the last entry opens the next step."""
+        self.action_turn_by(1)
+
+    def on_step_chosen(self, event: StepChosen) -> None:
+        """A click on a step opens it."""
+        self.open_page(event.number)
+
+    @work(exclusive=True, group="page")
+    async def open_page(self, number: int, name: str = "", *, anew: bool = False) -> None:
+        """Open a page, with the cursor in the named entry or where there is something to do.
+
+        anew: what stands in the open page's entries is of the past and must not get into the sheet.
+        """
+        if not anew:
+            self.flush()
+        if number != self.number or anew:
+            self.number = number
+            middle = self.query_one("#middle")
+            with self.app.batch_update():
+                await self.page.remove()
+                await middle.mount(self._page_widget())
+        self.show_all()
+        page = self.page
+        if name and isinstance(page, FormPage):
+            page.focus_on(name)
+        else:
+            page.start()
+        self.save()
+
+    def go_to(self, name: str) -> None:
+        """Open the page that asks for an entry, with the cursor in it."""
+        self.open_page(page_of(name), name)
+
+    def flush(self) -> None:
+        """Take over what was typed a moment ago."""
+        for page in self.query(FormPage):
+            page.flush()
+
+    def reload(self) -> None:
+        """Show the sheet anew after it was taken from disk."""
+        self.open_page(first_unfinished(self.session.judged), anew=True)
+
+    # Saving
+
+    def save(self) -> None:
+        """Save; where the file has changed on disk, ask whose version stays."""
+        if self._asking:
+            return
+        try:
+            self.session.save()
+        except ChangedOnDisk as reason:
+            self._asking = True
+            self._app.ask_about_conflict(str(reason), lambda: None)
+        self.show_all()
+
+    def conflict_settled(self) -> None:
+        """Saving may ask again."""
+        self._asking = False
+        self.show_all()
+
+    # Keys
+
+    def action_save(self) -> None:
+        """Save now, and try again where it failed before."""
+        self.flush()
+        self.session.unsaved = True
+        self.save()
+
+    def action_turn_by(self, by: int) -> None:
+        """The next or the previous step."""
+        self.open_page(max(0, min(len(PAGES) - 1, self.number + by)))
+
+    def action_units(self) -> None:
+        """Show results in the other units. Entries stay as they were typed."""
+        self.session.switch_units()
+        self.show_all()
+        self.page.show_all()
+
+    def action_close_up(self) -> None:
+        """Close up on the upright, or the whole wheel again."""
+        self._app.close_up = not self._app.close_up
+        self._app.dress(self.query("FrontView"))
+
+    def action_drawing(self) -> None:
+        """Another way of drawing the picture."""
+        self._app.next_drawing()
+        self._app.dress(self.query("FrontView"))
+
+    def action_help(self) -> None:
+        """Help for the open step."""
+        from wizard.screens.help import HelpScreen
+
+        page = self.page
+        self.app.push_screen(HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else ""))
+
+    def action_findings(self) -> None:
+        """All verdicts in full."""
+        from wizard.screens.findings import FindingsScreen
+
+        self.app.push_screen(FindingsScreen(self.session), self._jump)
+
+    def _jump(self, name: str | None) -> None:
+        if name:
+            self.go_to(name)
+
+    def action_picture(self) -> None:
+        """The picture, full screen."""
+        from wizard.screens.picture import PictureScreen
+
+        self.app.push_screen(PictureScreen(self.session))
+
+    def action_explain(self) -> None:
+        """The working of a number or verdict."""
+        from wizard.screens.explain import ExplainScreen
+
+        self.app.push_screen(ExplainScreen(self.session.judged, self.page.current))
+
+    def action_checks(self) -> None:
+        """All checks with their limits and sources."""
+        from wizard.screens.checks import checks_screen
+
+        self.app.push_screen(checks_screen())
+
+    def action_write(self, ending: str) -> None:
+        """Write the checklist beside the sheet."""
+        if not isinstance(self.page, FormPage):
+            self.page.write(ending)
+
+    def action_checklist(self) -> None:
+        """The fabrication checklist, to tick off."""
+        from wizard.screens.checklist import ChecklistScreen
+
+        self.flush()
+        self.app.push_screen(ChecklistScreen(self.session), lambda _: self.save())

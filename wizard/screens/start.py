@@ -1,0 +1,133 @@
+"""Where the program starts when no sheet was named: a new sheet, one begun before, or the sample."""
+
+import shutil
+import tempfile
+from contextlib import suppress
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, ClassVar, cast
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Static
+
+from rules.sheet.asking import printable
+from wizard import recent
+from wizard.recent import Summary
+from wizard.widgets.items import Item, Items
+from wizard.widgets.lines import KeyLine
+from wizard.words import lines, plain, verdict
+
+if TYPE_CHECKING:
+    from wizard.app import BuildSheetApp
+
+WHAT_IT_IS = (
+    "Plan the front uprights you build from a production hub, rotor, caliper and wheel. It asks for what you can "
+    "measure, checks it as you type, and writes a build sheet with warnings and a fabrication checklist."
+)
+WHAT_IT_IS_NOT = "It informs a builder; it does not certify. Local rules, the inspector and a licensed engineer decide."
+
+
+class StartScreen(Screen[Any]):
+    """New, resume, or look round."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("delete", "forget", show=False)]
+
+    def compose(self) -> ComposeResult:
+        """What the program is, then what can be opened."""
+        yield Static(plain("Build sheets for home-built front uprights"), classes="heading", markup=False)
+        trouble = self._app.trouble_at_start
+        self._app.trouble_at_start = ""
+        yield Static(
+            lines(WHAT_IT_IS, plain(WHAT_IT_IS_NOT, "bold"), *([plain(trouble, "bold $text-error")] if trouble else [])),
+            classes="intro padded", markup=False,
+        )  # fmt: skip
+        yield Items(self._items([]))
+        yield KeyLine(
+            [
+                ("Enter", "open", "screen.open"),
+                ("Delete", "take off the list", "screen.forget"),
+                ("^p", "all commands", "app.command_palette"),
+                ("^q", "quit", "app.quit"),
+            ]
+        )
+
+    @property
+    def _app(self) -> "BuildSheetApp":
+        return cast("BuildSheetApp", self.app)
+
+    def on_mount(self) -> None:
+        """The list of sheets is read after the first picture is on the screen."""
+        self.query_one(Items).focus_list()
+        self.call_after_refresh(self._read)
+
+    def _read(self) -> None:
+        known = recent.recent()
+        here = [path for path in sheets_here() if path.absolute() not in known]
+        self.query_one(Items).show(self._items([recent.summary(path) for path in [*known, *here]]))
+
+    def _items(self, sheets: list[Summary]) -> list[Item]:
+        return [
+            Item(
+                "new",
+                plain("New sheet", "bold"),
+                lambda: Content("Start from nothing. It takes title and units first."),
+            ),
+            *(_sheet_item(sheet) for sheet in sheets),
+            Item(
+                "sample",
+                plain("Look round a finished sample"),
+                lambda: Content("Opens a scratch copy: change what you like, nothing of it is kept."),
+            ),
+        ]
+
+    def on_items_chosen(self, event: Items.Chosen) -> None:
+        """Open what was chosen."""
+        if event.item_id == "new":
+            self._app.ask_for_new()
+        elif event.item_id == "sample":
+            self._app.open_path(_scratch_sample(), scratch=True)
+        else:
+            self._app.open_path(Path(event.item_id))
+
+    def action_open(self) -> None:
+        """Open the line the cursor is on."""
+        items = self.query_one(Items)
+        items.post_message(Items.Chosen(items.at))
+
+    def action_forget(self) -> None:
+        """Take a sheet off the list; its file stays."""
+        recent.forget(Path(self.query_one(Items).at))
+        self._read()
+
+
+def sheets_here() -> list[Path]:
+    """Build sheets in the folder the program was started in."""
+    found = []
+    with suppress(OSError):
+        for path in sorted(Path.cwd().glob("*.toml")):
+            with suppress(OSError), path.open("rb") as file:
+                if b"sheet_version" in file.read(2000):
+                    found.append(path)
+    return found[: recent.MOST]
+
+
+def _sheet_item(sheet: Summary) -> Item:
+    name = printable(sheet.path.name)
+    if sheet.trouble:
+        return Item(str(sheet.path), plain(f"{name}: cannot be opened", "$text-error"), lambda: plain(sheet.trouble))
+    line = Content.assemble(plain(f"{sheet.title}  ", "bold"), verdict(sheet.verdict), plain(f" · {sheet.progress}"))
+    return Item(
+        str(sheet.path),
+        line,
+        lambda: plain(f"{printable(sheet.path)}\nLast saved {sheet.saved}. Opens at the first unfinished step."),
+    )
+
+
+def _scratch_sample() -> Path:
+    from sample_sheets import FINISHED, sample
+
+    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-")) / f"{FINISHED}.toml"
+    shutil.copyfile(sample(FINISHED), scratch)
+    return scratch

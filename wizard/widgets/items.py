@@ -1,0 +1,88 @@
+"""A list to walk through with the arrow keys, and below it all about the line the cursor is on."""
+
+from collections.abc import Callable, Sequence
+from typing import NamedTuple
+
+from textual import on
+from textual.app import ComposeResult
+from textual.containers import Vertical, VerticalScroll
+from textual.content import Content
+from textual.message import Message
+from textual.widgets import OptionList, Static
+from textual.widgets.option_list import Option
+
+
+class Item(NamedTuple):
+    """One line of the list: what it stands for, how it reads, and what is told of it below; a heading tells nothing."""
+
+    id: str
+    line: Content
+    about: Callable[[], Content] | None
+
+
+class Items(Vertical):
+    """The list and the text about one of its lines."""
+
+    class Chosen(Message):
+        """Enter was pressed on a line, or it was clicked."""
+
+        def __init__(self, id: str) -> None:
+            super().__init__()
+            self.item_id = id
+
+    def __init__(self, items: Sequence[Item] = (), *, at: str = "") -> None:
+        """at: id of the line to start on."""
+        super().__init__()
+        self._items = {item.id: item for item in items}
+        self._at = at
+
+    def compose(self) -> ComposeResult:
+        """List above, text below."""
+        yield OptionList(*self._options(), markup=False, compact=True)
+        with VerticalScroll(classes="about", can_focus=False):
+            yield Static("", markup=False)
+
+    def _options(self) -> list[Option]:
+        return [Option(item.line, id=item.id, disabled=item.about is None) for item in self._items.values()]
+
+    def on_mount(self) -> None:
+        """Start on the line asked for."""
+        self._move_to(self._at)
+
+    def show(self, items: Sequence[Item]) -> None:
+        """Another list; the cursor stays on its line where that is still there."""
+        at = self.at
+        self._items = {item.id: item for item in items}
+        options = self.query_one(OptionList)
+        options.clear_options()
+        options.add_options(self._options())
+        self._move_to(at)
+        self._tell()
+
+    def _move_to(self, id: str) -> None:
+        options = self.query_one(OptionList)
+        names = [item.id for item in self._items.values() if item.about]
+        options.highlighted = list(self._items).index(id if id in names else names[0]) if names else None
+
+    @property
+    def at(self) -> str:
+        """Id of the line the cursor is on; empty when the list is."""
+        here = self.query_one(OptionList).highlighted
+        return list(self._items)[here] if here is not None and here < len(self._items) else ""
+
+    def focus_list(self) -> None:
+        """The arrow keys move in the list from now on."""
+        self.query_one(OptionList).focus()
+
+    @on(OptionList.OptionHighlighted)
+    def _tell(self) -> None:
+        item = self._items.get(self.at)
+        about = self.query_one(".about", VerticalScroll)
+        about.query_one(Static).update(item.about() if item and item.about else Content(""))
+        about.scroll_home(animate=False)
+
+    @on(OptionList.OptionSelected)
+    def _selected(self, event: OptionList.OptionSelected) -> None:
+        event.stop()
+        if event.option_id:
+            self.post_message(self.Chosen(event.option_id))

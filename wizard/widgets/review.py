@@ -1,0 +1,138 @@
+"""The last page: what the checks say, what is missing, and the papers to take to the bench."""
+
+from collections.abc import Iterator
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Vertical
+from textual.content import Content
+from textual.widgets import Static
+
+from rules.sheet.asking import printable
+from wizard.pages import ASKED, PAGES, page_of
+from wizard.paper_file import CannotWrite, ChangedByHand, beside, free_name, write_paper
+from wizard.screens.confirm import Ask
+from wizard.screens.findings import entry_behind, finding_items
+from wizard.session import Session
+from wizard.widgets.items import Item, Items
+from wizard.widgets.lines import key_content, progress
+from wizard.words import count, lines, plain, verdict
+
+PAPERS = (
+    ("c", "checklist on screen", "screen.checklist"),
+    ("t", "write it as text", "screen.write('.txt')"),
+    ("m", "as Markdown", "screen.write('.md')"),
+    ("w", "for the welder", "screen.write('.welder.txt')"),
+)
+
+
+class Review(Vertical):
+    """Entries to fix, entries missing, then every finding, worst first. Enter goes there."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("c", "screen.checklist", show=False),
+        Binding("t", "screen.write('.txt')", show=False),
+        Binding("m", "screen.write('.md')", show=False),
+        Binding("w", "screen.write('.welder.txt')", show=False),
+        Binding("e", "screen.explain", show=False),
+    ]
+
+    def __init__(self, session: Session) -> None:
+        super().__init__(id="page")
+        self._session = session
+        self.said = ""
+
+    def compose(self) -> ComposeResult:
+        """How the sheet stands, the papers, the list."""
+        yield Static("", id="standing", markup=False)
+        yield Items(list(self._items()))
+
+    def on_mount(self) -> None:
+        """Show how the sheet stands."""
+        self._stand()
+
+    def _stand(self) -> None:
+        judged = self._session.judged
+        standing = Content.assemble("This sheet: ", verdict(judged.verdict), f" · {progress(judged)}")
+        said = [plain(self.said, "bold $text-success")] if self.said else []
+        self.query_one("#standing", Static).update(lines(standing, key_content(PAPERS), *said))
+
+    def say(self, words: str) -> None:
+        """Tell what was done, in a line that stays."""
+        self.said = words
+        self._stand()
+
+    def show_all(self) -> None:
+        """Show everything anew, in the units now chosen."""
+        self._stand()
+        self.query_one(Items).show(list(self._items()))
+
+    def start(self) -> None:
+        """The arrow keys move in the list."""
+        self.query_one(Items).focus_list()
+
+    @property
+    def current(self) -> str:
+        """What F5 explains: the check or entry under the cursor."""
+        return self.query_one(Items).at
+
+    def _items(self) -> Iterator[Item]:
+        sheet = self._session.judged.sheet
+        for fault in sheet.faults:
+            label = ASKED[fault.where].label if fault.where in ASKED else printable(fault.where)
+            line = Content.assemble(("to fix   ", "bold $text-error"), plain(label))
+            yield Item(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
+        for name in sheet.missing:
+            if name not in self._session.faults:
+                words = f"{ASKED[name].label} ({PAGES[page_of(name)].short})"
+                line = Content.assemble(("missing  ", "bold $text-accent"), plain(words))
+                yield Item(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
+        yield from finding_items(self._session)
+        if sheet.unknown:
+            names = ", ".join(printable(name) for name in sheet.unknown)
+            yield Item(
+                "unknown",
+                plain(f"kept     {count(len(sheet.unknown), 'entry', 'entries')} this version does not know"),
+                lambda: plain(f"Kept in the file as they are: {names}."),
+            )
+
+    def on_items_chosen(self, event: Items.Chosen) -> None:
+        """Go to the entry behind the line."""
+        event.stop()
+        screen = self.screen
+        checks = {finding.check for finding in self._session.judged.findings}
+        name = entry_behind(self._session, event.item_id) if event.item_id in checks else event.item_id
+        if name in ASKED:
+            screen.go_to(name)  # type: ignore[attr-defined]
+
+    def write(self, ending: str, *, overwrite: bool = False, other_name: bool = False) -> None:
+        """Write the checklist beside the sheet. Asks before replacing one that was changed by hand."""
+        from wizard.paper.checklist_text import as_markdown, as_text
+
+        session = self._session
+        part = "welder" if ending.startswith(".welder") else "whole"
+        as_words = as_markdown if ending.endswith(".md") else as_text
+        path = beside(session.path, ending)
+        path = free_name(path) if other_name else path
+
+        def answered(answer: str | None) -> None:
+            if answer in ("replace", "other"):
+                self.write(ending, overwrite=answer == "replace", other_name=answer == "other")
+
+        try:
+            write_paper(path, as_words(session.judged, session.document, part), overwrite=overwrite)  # type: ignore[arg-type]
+        except CannotWrite as reason:
+            self.say(str(reason))
+        except ChangedByHand as reason:
+            answers = [
+                ("other", f"Write this one as {free_name(path).name}"),
+                ("replace", "Replace it: what was changed in it is lost"),
+                ("leave", "Leave it"),
+            ]
+            question = Ask(
+                "Somebody has changed that checklist", f"{reason} What should happen to it?", answers, instead="leave"
+            )
+            self.app.push_screen(question, answered)
+        else:
+            self.say(f"Written: {printable(path)}")
