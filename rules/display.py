@@ -3,6 +3,7 @@
 import math
 from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 
 from rules.quantity import INCH, KINDS, POUND, POUND_FORCE, Kind, Units
 
@@ -47,6 +48,7 @@ def show(number: float, unit: str, units: Units) -> str:
     return f"{figure} {symbol}"
 
 
+@lru_cache(maxsize=4096)  # a sheet is judged anew at every keystroke, and most figures stay
 def both(number: float, unit: str, units: Units) -> str:
     """The number in the sheet's units, with the other system in brackets where it differs.
 

@@ -188,7 +188,9 @@ class Graph:
         chain = (*self._needs[name], name)
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
         stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
-        trial = Worked(dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken))
+        trial = Worked(
+            dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken)
+        )
 
         def with_answer(answer: Any) -> Worked:
             trial.known[field_name] = answer

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from functools import cache
 
 from rules.display import both, in_a_sentence, show
 from rules.graph import CheckNote, Graph, Node, Worked
@@ -110,6 +111,7 @@ def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, uni
     return figures
 
 
+@cache
 def label(name: str) -> str:
     """A field's label as words in a sentence, with its step where two steps ask the same: "wheel bolt circle"."""
     words = in_a_sentence(FIELDS[name].label)

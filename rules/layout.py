@@ -93,9 +93,7 @@ def layout(judged: Judged) -> Iterator[Line]:
     for place in PLACES:
         yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
     count, thread = (shown(name, judged) or BLANK for name in ("hub.mount_bolts", "hub.mount_bolt_thread"))
-    yield Line(
-        "layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do"
-    )
+    yield Line("layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do")
 
 
 def measured_again(judged: Judged, before_welding: bool) -> Iterator[Line]:
@@ -141,7 +139,11 @@ def target(judged: Judged, name: str, ways: tuple[str, str] = ("", ""), by_tape:
     size = abs(number) if ways[0] else number
     full = show(size, unit, judged.shown_in)
     first = tape(size, judged.shown_in) if by_tape and unit == "mm" else full
-    parts = [first, f"({full})" if full != first else "", "" if _is_nought(full) else ways[0] if number > 0 else ways[1]]
+    parts = [
+        first,
+        f"({full})" if full != first else "",
+        "" if _is_nought(full) else ways[0] if number > 0 else ways[1],
+    ]
     words = " ".join(part for part in parts if part)
     if name in worked.estimated:
         words += f"; estimate - measure {and_list(worked.estimated[name])}"

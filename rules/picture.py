@@ -160,9 +160,7 @@ def _lobe(inner: Point, half_width: float, reach: float, squareness: float) -> l
     sidewall = []
     for step in range(8):
         angle = step / 8 * math.pi / 2
-        sidewall.append(
-            (seat + (half_width - seat) * math.sin(angle), widest - (widest - bead) * math.cos(angle))
-        )
+        sidewall.append((seat + (half_width - seat) * math.sin(angle), widest - (widest - bead) * math.cos(angle)))
     outboard = [*sidewall, *_quarter(half_width, widest, reach, squareness)]
     return [*outboard, *((-y, r) for y, r in reversed(outboard[:-1]))]
 
@@ -307,9 +305,7 @@ def _axis(facts: _Known) -> Iterator[Item]:
 def _from_centre_plane(words: str, inboard: float, height: float) -> Dimension:
     """A dimension from the tyre centre plane to the axis; its words stand beyond the axis."""
     end = (-inboard, height)
-    return Dimension(
-        (0.0, height), end, Label("axis", end, words, "inboard" if inboard >= 0 else "outboard", inboard)
-    )
+    return Dimension((0.0, height), end, Label("axis", end, words, "inboard" if inboard >= 0 else "outboard", inboard))
 
 
 def _whole_frame(facts: _Known) -> Box:

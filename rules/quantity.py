@@ -9,6 +9,7 @@ import re
 import unicodedata
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 Units = Literal["inch", "metric"]
@@ -131,6 +132,12 @@ def parse(entry: object, kind_name: str, units: Units | None) -> float:
         raise EntryError(f"this should be {_a(kind)} such as {_example(kind, units)}")
     if not isinstance(entry, str):
         return _finite(_bare(float_of(entry), kind, units, as_typed(entry)), as_typed(entry), kind, units)
+    return _parse_text(entry, kind_name, units)
+
+
+@lru_cache(maxsize=4096)  # a sheet is read anew at every keystroke, and most entries stay
+def _parse_text(entry: str, kind_name: str, units: Units | None) -> float:
+    kind = KINDS[kind_name]
     text = plain_number_text(entry)
     if not text:
         raise EntryError(f"nothing is written here; for example {_example(kind, units)}")

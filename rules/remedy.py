@@ -48,11 +48,7 @@ def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, un
         return judgement is not None and judgement.verdict == "good"
 
     step = INCH if asked.whole_inches else _grid(asked, units)
-    found = [
-        answer
-        for direction in (-1, 1)
-        if (answer := _first_good(good, now, direction, step, asked)) is not None
-    ]
+    found = [answer for direction in (-1, 1) if (answer := _first_good(good, now, direction, step, asked)) is not None]
     if not found:
         alike = [worked.known.get(given.origin) for given in node.inputs if graph.units[given.origin] == asked.unit]
         found = [answer for answer in alike if isinstance(answer, float) and good(answer)]

@@ -248,7 +248,9 @@ def inspect_first(judged: Judged) -> Iterator[Line]:
     Nothing where strength is not judged.
     """
     parts = ranked(judged)
-    first = [one for place, one in enumerate(parts[:MOST_FIRST]) if place < LEAST_FIRST or not reaches(one.factor, GOOD)]
+    first = [
+        one for place, one in enumerate(parts[:MOST_FIRST]) if place < LEAST_FIRST or not reaches(one.factor, GOOD)
+    ]
     if first:
         text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
         yield Line("inspect.first", DRIVE, text, kind="caution")

@@ -24,7 +24,7 @@ LOOK = Theme(
     primary="#6fa8c9", secondary="#c9a36f", accent="#e3b34c", foreground="#ecebe6", background="#15191c",
     surface="#232a2f", panel="#20262b", success="#86cf86", warning="#f2bd55", error="#ff7a6b", dark=True,
 )  # fmt: skip
-DRAWINGS = ("braille", "blocks", "plain")
+DRAWINGS: tuple[recent.Drawing, ...] = ("braille", "blocks", "plain")
 
 
 class BuildSheetApp(App[None]):
@@ -44,7 +44,7 @@ class BuildSheetApp(App[None]):
         self.note = ""
         """Something to tell that must stay in sight, such as where a file with comments was kept."""
         self.close_up = False
-        self.drawing = recent.drawing()
+        self.drawing: recent.Drawing = ""
         self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
@@ -287,7 +287,8 @@ class BuildSheetApp(App[None]):
         """A picture in the style and view now chosen."""
         from wizard.widgets.front_view import FrontView, best_drawing
 
-        if self.drawing not in DRAWINGS:
+        self.drawing = self.drawing or recent.drawing()
+        if not self.drawing:
             self.drawing = best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
         picture = FrontView()
         self.dress([picture])

@@ -49,7 +49,9 @@ def _parser(name: str) -> argparse.ArgumentParser:
 
 def _open(given: list[str]) -> int:
     parser = argparse.ArgumentParser(prog="buildsheet", usage=USAGE, add_help=True)
-    parser.add_argument("file", nargs="?", type=Path, metavar="FILE.toml", help="a build sheet; new or half-finished is fine")
+    parser.add_argument(
+        "file", nargs="?", type=Path, metavar="FILE.toml", help="a build sheet; new or half-finished is fine"
+    )
     chosen: Path | None = parser.parse_args(given).file
     return _wizard(chosen)
 

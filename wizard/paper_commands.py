@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Literal
 
 from rules.quantity import EntryError
 from wizard.command_line import NO_STOP, UNREADABLE, complain, fault_lines, judged_file
-from wizard.paper.folder import ChangedByHand, folder_beside, write_hand_over, write_papers
+from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
 from wizard.sheet_file import CannotSave
 
 if TYPE_CHECKING:
@@ -70,11 +70,6 @@ def _part(options: argparse.Namespace) -> Literal["whole", "welder"]:
 
 def _paper(judged: "Judged", options: argparse.Namespace) -> str:
     return options.paper or usual_paper(judged)
-
-
-def usual_paper(judged: "Judged") -> str:
-    """The paper found in a shop that measures so."""
-    return "letter" if judged.shown_in == "inch" else "a4"
 
 
 def _write(writer: Writer, judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> bool:

@@ -1,12 +1,15 @@
 """The sheets opened lately and how the picture is drawn. Losing this file loses nothing that matters."""
 
-import json
 import os
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Literal
 
+if TYPE_CHECKING:
+    from wizard.state import State
+
+Drawing = Literal["", "braille", "blocks", "plain"]
 MOST = 6
 STATE_VARIABLE = "BUILDSHEET_STATE"
 """Names another folder for the file, for tests and for sticks without a home folder."""
@@ -23,50 +26,28 @@ def folder() -> Path:
 
 def recent() -> list[Path]:
     """The sheets opened lately, the last one first."""
-    paths = _remembered().get("recent")
-    return (
-        [Path(path) for path in paths if isinstance(path, str) and "\0" not in path][:MOST]
-        if isinstance(paths, list)
-        else []
-    )
+    return [Path(path) for path in _remembered().recent][:MOST]
 
 
 def opened(path: Path) -> None:
     """Put a sheet at the top of the list."""
     here = str(path.absolute())
-    _remember("recent", [here, *(str(other) for other in recent() if str(other) != here)][:MOST])
+    _remember(recent=[here, *(str(other) for other in recent() if str(other) != here)][:MOST])
 
 
 def forget(path: Path) -> None:
     """Take a sheet off the list. The file itself stays."""
-    _remember("recent", [str(other) for other in recent() if other != path])
+    _remember(recent=[str(other) for other in recent() if other != path])
 
 
-def drawing() -> str:
+def drawing() -> Drawing:
     """The style the picture was last drawn in; empty when nothing was chosen."""
-    chosen = _remembered().get("drawing")
-    return chosen if isinstance(chosen, str) else ""
+    return _remembered().drawing
 
 
-def set_drawing(style: str) -> None:
+def set_drawing(style: Drawing) -> None:
     """Remember how the picture is drawn."""
-    _remember("drawing", style)
-
-
-def written(path: Path) -> str:
-    """The digest of a paper as this program last wrote it; empty when it never did."""
-    papers = _remembered().get("papers")
-    digest = papers.get(str(path.absolute())) if isinstance(papers, dict) else None
-    return digest if isinstance(digest, str) else ""
-
-
-def set_written(path: Path, digest: str) -> None:
-    """Remember how a paper was written, to know later whether a person has changed it."""
-    papers = _remembered().get("papers")
-    held = papers if isinstance(papers, dict) else {}
-    held.pop(str(path.absolute()), None)
-    held[str(path.absolute())] = digest
-    _remember("papers", dict(list(held.items())[-100:]))
+    _remember(drawing=style)
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,18 +79,20 @@ def summary(path: Path) -> Summary:
     return Summary(path, judged.sheet.title or "No title", progress(judged), judged.verdict, saved)
 
 
-def _remembered() -> dict[str, Any]:
+def _remembered() -> "State":
+    """What the state file holds; a spoilt one counts as none. pydantic is loaded here: the first paint does not wait for it."""
+    from wizard.state import State
+
     try:
-        held = json.loads((folder() / "recent.json").read_text(encoding="utf-8"))
-    except (OSError, ValueError, RecursionError):
-        return {}
-    return held if isinstance(held, dict) else {}
+        return State.model_validate_json((folder() / "recent.json").read_bytes())
+    except (OSError, ValueError):
+        return State()
 
 
-def _remember(key: str, what: object) -> None:
-    held = {**_remembered(), key: what}
+def _remember(**what: object) -> None:
+    held = _remembered().model_copy(update=what)
     with suppress(OSError):  # remembering is a comfort; the sheet itself is safe
         folder().mkdir(parents=True, exist_ok=True)
         half = folder() / f"recent.{os.getpid()}.tmp"
-        half.write_text(json.dumps(held), encoding="utf-8")
+        half.write_text(held.model_dump_json(), encoding="utf-8")
         half.replace(folder() / "recent.json")

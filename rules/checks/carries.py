@@ -66,7 +66,9 @@ def tyre_speed(
     """The tyre's marked speed against the fastest the car will go."""
     marks = [mark for mark in (smallest, largest) if mark is not None]
     unmarked = speed_symbol is None and any(mark.speed_symbol is None for mark in marks)
-    note = " Only one of the two size marks carries a speed symbol: look the other up on its sidewall." if unmarked else ""
+    note = (
+        " Only one of the two size marks carries a speed symbol: look the other up on its sidewall." if unmarked else ""
+    )
     if reaches(tyre_highest_speed, top_speed):
         return Judgement("good", f"The tyres are marked for {{tyre_highest_speed}}; top speed is {{top_speed}}.{note}")
     return Judgement(

@@ -83,9 +83,7 @@ class Rotor(Step):
         between=("50 mm", "550 mm"),
         reading_error="1 mm",
     )
-    bolt_circle: BoltCircle = ask(
-        "Bolt circle", "bolt circle", "Holes in the hat and their circle, as for the wheel."
-    )
+    bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Holes in the hat and their circle, as for the wheel.")
     centre_bore: Mm = ask(
         "Centre bore",
         "length",

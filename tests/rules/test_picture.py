@@ -242,9 +242,7 @@ def test_nothing_known_draws_nothing() -> None:
     assert upright_scene({}).items == ()
 
 
-@pytest.mark.parametrize(
-    "odd", [None, "285", math.nan, math.inf, -math.inf, True, 0.0, -5.0, 10**400, 1e300]
-)
+@pytest.mark.parametrize("odd", [None, "285", math.nan, math.inf, -math.inf, True, 0.0, -5.0, 10**400, 1e300])
 def test_a_rotor_diameter_that_is_no_size_leaves_the_rotor_out(odd: object) -> None:
     parts = {item.part for item in front_scene({**EVERYTHING, "rotor.diameter": odd}).items}
     assert not parts & {"rotor", "caliper"}

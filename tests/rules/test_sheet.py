@@ -368,7 +368,8 @@ ENTRY_OF_KIND = {
 
 
 OUT_OF_RANGE = "finished thickness is more than|corner radius is more than"
-OUT_OF_RANGE += "|worn pad is thicker|braking band is not less|two end craters|cannot lie the same way|straight at the steering axis|along the steering axis"
+OUT_OF_RANGE += "|worn pad is thicker|braking band is not less|two end craters|cannot lie the same way"
+OUT_OF_RANGE += "|straight at the steering axis|along the steering axis"
 OUT_OF_RANGE += "|leave no metal|a lug bends open|there is no bolt of"
 """Entries that contradict each other: what rests on them stops, with this reason."""
 

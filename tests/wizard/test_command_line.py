@@ -115,7 +115,12 @@ def test_explain_prints_the_working_and_refuses_an_unknown_name(capsys: pytest.C
 
 
 @pytest.mark.parametrize(
-    ("what", "key", "names"), [("fields", "name", FIELDS), ("values", "name", [name for name in trade().values if trade().is_number(name)]), ("checks", "id", trade().checks)]
+    ("what", "key", "names"),
+    [
+        ("fields", "name", FIELDS),
+        ("values", "name", [name for name in trade().values if trade().is_number(name)]),
+        ("checks", "id", trade().checks),
+    ],
 )
 def test_lists_name_everything(what: str, key: str, names: object, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["list", what, "--json"]) == 0
@@ -135,7 +140,9 @@ def test_checklist_as_text_and_as_markdown(capsys: pytest.CaptureFixture[str]) -
 
 
 @pytest.mark.parametrize("command", [[], ["demo"], ["new.toml"]])
-def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(command: list[str], tmp_path: Path) -> None:
+def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
+    command: list[str], tmp_path: Path
+) -> None:
     done = subprocess.run(
         [sys.executable, "-m", "wizard", *command], stdin=subprocess.DEVNULL, capture_output=True, text=True,
         timeout=30, check=False, cwd=tmp_path, env={**os.environ, "TMPDIR": str(tmp_path)},

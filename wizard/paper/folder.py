@@ -75,6 +75,11 @@ def write_papers(
     return [folder / name for name in files]
 
 
+def usual_paper(judged: Judged) -> str:
+    """The paper found in a shop that measures so."""
+    return "letter" if judged.shown_in == "inch" else "a4"
+
+
 def folder_beside(sheet: Path) -> Path:
     """Where a sheet's papers go unless told otherwise: NAME_papers beside NAME.toml."""
     return sheet.with_name(f"{sheet.stem}_papers")

@@ -22,6 +22,7 @@ KEYS_IN_WORDS = (
     ("F7, F8 or Ctrl+b, Ctrl+n", "step back, next step; no answer is lost"),
     ("F9", "all checks with their limits and sources"),
     ("Ctrl+l", "the fabrication checklist"),
+    ("Ctrl+r", "which part gives first, once strength is entered"),
     ("Ctrl+s", "save now; it also saves after each entry"),
     ("Ctrl+o", "open another sheet"),
     ("Ctrl+p", "all of these as a list to pick from"),
@@ -29,7 +30,7 @@ KEYS_IN_WORDS = (
 )
 REVIEW_INTRO = (
     "Everything the checks say, worst first, and what is still missing. Enter on a line goes to the entry it rests on; "
-    "F5 explains it. At the end of the list are the papers: the checklist on screen, as text and as Markdown."
+    "F5 explains it. The line above the list writes the papers: a checklist, or the whole folder for the welder."
 )
 
 

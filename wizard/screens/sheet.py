@@ -20,7 +20,7 @@ from wizard.words import plain
 
 if TYPE_CHECKING:
     from wizard.app import BuildSheetApp
-    from wizard.widgets.review import Review
+    from wizard.widgets.review import Review, What
 
 KEYS = (
     ("F1", "help", "screen.help"),
@@ -47,6 +47,7 @@ class SheetScreen(Screen[None]):
         Binding("f7,ctrl+b", "turn_by(-1)", "Step back"),
         Binding("f8,ctrl+n", "turn_by(1)", "Next step"),
         Binding("f9", "checks", "List of all checks"),
+        Binding("ctrl+r", "gives_first", "Which part gives first"),
         Binding("ctrl+s", "save", "Save now"),
         Binding("ctrl+l", "checklist", "The fabrication checklist"),
         Binding("ctrl+o", "app.start", "Open another sheet"),
@@ -58,6 +59,7 @@ class SheetScreen(Screen[None]):
         self.session = session
         self.number = first_unfinished(session.judged)
         self._asking = False
+        self._side_owed = False
 
     @property
     def _app(self) -> "BuildSheetApp":
@@ -139,7 +141,13 @@ class SheetScreen(Screen[None]):
     # What happens on the page
 
     def on_form_page_edited(self) -> None:
-        """Verdicts and picture follow each keystroke."""
+        """Verdicts and picture follow each keystroke, a frame after the entry itself: they are much more to paint."""
+        if not self._side_owed:
+            self._side_owed = True
+            self.call_after_refresh(self._show_side)
+
+    def _show_side(self) -> None:
+        self._side_owed = False
         self.show_all()
 
     def on_form_page_left(self) -> None:
@@ -270,10 +278,16 @@ class SheetScreen(Screen[None]):
 
         self.app.push_screen(checks_screen())
 
-    def action_write(self, ending: str) -> None:
-        """Write the checklist beside the sheet."""
+    def action_write(self, what: "What") -> None:
+        """Write papers into the folder beside the sheet."""
         if not isinstance(self.page, FormPage):
-            self.page.write(ending)
+            self.page.write(what)
+
+    def action_gives_first(self) -> None:
+        """Which part gives first."""
+        from wizard.screens.gives_first import GivesFirstScreen
+
+        self.app.push_screen(GivesFirstScreen(self.session), self._jump)
 
     def action_checklist(self) -> None:
         """The fabrication checklist, to tick off."""

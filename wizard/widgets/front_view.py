@@ -80,7 +80,16 @@ class FrontView(Widget, can_focus=False):
     """
 
     PARTS: ClassVar[tuple[str, ...]] = (
-        "tyre", "rim", "rotor", "caliper", "hub", "plate", "pivot", "axis", "ground", "centre-line",
+        "tyre",
+        "rim",
+        "rotor",
+        "caliper",
+        "hub",
+        "plate",
+        "pivot",
+        "axis",
+        "ground",
+        "centre-line",
         "dimension",
     )
     COMPONENT_CLASSES: ClassVar[set[str]] = {"front-view--body", *(f"front-view--{part}" for part in PARTS)}
@@ -103,9 +112,7 @@ class FrontView(Widget, can_focus=False):
     drawing: reactive[Drawing] = reactive[Drawing]("braille")
     close_up: reactive[bool] = reactive(False)
 
-    def __init__(
-        self, *, figure: Figure | None = None, id: str | None = None, classes: str | None = None
-    ) -> None:
+    def __init__(self, *, figure: Figure | None = None, id: str | None = None, classes: str | None = None) -> None:
         super().__init__(id=id, classes=classes)
         self._figure: Figure = figure or (lambda mm, units: show(mm, "mm", units))
         self._known: dict[str, object] = {}
@@ -134,7 +141,11 @@ class FrontView(Widget, can_focus=False):
         key = (width, height, self.drawing, self.close_up)
         if self._drawn[0] != key:
             rows = front_rows(
-                self._known, width, height, self.drawing, self.close_up,
+                self._known,
+                width,
+                height,
+                self.drawing,
+                self.close_up,
                 lambda mm: self._figure(mm, self._units),
             )
             self._drawn = (key, rows)

@@ -69,7 +69,17 @@ _GRIDS: dict[Drawing, _Grid] = {
 }
 
 _WEAKEST_FIRST: tuple[Part, ...] = (
-    "centre line", "ground", "dimension", "tyre", "rim", "rotor", "caliper", "hub", "plate", "axis", "pivot",
+    "centre line",
+    "ground",
+    "dimension",
+    "tyre",
+    "rim",
+    "rotor",
+    "caliper",
+    "hub",
+    "plate",
+    "axis",
+    "pivot",
 )
 _RANK: dict[Part, int] = {part: rank for rank, part in enumerate(_WEAKEST_FIRST, start=1)}
 _PART_OF_RANK: dict[int, Part | None] = {0: None, **{rank: part for part, rank in _RANK.items()}}
@@ -98,9 +108,7 @@ class _Canvas:
         """Where a point in mm lies, in dots from the upper left corner, not yet rounded."""
         return self.origin_x + point[0] * self.scale_x, self.origin_y - point[1] * self.scale_y
 
-    def line(
-        self, part: Part, start: Point, end: Point, pattern: Sequence[bool], phase: int = 0, sign: int = 0
-    ) -> int:
+    def line(self, part: Part, start: Point, end: Point, pattern: Sequence[bool], phase: int = 0, sign: int = 0) -> int:
         """Sets the dots of a line given in dots. Returns the phase of the dash pattern at its end.
 
         sign: in plain ASCII, the sign to use in place of the one that suits the line.
@@ -159,8 +167,7 @@ class _Canvas:
         edges = [
             (low, high)
             for low, high in (
-                sorted(pair, key=lambda point: point[1])
-                for pair in zip(points, [*points[1:], points[0]], strict=True)
+                sorted(pair, key=lambda point: point[1]) for pair in zip(points, [*points[1:], points[0]], strict=True)
             )
             if low[1] != high[1]
         ]
@@ -208,8 +215,7 @@ def _clip(start: Point, end: Point, right: float, bottom: float) -> tuple[Point,
         return None
     # Far ends lose digits: the result is held to the window.
     (first_x, first_y), (last_x, last_y) = (
-        (min(max(x + share * dx, -0.5), right), min(max(y + share * dy, -0.5), bottom))
-        for share in (enter, leave)
+        (min(max(x + share * dx, -0.5), right), min(max(y + share * dy, -0.5), bottom)) for share in (enter, leave)
     )
     return (first_x, first_y), (last_x, last_y)
 

@@ -1,7 +1,7 @@
 """The last page: what the checks say, what is missing, and the papers to take to the bench."""
 
 from collections.abc import Iterator
-from typing import ClassVar
+from typing import ClassVar, Literal
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
@@ -11,20 +11,22 @@ from textual.widgets import Static
 
 from rules.sheet.asking import printable
 from wizard.pages import ASKED, PAGES, page_of
-from wizard.paper_file import CannotWrite, ChangedByHand, beside, free_name, write_paper
 from wizard.screens.confirm import Ask
 from wizard.screens.findings import entry_behind, finding_items
 from wizard.session import Session
+from wizard.sheet_file import CannotSave
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import key_content, progress
 from wizard.words import count, lines, plain, verdict
 
 PAPERS = (
     ("c", "checklist on screen", "screen.checklist"),
-    ("t", "write it as text", "screen.write('.txt')"),
-    ("m", "as Markdown", "screen.write('.md')"),
-    ("w", "for the welder", "screen.write('.welder.txt')"),
+    ("t", "as text", "screen.write('text')"),
+    ("m", "Markdown", "screen.write('markdown')"),
+    ("w", "for the welder", "screen.write('welder')"),
+    ("h", "the whole folder", "screen.write('folder')"),
 )
+What = Literal["text", "markdown", "welder", "folder"]
 
 
 class Review(Vertical):
@@ -32,9 +34,10 @@ class Review(Vertical):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("c", "screen.checklist", show=False),
-        Binding("t", "screen.write('.txt')", show=False),
-        Binding("m", "screen.write('.md')", show=False),
-        Binding("w", "screen.write('.welder.txt')", show=False),
+        Binding("t", "screen.write('text')", show=False),
+        Binding("m", "screen.write('markdown')", show=False),
+        Binding("w", "screen.write('welder')", show=False),
+        Binding("h", "screen.write('folder')", show=False),
         Binding("e", "screen.explain", show=False),
     ]
 
@@ -106,33 +109,43 @@ class Review(Vertical):
         if name in ASKED:
             screen.go_to(name)  # type: ignore[attr-defined]
 
-    def write(self, ending: str, *, overwrite: bool = False, other_name: bool = False) -> None:
-        """Write the checklist beside the sheet. Asks before replacing one that was changed by hand."""
-        from wizard.paper.checklist_text import as_markdown, as_text
+    def write(self, what: What, *, overwrite: bool = False) -> None:
+        """Write papers into the folder beside the sheet. Asks before replacing one that was changed by hand."""
+        from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
 
-        session = self._session
-        part = "welder" if ending.startswith(".welder") else "whole"
-        as_words = as_markdown if ending.endswith(".md") else as_text
-        path = beside(session.path, ending)
-        path = free_name(path) if other_name else path
-
-        def answered(answer: str | None) -> None:
-            if answer in ("replace", "other"):
-                self.write(ending, overwrite=answer == "replace", other_name=answer == "other")
-
+        session, folder = self._session, folder_beside(self._session.path)
         try:
-            write_paper(path, as_words(session.judged, session.document, part), overwrite=overwrite)  # type: ignore[arg-type]
-        except CannotWrite as reason:
+            if what == "folder":
+                paper = usual_paper(session.judged)
+                written = write_hand_over(session.judged, session.document, folder, paper, overwrite=overwrite)
+            else:
+                written = write_papers(dict([_paper(session, what)]), folder, overwrite=overwrite)
+        except CannotSave as reason:
             self.say(str(reason))
         except ChangedByHand as reason:
-            answers = [
-                ("other", f"Write this one as {free_name(path).name}"),
-                ("replace", "Replace it: what was changed in it is lost"),
-                ("leave", "Leave it"),
-            ]
-            question = Ask(
-                "Somebody has changed that checklist", f"{reason} What should happen to it?", answers, instead="leave"
-            )
-            self.app.push_screen(question, answered)
+            self._ask_to_replace(what, str(reason))
         else:
-            self.say(f"Written: {printable(path)}")
+            names = (
+                printable(written[0]) if len(written) == 1 else f"{count(len(written), 'file')} in {printable(folder)}"
+            )
+            self.say(f"Written: {names}")
+
+    def _ask_to_replace(self, what: What, reason: str) -> None:
+        answers = [("leave", "Leave it, write nothing"), ("replace", "Replace it: what was changed in it is lost")]
+
+        def answered(answer: str | None) -> None:
+            if answer == "replace":
+                self.write(what, overwrite=True)
+
+        self.app.push_screen(Ask("Somebody has changed a paper", reason, answers, instead="leave"), answered)
+
+
+def _paper(session: Session, what: What) -> tuple[str, bytes]:
+    """One paper's name and what it holds."""
+    from wizard.paper.checklist_text import as_markdown, as_text
+
+    if what == "markdown":
+        return "checklist.md", as_markdown(session.judged, session.document).encode()
+    if what == "welder":
+        return "checklist_welder.txt", as_text(session.judged, session.document, "welder").encode()
+    return "checklist.txt", as_text(session.judged, session.document).encode()

@@ -15,7 +15,9 @@ def printed(sheet: dict[str, Any], paper: str = "a4") -> bytes:
     return checklist_pdf(judged(sheet), sheet, paper)
 
 
-@pytest.mark.parametrize("name", ["marsh_runner_finished", "heath_hare_finished_metric", "marsh_runner_half_done"])
+@pytest.mark.parametrize(
+    "name", ["marsh_runner_finished", "heath_hare_finished_metric", "marsh_runner_half_done", "marsh_runner_strength"]
+)
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_every_line_is_printed_with_its_target_and_tolerance(name: str, paper: str) -> None:
     sheet = document(name)

@@ -98,14 +98,14 @@ def test_the_review_leads_to_what_is_missing(drive: Drive, half_done: Path) -> N
 
 
 def test_the_review_writes_papers_and_asks_before_replacing_a_changed_one(drive: Drive, finished: Path) -> None:
-    paper = finished.with_name("sheet.checklist.txt")
+    paper = finished.with_name("sheet_papers") / "checklist.txt"
 
     async def act(pilot: Pilot[None]) -> None:
         await pilot.press("t", "m", "w")
         await pilot.pause()
         assert "SHOP CHECKLIST" in paper.read_text("utf-8")
-        assert finished.with_name("sheet.checklist.md").exists()
-        assert "WELDER" in finished.with_name("sheet.checklist.welder.txt").read_text("utf-8")
+        assert paper.with_name("checklist.md").exists()
+        assert "WELDER" in paper.with_name("checklist_welder.txt").read_text("utf-8")
         paper.write_text("signed", "utf-8")
         await pilot.press("t")
         await pilot.pause()

@@ -12,8 +12,21 @@ FRAME = Box(-200.0, 200.0, -200.0, 200.0)
 EVERY_DRAWING: tuple[Drawing, ...] = ("braille", "blocks", "plain")
 # Unicode chart of the quadrant block elements: upper left, upper right, lower left, lower right.
 QUADRANTS = {
-    "▘": "1000", "▝": "0100", "▀": "1100", "▖": "0010", "▌": "1010", "▞": "0110", "▛": "1110", "▗": "0001",
-    "▚": "1001", "▐": "0101", "▜": "1101", "▄": "0011", "▙": "1011", "▟": "0111", "█": "1111",
+    "▘": "1000",
+    "▝": "0100",
+    "▀": "1100",
+    "▖": "0010",
+    "▌": "1010",
+    "▞": "0110",
+    "▛": "1110",
+    "▗": "0001",
+    "▚": "1001",
+    "▐": "0101",
+    "▜": "1101",
+    "▄": "0011",
+    "▙": "1011",
+    "▟": "0111",
+    "█": "1111",
 }
 
 
@@ -159,8 +172,16 @@ def test_fill_covers_the_inside_and_nothing_else() -> None:
 
 
 def test_fill_of_a_hollow_shape_leaves_the_hollow() -> None:
-    shape = ((-150.0, -100.0), (-150.0, 100.0), (-50.0, 100.0), (-50.0, 0.0), (50.0, 0.0), (50.0, 100.0),
-             (150.0, 100.0), (150.0, -100.0))
+    shape = (
+        (-150.0, -100.0),
+        (-150.0, 100.0),
+        (-50.0, 100.0),
+        (-50.0, 0.0),
+        (50.0, 0.0),
+        (50.0, 100.0),
+        (150.0, 100.0),
+        (150.0, -100.0),
+    )
     row = picture(Polyline("tyre", shape, closed=True, filled=True)).rows[7]
     assert [run.filled for run in row if len(run.text) > 3] == [False, True, False, True, False]
 

@@ -1,0 +1,65 @@
+"""Parts by margin as rows of text."""
+
+import pytest
+
+from rules.judge import judge
+from rules.margins import Ranked
+from rules.sheet import read_sheet
+from rules.trade import trade
+from sample_sheets import sample
+from wizard.sheet_file import read
+from wizard.widgets.margin_bars import judging, margin_rows
+
+PARTS = (
+    Ranked("a_safety", "upright below hub", 0.5, "steering stop", "yield", False),
+    Ranked("b_safety", "tie rod", 2.0, "rock", "rating", True, estimated=True),
+    Ranked("c_safety", "hub bolts", 1000.0, "standing", "proof load", False),
+)
+WORDS = {"a_safety": "stop", "b_safety": "watch", "c_safety": "good"}
+
+
+def test_each_row_has_word_part_bar_factor_and_case() -> None:
+    # Word 9, part 16, factor 4, longest case 14 and 8 between them leave 8 of 59 cells for the bar.
+    rows = margin_rows(PARTS, WORDS, 59)
+    assert [row.line for row in rows] == [
+        "stop     upright below hub  █░░░░░░░  0.5 x  steering stop",
+        "watch    tie rod            ████░░░░    2 x  rock, estimate",
+        "good     hub bolts          ████████ 1000 x  standing",
+    ]
+    assert [row.value for row in rows] == ["a_safety", "b_safety", "c_safety"]
+
+
+def test_plain_ascii_where_there_are_no_blocks() -> None:
+    lines = [row.line for row in margin_rows(PARTS, WORDS, 59, ascii_only=True)]
+    assert all(line.isascii() for line in lines)
+    assert "####...." in lines[1]
+
+
+def test_a_part_that_nearly_gives_at_once_still_has_a_bar() -> None:
+    nothing = Ranked("a_safety", "plate", 0.001, "rock", "yield", False)
+    assert "█░" in margin_rows([nothing], {}, 60)[0].text
+
+
+@pytest.mark.parametrize("width", [20, 40, 59, 80, 200])
+def test_no_row_is_wider_than_it_may_be_and_the_word_stays(width: int) -> None:
+    for row in margin_rows(PARTS, WORDS, width):
+        assert len(row.line) <= width
+        assert row.line.startswith(WORDS[row.value])
+
+
+def test_the_bar_grows_with_the_room_up_to_a_length() -> None:
+    bars = [margin_rows(PARTS, WORDS, width)[2].text.count("█") for width in (57, 70, 200, 300)]
+    assert bars == [6, 19, 40, 40]
+
+
+def test_nothing_judged_gives_no_rows() -> None:
+    assert margin_rows((), {}, 80) == []
+
+
+def test_every_part_of_the_trade_is_judged_by_a_check_of_its_own() -> None:
+    judged = judge(read_sheet(read(sample("wrong_upright_too_thin")).document))
+    by_value = judging(judged)
+    assert set(by_value) == {name for name in trade().values if name.endswith("_safety")}
+    assert by_value["lower_pivot_bolt_safety"].check == "lower-pivot-bolt"
+    assert by_value["lower_pivot_bolt_safety"].verdict == "stop"
+    assert by_value["tie_rod_safety"].verdict == "watch"

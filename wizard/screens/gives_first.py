@@ -1,0 +1,134 @@
+"""Which part gives first: every part that was judged, least margin first, as bars."""
+
+import os
+import sys
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Static
+
+from rules.margins import Ranked, ranked
+from rules.sheet import FIELDS
+from wizard.screens.findings import about_finding, entry_behind
+from wizard.session import Session
+from wizard.widgets.front_view import best_drawing
+from wizard.widgets.items import Item, Items
+from wizard.widgets.lines import KeyLine
+from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
+from wizard.words import lines, plain, verdict
+
+HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
+ASKING = "loads.judge_strength"
+ROOM_BESIDE = 3
+"""Cells of a row that padding and scroll bar take."""
+
+
+class GivesFirstScreen(Screen[str | None]):
+    """Closes with the name of the entry to go to, or None."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape", "back", show=False),
+        Binding("f5,e", "explain", "Explain this factor"),
+        Binding("f6", "units", "Show inches or millimetres"),
+    ]
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+
+    def compose(self) -> ComposeResult:
+        """Heading, what the order means, list, keys."""
+        yield Static(plain(HEADING), classes="heading", markup=False)
+        yield Static(self._order(), classes="padded", markup=False)
+        yield Items(self._items())
+        yield KeyLine(
+            [
+                ("Esc", "back", "screen.back"),
+                ("Enter", "go to the entry", "screen.go"),
+                ("F5", "explain", "screen.explain"),
+                ("F6", "units", "screen.units"),
+            ]
+        )
+
+    def on_mount(self) -> None:
+        """The arrow keys move in the list."""
+        self.query_one(Items).focus_list()
+
+    def on_resize(self) -> None:
+        """Longer bars where there is room."""
+        self._show()
+
+    def _show(self) -> None:
+        self.query_one(".padded", Static).update(self._order())
+        self.query_one(Items).show(self._items())
+
+    def _order(self) -> Content:
+        """What the check of the order says; where nothing is judged, why."""
+        found = next(finding for finding in self._session.judged.findings if finding.check == ORDERING)
+        told = Content.assemble(verdict(found.verdict), plain(f" {found.text}"))
+        change = found.change or self._how_to_ask()
+        return lines(told, plain(change)) if change else told
+
+    def _how_to_ask(self) -> str:
+        if self._session.judged.sheet.answers.get(ASKING):
+            return ""
+        return f"To have strength judged, answer yes to “{FIELDS[ASKING].label}” and enter the parts."
+
+    def _items(self) -> list[Item]:
+        judged = self._session.judged
+        parts = ranked(judged)
+        words = {value: finding.verdict for value, finding in judging(judged).items()}
+        rows = margin_rows(parts, words, self.app.size.width - ROOM_BESIDE, ascii_only=self._ascii_only)
+        return [
+            Item(
+                one.value,
+                Content.assemble(verdict(row.word, width=WORD), plain(row.text)),
+                lambda one=one: self._about(one),  # type: ignore[misc]
+            )
+            for one, row in zip(parts, rows, strict=True)
+        ]
+
+    @property
+    def _ascii_only(self) -> bool:
+        """The way of drawing that was chosen for the picture holds here too."""
+        chosen = getattr(self.app, "drawing", "")
+        return (chosen or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")) == "plain"
+
+    def _about(self, one: Ranked) -> Content:
+        told = [plain(f"Worst case: {one.case}; {one.limit}.", "bold")]
+        finding = judging(self._session.judged).get(one.value)
+        if finding is not None:
+            told.append(about_finding(finding))
+        return lines(*told)
+
+    def on_items_chosen(self, event: Items.Chosen) -> None:
+        """Go to the first entry the factor rests on."""
+        self._go_to(event.item_id)
+
+    def action_go(self) -> None:
+        """Go to the entry behind the line under the cursor."""
+        self._go_to(self.query_one(Items).at)
+
+    def _go_to(self, value: str) -> None:
+        finding = judging(self._session.judged).get(value)
+        if finding is not None:
+            self.dismiss(entry_behind(self._session, finding.check))
+
+    def action_back(self) -> None:
+        """Back to the sheet."""
+        self.dismiss(None)
+
+    def action_explain(self) -> None:
+        """The working of the factor under the cursor."""
+        if at := self.query_one(Items).at:
+            from wizard.screens.explain import ExplainScreen
+
+            self.app.push_screen(ExplainScreen(self._session.judged, at))
+
+    def action_units(self) -> None:
+        """The other units, here and on the sheet."""
+        self._session.switch_units()
+        self._show()

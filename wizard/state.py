@@ -1,0 +1,18 @@
+"""What the program remembers between runs, as it stands in the state file."""
+
+from typing import Annotated, Literal
+
+from pydantic import AfterValidator, BaseModel
+
+
+def _one_line(path: str) -> str:
+    if not path.isprintable():
+        raise ValueError("a path with a character that cannot be shown")
+    return path
+
+
+class State(BaseModel):
+    """The sheets opened lately, the last one first, and how the picture was last drawn."""
+
+    recent: list[Annotated[str, AfterValidator(_one_line)]] = []
+    drawing: Literal["", "braille", "blocks", "plain"] = ""

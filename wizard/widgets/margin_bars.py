@@ -1,0 +1,77 @@
+"""The parts of the corner by margin, as rows with a bar: least first, the verdict always in a word."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import NamedTuple
+
+from rules.display import show
+from rules.judge import Finding, Judged
+from rules.margins import Ranked
+from rules.results import WORST_FIRST
+from rules.trade import trade
+
+FULL_BAR = 4.0
+"""Strength over load at which the bar is full. It is a drawing's scale, no limit."""
+LEAST_BAR, MOST_BAR = 6, 40
+WORD = 9
+"""Cells for the verdict word, as in the list of verdicts."""
+BLOCKS, ASCII = ("█", "░"), ("#", ".")
+ORDERING = "what-gives-first"
+"""The check that compares the parts with each other; every other one judges a part by itself."""
+
+
+class MarginRow(NamedTuple):
+    """One part: its value's name, the verdict word, and the rest of the row as text."""
+
+    value: str
+    word: str
+    text: str
+
+    @property
+    def line(self) -> str:
+        """The whole row."""
+        return f"{self.word:<{WORD}}{self.text}"
+
+
+def judging(judged: Judged) -> dict[str, Finding]:
+    """Each safety value with the finding that judges it, the worst where there are several."""
+    found = {finding.check: finding for finding in judged.findings}
+    by_value: dict[str, Finding] = {}
+    for name, node in trade().checks.items():
+        for given in node.inputs:
+            if name != ORDERING and given.origin.endswith("_safety"):
+                rivals = [found[name], by_value.get(given.origin, found[name])]
+                by_value[given.origin] = min(rivals, key=lambda finding: WORST_FIRST.index(finding.verdict))
+    return by_value
+
+
+def margin_rows(
+    ranked: Sequence[Ranked], words: Mapping[str, str], width: int, *, ascii_only: bool = False
+) -> list[MarginRow]:
+    """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
+
+    words: verdict by value name. A row too long for the width loses its end: word, part, bar and factor come first.
+    ascii_only: for terminals without block characters.
+    """
+    if not ranked:
+        return []
+    factors = [show(one.factor, "1", "metric") for one in ranked]
+    cases = [f"{one.case}, estimate" if one.estimated else one.case for one in ranked]
+    part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
+    spare = width - WORD - part_wide - factor_wide - case_wide - len("    x  ")
+    bar_wide = min(max(spare, LEAST_BAR), MOST_BAR)
+    rows = []
+    for one, factor, case in zip(ranked, factors, cases, strict=True):
+        bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
+        text = f"{one.part:<{part_wide}}  {bar} {factor:>{factor_wide}} x  {case}".rstrip()
+        rows.append(MarginRow(one.value, words.get(one.value, ""), text[: max(0, width - WORD)]))
+    return rows
+
+
+def _widest(texts: Iterable[str]) -> int:
+    return max(map(len, texts))
+
+
+def _bar(factor: float, width: int, marks: tuple[str, str]) -> str:
+    """As much of the bar as the factor is of FULL_BAR; never empty, never longer than it is."""
+    filled = min(width, max(1, round(width * factor / FULL_BAR)))
+    return marks[0] * filled + marks[1] * (width - filled)
