@@ -20,11 +20,11 @@ from wizard.widgets.lines import key_content, progress
 from wizard.words import count, lines, plain, verdict
 
 PAPERS = (
-    ("c", "checklist on screen", "screen.checklist"),
-    ("t", "as text", "screen.write('text')"),
+    ("c", "checklist", "screen.checklist"),
+    ("t", "text", "screen.write('text')"),
     ("m", "Markdown", "screen.write('markdown')"),
     ("w", "for the welder", "screen.write('welder')"),
-    ("h", "the whole folder", "screen.write('folder')"),
+    ("h", "whole folder", "screen.write('folder')"),
 )
 What = Literal["text", "markdown", "welder", "folder"]
 

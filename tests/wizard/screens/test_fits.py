@@ -49,6 +49,11 @@ def came_to_another(form: FormPage, reached: list[str]) -> bool:
     return form.rows[form.current].editor.has_focus and form.current not in reached
 
 
+def current_in_view(form: FormPage) -> bool:
+    row = form.rows[form.current]
+    return bool(form.form.region.intersection(row.region).height == row.region.height)
+
+
 def test_tab_reaches_every_entry_and_it_is_in_view(drive: Drive, half_done: Path) -> None:
     async def act(pilot: Pilot[None]) -> None:
         for number in (*range(REVIEW), REVIEW + 1):
@@ -58,9 +63,7 @@ def test_tab_reaches_every_entry_and_it_is_in_view(drive: Drive, half_done: Path
             reached: list[str] = []
             for _ in PAGES[number].fields:
                 await until(pilot, partial(came_to_another, form, reached))
-                await pilot.pause()
-                row = form.rows[form.current]
-                assert form.form.region.intersection(row.region).height == row.region.height, form.current
+                await until(pilot, partial(current_in_view, form))
                 reached.append(form.current)
                 pilot.app.action_focus_next()
             assert sorted(reached) == sorted(PAGES[number].fields)
