@@ -13,7 +13,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Annotated, Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
-from rules.results import Estimate, Grade, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.results import Estimate, Grade, Judgement, NotForThisBuild, OutsideRange, Verdict, Waits
 from rules.sheet.asking import AskedField
 from rules.units import SYMBOLS, Unit
 
@@ -46,6 +46,11 @@ class CheckNote:
     source: str
     grade: Grade
     try_changing: tuple[str, ...]
+
+    @property
+    def best(self) -> Verdict:
+        """The best verdict it can give: some are never good, because nobody has published a limit."""
+        return "watch" if self.good.startswith("never") else "good"
 
 
 def value(subject: str, *, formula: str, source: str) -> Callable[[F], F]:

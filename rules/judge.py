@@ -91,10 +91,11 @@ def _in_words(
     """The judgement's sentences with every figure filled in; capped at `watch` when it rests on an estimate."""
     figures = _figures(graph, node, judgement, worked, units)
     verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
-    if verdict in ("stop", "watch") and node.note.try_changing:
+    best: Verdict = node.note.best
+    if verdict in ("stop", "watch") and verdict != best and node.note.try_changing:
         offers = remedies(graph, node, worked, units)
         if offers:
-            change = f"{change} Would be good with {'; or with '.join(offers)}."
+            change = f"{change} Would be {best} with {'; or with '.join(offers)}."
     if estimated:
         verdict = "watch" if verdict == "good" else verdict
         text = f"{text} This rests on an estimate."

@@ -21,7 +21,7 @@ GROWTH = 1.15
 
 
 def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str]:
-    """For each field the check offers to change: the nearest answer that makes it good, others held, in words."""
+    """For each field the check offers to change: the nearest answer that gives its best verdict, others held, in words."""
     offers = []
     for name in node.note.try_changing:
         asked, now = graph.fields[name], worked.known.get(name)
@@ -35,7 +35,7 @@ def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str
 
 
 def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, units: Units) -> float | None:
-    """The answer to one field nearest the present one that makes the check good, rounded to a step a shop uses.
+    """The answer to one field nearest the present one that gives the check its best verdict, rounded to a step a shop uses.
 
     Within the field's bounds, all other answers held. None when no answer does. Another input of the same kind, such
     as the spare's spacing, is tried as it stands where no stride lands: what must match it is good only close to it.
@@ -45,7 +45,7 @@ def nearest_good(graph: Graph, node: Node, worked: Worked, asked: AskedField, un
 
     def good(answer: float) -> bool:
         judgement = graph.ask_check(node, with_answer(answer))
-        return judgement is not None and judgement.verdict == "good"
+        return judgement is not None and judgement.verdict == node.note.best
 
     step = INCH if asked.whole_inches else _grid(asked, units)
     found = [answer for direction in (-1, 1) if (answer := _first_good(good, now, direction, step, asked)) is not None]

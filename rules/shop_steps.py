@@ -20,7 +20,7 @@ from rules.checklist_line import (
     WELD,
     Line,
 )
-from rules.checks.strength import GOOD
+from rules.checks.strength import KNOWN_LOADS
 from rules.display import both
 from rules.judge import Finding, Judged, and_list, shown
 from rules.layout import gaps, measured_again, target
@@ -249,7 +249,9 @@ def inspect_first(judged: Judged) -> Iterator[Line]:
     """
     parts = ranked(judged)
     first = [
-        one for place, one in enumerate(parts[:MOST_FIRST]) if place < LEAST_FIRST or not reaches(one.factor, GOOD)
+        one
+        for place, one in enumerate(parts[:MOST_FIRST])
+        if place < LEAST_FIRST or not reaches(one.factor, KNOWN_LOADS)
     ]
     if first:
         text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."

@@ -1,19 +1,23 @@
 """Does the metal carry it: upright, plate, steering arm, caliper bracket, snout, by factor on yield."""
 
-from rules.bands import at_least, reaches
+from rules.bands import reaches
 from rules.corner import Margin
 from rules.graph import check
-from rules.results import Judgement, NotForThisBuild, Waits
+from rules.results import Judgement, NotForThisBuild, Verdict, Waits
 from rules.units import MPa, Ratio
 
-GOOD, CUSTOM, STOP = 2.0, 1.5, 1.0
-"""Factors on yield or proof load."""
+KNOWN_LOADS, CUSTOM, STOP = 2.0, 1.5, 1.0
+"""Factors on yield or proof load. The first two are trade custom and make nothing good: nobody has published a limit."""
 
 NO_LIMIT = (
     "common practice, no source: a factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published "
     "a limit for home-made uprights"
 )
-HOLDS, BETWEEN, GIVES = "holds 2 times the worst load or more", "1 to 2 times", "less than once: it gives"
+NEVER, HOLDS, GIVES = (
+    "never: nobody has published a limit",
+    "holds the worst load once or more",
+    "less than once: it gives",
+)
 FATIGUE = (
     "One hard hit is counted, not thousands of small ones: welds crack at their edge long before. Inspect them often."
 )
@@ -21,18 +25,20 @@ FATIGUE = (
 
 def carried(margin: float, part: str, change: str, beside: str = "") -> Judgement:
     """How often a part carries its worst case, in words. margin: a Margin; where it is none, no case is named."""
-    verdict = at_least(margin, good=GOOD, watch=STOP)
+    verdict: Verdict = "watch" if reaches(margin, STOP) else "stop"
     case = f" The worst case is {margin.case}: {margin.limit}." if isinstance(margin, Margin) else ""
-    low = " That is under even the 1.5 of trade custom." if verdict == "watch" and not reaches(margin, CUSTOM) else ""
-    words = f"{part} holds {{factor}} times its worst load.{case}{low} {beside}".rstrip()
-    return Judgement(verdict, words, "" if verdict == "good" else change, {"factor": (float(margin), "1")})
+    custom = " Nobody has published a limit; trade custom is 1.5 to 2."
+    if verdict == "watch" and not reaches(margin, CUSTOM):
+        custom = " That is under even the 1.5 of trade custom, and nobody has published a limit."
+    words = f"{part} holds {{factor}} times its worst load.{case}{custom} {beside}".rstrip()
+    return Judgement(verdict, words, "" if reaches(margin, KNOWN_LOADS) else change, {"factor": (float(margin), "1")})
 
 
 @check(
     "upright-above-hub",
     step="upright",
     title="Upright just above the hub",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("plate.thickness",),
 )  # fmt: skip
 def upright_above_hub(upright_above_hub_safety: Ratio) -> Judgement:
@@ -45,7 +51,7 @@ def upright_above_hub(upright_above_hub_safety: Ratio) -> Judgement:
     "upright-below-hub",
     step="upright",
     title="Upright just below the hub",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("plate.thickness",),
 )  # fmt: skip
 def upright_below_hub(upright_below_hub_safety: Ratio) -> Judgement:
@@ -58,7 +64,7 @@ def upright_below_hub(upright_below_hub_safety: Ratio) -> Judgement:
     "upright-at-upper-pivot",
     step="upright",
     title="Upright at the upper pivot",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
 )  # fmt: skip
 def upright_at_upper_pivot(upright_upper_end_safety: Ratio) -> Judgement:
     """The plate where the upper pivot's housing ends. The bracket itself wants its own drawing."""
@@ -70,7 +76,7 @@ def upright_at_upper_pivot(upright_upper_end_safety: Ratio) -> Judgement:
     "upright-at-lower-pivot",
     step="upright",
     title="Upright at the lower pivot",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
 )  # fmt: skip
 def upright_at_lower_pivot(upright_lower_end_safety: Ratio) -> Judgement:
     """The plate where the lower pivot's housing ends. The bracket itself wants its own drawing."""
@@ -82,9 +88,9 @@ def upright_at_lower_pivot(upright_lower_end_safety: Ratio) -> Judgement:
     "hub-plate",
     step="upright",
     title="Plate between the hub bolts",
-    good=HOLDS, watch=BETWEEN, stop=GIVES,
+    good=NEVER, watch=HOLDS, stop=GIVES,
     source=f"simple model of three sections through the plate, no stress raiser at the holes; {NO_LIMIT}",
-    grade="common practice",
+    grade="no published figure",
 )  # fmt: skip
 def hub_plate(plate_safety: Ratio) -> Judgement:
     """The plate cut through its bolt holes and beside the centre bore."""
@@ -97,7 +103,7 @@ def hub_plate(plate_safety: Ratio) -> Judgement:
     "steering-arm-strength",
     step="upright",
     title="Steering arm",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("upright.steering_arm_width",),
 )  # fmt: skip
 def steering_arm_strength(steering_arm_safety: Ratio) -> Judgement:
@@ -110,7 +116,7 @@ def steering_arm_strength(steering_arm_safety: Ratio) -> Judgement:
     "caliper-bracket-strength",
     step="upright",
     title="Caliper bracket",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("plate.bracket_thickness",),
 )  # fmt: skip
 def caliper_bracket_strength(caliper_bracket_safety: Ratio) -> Judgement:
@@ -123,7 +129,7 @@ def caliper_bracket_strength(caliper_bracket_safety: Ratio) -> Judgement:
     "snout-strength",
     step="upright",
     title="Snout at its root",
-    good=HOLDS, watch=BETWEEN, stop=GIVES, source=NO_LIMIT, grade="common practice",
+    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("upright.snout_diameter",),
 )  # fmt: skip
 def snout_strength(snout_safety: Ratio) -> Judgement:

@@ -66,13 +66,14 @@ def found(judged: Judged, check: str) -> Finding:
 
 @pytest.mark.parametrize("check", BY_FACTOR)
 @pytest.mark.parametrize(
-    "factor, verdict", [(2.0, "good"), (1.99, "watch"), (1.5, "watch"), (1.49, "watch"), (1.0, "watch"), (0.99, "stop")]
+    "factor, verdict",
+    [(9.0, "watch"), (2.0, "watch"), (1.99, "watch"), (1.5, "watch"), (1.49, "watch"), (1.0, "watch"), (0.99, "stop")],
 )
 def test_the_bands_of_every_factor(check: str, factor: float, verdict: str) -> None:
     node = trade().checks[check]
     judgement = node.function(**{BY_FACTOR[check]: Margin(factor, "landing", "yield somewhere")})
     assert judgement.verdict == verdict
-    assert bool(judgement.change) == (verdict != "good")
+    assert bool(judgement.change) == (factor < 2.0)
     assert "landing: yield somewhere" in judgement.text
     assert ("under even the 1.5" in judgement.text) == (factor in (1.49, 1.0))
     assert judgement.figures["factor"] == (factor, "1")
@@ -81,7 +82,8 @@ def test_the_bands_of_every_factor(check: str, factor: float, verdict: str) -> N
 @pytest.mark.parametrize("check", BY_FACTOR)
 def test_every_factor_says_that_no_limit_is_published(check: str) -> None:
     assert "nobody has published" in trade().checks[check].note.source
-    assert trade().checks[check].note.grade == "common practice"
+    assert trade().checks[check].note.grade == "no published figure"
+    assert trade().checks[check].note.best == "watch"
 
 
 @pytest.mark.parametrize("check", [check for check in BY_FACTOR if trade().checks[check].note.step == "upright"][:-1])
@@ -90,9 +92,11 @@ def test_fatigue_is_spoken_of_in_plain_words(check: str) -> None:
     assert "welds crack at their edge long before" in judgement.text
 
 
-def test_a_stout_corner_is_good_throughout(judged: JudgedWith) -> None:
+def test_a_stout_corner_gets_the_best_verdict_there_is_throughout(judged: JudgedWith) -> None:
     result = judged(STOUT)
-    assert {check: found(result, check).verdict for check in MINE} == dict.fromkeys(MINE, "good")
+    best = {check: trade().checks[check].note.best for check in MINE}
+    assert {check: found(result, check).verdict for check in MINE} == best
+    assert {check for check in BY_FACTOR if best[check] == "watch"} == set(BY_FACTOR)
 
 
 def test_untouched_nothing_of_it_is_judged_and_the_sheet_stays_good(judged: JudgedWith) -> None:
