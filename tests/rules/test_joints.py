@@ -351,7 +351,7 @@ def test_a_joint_left_alone_is_not_for_this_build(finding: FindingWith, dashed: 
     assert found.text == "Nothing is entered of this weld, so it was not judged."
 
 
-@pytest.mark.parametrize(("dashed", "step"), zip(DASHED, JOINTS, strict=True))
+@pytest.mark.parametrize(("dashed", "step"), list(zip(DASHED, JOINTS, strict=True)))
 def test_each_joint_is_asked_the_same_and_answers_for_itself(judged: JudgedWith, dashed: str, step: type[Step]) -> None:
     sheet = {key.replace("joint_upper", step.name): entry for key, entry in upper(leg="3 mm").items()}
     verdicts = {found.check: found.verdict for found in judged(sheet).findings if "-weld-" in found.check}
