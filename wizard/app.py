@@ -4,6 +4,7 @@ import gc
 import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
+from functools import cached_property
 from pathlib import Path
 from typing import Any, ClassVar, cast
 
@@ -44,7 +45,6 @@ class BuildSheetApp(App[None]):
         self.note = ""
         """Something to tell that must stay in sight, such as where a file with comments was kept."""
         self.close_up = False
-        self.drawing: recent.Drawing = ""
         self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
@@ -285,25 +285,35 @@ class BuildSheetApp(App[None]):
 
     def new_picture(self) -> Any:
         """A picture in the style and view now chosen."""
-        from wizard.widgets.front_view import FrontView, best_drawing
+        from wizard.widgets.front_view import FrontView
 
-        self.drawing = self.drawing or recent.drawing()
-        if not self.drawing:
-            self.drawing = best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
         picture = FrontView()
         self.dress([picture])
         return picture
+
+    @cached_property
+    def drawing(self) -> recent.Drawing:
+        """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
+        from wizard.widgets.front_view import best_drawing
+
+        return recent.drawing() or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
 
     def dress(self, pictures: Iterable[Any]) -> None:
         """Put the style and view now chosen on pictures."""
         for picture in pictures:
             picture.drawing, picture.close_up = self.drawing, self.close_up
 
-    def next_drawing(self) -> None:
-        """The next style of drawing, remembered for next time."""
-        place = DRAWINGS.index(self.drawing) + 1 if self.drawing in DRAWINGS else 0
+    def action_close_up(self) -> None:
+        """Close up on the upright, or the whole wheel again."""
+        self.close_up = not self.close_up
+        self.dress(self.screen.query("FrontView"))
+
+    def action_next_drawing(self) -> None:
+        """The next way of drawing, remembered for next time."""
+        place = DRAWINGS.index(self.drawing) + 1
         self.drawing = DRAWINGS[place % len(DRAWINGS)]
         recent.set_drawing(self.drawing)
+        self.dress(self.screen.query("FrontView"))
 
     # The command palette: the same actions in words
 

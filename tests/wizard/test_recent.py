@@ -43,3 +43,10 @@ def test_summaries_say_how_far_and_how_bad(half_done: Path, tmp_path: Path) -> N
     assert (told.verdict, told.progress.split()[0]) == ("unfinished", "26")
     assert told.saved
     assert "no such file" in recent.summary(tmp_path / "gone.toml").trouble
+
+
+def test_the_chosen_way_of_drawing_holds_from_the_first_key_on(tmp_path: Path) -> None:
+    from wizard.app import BuildSheetApp
+
+    recent.set_drawing("plain")
+    assert BuildSheetApp(tmp_path / "a.toml").drawing == "plain"

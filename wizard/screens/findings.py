@@ -16,8 +16,6 @@ from wizard.widgets.lines import KeyLine
 from wizard.widgets.verdict_list import tally
 from wizard.words import lines, plain, verdict
 
-WIDEST_VERDICT = len("not for this build")
-
 
 class FindingsScreen(Screen[str | None]):
     """Closes with the name of the entry to go to, or None."""

@@ -1,8 +1,6 @@
 """Which part gives first: every part that was judged, least margin first, as bars."""
 
-import os
-import sys
-from typing import ClassVar
+from typing import TYPE_CHECKING, ClassVar, cast
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
@@ -14,11 +12,13 @@ from rules.margins import Ranked, ranked
 from rules.sheet import FIELDS
 from wizard.screens.findings import about_finding, entry_behind
 from wizard.session import Session
-from wizard.widgets.front_view import best_drawing
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
 from wizard.words import lines, plain, verdict
+
+if TYPE_CHECKING:
+    from wizard.app import BuildSheetApp
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKING = "loads.judge_strength"
@@ -94,8 +94,7 @@ class GivesFirstScreen(Screen[str | None]):
     @property
     def _ascii_only(self) -> bool:
         """The way of drawing that was chosen for the picture holds here too."""
-        chosen = getattr(self.app, "drawing", "")
-        return (chosen or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")) == "plain"
+        return cast("BuildSheetApp", self.app).drawing == "plain"
 
     def _about(self, one: Ranked) -> Content:
         told = [plain(f"Worst case: {one.case}; {one.limit}.", "bold")]

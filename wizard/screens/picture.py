@@ -20,8 +20,8 @@ class PictureScreen(Screen[Any]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,f3", "back", show=False),
-        Binding("f4", "close_up", "Close up, or the whole wheel"),
-        Binding("ctrl+t,d", "drawing", "Another way of drawing"),
+        Binding("f4", "app.close_up", "Close up, or the whole wheel"),
+        Binding("ctrl+t,d", "app.next_drawing", "Another way of drawing"),
         Binding("f6", "units", "Show inches or millimetres"),
     ]
 
@@ -36,8 +36,8 @@ class PictureScreen(Screen[Any]):
         yield KeyLine(
             [
                 ("Esc", "back", "screen.back"),
-                ("F4", "close up or whole", "screen.close_up"),
-                ("^t", "way of drawing", "screen.drawing"),
+                ("F4", "close up or whole", "app.close_up"),
+                ("^t", "way of drawing", "app.next_drawing"),
                 ("F6", "units", "screen.units"),
             ]
         )
@@ -57,16 +57,6 @@ class PictureScreen(Screen[Any]):
     def action_back(self) -> None:
         """Back to the sheet."""
         self.dismiss(None)
-
-    def action_close_up(self) -> None:
-        """Close up on the upright, or the whole wheel."""
-        self._app.close_up = not self._app.close_up
-        self._app.dress(self.query("FrontView"))
-
-    def action_drawing(self) -> None:
-        """Another way of drawing."""
-        self._app.next_drawing()
-        self._app.dress(self.query("FrontView"))
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""

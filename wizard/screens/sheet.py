@@ -40,8 +40,8 @@ class SheetScreen(Screen[None]):
         Binding("f1,ctrl+g", "help", "Help for this step"),
         Binding("f2", "findings", "All verdicts"),
         Binding("f3", "picture", "The picture, full screen"),
-        Binding("f4", "close_up", "Picture: close up, or the whole wheel"),
-        Binding("ctrl+t", "drawing", "Picture: another way of drawing"),
+        Binding("f4", "app.close_up", "Picture: close up, or the whole wheel"),
+        Binding("ctrl+t", "app.next_drawing", "Picture: another way of drawing"),
         Binding("f5", "explain", "Explain a number"),
         Binding("f6", "units", "Show inches or millimetres"),
         Binding("f7,ctrl+b", "turn_by(-1)", "Step back"),
@@ -232,16 +232,6 @@ class SheetScreen(Screen[None]):
         self.session.switch_units()
         self.show_all()
         self.page.show_all()
-
-    def action_close_up(self) -> None:
-        """Close up on the upright, or the whole wheel again."""
-        self._app.close_up = not self._app.close_up
-        self._app.dress(self.query("FrontView"))
-
-    def action_drawing(self) -> None:
-        """Another way of drawing the picture."""
-        self._app.next_drawing()
-        self._app.dress(self.query("FrontView"))
 
     def action_help(self) -> None:
         """Help for the open step."""

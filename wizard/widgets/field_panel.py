@@ -19,7 +19,6 @@ EXAMPLES = {
     "price": "85 or 85.50",
     "speed symbol": "Q",
 }
-WORST_SHOWN = ("stop", "watch", "waiting")
 
 
 class FieldPanel(Widget):
