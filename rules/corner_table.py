@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from rules.corner import CaseLoads, CornerLoads, Vector
 from rules.display import other, show
 from rules.quantity import Units
-from rules.strength.vectors import size
+from rules.vectors import size
 
 WAYS = (("ahead", "back"), ("outboard", "inboard"), ("up", "down"))
 """Words for the plus and the minus way of x, y and z."""

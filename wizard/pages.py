@@ -51,6 +51,10 @@ CORE: tuple[Page, ...] = (
     Page("pivots", "Pivots", "Pivots", (Pivots,)),
 )
 SHORT = {
+    "steering": "Steering",
+    "arms": "Arms",
+    "joint_angles": "Angles",
+    "spring": "Spring",
     "loads": "Loads",
     "plate": "Plate",
     "upright": "Upright",

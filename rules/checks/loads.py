@@ -73,36 +73,36 @@ def landing_and_stop_multiples(landing_multiple: Ratio, steering_stop_multiple: 
     "link-directions",
     step="loads",
     title="Slope of arm and tie rod",
-    good="all four angles entered",
-    watch="one left empty, so taken as level or straight across",
+    good="all four known, from the inner pivots or an angle finder",
+    watch="one not known, so taken as level or straight across",
     source="geometry: an arm without a spring pushes only in its own plane, a tie rod only along itself",
     grade="common practice",
 )
 def link_directions(
     strength_asked: bool,
-    arm_slope: Rad | None,
-    arm_hinge_slope: Rad | None,
-    tie_rod_slope: Rad | None,
-    tie_rod_sweep: Rad | None,
+    guiding_arm_slope: Rad | None,
+    guiding_hinge_slope: Rad | None,
+    tie_rod_slope_at_ride: Rad | None,
+    tie_rod_sweep_at_ride: Rad | None,
 ) -> Judgement:
     """Whether the directions the joints' forces rest on were measured or are taken for level and straight."""
     empty = [
         words
         for words, angle in (
-            ("the arm without the spring is taken as level seen from the front", arm_slope),
-            ("its inner hinge line is taken as level seen from the side", arm_hinge_slope),
-            ("the tie rod is taken as level", tie_rod_slope),
-            ("the tie rod is taken as straight across the car", tie_rod_sweep),
+            ("the arm without the spring is taken as level seen from the front", guiding_arm_slope),
+            ("its inner hinge line is taken as level seen from the side", guiding_hinge_slope),
+            ("the tie rod is taken as level", tie_rod_slope_at_ride),
+            ("the tie rod is taken as straight across the car", tie_rod_sweep_at_ride),
         )
         if angle is None
     ]
     if not empty:
-        return Judgement("good", "The slopes of the arm without the spring and of the tie rod are entered.")
+        return Judgement("good", "The slopes of the arm without the spring and of the tie rod are known.")
     text = "; ".join(empty)
     return Judgement(
         "watch",
         f"{text[0].upper()}{text[1:]}. Every force at the joints rests on that.",
-        "Measure them at ride height with an angle finder; enter 0 where one is level or straight.",
+        "Enter the inner pivots under steering and arms, or measure the slopes at ride height with an angle finder.",
     )
 
 

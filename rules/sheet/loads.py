@@ -1,4 +1,4 @@
-"""How hard the corner is used, and how the upright hangs: what every judgement of strength starts from."""
+"""How hard the corner is used, and which way the links lie: what every judgement of strength starts from."""
 
 from rules.sheet.asking import Step, ask
 from rules.units import Mm, Newton, Rad, Ratio
@@ -25,35 +25,11 @@ class Loads(Step):
         "Yes, if the parts of this corner are to be judged under load. Leave empty for a layout only.",
         may_be_empty=True,
     )
-    tie_rod_ahead: Mm = ask(
-        "Tie-rod end ahead of the spindle",
-        "length",
-        "Wheel straight ahead: from the spindle's line forward to the middle of the outer tie-rod joint. Minus when it "
-        "sits behind the spindle.",
-        may_be_empty=True,
-        between=("-500 mm", "500 mm"),
-        reading_error="1 mm",
-    )
-    tie_rod_above: Mm = ask(
-        "Tie-rod end above the spindle",
-        "length",
-        "Straight up from spindle height to the middle of the outer tie-rod joint. Minus when it sits below.",
-        may_be_empty=True,
-        between=("-500 mm", "500 mm"),
-        reading_error="1 mm",
-    )
-    tie_rod_inboard: Mm = ask(
-        "Tie-rod end inboard of hub face",
-        "length",
-        "Straightedge on the hub flange face; from it inboard to the middle of the outer tie-rod joint.",
-        may_be_empty=True,
-        between=("-200 mm", "500 mm"),
-        reading_error="1 mm",
-    )
     tie_rod_slope: Rad = ask(
         "Tie-rod slope",
         "angle",
-        "Angle finder on the rod, seen from the front: plus when the outer end is higher. Empty counts as 0: level.",
+        "Angle finder on the rod, seen from the front: plus when the outer end is higher. Leave empty where the inner "
+        "pivot is entered under steering; without either it counts as 0: level.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
         reading_error="0.5 deg",
@@ -62,7 +38,7 @@ class Loads(Step):
         "Tie-rod sweep",
         "angle",
         "Seen from above, the rod's angle from straight across the car: plus when the outer end is ahead of the inner. "
-        "Empty counts as 0.",
+        "Leave empty where the inner pivot is entered under steering; without either it counts as 0.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
         reading_error="1 deg",
@@ -70,8 +46,8 @@ class Loads(Step):
     arm_slope: Rad = ask(
         "Slope of arm without the spring",
         "angle",
-        "Car at ride height, angle finder along the arm, seen from the front: plus when the outer end is higher. Empty "
-        "counts as 0: level.",
+        "Car at ride height, angle finder along the arm, seen from the front: plus when the outer end is higher. Leave "
+        "empty where the inner pivots are entered under arms; without either it counts as 0: level.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
         reading_error="0.5 deg",
@@ -80,7 +56,7 @@ class Loads(Step):
         "Slope of that arm's inner hinge",
         "angle",
         "Angle finder along a bar through that arm's two inner pivots, seen from the side: plus when the front end is "
-        "higher. Empty counts as 0: level.",
+        "higher. Leave empty where they are entered under arms; without either it counts as 0: level.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
         reading_error="0.5 deg",

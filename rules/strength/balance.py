@@ -7,11 +7,11 @@ the arm with the spring gives the other pivot; the sum of the forces gives the r
 """
 
 from dataclasses import dataclass
-from math import radians, sin, tan
+from math import atan, radians, sin, tan
 
 from rules.corner import Vector
 from rules.results import OutsideRange
-from rules.strength.vectors import NOUGHT, cross, dot, minus, plus, size, times
+from rules.vectors import NOUGHT, cross, dot, minus, plus, size, times
 
 LEAST_SPACING = 1.0
 """mm between the two pivots."""
@@ -57,6 +57,20 @@ def arm_normal(slope: float, hinge_slope: float) -> Vector:
     (0.0, 0.0, 1.0)
     """
     return (0.0 - tan(hinge_slope), 0.0 - tan(slope), 1.0)
+
+
+def plane_slopes(front: Vector, rear: Vector, outer: Vector) -> tuple[float, float]:
+    """Slopes of an arm's plane from its three pivots, mm: (across the car, along the car), rad, as `arm_normal` takes them.
+
+    Raises OutsideRange where the three lie in a line or in an upright plane.
+
+    >>> plane_slopes((100.0, -300.0, 500.0), (-100.0, -300.0, 500.0), (0.0, 0.0, 500.0))
+    (0.0, 0.0)
+    """
+    normal = cross(minus(rear, front), minus(outer, front))
+    if abs(normal[2]) < 1e-6 * size(normal) or not size(normal):
+        raise OutsideRange("the arm's three pivots do not lie in a plane that can guide the upright")
+    return atan(-normal[1] / normal[2]), atan(-normal[0] / normal[2])
 
 
 def rod_line(slope: float, sweep: float) -> Vector:

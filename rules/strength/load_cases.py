@@ -10,7 +10,7 @@ from math import hypot
 
 from rules.corner import CaseLoads, Places, Vector
 from rules.strength.balance import Linkage, balance, moment_of
-from rules.strength.vectors import minus, plus
+from rules.vectors import minus, plus
 
 Push = tuple[Vector, Vector]
 """A force, N, and the point it acts at, mm."""

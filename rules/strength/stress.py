@@ -6,7 +6,7 @@ from math import sqrt
 
 from rules.corner import Vector
 from rules.strength.section import Section, bending_stress
-from rules.strength.vectors import cross, minus, plus
+from rules.vectors import cross, minus, plus
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,11 +10,11 @@ from rules.graph import value
 from rules.results import Waits
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress
-from rules.strength.vectors import size
 from rules.units import Mm, MPa, Ratio
 from rules.values.answered import answered
 from rules.values.loads import known_loads
 from rules.values.upright import MISES, caliper_force, factor_of, moment_at, worst
+from rules.vectors import size
 
 
 @value("upright", formula="the arm's section by its form and sizes", source="geometry")

@@ -17,9 +17,9 @@ from rules.strength.bearing import (
     row_loads,
     static_safety,
 )
-from rules.strength.vectors import plus, times
 from rules.tables.bearing_reliability import ISO_281_2007
 from rules.units import Kg, Mm, Newton, Ratio
+from rules.vectors import plus, times
 
 TWO_CENTRES = "statics of a beam on two pressure centres, as race bearing technical notes size hub units"
 

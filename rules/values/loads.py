@@ -9,9 +9,9 @@ from rules.quantity import GRAVITY
 from rules.results import Estimate, NotForThisBuild, Waits
 from rules.strength.balance import Linkage, arm_normal, rod_line
 from rules.strength.load_cases import Multiples, case_loads, load_cases
-from rules.strength.vectors import size
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case
 from rules.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
+from rules.vectors import size
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
 BALANCE = "statics: six equations of a rigid body, joints without friction; rules/strength/balance.py"
@@ -20,14 +20,11 @@ NOT_ASKED = "strength was not asked for; answer yes to judge the strength under 
 
 @value(
     "loads",
-    formula="yes where judge the strength says so, or where it is empty and any load or link is entered",
+    formula="yes where judge the strength says so, or where it is empty and any multiple is entered",
     source="the builder's own answer",
 )
 def strength_asked(
     judge_strength: bool | None,
-    tie_rod_ahead: Mm | None,
-    tie_rod_above: Mm | None,
-    tie_rod_inboard: Mm | None,
     bump: Ratio | None,
     braking: Ratio | None,
     cornering: Ratio | None,
@@ -37,11 +34,10 @@ def strength_asked(
 ) -> bool:
     """True where strength is to be judged; does not apply where it is not.
 
-    >>> strength_asked(True, None, None, None, None, None, None, None, None, None)
+    >>> strength_asked(True, None, None, None, None, None, None)
     True
     """
-    links = (tie_rod_ahead, tie_rod_above, tie_rod_inboard)
-    entered = (*links, bump, braking, cornering, landing, rock, steering_stop)
+    entered = (bump, braking, cornering, landing, rock, steering_stop)
     if judge_strength or (judge_strength is None and any(answer is not None for answer in entered)):
         return True
     raise NotForThisBuild(NOT_ASKED)
@@ -144,13 +140,13 @@ def corner_loads(
     lower_pivot_offset: Mm,
     lower_pivot_height: Mm,
     spring_on: str,
-    tie_rod_ahead: Mm,
-    tie_rod_above: Mm,
-    tie_rod_inboard: Mm,
-    tie_rod_slope: Rad | None,
-    tie_rod_sweep: Rad | None,
-    arm_slope: Rad | None,
-    arm_hinge_slope: Rad | None,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_end_height: Mm,
+    tie_rod_slope_at_ride: Rad | None,
+    tie_rod_sweep_at_ride: Rad | None,
+    guiding_arm_slope: Rad | None,
+    guiding_hinge_slope: Rad | None,
     bump_multiple: Ratio,
     braking_multiple: Ratio,
     cornering_multiple: Ratio,
@@ -158,12 +154,12 @@ def corner_loads(
     rock_multiple: Ratio,
     steering_stop_multiple: Ratio,
 ) -> CornerLoads:
-    """Every load case, and where its forces act. Angles left empty count as level and straight across.
+    """Every load case, and where its forces act. Slopes that are not known count as level and straight across.
 
     Raises OutsideRange where the joints cannot hold the upright.
 
     >>> found = corner_loads(True, 250.0, 400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, "lower arm",
-    ...     -120.0, -30.0, 90.0, None, None, None, None, 3.0, 1.0, 1.0, 5.0, 4.5, 2.5)
+    ...     -120.0, -86.0, 370.0, None, None, None, None, 3.0, 1.0, 1.0, 5.0, 4.5, 2.5)
     >>> [case.case for case in found.cases]
     ['standing', 'bump', 'braking', 'cornering', 'combined', 'landing', 'rock', 'steering stop']
     """
@@ -177,15 +173,15 @@ def corner_loads(
         mount_face=(0.0, mount_face_offset, wheel_centre_height),
         upper_pivot=upper,
         lower_pivot=lower,
-        tie_rod=(tie_rod_ahead, hub_face_offset - tie_rod_inboard, wheel_centre_height + tie_rod_above),
+        tie_rod=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height),
     )
     on_lower = spring_on == "lower arm"
     linkage = Linkage(
         carrying=lower if on_lower else upper,
         guiding=upper if on_lower else lower,
-        guiding_normal=arm_normal(arm_slope or 0.0, arm_hinge_slope or 0.0),
+        guiding_normal=arm_normal(guiding_arm_slope or 0.0, guiding_hinge_slope or 0.0),
         tie_rod=places.tie_rod,
-        tie_rod_line=rod_line(tie_rod_slope or 0.0, tie_rod_sweep or 0.0),
+        tie_rod_line=rod_line(tie_rod_slope_at_ride or 0.0, tie_rod_sweep_at_ride or 0.0),
     )
     multiples = Multiples(
         bump_multiple, braking_multiple, cornering_multiple, landing_multiple, rock_multiple, steering_stop_multiple

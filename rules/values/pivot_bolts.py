@@ -12,13 +12,13 @@ from rules.results import Waits
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress
 from rules.strength.stress import von_mises
 from rules.strength.threads import root_diameter
-from rules.strength.vectors import size
 from rules.tables.bolt_grades import BoltStrength
 from rules.units import Mm, MPa, NewtonMetre, Ratio
 from rules.values.answered import answered
 from rules.values.bolts import GRADE_TABLE, TORQUE, strength_of, torque_of
 from rules.values.loads import known_loads
 from rules.values.upright import factor_of, worst
+from rules.vectors import size
 
 PIN = "statics of a pin as a beam; bending and mean shear by von Mises, against the bolt's yield"
 LUG = "bearing stress and net section on yield; tear-out t (2 e - 0.766 d) on 0.577 yield"

@@ -13,11 +13,11 @@ from rules.graph import value
 from rules.results import Estimate, NotForThisBuild, Waits
 from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
 from rules.strength.stress import SectionLoads, level_cut, section_stress
-from rules.strength.vectors import cross, minus, plus
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, lowest
 from rules.units import Mm, MPa, Ratio
 from rules.values.answered import answered
 from rules.values.loads import known_loads
+from rules.vectors import cross, minus, plus
 
 MISES = "von Mises (Shigley 9th ed. eq. 5-15) on beam theory; worst bending, twist and shear of a section taken in one point"
 ENOUGH = 1000.0

@@ -11,9 +11,9 @@ from typing import Any
 from rules.corner import Margin, Vector
 from rules.results import NotForThisBuild, OutsideRange, Waits
 from rules.strength import weld
-from rules.strength.vectors import cross, dot
 from rules.tables.electrodes import ELECTRODES
 from rules.tables.materials import BESIDE_WELD
+from rules.vectors import cross, dot
 
 BOTH_SIDES, ONE_SIDE, RECTANGLE, RING, BEVEL = (
     "fillet on both sides", "fillet on one side", "fillet round a rectangle", "fillet round a tube or cup", "full bevel",

@@ -30,8 +30,8 @@ BRAKING = CaseLoads(
 )
 LOADS = CornerLoads(PLACES, (BUMP, BRAKING))
 ASKED: dict[str, object] = {
-    "loads.judge_strength": True, "loads.tie_rod_ahead": "-120 mm", "loads.tie_rod_above": "-60 mm",
-    "loads.tie_rod_inboard": "70 mm",
+    "loads.judge_strength": True, "steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_above": "-60 mm",
+    "steering.tie_rod_inboard": "70 mm",
 }  # fmt: skip
 
 

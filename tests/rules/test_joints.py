@@ -362,8 +362,8 @@ def test_each_joint_is_asked_the_same_and_answers_for_itself(judged: JudgedWith,
 
 def test_a_whole_sheet_with_a_weld_far_too_small_stops(finding: FindingWith) -> None:
     loads = {
-        "loads.judge_strength": True, "loads.tie_rod_ahead": "100 mm", "loads.tie_rod_above": "-60 mm",
-        "loads.tie_rod_inboard": "90 mm",
+        "loads.judge_strength": True, "steering.tie_rod_ahead": "100 mm", "steering.tie_rod_above": "-60 mm",
+        "steering.tie_rod_inboard": "90 mm",
     }  # fmt: skip
     small = upper(leg="3 mm", run="20 mm", form="fillet on one side") | loads
     found = finding("upper-weld-strength", small)

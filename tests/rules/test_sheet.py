@@ -370,6 +370,7 @@ ENTRY_OF_KIND = {
 OUT_OF_RANGE = "finished thickness is more than|corner radius is more than"
 OUT_OF_RANGE += "|worn pad is thicker|braking band is not less|two end craters|cannot lie the same way"
 OUT_OF_RANGE += "|straight at the steering axis|along the steering axis"
+OUT_OF_RANGE += "|is not ahead of its rear one|lies outboard of its outer end|can guide the upright"
 OUT_OF_RANGE += "|leave no metal|a lug bends open|there is no bolt of"
 """Entries that contradict each other: what rests on them stops, with this reason."""
 

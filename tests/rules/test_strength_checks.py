@@ -35,8 +35,8 @@ BY_FACTOR = {
 
 # Every part of a stout corner, loads entered by the builder.
 STOUT: dict[str, object] = {
-    "loads.judge_strength": True, "loads.tie_rod_ahead": "-120 mm", "loads.tie_rod_above": "-60 mm",
-    "loads.tie_rod_inboard": "70 mm", "loads.bump": 3, "loads.braking": 1, "loads.cornering": 1, "loads.landing": 4,
+    "loads.judge_strength": True, "steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_above": "-60 mm",
+    "steering.tie_rod_inboard": "70 mm", "loads.bump": 3, "loads.braking": 1, "loads.cornering": 1, "loads.landing": 4,
     "loads.rock": 2, "loads.steering_stop": 1,
     "brakes.effective_radius": "115 mm",
     "plate.thickness": "12 mm", "plate.width": "160 mm", "plate.height": "320 mm", "plate.spindle_from_top": "165 mm",
@@ -166,7 +166,7 @@ WAITS = [
     ("hub.mount_bolt_grade", "hub-bolt-threads"),
     ("bolts.hub_bolt_into", "hub-bolt-threads"),
     ("upright.material", "upright-above-hub"),
-    ("loads.tie_rod_ahead", "wheel-studs"),
+    ("steering.tie_rod_ahead", "wheel-studs"),
 ]
 
 

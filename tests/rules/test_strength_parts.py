@@ -333,8 +333,8 @@ def test_the_two_halves_of_an_upright_hand_on_the_same(judged: Callable[[dict[st
     """What the upper part hands to the hub's level, the lower part and the hub hand back: nothing is lost in the cut."""
     from rules.strength.stress import level_cut
 
-    entered = {"loads.judge_strength": True, "loads.tie_rod_ahead": "-120 mm", "loads.tie_rod_above": "-30 mm",
-               "loads.tie_rod_inboard": "80 mm"}  # fmt: skip
+    entered = {"loads.judge_strength": True, "steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_above": "-30 mm",
+               "steering.tie_rod_inboard": "80 mm"}  # fmt: skip
     found = judged(entered).worked.known["corner_loads"]
     level = (0.0, -60.0, 400.0)
     for case in found.cases:

@@ -69,7 +69,7 @@ BY_HAND = [
 ]
 
 
-OWN_TESTS = {"plate", "cost", "loads", "hub bearing", "upright", "bolts", "welds", "brakes"}
+OWN_TESTS = {"plate", "cost", "links", "loads", "hub bearing", "upright", "bolts", "welds", "brakes"}
 """Subjects whose hand figures stand in test files of their own."""
 
 

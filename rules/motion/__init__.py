@@ -1,0 +1,1 @@
+"""How the front end moves: plain geometry in mm and radians. It knows nothing of sheets."""

@@ -1,0 +1,95 @@
+"""The inner pivots of the two arms, and how far the wheel travels."""
+
+from typing import Any
+
+from rules.sheet.asking import Step, ask
+from rules.units import Mm
+
+AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
+FROM_CENTRE = "From the car's centre line, plumbed to the floor, straight out to the middle of the pivot."
+HEIGHT = "At ride height, from level ground up to the middle of the pivot."
+FRONT_VIEW = " Leave empty where only the view from the front is known: the hinge then counts as level, straight ahead."
+ALONG = ("-1200 mm", "1200 mm")
+ACROSS = ("0 mm", "1200 mm")
+UP = ("-100 mm", "1500 mm")
+
+
+def _ahead(label: str, more: str = FRONT_VIEW) -> Any:
+    return ask(label, "length", AHEAD + more, may_be_empty=True, between=ALONG, reading_error="1 mm")
+
+
+def _from_centre(label: str, more: str = "") -> Any:
+    return ask(label, "length", FROM_CENTRE + more, may_be_empty=True, between=ACROSS, reading_error="1 mm")
+
+
+def _height(label: str, more: str = "") -> Any:
+    return ask(label, "length", HEIGHT + more, may_be_empty=True, between=UP, reading_error="1 mm")
+
+
+class Arms(Step):
+    """Double A-arms, both wheels moving together. A sheet is finished without any of it."""
+
+    name = "arms"
+    title = "Arms and travel"
+    intro = (
+        "Where the four inner pivots sit in the frame, car at ride height on level ground. Chalk the car's centre line "
+        "and the line under both spindles on the floor and measure from those. Know only the view from the front? Fill "
+        "in each arm's front pivot without its place ahead, and leave the rear one empty."
+    )
+    cautions = (
+        "Bump stop and strap must hold the wheel inside the travel entered here, before a joint or the shock does.",
+        "Check every gap on the real parts, springs out, at full bump and droop and at both locks.",
+    )
+
+    lower_front_ahead: Mm = _ahead("Lower arm, front pivot ahead")
+    lower_front_from_centre: Mm = _from_centre("Lower arm, front pivot from centre")
+    lower_front_height: Mm = _height("Lower arm, front pivot height")
+    lower_rear_ahead: Mm = _ahead("Lower arm, rear pivot ahead")
+    lower_rear_from_centre: Mm = _from_centre("Lower arm, rear pivot from centre", FRONT_VIEW)
+    lower_rear_height: Mm = _height("Lower arm, rear pivot height", FRONT_VIEW)
+    upper_front_ahead: Mm = _ahead("Upper arm, front pivot ahead")
+    upper_front_from_centre: Mm = _from_centre("Upper arm, front pivot from centre")
+    upper_front_height: Mm = _height("Upper arm, front pivot height")
+    upper_rear_ahead: Mm = _ahead("Upper arm, rear pivot ahead")
+    upper_rear_from_centre: Mm = _from_centre("Upper arm, rear pivot from centre", FRONT_VIEW)
+    upper_rear_height: Mm = _height("Upper arm, rear pivot height", FRONT_VIEW)
+    bump_travel: Mm = ask(
+        "Bump travel",
+        "length",
+        "How far the wheel's centre rises from ride height to the bump stop, fully squashed.",
+        may_be_empty=True,
+        between=("0 mm", "600 mm"),
+        reading_error="3 mm",
+    )
+    droop_travel: Mm = ask(
+        "Droop travel",
+        "length",
+        "How far the wheel's centre falls from ride height until strap or shock holds it.",
+        may_be_empty=True,
+        between=("0 mm", "600 mm"),
+        reading_error="3 mm",
+    )
+    lower_tube: Mm = ask(
+        "Lower arm tube diameter",
+        "length",
+        "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in.",
+        may_be_empty=True,
+        between=("6 mm", "200 mm"),
+        reading_error="0.5 mm",
+    )
+    upper_tube: Mm = ask(
+        "Upper arm tube diameter",
+        "length",
+        "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in.",
+        may_be_empty=True,
+        between=("6 mm", "200 mm"),
+        reading_error="0.5 mm",
+    )
+    tie_rod_tube: Mm = ask(
+        "Tie rod diameter",
+        "length",
+        "Outside of the rod or its thickest sleeve. Until it is entered 25 mm stands in.",
+        may_be_empty=True,
+        between=("6 mm", "100 mm"),
+        reading_error="0.5 mm",
+    )

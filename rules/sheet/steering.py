@@ -1,0 +1,156 @@
+"""The steering arm, what moves its tie rod, and where the lock stops."""
+
+from rules.sheet.asking import Step, ask
+from rules.units import Mm, Rad
+
+LINKAGES = ("rack", "relay rod", "one rod across")
+STOPPED_BY = ("upright or arm", "rack", "steering box", "nothing")
+
+
+class Steering(Step):
+    """Steering arm and linkage, wheels straight ahead at ride height. A sheet is finished without any of it."""
+
+    name = "steering"
+    title = "Steering"
+    intro = (
+        "Where the tie rods run, wheels straight ahead and the car at ride height. From this the program turns both "
+        "wheels from lock to lock. Enter the tie-rod end by its place, or copy length and angle from an arm you have; "
+        "then choose what moves the tie rods."
+    )
+    cautions = (
+        "A steering arm that is welded, heated or bent may be refused outright: ask the inspector before you cut.",
+        "Turn the real steering by hand from lock to lock, springs out, at full bump and full droop, before you drive.",
+    )
+
+    tie_rod_ahead: Mm = ask(
+        "Tie-rod end ahead of the spindle",
+        "length",
+        "From the spindle's line forward to the middle of the outer tie-rod joint. Minus when it sits behind the "
+        "spindle. Leave empty to copy an arm's length and angle below.",
+        may_be_empty=True,
+        between=("-500 mm", "500 mm"),
+        reading_error="1 mm",
+    )
+    tie_rod_inboard: Mm = ask(
+        "Tie-rod end inboard of hub face",
+        "length",
+        "Straightedge on the hub flange face; from it inboard to the middle of the outer tie-rod joint.",
+        may_be_empty=True,
+        between=("-200 mm", "500 mm"),
+        reading_error="1 mm",
+    )
+    tie_rod_above: Mm = ask(
+        "Tie-rod end above the spindle",
+        "length",
+        "Straight up from spindle height to the middle of the outer tie-rod joint. Minus when it sits below.",
+        may_be_empty=True,
+        between=("-500 mm", "500 mm"),
+        reading_error="1 mm",
+    )
+    copied_length: Mm = ask(
+        "Arm length, copied",
+        "length",
+        "Seen from above: from the steering axis, at the height of the tie-rod end, to the middle of that joint. Only "
+        "where the places above are left empty.",
+        may_be_empty=True,
+        between=("30 mm", "500 mm"),
+        reading_error="1 mm",
+    )
+    copied_angle: Rad = ask(
+        "Arm angle, copied",
+        "angle",
+        "Seen from above, how far the arm leans from straight fore and aft: plus when its end lies inboard of the "
+        "steering axis. Lay a straightedge along the wheel to measure from.",
+        may_be_empty=True,
+        between=("-60 deg", "60 deg"),
+        reading_error="0.5 deg",
+    )
+    copied_side: str = ask(
+        "Arm points",
+        "choice",
+        "Whether the copied arm points ahead of the axle or behind it.",
+        may_be_empty=True,
+        choices=("ahead", "behind"),
+    )
+    linkage: str = ask(
+        "What moves the tie rods",
+        "choice",
+        "Rack: two tie rods on a rack that slides straight across. Relay rod: two tie rods on a rod hung on two equal "
+        "arms. One rod across: a single rod from arm to arm.",
+        may_be_empty=True,
+        choices=LINKAGES,
+    )
+    inner_ahead: Mm = ask(
+        "Inner tie-rod pivot ahead of the spindle",
+        "length",
+        "Wheels straight: from the spindle's line forward to the middle of the tie rod's inner joint. Minus behind.",
+        may_be_empty=True,
+        between=("-1000 mm", "1000 mm"),
+        reading_error="1 mm",
+    )
+    inner_from_centre: Mm = ask(
+        "Inner tie-rod pivot from the centre line",
+        "length",
+        "Wheels straight: from the car's centre line out to the middle of the tie rod's inner joint. Half the distance "
+        "between the two.",
+        may_be_empty=True,
+        between=("0 mm", "1200 mm"),
+        reading_error="1 mm",
+    )
+    inner_height: Mm = ask(
+        "Inner tie-rod pivot above ground",
+        "length",
+        "At ride height, from level ground up to the middle of the tie rod's inner joint.",
+        may_be_empty=True,
+        between=("0 mm", "1500 mm"),
+        reading_error="1 mm",
+    )
+    rack_travel: Mm = ask(
+        "Travel each way",
+        "length",
+        "How far rack or relay rod moves sideways from centre to its end. Measure end to end and halve it.",
+        may_be_empty=True,
+        between=("5 mm", "300 mm"),
+        reading_error="1 mm",
+    )
+    relay_arm_length: Mm = ask(
+        "Arms the relay rod hangs on",
+        "length",
+        "Relay rod only: from shaft to rod joint, both arms alike. Minus when the arms point rearward from their shafts.",
+        may_be_empty=True,
+        between=("-400 mm", "400 mm"),
+        reading_error="1 mm",
+    )
+    stop_angle: Rad = ask(
+        "Inner wheel's angle at its stop",
+        "angle",
+        "How far the inner wheel of a turn has turned when the steering stop touches. Leave empty where rack or relay "
+        "rod comes to its end first.",
+        may_be_empty=True,
+        between=("5 deg", "70 deg"),
+        reading_error="0.5 deg",
+    )
+    stopped_by: str = ask(
+        "Lock is stopped by",
+        "choice",
+        "What touches first at full lock: a stop on upright or arm, the rack's own end, the steering box, or nothing.",
+        may_be_empty=True,
+        choices=STOPPED_BY,
+    )
+    travel_per_turn: Mm = ask(
+        "Rack travel per turn",
+        "length",
+        "How far the rack moves in one whole turn of the steering wheel. For a steering box: the relay rod's travel in "
+        "the first turn from centre.",
+        may_be_empty=True,
+        between=("10 mm", "400 mm"),
+        reading_error="1 mm",
+    )
+    steering_wheel_diameter: Mm = ask(
+        "Steering wheel diameter",
+        "length",
+        "Across the middle of the rim.",
+        may_be_empty=True,
+        between=("150 mm", "600 mm"),
+        reading_error="3 mm",
+    )
