@@ -17,6 +17,9 @@ from rules.checks import (
     steers,
     stops,
     strength,
+    swings,
+    travels,
+    turns,
     welds,
 )
 
@@ -27,6 +30,9 @@ MODULES = (
     carries,
     brakes,
     steers,
+    turns,
+    travels,
+    swings,
     cut,
     loads,
     bearing,

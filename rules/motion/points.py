@@ -1,12 +1,26 @@
-"""The points a moving front corner is made of, at ride height with the wheels straight.
+"""What a moving front corner is made of: its points at ride height, wheels straight, and where they are later.
 
 Left wheel, axes of `rules`: x forward, y outboard, z up; origin on the ground under the tyre centre plane, below the
-wheel centre; mm. The frame stands still and the wheel moves.
+wheel centre; mm and radians. The frame stands still and the wheel moves.
 """
 
 from dataclasses import dataclass
+from math import asin, atan, atan2
+from typing import NamedTuple
 
 from rules.corner import Vector
+from rules.vectors import dot, minus, plus, size, times
+
+FORWARD: Vector = (1.0, 0.0, 0.0)
+OUTBOARD: Vector = (0.0, 1.0, 0.0)
+
+
+class CannotReach(Exception):  # noqa: N818 - says what happened to the linkage
+    """The links cannot take up the position asked for. reached: how far they go, in what was asked for."""
+
+    def __init__(self, reached: float = 0.0) -> None:
+        super().__init__(reached)
+        self.reached = reached
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,3 +30,83 @@ class Hinge:
     front: Vector
     rear: Vector
     flat: bool = False
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return (
+            "hinge line straight ahead, from the view from the front" if self.flat else "hinge line through two pivots"
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Upright:
+    """The points that move with the upright, at ride height. The wheel stands upright and points straight ahead.
+
+    radius: from the wheel centre to the ground. tie_rod_end: None where the steering is not known.
+    """
+
+    lower: Vector
+    upper: Vector
+    wheel_centre: Vector
+    tie_rod_end: Vector | None = None
+
+    @property
+    def radius(self) -> float:
+        """From the wheel centre to the ground, mm."""
+        return self.wheel_centre[2]
+
+
+class Pose(NamedTuple):
+    """Where one corner is. turn: rad about the steering axis from straight ahead, seen from above positive to the left."""
+
+    lower: Vector
+    upper: Vector
+    wheel_centre: Vector
+    spin: Vector
+    tie_rod_end: Vector | None
+    inner_end: Vector | None
+    turn: float
+    radius: float
+
+    @property
+    def steer(self) -> float:
+        """Angle of the wheel seen from above, rad, to the left positive."""
+        return atan2(-self.spin[0], self.spin[1])
+
+    @property
+    def camber(self) -> float:
+        """Lean of the wheel, rad, top outboard positive."""
+        return asin(max(-1.0, min(1.0, -self.spin[2])))
+
+    @property
+    def axis(self) -> Vector:
+        """Direction of the steering axis, from the lower to the upper pivot, of length 1."""
+        along = minus(self.upper, self.lower)
+        return times(1 / size(along), along)
+
+    @property
+    def castor(self) -> float:
+        """Lean of the steering axis seen from the side, rad, top to the rear positive."""
+        return atan(-self.axis[0] / self.axis[2])
+
+    @property
+    def inclination(self) -> float:
+        """Lean of the steering axis seen from the front, rad, top inboard positive."""
+        return atan(-self.axis[1] / self.axis[2])
+
+    @property
+    def contact(self) -> Vector:
+        """Lowest point of the wheel's disc: where the tyre stands on level ground."""
+        x, y, z = self.spin
+        across = (1 - z * z) ** 0.5
+        down = (z * x / across, z * y / across, -across)
+        return plus(self.wheel_centre, times(self.radius, down))
+
+    @property
+    def ground_offset(self) -> float:
+        """From where the steering axis meets the ground out to the contact, across the wheel, mm."""
+        contact, axis = self.contact, self.axis
+        meets = plus(self.lower, times((contact[2] - self.lower[2]) / axis[2], axis))
+        across = (self.spin[0], self.spin[1], 0.0)
+        return dot(minus(contact, meets), across) / size(across)

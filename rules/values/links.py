@@ -147,17 +147,18 @@ def lower_hinge(
     lower_rear_ahead: Mm | None,
     lower_rear_from_centre: Mm | None,
     lower_rear_height: Mm | None,
+    upper_front_from_centre: Mm | None,
     lower_pivot_ahead: Mm,
     track: Mm,
 ) -> Hinge:
     """Inner pivots of the lower arm, mm; without a rear pivot the hinge counts as level and straight ahead.
 
-    >>> lower_hinge(None, 400.0, 330.0, None, None, None, 10.0, 1600.0)
+    >>> lower_hinge(None, 400.0, 330.0, None, None, None, None, 10.0, 1600.0)
     Hinge(front=(110.0, -400.0, 330.0), rear=(-90.0, -400.0, 330.0), flat=True)
     """
     front = (lower_front_ahead, lower_front_from_centre, lower_front_height)
     rear = (lower_rear_ahead, lower_rear_from_centre, lower_rear_height)
-    return _hinge("lower", front, rear, lower_pivot_ahead, track)
+    return _hinge("lower", front, rear, upper_front_from_centre, lower_pivot_ahead, track)
 
 
 @value("links", formula="the arm's inner pivots from the centre line, less half the track", source=GEOMETRY)
@@ -168,17 +169,18 @@ def upper_hinge(
     upper_rear_ahead: Mm | None,
     upper_rear_from_centre: Mm | None,
     upper_rear_height: Mm | None,
+    lower_front_from_centre: Mm | None,
     upper_pivot_ahead: Mm,
     track: Mm,
 ) -> Hinge:
     """Inner pivots of the upper arm, mm; without a rear pivot the hinge counts as level and straight ahead.
 
-    >>> upper_hinge(120.0, 400.0, 560.0, -160.0, 410.0, 565.0, -15.0, 1600.0)
+    >>> upper_hinge(120.0, 400.0, 560.0, -160.0, 410.0, 565.0, None, -15.0, 1600.0)
     Hinge(front=(120.0, -400.0, 560.0), rear=(-160.0, -390.0, 565.0), flat=False)
     """
     front = (upper_front_ahead, upper_front_from_centre, upper_front_height)
     rear = (upper_rear_ahead, upper_rear_from_centre, upper_rear_height)
-    return _hinge("upper", front, rear, upper_pivot_ahead, track)
+    return _hinge("upper", front, rear, lower_front_from_centre, upper_pivot_ahead, track)
 
 
 HALF_FLAT_HINGE = 100.0
@@ -186,24 +188,22 @@ HALF_FLAT_HINGE = 100.0
 Place = tuple[float | None, float | None, float | None]
 
 
-def _hinge(arm: str, front: Place, rear: Place, outer_ahead: float, track: float) -> Hinge:
+def _hinge(arm: str, front: Place, rear: Place, other_arm: float | None, outer_ahead: float, track: float) -> Hinge:
     ahead, from_centre, height = front
-    names = dict(zip((f"{arm}_front_from_centre", f"{arm}_front_height"), (from_centre, height), strict=True))
-    if all(part is None for part in (*front, *rear)):
-        raise NotForThisBuild("no inner pivots of the arms are entered, so travel was not judged")
-    across, up = answered("", "arms", **names) if any(names.values()) else _wait(f"arms.{arm}_front_from_centre")
-    side = across - track / 2
+    if from_centre is None or height is None:
+        if other_arm is None and all(part is None for part in (*front, *rear)):
+            raise NotForThisBuild("no inner pivots of the arms are entered, so travel was not judged")
+        places = {f"arms.{arm}_front_from_centre": from_centre, f"arms.{arm}_front_height": height}
+        raise Waits(*(name for name, part in places.items() if part is None))
+    side = from_centre - track / 2
     if ahead is None and all(part is None for part in rear):
-        return Hinge((outer_ahead + HALF_FLAT_HINGE, side, up), (outer_ahead - HALF_FLAT_HINGE, side, up), flat=True)
+        flat_ahead, flat_behind = outer_ahead + HALF_FLAT_HINGE, outer_ahead - HALF_FLAT_HINGE
+        return Hinge((flat_ahead, side, height), (flat_behind, side, height), flat=True)
     keys = (f"{arm}_front_ahead", f"{arm}_rear_ahead", f"{arm}_rear_from_centre", f"{arm}_rear_height")
     first, behind, rear_across, rear_up = answered("", "arms", **dict(zip(keys, (ahead, *rear), strict=True)))
     if first - behind < LEAST_HINGE:
         raise OutsideRange(f"the {arm} arm's front pivot is not ahead of its rear one; check the two for a swap")
-    return Hinge((first, side, up), (behind, rear_across - track / 2, rear_up))
-
-
-def _wait(name: str) -> list[float]:
-    raise Waits(name)
+    return Hinge((first, side, height), (behind, rear_across - track / 2, rear_up))
 
 
 LEAST_HINGE = 10.0

@@ -48,6 +48,28 @@ BASE: dict[str, Any] = {
     },
 }  # fmt: skip
 
+MOVING: dict[str, object] = {
+    "steering.tie_rod_ahead": "-126 mm", "steering.tie_rod_inboard": "144 mm", "steering.tie_rod_above": "-40 mm",
+    "steering.linkage": "rack", "steering.inner_ahead": "-135 mm", "steering.inner_from_centre": "301 mm",
+    "steering.inner_height": "358 mm", "steering.rack_travel": "80 mm", "steering.stop_angle": "32 deg",
+    "steering.stopped_by": "upright or arm", "steering.travel_per_turn": "50 mm",
+    "steering.steering_wheel_diameter": "350 mm",
+    "arms.lower_front_ahead": "170 mm", "arms.lower_front_from_centre": "300 mm", "arms.lower_front_height": "285 mm",
+    "arms.lower_rear_ahead": "-190 mm", "arms.lower_rear_from_centre": "300 mm", "arms.lower_rear_height": "285 mm",
+    "arms.upper_front_ahead": "120 mm", "arms.upper_front_from_centre": "390 mm", "arms.upper_front_height": "512 mm",
+    "arms.upper_rear_ahead": "-150 mm", "arms.upper_rear_from_centre": "390 mm", "arms.upper_rear_height": "512 mm",
+    "arms.bump_travel": "110 mm", "arms.droop_travel": "90 mm", "arms.lower_tube": "38 mm", "arms.upper_tube": "32 mm",
+    "arms.tie_rod_tube": "25 mm",
+    "joint_angles.upper_bolt": "along the steering axis", "joint_angles.upper_allowed": "28 deg",
+    "joint_angles.lower_bolt": "along the steering axis", "joint_angles.lower_allowed": "28 deg",
+    "joint_angles.tie_rod_outer_bolt": "up and down", "joint_angles.tie_rod_outer_allowed": "22 deg",
+    "joint_angles.tie_rod_inner_bolt": "along the rack", "joint_angles.tie_rod_inner_allowed": "25 deg",
+    "spring.arm_end_ahead": "0 mm", "spring.arm_end_from_centre": "620 mm", "spring.arm_end_height": "300 mm",
+    "spring.frame_end_ahead": "0 mm", "spring.frame_end_from_centre": "470 mm", "spring.frame_end_height": "760 mm",
+    "spring.shock_shortest": "360 mm", "spring.shock_longest": "580 mm",
+}  # fmt: skip
+"""What steers and hangs the same front end: tie rods behind the axle, level arms. Added to BASE as changes."""
+
 Changes = Mapping[str, object]
 
 
@@ -96,3 +118,9 @@ def finding(judged: Callable[[Changes], Judged]) -> Callable[[str, Changes], Fin
         return next(finding for finding in judged(changes).findings if finding.check == check)
 
     return found
+
+
+@pytest.fixture
+def moving() -> dict[str, object]:
+    """Changes that give the finished sheet its steering, arms, joint angles and spring."""
+    return dict(MOVING)

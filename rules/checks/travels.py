@@ -1,0 +1,1 @@
+"""Does it travel: reach, bump steer, camber, the shock's length."""

@@ -1,0 +1,326 @@
+"""Both front wheels through travel and lock, exactly: every link keeps its length.
+
+Given the lower arm's angle, the upper outer pivot is held by the upper arm and by the upright, and the upright's turn
+about the axis is held by the tie rod: each is one problem of `circle`, solved in closed form. Only the lower arm's angle
+for a wanted travel is searched for.
+
+Both wheels travel alike and the body stays level, so the right wheel is the left one's mirror image at the opposite lock.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from math import asin, atan2, cos, hypot, pi, radians, sin
+
+from rules.corner import Vector
+from rules.motion.circle import Circle, hinged
+from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright
+from rules.vectors import cross, dot, minus, plus, size, times
+
+STEP = 0.04
+"""rad of the lower arm between two looks while its travel is searched for."""
+CLOSE_ENOUGH = 1e-10
+"""mm of travel."""
+MOST_SWING = radians(80)
+"""How far the lower arm is followed."""
+
+
+@dataclass(frozen=True, slots=True)
+class Linkage:
+    """What moves the left tie rod's inner end.
+
+    how: "rack", "relay rod" or "one rod across". inner: the inner end with the wheels straight; None with one rod.
+    relay_arm: mm, minus where the arms point rearward. centre_line: the car's centre line, mm from the tyre plane (minus).
+    travel: mm sideways each way, to the rack's own end; None where only the stop is known. stop: rad of the inner wheel
+    at ride height where the stop touches; None where there is none.
+    """
+
+    how: str
+    inner: Vector | None
+    centre_line: float
+    travel: float | None = None
+    stop: float | None = None
+    relay_arm: float = 0.0
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{self.how}, as entered"
+
+    def inner_at(self, slide: float) -> Vector:
+        """The inner end moved sideways by `slide`, mm, to the left positive. Raises CannotReach beyond a relay arm's reach."""
+        assert self.inner is not None
+        x, y, z = self.inner
+        if self.how == "relay rod":
+            if abs(slide) > abs(self.relay_arm):
+                raise CannotReach(self.relay_arm)
+            x += self.relay_arm * (cos(asin(slide / self.relay_arm)) - 1)
+        return (x, y + slide, z)
+
+
+class FrontEnd:
+    """One front corner and its mirror image, ready to be moved."""
+
+    def __init__(
+        self, upright: Upright, arms: tuple[Hinge, Hinge] | None = None, linkage: Linkage | None = None
+    ) -> None:
+        """arms: lower and upper; None where travel is not known. linkage: None where the steering is not known.
+
+        Raises CannotReach where the linkage does not steer at all.
+        """
+        self.upright, self.arms, self.linkage = upright, arms, linkage
+        self._spacing = size(minus(upright.upper, upright.lower))
+        frame = _frame(upright.lower, upright.upper)
+        self._wheel_centre = _within(frame, minus(upright.wheel_centre, upright.lower))
+        self._spin = _within(frame, OUTBOARD)
+        self._outer = None if upright.tie_rod_end is None else _within(frame, minus(upright.tie_rod_end, upright.lower))
+        if arms is not None:
+            lower, upper = arms
+            self._lower = hinged(lower.front, lower.rear, upright.lower)
+            self._upper = hinged(upper.front, upper.rear, upright.upper)
+            self._upper_side = self._upper.side_of(upright.lower)
+        self._held: dict[float, tuple[Vector, Vector]] = {0.0: (upright.lower, upright.upper)}
+        if linkage is not None:
+            self._prepare(linkage)
+
+    def _prepare(self, linkage: Linkage) -> None:
+        assert self.upright.tie_rod_end is not None
+        self._full = 1.0
+        if linkage.how == "one rod across":
+            self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
+            self._rod_side = self._outer_circle(0.0).side_of(_mirrored(self.upright.tie_rod_end, linkage.centre_line))
+            assert linkage.stop is not None
+            self._full = self._turn_to(linkage.stop)
+            return
+        assert linkage.inner is not None
+        self._rod = size(minus(self.upright.tie_rod_end, linkage.inner))
+        self._rod_side = self._outer_circle(0.0).side_of(linkage.inner)
+        small = 0.001 * self._rod
+        self._full = small
+        steered = self.at(0.0, 1.0).steer
+        if not steered:
+            raise CannotReach
+        sense = 1.0 if steered > 0 else -1.0
+        most = linkage.travel if linkage.travel is not None else self._rod
+        self._full = sense * most
+        if linkage.stop is not None:
+            self._full = self._slide_to_stop(sense, most, linkage.stop, found_end=linkage.travel is not None)
+
+    def _slide_to_stop(self, sense: float, most: float, stop: float, found_end: bool) -> float:
+        """Slide at which the inner wheel meets its stop, or the rack's own end where that comes first."""
+
+        def beyond(slide: float) -> bool:
+            self._full = sense * slide
+            try:
+                return self.at(0.0, 1.0).steer >= stop
+            except CannotReach:
+                return True
+
+        if found_end and not beyond(most):
+            return sense * most
+        within, past = 0.0, most
+        for _ in range(60):
+            middle = (within + past) / 2
+            within, past = (within, middle) if beyond(middle) else (middle, past)
+        return sense * within
+
+    def _turn_to(self, steer: float) -> float:
+        """Turn about the axis at which the wheel points `steer` to the left at ride height."""
+        within, past = 0.0, pi / 2
+        for _ in range(60):
+            middle = (within + past) / 2
+            short = self._pose(self._held[0.0], middle, None).steer < steer
+            within, past = (middle, past) if short else (within, middle)
+        return within
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        known = [words for words, part in (("arms", self.arms), ("steering", self.linkage)) if part is not None]
+        return f"the front end's points, with {' and '.join(known) or 'the steering axis alone'}"
+
+    @property
+    def full(self) -> float:
+        """What full lock to the left takes: mm the inner ends move to the left, or rad of the left wheel with one rod."""
+        return self._full
+
+    def _outer_circle(self, travel: float) -> Circle:
+        """Where the tie rod's outer joint can be at a travel: turned about the steering axis."""
+        lower, upper = self.held(travel)
+        assert self._outer is not None
+        return _circle(lower, _frame(lower, upper), self._outer)
+
+    def held(self, travel: float) -> tuple[Vector, Vector]:
+        """Lower and upper outer pivot at a travel of the wheel centre, mm, up positive, the wheel held straight ahead.
+
+        Raises CannotReach with the travel reached.
+        """
+        if travel not in self._held:
+            self._held[travel] = self._outer_pivots(self._lower_angle(travel))
+        return self._held[travel]
+
+    def _outer_pivots(self, angle: float) -> tuple[Vector, Vector]:
+        lower = self._lower.at(angle)
+        return lower, self._upper.at(self._upper.angle(lower, self._spacing, self._upper_side))
+
+    def _rise(self, angle: float) -> float:
+        pivots = self._outer_pivots(angle)
+        return self._pose(pivots, self._straight(pivots), None).wheel_centre[2] - self.upright.wheel_centre[2]
+
+    def _lower_angle(self, travel: float) -> float:
+        """The lower arm's angle at a travel: stepped towards, then closed in on."""
+        if self.arms is None:
+            raise CannotReach(0.0)
+        step = STEP if travel > 0 else -STEP
+        near, rise = 0.0, 0.0
+        while abs(near) < MOST_SWING:
+            far = near + step
+            try:
+                beyond = self._rise(far)
+            except CannotReach:
+                far = self._last_reached(near, far)
+                beyond = self._rise(far)
+                if abs(beyond) < abs(travel):
+                    raise CannotReach(beyond) from None
+            if (beyond - rise) * step <= 0:
+                raise CannotReach(rise)
+            if abs(beyond) >= abs(travel):
+                return _root(lambda angle: self._rise(angle) - travel, near, far, rise - travel, beyond - travel)
+            near, rise = far, beyond
+        raise CannotReach(rise)
+
+    def _last_reached(self, within: float, past: float) -> float:
+        for _ in range(40):
+            middle = (within + past) / 2
+            try:
+                self._rise(middle)
+                within = middle
+            except CannotReach:
+                past = middle
+        return within
+
+    def _straight(self, pivots: tuple[Vector, Vector]) -> float:
+        """The turn about the axis that leaves the wheel pointing straight ahead."""
+        frame = _frame(*pivots)
+        a, b, c = self._spin
+        along = a * frame[0][0] + b * frame[1][0]
+        across = a * frame[1][0] - b * frame[0][0]
+        # along cos(turn) + across sin(turn) + c frame[2][0] = 0; of its two answers the one near no turn.
+        reach = hypot(along, across)
+        middle = atan2(across, along)
+        swing = asin(max(-1.0, min(1.0, -c * frame[2][0] / reach)))
+        turns = (middle + pi / 2 - swing, middle - pi / 2 + swing)
+        return min(((turn + pi) % (2 * pi) - pi for turn in turns), key=abs)
+
+    def _pose(self, pivots: tuple[Vector, Vector], turn: float, inner: Vector | None) -> Pose:
+        lower, upper = pivots
+        frame = _frame(lower, upper)
+        c, s = cos(turn), sin(turn)
+        e1, e2, e3 = frame
+        turned = (plus(times(c, e1), times(s, e2)), plus(times(c, e2), times(-s, e1)), e3)
+        end = None if self._outer is None else plus(lower, _out_of(turned, self._outer))
+        centre = plus(lower, _out_of(turned, self._wheel_centre))
+        return Pose(lower, upper, centre, _out_of(turned, self._spin), end, inner, turn, self.upright.radius)
+
+    def straight(self, travel: float) -> Pose:
+        """The left corner at a travel with the wheel held straight ahead, whatever the tie rod says."""
+        pivots = self.held(travel)
+        return self._pose(pivots, self._straight(pivots), None)
+
+    def at(self, travel: float, lock: float) -> Pose:
+        """The left corner at a travel, mm, and lock: 1 full to the left, where it is the inner wheel, -1 full right.
+
+        Raises CannotReach where the links lock before.
+        """
+        assert self.linkage is not None
+        pivots = self.held(travel)
+        if self.linkage.how == "one rod across":
+            return self._at_one_rod(travel, pivots, lock, self.linkage.centre_line)
+        inner = self.linkage.inner_at(lock * self._full)
+        return self._pose(pivots, self._outer_circle(travel).angle(inner, self._rod, self._rod_side), inner)
+
+    def _at_one_rod(self, travel: float, pivots: tuple[Vector, Vector], lock: float, centre_line: float) -> Pose:
+        circle = self._outer_circle(travel)
+        straight = self._middle_of_one_rod(circle, centre_line)
+        other = _mirrored(circle.at(straight + abs(lock) * self._full), centre_line)
+        if lock >= 0:
+            inner = _mirrored(circle.at(circle.angle(other, self._rod, self._rod_side)), centre_line)
+            return self._pose(pivots, straight + lock * self._full, inner)
+        return self._pose(pivots, circle.angle(other, self._rod, self._rod_side), other)
+
+    def _middle_of_one_rod(self, circle: Circle, centre_line: float) -> float:
+        """With one rod both ends lie half its length from the centre line when both wheels turn alike."""
+        reach = hypot(circle.u[1], circle.v[1])
+        wanted = centre_line + self._rod / 2 - circle.centre[1]
+        if abs(wanted) > reach:
+            raise CannotReach
+        middle, swing = atan2(circle.v[1], circle.u[1]), asin(wanted / reach)
+        turns = (middle + pi / 2 - swing, middle - pi / 2 + swing)
+        return min(((turn + pi) % (2 * pi) - pi for turn in turns), key=abs)
+
+    def mirrored(self, pose: Pose) -> Pose:
+        """The right corner that is the mirror image of a left one, in the left wheel's axes; turns change sign."""
+        assert self.linkage is not None
+        line = self.linkage.centre_line
+        return Pose(
+            lower=_mirrored(pose.lower, line),
+            upper=_mirrored(pose.upper, line),
+            wheel_centre=_mirrored(pose.wheel_centre, line),
+            spin=(pose.spin[0], -pose.spin[1], pose.spin[2]),
+            tie_rod_end=pose.tie_rod_end and _mirrored(pose.tie_rod_end, line),
+            inner_end=pose.inner_end and _mirrored(pose.inner_end, line),
+            turn=-pose.turn,
+            radius=pose.radius,
+        )
+
+
+Frame = tuple[Vector, Vector, Vector]
+
+
+def _frame(lower: Vector, upper: Vector) -> Frame:
+    """Three square directions on the steering axis: the third along it, the first as far forward as it can be."""
+    along = minus(upper, lower)
+    up = times(1 / size(along), along)
+    ahead = minus(FORWARD, times(up[0], up))
+    first = times(1 / size(ahead), ahead)
+    return first, cross(up, first), up
+
+
+def _within(frame: Frame, vector: Vector) -> Vector:
+    return (dot(frame[0], vector), dot(frame[1], vector), dot(frame[2], vector))
+
+
+def _out_of(frame: Frame, parts: Vector) -> Vector:
+    (a, b, c), (e1, e2, e3) = parts, frame
+    return (
+        a * e1[0] + b * e2[0] + c * e3[0],
+        a * e1[1] + b * e2[1] + c * e3[1],
+        a * e1[2] + b * e2[2] + c * e3[2],
+    )
+
+
+def _circle(lower: Vector, frame: Frame, parts: Vector) -> Circle:
+    (a, b, c), (e1, e2, e3) = parts, frame
+    return Circle(
+        plus(lower, times(c, e3)), plus(times(a, e1), times(b, e2)), plus(times(a, e2), times(-b, e1))
+    )  # fmt: skip
+
+
+def _mirrored(point: Vector, centre_line: float) -> Vector:
+    return (point[0], 2 * centre_line - point[1], point[2])
+
+
+def _root(function: Callable[[float], float], a: float, b: float, at_a: float, at_b: float) -> float:
+    """Where a function is nought between two places of different sign: false position, never stuck on one side."""
+    if abs(at_a) < CLOSE_ENOUGH:
+        return a
+    for _ in range(100):
+        middle = b - at_b * (b - a) / (at_b - at_a)
+        at_middle = function(middle)
+        if abs(at_middle) < CLOSE_ENOUGH:
+            return middle
+        if at_middle * at_b < 0:
+            a, at_a = b, at_b
+        else:
+            at_a /= 2
+        b, at_b = middle, at_middle
+    return b

@@ -1,0 +1,1 @@
+"""How far the shock moves for the wheel's travel."""

@@ -1,0 +1,1 @@
+"""How the wheel moves through bump and droop: camber, castor, track, roll centre, bump steer."""
