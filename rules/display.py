@@ -1,11 +1,10 @@
 """A number back to text, as a tape, a scale or a torque wrench shows it."""
 
 import math
-from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 
-from rules.quantity import INCH, KINDS, POUND, POUND_FORCE, Kind, Units
+from rules.quantity import INCH, POUND, POUND_FORCE, Units
 
 _PUBLISHED = {"rad": ("deg", 180 / math.pi), "share": ("%", 100.0)}
 """Units that leave `rules` under another name: nobody reads radians off a protractor."""
@@ -84,22 +83,6 @@ def tape(length: float, units: Units) -> str:
     if units == "inch":
         return _fraction(Fraction(round(length / INCH * 32), 32)) + " in"
     return f"{_plain(round(length * 2) / 2, 1)} mm"
-
-
-def exact(number: float, kind_name: str, units: Units) -> str:
-    """Text that `parse` reads back as the same number, for entries the program writes itself.
-
-    >>> exact(238.125, "length", "inch")
-    '9.375 in'
-    """
-    kind: Kind = KINDS[kind_name]
-    symbol = kind.bare[units]
-    size = (
-        kind.spellings[symbol] if symbol in kind.spellings else kind.spellings.get(symbol.lower().replace(" ", ""), 1.0)
-    )
-    figure = number / size if abs(number / size) > 1e-12 else 0.0
-    digits = format(Decimal(f"{figure:.15g}"), "f")
-    return f"{digits} {symbol}".strip()
 
 
 def _inches(inches: float) -> str:

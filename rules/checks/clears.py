@@ -119,3 +119,53 @@ def lower_pivot_clears_rotor(lower_pivot_rotor_gap: Mm) -> Judgement:
         good=5.0,
         watch=2.0,
     )
+
+
+PLATE_LIMITS = {"good": "3 mm (1/8 in) or more", "watch": "less, or the housing runs into the plate"}
+
+
+def _behind_plate(which: str, gap: float) -> Judgement:
+    """Never a stop: a housing let into a notch of the plate is a good way to build, but somebody must draw the notch."""
+    verdict = at_least(gap, good=3.0, watch=float("-inf"))
+    figures = {"gap": (gap, "mm"), "overlap": (-gap, "mm"), "wanted": (3.0, "mm")}
+    if verdict == "good":
+        return Judgement(
+            verdict, f"The {which} pivot's housing clears the back of the plate by {{gap}}.", figures=figures
+        )
+    if gap < 0:
+        text = f"The {which} pivot's housing overlaps the plate by {{overlap}}."
+        change = (
+            "Notch the plate for it, which leaves less metal there and is not in any strength here; or move the pivot "
+            "inboard, use a smaller housing, or let the plate end short of it."
+        )
+        return Judgement(verdict, text, change, figures)
+    text = f"The {which} pivot's housing clears the back of the plate by {{gap}}; {{wanted}} or more is wanted."
+    return Judgement(verdict, text, "Move the pivot inboard, or use a smaller housing or a thinner plate.", figures)
+
+
+@check(
+    "lower-pivot-clears-plate",
+    step="plate",
+    title="Lower pivot behind the plate",
+    **PLATE_LIMITS,
+    source=ROOM,
+    grade="common practice",
+    try_changing=("pivots.ground_offset",),
+)
+def lower_pivot_clears_plate(lower_pivot_plate_gap: Mm) -> Judgement:
+    """Room between the plate's back and the lower pivot's housing, where the plate stands in front of it."""
+    return _behind_plate("lower", lower_pivot_plate_gap)
+
+
+@check(
+    "upper-pivot-clears-plate",
+    step="plate",
+    title="Upper pivot behind the plate",
+    **PLATE_LIMITS,
+    source=ROOM,
+    grade="common practice",
+    try_changing=("pivots.ground_offset",),
+)
+def upper_pivot_clears_plate(upper_pivot_plate_gap: Mm) -> Judgement:
+    """Room between the plate's back and the upper pivot's housing, where the plate stands in front of it."""
+    return _behind_plate("upper", upper_pivot_plate_gap)

@@ -89,13 +89,16 @@ def upright_at_lower_pivot(upright_lower_end_safety: Ratio) -> Judgement:
     step="upright",
     title="Plate between the hub bolts",
     good=NEVER, watch=HOLDS, stop=GIVES,
-    source=f"simple model of three sections through the plate, no stress raiser at the holes; {NO_LIMIT}",
+    source=f"simple model: level sections through the plate, and the plate that overhangs a narrow beam; {NO_LIMIT}",
     grade="no published figure",
 )  # fmt: skip
 def hub_plate(plate_safety: Ratio) -> Judgement:
-    """The plate cut through its bolt holes and beside the centre bore."""
+    """The plate cut level through its bolt holes and through the spindle, and bent by the bolts beside a narrow beam."""
     change = "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore."
-    beside = f"A simple model: the stiffness of the hub's own flange is not counted. {FATIGUE}"
+    beside = (
+        "A simple model. Left out on the safe side: the stiffness of the hub's own flange. Left out on the other: the edges of "
+        f"holes, the caliper's push through the hub, and sideways bending of a plate without a beam. {FATIGUE}"
+    )
     return carried(plate_safety, "Between its bolts the hub plate", change, beside)
 
 

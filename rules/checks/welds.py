@@ -31,9 +31,9 @@ def weld_upper_length(weld_upper: WeldJoint) -> Judgement:
 
 
 @check("upper-weld-strength", step="joint_upper", title="Upper pivot: strength of the weld", **STRENGTH)
-def weld_upper_strength(weld_upper_safety: Ratio) -> Judgement:
+def weld_upper_strength(upper_weld_safety: Ratio) -> Judgement:
     """The upper pivot's weld under the load cases, against the code for steady loads."""
-    return strength_judged(weld_upper_safety)
+    return strength_judged(upper_weld_safety)
 
 
 @check("upper-weld-filler", step="joint_upper", title="Upper pivot: filler and preheat", **FILLER)
@@ -61,9 +61,9 @@ def weld_lower_length(weld_lower: WeldJoint) -> Judgement:
 
 
 @check("lower-weld-strength", step="joint_lower", title="Lower pivot: strength of the weld", **STRENGTH)
-def weld_lower_strength(weld_lower_safety: Ratio) -> Judgement:
+def weld_lower_strength(lower_weld_safety: Ratio) -> Judgement:
     """The lower pivot's weld under the load cases, against the code for steady loads."""
-    return strength_judged(weld_lower_safety)
+    return strength_judged(lower_weld_safety)
 
 
 @check("lower-weld-filler", step="joint_lower", title="Lower pivot: filler and preheat", **FILLER)
@@ -91,9 +91,9 @@ def weld_steering_arm_length(weld_steering_arm: WeldJoint) -> Judgement:
 
 
 @check("steering-arm-weld-strength", step="joint_steering_arm", title="Steering arm: strength of the weld", **STRENGTH)
-def weld_steering_arm_strength(weld_steering_arm_safety: Ratio) -> Judgement:
+def weld_steering_arm_strength(steering_arm_weld_safety: Ratio) -> Judgement:
     """The steering arm's weld under the load cases, against the code for steady loads."""
-    return strength_judged(weld_steering_arm_safety)
+    return strength_judged(steering_arm_weld_safety)
 
 
 @check("steering-arm-weld-filler", step="joint_steering_arm", title="Steering arm: filler and preheat", **FILLER)
@@ -128,9 +128,9 @@ def weld_caliper_bracket_length(weld_caliper_bracket: WeldJoint) -> Judgement:
     title="Caliper bracket: strength of the weld",
     **STRENGTH,
 )
-def weld_caliper_bracket_strength(weld_caliper_bracket_safety: Ratio) -> Judgement:
+def weld_caliper_bracket_strength(caliper_bracket_weld_safety: Ratio) -> Judgement:
     """The caliper bracket's weld under the load cases, against the code for steady loads."""
-    return strength_judged(weld_caliper_bracket_safety)
+    return strength_judged(caliper_bracket_weld_safety)
 
 
 @check(

@@ -22,6 +22,12 @@ LEAST_TIE_ROD_LEVER = 1.0
 LEAST_ARM_ANGLE = sin(radians(1.0))
 """Sine of the angle between the steering axis and the plane of the arm without the spring."""
 
+LEAST_LEG_ANGLE = sin(radians(1.0))
+"""Sine of the angle between the two legs of an arm."""
+
+MOST_OUT_OF_PLANE = sin(radians(1.0))
+"""Part of a force that may point out of the arm's plane: slopes are read off to a degree."""
+
 
 @dataclass(frozen=True, slots=True)
 class Linkage:
@@ -124,6 +130,30 @@ def balance(linkage: Linkage, force: Vector, moment: Vector) -> Reactions:
     guiding = plus(across, along)
     carrying = times(-1.0, plus(force, guiding, tie_rod))
     return Reactions(carrying, guiding, tie_rod)
+
+
+def leg_forces(force: Vector, outer: Vector, front: Vector, rear: Vector) -> tuple[float, float]:
+    """Pull in the front and in the rear leg of an arm without the spring, N: plus in tension, minus in compression.
+
+    force: the arm's force on the upright, N. outer, front, rear: the arm's outer and inner pivots, mm. Each leg runs
+    straight from the outer to its inner pivot and carries nothing but pull or push: a spring, a bar or a bend in the leg
+    is not in it. Source: statics, two forces along two lines.
+    Raises OutsideRange where the legs lie within a degree of one line, or the force more than a degree off their plane.
+
+    Legs 3-4-5 to each side, 800 N inboard: each takes half of it, 400 x 5 / 4:
+
+    >>> leg_forces((0.0, -800.0, 0.0), (0.0, 0.0, 500.0), (300.0, -400.0, 500.0), (-300.0, -400.0, 500.0))
+    (500.0, 500.0)
+    """
+    to_front, to_rear = minus(front, outer), minus(rear, outer)
+    square = cross(to_front, to_rear)
+    if size(square) <= LEAST_LEG_ANGLE * size(to_front) * size(to_rear):
+        raise OutsideRange("the arm's two legs lie along one line, so neither can be told from the other")
+    if abs(dot(force, square)) > MOST_OUT_OF_PLANE * size(force) * size(square):
+        raise OutsideRange("the arm's slopes as entered are not those of its inner pivots: measure both again")
+    area = dot(square, square)
+    along_front, along_rear = dot(cross(force, to_rear), square) / area, dot(cross(to_front, force), square) / area
+    return along_front * size(to_front), along_rear * size(to_rear)
 
 
 def moment_of(pushes: tuple[tuple[Vector, Vector], ...], about: Vector = NOUGHT) -> Vector:

@@ -30,17 +30,6 @@ def worn_in_radius(outside: float, inside: float) -> float:
     return (outside + inside) / 2
 
 
-def new_pad_radius(outside: float, inside: float) -> float:
-    """The same with new, flat pads (uniform pressure), mm: a little more. Raises OutsideRange when inside is not less.
-
-    >>> round(new_pad_radius(5.5, 3.875), 6)
-    4.734444
-    """
-    if not 0 <= inside < outside:
-        raise OutsideRange("the inside of the braking band is not less than the rotor's diameter")
-    return 2 / 3 * (outside**3 - inside**3) / (outside**2 - inside**2)
-
-
 def brake_torque(friction: float, clamp: float, radius: float, faces: int = FACES) -> float:
     """Torque, N mm: friction x clamp on one pad, N, x radius, mm, for each face rubbed.
 

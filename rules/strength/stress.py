@@ -8,6 +8,10 @@ from rules.corner import Vector
 from rules.strength.section import Section, bending_stress
 from rules.vectors import cross, minus, plus
 
+CANTILEVER_PLATE = 0.509
+"""Bending moment on 1 mm of root over the load: a long plate held along one edge, loaded in one point of its free edge.
+Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells (from memory); worked out again in the tests."""
+
 
 @dataclass(frozen=True, slots=True)
 class SectionLoads:
@@ -48,6 +52,23 @@ def section_stress(section: Section, loads: SectionLoads) -> float:
         + abs(loads.shear_v) / section.shear_v
     )
     return von_mises(along, 0.0, shear)
+
+
+def overhung_plate_stress(
+    load: float, other: float, apart: float, overhang: float, thickness: float, cut_beside: bool
+) -> float:
+    """Bending stress of a plate at the straight line it is held along, MPa, under point loads square to it; always plus.
+
+    load, other: N, either way, at one distance `overhang` from the line, mm, and `apart` along it, mm; the stress is the one
+    under `load`. It does not depend on the overhang of a single load, since more lever is spread over more width. cut_beside:
+    an opening ends the line close by, and one side carries it all: twice the moment, by symmetry, which is a rough rule.
+    A load inside the plate, and not at its free edge, bends it less. Above nought; the overhang longer than the plate is thick.
+
+    >>> round(overhung_plate_stress(1000.0, 0.0, 80.0, 20.0, 10.0, False), 2)
+    30.54
+    """
+    together = abs(load) + abs(other) / (1 + (apart / overhang) ** 2)
+    return CANTILEVER_PLATE * together * (2 if cut_beside else 1) * 6 / thickness**2
 
 
 def level_cut(place: Vector, acting: Iterable[tuple[Vector, Vector]]) -> SectionLoads:

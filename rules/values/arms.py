@@ -12,7 +12,6 @@ from rules.strength.section import Section, flat_plate, hollow_rectangle, round_
 from rules.strength.stress import SectionLoads, section_stress
 from rules.units import Mm, MPa, Ratio
 from rules.values.answered import answered
-from rules.values.loads import known_loads
 from rules.values.upright import MISES, caliper_force, factor_of, moment_at, worst
 from rules.vectors import size
 
@@ -55,9 +54,7 @@ def steering_arm_safety(
     steering_arm_section: Section,
     steering_arm_length: Mm | None,
     upright_yield: MPa,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the steering arm at its root. An arm that steps up or down twists as well: that is not in it.
 
@@ -65,12 +62,12 @@ def steering_arm_safety(
     >>> none, push = (0.0, 0.0, 0.0), (0.0, 2000.0, 0.0)
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("rock", none, push, none, none, none, push, 200_000.0),))
-    >>> round(steering_arm_safety(flat_plate(40.0, 12.0), 100.0, 250.0, loads, True, True), 3)
+    >>> round(steering_arm_safety(flat_plate(40.0, 12.0), 100.0, 250.0, loads), 3)
     3.941
     """
-    loads, length = known_loads(corner_loads, strength_asked, judge_strength), steering_arm_length or 0.0
+    length = steering_arm_length or 0.0
     factors = []
-    for case in loads.cases:
+    for case in part_loads.cases:
         level, upward = hypot(case.tie_rod[0], case.tie_rod[1]), case.tie_rod[2]
         acting = SectionLoads(shear_u=level, shear_v=upward, moment_v=level * length, moment_u=upward * length)
         factors.append((factor_of(upright_yield, section_stress(steering_arm_section, acting)), case.case,
@@ -105,9 +102,7 @@ def caliper_bracket_safety(
     bracket_arm_offset: Mm | None,
     upright_yield: MPa,
     brake_effective_radius: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the caliper bracket where it leaves its weld or bolts.
 
@@ -115,12 +110,11 @@ def caliper_bracket_safety(
     >>> none, push = (0.0, 0.0, 0.0), (0.0, 2000.0, 0.0)
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("rock", none, push, none, none, none, push, 200_000.0),))
-    >>> round(caliper_bracket_safety(flat_plate(60.0, 10.0), 60.0, 0.0, 250.0, 100.0, loads, True, True), 3)
+    >>> round(caliper_bracket_safety(flat_plate(60.0, 10.0), 60.0, 0.0, 250.0, 100.0, loads), 3)
     11.471
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
     factors = []
-    for case in loads.cases:
+    for case in part_loads.cases:
         force = caliper_force(case, brake_effective_radius)
         acting = SectionLoads(shear_u=force, moment_v=force * (bracket_arm_length or 0.0),
                               twist=force * (bracket_arm_offset or 0.0))  # fmt: skip
@@ -149,9 +143,7 @@ def snout_safety(
     snout_yield: MPa | None,
     brake_effective_radius: Mm | None,
     rotor_plane_offset: Mm,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of a fixed snout where it meets the upright's face, taken as solid, with no stress raiser.
 
@@ -159,12 +151,11 @@ def snout_safety(
     >>> none, push = (0.0, 0.0, 0.0), (0.0, 2000.0, 0.0)
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("rock", none, push, none, none, none, push, 200_000.0),))
-    >>> round(snout_safety(round_bar(20.0), 600.0, 100.0, 0.0, loads, True, True), 3)
+    >>> round(snout_safety(round_bar(20.0), 600.0, 100.0, 0.0, loads), 3)
     37.45
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    places, factors = loads.places, []
-    for case in loads.cases:
+    places, factors = part_loads.places, []
+    for case in part_loads.cases:
         brake = caliper_force(case, brake_effective_radius)
         lever = abs(rotor_plane_offset - places.mount_face[1])
         moment = size(moment_at(case, places, places.mount_face)) + brake * lever

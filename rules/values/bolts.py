@@ -25,7 +25,6 @@ from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR
 from rules.units import Mm, NewtonMetre, Ratio
 from rules.values.answered import answered
-from rules.values.loads import known_loads
 from rules.values.upright import caliper_force, factor_of, moment_at, worst
 
 ELASTIC = (
@@ -134,7 +133,7 @@ def hub_bolt_thread_share(
     hub_bolt_engagement: Mm | None,
     hub_bolt_into: str | None,
     hub_bolt_strength: BoltStrength | None,
-    mount_bolt_thread: Thread,
+    mount_bolt_thread: Thread | None,
 ) -> Ratio:
     """How much of the thread a hub bolt needs is there: from 1 up the bolt breaks before the thread strips.
 
@@ -146,8 +145,8 @@ def hub_bolt_thread_share(
         "the hub bolts' thread engagement is not entered, so it was not judged", "bolts",
         hub_bolt_engagement=hub_bolt_engagement, hub_bolt_into=hub_bolt_into,
     )  # fmt: skip
-    if hub_bolt_strength is None:
-        raise Waits("hub_bolt_strength")
+    if hub_bolt_strength is None or mount_bolt_thread is None:
+        raise Waits("hub.mount_bolt_thread" if mount_bolt_thread is None else "hub_bolt_strength")
     thread, tensile = mount_bolt_thread, hub_bolt_strength.tensile
     hole = TAPPED.get(into, tensile)
     formula = least_engagement(thread.diameter, thread.pitch, tensile, hole)
@@ -155,7 +154,7 @@ def hub_bolt_thread_share(
 
 
 @value("bolts", formula="the studs' thread and strength as entered", source=GRADE_TABLE)
-def wheel_stud_strength(stud_grade: str | None, stud_thread: Thread) -> BoltStrength:
+def wheel_stud_strength(stud_grade: str | None, stud_thread: Thread | None) -> BoltStrength:
     """Strength of the wheel studs.
 
     >>> wheel_stud_strength("8.8", Thread("12 x 1.5 mm", 12.0, 1.5)).proof
@@ -164,6 +163,8 @@ def wheel_stud_strength(stud_grade: str | None, stud_thread: Thread) -> BoltStre
     (grade,) = answered(
         "the wheel studs' grade is not entered, so they were not judged", "bolts", stud_grade=stud_grade
     )
+    if stud_thread is None:
+        raise Waits("hub.stud_thread")
     return strength_of(grade, stud_thread)
 
 
@@ -173,9 +174,7 @@ def wheel_studs_safety(
     wheel_stud_strength: BoltStrength,
     stud_thread: Thread,
     hub_bolt_circle: BoltCircle,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on proof load of the wheel studs, preload and the grip of the clamped faces left out.
 
@@ -184,17 +183,16 @@ def wheel_studs_safety(
     >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
     ...     (CaseLoads("rock", none, pull, none, none, none, none),))
     >>> thread, circle = Thread("12 x 1.75 mm", 12.0, 1.75), BoltCircle("5 x 114.3 mm", 5, 114.3)
-    >>> round(wheel_studs_safety(BoltStrength(830, 940, 1040), thread, circle, loads, True, True), 3)
+    >>> round(wheel_studs_safety(BoltStrength(830, 940, 1040), thread, circle, loads), 3)
     6.994
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
     count, radius = hub_bolt_circle.count, hub_bolt_circle.diameter / 2
     area = stress_area(stud_thread.diameter, stud_thread.pitch)
     shear_area = round_area(root_diameter(stud_thread.diameter, stud_thread.pitch))
     factors = []
-    for case in loads.cases:
+    for case in part_loads.cases:
         x, y, z = case.hub_force
-        about_x, _, about_z = moment_at(case, loads.places, loads.places.hub_face)
+        about_x, _, about_z = moment_at(case, part_loads.places, part_loads.places.hub_face)
         pull = 2 * hypot(about_x, about_z) / (count * radius) + max(y, 0.0) / count
         shear = hypot(x, z) / count + abs(case.brake_torque) / (count * radius)
         stress = pull_and_shear_stress(pull, shear, area, shear_area)

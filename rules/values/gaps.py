@@ -110,3 +110,46 @@ def lower_pivot_rotor_gap(
     if hypot(lower_pivot_ahead, lower_below_spindle) - lower_radius >= rotor_diameter / 2:
         raise NotForThisBuild("the lower pivot's housing sits beyond the rotor's edge")
     return rotor_plane_offset - rotor_working_thickness / 2 - lower_pivot_offset - lower_radius
+
+
+def _plate_gap(which: str, beyond: float, from_face: float, thickness: float | None, housing: float | None) -> float:
+    """Between the back of the plate and a pivot's housing; beyond: how far the plate's edge stands past the pivot."""
+    if thickness is None or housing is None:
+        raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
+    if from_face <= 0:
+        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+    if beyond + housing <= 0:
+        raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
+    return from_face - thickness - housing
+
+
+@value("plate", formula="lower pivot from the mounting face - plate thickness - lower housing reach", source=PLAIN)
+def lower_pivot_plate_gap(
+    plate_beyond_lower_pivot: Mm,
+    lower_pivot_from_mount_face: Mm,
+    plate_thickness: Mm | None,
+    lower_radius: Mm | None,
+) -> Mm:
+    """Between the plate's back and the lower pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
+
+    The housing counts as a ball, the plate as wide enough to stand in front of all of it.
+
+    >>> lower_pivot_plate_gap(20.0, 45.0, 12.0, 25.0)
+    8.0
+    """
+    return _plate_gap("lower", plate_beyond_lower_pivot, lower_pivot_from_mount_face, plate_thickness, lower_radius)
+
+
+@value("plate", formula="upper pivot from the mounting face - plate thickness - upper housing reach", source=PLAIN)
+def upper_pivot_plate_gap(
+    plate_beyond_upper_pivot: Mm,
+    upper_pivot_from_mount_face: Mm,
+    plate_thickness: Mm | None,
+    upper_radius: Mm | None,
+) -> Mm:
+    """Between the plate's back and the upper pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
+
+    >>> upper_pivot_plate_gap(20.0, 45.0, 12.0, 25.0)
+    8.0
+    """
+    return _plate_gap("upper", plate_beyond_upper_pivot, upper_pivot_from_mount_face, plate_thickness, upper_radius)

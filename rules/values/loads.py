@@ -5,9 +5,10 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 
 from rules.corner import CornerLoads, Margin, Places, Vector
 from rules.graph import value
+from rules.motion.points import Hinge
 from rules.quantity import GRAVITY
 from rules.results import Estimate, NotForThisBuild, Waits
-from rules.strength.balance import Linkage, arm_normal, rod_line
+from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
 from rules.strength.load_cases import Multiples, case_loads, load_cases
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case
 from rules.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
@@ -15,6 +16,7 @@ from rules.vectors import size
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
 BALANCE = "statics: six equations of a rigid body, joints without friction; rules/strength/balance.py"
+LEGS = "statics: a force in an arm's plane as two along its legs; rules/strength/balance.py"
 NOT_ASKED = "strength was not asked for; answer yes to judge the strength under loads and links"
 
 
@@ -40,22 +42,6 @@ def strength_asked(
     entered = (bump, braking, cornering, landing, rock, steering_stop)
     if judge_strength or (judge_strength is None and any(answer is not None for answer in entered)):
         return True
-    raise NotForThisBuild(NOT_ASKED)
-
-
-def known_loads(
-    corner_loads: CornerLoads | None, strength_asked: bool | None, judge_strength: bool | None
-) -> CornerLoads:
-    """For a part whose own entries are answered: the loads, or a wait for them, so that it is never passed over.
-
-    Raises NotForThisBuild only where the builder said no to strength.
-    """
-    if corner_loads is not None:
-        return corner_loads
-    if strength_asked:
-        raise Waits("corner_loads")
-    if judge_strength is None:
-        raise Waits("loads.judge_strength")
     raise NotForThisBuild(NOT_ASKED)
 
 
@@ -190,6 +176,27 @@ def corner_loads(
     return CornerLoads(places, tuple(case_loads(case, places, linkage, on_lower) for case in cases))
 
 
+@value("loads", formula="the load cases, waited for until strength is asked for or refused", source=BALANCE)
+def part_loads(
+    corner_loads: CornerLoads | None, strength_asked: bool | None, judge_strength: bool | None
+) -> CornerLoads:
+    """Every load case, for a part whose own entries are answered: it waits for them, so that it is never passed over.
+
+    It stands after the part's own entries among the inputs, so that an untouched part gives its own reason. Does not
+    apply only where the builder said no to strength.
+
+    >>> part_loads(CornerLoads(None, ()), True, True).cases
+    ()
+    """
+    if corner_loads is not None:
+        return corner_loads
+    if strength_asked:
+        raise Waits("corner_loads")
+    if judge_strength is None:
+        raise Waits("loads.judge_strength")
+    raise NotForThisBuild(NOT_ASKED)
+
+
 def _worst(forces: list[Vector]) -> float:
     return max(size(force) for force in forces)
 
@@ -231,6 +238,56 @@ def tie_rod_load(corner_loads: CornerLoads) -> Newton:
     7.0
     """
     return _worst([case.tie_rod for case in corner_loads.cases])
+
+
+def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge | None) -> list[tuple[float, float]]:
+    """Pull in both legs of the arm without the spring, case by case."""
+    guiding_upper = spring_on == "lower arm"
+    hinge, outer = (upper, loads.places.upper_pivot) if guiding_upper else (lower, loads.places.lower_pivot)
+    if hinge is None:
+        raise NotForThisBuild(
+            "the inner pivots of the arm without the spring are not known, so its legs were not judged"
+        )
+    if hinge.flat:
+        raise NotForThisBuild("the arm without the spring is known from the front only, so its legs were not judged")
+    forces = [case.upper_pivot if guiding_upper else case.lower_pivot for case in loads.cases]
+    return [leg_forces(force, outer, hinge.front, hinge.rear) for force in forces]
+
+
+@value(
+    "loads", formula="largest pull or push in the front leg of the arm without the spring, of all cases", source=LEGS
+)
+def guiding_front_leg_load(
+    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
+) -> Newton:
+    """Pull or push in the front leg of the arm without the spring in its worst case, N, without its sign.
+
+    Legs 3-4-5 to each side, 800 N inboard: each takes half of it, 400 x 5 / 4.
+
+    >>> from rules.corner import CaseLoads
+    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
+    >>> places = Places(none, none, none, none, none, none, none, none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, (0.0, -800.0, 0.0), none, none),))
+    >>> guiding_front_leg_load(loads, "lower arm", None, hinge)
+    500.0
+    """
+    return max(abs(front) for front, _ in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
+
+
+@value("loads", formula="largest pull or push in the rear leg of the arm without the spring, of all cases", source=LEGS)
+def guiding_rear_leg_load(
+    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
+) -> Newton:
+    """Pull or push in the rear leg of the arm without the spring in its worst case, N, without its sign.
+
+    >>> from rules.corner import CaseLoads
+    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
+    >>> places = Places(none, none, none, none, none, none, none, none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, none, (0.0, -800.0, 0.0), none),))
+    >>> guiding_rear_leg_load(loads, "upper arm", hinge, None)
+    500.0
+    """
+    return max(abs(rear) for _, rear in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
 
 
 @value(

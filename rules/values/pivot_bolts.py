@@ -16,7 +16,6 @@ from rules.tables.bolt_grades import BoltStrength
 from rules.units import Mm, MPa, NewtonMetre, Ratio
 from rules.values.answered import answered
 from rules.values.bolts import GRADE_TABLE, TORQUE, strength_of, torque_of
-from rules.values.loads import known_loads
 from rules.values.upright import factor_of, worst
 from rules.vectors import size
 
@@ -108,9 +107,7 @@ def _pin_factors(bolt: PivotBolt, forces: list[tuple[str, Vector]], name: str) -
 @value("bolts", formula="bolt yield / von Mises stress of bending over the gap and shear, worst case", source=PIN)
 def upper_pivot_bolt_safety(
     upper_pivot_bolt: PivotBolt,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the upper pivot bolt, pin or stud.
 
@@ -118,19 +115,16 @@ def upper_pivot_bolt_safety(
     >>> none, push = (0.0, 0.0, 0.0), (6000.0, 8000.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
     >>> bolt = PivotBolt(Thread("20 x 2.5 mm", 20.0, 2.5), BoltStrength(600, 660, 830), 20.0, 0.0, 25.0, 9.0, False)
-    >>> round(upper_pivot_bolt_safety(bolt, loads, True, True), 2)
+    >>> round(upper_pivot_bolt_safety(bolt, loads), 2)
     2.04
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return _pin_factors(upper_pivot_bolt, [(case.case, case.upper_pivot) for case in loads.cases], "upper")
+    return _pin_factors(upper_pivot_bolt, [(case.case, case.upper_pivot) for case in part_loads.cases], "upper")
 
 
 @value("bolts", formula="bolt yield / von Mises stress of bending over the gap and shear, worst case", source=PIN)
 def lower_pivot_bolt_safety(
     lower_pivot_bolt: PivotBolt,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the lower pivot bolt, pin or stud.
 
@@ -138,11 +132,10 @@ def lower_pivot_bolt_safety(
     >>> none, push = (0.0, 0.0, 0.0), (6000.0, 8000.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
     >>> bolt = PivotBolt(Thread("20 x 2.5 mm", 20.0, 2.5), BoltStrength(600, 660, 830), 20.0, 0.0, 25.0, 9.0, False)
-    >>> round(lower_pivot_bolt_safety(bolt, loads, True, True), 2)
+    >>> round(lower_pivot_bolt_safety(bolt, loads), 2)
     2.04
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return _pin_factors(lower_pivot_bolt, [(case.case, case.lower_pivot) for case in loads.cases], "lower")
+    return _pin_factors(lower_pivot_bolt, [(case.case, case.lower_pivot) for case in part_loads.cases], "lower")
 
 
 def _lug_factors(bolt: PivotBolt, edge: float, strength: float, forces: list[tuple[str, Vector]], name: str) -> Margin:
@@ -161,22 +154,18 @@ def _lug_factors(bolt: PivotBolt, edge: float, strength: float, forces: list[tup
     source=LUG,
 )
 def upper_pivot_lug_safety(
-    upper_pivot_bolt: PivotBolt, upper_edge_distance: Mm | None, upright_yield: MPa,
-    corner_loads: CornerLoads | None, strength_asked: bool | None, judge_strength: bool | None,
-) -> Ratio:  # fmt: skip
+    upper_pivot_bolt: PivotBolt, upper_edge_distance: Mm, upright_yield: MPa, part_loads: CornerLoads
+) -> Ratio:
     """Factor on yield of the lugs that hold the upper pivot bolt. Does not hold under 1.5 diameters of edge.
 
     >>> from rules.corner import CaseLoads
     >>> none, push = (0.0, 0.0, 0.0), (12_000.0, 16_000.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
     >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 6.0, True)
-    >>> round(upper_pivot_lug_safety(bolt, 24.0, 250.0, loads, True, True), 2)
+    >>> round(upper_pivot_lug_safety(bolt, 24.0, 250.0, loads), 2)
     1.8
     """
-    if upper_edge_distance is None:
-        raise Waits("bolts.upper_edge_distance")
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    forces = [(case.case, case.upper_pivot) for case in loads.cases]
+    forces = [(case.case, case.upper_pivot) for case in part_loads.cases]
     return _lug_factors(upper_pivot_bolt, upper_edge_distance, upright_yield, forces, "upper")
 
 
@@ -186,22 +175,18 @@ def upper_pivot_lug_safety(
     source=LUG,
 )
 def lower_pivot_lug_safety(
-    lower_pivot_bolt: PivotBolt, lower_edge_distance: Mm | None, upright_yield: MPa,
-    corner_loads: CornerLoads | None, strength_asked: bool | None, judge_strength: bool | None,
-) -> Ratio:  # fmt: skip
+    lower_pivot_bolt: PivotBolt, lower_edge_distance: Mm, upright_yield: MPa, part_loads: CornerLoads
+) -> Ratio:
     """Factor on yield of the lugs that hold the lower pivot bolt. Does not hold under 1.5 diameters of edge.
 
     >>> from rules.corner import CaseLoads
     >>> none, push = (0.0, 0.0, 0.0), (12_000.0, 16_000.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
     >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 6.0, True)
-    >>> round(lower_pivot_lug_safety(bolt, 24.0, 250.0, loads, True, True), 2)
+    >>> round(lower_pivot_lug_safety(bolt, 24.0, 250.0, loads), 2)
     1.8
     """
-    if lower_edge_distance is None:
-        raise Waits("bolts.lower_edge_distance")
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    forces = [(case.case, case.lower_pivot) for case in loads.cases]
+    forces = [(case.case, case.lower_pivot) for case in part_loads.cases]
     return _lug_factors(lower_pivot_bolt, lower_edge_distance, upright_yield, forces, "lower")
 
 

@@ -4,27 +4,28 @@ The upright is a plate, with or without a beam on its back, cut level where it i
 the hub, is held by that section. Nothing here applies while none of the entries a part needs is answered.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from math import radians, sqrt, tan
+from math import sqrt
 
 from rules.corner import CaseLoads, CornerLoads, Margin, Places, Vector
 from rules.graph import value
+from rules.profile import hub_bolt_places
 from rules.results import Estimate, NotForThisBuild, Waits
+from rules.strength.bolts import group_pulls
 from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
-from rules.strength.stress import SectionLoads, level_cut, section_stress
+from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, lowest
 from rules.units import Mm, MPa, Ratio
 from rules.values.answered import answered
-from rules.values.loads import known_loads
 from rules.vectors import cross, minus, plus
 
 MISES = "von Mises (Shigley 9th ed. eq. 5-15) on beam theory; worst bending, twist and shear of a section taken in one point"
+OVERHUNG = (
+    f"{MISES}; elastic bolt group; cantilever plate under a point load (Timoshenko and Woinowsky-Krieger, from memory)"
+)
 ENOUGH = 1000.0
 """A factor beyond this is shown as this: the part carries next to nothing."""
-
-SPREAD = tan(radians(30))
-"""How a bolt's load spreads into a plate: 30 degrees each way (Whitmore section, AISC Manual part 9, from memory)."""
 
 
 def worst(factors: Iterable[tuple[float, str, str]]) -> Margin:
@@ -148,24 +149,46 @@ def upright_build(
     return Build(alike, thickness, hole, top, height - top, form, wide, deep, wall, radius, bool(beam_to_pivots))
 
 
+Acting = list[tuple[Vector, Vector]]
+"""Forces, N, each behind the point it acts at, mm."""
+
+
+def _beyond(case: CaseLoads, places: Places, above: float, up: bool, arm_root: float | None) -> Acting:
+    """What acts on the upright beyond a level: the pivot, and the tie rod where the steering arm's root is beyond too."""
+    if arm_root is None:
+        raise Waits("upright.steering_arm_root_above")
+    pivot = (places.upper_pivot, case.upper_pivot) if up else (places.lower_pivot, case.lower_pivot)
+    rod_beyond = arm_root > above if up else arm_root <= above
+    return [pivot, (places.tie_rod, case.tie_rod)] if rod_beyond else [pivot]
+
+
+def _cut_stress(section: Section, places: Places, above: float, acting: Acting) -> float:
+    """The stress of a level section, MPa, from what acts beyond it."""
+    level = (0.0, places.mount_face[1] - section.centroid, places.mount_face[2] + above)
+    return section_stress(section, level_cut(level, acting))
+
+
 def _cut_factors(
     section: Section, loads: CornerLoads, above: float, arm_root: float | None, strength: float, limit: str
 ) -> list[tuple[float, str, str]]:
-    """Every case's factor at one level, from what acts beyond it, away from the hub.
-
-    That is the pivot, and the tie rod where the steering arm's root is beyond too.
-    """
-    if arm_root is None:
-        raise Waits("upright.steering_arm_root_above")
-    places, up = loads.places, above > 0
-    level = (0.0, places.mount_face[1] - section.centroid, places.mount_face[2] + above)
-    rod_beyond = arm_root > above if up else arm_root < above
+    """Every case's factor at one level, from what acts beyond it, away from the hub."""
     factors = []
     for case in loads.cases:
-        pivot = (places.upper_pivot, case.upper_pivot) if up else (places.lower_pivot, case.lower_pivot)
-        acting = [pivot, (places.tie_rod, case.tie_rod)] if rod_beyond else [pivot]
-        factors.append((factor_of(strength, section_stress(section, level_cut(level, acting))), case.case, limit))
+        acting = _beyond(case, loads.places, above, above > 0, arm_root)
+        factors.append((factor_of(strength, _cut_stress(section, loads.places, above, acting)), case.case, limit))
     return factors
+
+
+def _bolt_forces(case: CaseLoads, places: Places, bolts: Sequence[tuple[float, float]]) -> Acting:
+    """How the hub bolts share what the hub hands on; brake torque left out."""
+    face = places.mount_face
+    about_x, _, about_z = moment_at(case, places, face)
+    along, across, up = case.hub_force
+    pulls = group_pulls(bolts, across, -about_x, about_z)
+    return [
+        ((face[0] + x, face[1], face[2] + z), (along / len(bolts), pull, up / len(bolts)))
+        for (x, z), pull in zip(bolts, pulls, strict=True)
+    ]
 
 
 @value("upright", formula="yield / von Mises stress of the section just above the hub, worst case", source=MISES)
@@ -174,9 +197,7 @@ def upright_above_hub_safety(
     upright_yield: MPa,
     section_above: Mm | None,
     steering_arm_root_above: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the upright just above the hub. The caliper bracket is taken to join between the two sections.
 
@@ -185,14 +206,13 @@ def upright_above_hub_safety(
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_above_hub_safety(plate, 250.0, 60.0, -50.0, loads, True, True))
+    >>> float(upright_above_hub_safety(plate, 250.0, 60.0, -50.0, loads))
     2.5
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
     if section_above is None:
         raise Waits("upright.section_above")
     section, root = upright_build.section(section_above), steering_arm_root_above
-    return worst(_cut_factors(section, loads, section_above, root, upright_yield, "yield just above the hub"))
+    return worst(_cut_factors(section, part_loads, section_above, root, upright_yield, "yield just above the hub"))
 
 
 @value("upright", formula="yield / von Mises stress of the section just below the hub, worst case", source=MISES)
@@ -201,9 +221,7 @@ def upright_below_hub_safety(
     upright_yield: MPa,
     section_below: Mm | None,
     steering_arm_root_above: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the upright just below the hub.
 
@@ -212,14 +230,13 @@ def upright_below_hub_safety(
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_below_hub_safety(plate, 250.0, 60.0, -50.0, loads, True, True))
+    >>> float(upright_below_hub_safety(plate, 250.0, 60.0, -50.0, loads))
     2.5
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
     if section_below is None:
         raise Waits("upright.section_below")
     section, root = upright_build.section(-section_below), steering_arm_root_above
-    return worst(_cut_factors(section, loads, -section_below, root, upright_yield, "yield just below the hub"))
+    return worst(_cut_factors(section, part_loads, -section_below, root, upright_yield, "yield just below the hub"))
 
 
 def _end(
@@ -245,9 +262,7 @@ def upright_upper_end_safety(
     upright_yield: MPa,
     upper_radius: Mm | None,
     steering_arm_root_above: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the upright at its upper pivot; the bracket that carries the joint itself is not in it.
 
@@ -256,11 +271,10 @@ def upright_upper_end_safety(
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_upper_end_safety(plate, 250.0, 20.0, -50.0, loads, True, True))
+    >>> float(upright_upper_end_safety(plate, 250.0, 20.0, -50.0, loads))
     2.5
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return _end(upright_build, loads, upper_radius, steering_arm_root_above, "upper", upright_yield)
+    return _end(upright_build, part_loads, upper_radius, steering_arm_root_above, "upper", upright_yield)
 
 
 @value("upright", formula="yield / von Mises stress of the plate where the lower pivot's housing ends", source=MISES)
@@ -269,9 +283,7 @@ def upright_lower_end_safety(
     upright_yield: MPa,
     lower_radius: Mm | None,
     steering_arm_root_above: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on yield of the upright at its lower pivot; the bracket that carries the joint itself is not in it.
 
@@ -280,15 +292,14 @@ def upright_lower_end_safety(
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_lower_end_safety(plate, 250.0, 20.0, -50.0, loads, True, True))
+    >>> float(upright_lower_end_safety(plate, 250.0, 20.0, -50.0, loads))
     2.5
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return _end(upright_build, loads, lower_radius, steering_arm_root_above, "lower", upright_yield)
+    return _end(upright_build, part_loads, lower_radius, steering_arm_root_above, "lower", upright_yield)
 
 
-@value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, and the "
-       "upright section beside the beam, or through the spindle, that the hub's turning moment bends", source=MISES)  # fmt: skip
+@value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
+       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
 def plate_safety(
     upright_build: Build,
     upright_yield: MPa,
@@ -297,42 +308,50 @@ def plate_safety(
     mount_height: Mm | None,
     hole_diameter: Mm | None,
     steering_arm_root_above: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
-    """Factor on yield of the plate between the four hub bolts: a simple model, with no stress raiser at the holes.
+    """Factor on yield of the plate between the four hub bolts: a simple model.
 
-    The upright section counts the plate alone, with the bolts' load spread at 30 degrees, less the centre bore. Where the
-    beam is as wide as the bolt pattern, the bolts hand the turning moment straight to the beam, and it is not judged.
+    Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
+    half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate overhanging
+    at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the hub's flange,
+    stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the sides in a
+    plate without a beam.
 
     >>> from rules.corner import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(plate_safety(plate, 250.0, 4, 60.0, 80.0, 10.0, -50.0, loads, True, True))
+    >>> float(plate_safety(plate, 250.0, 4, 60.0, 80.0, 10.0, -50.0, loads))
     2.0
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
     if mount_bolts != 4:
         raise NotForThisBuild("the plate between the hub bolts is judged for four bolts only")
     asked = {"hub.mount_width": mount_width, "hub.mount_height": mount_height, "plate.hole_diameter": hole_diameter}
     if mount_width is None or mount_height is None or hole_diameter is None:
         raise Waits(*(name for name, answer in asked.items() if answer is None))
-    build = upright_build
+    build, places = upright_build, part_loads.places
     factors: list[tuple[float, str, str]] = []
     for row, name in ((mount_height / 2, "upper"), (-mount_height / 2, "lower")):
         section = build.section(row, hole=hole_diameter, spacing=mount_width)
         limit = f"yield at the {name} hub bolts"
-        factors += _cut_factors(section, loads, row, steering_arm_root_above, upright_yield, limit)
-    beside = build.beam_width / 2
-    overhang = mount_width / 2 - beside
-    if overhang > 0:
-        high = min(mount_height + 2 * SPREAD * overhang, 2 * build.top, 2 * build.bottom)
-        between = flat_plate(high, build.thickness, 2 * sqrt(max((build.bore / 2) ** 2 - beside**2, 0.0)))
-        for case in loads.cases:
-            turning = moment_at(case, loads.places, loads.places.mount_face)[2] * overhang / mount_width
-            stress = section_stress(between, SectionLoads(moment_u=turning))
-            factors.append((factor_of(upright_yield, stress), case.case, "yield between front and rear hub bolts"))
+        factors += _cut_factors(section, part_loads, row, steering_arm_root_above, upright_yield, limit)
+    bolts, section = hub_bolt_places(mount_width, mount_height), build.section(0.0)
+    held = 0.0 if build.beam == "tube" else build.beam_width / 2
+    overhang = mount_width / 2 - held
+    for case in part_loads.cases:
+        shares = _bolt_forces(case, places, bolts)
+        for up in (True, False):
+            acting = _beyond(case, places, 0.0, up, steering_arm_root_above)
+            acting += [share for share, (_, z) in zip(shares, bolts, strict=True) if (z > 0) == up]
+            stress = _cut_stress(section, places, 0.0, acting)
+            factors.append((factor_of(upright_yield, stress), case.case, "yield beside the centre bore"))
+        if build.beam != "none" and overhang > 0:
+            pulls = [force[1] for _, force in shares]  # reversed, each stands beside the other bolt of its own side
+            stress = max(
+                overhung_plate_stress(pull, other, mount_height, overhang, build.thickness, build.bore / 2 > held)
+                for pull, other in zip(pulls, reversed(pulls), strict=True)
+            )
+            factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
     return worst(factors)

@@ -11,7 +11,6 @@ from rules.corner import CaseLoads, CornerLoads, Vector
 from rules.graph import value
 from rules.results import NotForThisBuild, Waits
 from rules.units import Mm, Ratio
-from rules.values.loads import known_loads
 from rules.values.weld_joint import WeldJoint, joint_margin
 
 ENTERED = "as entered"
@@ -111,11 +110,9 @@ FORMULA = (
 
 
 @value("welds", formula=FORMULA, source=SOURCE)
-def weld_upper_safety(
+def upper_weld_safety(
     weld_upper: WeldJoint,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Strength over load of the upper pivot's weld, a Margin. For steady loads; nothing about fatigue.
 
@@ -125,19 +122,16 @@ def weld_upper_safety(
     ...     caliper_stands="behind")
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(weld_upper_safety(joint, loads, True, True), 4)
+    >>> round(upper_weld_safety(joint, loads), 4)
     2.0
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return joint_margin(weld_upper, ((case.case, case.upper_pivot) for case in loads.cases))
+    return joint_margin(weld_upper, ((case.case, case.upper_pivot) for case in part_loads.cases))
 
 
 @value("welds", formula=FORMULA, source=SOURCE)
-def weld_lower_safety(
+def lower_weld_safety(
     weld_lower: WeldJoint,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Strength over load of the lower pivot's weld, a Margin. For steady loads; nothing about fatigue.
 
@@ -147,19 +141,16 @@ def weld_lower_safety(
     ...     caliper_stands="behind")
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(weld_lower_safety(joint, loads, True, True), 4)
+    >>> round(lower_weld_safety(joint, loads), 4)
     2.0
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return joint_margin(weld_lower, ((case.case, case.lower_pivot) for case in loads.cases))
+    return joint_margin(weld_lower, ((case.case, case.lower_pivot) for case in part_loads.cases))
 
 
 @value("welds", formula=FORMULA, source=SOURCE)
-def weld_steering_arm_safety(
+def steering_arm_weld_safety(
     weld_steering_arm: WeldJoint,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Strength over load of the steering arm's weld, a Margin. For steady loads; nothing about fatigue.
 
@@ -169,11 +160,10 @@ def weld_steering_arm_safety(
     ...     caliper_stands="behind")
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(weld_steering_arm_safety(joint, loads, True, True), 4)
+    >>> round(steering_arm_weld_safety(joint, loads), 4)
     2.0
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
-    return joint_margin(weld_steering_arm, ((case.case, case.tie_rod) for case in loads.cases))
+    return joint_margin(weld_steering_arm, ((case.case, case.tie_rod) for case in part_loads.cases))
 
 
 @value(
@@ -181,12 +171,10 @@ def weld_steering_arm_safety(
     formula=f"{FORMULA}; the force is brake torque / effective radius, along the rotor's turning",
     source=SOURCE,
 )
-def weld_caliper_bracket_safety(
+def caliper_bracket_weld_safety(
     weld_caliper_bracket: WeldJoint,
     brake_effective_radius: Mm | None,
-    corner_loads: CornerLoads | None,
-    strength_asked: bool | None,
-    judge_strength: bool | None,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Strength over load of the caliper bracket's weld, a Margin. For steady loads; nothing about fatigue.
 
@@ -196,15 +184,14 @@ def weld_caliper_bracket_safety(
     ...     caliper_stands="behind")
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(weld_caliper_bracket_safety(joint, 100.0, loads, True, True), 4)
+    >>> round(caliper_bracket_weld_safety(joint, 100.0, loads), 4)
     2.0
     """
-    loads = known_loads(corner_loads, strength_asked, judge_strength)
     if brake_effective_radius is None:
         raise Waits("brake_effective_radius")
     radius = brake_effective_radius
     (stands,) = weld_caliper_bracket.need("caliper_stands")
-    return joint_margin(weld_caliper_bracket, ((case.case, _drag(case, stands, radius)) for case in loads.cases))
+    return joint_margin(weld_caliper_bracket, ((case.case, _drag(case, stands, radius)) for case in part_loads.cases))
 
 
 def _drag(case: CaseLoads, stands: str, radius: float) -> Vector:

@@ -8,18 +8,16 @@ from math import radians
 
 import pytest
 
-from rules.strength.brake import brake_torque, new_pad_radius, peak_pad_pressure, piston_force, worn_in_radius
+from rules.strength.brake import brake_torque, peak_pad_pressure, piston_force, worn_in_radius
 
 
 def test_wentzell_16_1_one_face() -> None:
     assert brake_torque(0.3, 120.0, worn_in_radius(12.0, 9.0), faces=1) == pytest.approx(378.0)
 
 
-def test_uniform_wear_and_uniform_pressure_radii() -> None:
+def test_uniform_wear_radii() -> None:
     assert worn_in_radius(5.5, 3.875) == pytest.approx(4.6875)
-    assert new_pad_radius(5.5, 3.875) == pytest.approx(4.734444, abs=5e-7)
     assert worn_in_radius(148.0, 100.0) == pytest.approx(124.0)
-    assert new_pad_radius(148.0, 100.0) == pytest.approx(125.5484, abs=5e-5)
 
 
 def test_a_worked_sector_pad() -> None:

@@ -11,12 +11,13 @@ import numpy as np
 import pytest
 
 from rules.corner import Vector
-from rules.strength.balance import Linkage, balance, moment_of
+from rules.strength.balance import Linkage, balance, leg_forces, moment_of
 
-UPPER = np.array((-15.0, 660.0, 590.0))
-LEGS = [np.array(inner) - UPPER for inner in ((120.0, 400.0, 560.0), (-160.0, 400.0, 560.0))]
+UPPER = (-15.0, 660.0, 590.0)
+INNER = ((120.0, 400.0, 560.0), (-160.0, 400.0, 560.0))
+LEGS = [np.subtract(inner, UPPER) for inner in INNER]
 ROD = np.array((-120.0, 360.0, 380.0)) - np.array((-130.0, 690.0, 370.0))
-UPRIGHT = Linkage((10, 700, 300), tuple(UPPER), tuple(np.cross(*LEGS)), (-130, 690, 370), tuple(ROD))
+UPRIGHT = Linkage((10, 700, 300), UPPER, tuple(np.cross(*LEGS)), (-130, 690, 370), tuple(ROD))
 
 # force on the tyre; pull in upper front leg, upper rear leg, tie rod; lower pivot
 CASES = [
@@ -32,8 +33,7 @@ SIZES = [(4238.191, 1162.801), (12714.572, 3488.402), (7308.984, 3204.932)]
 @pytest.mark.parametrize("force, links, lower", CASES)
 def test_links_and_lower_pivot(force: Vector, links: Vector, lower: Vector) -> None:
     held = balance(UPRIGHT, force, moment_of(((force, (0.0, 780.0, 0.0)),)))
-    along = np.array([leg / np.linalg.norm(leg) for leg in LEGS]).T
-    front, rear = np.linalg.lstsq(along, np.array(held.guiding), rcond=None)[0]
+    front, rear = leg_forces(held.guiding, UPPER, *INNER)
     rod = np.dot(held.tie_rod, ROD) / np.linalg.norm(ROD)
     assert (front, rear, rod) == pytest.approx(links, abs=1e-5)
     assert held.carrying == pytest.approx(lower, abs=1e-5)

@@ -9,7 +9,7 @@ from math import pi
 import pytest
 
 from rules.quantity import INCH
-from rules.strength.bolts import tightening_torque
+from rules.strength.bolts import pull_and_shear_stress, tightening_torque
 from rules.strength.section import round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress, von_mises
 from rules.strength.threads import root_diameter, stress_area
@@ -54,6 +54,17 @@ def test_example_8_3_preload_and_torque_of_a_grade_5_bolt() -> None:
     assert strength.proof / KSI == pytest.approx(85.0)
     assert 1 - 67.02 / (strength.proof / KSI) == pytest.approx(0.21, abs=0.005)
     assert tightening_torque(TORQUE_FACTOR["zinc plated"], 0.75, 25_000.0) == pytest.approx(3750.0)
+
+
+def test_example_8_3_service_load_on_a_tight_joint() -> None:
+    # bolt 6.50, members 13.8 Mlbf/in: the bolt takes C = 6.50/20.30 = 0.320 of 6 kip on top of 25: 72.17 kpsi, 15 % under 85
+    share = 6.50 / (6.50 + 13.8)
+    assert share == pytest.approx(0.320, abs=0.0005)
+    stress = pull_and_shear_stress(25.0 + share * 6.0, 0.0, 0.373, 0.373)
+    assert stress == pytest.approx(72.17, abs=0.01)
+    strength = bolt_strength("grade 5", 0.75 * INCH)
+    assert strength is not None
+    assert 1 - stress / (strength.proof / KSI) == pytest.approx(0.15, abs=0.005)
 
 
 def test_table_8_15_torque_factors() -> None:

@@ -41,10 +41,18 @@ def test_an_untouched_plate_changes_nothing_of_the_core_sheet(judged: JudgedWith
     result = judged({})
     assert result.verdict == "good"
     found = {found.check: found for found in result.findings if found.step == "plate"}
-    assert set(found) == set(CHECKS)
+    assert set(found) == {*CHECKS, "lower-pivot-clears-plate", "upper-pivot-clears-plate"}
     assert {one.verdict for one in found.values()} == {"not for this build"}
     assert found["hole-edge-distance"].text == "The plate is not drawn yet."
     assert found["bracket-hole-edge-distance"].text == "The bracket is not drawn yet."
+
+
+def test_room_behind_the_plate_by_hand(judged: JudgedWith) -> None:
+    # Pivots 73.4899197 and 118.3985161 inboard of the tyre's plane (by hand in test_values.py), mounting face 56: less 10 of
+    # plate and 22 of housing.
+    known = judged(sheet()).worked.known
+    assert known["lower_pivot_plate_gap"] == pytest.approx(-14.5100803)
+    assert known["upper_pivot_plate_gap"] == pytest.approx(30.3985161)
 
 
 def test_a_plate_revision_alone_is_no_plate(judged: JudgedWith) -> None:

@@ -27,10 +27,10 @@ from rules.values import weld_joint
 from rules.values.weld_joint import DIRECTIONS, SOFTEST, WeldJoint, WeldMargin, joint_margin
 from rules.values.welds import (
     ALONG_ROTATION,
-    weld_caliper_bracket_safety,
-    weld_lower_safety,
-    weld_steering_arm_safety,
-    weld_upper_safety,
+    caliper_bracket_weld_safety,
+    lower_weld_safety,
+    steering_arm_weld_safety,
+    upper_weld_safety,
 )
 
 FindingWith = Callable[[str, Mapping[str, object]], Finding]
@@ -198,8 +198,8 @@ LOADS = CornerLoads(
 
 
 def test_each_joint_takes_its_own_force() -> None:
-    upper, lower = weld_upper_safety(CUP, LOADS, True, True), weld_lower_safety(CUP, LOADS, True, True)
-    arm = weld_steering_arm_safety(CUP, LOADS, True, True)
+    upper, lower = upper_weld_safety(CUP, LOADS), lower_weld_safety(CUP, LOADS)
+    arm = steering_arm_weld_safety(CUP, LOADS)
     assert (upper.case, lower.case, arm.case) == ("bump", "braking", "bump")  # type: ignore[attr-defined]
     assert lower == pytest.approx(2 * upper) and arm == pytest.approx(4 * upper)
 
@@ -215,7 +215,7 @@ def test_the_caliper_is_dragged_along_the_rotors_turning(
     # 120 N m at 120 mm: 1000 N, up and down beside the spindle, fore and aft above and below it.
     joint = replace(CUP, caliper_stands=stands, load_ahead=ahead, load_above=above)
     force = 10.1859 + 6.3662 if twisted else 6.3662
-    assert weld_caliper_bracket_safety(joint, 120.0, LOADS, True, True) == pytest.approx(YIELD_A_MM / force, rel=1e-4)
+    assert caliper_bracket_weld_safety(joint, 120.0, LOADS) == pytest.approx(YIELD_A_MM / force, rel=1e-4)
 
 
 def test_a_rotor_rolling_forward_drags_pads_above_the_spindle_forward() -> None:
@@ -224,9 +224,9 @@ def test_a_rotor_rolling_forward_drags_pads_above_the_spindle_forward() -> None:
 
 def test_the_bracket_waits_for_the_radius_and_for_where_the_caliper_stands() -> None:
     with pytest.raises(Waits, match="brake_effective_radius"):
-        weld_caliper_bracket_safety(CUP, None, LOADS, True, True)
+        caliper_bracket_weld_safety(CUP, None, LOADS)
     with pytest.raises(Waits, match="caliper_stands"):
-        weld_caliper_bracket_safety(CUP, 120.0, LOADS, True, True)
+        caliper_bracket_weld_safety(CUP, 120.0, LOADS)
 
 
 # The judgements, through a whole sheet, at the upper joint.

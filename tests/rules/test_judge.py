@@ -71,6 +71,10 @@ CUT = {"rotor.style": "cut to one plate", "rotor.finished_thickness": "9 mm", "r
 SHAFT = {"hub.held_together_by": "a clamped stub shaft"}
 STRAIGHT = {"pivots.castor": "0 deg"}
 UPRIGHT = {"pivots.castor": "0 deg", "pivots.inclination": "0 deg"}  # axis straight up: offsets stay the ground offset
+# Axis straight up 100 inboard of the tyre's plane, so 44 inboard of the mounting face at -56. Pivots 135 above and 125 below
+# the spindle: the plate stands 30 beyond both.
+BEHIND_PLATE = {**UPRIGHT, "pivots.ground_offset": "100 mm", "plate.thickness": "12 mm", "plate.height": "320 mm",
+                "plate.spindle_from_top": "165 mm"}  # fmt: skip
 POUNDS = {"job.corner_weight": "500 lb"}
 INCH_GAPS = {"wheel.barrel_inside_diameter": "14 in", "rotor.diameter": "11 in"}  # 1 1/2 in between
 INCH_STUD = {"hub.stud_thread": "1/2-20", "rotor.hat_thickness": "1/4 in", "wheel.pad_thickness": "1/2 in"}
@@ -261,6 +265,17 @@ CASES = [
     ("lower-pivot-clears-rotor", {**UPRIGHT, "pivots.ground_offset": "72 mm", "pivots.lower_radius": "22.1 mm"}, "watch"),
     ("lower-pivot-clears-rotor", {**UPRIGHT, "pivots.ground_offset": "72 mm", "pivots.lower_radius": "25 mm"}, "watch"),
     ("lower-pivot-clears-rotor", {**UPRIGHT, "pivots.ground_offset": "72 mm", "pivots.lower_radius": "25.1 mm"}, "stop"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "28.9 mm"}, "good"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29 mm"}, "good"),  # 44 - 12 - 29 = 3
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29.1 mm"}, "watch"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "50 mm"}, "watch"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "56.1 mm"}, "watch"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29.1 mm", "plate.height": "261 mm"}, "watch"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "28.9 mm"}, "good"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "29 mm"}, "good"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "29.1 mm"}, "watch"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "plate.thickness": "19 mm"}, "good"),  # 44 - 19 - 22 = 3
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "plate.thickness": "19.1 mm"}, "watch"),
     ("pivot-shear", {"pivots.upper_shear": "single", "pivots.upper_retained": True}, "watch"),
     ("pivot-shear", {"pivots.lower_shear": "single", "pivots.lower_retained": True}, "watch"),
     ("pivot-shear", {"pivots.upper_shear": "single", "pivots.upper_retained": False}, "stop"),
@@ -304,6 +319,16 @@ NOT_HERE = [
     ("lower-pivot-clears-barrel", {"wheel.overall_width": "146.9 mm", "pivots.lower_radius": None},
      "inboard of the wheel's inner lip"),
     ("lower-pivot-clears-rotor", {"rotor.diameter": "207.3 mm"}, "beyond the rotor's edge"),
+    ("lower-pivot-clears-plate", {}, "the plate is not drawn yet"),
+    ("upper-pivot-clears-plate", {}, "the plate is not drawn yet"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "plate.thickness": None}, "not both entered"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": None}, "not both entered"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": None}, "not both entered"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "56 mm"}, "does not sit inboard"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "55 mm"}, "does not sit inboard"),
+    # 22 of housing: the plate's bottom edge 22 above the lower pivot at 165 + 103, its top 22 below the upper at 113
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "plate.height": "268 mm"}, "ends clear of the lower pivot"),
+    ("upper-pivot-clears-plate", {**BEHIND_PLATE, "plate.spindle_from_top": "113 mm"}, "ends clear of the upper pivot"),
 ]  # fmt: skip
 
 
@@ -411,6 +436,10 @@ def test_an_estimate_that_a_check_does_not_rest_on_leaves_it_good(finding: Findi
         ("tyre-load", {"tyre.smallest": "33x12.50R15LT"}, "Only one of the two size marks carries a load index"),
         ("tyre-load", {"tyre.smallest": "P225/70R15 100S"}, "divided by 1.10 (49 CFR 571.110)"),
         ("ground-offset-across-tyres", {"pivots.ground_offset": "0 mm"}, "changes sign"),
+        # 44 - 12 - 35; and with 31, 1 mm of room
+        ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "35 mm"}, "overlaps the plate by 3 mm"),
+        ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "31 mm"}, "clears the back of the plate by 1 mm"),
+        ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "35 mm"}, "upper pivot's housing overlaps"),
         ("pivot-shear", {"pivots.lower_shear": "single", "pivots.lower_retained": False}, "The lower pivot is in single"),
         ("no-rod-end-in-bending", {"pivots.lower_kind": "rod end", "pivots.upper_kind": "rod end"}, "upper and the lower"),
         ("tyre-rim-diameter", {"wheel.diameter": "16 in"}, "for a 15 in wheel"),

@@ -9,7 +9,7 @@ import pytest
 from rules.corner import CornerLoads, Margin
 from rules.judge import Finding, Judged
 from rules.results import NotForThisBuild, Waits
-from rules.values.loads import known_loads
+from rules.values.loads import part_loads
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
@@ -19,7 +19,7 @@ MULTIPLES = {
     "loads.bump": "3", "loads.braking": "1.1", "loads.cornering": "1", "loads.landing": "5", "loads.rock": "4.5",
     "loads.steering_stop": "1.5",
 }  # fmt: skip
-TIE_ROD = {"steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_above": "-20 mm", "steering.tie_rod_inboard": "90 mm"}
+TIE_ROD = {"steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_inboard": "90 mm", "steering.tie_rod_above": "-20 mm"}
 LEVEL = {
     "loads.arm_slope": "0 deg", "loads.arm_hinge_slope": "0 deg", "loads.tie_rod_slope": "0 deg",
     "loads.tie_rod_sweep": "0 deg",
@@ -128,6 +128,61 @@ def test_worst_loads_are_the_largest_of_the_cases(judged: JudgedWith) -> None:
         assert worked.known[name] == max(hypot(*getattr(case, part)) for case in worked.known["corner_loads"].cases)
     # Steering stop: 1.5 W at 400 mm about the upward line, and W at 20 mm
     assert worked.known["hub_moment"] == pytest.approx(WEIGHT * hypot(0.6, 0.02))
+
+
+# Upper arm level at the outer pivot's 535 up; 800 - 375 - 25 = 400 inboard of it, 300 ahead and behind: legs 3-4-5.
+UPPER_INNER: Changes = {
+    "arms.upper_front_ahead": "300 mm", "arms.upper_front_from_centre": "375 mm", "arms.upper_front_height": "535 mm",
+    "arms.upper_rear_ahead": "-300 mm", "arms.upper_rear_from_centre": "375 mm", "arms.upper_rear_height": "535 mm",
+}  # fmt: skip
+NO_SLOPES: Changes = {"loads.arm_slope": None, "loads.arm_hinge_slope": None}
+
+
+@pytest.mark.parametrize("slopes", [{}, NO_SLOPES])
+def test_legs_of_the_arm_without_the_spring_by_hand(slopes: Changes, judged: JudgedWith) -> None:
+    """Axis straight up 25 inboard, pivots 275 and 535 up, tie rod 120 behind the axis and 380 up. In W, x and y of the pivot.
+
+    Rock: 4.5 back, 125 above the lower pivot: x 4.5 x 125 / 260 = 2.1634615. Tie rod 4.5 x 25 / 120 = 0.9375 outboard, 105
+    up: y (25 - 98.4375) / 260 = -0.2824519. Legs (x / 0.6 - y / 0.8) / 2 = 1.9794171 and (-x / 0.6 - y / 0.8) / 2 = -1.6263522.
+    Steering stop: 1.5 inboard, 125 up; tie rod -5: y (25 + 187.5 + 525) / 260 = 2.8365385, each leg -y / 1.6 = -1.7728365.
+    Combined: x -1.1634615, y -0.8617788: legs -0.4309395 and 1.5081631. Every other case is less.
+    """
+    known = judged({**ASKED, **UPRIGHT, **UPPER_INNER, **slopes}).worked.known
+    assert known["guiding_front_leg_load"] == pytest.approx(1.9794171 * WEIGHT)
+    assert known["guiding_rear_leg_load"] == pytest.approx(1.7728365 * WEIGHT)
+
+
+def test_with_the_spring_on_the_upper_arm_the_lower_arms_legs_are_meant(judged: JudgedWith) -> None:
+    """The same corner balanced about the upper pivot, 535 up; the tie rod lies 155 below it. In W, x and y of the lower pivot.
+
+    Rock: 4.5 back, 135 below: x 4.5 x 135 / 260 = 2.3365385; rod 0.9375: y -(25 + 0.9375 x 155) / 260 = -0.6550481; front leg
+    x / 1.2 - y / 1.6 = 2.3565204. Combined, at the ground: x 1.1 x 535 / 260 = 2.2634615; rod 1.1 x 25 / 120 = 0.2291667:
+    y -(3 x 25 - 535 + 35.5208333) / 260 = 1.6326122; rear leg -x / 1.2 - y / 1.6 = -2.9066005. Every other leg is less:
+    braking 2.04 in front; steering stop y (202.5 + 775 - 25) / 260 = 3.6634615, 2.29 in both.
+    """
+    lower = {
+        name.replace("upper", "lower"): "275 mm" if "height" in name else entry for name, entry in UPPER_INNER.items()
+    }
+    known = judged({**ASKED, **UPRIGHT, **UPPER_INNER, **lower, "pivots.spring_on": "upper arm"}).worked.known
+    assert known["guiding_front_leg_load"] == pytest.approx(2.3565204 * WEIGHT)
+    assert known["guiding_rear_leg_load"] == pytest.approx(2.9066005 * WEIGHT)
+
+
+LEG_LOADS = ("guiding_front_leg_load", "guiding_rear_leg_load")
+
+
+@pytest.mark.parametrize("name", LEG_LOADS)
+def test_legs_are_not_judged_where_their_inner_pivots_are_not_known(name: str, judged: JudgedWith) -> None:
+    assert "inner pivots of the arm" in judged({**ASKED}).worked.not_here[name]
+    front_view = {"arms.upper_front_from_centre": "375 mm", "arms.upper_front_height": "535 mm"}
+    assert "from the front only" in judged({**ASKED, **front_view}).worked.not_here[name]
+    assert "not asked for" in judged({**UPPER_INNER}).worked.not_here[name]
+
+
+@pytest.mark.parametrize("name", LEG_LOADS)
+def test_a_slope_entered_that_is_not_that_of_the_inner_pivots_is_refused(name: str, judged: JudgedWith) -> None:
+    worked = judged({**ASKED, **UPRIGHT, **UPPER_INNER, "loads.arm_slope": "10 deg"}).worked
+    assert "not those of its inner pivots" in worked.broken[name]
 
 
 def test_a_tie_rod_on_the_steering_axis_is_refused_as_a_stop(judged: JudgedWith) -> None:
@@ -267,8 +322,8 @@ def test_a_margin_carries_its_case_and_what_gives(judged: JudgedWith) -> None:
 
 def test_a_part_with_its_own_entries_waits_for_the_loads_rather_than_being_passed_over() -> None:
     with pytest.raises(Waits, match=r"loads\.judge_strength"):
-        known_loads(None, None, None)
+        part_loads(None, None, None)
     with pytest.raises(Waits, match="corner_loads"):
-        known_loads(None, True, None)
+        part_loads(None, True, None)
     with pytest.raises(NotForThisBuild):
-        known_loads(None, None, False)
+        part_loads(None, None, False)

@@ -17,9 +17,9 @@ WELD = Margin(1.2, "combined", "throat")
 
 
 def test_worst_first_with_the_part_in_words() -> None:
-    found = rank({"plate_safety": PLATE, "tie_rod_safety": ROD, "weld_upper_safety": WELD, "wheel_offset": 10.0})
+    found = rank({"plate_safety": PLATE, "tie_rod_safety": ROD, "upper_weld_safety": WELD, "wheel_offset": 10.0})
     assert [(one.part, one.factor, one.case) for one in found] == [
-        ("weld upper", 1.2, "combined"), ("tie rod", 2.0, "rock"), ("plate", 2.5, "bump"),
+        ("upper weld", 1.2, "combined"), ("tie rod", 2.0, "rock"), ("plate", 2.5, "bump"),
     ]  # fmt: skip
     assert [one.cheap_and_visible for one in found] == [False, True, False]
 
@@ -51,7 +51,7 @@ def test_a_sheet_without_strength_ranks_nothing(judged: Callable[[dict[str, obje
         ({"tie_rod_safety": ROD, "plate_safety": Margin(2.0, "bump", "yield")}, "watch"),
         ({"tie_rod_safety": ROD, "plate_safety": Margin(1.999, "bump", "yield")}, "watch"),
         ({"steering_arm_safety": WELD, "tie_rod_safety": ROD, "plate_safety": PLATE}, "good"),
-        ({"plate_safety": PLATE, "weld_upper_safety": WELD}, "watch"),
+        ({"plate_safety": PLATE, "upper_weld_safety": WELD}, "watch"),
     ],
 )
 def test_a_dear_or_hidden_part_should_not_give_before_every_cheap_one(margins: dict[str, Margin], verdict: str) -> None:
@@ -61,7 +61,7 @@ def test_a_dear_or_hidden_part_should_not_give_before_every_cheap_one(margins: d
 
 
 def test_no_cheap_part_judged_is_said() -> None:
-    assert "no tie rod" in what_gives_first(plate_safety=PLATE, weld_upper_safety=WELD).text
+    assert "no tie rod" in what_gives_first(plate_safety=PLATE, upper_weld_safety=WELD).text
 
 
 @pytest.mark.parametrize("margins", [{}, {"plate_safety": PLATE}, {"plate_safety": PLATE, "tie_rod_safety": None}])

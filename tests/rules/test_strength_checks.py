@@ -184,6 +184,37 @@ def test_strength_entered_without_loads_waits_for_the_word_to_judge_it(judged: J
     assert refused.verdict == "not for this build"
 
 
+@pytest.mark.parametrize("check", ["upright-above-hub", "upper-pivot-bolt", "lower-pivot-lug", "wheel-studs"])
+def test_a_part_begun_waits_for_its_rest_and_for_the_loads_at_once(judged: JudgedWith, check: str) -> None:
+    taken_out = {
+        "upright-above-hub": "plate.bore", "upper-pivot-bolt": "bolts.upper_gap",
+        "lower-pivot-lug": "bolts.lower_edge_distance", "wheel-studs": "hub.stud_thread",
+    }[check]  # fmt: skip
+    begun = {name: entry for name, entry in STOUT.items() if not name.startswith("loads.")} | {taken_out: None}
+    finding = found(judged(begun), check)
+    assert finding.verdict == "waiting" and set(finding.waits_for) == {taken_out, "loads.judge_strength"}
+    refused = found(judged({**begun, "loads.judge_strength": False}), check)
+    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+
+
+@pytest.mark.parametrize(
+    "taken_out, check, says",
+    [
+        ("hub.stud_thread", "wheel-studs", "The wheel studs' grade is not entered"),
+        ("hub.mount_bolt_thread", "hub-bolt-threads", "The hub bolts' thread engagement is not entered"),
+        ("hub.bolt_circle", "wheel-studs", "The wheel studs' grade is not entered"),
+        ("pivots.spacing", "upper-pivot-bolt", "The upper pivot bolt is not entered"),
+        ("wheel.offset", "upright-below-hub", "The upright's metal and beam are not entered"),
+    ],
+)
+@pytest.mark.parametrize("strength", [None, True, False])
+def test_a_part_left_alone_gives_its_own_reason_on_a_half_done_sheet(
+    judged: JudgedWith, taken_out: str, check: str, says: str, strength: bool | None
+) -> None:
+    finding = found(judged({taken_out: None, "loads.judge_strength": strength}), check)
+    assert finding.verdict == "not for this build" and finding.text.startswith(says)
+
+
 @pytest.mark.parametrize(
     "share, into, verdict",
     [

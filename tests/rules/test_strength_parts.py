@@ -17,7 +17,6 @@ from rules.values.bolts import hub_bolt_thread_share, hub_bolts_safety, read_gra
 from rules.values.pivot_bolts import PivotBolt, upper_pivot_bolt, upper_pivot_bolt_safety, upper_pivot_lug_safety
 from rules.values.upright import (
     Build,
-    plate_safety,
     upright_above_hub_safety,
     upright_below_hub_safety,
     upright_build,
@@ -59,9 +58,7 @@ def loads(
 def test_just_above_the_hub_by_hand() -> None:
     # Section 60 up, its middle 5 inboard of the face: (0, -60, 460). Pivot 90 above it, straight over its middle.
     # 1000 N outboard: 90 000 N mm over 100 x 100 / 6 = 1666.67 mm3 is 54 MPa, with 1.5 MPa of shear: 54.0624
-    found = upright_above_hub_safety(
-        PLATE, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 1000.0, 0.0)})), True, True
-    )
+    found = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 1000.0, 0.0)})))
     assert isinstance(found, Margin)
     assert found == pytest.approx(250 / (54**2 + 3 * 1.5**2) ** 0.5)
     assert (found.case, found.limit) == ("bump", "yield just above the hub")
@@ -69,40 +66,38 @@ def test_just_above_the_hub_by_hand() -> None:
 
 def test_the_worst_case_is_named_and_its_order_does_not_matter() -> None:
     light, heavy = ("bump", {"upper": (0.0, 500.0, 0.0)}), ("rock", {"upper": (0.0, 1000.0, 0.0)})
-    one = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(light, heavy), True, True)
-    other = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(heavy, light), True, True)
+    one = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(light, heavy))
+    other = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(heavy, light))
     assert one == other and one.case == other.case == "rock"  # type: ignore[attr-defined]
 
 
 def test_the_tie_rod_counts_where_the_arm_joins_beyond_the_cut_and_not_elsewhere() -> None:
     pull = loads(("steering stop", {"rod": (0.0, 1000.0, 0.0)}))
-    assert upright_below_hub_safety(PLATE, 250.0, 20.0, -10.0, pull, True, True) == 1000.0
+    assert upright_below_hub_safety(PLATE, 250.0, 20.0, -10.0, pull) == 1000.0
     # Cut at (0, -60, 380); rod at (-120, -60, 370): bends 10 000 N mm (6 MPa), twists 120 000 N mm
     twist = 120_000 / flat_plate(100.0, 10.0).torsion_modulus + 1.5
-    found = upright_below_hub_safety(PLATE, 250.0, 20.0, -25.0, pull, True, True)
+    found = upright_below_hub_safety(PLATE, 250.0, 20.0, -25.0, pull)
     assert found == pytest.approx(250 / (6**2 + 3 * twist**2) ** 0.5)
     with pytest.raises(Waits) as waits:
-        upright_below_hub_safety(PLATE, 250.0, 20.0, None, pull, True, True)
+        upright_below_hub_safety(PLATE, 250.0, 20.0, None, pull)
     assert waits.value.fields == ("upright.steering_arm_root_above",)
 
 
 def test_a_beam_moves_the_middle_and_the_pivots_lever_with_it() -> None:
     # Box on plate: middle 14.5041 from the face, so (0, -69.5041); a pull of 10 kN at -60 bends it by 95 041 N mm
-    found = upright_above_hub_safety(
-        BOX, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 0.0, 10_000.0)})), True, True
-    )
+    found = upright_above_hub_safety(BOX, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 0.0, 10_000.0)})))
     stress = 10_000 / 1936 + 95_041.3 * 35.4959 / 473_129.3
     assert found == pytest.approx(250 / stress, rel=1e-5)
 
 
 def test_the_end_is_judged_without_the_beam_unless_it_runs_through() -> None:
     push = loads(("rock", {"upper": (5000.0, 0.0, 0.0)}))
-    short = upright_upper_end_safety(BOX, 250.0, 30.0, -30.0, push, True, True)
+    short = upright_upper_end_safety(BOX, 250.0, 30.0, -30.0, push)
     through = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0, to_pivots=True)
     # 30 below the pivot, fore and aft: 150 000 over 24 000 mm3 is 6.25, shear 5000/800 = 6.25: MPa, 12.5 together
     assert short == pytest.approx(250 / 12.5)
-    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push, True, True) < ENOUGH
-    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push, True, True) != short
+    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push) < ENOUGH
+    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push) != short
 
 
 ENOUGH = 1000.0
@@ -111,40 +106,9 @@ ENOUGH = 1000.0
 def test_a_plate_that_ends_short_of_the_pivot_is_not_judged_there_and_says_so() -> None:
     short = Build(100.0, 10.0, 0.0, 100.0, 150.0, "none")
     with pytest.raises(NotForThisBuild, match="ends short of the upper pivot"):
-        upright_upper_end_safety(short, 250.0, 30.0, -30.0, loads(("bump", {})), True, True)
+        upright_upper_end_safety(short, 250.0, 30.0, -30.0, loads(("bump", {})))
     with pytest.raises(NotForThisBuild, match="beside the hub"):
-        upright_upper_end_safety(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})), True, True)
-
-
-def test_the_plate_between_the_hub_bolts_by_hand() -> None:
-    # Turning moment alone, about the upright axis: 400 N m at the bearing, no force. Half of it bends the plate through
-    # the spindle: 200 000 N mm; height 80 + 0.57735 x 60 = 114.641 mm, x 100/6 = 1910.68 mm3: 104.675 MPa
-    turned = loads(("steering stop", {}), moment=(0.0, 0.0, 400_000.0))
-    found = plate_safety(PLATE, 250.0, 4, 60.0, 80.0, 12.0, -30.0, turned, True, True)
-    assert found == pytest.approx(250 / 104.675, rel=1e-4)
-    bored = Build(100.0, 10.0, 50.0, 180.0, 150.0, "none")  # 64.641 left
-    assert plate_safety(bored, 250.0, 4, 60.0, 80.0, 12.0, -30.0, turned, True, True) == pytest.approx(
-        250 / (200_000 / (64.641 * 100 / 6)), rel=1e-4
-    )
-    # A box 40 wide: 10 overhang of 60: a sixth of the moment
-    beside = Build(100.0, 10.0, 0.0, 180.0, 150.0, "box", 40.0, 40.0, 4.0, 0.0)
-    assert plate_safety(beside, 250.0, 4, 60.0, 80.0, 12.0, -30.0, turned, True, True) == pytest.approx(
-        250 / (400_000 / 6 / ((80 + 20 * 0.57735) * 100 / 6)), rel=1e-4
-    )
-    # A box as wide as the bolts takes the moment itself
-    wide = Build(100.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
-    assert plate_safety(wide, 250.0, 4, 60.0, 80.0, 12.0, -30.0, turned, True, True) == ENOUGH
-
-
-def test_the_plate_at_its_bolt_row_counts_what_the_holes_leave() -> None:
-    # Upper row 40 up, pivot 110 above it: 110 000 N mm on (100 - 24) x 100 / 6 = 1266.67 mm3
-    found = plate_safety(
-        PLATE, 250.0, 4, 60.0, 80.0, 12.0, -30.0, loads(("bump", {"upper": (0.0, 1000.0, 0.0)})), True, True
-    )
-    bending, shear = 110_000 / 1266.667, 1000 * 1.5 / 760
-    assert found == pytest.approx(250 / (bending**2 + 3 * shear**2) ** 0.5, rel=1e-5)
-    with pytest.raises(NotForThisBuild, match="four bolts only"):
-        plate_safety(PLATE, 250.0, 3, 60.0, 80.0, 12.0, -30.0, loads(("bump", {})), True, True)
+        upright_upper_end_safety(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})))
 
 
 def test_yield_after_welding_is_the_softest_state_or_the_certificate_where_that_is_less() -> None:
@@ -189,9 +153,7 @@ def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
 def test_a_steering_arm_by_hand_and_its_forms() -> None:
     # 40 x 12 flat: 3200 and 960 mm3. Level pull 600-800: 1000 N at 100; upward 96 N: 31.25 + 10; shear 3.125 + 0.3
     pull = loads(("steering stop", {"rod": (600.0, 800.0, 96.0)}))
-    found = steering_arm_safety(
-        steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 250.0, pull, True, True
-    )
+    found = steering_arm_safety(steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 250.0, pull)
     assert found == pytest.approx(250 / (41.25**2 + 3 * 3.425**2) ** 0.5)
     assert steering_arm_section("round bar", 100.0, 20.0, None, None).modulus_u == pytest.approx(785.398, abs=1e-3)
     assert steering_arm_section("round tube", 100.0, 42.0, None, 5.0).area == pytest.approx(581.19, abs=0.01)
@@ -205,14 +167,12 @@ def test_a_steering_arm_by_hand_and_its_forms() -> None:
 def test_a_caliper_bracket_by_hand() -> None:
     # 1200 N m at 120 mm: 10 kN; 30 out on 60 x 10: 300 000/6000 = 50; twist 10 kN x 6; shear 1.5 x 10 000/600 = 25
     section = flat_plate(60.0, 10.0)
-    found = caliper_bracket_safety(
-        section, 30.0, 6.0, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0), True, True
-    )
+    found = caliper_bracket_safety(section, 30.0, 6.0, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0))
     shear = 60_000 / section.torsion_modulus + 25
     assert found == pytest.approx(250 / (50**2 + 3 * shear**2) ** 0.5)
     with pytest.raises(Waits):
-        caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("braking", {}), brake=1.0), True, True)
-    assert caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("bump", {})), True, True) == ENOUGH
+        caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("braking", {}), brake=1.0))
+    assert caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("bump", {}))) == ENOUGH
 
 
 def test_a_snout_by_hand() -> None:
@@ -220,14 +180,12 @@ def test_a_snout_by_hand() -> None:
     # 300 000 + 140 000 over pi 40^3/32 = 6283.19; shear 4000 x 4/3 over 1256.64
     up = loads(("bump", {}), hub=(0.0, 0.0, 4000.0), moment=(300_000.0, 0.0, 0.0))
     section = steering_arm_section("round bar", 1.0, 40.0, None, None)
-    found = snout_safety(section, 600.0, None, -30.0, up, True, True)
+    found = snout_safety(section, 600.0, None, -30.0, up)
     bending, shear = 440_000 / 6283.185, 4000 * 4 / 3 / 1256.637
     assert found == pytest.approx(600 / (bending**2 + 3 * shear**2) ** 0.5)
     braked = loads(("braking", {}), hub=(0.0, 0.0, 4000.0), moment=(300_000.0, 0.0, 0.0), brake=500_000.0)
     bending, shear = (440_000 + 5000 * 25) / 6283.185, 9000 * 4 / 3 / 1256.637
-    assert snout_safety(section, 600.0, 100.0, -30.0, braked, True, True) == pytest.approx(
-        600 / (bending**2 + 3 * shear**2) ** 0.5
-    )
+    assert snout_safety(section, 600.0, 100.0, -30.0, braked) == pytest.approx(600 / (bending**2 + 3 * shear**2) ** 0.5)
 
 
 def test_hub_bolts_by_hand() -> None:
@@ -257,7 +215,7 @@ def test_wheel_studs_by_hand() -> None:
     # 5 on 100 mm: 2 M/(5 x 50) + nothing; 250 N m at the flange: 2000 N. 3000 N up: 600 N; brake 500 N m: 2000 N
     # The force acts 20 inboard of the flange: 250 000 - 60 000 at the bearing
     braked = loads(("braking", {}), hub=(0.0, 0.0, 3000.0), moment=(310_000.0, 0.0, 0.0), brake=500_000.0)
-    found = wheel_studs_safety(CLASS_8_8, M12, BoltCircle("5 x 100 mm", 5, 100.0), braked, True, True)
+    found = wheel_studs_safety(CLASS_8_8, M12, BoltCircle("5 x 100 mm", 5, 100.0), braked)
     pull, shear = 2000 / 84.2664, 2600 / (pi / 4 * 9.85298**2)
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
 
@@ -271,12 +229,12 @@ def pivot(double: bool, gap: float = 0.0, diameter: float = 16.0) -> PivotBolt:
 def test_a_pivot_bolt_by_hand() -> None:
     # 6-8-10 kN. Double, gap 5: 70 N m on pi 16^3/32 = 402.124 mm3: 174.075; shear 10 000/(2 x 201.062) = 24.868
     force = loads(("landing", {"upper": (0.0, 6000.0, 8000.0)}))
-    found = upper_pivot_bolt_safety(pivot(True, 5.0), force, True, True)
+    found = upper_pivot_bolt_safety(pivot(True, 5.0), force)
     assert found == pytest.approx(940 / (174.075**2 + 3 * 24.868**2) ** 0.5, rel=1e-4)
     # Single, gap 5: 150 N m, and twice the shear
-    single = upper_pivot_bolt_safety(pivot(False, 5.0), force, True, True)
+    single = upper_pivot_bolt_safety(pivot(False, 5.0), force)
     assert single == pytest.approx(940 / (373.019**2 + 3 * 49.736**2) ** 0.5, rel=1e-4)
-    assert upper_pivot_bolt_safety(pivot(True, 0.0), force, True, True) > found > single
+    assert upper_pivot_bolt_safety(pivot(True, 0.0), force) > found > single
 
 
 def test_thread_in_the_joint_leaves_its_root_to_carry() -> None:
@@ -293,14 +251,14 @@ def test_thread_in_the_joint_leaves_its_root_to_carry() -> None:
 
 def test_a_lug_carries_half_in_double_shear() -> None:
     force = loads(("landing", {"upper": (0.0, 6000.0, 8000.0)}))
-    double = upper_pivot_lug_safety(pivot(True), 32.0, 250.0, force, True, True)
+    double = upper_pivot_lug_safety(pivot(True), 32.0, 250.0, force)
     assert double == pytest.approx(250 / (5000 / (16 * 8)))  # pressure in the hole: 39.06 MPa
-    assert upper_pivot_lug_safety(pivot(False), 32.0, 250.0, force, True, True) == pytest.approx(double / 2)
+    assert upper_pivot_lug_safety(pivot(False), 32.0, 250.0, force) == pytest.approx(double / 2)
     # Close to the edge it tears: 0.57735 x 250 x 8 (48 - 12.256)/5000
-    torn = upper_pivot_lug_safety(pivot(True), 24.0, 250.0, force, True, True)
+    torn = upper_pivot_lug_safety(pivot(True), 24.0, 250.0, force)
     assert torn == pytest.approx(min(double, 0.577350 * 250 * 8 * 35.744 / 5000))
     with pytest.raises(OutsideRange):
-        upper_pivot_lug_safety(pivot(True), 23.9, 250.0, force, True, True)
+        upper_pivot_lug_safety(pivot(True), 23.9, 250.0, force)
 
 
 def test_threads_of_the_hub_bolts_need_the_larger_of_formula_and_rule_of_thumb() -> None:

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from rules.corner import Vector
 from rules.results import OutsideRange
-from rules.strength.balance import Linkage, arm_normal, balance, moment_of, rod_line
+from rules.strength.balance import Linkage, arm_normal, balance, leg_forces, moment_of, rod_line
 
 CLOSE = 1e-9
 
@@ -77,6 +77,80 @@ def test_a_matrix_of_six_equations_gives_the_same(linkage: Linkage, force: Vecto
     np.testing.assert_allclose(held.guiding, found[0] * legs[0] + found[1] * legs[1], **near)
     np.testing.assert_allclose(held.carrying, found[2:5], **near)
     np.testing.assert_allclose(held.tie_rod, found[5] * np.array(linkage.tie_rod_line), **near)
+
+
+# Derived for this project: a car-sized corner, spring on the lower arm, 4000 N on the tyre at (0, 780, 0). Points in mm.
+UPPER, FRONT, REAR = (-15.0, 660.0, 590.0), (120.0, 400.0, 560.0), (-160.0, 400.0, 560.0)
+LOWER, ROD, ROD_INNER = (10.0, 700.0, 300.0), (-130.0, 690.0, 370.0), (-120.0, 360.0, 380.0)
+CONTACT = (0.0, 780.0, 0.0)
+
+
+@pytest.mark.parametrize(
+    "force, front, rear",
+    [
+        ((0.0, 0.0, 4000.0), -834.296, -469.844),
+        ((0.0, 0.0, 12_000.0), -2502.889, -1409.532),
+        ((0.0, -4000.0, 4000.0), 1774.087, 1860.034),
+    ],
+)
+def test_the_legs_of_the_arm_as_a_matrix_of_six_equations_gives_them(force: Vector, front: float, rear: float) -> None:
+    def pull(inner: Vector, outer: Vector) -> np.ndarray:
+        along = np.subtract(inner, outer)
+        return along / np.linalg.norm(along)
+
+    ways = [(pull(FRONT, UPPER), UPPER), (pull(REAR, UPPER), UPPER), (pull(ROD_INNER, ROD), ROD)]
+    ways += [(axis, LOWER) for axis in np.eye(3)]
+    matrix = np.array([np.concatenate((way, np.cross(point, way))) for way, point in ways]).T
+    solved = np.linalg.solve(matrix, -np.concatenate((force, np.cross(CONTACT, force))))
+    assert solved[:2] == pytest.approx((front, rear), abs=5e-4)
+
+    normal = tuple(np.cross(np.subtract(FRONT, UPPER), np.subtract(REAR, UPPER)))
+    linkage = Linkage(LOWER, UPPER, normal, ROD, tuple(np.subtract(ROD, ROD_INNER)))
+    held = balance(linkage, force, moment_of(((force, CONTACT),)))
+    assert leg_forces(held.guiding, UPPER, FRONT, REAR) == pytest.approx(solved[:2], rel=1e-9)
+
+
+def test_a_force_along_one_leg_leaves_the_other_empty_and_pushing_is_minus() -> None:
+    # Front leg 300 ahead and 400 inboard of the outer pivot: 500 N along it, away from the car's middle, is a push.
+    legs = ((0.0, 0.0, 500.0), (300.0, -400.0, 500.0), (-300.0, -400.0, 500.0))
+    assert leg_forces((-300.0, 400.0, 0.0), *legs) == pytest.approx((-500.0, 0.0))
+    assert leg_forces((-300.0, -400.0, 0.0), *legs) == pytest.approx((0.0, 500.0))
+    # 600 N to the rear: the front leg pulls forward, so it pushes back: 300 x 5 / 3 each
+    assert leg_forces((-600.0, 0.0, 0.0), *legs) == pytest.approx((-500.0, 500.0))
+
+
+def test_the_rear_leg_of_an_arm_with_its_front_leg_straight_across() -> None:
+    # Front leg straight across, rear leg 3-4-5 behind it: 600 N to the rear is 1000 N in the rear leg, whose 800 N inboard
+    # the front leg holds off.
+    legs = ((0.0, 0.0, 500.0), (0.0, -400.0, 500.0), (-300.0, -400.0, 500.0))
+    assert leg_forces((-600.0, 0.0, 0.0), *legs) == pytest.approx((-800.0, 1000.0))
+
+
+@pytest.mark.parametrize("degrees, refused", [(0.99, True), (1.01, False)])
+def test_legs_within_a_degree_of_one_line_are_refused(degrees: float, refused: bool) -> None:
+    legs = ((0.0, 0.0, 500.0), (0.0, -400.0, 500.0), (-400.0 * tan(radians(degrees)), -400.0, 500.0))
+    if refused:
+        with pytest.raises(OutsideRange, match="along one line"):
+            leg_forces((0.0, -100.0, 0.0), *legs)
+    else:
+        assert leg_forces((0.0, -100.0, 0.0), *legs) == pytest.approx((100.0, 0.0))
+
+
+@pytest.mark.parametrize("place", [(0.0, 0.0, 500.0), (600.0, -800.0, 500.0), (-300.0, 400.0, 500.0)])
+def test_an_inner_pivot_on_the_outer_one_or_both_on_one_line_is_refused(place: Vector) -> None:
+    with pytest.raises(OutsideRange, match="along one line"):
+        leg_forces((0.0, -100.0, 0.0), (0.0, 0.0, 500.0), (300.0, -400.0, 500.0), place)
+
+
+@pytest.mark.parametrize("degrees, refused", [(1.01, True), (0.99, False), (-1.01, True), (-0.99, False)])
+def test_a_force_more_than_a_degree_off_the_arms_plane_is_refused(degrees: float, refused: bool) -> None:
+    force = (0.0, -800.0, 800.0 * tan(radians(degrees)))
+    legs = ((0.0, 0.0, 500.0), (300.0, -400.0, 500.0), (-300.0, -400.0, 500.0))
+    if refused:
+        with pytest.raises(OutsideRange, match="not those of its inner pivots"):
+            leg_forces(force, *legs)
+    else:
+        assert leg_forces(force, *legs) == pytest.approx((500.0, 500.0))
 
 
 LEVEL = Linkage((0, -80, 300), (0, -120, 590), (0, 0, 1), (-130, -90, 370), (0, 1, 0))

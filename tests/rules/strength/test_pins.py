@@ -4,6 +4,8 @@ import pytest
 
 from rules.results import OutsideRange
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress, tear_out_area
+from rules.strength.section import round_bar
+from rules.strength.stress import SectionLoads, section_stress
 
 
 def test_single_shear_is_exactly_twice_double_shear() -> None:
@@ -38,10 +40,12 @@ def test_tear_out_has_its_range() -> None:
 
 
 def test_a_knuckle_joint_for_150_kN_is_not_sized_for_15() -> None:
-    # A worked joint in print sizes its rod 16 mm at 80 MPa for "150 kN": it was solved with 15 000 N. In shear at 60 MPa,
-    # double, 150 kN needs 39.89 mm.
+    # A worked joint in print sizes its rod 16 mm at 80 MPa for "150 kN": it was solved with 15 000 N. 150 kN needs a rod of
+    # 48.86 mm, and at 60 MPa in double shear a pin of 39.89 mm.
+    assert section_stress(round_bar(48.86), SectionLoads(axial=150_000.0)) == pytest.approx(80.0, rel=1e-3)
+    assert section_stress(round_bar(16.0), SectionLoads(axial=150_000.0)) > 9 * 80.0
     assert shear_stress(150_000.0, 39.89, 2) == pytest.approx(60.0, rel=1e-3)
-    assert shear_stress(150_000.0, 16.0, 2) > 300.0
+    assert shear_stress(150_000.0, 16.0, 2) > 6 * 60.0
 
 
 def test_the_three_ways_a_lug_gives_by_hand() -> None:
