@@ -52,6 +52,11 @@ class Upright:
     tie_rod_end: Vector | None = None
 
     @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return "outer pivots, wheel centre" + (" and tie-rod end" if self.tie_rod_end else "")
+
+    @property
     def radius(self) -> float:
         """From the wheel centre to the ground, mm."""
         return self.wheel_centre[2]

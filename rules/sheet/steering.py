@@ -25,8 +25,8 @@ class Steering(Step):
     tie_rod_ahead: Mm = ask(
         "Tie-rod end ahead of the spindle",
         "length",
-        "From the spindle's line forward to the middle of the outer tie-rod joint. Minus when it sits behind the "
-        "spindle. Leave empty to copy an arm's length and angle below.",
+        "From the spindle's line forward to the middle of the outer tie-rod joint, minus behind. Leave empty to copy an "
+        "arm's length and angle below.",
         may_be_empty=True,
         between=("-500 mm", "500 mm"),
         reading_error="1 mm",
@@ -75,8 +75,8 @@ class Steering(Step):
     linkage: str = ask(
         "What moves the tie rods",
         "choice",
-        "Rack: two tie rods on a rack that slides straight across. Relay rod: two tie rods on a rod hung on two equal "
-        "arms. One rod across: a single rod from arm to arm.",
+        "Two tie rods on a rack that slides straight across, or on a relay rod that hangs on two equal arms; or one rod "
+        "across, straight from arm to arm.",
         may_be_empty=True,
         choices=LINKAGES,
     )

@@ -84,13 +84,28 @@ def _with_steering(upright: Upright, arms: tuple[Hinge, Hinge] | None, linkage: 
 
 @value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT)
 def steered_front(upright_points: Upright, steering_linkage: Linkage) -> FrontEnd:
-    """The front end at ride height, ready to be turned."""
+    """The front end at ride height, ready to be turned.
+
+    A rack 150 mm behind the axle, 60 mm of travel: to turn left it moves to the right.
+
+    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> steered_front(upright, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).full
+    -60.0
+    """
     return _with_steering(upright_points, None, steering_linkage)
 
 
 @value("motion", formula="outer pivots hung on the arms' inner pivots", source=EXACT)
 def hung_front(upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge) -> FrontEnd:
-    """The front end on its arms, ready to be moved up and down with the wheels held straight."""
+    """The front end on its arms, ready to be moved up and down with the wheels held straight.
+
+    Level parallel arms of equal length: the lower pivot rises as the wheel does.
+
+    >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
+    >>> lower, upper = (Hinge((100.0, -400.0, height), (-100.0, -400.0, height)) for height in (300.0, 500.0))
+    >>> round(hung_front(upright, lower, upper).straight(50.0).lower[2], 6)
+    350.0
+    """
     return FrontEnd(upright_points, (lower_hinge, upper_hinge))
 
 
@@ -98,17 +113,36 @@ def hung_front(upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge) 
 def moving_front(
     upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge, steering_linkage: Linkage
 ) -> FrontEnd:
-    """The front end on its arms with its steering, ready to be moved and turned."""
+    """The front end on its arms with its steering, ready to be moved and turned.
+
+    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> lower, upper = (Hinge((100.0, -450.0, height), (-100.0, -450.0, height)) for height in (300.0, 540.0))
+    >>> moving_front(upright, lower, upper, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
+    "the front end's points, with arms and steering"
+    """
     return _with_steering(upright_points, (lower_hinge, upper_hinge), steering_linkage)
 
 
 @value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT)
 def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
-    """The left corner through its travel, wheel held straight ahead."""
+    """The left corner through its travel, wheel held straight ahead. droop_travel, bump_travel: mm, both positive.
+
+    >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
+    >>> lower, upper = (Hinge((100.0, -400.0, height), (-100.0, -400.0, height)) for height in (300.0, 500.0))
+    >>> [round(placed.travel) for placed in travel_sweep(hung_front(upright, lower, upper), 80.0, 80.0).placed]
+    [-80, -60, -40, -20, 0, 20, 40, 60, 80]
+    """
     return through_travel(hung_front, droop_travel, bump_travel)
 
 
 @value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT)
 def envelope(moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
-    """The left corner at every travel and lock; the right wheel is its mirror image at the opposite lock."""
+    """The left corner at every travel and lock; the right wheel is its mirror image at the opposite lock.
+
+    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> lower, upper = (Hinge((100.0, -450.0, height), (-100.0, -450.0, height)) for height in (300.0, 540.0))
+    >>> rack = Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
+    >>> len(envelope(moving_front(upright, lower, upper, rack), 60.0, 60.0).placed)
+    81
+    """
     return through_travel_and_lock(moving_front, droop_travel, bump_travel)
