@@ -1,6 +1,6 @@
 """Prints how long things take, as ratios to a plain program timed in the same run. Nothing is asserted.
 
-python .ci/benchmark.py [judge] [check] [paint] [keys]
+python .ci/benchmark.py [judge] [motion] [check] [paint] [keys]
 """
 
 import os
@@ -15,6 +15,7 @@ import time
 from collections.abc import Callable
 from fcntl import ioctl
 from pathlib import Path
+from runpy import run_path
 from termios import TIOCSWINSZ
 
 HERE = Path(__file__).resolve().parent.parent
@@ -118,6 +119,46 @@ def judge_speed() -> None:
     print(f"check: {1000 / (time.perf_counter() - start):.0f} sheets a second in one process (aim: 300)")
 
 
+def motion_speed() -> None:
+    """Both wheels through all travel and lock, and judging a sheet with steering, arms, joint angles and spring entered."""
+    from rules.judge import judge
+    from rules.motion.front_end import FrontEnd
+    from rules.motion.joints import bolt_direction, outer_swing, tie_rod_inner, tie_rod_outer
+    from rules.motion.sweep import envelope, highest, lowest
+    from rules.sheet import read_sheet
+
+    tests = run_path(str(HERE / "tests" / "rules" / "conftest.py"))
+    still, moving = (read_sheet(tests["_changed"](changes)) for changes in ({}, tests["MOVING"]))
+    known = judge(moving).worked.known
+    entered = known["moving_front"]
+    upright, (lower, upper) = entered.upright, entered.arms
+    along, upward = bolt_direction("along the steering axis", upright), bolt_direction("up and down", upright)
+
+    def one_envelope() -> None:
+        front = FrontEnd(upright, (lower, upper), entered.linkage)
+        swept = envelope(front, known["arms.droop_travel"], known["arms.bump_travel"], 15, 15)
+        for worst in (highest, lowest):
+            worst(swept, lambda pose: pose.camber)
+            worst(swept, lambda pose: pose.steer)
+        for is_upper, hinge in ((False, lower), (True, upper)):
+            outer_swing(swept, upright, is_upper, hinge, along).angles(0.0)
+        tie_rod_outer(swept, upright, upward)
+        tie_rod_inner(swept, "along the rack", upward)
+
+    def timed(work: Callable[[], object]) -> float:
+        start = time.perf_counter()
+        work()
+        return time.perf_counter() - start
+
+    whole = median(lambda: timed(one_envelope), 20)
+    judging, without = (median(lambda sheet=sheet: timed(lambda: judge(sheet)), 20) for sheet in (moving, still))
+    print(
+        f"motion: 15 travels x 15 locks of both wheels with camber, steer and joint angles {whole * 1000:.1f} ms "
+        f"(aim: 150 ms), {whole / without:.0f} times judging the sheet without them"
+    )
+    print(f"motion: judging with all of it entered takes {(judging - without) * 1000:.1f} ms more (aim: 20 ms)")
+
+
 def check_speed() -> None:
     """`check` on one file against importing pydantic."""
     base = median(lambda: process_seconds("-c", "import pydantic"), 9)
@@ -175,7 +216,13 @@ def key_speed() -> None:
 
 def main() -> None:
     """Run the benchmarks named on the command line, or all."""
-    known = {"judge": judge_speed, "check": check_speed, "paint": paint_speed, "keys": key_speed}
+    known = {
+        "judge": judge_speed,
+        "motion": motion_speed,
+        "check": check_speed,
+        "paint": paint_speed,
+        "keys": key_speed,
+    }
     for name in sys.argv[1:] or known:
         known[name]()
 

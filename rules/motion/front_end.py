@@ -176,13 +176,15 @@ class FrontEnd:
             far = near + step
             try:
                 beyond = self._rise(far)
+                turned_back = (beyond - rise) * step <= 0
             except CannotReach:
-                far = self._last_reached(near, far)
-                beyond = self._rise(far)
+                far, turned_back = self._last_reached(near, far), True
+            if turned_back:  # the farthest the wheel goes lies within these two steps
+                near = near - step if near else near
+                far = self._farthest(near, far)
+                rise, beyond = self._rise(near), self._rise(far)
                 if abs(beyond) < abs(travel):
-                    raise CannotReach(beyond) from None
-            if (beyond - rise) * step <= 0:
-                raise CannotReach(rise)
+                    raise CannotReach(beyond)
             if abs(beyond) >= abs(travel):
                 return _root(lambda angle: self._rise(angle) - travel, near, far, rise - travel, beyond - travel)
             near, rise = far, beyond
@@ -196,6 +198,16 @@ class FrontEnd:
                 within = middle
             except CannotReach:
                 past = middle
+        return within
+
+    def _farthest(self, within: float, past: float) -> float:
+        """The lower arm's angle between two at which the wheel centre stands farthest from ride height."""
+        for _ in range(60):
+            one, other = within + (past - within) / 3, past - (past - within) / 3
+            if abs(self._rise(one)) < abs(self._rise(other)):
+                within = one
+            else:
+                past = other
         return within
 
     def _straight(self, pivots: tuple[Vector, Vector]) -> float:
@@ -220,6 +232,22 @@ class FrontEnd:
         end = None if self._outer is None else plus(lower, _out_of(turned, self._outer))
         centre = plus(lower, _out_of(turned, self._wheel_centre))
         return Pose(lower, upper, centre, _out_of(turned, self._spin), end, inner, turn, self.upright.radius)
+
+    def on_arm(self, arm: str, point: Vector, travel: float) -> Vector:
+        """Where a point fixed to the "lower arm" or "upper arm", given at ride height, is at a travel.
+
+        Raises CannotReach with the travel reached.
+        """
+        lower, upper = self.held(travel)
+        circle, outer = (self._lower, lower) if arm == "lower arm" else (self._upper, upper)
+        squared = dot(circle.u, circle.u)
+        spoke = minus(outer, circle.centre)
+        c, s = dot(spoke, circle.u) / squared, dot(spoke, circle.v) / squared
+        line = times(1 / squared, cross(circle.u, circle.v))
+        reach = minus(point, circle.centre)
+        along = times(dot(reach, line), line)
+        u = minus(reach, along)
+        return plus(circle.centre, along, times(c, u), times(s, cross(line, u)))
 
     def straight(self, travel: float) -> Pose:
         """The left corner at a travel with the wheel held straight ahead, whatever the tie rod says."""

@@ -1,0 +1,34 @@
+"""The shock between an arm and the frame, through the wheel's travel."""
+
+from typing import NamedTuple
+
+from rules.corner import Vector
+from rules.motion.front_end import FrontEnd
+from rules.vectors import minus, size
+
+NEAR_RIDE = 1.0
+"""mm of wheel travel each way over which the ratio at ride height is taken."""
+
+
+class Shock(NamedTuple):
+    """Its two ends at ride height, mm, and the arm it stands on: "lower arm" or "upper arm"."""
+
+    on_arm: Vector
+    on_frame: Vector
+    arm: str
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"on the {self.arm}, {size(minus(self.on_frame, self.on_arm)):.4g} mm eye to eye at ride height"
+
+
+def shock_length(front: FrontEnd, shock: Shock, travel: float) -> float:
+    """Eye to eye at a travel of the wheel, mm, up positive; its end on the arm turns with the arm. Raises CannotReach."""
+    return size(minus(shock.on_frame, front.on_arm(shock.arm, shock.on_arm, travel)))
+
+
+def shock_ratio(front: FrontEnd, shock: Shock) -> float:
+    """How far the shock closes for each mm the wheel rises from ride height; minus where it opens. Raises CannotReach."""
+    change = shock_length(front, shock, -NEAR_RIDE) - shock_length(front, shock, NEAR_RIDE)
+    return change / (2 * NEAR_RIDE)
