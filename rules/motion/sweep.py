@@ -34,8 +34,7 @@ class Sweep:
     @property
     def text(self) -> str:
         """In one line, for the written-out working of what rests on it."""
-        count = len(self.placed)
-        return f"{count} positions from full droop to full bump" + (", some out of reach" if self.blocked else "")
+        return f"{len(self.placed)} positions of travel and lock" + (", some out of reach" if self.blocked else "")
 
 
 class Worst(float):

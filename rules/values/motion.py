@@ -1,5 +1,7 @@
 """The front end as the sheet gives it, ready to be moved; and moved through all its travel and lock."""
 
+from dataclasses import replace
+
 from rules.graph import value
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import CannotReach, Hinge, Upright
@@ -47,7 +49,7 @@ def steering_linkage(
     return Linkage(linkage, inner, -track / 2, rack_travel, stop_angle, relay_arm_length or 0.0)
 
 
-@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source="geometry")
+@value("motion", formula="outer pivots and spindle at ride height", source="geometry")
 def upright_points(
     wheel_centre_height: Mm,
     lower_pivot_ahead: Mm,
@@ -56,26 +58,31 @@ def upright_points(
     upper_pivot_ahead: Mm,
     upper_pivot_offset: Mm,
     upper_pivot_height: Mm,
-    tie_rod_end_ahead: Mm | None,
-    tie_rod_end_offset: Mm | None,
-    tie_rod_end_height: Mm | None,
 ) -> Upright:
-    """The points that move with the upright, mm.
+    """The points that move with the upright, mm; the tie rod left aside.
 
-    >>> upright_points(400.0, 10.0, -80.0, 300.0, -15.0, -120.0, 590.0, None, None, None).upper
+    >>> upright_points(400.0, 10.0, -80.0, 300.0, -15.0, -120.0, 590.0).upper
     (-15.0, -120.0, 590.0)
     """
     lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
     upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
-    end = None
-    if tie_rod_end_ahead is not None and tie_rod_end_offset is not None and tie_rod_end_height is not None:
-        end = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
-    return Upright(lower, upper, (0.0, 0.0, wheel_centre_height), end)
+    return Upright(lower, upper, (0.0, 0.0, wheel_centre_height))
+
+
+@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source="geometry")
+def steered_upright(
+    upright_points: Upright, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
+) -> Upright:
+    """The points that move with the upright, mm, with the tie rod's outer joint.
+
+    >>> plain = Upright((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> steered_upright(plain, -130.0, -140.0, 360.0).tie_rod_end
+    (-130.0, -140.0, 360.0)
+    """
+    return replace(upright_points, tie_rod_end=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height))
 
 
 def _with_steering(upright: Upright, arms: tuple[Hinge, Hinge] | None, linkage: Linkage) -> FrontEnd:
-    if upright.tie_rod_end is None:
-        raise Waits("tie_rod_end_ahead", "tie_rod_end_offset", "tie_rod_end_height")
     try:
         return FrontEnd(upright, arms, linkage)
     except CannotReach:
@@ -83,7 +90,7 @@ def _with_steering(upright: Upright, arms: tuple[Hinge, Hinge] | None, linkage: 
 
 
 @value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT)
-def steered_front(upright_points: Upright, steering_linkage: Linkage) -> FrontEnd:
+def steered_front(steered_upright: Upright, steering_linkage: Linkage) -> FrontEnd:
     """The front end at ride height, ready to be turned.
 
     A rack 150 mm behind the axle, 60 mm of travel: to turn left it moves to the right.
@@ -92,7 +99,7 @@ def steered_front(upright_points: Upright, steering_linkage: Linkage) -> FrontEn
     >>> steered_front(upright, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).full
     -60.0
     """
-    return _with_steering(upright_points, None, steering_linkage)
+    return _with_steering(steered_upright, None, steering_linkage)
 
 
 @value("motion", formula="outer pivots hung on the arms' inner pivots", source=EXACT)
@@ -111,7 +118,7 @@ def hung_front(upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge) 
 
 @value("motion", formula="the front end on its arms, steered", source=EXACT)
 def moving_front(
-    upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge, steering_linkage: Linkage
+    steered_upright: Upright, lower_hinge: Hinge, upper_hinge: Hinge, steering_linkage: Linkage
 ) -> FrontEnd:
     """The front end on its arms with its steering, ready to be moved and turned.
 
@@ -120,7 +127,7 @@ def moving_front(
     >>> moving_front(upright, lower, upper, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
     "the front end's points, with arms and steering"
     """
-    return _with_steering(upright_points, (lower_hinge, upper_hinge), steering_linkage)
+    return _with_steering(steered_upright, (lower_hinge, upper_hinge), steering_linkage)
 
 
 @value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT)

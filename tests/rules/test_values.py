@@ -69,7 +69,23 @@ BY_HAND = [
 ]
 
 
-OWN_TESTS = {"plate", "cost", "links", "loads", "hub bearing", "upright", "bolts", "welds", "brakes"}
+OWN_TESTS = {
+    "turning",
+    "joint swing",
+    "rub",
+    "travel",
+    "spring",
+    "plate",
+    "cost",
+    "links",
+    "motion",
+    "loads",
+    "hub bearing",
+    "upright",
+    "bolts",
+    "welds",
+    "brakes",
+}
 """Subjects whose hand figures stand in test files of their own."""
 
 
