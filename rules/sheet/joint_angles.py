@@ -9,8 +9,8 @@ ALLOWED = (
     "swung until it touches, less 1 deg for the gauge."
 )
 SET = (
-    "At ride height, wheels straight, seen from the front: how far the housing is clocked from square to the bolt, plus "
-    "when the top of the housing's axis leans further inboard than the bolt's. Empty counts as 0: square."
+    "At ride height, wheels straight, seen from the front: how far the housing is turned from square to the bolt, plus "
+    "when its top leans inboard (so its outboard end rises). Empty counts as 0: square."
 )
 
 

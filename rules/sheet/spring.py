@@ -17,24 +17,24 @@ class Spring(Step):
     cautions = ("A shock that bottoms or tops out before the stop or strap takes the blow in its mounts.",)
 
     arm_end_ahead: Mm = ask(
-        "Shock's end on the arm, ahead", "length", AHEAD, may_be_empty=True, between=ALONG, reading_error="1 mm"
+        "Shock on the arm, ahead", "length", AHEAD, may_be_empty=True, between=ALONG, reading_error="1 mm"
     )
     arm_end_from_centre: Mm = ask(
-        "Shock's end on the arm, from centre", "length", FROM_CENTRE, may_be_empty=True, between=ACROSS,
+        "Shock on the arm, from centre", "length", FROM_CENTRE, may_be_empty=True, between=ACROSS,
         reading_error="1 mm",
     )  # fmt: skip
     arm_end_height: Mm = ask(
-        "Shock's end on the arm, height", "length", HEIGHT, may_be_empty=True, between=UP, reading_error="1 mm"
+        "Shock on the arm, height", "length", HEIGHT, may_be_empty=True, between=UP, reading_error="1 mm"
     )
     frame_end_ahead: Mm = ask(
-        "Shock's end on the frame, ahead", "length", AHEAD, may_be_empty=True, between=ALONG, reading_error="1 mm"
+        "Shock on the frame, ahead", "length", AHEAD, may_be_empty=True, between=ALONG, reading_error="1 mm"
     )
     frame_end_from_centre: Mm = ask(
-        "Shock's end on the frame, from centre", "length", FROM_CENTRE, may_be_empty=True, between=ACROSS,
+        "Shock on the frame, from centre", "length", FROM_CENTRE, may_be_empty=True, between=ACROSS,
         reading_error="1 mm",
     )  # fmt: skip
     frame_end_height: Mm = ask(
-        "Shock's end on the frame, height", "length", HEIGHT, may_be_empty=True, between=("0 mm", "2000 mm"),
+        "Shock on the frame, height", "length", HEIGHT, may_be_empty=True, between=("0 mm", "2000 mm"),
         reading_error="1 mm",
     )  # fmt: skip
     shock_shortest: Mm = ask(

@@ -81,7 +81,7 @@ class Steering(Step):
         choices=LINKAGES,
     )
     inner_ahead: Mm = ask(
-        "Inner tie-rod pivot ahead of the spindle",
+        "Inner tie-rod pivot ahead",
         "length",
         "Wheels straight: from the spindle's line forward to the middle of the tie rod's inner joint. Minus behind.",
         may_be_empty=True,
@@ -89,7 +89,7 @@ class Steering(Step):
         reading_error="1 mm",
     )
     inner_from_centre: Mm = ask(
-        "Inner tie-rod pivot from the centre line",
+        "Inner tie-rod pivot from centre",
         "length",
         "Wheels straight: from the car's centre line out to the middle of the tie rod's inner joint. Half the distance "
         "between the two.",
@@ -98,7 +98,7 @@ class Steering(Step):
         reading_error="1 mm",
     )
     inner_height: Mm = ask(
-        "Inner tie-rod pivot above ground",
+        "Inner tie-rod pivot height",
         "length",
         "At ride height, from level ground up to the middle of the tie rod's inner joint.",
         may_be_empty=True,
