@@ -7,7 +7,10 @@ and the height above the ground.
 from dataclasses import dataclass
 from typing import Literal
 
-Part = Literal["tyre", "rim", "rotor", "caliper", "hub", "plate", "pivot", "axis", "ground", "centre line", "dimension"]
+Part = Literal[
+    "tyre", "rim", "rotor", "caliper", "hub", "plate", "arm", "tie rod", "pivot", "axis", "gap", "ground", "centre line",
+    "dimension",
+]  # fmt: skip
 Style = Literal["solid", "dashed", "dotted"]
 Side = Literal["inboard", "outboard"]
 Point = tuple[float, float]
@@ -50,7 +53,7 @@ class Mark:
 
     part: Part
     at: Point
-    kind: Literal["pivot", "bearing", "landing"]
+    kind: Literal["pivot", "bearing", "landing", "gap"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,12 +1,14 @@
 """Driving the wizard without a terminal, on sheets in a folder of the test's own."""
 
 import asyncio
+import runpy
 import sys
-from collections.abc import Awaitable, Callable, Iterator
+from collections.abc import Awaitable, Callable, Iterator, Mapping
 from pathlib import Path
 from typing import Any
 
 import pytest
+import tomli_w
 from textual.pilot import Pilot
 
 from sample_sheets import sample
@@ -38,6 +40,19 @@ def half_done(tmp_path: Path) -> Path:
 def finished(tmp_path: Path) -> Path:
     """A copy of the finished sample."""
     return _copy("marsh_runner_finished", tmp_path)
+
+
+@pytest.fixture
+def moving_sheet(tmp_path: Path) -> Callable[..., Path]:
+    """Writes a finished sheet with its steering, arms, joint angles and spring, some entries changed; None takes one out."""
+    front = runpy.run_path(str(Path(__file__).parents[1] / "rules/conftest.py"))
+
+    def write(changes: Mapping[str, object] | None = None) -> Path:
+        path = tmp_path / "moving.toml"
+        path.write_text(tomli_w.dumps(front["_changed"]({**front["MOVING"], **(changes or {})})), "utf-8")
+        return path
+
+    return write
 
 
 def _copy(name: str, folder: Path) -> Path:

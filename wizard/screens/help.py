@@ -23,6 +23,7 @@ KEYS_IN_WORDS = (
     ("F9", "all checks with their limits and sources"),
     ("Ctrl+l", "the fabrication checklist"),
     ("Ctrl+r", "which part gives first, once strength is entered"),
+    ("F12 or Ctrl+y", "both wheels moved through travel and lock, once steering or arms are entered"),
     ("Ctrl+s", "save now; it also saves after each entry"),
     ("Ctrl+o", "open another sheet"),
     ("Ctrl+p", "all of these as a list to pick from"),

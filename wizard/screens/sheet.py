@@ -1,5 +1,6 @@
 """The sheet: steps, form, verdicts and picture. Everything starts from here."""
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
 from textual import work
@@ -13,7 +14,7 @@ from wizard.pages import PAGES, REVIEW, first_unfinished, page_of
 from wizard.session import Session
 from wizard.sheet_file import ChangedOnDisk
 from wizard.widgets.form import FormPage
-from wizard.widgets.lines import KeyLine, TopLine
+from wizard.widgets.lines import Key, KeyLine, TopLine
 from wizard.widgets.step_list import StepChosen, StepList, StepStrip
 from wizard.widgets.verdict_list import VerdictList
 from wizard.words import plain
@@ -30,6 +31,9 @@ KEYS = (
     ("F7 F8", "step back, on", "screen.turn_by(1)"),
     ("^q", "quit", "app.quit"),
 )
+MOTION_KEYS = (*KEYS[:2], ("F12", "motion", "screen.motion"), *KEYS[3:])
+"""On the pages of what moves, the moving picture stands where the picture stands on the others."""
+MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
 class SheetScreen(Screen[None]):
@@ -48,6 +52,7 @@ class SheetScreen(Screen[None]):
         Binding("f8,ctrl+n", "turn_by(1)", "Next step"),
         Binding("f9", "checks", "List of all checks"),
         Binding("ctrl+r", "gives_first", "Which part gives first"),
+        Binding("f12,ctrl+y", "motion", "Motion: both wheels through travel and lock"),
         Binding("ctrl+s", "save", "Save now"),
         Binding("ctrl+l", "checklist", "The fabrication checklist"),
         Binding("ctrl+o", "app.start", "Open another sheet"),
@@ -77,7 +82,10 @@ class SheetScreen(Screen[None]):
                 yield Static("", id="trouble", markup=False)
             with Vertical(id="side"):
                 yield VerdictList()
-        yield KeyLine(KEYS)
+        yield KeyLine(self._keys())
+
+    def _keys(self) -> Sequence[Key]:
+        return MOTION_KEYS if PAGES[self.number].key in MOVES else KEYS
 
     def _page_widget(self) -> "FormPage | Review":
         if self.number == REVIEW:
@@ -176,6 +184,7 @@ class SheetScreen(Screen[None]):
             with self.app.batch_update():
                 await self.page.remove()
                 await middle.mount(self._page_widget())
+            self.query_one(KeyLine).show(self._keys())
         self.show_all()
         page = self.page
         if name and isinstance(page, FormPage):
@@ -278,6 +287,13 @@ class SheetScreen(Screen[None]):
         from wizard.screens.gives_first import GivesFirstScreen
 
         self.app.push_screen(GivesFirstScreen(self.session), self._jump)
+
+    def action_motion(self) -> None:
+        """Both wheels through travel and lock."""
+        from wizard.screens.motion import MotionScreen
+
+        self.flush()
+        self.app.push_screen(MotionScreen(self.session))
 
     def action_checklist(self) -> None:
         """The fabrication checklist, to tick off."""

@@ -2,17 +2,13 @@
 
 from collections.abc import Callable, Mapping
 from textwrap import wrap
-from typing import ClassVar
 
-from rich.segment import Segment
-from rich.style import Style
 from textual.reactive import reactive
-from textual.strip import Strip
-from textual.widget import Widget
 
 from rules.display import show
 from rules.picture import front_scene, upright_scene
 from rules.quantity import Units
+from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot
 
 Figure = Callable[[float, Units], str]
@@ -20,7 +16,7 @@ Figure = Callable[[float, Units], str]
 
 NOTHING_YET = "The picture starts when the tyre is known."
 _FEWEST_PICTURE_ROWS = 8
-_DOT_IN_WORDS: dict[Drawing, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
+DOT_IN_WORDS: dict[Drawing, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
 
 
 def best_drawing(environment: Mapping[str, str], encoding: str) -> Drawing:
@@ -37,7 +33,7 @@ def best_drawing(environment: Mapping[str, str], encoding: str) -> Drawing:
 def caption(dot: float, drawing: Drawing, figure: Callable[[float], str], width: int) -> list[str]:
     """Which view it is, and how much a dot stands for (to two figures), in lines of at most `width`."""
     view = "left wheel from the front, outboard to the right"
-    scale = f"{_DOT_IN_WORDS[drawing]} = {figure(float(f'{dot:.2g}'))}"
+    scale = f"{DOT_IN_WORDS[drawing]} = {figure(float(f'{dot:.2g}'))}"
     whole = wrap(f"{view}, {scale}", width)
     parted = [*wrap(view, width), *wrap(scale, width)]
     return parted if len(parted) == len(whole) else whole
@@ -73,43 +69,12 @@ def _words(lines: list[str], width: int, height: int, top: int = 0) -> tuple[Row
     return tuple((Run(row[:width].center(width), "dimension", False),) for row in rows)
 
 
-class FrontView(Widget, can_focus=False):
+class FrontView(Drawn):
     """The front view, drawn to fill the widget.
 
     `drawing` picks the characters; `close_up` frames the upright and the rim instead of the whole tyre.
     """
 
-    PARTS: ClassVar[tuple[str, ...]] = (
-        "tyre",
-        "rim",
-        "rotor",
-        "caliper",
-        "hub",
-        "plate",
-        "pivot",
-        "axis",
-        "ground",
-        "centre-line",
-        "dimension",
-    )
-    COMPONENT_CLASSES: ClassVar[set[str]] = {"front-view--body", *(f"front-view--{part}" for part in PARTS)}
-    DEFAULT_CSS = """
-    FrontView { width: 1fr; height: 1fr; }
-    FrontView > .front-view--body { background: $foreground 12%; }
-    FrontView > .front-view--tyre { color: $foreground 70%; }
-    FrontView > .front-view--rim { color: $text-primary; }
-    FrontView > .front-view--rotor { color: $text-secondary; }
-    FrontView > .front-view--caliper { color: $text-secondary; }
-    FrontView > .front-view--hub { color: $foreground; }
-    FrontView > .front-view--plate { color: $foreground; text-style: bold; }
-    FrontView > .front-view--pivot { color: $text-accent; text-style: bold; }
-    FrontView > .front-view--axis { color: $text-accent; text-style: bold; }
-    FrontView > .front-view--ground { color: $foreground 70%; }
-    FrontView > .front-view--centre-line { color: $foreground 45%; }
-    FrontView > .front-view--dimension { color: $foreground 60%; }
-    """
-
-    drawing: reactive[Drawing] = reactive[Drawing]("braille")
     close_up: reactive[bool] = reactive(False)
 
     def __init__(self, *, figure: Figure | None = None, id: str | None = None, classes: str | None = None) -> None:
@@ -127,15 +92,7 @@ class FrontView(Widget, can_focus=False):
         self._drawn = (None, ())
         self.refresh()
 
-    def render_line(self, y: int) -> Strip:
-        """One row of the picture, in the theme's colours."""
-        rows = self._rows()
-        base = self.visual_style.rich_style
-        if y >= len(rows):
-            return Strip.blank(self.size.width, base)
-        return Strip([Segment(run.text, base + self._style(run)) for run in rows[y]], self.size.width)
-
-    def _rows(self) -> tuple[Row, ...]:
+    def rows(self) -> tuple[Row, ...]:
         """The drawing, made again only when something it depends on has changed."""
         width, height = self.size
         key = (width, height, self.drawing, self.close_up)
@@ -150,11 +107,3 @@ class FrontView(Widget, can_focus=False):
             )
             self._drawn = (key, rows)
         return self._drawn[1]
-
-    def _style(self, run: Run) -> Style:
-        style = Style.null()
-        if run.part is not None:
-            style += self.get_component_rich_style(f"front-view--{run.part.replace(' ', '-')}")
-        if run.filled:
-            style += Style(bgcolor=self.get_component_rich_style("front-view--body").bgcolor)
-        return style

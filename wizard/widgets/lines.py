@@ -73,6 +73,11 @@ class KeyLine(Static):
         assert len(keys) <= self.MOST
         super().__init__(key_content(keys))
 
+    def show(self, keys: Sequence[Key]) -> None:
+        """Other keys in their place."""
+        assert len(keys) <= self.MOST
+        self.update(key_content(keys))
+
 
 def key_content(keys: Sequence[Key]) -> Content:
     """The keys in one line. All words here are ours, so they may carry actions."""

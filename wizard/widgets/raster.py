@@ -78,13 +78,16 @@ _WEAKEST_FIRST: tuple[Part, ...] = (
     "caliper",
     "hub",
     "plate",
+    "arm",
+    "tie rod",
     "axis",
     "pivot",
+    "gap",
 )
 _RANK: dict[Part, int] = {part: rank for rank, part in enumerate(_WEAKEST_FIRST, start=1)}
 _PART_OF_RANK: dict[int, Part | None] = {0: None, **{rank: part for part, rank in _RANK.items()}}
 
-_PLAIN_SIGNS: dict[Part, str] = {"rim": "#", "axis": "*", "pivot": "O", "ground": "=", "plate": "H"}
+_PLAIN_SIGNS: dict[Part, str] = {"rim": "#", "axis": "*", "pivot": "O", "ground": "=", "plate": "H", "tie rod": "~"}
 """In plain ASCII a part with a sign of its own is drawn with it; the others with - | / and a backslash."""
 
 
@@ -267,9 +270,10 @@ _MARKS: dict[str, tuple[tuple[int, int, int, int], ...]] = {
     "pivot": ((0, 0, 0, 0),),
     "bearing": ((-1, -1, 1, 1), (-1, 1, 1, -1)),
     "landing": ((-3, -3, 0, 0), (3, -3, 0, 0)),
+    "gap": ((-3, -3, 3, 3), (-3, 3, 3, -3)),
 }
 """Strokes in dots from the point: across and down, twice each."""
-_PLAIN_MARKS = {"pivot": "O", "bearing": "+", "landing": "V"}
+_PLAIN_MARKS = {"pivot": "O", "bearing": "+", "landing": "V", "gap": "X"}
 
 
 def _mark(canvas: _Canvas, mark: Mark) -> None:

@@ -1,0 +1,141 @@
+"""The figures above the moving picture: said as in the workshop, never wider than the screen."""
+
+import runpy
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from rules.judge import judge
+from rules.motion.sweep import Worst
+from rules.moving_gaps import NearTouch
+from rules.moving_scene import RIDE, Moving, Place, moving
+from rules.quantity import Units
+from rules.sheet import read_sheet
+from wizard.widgets.motion_state import gap_line, place_words, state_lines, travel_words, worst_gap, worst_line
+
+MADE = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
+MOVING: Mapping[str, object] = MADE["MOVING"]
+
+
+def known(changes: Mapping[str, object]) -> Mapping[str, Any]:
+    return judge(read_sheet(MADE["_changed"](changes))).worked.known
+
+
+def front_of(changes: Mapping[str, object]) -> Moving:
+    found = moving(known(changes))
+    assert found is not None
+    return found
+
+
+@pytest.fixture(scope="module")
+def front() -> Moving:
+    return front_of(MOVING)
+
+
+@pytest.mark.parametrize(
+    ("travel", "units", "words"),
+    [
+        (0.0, "metric", "ride height"),
+        (40.0, "metric", "40 mm bump"),
+        (-35.0, "metric", "35 mm droop"),
+        (25.4 * 1.25, "inch", "1 1/4 in bump"),
+    ],
+)
+def test_travel_in_words(travel: float, units: Units, words: str) -> None:
+    assert travel_words(travel, units) == words
+
+
+@pytest.mark.parametrize(
+    ("place", "words"),
+    [
+        (RIDE, "ride height, straight ahead"),
+        (Place(40.0, 0.6), "40 mm bump, 60 % lock left"),
+        (Place(-90.0, -1.0), "90 mm droop, full lock right"),
+    ],
+)
+def test_place_in_words(front: Moving, place: Place, words: str) -> None:
+    assert place_words(place, front, "metric") == words
+
+
+def test_place_names_only_what_moves() -> None:
+    arms = front_of({name: MOVING[name] for name in MOVING if name.startswith("arms")})
+    steering = front_of({name: MOVING[name] for name in MOVING if name.startswith("steering")})
+    assert place_words(Place(40.0), arms, "metric") == "40 mm bump, wheels held straight"
+    assert place_words(Place(0.0, 1.0), steering, "metric") == "full lock left"
+
+
+def test_straight_ahead_one_line_stands_for_both_wheels(front: Moving) -> None:
+    lines = state_lines(front, RIDE, "metric", 78)
+    assert lines[0] == "Ride height, straight ahead; toe of each wheel 0 deg."
+    # On level ground the sheet's 25 mm ground offset, and no camber.
+    assert lines[1].split() == ["both", "wheels", "camber", "0", "deg", "ground", "offset", "25", "mm"]
+    assert lines[2] == ""
+
+
+def test_in_a_turn_each_wheel_has_its_line(front: Moving) -> None:
+    """The stop is entered as 32 deg of the inner wheel; the wheels change their names with the side."""
+    left, right = (state_lines(front, Place(0.0, lock), "metric", 78) for lock in (1.0, -1.0))
+    assert left[1].startswith("left, inner") and "turned 32 deg" in left[1]
+    assert right[2].startswith("right, inner") and "turned 32 deg" in right[2]
+    assert left[2].startswith("right, outer") and right[1].startswith("left, outer")
+    assert left[2].split()[2:] == right[1].split()[2:]
+    outer = float(left[2].split("turned ")[1].split()[0])
+    assert left[0] == f"Ride height, full lock left; toe-out of the turn {32 - outer:g} deg."
+
+
+def test_toe_says_which_way() -> None:
+    """A rod behind the axle, 38 mm lower outside: in bump it levels and pushes the wheel's rear out, so the front goes in."""
+    crooked = front_of({**MOVING, "steering.inner_height": "398 mm"})
+    bump, droop = (state_lines(crooked, Place(travel), "metric", 78)[0] for travel in (40.0, -80.0))
+    assert bump.startswith("40 mm bump, straight ahead; toe of each wheel ") and bump.endswith(" deg in.")
+    assert droop.endswith(" deg out.")
+
+
+@pytest.mark.parametrize("units", ["metric", "inch"])
+@pytest.mark.parametrize("place", [RIDE, Place(107.0, 0.85), Place(-90.0, -1.0)])
+@pytest.mark.parametrize("width", [58, 78, 118])
+def test_wheel_lines_fit(front: Moving, width: int, place: Place, units: Units) -> None:
+    lines = state_lines(front, place, units, width + 2)
+    assert all(len(line) <= width for line in lines[1:])
+
+
+TOUCH = NearTouch("tyre to tie rod", 31.0, (0.0, 0.0, 0.0))
+
+
+@pytest.mark.parametrize("both", [False, True])
+def test_the_gap_names_its_wheel_and_its_sign(both: bool) -> None:
+    nearer = TOUCH._replace(gap=12.0)
+    assert gap_line((TOUCH, TOUCH), "metric", both) == "Gap now 31 mm, tyre to tie rod, both wheels: at the X."
+    assert "12 mm, tyre to tie rod, left wheel: at the X." in gap_line((nearer, TOUCH), "metric", both)
+    seen = "at the X" if both else "F4 shows it"
+    assert gap_line((TOUCH, nearer), "metric", both).endswith(f"12 mm, tyre to tie rod, right wheel: {seen}.")
+    assert gap_line((None, None), "metric", both) == ""
+
+
+def test_without_a_picture_no_sign_is_named() -> None:
+    assert gap_line((TOUCH, TOUCH), "metric", None) == "Gap now 31 mm, tyre to tie rod, both wheels."
+
+
+def test_the_worst_gap_is_the_least_of_those_known() -> None:
+    gaps = {"tyre_upper_arm_gap": Worst(20.0, 0.0, 0.0), "rim_tie_rod_gap": Worst(-3.0, 110.0, -1.0)}
+    assert worst_gap(gaps) == -3.0
+    assert worst_gap({"tyre_upper_arm_gap": 20.0}) is None
+
+
+def test_the_worst_gap_says_where(front: Moving) -> None:
+    facts = known(MOVING)
+    worst = worst_gap(facts)
+    assert worst is not None
+    line = worst_line(facts, front, "metric")
+    assert line.startswith(f"Worst gap {round(worst, 2):g} mm, ") and travel_words(worst.travel, "metric") in line
+    assert len(line) <= 78 and len(worst_line(facts, front, "inch")) <= 78
+    assert worst_line({}, front, "metric") == ""
+
+
+@pytest.mark.parametrize(
+    ("lock", "words"), [(1.0, "full lock, inner wheel."), (-0.5, "50 % lock, outer wheel."), (0.0, "40 mm bump.")]
+)
+def test_the_worst_gap_names_the_wheel_by_its_side_of_the_bend(front: Moving, lock: float, words: str) -> None:
+    assert worst_line({"tyre_tie_rod_gap": Worst(9.0, 40.0, lock)}, front, "metric").endswith(words)

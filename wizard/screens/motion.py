@@ -1,0 +1,299 @@
+"""Both wheels moved through travel and lock by key: two views to scale, what the wheels do, and curves of it."""
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, ClassVar, cast
+
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Horizontal
+from textual.screen import Screen
+from textual.widgets import Static
+
+from rules.display import show
+from rules.judge import Judged, and_list
+from rules.moving_graphs import Graph, graphs
+from rules.moving_scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
+from wizard.session import Session
+from wizard.widgets.drawn import Drawn
+from wizard.widgets.graph import Graphs
+from wizard.widgets.lines import KeyLine
+from wizard.widgets.motion_state import (
+    gap_line,
+    place_words,
+    state_lines,
+    worst_gap,
+    worst_line,
+)
+from wizard.widgets.motion_view import MotionView
+from wizard.widgets.raster import Drawing
+from wizard.words import lines, plain
+
+if TYPE_CHECKING:
+    from wizard.app import BuildSheetApp
+
+HEADING = "Motion, both wheels alike: as seen from in front of the car"
+NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
+NEEDED = {"steered_front": "Steering", "hung_front": "Arms and travel"}
+"""The values that are enough to move something, with the step that each is entered in."""
+WIDE, TALL = 118, 32
+"""Cells from which on picture and graphs stand side by side."""
+STATE_LINES, ONE_LINE = 5, 78
+"""Rows of the figures, and cells from which on none of them takes two."""
+BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
+
+
+def why_not(judged: Judged, name: str) -> str:
+    """Why a value is not there, as a sentence; empty where it is."""
+    worked = judged.worked
+    if name in worked.broken:
+        return f"{worked.broken[name]}."
+    if name in worked.not_here:
+        return f"{worked.not_here[name]}."
+    return f"waits for {and_list(worked.waits[name])}." if name in worked.waits else ""
+
+
+class MotionScreen(Screen[None]):
+    """The moving front end. Nothing is judged anew while it moves."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape,f12", "back", show=False),
+        Binding("up", "travel(1)", "Motion: wheels up one notch"),
+        Binding("down", "travel(-1)", "Motion: wheels down one notch"),
+        Binding("pageup", "full_travel(1)", "Motion: full bump"),
+        Binding("pagedown", "full_travel(-1)", "Motion: full droop"),
+        Binding("left", "lock(1)", "Motion: steer left one notch"),
+        Binding("right", "lock(-1)", "Motion: steer right one notch"),
+        Binding("shift+left", "full_lock(1)", "Motion: full left lock"),
+        Binding("shift+right", "full_lock(-1)", "Motion: full right lock"),
+        Binding("end", "other_lock", "Motion: full lock, and again for the other side"),
+        Binding("home", "ride", "Motion: ride height, straight ahead"),
+        Binding("w", "worst", "Motion: where the least gap is"),
+        Binding("tab,g", "turn_over", "Motion: picture or graphs"),
+        Binding("f4", "one_or_both", "Motion: left corner, or both wheels"),
+        Binding("ctrl+t,d", "next_drawing", "Another way of drawing"),
+        Binding("f6", "units", "Show inches or millimetres"),
+    ]
+    AUTO_FOCUS = None
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+        self._front: Moving | None = moving(self._known)
+        self._graphs: tuple[Graph, ...] = ()
+        self._worst = ""
+        self._told = HEADING
+        self._place = RIDE
+        self._turned_over = 0
+        self._both: bool | None = None
+
+    def compose(self) -> ComposeResult:
+        """Heading, state, picture and graphs, keys; or what to enter."""
+        yield Static(plain(HEADING), classes="heading", markup=False)
+        if self._front is None:
+            yield Static(self._what_to_enter(), classes="reading", markup=False)
+            yield KeyLine([("Esc", "back", "screen.back")])
+            return
+        yield Static("", id="state", markup=False)
+        with Horizontal(id="moving"):
+            yield MotionView()
+            yield Graphs()
+        yield KeyLine(
+            [
+                ("Esc", "back", "screen.back"),
+                ("↑ ↓ PgUp PgDn", "travel", "screen.travel(1)"),
+                ("← → End", "lock", "screen.lock(1)"),
+                ("Home", "ride", "screen.ride"),
+                ("Tab", "graphs", "screen.turn_over"),
+                ("^p", "more", "app.command_palette"),
+            ]
+        )
+
+    @property
+    def _app(self) -> "BuildSheetApp":
+        return cast("BuildSheetApp", self.app)
+
+    @property
+    def _judged(self) -> Judged:
+        return self._session.judged
+
+    @property
+    def _known(self) -> Mapping[str, object]:
+        return self._judged.worked.known
+
+    def _what_to_enter(self) -> Any:
+        reasons = [f"{step}: {why_not(self._judged, name)}" for name, step in NEEDED.items()]
+        return lines(plain(NOTHING), "", *(plain(reason) for reason in reasons))
+
+    def on_mount(self) -> None:
+        """Ride height, straight ahead."""
+        self._dress()
+        if self._front is not None:
+            self._work_out()
+            self._tell("")
+
+    def on_resize(self) -> None:
+        """Picture and graphs side by side where there is room."""
+        for state in self.query("#state"):
+            state.styles.height = STATE_LINES if self.size.width >= ONE_LINE else STATE_LINES + 2
+        self._show()
+
+    # What is shown
+
+    def _work_out(self) -> None:
+        """What stays the same while it moves, in the units shown."""
+        assert self._front is not None
+        self._graphs = graphs(self._front, self._known, self._judged.shown_in)
+        self._worst = worst_line(self._known, self._front, self._judged.shown_in)
+
+    @property
+    def _roomy(self) -> bool:
+        return self.size.width >= WIDE and self.size.height >= TALL
+
+    @property
+    def _pane(self) -> str:
+        offered = (BOTH, PICTURE, GRAPHS) if self._roomy else (PICTURE, GRAPHS)
+        return offered[self._turned_over % len(offered)]
+
+    def _show(self) -> None:
+        front, units = self._front, self._judged.shown_in
+        if front is None:
+            return
+        near = touches(front, self._place)
+        both = self._roomy if self._both is None else self._both
+        told = [
+            *state_lines(front, self._place, units, self.size.width),
+            gap_line(near, units, None if self._pane == GRAPHS else both),
+            self._worst,
+        ]
+        self.query_one("#state", Static).update(plain("\n".join(told)), layout=False)
+        view, curves = self.query_one(MotionView), self.query_one(Graphs)
+        view.display, curves.display = self._pane != GRAPHS, self._pane != PICTURE
+        view.show(front, self._place, near, both, units)
+        curves.show(self._graphs, self._place)
+
+    def _tell(self, message: str) -> None:
+        """A sentence in the heading in place of what usually stands there."""
+        told = message or self._heading()
+        if told != self._told:  # an update lays the whole screen out anew
+            self._told = told
+            self.query_one(".heading", Static).update(plain(told))
+        self._show()
+
+    def _heading(self) -> str:
+        """What is missing for more than this, else what is shown."""
+        front = self._front
+        assert front is not None
+        missing = NEEDED if not (front.travels and front.steers) else {}
+        for name, step in missing.items():
+            if reason := why_not(self._judged, name):
+                return f"{step}: {reason}"
+        if front.travels and not front.entered:
+            shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
+            return f"Bump and droop travel are not both entered: {shown} stands in for what is missing."
+        return HEADING
+
+    # Moving
+
+    def _go(self, target: Place) -> None:
+        """As far towards a place as the links reach; where they lock before, say so."""
+        front = self._front
+        if front is None:
+            return
+        units = self._judged.shown_in
+        self._place = moved(front, self._place, target)
+        stopped = f"The links lock at {place_words(self._place, front, units)}: it stops here."
+        self._tell("" if self._place == target else stopped)
+
+    def action_travel(self, by: int) -> None:
+        """The next notch of travel up or down."""
+        front = self._front
+        if front is not None and self._may(front.travels, "hung_front"):
+            notch = NOTCH[self._judged.shown_in]
+            travel = next_notch(self._place.travel, notch, by, -front.droop, front.bump)
+            self._go(self._place._replace(travel=travel))
+
+    def action_full_travel(self, side: int) -> None:
+        """Full bump or full droop."""
+        front = self._front
+        if front is not None and self._may(front.travels, "hung_front"):
+            self._go(self._place._replace(travel=front.bump if side > 0 else -front.droop))
+
+    def action_lock(self, by: int) -> None:
+        """The next notch of lock; 1 to the left."""
+        front = self._front
+        if front is not None and self._may(front.steers, "steered_front"):
+            self._go(self._place._replace(lock=next_notch(self._place.lock, 1 / LOCK_NOTCHES, by, -1.0, 1.0)))
+
+    def action_full_lock(self, side: int) -> None:
+        """Full lock; 1 to the left."""
+        front = self._front
+        if front is not None and self._may(front.steers, "steered_front"):
+            self._go(self._place._replace(lock=float(side)))
+
+    def action_other_lock(self) -> None:
+        """Full lock to the side it is turned to; from there to the other side."""
+        lock = self._place.lock
+        self.action_full_lock(1 if lock == -1 or 0 <= lock < 1 else -1)
+
+    def action_ride(self) -> None:
+        """Ride height, straight ahead."""
+        self._go(RIDE)
+
+    def action_worst(self) -> None:
+        """Go where the least gap over all travel and lock is."""
+        if self._front is None:
+            return
+        worst = worst_gap(self._known)
+        if worst is None:
+            self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
+        else:
+            self._go(Place(worst.travel, worst.lock))
+
+    def _may(self, possible: bool, name: str) -> bool:
+        if not possible:
+            self._tell(f"{NEEDED[name]}: {why_not(self._judged, name)}")
+        return possible
+
+    # Other keys
+
+    def action_turn_over(self) -> None:
+        """Picture, graphs, or both where there is room."""
+        self._turned_over += 1
+        self._show()
+
+    def action_one_or_both(self) -> None:
+        """The left corner alone, or both wheels."""
+        self._both = not (self._roomy if self._both is None else self._both)
+        self._show()
+
+    def action_next_drawing(self) -> None:
+        """The next way of drawing, remembered for next time."""
+        self._app.action_next_drawing()
+        self._dress()
+
+    def _dress(self) -> None:
+        for drawn in self.query(Drawn):
+            drawn.drawing = cast(Drawing, self._app.drawing)
+
+    def action_units(self) -> None:
+        """The other units, here and on the sheet."""
+        self._session.switch_units()
+        if self._front is not None:
+            self._work_out()
+            self._tell("")
+
+    def action_back(self) -> None:
+        """Back to the sheet."""
+        self.dismiss(None)
+
+
+def next_notch(at: float, notch: float, by: int, least: float, most: float) -> float:
+    """The next whole notch above or below, held to the limits.
+
+    >>> next_notch(107.0, 5.0, -1, -90.0, 107.0), next_notch(105.0, 5.0, 1, -90.0, 107.0)
+    (105.0, 107.0)
+    """
+    count = at / notch
+    near = round(count)
+    whole = near if abs(count - near) < 1e-6 else int(count // 1) + (by < 0)
+    return max(least, min(most, (whole + by) * notch))

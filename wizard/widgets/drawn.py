@@ -1,0 +1,98 @@
+"""A widget that shows rows of a drawing in the theme's colours."""
+
+from itertools import takewhile
+from typing import ClassVar
+
+from rich.segment import Segment
+from rich.style import Style
+from textual.geometry import Region
+from textual.reactive import reactive
+from textual.strip import Strip
+from textual.widget import Widget
+
+from rules.scene import Part
+from wizard.widgets.raster import Drawing, Row, Run
+
+
+class Drawn(Widget, can_focus=False):
+    """What is drawn comes from `rows`; `drawing` picks the characters."""
+
+    PARTS: ClassVar[tuple[str, ...]] = (
+        "tyre", "rim", "rotor", "caliper", "hub", "plate", "arm", "tie-rod", "pivot", "axis", "gap", "ground",
+        "centre-line", "dimension",
+    )  # fmt: skip
+    COMPONENT_CLASSES: ClassVar[set[str]] = {"drawn--body", *(f"drawn--{part}" for part in PARTS)}
+    DEFAULT_CSS = """
+    Drawn { width: 1fr; height: 1fr; }
+    Drawn > .drawn--body { background: $foreground 12%; }
+    Drawn > .drawn--tyre { color: $foreground 70%; }
+    Drawn > .drawn--rim { color: $text-primary; }
+    Drawn > .drawn--rotor { color: $text-secondary; }
+    Drawn > .drawn--caliper { color: $text-secondary; }
+    Drawn > .drawn--hub { color: $foreground; }
+    Drawn > .drawn--plate { color: $foreground; text-style: bold; }
+    Drawn > .drawn--arm { color: $foreground; text-style: bold; }
+    Drawn > .drawn--tie-rod { color: $text-secondary; text-style: bold; }
+    Drawn > .drawn--pivot { color: $text-accent; text-style: bold; }
+    Drawn > .drawn--axis { color: $text-accent; text-style: bold; }
+    Drawn > .drawn--gap { color: $text-warning; text-style: bold; }
+    Drawn > .drawn--ground { color: $foreground 70%; }
+    Drawn > .drawn--centre-line { color: $foreground 45%; }
+    Drawn > .drawn--dimension { color: $foreground 60%; }
+    """
+
+    drawing: reactive[Drawing] = reactive[Drawing]("braille")
+
+    def __init__(self, *, id: str | None = None, classes: str | None = None) -> None:
+        self._styles: dict[tuple[Style, Part | None, bool], Style] = {}
+        super().__init__(id=id, classes=classes)
+
+    def rows(self) -> tuple[Row, ...]:
+        """The drawing as it stands, in the widget's size."""
+        return ()
+
+    def repaint(self, before: tuple[Row, ...]) -> None:
+        """Paint what has changed since these rows: over a slow line a whole picture takes too long for a held key."""
+        after = self.rows()
+        if len(before) != len(after):
+            self.refresh()
+        elif regions := [
+            changed(old, new, y) for y, (old, new) in enumerate(zip(before, after, strict=True)) if old != new
+        ]:
+            self.refresh(*regions)
+
+    def render_line(self, y: int) -> Strip:
+        """One row of the drawing, in the theme's colours."""
+        rows = self.rows()
+        base = self.visual_style.rich_style
+        if y >= len(rows):
+            return Strip.blank(self.size.width, base)
+        return Strip([Segment(run.text, self._style(base, run)) for run in rows[y]], self.size.width)
+
+    def _style(self, base: Style, run: Run) -> Style:
+        """A run's style, put together once: adding styles up takes longer than drawing."""
+        key = (base, run.part, run.filled)
+        if key not in self._styles:
+            if run.part is not None:
+                base += self.get_component_rich_style(f"drawn--{run.part.replace(' ', '-')}")
+            if run.filled:
+                base += Style(bgcolor=self.get_component_rich_style("drawn--body").bgcolor)
+            self._styles[key] = base
+        return self._styles[key]
+
+    def notify_style_update(self) -> None:
+        """Another theme: other colours."""
+        self._styles.clear()
+        super().notify_style_update()
+
+
+def changed(old: Row, new: Row, y: int) -> Region:
+    """The stretch of a row outside of which nothing differs."""
+    width = sum(len(run.text) for run in new)
+    left, right = _alike(old, new), _alike(old[::-1], new[::-1])
+    return Region(left, y, max(1, width - left - right), 1)
+
+
+def _alike(old: Row, new: Row) -> int:
+    """Cells of the runs both rows begin with."""
+    return sum(len(run.text) for run, _ in takewhile(lambda pair: pair[0] == pair[1], zip(old, new, strict=False)))

@@ -1,0 +1,110 @@
+"""Where the moving front end is and what that does to its wheels, in a few lines that keep their places."""
+
+from collections.abc import Mapping
+
+from rules.display import show
+from rules.motion.points import Pose
+from rules.motion.sweep import Worst
+from rules.moving_gaps import NearTouch
+from rules.moving_scene import Moving, Place, touches
+from rules.quantity import Units
+
+GAPS = tuple(
+    f"{pair}_gap"
+    for pair in (
+        "tyre_upper_arm", "tyre_lower_arm", "tyre_tie_rod", "rim_upper_joint", "rim_lower_joint", "rim_tie_rod",
+    )
+)  # fmt: skip
+"""The values that hold the least gap over all travel and lock."""
+NARROW = 70
+
+
+def travel_words(travel: float, units: Units) -> str:
+    """A travel as said in the workshop."""
+    if not travel:
+        return "ride height"
+    return f"{show(abs(travel), 'mm', units)} {'bump' if travel > 0 else 'droop'}"
+
+
+def lock_words(lock: float) -> str:
+    """How much of full lock, the side left open."""
+    return "full lock" if abs(lock) == 1 else f"{round(100 * abs(lock))} % lock"
+
+
+def place_words(place: Place, front: Moving, units: Units) -> str:
+    """Travel and lock, as far as the front end has either."""
+    turned = "straight ahead"
+    if place.lock:
+        turned = f"{lock_words(place.lock)} {'left' if place.lock > 0 else 'right'}"
+    if not front.steers:
+        turned = "wheels held straight"
+    return f"{travel_words(place.travel, units)}, {turned}" if front.travels else turned
+
+
+def toe_words(place: Place, left: Pose, right: Pose, units: Units) -> str:
+    """Toe of one wheel straight ahead; in a turn, how much further the inner wheel is turned than the outer."""
+    if place.lock:
+        inner, outer = (left.steer, -right.steer) if place.lock > 0 else (right.steer, -left.steer)
+        apart = inner - outer
+        return f"toe-{'out' if apart >= 0 else 'in'} of the turn {show(abs(apart), 'rad', units)}"
+    toe = show(abs(left.steer), "rad", units)
+    side = "" if toe.startswith("0 ") else " out" if left.steer > 0 else " in"
+    return f"toe of each wheel {toe}{side}"
+
+
+def wheel_line(name: str, pose: Pose, turned: float | None, units: Units, width: int) -> str:
+    """One wheel's angle, camber and ground offset in columns. turned: rad towards the bend; None where it is straight."""
+    word, offset = ("", "offset") if width < NARROW else ("turned ", "ground offset")
+    steered = "" if turned is None else f"{word}{show(turned, 'rad', units):<11}"
+    return (
+        f"{name:<12} {steered}camber {show(pose.camber, 'rad', units):<10} "
+        f"{offset} {show(pose.ground_offset, 'mm', units)}"
+    )
+
+
+def state_lines(front: Moving, place: Place, units: Units, width: int) -> list[str]:
+    """Place and toe, then a line for each wheel."""
+    left, right = front.corners(place)
+    first = place_words(place, front, units)
+    first = first[:1].upper() + first[1:]
+    if front.steers:
+        first += f"; {toe_words(place, left, right, units)}"
+    if not place.lock:
+        return [first + ".", wheel_line("both wheels", left, None, units, width), ""]
+    bend = 1 if place.lock > 0 else -1
+    names = ("left, inner", "right, outer") if bend > 0 else ("left, outer", "right, inner")
+    turned = (bend * left.steer, -bend * right.steer)
+    wheels = zip(names, (left, right), turned, strict=True)
+    return [first + ".", *(wheel_line(name, pose, angle, units, width) for name, pose, angle in wheels)]
+
+
+def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both: bool | None) -> str:
+    """The least gap at the present place, on either wheel; empty where none is known.
+
+    both: whether both wheels are in the picture, or the left one; None where there is no picture.
+    """
+    left, right = near
+    if left is None or right is None:
+        return ""
+    touch = min(left, right, key=lambda one: one.gap)
+    wheel = "both wheels" if left == right else "left wheel" if touch is left else "right wheel"
+    seen = "" if both is None else ": at the X" if both or wheel != "right wheel" else ": F4 shows it"
+    return f"Gap now {show(touch.gap, 'mm', units)}, {touch.between}, {wheel}{seen}."
+
+
+def worst_gap(known: Mapping[str, object]) -> Worst | None:
+    """The least gap over all travel and lock, which knows where it is; None where none is worked out."""
+    return min((gap for name in GAPS if isinstance(gap := known.get(name), Worst)), default=None)
+
+
+def worst_line(known: Mapping[str, object], front: Moving, units: Units) -> str:
+    """The least gap over all travel and lock, what it is between, and where; empty where none is worked out."""
+    worst = worst_gap(known)
+    if worst is None:
+        return ""
+    touch, _ = touches(front, Place(worst.travel, worst.lock))
+    between = f", {touch.between}" if touch is not None else ""
+    where = travel_words(worst.travel, units)
+    if worst.lock:
+        where += f", {lock_words(worst.lock)}, {'inner' if worst.lock > 0 else 'outer'} wheel"
+    return f"Worst gap {show(worst, 'mm', units)}{between}: {where}."

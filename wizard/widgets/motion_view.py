@@ -1,0 +1,115 @@
+"""The moving front end on the screen: from the front and from above, at one scale, side by side or under each other."""
+
+from collections.abc import Callable
+from typing import NamedTuple
+
+from rules.display import show
+from rules.moving_gaps import NearTouch
+from rules.moving_scene import RIDE, VIEWS, Moving, Place, frame, scene
+from rules.quantity import Units
+from rules.scene import Box, Scene
+from wizard.widgets.drawn import Drawn
+from wizard.widgets.front_view import DOT_IN_WORDS
+from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot
+
+Touches = tuple[NearTouch | None, NearTouch | None]
+"""The near touch to mark on the left and on the right wheel."""
+
+TITLES = {"front": "From the front", "plan": "From above, front of the car down"}
+
+
+class Arrangement(NamedTuple):
+    """Cells of the front view and of the view from above under their title lines, and mm to a column of either."""
+
+    under_each_other: bool
+    cells: tuple[tuple[int, int], tuple[int, int]]
+    mm_per_column: float
+
+
+def arranged(frames: tuple[Box, Box], width: int, height: int) -> Arrangement:
+    """The two views beside or under each other, whichever shows them larger. Both keep one scale."""
+    beside = _arrangement(frames, False, (((width - 1) // 2, height - 1), (width // 2, height - 1)))
+    front, plan = (box.top - box.bottom for box in frames)
+    upper = round((height - 2) * front / (front + plan))
+    under = _arrangement(frames, True, ((width, upper), (width, height - 2 - upper)))
+    return under if under.mm_per_column < beside.mm_per_column else beside
+
+
+def _arrangement(frames: tuple[Box, Box], under: bool, cells: tuple[tuple[int, int], tuple[int, int]]) -> Arrangement:
+    scale = max(
+        mm_per_dot(box, max(1, across), max(1, down), "plain")
+        for box, (across, down) in zip(frames, cells, strict=True)
+    )
+    return Arrangement(under, cells, scale)
+
+
+def motion_rows(
+    front: Moving,
+    place: Place,
+    touches: Touches,
+    both: bool,
+    width: int,
+    height: int,
+    drawing: Drawing,
+    figure: Callable[[float], str],
+) -> tuple[Row, ...]:
+    """Both views with their titles, in `width` by `height` cells."""
+    if width < 8 or height < 4:
+        return ()
+    front_frame, plan_frame = (frame(front, view, both) for view in VIEWS)
+    layout = arranged((front_frame, plan_frame), width, height)
+    pictures = []
+    for view, (across, down) in zip(VIEWS, layout.cells, strict=True):
+        shapes = scene(front, place, view, both, touches)
+        whole = Scene(shapes.items, _filling(shapes.frame, layout.mm_per_column, across, down, both))
+        title = TITLES[view]
+        if view == "front":
+            title += f", {DOT_IN_WORDS[drawing]} = {figure(_dot(whole.frame, across, down, drawing))}"
+        pictures.append([_title(title, across), *draw(whole, across, down, drawing, figure).rows])
+    if layout.under_each_other:
+        return (*pictures[0], *pictures[1])
+    gap = Run(" " * (width - sum(across for across, _ in layout.cells)), None, False)
+    return tuple((*left, gap, *right) for left, right in zip(*pictures, strict=True))
+
+
+def _dot(box: Box, across: int, down: int, drawing: Drawing) -> float:
+    """mm to a dot, to two figures."""
+    return float(f"{mm_per_dot(box, across, down, drawing):.2g}")
+
+
+def _title(text: str, width: int) -> Row:
+    return (Run(text[:width].center(width), "dimension", False),)
+
+
+def _filling(box: Box, mm_per_column: float, across: int, down: int, both: bool) -> Box:
+    """The frame grown until it fills the cells at this scale; of one corner inboard only, where the words stand."""
+    more = mm_per_column * across - (box.right - box.left)
+    right = box.right + (more / 2 if both else 0.0)
+    middle = (box.bottom + box.top) / 2
+    return Box(right - mm_per_column * across, right, middle - mm_per_column * down, middle + mm_per_column * down)
+
+
+class MotionView(Drawn):
+    """Both views of the moving front end, drawn to fill the widget."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._shown: tuple[Moving | None, Place, Touches, bool, Units] = (None, RIDE, (None, None), False, "metric")
+        self._made: tuple[object, tuple[Row, ...]] = (None, ())
+
+    def show(self, front: Moving, place: Place, touches: Touches, both: bool, units: Units) -> None:
+        """Draw the front end at a place it reaches. both: both wheels, else the left corner."""
+        before, self._shown = self._made[1], (front, place, touches, both, units)
+        self.repaint(before)
+
+    def rows(self) -> tuple[Row, ...]:
+        """The drawing, made again only when something it depends on has changed."""
+        front, place, touches, both, units = self._shown
+        key = (*self._shown, self.size, self.drawing)
+        if front is not None and self._made[0] != key:
+            width, height = self.size
+            rows = motion_rows(
+                front, place, touches, both, width, height, self.drawing, lambda mm: show(mm, "mm", units)
+            )
+            self._made = (key, rows)
+        return self._made[1]
