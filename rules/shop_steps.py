@@ -25,6 +25,7 @@ from rules.display import both
 from rules.judge import Finding, Judged, and_list, shown
 from rules.layout import gaps, measured_again, target
 from rules.margins import ranked
+from rules.motion_sheet import is_known
 from rules.sheet import FIELDS
 from rules.sheet.asking import AskedField
 
@@ -97,8 +98,16 @@ def settle(judged: Judged) -> Iterator[Line]:
     yield _settle("inspector", "Inspector asked whether home-welded uprights are accepted.")
     sized = "its figures inform, they certify nothing" if ranked(judged) else "this sheet does not"
     yield _settle("strength", f"Plate, welds and bolts sized by somebody qualified: {sized}.")
+    unjudged = [words for words, front in _MOTION.items() if front not in judged.worked.known]
+    if unjudged:
+        text = f"{' and '.join(unjudged).capitalize()} not judged by this sheet: measure on the car, springs out."
+        yield _settle("motion", text)
     yield _settle("steering-arm", "Steering arm placed, right way round, clear of rotor and wheel.")
     yield _settle("joint-angles", "Joints inside their maker's angle at bump, droop and both locks.")
+
+
+_MOTION = {"steering": "steered_front", "travel": "hung_front"}
+"""What each rests on: once that is known, its checks say the rest."""
 
 
 def _settle(name: str, text: str) -> Line:
@@ -229,16 +238,33 @@ def torque(judged: Judged) -> Iterator[Line]:
 
 def turn_and_drive(judged: Judged) -> Iterator[Line]:
     """Nothing touches, then short drives with a stop to look after each, at the parts with the least margin first."""
+    moves = is_known(judged)
     yield _do("turn.one-revolution", TURN, "Wheel turns one full revolution by hand: no touch, no rough spot.")
+    if moves:
+        yield _do(
+            "turn.joints", TURN,
+            "Springs out, by hand from droop to bump, straight and at both locks: every joint still has swing to spare.",
+        )  # fmt: skip
     yield _do(
         "turn.full-lock",
         TURN,
         "Full lock both ways, at ride height, full bump and full droop: tyre, wheel, hose touch nothing.",
     )
     yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
+    if "full_lock_inner" in judged.worked.known:
+        angle = target(judged, "full_lock_inner", by_tape=False)
+        yield Line("turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, kind="measure")
+    if moves:
+        step = "1 in" if judged.shown_in == "inch" else "25 mm"
+        toe = f"Springs out: toe every {step} from droop to bump"
+        worked_out = "as on the motion sheet" if "envelope" in judged.worked.known else ""
+        yield Line("turn.toe-straight", TURN, f"{toe}, straight ahead; most change", worked_out, kind="measure")
+        yield Line("turn.toe-turned", TURN, f"{toe}, again at half lock each way; most change", kind="measure")
     yield from inspect_first(judged)
     yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")
     yield _do("drive.re-torque", DRIVE, "After 5 miles (8 km): re-torque all; paint marks; feel hub, rotor heat.")
+    if moves:
+        yield _do("drive.alignment", DRIVE, "Then too: toe at ride, tie-rod lock nuts, stops, every joint.")
     yield _do("drive.strip", DRIVE, "After 50 miles (80 km): re-torque, strip one side, crack test welds.")
 
 

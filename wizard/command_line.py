@@ -19,9 +19,10 @@ buildsheet FILE.toml             open that sheet at its first unfinished step, o
 buildsheet demo                  the wizard on a scratch copy of a finished sample
 buildsheet check FILE [FILE ...] [--json]
 buildsheet checklist FILE [--markdown | --pdf] [--welder]
+buildsheet motion FILE           travel, lock, joint and gap tables for the alignment shop; --markdown | --pdf
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
-buildsheet handover FILE         the whole folder for the welder: checklist, welding sheet, drawings, cut files
+buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
 
@@ -272,7 +273,7 @@ def _paper(name: str, given: list[str]) -> int:
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
-    **{name: partial(_paper, name) for name in ("checklist", "drawing", "cut", "handover")},
+    **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
     "explain": _explain,
     "list": _list,
 }

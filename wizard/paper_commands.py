@@ -1,10 +1,11 @@
-"""The commands that write for paper and for the cutting table: checklist, drawing, cut, handover."""
+"""The commands that write for paper and for the cutting table: checklist, motion, drawing, cut, handover."""
 
 import argparse
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
+from rules.motion_sheet import NOT_ENTERED, is_known
 from rules.quantity import EntryError
 from wizard.command_line import NO_STOP, UNREADABLE, complain, fault_lines, judged_file
 from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
@@ -28,8 +29,11 @@ def run(name: str, given: list[str]) -> int:
     faults = fault_lines(judged, sheet_file)
     for line in faults:
         complain(line)
-    if name == "checklist" and not options.pdf:
-        _print_checklist(judged, sheet_file, options)
+    if name == "motion" and not is_known(judged):
+        complain(NOT_ENTERED)
+        return UNREADABLE
+    if name in PRINTERS and not options.pdf:
+        print(PRINTERS[name](judged, sheet_file, options))
     elif not _write(WRITERS[name], judged, sheet_file, options):
         return UNREADABLE
     return UNREADABLE if faults else NO_STOP
@@ -38,10 +42,11 @@ def run(name: str, given: list[str]) -> int:
 def _parser(name: str) -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog=f"buildsheet {name}")
     parser.add_argument("file", metavar="FILE")
-    if name == "checklist":
+    if name in PRINTERS:
         form = parser.add_mutually_exclusive_group()
         form.add_argument("--markdown", action="store_true", help="Markdown instead of plain 80-column text")
         form.add_argument("--pdf", action="store_true", help="a PDF file with boxes, blanks and page numbers")
+    if name == "checklist":
         parser.add_argument("--welder", action="store_true", help="only what the welder does")
     if name == "drawing":
         parser.add_argument("--side", choices=("left", "right"), help="one side only; both by default")
@@ -57,11 +62,16 @@ def _parser(name: str) -> argparse.ArgumentParser:
     return parser
 
 
-def _print_checklist(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> None:
+def _checklist_text(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> str:
     from wizard.paper.checklist_text import as_markdown, as_text
 
-    write = as_markdown if options.markdown else as_text
-    print(write(judged, sheet_file.document, _part(options)))
+    return (as_markdown if options.markdown else as_text)(judged, sheet_file.document, _part(options))
+
+
+def _motion_text(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> str:
+    from wizard.paper.motion_sheet import as_markdown, as_text
+
+    return (as_markdown if options.markdown else as_text)(judged)
 
 
 def _part(options: argparse.Namespace) -> Literal["whole", "welder"]:
@@ -99,6 +109,13 @@ def _checklist(judged: "Judged", sheet_file: "SheetFile", options: argparse.Name
     return write_papers({name: data}, options.folder, overwrite=options.overwrite)
 
 
+def _motion(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+    from wizard.paper.motion_sheet import motion_sheet_pdf
+
+    data = motion_sheet_pdf(judged, _paper(judged, options))
+    return write_papers({"motion_sheet.pdf": data}, options.folder, overwrite=options.overwrite)
+
+
 def _drawing(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
     return write_papers(dict(_drawings(judged, options)), options.folder, overwrite=options.overwrite)
 
@@ -130,4 +147,15 @@ def _handover(judged: "Judged", sheet_file: "SheetFile", options: argparse.Names
     return write_hand_over(judged, sheet_file.document, options.folder, paper, overwrite=options.overwrite)
 
 
-WRITERS: dict[str, Writer] = {"checklist": _checklist, "drawing": _drawing, "cut": _cut, "handover": _handover}
+WRITERS: dict[str, Writer] = {
+    "checklist": _checklist,
+    "motion": _motion,
+    "drawing": _drawing,
+    "cut": _cut,
+    "handover": _handover,
+}
+PRINTERS: dict[str, Callable[["Judged", "SheetFile", argparse.Namespace], str]] = {
+    "checklist": _checklist_text,
+    "motion": _motion_text,
+}
+"""The papers that are text on the screen unless a PDF file is asked for."""

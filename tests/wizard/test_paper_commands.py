@@ -2,9 +2,11 @@
 
 import shutil
 from pathlib import Path
+from runpy import run_path
 
 import pypdfium2
 import pytest
+import tomli_w
 
 from sample_sheets import FINISHED, sample
 from wizard.command_line import main
@@ -15,6 +17,15 @@ from wizard.paper.folder import LIST
 def sheet(tmp_path: Path) -> Path:
     path = tmp_path / "car.toml"
     shutil.copyfile(sample(FINISHED), path)
+    return path
+
+
+@pytest.fixture
+def moving(tmp_path: Path) -> Path:
+    """A finished sheet with steering and arms."""
+    front = run_path(str(Path(__file__).parents[1] / "rules" / "conftest.py"))
+    path = tmp_path / "car.toml"
+    path.write_text(tomli_w.dumps(front["_changed"](front["MOVING"])), "utf-8")
     return path
 
 
@@ -71,6 +82,40 @@ def test_the_hand_over_folder_holds_what_welder_and_cutter_need(sheet: Path) -> 
         "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf",
         "drawing_left.pdf", "drawing_right.pdf", "drawing_left.svg", "drawing_right.svg",
     }  # fmt: skip
+
+
+def test_the_motion_sheet_is_text_markdown_or_pdf(moving: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["motion", str(moving)]) == 0
+    assert capsys.readouterr().out.startswith("MOTION SHEET, FRONT END\nTitle    Round figures\n")
+    assert main(["motion", str(moving), "--markdown"]) == 0
+    assert capsys.readouterr().out.startswith("# Motion sheet, front end\n")
+    assert not (moving.parent / "car_papers").exists()
+    assert main(["motion", str(moving), "--pdf"]) == 0
+    path = moving.parent / "car_papers/motion_sheet.pdf"
+    assert capsys.readouterr().out == f"{path}\n"
+    assert page_size(path) == pytest.approx((210, 297), abs=0.1)
+
+
+def test_a_motion_sheet_of_nothing_is_refused_in_a_line(sheet: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for form in ([], ["--markdown"], ["--pdf"]):
+        assert main(["motion", str(sheet), *form]) == 2
+        captured = capsys.readouterr()
+        assert captured.out == "" and "Neither steering nor arms are entered" in captured.err
+    assert not (sheet.parent / "car_papers").exists()
+
+
+def test_only_the_checklist_has_a_welders_part(moving: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit):
+        main(["motion", str(moving), "--welder"])
+    assert "--welder" in capsys.readouterr().err
+
+
+def test_the_hand_over_folder_holds_the_motion_sheet_where_there_is_one(sheet: Path, moving: Path) -> None:
+    assert main(["handover", str(moving)]) == 0
+    assert papers(moving) >= {"motion_sheet.pdf", "motion_sheet.txt"}
+    shutil.copyfile(sample(FINISHED), sheet)  # the same sheet without steering and arms: what is stale is taken away
+    assert main(["handover", str(sheet)]) == 0
+    assert not {name for name in papers(sheet) if name.startswith("motion")}
 
 
 def test_a_paper_changed_by_hand_is_not_written_over_unless_told(

@@ -46,12 +46,12 @@ def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole"
 def as_markdown(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
     """The checklist as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
     rows = [f"# {HEADINGS[part].capitalize()}", ""]
-    rows += [f"- {name}: {_markdown(words)}" for name, words in head(judged)]
+    rows += [f"- {name}: {markdown_line(words)}" for name, words in head(judged)]
     rows += ["", f"Date {BLANK}, builder {BLANK}, welder {BLANK}, checked {BLANK}", "", LEGEND]
     for section, lines in sections(judged, document, part):
         rows += ["", f"## {section}", ""]
         plain = [(line, marks) for line, marks in lines if is_plain(line, marks)]
-        rows += [f"- {_markdown(line.text)}" for line, _ in plain]
+        rows += [f"- {markdown_line(line.text)}" for line, _ in plain]
         if len(plain) < len(lines):
             rows += [""] if plain else []
             rows += ["| Line | Target | Tolerance | Left | Right | Id |", "| --- | --- | --- | --- | --- | --- |"]
@@ -187,7 +187,7 @@ _MARKUP = re.compile(r"[\\`*_{}\[\]#|~$]|(?<=:)/|(?<=www)\.", re.IGNORECASE)
 _OUR_BLANK = re.compile(r"(?<!\S)(?:\\_)+(?!\S)")
 
 
-def _markdown(text: str) -> str:
+def markdown_line(text: str) -> str:
     """Text on one line that Markdown shows as it is: no markup, no HTML, no link, no table cell of its own."""
     flat = printable(" ".join(text.split())).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     escaped = _MARKUP.sub(lambda found: f"\\{found[0]}", flat)
@@ -195,19 +195,19 @@ def _markdown(text: str) -> str:
 
 
 def _table_row(line: Line, marks: Marks) -> str:
-    target = _markdown(line.target)
+    target = markdown_line(line.target)
     if marks.stale_for(line):
-        target += f" (CHANGED since it was marked: check again. It was {_markdown(marks.asked_for)})"
+        target += f" (CHANGED since it was marked: check again. It was {markdown_line(marks.asked_for)})"
     cells = [
-        _markdown(line.text),
+        markdown_line(line.text),
         target,
-        _markdown(line.tolerance),
+        markdown_line(line.tolerance),
         _markdown_cell(marks.left, marks.left_measured, has_blank(line)),
         _markdown_cell(marks.right, marks.right_measured, has_blank(line)),
-        _markdown(line.id) if line.section == NO_LONGER_ASKED else f"`{line.id}`",
+        markdown_line(line.id) if line.section == NO_LONGER_ASKED else f"`{line.id}`",
     ]
     return f"| {' | '.join(cells)} |"
 
 
 def _markdown_cell(ticked: bool, measured: str, blank: bool) -> str:
-    return f"{'[x]' if ticked else '[ ]'} {_markdown(measured) or (BLANK if blank else '')}".rstrip()
+    return f"{'[x]' if ticked else '[ ]'} {markdown_line(measured) or (BLANK if blank else '')}".rstrip()

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 
 from rules.judge import Judged
+from rules.motion_sheet import is_known
 from rules.sheet.asking import printable
 from wizard.atomic_file import mode_of, put
 from wizard.paper.checklist_text import as_markdown, as_text
@@ -91,12 +92,17 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str) -> Iterat
     from wizard.paper.cut import NotDrawn, cut_files
     from wizard.paper.drawing import drawing_pdf
     from wizard.paper.drawing_svg import drawing_svg
+    from wizard.paper.motion_sheet import as_text as motion_sheet_text
+    from wizard.paper.motion_sheet import motion_sheet_pdf
     from wizard.paper.welding_sheet import welding_sheet_pdf
 
     yield "checklist.pdf", checklist_pdf(judged, document, paper)
     yield "checklist.txt", as_text(judged, document).encode()
     yield "checklist.md", as_markdown(judged, document).encode()
     yield "welding_sheet.pdf", welding_sheet_pdf(judged, document, paper)
+    if is_known(judged):
+        yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
+        yield "motion_sheet.txt", motion_sheet_text(judged).encode()
     for side in ("left", "right"):
         yield f"drawing_{side}.pdf", drawing_pdf(judged, paper=paper, side=side)
         yield f"drawing_{side}.svg", drawing_svg(judged, side).encode()

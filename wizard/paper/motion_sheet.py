@@ -1,0 +1,129 @@
+"""The motion sheet for the alignment shop and the builder: tables with room to write, as text, Markdown and PDF."""
+
+import textwrap
+from collections.abc import Iterator, Sequence
+from itertools import zip_longest
+
+from rules.checklist import BLANK
+from rules.judge import Judged
+from rules.motion_sheet import CAUTIONS, Section, sections
+from wizard.paper.checklist_text import WIDTH, ascii_line, head, markdown_line
+from wizard.paper.flow import Flow
+from wizard.paper.pdf import Document, paper_size, text_width
+
+HEADING = "MOTION SHEET, FRONT END"
+_PEOPLE = ("Date", "Builder", "Measured by")
+_LEAST_TO_WRITE = 6
+"""Characters of a column to write in."""
+
+
+# Plain text
+
+
+def as_text(judged: Judged) -> str:
+    """The motion sheet in plain ASCII, 80 columns at most."""
+    rows = [HEADING]
+    for name, words in head(judged):
+        rows += textwrap.wrap(f"{name:<9}{ascii_line(words)}", WIDTH, subsequent_indent=" " * 9)
+    rows.append("  ".join(f"{name} {BLANK}" for name in _PEOPLE))
+    for caution in CAUTIONS:
+        rows += textwrap.wrap(ascii_line(caution), WIDTH, initial_indent="! ", subsequent_indent="  ")
+    for number, section in enumerate(sections(judged), 1):
+        rows += ["", f"{number} {ascii_line(section.title).upper()} ".ljust(WIDTH, "-")]
+        for note in filter(None, (*section.notes, section.missing)):
+            rows += textwrap.wrap(ascii_line(note), WIDTH)
+        rows += _text_table(section)
+    return "\n".join(row.rstrip() for row in rows) + "\n"
+
+
+def _text_table(section: Section) -> Iterator[str]:
+    if not section.rows:
+        return
+    columns = list(zip(*(map(ascii_line, row) for row in (section.columns, *section.rows)), strict=True))
+    widths = _text_widths(columns)
+    yield from _text_row(list(map(ascii_line, section.columns)), widths)
+    yield " ".join("-" * width for width in widths)
+    for row in section.rows:
+        cells = [ascii_line(cell) or "_" * width for cell, width in zip(row, widths, strict=True)]
+        yield from _text_row(cells, widths)
+
+
+def _text_widths(columns: Sequence[Sequence[str]]) -> list[int]:
+    """Each column wide enough for its cells and for the longest word of its heading; the widest give way to the page."""
+    widths = []
+    for heading, *cells in columns:
+        least = _LEAST_TO_WRITE if "" in cells else 0
+        widths.append(max(least, *map(len, heading.split()), *map(len, cells)))
+    while sum(widths) + len(widths) - 1 > WIDTH:
+        widths[widths.index(max(widths))] -= 1
+    return widths
+
+
+def _text_row(cells: Sequence[str], widths: Sequence[int]) -> Iterator[str]:
+    wrapped = [textwrap.wrap(cell, width) or [""] for cell, width in zip(cells, widths, strict=True)]
+    for line in zip_longest(*wrapped, fillvalue=""):
+        yield " ".join(words.ljust(width) for words, width in zip(line, widths, strict=True))
+
+
+# Markdown
+
+
+def as_markdown(judged: Judged) -> str:
+    """The motion sheet as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
+    rows = [f"# {HEADING.capitalize()}", ""]
+    rows += [f"- {name}: {markdown_line(words)}" for name, words in head(judged)]
+    rows += ["", ", ".join(f"{name} {BLANK}" for name in _PEOPLE), ""]
+    rows += [f"- {markdown_line(caution)}" for caution in CAUTIONS]
+    for number, section in enumerate(sections(judged), 1):
+        rows += ["", f"## {number} {markdown_line(section.title)}", ""]
+        rows += [f"- {markdown_line(note)}" for note in filter(None, (*section.notes, section.missing))]
+        if section.rows:
+            rows += ["", _markdown_row(section.columns), _markdown_row(["---"] * len(section.columns))]
+            rows += [_markdown_row([markdown_line(cell) or BLANK for cell in row]) for row in section.rows]
+    return "\n".join(rows) + "\n"
+
+
+def _markdown_row(cells: Sequence[str]) -> str:
+    return f"| {' | '.join(cells)} |"
+
+
+# PDF
+
+_WRITING = 6.4
+"""mm: the least height of a row a person writes in."""
+_TO_WRITE_IN = 15.0
+"""mm: the least width of a column to write in."""
+_WIDEST = 60.0
+"""mm that one column asks for at most; longer words wrap."""
+_PADDING = 1.8
+"""mm round the words of a cell, both sides together."""
+_LONGEST = 1000
+"""Characters of one text: what a person put into the file may be longer than a page."""
+
+
+def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
+    """The motion sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
+    revision = str(judged.sheet.answers.get("plate.revision", ""))
+    pages = Document(judged.sheet.title, revision, "Motion sheet: informs, does not certify.")
+    flow = Flow(judged, pages, paper_size(paper), HEADING.capitalize())
+    for name, words in head(judged):
+        flow.paragraph(f"{name}: {words if len(words) <= _LONGEST else words[:_LONGEST] + '...'}")
+    flow.paragraph("   ".join(f"{name} {BLANK}{BLANK}" for name in _PEOPLE), before=1.5)
+    flow.paragraph(f"CAUTIONS. {' '.join(CAUTIONS)}", before=0.5)
+    for number, section in enumerate(sections(judged), 1):
+        flow.heading(f"{number} {section.title}", 35 if section.rows else 6)
+        for note in filter(None, (*section.notes, section.missing)):
+            flow.paragraph(note, before=0.5)
+        if section.rows:
+            flow.table(_shares(section), section.columns, section.rows, _WRITING)
+    return pages.written()
+
+
+def _shares(section: Section) -> list[float]:
+    """mm each column asks for."""
+    shares = []
+    for heading, *cells in zip(section.columns, *section.rows, strict=True):
+        words = max(text_width(word, bold=True) for word in heading.split())
+        least = _TO_WRITE_IN if "" in cells else 0.0
+        shares.append(max(least, words, min(_WIDEST, max(map(text_width, cells)))) + _PADDING)
+    return shares
