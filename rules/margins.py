@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from rules.bands import more_than
 from rules.corner import Margin
 from rules.results import OutsideRange
 
@@ -13,8 +14,15 @@ if TYPE_CHECKING:  # the judge runs the check that ranks, so it cannot be import
 ENDING = "_safety"
 """Values of this ending return a Margin."""
 
-CHEAP_AND_VISIBLE = frozenset({"tie rod", "arm", "upper arm", "lower arm", "steering arm"})
+CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})
 """Parts that bend in plain sight and cost little. Every other part is dear or hidden: plate, hub, pivots, bolts, welds."""
+
+UNLIKE_KINDS = "Factors are of unlike kinds (rating, proof, yield): close ones are a tie."
+"""What a reader of the order has to know. A maker's rating, proof load, yield and dents are not the same distance from
+breaking."""
+
+TIE = 1.1
+"""Factors less than this many times each other are a tie. This program's own figure; nobody has published one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +59,15 @@ def rank(known: Mapping[str, Any], estimated: Mapping[str, object] | None = None
         cheap = part in CHEAP_AND_VISIBLE
         found.append(Ranked(name, part, float(answer), answer.case, answer.limit, cheap, rests))
     return tuple(sorted(found, key=lambda one: (one.factor, one.cheap_and_visible)))
+
+
+def tied(one: float, other: float) -> bool:
+    """Whether two factors, both above 0, are too close to say which part gives first. Exactly 10 % apart is no tie.
+
+    >>> tied(2.0, 2.19), tied(2.2, 2.0)
+    (True, False)
+    """
+    return more_than(TIE * min(one, other), max(one, other))
 
 
 def ranked(judged: "Judged") -> tuple[Ranked, ...]:

@@ -59,9 +59,9 @@ def near_touch(known: Bodies, arms: tuple[Hinge, Hinge] | None, pose: Pose) -> N
             continue
         for name, tube, inner, outer in _tubes(known, arms, pose):
             so_far = inf if least is None else least.gap + tube / 2
-            gap = nearest(ring, pose.wheel_centre, pose.spin, inner, outer, so_far) - tube / 2
-            if least is None or gap < least.gap:
-                least, nearest_line = NearTouch(f"{body} to {name}", gap, outer), (ring, inner, outer)
+            distance = nearest(ring, pose.wheel_centre, pose.spin, inner, outer, so_far)
+            if distance < so_far:  # what comes no nearer gives back so_far
+                least, nearest_line = NearTouch(f"{body} to {name}", distance - tube / 2, outer), (ring, inner, outer)
     if least is None or nearest_line is None:
         return least
     return least._replace(at=_nearest_place(pose, *nearest_line))

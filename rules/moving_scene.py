@@ -12,7 +12,8 @@ from typing import Literal, NamedTuple
 
 from rules.corner import Vector
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import FORWARD, CannotReach, Pose
+from rules.motion.points import FORWARD, UP, CannotReach, Pose, mirrored
+from rules.motion.search import last_that_holds
 from rules.motion.solids import Ring
 from rules.moving_gaps import Bodies, NearTouch, bodies, near_touch
 from rules.quantity import INCH, Units
@@ -103,11 +104,8 @@ def moved(front: Moving, start: Place, target: Place) -> Place:
     """The target, or the last place on the way to it that the links reach. The start is one they reach."""
     if _reached(front, target):
         return target
-    within, past = 0.0, 1.0
-    for _ in range(_HALVINGS):
-        middle = (within + past) / 2
-        within, past = (middle, past) if _reached(front, _between(start, target, middle)) else (within, middle)
-    return _between(start, target, within)
+    share = last_that_holds(lambda share: _reached(front, _between(start, target, share)), 0.0, 1.0, _HALVINGS)
+    return _between(start, target, share)
 
 
 def _between(start: Place, target: Place, share: float) -> Place:
@@ -133,8 +131,8 @@ def _flat(view: View) -> Flat:
     return lambda point: (point[1], -point[0])
 
 
-def _mirrored(flat: Flat, centre_line: float) -> Flat:
-    return lambda point: flat((point[0], 2 * centre_line - point[1], point[2]))
+def _right(flat: Flat, centre_line: float) -> Flat:
+    return lambda point: flat(mirrored(point, centre_line))
 
 
 def scene(
@@ -151,8 +149,8 @@ def scene(
     flat, (left, right) = _flat(view), front.corners(place)
     items = [*_nearest(nearest[0], flat), *_names(front, left, flat), *_corner(front, left, view, flat)]
     if both:
-        mirrored = _mirrored(flat, front.centre_line)
-        items += [*_nearest(nearest[1], mirrored), *_corner(front, right, view, mirrored)]
+        across = _right(flat, front.centre_line)
+        items += [*_nearest(nearest[1], across), *_corner(front, right, view, across)]
         limits = frame(front, view, both)
         middle = (limits.left + limits.right) / 2
         items.append(Line("centre line", (middle, limits.bottom), (middle, limits.top), "dashed"))
@@ -204,7 +202,7 @@ def _upright(pose: Pose, view: View, flat: Flat) -> Iterator[Item]:
         yield Mark("axis", flat(landing), "landing")
     else:
         yield Line("axis", flat(lower), flat(pose.upper))
-        ahead = times(pose.radius, cross(pose.spin, (0.0, 0.0, 1.0)))
+        ahead = times(pose.radius, cross(pose.spin, UP))
         yield Line("centre line", flat(minus(centre, ahead)), flat(plus(centre, ahead)), "dashed")
     yield Mark("pivot", flat(lower), "pivot")
     yield Mark("pivot", flat(pose.upper), "pivot")
@@ -217,7 +215,7 @@ def _foot(point: Vector, on: Vector, along: Vector) -> Vector:
 
 def _between_the_wheels(front: Moving, left: Pose, right: Pose, view: View, flat: Flat) -> Iterator[Item]:
     """What belongs to no wheel: rack or relay rod, and the ground."""
-    other = _mirrored(flat, front.centre_line)
+    other = _right(flat, front.centre_line)
     linkage = front.front.linkage
     if linkage is not None and linkage.how != "one rod across" and left.inner_end and right.inner_end:
         yield Line("tie rod", flat(left.inner_end), other(right.inner_end))

@@ -8,9 +8,7 @@ import math
 from collections.abc import Iterator, Mapping
 
 from rules.scene import Box, Circle, Dimension, Item, Label, Line, Mark, Point, Polyline, Scene
-
-RIM_FLANGE_HEIGHT = 17.5
-"""mm from the bead seat to the top of the flange: the usual flange of a car rim."""
+from rules.tables.rim_flange import RIM_FLANGE
 
 _TYRES = ("design", "smallest", "largest")
 
@@ -138,9 +136,9 @@ def _other_tyres(facts: _Known) -> Iterator[Item]:
 def _bead(facts: _Known, least_reach: float) -> Point | None:
     """Where the sidewall leaves the rim flange, as (offset, radius); None while no wheel fits in the tyre."""
     rim, width = facts.size("wheel.diameter"), facts.size("wheel_overall_width")
-    if rim is None or width is None or rim / 2 + RIM_FLANGE_HEIGHT >= least_reach:
+    if rim is None or width is None or rim / 2 + RIM_FLANGE >= least_reach:
         return None
-    return width / 2, rim / 2 + RIM_FLANGE_HEIGHT
+    return width / 2, rim / 2 + RIM_FLANGE
 
 
 def _quarter(half_width: float, start: float, end: float, squareness: float) -> list[Point]:
@@ -177,7 +175,7 @@ def _rim(facts: _Known) -> Iterator[Item]:
     centre, diameter = facts.size("wheel_centre_height"), facts.size("wheel.diameter")
     if centre is None or diameter is None:
         return
-    seat, lip = diameter / 2, diameter / 2 + RIM_FLANGE_HEIGHT
+    seat, lip = diameter / 2, diameter / 2 + RIM_FLANGE
     width, barrel = facts.size("wheel_overall_width"), facts.size_or("barrel_inside_diameter", diameter) / 2
     offset = facts.number("wheel_offset")
     if width is None:
@@ -323,7 +321,7 @@ def _upright_frame(facts: _Known) -> Box | None:
     wheel, rotor = facts.size("wheel.diameter"), facts.size("rotor.diameter")
     if centre is None or (wheel is None and rotor is None):
         return None
-    reach = 1.12 * ((wheel or 0.0) / 2 + RIM_FLANGE_HEIGHT if wheel else (rotor or 0.0) / 2)
+    reach = 1.12 * ((wheel or 0.0) / 2 + RIM_FLANGE if wheel else (rotor or 0.0) / 2)
     half = facts.size_or("wheel_overall_width", reach) / 2
     left = min(-half, _leftmost_pivot(facts, -half, -2 * half))
     return Box(left - 0.05 * reach, 1.1 * half, centre - reach, centre + reach)

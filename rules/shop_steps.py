@@ -21,7 +21,7 @@ from rules.checklist_line import (
     Line,
 )
 from rules.checks.strength import KNOWN_LOADS
-from rules.display import both
+from rules.display import both, show
 from rules.judge import Finding, Judged, and_list, shown
 from rules.layout import gaps, measured_again, target
 from rules.margins import ranked
@@ -33,6 +33,13 @@ LEAST_FIRST, MOST_FIRST = 3, 5
 """How many parts are to be inspected first."""
 
 BY_MAKER = "from the maker's data, dry / oiled: ____"
+
+CASTOR_ALIKE = "left and right within 0.5 deg"
+"""Common practice, no source."""
+LOCKS_ALIKE = "left and right within 1 deg"
+"""Common practice, no source."""
+FREE_PLAY = "7 deg at most"
+"""Rules of a student race car series, of the steering wheel's turn."""
 
 _PARTS = {
     "tyre": "Tyre, smallest {tyre.smallest}, largest {tyre.largest}",
@@ -141,11 +148,30 @@ _KNOWN_FROM_PLATE = {
 
 
 def hand_over(judged: Judged) -> Iterator[Line]:
-    """What a welder would otherwise have to ask: this program works none of it out, but prints what was entered."""
+    """What a welder would otherwise have to ask: printed as entered, or as a blank to write in."""
     for name, text, source in _TO_WRITE_IN:
         entered = [shown(entry, judged) for entry in _KNOWN_FROM_PLATE.get(name, ())]
-        words = "; ".join(entered) if entered and all(entered) else f"{BLANK} {source}".strip()
+        words = _tie_rod_hole(name, judged)
+        if not words:
+            words = "; ".join(entered) if entered and all(entered) else f"{BLANK} {source}".strip()
         yield Line(f"hand-over.{name}", HAND_OVER, text, words, kind="measure")
+
+
+def _tie_rod_hole(name: str, judged: Judged) -> str:
+    """Where the tie rod's outer joint goes, by straightedge and tape; empty while it is not known."""
+    known = judged.worked.known
+    sides = {
+        "tie-rod-hole-from-hub-face": ("hub_face_offset", "tie_rod_end_offset", "inboard", "outboard"),
+        "tie-rod-hole-height": ("tie_rod_end_height", "wheel_centre_height", "above", "below"),
+        "tie-rod-hole-fore-aft": ("tie_rod_end_ahead", "", "ahead", "behind"),
+    }
+    if name not in sides:
+        return ""
+    start, end, plus_side, minus_side = sides[name]
+    if start not in known or (end and end not in known):
+        return ""
+    distance = known[start] - (known[end] if end else 0.0)
+    return f"{show(abs(distance), 'mm', judged.shown_in)} {plus_side if distance >= 0 else minus_side}"
 
 
 def mock_up(judged: Judged) -> Iterator[Line]:
@@ -231,6 +257,13 @@ def torque(judged: Judged) -> Iterator[Line]:
         known = judged.sheet.answers.get("hub.stub_shaft_torque")
         figure = BLANK if known is None else both(known, "N m", judged.shown_in)
         yield Line("torque.stub-shaft-nut", TORQUE, "Stub shaft nut, new", f"{figure} {BY_MAKER}", kind="torque")
+    if "steered_front" in judged.worked.known:
+        yield _do(
+            "assemble.steering-arm", TORQUE,
+            "Bolt-on steering arm: two fitted bolts or more, and a dowel or shoulder that takes the pull.",
+        )  # fmt: skip
+    if is_known(judged):
+        yield _do("assemble.upper-arms", TORQUE, "Upper arms on their own sides: swapped, they take the castor away.")
     yield _do("assemble.paint-marks", TORQUE, "Paint mark across every nut and bolt head.")
     yield _do("assemble.bleed", TORQUE, "Brakes bled; pedal held one minute: no sink, no leak.")
     yield _hold("torque.second-person", TORQUE, "HOLD. Second person: torques, pins, locks. Initials:")
@@ -253,8 +286,12 @@ def turn_and_drive(judged: Judged) -> Iterator[Line]:
     yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
     if "full_lock_inner" in judged.worked.known:
         angle = target(judged, "full_lock_inner", by_tape=False)
-        yield Line("turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, kind="measure")
+        yield Line("turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, LOCKS_ALIKE, "measure")
+    if "steered_front" in judged.worked.known:
+        yield Line("turn.free-play", TURN, "Free play at the steering wheel", "", FREE_PLAY, "measure")
     if moves:
+        castor = target(judged, "pivots.castor", ("top rearward", "top forward"), by_tape=False)
+        yield Line("turn.castor", TURN, "Castor, on turn plates", castor, CASTOR_ALIKE, "measure")
         step = "1 in" if judged.shown_in == "inch" else "25 mm"
         toe = f"Springs out: toe every {step} from droop to bump"
         worked_out = "as on the motion sheet" if "envelope" in judged.worked.known else ""

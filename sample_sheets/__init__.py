@@ -3,7 +3,9 @@
 from pathlib import Path
 
 FINISHED = "marsh_runner_finished"
-"""The sample that `buildsheet demo` opens a copy of."""
+"""The sample with what every build needs, and a plate."""
+SHOWN = "marsh_runner_steering"
+"""The sample that `buildsheet demo` opens a copy of: the finished one with its arms and steering."""
 
 _FOLDER = Path(__file__).parent
 

@@ -62,12 +62,12 @@ def _demo(given: list[str]) -> int:
     import shutil
     import tempfile
 
-    from sample_sheets import FINISHED, sample
+    from sample_sheets import SHOWN, sample
 
     if not _at_a_terminal():
         return UNREADABLE
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{FINISHED}.toml"
-    shutil.copyfile(sample(FINISHED), scratch)
+    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{SHOWN}.toml"
+    shutil.copyfile(sample(SHOWN), scratch)
     return _wizard(scratch, demo=True)
 
 

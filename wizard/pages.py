@@ -125,15 +125,20 @@ def page_state(page: Page, judged: Judged) -> PageState:
     """The state of a form page."""
     names = set(page.fields)
     unreadable = sum(fault.where in names for fault in judged.sheet.faults)
-    missing = sum(name in names for name in judged.sheet.missing)
+    missing = len(names & (set(judged.sheet.missing) if page in CORE else _waited_for(judged)))
     steps = {step.name for step in page.steps}
     verdicts = [finding.verdict for finding in judged.findings if finding.step in steps]
     begun = any(name in judged.sheet.typed for name in names)
     return PageState(unreadable, missing, begun, verdicts[0] if verdicts else "good")
 
 
+def _waited_for(judged: Judged) -> set[str]:
+    """Entries that checks wait for. On a page that may be left out, those are what is left once it is asked for."""
+    return {name for finding in judged.findings for name in finding.waits_for}
+
+
 def first_unfinished(judged: Judged) -> int:
-    """The first page with a needed entry missing or one that cannot be read; the review when there is none."""
+    """The first page with an entry missing that is needed or waited for, or one that cannot be read; else the review."""
     for number, page in enumerate(PAGES):
         state = page_state(page, judged)
         if state.missing or state.unreadable:

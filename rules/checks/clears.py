@@ -121,6 +121,48 @@ def lower_pivot_clears_rotor(lower_pivot_rotor_gap: Mm) -> Judgement:
     )
 
 
+@check(
+    "tie-rod-end-clears-rotor",
+    step="steering",
+    title="Tie-rod end clear of the rotor",
+    good="5 mm or more",
+    watch="2 to 5 mm",
+    stop="less than 2 mm",
+    source="common practice, no source: room for run-out, bearing play and stones",
+    grade="common practice",
+)
+def tie_rod_end_clears_rotor(tie_rod_end_rotor_gap: Mm, tie_rod_end_ahead: Mm) -> Judgement:
+    """Room between the rotor and the housing or bolt head of the outer tie-rod joint. Both are fixed to the upright."""
+    behind = ", the rod behind the axle" if tie_rod_end_ahead > 0 else ""
+    return _clears(
+        tie_rod_end_rotor_gap,
+        "tie_rod_end_rotor_gap",
+        "The tie-rod end ... the rotor",
+        f"A shorter arm{behind}, or the rod's end lower or further inboard.",
+        good=5.0,
+        watch=2.0,
+    )
+
+
+@check(
+    "tie-rod-end-clears-rim",
+    step="steering",
+    title="Tie-rod end clear of the rim",
+    **LIMITS,
+    source=ROOM,
+    grade="common practice",
+    try_changing=("steering.tie_rod_inboard",),
+)
+def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm) -> Judgement:
+    """Room between the rim and the housing or bolt head of the outer tie-rod joint. The wheel turns round it."""
+    return _clears(
+        tie_rod_end_wheel_gap,
+        "tie_rod_end_wheel_gap",
+        "The tie-rod end ... the rim",
+        "A shorter arm, or the rod's end inboard of the wheel.",
+    )
+
+
 PLATE_LIMITS = {"good": "3 mm (1/8 in) or more", "watch": "less, or the housing runs into the plate"}
 
 

@@ -3,13 +3,12 @@
 from math import radians
 
 from rules.bands import at_least, reaches
+from rules.checks.places import Figures, where
 from rules.graph import check
 from rules.motion.joints import Angles
 from rules.motion.sweep import Worst
 from rules.results import Judgement
 from rules.units import Mm, Rad
-
-Figures = dict[str, tuple[float, str]]
 
 DEGREE = radians(1)
 IN_HAND = 3 * DEGREE
@@ -21,18 +20,6 @@ IN_HAND_OR_MORE, LESS_IN_HAND, NONE_IN_HAND = (
     "more than the joint allows",
 )
 MARGIN_SOURCE = "common practice, no source: 2 to 3 deg in hand, from memory; never more than the maker allows"
-
-
-def where(worst: float) -> tuple[str, Figures]:
-    """Words for where in travel and lock a worst was found, and the figures in them."""
-    if not isinstance(worst, Worst):
-        return "somewhere in the travel", {}
-    figures = {"travel_there": (abs(worst.travel), "mm"), "lock_there": (abs(worst.lock), "share")}
-    height = f"{{travel_there}} {'bump' if worst.travel > 0 else 'droop'}" if worst.travel else "ride height"
-    if not worst.lock:
-        return f"at {height}, wheels straight", figures
-    lock = "full lock" if abs(worst.lock) == 1 else "{lock_there} of full lock"
-    return f"at {height} and {lock}, on the {'inner' if worst.lock > 0 else 'outer'} wheel", figures
 
 
 def _shorten(worst: float) -> list[str]:

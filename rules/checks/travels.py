@@ -3,31 +3,25 @@
 from math import asin, radians
 
 from rules.bands import at_least, at_most, more_than
+from rules.checks.places import Figures, height, place, side
 from rules.graph import check
 from rules.motion.front_end import Linkage
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst
 from rules.results import Judgement
+from rules.tables.rim_flange import RIM_FLANGE
 from rules.units import Mm, Rad
 
 PRACTICE = "common practice, no source"
 MEMORY = f"{PRACTICE}; the limits from memory"
-ON_ROAD = 2.4
-"""mm of toe in all: 0.4 mm for each 25 mm over 150 mm of travel."""
-OFF_ROAD, DANGER = 3.0, 10.0
-RIM_FLANGE = 17.0
-"""mm that a rim's edge stands out beyond its nominal diameter, each side; from memory, the least of the usual edges."""
+OFF_ROAD, ON_ROAD, DANGER = 3.0 / 150, 2.4 / 150, 10.0 / 150
+"""mm of toe in all for each mm of travel."""
 
 
-def _side(travel: float) -> str:
-    return "bump" if travel > 0 else "droop"
-
-
-def _where(found: float) -> tuple[str, dict[str, tuple[float, str]]]:
-    """The place of a worst over the travel, in words with a figure in them."""
-    if not isinstance(found, Worst) or not found.travel:
-        return "at ride height", {}
-    return f"at {{where}} {_side(found.travel)}", {"where": (abs(found.travel), "mm")}
+def _where(found: float) -> tuple[str, Figures]:
+    """The place of a worst over the travel alone, the wheels straight all along."""
+    words, figures = height(found.travel if isinstance(found, Worst) else 0.0)
+    return f"at {words}", figures
 
 
 @check(
@@ -43,11 +37,11 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
     """Whether the links can take up every position that bump stop, strap and steering stop allow."""
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
-        side, holds = _side(least.travel), "the bump stop" if least.travel > 0 else "a strap"
+        way, holds = side(least.travel), "the bump stop" if least.travel > 0 else "a strap"
         return Judgement(
             "stop",
-            f"The arms lock at {{locks}} {side}, before the {{{side}_travel}} entered.",
-            f"Less {side}, held by {holds}, or longer arms. Check the pivots' places for a slip.",
+            f"The arms lock at {{locks}} {way}, before the {{{way}_travel}} entered.",
+            f"Less {way}, held by {holds}, or longer arms. Check the pivots' places for a slip.",
             {"locks": (abs(least.locks_at), "mm")},
         )
     if envelope is not None and envelope.blocked:
@@ -57,30 +51,28 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
 
 
 def _rod_locks(blocked: Blocked) -> Judgement:
-    figures = {"travel": (abs(blocked.travel), "mm"), "lock": (abs(blocked.lock), "share")}
-    place = f"{{travel}} {_side(blocked.travel)}" if blocked.travel else "ride height"
-    lock = "with the wheels straight"
-    if blocked.lock:
-        part = "full lock" if abs(blocked.lock) == 1 else "{lock} of full lock"
-        lock = f"and {part}, at the {'inner' if blocked.lock > 0 else 'outer'} wheel,"
+    words, figures = place(blocked.travel, blocked.lock)
     change = "Less lock or less travel, a longer steering arm, or the tie rod's inner pivot elsewhere."
-    return Judgement(
-        "stop", f"At {place} {lock} the tie rod does not reach: the steering locks before.", change, figures
-    )
+    return Judgement("stop", f"The tie rod does not reach {words}: the steering locks before.", change, figures)
 
 
 @check(
     "bump-steer",
     step="arms",
     title="Bump steer, wheels straight",
-    good="3 mm of toe or less in all, over 75 mm each way; on the road 2.4 mm",
-    watch="to 10 mm",
-    stop="more than 10 mm",
+    good="3 mm of toe or less in all for 150 mm of travel, on the road 2.4 mm: over the usual 75 mm each way, or less where "
+    "the travel is less, and over all the travel",
+    watch="to 10 mm for 150 mm over the usual travel, or more than good over all of it",
+    stop="more than 10 mm for 150 mm over the usual travel",
     source=MEMORY,
     grade="common practice",
 )
 def bump_steer(
     bump_toe: Mm,
+    bump_toe_whole: Mm | None,
+    usual_travel: Mm,
+    bump_travel: Mm,
+    droop_travel: Mm,
     toe_in_bump: Mm,
     steering_linkage: Linkage,
     use: str,
@@ -89,25 +81,40 @@ def bump_steer(
     best_bump_toe: Mm | None,
 ) -> Judgement:
     """How far the wheels steer themselves over bumps, both moving alike; toe of both together across the treads."""
-    verdict = at_most(bump_toe, good=ON_ROAD if use == "road" else OFF_ROAD, watch=DANGER)
+    good, whole_travel = ON_ROAD if use == "road" else OFF_ROAD, bump_travel + droop_travel
+    figures: Figures = {"allowed": (good * whole_travel, "mm")}
+    usual = at_most(bump_toe, good=good * usual_travel, watch=DANGER * usual_travel)
+    far = bump_toe_whole is None or at_most(bump_toe_whole, good=good * whole_travel) != "good"
+    verdict = "watch" if far and usual == "good" else usual
     sense = "in" if toe_in_bump > 0 else "out"
-    text = f"Over the usual travel both wheels together change toe by {{bump_toe}}, toeing {sense} as they rise."
+    text = f"Over the usual travel both wheels together change toe by {{bump_toe}}, toeing {sense} as they rise"
+    if bump_toe_whole is None:
+        text += "; over all the travel it is not known."
+    elif more_than(whole_travel, usual_travel):
+        text += f"; over all the travel by {{bump_toe_whole}}{', more than {allowed}' if far else ''}."
+    else:
+        text += "."
     if verdict == "stop":
         text += " The car steers itself over bumps: dangerous at speed."
     if steering_linkage.inner is None:
         text += " With one rod across, a wheel that rises alone is steered by far more; that is not in this figure."
     if verdict == "good":
         return Judgement("good", text)
+    if usual == "good":
+        change = (
+            "Measure toe at 25 mm (1 in) steps to both ends. Where it goes the same way at both, move the tie rod's inner pivot "
+            "in or out; where opposite ways, up or down. Or less travel."
+        )
+        return Judgement(verdict, text, change, figures)
     change = "Raise or lower the tie rod's outer end with shims, and measure toe at 25 mm (1 in) steps."
     if best_bump_toe is not None and best_bump_toe < bump_toe and best_inner_from_centre is not None:
         beyond = " beyond the centre line" if best_inner_from_centre < 0 else " from the centre line"
-        figures = {"from_centre": (abs(best_inner_from_centre), "mm")}
+        figures["from_centre"] = (abs(best_inner_from_centre), "mm")
         change = (
             f"Put the tie rod's inner pivot {{from_centre}}{beyond} and {{best_inner_height}} above ground, as far "
             f"ahead as now: that leaves {{best_bump_toe}}. {change}"
         )
-        return Judgement(verdict, text, change, figures)
-    return Judgement(verdict, text, change)
+    return Judgement(verdict, text, change, figures)
 
 
 @check(
@@ -201,7 +208,7 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judg
     good="the lower joint is no lower than the rim's edge",
     stop="lower than the rim's edge",
     source=f"{PRACTICE}; some inspection rules ask that with a tyre flat nothing but tyre and wheel touches the road. "
-    "The rim's edge is counted 17 mm beyond its nominal diameter, from memory",
+    f"The rim's edge is counted {RIM_FLANGE} mm beyond its nominal diameter, from memory",
     grade="common practice",
     try_changing=("pivots.lower_below_spindle",),
 )

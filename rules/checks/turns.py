@@ -3,13 +3,12 @@
 from math import radians
 
 from rules.bands import at_least, at_most, more_than, reaches, within
-from rules.checks.swings import where
+from rules.checks.places import where
 from rules.graph import check
 from rules.motion.sweep import Sweep
 from rules.motion.turning import LockTable, Reach
-from rules.results import Judgement, NotForThisBuild, Waits
+from rules.results import Judgement, Waits
 from rules.units import Mm, NewtonMetre, Rad, Ratio, Share
-from rules.values.motion import NO_STEERING
 from rules.values.turning import TURN
 
 PRACTICE = "common practice, no source"
@@ -53,8 +52,8 @@ def lock_is_reached(lock_reached: Reach, linkage: str) -> Judgement:
     good="40 to 120 % of the difference a bend asks for, at 20 deg",
     watch="0 to 40 %, or above 120 %",
     stop="less than nought: the outer wheel turns more",
-    source=f"{PRACTICE}: arms aimed at the rear axle's middle give 54 to 80 %",
-    grade="common practice",
+    source="40 and 120 % are this program's own limits; arms aimed at the rear axle's middle give 54 to 80 %, derived",
+    grade="no published figure",
 )
 def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
@@ -67,7 +66,10 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
             "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
             figures,
         )
-    text = "Turned {turned}, the wheels differ by {ackermann_share} of what a bend asks for"
+    text = (
+        "Toes out in turns: with the inner wheel at {turned}, the outer one turns less by {ackermann_share} of the "
+        "difference that rolling true asks for"
+    )
     if within(ackermann_share, LEAST_SHARE, MOST_SHARE):
         return Judgement("good", f"{text}.", figures=figures)
     if arm_aim is not None and within(arm_aim, -FURTHEST_AIM, FURTHEST_AIM):
@@ -87,8 +89,8 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
     title="Outer wheel's error over the lock",
     good="2 deg or less from the ideal",
     watch="more",
-    source=f"{PRACTICE}: 2 deg is what arms aimed at the rear axle's middle leave at 30 deg of lock, derived",
-    grade="common practice",
+    source="2 deg is this program's own limit: what arms aimed at the rear axle's middle leave at 30 deg of lock, derived",
+    grade="no published figure",
 )
 def ackermann_error_small(
     lock_table: LockTable,
@@ -145,14 +147,19 @@ def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None) -> Judgem
     step="steering",
     title="What stops the lock",
     good="a stop on upright or arm, or the rack's own end",
+    watch="the entries contradict each other",
     stop="the steering box, or nothing",
     source=f"{PRACTICE}: positive stops on upright or rack, as student race car rules ask",
     grade="common practice",
 )
-def steering_stops(stopped_by: str | None, linkage: str | None) -> Judgement:
+def steering_stops(
+    steering_begun: bool,
+    stopped_by: str | None,
+    linkage: str | None,
+    stop_angle: Rad | None,
+    rack_left_at_stop: Mm | None,
+) -> Judgement:
     """What touches first at full lock. It must touch before a joint binds or a tyre rubs."""
-    if stopped_by is None and linkage is None:
-        raise NotForThisBuild(NO_STEERING)
     if stopped_by is None:
         raise Waits("steering.stopped_by")
     change = "Weld or bolt an adjustable stop to upright or arm, set to touch before any joint binds or tyre rubs."
@@ -162,8 +169,16 @@ def steering_stops(stopped_by: str | None, linkage: str | None) -> Judgement:
     if stopped_by == "steering box":
         text = "The steering box stops the lock: every kerb hit at full lock goes into its shaft and its inner stops."
         return Judgement("stop", text, change)
-    stop = "the rack's own end" if stopped_by == "rack" else "a stop on upright or arm"
-    return Judgement("good", f"The lock is stopped by {stop}.")
+    if stopped_by == "upright or arm":
+        if stop_angle is None:
+            raise Waits("steering.stop_angle")
+        return Judgement("good", "The lock is stopped by a stop on upright or arm.")
+    if linkage == "one rod across":
+        return Judgement("watch", "The rack is said to stop the lock, but one rod across has no rack.", change)
+    if rack_left_at_stop is not None and more_than(rack_left_at_stop, 0.0):
+        text = "The rack's end is said to stop the lock, but a stop touches at {stop_angle}, {rack_left_at_stop} before it."
+        return Judgement("watch", text, "Say which of the two is there, or empty the stop's angle.")
+    return Judgement("good", "The lock is stopped by the rack's own end.")
 
 
 @check(
@@ -193,8 +208,8 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgeme
     title="Steering returns over the whole lock",
     good="the weight returns the wheels at every lock",
     stop="it does not, somewhere",
-    source="vehicle dynamics handbooks for the principle; the moment is the exact one of a disc, derived",
-    grade="handbook",
+    source=f"{PRACTICE}: it must not run to lock by itself; the moment is the exact one of a disc, derived, before friction",
+    grade="common practice",
 )
 def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full_lock: NewtonMetre) -> Judgement:
     """Whether the weight on both tyres turns the wheels back from every lock. Friction takes its part of it."""

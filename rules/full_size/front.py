@@ -10,7 +10,7 @@ from typing import Literal
 from rules.full_size.board import Board
 from rules.full_size.facts import Facts
 from rules.full_size.shapes import WORDS, Point, View, bounds
-from rules.picture import RIM_FLANGE_HEIGHT
+from rules.tables.rim_flange import RIM_FLANGE
 
 Extent = Literal["upright", "whole"]
 """upright: rim, rotor, hub and pivots. whole: the tyres and the ground as well."""
@@ -71,7 +71,7 @@ class _Front:
         seat, half, barrel = diameter / 2, overall / 2, facts.size("barrel_inside_diameter")
         bead = min(half, (facts.size("wheel.width") or overall) / 2)
         left, right = self.x(-half), self.x(half)
-        flange = RIM_FLANGE_HEIGHT if self.whole else _FLANGE_STUB
+        flange = RIM_FLANGE if self.whole else _FLANGE_STUB
         for way in (1, -1):
             for lip, inner in ((left, self.x(-bead)), (right, self.x(bead))):
                 board.line((lip, way * (seat + flange)), (lip, way * seat), (inner, way * seat))
@@ -321,7 +321,7 @@ class _Front:
             if diameter is None or any(abs(diameter - other) < 0.5 for other in drawn):
                 continue
             drawn.append(diameter)
-            inner = (seat or 0.6 * diameter) / 2 + RIM_FLANGE_HEIGHT
+            inner = (seat or 0.6 * diameter) / 2 + RIM_FLANGE
             half = min(width, rim or 0.8 * width) / 2
             sag = centre * diameter / design
             for reach, way in ((diameter / 2, 1), (sag, -1)):

@@ -9,11 +9,12 @@ Both wheels travel alike and the body stays level, so the right wheel is the lef
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from math import asin, atan2, cos, hypot, pi, radians, sin
+from math import asin, atan2, copysign, cos, hypot, pi, radians, sin, sqrt
 
 from rules.corner import Vector
 from rules.motion.circle import Circle, hinged
-from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright
+from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright, mirrored
+from rules.motion.search import golden, last_that_holds
 from rules.vectors import cross, dot, minus, plus, size, times
 
 STEP = 0.04
@@ -22,6 +23,8 @@ CLOSE_ENOUGH = 1e-10
 """mm of travel."""
 MOST_SWING = radians(80)
 """How far the lower arm is followed."""
+FARTHEST_CLOSE = 1e-9
+"""rad of the lower arm; its travel hardly changes there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +59,34 @@ class Linkage:
             x += self.relay_arm * (cos(asin(slide / self.relay_arm)) - 1)
         return (x, y + slide, z)
 
+    def inner_for(self, straight: Vector) -> Callable[[Vector], Vector]:
+        """From where the tie rod's outer end is to where its inner end then is; not with one rod across.
+
+        straight: the outer end with the wheels straight. The function raises CannotReach where the rod does not reach.
+        A rod of 300 straight across, its outer end moved 300 (1 - cos 30 deg) inboard and 150 back:
+
+        >>> inner_for = Linkage("rack", (0.0, -400.0, 300.0), -800.0).inner_for((0.0, -100.0, 300.0))
+        >>> round(inner_for((-150.0, -140.19238, 300.0))[1], 4)
+        -400.0
+        """
+        assert self.inner is not None
+        x, y, z = self.inner
+        rod = size(minus(straight, self.inner))
+        if self.how == "relay rod":
+            arm = self.relay_arm
+            joint = Circle((x - arm, y, z), (arm, 0.0, 0.0), (0.0, arm, 0.0))
+            side = joint.side_of(straight)
+            return lambda end: joint.at(joint.angle(end, rod, side))
+        outboard = copysign(1, straight[1] - y)
+
+        def of_rack(end: Vector) -> Vector:
+            squared = rod**2 - (end[0] - x) ** 2 - (end[2] - z) ** 2
+            if squared < 0:
+                raise CannotReach
+            return (x, end[1] - outboard * sqrt(squared), z)
+
+        return of_rack
+
 
 class FrontEnd:
     """One front corner and its mirror image, ready to be moved."""
@@ -79,6 +110,7 @@ class FrontEnd:
             self._upper = hinged(upper.front, upper.rear, upright.upper)
             self._upper_side = self._upper.side_of(upright.lower)
         self._held: dict[float, tuple[Vector, Vector]] = {0.0: (upright.lower, upright.upper)}
+        self._outer_circles: dict[float, Circle] = {}
         if linkage is not None:
             self._prepare(linkage)
 
@@ -87,7 +119,7 @@ class FrontEnd:
         self._full = 1.0
         if linkage.how == "one rod across":
             self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
-            self._rod_side = self._outer_circle(0.0).side_of(_mirrored(self.upright.tie_rod_end, linkage.centre_line))
+            self._rod_side = self._outer_circle(0.0).side_of(mirrored(self.upright.tie_rod_end, linkage.centre_line))
             assert linkage.stop is not None
             self._full = self._turn_to(linkage.stop)
             return
@@ -102,35 +134,29 @@ class FrontEnd:
         sense = 1.0 if steered > 0 else -1.0
         most = linkage.travel if linkage.travel is not None else self._rod
         self._full = sense * most
+        self._full_slides: dict[float, float] = {}
         if linkage.stop is not None:
+            self._inner_for = linkage.inner_for(self.upright.tie_rod_end)
+            self._stop_turn = self._turn_to(linkage.stop)
             self._full = self._slide_to_stop(sense, most, linkage.stop, found_end=linkage.travel is not None)
 
     def _slide_to_stop(self, sense: float, most: float, stop: float, found_end: bool) -> float:
         """Slide at which the inner wheel meets its stop, or the rack's own end where that comes first."""
 
-        def beyond(slide: float) -> bool:
+        def short(slide: float) -> bool:
             self._full = sense * slide
             try:
-                return self.at(0.0, 1.0).steer >= stop
+                return self.at(0.0, 1.0).steer < stop
             except CannotReach:
-                return True
+                return False
 
-        if found_end and not beyond(most):
+        if found_end and short(most):
             return sense * most
-        within, past = 0.0, most
-        for _ in range(60):
-            middle = (within + past) / 2
-            within, past = (within, middle) if beyond(middle) else (middle, past)
-        return sense * within
+        return sense * last_that_holds(short, 0.0, most)
 
     def _turn_to(self, steer: float) -> float:
         """Turn about the axis at which the wheel points `steer` to the left at ride height."""
-        within, past = 0.0, pi / 2
-        for _ in range(60):
-            middle = (within + past) / 2
-            short = self._pose(self._held[0.0], middle, None).steer < steer
-            within, past = (middle, past) if short else (within, middle)
-        return within
+        return last_that_holds(lambda turn: self._pose(self._held[0.0], turn, None).steer < steer, 0.0, pi / 2)
 
     @property
     def text(self) -> str:
@@ -140,14 +166,25 @@ class FrontEnd:
 
     @property
     def full(self) -> float:
-        """What full lock to the left takes: mm the inner ends move to the left, or rad of the left wheel with one rod."""
+        """Full lock to the left at ride height: mm the inner ends move to the left, or rad of the left wheel with one rod."""
         return self._full
+
+    def steered(self, upright: Upright, linkage: Linkage) -> "FrontEnd":
+        """The same corner steered so. upright: with a tie-rod end; otherwise as here. What was found of the arms is kept.
+
+        Raises CannotReach where the linkage does not steer at all.
+        """
+        made = FrontEnd(upright, self.arms, linkage)
+        made._held = self._held
+        return made
 
     def _outer_circle(self, travel: float) -> Circle:
         """Where the tie rod's outer joint can be at a travel: turned about the steering axis."""
-        lower, upper = self.held(travel)
-        assert self._outer is not None
-        return _circle(lower, _frame(lower, upper), self._outer)
+        if travel not in self._outer_circles:
+            lower, upper = self.held(travel)
+            assert self._outer is not None
+            self._outer_circles[travel] = _circle(lower, _frame(lower, upper), self._outer)
+        return self._outer_circles[travel]
 
     def held(self, travel: float) -> tuple[Vector, Vector]:
         """Lower and upper outer pivot at a travel of the wheel centre, mm, up positive, the wheel held straight ahead.
@@ -178,10 +215,10 @@ class FrontEnd:
                 beyond = self._rise(far)
                 turned_back = (beyond - rise) * step <= 0
             except CannotReach:
-                far, turned_back = self._last_reached(near, far), True
+                far, turned_back = last_that_holds(self._reaches, near, far), True
             if turned_back:  # the farthest the wheel goes lies within these two steps
                 near = near - step if near else near
-                far = self._farthest(near, far)
+                far = golden(lambda angle: -abs(self._rise(angle)), near, far, FARTHEST_CLOSE)
                 rise, beyond = self._rise(near), self._rise(far)
                 if abs(beyond) < abs(travel):
                     raise CannotReach(beyond)
@@ -190,25 +227,12 @@ class FrontEnd:
             near, rise = far, beyond
         raise CannotReach(rise)
 
-    def _last_reached(self, within: float, past: float) -> float:
-        for _ in range(40):
-            middle = (within + past) / 2
-            try:
-                self._rise(middle)
-                within = middle
-            except CannotReach:
-                past = middle
-        return within
-
-    def _farthest(self, within: float, past: float) -> float:
-        """The lower arm's angle between two at which the wheel centre stands farthest from ride height."""
-        for _ in range(60):
-            one, other = within + (past - within) / 3, past - (past - within) / 3
-            if abs(self._rise(one)) < abs(self._rise(other)):
-                within = one
-            else:
-                past = other
-        return within
+    def _reaches(self, angle: float) -> bool:
+        try:
+            self._rise(angle)
+        except CannotReach:
+            return False
+        return True
 
     def _straight(self, pivots: tuple[Vector, Vector]) -> float:
         """The turn about the axis that leaves the wheel pointing straight ahead."""
@@ -263,15 +287,47 @@ class FrontEnd:
         pivots = self.held(travel)
         if self.linkage.how == "one rod across":
             return self._at_one_rod(travel, pivots, lock, self.linkage.centre_line)
-        inner = self.linkage.inner_at(lock * self._full)
+        return self._steered(travel, pivots, lock * self._full_at(travel))
+
+    def rack_held(self, travel: float, lock: float) -> Pose:
+        """The left corner at a travel with rack or relay rod held where it is at this lock at ride height.
+
+        `at` turns the wheel as far as its stop lets it at that travel; this holds the steering wheel. With one rod across
+        the two are the same. Raises CannotReach where the links lock before.
+        """
+        assert self.linkage is not None
+        if self.linkage.how == "one rod across":
+            return self.at(travel, lock)
+        return self._steered(travel, self.held(travel), lock * self._full)
+
+    def _steered(self, travel: float, pivots: tuple[Vector, Vector], slide: float) -> Pose:
+        assert self.linkage is not None
+        inner = self.linkage.inner_at(slide)
         return self._pose(pivots, self._outer_circle(travel).angle(inner, self._rod, self._rod_side), inner)
+
+    def _full_at(self, travel: float) -> float:
+        """Slide of full lock at a travel: a stop on upright or arm holds the wheel's turn, and not the rack."""
+        linkage = self.linkage
+        assert linkage is not None
+        if not travel or linkage.stop is None:
+            return self._full
+        if travel not in self._full_slides:
+            assert linkage.inner is not None
+            most = self._full if linkage.travel is None else copysign(linkage.travel, self._full)
+            try:
+                slide = self._inner_for(self._outer_circle(travel).at(self._stop_turn))[1] - linkage.inner[1]
+            except CannotReach:
+                slide = most
+            within = slide * most > 0 and (linkage.travel is None or abs(slide) <= linkage.travel)
+            self._full_slides[travel] = slide if within else most
+        return self._full_slides[travel]
 
     def _at_one_rod(self, travel: float, pivots: tuple[Vector, Vector], lock: float, centre_line: float) -> Pose:
         circle = self._outer_circle(travel)
         straight = self._middle_of_one_rod(circle, centre_line)
-        other = _mirrored(circle.at(straight + abs(lock) * self._full), centre_line)
+        other = mirrored(circle.at(straight + abs(lock) * self._full), centre_line)
         if lock >= 0:
-            inner = _mirrored(circle.at(circle.angle(other, self._rod, self._rod_side)), centre_line)
+            inner = mirrored(circle.at(circle.angle(other, self._rod, self._rod_side)), centre_line)
             return self._pose(pivots, straight + lock * self._full, inner)
         return self._pose(pivots, circle.angle(other, self._rod, self._rod_side), other)
 
@@ -284,21 +340,6 @@ class FrontEnd:
         middle, swing = atan2(circle.v[1], circle.u[1]), asin(wanted / reach)
         turns = (middle + pi / 2 - swing, middle - pi / 2 + swing)
         return min(((turn + pi) % (2 * pi) - pi for turn in turns), key=abs)
-
-    def mirrored(self, pose: Pose) -> Pose:
-        """The right corner that is the mirror image of a left one, in the left wheel's axes; turns change sign."""
-        assert self.linkage is not None
-        line = self.linkage.centre_line
-        return Pose(
-            lower=_mirrored(pose.lower, line),
-            upper=_mirrored(pose.upper, line),
-            wheel_centre=_mirrored(pose.wheel_centre, line),
-            spin=(pose.spin[0], -pose.spin[1], pose.spin[2]),
-            tie_rod_end=pose.tie_rod_end and _mirrored(pose.tie_rod_end, line),
-            inner_end=pose.inner_end and _mirrored(pose.inner_end, line),
-            turn=-pose.turn,
-            radius=pose.radius,
-        )
 
 
 Frame = tuple[Vector, Vector, Vector]
@@ -331,10 +372,6 @@ def _circle(lower: Vector, frame: Frame, parts: Vector) -> Circle:
     return Circle(
         plus(lower, times(c, e3)), plus(times(a, e1), times(b, e2)), plus(times(a, e2), times(-b, e1))
     )  # fmt: skip
-
-
-def _mirrored(point: Vector, centre_line: float) -> Vector:
-    return (point[0], 2 * centre_line - point[1], point[2])
 
 
 def _root(function: Callable[[float], float], a: float, b: float, at_a: float, at_b: float) -> float:

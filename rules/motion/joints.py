@@ -5,20 +5,19 @@ joint needs only what the bolt leans out of square to the rod; what little the r
 out. A bolt is a line: it has no head and no tail here.
 """
 
-from collections.abc import Callable
-from math import asin, atan2, cos, pi, sin, sqrt
+from math import asin, atan2, cos, pi, sin
 from typing import NamedTuple
 
 from rules.corner import Vector
-from rules.motion.points import FORWARD, OUTBOARD, Hinge, Pose, Upright
+from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, Upright
+from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
 from rules.vectors import cross, dot, minus, size, times
 
-UP: Vector = (0.0, 0.0, 1.0)
 MOST_SET = pi / 4
 """How far a housing can be clocked from square, either way."""
-SEARCH_STEPS = 28
-"""Of golden section: from a quarter turn down to about a ten-thousandth of a degree."""
+SET_CLOSE = 2e-6
+"""rad; about a ten-thousandth of a degree."""
 
 Position = tuple[float, float]
 """Travel, mm up positive, and lock, 1 full left."""
@@ -115,7 +114,7 @@ class Swing(NamedTuple):
             c, s = cos(clocking), sin(clocking)
             return min(abs(fixed + a * c + b * s) for fixed, a, b in parts)
 
-        clocking = _highest_place(least_cosine, -MOST_SET, MOST_SET)
+        clocking = golden(lambda clocking: -least_cosine(clocking), -MOST_SET, MOST_SET, SET_CLOSE)
         return Clocking(clocking, self.angles(clocking).worst)
 
 
@@ -249,20 +248,3 @@ def _moved(vector: Vector, before: Frame, after: Frame) -> Vector:
         a * one[1] + b * two[1] + c * three[1],
         a * one[2] + b * two[2] + c * three[2],
     )
-
-
-def _highest_place(function: Callable[[float], float], low: float, high: float) -> float:
-    """Where a function with one hill is highest, by golden section."""
-    golden = (sqrt(5) - 1) / 2
-    a, b = high - golden * (high - low), low + golden * (high - low)
-    at_a, at_b = function(a), function(b)
-    for _ in range(SEARCH_STEPS):
-        if at_a > at_b:
-            high, b, at_b = b, a, at_a
-            a = high - golden * (high - low)
-            at_a = function(a)
-        else:
-            low, a, at_a = a, b, at_b
-            b = low + golden * (high - low)
-            at_b = function(b)
-    return (low + high) / 2

@@ -13,6 +13,7 @@ from rules.vectors import dot, minus, plus, size, times
 
 FORWARD: Vector = (1.0, 0.0, 0.0)
 OUTBOARD: Vector = (0.0, 1.0, 0.0)
+UP: Vector = (0.0, 0.0, 1.0)
 
 
 class CannotReach(Exception):  # noqa: N818 - says what happened to the linkage
@@ -56,6 +57,15 @@ class Upright:
         """In one line, for the written-out working of what rests on it."""
         return "outer pivots, wheel centre" + (" and tie-rod end" if self.tie_rod_end else "")
 
+    def on_axis(self, height: float) -> Vector:
+        """Where the steering axis passes a height above the ground, mm.
+
+        >>> Upright((0.0, -80.0, 300.0), (0.0, -120.0, 500.0), (0.0, 0.0, 400.0)).on_axis(400.0)
+        (0.0, -100.0, 400.0)
+        """
+        part = (height - self.lower[2]) / (self.upper[2] - self.lower[2])
+        return plus(self.lower, times(part, minus(self.upper, self.lower)))
+
     @property
     def radius(self) -> float:
         """From the wheel centre to the ground, mm."""
@@ -96,11 +106,6 @@ class Pose(NamedTuple):
         return atan(-self.axis[0] / self.axis[2])
 
     @property
-    def inclination(self) -> float:
-        """Lean of the steering axis seen from the front, rad, top inboard positive."""
-        return atan(-self.axis[1] / self.axis[2])
-
-    @property
     def contact(self) -> Vector:
         """Lowest point of the wheel's disc: where the tyre stands on level ground."""
         x, y, z = self.spin
@@ -115,3 +120,12 @@ class Pose(NamedTuple):
         meets = plus(self.lower, times((contact[2] - self.lower[2]) / axis[2], axis))
         across = (self.spin[0], self.spin[1], 0.0)
         return dot(minus(contact, meets), across) / size(across)
+
+
+def mirrored(point: Vector, centre_line: float) -> Vector:
+    """A point on the other side of the car, in the left wheel's axes, mm. centre_line: mm from the tyre plane (minus).
+
+    >>> mirrored((10.0, -300.0, 400.0), -800.0)
+    (10.0, -1300.0, 400.0)
+    """
+    return (point[0], 2 * centre_line - point[1], point[2])

@@ -11,15 +11,16 @@ from typing import NamedTuple
 from rules.corner import Vector
 from rules.motion.circle import Circle
 from rules.motion.front_end import Linkage
-from rules.motion.points import CannotReach, Upright
+from rules.motion.points import CannotReach, Upright, mirrored
+from rules.motion.search import golden
 from rules.motion.turning import ideal_outer, steer_at
 from rules.vectors import cross, dot, minus, plus, size, times
 
 WIDEST = radians(54)
 """How far the arm is swung either way from straight fore and aft while the best is looked for."""
 LOOKS = 19
-NARROWINGS = 18
-GOLDEN = (sqrt(5) - 1) / 2
+ANGLE_CLOSE = 4e-5
+"""rad; finer than anyone sets an arm."""
 
 
 class Arm(NamedTuple):
@@ -62,7 +63,7 @@ def arm_of(upright: Upright) -> Arm:
     """The steering arm as it is built.
 
     >>> from math import degrees
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> arm = arm_of(trapezium().upright)
     >>> round(arm.length, 6), round(degrees(arm.inward), 4), arm.side
     (150.0, 16.2602, -1)
@@ -77,7 +78,7 @@ def arm_of(upright: Upright) -> Arm:
 def axis_of(upright: Upright) -> Vector:
     """Direction of the steering axis at ride height, from the lower to the upper pivot, of length 1.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> axis_of(trapezium().upright)
     (0.0, 0.0, 1.0)
     """
@@ -92,7 +93,7 @@ def aim(arm: Arm, centre_line: float) -> float:
 
     Arm 144 behind and 42 inboard: 700 x 144 / 42 = 2400 behind.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> round(aim(arm_of(trapezium().upright), -700.0), 6)
     -2400.0
     """
@@ -106,7 +107,7 @@ def outer_turn(upright: Upright, linkage: Linkage, end: Vector) -> Callable[[flo
     Raises CannotReach where the links lock before.
 
     >>> from math import degrees
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> follow = outer_turn(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0))
     >>> round(degrees(follow(trapezium().at(0.0, 1.0).turn)) + degrees(trapezium().at(0.0, -1.0).turn), 9)
     0.0
@@ -123,24 +124,10 @@ def outer_turn(upright: Upright, linkage: Linkage, end: Vector) -> Callable[[flo
 def _other_inner_end(linkage: Linkage, straight: Vector) -> Callable[[Vector], Vector]:
     """From one wheel's tie-rod end to the inner end of the other's tie rod, given as the left corner's."""
     if linkage.how == "one rod across":
-        return lambda end: (end[0], 2 * linkage.centre_line - end[1], end[2])
+        return lambda end: mirrored(end, linkage.centre_line)
     assert linkage.inner is not None
-    x, y, z = linkage.inner
-    rod = size(minus(straight, linkage.inner))
-    if linkage.how == "relay rod":
-        arm = linkage.relay_arm
-        joint = Circle((x - arm, y, z), (arm, 0.0, 0.0), (0.0, arm, 0.0))
-        joint_side = joint.side_of(straight)
-        return lambda end: joint.at(-joint.angle(end, rod, joint_side))
-    outboard = copysign(1, straight[1] - y)
-
-    def of_rack(end: Vector) -> Vector:
-        squared = rod**2 - (end[0] - x) ** 2 - (end[2] - z) ** 2
-        if squared < 0:
-            raise CannotReach
-        return (x, 2 * y - end[1] + outboard * sqrt(squared), z)
-
-    return of_rack
+    own, middle = linkage.inner_for(straight), linkage.inner[1]
+    return lambda end: mirrored(own(end), middle)
 
 
 def errors(upright: Upright, linkage: Linkage, end: Vector, turns: Iterable[float], ratio: float) -> list[float]:
@@ -148,7 +135,7 @@ def errors(upright: Upright, linkage: Linkage, end: Vector, turns: Iterable[floa
 
     ratio: distance between the kingpins over the wheelbase. Raises CannotReach where the links lock before.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> errors(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0), [0.0], 0.5)
     [0.0]
     """
@@ -173,7 +160,7 @@ def best_arm(upright: Upright, linkage: Linkage, turns: list[float], ratio: floa
     Raises CannotReach where no arm of this length follows through all of them.
 
     >>> from math import degrees
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> best = best_arm(trapezium().upright, trapezium().linkage, [radians(turn) for turn in range(1, 36)], 1.4 / 2.6)
     >>> round(degrees(best.inward), 2), round(degrees(best.error), 4)
     (21.98, 0.2018)
@@ -188,22 +175,6 @@ def best_arm(upright: Upright, linkage: Linkage, turns: list[float], ratio: floa
 
     stride = 2 * WIDEST / (LOOKS - 1)
     middle = min((look * stride - WIDEST for look in range(LOOKS)), key=error)
-    inward = _golden(error, middle - stride, middle + stride)
+    inward = golden(error, middle - stride, middle + stride, ANGLE_CLOSE)
     found = errors(upright, linkage, arm.end(inward), turns, ratio)
     return BestArm(arm.end(inward), inward, root_mean_square(found), max(found, key=abs))
-
-
-def _golden(function: Callable[[float], float], low: float, high: float) -> float:
-    """Where a function with one valley is least: each step keeps 0.618 of the stretch and one of the two looks."""
-    left, right = high - GOLDEN * (high - low), low + GOLDEN * (high - low)
-    at_left, at_right = function(left), function(right)
-    for _ in range(NARROWINGS):
-        if at_left < at_right:
-            high, right, at_right = right, left, at_left
-            left = high - GOLDEN * (high - low)
-            at_left = function(left)
-        else:
-            low, left, at_left = left, right, at_right
-            right = low + GOLDEN * (high - low)
-            at_right = function(right)
-    return left if at_left < at_right else right

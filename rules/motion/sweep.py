@@ -1,11 +1,15 @@
 """The front end moved through all its travel and lock, and the worst found there."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from typing import NamedTuple
 
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Pose
+from rules.motion.search import last_that_holds
+
+HALVINGS = 20
+"""From a step of the sweep down to less than a thousandth of a millimetre."""
 
 
 class Placed(NamedTuple):
@@ -76,15 +80,56 @@ def envelope(front: FrontEnd, droop: float, bump: float, travels: int = 9, locks
 
 
 def _sweep(travels: Iterable[float], locks: Iterable[float], at: Callable[[float, float], Pose]) -> Sweep:
-    placed, blocked = [], []
+    """Every travel at every lock; where one is not reached, the last place before it as well."""
     locks = tuple(locks)
+    placed, blocked = [], []
     for travel in travels:
         for lock in locks:
             try:
                 placed.append(Placed(travel, lock, at(travel, lock)))
             except CannotReach as limit:
                 blocked.append(Blocked(travel, lock, limit.reached))
+    if placed and blocked:
+        placed += _at_the_limits(placed, blocked, locks, at)
     return Sweep(tuple(placed), tuple(blocked))
+
+
+def _at_the_limits(
+    placed: list[Placed], blocked: list[Blocked], locks: tuple[float, ...], at: Callable[[float, float], Pose]
+) -> Iterator[Placed]:
+    """The last places reached: of each travel towards more lock, and of all travel towards bump and droop."""
+
+    def reached(travel: float, lock: float) -> bool:
+        try:
+            at(travel, lock)
+        except CannotReach:
+            return False
+        return True
+
+    def furthest(travel: float, within: float, past: float) -> float:
+        return last_that_holds(lambda lock: reached(travel, lock), within, past, HALVINGS)
+
+    rows = {place.travel for place in placed if not place.lock}
+    shut = [place.travel for place in blocked if not place.lock]
+    for past in (
+        min((travel for travel in shut if travel > 0), default=0.0),
+        max((t for t in shut if t < 0), default=0.0),
+    ):
+        near = [travel for travel in rows if travel * past >= 0 and abs(travel) < abs(past)]
+        if past and near:
+            last = last_that_holds(lambda travel: reached(travel, 0.0), max(near, key=abs), past, HALVINGS)
+            rows.add(last)
+            yield from (Placed(last, lock, at(last, lock)) for lock in locks if reached(last, lock))
+    for travel in rows:
+        for side in (-1.0, 1.0):
+            tried = sorted((lock for lock in locks if lock * side > 0), key=abs)
+            held = 0.0
+            for lock in tried:
+                if not reached(travel, lock):
+                    last = furthest(travel, held, lock)
+                    yield Placed(travel, last, at(travel, last))
+                    break
+                held = lock
 
 
 def highest(sweep: Sweep, measure: Callable[[Pose], float]) -> Worst:

@@ -4,14 +4,20 @@ Left wheel, axes of `rules`, mm and radians. Nothing here knows of sheets.
 """
 
 from collections.abc import Callable, Sequence
-from itertools import pairwise
-from math import sin
+from math import floor, sin
+from typing import NamedTuple
 
 from rules.corner import Vector
+from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import Hinge, Pose
+from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
 from rules.vectors import cross, dot, minus, size
 
+SLIDE = 25.0
+"""mm each way of the rack that stands in for whatever moves the tie rod; with the wheels straight it does not matter."""
+NEAR, PIVOT_CLOSE = 5.0, 0.002
+"""mm each way that a better inner pivot is looked for beside the sphere's centre, and how closely."""
 PARALLEL = 1e-6
 """Sine of the angle between two arms below which they count as parallel: they would meet hundreds of metres away."""
 
@@ -67,16 +73,31 @@ def _meeting(arms: tuple[Hinge, Hinge], pose: Pose) -> Vector:
     return d * g - h * c, b * h - f * d, b * g - f * c
 
 
-def steepest(sweep: Sweep, measure: Callable[[Pose], float], over: float) -> Worst:
-    """The largest change of a measure between neighbouring places of a straight sweep, in size, brought to `over` mm.
+def stretches(low: float, high: float, length: float) -> list[tuple[float, float]]:
+    """Stretches of a length, one after another from the low end, and one that ends at the high end.
 
-    The place told is the end of the stretch that is farther from ride height. Raises ValueError with one place alone.
+    The whole where it is shorter.
+
+    >>> stretches(-30.0, 40.0, 25.0), stretches(0.0, 20.0, 25.0)
+    ([(-30.0, -5.0), (-5.0, 20.0), (15.0, 40.0)], [(0.0, 20.0)])
     """
-    stretches = []
-    for one, other in pairwise(sweep.placed):
-        change = abs(measure(other.pose) - measure(one.pose)) * over / (other.travel - one.travel)
-        stretches.append((change, max(one.travel, other.travel, key=abs)))
-    change, travel = max(stretches, key=lambda stretch: stretch[0])
+    if high - low <= length:
+        return [(low, high)]
+    starts = [low + length * count for count in range(floor((high - low) / length))]
+    return [*((start, start + length) for start in starts), (high - length, high)]
+
+
+def steepest(places: Sequence[tuple[float, float]], measure: Callable[[float], float]) -> Worst:
+    """The largest change of a measure over one of several stretches of travel, in size.
+
+    measure: of a travel, mm. The place told is the end of that stretch that is farther from ride height.
+
+    >>> found = steepest([(-30.0, -5.0), (-5.0, 20.0)], lambda travel: travel**2)
+    >>> found, found.travel
+    (875.0, -30.0)
+    """
+    changes = [(abs(measure(high) - measure(low)), max(low, high, key=abs)) for low, high in places]
+    change, travel = max(changes, key=lambda pair: pair[0])
     return Worst(change, travel, 0.0)
 
 
@@ -100,11 +121,23 @@ def toe(diameter: float, steer: float) -> float:
     return 2 * diameter * sin(steer)
 
 
-def best_inner_pivot(path: Sequence[Vector], ahead: float) -> tuple[float, float] | None:
-    """Centre, (across, up) mm, of the sphere that best fits the path of the tie rod's outer end, `ahead` being given.
+class InnerPivot(NamedTuple):
+    """Where a tie rod's inner end is put with the wheels straight, mm; how far ahead stays as it is."""
+
+    across: float
+    up: float
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{-self.across:.1f} mm inboard of the tyre centre plane, {self.up:.1f} mm above ground"
+
+
+def best_inner_pivot(path: Sequence[Vector], ahead: float) -> InnerPivot | None:
+    """Centre of the sphere that best fits the path of the tie rod's outer end, `ahead` being given.
 
     path: where that end goes when the wheel is held straight. A rod about this centre follows it most closely, so the
-    wheel steers least. Least squares of |P - C|^2 = r^2, which is linear in C and in k = r^2 - |C|^2; with y, z, q
+    wheel steers little. Least squares of |P - C|^2 = r^2, which is linear in C and in k = r^2 - |C|^2; with y, z, q
     measured from their means over the path k drops out, and of 2 y Cy + 2 z Cz = q, q = |P|^2 - 2 Px Cx, two equations
     are left. None where the path is too straight, or too short, to have a centre.
 
@@ -121,7 +154,7 @@ def best_inner_pivot(path: Sequence[Vector], ahead: float) -> tuple[float, float
     determinant = yy * zz - yz * yz
     if determinant <= STRAIGHT * (yy + zz) ** 2:
         return None
-    return (yq * zz - zq * yz) / determinant, (zq * yy - yq * yz) / determinant
+    return InnerPivot((yq * zz - zq * yz) / determinant, (zq * yy - yq * yz) / determinant)
 
 
 STRAIGHT = 1e-9
@@ -135,3 +168,48 @@ def _from_mean(numbers: Sequence[float]) -> list[float]:
 
 def _products(one: Sequence[float], other: Sequence[float]) -> float:
     return sum(a * b for a, b in zip(one, other, strict=True))
+
+
+def from_inner_pivot(front: FrontEnd, pivot: InnerPivot) -> FrontEnd:
+    """The front end with its tie rod's inner end put elsewhere, wheels straight. It is held there as by a rack.
+
+    Raises CannotReach where the tie rod then does not steer.
+
+    >>> from rules.motion.examples import parallel_arms
+    >>> from_inner_pivot(parallel_arms(), InnerPivot(-300.0, 350.0)).at(0.0, 0.0).inner_end
+    (-120.0, -300.0, 350.0)
+    """
+    linkage = front.linkage
+    assert linkage is not None and linkage.inner is not None
+    inner = (linkage.inner[0], pivot.across, pivot.up)
+    return front.steered(front.upright, Linkage("rack", inner, linkage.centre_line, travel=SLIDE))
+
+
+def least_steering(front: FrontEnd, travels: Sequence[float], near: InnerPivot) -> InnerPivot:
+    """The inner pivot, close by one that is nearly best, from which the wheel's angle changes least over the travels.
+
+    So near to it every angle changes with the pivot's place as along a straight line, and the largest less the least of
+    straight lines has one valley: searched up and down for each place across. Raises CannotReach.
+
+    >>> from rules.motion.examples import parallel_arms
+    >>> best = least_steering(parallel_arms(), [-60.0, -30.0, 0.0, 30.0, 60.0], InnerPivot(-380.3, 360.1))
+    >>> round(best.across, 1), round(best.up, 1)
+    (-380.0, 360.0)
+    """
+
+    def angles_from(across: float, up: float) -> list[float]:
+        moved = from_inner_pivot(front, InnerPivot(near.across + across, near.up + up))
+        return [moved.at(travel, 0.0).steer for travel in travels]
+
+    measured = zip(angles_from(0.0, 0.0), angles_from(1.0, 0.0), angles_from(0.0, 1.0), strict=True)
+    lines = [(here, aside - here, above - here) for here, aside, above in measured]
+
+    def change(across: float, up: float) -> float:
+        angles = [angle + across * per_across + up * per_up for angle, per_across, per_up in lines]
+        return max(angles) - min(angles)
+
+    def best_up(across: float) -> float:
+        return golden(lambda up: change(across, up), -NEAR, NEAR, PIVOT_CLOSE)
+
+    across = golden(lambda across: change(across, best_up(across)), -NEAR, NEAR, PIVOT_CLOSE)
+    return InnerPivot(near.across + across, near.up + best_up(across))

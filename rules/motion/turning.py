@@ -9,11 +9,11 @@ from typing import NamedTuple
 
 from rules.corner import Vector
 from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Pose
+from rules.motion.points import UP, CannotReach, Pose, mirrored
+from rules.motion.search import last_that_holds
 from rules.motion.sweep import Sweep
 from rules.vectors import cross, dot, minus, plus, size, times
 
-UP: Vector = (0.0, 0.0, 1.0)
 LOOKS = 8
 """Places of the lock looked at; no linkage that is built lets go and takes hold again between two of them."""
 STOP_CLOSE = 1e-6
@@ -65,7 +65,7 @@ class Reach(NamedTuple):
 def reach(front: FrontEnd) -> Reach:
     """How far both wheels follow at ride height before two links lie in a line, where the linkage locks or turns back.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> reach(trapezium()).text
     'the whole lock'
     """
@@ -94,17 +94,13 @@ def _last_lock(front: FrontEnd) -> float:
     past = next((place / LOOKS for place in range(1, LOOKS + 1) if not follows(place / LOOKS)), None)
     if past is None:
         return 1.0
-    within = past - 1 / LOOKS
-    for _ in range(40):
-        middle = (within + past) / 2
-        within, past = (middle, past) if follows(middle) else (within, middle)
-    return within
+    return last_that_holds(follows, past - 1 / LOOKS, past)
 
 
 def both_wheels(sweep: Sweep) -> list[Steered]:
     """Both wheels of a left turn, from straight ahead to full lock. sweep: one travel, from full right to full left.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> from rules.motion.sweep import envelope
     >>> [wheels.lock for wheels in both_wheels(envelope(trapezium(), 0.0, 0.0, locks=5))]
     [0.0, 0.5, 1.0]
@@ -184,7 +180,7 @@ def turn_at(steer: float, axis: Vector) -> float:
 def arm(pose: Pose) -> Vector:
     """From the steering axis, square to it, out to the tie-rod end, mm.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> arm(trapezium().at(0.0, 0.0))
     (-144.0, -42.0, 0.0)
     """
@@ -198,7 +194,7 @@ def lever(pose: Pose) -> float:
 
     Arm 144 behind the axis, rod straight across: a pull to the right turns the wheel's front left with 144 mm.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> lever(trapezium().at(0.0, 0.0))
     144.0
     """
@@ -214,7 +210,7 @@ def rod_to_arm(pose: Pose, straight: Pose) -> float:
     wheels straight. Arm 42 in 144 inboard and rod straight across: atan(144 / 42).
 
     >>> from math import degrees
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> straight = trapezium().at(0.0, 0.0)
     >>> round(degrees(rod_to_arm(straight, straight)), 4)
     73.7398
@@ -232,7 +228,7 @@ def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
     The rod keeps its length, so both its ends move alike along it. Rack straight across behind, arm 150 mm: it must
     slide right for a turn to the left.
 
-    >>> from rules.motion.turning_examples import straight_rack
+    >>> from rules.motion.examples import straight_rack
     >>> round(turn_per_slide(straight_rack().linkage, straight_rack().at(0.0, 0.0)) * 150, 9)
     -1.0
     """
@@ -248,7 +244,7 @@ def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
 def outer_per_inner(linkage: Linkage, wheels: Steered) -> float:
     """How much the outer wheel turns about its axis for a little more of the inner one, both positive into the bend.
 
-    >>> from rules.motion.turning_examples import trapezium
+    >>> from rules.motion.examples import trapezium
     >>> outer_per_inner(trapezium().linkage, Steered(0.0, trapezium().at(0.0, 0.0), trapezium().at(0.0, 0.0)))
     1.0
     """
@@ -260,7 +256,7 @@ def outer_per_inner(linkage: Linkage, wheels: Steered) -> float:
 def lift(pose: Pose) -> float:
     """Rise of the body at this wheel, mm: how far the wheel's lowest point would sink if the body were held.
 
-    >>> from rules.motion.turning_examples import leaning
+    >>> from rules.motion.examples import leaning
     >>> round(lift(leaning().at(0.0, 1.0)), 5)
     1.22178
     """
@@ -272,7 +268,7 @@ def lift_rate(pose: Pose) -> float:
 
     By virtual work this is the lever of the weight on the wheel: of an upward force at its lowest point.
 
-    >>> from rules.motion.turning_examples import leaning
+    >>> from rules.motion.examples import leaning
     >>> round(lift_rate(leaning().at(0.0, 1.0)), 4)
     6.8084
     """
@@ -282,7 +278,7 @@ def lift_rate(pose: Pose) -> float:
 def return_lever(linkage: Linkage, wheels: Steered) -> float:
     """Rise of the body at both wheels per turn of the inner one, mm per rad. Positive: the weight returns the wheels.
 
-    >>> from rules.motion.turning_examples import leaning
+    >>> from rules.motion.examples import leaning
     >>> return_lever(leaning().linkage, Steered(0.0, leaning().at(0.0, 0.0), leaning().at(0.0, 0.0)))
     0.0
     """
@@ -298,7 +294,7 @@ def outer_edge_radius(wheels: Steered, wheelbase: float, centre_line: float, tyr
     Ideal angles for 5 m at the middle of the rear axle put the outer wheel at (5.0 + 0.7) m across and 2.6 m ahead:
 
     >>> from math import radians
-    >>> from rules.motion.turning_examples import wheel_turned
+    >>> from rules.motion.examples import wheel_turned
     >>> wheels = Steered(1.0, wheel_turned(radians(31.159305)), wheel_turned(radians(-24.519643)))
     >>> round(outer_edge_radius(wheels, 2600.0, -700.0, 0.0), 1), round(hypot(5700.0, 2600.0), 1)
     (6265.0, 6265.0)
@@ -309,7 +305,7 @@ def outer_edge_radius(wheels: Steered, wheelbase: float, centre_line: float, tyr
 
     x, y, z = wheels.outer.spin
     spin = (x, -y, z)
-    contact = (wheels.outer.contact[0], 2 * centre_line - wheels.outer.contact[1], 0.0)
+    contact = mirrored(wheels.outer.contact, centre_line)
     middle = (centre(wheels.inner.contact, wheels.inner.spin) + centre(contact, spin)) / 2
     edge = plus(contact, times(tyre_width / 2 / hypot(x, y), (spin[0], spin[1], 0.0)))
     return hypot(edge[0] + wheelbase, edge[1] - middle)

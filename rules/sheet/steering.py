@@ -47,6 +47,14 @@ class Steering(Step):
         between=("-500 mm", "500 mm"),
         reading_error="1 mm",
     )
+    tie_rod_end_reach: Mm = ask(
+        "Tie-rod end housing reach",
+        "length",
+        "From the middle of the outer tie-rod joint to the farthest point of its housing or bolt head.",
+        may_be_empty=True,
+        between=("3 mm", "80 mm"),
+        reading_error="1 mm",
+    )
     copied_length: Mm = ask(
         "Arm length, copied",
         "length",

@@ -1,6 +1,9 @@
 """The hub bearing under the load cases: row loads, static safety, life, and the car the hub comes from.
 
 A double row's catalogue load `P = X Fr + Y Fa` is not used anywhere: it holds no tilting moment.
+
+Ratings and donor belong to the hub step, which every build fills in, so they ask for nothing by themselves: until strength is
+asked for nothing here applies, and nothing rests on `part_loads`, which would wait.
 """
 
 from rules.corner import CornerLoads, Margin, Vector

@@ -25,6 +25,7 @@ from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR
 from rules.units import Mm, NewtonMetre, Ratio
 from rules.values.answered import answered
+from rules.values.loads import NOT_ASKED
 from rules.values.upright import caliper_force, factor_of, moment_at, worst
 
 ELASTIC = (
@@ -77,10 +78,23 @@ def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -
     return strength_of(read_grade(mount_bolt_grade), mount_bolt_thread)
 
 
+@value("bolts", formula="strength is asked for, or the hub bolts' engagement or hole is entered", source="none")
+def hub_bolts_begun(strength_asked: bool | None, hub_bolt_engagement: Mm | None, hub_bolt_into: str | None) -> bool:
+    """True once the hub bolts are to be judged; does not apply before.
+
+    >>> hub_bolts_begun(None, 24.0, None)
+    True
+    """
+    # Their grade and places belong to the hub step, which every build fills in: those alone ask for nothing.
+    if strength_asked or hub_bolt_engagement is not None or hub_bolt_into is not None:
+        return True
+    raise NotForThisBuild(NOT_ASKED)
+
+
 @value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
        "bolts' middle, share of the shear, and the caliper's force handed back through the hub", source=ELASTIC)  # fmt: skip
 def hub_bolts_safety(
-    corner_loads: CornerLoads,
+    hub_bolts_begun: bool,
     hub_bolt_strength: BoltStrength,
     mount_bolt_thread: Thread,
     mount_bolts: int,
@@ -88,6 +102,7 @@ def hub_bolts_safety(
     mount_height: Mm | None,
     brake_effective_radius: Mm | None,
     rotor_plane_offset: Mm,
+    part_loads: CornerLoads,
 ) -> Ratio:
     """Factor on proof load of the four hub mounting bolts, preload left out; the thread's root counts in shear.
 
@@ -99,7 +114,7 @@ def hub_bolts_safety(
     >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
     ...     (CaseLoads("rock", none, pull, none, none, none, none),))
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> round(hub_bolts_safety(loads, BoltStrength(830, 940, 1040), thread, 4, 80.0, 90.0, None, 0.0), 3)
+    >>> round(hub_bolts_safety(True, BoltStrength(830, 940, 1040), thread, 4, 80.0, 90.0, None, 0.0, loads), 3)
     6.994
     """
     if mount_bolts != 4:
@@ -110,11 +125,11 @@ def hub_bolts_safety(
     places, thread = hub_bolt_places(mount_width, mount_height), mount_bolt_thread
     area = stress_area(thread.diameter, thread.pitch)
     shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
-    face = corner_loads.places.mount_face
+    face = part_loads.places.mount_face
     factors = []
-    for case in corner_loads.cases:
+    for case in part_loads.cases:
         x, y, z = case.hub_force
-        about_x, about_y, about_z = moment_at(case, corner_loads.places, face)
+        about_x, about_y, about_z = moment_at(case, part_loads.places, face)
         caliper = caliper_force(case, brake_effective_radius)
         prying = caliper * abs(rotor_plane_offset - face[1]) * hypot(1 / (2 * mount_height), 1 / (2 * mount_width))
         pulls = group_pulls(places, max(y, 0.0), -about_x, about_z)

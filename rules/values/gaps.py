@@ -1,10 +1,13 @@
 """Room between parts that turn and parts that do not. Negative: they hit."""
 
-from math import hypot
+from math import hypot, inf
 
 from rules.graph import value
+from rules.motion.solids import Ring
+from rules.motion.sweep import Sweep
 from rules.results import NotForThisBuild, Waits
 from rules.units import Mm
+from rules.values.rub import rim_solid
 
 PLAIN = "geometry of simple solid shapes"
 
@@ -110,6 +113,74 @@ def lower_pivot_rotor_gap(
     if hypot(lower_pivot_ahead, lower_below_spindle) - lower_radius >= rotor_diameter / 2:
         raise NotForThisBuild("the lower pivot's housing sits beyond the rotor's edge")
     return rotor_plane_offset - rotor_working_thickness / 2 - lower_pivot_offset - lower_radius
+
+
+SPINDLE = (0.0, 1.0, 0.0)
+"""Direction of the spindle, wheel straight: what follows turns with the upright, so one place stands for all."""
+
+
+@value("tie-rod end", formula="as entered", source="none")
+def tie_rod_end_radius(tie_rod_end_reach: Mm | None) -> Mm:
+    """Radius of the ball that holds the outer tie-rod joint's housing, mm. Does not apply until its reach is entered.
+
+    >>> tie_rod_end_radius(20.0)
+    20.0
+    """
+    if tie_rod_end_reach is None:
+        raise NotForThisBuild("the reach of the tie-rod end's housing is not entered under steering")
+    return tie_rod_end_reach
+
+
+@value(
+    "tie-rod end",
+    formula="distance of the tie-rod end from the rotor as a plain disc, working thickness thick - housing reach",
+    source=PLAIN,
+)
+def tie_rod_end_rotor_gap(
+    tie_rod_end_radius: Mm,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_above: Mm,
+    rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
+    rotor_diameter: Mm,
+) -> Mm:
+    """Between the rotor and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
+
+    Rotor 280 x 20, its inboard face 50 inboard; joint 120 behind the spindle and 80 inboard, ball of 20: 80 - 50 - 20.
+
+    >>> tie_rod_end_rotor_gap(20.0, -120.0, -80.0, 0.0, -40.0, 20.0, 280.0)
+    10.0
+    """
+    disc = Ring(
+        -inf, rotor_diameter / 2, rotor_working_thickness, rotor_working_thickness
+    )  # hat and hub fill its middle
+    joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
+    return disc.from_point((0.0, rotor_plane_offset, 0.0), SPINDLE, joint) - tie_rod_end_radius
+
+
+@value("tie-rod end", formula="distance of the tie-rod end from the rim - housing reach", source=PLAIN)
+def tie_rod_end_wheel_gap(
+    tie_rod_end_radius: Mm,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_above: Mm,
+    barrel_inside_diameter: Mm,
+    wheel_diameter: Mm,
+    wheel_overall_width: Mm,
+) -> Mm:
+    """Between the rim and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
+
+    Joint in the barrel of 360, 120 behind and 90 below the spindle, so 150 from it, ball of 20: 180 - 150 - 20.
+
+    >>> tie_rod_end_wheel_gap(20.0, -120.0, -60.0, -90.0, 360.0, 381.0, 240.0)
+    10.0
+    """
+    rim = rim_solid(
+        Sweep(()), barrel_inside_diameter, wheel_diameter, wheel_overall_width
+    )  # where it moves is no matter
+    joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
+    return rim.from_point((0.0, 0.0, 0.0), SPINDLE, joint) - tie_rod_end_radius
 
 
 def _plate_gap(which: str, beyond: float, from_face: float, thickness: float | None, housing: float | None) -> float:

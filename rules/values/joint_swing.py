@@ -10,7 +10,7 @@ from rules.motion.sweep import Sweep
 from rules.results import NotForThisBuild, Waits
 from rules.units import Rad
 
-EXACT = "geometry: upright and arm as rigid bodies; rules/motion/joints.py"
+RIGID_BODIES = "geometry: upright and arm as rigid bodies; rules/motion/joints.py"
 SEEN_FROM_ARM = "the bolt moves with the upright, the housing with the arm: the bolt's direction seen from the arm"
 HOUSING = "angle between bolt and housing in every position, the housing square to the bolt at ride but for its set"
 BEST = "set at which the worst angle of the sweep is least, by golden section"
@@ -42,7 +42,7 @@ def joint_angles_begun(
     return True
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=EXACT)
+@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES)
 def upper_joint_swing(
     joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, upper_hinge: Hinge, upper_bolt: str
 ) -> Swing:
@@ -59,7 +59,7 @@ def upper_joint_swing(
     return outer_swing(envelope, upright_points, True, upper_hinge, bolt_direction(upper_bolt, upright_points))
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=EXACT)
+@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES)
 def lower_joint_swing(
     joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, lower_hinge: Hinge, lower_bolt: str
 ) -> Swing:
@@ -76,7 +76,7 @@ def lower_joint_swing(
     return outer_swing(envelope, upright_points, False, lower_hinge, bolt_direction(lower_bolt, upright_points))
 
 
-@value("joint swing", formula=HOUSING, source=EXACT)
+@value("joint swing", formula=HOUSING, source=RIGID_BODIES)
 def upper_joint_angles(upper_joint_swing: Swing, upper_set: Rad | None) -> Angles:
     """What the upper outer joint needs in every position, rad.
 
@@ -86,7 +86,7 @@ def upper_joint_angles(upper_joint_swing: Swing, upper_set: Rad | None) -> Angle
     return upper_joint_swing.angles(upper_set or 0.0)
 
 
-@value("joint swing", formula=HOUSING, source=EXACT)
+@value("joint swing", formula=HOUSING, source=RIGID_BODIES)
 def lower_joint_angles(lower_joint_swing: Swing, lower_set: Rad | None) -> Angles:
     """What the lower outer joint needs in every position, rad.
 
@@ -99,7 +99,7 @@ def lower_joint_angles(lower_joint_swing: Swing, lower_set: Rad | None) -> Angle
 @value(
     "joint swing",
     formula="how far bolt and rod are from square in every position; the rod is free to roll about itself",
-    source=EXACT,
+    source=RIGID_BODIES,
 )
 def tie_rod_outer_angles(
     joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, tie_rod_outer_bolt: str
@@ -122,7 +122,7 @@ def tie_rod_outer_angles(
 @value(
     "joint swing",
     formula="along the rack: angle between rod and rack in every position; else how far bolt and rod are from square",
-    source=EXACT,
+    source=RIGID_BODIES,
 )
 def tie_rod_inner_angles(
     joint_angles_begun: bool,
@@ -153,7 +153,7 @@ def tie_rod_inner_angles(
     return inner_angles(envelope, tie_rod_inner_bolt, bolt_direction(tie_rod_inner_bolt, upright_points))
 
 
-@value("joint swing", formula="largest angle of the sweep", source=EXACT)
+@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
 def upper_joint_angle(upper_joint_angles: Angles) -> Rad:
     """The most the upper outer joint swings, rad; it knows where.
 
@@ -163,7 +163,7 @@ def upper_joint_angle(upper_joint_angles: Angles) -> Rad:
     return upper_joint_angles.worst
 
 
-@value("joint swing", formula="largest angle of the sweep", source=EXACT)
+@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
 def lower_joint_angle(lower_joint_angles: Angles) -> Rad:
     """The most the lower outer joint swings, rad; it knows where.
 
@@ -173,7 +173,7 @@ def lower_joint_angle(lower_joint_angles: Angles) -> Rad:
     return lower_joint_angles.worst
 
 
-@value("joint swing", formula="largest angle of the sweep", source=EXACT)
+@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
 def tie_rod_outer_angle(tie_rod_outer_angles: Angles) -> Rad:
     """The most the tie rod's outer joint swings, rad; it knows where.
 
@@ -183,7 +183,7 @@ def tie_rod_outer_angle(tie_rod_outer_angles: Angles) -> Rad:
     return tie_rod_outer_angles.worst
 
 
-@value("joint swing", formula="largest angle of the sweep", source=EXACT)
+@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
 def tie_rod_inner_angle(tie_rod_inner_angles: Angles) -> Rad:
     """The most the tie rod's inner joint swings, rad; it knows where.
 
@@ -199,7 +199,7 @@ def _best(swing: Swing, bolt: str) -> Clocking:
     return swing.best()
 
 
-@value("joint swing", formula=BEST, source=EXACT)
+@value("joint swing", formula=BEST, source=RIGID_BODIES)
 def upper_best_set(upper_joint_swing: Swing, upper_bolt: str) -> Rad:
     """The upper housing's best clocking, rad, signed like its set; it knows the angle that is left.
 
@@ -212,7 +212,7 @@ def upper_best_set(upper_joint_swing: Swing, upper_bolt: str) -> Rad:
     return _best(upper_joint_swing, upper_bolt)
 
 
-@value("joint swing", formula=BEST, source=EXACT)
+@value("joint swing", formula=BEST, source=RIGID_BODIES)
 def lower_best_set(lower_joint_swing: Swing, lower_bolt: str) -> Rad:
     """The lower housing's best clocking, rad, signed like its set; it knows the angle that is left.
 
@@ -228,7 +228,7 @@ def lower_best_set(lower_joint_swing: Swing, lower_bolt: str) -> Rad:
 @value(
     "joint swing",
     formula="each joint's angles at droop, ride and bump, full right, straight and full left",
-    source=EXACT,
+    source=RIGID_BODIES,
 )
 def joint_table(
     joint_angles_begun: bool,

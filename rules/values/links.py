@@ -1,11 +1,11 @@
 """Where the tie rod takes hold of the upright, and which way the links lie."""
 
 from math import atan, cos, sin, tan
+from typing import NamedTuple
 
-from rules.corner import Vector
 from rules.graph import value
 from rules.motion.points import Hinge
-from rules.results import NotForThisBuild, OutsideRange, Waits
+from rules.results import NotForThisBuild, Waits
 from rules.strength.balance import plane_slopes
 from rules.units import Mm, Rad
 from rules.values.answered import answered
@@ -135,7 +135,7 @@ def tie_rod_sweep_at_ride(
 def _run(outer_offset: float, inner_from_centre: float, track: float) -> float:
     run = outer_offset + track / 2 - inner_from_centre
     if run < 1.0:
-        raise OutsideRange("the tie rod's inner pivot lies outboard of its outer end")
+        raise NotForThisBuild("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
     return run
 
 
@@ -147,18 +147,19 @@ def lower_hinge(
     lower_rear_ahead: Mm | None,
     lower_rear_from_centre: Mm | None,
     lower_rear_height: Mm | None,
-    upper_front_from_centre: Mm | None,
+    travel_begun: bool,
     lower_pivot_ahead: Mm,
+    lower_pivot_offset: Mm,
     track: Mm,
 ) -> Hinge:
     """Inner pivots of the lower arm, mm; without a rear pivot the hinge counts as level and straight ahead.
 
-    >>> lower_hinge(None, 400.0, 330.0, None, None, None, None, 10.0, 1600.0)
+    >>> lower_hinge(None, 400.0, 330.0, None, None, None, True, 10.0, -80.0, 1600.0)
     Hinge(front=(110.0, -400.0, 330.0), rear=(-90.0, -400.0, 330.0), flat=True)
     """
     front = (lower_front_ahead, lower_front_from_centre, lower_front_height)
     rear = (lower_rear_ahead, lower_rear_from_centre, lower_rear_height)
-    return _hinge("lower", front, rear, upper_front_from_centre, lower_pivot_ahead, track)
+    return _hinge("lower", front, rear, (lower_pivot_ahead, lower_pivot_offset), track)
 
 
 @value("links", formula="the arm's inner pivots from the centre line, less half the track", source=GEOMETRY)
@@ -169,18 +170,19 @@ def upper_hinge(
     upper_rear_ahead: Mm | None,
     upper_rear_from_centre: Mm | None,
     upper_rear_height: Mm | None,
-    lower_front_from_centre: Mm | None,
+    travel_begun: bool,
     upper_pivot_ahead: Mm,
+    upper_pivot_offset: Mm,
     track: Mm,
 ) -> Hinge:
     """Inner pivots of the upper arm, mm; without a rear pivot the hinge counts as level and straight ahead.
 
-    >>> upper_hinge(120.0, 400.0, 560.0, -160.0, 410.0, 565.0, None, -15.0, 1600.0)
+    >>> upper_hinge(120.0, 400.0, 560.0, -160.0, 410.0, 565.0, True, -15.0, -120.0, 1600.0)
     Hinge(front=(120.0, -400.0, 560.0), rear=(-160.0, -390.0, 565.0), flat=False)
     """
     front = (upper_front_ahead, upper_front_from_centre, upper_front_height)
     rear = (upper_rear_ahead, upper_rear_from_centre, upper_rear_height)
-    return _hinge("upper", front, rear, lower_front_from_centre, upper_pivot_ahead, track)
+    return _hinge("upper", front, rear, (upper_pivot_ahead, upper_pivot_offset), track)
 
 
 HALF_FLAT_HINGE = 100.0
@@ -188,73 +190,58 @@ HALF_FLAT_HINGE = 100.0
 Place = tuple[float | None, float | None, float | None]
 
 
-def _hinge(arm: str, front: Place, rear: Place, other_arm: float | None, outer_ahead: float, track: float) -> Hinge:
+def _hinge(arm: str, front: Place, rear: Place, outer: tuple[float, float], track: float) -> Hinge:
     ahead, from_centre, height = front
     if from_centre is None or height is None:
-        if other_arm is None and all(part is None for part in (*front, *rear)):
-            raise NotForThisBuild("no inner pivots of the arms are entered, so travel was not judged")
         places = {f"arms.{arm}_front_from_centre": from_centre, f"arms.{arm}_front_height": height}
         raise Waits(*(name for name, part in places.items() if part is None))
+    outer_ahead, outer_offset = outer
     side = from_centre - track / 2
     if ahead is None and all(part is None for part in rear):
         flat_ahead, flat_behind = outer_ahead + HALF_FLAT_HINGE, outer_ahead - HALF_FLAT_HINGE
-        return Hinge((flat_ahead, side, height), (flat_behind, side, height), flat=True)
-    keys = (f"{arm}_front_ahead", f"{arm}_rear_ahead", f"{arm}_rear_from_centre", f"{arm}_rear_height")
-    first, behind, rear_across, rear_up = answered("", "arms", **dict(zip(keys, (ahead, *rear), strict=True)))
-    if first - behind < LEAST_HINGE:
-        raise OutsideRange(f"the {arm} arm's front pivot is not ahead of its rear one; check the two for a swap")
-    return Hinge((first, side, height), (behind, rear_across - track / 2, rear_up))
+        hinge = Hinge((flat_ahead, side, height), (flat_behind, side, height), flat=True)
+    else:
+        keys = (f"{arm}_front_ahead", f"{arm}_rear_ahead", f"{arm}_rear_from_centre", f"{arm}_rear_height")
+        first, behind, rear_across, rear_up = answered("", "arms", **dict(zip(keys, (ahead, *rear), strict=True)))
+        hinge = Hinge((first, side, height), (behind, rear_across - track / 2, rear_up))
+    if slip := hinge_slip(hinge, outer_offset):
+        raise NotForThisBuild(f"the {arm} arm's {slip}; put its pivots right first")
+    return hinge
 
 
 LEAST_HINGE = 10.0
 """mm fore and aft between an arm's inner pivots."""
+LEAST_ARM = 20.0
+"""mm from an arm's inner pivots out to its outer one."""
 
 
-def _guiding_plane(hinge: Hinge | None, outer: Vector, field: str) -> tuple[float, float]:
-    """Slopes of an arm's plane across and along the car."""
-    if hinge is None:
-        raise Waits(f"loads.{field}")
-    return plane_slopes(hinge.front, hinge.rear, outer)
+def hinge_slip(hinge: Hinge, outer_offset: float) -> str:
+    """What of an arm's pivots cannot be so, in words; empty where nothing. outer_offset: mm, outer pivot.
 
-
-@value(
-    "links", formula="as entered, else from the inner pivots: slope of the arm's plane across the car", source=GEOMETRY
-)
-def guiding_arm_slope(
-    arm_slope: Rad | None,
-    spring_on: str,
-    lower_hinge: Hinge | None,
-    upper_hinge: Hinge | None,
-    lower_pivot_ahead: Mm,
-    lower_pivot_offset: Mm,
-    lower_pivot_height: Mm,
-    upper_pivot_ahead: Mm,
-    upper_pivot_offset: Mm,
-    upper_pivot_height: Mm,
-) -> Rad:
-    """Slope of the arm without the spring, seen from the front, outer end higher positive.
-
-    Hinge level at 560 mm, 300 mm inboard of an outer pivot at 590: atan(30 / 300).
-
-    >>> from math import degrees
-    >>> hinge = Hinge((100.0, -420.0, 560.0), (-100.0, -420.0, 560.0))
-    >>> found = guiding_arm_slope(None, "lower arm", None, hinge, 0.0, -80.0, 300.0, 0.0, -120.0, 590.0)
-    >>> round(degrees(found), 4)
-    5.7106
+    >>> hinge_slip(Hinge((-100.0, -400.0, 300.0), (100.0, -400.0, 300.0)), -80.0)
+    'front pivot is not ahead of its rear one'
     """
-    if arm_slope is not None:
-        return arm_slope
-    lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
-    upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
-    hinge, outer = (upper_hinge, upper) if spring_on == "lower arm" else (lower_hinge, lower)
-    return _guiding_plane(hinge, outer, "arm_slope")[0]
+    if hinge.front[0] - hinge.rear[0] < LEAST_HINGE:
+        return "front pivot is not ahead of its rear one"
+    if max(hinge.front[1], hinge.rear[1]) > outer_offset - LEAST_ARM:
+        return "inner pivots do not lie inboard of its outer one"
+    return ""
 
 
-@value(
-    "links", formula="as entered, else from the inner pivots: slope of the arm's plane along the car", source=GEOMETRY
-)
-def guiding_hinge_slope(
-    arm_hinge_slope: Rad | None,
+class ArmPlane(NamedTuple):
+    """The plane of an arm by its slopes, rad: across the car, outer end higher positive; along it, front end higher."""
+
+    across: float
+    along: float
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return "plane through the arm's three pivots"
+
+
+@value("links", formula="plane through the inner and outer pivots of the arm without the spring", source=GEOMETRY)
+def guiding_plane(
     spring_on: str,
     lower_hinge: Hinge | None,
     upper_hinge: Hinge | None,
@@ -264,20 +251,48 @@ def guiding_hinge_slope(
     upper_pivot_ahead: Mm,
     upper_pivot_offset: Mm,
     upper_pivot_height: Mm,
-) -> Rad:
-    """Slope of the plane of the arm without the spring, seen from the side, front end higher positive.
+) -> ArmPlane:
+    """Which way the arm without the spring lies. It can push the upright only in its own plane.
 
-    Front pivot 20 mm higher than the rear one 200 mm behind it, hinge straight ahead: atan(20 / 200).
+    Hinge 300 mm inboard of the outer pivot and 30 mm below it, its front end 20 mm higher in 200: atan 0.1 both ways.
 
     >>> from math import degrees
     >>> hinge = Hinge((100.0, -420.0, 570.0), (-100.0, -420.0, 550.0))
-    >>> found = guiding_hinge_slope(None, "lower arm", None, hinge, 0.0, -80.0, 300.0, 0.0, -120.0, 590.0)
-    >>> round(degrees(found), 4)
-    5.7106
+    >>> plane = guiding_plane("lower arm", None, hinge, 0.0, -80.0, 300.0, 0.0, -120.0, 590.0)
+    >>> round(degrees(plane.across), 4), round(degrees(plane.along), 4)
+    (5.7106, 5.7106)
     """
-    if arm_hinge_slope is not None:
-        return arm_hinge_slope
     lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
     upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
     hinge, outer = (upper_hinge, upper) if spring_on == "lower arm" else (lower_hinge, lower)
-    return _guiding_plane(hinge, outer, "arm_hinge_slope")[1]
+    if hinge is None:
+        raise NotForThisBuild("the inner pivots of the arm without the spring are not known")
+    return ArmPlane(*plane_slopes(hinge.front, hinge.rear, outer))
+
+
+@value("links", formula="as entered, else across the plane through the arm's pivots", source=GEOMETRY)
+def guiding_arm_slope(arm_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
+    """Slope of the arm without the spring, seen from the front, rad, outer end higher positive.
+
+    >>> guiding_arm_slope(None, ArmPlane(0.1, 0.0))
+    0.1
+    """
+    if arm_slope is not None:
+        return arm_slope
+    if guiding_plane is None:
+        raise Waits("loads.arm_slope")
+    return guiding_plane.across
+
+
+@value("links", formula="as entered, else along the plane through the arm's pivots", source=GEOMETRY)
+def guiding_hinge_slope(arm_hinge_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
+    """Slope of the plane of the arm without the spring, seen from the side, rad, front end higher positive.
+
+    >>> guiding_hinge_slope(None, ArmPlane(0.0, 0.1))
+    0.1
+    """
+    if arm_hinge_slope is not None:
+        return arm_hinge_slope
+    if guiding_plane is None:
+        raise Waits("loads.arm_hinge_slope")
+    return guiding_plane.along

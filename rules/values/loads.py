@@ -228,8 +228,10 @@ def lower_pivot_load(corner_loads: CornerLoads) -> Newton:
 
 
 @value("loads", formula="largest pull or push in the tie rod, of all cases", source=BALANCE)
-def tie_rod_load(corner_loads: CornerLoads) -> Newton:
+def tie_rod_load(part_loads: CornerLoads) -> Newton:
     """Pull or push in the tie rod in its worst case, N.
+
+    It rests on `part_loads`, unlike the loads of the pivots, so that the check of the rod's rating waits with it.
 
     >>> from rules.corner import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
@@ -237,7 +239,7 @@ def tie_rod_load(corner_loads: CornerLoads) -> Newton:
     >>> tie_rod_load(CornerLoads(None, (case,)))
     7.0
     """
-    return _worst([case.tie_rod for case in corner_loads.cases])
+    return _worst([case.tie_rod for case in part_loads.cases])
 
 
 def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge | None) -> list[tuple[float, float]]:
@@ -307,20 +309,30 @@ def hub_moment(corner_loads: CornerLoads) -> NewtonMetre:
     return _worst([case.hub_moment for case in corner_loads.cases]) / 1000
 
 
+@value("loads", formula="the tie rod's rating as entered", source="the maker of the rod's end joints")
+def tie_rod_strength(tie_rod_rating: Newton | None) -> Newton:
+    """The rod's rated strength, N. Entered on the step of the loads, so once it is there the rod is to be judged.
+
+    >>> tie_rod_strength(24_000.0)
+    24000.0
+    """
+    if tie_rod_rating is None:
+        raise NotForThisBuild("the tie rod's rating is not entered, so its strength was not judged")
+    return tie_rod_rating
+
+
 @value("loads", formula="tie-rod rating / largest pull or push in the tie rod", source=BALANCE)
-def tie_rod_safety(corner_loads: CornerLoads, tie_rod_rating: Newton | None) -> Ratio:
+def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> Ratio:
     """The rod's rated strength over its worst load.
 
     >>> from rules.corner import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("rock", nought, nought, nought, nought, nought, (2.0, -3.0, 6.0))
-    >>> found = tie_rod_safety(CornerLoads(None, (case,)), 35.0)
+    >>> found = tie_rod_safety(35.0, CornerLoads(None, (case,)))
     >>> float(found), found.case
     (5.0, 'rock')
     """
-    if tie_rod_rating is None:
-        raise NotForThisBuild("the tie rod's rating is not entered, so its strength was not judged")
-    worst = max(corner_loads.cases, key=lambda case: size(case.tie_rod))
+    worst = max(part_loads.cases, key=lambda case: size(case.tie_rod))
     if not size(worst.tie_rod):
         raise NotForThisBuild("the tie rod carries nothing in any case")
-    return Margin(tie_rod_rating / size(worst.tie_rod), worst.case, "rating of the tie rod")
+    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod")

@@ -14,7 +14,6 @@ from rules.values.answered import answered
 
 EXACT = "geometry: every link keeps its length; rules/motion/front_end.py"
 MIRRORED = "both wheels travel alike and the body stays level"
-NO_STEERING = "what moves the tie rods is not chosen under steering, so steering was not judged"
 
 
 @value("motion", formula="as entered under steering", source=EXACT)
@@ -27,14 +26,15 @@ def steering_linkage(
     relay_arm_length: Mm | None,
     stop_angle: Rad | None,
     track: Mm,
+    steering_begun: bool,
 ) -> Linkage:
-    """What moves the left tie rod. Does not apply until it is chosen; then waits for what that kind needs.
+    """What moves the left tie rod. Does not apply while steering is untouched; then waits for what that kind needs.
 
-    >>> steering_linkage("rack", -150.0, 400.0, 380.0, 70.0, None, None, 1600.0).inner
+    >>> steering_linkage("rack", -150.0, 400.0, 380.0, 70.0, None, None, 1600.0, True).inner
     (-150.0, -400.0, 380.0)
     """
     if linkage is None:
-        raise NotForThisBuild(NO_STEERING)
+        raise Waits("steering.linkage")
     if linkage == "one rod across":
         if stop_angle is None:
             raise Waits("steering.stop_angle")
@@ -82,16 +82,18 @@ def steered_upright(
     return replace(upright_points, tie_rod_end=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height))
 
 
-def _with_steering(upright: Upright, arms: tuple[Hinge, Hinge] | None, linkage: Linkage) -> FrontEnd:
+def _with_steering(hung: FrontEnd | None, upright: Upright, linkage: Linkage) -> FrontEnd:
+    if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
+        raise NotForThisBuild("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
     try:
-        return FrontEnd(upright, arms, linkage)
+        return hung.steered(upright, linkage) if hung is not None else FrontEnd(upright, linkage=linkage)
     except CannotReach:
         raise OutsideRange("the tie rod does not steer the wheel: check its two ends") from None
 
 
 @value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT)
 def steered_front(steered_upright: Upright, steering_linkage: Linkage) -> FrontEnd:
-    """The front end at ride height, ready to be turned.
+    """The front end at ride height, ready to be turned. Not for a tie rod that cannot be: that is judged by itself.
 
     A rack 150 mm behind the axle, 60 mm of travel: to turn left it moves to the right.
 
@@ -99,7 +101,13 @@ def steered_front(steered_upright: Upright, steering_linkage: Linkage) -> FrontE
     >>> steered_front(upright, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).full
     -60.0
     """
-    return _with_steering(steered_upright, None, steering_linkage)
+    return _with_steering(None, steered_upright, steering_linkage)
+
+
+def _arms(lower: Hinge, upper: Hinge) -> tuple[Hinge, Hinge]:
+    if upper.front[2] <= lower.front[2]:
+        raise NotForThisBuild("the upper arm's inner pivots do not lie above the lower arm's; put them right first")
+    return lower, upper
 
 
 @value("motion", formula="outer pivots hung on the arms' inner pivots", source=EXACT)
@@ -113,21 +121,20 @@ def hung_front(upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge) 
     >>> round(hung_front(upright, lower, upper).straight(50.0).lower[2], 6)
     350.0
     """
-    return FrontEnd(upright_points, (lower_hinge, upper_hinge))
+    return FrontEnd(upright_points, _arms(lower_hinge, upper_hinge))
 
 
 @value("motion", formula="the front end on its arms, steered", source=EXACT)
-def moving_front(
-    steered_upright: Upright, lower_hinge: Hinge, upper_hinge: Hinge, steering_linkage: Linkage
-) -> FrontEnd:
+def moving_front(steered_upright: Upright, hung_front: FrontEnd, steering_linkage: Linkage) -> FrontEnd:
     """The front end on its arms with its steering, ready to be moved and turned.
 
     >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
     >>> lower, upper = (Hinge((100.0, -450.0, height), (-100.0, -450.0, height)) for height in (300.0, 540.0))
-    >>> moving_front(upright, lower, upper, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
+    >>> rack = Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
+    >>> moving_front(upright, hung_front(upright, lower, upper), rack).text
     "the front end's points, with arms and steering"
     """
-    return _with_steering(steered_upright, (lower_hinge, upper_hinge), steering_linkage)
+    return _with_steering(hung_front, steered_upright, steering_linkage)
 
 
 @value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT)
@@ -149,7 +156,7 @@ def envelope(moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep
     >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
     >>> lower, upper = (Hinge((100.0, -450.0, height), (-100.0, -450.0, height)) for height in (300.0, 540.0))
     >>> rack = Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
-    >>> len(envelope(moving_front(upright, lower, upper, rack), 60.0, 60.0).placed)
+    >>> len(envelope(moving_front(upright, hung_front(upright, lower, upper), rack), 60.0, 60.0).placed)
     81
     """
     return through_travel_and_lock(moving_front, droop_travel, bump_travel)

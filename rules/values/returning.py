@@ -1,6 +1,6 @@
 """What weight, stones and brakes do to steered wheels: lift, camber, return to straight, levers; castor by turning."""
 
-from math import asin, cos, pi, sin
+from math import asin, cos, pi, sin, tan
 
 from rules.corner import Vector
 from rules.graph import value
@@ -12,8 +12,9 @@ from rules.results import NotForThisBuild
 from rules.units import Kg, Mm, Newton, NewtonMetre, Rad
 from rules.values.answered import answered
 from rules.values.motion import EXACT
-from rules.values.self_centring import disc, return_moment_20_deg
+from rules.values.self_centring import return_moment_20_deg
 from rules.values.turning import GEOMETRY, TURN
+from rules.vectors import size, times
 
 VIRTUAL_WORK = "derived: virtual work of the weight on both tyres; no friction, no side force on the tyres"
 
@@ -33,7 +34,7 @@ def least_return_moment(lock_sweep: Sweep, steering_linkage: Linkage, corner_wei
 
     Nought straight ahead, so the least is near it where the moment grows with the lock, as it should.
 
-    >>> from rules.motion.turning_examples import leaning, through_lock
+    >>> from rules.motion.examples import leaning, through_lock
     >>> least_return_moment(through_lock(leaning()), leaning().linkage, 250.0).lock
     0.125
     """
@@ -53,7 +54,7 @@ def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, corner
 
     Inner wheel turned 20 deg: lever 6.8084 mm; the outer a little less far, and its lever a little less.
 
-    >>> from rules.motion.turning_examples import leaning, through_lock
+    >>> from rules.motion.examples import leaning, through_lock
     >>> 0.9 < return_moment_full_lock(through_lock(leaning()), leaning().linkage, 250.0) / (250 * 9.80665 * 0.0136168) < 1
     True
     """
@@ -66,7 +67,7 @@ def rack_force_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, return_mo
 
     Rod 56.847 deg to an arm of 150 mm, lever 125.584 mm, and 2.923 deg to the rack: 10 / 0.125584 x cos 2.923 deg.
 
-    >>> from rules.motion.turning_examples import straight_rack, through_lock
+    >>> from rules.motion.examples import straight_rack, through_lock
     >>> round(rack_force_full_lock(through_lock(straight_rack()), straight_rack().linkage, 10.0), 1)
     79.5
     """
@@ -138,7 +139,7 @@ def return_moment_without_ground_offset(
 def lift_full_lock_inner(lock_sweep: Sweep) -> Mm:
     """Rise of the body at the inner wheel at full lock, mm.
 
-    >>> from rules.motion.turning_examples import leaning, through_lock
+    >>> from rules.motion.examples import leaning, through_lock
     >>> round(lift_full_lock_inner(through_lock(leaning())), 5)
     1.22178
     """
@@ -149,7 +150,7 @@ def lift_full_lock_inner(lock_sweep: Sweep) -> Mm:
 def lift_full_lock_outer(lock_sweep: Sweep) -> Mm:
     """Rise of the body at the outer wheel at full lock, mm. With castor often negative: the body sinks there.
 
-    >>> from rules.motion.turning_examples import leaning, through_lock
+    >>> from rules.motion.examples import leaning, through_lock
     >>> 0 < lift_full_lock_outer(through_lock(leaning())) < 1.22178
     True
     """
@@ -161,7 +162,7 @@ def camber_full_lock_inner(lock_sweep: Sweep) -> Rad:
     """Camber of the inner wheel at full lock, rad, top outboard positive.
 
     >>> from math import degrees
-    >>> from rules.motion.turning_examples import leaning, through_lock
+    >>> from rules.motion.examples import leaning, through_lock
     >>> round(degrees(camber_full_lock_inner(through_lock(leaning()))), 5)
     0.59091
     """
@@ -173,16 +174,18 @@ def camber_full_lock_outer(lock_sweep: Sweep) -> Rad:
     """Camber of the outer wheel at full lock, rad, top outboard positive.
 
     >>> from math import degrees
-    >>> from rules.motion.turning_examples import leaning, through_lock
+    >>> from rules.motion.examples import leaning, through_lock
     >>> 0 < degrees(camber_full_lock_outer(through_lock(leaning()))) < 0.59091
     True
     """
     return lock_sweep.placed[0].pose.camber
 
 
-@value("turning", formula="hub height offset x cos(axis tilt)", source=GEOMETRY)
+@value("turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=GEOMETRY)
 def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
-    """Lever about the steering axis of a rearward force through the wheel centre: a stone, the wheel rolling free, mm.
+    """Lever about the steering axis of a rearward force through the wheel centre, mm: a rock pushes at spindle height.
+
+    The wheel rolls free, so whatever a rock does at the tread reaches the upright through the bearing.
 
     >>> from math import radians
     >>> round(kickback_lever(100.0, radians(60)), 9)
@@ -202,34 +205,34 @@ def braking_lever(ground_offset: Mm, axis_tilt: Rad) -> Mm:
     return ground_offset * cos(axis_tilt)
 
 
-def _camber_turned(steer: float, wheel_centre_height: float, inclination: float, castor: float) -> float:
-    leaning = disc(wheel_centre_height, 0.0, 0.0, inclination, castor)
-    axis: Vector = (leaning.kx, leaning.ky, leaning.kz)
+def _camber_turned(steer: float, inclination: float, castor: float) -> float:
+    lean: Vector = (-tan(castor), -tan(inclination), 1.0)
+    axis = times(1 / size(lean), lean)
     return asin(-spin_at(turn_at(steer, axis), axis)[2])
 
 
 @value("turning", formula="lean of the wheel turned 20 deg seen from above, its front outboard", source=EXACT)
-def camber_turned_20_out(wheel_centre_height: Mm, inclination: Rad, castor: Rad) -> Rad:
+def camber_turned_20_out(inclination: Rad, castor: Rad) -> Rad:
     """Camber on a turn plate with the wheel turned out by 20 deg, rad, top outboard positive.
 
     Without castor the wheel leans alike both ways; turned 19.684588 deg, 0.590912 deg.
 
     >>> from math import degrees, radians
-    >>> round(degrees(camber_turned_20_out(400.0, radians(10), 0.0)), 2)
+    >>> round(degrees(camber_turned_20_out(radians(10), 0.0)), 2)
     0.61
     """
-    return _camber_turned(TURN, wheel_centre_height, inclination, castor)
+    return _camber_turned(TURN, inclination, castor)
 
 
 @value("turning", formula="lean of the wheel turned 20 deg seen from above, its front inboard", source=EXACT)
-def camber_turned_20_in(wheel_centre_height: Mm, inclination: Rad, castor: Rad) -> Rad:
+def camber_turned_20_in(inclination: Rad, castor: Rad) -> Rad:
     """Camber on a turn plate with the wheel turned in by 20 deg, rad, top outboard positive.
 
     >>> from math import degrees, radians
-    >>> round(degrees(camber_turned_20_in(400.0, radians(10), 0.0)), 2)
+    >>> round(degrees(camber_turned_20_in(radians(10), 0.0)), 2)
     0.61
     """
-    return _camber_turned(-TURN, wheel_centre_height, inclination, castor)
+    return _camber_turned(-TURN, inclination, castor)
 
 
 @value(

@@ -10,10 +10,9 @@ from rules.motion.points import Hinge, Pose, Upright
 from rules.motion.solids import Ring, inner_ends, least_gap
 from rules.motion.sweep import Sweep, Worst
 from rules.results import Estimate, OutsideRange, Waits
+from rules.tables.rim_flange import RIM_FLANGE
 from rules.units import Mm
 
-FLANGE = 17.5
-"""mm the rim's flange stands above the rim diameter, all round. From memory: the usual J flange."""
 USUAL_ARM_TUBE, USUAL_TIE_ROD = 38.0, 25.0
 """mm, until measured. Common practice, no source."""
 
@@ -28,7 +27,7 @@ HOUSING = (
 @value(
     "rub",
     formula="section width wide, lip width where it leaves the flange, 45 deg between; from flange edge to outside diameter",
-    source="from memory: the usual flange stands 17.5 mm; a sidewall leans out from the flange by less than 45 deg",
+    source=f"from memory: the usual flange stands {RIM_FLANGE} mm; a sidewall leans out from the flange by less than 45 deg",
 )
 def tyre_solid(
     envelope: Sweep, largest_tyre_diameter: Mm, tyre_section_width: Mm, wheel_diameter: Mm, wheel_overall_width: Mm
@@ -40,7 +39,7 @@ def tyre_solid(
     >>> tyre_solid(Sweep(()), 889.0, 317.5, 381.0, 240.0)
     Ring(inner=208.0, outer=444.5, width=317.5, foot=240.0)
     """
-    inner, outer = wheel_diameter / 2 + FLANGE, largest_tyre_diameter / 2
+    inner, outer = wheel_diameter / 2 + RIM_FLANGE, largest_tyre_diameter / 2
     foot = min(wheel_overall_width, tyre_section_width)
     if outer - inner <= (tyre_section_width - foot) / 2:
         raise OutsideRange(
@@ -51,8 +50,8 @@ def tyre_solid(
 
 @value(
     "rub",
-    formula="overall width wide, from barrel inside diameter / 2 to wheel diameter / 2 + 17.5 mm",
-    source="from memory: the usual flange stands 17.5 mm",
+    formula=f"overall width wide, from barrel inside diameter / 2 to wheel diameter / 2 + {RIM_FLANGE} mm",
+    source=f"from memory: the usual flange stands {RIM_FLANGE} mm",
 )
 def rim_solid(envelope: Sweep, barrel_inside_diameter: Mm, wheel_diameter: Mm, wheel_overall_width: Mm) -> Ring:
     """The rim as a ring round the spindle, mm, once it can be moved; as thick all across as from barrel to flange edge.
@@ -60,31 +59,42 @@ def rim_solid(envelope: Sweep, barrel_inside_diameter: Mm, wheel_diameter: Mm, w
     >>> rim_solid(Sweep(()), 360.0, 381.0, 240.0)
     Ring(inner=180.0, outer=208.0, width=240.0, foot=240.0)
     """
-    return Ring(barrel_inside_diameter / 2, wheel_diameter / 2 + FLANGE, wheel_overall_width, wheel_overall_width)
+    return Ring(barrel_inside_diameter / 2, wheel_diameter / 2 + RIM_FLANGE, wheel_overall_width, wheel_overall_width)
 
 
 def _tube(diameter: float | None, usual: float, field: str) -> float:
     return Estimate(usual, measure=field) if diameter is None else diameter
 
 
+def _arm_tube(arm: str, diameter: float | None, hinge: Hinge) -> float:
+    """Where only the front view is known, the legs are not: one tube straight across stands in for both."""
+    if hinge.flat and diameter is not None:
+        return Estimate(diameter, measure=f"arms.{arm}_front_ahead")
+    return _tube(diameter, USUAL_ARM_TUBE, f"arms.{arm}_tube")
+
+
 @value("rub", formula="as entered, else 38 mm", source=STAND_IN)
-def upper_arm_tube(envelope: Sweep, upper_tube: Mm | None) -> Mm:
+def upper_arm_tube(envelope: Sweep, upper_tube: Mm | None, upper_hinge: Hinge) -> Mm:
     """Outside diameter of the upper arm's tube, mm, once it can be moved. An estimate until measured.
 
-    >>> float(upper_arm_tube(Sweep(()), None))
+    An estimate too where the arm is known from the front only: then nobody has said where its legs run.
+
+    >>> float(upper_arm_tube(Sweep(()), None, Hinge((100.0, -400.0, 300.0), (-100.0, -400.0, 300.0))))
     38.0
     """
-    return _tube(upper_tube, USUAL_ARM_TUBE, "arms.upper_tube")
+    return _arm_tube("upper", upper_tube, upper_hinge)
 
 
 @value("rub", formula="as entered, else 38 mm", source=STAND_IN)
-def lower_arm_tube(envelope: Sweep, lower_tube: Mm | None) -> Mm:
+def lower_arm_tube(envelope: Sweep, lower_tube: Mm | None, lower_hinge: Hinge) -> Mm:
     """Outside diameter of the lower arm's tube, mm, once it can be moved. An estimate until measured.
 
-    >>> float(lower_arm_tube(Sweep(()), None))
+    An estimate too where the arm is known from the front only: then nobody has said where its legs run.
+
+    >>> float(lower_arm_tube(Sweep(()), None, Hinge((100.0, -400.0, 300.0), (-100.0, -400.0, 300.0))))
     38.0
     """
-    return _tube(lower_tube, USUAL_ARM_TUBE, "arms.lower_tube")
+    return _arm_tube("lower", lower_tube, lower_hinge)
 
 
 @value("rub", formula="as entered, else 25 mm", source=STAND_IN)

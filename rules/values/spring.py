@@ -9,7 +9,7 @@ from rules.results import OutsideRange
 from rules.units import Mm, Ratio
 from rules.values.answered import answered
 
-EXACT = "geometry: the shock's end turns with the arm it stands on; rules/motion/shock.py"
+TURNS_WITH_ARM = "geometry: the shock's end turns with the arm it stands on; rules/motion/shock.py"
 
 
 @value("spring", formula="as entered under spring, on the arm the spring acts on", source="geometry")
@@ -47,7 +47,7 @@ def shock_ends(
     return Shock((ahead, across - half, up), (frame_ahead, frame_across - half, frame_up), spring_on)
 
 
-@value("spring", formula="distance between the shock's ends at ride height", source=EXACT)
+@value("spring", formula="distance between the shock's ends at ride height", source=TURNS_WITH_ARM)
 def shock_at_ride(shock_ends: Shock, hung_front: FrontEnd) -> Mm:
     """The shock's length at ride height, eye to eye, mm.
 
@@ -60,7 +60,7 @@ def shock_at_ride(shock_ends: Shock, hung_front: FrontEnd) -> Mm:
     return shock_length(hung_front, shock_ends, 0.0)
 
 
-@value("spring", formula="distance between the shock's ends at full bump, the arm turned", source=EXACT)
+@value("spring", formula="distance between the shock's ends at full bump, the arm turned", source=TURNS_WITH_ARM)
 def shock_at_bump(shock_ends: Shock, hung_front: FrontEnd, travel_reached: Sweep, bump_travel: Mm) -> Mm:
     """The shock's length at full bump, eye to eye, mm.
 
@@ -74,7 +74,7 @@ def shock_at_bump(shock_ends: Shock, hung_front: FrontEnd, travel_reached: Sweep
     return shock_length(hung_front, shock_ends, bump_travel)
 
 
-@value("spring", formula="distance between the shock's ends at full droop, the arm turned", source=EXACT)
+@value("spring", formula="distance between the shock's ends at full droop, the arm turned", source=TURNS_WITH_ARM)
 def shock_at_droop(shock_ends: Shock, hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm) -> Mm:
     """The shock's length at full droop, eye to eye, mm.
 
@@ -87,7 +87,11 @@ def shock_at_droop(shock_ends: Shock, hung_front: FrontEnd, travel_reached: Swee
     return shock_length(hung_front, shock_ends, -droop_travel)
 
 
-@value("spring", formula="how much the shock closes from 1 mm below ride height to 1 mm above, over 2 mm", source=EXACT)
+@value(
+    "spring",
+    formula="how much the shock closes from 1 mm below ride height to 1 mm above, over 2 mm",
+    source=TURNS_WITH_ARM,
+)
 def spring_ratio(shock_ends: Shock, hung_front: FrontEnd) -> Ratio:
     """How far the shock moves for each mm the wheel moves at ride height; minus where it opens as the wheel rises.
 

@@ -1,22 +1,17 @@
-"""What changes as the wheel travels: camber, castor, track, roll centre, and the toe that the tie rod gives it."""
+"""What changes as the wheel travels: camber, castor, track and roll centre."""
 
 from rules.graph import value
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Pose
-from rules.motion.sweep import Sweep, lowest, spread
-from rules.motion.travel import best_inner_pivot, instant_centre, largest_change, steepest, toe
+from rules.motion.front_end import FrontEnd
+from rules.motion.sweep import Sweep, lowest
+from rules.motion.travel import instant_centre, largest_change, steepest, stretches
 from rules.motion.travel import roll_centre_height as height_of_roll_centre
 from rules.results import NotForThisBuild
 from rules.units import Mm, Rad
+from rules.values.motion import EXACT
 
-EXACT = "geometry: every link keeps its length; rules/motion"
 CONSTRUCTION = "geometry: the usual front-view construction, the arms' planes cut through the contact"
-USUAL_TRAVEL = 75.0
-"""mm each way: how far bump steer is usually looked at; from memory."""
-PLACES = 13
 STRETCH = 25.0
 """mm of travel that camber change is told for."""
-HALF_LOCK = 0.5
 
 
 def place(travel: float) -> str:
@@ -75,17 +70,20 @@ def camber_change_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_trave
 
 @value(
     "travel",
-    formula="largest change of camber between neighbouring places of the travel, brought to 25 mm, in size",
+    formula="largest change of camber over 25 mm of travel, in size: every 25 mm from full droop up, and the last 25 mm to "
+    "full bump; over the whole travel where that is less",
     source=EXACT,
 )
-def camber_per_25_mm(travel_reached: Sweep) -> Rad:
+def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm) -> Rad:
     """How fast camber changes where it changes fastest, rad for 25 mm of travel, and where.
 
-    >>> from rules.motion.examples import parallel_sweep
-    >>> round(camber_per_25_mm(parallel_sweep()), 9) + 0.0
+    >>> from rules.motion.examples import parallel_arms, parallel_sweep
+    >>> round(camber_per_25_mm(parallel_arms(), parallel_sweep(), 60.0, 60.0), 9) + 0.0
     0.0
     """
-    return steepest(travel_reached, lambda pose: pose.camber, STRETCH)
+    places = stretches(-droop_travel, bump_travel, STRETCH)
+    camber = {travel: hung_front.straight(travel).camber for stretch in places for travel in stretch}
+    return steepest(places, camber.__getitem__)
 
 
 @value("travel", formula="the castor in the travel that differs most from ride height, less that at ride", source=EXACT)
@@ -231,155 +229,3 @@ def roll_centre_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_travel:
     162.062073
     """
     return _roll_centre(hung_front, -droop_travel, track)
-
-
-def _looked_at(droop: float, bump: float) -> list[float]:
-    """Where bump steer is looked at: 75 mm each way, or the travel entered where that is less."""
-    return spread(-min(USUAL_TRAVEL, droop), min(USUAL_TRAVEL, bump), PLACES)
-
-
-def _steered(front: FrontEnd, travel: float, lock: float = 0.0) -> Pose:
-    try:
-        return front.at(travel, lock)
-    except CannotReach:
-        held = "half lock" if lock else "the wheels straight"
-        raise NotForThisBuild(f"at {place(travel)} and {held} the tie rod does not reach") from None
-
-
-def _steer_spread(front: FrontEnd, droop: float, bump: float, lock: float = 0.0) -> float:
-    steers = [_steered(front, travel, lock).steer for travel in _looked_at(droop, bump)]
-    return max(steers) - min(steers)
-
-
-BUMP_TOE = (
-    "2 x design tyre diameter x sin(largest - least angle of one wheel) over 75 mm each way, or the travel entered "
-    "where that is less"
-)
-
-
-@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT)
-def bump_toe(
-    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
-) -> Mm:
-    """Bump steer: toe change of both wheels together, front against rear across the treads, mm, both wheels moving alike.
-
-    A tie rod level with the level arms, of their length and over their hinge lines, follows the upright.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(bump_toe(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
-    0.0
-    """
-    return toe(design_tyre_diameter, _steer_spread(moving_front, droop_travel, bump_travel))
-
-
-@value(
-    "travel",
-    formula="2 x design tyre diameter x sin(angle) at the highest place looked at for bump toe, toe-in positive",
-    source=EXACT,
-)
-def toe_in_bump(
-    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
-) -> Mm:
-    """Toe of both wheels together at the top of the travel looked at, against ride height, mm: toe-in positive.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(toe_in_bump(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
-    0.0
-    """
-    top = _looked_at(droop_travel, bump_travel)[-1]
-    return toe(design_tyre_diameter, _steered(moving_front, 0.0).steer - _steered(moving_front, top).steer)
-
-
-@value("travel", formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more", source=EXACT)
-def bump_toe_turned(
-    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
-) -> Mm:
-    """Bump steer at half lock, mm: as bump_toe, with the angle of the inner or the outer wheel, whichever moves more.
-
-    Below, the axis leans 25 mm in 250, so at lock the tie rod's end no longer moves level with the arms.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> bump_toe_turned(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0) > 0.0
-    True
-    """
-    spreads = (_steer_spread(moving_front, droop_travel, bump_travel, lock) for lock in (HALF_LOCK, -HALF_LOCK))
-    return toe(design_tyre_diameter, max(spreads))
-
-
-def _best_inner(front: FrontEnd, linkage: Linkage, droop: float, bump: float) -> tuple[float, float]:
-    if linkage.inner is None:
-        raise NotForThisBuild("one rod across has no inner pivot to move")
-    path = [front.straight(travel).tie_rod_end for travel in _looked_at(droop, bump)]
-    found = best_inner_pivot([end for end in path if end is not None], linkage.inner[0])
-    if found is None:
-        raise NotForThisBuild("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
-    return found
-
-
-FIT = (
-    "centre of the sphere that best fits the path of the tie rod's outer end, wheel held straight, over the travel "
-    "that bump toe is looked at; its place ahead kept"
-)
-LEAST_SQUARES = "geometry: linear least squares, rules/motion/travel.py"
-
-
-@value("travel", formula=f"{FIT}; from the centre line", source=LEAST_SQUARES)
-def best_inner_from_centre(
-    moving_front: FrontEnd,
-    travel_reached: Sweep,
-    steering_linkage: Linkage,
-    droop_travel: Mm,
-    bump_travel: Mm,
-    track: Mm,
-) -> Mm:
-    """Where the tie rod's inner pivot would make bump steer least, mm from the centre line; minus lies beyond it.
-
-    Level arms of 300 mm: their hinge line, 380 inboard of the tyre plane, so 420 from the centre of a track of 1600.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> front = parallel_arms()
-    >>> round(best_inner_from_centre(front, parallel_sweep(), front.linkage, 60.0, 60.0, 1600.0), 6)
-    420.0
-    """
-    return _best_inner(moving_front, steering_linkage, droop_travel, bump_travel)[0] + track / 2
-
-
-@value("travel", formula=f"{FIT}; above ground at ride height", source=LEAST_SQUARES)
-def best_inner_height(
-    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: Linkage, droop_travel: Mm, bump_travel: Mm
-) -> Mm:
-    """Where the tie rod's inner pivot would make bump steer least, mm above ground at ride height.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> front = parallel_arms()
-    >>> round(best_inner_height(front, parallel_sweep(), front.linkage, 60.0, 60.0), 6)
-    360.0
-    """
-    return _best_inner(moving_front, steering_linkage, droop_travel, bump_travel)[1]
-
-
-@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT)
-def best_bump_toe(
-    moving_front: FrontEnd,
-    steering_linkage: Linkage,
-    best_inner_from_centre: Mm,
-    best_inner_height: Mm,
-    droop_travel: Mm,
-    bump_travel: Mm,
-    design_tyre_diameter: Mm,
-    track: Mm,
-) -> Mm:
-    """Bump steer that is left with the best inner pivot, mm, as bump_toe.
-
-    >>> from rules.motion.examples import parallel_arms
-    >>> front = parallel_arms()
-    >>> round(best_bump_toe(front, front.linkage, 420.0, 360.0, 60.0, 60.0, 800.0, 1600.0), 6) + 0.0
-    0.0
-    """
-    assert steering_linkage.inner is not None
-    inner = (steering_linkage.inner[0], best_inner_from_centre - track / 2, best_inner_height)
-    try:
-        front = FrontEnd(moving_front.upright, moving_front.arms, Linkage("rack", inner, -track / 2, travel=STRETCH))
-        return toe(design_tyre_diameter, _steer_spread(front, droop_travel, bump_travel))
-    except (CannotReach, NotForThisBuild):
-        raise NotForThisBuild("from the best inner pivot the tie rod would not steer the wheel") from None

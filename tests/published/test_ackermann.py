@@ -5,16 +5,16 @@ textbooks. The trapezium's table is derived: no published example that survives 
 written out and solved here again, and two solvers agreed on it to 12 digits.
 """
 
-from math import atan, cos, degrees, radians, sin, sqrt, tan
+from math import atan, cos, degrees, hypot, radians, sin, sqrt, tan
 
 import pytest
 from scipy.optimize import brentq, minimize_scalar
 
+from rules.motion.examples import through_lock, wheel_turned
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import Upright
-from rules.motion.steering_arm import aim, arm_of, best_arm, errors, root_mean_square
-from rules.motion.turning import ackermann, both_wheels, ideal_outer
-from rules.motion.turning_examples import through_lock
+from rules.motion.steering_arm import Arm, aim, arm_of, best_arm, errors, root_mean_square
+from rules.motion.turning import Steered, ackermann, both_wheels, ideal_outer, outer_edge_radius
 
 TRACK, WHEELBASE, ARM = 1400.0, 2600.0, 150.0
 RULE_OF_THUMB = atan(TRACK / 2 / WHEELBASE)
@@ -27,19 +27,17 @@ def trapezium(inward: float, full: float, arm: float = ARM, track: float = TRACK
     return FrontEnd(upright, linkage=Linkage("one rod across", None, -track / 2, stop=full))
 
 
-def cot(angle: float) -> float:
-    return 1 / tan(radians(angle))
-
-
 # The centre of the bend 5 and 6 m from the middle of the rear axle: tan inner = 2.6 / (R - 0.7), tan outer = 2.6 / (R + 0.7).
 BENDS = [(5.0, 31.159305, 24.519643), (6.0, 26.131001, 21.209226)]
 
 
 @pytest.mark.parametrize(("radius", "inner", "outer"), BENDS)
 def test_the_ideal_angles_meet_at_one_centre(radius: float, inner: float, outer: float) -> None:
-    assert degrees(atan(2.6 / (radius - 0.7))) == pytest.approx(inner, abs=5e-7)
     assert degrees(ideal_outer(radians(inner), 1.4 / 2.6)) == pytest.approx(outer, abs=1e-6)
-    assert cot(outer) - cot(inner) == pytest.approx(0.538462, abs=5e-7)  # 1.4 / 2.6
+    # Both wheels roll about one centre: the outer one, 0.7 further out and 2.6 ahead of the rear axle, goes round it.
+    wheels = Steered(1.0, wheel_turned(radians(inner)), wheel_turned(-radians(outer)))
+    around = hypot(1000 * (radius + 0.7), 2600.0)
+    assert outer_edge_radius(wheels, 2600.0, -700.0, 0.0) == pytest.approx(around, abs=1e-3)
 
 
 @pytest.mark.parametrize(("radius", "inner", "outer"), BENDS)
@@ -66,7 +64,8 @@ def test_the_exact_gear_of_slides_gives_the_ideal_angles(slide: float) -> None:
 
 
 def test_its_angle_in_the_textbook_example_is_12_53_and_not_12_9() -> None:
-    assert degrees(atan(1.2 / (2 * 2.7))) == pytest.approx(12.528808, abs=5e-7)
+    # tan a = c / 2b is an arm that aims at the middle of the rear axle: 0.6 from the centre line, 2.7 behind.
+    assert aim(Arm((0.0, 0.0, 300.0), 150.0, radians(12.528808), -1), -600.0) == pytest.approx(-2700.0, abs=1e-3)
     wrong = radians(12.9)  # printed in one companion to the textbook: tan was taken for arctan
     outer = atan((0.3 * tan(wrong) + 0.1) / 0.3) - wrong
     inner = wrong - atan((0.3 * tan(wrong) - 0.1) / 0.3)
@@ -167,7 +166,9 @@ SERVICE = [(36 + 40 / 60, 31 + 47 / 60, 0.27065), (33.5, 29 + 46 / 60, 0.23762),
 
 @pytest.mark.parametrize(("inner", "outer", "difference"), SERVICE)
 def test_service_figures_as_they_stand(inner: float, outer: float, difference: float) -> None:
-    assert cot(outer) - cot(inner) == pytest.approx(difference, abs=5e-6)
+    # The difference of their cotangents is the ratio of distance between kingpins and wheelbase they would be ideal for.
+    assert degrees(ideal_outer(radians(inner), difference)) == pytest.approx(outer, abs=1e-4)
+    assert ackermann(radians(inner), radians(outer), difference) == pytest.approx(1.0, abs=1e-4)
     assert ideal_outer(radians(inner), 0.5) < radians(outer)
 
 

@@ -39,21 +39,21 @@ CASES = [(10, 6), (10, 0), (0, 6), (12, 10), (8, 4), (10, -3), (15, 12)]
 
 @pytest.mark.parametrize(("inclination", "castor"), CASES)
 def test_both_cambers_are_those_of_a_general_rotation(inclination: float, castor: float) -> None:
-    lean = (400.0, radians(inclination), radians(castor))
+    lean = (radians(inclination), radians(castor))
     assert degrees(camber_turned_20_out(*lean)) == pytest.approx(read(20, inclination, castor), abs=1e-9)
     assert degrees(camber_turned_20_in(*lean)) == pytest.approx(read(-20, inclination, castor), abs=1e-9)
 
 
 @pytest.mark.parametrize(("inclination", "castor"), CASES)
 def test_what_the_plates_read_is_the_castor_to_a_twentieth_part(inclination: float, castor: float) -> None:
-    lean = (400.0, radians(inclination), radians(castor))
+    lean = (radians(inclination), radians(castor))
     found = degrees(castor_by_turning(camber_turned_20_out(*lean), camber_turned_20_in(*lean)))
     assert found == pytest.approx(castor, rel=0.05, abs=1e-9)
 
 
 def test_without_castor_both_cambers_are_alike_and_the_plates_read_nought() -> None:
     # Inclination 10 deg, turned 19.684588 deg on the ground: 0.590912 deg of camber, derived; 20 deg give a little more.
-    lean = (400.0, radians(10), 0.0)
+    lean = (radians(10), 0.0)
     assert camber_turned_20_out(*lean) == pytest.approx(camber_turned_20_in(*lean), abs=1e-12)
     assert 0.590912 < degrees(camber_turned_20_out(*lean)) < 0.62
 

@@ -9,11 +9,12 @@ Left wheel, mm from the centre line: lower arm (350, 330) to (700, 300), upper a
 The wheel stands on the contact, so travel there is told as the contact's rise, which is not quite the wheel centre's.
 """
 
-from math import degrees
+from math import atan, degrees
 
 import numpy as np
 import pytest
 from scipy.optimize import brentq
+from skspatial.objects import Line
 
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import Hinge, Pose, Upright
@@ -98,7 +99,7 @@ def test_axis_through_two_ball_joints() -> None:
     # the axis meets the ground 38.620690 inboard of the contact.
     pose = front(10.0, -15.0).straight(0.0)
     assert degrees(pose.castor) == pytest.approx(4.927110, abs=5e-7)
-    assert degrees(pose.inclination) == pytest.approx(7.853313, abs=5e-7)
+    assert degrees(atan(-pose.axis[1] / pose.axis[2])) == pytest.approx(7.853313, abs=5e-7)  # seen from the front
     assert pose.ground_offset == pytest.approx(38.620690, abs=5e-7)
     meets = np.array(pose.lower) - pose.lower[2] / pose.axis[2] * np.array(pose.axis)
     assert meets == pytest.approx((35.862069, 741.379310 - CONTACT, 0.0), abs=5e-7)
@@ -113,3 +114,12 @@ def test_the_links_are_as_long_as_the_reference_says() -> None:
             spoke = np.subtract(outer, hinge.front)
             assert np.linalg.norm(spoke - spoke * at) == pytest.approx(length, abs=5e-7)
         assert np.linalg.norm(upper - lower) == pytest.approx(292.745623, abs=5e-7)
+
+
+def test_the_instant_centre_is_where_a_geometry_library_has_it() -> None:
+    """scikit-spatial 10: the meeting of two lines; mm from the centre line and the ground. -765.02732240, 425.57377049."""
+    meeting = Line.from_points([700, 300], [350, 330]).intersect_line(Line.from_points([660, 590], [400, 560]))
+    assert meeting == pytest.approx([-765.02732240, 425.57377049], abs=1e-8)
+    found = instant_centre((LOWER, UPPER), front().straight(0.0))
+    assert found is not None
+    assert (found[0] + CONTACT, found[1]) == pytest.approx(tuple(meeting), abs=1e-9)

@@ -58,7 +58,7 @@ MOVING: dict[str, object] = {
     "arms.lower_rear_ahead": "-190 mm", "arms.lower_rear_from_centre": "300 mm", "arms.lower_rear_height": "285 mm",
     "arms.upper_front_ahead": "120 mm", "arms.upper_front_from_centre": "390 mm", "arms.upper_front_height": "512 mm",
     "arms.upper_rear_ahead": "-150 mm", "arms.upper_rear_from_centre": "390 mm", "arms.upper_rear_height": "512 mm",
-    "arms.bump_travel": "110 mm", "arms.droop_travel": "90 mm", "arms.lower_tube": "38 mm", "arms.upper_tube": "32 mm",
+    "arms.bump_travel": "110 mm", "arms.droop_travel": "90 mm", "arms.lower_tube": "25 mm", "arms.upper_tube": "32 mm",
     "arms.tie_rod_tube": "25 mm",
     "joint_angles.upper_bolt": "along the steering axis", "joint_angles.upper_allowed": "28 deg",
     "joint_angles.lower_bolt": "along the steering axis", "joint_angles.lower_allowed": "28 deg",

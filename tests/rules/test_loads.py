@@ -57,6 +57,22 @@ def test_ratings_and_donor_in_the_hub_step_alone_ask_for_nothing(judged: JudgedW
     assert judged({**hub_only, "hub.row_spread": "30 mm"}).verdict == "good"
 
 
+def test_a_tie_rod_rating_entered_waits_for_the_word_to_judge_it(finding: FindingWith) -> None:
+    rated: Changes = {"loads.tie_rod_rating": "30 kN"}
+    waiting = finding("tie-rod-rating", rated)
+    assert waiting.verdict == "waiting" and waiting.waits_for == ("loads.judge_strength",)
+    asked = finding("tie-rod-rating", {**rated, "loads.judge_strength": True})
+    assert asked.verdict == "waiting" and set(asked.waits_for) == set(TIE_ROD)
+    refused = finding("tie-rod-rating", {**rated, "loads.judge_strength": False})
+    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+
+
+@pytest.mark.parametrize("strength", [None, True, False])
+def test_a_tie_rod_without_a_rating_gives_its_own_reason(strength: bool | None, finding: FindingWith) -> None:
+    found = finding("tie-rod-rating", {"loads.judge_strength": strength})
+    assert found.verdict == "not for this build" and found.text.startswith("The tie rod's rating is not entered")
+
+
 @pytest.mark.parametrize("entry", MULTIPLES)
 def test_any_multiple_entered_asks_for_strength(entry: str, judged: JudgedWith) -> None:
     worked = judged({entry: MULTIPLES[entry]}).worked

@@ -12,7 +12,7 @@ from rules.motion_sheet import Section, is_known, sections, where
 
 Judge = Callable[[Mapping[str, object]], Judged]
 Moving = dict[str, object]
-TRAVEL, LOCK, CASTOR, JOINTS, GAPS, SET_UP = range(6)
+TRAVEL, LOCK, RETURN, CASTOR, JOINTS, GAPS, SET_UP = range(7)
 
 
 def travel_row(judged: Judged, first: str) -> tuple[str, ...]:
@@ -116,7 +116,8 @@ def test_a_tie_rod_that_locks_in_travel_is_said_to_at_each_row(judged: Judge, mo
 
 
 def test_without_steering_the_toe_is_not_worked_out_and_says_why(judged: Judge, moving: Moving) -> None:
-    table = sections(judged({**moving, "steering.linkage": None}))[TRAVEL]
+    arms = {name: entry for name, entry in moving.items() if name.startswith("arms.")}
+    table = sections(judged(arms))[TRAVEL]
     assert set(column(table, "Toe (mm)")) == set(column(table, "Toe (deg)")) == {"-"}
     assert any("Toe is not worked out: what moves the tie rods is not chosen" in note for note in table.notes)
     assert column(table, "Camber (deg)")[0] != "-"
@@ -199,6 +200,111 @@ def test_the_rack_and_the_way_it_moves(judged: Judge, moving: Moving) -> None:
 def test_the_last_row_is_full_lock_and_no_row_crowds_it(judged: Judge, moving: Moving) -> None:
     table = sections(judged({**moving, "steering.stop_angle": "30.3 deg"}))[LOCK]
     assert column(table, "Inner wheel (deg)")[-2:] == ["25", "30.3 FULL"]
+
+
+# Return to straight
+
+CASE_A: dict[str, object] = {
+    **FOUR_BAR, "pivots.inclination": "10 deg", "pivots.ground_offset": "50 mm", "steering.copied_angle": "0 deg",
+}  # fmt: skip
+"""Radius 400, inclination 10 deg, ground offset 50 mm, no castor; 250 kg on each wheel; one rod across."""
+
+
+@pytest.mark.parametrize(
+    ("stop", "lift", "camber"),
+    [
+        ("9.846586 deg", 0.311792, 0.148856),
+        ("19.684588 deg", 1.221782, 0.590912),
+        ("29.507215 deg", 2.656485, 1.312819),
+        ("39.311003 deg", 4.502019, 2.292945),
+    ],
+)
+def test_lift_and_camber_of_a_disc_turned_10_to_40_deg(judged: Judge, stop: str, lift: float, camber: float) -> None:
+    """Derived by two routes, exact rotation and lowest point of the disc; the stop is the turn seen from above."""
+    full = sections(judged({**CASE_A, "steering.stop_angle": stop}))[RETURN].rows[-1]
+    assert float(full[1]) == pytest.approx(lift, abs=0.0051)
+    assert float(full[3]) == pytest.approx(camber, abs=0.0051)
+
+
+def energy(steps: list[float], efforts: list[float]) -> float:
+    """Work from nought: an effort that grows in straight lines from row to row."""
+    pairs = zip([0.0, *steps[:-1]], steps, [0.0, *efforts[:-1]], efforts, strict=True)
+    return sum((end - start) * (first + last) / 2 for start, end, first, last in pairs)
+
+
+def test_the_return_moment_lifts_the_weight(judged: Judge) -> None:
+    """Work of the moment over the turn = 250 kg x 9.80665 x both lifts. Near 20 deg two arms of 6.808 mm: 33.4 N m."""
+    judged_sheet = judged({**CASE_A, "steering.stop_angle": "39.311003 deg"})
+    back, lock = sections(judged_sheet)[RETURN], sections(judged_sheet)[LOCK]
+    moments = [float(cell) for cell in column(back, "Return (N m)")]
+    turns = [radians(float(cell)) for cell in column(lock, "Axis turn (deg)")]
+    lifts = sum(float(cell) for cell in back.rows[-1][1:3])
+    assert energy(turns, moments) == pytest.approx(250 * 9.80665 * lifts / 1000, rel=0.01)
+    assert moments[3] == pytest.approx(33.4, rel=0.03)  # the row of 20 deg: outer wheel a little behind
+    assert column(back, "Inner wheel (deg)") == column(lock, "Inner wheel (deg)")
+
+
+def test_the_effort_at_the_rim_lifts_the_weight(judged: Judge, moving: Moving) -> None:
+    """A rack of 50 mm a turn and a rim of 350 mm: the rim goes pi x 350 / 50 = 21.9911 mm for each mm of the rack."""
+    back, lock = (sections(judged(moving))[section] for section in (RETURN, LOCK))
+    rim = [21.9911 * float(cell) / 1000 for cell in column(lock, "Rack (mm)")]
+    lifts = sum(float(cell) for cell in back.rows[-1][1:3])
+    efforts = [float(cell) for cell in column(back, "Rim effort (N)")]
+    assert energy(rim, efforts) == pytest.approx(250 * 9.80665 * lifts / 1000, rel=0.02)
+
+
+def test_an_inch_sheet_has_inches_pounds_and_pound_feet(judged: Judge, moving: Moving) -> None:
+    """1 lbf ft = 1.355818 N m, 1 lbf = 4.448222 N."""
+    metric, inch = (sections(judged({**moving, "units": units}))[RETURN] for units in ("metric", "inch"))
+    for ours, theirs, size in (
+        ("Return (lbf ft)", "Return (N m)", 1.355818),
+        ("Rim effort (lbf)", "Rim effort (N)", 4.448222),
+        ("Lift, inner (in)", "Lift, inner (mm)", 25.4),
+    ):
+        for cell, other in zip(column(inch, ours), column(metric, theirs), strict=True):
+            assert float(cell) * size == pytest.approx(float(other), abs=0.0051 * (1 + size))
+
+
+def test_with_castor_the_inner_wheel_lifts_the_body_and_the_outer_lowers_it(judged: Judge, moving: Moving) -> None:
+    table = sections(judged(moving))[RETURN]
+    assert all(row[1][0] == "+" and row[2][0] == "-" for row in table.rows)
+
+
+def test_what_each_angle_is_worth_stands_below(judged: Judge) -> None:
+    """Case A: 2 x 250 kg x 9.80665 x 6.808417 mm = 33.38 N m, all of it inclination's: an upright axis lifts nothing.
+
+    Without ground offset the lift is by 400 tan 10 deg = 70.5308 mm at the wheel centre: with A = sin 10 cos 10 (1 -
+    cos 20) = 0.010313 and dA = sin 10 cos 10 sin 20 = 0.058490, the arm is 70.5308 dA - 400 A dA / sqrt(1 - A^2) =
+    4.1253 - 0.2413 = 3.8840 mm, and 2 x 2451.6625 N x 3.8840 mm = 19.04 N m.
+    Levers: 50 + 70.5308 = 120.5308 mm at spindle height, 50 mm at the ground, both by cos 10 deg = 0.984808.
+    """
+    below = sections(judged(CASE_A))[RETURN].below
+    assert below == (
+        "Return with both wheels turned 20 deg about their axes: 33.38 N m. With one at nought:",
+        "Castor: without it 33.38 N m.",
+        "Inclination: without it 0 N m.",
+        "Ground offset: without it 19.04 N m.",
+        "Kickback lever, a rock pushes the wheel back at spindle height: 118.7 mm.",
+        "Braking lever, the tyre brakes on the ground with the caliper on the upright: 49.24 mm.",
+    )
+
+
+def test_what_is_not_known_has_no_column_and_its_reason(judged: Judge, moving: Moving) -> None:
+    no_wheel = sections(judged({**moving, "steering.steering_wheel_diameter": None}))[RETURN]
+    assert no_wheel.columns[-1] == "Return (N m)"
+    assert "Rim effort not worked out: enter steering wheel diameter." in no_wheel.notes
+    no_weight = sections(judged({**moving, "job.corner_weight": None}))[RETURN]
+    assert no_weight.columns[-1] == "Camber, outer (deg)"
+    assert any(note.startswith("Return not worked out: enter ") for note in no_weight.notes)
+    assert [line.split()[0] for line in no_weight.below] == ["Kickback", "Braking"]
+    one_rod = sections(judged(CASE_A))[RETURN]
+    assert any(note.startswith("Rim effort not worked out: with one rod across") for note in one_rod.notes)
+
+
+def test_a_return_that_rests_on_an_estimate_says_what_to_measure(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "wheel.offset": None, "wheel.overall_width": None}))[RETURN]
+    assert table.notes[-1] == "Rests on an estimate: measure overall width lip to lip."
+    assert not any("estimate" in note for note in sections(judged(moving))[RETURN].notes)
 
 
 # Castor on turn plates
@@ -332,7 +438,7 @@ def test_a_sheet_with_neither_has_nothing_to_show(judged: Judge, moving: Moving)
     assert is_known(judged(FOUR_BAR))
     assert is_known(judged(FRONT_VIEW))
     left_out = sections(judged({}))
-    for section in (TRAVEL, LOCK, JOINTS, GAPS):
+    for section in (TRAVEL, LOCK, RETURN, JOINTS, GAPS):
         assert left_out[section].missing.startswith("Left out: ") and not left_out[section].rows
     assert left_out[CASTOR].rows and left_out[SET_UP].rows  # these need neither
 
@@ -353,9 +459,10 @@ def test_a_lock_the_linkage_does_not_reach_leaves_the_table_out_and_says_where_i
 ) -> None:
     """A rack that slides further than the arm is long cannot take the tie rod along."""
     locks = {"steering.rack_travel": "280 mm", "steering.stop_angle": None}
-    lock = sections(judged({**moving, **locks}))[LOCK]
-    assert not lock.rows
-    assert "lock" in lock.missing
+    for section in (LOCK, RETURN):
+        table = sections(judged({**moving, **locks}))[section]
+        assert not table.rows
+        assert "the steering locks with the inner wheel at" in table.missing
 
 
 def test_every_row_is_as_wide_as_its_heading(judged: Judge, moving: Moving) -> None:
@@ -372,7 +479,8 @@ def shop_lines(judged: Judged) -> dict[str, Line]:
     return {line.id: line for line in checklist(judged)}
 
 
-MOVES = ("turn.joints", "turn.toe-straight", "turn.toe-turned", "drive.alignment")
+MOVES = ("assemble.upper-arms", "turn.joints", "turn.castor", "turn.toe-straight", "turn.toe-turned", "drive.alignment")
+STEERS = ("assemble.steering-arm", "turn.stop-angle", "turn.free-play")
 
 
 def test_what_moves_is_swung_stopped_and_measured_before_the_first_drive_and_again_after(
@@ -380,9 +488,9 @@ def test_what_moves_is_swung_stopped_and_measured_before_the_first_drive_and_aga
 ) -> None:
     """Hand turning first, then joints, lock and stops, then toe; again after the 5 miles with the re-torque."""
     ids = list(shop_lines(judged(moving)))
-    order = ["turn.one-revolution", "turn.joints", "turn.full-lock", "turn.stops", "turn.stop-angle",
-             "turn.toe-straight", "turn.toe-turned", "drive.yard", "drive.re-torque", "drive.alignment",
-             "drive.strip"]  # fmt: skip
+    order = ["assemble.steering-arm", "assemble.upper-arms", "turn.one-revolution", "turn.joints", "turn.full-lock",
+             "turn.stops", "turn.stop-angle", "turn.free-play", "turn.castor", "turn.toe-straight",
+             "turn.toe-turned", "drive.yard", "drive.re-torque", "drive.alignment", "drive.strip"]  # fmt: skip
     assert [id for id in ids if id in order] == order
 
 
@@ -394,9 +502,19 @@ def test_the_stop_and_the_steps_of_toe_are_in_the_sheets_units(judged: Judge, mo
     assert metric["turn.toe-straight"].target == "as on the motion sheet"
 
 
+def test_left_and_right_are_to_be_alike(judged: Judge, moving: Moving) -> None:
+    """0.5 deg of castor, 1 deg of lock: common practice, no source. 7 deg of free play: student race car rules."""
+    lines = shop_lines(judged(moving))
+    assert (lines["turn.castor"].target, lines["turn.castor"].tolerance) == (
+        "6 deg top rearward", "left and right within 0.5 deg",
+    )  # fmt: skip
+    assert lines["turn.stop-angle"].tolerance == "left and right within 1 deg"
+    assert lines["turn.free-play"].tolerance == "7 deg at most"
+
+
 def test_a_sheet_without_them_asks_for_none_of_it_and_says_they_were_not_judged(judged: Judge) -> None:
     lines = shop_lines(judged({}))
-    assert not lines.keys() & {*MOVES, "turn.stop-angle"}
+    assert not lines.keys() & {*MOVES, *STEERS}
     said = lines["settle.motion"].text
     assert said == "Steering and travel not judged by this sheet: measure on the car, springs out."
 
@@ -406,6 +524,6 @@ def test_one_of_the_two_leaves_the_other_not_judged(judged: Judge, moving: Movin
     assert steering["settle.motion"].text.startswith("Travel not judged by this sheet")
     assert arms["settle.motion"].text.startswith("Steering not judged by this sheet")
     assert set(MOVES) <= steering.keys() & arms.keys()
-    assert "turn.stop-angle" not in arms
+    assert set(STEERS) <= steering.keys() and not set(STEERS) & arms.keys()
     assert arms["turn.toe-straight"].target == ""  # nothing on the motion sheet to compare with
     assert "settle.motion" not in shop_lines(judged(moving))

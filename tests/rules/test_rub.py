@@ -8,7 +8,7 @@ import pytest
 
 from rules.checks import swings
 from rules.judge import Finding, Judged
-from rules.motion.points import Pose
+from rules.motion.points import Hinge, Pose
 from rules.motion.solids import Ring
 from rules.motion.sweep import Placed, Sweep, Worst
 from rules.results import Estimate, Judgement, OutsideRange
@@ -68,12 +68,15 @@ def test_the_rim_is_as_wide_as_the_wheel_lip_to_lip() -> None:
     assert rim_solid(Sweep(()), 360.0, 381.0, 240.0) == Ring(180.0, 208.0, 240.0, 240.0)
 
 
+HINGE = Hinge((100.0, -400.0, 500.0), (-100.0, -400.0, 500.0))
+
+
 def test_a_tube_that_is_not_entered_is_an_estimate_of_the_field_to_measure() -> None:
-    arm, rod = upper_arm_tube(Sweep(()), None), tie_rod_diameter(Sweep(()), None)
+    arm, rod = upper_arm_tube(Sweep(()), None, HINGE), tie_rod_diameter(Sweep(()), None)
     assert isinstance(arm, Estimate) and isinstance(rod, Estimate)
     assert (float(arm), arm.measure) == (38.0, "arms.upper_tube")
     assert (float(rod), rod.measure) == (25.0, "arms.tie_rod_tube")
-    assert not isinstance(upper_arm_tube(Sweep(()), 32.0), Estimate)
+    assert not isinstance(upper_arm_tube(Sweep(()), 32.0, HINGE), Estimate)
 
 
 # --- the gaps
@@ -277,7 +280,8 @@ def test_a_finished_sheet_without_arms_or_steering_is_not_judged_for_rubbing(
     assert finding(check, {}).verdict == "not for this build"
     for step in ("arms", "steering"):
         without = {name: entry for name, entry in moving.items() if not name.startswith(f"{step}.")}
-        assert finding(check, without).verdict == "not for this build"
+        # joint angles are still entered, and cannot be judged without: nothing is passed over
+        assert finding(check, without).verdict == "waiting"
 
 
 @pytest.mark.parametrize("check", CHECKS)
@@ -296,3 +300,12 @@ def test_a_position_that_is_nearest_on_the_outer_wheel_is_said_so(judged: Judged
         places.append(Placed(0.0, lock, pose))
     gap = tyre_tie_rod_gap(Sweep(tuple(places)), 25.0, Ring(208.0, 444.5, 317.5, 240.0))
     assert isinstance(gap, Worst) and gap.lock == -1.0
+
+
+@pytest.mark.parametrize(("arm", "check"), [("lower", "tyre-clears-lower-arm"), ("upper", "tyre-clears-upper-arm")])
+def test_an_arm_known_from_the_front_only_is_never_good(
+    finding: FindingWith, moving: Changes, arm: str, check: str
+) -> None:
+    keys = ("front_ahead", "rear_ahead", "rear_from_centre", "rear_height")
+    found = finding(check, {**moving, **{f"arms.{arm}_{key}": None for key in keys}})
+    assert found.verdict in ("watch", "stop") and f"arms.{arm}_front_ahead" in found.estimated_from

@@ -184,11 +184,33 @@ def test_strength_entered_without_loads_waits_for_the_word_to_judge_it(judged: J
     assert refused.verdict == "not for this build"
 
 
-@pytest.mark.parametrize("check", ["upright-above-hub", "upper-pivot-bolt", "lower-pivot-lug", "wheel-studs"])
+HUB_STEP = ("hub.mount_width", "hub.mount_height", "hub.mount_bolt_grade")
+
+
+def test_what_the_hub_step_says_of_the_hub_bolts_alone_asks_for_nothing(judged: JudgedWith) -> None:
+    result = judged({name: STOUT[name] for name in HUB_STEP})
+    finding = found(result, "hub-bolts")
+    assert finding.verdict == "not for this build" and "strength was not asked for" in finding.text.lower()
+    assert result.verdict == "good"
+
+
+@pytest.mark.parametrize("entry", ["bolts.hub_bolt_engagement", "bolts.hub_bolt_into"])
+def test_hub_bolts_begun_on_the_bolts_step_wait_for_the_word_to_judge_them(judged: JudgedWith, entry: str) -> None:
+    begun = {name: STOUT[name] for name in (*HUB_STEP, entry)}
+    finding = found(judged(begun), "hub-bolts")
+    assert finding.verdict == "waiting" and finding.waits_for == ("loads.judge_strength",)
+    refused = found(judged({**begun, "loads.judge_strength": False}), "hub-bolts")
+    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+
+
+@pytest.mark.parametrize(
+    "check", ["upright-above-hub", "upper-pivot-bolt", "lower-pivot-lug", "wheel-studs", "hub-bolts"]
+)
 def test_a_part_begun_waits_for_its_rest_and_for_the_loads_at_once(judged: JudgedWith, check: str) -> None:
     taken_out = {
         "upright-above-hub": "plate.bore", "upper-pivot-bolt": "bolts.upper_gap",
         "lower-pivot-lug": "bolts.lower_edge_distance", "wheel-studs": "hub.stud_thread",
+        "hub-bolts": "hub.mount_bolt_grade",
     }[check]  # fmt: skip
     begun = {name: entry for name, entry in STOUT.items() if not name.startswith("loads.")} | {taken_out: None}
     finding = found(judged(begun), check)

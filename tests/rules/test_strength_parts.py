@@ -192,7 +192,7 @@ def test_hub_bolts_by_hand() -> None:
     # 180 N m about the fore-and-aft line, over 90 mm: 1000 N on each bolt of a row, up or down; 4000 N up: 1000 N of shear
     # each. At the face, 35 from the bearing, the 4000 N adds 140 N m: (320 000)/(2 x 90) = 1777.8 N
     held = loads(("bump", {}), hub=(0.0, -9000.0, 4000.0), moment=(180_000.0, 0.0, 0.0))
-    found = hub_bolts_safety(held, CLASS_8_8, M12, 4, 80.0, 90.0, None, 0.0)
+    found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, 0.0, held)
     pull, shear = 1777.778 / 84.2664, 1000 / (pi / 4 * 9.85298**2)
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
     assert found.limit == "proof load of a hub bolt"  # type: ignore[attr-defined]
@@ -201,14 +201,14 @@ def test_hub_bolts_by_hand() -> None:
 def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
     # 1200 N m at 100 mm: 12 kN, 21 outboard of the face; each bolt 3 kN of shear; pull 252 000 x hypot(1/180, 1/160)
     braked = loads(("braking", {}), brake=1_200_000.0)
-    found = hub_bolts_safety(braked, CLASS_8_8, M12, 4, 80.0, 90.0, 100.0, -34.0)
+    found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, 100.0, -34.0, braked)
     pull = 252_000 * ((1 / 180) ** 2 + (1 / 160) ** 2) ** 0.5 / 84.2664
     shear = 3000 / (pi / 4 * 9.85298**2)
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
     with pytest.raises(Waits):
-        hub_bolts_safety(braked, CLASS_8_8, M12, 4, 80.0, 90.0, None, -34.0)
+        hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, -34.0, braked)
     with pytest.raises(NotForThisBuild, match="four bolts only"):
-        hub_bolts_safety(braked, CLASS_8_8, M12, 5, 80.0, 90.0, 100.0, -34.0)
+        hub_bolts_safety(True, CLASS_8_8, M12, 5, 80.0, 90.0, 100.0, -34.0, braked)
 
 
 def test_wheel_studs_by_hand() -> None:

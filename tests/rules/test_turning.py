@@ -24,11 +24,11 @@ from rules.checks.turns import (
     tie_rod_over_centre,
 )
 from rules.judge import Finding, Judged
+from rules.motion.examples import leaning, straight_rack, through_lock, trapezium
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Blocked, Placed, Sweep, Worst
 from rules.motion.turning import LockTable, Reach, Turned
-from rules.motion.turning_examples import leaning, straight_rack, through_lock, trapezium
 from rules.results import NotForThisBuild, OutsideRange, Waits
 from rules.trade import trade
 from rules.values.returning import rim_effort
@@ -505,14 +505,27 @@ def test_tie_rod_over_centre_says_where_and_what_it_looked_at(finding: FindingOf
 
 
 @pytest.mark.parametrize(
-    ("stopped_by", "linkage", "verdict"),
+    ("stopped_by", "linkage", "stop_angle", "left", "verdict"),
     [
-        ("upright or arm", "rack", "good"), ("rack", "rack", "good"), ("steering box", "relay rod", "stop"),
-        ("nothing", "rack", "stop"), ("nothing", None, "stop"),
+        ("upright or arm", "rack", FULL, 20.0, "good"),
+        ("upright or arm", "one rod across", FULL, None, "good"),
+        ("rack", "rack", None, None, "good"),
+        ("rack", "rack", FULL, 0.0, "good"),  # the stop entered never touches
+        ("rack", "rack", FULL, 0.01, "watch"),
+        ("rack", "one rod across", FULL, None, "watch"),
+        ("steering box", "relay rod", FULL, 20.0, "stop"),
+        ("nothing", "rack", None, None, "stop"),
+        ("nothing", None, None, None, "stop"),
     ],
-)  # fmt: skip
-def test_steering_stops(stopped_by: str, linkage: str | None, verdict: str) -> None:
-    assert steering_stops(stopped_by, linkage).verdict == verdict
+)
+def test_steering_stops(
+    stopped_by: str, linkage: str | None, stop_angle: float | None, left: float | None, verdict: str
+) -> None:
+    assert steering_stops(True, stopped_by, linkage, stop_angle, left).verdict == verdict
+
+
+def test_a_stop_on_upright_or_arm_waits_for_its_angle(finding: FindingOf) -> None:
+    assert finding("steering-stops", STEERING | {"steering.stop_angle": None}).waits_for == ("steering.stop_angle",)
 
 
 def test_once_a_linkage_is_chosen_its_stop_is_waited_for(finding: FindingOf) -> None:
@@ -602,7 +615,8 @@ def test_a_linkage_that_locks_is_stopped_once_and_the_rest_is_not_judged(judged:
     result = judged(STEERING | changes)
     verdicts = {found.check: found.verdict for found in result.findings if found.check in CHECKS}
     assert verdicts.pop("lock-reached") == "stop"
-    assert verdicts.pop("steering-stops") == "good"
+    angle = (STEERING | changes)["steering.stop_angle"]
+    assert verdicts.pop("steering-stops") == ("waiting" if angle is None else "good")
     assert set(verdicts.values()) == {"not for this build"}
     assert not {name for name in result.worked.broken if name in NUMBERS}
 

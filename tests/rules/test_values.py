@@ -71,6 +71,7 @@ BY_HAND = [
 
 OWN_TESTS = {
     "turning",
+    "tie-rod end",
     "joint swing",
     "rub",
     "travel",

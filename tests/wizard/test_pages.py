@@ -53,3 +53,13 @@ def test_states_in_words_most_urgent_first() -> None:
     assert page_state(page, judged(wrong)).more_words == "stop, 1 left"
     wrong["wheel"]["width"] = "wide"
     assert page_state(page, judged(wrong)).words == "1 to fix"
+
+
+def test_a_page_that_may_be_left_out_says_what_is_left_once_it_is_asked_for() -> None:
+    arms = next(page for page in PAGES if page.key == "arms")
+    begun = document()
+    assert page_state(arms, judged(begun)).words == "optional"
+    begun["arms"] = {"lower_front_from_centre": "12 in", "bump_travel": "4 in"}
+    # lower height; upper place and height; droop
+    assert page_state(arms, judged(begun)).words == "4 left"
+    assert PAGES[first_unfinished(judged(begun))].key == "arms"

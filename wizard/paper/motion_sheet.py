@@ -33,6 +33,8 @@ def as_text(judged: Judged) -> str:
         for note in filter(None, (*section.notes, section.missing)):
             rows += textwrap.wrap(ascii_line(note), WIDTH)
         rows += _text_table(section)
+        for line in section.below:
+            rows += textwrap.wrap(ascii_line(line), WIDTH)
     return "\n".join(row.rstrip() for row in rows) + "\n"
 
 
@@ -80,6 +82,8 @@ def as_markdown(judged: Judged) -> str:
         if section.rows:
             rows += ["", _markdown_row(section.columns), _markdown_row(["---"] * len(section.columns))]
             rows += [_markdown_row([markdown_line(cell) or BLANK for cell in row]) for row in section.rows]
+        if section.below:
+            rows += ["", *(f"- {markdown_line(line)}" for line in section.below)]
     return "\n".join(rows) + "\n"
 
 
@@ -115,7 +119,10 @@ def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
         for note in filter(None, (*section.notes, section.missing)):
             flow.paragraph(note, before=0.5)
         if section.rows:
-            flow.table(_shares(section), section.columns, section.rows, _WRITING)
+            written_in = any("" in row for row in section.rows)
+            flow.table(_shares(section), section.columns, section.rows, _WRITING if written_in else 0.0)
+        for line in section.below:
+            flow.paragraph(line, before=0.5)
     return pages.written()
 
 

@@ -8,7 +8,7 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.margins import Ranked, ranked
+from rules.margins import UNLIKE_KINDS, Ranked, ranked
 from rules.sheet import FIELDS
 from wizard.screens.findings import about_finding, entry_behind
 from wizard.session import Session
@@ -66,11 +66,12 @@ class GivesFirstScreen(Screen[str | None]):
         self.query_one(Items).show(self._items())
 
     def _order(self) -> Content:
-        """What the check of the order says; where nothing is judged, why."""
+        """What the check of the order says, and that close factors are a tie; where nothing is judged, why."""
         found = next(finding for finding in self._session.judged.findings if finding.check == ORDERING)
         told = Content.assemble(verdict(found.verdict), plain(f" {found.text}"))
         change = found.change or self._how_to_ask()
-        return lines(told, plain(change)) if change else told
+        beside = UNLIKE_KINDS if ranked(self._session.judged) else ""
+        return lines(told, *(plain(text) for text in (change, beside) if text))
 
     def _how_to_ask(self) -> str:
         if self._session.judged.sheet.answers.get(ASKING):

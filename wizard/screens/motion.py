@@ -20,6 +20,7 @@ from wizard.widgets.lines import KeyLine
 from wizard.widgets.motion_state import (
     gap_line,
     place_words,
+    return_words,
     state_lines,
     worst_gap,
     worst_line,
@@ -143,7 +144,7 @@ class MotionScreen(Screen[None]):
         """What stays the same while it moves, in the units shown."""
         assert self._front is not None
         self._graphs = graphs(self._front, self._known, self._judged.shown_in)
-        self._worst = worst_line(self._known, self._front, self._judged.shown_in)
+        self._worst = worst_line(self._known, self._judged.shown_in)
 
     @property
     def _roomy(self) -> bool:
@@ -161,7 +162,7 @@ class MotionScreen(Screen[None]):
         near = touches(front, self._place)
         both = self._roomy if self._both is None else self._both
         told = [
-            *state_lines(front, self._place, units, self.size.width),
+            *state_lines(front, self._place, units, self.size.width, return_words(self._known, self._place, units)),
             gap_line(near, units, None if self._pane == GRAPHS else both),
             self._worst,
         ]
@@ -243,11 +244,11 @@ class MotionScreen(Screen[None]):
         """Go where the least gap over all travel and lock is."""
         if self._front is None:
             return
-        worst = worst_gap(self._known)
-        if worst is None:
+        found = worst_gap(self._known)
+        if found is None:
             self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
         else:
-            self._go(Place(worst.travel, worst.lock))
+            self._go(Place(found[0].travel, found[0].lock))
 
     def _may(self, possible: bool, name: str) -> bool:
         if not possible:

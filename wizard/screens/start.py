@@ -126,8 +126,8 @@ def _sheet_item(sheet: Summary) -> Item:
 
 
 def _scratch_sample() -> Path:
-    from sample_sheets import FINISHED, sample
+    from sample_sheets import SHOWN, sample
 
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-")) / f"{FINISHED}.toml"
-    shutil.copyfile(sample(FINISHED), scratch)
+    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-")) / f"{SHOWN}.toml"
+    shutil.copyfile(sample(SHOWN), scratch)
     return scratch

@@ -58,7 +58,12 @@ class FieldPanel(Widget):
 
     def _findings(self) -> list[Content]:
         touched = trade().checks_touched_by(self._shown) if "." in self._shown else ()
-        found = [finding for finding in self._session.judged.findings if finding.check in touched]
+        step = self._shown.partition(".")[0]
+        found = [
+            finding
+            for finding in self._session.judged.findings
+            if finding.check in touched and (finding.verdict != "not for this build" or finding.step == step)
+        ]
         worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
         return [
             Content.assemble(verdict(finding.verdict), plain(f" {finding.title}: {finding.text} {finding.change}"))

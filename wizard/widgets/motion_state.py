@@ -6,17 +6,22 @@ from rules.display import show
 from rules.motion.points import Pose
 from rules.motion.sweep import Worst
 from rules.moving_gaps import NearTouch
-from rules.moving_scene import Moving, Place, touches
+from rules.moving_scene import Moving, Place
 from rules.quantity import Units
+from rules.return_at_lock import return_moment_at
 
-GAPS = tuple(
-    f"{pair}_gap"
-    for pair in (
-        "tyre_upper_arm", "tyre_lower_arm", "tyre_tie_rod", "rim_upper_joint", "rim_lower_joint", "rim_tie_rod",
-    )
-)  # fmt: skip
-"""The values that hold the least gap over all travel and lock."""
+GAPS = {
+    "tyre_upper_arm_gap": "tyre to upper arm",
+    "tyre_lower_arm_gap": "tyre to lower arm",
+    "tyre_tie_rod_gap": "tyre to tie rod",
+    "rim_upper_joint_gap": "rim to upper joint",
+    "rim_lower_joint_gap": "rim to lower joint",
+    "rim_tie_rod_gap": "rim to tie rod",
+}
+"""The values that hold the least gap over all travel and lock, and what each is between."""
 NARROW = 70
+MARGIN = 5
+"""Columns of a line that are not its words: one free on each side, `; ` between and the full stop."""
 
 
 def travel_words(travel: float, units: Units) -> str:
@@ -62,13 +67,15 @@ def wheel_line(name: str, pose: Pose, turned: float | None, units: Units, width:
     )
 
 
-def state_lines(front: Moving, place: Place, units: Units, width: int) -> list[str]:
-    """Place and toe, then a line for each wheel."""
+def state_lines(front: Moving, place: Place, units: Units, width: int, returning: str = "") -> list[str]:
+    """Place and toe, then a line for each wheel. returning: what else the first line says where there is room."""
     left, right = front.corners(place)
     first = place_words(place, front, units)
     first = first[:1].upper() + first[1:]
     if front.steers:
         first += f"; {toe_words(place, left, right, units)}"
+    if returning and len(first) + len(returning) + MARGIN <= width:
+        first += f"; {returning}"
     if not place.lock:
         return [first + ".", wheel_line("both wheels", left, None, units, width), ""]
     bend = 1 if place.lock > 0 else -1
@@ -76,6 +83,16 @@ def state_lines(front: Moving, place: Place, units: Units, width: int) -> list[s
     turned = (bend * left.steer, -bend * right.steer)
     wheels = zip(names, (left, right), turned, strict=True)
     return [first + ".", *(wheel_line(name, pose, angle, units, width) for name, pose, angle in wheels)]
+
+
+def return_words(known: Mapping[str, object], place: Place, units: Units) -> str:
+    """With what the weight returns the wheels from the present lock, at ride height; empty straight ahead or unknown."""
+    moment = return_moment_at(known, abs(place.lock)) if place.lock else None
+    if moment is None:
+        return ""
+    what = "returns the wheels" if moment >= 0 else "turns them further"
+    where = " at ride" if place.travel else ""
+    return f"weight {what} with {show(abs(moment), 'N m', units)}{where}"
 
 
 def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both: bool | None) -> str:
@@ -92,19 +109,19 @@ def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both
     return f"Gap now {show(touch.gap, 'mm', units)}, {touch.between}, {wheel}{seen}."
 
 
-def worst_gap(known: Mapping[str, object]) -> Worst | None:
-    """The least gap over all travel and lock, which knows where it is; None where none is worked out."""
-    return min((gap for name in GAPS if isinstance(gap := known.get(name), Worst)), default=None)
+def worst_gap(known: Mapping[str, object]) -> tuple[Worst, str] | None:
+    """The least gap over all travel and lock, which knows where it is, and what it is between; None while not known."""
+    gaps = [(gap, between) for name, between in GAPS.items() if isinstance(gap := known.get(name), Worst)]
+    return min(gaps, key=lambda pair: pair[0], default=None)
 
 
-def worst_line(known: Mapping[str, object], front: Moving, units: Units) -> str:
+def worst_line(known: Mapping[str, object], units: Units) -> str:
     """The least gap over all travel and lock, what it is between, and where; empty where none is worked out."""
-    worst = worst_gap(known)
-    if worst is None:
+    found = worst_gap(known)
+    if found is None:
         return ""
-    touch, _ = touches(front, Place(worst.travel, worst.lock))
-    between = f", {touch.between}" if touch is not None else ""
+    worst, between = found
     where = travel_words(worst.travel, units)
     if worst.lock:
         where += f", {lock_words(worst.lock)}, {'inner' if worst.lock > 0 else 'outer'} wheel"
-    return f"Worst gap {show(worst, 'mm', units)}{between}: {where}."
+    return f"Worst gap {show(worst, 'mm', units)}, {between}: {where}."

@@ -4,6 +4,7 @@ The outside check is scipy: the upright as a free rigid body, six unknowns, solv
 its links alone. It shares nothing with the engine but the points at ride height.
 """
 
+from dataclasses import replace
 from itertools import pairwise
 from math import acos, asin, cos, degrees, dist, isclose, pi, radians, sin
 from typing import Any
@@ -19,7 +20,7 @@ from scipy.spatial.transform import Rotation
 from rules.motion.circle import Circle, hinged
 from rules.motion.examples import meeting_arms, parallel_arms
 from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Hinge, Pose, Upright
+from rules.motion.points import CannotReach, Hinge, Pose, Upright, mirrored
 from rules.motion.sweep import Worst, envelope, highest, lowest, spread, straight_sweep
 
 Point = tuple[float, float, float]
@@ -295,23 +296,71 @@ def test_the_right_wheel_built_of_its_own_points_is_the_left_ones_mirror_image_a
     was = mirror(INNER)
     now = (was[0], was[1] + lock * front.full, was[2])  # one rack: its other end moves the same way
     right = closed_by_scipy(upright, arms, (was, now), height, travel)  # type: ignore[arg-type]
-    pose = front.mirrored(front.at(travel, -lock))
+    pose = front.at(travel, -lock)
     for name in ("lower", "upper", "wheel_centre", "tie_rod_end"):
-        assert getattr(pose, name) == pytest.approx(tuple(right[name]), abs=1e-6), name
-    assert pose.inner_end == pytest.approx(now, abs=1e-9)
-    assert pose.turn == -front.at(travel, -lock).turn
+        assert mirrored(getattr(pose, name), CENTRE_LINE) == pytest.approx(tuple(right[name]), abs=1e-6), name
+    assert pose.inner_end is not None
+    assert mirrored(pose.inner_end, CENTRE_LINE) == pytest.approx(now, abs=1e-9)
     # scipy's spin axis began pointing left; the engine's points outboard, to the right
-    assert pose.spin == pytest.approx(tuple(-right["spin"]), abs=1e-9)
+    assert (pose.spin[0], -pose.spin[1], pose.spin[2]) == pytest.approx(tuple(-right["spin"]), abs=1e-9)
 
 
-@pytest.mark.parametrize("linkage", [RACK, RELAY, ONE_ROD], ids=lambda linkage: linkage.how)
-def test_mirrored_twice_is_itself(linkage: Linkage) -> None:
-    front = built(linkage)
-    pose = front.at(35.0, 0.7)
-    again = front.mirrored(front.mirrored(pose))
-    for one, other in zip(pose, again, strict=True):
-        assert one == pytest.approx(other, abs=1e-9)
-    assert front.mirrored(pose).lower != pose.lower
+def test_a_point_and_its_mirror_image_are_as_far_from_the_centre_line() -> None:
+    # 240 outboard of a line 800 inboard of the tyre plane is y = -560; 240 beyond it is y = -1040.
+    assert mirrored((5.0, -560.0, 30.0), CENTRE_LINE) == (5.0, -1040.0, 30.0)
+    assert mirrored((5.0, -1040.0, 30.0), CENTRE_LINE) == (5.0, -560.0, 30.0)
+
+
+def test_a_corner_steered_otherwise_is_as_if_built_so() -> None:
+    front = built()
+    front.held(60.0)  # found before, and kept
+    steered, anew = front.steered(UPRIGHT, RELAY), built(RELAY)
+    for travel, lock in ((0.0, 1.0), (60.0, -0.5), (-40.0, 0.3)):
+        for one, other in zip(steered.at(travel, lock), anew.at(travel, lock), strict=True):
+            assert one == pytest.approx(other, abs=1e-12)
+    assert front.at(60.0, 0.5).steer != pytest.approx(steered.at(60.0, 0.5).steer)
+    with pytest.raises(CannotReach):  # a rod straight fore and aft from the axis' own plane steers nothing
+        front.steered(replace(UPRIGHT, tie_rod_end=UPRIGHT.lower), RACK)
+
+
+STOPPED = Linkage("rack", RACK.inner, RACK.centre_line, travel=70.0, stop=radians(28))
+
+
+def test_a_stop_on_the_upright_holds_the_wheels_turn_at_every_travel() -> None:
+    front = built(STOPPED)
+    turn = front.at(0.0, 1.0).turn
+    assert degrees(front.at(0.0, 1.0).steer) == pytest.approx(28.0, abs=1e-9)
+    for travel in (-60.0, 40.0, 90.0):
+        inner = front.at(travel, 1.0)
+        assert inner.turn == pytest.approx(turn, abs=1e-9)
+        # the other wheel stands at the same place of the rack
+        assert front.at(travel, -1.0).inner_end[1] - RACK.inner[1] == pytest.approx(RACK.inner[1] - inner.inner_end[1])
+        assert dist(inner.tie_rod_end, inner.inner_end) == pytest.approx(
+            dist(UPRIGHT.tie_rod_end, RACK.inner), abs=1e-9
+        )
+
+
+def test_with_the_rack_held_the_wheel_turns_with_the_travel() -> None:
+    front = built(STOPPED)
+    held = front.rack_held(90.0, 1.0)
+    assert held.inner_end == pytest.approx(front.at(0.0, 1.0).inner_end)
+    assert held.turn != pytest.approx(front.at(90.0, 1.0).turn, abs=1e-4)
+
+
+def test_the_racks_own_end_comes_first_where_it_does() -> None:
+    short = Linkage("rack", RACK.inner, RACK.centre_line, travel=20.0, stop=radians(28))
+    for travel in (-60.0, 0.0, 90.0):
+        assert abs(built(short).at(travel, 1.0).inner_end[1] - RACK.inner[1]) == pytest.approx(20.0)
+
+
+def test_a_lock_out_of_reach_leaves_the_last_place_before_it_in_the_sweep() -> None:
+    far = built(Linkage("rack", RACK.inner, RACK.centre_line, travel=400.0))
+    swept = envelope(far, 0.0, 0.0)
+    last = max(placed.lock for placed in swept.placed)
+    assert last < min(blocked.lock for blocked in swept.blocked if blocked.lock > 0)
+    far.at(0.0, last)
+    with pytest.raises(CannotReach):
+        far.at(0.0, last + 1e-4)
 
 
 # --- steering --------------------------------------------------------------------------------------------------------
@@ -371,10 +420,11 @@ def test_one_rod_joins_both_steering_arms_at_its_own_length() -> None:
     assert front.at(0.0, 1.0).steer == pytest.approx(radians(28), abs=1e-9)
     for travel in (-60.0, 0.0, 80.0):
         for lock in (0.0, 0.4, 1.0):
-            left, right = front.at(travel, lock), front.mirrored(front.at(travel, -lock))
+            left, right = front.at(travel, lock), front.at(travel, -lock)
             assert left.tie_rod_end is not None and right.tie_rod_end is not None
-            assert dist(left.tie_rod_end, right.tie_rod_end) == pytest.approx(2 * (-140.0 + 800.0), abs=1e-9)
-            assert left.inner_end == pytest.approx(right.tie_rod_end, abs=1e-9)
+            other_end = mirrored(right.tie_rod_end, CENTRE_LINE)
+            assert dist(left.tie_rod_end, other_end) == pytest.approx(2 * (-140.0 + 800.0), abs=1e-9)
+            assert left.inner_end == pytest.approx(other_end, abs=1e-9)
 
 
 @settings(max_examples=30, deadline=None)
@@ -455,7 +505,7 @@ def test_at_ride_the_pose_reads_what_the_points_say() -> None:
     # meets the ground 280 x 45/260 = 48.4615 further out, 26.5385 inboard of the contact.
     pose = built().at(0.0, 0.0)
     assert degrees(pose.castor) == pytest.approx(6.1466, abs=1e-4)  # 28/260 = 0.1076923, its arctangent
-    assert degrees(pose.inclination) == pytest.approx(9.8194, abs=1e-4)  # 45/260 = 0.1730769, its arctangent
+    assert -pose.axis[1] / pose.axis[2] == pytest.approx(0.1730769, abs=1e-7)  # 45/260
     assert pose.ground_offset == pytest.approx(26.5385, abs=1e-4)
     assert (pose.camber, pose.turn) == pytest.approx((0.0, 0.0), abs=1e-12)
     assert pose.contact == pytest.approx((0.0, 0.0, 0.0), abs=1e-9)
@@ -470,9 +520,10 @@ def test_a_wheel_leaning_outboard_at_the_top_has_plus_camber() -> None:
 def test_a_sweep_lists_what_it_cannot_reach_and_names_the_worst_place() -> None:
     front = built()
     swept = straight_sweep(front, 900.0, 100.0)
-    assert {blocked.travel for blocked in swept.blocked} | {placed.travel for placed in swept.placed} == set(
-        spread(-900.0, 100.0, 9)
-    )
+    reached = {placed.travel for placed in swept.placed}
+    assert {blocked.travel for blocked in swept.blocked} | reached >= set(spread(-900.0, 100.0, 9))
+    # and the last place before the arms lock
+    assert min(reached) == pytest.approx(max(blocked.locks_at for blocked in swept.blocked), abs=1e-3)
     assert all(-900.0 < blocked.locks_at < 0.0 for blocked in swept.blocked) and swept.blocked
     assert "out of reach" in swept.text
     whole = envelope(front, 50.0, 100.0)

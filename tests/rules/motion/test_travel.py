@@ -6,15 +6,25 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy.optimize import least_squares
+from scipy.optimize import least_squares, minimize
 from scipy.spatial.transform import Rotation
 
 from rules.motion.examples import meeting_arms, parallel_arms, shock_half_way
 from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import Hinge, Upright
+from rules.motion.points import CannotReach, Hinge, Upright
 from rules.motion.shock import Shock, shock_length, shock_ratio
 from rules.motion.sweep import Placed, Sweep
-from rules.motion.travel import best_inner_pivot, instant_centre, largest_change, roll_centre_height, steepest, toe
+from rules.motion.travel import (
+    InnerPivot,
+    best_inner_pivot,
+    instant_centre,
+    largest_change,
+    least_steering,
+    roll_centre_height,
+    steepest,
+    stretches,
+    toe,
+)
 
 UPRIGHT = Upright((12.0, -75.0, 280.0), (-16.0, -120.0, 540.0), (0.0, 0.0, 400.0), (-125.0, -140.0, 350.0))
 LOWER = Hinge((170.0, -490.0, 300.0), (-190.0, -510.0, 285.0))
@@ -87,14 +97,24 @@ def swept(*pairs: tuple[float, float]) -> Sweep:
     return Sweep(tuple(Placed(travel, 0.0, ride._replace(wheel_centre=(0, 0, height))) for travel, height in pairs))
 
 
-def test_the_steepest_stretch_is_found_and_told_for_the_length_asked() -> None:
-    # 3 in 50, 2 in 20, 1 in 30: the second is the steepest, 2 x 25 / 20.
-    found = steepest(swept((-50, 3), (0, 0), (20, -2), (50, -3)), lambda pose: pose.wheel_centre[2], 25.0)
-    assert (found, found.travel) == (2.5, 20)
-    down = steepest(swept((-50, 30), (0, 0), (20, -2)), lambda pose: pose.wheel_centre[2], 25.0)
-    assert (down, down.travel) == (15.0, -50)
+def test_stretches_reach_both_ends_and_are_as_long_as_asked() -> None:
+    # 200 mm is eight of 25; 210 is eight and one more that ends at the top; 20 is less than one.
+    assert stretches(-90.0, 110.0, 25.0)[0] == (-90.0, -65.0) and stretches(-90.0, 110.0, 25.0)[-1] == (85.0, 110.0)
+    assert len(set(stretches(-90.0, 110.0, 25.0))) == 8
+    assert stretches(-90.0, 120.0, 25.0)[-2:] == [(85.0, 110.0), (95.0, 120.0)]
+    assert stretches(0.0, 25.0, 25.0) == [(0.0, 25.0)]
+    assert stretches(-8.0, 12.0, 25.0) == [(-8.0, 12.0)]
+
+
+def test_the_steepest_stretch_is_found_and_told_by_its_far_end() -> None:
+    # Heights 3, 0, 2, 1 at -50, -25, 0, 25: changes of 3, 2 and 1.
+    heights = {-50.0: 3.0, -25.0: 0.0, 0.0: 2.0, 25.0: 1.0}
+    found = steepest([(-50.0, -25.0), (-25.0, 0.0), (0.0, 25.0)], heights.__getitem__)
+    assert (found, found.travel) == (3.0, -50.0)
+    rising = steepest([(-25.0, 0.0), (0.0, 25.0)], {**heights, 25.0: 9.0}.__getitem__)
+    assert (rising, rising.travel) == (7.0, 25.0)
     with pytest.raises(ValueError, match="empty"):
-        steepest(swept((0, 0)), lambda pose: pose.wheel_centre[2], 25.0)
+        steepest([], heights.__getitem__)
 
 
 def test_the_largest_change_keeps_its_sign_and_its_place() -> None:
@@ -190,6 +210,33 @@ def test_a_rod_from_the_best_pivot_steers_less_than_one_from_beside_it() -> None
     assert best < 0.05
     for aside, up in ((10, 0), (-10, 0), (0, 10), (0, -10)):
         assert steered(found[0] + aside, found[1] + up) > 2 * best
+
+
+def test_the_refined_inner_pivot_steers_as_little_as_scipy_can_make_it() -> None:
+    front = askew()
+    travels = list(np.linspace(-75, 75, 13))
+    ends = [front.straight(travel).tie_rod_end for travel in travels]
+    fitted = best_inner_pivot([end for end in ends if end is not None], -140.0)
+    assert fitted is not None
+
+    def changes(pivot: np.ndarray) -> float:
+        """Millionths of a radian."""
+        rack = Linkage("rack", (-140.0, float(pivot[0]), float(pivot[1])), -800.0, travel=60.0)
+        moved = FrontEnd(UPRIGHT, (LOWER, UPPER), rack)
+        found = [moved.at(travel, 0.0).steer for travel in travels]
+        return 1e6 * (max(found) - min(found))
+
+    least = minimize(changes, fitted, method="Nelder-Mead", options={"xatol": 1e-7, "fatol": 1e-6})
+    found = least_steering(front, travels, fitted)
+    assert changes(np.array(found)) == pytest.approx(least.fun, abs=1.0)  # 0.002 mm of toe
+    assert changes(np.array(fitted)) > 1.1 * least.fun  # the sphere's own centre is close by, and not the best
+    assert found == pytest.approx(least.x, abs=0.01)
+
+
+def test_a_pivot_from_which_the_rod_does_not_follow_is_refused() -> None:
+    # The parallel arms' outer end goes 60 up and down, 36 from this pivot: a rod of 36 does not reach.
+    with pytest.raises(CannotReach):
+        least_steering(parallel_arms(), [-60.0, 0.0, 60.0], InnerPivot(-110.0, 340.0))
 
 
 # --- shock -----------------------------------------------------------------------------------------------------------

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
+from rules.motion.examples import straight_rack, through_lock, trapezium, wheel_turned
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import CannotReach, Pose, Upright
 from rules.motion.steering_arm import aim, arm_of, axis_of, best_arm, errors, outer_turn, root_mean_square
@@ -37,7 +38,6 @@ from rules.motion.turning import (
     turn_at,
     turn_per_slide,
 )
-from rules.motion.turning_examples import straight_rack, through_lock, trapezium, wheel_turned
 from rules.values.self_centring import Disc
 
 LOWER, UPPER, CENTRE = np.array([13.1, -73.5, 275.0]), np.array([-13.6, -118.4, 529.7]), np.array([0.0, 0.0, 400.0])

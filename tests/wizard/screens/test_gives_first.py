@@ -55,6 +55,7 @@ def test_the_weakest_part_stands_first_with_its_word(
     assert rows[0].split()[:2] == ["stop", "plate"]
     assert "░" in rows[0] and " x  steering s" in rows[0]
     assert "Worst case: steering stop; yield at the lower hub bolts." in text
+    assert "(rating, proof, yield): close ones are a tie." in " ".join(text.split())
     assert "Esc back" in text.splitlines()[-1]
 
 
@@ -68,7 +69,7 @@ def test_where_strength_is_not_judged_it_says_so(sheet: Path, drive: Drive, text
     async def act(pilot: Pilot[None]) -> None:
         closed = await opened(pilot)
         text = text_of(pilot.app)  # type: ignore[arg-type]
-        assert "not for this build" in text and "█" not in text
+        assert "not for this build" in text and "█" not in text and "a tie" not in text
         assert "answer yes to “Judge the strength”" in text
         await pilot.press("enter", "f5", "f6")
         assert isinstance(pilot.app.screen, GivesFirstScreen)

@@ -13,7 +13,15 @@ from rules.moving_gaps import NearTouch
 from rules.moving_scene import RIDE, Moving, Place, moving
 from rules.quantity import Units
 from rules.sheet import read_sheet
-from wizard.widgets.motion_state import gap_line, place_words, state_lines, travel_words, worst_gap, worst_line
+from wizard.widgets.motion_state import (
+    gap_line,
+    place_words,
+    return_words,
+    state_lines,
+    travel_words,
+    worst_gap,
+    worst_line,
+)
 
 MADE = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
 MOVING: Mapping[str, object] = MADE["MOVING"]
@@ -101,6 +109,56 @@ def test_wheel_lines_fit(front: Moving, width: int, place: Place, units: Units) 
     assert all(len(line) <= width for line in lines[1:])
 
 
+def test_what_returns_the_wheels_is_that_of_full_lock_both_ways() -> None:
+    facts = known(MOVING)
+    full = facts["return_moment_full_lock"]
+    assert isinstance(full, float)
+    words = f"weight returns the wheels with {full:.2f} N m"
+    assert return_words(facts, Place(0.0, 1.0), "metric") == return_words(facts, Place(0.0, -1.0), "metric") == words
+    # 1 lbf ft = 1.355818 N m
+    in_feet = float(return_words(facts, Place(0.0, 1.0), "inch").removesuffix(" lbf ft").split()[-1])
+    assert in_feet * 1.355818 == pytest.approx(full, abs=0.01)
+
+
+def test_away_from_ride_height_it_says_that_it_is_that_of_ride_height() -> None:
+    facts = known(MOVING)
+    ride, bump = (return_words(facts, Place(travel, 0.5), "metric") for travel in (0.0, 40.0))
+    assert bump == f"{ride} at ride"
+
+
+def test_a_weight_that_turns_the_wheels_further_is_said_to() -> None:
+    """Axis upright seen from the front, 6 deg of castor: the outer wheel sinks faster than the inner one rises."""
+    facts = known({**MOVING, "pivots.inclination": "0 deg"})
+    assert return_words(facts, Place(0.0, 0.5), "metric").startswith("weight turns them further with ")
+
+
+LOCKS_BEFORE_FULL_LOCK: dict[str, object] = {"steering.rack_travel": "280 mm", "steering.stop_angle": None}
+
+
+@pytest.mark.parametrize(
+    "changes", [{"job.corner_weight": None}, {"steering.linkage": None}, LOCKS_BEFORE_FULL_LOCK], ids=str
+)
+def test_nothing_is_said_straight_ahead_or_where_it_is_not_known(changes: dict[str, object]) -> None:
+    assert return_words(known(MOVING), Place(40.0), "metric") == ""
+    assert return_words(known({**MOVING, **changes}), Place(0.0, 1.0), "metric") == ""
+
+
+def test_it_ends_the_first_line_only_where_there_is_room(front: Moving) -> None:
+    place, words = Place(-90.0, -1.0), "weight returns the wheels with 24.34 N m at ride"
+    bare = state_lines(front, place, "metric", 200)[0]
+    fitting = len(bare) - 1 + len("; ") + len(words) + 1 + 2  # and a column free on each side
+    assert state_lines(front, place, "metric", fitting, words)[0] == f"{bare[:-1]}; {words}."
+    assert state_lines(front, place, "metric", fitting - 1, words)[0] == bare
+    assert state_lines(front, place, "metric", 200)[0] == bare
+
+
+@pytest.mark.parametrize("units", ["metric", "inch"])
+@pytest.mark.parametrize("place", [Place(-60.0, 1.0), Place(107.0, -0.85), Place(-90.0, -1.0), Place(0.0, 0.05)])
+def test_there_is_room_for_it_at_120_columns(front: Moving, place: Place, units: Units) -> None:
+    words = return_words(known(MOVING), place, units)
+    assert words and state_lines(front, place, units, 120, words)[0].endswith(f"; {words}.")
+
+
 TOUCH = NearTouch("tyre to tie rod", 31.0, (0.0, 0.0, 0.0))
 
 
@@ -120,22 +178,27 @@ def test_without_a_picture_no_sign_is_named() -> None:
 
 def test_the_worst_gap_is_the_least_of_those_known() -> None:
     gaps = {"tyre_upper_arm_gap": Worst(20.0, 0.0, 0.0), "rim_tie_rod_gap": Worst(-3.0, 110.0, -1.0)}
-    assert worst_gap(gaps) == -3.0
+    found = worst_gap(gaps)
+    assert found is not None and found[0] == -3.0
     assert worst_gap({"tyre_upper_arm_gap": 20.0}) is None
 
 
-def test_the_worst_gap_says_where(front: Moving) -> None:
+def test_the_worst_gap_says_what_and_where() -> None:
     facts = known(MOVING)
-    worst = worst_gap(facts)
-    assert worst is not None
-    line = worst_line(facts, front, "metric")
-    assert line.startswith(f"Worst gap {round(worst, 2):g} mm, ") and travel_words(worst.travel, "metric") in line
-    assert len(line) <= 78 and len(worst_line(facts, front, "inch")) <= 78
-    assert worst_line({}, front, "metric") == ""
+    found = worst_gap(facts)
+    assert found is not None
+    worst, between = found
+    line = worst_line(facts, "metric")
+    assert (
+        line.startswith(f"Worst gap {round(worst, 2):g} mm, {between}: ")
+        and travel_words(worst.travel, "metric") in line
+    )
+    assert len(line) <= 78 and len(worst_line(facts, "inch")) <= 78
+    assert worst_line({}, "metric") == ""
 
 
 @pytest.mark.parametrize(
     ("lock", "words"), [(1.0, "full lock, inner wheel."), (-0.5, "50 % lock, outer wheel."), (0.0, "40 mm bump.")]
 )
-def test_the_worst_gap_names_the_wheel_by_its_side_of_the_bend(front: Moving, lock: float, words: str) -> None:
-    assert worst_line({"tyre_tie_rod_gap": Worst(9.0, 40.0, lock)}, front, "metric").endswith(words)
+def test_the_worst_gap_names_the_wheel_by_its_side_of_the_bend(lock: float, words: str) -> None:
+    assert worst_line({"tyre_tie_rod_gap": Worst(9.0, 40.0, lock)}, "metric").endswith(words)
