@@ -1,6 +1,6 @@
 """The front end moved through all its travel and lock, and the worst found there."""
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -74,62 +74,68 @@ def straight_sweep(front: FrontEnd, droop: float, bump: float, count: int = 9) -
 def envelope(front: FrontEnd, droop: float, bump: float, travels: int = 9, locks: int = 9) -> Sweep:
     """The left corner at every travel and every lock, from full right to full left. droop, bump: mm, both positive.
 
-    Both wheels are in it: the right one at a lock is the left one's mirror image at the opposite lock.
+    locks: how many, an odd number. Both wheels are in it: the right one at a lock is the left one's mirror image at the
+    opposite lock.
     """
-    return _sweep(spread(-droop, bump, travels), spread(-1.0, 1.0, locks), front.at)
+    return _sweep(spread(-droop, bump, travels), spread(0.0, 1.0, locks // 2 + 1), front.at)
 
 
-def _sweep(travels: Iterable[float], locks: Iterable[float], at: Callable[[float, float], Pose]) -> Sweep:
-    """Every travel at every lock; where one is not reached, the last place before it as well."""
-    locks = tuple(locks)
-    placed, blocked = [], []
-    for travel in travels:
-        for lock in locks:
-            try:
-                placed.append(Placed(travel, lock, at(travel, lock)))
-            except CannotReach as limit:
-                blocked.append(Blocked(travel, lock, limit.reached))
-    if placed and blocked:
-        placed += _at_the_limits(placed, blocked, locks, at)
-    return Sweep(tuple(placed), tuple(blocked))
+def _sweep(travels: Iterable[float], sizes: Sequence[float], at: Callable[[float, float], Pose]) -> Sweep:
+    """Every travel at every lock; where one is not reached, the last place before it as well.
 
+    sizes: of the lock to either side, from nought up. A lock counts as reached where both wheels follow, from straight
+    ahead all the way: one rack moves both.
+    """
+    placed: list[Placed] = []
+    blocked: list[Blocked] = []
 
-def _at_the_limits(
-    placed: list[Placed], blocked: list[Blocked], locks: tuple[float, ...], at: Callable[[float, float], Pose]
-) -> Iterator[Placed]:
-    """The last places reached: of each travel towards more lock, and of all travel towards bump and droop."""
+    def both(travel: float, size: float) -> list[Placed]:
+        return [Placed(travel, lock, at(travel, lock)) for lock in ((-size, size) if size else (0.0,))]
 
-    def reached(travel: float, lock: float) -> bool:
+    def reached(travel: float, size: float) -> bool:
         try:
-            at(travel, lock)
+            both(travel, size)
         except CannotReach:
             return False
         return True
 
-    def furthest(travel: float, within: float, past: float) -> float:
-        return last_that_holds(lambda lock: reached(travel, lock), within, past, HALVINGS)
+    def row(travel: float) -> bool:
+        """Out from straight ahead to full lock, or to where the links lock; whether it can be entered at all."""
+        held = 0.0
+        for number, size in enumerate(sizes):
+            try:
+                placed.extend(both(travel, size))
+            except CannotReach:
+                if size:
+                    placed.extend(
+                        both(travel, last_that_holds(lambda lock: reached(travel, lock), held, size, HALVINGS))
+                    )
+                blocked.extend(_blocked(travel, sizes[number:], at))
+                return bool(size)
+            held = size
+        return True
 
-    rows = {place.travel for place in placed if not place.lock}
-    shut = [place.travel for place in blocked if not place.lock]
-    for past in (
-        min((travel for travel in shut if travel > 0), default=0.0),
-        max((t for t in shut if t < 0), default=0.0),
-    ):
-        near = [travel for travel in rows if travel * past >= 0 and abs(travel) < abs(past)]
-        if past and near:
-            last = last_that_holds(lambda travel: reached(travel, 0.0), max(near, key=abs), past, HALVINGS)
-            rows.add(last)
-            yield from (Placed(last, lock, at(last, lock)) for lock in locks if reached(last, lock))
-    for travel in rows:
-        for side in (-1.0, 1.0):
-            tried = sorted((lock for lock in locks if lock * side > 0), key=abs)
-            held = 0.0
-            for lock in tried:
-                if not reached(travel, lock):
-                    last = furthest(travel, held, lock)
-                    yield Placed(travel, last, at(travel, last))
-                    break
-                held = lock
+    places = sorted(travels, key=abs)
+    for side in (-1.0, 1.0):
+        held = 0.0
+        for travel in (place for place in places if place * side > 0):
+            if row(travel):
+                held = travel
+            elif reached(held, 0.0) and (last := last_that_holds(lambda to: reached(to, 0.0), held, travel, HALVINGS)):
+                row(last)
+                held = last
+    if 0.0 in places:
+        row(0.0)
+    return Sweep(tuple(sorted(placed, key=lambda place: (place.travel, place.lock))), tuple(blocked))
+
+
+def _blocked(travel: float, sizes: Iterable[float], at: Callable[[float, float], Pose]) -> Iterator[Blocked]:
+    for size in sizes:
+        for lock in (-size, size) if size else (0.0,):
+            try:
+                at(travel, lock)
+            except CannotReach as limit:
+                yield Blocked(travel, lock, limit.reached)
 
 
 def highest(sweep: Sweep, measure: Callable[[Pose], float]) -> Worst:

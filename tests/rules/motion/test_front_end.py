@@ -589,3 +589,15 @@ def test_a_link_too_long_or_too_short_for_the_circle_cannot_reach() -> None:
             circle.angle((5.0, 0.0, 0.0), length, 1)
     with pytest.raises(CannotReach):
         circle.angle((0.0, 0.0, 0.0), 2.0, 1)  # every place on the circle is as far: nothing is found
+
+
+def test_past_the_place_where_one_wheel_locks_the_other_is_not_looked_at_either() -> None:
+    far = built(Linkage("rack", RACK.inner, RACK.centre_line, travel=400.0))
+    swept = envelope(far, 60.0, 60.0)
+    locks = {(placed.travel, placed.lock) for placed in swept.placed}
+    assert locks == {(travel, -lock) for travel, lock in locks}
+    for travel in {travel for travel, _ in locks}:
+        most = max(lock for there, lock in locks if there == travel)
+        assert most < 1.0
+        for lock in (most, -most):
+            far.at(travel, lock)
