@@ -431,9 +431,13 @@ def test_one_rod_joins_both_steering_arms_at_its_own_length() -> None:
 @given(drawn=buildable(), how=st.sampled_from(["rack", "relay rod"]))
 def test_a_wheel_turns_steadily_over_the_lock(drawn: dict[str, Any], how: str) -> None:
     front = from_drawn(drawn, how)
-    turns = [placed.pose.turn for placed in envelope(front, 0.0, 0.0, 1, 41).placed]
-    assert len(turns) > 20
-    assert all(0.0 < other - one < 0.25 for one, other in pairwise(turns))  # fast only where it is about to lock
+    steps = spread(0.0, 1.0, 21)
+    swept = envelope(front, 0.0, 0.0, 1, 41).placed
+    assert all(0.0 < other.pose.turn - one.pose.turn for one, other in pairwise(swept))
+    # fast only at the very place where it locks, which is in the sweep beside the even steps
+    turns = [placed.pose.turn for placed in swept if abs(placed.lock) in steps]
+    assert len(turns) > 10
+    assert all(other - one < 0.25 for one, other in pairwise(turns))
 
 
 def test_a_rod_that_cannot_steer_is_refused() -> None:
