@@ -87,7 +87,7 @@ def bump_steer(
     far = bump_toe_whole is None or at_most(bump_toe_whole, good=good * whole_travel) != "good"
     verdict = "watch" if far and usual == "good" else usual
     sense = "in" if toe_in_bump > 0 else "out"
-    text = f"Over the usual travel both wheels together change toe by {{bump_toe}}, toeing {sense} as they rise"
+    text = f"Over the usual travel both wheels together change toe by {{bump_toe}}, toed {sense} at the top of it"
     if bump_toe_whole is None:
         text += "; over all the travel it is not known."
     elif more_than(whole_travel, usual_travel):
@@ -175,8 +175,8 @@ def camber_change(camber_per_25_mm: Rad, camber_change_bump: Rad, camber_change_
     good="within 2 deg of ride height, and above nought",
     watch="changes by more",
     stop="nought or less anywhere",
-    source=PRACTICE,
-    grade="common practice",
+    source="2 deg is this program's own limit; that castor stays above nought is common practice",
+    grade="no published figure",
 )
 def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judgement:
     """Whether the axis goes on trailing at full bump and droop; it leans with the arms' hinges seen from the side."""

@@ -518,10 +518,10 @@ def test_all_the_travel_makes_nothing_better(toe: float, verdict: str) -> None:
 
 def test_bump_steer_names_its_sense_and_the_better_pivot() -> None:
     toes_in = told(5.0, best=(420.0, 0.5))
-    assert "toeing in as they rise" in toes_in.text
+    assert "toed in at the top of it" in toes_in.text
     assert "{from_centre} from the centre line" in toes_in.change and toes_in.figures["from_centre"] == (420.0, "mm")
     toes_out = told(5.0, sense=-1.0, best=(-30.0, 0.5))
-    assert "toeing out as they rise" in toes_out.text
+    assert "toed out at the top of it" in toes_out.text
     assert "{from_centre} beyond the centre line" in toes_out.change and toes_out.figures["from_centre"] == (30.0, "mm")
 
 

@@ -64,7 +64,8 @@ def motion_rows(
         whole = Scene(shapes.items, _filling(shapes.frame, layout.mm_per_column, across, down, both))
         title = TITLES[view]
         if view == "front":
-            title += f", {DOT_IN_WORDS[drawing]} = {figure(_dot(whole.frame, across, down, drawing))}"
+            scale = f"{DOT_IN_WORDS[drawing]} = {figure(_dot(whole.frame, across, down, drawing))}"
+            title = f"{title}, {scale}" if len(title) + 2 + len(scale) <= across else scale
         pictures.append([_title(title, across), *draw(whole, across, down, drawing, figure).rows])
     if layout.under_each_other:
         return (*pictures[0], *pictures[1])
