@@ -433,7 +433,7 @@ def test_a_wheel_turns_steadily_over_the_lock(drawn: dict[str, Any], how: str) -
     front = from_drawn(drawn, how)
     steps = spread(0.0, 1.0, 21)
     swept = envelope(front, 0.0, 0.0, 1, 41).placed
-    assert all(0.0 < other.pose.turn - one.pose.turn for one, other in pairwise(swept))
+    assert all(other.pose.turn - one.pose.turn > 0.0 for one, other in pairwise(swept))
     # fast only at the very place where it locks, which is in the sweep beside the even steps
     turns = [placed.pose.turn for placed in swept if abs(placed.lock) in steps]
     assert len(turns) > 10
