@@ -41,18 +41,18 @@ class Arms(Step):
         "Check every gap on the real parts, springs out, at full bump and droop and at both locks.",
     )
 
-    lower_front_ahead: Mm = _ahead("Lower arm, front pivot ahead")
-    lower_front_from_centre: Mm = _from_centre("Lower arm, front pivot from centre")
-    lower_front_height: Mm = _height("Lower arm, front pivot height")
-    lower_rear_ahead: Mm = _ahead("Lower arm, rear pivot ahead")
-    lower_rear_from_centre: Mm = _from_centre("Lower arm, rear pivot from centre", FRONT_VIEW)
-    lower_rear_height: Mm = _height("Lower arm, rear pivot height", FRONT_VIEW)
-    upper_front_ahead: Mm = _ahead("Upper arm, front pivot ahead")
-    upper_front_from_centre: Mm = _from_centre("Upper arm, front pivot from centre")
-    upper_front_height: Mm = _height("Upper arm, front pivot height")
-    upper_rear_ahead: Mm = _ahead("Upper arm, rear pivot ahead")
-    upper_rear_from_centre: Mm = _from_centre("Upper arm, rear pivot from centre", FRONT_VIEW)
-    upper_rear_height: Mm = _height("Upper arm, rear pivot height", FRONT_VIEW)
+    lower_front_ahead: Mm = _ahead("Lower arm front, ahead")
+    lower_front_from_centre: Mm = _from_centre("Lower arm front, from centre")
+    lower_front_height: Mm = _height("Lower arm front, height")
+    lower_rear_ahead: Mm = _ahead("Lower arm rear, ahead")
+    lower_rear_from_centre: Mm = _from_centre("Lower arm rear, from centre", FRONT_VIEW)
+    lower_rear_height: Mm = _height("Lower arm rear, height", FRONT_VIEW)
+    upper_front_ahead: Mm = _ahead("Upper arm front, ahead")
+    upper_front_from_centre: Mm = _from_centre("Upper arm front, from centre")
+    upper_front_height: Mm = _height("Upper arm front, height")
+    upper_rear_ahead: Mm = _ahead("Upper arm rear, ahead")
+    upper_rear_from_centre: Mm = _from_centre("Upper arm rear, from centre", FRONT_VIEW)
+    upper_rear_height: Mm = _height("Upper arm rear, height", FRONT_VIEW)
     bump_travel: Mm = ask(
         "Bump travel",
         "length",

@@ -167,7 +167,7 @@ def test_with_neither_steering_nor_arms_it_says_what_to_enter(
 def test_a_half_entered_arm_names_what_it_waits_for(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
     text = after(drive, text_of, moving_sheet({**NO_STEERING, "arms.lower_front_height": None}))
     assert "Nothing can be moved yet" in text
-    assert "Arms and travel: waits for lower arm front pivot height." in " ".join(text.split())
+    assert "Arms and travel: waits for lower arm front height." in " ".join(text.split())
 
 
 @pytest.mark.parametrize(
