@@ -74,3 +74,43 @@ def _entry(name: str) -> Iterator[Content | str]:
     yield Content.assemble((asked.label, "bold"), "".join(f" · {note}" for note in notes))
     yield asked.how
     yield ""
+
+
+MOTION_KEYS = (
+    ("Up, Down", "wheels up or down one notch; Page Up, Page Down: full bump, full droop"),
+    ("Left, Right", "steer one notch; Shift with them: full lock; End: full lock, and again for the other side"),
+    ("Home", "ride height, straight ahead"),
+    ("w", "where the least gap is"),
+    ("Tab or g", "picture or graphs, where there is no room for both"),
+    ("F4", "left corner, or both wheels"),
+    ("F6", "show inches or millimetres"),
+    ("Ctrl+t or d", "another way of drawing, for terminals that show dots badly"),
+    ("Escape or F12", "back to the sheet"),
+)
+MOTION_INTRO = (
+    "Both wheels travel alike and the body stays level. Travel is the rise of the wheel's centre; full lock is where the "
+    "stop touches, or the rack's end. The links keep their length exactly; nothing flexes and no joint has play.",
+    "The tyre is the largest, new and round, with square shoulders; arms and rod are straight tubes. An X marks the least "
+    "gap at this place. Graphs over travel hold the steering straight ahead; a mark shows where you are.",
+)
+MOTION_CAUTIONS = (
+    "Worked out from the points entered, not measured. Move the real car through all of it, springs out, before you drive.",
+    "Body roll, one wheel on a rock, rubber and flex are not in it.",
+)
+
+
+class MotionHelpScreen(ReadingScreen):
+    """Help for the moving front end: what is shown, what is not in it, and the keys."""
+
+    def __init__(self) -> None:
+        super().__init__("Help: Motion", lines(*_motion_help()))
+
+
+def _motion_help() -> Iterator[Content | str]:
+    yield from MOTION_INTRO
+    yield ""
+    yield plain("Take care", "bold $text-warning")
+    yield from (f"- {caution}" for caution in MOTION_CAUTIONS)
+    yield ""
+    yield plain("Keys", "bold $text-accent")
+    yield from (Content.assemble((keys, "bold"), f": {words}.") for keys, words in MOTION_KEYS)

@@ -58,6 +58,7 @@ class MotionScreen(Screen[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape,f12", "back", show=False),
+        Binding("f1,ctrl+g", "help", "Motion: help and keys"),
         Binding("up", "travel(1)", "Motion: wheels up one notch"),
         Binding("down", "travel(-1)", "Motion: wheels down one notch"),
         Binding("pageup", "full_travel(1)", "Motion: full bump"),
@@ -100,12 +101,12 @@ class MotionScreen(Screen[None]):
             yield Graphs()
         yield KeyLine(
             [
+                ("F1", "help", "screen.help"),
                 ("Esc", "back", "screen.back"),
                 ("↑ ↓ PgUp PgDn", "travel", "screen.travel(1)"),
                 ("← → End", "lock", "screen.lock(1)"),
                 ("Home", "ride", "screen.ride"),
                 ("Tab", "graphs", "screen.turn_over"),
-                ("^p", "more", "app.command_palette"),
             ]
         )
 
@@ -239,6 +240,12 @@ class MotionScreen(Screen[None]):
     def action_ride(self) -> None:
         """Ride height, straight ahead."""
         self._go(RIDE)
+
+    def action_help(self) -> None:
+        """What is shown here, what is not in it, and every key."""
+        from wizard.screens.help import MotionHelpScreen
+
+        self.app.push_screen(MotionHelpScreen())
 
     def action_worst(self) -> None:
         """Go where the least gap over all travel and lock is."""

@@ -8,6 +8,7 @@ import pytest
 from driving import Drive, TextOf, app_of, go_to
 from syrupy.assertion import SnapshotAssertion
 from syrupy.extensions.single_file import SingleFileSnapshotExtension, WriteMode
+from textual.binding import Binding
 from textual.pilot import Pilot
 
 from rules.moving_scene import Place
@@ -343,3 +344,13 @@ def test_nothing_is_judged_anew_while_it_moves(moving_sheet: Write, drive: Drive
         assert app_of(pilot).session.judged is judged  # type: ignore[union-attr]
 
     drive(moving_sheet(), act)
+
+
+def test_f1_says_what_is_shown_what_is_not_and_every_key(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
+    text = " ".join(after(drive, text_of, moving_sheet(), "f1", size=(100, 60)).split())
+    assert "Help: Motion" in text and "the body stays level" in text and "springs out" in text
+    said = text.lower()
+    for binding in MotionScreen.BINDINGS:
+        assert isinstance(binding, Binding)
+        for key in set(binding.key.split(",")) - {"f1", "ctrl+g"}:
+            assert key.replace("page", "page ").removeprefix("shift+") in said, key
