@@ -101,9 +101,8 @@ def _outer_over_inner(front: Moving, known: Mapping[str, object]) -> list[Graph]
     shown = tuple((_degrees(inner), _degrees(outer)) for inner, outer in line)
     title = "Outer {up} at inner {across} deg, ride"
     ideal: tuple[Point, ...] = ()
-    wheelbase = known.get("job.wheelbase")
-    if isinstance(wheelbase, float):
-        kingpin_track = -2 * (front.centre_line + front.corner(0.0, 0.0).ground_offset)
+    wheelbase, kingpin_track = known.get("job.wheelbase"), known.get("kingpin_track")
+    if isinstance(wheelbase, float) and isinstance(kingpin_track, float):
         title = "Outer {up}, dashed ideal {beside}, ride"
         ideal = tuple((_degrees(inner), _degrees(ideal_outer(inner, kingpin_track / wheelbase))) for inner, _ in line)
     return [Graph(title, "lock", tuple(places), shown, "inner deg", "deg", ideal)]

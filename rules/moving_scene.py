@@ -197,9 +197,8 @@ def _upright(pose: Pose, view: View, flat: Flat) -> Iterator[Item]:
     if pose.tie_rod_end is not None:
         yield Line("plate", flat(pose.tie_rod_end), flat(_foot(pose.tie_rod_end, lower, axis)))
     if view == "front":
-        landing = plus(lower, times((pose.contact[2] - lower[2]) / axis[2], axis))
-        yield Line("axis", flat(landing), flat(plus(pose.upper, times(_BEYOND_PIVOT, axis))))
-        yield Mark("axis", flat(landing), "landing")
+        yield Line("axis", flat(pose.landing), flat(plus(pose.upper, times(_BEYOND_PIVOT, axis))))
+        yield Mark("axis", flat(pose.landing), "landing")
     else:
         yield Line("axis", flat(lower), flat(pose.upper))
         ahead = times(pose.radius, cross(pose.spin, UP))

@@ -63,3 +63,39 @@ def size(vector: Vector) -> float:
     7.0
     """
     return hypot(*vector)
+
+
+def unit(vector: Vector) -> Vector:
+    """The direction, of length 1. Raises ZeroDivisionError for a vector of no length.
+
+    >>> unit((0.0, 0.0, 5.0))
+    (0.0, 0.0, 1.0)
+    """
+    return times(1 / size(vector), vector)
+
+
+Frame = tuple[Vector, Vector, Vector]
+"""Three directions square to each other, each of length 1."""
+
+
+def within(frame: Frame, vector: Vector) -> Vector:
+    """A vector's parts along the directions of a frame.
+
+    >>> within(((0.0, 1.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0)), (1.0, 2.0, 3.0))
+    (2.0, -1.0, 3.0)
+    """
+    return (dot(frame[0], vector), dot(frame[1], vector), dot(frame[2], vector))
+
+
+def out_of(frame: Frame, parts: Vector) -> Vector:
+    """The vector that has these parts along the directions of a frame.
+
+    >>> out_of(((0.0, 1.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0)), (2.0, -1.0, 3.0))
+    (1.0, 2.0, 3.0)
+    """
+    (a, b, c), (e1, e2, e3) = parts, frame
+    return (
+        a * e1[0] + b * e2[0] + c * e3[0],
+        a * e1[1] + b * e2[1] + c * e3[1],
+        a * e1[2] + b * e2[2] + c * e3[2],
+    )

@@ -10,7 +10,7 @@ from math import acos, atan2, cos, hypot, pi, sin
 
 from rules.corner import Vector
 from rules.motion.points import CannotReach
-from rules.vectors import cross, dot, minus, plus, size, times
+from rules.vectors import cross, dot, minus, plus, times, unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,9 +69,19 @@ def hinged(front: Vector, rear: Vector, point: Vector) -> Circle:
     >>> hinged((100.0, 0.0, 0.0), (-100.0, 0.0, 0.0), (0.0, 300.0, 0.0)).v[2] > 0
     True
     """
-    along = minus(front, rear)
-    line = times(1 / size(along), along)
+    line = unit(minus(front, rear))
     centre = plus(rear, times(dot(minus(point, rear), line), line))
     u = minus(point, centre)
     v = cross(line, u)
     return Circle(centre, u, v if v[2] >= 0 else times(-1.0, v))
+
+
+def nearest_turn(a: float, b: float, c: float, near: float = 0.0) -> float:
+    """The angle, of those at which a cos + b sin is c, that is nearest to `near`, rad. A c just out of reach counts as in it.
+
+    >>> round(nearest_turn(1.0, 0.0, 0.5, near=-1.0), 6) == round(-pi / 3, 6)
+    True
+    """
+    middle, swing = atan2(b, a), acos(max(-1.0, min(1.0, c / hypot(a, b))))
+    turns = ((turn + pi) % (2 * pi) - pi for turn in (middle + swing, middle - swing))
+    return min(turns, key=lambda turn: abs(turn - near))

@@ -9,13 +9,13 @@ Both wheels travel alike and the body stays level, so the right wheel is the lef
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from math import asin, atan2, copysign, cos, hypot, pi, radians, sin, sqrt
+from math import asin, copysign, cos, hypot, pi, radians, sin, sqrt
 
 from rules.corner import Vector
-from rules.motion.circle import Circle, hinged
+from rules.motion.circle import Circle, hinged, nearest_turn
 from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright, mirrored
 from rules.motion.search import golden, last_that_holds
-from rules.vectors import cross, dot, minus, plus, size, times
+from rules.vectors import Frame, cross, dot, minus, out_of, plus, size, times, unit, within
 
 STEP = 0.04
 """rad of the lower arm between two looks while its travel is searched for."""
@@ -101,9 +101,9 @@ class FrontEnd:
         self.upright, self.arms, self.linkage = upright, arms, linkage
         self._spacing = size(minus(upright.upper, upright.lower))
         frame = _frame(upright.lower, upright.upper)
-        self._wheel_centre = _within(frame, minus(upright.wheel_centre, upright.lower))
-        self._spin = _within(frame, OUTBOARD)
-        self._outer = None if upright.tie_rod_end is None else _within(frame, minus(upright.tie_rod_end, upright.lower))
+        self._wheel_centre = within(frame, minus(upright.wheel_centre, upright.lower))
+        self._spin = within(frame, OUTBOARD)
+        self._outer = None if upright.tie_rod_end is None else within(frame, minus(upright.tie_rod_end, upright.lower))
         if arms is not None:
             lower, upper = arms
             self._lower = hinged(lower.front, lower.rear, upright.lower)
@@ -116,7 +116,6 @@ class FrontEnd:
 
     def _prepare(self, linkage: Linkage) -> None:
         assert self.upright.tie_rod_end is not None
-        self._full = 1.0
         if linkage.how == "one rod across":
             self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
             self._rod_side = self._outer_circle(0.0).side_of(mirrored(self.upright.tie_rod_end, linkage.centre_line))
@@ -126,33 +125,29 @@ class FrontEnd:
         assert linkage.inner is not None
         self._rod = size(minus(self.upright.tie_rod_end, linkage.inner))
         self._rod_side = self._outer_circle(0.0).side_of(linkage.inner)
-        small = 0.001 * self._rod
-        self._full = small
-        steered = self.at(0.0, 1.0).steer
+        steered = self._steered(0.0, self._held[0.0], 0.001 * self._rod).steer
         if not steered:
             raise CannotReach
-        sense = 1.0 if steered > 0 else -1.0
-        most = linkage.travel if linkage.travel is not None else self._rod
-        self._full = sense * most
+        most = copysign(linkage.travel if linkage.travel is not None else self._rod, steered)
+        self._full = most
         self._full_slides: dict[float, float] = {}
         if linkage.stop is not None:
             self._inner_for = linkage.inner_for(self.upright.tie_rod_end)
             self._stop_turn = self._turn_to(linkage.stop)
-            self._full = self._slide_to_stop(sense, most, linkage.stop, found_end=linkage.travel is not None)
+            self._full = self._slide_to_stop(most, linkage.stop, ends_there=linkage.travel is not None)
 
-    def _slide_to_stop(self, sense: float, most: float, stop: float, found_end: bool) -> float:
-        """Slide at which the inner wheel meets its stop, or the rack's own end where that comes first."""
+    def _slide_to_stop(self, most: float, stop: float, ends_there: bool) -> float:
+        """Slide at which the inner wheel meets its stop at ride height, or the rack's own end where that comes first."""
 
         def short(slide: float) -> bool:
-            self._full = sense * slide
             try:
-                return self.at(0.0, 1.0).steer < stop
+                return self._steered(0.0, self._held[0.0], slide).steer < stop
             except CannotReach:
                 return False
 
-        if found_end and short(most):
-            return sense * most
-        return sense * last_that_holds(short, 0.0, most)
+        if ends_there and short(most):
+            return most
+        return last_that_holds(short, 0.0, most)
 
     def _turn_to(self, steer: float) -> float:
         """Turn about the axis at which the wheel points `steer` to the left at ride height."""
@@ -240,12 +235,7 @@ class FrontEnd:
         a, b, c = self._spin
         along = a * frame[0][0] + b * frame[1][0]
         across = a * frame[1][0] - b * frame[0][0]
-        # along cos(turn) + across sin(turn) + c frame[2][0] = 0; of its two answers the one near no turn.
-        reach = hypot(along, across)
-        middle = atan2(across, along)
-        swing = asin(max(-1.0, min(1.0, -c * frame[2][0] / reach)))
-        turns = (middle + pi / 2 - swing, middle - pi / 2 + swing)
-        return min(((turn + pi) % (2 * pi) - pi for turn in turns), key=abs)
+        return nearest_turn(along, across, -c * frame[2][0])
 
     def _pose(self, pivots: tuple[Vector, Vector], turn: float, inner: Vector | None) -> Pose:
         lower, upper = pivots
@@ -253,9 +243,9 @@ class FrontEnd:
         c, s = cos(turn), sin(turn)
         e1, e2, e3 = frame
         turned = (plus(times(c, e1), times(s, e2)), plus(times(c, e2), times(-s, e1)), e3)
-        end = None if self._outer is None else plus(lower, _out_of(turned, self._outer))
-        centre = plus(lower, _out_of(turned, self._wheel_centre))
-        return Pose(lower, upper, centre, _out_of(turned, self._spin), end, inner, turn, self.upright.radius)
+        end = None if self._outer is None else plus(lower, out_of(turned, self._outer))
+        centre = plus(lower, out_of(turned, self._wheel_centre))
+        return Pose(lower, upper, centre, out_of(turned, self._spin), end, inner, turn, self.upright.radius)
 
     def on_arm(self, arm: str, point: Vector, travel: float) -> Vector:
         """Where a point fixed to the "lower arm" or "upper arm", given at ride height, is at a travel.
@@ -318,8 +308,8 @@ class FrontEnd:
                 slide = self._inner_for(self._outer_circle(travel).at(self._stop_turn))[1] - linkage.inner[1]
             except CannotReach:
                 slide = most
-            within = slide * most > 0 and (linkage.travel is None or abs(slide) <= linkage.travel)
-            self._full_slides[travel] = slide if within else most
+            stopped = slide * most > 0 and (linkage.travel is None or abs(slide) <= linkage.travel)
+            self._full_slides[travel] = slide if stopped else most
         return self._full_slides[travel]
 
     def _at_one_rod(self, travel: float, pivots: tuple[Vector, Vector], lock: float, centre_line: float) -> Pose:
@@ -333,38 +323,17 @@ class FrontEnd:
 
     def _middle_of_one_rod(self, circle: Circle, centre_line: float) -> float:
         """With one rod both ends lie half its length from the centre line when both wheels turn alike."""
-        reach = hypot(circle.u[1], circle.v[1])
         wanted = centre_line + self._rod / 2 - circle.centre[1]
-        if abs(wanted) > reach:
+        if abs(wanted) > hypot(circle.u[1], circle.v[1]):
             raise CannotReach
-        middle, swing = atan2(circle.v[1], circle.u[1]), asin(wanted / reach)
-        turns = (middle + pi / 2 - swing, middle - pi / 2 + swing)
-        return min(((turn + pi) % (2 * pi) - pi for turn in turns), key=abs)
-
-
-Frame = tuple[Vector, Vector, Vector]
+        return nearest_turn(circle.u[1], circle.v[1], wanted)
 
 
 def _frame(lower: Vector, upper: Vector) -> Frame:
     """Three square directions on the steering axis: the third along it, the first as far forward as it can be."""
-    along = minus(upper, lower)
-    up = times(1 / size(along), along)
-    ahead = minus(FORWARD, times(up[0], up))
-    first = times(1 / size(ahead), ahead)
+    up = unit(minus(upper, lower))
+    first = unit(minus(FORWARD, times(up[0], up)))
     return first, cross(up, first), up
-
-
-def _within(frame: Frame, vector: Vector) -> Vector:
-    return (dot(frame[0], vector), dot(frame[1], vector), dot(frame[2], vector))
-
-
-def _out_of(frame: Frame, parts: Vector) -> Vector:
-    (a, b, c), (e1, e2, e3) = parts, frame
-    return (
-        a * e1[0] + b * e2[0] + c * e3[0],
-        a * e1[1] + b * e2[1] + c * e3[1],
-        a * e1[2] + b * e2[2] + c * e3[2],
-    )
 
 
 def _circle(lower: Vector, frame: Frame, parts: Vector) -> Circle:

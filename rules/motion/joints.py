@@ -12,7 +12,7 @@ from rules.corner import Vector
 from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, Upright
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
-from rules.vectors import cross, dot, minus, size, times
+from rules.vectors import Frame, cross, dot, minus, out_of, size, times, unit, within
 
 MOST_SET = pi / 4
 """How far a housing can be clocked from square, either way."""
@@ -158,7 +158,7 @@ def bolt_direction(lies: str, upright: Upright) -> Vector:
     (1.0, 0.0, 0.0)
     """
     if lies == "along the steering axis":
-        return _unit(minus(upright.upper, upright.lower))
+        return unit(minus(upright.upper, upright.lower))
     return {"fore and aft": FORWARD, "across the car": OUTBOARD, "along the rack": OUTBOARD, "up and down": UP}[lies]
 
 
@@ -218,20 +218,13 @@ def _clocked(direction: Vector, clocking: float) -> Vector:
 
 def _rod(pose: Pose) -> Vector:
     assert pose.tie_rod_end is not None and pose.inner_end is not None
-    return _unit(minus(pose.tie_rod_end, pose.inner_end))
-
-
-def _unit(vector: Vector) -> Vector:
-    return times(1 / size(vector), vector)
-
-
-Frame = tuple[Vector, Vector, Vector]
+    return unit(minus(pose.tie_rod_end, pose.inner_end))
 
 
 def _frame(first: Vector, second: Vector) -> Frame:
     """Three square directions: the first along one vector, the second as near the other as it can be."""
-    one = _unit(first)
-    two = _unit(minus(second, times(dot(second, one), one)))
+    one = unit(first)
+    two = unit(minus(second, times(dot(second, one), one)))
     return one, two, cross(one, two)
 
 
@@ -241,10 +234,4 @@ def _upright_at_ride(upright: Upright) -> Frame:
 
 def _moved(vector: Vector, before: Frame, after: Frame) -> Vector:
     """What has become of a vector fixed in a body, whose directions were those before and are those after."""
-    a, b, c = dot(before[0], vector), dot(before[1], vector), dot(before[2], vector)
-    one, two, three = after
-    return (
-        a * one[0] + b * two[0] + c * three[0],
-        a * one[1] + b * two[1] + c * three[1],
-        a * one[2] + b * two[2] + c * three[2],
-    )
+    return out_of(after, within(before, vector))

@@ -9,7 +9,7 @@ from math import asin, atan, atan2
 from typing import NamedTuple
 
 from rules.corner import Vector
-from rules.vectors import dot, minus, plus, size, times
+from rules.vectors import dot, minus, plus, size, times, unit
 
 FORWARD: Vector = (1.0, 0.0, 0.0)
 OUTBOARD: Vector = (0.0, 1.0, 0.0)
@@ -63,8 +63,7 @@ class Upright:
         >>> Upright((0.0, -80.0, 300.0), (0.0, -120.0, 500.0), (0.0, 0.0, 400.0)).on_axis(400.0)
         (0.0, -100.0, 400.0)
         """
-        part = (height - self.lower[2]) / (self.upper[2] - self.lower[2])
-        return plus(self.lower, times(part, minus(self.upper, self.lower)))
+        return _at_height(self.lower, self.upper, height)
 
     @property
     def radius(self) -> float:
@@ -97,8 +96,7 @@ class Pose(NamedTuple):
     @property
     def axis(self) -> Vector:
         """Direction of the steering axis, from the lower to the upper pivot, of length 1."""
-        along = minus(self.upper, self.lower)
-        return times(1 / size(along), along)
+        return unit(minus(self.upper, self.lower))
 
     @property
     def castor(self) -> float:
@@ -114,12 +112,15 @@ class Pose(NamedTuple):
         return plus(self.wheel_centre, times(self.radius, down))
 
     @property
+    def landing(self) -> Vector:
+        """Where the steering axis meets the ground."""
+        return _at_height(self.lower, self.upper, self.contact[2])
+
+    @property
     def ground_offset(self) -> float:
         """From where the steering axis meets the ground out to the contact, across the wheel, mm."""
-        contact, axis = self.contact, self.axis
-        meets = plus(self.lower, times((contact[2] - self.lower[2]) / axis[2], axis))
         across = (self.spin[0], self.spin[1], 0.0)
-        return dot(minus(contact, meets), across) / size(across)
+        return dot(minus(self.contact, self.landing), across) / size(across)
 
 
 def mirrored(point: Vector, centre_line: float) -> Vector:
@@ -129,3 +130,8 @@ def mirrored(point: Vector, centre_line: float) -> Vector:
     (10.0, -1300.0, 400.0)
     """
     return (point[0], 2 * centre_line - point[1], point[2])
+
+
+def _at_height(start: Vector, end: Vector, height: float) -> Vector:
+    """Where the line through two points passes a height."""
+    return plus(start, times((height - start[2]) / (end[2] - start[2]), minus(end, start)))

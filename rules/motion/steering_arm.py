@@ -14,7 +14,7 @@ from rules.motion.front_end import Linkage
 from rules.motion.points import CannotReach, Upright, mirrored
 from rules.motion.search import golden
 from rules.motion.turning import ideal_outer, steer_at
-from rules.vectors import cross, dot, minus, plus, size, times
+from rules.vectors import cross, dot, minus, plus, size, times, unit
 
 WIDEST = radians(54)
 """How far the arm is swung either way from straight fore and aft while the best is looked for."""
@@ -69,8 +69,7 @@ def arm_of(upright: Upright) -> Arm:
     (150.0, 16.2602, -1)
     """
     assert upright.tie_rod_end is not None
-    lower, along = upright.lower, minus(upright.upper, upright.lower)
-    foot = plus(lower, times((upright.tie_rod_end[2] - lower[2]) / along[2], along))
+    foot = upright.on_axis(upright.tie_rod_end[2])
     ahead, outboard, _ = minus(upright.tie_rod_end, foot)
     return Arm(foot, hypot(ahead, outboard), atan2(-outboard, abs(ahead)), int(copysign(1, ahead)))
 
@@ -82,8 +81,7 @@ def axis_of(upright: Upright) -> Vector:
     >>> axis_of(trapezium().upright)
     (0.0, 0.0, 1.0)
     """
-    along = minus(upright.upper, upright.lower)
-    return times(1 / size(along), along)
+    return unit(minus(upright.upper, upright.lower))
 
 
 def aim(arm: Arm, centre_line: float) -> float:

@@ -4,10 +4,11 @@ A pose is the left corner's. Full left it is the inner wheel of a bend, full rig
 left turn are two poses at opposite lock.
 """
 
-from math import acos, atan2, copysign, cos, hypot, pi, sin, sqrt
+from math import atan2, copysign, cos, hypot, sin, sqrt
 from typing import NamedTuple
 
 from rules.corner import Vector
+from rules.motion.circle import nearest_turn
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
@@ -172,9 +173,7 @@ def turn_at(steer: float, axis: Vector) -> float:
     kx, ky, kz = axis
     c, s = cos(steer), sin(steer)
     a, b, constant = (1 - ky * ky) * s - kx * ky * c, -kz * c, -kx * ky * c - ky * ky * s
-    middle, swing = atan2(b, a), acos(max(-1.0, min(1.0, constant / hypot(a, b))))
-    turns = ((turn + pi) % (2 * pi) - pi for turn in (middle + swing, middle - swing))
-    return min(turns, key=lambda turn: abs(turn - steer))
+    return nearest_turn(a, b, constant, near=steer)
 
 
 def arm(pose: Pose) -> Vector:

@@ -6,6 +6,7 @@ from math import degrees, floor, radians
 from rules.display import show
 from rules.judge import Judged, shown
 from rules.motion.front_end import FrontEnd
+from rules.motion.search import last_that_holds
 from rules.motion.turning import ideal_outer
 from rules.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
 from rules.quantity import INCH, Units
@@ -77,11 +78,7 @@ def locks(front: FrontEnd) -> Iterator[tuple[float, float, str]]:
 
 def _lock_at(front: FrontEnd, angle: float) -> float:
     """The lock at which the inner wheel has turned so far, between nought and full."""
-    within, past = 0.0, 1.0
-    for _ in range(40):
-        middle = (within + past) / 2
-        within, past = (middle, past) if front.at(0.0, middle).steer < angle else (within, middle)
-    return within
+    return last_that_holds(lambda lock: front.at(0.0, lock).steer < angle, 0.0, 1.0)
 
 
 # Castor on turn plates

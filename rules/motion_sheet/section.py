@@ -57,14 +57,25 @@ def length_of(length: float, units: Units, decimals: int) -> str:
     return signed(length / INCH, decimals + 1) if units == "inch" else signed(length, decimals)
 
 
+def travel_words(travel: float, units: Units) -> str:
+    """A travel as said in the workshop. travel: mm, up positive."""
+    if not travel:
+        return "ride height"
+    return f"{show(abs(travel), 'mm', units)} {'bump' if travel > 0 else 'droop'}"
+
+
+def lock_words(lock: float) -> str:
+    """How much of full lock, the side left open."""
+    return "full lock" if abs(lock) == 1 else f"{round(100 * abs(lock))} % lock"
+
+
 def where(travel: float, lock: float, units: Units) -> str:
     """A place in travel and lock in words. travel: mm, up positive. lock: 1 full left, -1 full right, of the left wheel.
 
     >>> where(110.0, -1.0, "metric"), where(0.0, 0.0, "inch"), where(-50.8, 0.5, "inch")
     ('110 mm bump, full lock, outer wheel', 'ride height, straight', '2 in droop, 50 % lock, inner wheel')
     """
-    height = "ride height" if not travel else f"{show(abs(travel), 'mm', units)} {'bump' if travel > 0 else 'droop'}"
+    height = travel_words(travel, units)
     if not lock:
         return f"{height}, straight"
-    turned = "full lock" if abs(lock) == 1 else f"{abs(lock):.0%}".replace("%", " % lock")
-    return f"{height}, {turned}, {'inner' if lock > 0 else 'outer'} wheel"
+    return f"{height}, {lock_words(lock)}, {'inner' if lock > 0 else 'outer'} wheel"

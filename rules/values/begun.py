@@ -1,7 +1,7 @@
-"""Whether steering and travel are to be judged: one answer that needs them is enough, so that nothing is passed over."""
+"""Whether steering, travel and joints are to be judged: one answer that needs them is enough; nothing is passed over."""
 
 import inspect
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from typing import Any
 
 from rules.graph import value
@@ -45,6 +45,12 @@ def _asking(fields: Iterable[str]) -> Callable[[Callable[..., bool]], Callable[.
     return mark
 
 
+def _any_of(answers: Mapping[str, object], why_not: str) -> bool:
+    if all(answer is None for answer in answers.values()):
+        raise NotForThisBuild(why_not)
+    return True
+
+
 @value(
     "links", formula="anything entered under steering but the tie rod's outer end, or under joint angles", source="none"
 )
@@ -55,9 +61,7 @@ def steering_begun(**answers: object) -> bool:
     >>> steering_begun(rack_travel=80.0)
     True
     """
-    if all(answer is None for answer in answers.values()):
-        raise NotForThisBuild(NO_STEERING)
-    return True
+    return _any_of(answers, NO_STEERING)
 
 
 @value("links", formula="anything entered under arms, joint angles or spring", source="none")
@@ -68,6 +72,15 @@ def travel_begun(**answers: object) -> bool:
     >>> travel_begun(bump_travel=90.0)
     True
     """
-    if all(answer is None for answer in answers.values()):
-        raise NotForThisBuild(NO_ARMS)
-    return True
+    return _any_of(answers, NO_ARMS)
+
+
+@value("joint swing", formula="anything entered under joint angles", source="none needed: whether the step is begun")
+@_asking(_fields(JointAngles))
+def joint_angles_begun(**answers: object) -> bool:
+    """True once joint angles are to be judged; does not apply before.
+
+    >>> joint_angles_begun(upper_bolt="fore and aft")
+    True
+    """
+    return _any_of(answers, "nothing is entered under joint angles, so no joint's swing was judged")

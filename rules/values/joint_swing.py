@@ -17,31 +17,6 @@ BEST = "set at which the worst angle of the sweep is least, by golden section"
 NO_EFFECT = "a bolt that lies fore and aft has the same angle however the housing is clocked seen from the front"
 
 
-@value("joint swing", formula="anything entered under joint angles", source="none needed: whether the step is begun")
-def joint_angles_begun(
-    upper_bolt: str | None,
-    upper_allowed: Rad | None,
-    upper_set: Rad | None,
-    lower_bolt: str | None,
-    lower_allowed: Rad | None,
-    lower_set: Rad | None,
-    tie_rod_outer_bolt: str | None,
-    tie_rod_outer_allowed: Rad | None,
-    tie_rod_inner_bolt: str | None,
-    tie_rod_inner_allowed: Rad | None,
-) -> bool:
-    """Whether joint angles are to be judged. Does not apply while nothing is entered under them.
-
-    >>> joint_angles_begun("fore and aft", None, None, None, None, None, None, None, None, None)
-    True
-    """
-    upper, lower = (upper_bolt, upper_allowed, upper_set), (lower_bolt, lower_allowed, lower_set)
-    outer, inner = (tie_rod_outer_bolt, tie_rod_outer_allowed), (tie_rod_inner_bolt, tie_rod_inner_allowed)
-    if all(answer is None for answer in (*upper, *lower, *outer, *inner)):
-        raise NotForThisBuild("nothing is entered under joint angles, so no joint's swing was judged")
-    return True
-
-
 @value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES)
 def upper_joint_swing(
     joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, upper_hinge: Hinge, upper_bolt: str

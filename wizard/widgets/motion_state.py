@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from rules.display import show
 from rules.motion.points import Pose
 from rules.motion.sweep import Worst
+from rules.motion_sheet.section import lock_words, travel_words, where
 from rules.moving_gaps import NearTouch
 from rules.moving_scene import Moving, Place
 from rules.quantity import Units
@@ -22,18 +23,6 @@ GAPS = {
 NARROW = 70
 MARGIN = 5
 """Columns of a line that are not its words: one free on each side, `; ` between and the full stop."""
-
-
-def travel_words(travel: float, units: Units) -> str:
-    """A travel as said in the workshop."""
-    if not travel:
-        return "ride height"
-    return f"{show(abs(travel), 'mm', units)} {'bump' if travel > 0 else 'droop'}"
-
-
-def lock_words(lock: float) -> str:
-    """How much of full lock, the side left open."""
-    return "full lock" if abs(lock) == 1 else f"{round(100 * abs(lock))} % lock"
 
 
 def place_words(place: Place, front: Moving, units: Units) -> str:
@@ -121,7 +110,5 @@ def worst_line(known: Mapping[str, object], units: Units) -> str:
     if found is None:
         return ""
     worst, between = found
-    where = travel_words(worst.travel, units)
-    if worst.lock:
-        where += f", {lock_words(worst.lock)}, {'inner' if worst.lock > 0 else 'outer'} wheel"
-    return f"Worst gap {show(worst, 'mm', units)}, {between}: {where}."
+    place = where(worst.travel, worst.lock, units) if worst.lock else travel_words(worst.travel, units)
+    return f"Worst gap {show(worst, 'mm', units)}, {between}: {place}."
