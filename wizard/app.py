@@ -63,7 +63,7 @@ class BuildSheetApp(App[None]):
         """Start with what was asked for: opening it above an empty screen would take half as long again."""
         if self._path is None:
             return self._sized(self._start_screen())
-        if self._path.exists() or self._path.is_symlink():
+        if os.path.lexists(self._path):
             return self._sized(self._screen_of(self._path, scratch=self._demo))
         return self._sized(self._new_screen(self._path))
 

@@ -74,12 +74,21 @@ def bytes_of(path: Path, most: int = -1) -> bytes:
         return file.read(most)
 
 
-def bytes_if_any(path: Path) -> bytes | None:
-    """The file's bytes; None where there is no file. Raises OSError, also for what is not an ordinary file."""
+def bytes_if_any(path: Path, most: int = -1) -> bytes | None:
+    """The same; None where there is no file. Raises OSError, also for what is not an ordinary file."""
     try:
-        return bytes_of(path)
+        return bytes_of(path, most)
     except FileNotFoundError:
         return None
+
+
+def is_ordinary(path: Path) -> bool:
+    """Whether an ordinary file stands there; no where there is nothing. Raises OSError for a folder, a pipe or a device."""
+    try:
+        _refuse_special(path.stat().st_mode)
+    except FileNotFoundError:
+        return False
+    return True
 
 
 def mode_of(path: Path) -> int | None:

@@ -59,19 +59,24 @@ def _open(given: list[str]) -> int:
 
 def _demo(given: list[str]) -> int:
     _parser("demo").parse_args(given)
-    import shutil
-    import tempfile
-
-    from sample_sheets import SHOWN, sample
+    from wizard import scratch
 
     if not _at_a_terminal():
         return UNREADABLE
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{SHOWN}.toml"
-    shutil.copyfile(sample(SHOWN), scratch)
-    return _wizard(scratch, demo=True)
+    try:
+        copy = scratch.sheet()
+    except OSError as reason:
+        complain(f"no scratch copy can be made in the folder for temporary files: {reason.strerror}")
+        return UNREADABLE
+    return _wizard(copy, demo=True)
 
 
 def _wizard(path: Path | None, *, demo: bool = False) -> int:
+    from wizard.sheet_file import trouble_at
+
+    if path is not None and (trouble := trouble_at(path)):
+        complain(trouble)
+        return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
     from wizard.app import run

@@ -17,7 +17,7 @@ from pathlib import Path
 
 from rules.sheet import SHEET_VERSION
 from rules.sheet.asking import printable
-from wizard.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
+from wizard.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
 from wizard.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
 
 __all__ = [
@@ -134,6 +134,30 @@ def save_beside(sheet: SheetFile, document: Mapping[str, object]) -> SheetFile:
 
 
 # What is on disk
+
+
+def trouble_at(path: Path) -> str | None:
+    """Why no sheet can be opened or begun under a path, found out without opening anything; None where one can."""
+    verb, reasons = "opened", _NOT_READ
+    try:
+        if is_ordinary(path):
+            wanted, needed = path, os.R_OK
+        else:
+            verb, reasons = "begun", _NOT_SAVED
+            wanted, needed = resolved(path).parent, os.W_OK | os.X_OK
+            wanted.stat()
+        if not os.access(wanted, needed):
+            raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
+    except (OSError, ValueError) as error:
+        return f"{_name(path)} cannot be {verb}: {_why(error, reasons)}."
+    return None
+
+
+def trouble_at_new(path: Path) -> str | None:
+    """Why no new sheet can be begun under a path; None where one can."""
+    if os.path.lexists(path):
+        return f"There is already a file {_name(path)}. Choose another name."
+    return trouble_at(path)
 
 
 def digest(data: bytes) -> str:
