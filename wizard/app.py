@@ -4,6 +4,7 @@ import gc
 import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import suppress
 from functools import cached_property
 from pathlib import Path
 from typing import Any, ClassVar, cast
@@ -14,7 +15,9 @@ from textual.filter import LineFilter
 from textual.screen import Screen
 from textual.theme import Theme
 
+from rules.sheet.asking import printable
 from wizard import recent, sheet_file, terminal
+from wizard.ending import Ending, say
 from wizard.screens.sheet import SheetScreen
 from wizard.session import Disk, Session
 from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
@@ -37,9 +40,20 @@ class BuildSheetApp(App[None]):
     VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "quit", "Quit", priority=True)]
 
-    def __init__(self, path: Path | None = None, *, demo: bool = False, disk: Disk = sheet_file) -> None:
-        """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample."""
-        super().__init__()
+    def __init__(
+        self,
+        path: Path | None = None,
+        *,
+        demo: bool = False,
+        disk: Disk = sheet_file,
+        ending: Ending | None = None,
+    ) -> None:
+        """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample.
+
+        ending: what tells that the program is to stop.
+        """
+        super().__init__(driver_class=terminal.driver_class(ending))
+        self._ending = ending
         self._path, self._demo, self._disk = path, demo, disk
         self.session: Session | None = None
         self.note = ""
@@ -54,10 +68,14 @@ class BuildSheetApp(App[None]):
         if "TEXTUAL_THEME" not in os.environ:
             self.theme = LOOK.name
 
+    def on_load(self) -> None:
+        """From here on, before the terminal is taken over, a signal saves and ends."""
+        if self._ending is not None:
+            self._ending.by(self.end_now)
+
     def on_mount(self) -> None:
-        """From here on a signal saves and ends."""
+        """The first picture is about to be painted."""
         self.set_timer(0.5, collect_garbage_again)
-        terminal.on_being_ended(self.end_now)
 
     def get_default_screen(self) -> Screen[Any]:
         """Start with what was asked for: opening it above an empty screen would take half as long again."""
@@ -268,17 +286,20 @@ class BuildSheetApp(App[None]):
             return False
         return True
 
-    def end_now(self, status: int) -> None:
+    def end_now(self) -> None:
         """Told to stop, or the terminal is gone: save without asking and end."""
+        if self.ended:
+            return
         self.keep_what_is_typed()
         self.ended = True
-        self.exit(return_code=status)
+        self.exit(return_code=0)
 
     def keep_what_is_typed(self) -> None:
         """Save the open sheet, with the entry that is being typed, without asking anything."""
         if self.session is not None:
-            if screen := self.sheet_screen:
-                screen.flush()
+            with suppress(Exception):  # a page that is only half built, or already taken apart, holds nothing typed
+                if screen := self.sheet_screen:
+                    screen.flush()
             self.session.save_come_what_may()
 
     # The picture, the same wherever it is shown
@@ -340,15 +361,36 @@ def collect_garbage_again() -> None:
 
 
 def run(path: Path | None, *, demo: bool = False) -> int:
-    """Run the wizard and return the exit status: 0, or 1 when it did not end as it should."""
-    terminal.forgive_invalid_bytes()
-    # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
-    gc.disable()
-    app = BuildSheetApp(path, demo=demo)
-    app.run()
-    if app.ended and app.return_code is not None:
-        return app.return_code
-    app.keep_what_is_typed()
-    where = f" Your answers are saved in {app.session.path}." if app.session and not app.session.trouble else ""
-    print(f"buildsheet: the wizard ended unexpectedly.{where}", file=sys.stderr)  # noqa: T201
-    return 1
+    """Run the wizard and return the exit status: 0; 128 and more where a signal ended it; 1 when it did not end as it should."""
+    with Ending() as ending:
+        # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
+        gc.disable()
+        app = BuildSheetApp(path, demo=demo, ending=ending)
+        try:
+            app.run()
+        except OSError as error:
+            say(f"buildsheet: {printable(error)}", sys.stderr)
+        finally:
+            if not app.ended:
+                app.keep_what_is_typed()
+            ending.screen_closed()
+        if app.session is not None:
+            say(last_line(app.session), sys.stdout)
+        if ending.status is not None:
+            return ending.status
+        if not app.ended:
+            say("buildsheet: the wizard ended unexpectedly.", sys.stderr)
+            return 1
+        return 0
+
+
+def last_line(session: Session) -> str:
+    """Where the sheet is and how far it got, or that it could not be saved."""
+    from wizard.widgets.lines import progress
+
+    if session.scratch:
+        return "That was a scratch copy; nothing of it is kept."
+    if session.trouble or session.unsaved:
+        return session.trouble or f"{printable(session.path)} is not saved."
+    judged = session.judged
+    return f"{printable(session.path)} is saved: {progress(judged)}, {judged.verdict}."

@@ -8,6 +8,8 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from wizard.ending import flush_or_forget, say
+
 if TYPE_CHECKING:
     from rules.judge import Judged
     from wizard.sheet_file import SheetFile
@@ -31,17 +33,24 @@ It informs a builder; it does not certify. Local rules, the inspector and licens
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command. Returns the exit status: 0 no stop, 1 a stop, 2 something cannot be read."""
+    if arguments is None:
+        import signal
+
+        signal.signal(signal.SIGINT, signal.SIG_DFL)  # Ctrl+c ends a command as it ends any other, without a traceback
     given = list(sys.argv[1:] if arguments is None else arguments)
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
     try:
-        if given and given[0] in COMMANDS:
-            return COMMANDS[given[0]](given[1:])
-        return _open(given)
-    except BrokenPipeError:
-        sys.stderr.close()
-        return NO_STOP
+        status = COMMANDS[given[0]](given[1:]) if given and given[0] in COMMANDS else _open(given)
+        sys.stdout.flush()
+    except BrokenPipeError:  # whoever read it has seen enough
+        status = NO_STOP
+    except OSError as reason:
+        say(f"buildsheet: stopped, because the system says: {reason.strerror or reason}", sys.stderr)
+        status = UNREADABLE
+    flush_or_forget()
+    return status
 
 
 def _parser(name: str) -> argparse.ArgumentParser:
