@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 
-from rules.graph.declare import CheckNote
+from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node, Worked
 from rules.graph.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
 from rules.judging.remedy import remedies
@@ -105,7 +105,8 @@ def _in_words(
 
 
 def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Mapping[str, str]:
-    figures = {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
+    figures = words_of(node.member)
+    figures |= {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
     for given in node.inputs:
         answer = worked.known.get(given.origin)
         if isinstance(answer, float):

@@ -45,6 +45,10 @@ class CaseLoads:
     tie_rod: Vector
     brake_torque: float = 0.0
 
+    def at(self, place: str) -> Vector:
+        """The force at `upper_pivot`, `lower_pivot` or `tie_rod`, N."""
+        return {"upper_pivot": self.upper_pivot, "lower_pivot": self.lower_pivot, "tie_rod": self.tie_rod}[place]
+
 
 @dataclass(frozen=True, slots=True)
 class CornerLoads:
