@@ -12,7 +12,7 @@ from rules.graph.results import WORST_FIRST, Judgement, NotForThisBuild
 from rules.judging.judge import Finding, Judged, judge, shown
 from rules.judging.trade import trade
 from rules.measure.units import Mm
-from rules.sheet import FIELDS, STEPS, STEPS, Sheet, read_sheet
+from rules.sheet import FIELDS, STEPS, Sheet, read_sheet
 from rules.values import VALUES
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
