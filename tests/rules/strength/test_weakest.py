@@ -113,7 +113,7 @@ def test_every_cheap_part_named_is_one_that_is_judged() -> None:
     assert {f"{part.replace(' ', '_')}_safety" for part in CHEAP_AND_VISIBLE} <= set(trade().values)
 
 
-@pytest.mark.parametrize("margins", [{}, {"plate_safety": PLATE}, {"plate_safety": PLATE, "tie_rod_safety": None}])
+@pytest.mark.parametrize("margins", [{}, {"plate_safety": PLATE}, {"tie_rod_safety": ROD}])
 def test_fewer_than_two_cannot_be_ranked(margins: dict[str, Margin | None]) -> None:
     with pytest.raises(NotForThisBuild):
         what_gives_first(margins)
