@@ -73,6 +73,18 @@ class Worked:
     not_here: dict[str, str] = field(default_factory=dict)
     broken: dict[str, str] = field(default_factory=dict)
 
+    def copy(self) -> "Worked":
+        """One of its own with the same in it."""
+        return Worked(*(dict(kept) for kept in self._all()))
+
+    def forget(self, name: str) -> None:
+        """Drop what is known of a name."""
+        for kept in self._all():
+            kept.pop(name, None)
+
+    def _all(self) -> tuple[dict[str, Any], ...]:
+        return self.known, self.estimated, self.waits, self.not_here, self.broken
+
 
 class Graph:
     """Every value in working order, and every check, over the fields of a sheet."""
@@ -130,6 +142,7 @@ class Graph:
                 above |= dict.fromkeys(self._needs.get(given.origin, ()))
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
+        self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
 
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
@@ -154,6 +167,24 @@ class Graph:
             self._work_out_one(node, worked)
         return worked
 
+    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+        """Work out with other answers only what they can change, and name the values and checks that rest on them.
+
+        before: what was worked out with other answers; it is left as it is.
+        """
+        had = {name: answer for name, answer in before.known.items() if name in self.fields}
+        changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
+        changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
+        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        worked = before.copy()
+        for name in (*changed, *touched):
+            worked.forget(name)
+        worked.known.update((name, answers[name]) for name in changed if name in answers)
+        for name, node in self.values.items():
+            if name in touched:
+                self._work_out_one(node, worked)
+        return worked, touched
+
     def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
         """A function that gives a value, and what a value or check rests on, with another answer to one field.
 
@@ -162,15 +193,12 @@ class Graph:
         chain = (*self._needs[name], name)
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
         stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
-        trial = Worked(
-            dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken)
-        )
+        trial = worked.copy()
 
         def with_answer(answer: Any) -> Worked:
             trial.known[field_name] = answer
             for stale in stale_names:
-                for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken):
-                    kept.pop(stale, None)
+                trial.forget(stale)
             for node in again:
                 self._work_out_one(node, trial)
             return trial

@@ -47,11 +47,22 @@ class Judged:
     shown_in: Units
 
 
-def judge(sheet: Sheet, shown_in: Units | None = None) -> Judged:
-    """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default."""
+def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
+    """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
+
+    before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
+    """
     graph, units = trade(), shown_in or sheet.shown_in
-    worked = graph.work_out(sheet.answers)
-    findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
+    if before is None or before.shown_in != units:
+        worked = graph.work_out(sheet.answers)
+        findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
+    else:
+        worked, touched = graph.work_again(before.worked, sheet.answers)
+        known = {finding.check: finding for finding in before.findings}
+        findings = [
+            _finding(graph, node, worked, units) if name in touched or name not in known else known[name]
+            for name, node in graph.checks.items()
+        ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
     return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
 
