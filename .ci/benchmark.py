@@ -101,7 +101,7 @@ def judge_speed() -> None:
     import contextlib
     import io
 
-    from rules.judge import judge
+    from rules.judging.judge import judge
     from rules.sheet import read_sheet
     from wizard.command_line import check_files
     from wizard.sheet_file import read
@@ -131,7 +131,7 @@ def judge_speed() -> None:
 
 def motion_speed() -> None:
     """Both wheels through all travel and lock, and judging a sheet with steering, arms, joint angles and spring entered."""
-    from rules.judge import judge
+    from rules.judging.judge import judge
     from rules.motion.front_end import FrontEnd
     from rules.motion.joints import bolt_direction, outer_swing, tie_rod_inner, tie_rod_outer
     from rules.motion.sweep import envelope, highest, lowest

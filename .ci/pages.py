@@ -52,7 +52,7 @@ async def _screenshot(sheet: Path) -> str:
 
 def pages() -> dict[Path, str]:
     """Every generated page and what it should hold."""
-    from rules.catalogue import as_markdown
+    from rules.judging.catalogue import as_markdown
 
     return {HERE / "rules" / "checks" / "CATALOGUE.md": as_markdown(), PICTURE: picture()}
 

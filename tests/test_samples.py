@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
+from rules.judging.trade import trade
 from rules.sheet import read_sheet
-from rules.trade import trade
 from sample_sheets import FINISHED, sample, samples
 from wizard.paper.cut import cut_files
 from wizard.sheet_file import read

@@ -16,8 +16,8 @@ from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
+from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION
-from rules.sheet.asking import printable
 from wizard.atomic_file import TEMP_PREFIX, TEMP_SUFFIX, mode_of, put
 from wizard.sheet_text import (
     MOST_BYTES,

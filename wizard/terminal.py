@@ -11,7 +11,7 @@ from rich.segment import Segment
 from textual.color import Color
 from textual.filter import LineFilter
 
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
 
 
 def forgive_invalid_bytes() -> None:

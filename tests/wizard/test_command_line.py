@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from rules.judging.trade import trade
 from rules.sheet import FIELDS
-from rules.trade import trade
 from sample_sheets import FINISHED, sample
 from wizard.command_line import main
 

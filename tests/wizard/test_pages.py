@@ -3,7 +3,7 @@
 import tomllib
 from typing import Any
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import sample
 from wizard.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of, page_state

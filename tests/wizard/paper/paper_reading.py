@@ -6,7 +6,7 @@ from typing import Any
 import pypdfium2
 import pypdfium2.raw as pdfium
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from sample_sheets import sample
 

@@ -6,8 +6,8 @@ import pypdfium2
 import pytest
 from paper_reading import document, is_black_and_white, judged, letter_sizes, pages, squeezed
 
-from rules.checklist import checklist
-from rules.quantity import EntryError
+from rules.measure.quantity import EntryError
+from rules.shop.checklist import checklist
 from wizard.paper.checklist_pdf import checklist_pdf
 
 

@@ -11,7 +11,7 @@ import ezdxf
 import pytest
 from ezdxf.document import Drawing
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from sample_sheets import sample
 from wizard.paper.cut import NotDrawn, cut_files

@@ -11,10 +11,10 @@ import numpy as np
 import pytest
 from scipy import ndimage
 
-from rules.full_size import full_size
-from rules.full_size.shapes import Words
-from rules.judge import Judged, judge
-from rules.quantity import EntryError
+from rules.drawn.full_size import full_size
+from rules.drawn.full_size.shapes import Words
+from rules.judging.judge import Judged, judge
+from rules.measure.quantity import EntryError
 from rules.sheet import read_sheet
 from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
 from wizard.paper.drawing_svg import drawing_svg

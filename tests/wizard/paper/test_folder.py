@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from paper_reading import document, judged
 
-from rules.quantity import EntryError
+from rules.measure.quantity import EntryError
 from wizard.paper import folder as hand_over
 from wizard.paper.folder import LIST, ChangedByHand, write_hand_over
 from wizard.sheet_file import CannotSave

@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 from paper_reading import PLATE, document, is_black_and_white, judged, letter_sizes, pages, squeezed
 
-from rules.weld_words import HOLDS, VISUAL
+from rules.shop.weld_words import HOLDS, VISUAL
 from wizard.paper.welding_sheet import welding_sheet_pdf
 
 
