@@ -24,7 +24,9 @@ _CHANGED = _FOLDER / "changed"
 
 def samples() -> list[str]:
     """The names of all sample sheets, in order."""
-    return sorted(path.stem for folder in (_FOLDER, _CHANGED) for path in folder.glob("*.toml") if path.suffixes == [".toml"])
+    return sorted(
+        path.stem for folder in (_FOLDER, _CHANGED) for path in folder.glob("*.toml") if path.suffixes == [".toml"]
+    )
 
 
 def sample(name: str) -> Path:
