@@ -15,7 +15,7 @@ from wizard.command_line import main
 
 GOOD = str(sample(FINISHED))
 STOPS = str(sample("wrong_hub_without_stub_shaft"))
-HALF = str(sample("marsh_runner_half_done"))
+HALF = str(sample("dune_wren_half_done"))
 
 
 def sheet(folder: Path, text: str, name: str = "sheet.toml") -> str:

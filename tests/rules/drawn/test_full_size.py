@@ -115,7 +115,7 @@ def test_tyre_outline_for_every_size() -> None:
 
 
 def test_one_tyre_size_is_drawn_once() -> None:
-    view = front_layout(judge(read_sheet(sample("heath_hare_finished_metric"))), "left")
+    view = front_layout(judge(read_sheet(sample("fell_badger_finished_metric"))), "left")
     assert sum("tyre ø" in text for text in texts(view.items)) == 1
 
 
@@ -225,7 +225,7 @@ def test_an_entry_that_cannot_be_read_is_missing_with_its_reason() -> None:
 
 @pytest.mark.parametrize("step", ["tyre", "wheel", "rotor", "caliper", "hub", "pivots"])
 def test_a_sheet_without_a_whole_step_is_still_drawn(step: str) -> None:
-    document = sample("marsh_runner_finished")
+    document = sample("dune_wren_finished")
     del document[step]
     for extent in ("upright", "whole"):
         assert full_size(judge(read_sheet(document)), "right", extent).items  # type: ignore[arg-type]
@@ -238,7 +238,7 @@ def test_every_length_at_its_bounds_can_be_drawn(name: str) -> None:
     for limit in (asked.least, asked.most):
         if limit is None:
             continue
-        document = sample("marsh_runner_finished")
+        document = sample("dune_wren_finished")
         document.setdefault(asked.step, {})[asked.key] = f"{limit!r} mm" if asked.kind == "length" else f"{limit!r} rad"
         frame = full_size(judge(read_sheet(document)), "left", "upright").frame
         assert 0 < frame.width < 5000 and 0 < frame.height < 5000
@@ -277,8 +277,8 @@ def points_of(item: Item) -> list[tuple[float, float]]:
 @pytest.mark.parametrize("side", ["left", "right"])
 @pytest.mark.parametrize(
     "name",
-    ["marsh_runner_finished", "heath_hare_finished_metric", "marsh_runner_half_done", "wrong_rotor_too_big_for_wheel",
-     "wrong_backspacing_from_nominal_width"],
+    ["dune_wren_finished", "fell_badger_finished_metric", "dune_wren_half_done", "wrong_rotor_too_big_for_wheel",
+     "wrong_offset_from_nominal_width"],
 )  # fmt: skip
 def test_no_words_stand_over_a_line_or_over_other_words(name: str, side: Any, extent: Any) -> None:
     items = full_size(judge(read_sheet(sample(name))), side, extent).items
@@ -296,7 +296,7 @@ def test_no_words_stand_over_a_line_or_over_other_words(name: str, side: Any, ex
 
 def test_words_are_large_enough_to_read() -> None:
     """A figure is 0.73 of the letter size high in the typeface used: 2.5 mm needs 9.8 points; words need 10."""
-    items = full_size(judge(read_sheet(sample("marsh_runner_finished"))), "left", "whole").items
+    items = full_size(judge(read_sheet(sample("dune_wren_finished"))), "left", "whole").items
     assert all(item.size >= 10 for item in items if isinstance(item, Words))
 
 

@@ -16,7 +16,7 @@ from wizard.paper.checklist_text import as_markdown, as_text
 from wizard.sheet_file import read
 
 
-def document(name: str = "marsh_runner_strength") -> dict[str, Any]:
+def document(name: str = "scree_ox_strength") -> dict[str, Any]:
     return dict(read(sample(name)).document)
 
 
