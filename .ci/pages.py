@@ -25,7 +25,7 @@ def picture() -> str:
         os.environ["BUILDSHEET_STATE"] = folder
         from sample_sheets import FINISHED, sample
 
-        sheet = Path(folder) / "marsh_runner.toml"
+        sheet = Path(folder) / "dune_wren.toml"
         shutil.copyfile(sample(FINISHED), sheet)
         text = asyncio.run(_screenshot(sheet))
     # The drawn window of some other system around it is not ours.
@@ -52,7 +52,7 @@ async def _screenshot(sheet: Path) -> str:
 
 def pages() -> dict[Path, str]:
     """Every generated page and what it should hold."""
-    from rules.catalogue import as_markdown
+    from rules.judging.catalogue import as_markdown
 
     return {HERE / "rules" / "checks" / "CATALOGUE.md": as_markdown(), PICTURE: picture()}
 

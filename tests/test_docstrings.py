@@ -11,11 +11,11 @@ from typing import Annotated, get_args, get_origin, get_type_hints
 import pytest
 
 import rules
-from rules.quantity import KINDS
+from rules.graph.asking import AskedField
+from rules.judging.trade import trade
+from rules.measure.quantity import KINDS
+from rules.measure.units import SYMBOLS, Unit
 from rules.sheet import FIELDS, STEPS
-from rules.sheet.asking import AskedField
-from rules.trade import trade
-from rules.units import SYMBOLS, Unit
 
 MODULES = [importlib.import_module(found.name) for found in pkgutil.walk_packages(rules.__path__, "rules.")]
 VALUES = trade().values

@@ -72,7 +72,7 @@ def test_rules_know_no_screen_no_disk_and_no_clock(path: Path) -> None:
     assert not {"sys.stdout", "sys.stderr", "os.environ"} & set(attributes(path))
 
 
-TRADE = {"rules.values", "rules.checks", "rules.tables", "rules.bands", "rules.graph"}
+TRADE = {"rules.values", "rules.checks", "rules.tables", "rules.graph.bands", "rules.graph.engine"}
 TRIGONOMETRY = {"math." + name for name in ("sin", "cos", "tan", "asin", "acos", "atan", "atan2", "radians", "degrees")}
 CONVERSIONS = {
     25.4,
@@ -112,7 +112,7 @@ def test_the_wizard_holds_no_angle_function_and_no_conversion_factor_outside_dra
 @pytest.mark.parametrize("path", [path for path in WIZARD if shown(path) in DRAWS], ids=shown)
 def test_a_module_that_draws_does_not_know_the_sheet(path: Path) -> None:
     """It is handed shapes and words; so the angles in it cannot be the trade's."""
-    assert under(imports(path), {"rules.sheet", "rules.judge", "rules.trade"}) == set()
+    assert under(imports(path), {"rules.sheet", "rules.judging.judge", "rules.judging.trade"}) == set()
 
 
 @pytest.mark.parametrize("path", [*RULES, *WIZARD], ids=shown)

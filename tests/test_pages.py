@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from rules.catalogue import as_markdown
+from rules.judging.catalogue import as_markdown
 
 HERE = Path(__file__).parent.parent
 PAGES = ["README.md", "DEVELOPERS.md", "rules/checks/CATALOGUE.md"]

@@ -15,7 +15,7 @@ from textual.filter import LineFilter
 from textual.screen import Screen
 from textual.theme import Theme
 
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
 from wizard import recent, sheet_file, terminal
 from wizard.ending import Ending, say
 from wizard.screens.sheet import SheetScreen

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 from wizard.ending import flush_or_forget, say
 
 if TYPE_CHECKING:
-    from rules.judge import Judged
+    from rules.judging.judge import Judged
     from wizard.sheet_file import SheetFile
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
@@ -110,8 +110,8 @@ def _check(given: list[str]) -> int:
 
 def check_files(files: Iterable[str], *, as_json: bool) -> int:
     """Judge sheets without a screen and print what was found. Returns the exit status."""
-    from rules.report import as_data, unreadable
-    from rules.sheet.asking import printable
+    from rules.graph.asking import printable
+    from rules.judging.report import as_data, unreadable
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
@@ -141,7 +141,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
 
 def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
     """A sheet read and judged, or why it cannot be read."""
-    from rules.judge import judge
+    from rules.judging.judge import judge
     from rules.sheet import read_sheet
     from wizard.sheet_file import CannotRead, read
 
@@ -154,7 +154,7 @@ def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
 
 def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
     """One line for each entry that cannot be read: file, table, key, what stands there, what would be right."""
-    from rules.sheet.asking import printable
+    from rules.graph.asking import printable
 
     lines = []
     for fault in judged.sheet.faults:
@@ -176,8 +176,8 @@ def _as_written(entry: object) -> str:
 
 def report_lines(judged: "Judged", name: str) -> list[str]:
     """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
-    from rules.judge import and_list
-    from rules.sheet.asking import printable
+    from rules.graph.asking import printable
+    from rules.judging.judge import and_list
 
     lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
     for finding in judged.findings:
@@ -210,8 +210,8 @@ def _explain(given: list[str]) -> int:
     if isinstance(read, str):
         complain(read)
         return UNREADABLE
-    from rules.explain import explain
-    from rules.sheet.asking import printable
+    from rules.graph.asking import printable
+    from rules.judging.explain import explain
 
     try:
         lines = explain(read[0], options.name)
@@ -225,15 +225,15 @@ def _explain(given: list[str]) -> int:
 def _near(name: str) -> str:
     from difflib import get_close_matches
 
+    from rules.judging.trade import trade
     from rules.sheet import FIELDS
-    from rules.trade import trade
 
     near = get_close_matches(name, [*trade().values, *trade().checks, *FIELDS], n=3)
     return f"; did you mean {' or '.join(near)}" if near else ""
 
 
 def _list(given: list[str]) -> int:
-    from rules.report import check_list, field_list, value_list
+    from rules.judging.report import check_list, field_list, value_list
 
     lists: dict[str, Callable[[], list[dict[str, Any]]]] = {
         "fields": field_list,
@@ -273,7 +273,7 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
 
 
 def complain(message: str) -> None:
-    from rules.sheet.asking import printable
+    from rules.graph.asking import printable
 
     print(f"buildsheet: {printable(message)}", file=sys.stderr)
 

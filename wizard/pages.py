@@ -3,9 +3,9 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from rules.judge import Judged
+from rules.graph.asking import AskedField, Step
+from rules.judging.judge import Judged
 from rules.sheet import FIELDS, STEPS
-from rules.sheet.asking import AskedField, Step
 from rules.sheet.caliper import Caliper
 from rules.sheet.hub import Hub
 from rules.sheet.job import Job

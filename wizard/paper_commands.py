@@ -5,14 +5,14 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from rules.motion_sheet import NOT_ENTERED, is_known
-from rules.quantity import EntryError
+from rules.measure.quantity import EntryError
+from rules.shop.motion_sheet import NOT_ENTERED, is_known
 from wizard.command_line import NO_STOP, UNREADABLE, complain, fault_lines, judged_file
 from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
 from wizard.sheet_file import CannotSave
 
 if TYPE_CHECKING:
-    from rules.judge import Judged
+    from rules.judging.judge import Judged
     from wizard.sheet_file import SheetFile
 
 Writer = Callable[["Judged", "SheetFile", argparse.Namespace], list[Path]]

@@ -89,7 +89,7 @@ def summary(path: Path) -> Summary:
     """Read and judge a sheet for the start screen."""
     import time
 
-    from rules.judge import judge
+    from rules.judging.judge import judge
     from rules.sheet import read_sheet
     from wizard.sheet_file import CannotRead, read
     from wizard.widgets.lines import progress

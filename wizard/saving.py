@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import WORKED_OUT
 
 
@@ -11,7 +11,7 @@ def complete_document(document: Mapping[str, object], judged: Judged) -> dict[st
 
     judged: this document's sheet, judged. Ticks and measured results in its checklist are kept, by line id.
     """
-    from rules.checklist import worked_out_tables  # only needed on saving
+    from rules.shop.checklist import worked_out_tables  # only needed on saving
 
     own_units = judged if judged.shown_in == judged.sheet.shown_in else judge(judged.sheet)
     answers = {key: entry for key, entry in document.items() if key not in WORKED_OUT}

@@ -6,11 +6,11 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Protocol
 
-from rules.display import other, show
-from rules.judge import Judged, judge
-from rules.quantity import KINDS, EntryError, Units
+from rules.graph.asking import AskedField, printable
+from rules.judging.judge import Judged, judge
+from rules.measure.display import other, show
+from rules.measure.quantity import KINDS, EntryError, Units
 from rules.sheet import read_sheet
-from rules.sheet.asking import AskedField, printable
 from wizard import sheet_file
 from wizard.pages import ASKED
 from wizard.saving import complete_document
@@ -52,7 +52,7 @@ class Session:
     def look_again(self) -> None:
         """Read and judge the sheet anew, in the units now shown."""
         sheet = read_sheet(self.document)
-        self.judged: Judged = judge(sheet, self.shown_in)
+        self.judged: Judged = judge(sheet, self.shown_in, getattr(self, "judged", None))
         self.faults: dict[str, str] = {fault.where: fault.text for fault in sheet.faults}
 
     # Entries

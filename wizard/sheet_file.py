@@ -15,8 +15,8 @@ from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
+from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION
-from rules.sheet.asking import printable
 from wizard.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
 from wizard.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
 

@@ -8,8 +8,8 @@ import re
 import tomllib
 from collections.abc import Iterable, Mapping
 
+from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
-from rules.sheet.asking import printable
 
 MOST_BYTES = 256 * 1024
 MOST_ANSWERS = 192 * 1024

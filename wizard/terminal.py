@@ -9,7 +9,7 @@ from rich.segment import Segment
 from textual.color import Color
 from textual.filter import LineFilter
 
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
 from wizard.ending import PatientTerminal
 
 if TYPE_CHECKING:

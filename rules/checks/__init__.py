@@ -3,25 +3,31 @@
 from collections.abc import Callable
 from typing import Any
 
-from rules.checks import (
+from rules.checks.steering import (
+    arm_pivots,
+    steers,
+    swings,
+    travels,
+    turns,
+)
+from rules.checks.stopping import (
+    brakes,
+    stops,
+)
+from rules.checks.strength import (
     bearing,
     bolts,
-    brakes,
+    gives_first,
+    loads,
+    strength,
+    welds,
+)
+from rules.checks.wheel_end import (
     carries,
     clears,
     cut,
     fits,
-    gives_first,
     holds_together,
-    loads,
-    placed,
-    steers,
-    stops,
-    strength,
-    swings,
-    travels,
-    turns,
-    welds,
 )
 
 MODULES = (
@@ -31,7 +37,7 @@ MODULES = (
     carries,
     brakes,
     steers,
-    placed,
+    arm_pivots,
     turns,
     travels,
     swings,
@@ -49,5 +55,5 @@ CHECKS: tuple[Callable[..., Any], ...] = tuple(
     function
     for module in MODULES
     for function in vars(module).values()
-    if hasattr(function, "note") and function.__module__ == module.__name__
+    if hasattr(function, "declared") and function.__module__ == module.__name__
 )

@@ -8,9 +8,8 @@ point, where it locks; so the side is taken once, at ride height, and kept.
 from dataclasses import dataclass
 from math import acos, atan2, cos, hypot, pi, sin
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, cross, dot, minus, plus, times, unit
 from rules.motion.points import CannotReach
-from rules.vectors import cross, dot, minus, plus, times, unit
 
 
 @dataclass(frozen=True, slots=True)

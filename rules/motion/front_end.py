@@ -11,11 +11,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from math import asin, copysign, cos, hypot, pi, radians, sin, sqrt
 
-from rules.corner import Vector
+from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import Circle, hinged, nearest_turn
 from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright, mirrored
 from rules.motion.search import golden, last_that_holds
-from rules.vectors import Frame, cross, dot, minus, out_of, plus, size, times, unit, within
 
 STEP = 0.04
 """rad of the lower arm between two looks while its travel is searched for."""

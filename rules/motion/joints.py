@@ -8,11 +8,10 @@ out. A bolt is a line: it has no head and no tail here.
 from math import asin, atan2, cos, pi, sin
 from typing import NamedTuple
 
-from rules.corner import Vector
+from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, size, times, unit, within
 from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, Upright
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
-from rules.vectors import Frame, cross, dot, minus, out_of, size, times, unit, within
 
 MOST_SET = pi / 4
 """How far a housing can be clocked from square, either way."""

@@ -8,8 +8,7 @@ from dataclasses import dataclass
 from math import asin, atan, atan2
 from typing import NamedTuple
 
-from rules.corner import Vector
-from rules.vectors import dot, minus, plus, size, times, unit
+from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
 
 FORWARD: Vector = (1.0, 0.0, 0.0)
 OUTBOARD: Vector = (0.0, 1.0, 0.0)

@@ -2,9 +2,8 @@
 
 from typing import NamedTuple
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, minus, size
 from rules.motion.front_end import FrontEnd
-from rules.vectors import minus, size
 
 NEAR_RIDE = 1.0
 """mm of wheel travel each way over which the ratio at ride height is taken."""

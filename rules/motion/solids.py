@@ -7,10 +7,9 @@ from collections.abc import Callable, Iterable
 from math import hypot, inf, sqrt
 from typing import NamedTuple
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, dot, minus, plus, size, times
 from rules.motion.points import Hinge, Pose
 from rules.motion.sweep import Sweep, Worst
-from rules.vectors import dot, minus, plus, size, times
 
 CLOSE = 0.05
 """mm; the nearest place is found to this, far finer than anybody measures."""

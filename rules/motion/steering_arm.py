@@ -8,13 +8,12 @@ from collections.abc import Callable, Iterable
 from math import atan2, copysign, cos, hypot, inf, radians, sin, sqrt
 from typing import NamedTuple
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.circle import Circle
 from rules.motion.front_end import Linkage
 from rules.motion.points import CannotReach, Upright, mirrored
 from rules.motion.search import golden
 from rules.motion.turning import ideal_outer, steer_at
-from rules.vectors import cross, dot, minus, plus, size, times, unit
 
 WIDEST = radians(54)
 """How far the arm is swung either way from straight fore and aft while the best is looked for."""

@@ -7,12 +7,11 @@ from collections.abc import Callable, Sequence
 from math import floor, sin
 from typing import NamedTuple
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, cross, dot, minus, size
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import Hinge, Pose
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
-from rules.vectors import cross, dot, minus, size
 
 SLIDE = 25.0
 """mm each way of the rack that stands in for whatever moves the tie rod; with the wheels straight it does not matter."""

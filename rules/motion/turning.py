@@ -7,13 +7,12 @@ left turn are two poses at opposite lock.
 from math import atan2, copysign, cos, hypot, sin, sqrt
 from typing import NamedTuple
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
 from rules.motion.circle import nearest_turn
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
 from rules.motion.sweep import Sweep
-from rules.vectors import cross, dot, minus, plus, size, times
 
 LOOKS = 8
 """Places of the lock looked at; no linkage that is built lets go and takes hold again between two of them."""

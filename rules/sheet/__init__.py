@@ -8,16 +8,15 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from rules.quantity import EntryError, Units, as_typed
+from rules.graph.asking import AskedField, Step, printable, unsafe_character
+from rules.measure.quantity import EntryError, Units, as_typed
 from rules.sheet.arms import Arms
-from rules.sheet.asking import AskedField, Step, printable, unsafe_character
 from rules.sheet.bolts import Bolts
 from rules.sheet.brakes import Brakes
 from rules.sheet.caliper import Caliper
 from rules.sheet.hub import Hub
 from rules.sheet.job import Job
 from rules.sheet.joint_angles import JointAngles
-from rules.sheet.joints import JointCaliperBracket, JointLower, JointSteeringArm, JointUpper
 from rules.sheet.loads import Loads
 from rules.sheet.pivots import Pivots
 from rules.sheet.plate import Plate
@@ -26,6 +25,7 @@ from rules.sheet.spring import Spring
 from rules.sheet.steering import Steering
 from rules.sheet.tyre import Tyre
 from rules.sheet.upright import Upright
+from rules.sheet.welds import JointCaliperBracket, JointLower, JointSteeringArm, JointUpper
 from rules.sheet.wheel import Wheel
 
 SHEET_VERSION = 1

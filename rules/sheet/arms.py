@@ -2,8 +2,8 @@
 
 from typing import Any
 
-from rules.sheet.asking import Step, ask
-from rules.units import Mm
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm
 
 AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
 FROM_CENTRE = "From the car's centre line, plumbed to the floor, straight out to the middle of the pivot."

@@ -1,10 +1,10 @@
 """The bolts of the corner: pivots, hub, wheel studs."""
 
-from rules.marks import Thread
-from rules.sheet.asking import Step, ask
+from rules.graph.asking import Step, ask
+from rules.measure.marks import Thread
+from rules.measure.units import Mm
 from rules.tables.bolt_grades import GRADES
 from rules.tables.torque_factors import TORQUE_FACTOR
-from rules.units import Mm
 
 SCREWED_INTO = ("nut", "steel", "iron", "aluminium")
 

@@ -1,7 +1,7 @@
 """How hard and how often it stops, and what the pads and the caliper have to follow. Finished without any of it."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import MetrePerSecond, Mm, Ratio
+from rules.graph.asking import Step, ask
+from rules.measure.units import MetrePerSecond, Mm, Ratio
 
 COOLING = ("none", "still air", "moving air")
 

@@ -1,7 +1,7 @@
 """The brake caliper and the room it takes."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Mm, MPa, Price, Ratio
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm, MPa, Price, Ratio
 
 
 class Caliper(Step):

@@ -1,9 +1,9 @@
 """The hub unit, its flange, studs and mounting."""
 
-from rules.marks import BoltCircle, Thread
-from rules.sheet.asking import Step, ask
+from rules.graph.asking import Step, ask
+from rules.measure.marks import BoltCircle, Thread
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price
 from rules.sheet.wheel import NUT_SEATS
-from rules.units import Kg, Mm, Newton, NewtonMetre, Price
 
 
 class Hub(Step):

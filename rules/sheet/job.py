@@ -1,7 +1,7 @@
 """What is being built, for what use, and what one front tyre carries."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Kg, MetrePerSecond, Mm, Share
+from rules.graph.asking import Step, ask
+from rules.measure.units import Kg, MetrePerSecond, Mm, Share
 
 
 class Job(Step):

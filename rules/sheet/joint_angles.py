@@ -1,7 +1,7 @@
 """How the outer pivots and tie-rod ends are clocked, and how far their makers let them swing."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Rad
+from rules.graph.asking import Step, ask
+from rules.measure.units import Rad
 
 BOLT_LIES = ("along the steering axis", "fore and aft", "across the car")
 ALLOWED = (

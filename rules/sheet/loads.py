@@ -1,7 +1,7 @@
 """How hard the corner is used, and which way the links lie: what every judgement of strength starts from."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Mm, Newton, Rad, Ratio
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm, Newton, Rad, Ratio
 
 
 class Loads(Step):

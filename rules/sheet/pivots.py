@@ -1,7 +1,7 @@
 """The two outer pivots and the steering axis through them."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Mm, Price, Rad
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm, Price, Rad
 
 JOINTS = ("ball joint", "spherical bearing", "rod end")
 

@@ -1,7 +1,7 @@
 """The upright plate and the caliper bracket blank, for the cutter and the welder."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Mm
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm
 
 PROCESSES = ("plasma", "laser", "water jet", "saw and drill")
 WELD_PROCESSES = ("tig", "mig", "stick")

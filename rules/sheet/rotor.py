@@ -1,8 +1,8 @@
 """The brake rotor, and what is done to it."""
 
-from rules.marks import BoltCircle
-from rules.sheet.asking import Step, ask
-from rules.units import Kg, Mm, Price
+from rules.graph.asking import Step, ask
+from rules.measure.marks import BoltCircle
+from rules.measure.units import Kg, Mm, Price
 
 
 class Rotor(Step):

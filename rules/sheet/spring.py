@@ -1,8 +1,8 @@
 """Where spring and shock sit, and how long the shock can be."""
 
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm
 from rules.sheet.arms import ACROSS, AHEAD, ALONG, FROM_CENTRE, HEIGHT, UP
-from rules.sheet.asking import Step, ask
-from rules.units import Mm
 
 
 class Spring(Step):

@@ -1,7 +1,7 @@
 """The steering arm, what moves its tie rod, and where the lock stops."""
 
-from rules.sheet.asking import Step, ask
-from rules.units import Mm, Rad
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm, Rad
 
 LINKAGES = ("rack", "relay rod", "one rod across")
 STOPPED_BY = ("upright or arm", "rack", "steering box", "nothing")

@@ -1,8 +1,8 @@
 """The tyres the upright must suit."""
 
-from rules.marks import TyreMark
-from rules.sheet.asking import Step, ask
-from rules.units import Kg, Mm, Price
+from rules.graph.asking import Step, ask
+from rules.measure.marks import TyreMark
+from rules.measure.units import Kg, Mm, Price
 
 
 class Tyre(Step):

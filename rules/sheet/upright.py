@@ -1,8 +1,8 @@
 """What the upright and its arms are made of, where their strength is judged."""
 
-from rules.sheet.asking import Step, ask
+from rules.graph.asking import Step, ask
+from rules.measure.units import Mm, MPa
 from rules.tables.materials import MATERIALS
-from rules.units import Mm, MPa
 
 BEAMS = ("none", "box", "channel", "tube")
 ARM_FORMS = ("flat bar", "round bar", "box", "round tube")

@@ -1,8 +1,8 @@
 """The wheel the hub and brake must fit inside."""
 
-from rules.marks import BoltCircle
-from rules.sheet.asking import Step, ask
-from rules.units import Kg, Mm, Price
+from rules.graph.asking import Step, ask
+from rules.measure.marks import BoltCircle
+from rules.measure.units import Kg, Mm, Price
 
 NUT_SEATS = ("60 deg cone", "90 deg cone", "ball", "flat")
 

@@ -9,9 +9,8 @@ the arm with the spring gives the other pivot; the sum of the forces gives the r
 from dataclasses import dataclass
 from math import atan, radians, sin, tan
 
-from rules.corner import Vector
-from rules.results import OutsideRange
-from rules.vectors import NOUGHT, cross, dot, minus, plus, size, times
+from rules.graph.results import OutsideRange
+from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, plus, size, times
 
 LEAST_SPACING = 1.0
 """mm between the two pivots."""

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from math import hypot, pi
 from typing import Literal
 
-from rules.corner import Vector
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
+from rules.measure.vectors import Vector
 
 Element = Literal["ball", "roller"]
 

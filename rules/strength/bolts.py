@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from math import hypot, pi, sqrt
 
-from rules.bands import CLOSENESS
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
+from rules.measure.closeness import CLOSENESS
 
 SHEAR_OF_YIELD = 1 / sqrt(3)
 """Yield in shear over yield in pull, by distortion energy (Shigley 9th ed. eq. 5-21)."""

@@ -6,7 +6,7 @@ on brakes (formulas); Ugural, Wentzell and a worked answer page for figures, in 
 
 from math import pi
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 
 FACES = 2
 """Faces of one rotor that are rubbed."""

@@ -8,7 +8,7 @@ goes into the pads: both on the safe side.
 from dataclasses import dataclass
 from math import exp
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 
 LAYERS, TIME_STEPS = 12, 120
 """Of the difference scheme: for iron up to 20 mm deep, five times as many move the peak by less than 0.2 %."""

@@ -1,6 +1,6 @@
 """The load cases of one corner: which force acts on the tyre, and where.
 
-Axes of `rules.corner`: x forward, y outboard, z up, origin under the wheel on the ground. The wheel stands straight ahead.
+Axes of `corner_loads`: x forward, y outboard, z up, origin under the wheel on the ground. The wheel stands straight ahead.
 Multiples are of the load standing on the corner. A tyre pulls along the ground no harder than it is pressed down (a grip
 of 1), so a braking or cornering multiple above 1 presses the wheel down as much: the car stands on its nose, or leans.
 """
@@ -8,9 +8,9 @@ of 1), so a braking or cornering multiple above 1 presses the wheel down as much
 from dataclasses import dataclass
 from math import hypot
 
-from rules.corner import CaseLoads, Places, Vector
+from rules.measure.vectors import Vector, minus, plus
 from rules.strength.balance import Linkage, balance, moment_of
-from rules.vectors import minus, plus
+from rules.strength.corner_loads import CaseLoads, Places
 
 Push = tuple[Vector, Vector]
 """A force, N, and the point it acts at, mm."""

@@ -2,8 +2,8 @@
 
 from math import pi
 
-from rules.bands import reaches
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
+from rules.measure.closeness import reaches
 from rules.strength.bolts import SHEAR_OF_YIELD, round_area
 
 LEAST_EDGE = 1.5

@@ -7,7 +7,7 @@ the same on both sides of the line u = 0, so there is no product of inertia. mm 
 from dataclasses import dataclass
 from math import hypot, log, pi
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 
 LEAST_INSIDE_RADIUS = 0.25
 """Radius counted in the inside corner of a closed beam, in walls, where it is less or not known. Twist crowds into that

@@ -4,9 +4,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from math import sqrt
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, cross, minus, plus
 from rules.strength.section import Section, bending_stress
-from rules.vectors import cross, minus, plus
 
 CANTILEVER_PLATE = 0.509
 """Bending moment on 1 mm of root over the load: a long plate held along one edge, loaded in one point of its free edge.

@@ -2,8 +2,8 @@
 
 from math import pi, sqrt
 
-from rules.bands import CLOSENESS
-from rules.quantity import INCH
+from rules.measure.closeness import CLOSENESS
+from rules.measure.quantity import INCH
 
 
 def unified(pitch: float) -> bool:

@@ -12,10 +12,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from math import cos, pi, sin, sqrt
 
-from rules.bands import reaches
-from rules.corner import Vector
-from rules.quantity import INCH
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
+from rules.measure.closeness import reaches
+from rules.measure.quantity import INCH
+from rules.measure.vectors import Vector
 
 THROAT = 0.707
 """Throat over leg of a fillet with equal legs, to the three figures the tables use."""

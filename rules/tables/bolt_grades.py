@@ -7,8 +7,8 @@ class 8.8 changes at M16: books that print it from M16 up only show the upper ro
 
 from dataclasses import dataclass
 
-from rules.bands import reaches
-from rules.quantity import INCH
+from rules.measure.closeness import reaches
+from rules.measure.quantity import INCH
 from rules.tables.electrodes import KSI
 
 SAE = (

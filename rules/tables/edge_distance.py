@@ -4,8 +4,8 @@ Source: AISC 360-16 (Specification for Structural Steel Buildings), Table J3.4 (
 distance is allowed there only with the strength checked, and never under one bolt diameter without the engineer.
 """
 
-from rules.bands import reaches
-from rules.quantity import INCH
+from rules.measure.closeness import reaches
+from rules.measure.quantity import INCH
 
 INCH_ROWS = {
     1 / 2: 3 / 4, 5 / 8: 7 / 8, 3 / 4: 1.0, 7 / 8: 1 + 1 / 8, 1.0: 1 + 1 / 4, 1 + 1 / 8: 1 + 1 / 2, 1 + 1 / 4: 1 + 5 / 8,

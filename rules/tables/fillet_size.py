@@ -4,8 +4,8 @@ Source: AISC 360-16, Table J2.4 (inch) and Table J2.4M (metric); one single run 
 cooling too fast. It says nothing of strength or of fatigue.
 """
 
-from rules.bands import reaches
-from rules.quantity import INCH, Units
+from rules.measure.closeness import reaches
+from rules.measure.quantity import INCH, Units
 
 INCH_ROWS = ((1 / 4, 1 / 8), (1 / 2, 3 / 16), (3 / 4, 1 / 4), (float("inf"), 5 / 16))
 """Thinner part up to and including, in: leg, in."""

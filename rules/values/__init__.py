@@ -3,33 +3,39 @@
 from collections.abc import Callable
 from typing import Any
 
-from rules.values import (
-    arms,
-    bearing,
+from rules.values.steering import (
     begun,
-    bolts,
-    brakes,
     bump_steer,
-    cost,
-    gaps,
     joint_swing,
     links,
-    loads,
     motion,
-    pivot_bolts,
-    pivots,
-    plate,
     returning,
-    rotor,
     rub,
     self_centring,
     spring,
-    steering_axis,
     travel,
     turning,
-    tyre,
+)
+from rules.values.stopping import (
+    brakes,
+)
+from rules.values.strength import (
+    arms,
+    bearing,
+    bolts,
+    loads,
+    pivot_bolts,
     upright,
     welds,
+)
+from rules.values.wheel_end import (
+    cost,
+    gaps,
+    pivots,
+    plate,
+    rotor,
+    steering_axis,
+    tyre,
     wheel_stack,
 )
 
@@ -67,5 +73,5 @@ VALUES: tuple[Callable[..., Any], ...] = tuple(
     function
     for module in MODULES
     for function in vars(module).values()
-    if hasattr(function, "note") and function.__module__ == module.__name__
+    if hasattr(function, "declared") and function.__module__ == module.__name__
 )

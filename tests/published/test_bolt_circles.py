@@ -10,8 +10,8 @@ from math import cos, hypot, pi, sin
 
 import pytest
 
-from rules.checks.fits import bolt_circle_wheel_hub
-from rules.marks import read_bolt_circle
+from rules.checks.wheel_end.fits import bolt_circle_wheel_hub
+from rules.measure.marks import read_bolt_circle
 from rules.sheet import FIELDS
 
 ONE_PATTERN = [

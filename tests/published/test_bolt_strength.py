@@ -6,10 +6,10 @@ load tables; yield from Shigley Table 8-11 and the class rule. Fine metric areas
 
 import pytest
 
-from rules.quantity import INCH
+from rules.measure.coarse_threads import COARSE_PITCH
+from rules.measure.quantity import INCH
 from rules.strength.threads import stress_area
 from rules.tables.bolt_grades import GRADES, bolt_strength
-from rules.tables.coarse_threads import COARSE_PITCH
 from rules.tables.electrodes import KSI
 
 J429 = [

@@ -11,7 +11,7 @@ import pytest
 from scipy.optimize import brentq
 from scipy.spatial.transform import Rotation
 
-from rules.values.returning import camber_turned_20_in, camber_turned_20_out, castor_by_turning
+from rules.values.steering.returning import camber_turned_20_in, camber_turned_20_out, castor_by_turning
 
 
 def read(steer: float, inclination: float, castor: float) -> float:

@@ -7,7 +7,7 @@ Four decimals with each step rounded, so good to one in the last place.
 
 import pytest
 
-from rules.judge import judge
+from rules.judging.judge import judge
 from rules.sheet import read_sheet
 
 DOCUMENT = {

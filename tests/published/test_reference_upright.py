@@ -10,7 +10,7 @@ Points in mm: lower arm's outer pivot (10, 700, 300); upper arm's inner pivots (
 import numpy as np
 import pytest
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector
 from rules.strength.balance import Linkage, balance, leg_forces, moment_of
 
 UPPER = (-15.0, 660.0, 590.0)

@@ -8,7 +8,7 @@ from math import pi
 
 import pytest
 
-from rules.quantity import INCH
+from rules.measure.quantity import INCH
 from rules.strength.bolts import pull_and_shear_stress, tightening_torque
 from rules.strength.section import round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress, von_mises

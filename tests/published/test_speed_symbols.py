@@ -7,7 +7,7 @@ tyre maker's table.
 import pytest
 
 from rules.tables.speed_symbol import HIGHEST_SPEED
-from rules.values.tyre import tyre_highest_speed
+from rules.values.wheel_end.tyre import tyre_highest_speed
 
 DECREE = "F 80 G 90 J 100 K 110 L 120 M 130 N 140 P 150 Q 160 R 170 S 180 T 190 U 200 H 210 V 240".split()
 FASTER = {"W": 270, "Y": 300}

@@ -12,15 +12,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rules.values.pivots import (
+from rules.values.steering.self_centring import disc
+from rules.values.wheel_end.pivots import (
     lower_pivot_ahead,
     lower_pivot_offset,
     upper_above_spindle,
     upper_pivot_ahead,
     upper_pivot_offset,
 )
-from rules.values.self_centring import disc
-from rules.values.steering_axis import axis_tilt, hub_height_offset, mechanical_trail
+from rules.values.wheel_end.steering_axis import axis_tilt, hub_height_offset, mechanical_trail
 
 
 def test_the_round_case_400_mm_10_deg_5_deg_50_mm() -> None:

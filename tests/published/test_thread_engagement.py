@@ -6,7 +6,7 @@ again. Three further figures for a weaker hole were worked out with screw-thread
 
 import pytest
 
-from rules.quantity import INCH
+from rules.measure.quantity import INCH
 from rules.strength.threads import least_engagement
 
 PRINTED = {

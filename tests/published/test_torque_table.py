@@ -5,7 +5,7 @@ Printed 43, 69, 98 ksi. 7/16-24 and 5/8-14 in the same manual are misprints and 
 
 import pytest
 
-from rules.quantity import INCH
+from rules.measure.quantity import INCH
 from rules.strength.bolts import tightening_torque
 from rules.strength.threads import stress_area
 from rules.tables.bolt_grades import bolt_strength

@@ -6,7 +6,7 @@ stored copies. Flotation rows: another maker's web page for one pattern, 781, 83
 
 import pytest
 
-from rules.marks import read_tyre_mark
+from rules.measure.marks import read_tyre_mark
 
 ALL_TERRAIN = [
     ("LT235/85R16", 31.7),

@@ -4,10 +4,10 @@ a passenger-car tyre on a truck carries its rating divided by 1.10. UN R30 footn
 
 import pytest
 
-from rules.checks.carries import tyre_load
-from rules.checks.fits import tyre_rim_diameter, tyre_rim_width
-from rules.marks import read_tyre_mark
-from rules.trade import trade
+from rules.checks.wheel_end.carries import tyre_load
+from rules.checks.wheel_end.fits import tyre_rim_diameter, tyre_rim_width
+from rules.judging.trade import trade
+from rules.measure.marks import read_tyre_mark
 
 # One maker's approved rims for LT285/75R16, all-terrain: 7.5 to 9.5 in.
 LEAST, MOST = 7.5 * 25.4, 9.5 * 25.4

@@ -6,8 +6,8 @@ backspacing, read in a retailer's transcript. Flange allowance of 1/2 in a side:
 
 import pytest
 
-from rules.checks.fits import wheel_numbers_agree
-from rules.values.wheel_stack import wheel_backspacing, wheel_offset, wheel_overall_width
+from rules.checks.wheel_end.fits import wheel_numbers_agree
+from rules.values.wheel_end.wheel_stack import wheel_backspacing, wheel_offset, wheel_overall_width
 
 INCH = 25.4
 

@@ -19,12 +19,12 @@ from skspatial.objects import Line
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import Hinge, Pose, Upright
 from rules.motion.travel import instant_centre, roll_centre_height
-from rules.values.travel import (
+from rules.values.steering.travel import (
     instant_centre_from_tyre,
     instant_centre_height,
     swing_arm_length,
 )
-from rules.values.travel import roll_centre_height as roll_centre_on_the_sheet
+from rules.values.steering.travel import roll_centre_height as roll_centre_on_the_sheet
 
 CONTACT = 780.0
 LOWER = Hinge((100.0, 350.0 - CONTACT, 330.0), (-100.0, 350.0 - CONTACT, 330.0))

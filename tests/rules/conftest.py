@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from rules.judge import Finding, Judged, judge
+from rules.judging.judge import Finding, Judged, judge
 from rules.sheet import FIELDS, Sheet, read_sheet
 
 BASE: dict[str, Any] = {

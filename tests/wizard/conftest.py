@@ -33,13 +33,13 @@ def apart_from_the_machine(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> N
 @pytest.fixture
 def half_done(tmp_path: Path) -> Path:
     """A copy of the half-done sample: job, tyre, wheel and rotor answered, the rest not."""
-    return _copy("marsh_runner_half_done", tmp_path)
+    return _copy("dune_wren_half_done", tmp_path)
 
 
 @pytest.fixture
 def finished(tmp_path: Path) -> Path:
     """A copy of the finished sample."""
-    return _copy("marsh_runner_finished", tmp_path)
+    return _copy("dune_wren_finished", tmp_path)
 
 
 @pytest.fixture

@@ -8,14 +8,14 @@ from pathlib import Path
 
 import pytest
 
+from rules.judging.trade import trade
 from rules.sheet import FIELDS
-from rules.trade import trade
 from sample_sheets import FINISHED, sample
 from wizard.command_line import main
 
 GOOD = str(sample(FINISHED))
 STOPS = str(sample("wrong_hub_without_stub_shaft"))
-HALF = str(sample("marsh_runner_half_done"))
+HALF = str(sample("dune_wren_half_done"))
 
 
 def sheet(folder: Path, text: str, name: str = "sheet.toml") -> str:

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from rules.judge import judge
+from rules.judging.judge import judge
 from rules.sheet import STEPS, read_sheet
 from sample_sheets import FINISHED, sample
 from wizard.saving import complete_document

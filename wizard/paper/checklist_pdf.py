@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rules.checklist import BLANK, Line, Marks
-from rules.judge import Judged
+from rules.judging.judge import Judged
+from rules.shop.checklist import BLANK, Line, Marks
 from wizard.paper.checklist_text import HEADINGS, LEGEND, Part, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import POINT, WORDS, Area, Document, line_height, paper_size, text_width, wrap

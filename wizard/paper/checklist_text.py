@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from itertools import groupby, zip_longest
 from typing import Literal
 
-from rules.checklist import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, Line, Marks, checklist, kept_marks, marked
-from rules.judge import Judged, shown
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
+from rules.judging.judge import Judged, shown
+from rules.shop.checklist import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, Line, Marks, checklist, kept_marks, marked
 
 Part = Literal["whole", "welder"]
 

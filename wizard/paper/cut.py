@@ -10,22 +10,12 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any, Literal
 
-from rules.checklist_line import BLANK
-from rules.display import both
-from rules.judge import Judged, and_list
-from rules.profile import (
-    BRACKET_OUTLINE,
-    PLATE_OUTLINE,
-    SIDES,
-    Outline,
-    Point,
-    Profile,
-    bracket_blank,
-    hub_plate,
-    missing,
-    outline_points,
-)
-from rules.quantity import INCH
+from rules.drawn.pieces import BRACKET_OUTLINE, PLATE_OUTLINE, SIDES, Profile, bracket_blank, hub_plate, missing
+from rules.judging.judge import Judged, and_list
+from rules.measure.display import both
+from rules.measure.outline import Outline, Point, outline_points
+from rules.measure.quantity import INCH
+from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
 from wizard.paper.stops import stops
 

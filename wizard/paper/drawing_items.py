@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from rules.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
+from rules.drawn.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
 from wizard.paper.pdf import Area, Page
 
 _SYMBOL = 9.0

@@ -4,10 +4,10 @@ import textwrap
 from collections.abc import Iterator
 from html import escape
 
-from rules.full_size import PROJECTION, Extent, Side, full_size
-from rules.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
-from rules.judge import Judged
-from rules.sheet.asking import printable
+from rules.drawn.full_size import PROJECTION, Extent, Side, full_size
+from rules.drawn.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
+from rules.graph.asking import printable
+from rules.judging.judge import Judged
 from wizard.paper.lettering import POINT
 from wizard.paper.pdf import BARS, FIGURE_HEIGHT, MARGIN, MEASURE_THIS, PENS
 from wizard.paper.stops import stops

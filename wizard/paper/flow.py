@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from rules.judge import Judged
+from rules.judging.judge import Judged
 from wizard.paper.pdf import POINT, WORDS, Area, Document, Page, line_height, text_width, wrap
 from wizard.paper.stops import stop_band
 

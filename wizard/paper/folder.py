@@ -10,9 +10,9 @@ import os
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 
-from rules.judge import Judged
-from rules.motion_sheet import is_known
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
+from rules.judging.judge import Judged
+from rules.shop.motion_sheet import is_known
 from wizard.atomic_file import bytes_if_any, mode_of, put, resolved
 from wizard.paper.checklist_text import as_markdown, as_text
 from wizard.sheet_file import cannot_save, digest

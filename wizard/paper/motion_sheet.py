@@ -4,9 +4,9 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from itertools import zip_longest
 
-from rules.checklist import BLANK
-from rules.judge import Judged
-from rules.motion_sheet import CAUTIONS, Section, sections
+from rules.judging.judge import Judged
+from rules.shop.checklist import BLANK
+from rules.shop.motion_sheet import CAUTIONS, Section, sections
 from wizard.paper.checklist_text import WIDTH, ascii_line, head, markdown_line
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size, text_width

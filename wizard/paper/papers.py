@@ -2,8 +2,8 @@
 
 import re
 
-from rules.quantity import EntryError, parse
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
+from rules.measure.quantity import EntryError, parse
 
 PAPERS: dict[str, tuple[float, float]] = {
     "letter": (215.9, 279.4),

@@ -1,7 +1,7 @@
 """What must stand on every paper of a sheet that is not fit to cut from."""
 
-from rules.cautions import cautions
-from rules.judge import Judged
+from rules.judging.judge import Judged
+from rules.shop.cautions import cautions
 from wizard.paper.pdf import WORDS, Area, Page, line_height, wrap
 
 _BARS = ("caution.do-not-cut", "caution.not-finished")

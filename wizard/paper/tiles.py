@@ -6,9 +6,9 @@ from functools import cached_property
 from itertools import pairwise
 from math import ceil, cos, radians, sin
 
-from rules.full_size import Drawing
-from rules.full_size.board import crosses
-from rules.full_size.shapes import Box, Circle, Item, Point, Stroke, Words, corners
+from rules.drawn.full_size import Drawing
+from rules.drawn.full_size.board import crosses
+from rules.drawn.full_size.shapes import Box, Circle, Item, Point, Stroke, Words, corners
 
 OVERLAP = 10.0
 """mm that two neighbouring pages both show."""

@@ -5,13 +5,13 @@ What the sheet does not know is a labelled blank. Two pages on Letter or A4 for 
 
 from collections.abc import Mapping
 
-from rules.cautions import cautions
-from rules.checklist import BLANK, NO_MARKS, Line, Marks, checklist, kept_marks
-from rules.display import both, in_a_sentence
-from rules.judge import Judged, shown
-from rules.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, Place, target
-from rules.weld_words import FOLLOW_THE_FILLER_MAKER, HOLDS, MACHINED_AFTER, VISUAL, least_legs
-from rules.welding_figure import figures
+from rules.drawn.welding_figure import figures
+from rules.judging.judge import Judged, shown
+from rules.measure.display import both, in_a_sentence
+from rules.shop.cautions import cautions
+from rules.shop.checklist import BLANK, NO_MARKS, Line, Marks, checklist, kept_marks
+from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, Place, target
+from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, HOLDS, MACHINED_AFTER, VISUAL, least_legs
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, line_height, paper_size

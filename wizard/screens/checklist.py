@@ -12,8 +12,8 @@ from textual.content import Content
 from textual.screen import ModalScreen, Screen
 from textual.widgets import Input, Static
 
-from rules.checklist import Line, Marks, checklist, kept_marks, marked, to_tables
-from rules.judge import judge
+from rules.judging.judge import judge
+from rules.shop.checklist import Line, Marks, checklist, kept_marks, marked, to_tables
 from wizard.session import Session
 from wizard.widgets.entry import Entry, Refused
 from wizard.widgets.items import Item, Items

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 
 from textual.content import Content
 
+from rules.judging.trade import trade
 from rules.sheet import STEPS
-from rules.trade import trade
 from wizard.screens.reading import ReadingScreen
 from wizard.words import lines, plain, verdict
 

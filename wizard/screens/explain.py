@@ -9,10 +9,10 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Input, OptionList, Static
 
-from rules.explain import explain
-from rules.judge import Judged, shown
+from rules.judging.explain import explain
+from rules.judging.judge import Judged, shown
+from rules.judging.trade import trade
 from rules.sheet import FIELDS
-from rules.trade import trade
 from wizard.widgets.entry import Entry
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine

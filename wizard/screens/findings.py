@@ -8,8 +8,8 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.judge import Finding
-from rules.trade import trade
+from rules.judging.judge import Finding
+from rules.judging.trade import trade
 from wizard.session import Session
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine

@@ -8,8 +8,9 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.margins import UNLIKE_KINDS, Ranked, ranked
+from rules.judging.weakest_part import ranked
 from rules.sheet import FIELDS
+from rules.strength.weakest import UNLIKE_KINDS, Ranked
 from wizard.screens.findings import about_finding, entry_behind
 from wizard.session import Session
 from wizard.widgets.items import Item, Items

@@ -9,10 +9,10 @@ from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.display import show
-from rules.judge import Judged, and_list
-from rules.moving_graphs import Graph, graphs
-from rules.moving_scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
+from rules.drawn.moving.graphs import Graph, graphs
+from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
+from rules.judging.judge import Judged, and_list
+from rules.measure.display import show
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs

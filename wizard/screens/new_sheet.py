@@ -11,7 +11,7 @@ from textual.binding import Binding, BindingType
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.sheet.asking import AskedField, printable
+from rules.graph.asking import AskedField, printable
 from wizard import sheet_file
 from wizard.pages import HEADINGS
 from wizard.widgets.field_row import FieldRow

@@ -9,7 +9,7 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
 from wizard import recent, scratch
 from wizard.recent import Summary
 from wizard.widgets.items import Item, Items

@@ -10,7 +10,7 @@ from textual.reactive import reactive
 from textual.strip import Strip
 from textual.widget import Widget
 
-from rules.scene import Part
+from rules.drawn.scene import Part
 from wizard.widgets.raster import Drawing, Row, Run
 
 

@@ -12,7 +12,7 @@ from textual.reactive import Reactive, reactive
 from textual.widget import Widget
 from textual.widgets import Input
 
-from rules.sheet.asking import unsafe_character
+from rules.graph.asking import unsafe_character
 from wizard.session import LINE_BREAK
 
 

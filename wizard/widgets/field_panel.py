@@ -3,10 +3,10 @@
 from textual.content import Content
 from textual.widget import Widget
 
-from rules.display import both
-from rules.quantity import KINDS, Units
-from rules.sheet.asking import AskedField
-from rules.trade import trade
+from rules.graph.asking import AskedField
+from rules.judging.trade import trade
+from rules.measure.display import both
+from rules.measure.quantity import KINDS, Units
 from wizard.pages import ASKED
 from wizard.session import Session
 from wizard.words import plain, verdict, wrapped

@@ -10,8 +10,8 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Input
 
-from rules.quantity import LONGEST_ENTRY, Units
-from rules.sheet.asking import LONGEST_TEXT, AskedField
+from rules.graph.asking import LONGEST_TEXT, AskedField
+from rules.measure.quantity import LONGEST_ENTRY, Units
 from wizard.widgets.entry import Choice, Entry, Refused
 from wizard.words import plain, wrapped
 

@@ -5,9 +5,9 @@ from textwrap import wrap
 
 from textual.reactive import reactive
 
-from rules.display import show
-from rules.picture import front_scene, upright_scene
-from rules.quantity import Units
+from rules.drawn.front_view import front_scene, upright_scene
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot
 

@@ -5,9 +5,9 @@ from itertools import pairwise
 from math import ceil, floor, log10
 from typing import NamedTuple
 
-from rules.moving_graphs import Graph
-from rules.moving_scene import RIDE, Place
-from rules.scene import Box, Item, Line, Mark, Point, Polyline, Scene
+from rules.drawn.moving.graphs import Graph
+from rules.drawn.moving.scene import RIDE, Place
+from rules.drawn.scene import Box, Item, Line, Mark, Point, Polyline, Scene
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Drawing, Row, Run, draw
 

@@ -7,7 +7,7 @@ from textual.content import Content
 from textual.widget import Widget
 from textual.widgets import Static
 
-from rules.judge import Judged
+from rules.judging.judge import Judged
 from rules.sheet import FIELDS
 from wizard.session import Session
 from wizard.words import plain, verdict

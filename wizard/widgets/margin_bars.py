@@ -3,11 +3,11 @@
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
-from rules.display import show
-from rules.judge import Finding, Judged
-from rules.margins import Ranked
-from rules.results import WORST_FIRST
-from rules.trade import trade
+from rules.graph.results import WORST_FIRST
+from rules.judging.judge import Finding, Judged
+from rules.judging.trade import trade
+from rules.measure.display import show
+from rules.strength.weakest import Ranked
 
 FULL_BAR = 4.0
 """Strength over load at which the bar is full. It is a drawing's scale, no limit."""

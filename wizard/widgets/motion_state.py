@@ -2,14 +2,14 @@
 
 from collections.abc import Mapping
 
-from rules.display import show
+from rules.drawn.moving.gaps import NearTouch
+from rules.drawn.moving.scene import Moving, Place
+from rules.judging.return_at_lock import return_moment_at
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.motion.points import Pose
 from rules.motion.sweep import Worst
-from rules.motion_sheet.section import lock_words, travel_words, where
-from rules.moving_gaps import NearTouch
-from rules.moving_scene import Moving, Place
-from rules.quantity import Units
-from rules.return_at_lock import return_moment_at
+from rules.shop.motion_sheet.section import lock_words, travel_words, where
 
 GAPS = {
     "tyre_upper_arm_gap": "tyre to upper arm",

@@ -3,11 +3,11 @@
 from collections.abc import Callable
 from typing import NamedTuple
 
-from rules.display import show
-from rules.moving_gaps import NearTouch
-from rules.moving_scene import RIDE, VIEWS, Moving, Place, frame, scene
-from rules.quantity import Units
-from rules.scene import Box, Scene
+from rules.drawn.moving.gaps import NearTouch
+from rules.drawn.moving.scene import RIDE, VIEWS, Moving, Place, frame, scene
+from rules.drawn.scene import Box, Scene
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.front_view import DOT_IN_WORDS
 from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot

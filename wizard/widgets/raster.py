@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from itertools import groupby, pairwise
 from typing import Literal, NamedTuple
 
-from rules.scene import Box, Circle, Dimension, Label, Line, Mark, Part, Point, Polyline, Scene, Style
+from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, Part, Point, Polyline, Scene, Style
 from wizard.widgets.labels import Words, place
 
 Drawing = Literal["braille", "blocks", "plain"]

@@ -9,7 +9,7 @@ from textual.containers import Vertical
 from textual.content import Content
 from textual.widgets import Static
 
-from rules.sheet.asking import printable
+from rules.graph.asking import printable
 from wizard.pages import ASKED, PAGES, page_of
 from wizard.screens.confirm import Ask
 from wizard.screens.findings import entry_behind, finding_items

@@ -5,7 +5,7 @@ from textual.content import Content
 from textual.message import Message
 from textual.widget import Widget
 
-from rules.judge import Judged
+from rules.judging.judge import Judged
 from wizard.pages import PAGES, REVIEW, Page, page_state
 from wizard.words import STYLES, plain
 

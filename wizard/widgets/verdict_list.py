@@ -5,8 +5,8 @@ from collections import Counter
 from textual.content import Content
 from textual.widget import Widget
 
-from rules.judge import Finding, Judged
-from rules.results import WORST_FIRST
+from rules.graph.results import WORST_FIRST
+from rules.judging.judge import Finding, Judged
 from wizard.words import plain, verdict, wrapped
 
 TOLD_IN_FULL = ("stop", "watch")

@@ -38,7 +38,7 @@ from rules.motion.turning import (
     turn_at,
     turn_per_slide,
 )
-from rules.values.self_centring import Disc
+from rules.values.steering.self_centring import Disc
 
 LOWER, UPPER, CENTRE = np.array([13.1, -73.5, 275.0]), np.array([-13.6, -118.4, 529.7]), np.array([0.0, 0.0, 400.0])
 BEHIND, AHEAD = np.array([-126.0, -140.0, 360.0]), np.array([130.0, -60.0, 370.0])

@@ -7,8 +7,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from rules.corner import Vector
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
+from rules.measure.vectors import Vector
 from rules.strength.balance import Linkage, arm_normal, balance, leg_forces, moment_of, rod_line
 
 CLOSE = 1e-9

@@ -9,9 +9,8 @@ from typing import Any
 import pytest
 from Pynite import FEModel3D
 
-from rules.corner import Vector
+from rules.measure.vectors import Vector, cross, dot, minus, size, times
 from rules.strength.balance import Linkage, arm_normal, balance, plane_slopes
-from rules.vectors import cross, dot, minus, size, times
 
 LOWER, UPPER, TIE_ROD = (10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (-130.0, -90.0, 370.0)
 UPPER_FRONT, UPPER_REAR, TIE_ROD_INNER = (120.0, -380.0, 560.0), (-160.0, -380.0, 560.0), (-120.0, -420.0, 380.0)

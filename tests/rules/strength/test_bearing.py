@@ -4,7 +4,7 @@ from math import pi
 
 import pytest
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
     STATIC_SHARE,

@@ -4,7 +4,7 @@ from math import cos, pi, sin
 
 import pytest
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 from rules.strength.bolts import group_pulls, group_shears, pull_and_shear_stress, tightening_torque
 
 TAPERED = [(-30.0, 40.0), (30.0, 40.0), (45.0, -44.0), (-45.0, -44.0)]

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 from rules.strength.brake import (
     brake_torque,
     lock_up_torque,

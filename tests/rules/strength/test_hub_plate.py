@@ -2,9 +2,10 @@
 
 import pytest
 
-from rules.corner import CaseLoads, CornerLoads, Margin, Places, Vector
-from rules.results import NotForThisBuild
-from rules.values.upright import Build, plate_safety
+from rules.graph.results import NotForThisBuild
+from rules.measure.vectors import Vector
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
+from rules.values.strength.upright import Build, plate_safety
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(

@@ -4,9 +4,10 @@ from collections.abc import Mapping
 
 import pytest
 
-from rules.corner import CaseLoads, Places, Vector
+from rules.measure.vectors import Vector
 from rules.sheet.loads import Loads
 from rules.strength.balance import Linkage
+from rules.strength.corner_loads import CaseLoads, Places
 from rules.strength.load_cases import Multiples, case_loads, load_cases
 from rules.tables.load_multiples import LOAD_MULTIPLES
 

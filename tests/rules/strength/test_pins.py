@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress, tear_out_area
 from rules.strength.section import round_bar
 from rules.strength.stress import SectionLoads, section_stress

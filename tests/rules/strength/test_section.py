@@ -7,7 +7,7 @@ from math import pi
 
 import pytest
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 from rules.strength.section import (
     Section,
     bending_stress,

@@ -3,7 +3,7 @@
 import pytest
 from screw_thread_lib.threads import Assembly
 
-from rules.quantity import INCH
+from rules.measure.quantity import INCH
 from rules.strength.threads import least_engagement, root_diameter, stress_area, unified
 
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rules.results import OutsideRange
+from rules.graph.results import OutsideRange
 from rules.strength.weld import counted_length, greatest_force, limits, one_line, rectangle, ring, throat, two_lines
 
 NONE = (0.0, 0.0, 0.0)

@@ -6,7 +6,7 @@ from typing import Any
 import pypdfium2
 import pypdfium2.raw as pdfium
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from sample_sheets import sample
 
@@ -18,7 +18,7 @@ PLATE: dict[str, object] = {
 }  # fmt: skip
 
 
-def document(name: str = "marsh_runner_finished", /, **changed: object) -> dict[str, Any]:
+def document(name: str = "dune_wren_finished", /, **changed: object) -> dict[str, Any]:
     """A sample with a plate drawn; changed: other top-level entries of the document."""
     return {**tomllib.loads(sample(name).read_text("utf-8")), "plate": PLATE, **changed}
 

@@ -9,9 +9,9 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from syrupy.assertion import SnapshotAssertion
 
-from rules.checklist import checklist
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
+from rules.shop.checklist import checklist
 from wizard.paper.checklist_text import as_markdown, as_text
 
 Document = dict[str, Any]

@@ -11,7 +11,7 @@ import ezdxf
 import pytest
 from ezdxf.document import Drawing
 
-from rules.judge import Judged, judge
+from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from sample_sheets import sample
 from wizard.paper.cut import NotDrawn, cut_files
@@ -25,7 +25,7 @@ PLATE: dict[str, object] = {
 }  # fmt: skip
 
 
-def judged(name: str = "marsh_runner_finished", title: str | None = None, /, **changed: object) -> Judged:
+def judged(name: str = "dune_wren_finished", title: str | None = None, /, **changed: object) -> Judged:
     """A sample with the plate above; None takes an entry of it out."""
     document: dict[str, Any] = tomllib.loads(sample(name).read_text("utf-8"))
     document["plate"] = {key: entry for key, entry in {**PLATE, **changed}.items() if entry is not None}
@@ -172,7 +172,7 @@ def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
 def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
     said = words(opened(cut_files(judged())["hub_plate_right_mm.dxf"]))
     for wanted in (
-        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Marsh Runner, front uprights", "Revision C",
+        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
         "4 x hub bolt hole, diameter 0.492 in (12.5 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
         "Outline 6 in (152.4 mm) wide, 11 in (279.4 mm) high", "it does not certify",
@@ -211,7 +211,7 @@ def test_a_stop_is_written_on_every_piece_with_its_reason() -> None:
 
 
 def test_an_unfinished_sheet_says_so() -> None:
-    assert "NOT FINISHED" in words(opened(cut_files(judged("marsh_runner_half_done"))["hub_plate_left_mm.dxf"]))
+    assert "NOT FINISHED" in words(opened(cut_files(judged("dune_wren_half_done"))["hub_plate_left_mm.dxf"]))
 
 
 def test_a_good_sheet_does_not_say_do_not_cut() -> None:
@@ -229,7 +229,7 @@ def test_a_good_sheet_does_not_say_do_not_cut() -> None:
     ],
 )
 def test_a_hostile_title_stays_text(title: str, printed: str) -> None:
-    files = cut_files(judged("marsh_runner_finished", title))
+    files = cut_files(judged("dune_wren_finished", title))
     for data in files.values():
         drawing = opened(data)
         assert drawing.audit().errors == []
@@ -240,7 +240,7 @@ def test_a_hostile_title_stays_text(title: str, printed: str) -> None:
 
 
 def test_a_long_title_wraps() -> None:
-    drawing = opened(cut_files(judged("marsh_runner_finished", "word " * 200))["hub_plate_left_mm.dxf"])
+    drawing = opened(cut_files(judged("dune_wren_finished", "word " * 200))["hub_plate_left_mm.dxf"])
     assert max(len(text.dxf.text) for text in drawing.modelspace().query("TEXT")) <= 64
 
 

@@ -11,10 +11,10 @@ import numpy as np
 import pytest
 from scipy import ndimage
 
-from rules.full_size import full_size
-from rules.full_size.shapes import Words
-from rules.judge import Judged, judge
-from rules.quantity import EntryError
+from rules.drawn.full_size import full_size
+from rules.drawn.full_size.shapes import Words
+from rules.judging.judge import Judged, judge
+from rules.measure.quantity import EntryError
 from rules.sheet import read_sheet
 from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
 from wizard.paper.drawing_svg import drawing_svg
@@ -23,8 +23,8 @@ from wizard.paper.pdf import Page
 from wizard.paper.tiles import OVERLAP
 
 SAMPLES = Path(__file__).parents[3] / "sample_sheets"
-HARE, RUNNER = "heath_hare_finished_metric", "marsh_runner_finished"
-WRONG, HALF = "wrong_rotor_too_big_for_wheel", "marsh_runner_half_done"
+HARE, RUNNER = "fell_badger_finished_metric", "dune_wren_finished"
+WRONG, HALF = "wrong_rotor_too_big_for_wheel", "dune_wren_half_done"
 
 
 def document(name: str, **changes: object) -> dict[str, Any]:
@@ -239,7 +239,7 @@ def test_every_page_says_which_side_it_is_for(side: Any, other: str, rasterised:
         words = pages.words(number)
         assert side.upper() in words and other not in words
         assert f"page {number + 1} of {len(pages)}" in words
-        assert "Marsh Runner, front uprights" in words
+        assert "Dune Wren, front uprights" in words
 
 
 @pytest.mark.parametrize("paper", ["letter", "a4", "500x700 mm"])

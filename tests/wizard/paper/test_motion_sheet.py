@@ -8,7 +8,7 @@ import pytest
 from markdown_it import MarkdownIt
 from paper_reading import is_black_and_white, judged, letter_sizes, pages, squeezed
 
-from rules.motion_sheet import CAUTIONS, sections
+from rules.shop.motion_sheet import CAUTIONS, sections
 from wizard.paper.motion_sheet import as_markdown, as_text, motion_sheet_pdf
 
 FRONT = run_path(str(Path(__file__).parents[2] / "rules" / "conftest.py"))

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from rules.quantity import EntryError
+from rules.measure.quantity import EntryError
 from wizard.paper.lettering import drawable, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 from wizard.paper.pdf import MARGIN, Area, Document, Page, check_bars

@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 from paper_reading import PLATE, document, is_black_and_white, judged, letter_sizes, pages, squeezed
 
-from rules.weld_words import HOLDS, VISUAL
+from rules.shop.weld_words import HOLDS, VISUAL
 from wizard.paper.welding_sheet import welding_sheet_pdf
 
 
@@ -17,7 +17,7 @@ def words(sheet: dict[str, Any], paper: str = "letter") -> str:
     return " ".join(pages(printed(sheet, paper)))
 
 
-@pytest.mark.parametrize("name", ["marsh_runner_finished", "heath_hare_finished_metric"])
+@pytest.mark.parametrize("name", ["dune_wren_finished", "fell_badger_finished_metric"])
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_a_finished_sheet_takes_two_pages(name: str, paper: str) -> None:
     assert len(pages(printed(document(name), paper))) == 2
@@ -26,7 +26,7 @@ def test_a_finished_sheet_takes_two_pages(name: str, paper: str) -> None:
 def test_part_side_revision_people_and_date() -> None:
     said = words(document())
     for wanted in ("one LEFT and one RIGHT", "Revision C", "Date ____", "Builder ____", "Welder ____", "Inspector ____",
-                   "Marsh Runner, two-seat dune car"):  # fmt: skip
+                   "Dune Wren, two-seat dune car"):  # fmt: skip
         assert wanted in said
 
 
@@ -64,7 +64,7 @@ def test_every_figure_stands_in_the_table_in_full_and_on_the_figure_as_a_tape_sh
 
 
 def test_metric_sheets_are_in_mm() -> None:
-    said = words(document("heath_hare_finished_metric"))
+    said = words(document("fell_badger_finished_metric"))
     assert " mm inboard" in said
     assert " in inboard" not in said
     assert "+/- 0.5 mm" in said
@@ -152,7 +152,7 @@ def test_an_empty_sheet_is_all_blanks_and_no_figures() -> None:
 
 
 def test_half_a_sheet_draws_what_it_knows() -> None:
-    said = words(document("marsh_runner_half_done"))
+    said = words(document("dune_wren_half_done"))
     assert "not worked out" in said
 
 

@@ -11,7 +11,7 @@ from syrupy.extensions.single_file import SingleFileSnapshotExtension, WriteMode
 from textual.binding import Binding
 from textual.pilot import Pilot
 
-from rules.moving_scene import Place
+from rules.drawn.moving.scene import Place
 from wizard.screens.motion import MotionScreen, next_notch
 from wizard.screens.sheet import SheetScreen
 from wizard.widgets.graph import Graphs

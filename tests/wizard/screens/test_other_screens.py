@@ -49,7 +49,7 @@ def test_help_says_how_to_measure_every_entry_of_the_step(drive: Drive, half_don
 
 
 def test_the_list_of_checks_has_limits_and_sources(drive: Drive, half_done: Path) -> None:
-    from rules.trade import trade
+    from rules.judging.trade import trade
 
     async def act(pilot: Pilot[None]) -> None:
         await pilot.press("f9")

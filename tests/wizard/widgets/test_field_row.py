@@ -4,7 +4,7 @@ import asyncio
 
 from textual.app import App, ComposeResult
 
-from rules.sheet.asking import AskedField
+from rules.graph.asking import AskedField
 from wizard.widgets.field_row import LABEL_CELLS, FieldRow
 
 

@@ -4,8 +4,8 @@ from math import floor
 
 import pytest
 
-from rules.moving_graphs import Graph
-from rules.moving_scene import Place
+from rules.drawn.moving.graphs import Graph
+from rules.drawn.moving.scene import Place
 from wizard.widgets.graph import LEAST_HEIGHT, LEAST_WIDTH, axis, graph_rows, grid_rows
 from wizard.widgets.raster import Drawing, Row
 

@@ -2,10 +2,10 @@
 
 import pytest
 
-from rules.judge import judge
-from rules.margins import Ranked
+from rules.judging.judge import judge
+from rules.judging.trade import trade
 from rules.sheet import read_sheet
-from rules.trade import trade
+from rules.strength.weakest import Ranked
 from sample_sheets import sample
 from wizard.sheet_file import read
 from wizard.widgets.margin_bars import judging, margin_rows

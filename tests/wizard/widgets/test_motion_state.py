@@ -7,11 +7,11 @@ from typing import Any
 
 import pytest
 
-from rules.judge import judge
+from rules.drawn.moving.gaps import NearTouch
+from rules.drawn.moving.scene import RIDE, Moving, Place, moving
+from rules.judging.judge import judge
+from rules.measure.quantity import Units
 from rules.motion.sweep import Worst
-from rules.moving_gaps import NearTouch
-from rules.moving_scene import RIDE, Moving, Place, moving
-from rules.quantity import Units
 from rules.sheet import read_sheet
 from wizard.widgets.motion_state import (
     gap_line,

@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from rules.judge import judge
-from rules.moving_scene import RIDE, Moving, Place, frame, moving, touches
+from rules.drawn.moving.scene import RIDE, Moving, Place, frame, moving, touches
+from rules.judging.judge import judge
 from rules.sheet import read_sheet
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Drawing, Row

@@ -5,7 +5,7 @@ from itertools import pairwise
 
 import pytest
 
-from rules.scene import Box, Circle, Item, Label, Line, Mark, Polyline, Scene
+from rules.drawn.scene import Box, Circle, Item, Label, Line, Mark, Polyline, Scene
 from wizard.widgets.raster import Drawing, Picture, draw, mm_per_dot
 
 FRAME = Box(-200.0, 200.0, -200.0, 200.0)

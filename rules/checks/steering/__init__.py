@@ -1,0 +1,1 @@
+"""Judgements on the steering axis, lock, travel and joints: the front end as it moves."""

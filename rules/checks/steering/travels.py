@@ -1,0 +1,266 @@
+"""Does it travel: what bump and droop do to toe, camber and castor, and whether arms, rods and shock reach that far."""
+
+from math import asin, radians
+
+from rules.graph.bands import at_least, at_most
+from rules.graph.declare import check
+from rules.graph.results import Judgement
+from rules.measure.closeness import more_than
+from rules.measure.units import Mm, Rad
+from rules.motion.front_end import Linkage
+from rules.motion.place_words import Figures, height, place, side
+from rules.motion.points import Hinge
+from rules.motion.sweep import Blocked, Sweep, Worst
+from rules.tables.rim_flange import RIM_FLANGE
+
+PRACTICE = "common practice, no source"
+MEMORY = f"{PRACTICE}; the limits from memory"
+OFF_ROAD, ON_ROAD, DANGER = 3.0 / 150, 2.4 / 150, 10.0 / 150
+"""mm of toe in all for each mm of travel."""
+
+
+def _where(found: float) -> tuple[str, Figures]:
+    """The place of a worst over the travel alone, the wheels straight all along."""
+    words, figures = height(found.travel if isinstance(found, Worst) else 0.0)
+    return f"at {words}", figures
+
+
+@check(
+    "travel-reached",
+    step="arms",
+    title="Arms and tie rods reach all the travel",
+    good="every place from full droop to full bump is reached, at every lock where the steering is known",
+    stop="something locks before",
+    source="geometry: every link keeps its length",
+    grade="handbook",
+)
+def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel: Mm, bump_travel: Mm) -> Judgement:
+    """Whether the links can take up every position that bump stop, strap and steering stop allow."""
+    if travel_sweep.blocked:
+        least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
+        way, holds = side(least.travel), "the bump stop" if least.travel > 0 else "a strap"
+        return Judgement(
+            "stop",
+            f"The arms lock at {{locks}} {way}, before the {{{way}_travel}} entered.",
+            f"Less {way}, held by {holds}, or longer arms. Check the pivots' places for a slip.",
+            {"locks": (abs(least.locks_at), "mm")},
+        )
+    if envelope is not None and envelope.blocked:
+        return _rod_locks(min(envelope.blocked, key=lambda blocked: (abs(blocked.lock), abs(blocked.travel))))
+    reach = "at every lock" if envelope is not None else "with the wheels straight; the steering is not entered"
+    return Judgement("good", f"Arms reach from {{droop_travel}} droop to {{bump_travel}} bump, {reach}.")
+
+
+def _rod_locks(blocked: Blocked) -> Judgement:
+    words, figures = place(blocked.travel, blocked.lock)
+    change = "Less lock or less travel, a longer steering arm, or the tie rod's inner pivot elsewhere."
+    return Judgement("stop", f"The tie rod does not reach {words}: the steering locks before.", change, figures)
+
+
+@check(
+    "bump-steer",
+    step="arms",
+    title="Bump steer, wheels straight",
+    good="3 mm of toe or less in all for 150 mm of travel, on the road 2.4 mm: over the usual 75 mm each way, or less where "
+    "the travel is less, and over all the travel",
+    watch="to 10 mm for 150 mm over the usual travel, or more than good over all of it",
+    stop="more than 10 mm for 150 mm over the usual travel",
+    source=MEMORY,
+    grade="common practice",
+)
+def bump_steer(
+    bump_toe: Mm,
+    bump_toe_whole: Mm | None,
+    usual_travel: Mm,
+    bump_travel: Mm,
+    droop_travel: Mm,
+    toe_in_bump: Mm,
+    steering_linkage: Linkage,
+    use: str,
+    best_inner_from_centre: Mm | None,
+    best_inner_height: Mm | None,
+    best_bump_toe: Mm | None,
+) -> Judgement:
+    """How far the wheels steer themselves over bumps, both moving alike; toe of both together across the treads."""
+    good, whole_travel = ON_ROAD if use == "road" else OFF_ROAD, bump_travel + droop_travel
+    figures: Figures = {"allowed": (good * whole_travel, "mm")}
+    usual = at_most(bump_toe, good=good * usual_travel, watch=DANGER * usual_travel)
+    far = bump_toe_whole is None or at_most(bump_toe_whole, good=good * whole_travel) != "good"
+    verdict = "watch" if far and usual == "good" else usual
+    sense = "in" if toe_in_bump > 0 else "out"
+    text = f"Over the usual travel both wheels together change toe by {{bump_toe}}, toed {sense} at the top of it"
+    if bump_toe_whole is None:
+        text += "; over all the travel it is not known."
+    elif more_than(whole_travel, usual_travel):
+        text += f"; over all the travel by {{bump_toe_whole}}{', more than {allowed}' if far else ''}."
+    else:
+        text += "."
+    if verdict == "stop":
+        text += " The car steers itself over bumps: dangerous at speed."
+    if steering_linkage.inner is None:
+        text += " With one rod across, a wheel that rises alone is steered by far more; that is not in this figure."
+    if verdict == "good":
+        return Judgement("good", text)
+    if usual == "good":
+        change = (
+            "Measure toe at 25 mm (1 in) steps to both ends. Where it goes the same way at both, move the tie rod's inner pivot "
+            "in or out; where opposite ways, up or down. Or less travel."
+        )
+        return Judgement(verdict, text, change, figures)
+    change = "Raise or lower the tie rod's outer end with shims, and measure toe at 25 mm (1 in) steps."
+    if best_bump_toe is not None and best_bump_toe < bump_toe and best_inner_from_centre is not None:
+        beyond = " beyond the centre line" if best_inner_from_centre < 0 else " from the centre line"
+        figures["from_centre"] = (abs(best_inner_from_centre), "mm")
+        change = (
+            f"Put the tie rod's inner pivot {{from_centre}}{beyond} and {{best_inner_height}} above ground, as far "
+            f"ahead as now: that leaves {{best_bump_toe}}. {change}"
+        )
+    return Judgement(verdict, text, change, figures)
+
+
+@check(
+    "bump-steer-turned",
+    step="arms",
+    title="Bump steer at half lock",
+    good="neither wheel's angle changes by more than 1 deg, over 75 mm each way",
+    watch="more",
+    source="no published figure. Worked out here: front ends whose tie rods follow the arms within 1 mm of toe with the "
+    "wheels straight change about 0.6 to 0.9 deg at half lock, for the best inner pivot is another at every lock",
+    grade="no published figure",
+)
+def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm) -> Judgement:
+    """Bump steer of the worse wheel with the steering held at half lock; its toe is counted for two wheels alike."""
+    angle = asin(min(1.0, bump_toe_turned / (2 * design_tyre_diameter)))
+    figures = {"angle": (angle, "rad")}
+    text = "Held at half lock, the worse wheel's angle changes by {angle} over the usual travel"
+    if at_most(angle, good=radians(1)) == "good":
+        return Judgement("good", f"{text}.", figures=figures)
+    return Judgement(
+        "watch",
+        f"{text}: in a turn over rough ground the wheel pulls.",
+        "Put bump steer with the wheels straight right first. Then less inclination, or less lock.",
+        figures,
+    )
+
+
+@check(
+    "camber-change",
+    step="arms",
+    title="Camber change in travel",
+    good="1 deg or less for 25 mm of travel",
+    watch="more",
+    source=f"{MEMORY}: half a degree to one for 25 mm is usual",
+    grade="common practice",
+)
+def camber_change(camber_per_25_mm: Rad, camber_change_bump: Rad, camber_change_droop: Rad) -> Judgement:
+    """How fast the wheel leans over as it travels."""
+    place, figures = _where(camber_per_25_mm)
+    text = (
+        f"Camber changes by {{camber_per_25_mm}} for 25 mm (1 in) of travel {place}, where it is fastest; by "
+        "{camber_change_bump} to full bump and {camber_change_droop} to full droop, top outboard counted plus"
+    )
+    if at_most(camber_per_25_mm, good=radians(1)) == "good":
+        return Judgement("good", f"{text}.", figures=figures)
+    return Judgement(
+        "watch",
+        f"{text}. More than 1 deg wears the tyres' edges and tugs at the wheel.",
+        "A longer upper arm, or its inner pivot higher so that the arms lie more alike.",
+        figures,
+    )
+
+
+@check(
+    "castor-in-travel",
+    step="arms",
+    title="Castor keeps in travel",
+    good="within 2 deg of ride height, and above nought",
+    watch="changes by more",
+    stop="nought or less anywhere",
+    source="2 deg is this program's own limit; that castor stays above nought is common practice",
+    grade="no published figure",
+)
+def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judgement:
+    """Whether the axis goes on trailing at full bump and droop; it leans with the arms' hinges seen from the side."""
+    if not more_than(least_castor, 0.0):
+        place, figures = _where(least_castor)
+        return Judgement(
+            "stop",
+            f"Castor falls to {{least_castor}} {place}: there the steering no longer returns by itself.",
+            "Set the two arms' hinges more alike seen from the side, or start with more castor.",
+            figures,
+        )
+    place, figures = _where(castor_change)
+    figures["change"] = (abs(castor_change), "rad")
+    if at_most(abs(castor_change), good=radians(2)) == "good":
+        text = f"Castor is {{castor}} at ride height and changes by {{change}} at most, {place}."
+        return Judgement("good", text, figures=figures)
+    return Judgement(
+        "watch",
+        f"Castor is {{castor}} at ride height and changes by {{change}} {place}: the steering's feel changes with it.",
+        "Set the two arms' hinges more alike seen from the side.",
+        figures,
+    )
+
+
+@check(
+    "lower-joint-with-tyre-flat",
+    step="arms",
+    title="Lower joint with the tyre flat",
+    good="the lower joint is no lower than the rim's edge",
+    stop="lower than the rim's edge",
+    source=f"{PRACTICE}; some inspection rules ask that with a tyre flat nothing but tyre and wheel touches the road. "
+    f"The rim's edge is counted {RIM_FLANGE} mm beyond its nominal diameter, from memory",
+    grade="common practice",
+    try_changing=("pivots.lower_below_spindle",),
+)
+def lower_joint_with_tyre_flat(
+    lower_hinge: Hinge, lower_below_spindle: Mm, lower_radius: Mm, wheel_diameter: Mm
+) -> Judgement:
+    """With the tyre flat the car runs on the rim; a joint that hangs lower digs into the road first."""
+    spare = wheel_diameter / 2 + RIM_FLANGE - (lower_below_spindle + lower_radius)
+    figures = {"spare": (abs(spare), "mm")}
+    if at_least(spare, good=0.0) == "good":
+        return Judgement("good", "The lower joint's lowest point is {spare} above the rim's edge.", figures=figures)
+    return Judgement(
+        "stop",
+        "The lower joint's lowest point hangs {spare} below the rim's edge: with the tyre flat it digs into the road.",
+        "Move the lower pivot up into the wheel, take a smaller housing, or fit a larger rim.",
+        figures,
+    )
+
+
+@check(
+    "shock-spare",
+    step="spring",
+    title="Shock has length to spare",
+    good="6 mm or more left before it is closed or open",
+    watch="0 to 6 mm",
+    stop="it closes or opens fully before the wheel is there",
+    source=MEMORY,
+    grade="common practice",
+)
+def shock_spare(
+    shock_at_ride: Mm, shock_at_bump: Mm, shock_at_droop: Mm, shock_shortest: Mm, shock_longest: Mm
+) -> Judgement:
+    """Whether bump stop and strap hold the wheel before the shock does."""
+    lengths = (shock_at_ride, shock_at_bump, shock_at_droop)
+    closing, opening = min(lengths) - shock_shortest, shock_longest - max(lengths)
+    verdict = at_least(min(closing, opening), good=6.0, watch=0.0)
+    figures = {
+        "closing": (abs(closing), "mm"),
+        "opening": (abs(opening), "mm"),
+        "closed": (min(lengths) - 6.0, "mm"),
+        "open": (max(lengths) + 6.0, "mm"),
+    }
+    text = (
+        "The shock is {shock_at_droop} long at full droop, {shock_at_ride} at ride height, {shock_at_bump} at full bump"
+    )
+    if verdict == "stop":
+        short = "closes {closing} too early" if closing < opening else "is {opening} too short when open"
+        text = f"{text}: it {short}, and its mounts take the blow."
+    else:
+        text = f"{text}: {{closing}} are left before it is closed, {{opening}} before it is open."
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    change = "A shock that closes to {closed} or less and opens to {open} or more; or move its mount; or less travel."
+    return Judgement(verdict, text, change, figures)

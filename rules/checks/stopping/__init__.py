@@ -1,0 +1,1 @@
+"""Judgements on the brakes: what they hold, heat and wear."""

@@ -1,0 +1,108 @@
+"""Will it stop: rotor, caliper and bleeding."""
+
+from rules.graph.bands import at_least, at_most
+from rules.graph.declare import check
+from rules.graph.results import Judgement, Waits
+from rules.measure.units import Mm
+from rules.values.wheel_end.rotor import CUT
+
+PRACTICE = "common practice, no source"
+
+
+@check(
+    "rotor-thickness",
+    step="rotor",
+    title="Rotor thickness",
+    good="working thickness at least 1 mm over the stamped minimum",
+    watch="the minimum to 1 mm over; any rotor cut to one plate",
+    stop="under the minimum; cut to a plate that does not carry the hat",
+    source="stamped minimum: rotor maker. Cut to one plate: nobody publishes a safe figure",
+    grade="no published figure",
+    try_changing=("rotor.finished_thickness",),
+)
+def rotor_thickness(
+    rotor_style: str,
+    rotor_working_thickness: Mm | None,
+    minimum_thickness: Mm | None,
+    kept_plate_carries_hat: bool | None,
+) -> Judgement:
+    """Thickness in use against the minimum cast or stamped in the rotor, which is void once a vented rotor is cut."""
+    if rotor_style == CUT:
+        return _cut_to_one_plate(kept_plate_carries_hat, rotor_working_thickness)
+    if rotor_working_thickness is None:
+        raise Waits("rotor_working_thickness")
+    if minimum_thickness is None:
+        raise Waits("rotor.minimum_thickness")
+    verdict = at_least(rotor_working_thickness, good=minimum_thickness + 1.0, watch=minimum_thickness)
+    text = "Working thickness {rotor_working_thickness}; the stamped minimum is {minimum_thickness}."
+    change = {
+        "good": "",
+        "watch": "It has little wear left: plan its replacement.",
+        "stop": "Use a thicker rotor. Never machine to or below the stamped minimum.",
+    }[verdict]
+    return Judgement(verdict, text, change)
+
+
+def _cut_to_one_plate(carries_hat: bool | None, working: float | None) -> Judgement:
+    if carries_hat is False:
+        return Judgement(
+            "stop",
+            "The plate that is kept does not carry the hat: only the vanes join it to the hub.",
+            "Keep the plate that is cast to the hat, or buy a solid rotor of the right thickness.",
+        )
+    if carries_hat is None:
+        raise Waits("rotor.kept_plate_carries_hat")
+    if working is None:
+        raise Waits("rotor_working_thickness")
+    return Judgement(
+        "watch",
+        "A vented rotor cut to one plate of {rotor_working_thickness}: the stamped minimum is void and nobody publishes "
+        "a safe figure. It has less metal to hold heat, and pads and pistons travel further.",
+        "A solid rotor of the right thickness is the sound choice. If it stays, leave metal at the vane roots, machine "
+        "both faces in one setting, and inspect it after every drive.",
+    )
+
+
+@check(
+    "caliper-suits-rotor",
+    step="caliper",
+    title="Caliper made for this rotor thickness",
+    good="within 1 mm of what it was made for",
+    watch="to 2 mm",
+    stop="beyond 2 mm",
+    source=f"{PRACTICE}; a caliper made for 28 mm on a 22 mm rotor let its pads leave their guides",
+    grade="common practice",
+    try_changing=("rotor.finished_thickness", "caliper.made_for_thickness"),
+)
+def caliper_suits_rotor(rotor_working_thickness: Mm, made_for_thickness: Mm) -> Judgement:
+    """Rotor thickness in use against the thickness the caliper was made for, thicker or thinner."""
+    difference = abs(rotor_working_thickness - made_for_thickness)
+    verdict = at_most(difference, good=1.0, watch=2.0)
+    text = "The rotor is {rotor_working_thickness} thick; the caliper was made for {made_for_thickness}."
+    if verdict == "good":
+        return Judgement(verdict, text)
+    thin = rotor_working_thickness < made_for_thickness
+    text += " Worn pads can leave their guides and the piston its bore." if thin else " New pads may not go in."
+    return Judgement(
+        verdict, text, "A rotor of the thickness the caliper was made for, or a caliper made for this rotor."
+    )
+
+
+@check(
+    "bleed-screw",
+    step="caliper",
+    title="Bleed screw at the top",
+    good="on top",
+    stop="not on top",
+    source=PRACTICE,
+    grade="common practice",
+)
+def bleed_screw(bleed_screw_on_top: bool) -> Judgement:
+    """Air rises: with the bleed screw anywhere but the top, air stays in the caliper and the pedal goes down."""
+    if bleed_screw_on_top:
+        return Judgement("good", "The bleed screw is at the top.")
+    return Judgement(
+        "stop",
+        "The bleed screw is not at the top: the caliper cannot be bled where it is mounted.",
+        "Swap the calipers side to side, or mount the caliper on the other side of the spindle.",
+    )

@@ -1,0 +1,1 @@
+"""Judgements on loads, and what every part and weld carries of them."""

@@ -1,0 +1,144 @@
+"""Does the hub bearing carry it: dents, life, and the car the hub comes from."""
+
+from rules.graph.bands import at_least
+from rules.graph.declare import check
+from rules.graph.results import Judgement, NotForThisBuild, Verdict, Waits
+from rules.measure.closeness import more_than
+from rules.measure.display import show
+from rules.measure.units import Kg, Mm, Newton, Ratio
+from rules.strength.bearing import life_distance
+from rules.strength.corner_loads import Margin
+from rules.tables.static_safety import STATIC_SAFETY
+
+WHY_NOT_THE_CATALOGUE = (
+    "The catalogue's P = X Fr + Y Fa is not used: it leaves out how the tyre tilts the hub, which is most of the load."
+)
+
+LEAST_LIFE = 10_000.0
+"""km. Under this a hub is a part that is worn out in a season."""
+
+
+def _spread_words(pressure_centre_spread: float | None) -> str:
+    if pressure_centre_spread is not None:
+        return ""
+    return (
+        " The rows' own spread stands in for that of the pressure centres: careful for back-to-back rows, which nearly all "
+        "hub units are, but not for face-to-face ones."
+    )
+
+
+@check(
+    "bearing-static",
+    step="hub",
+    title="Hub bearing: dents",
+    good="each row's static safety at least 2 on balls, 4 on rollers: pronounced shock, quiet running",
+    watch="1 to 2 on balls, 1.5 to 4 on rollers",
+    stop="less than 1 on balls, 1.5 on rollers: the normal row of the table",
+    source="bearing makers' static safety table to ISO 76 (catalogue guidance), used on each row with the tilting moment; the "
+    "cases hold the shock already, so the shock row is the careful end",
+    grade="handbook",
+)
+def bearing_static(
+    hub_bearing_safety: Ratio,
+    rolling_element: str,
+    static_rating: Newton,
+    bearing_spread: Mm,
+    pressure_centre_spread: Mm | None,
+    bearing_offset: Mm,
+) -> Judgement:
+    """Half the static rating against the worse row's load, which the lever of the tyre decides. Dents, not breakage."""
+    table = STATIC_SAFETY[rolling_element]
+    quiet, least = table["pronounced shock"][2], table["normal"][1]
+    verdict = at_least(hub_bearing_safety, good=quiet, watch=least)
+    worst = (
+        f" ({hub_bearing_safety.case}, {hub_bearing_safety.limit})" if isinstance(hub_bearing_safety, Margin) else ""
+    )
+    text = (
+        f"Static safety of the worse row is {{hub_bearing_safety}}{worst}, with {{bearing_spread}} between the points it "
+        f"holds at and its middle {{bearing_offset}} from the tyre's plane. Under shock makers ask for "
+        f"{table['pronounced shock'][0]:g} to {quiet:g}. {WHY_NOT_THE_CATALOGUE}"
+        f"{_spread_words(pressure_centre_spread)}"
+    )
+    if verdict == "good":
+        return Judgement(verdict, text)
+    return Judgement(
+        verdict,
+        text,
+        "A hub with a static rating of {needed}, rows further apart, or a wheel that brings the tyre's plane nearer the bearing.",
+        {"needed": (static_rating * quiet / hub_bearing_safety, "N")},
+    )
+
+
+@check(
+    "bearing-life",
+    step="hub",
+    title="Hub bearing: life",
+    never_good="never: no life is published for such use",
+    watch="10 000 km or more",
+    stop="less than 10 000 km, a floor of this program's own",
+    source="ISO 281 for the life, a1 = 0.64 at 95 % of its 2007 edition; no published figure for how far a hub must run off "
+    "road, and none of it counts dirt, water or shock",
+    grade="no published figure",
+)
+def bearing_life(hub_bearing_life: Ratio, design_tyre_diameter: Mm, pressure_centre_spread: Mm | None) -> Judgement:
+    """The distance that 95 of 100 such bearings would reach on a clean road, each row with its tilting load."""
+    distance = life_distance(hub_bearing_life, design_tyre_diameter)
+    verdict = at_least(distance, good=float("inf"), watch=LEAST_LIFE)
+    return Judgement(
+        verdict,
+        f"95 of 100 such bearings reach {show(hub_bearing_life, '1', 'metric')} million turns, which on this tyre is "
+        f"{_thousands(distance)} km ({_thousands(distance / 1.609344)} miles), by ISO 281 with a1 = 0.64 of the 2007 edition. "
+        f"Dirt, water and shock come off that; nobody publishes by how much. {WHY_NOT_THE_CATALOGUE}"
+        f"{_spread_words(pressure_centre_spread)}",
+        "Shake the wheel and listen to the bearing at every service, and after every deep water.",
+    )
+
+
+def _thousands(distance: float) -> str:
+    """Two figures at most: a life is not known closer.
+
+    >>> _thousands(914_298.0), _thousands(8_432.0)
+    ('910 000', '8 400')
+    """
+    digits = len(str(int(distance)))
+    return f"{round(distance, 2 - digits):,.0f}".replace(",", " ")
+
+
+@check(
+    "bearing-against-donor",
+    step="hub",
+    title="Hub against the car it comes from",
+    never_good="never: a comparison is not a rating",
+    watch="no more load and leverage than there",
+    stop="more than there",
+    source="common practice, no source: no more axle weight, tyre and lever than the car the hub was made for",
+    grade="common practice",
+    try_changing=("job.corner_weight",),
+)
+def bearing_against_donor(
+    strength_asked: bool,
+    bearing_load_against_donor: Ratio | None,
+    static_rating: Newton | None,
+    dynamic_rating: Newton | None,
+    corner_weight: Kg,
+    donor_axle_weight: Kg | None,
+    donor_tyre_diameter: Mm | None,
+    design_tyre_diameter: Mm,
+    donor_wheel_offset: Mm | None,
+) -> Judgement:
+    """Weight, tyre and lever on the hub against the car it was made for, where no rating says more."""
+    if static_rating is not None and dynamic_rating is not None:
+        raise NotForThisBuild("the bearing's own ratings are entered and say more")
+    if bearing_load_against_donor is None:
+        raise Waits("bearing_load_against_donor")
+    verdict: Verdict = "stop" if more_than(bearing_load_against_donor, 1.0) else "watch"
+    offset = (
+        "" if donor_wheel_offset is not None else " The offset of its wheel is not entered, so the planes are left out."
+    )
+    return Judgement(
+        verdict,
+        "Load times leverage on the hub is {bearing_load_against_donor} of that on the car it comes from: {corner_weight} "
+        "on a tyre of {design_tyre_diameter} here, half of {donor_axle_weight} on one of {donor_tyre_diameter} there."
+        f"{offset} That car was driven on roads; jumps and rocks come on top. {WHY_NOT_THE_CATALOGUE}",
+        "Ask the hub's maker for its ratings and pressure centres, or take a hub from a heavier car.",
+    )

@@ -1,0 +1,240 @@
+"""Do the bolts hold: pivots and their lugs, hub bolts, wheel studs, threads, grades, torque."""
+
+from rules.checks.strength.strength import GIVES, HOLDS, NEVER, NO_LIMIT, carried
+from rules.graph.bands import at_least
+from rules.graph.declare import check
+from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.measure.marks import Thread
+from rules.measure.units import Mm, NewtonMetre, Ratio
+from rules.tables.bolt_grades import WEAK
+from rules.tables.edge_distance import least_edge_distance
+from rules.values.strength.bolts import read_grade
+from rules.values.strength.pivot_bolts import PivotBolt
+
+BOLT_FACTOR = f"{NO_LIMIT}; strengths: SAE J429, ISO 898-1"
+WHOLE_FORCE = "The whole force counts as square to the bolt, and clamping as no help."
+
+
+@check(
+    "upper-pivot-bolt",
+    step="bolts",
+    title="Upper pivot bolt",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.upper_gap",),
+)  # fmt: skip
+def upper_pivot_bolt_strength(upper_pivot_bolt_safety: Ratio) -> Judgement:
+    """Bending over the gap, and shear, in bolt, pin or stud."""
+    change = "A larger bolt, double shear, or a shorter spacer: the gap bends the bolt."
+    return carried(upper_pivot_bolt_safety, "The upper pivot bolt", change, WHOLE_FORCE)
+
+
+@check(
+    "lower-pivot-bolt",
+    step="bolts",
+    title="Lower pivot bolt",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.lower_gap",),
+)  # fmt: skip
+def lower_pivot_bolt_strength(lower_pivot_bolt_safety: Ratio) -> Judgement:
+    """Bending over the gap, and shear, in bolt, pin or stud."""
+    change = "A larger bolt, double shear, or a shorter spacer: the gap bends the bolt."
+    return carried(lower_pivot_bolt_safety, "The lower pivot bolt", change, WHOLE_FORCE)
+
+
+LUG_CHANGE = "Thicker lugs, or more metal beyond the hole."
+
+
+@check(
+    "upper-pivot-lug",
+    step="bolts",
+    title="Lugs of the upper pivot",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    try_changing=("bolts.upper_lug_thickness",),
+)  # fmt: skip
+def upper_pivot_lug(upper_pivot_lug_safety: Ratio) -> Judgement:
+    """Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted."""
+    return carried(upper_pivot_lug_safety, "A lug of the upper pivot", LUG_CHANGE)
+
+
+@check(
+    "lower-pivot-lug",
+    step="bolts",
+    title="Lugs of the lower pivot",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    try_changing=("bolts.lower_lug_thickness",),
+)  # fmt: skip
+def lower_pivot_lug(lower_pivot_lug_safety: Ratio) -> Judgement:
+    """Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted."""
+    return carried(lower_pivot_lug_safety, "A lug of the lower pivot", LUG_CHANGE)
+
+
+@check(
+    "hub-bolts",
+    step="bolts",
+    title="Hub bolts",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+)  # fmt: skip
+def hub_bolts(hub_bolts_safety: Ratio) -> Judgement:
+    """Pull from tilting, and shear, in the worst of the four."""
+    beside = "This counts on proof load. They hold for years only if they are tight: a loose joint breaks its bolts."
+    change = "A higher grade, a larger bolt, or a hub with a wider pattern."
+    return carried(hub_bolts_safety, "The worst hub bolt", change, beside)
+
+
+@check(
+    "wheel-studs",
+    step="bolts",
+    title="Wheel studs",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+)  # fmt: skip
+def wheel_studs(wheel_studs_safety: Ratio) -> Judgement:
+    """Pull and shear in the worst stud, with no help from the clamped faces."""
+    return carried(wheel_studs_safety, "The worst wheel stud", "A higher grade, larger studs, or more of them.")
+
+
+@check(
+    "hub-bolt-threads",
+    step="bolts",
+    title="Hub bolts have thread enough",
+    good="the bolt breaks before the thread strips, and the rule of thumb is met",
+    watch="the same in iron, where only a rule of thumb from memory is known",
+    stop="less thread",
+    source="FED-STD-H28/2B (1991) formula 14; rule of thumb: steel 1.5 d, iron 2 d, aluminium 2.5 d",
+    grade="handbook",
+    try_changing=("bolts.hub_bolt_engagement",),
+)
+def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: str | None) -> Judgement:
+    """A bolt that breaks is seen; a thread that strips is not."""
+    verdict = at_least(hub_bolt_thread_share, good=1.0)
+    if verdict == "good" and hub_bolt_into == "iron":
+        verdict = "watch"
+    text = "The hub bolts have {hub_bolt_thread_share} times the thread they need to break before it strips."
+    change = {"good": "", "watch": "For iron only a rule of thumb is known: ask the maker of the part."}.get(
+        verdict, "Longer bolts or a deeper hole; a through bolt with its own nut is best."
+    )
+    return Judgement(verdict, text, change)
+
+
+def _edge(name: str, edge: float, bolt: PivotBolt) -> Judgement:
+    diameter = bolt.thread.diameter
+    floor, custom = max(1.5 * diameter, least_edge_distance(diameter)), 2 * diameter
+    figures = {"edge": (edge, "mm"), "floor": (floor, "mm"), "custom": (custom, "mm")}
+    verdict = at_least(edge, good=max(custom, floor), watch=floor)
+    text = f"The {name} pivot hole's centre is {{edge}} from the edge of its lug; {{floor}} is the least, {{custom}} custom."
+    return Judgement(verdict, text, "" if verdict == "good" else "More metal beyond the hole.", figures)
+
+
+EDGE_SOURCE = "common practice, no source: 1.5 to 2 d; floor also AISC 360-16 Table J3.4, written for buildings"
+
+
+@check(
+    "upper-lug-edge",
+    step="bolts",
+    title="Upper pivot hole clear of the edge",
+    good="2 bolt diameters or more from centre to edge", watch="1.5 to 2, and the table's least", stop="less",
+    source=EDGE_SOURCE, grade="common practice", try_changing=("bolts.upper_edge_distance",),
+)  # fmt: skip
+def upper_lug_edge(upper_edge_distance: Mm | None, upper_pivot_bolt: PivotBolt) -> Judgement:
+    """Metal between the upper pivot bolt and the end of its lug."""
+    if upper_edge_distance is None:
+        raise Waits("bolts.upper_edge_distance")
+    return _edge("upper", upper_edge_distance, upper_pivot_bolt)
+
+
+@check(
+    "lower-lug-edge",
+    step="bolts",
+    title="Lower pivot hole clear of the edge",
+    good="2 bolt diameters or more from centre to edge", watch="1.5 to 2, and the table's least", stop="less",
+    source=EDGE_SOURCE, grade="common practice", try_changing=("bolts.lower_edge_distance",),
+)  # fmt: skip
+def lower_lug_edge(lower_edge_distance: Mm | None, lower_pivot_bolt: PivotBolt) -> Judgement:
+    """Metal between the lower pivot bolt and the end of its lug."""
+    if lower_edge_distance is None:
+        raise Waits("bolts.lower_edge_distance")
+    return _edge("lower", lower_edge_distance, lower_pivot_bolt)
+
+
+@check(
+    "bolt-grade",
+    step="bolts",
+    title="Grade of the joint bolts",
+    good="SAE grade 5, class 8.8, or better",
+    stop="less, or unmarked",
+    source="common practice; student racing rules ask for grade 5 or class 8.8 or better in suspension and steering joints",
+    grade="common practice",
+)
+def bolt_grade(
+    upper_grade: str | None, lower_grade: str | None, stud_grade: str | None, mount_bolt_grade: str | None
+) -> Judgement:
+    """The weakest mark among pivot bolts, wheel studs and hub bolts."""
+    bolts = {"upper pivot bolt": upper_grade, "lower pivot bolt": lower_grade, "wheel studs": stud_grade}
+    entered = {name: grade for name, grade in bolts.items() if grade is not None}
+    if not entered:
+        raise NotForThisBuild("no bolt grade is entered on the bolts step")
+    if mount_bolt_grade is not None:
+        entered["hub bolts"] = read_grade(mount_bolt_grade)
+    weak = [name for name, grade in entered.items() if grade in WEAK]
+    if weak:
+        return Judgement(
+            "stop", f"Too soft for a joint that carries a wheel: {', '.join(weak)}.",
+            "Bolts marked 8.8 or better, or with three lines (grade 5) or more.",
+        )  # fmt: skip
+    return Judgement("good", f"Grade 5, class 8.8 or better: {', '.join(entered)}.")
+
+
+@check(
+    "threads-out-of-joint",
+    step="bolts",
+    title="No thread in the pivot joints",
+    good="plain shank through the whole joint",
+    watch="thread in the joint, or not looked at",
+    source="common practice, no source: pick the grip length so that the shank fills the joint",
+    grade="common practice",
+)
+def threads_out_of_joint(
+    threads_in_joint: bool | None, upper_thread: Thread | None, lower_thread: Thread | None
+) -> Judgement:
+    """A thread in the shear plane is thinner, and every groove of it is a notch."""
+    if threads_in_joint is None and upper_thread is None and lower_thread is None:
+        raise NotForThisBuild("no pivot bolt is entered on the bolts step")
+    if threads_in_joint is False:
+        return Judgement("good", "The plain shank fills both pivot joints.")
+    seen = "Thread lies" if threads_in_joint else "Nobody has looked whether thread lies"
+    return Judgement(
+        "watch", f"{seen} inside a pivot joint: the root of the thread is counted as all that carries.",
+        "Bolts with a longer plain shank, and washers under the nut.",
+    )  # fmt: skip
+
+
+@check(
+    "bolt-torque",
+    step="bolts",
+    title="Tightening torque",
+    good="what is on the threads is named, and the torque worked out",
+    watch="nobody says what is on the threads",
+    source="T = K d F, Shigley 9th ed. eq. 8-27 and Table 8-15; one K is good to about 10 % of preload",
+    grade="handbook",
+)
+def bolt_torque(
+    lubrication: str | None,
+    upper_thread: Thread | None,
+    lower_thread: Thread | None,
+    hub_bolt_torque: NewtonMetre | None,
+    upper_pivot_bolt_torque: NewtonMetre | None,
+    lower_pivot_bolt_torque: NewtonMetre | None,
+) -> Judgement:
+    """Torque of the hub and pivot bolts for three quarters of their proof load. A maker's own figure goes first."""
+    if lubrication is None:
+        if upper_thread is None and lower_thread is None:
+            raise NotForThisBuild("what is on the threads is not entered, so no torque was worked out")
+        return Judgement(
+            "watch", "Nobody says what is on the threads: the torque changes more than twice with it.",
+            "Name what is on the threads, and tighten to the figure that comes of it.",
+        )  # fmt: skip
+    torques = {"hub bolts": ("hub_bolt_torque", hub_bolt_torque),
+               "upper pivot bolt": ("upper_pivot_bolt_torque", upper_pivot_bolt_torque),
+               "lower pivot bolt": ("lower_pivot_bolt_torque", lower_pivot_bolt_torque)}  # fmt: skip
+    known = [f"{name} {{{field}}}" for name, (field, torque) in torques.items() if torque is not None]
+    if not known:
+        raise NotForThisBuild("no bolt with a known grade is entered, so no torque was worked out")
+    text = f"Threads {lubrication}: {', '.join(known)}. A maker's own figure goes before these."
+    return Judgement("good", text)

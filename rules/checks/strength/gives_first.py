@@ -1,0 +1,55 @@
+"""Which part gives first, of all whose strength was judged."""
+
+from collections.abc import Mapping
+from typing import Annotated
+
+from rules.graph.declare import Every, check
+from rules.graph.results import Judgement, NotForThisBuild
+from rules.measure.units import SAFETY
+from rules.strength.weakest import UNLIKE_KINDS, rank, tied
+
+
+@check(
+    "what-gives-first",
+    step="loads",
+    title="What gives first",
+    good="a cheap part in plain sight, tie rod or steering arm, at least 10 % before every dear or hidden one",
+    watch="a dear or hidden part gives before both of those, or less than 10 % after",
+    source="common practice, no source: let the part give that is seen and cheap, before upright, hub, pivot or weld. "
+    f"{UNLIKE_KINDS} The 10 % is this program's own",
+    grade="common practice",
+)
+def what_gives_first(margins: Annotated[Mapping[str, float], Every(SAFETY)]) -> Judgement:
+    """The least safety factor of all, and whether it is that of a part that bends in plain sight.
+
+    The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
+    bearing's on dents. So those less than 10 % apart are a tie, which is never good. Suspension arms are not judged.
+    """
+    order = rank(margins)
+    if len(order) < 2:
+        raise NotForThisBuild("the strength of fewer than two parts was judged, so nothing can be ranked")
+    first, second = order[0], order[1]
+    text = (
+        f"First to give: {first.part} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
+        f"({second.case}, {second.limit})."
+    )
+    figures = {"first": (first.factor, "1"), "second": (second.factor, "1")}
+    cheap = next((one for one in order if one.cheap_and_visible), None)
+    dear = next((one for one in order if not one.cheap_and_visible), None)
+    if cheap and dear and tied(cheap.factor, dear.factor):
+        beside = [one.part for one in order if not one.cheap_and_visible and tied(cheap.factor, one.factor)]
+        return Judgement(
+            "watch",
+            f"{text} Less than 10 % from {cheap.part}, so a tie in which any may give first: {', '.join(beside)}.",
+            f"Strengthen {', '.join(beside)}. Inspect them and {cheap.part} first.",
+            figures,
+        )
+    if first.cheap_and_visible:
+        return Judgement("good", text, figures=figures)
+    after = f"before {cheap.part}" if cheap else "and no tie rod or steering arm was judged beside it"
+    return Judgement(
+        "watch",
+        f"{text} {first.part[0].upper()}{first.part[1:]} is dear or hidden, and gives {after}.",
+        f"Strengthen {first.part}, or let the tie rod or steering arm be the part that bends. Inspect {first.part} first.",
+        figures,
+    )

@@ -1,0 +1,159 @@
+"""Do the bought parts carry the load and the speed."""
+
+from math import tan
+
+from rules.graph.bands import at_least
+from rules.graph.declare import check
+from rules.graph.results import Judgement
+from rules.measure.closeness import reaches, within
+from rules.measure.marks import TyreMark
+from rules.measure.units import Kg, MetrePerSecond, Mm, Rad
+
+MARGIN = 1.1
+"""A tenth in hand over the weighed load. Common practice, no source."""
+
+
+@check(
+    "tyre-load",
+    step="tyre",
+    title="Tyre load capacity",
+    good="capacity at least 1.1 x the load on the tyre",
+    watch="1.0 to 1.1 x",
+    stop="less than the load",
+    source="capacity: load index table of UN R30 and R54 (or the sidewall); the tenth in hand is common practice",
+    grade="standard",
+    try_changing=("job.corner_weight", "tyre.load_capacity"),
+)
+def tyre_load(
+    tyre_load_capacity: Kg,
+    corner_weight: Kg,
+    load_capacity: Kg | None,
+    smallest: TyreMark | None,
+    largest: TyreMark | None,
+) -> Judgement:
+    """What one tyre may carry at the pressure actually run, against the weighed load. Landings come on top."""
+    verdict = at_least(tyre_load_capacity, good=MARGIN * corner_weight, watch=corner_weight)
+    text = "One tyre may carry {tyre_load_capacity}; it carries {corner_weight} standing."
+    marks = [mark for mark in (smallest, largest) if mark is not None]
+    if load_capacity is None and any(mark.load_index is None for mark in marks):
+        text += " Only one of the two size marks carries a load index: look the other up on its sidewall."
+    if load_capacity is None and any(mark.passenger for mark in marks):
+        text += " A passenger-car tyre on a truck carries its index divided by 1.10 (49 CFR 571.110)."
+    change = (
+        ""
+        if verdict == "good"
+        else "A tyre with a higher load index, or a lighter corner. Low pressure lowers the capacity."
+    )
+    return Judgement(verdict, text, change)
+
+
+@check(
+    "tyre-speed",
+    step="tyre",
+    title="Tyre speed symbol",
+    good="the symbol's speed reaches the top speed",
+    stop="it does not",
+    source="speed symbols of UN R30 and R54, as printed in the French decree of 24 October 1994, annex I",
+    grade="standard",
+    try_changing=("job.top_speed",),
+)
+def tyre_speed(
+    tyre_highest_speed: MetrePerSecond,
+    top_speed: MetrePerSecond,
+    speed_symbol: str | None,
+    smallest: TyreMark | None,
+    largest: TyreMark | None,
+) -> Judgement:
+    """The tyre's marked speed against the fastest the car will go."""
+    marks = [mark for mark in (smallest, largest) if mark is not None]
+    unmarked = speed_symbol is None and any(mark.speed_symbol is None for mark in marks)
+    note = (
+        " Only one of the two size marks carries a speed symbol: look the other up on its sidewall." if unmarked else ""
+    )
+    if reaches(tyre_highest_speed, top_speed):
+        return Judgement("good", f"The tyres are marked for {{tyre_highest_speed}}; top speed is {{top_speed}}.{note}")
+    return Judgement(
+        "stop",
+        f"The tyres are marked for {{tyre_highest_speed}}, less than the top speed of {{top_speed}}.{note}",
+        "A tyre with a faster symbol, or a lower top speed.",
+    )
+
+
+@check(
+    "loaded-radius",
+    step="tyre",
+    title="Loaded radius measured",
+    good="measured",
+    watch="not measured: half the diameter is used",
+    source="common practice, no source; a tyre under load stands lower than half its diameter",
+    grade="common practice",
+)
+def loaded_radius_measured(loaded_radius: Mm | None, wheel_centre_height: Mm, inclination: Rad | None) -> Judgement:
+    """Whether the spindle height was measured under load, and what it moves if the tyre sags 3 % and 6 %."""
+    if loaded_radius is not None:
+        return Judgement("good", "Loaded radius measured: {loaded_radius}.")
+    figures = {"little": (0.03 * wheel_centre_height, "mm"), "much": (0.06 * wheel_centre_height, "mm")}
+    if inclination is None:
+        text = "If the tyre sags 3 to 6 %, the spindle drops {little} to {much}, and the ground offset moves with it."
+    else:
+        figures |= {
+            "offset_little": (0.03 * wheel_centre_height * tan(inclination), "mm"),
+            "offset_much": (0.06 * wheel_centre_height * tan(inclination), "mm"),
+        }
+        text = (
+            "If the tyre sags 3 %, the spindle drops {little} and the ground offset grows by {offset_little}; at 6 %, "
+            "{much} and {offset_much}."
+        )
+    return Judgement(
+        "watch",
+        f"The loaded radius is not measured; half the diameter, {{wheel_centre_height}}, is used. {text} "
+        "Inch-marked (flotation) tyres also measure 0.2 to 0.5 in under the number on the sidewall.",
+        "Mount the tyre, load it at running pressure, and measure ground to spindle centre.",
+        figures,
+    )
+
+
+@check(
+    "wheel-load",
+    step="wheel",
+    title="Wheel load rating",
+    good="rating at least 1.1 x the load on the wheel",
+    watch="1.0 to 1.1 x",
+    stop="less than the load",
+    source="common practice, no source",
+    grade="common practice",
+    try_changing=("job.corner_weight", "wheel.load_rating"),
+)
+def wheel_load(wheel_load_rating: Kg, corner_weight: Kg) -> Judgement:
+    """The wheel's stamped rating against the weighed load. Trailer wheels are not made for braking and steering."""
+    verdict = at_least(wheel_load_rating, good=MARGIN * corner_weight, watch=corner_weight)
+    change = "" if verdict == "good" else "A wheel with a higher rating, made for a braked, steered car."
+    return Judgement(
+        verdict, "The wheel is rated for {wheel_load_rating}; it carries {corner_weight} standing.", change
+    )
+
+
+@check(
+    "bearing-near-tyre-centre",
+    step="hub",
+    title="Bearing near the tyre's centre plane",
+    good="within 25 mm",
+    watch="beyond",
+    source="common practice, no source: distance from the tyre's plane is leverage on the bearing",
+    grade="common practice",
+    try_changing=("wheel.offset", "wheel.backspacing"),
+)
+def bearing_near_tyre_centre(bearing_offset: Mm) -> Judgement:
+    """Distance of the bearing's middle from the tyre centre plane, either side."""
+    figures = {"distance": (abs(bearing_offset), "mm"), "limit": (25.0, "mm")}
+    side = "inboard" if bearing_offset < 0 else "outboard"
+    if within(bearing_offset, -25.0, 25.0):
+        return Judgement(
+            "good", f"The bearing's middle is {{distance}} {side} of the tyre's centre plane.", figures=figures
+        )
+    return Judgement(
+        "watch",
+        f"The bearing's middle is {{distance}} {side} of the tyre's centre plane; beyond {{limit}} the tyre levers on it.",
+        "A wheel with more backspacing brings the tyre over the bearing. Compare with the car the hub came from.",
+        figures,
+    )

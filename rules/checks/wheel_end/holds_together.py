@@ -1,0 +1,100 @@
+"""Does it stay in one piece: hub, joints and their bolts."""
+
+from rules.graph.declare import check
+from rules.graph.results import Judgement, Waits
+from rules.measure.units import NewtonMetre
+
+PRACTICE = "common practice, no source"
+
+
+@check(
+    "hub-holds-together",
+    step="hub",
+    title="Hub stays together",
+    good="by itself, or stub shaft fitted with its torque written",
+    watch="stub shaft fitted, torque not written",
+    stop="needs a stub shaft and has none",
+    source=f"{PRACTICE}; maker's service texts warn of bearing damage when rolled or loaded with the nut loose",
+    grade="common practice",
+)
+def hub_holds_together(
+    held_together_by: str, stub_shaft_fitted: bool | None, stub_shaft_torque: NewtonMetre | None
+) -> Judgement:
+    """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
+    if held_together_by == "itself":
+        return Judgement("good", "The hub holds itself together.")
+    if stub_shaft_fitted is None:
+        raise Waits("hub.stub_shaft_fitted")
+    if not stub_shaft_fitted:
+        return Judgement(
+            "stop",
+            "This hub is held together only by a clamped stub shaft, and there is none: the wheel can come off with "
+            "half of the hub.",
+            "Fit a stub shaft with the factory shoulder and a new nut at the hub maker's torque, or use a hub that holds "
+            "itself together.",
+        )
+    if stub_shaft_torque is None:
+        return Judgement(
+            "watch",
+            "A stub shaft is fitted, but its nut torque is not written down.",
+            "Look up the torque for this very hub and write it in.",
+        )
+    return Judgement("good", "A stub shaft holds the hub together at {stub_shaft_torque}.")
+
+
+@check(
+    "pivot-shear",
+    step="pivots",
+    title="Pivot bolts held on both sides",
+    good="both pivots in double shear",
+    watch="single shear with a retaining washer or head",
+    stop="single shear without",
+    source=f"{PRACTICE}; student racing rules ask for double shear or a head or washer that keeps the joint",
+    grade="common practice",
+)
+def pivot_shear(
+    upper_shear: str | None, lower_shear: str | None, upper_retained: bool | None, lower_retained: bool | None
+) -> Judgement:
+    """Each outer pivot: metal on both sides of the joint, or something that keeps it when the ball pulls out."""
+    pivots = {"upper": (upper_shear, upper_retained), "lower": (lower_shear, lower_retained)}
+    loose = [name for name, (shear, kept) in pivots.items() if shear == "single" and kept is False]
+    if loose:
+        return Judgement(
+            "stop",
+            f"The {' and the '.join(loose)} pivot is in single shear with nothing to keep it: if the ball pulls out, "
+            "the wheel drops.",
+            "Use a bracket on both sides, or a washer or head larger than the housing bore.",
+        )
+    waits = [f"pivots.{name}_shear" for name, (shear, _) in pivots.items() if shear is None]
+    waits += [f"pivots.{name}_retained" for name, (shear, kept) in pivots.items() if shear == "single" and kept is None]
+    if waits:
+        raise Waits(*waits)
+    single = [name for name, (shear, _) in pivots.items() if shear == "single"]
+    if single:
+        return Judgement(
+            "watch",
+            f"The {' and the '.join(single)} pivot is in single shear, kept by a washer or head. Its bolt also bends.",
+            "Double shear is better. If it stays single, keep the joint close to the bracket and the bolt large.",
+        )
+    return Judgement("good", "Both pivot bolts are held on both sides.")
+
+
+@check(
+    "no-rod-end-in-bending",
+    step="pivots",
+    title="No rod end as an outer pivot",
+    good="no rod end as an outer pivot",
+    stop="a rod end as an outer pivot",
+    source=f"{PRACTICE}; student racing events have logged shank failures and bar it from finals",
+    grade="common practice",
+)
+def no_rod_end_in_bending(upper_kind: str, lower_kind: str) -> Judgement:
+    """A rod end's threaded shank breaks in bending, and an outer pivot bends it in every bump and stop."""
+    bent = [name for name, kind in (("upper", upper_kind), ("lower", lower_kind)) if kind == "rod end"]
+    if not bent:
+        return Judgement("good", "Neither outer pivot is a rod end.")
+    return Judgement(
+        "stop",
+        f"The {' and the '.join(bent)} outer pivot is a rod end: its threaded shank takes bending and breaks.",
+        "Use a spherical bearing in a welded cup, or a ball joint.",
+    )

@@ -1,0 +1,119 @@
+"""A full-size drawing of one upright, at true size in mm, with no paper in it.
+
+Two views in first-angle projection, their spindle lines level: the front view, and the view from outside the car on the
+inboard side of it. The right upright is the mirror image of the left; its words are not mirrored.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from rules.drawn.full_size.facts import Facts
+from rules.drawn.full_size.front import Extent, front_view
+from rules.drawn.full_size.shapes import (
+    HEADING,
+    Box,
+    Item,
+    Point,
+    Stroke,
+    View,
+    Words,
+    bounds,
+    mirrored,
+    moved,
+    words_width,
+)
+from rules.drawn.full_size.side import side_view
+from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, title_block
+from rules.judging.judge import Judged
+
+__all__ = [
+    "PROJECTION",
+    "Drawing",
+    "Extent",
+    "Side",
+    "TitleBlock",
+    "front_layout",
+    "full_size",
+    "side_layout",
+    "title_block",
+]
+
+Side = Literal["left", "right"]
+
+_BETWEEN_VIEWS = 12.0
+_HEADING_ROOM = 12.0
+_EDGE = 4.0
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """Both views on one sheet. frame: the rectangle they fill, its lower left corner at the origin."""
+
+    side: Side
+    extent: Extent
+    items: tuple[Item, ...]
+    frame: Box
+    block: TitleBlock
+
+
+def front_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
+    """The view from in front of the car, mm: x from the hub flange face, y from the spindle line.
+
+    Outboard is to the right for the left upright and to the left for the right one. While the hub flange face is not
+    known, x is from the tyre centre plane and no datum is drawn.
+    """
+    return _on_side(front_view(Facts(judged), extent), side)
+
+
+def side_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
+    """The view from outside the car, mm, origin on the spindle; the front of the car is to the left for a left upright."""
+    return _on_side(side_view(Facts(judged), extent), side)
+
+
+def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
+    """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
+    front, from_side = front_view(Facts(judged), extent), side_view(Facts(judged), extent)
+    items: list[Item] = []
+    right_edge = 0.0
+    for view, *words in (
+        (from_side, "seen from outside the car", "front", "rear"),
+        (front, "seen from the front", "inboard", "outboard"),
+    ):
+        if not view.items:
+            continue
+        shift = right_edge - view.frame.left
+        items += (moved(item, shift, 0.0) for item in view.items)
+        items += _heading(view.frame, shift, side, *words)
+        right_edge = bounds(items).right + _BETWEEN_VIEWS
+    if side == "right":
+        items = [mirrored(item) for item in items]
+    frame = bounds(items)
+    placed = tuple(moved(item, _EDGE - frame.left, _EDGE - frame.bottom) for item in items)
+    size = Box(0.0, 0.0, frame.width + 2 * _EDGE, frame.height + 2 * _EDGE) if items else Box(0.0, 0.0, 0.0, 0.0)
+    return Drawing(side, extent, placed, size, title_block(judged))
+
+
+def _heading(frame: Box, shift: float, side: Side, words: str, left: str, right: str) -> list[Item]:
+    """Above a view: which upright, seen from where, and which way its ends point."""
+    middle, y = (frame.left + frame.right) / 2 + shift, frame.top + _HEADING_ROOM - 4
+    heading = Words((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True)
+    beside = words_width(heading.text, HEADING, bold=True) / 2 + 6
+    return [heading, *_arrow((middle - beside, y), -1, left), *_arrow((middle + beside, y), 1, right)]
+
+
+def _arrow(start: Point, way: int, words: str) -> list[Item]:
+    """A direction arrow and its word."""
+    x, y = start
+    tip = x + way * (words_width(words) + 16)
+    return [
+        Words((x, y), words, "left" if way > 0 else "right"),
+        Stroke(((tip - way * 14, y), (tip - way * 2, y)), "thin"),
+        Stroke(((tip, y), (tip - way * 4, y + 1.2), (tip - way * 4, y - 1.2)), "thin", closed=True, filled=True),
+    ]
+
+
+def _on_side(view: View, side: Side) -> View:
+    if side == "left":
+        return view
+    items = tuple(mirrored(item) for item in view.items)
+    return View(items, bounds(items))

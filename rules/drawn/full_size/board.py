@@ -1,0 +1,318 @@
+"""The drawing board: dimension lines and words are put where nothing crosses them.
+
+Shapes are drawn first, then dimension lines, and words last: each word tries places in a fixed order and takes the first
+that is clear of every line and every other word. ISO 129-1 conventions: figures along their dimension line, on its upper
+or left side, read from below or from the right.
+"""
+
+from collections.abc import Iterator
+from itertools import pairwise
+from math import atan2, cos, degrees, hypot, radians, sin
+
+from rules.drawn.full_size.shapes import HEADING, Align, Circle, Item, Pen, Point, Stroke, Words, corners, words_width
+
+ARROW = 3.5
+"""mm, length of an arrowhead."""
+_ARROW_HALF = 0.6
+_OVERRUN = 1.5
+"""mm a projection line runs past its dimension line."""
+_GAP = 1.5
+"""mm between a feature and its projection line."""
+_ABOVE = 3.0
+"""mm from a dimension line to half the height of its figure."""
+_CLEAR = 0.5
+_TAIL = 7.0
+_PATIENCE = 60
+"""Places tried for a tidier leader line once a clear place is found: over three rounds of the circle."""
+_ROUND = (30, 150, 60, 120, -30, -150, -60, -120, 0, 180, 15, 165, -15, -165, 45, 135, -45, -135)
+"""Directions of leader lines in degrees, the usual ones first; none hugs an upright line."""
+_HATCH = 5.0
+"""mm from one hatching line to the next, measured level."""
+
+Segment = tuple[float, float, float, float]
+
+
+class Board:
+    """Collects the items of one view."""
+
+    def __init__(self) -> None:
+        self.shapes: list[Item] = []
+        self._words: list[Words] = []
+        self._lines: list[Segment] = []
+        self._edges: list[Segment] = []
+        self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """Everything drawn so far, words last."""
+        return (*self.shapes, *self._words)
+
+    # Shapes
+
+    def line(
+        self, *points: Point, pen: Pen = "outline", closed: bool = False, filled: bool = False, an_edge: bool = True
+    ) -> None:
+        """Straight lines from point to point. an_edge: leader lines had better not cross it if it is an outline."""
+        self.shapes.append(Stroke(points, pen, closed, filled))
+        ends = (*points, points[0]) if closed else points
+        segments = [(*start, *end) for start, end in pairwise(ends)]
+        self._lines += segments
+        self._edges += segments if pen == "outline" and an_edge else []
+
+    def circle(self, centre: Point, radius: float, pen: Pen = "outline") -> None:
+        """A whole circle."""
+        self.shapes.append(Circle(centre, radius, pen))
+        rim = [
+            (centre[0] + radius * cos(radians(angle)), centre[1] + radius * sin(radians(angle)))
+            for angle in range(0, 361, 6)
+        ]
+        self._lines += [(*start, *end) for start, end in pairwise(rim)]
+
+    def section(self, left: float, bottom: float, right: float, top: float) -> None:
+        """A rectangle of cut metal, hatched at 45 degrees (ISO 128-3)."""
+        self.line((left, bottom), (right, bottom), (right, top), (left, top), closed=True)
+        self.hatch(left, bottom, right, top)
+
+    def hatch(self, left: float, bottom: float, right: float, top: float) -> None:
+        """Thin lines at 45 degrees across a rectangle."""
+        start = left - (top - bottom) + _HATCH
+        while start < right:
+            x1, x2 = max(left, start), min(right, start + top - bottom)
+            if x2 > x1:
+                self.line((x1, bottom + x1 - start), (x2, bottom + x2 - start), pen="thin")
+            start += _HATCH
+
+    def cross(self, centre: Point, reach: float) -> None:
+        """Centre lines of a round thing, crossing on its centre."""
+        x, y = centre
+        self.line((x - reach, y), (x + reach, y), pen="centre")
+        self.line((x, y - reach), (x, y + reach), pen="centre")
+
+    def arrowhead(self, tip: Point, towards: float) -> None:
+        """A filled arrowhead whose point is at `tip` and which points in a direction in radians."""
+        back = (tip[0] - ARROW * cos(towards), tip[1] - ARROW * sin(towards))
+        side = (-_ARROW_HALF * sin(towards), _ARROW_HALF * cos(towards))
+        self.line(tip, (back[0] + side[0], back[1] + side[1]), (back[0] - side[0], back[1] - side[1]), pen="thin",
+                  closed=True, filled=True)  # fmt: skip
+
+    # Dimensions
+
+    def across(self, start: Point, end: Point, y: float, text: str) -> None:
+        """A level dimension at height `y` between two points' x."""
+        self._projection(start, (start[0], y))
+        self._projection(end, (end[0], y))
+        self._dimension((start[0], y), (end[0], y), text)
+
+    def up(self, start: Point, end: Point, x: float, text: str) -> None:
+        """An upright dimension at `x` between two points' y."""
+        self._projection(start, (x, start[1]))
+        self._projection(end, (x, end[1]))
+        self._dimension((x, start[1]), (x, end[1]), text)
+
+    def along(self, start: Point, end: Point, aside: float, text: str) -> None:
+        """A dimension parallel to the line between two points, so many mm to the left of going from start to end."""
+        turn = atan2(end[1] - start[1], end[0] - start[0])
+        shift = (-aside * sin(turn), aside * cos(turn))
+        ends = [(point[0] + shift[0], point[1] + shift[1]) for point in (start, end)]
+        for point, moved in zip((start, end), ends, strict=True):
+            self._projection(point, moved)
+        self._dimension(ends[0], ends[1], text)
+
+    def lean(self, vertex: Point, angle: float, radius: float, text: str) -> None:
+        """The angle in radians by which a line through `vertex` leans from plumb, positive to the left."""
+        x, y = vertex
+        self._projection((x, y), (x, y + radius))
+        steps = 24
+        arc = [
+            (x - radius * sin(angle * step / steps), y + radius * cos(angle * step / steps))
+            for step in range(steps + 1)
+        ]
+        self.line(*arc, pen="thin")
+        if radius * abs(angle) > 2.5 * ARROW:
+            self.arrowhead(arc[-1], atan2(arc[-1][1] - arc[-2][1], arc[-1][0] - arc[-2][0]))
+            self.arrowhead(arc[0], atan2(arc[0][1] - arc[1][1], arc[0][0] - arc[1][0]))
+        self.label(arc[steps // 2], text)
+
+    def _projection(self, feature: Point, to: Point) -> None:
+        length = hypot(to[0] - feature[0], to[1] - feature[1])
+        if length < _GAP:
+            return
+        across, up = (to[0] - feature[0]) / length, (to[1] - feature[1]) / length
+        self.line(
+            (feature[0] + _GAP * across, feature[1] + _GAP * up),
+            (to[0] + _OVERRUN * across, to[1] + _OVERRUN * up),
+            pen="thin",
+        )
+
+    def _dimension(self, start: Point, end: Point, text: str) -> None:
+        turn = atan2(end[1] - start[1], end[0] - start[0])
+        length = hypot(end[0] - start[0], end[1] - start[1])
+        outside = length < 3 * ARROW
+        if length < 1e-6:
+            self.label(start, text)
+            return
+        reach = _TAIL if outside else 0.0
+        tails = (-reach * cos(turn), -reach * sin(turn))
+        self.line((start[0] + tails[0], start[1] + tails[1]), (end[0] - tails[0], end[1] - tails[1]), pen="thin")
+        self.arrowhead(start, turn if outside else turn + radians(180))
+        self.arrowhead(end, turn + radians(180) if outside else turn)
+        self._waiting.append((text, (start, end), outside))
+
+    # Words
+
+    def label(self, feature: Point, text: str) -> None:
+        """Words near a point, joined to it by a leader line."""
+        self._waiting.append((text, (feature, feature), False))
+
+    def words(self, at: Point, text: str, align: Align = "left", size: float = HEADING, bold: bool = True) -> None:
+        """Words at a place of their own, such as a heading."""
+        self._put(Words(at, text, align, 0.0, size, bold))
+
+    def settle(self) -> None:
+        """Put every figure and label that waits where nothing crosses it: figures first, then labels."""
+        for text, (start, end), outside in self._waiting:
+            if start != end:
+                self._settle_figure(text, start, end, outside)
+        for text, (feature, other), _ in self._waiting:
+            if feature == other:
+                self._settle_label(text, feature)
+        self._waiting.clear()
+
+    def _settle_figure(self, text: str, start: Point, end: Point, outside: bool) -> None:
+        places = list(_on_line(text, start, end, outside))
+        for words, run in places:
+            if self._is_clear(words):
+                if run is not None:
+                    self.line(*run, pen="thin")
+                self._put(words)
+                return
+        words, run = places[-1]
+        if run is not None:
+            self.line(*run, pen="thin")
+        self._put(_broken_through(words))
+
+    def _settle_label(self, text: str, feature: Point) -> None:
+        places = list(_round_about(text, feature))
+        best, patience = None, _PATIENCE
+        for words, elbow in places:
+            if self._is_clear(words) and not self._crosses_words((*feature, *elbow)):
+                best = best or (words, elbow)
+                # Better still is a leader line that crosses no edge on its way.
+                if not self._crosses_edges(feature, elbow):
+                    best = words, elbow
+                    break
+            patience -= best is not None
+            if not patience:
+                break
+        words, elbow = best or (_broken_through(places[0][0]), places[0][1])
+        self.line(feature, elbow, pen="thin")
+        self._put(words)
+
+    def _put(self, words: Words) -> None:
+        self._words.append(words)
+        one, two, three, four = corners(words)
+        self._lines += [(*one, *three), (*two, *four), (*one, *two), (*two, *three), (*three, *four), (*four, *one)]
+
+    def _is_clear(self, words: Words) -> bool:
+        room = corners(words, _CLEAR)
+        return not any(crosses(line, room) for line in self._lines)
+
+    def _crosses_words(self, line: Segment) -> bool:
+        return any(crosses(line, corners(words)) for words in self._words)
+
+    def _crosses_edges(self, feature: Point, elbow: Point) -> bool:
+        # A leader starts on an edge, so its first bit does not count.
+        length = hypot(elbow[0] - feature[0], elbow[1] - feature[1])
+        share = min(1.0, 1.5 / length)
+        start = (feature[0] + share * (elbow[0] - feature[0]), feature[1] + share * (elbow[1] - feature[1]))
+        return any(_meet(start, elbow, edge) for edge in self._edges)
+
+
+def _meet(start: Point, end: Point, edge: Segment) -> bool:
+    """Whether two straight lines cross."""
+    x1, y1, x2, y2 = edge
+
+    def side(at: Point, of_start: Point, of_end: Point) -> float:
+        return (of_end[0] - of_start[0]) * (at[1] - of_start[1]) - (of_end[1] - of_start[1]) * (at[0] - of_start[0])
+
+    first, second = (x1, y1), (x2, y2)
+    return (
+        side(first, start, end) * side(second, start, end) < 0
+        and side(start, first, second) * side(end, first, second) < 0
+    )
+
+
+def crosses(line: Segment, room: tuple[Point, Point, Point, Point]) -> bool:
+    """Whether any of a straight line lies inside a (turned) rectangle."""
+    xs, ys = [x for x, _ in room], [y for _, y in room]
+    x1, y1, x2, y2 = line
+    if (x1 < min(xs) and x2 < min(xs)) or (x1 > max(xs) and x2 > max(xs)):
+        return False
+    if (y1 < min(ys) and y2 < min(ys)) or (y1 > max(ys) and y2 > max(ys)):
+        return False
+    # What is left of the line after cutting it off at each side of the rectangle (Cyrus and Beck).
+    enter, leave = 0.0, 1.0
+    for (ax, ay), (bx, by) in zip(room, (*room[1:], room[0]), strict=True):
+        nx, ny = by - ay, ax - bx
+        towards = nx * (x2 - x1) + ny * (y2 - y1)
+        inside = nx * (ax - x1) + ny * (ay - y1)
+        if abs(towards) < 1e-12:
+            if inside < 0:
+                return False
+        elif towards > 0:
+            leave = min(leave, inside / towards)
+        else:
+            enter = max(enter, inside / towards)
+    return enter < leave
+
+
+def _on_line(text: str, start: Point, end: Point, outside: bool) -> Iterator[tuple[Words, tuple[Point, Point] | None]]:
+    """Places for a figure along its dimension line: the middle, then further out, then beyond its ends.
+
+    With each place beyond an end goes the line that carries the figure there.
+    """
+    upright = abs(end[0] - start[0]) <= 1e-9
+    if end[1] < start[1] if upright else end[0] < start[0]:
+        start, end = end, start
+    length = hypot(end[0] - start[0], end[1] - start[1])
+    ux, uy = (end[0] - start[0]) / length, (end[1] - start[1]) / length
+    angle = degrees(atan2(uy, ux))
+    width = words_width(text)
+
+    def at(along: float, align: Align) -> Words:
+        return Words((start[0] + along * ux - _ABOVE * uy, start[1] + along * uy + _ABOVE * ux), text, align, angle)
+
+    slack = (length - width) / 2 - (0 if outside else ARROW * 0.5)
+    if slack >= 0:
+        steps = int(slack // 2)
+        for step in range(steps + 1):
+            yield at(length / 2 + 2 * step, "centre"), None
+            yield at(length / 2 - 2 * step, "centre"), None
+    tail = _TAIL if outside else 0.0
+    for far in range(0, 90, 3):
+        for along, way in ((length + tail + far, 1.0), (-tail - far, -1.0)):
+            words = at(along + way, "left" if way > 0 else "right")
+            root = length if way > 0 else 0.0
+            reach = along + way * (width + 1)
+            yield (
+                words,
+                (
+                    (start[0] + root * ux, start[1] + root * uy),
+                    (start[0] + reach * ux, start[1] + reach * uy),
+                ),
+            )
+    yield at(length / 2, "centre"), None
+
+
+def _round_about(text: str, feature: Point) -> Iterator[tuple[Words, Point]]:
+    """Places for a label round a point, nearest first, and where its leader line ends."""
+    for distance in (7, 10, 14, 18, 23, 28, 34, 40, 48, 56, 66, 78, 92, 108):
+        for degree in _ROUND:
+            elbow = (feature[0] + distance * cos(radians(degree)), feature[1] + distance * sin(radians(degree)))
+            align: Align = "left" if abs(degree) < 90 else "right"
+            beside = 0.8 if align == "left" else -0.8
+            yield Words((elbow[0] + beside, elbow[1]), text, align), elbow
+
+
+def _broken_through(words: Words) -> Words:
+    return Words(words.at, words.text, words.align, words.angle, words.size, words.bold, over_lines=True)

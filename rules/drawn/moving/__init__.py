@@ -1,0 +1,1 @@
+"""The moving front end as shapes, curves and gaps, for the screen."""

@@ -1,0 +1,299 @@
+"""The moving front end as flat shapes in mm: from the front, and from above.
+
+Both are seen as by someone who stands in front of the car: y, outboard of the left wheel, goes to the right, and in the
+view from above the front of the car is at the bottom. So the two stand under each other at one scale. The frame stands
+still; the wheels and the ground under them move. The tyre is the largest one with its shoulders drawn square.
+"""
+
+from collections.abc import Callable, Iterator, Mapping
+from functools import lru_cache
+from math import cos, pi, sin
+from typing import Literal, NamedTuple
+
+from rules.drawn.moving.gaps import Bodies, NearTouch, bodies, near_touch
+from rules.drawn.scene import Box, Item, Label, Line, Mark, Point, Polyline, Scene
+from rules.measure.quantity import INCH, Units
+from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
+from rules.motion.front_end import FrontEnd
+from rules.motion.points import FORWARD, UP, CannotReach, Pose, mirrored
+from rules.motion.search import last_that_holds
+from rules.motion.solids import Ring
+
+View = Literal["front", "plan"]
+VIEWS: tuple[View, View] = ("front", "plan")
+NOTCH: dict[Units, float] = {"inch": INCH / 4, "metric": 5.0}
+"""mm of travel at one press of a key."""
+LOCK_NOTCHES = 20
+"""Presses of a key from straight ahead to full lock."""
+STAND_IN_TRAVEL = 100.0
+"""mm each way that is shown while bump or droop travel is not entered."""
+_BEYOND_PIVOT = 95.0
+_CORNERS = 24
+_ROOM_FOR_WORDS = 0.2
+_HALVINGS = 14
+
+
+class Place(NamedTuple):
+    """Where the front end is: travel, mm, up positive; lock, 1 full left, -1 full right."""
+
+    travel: float = 0.0
+    lock: float = 0.0
+
+
+RIDE = Place()
+
+
+class Moving(NamedTuple):
+    """A front end to be moved, how far it goes, and what may touch.
+
+    droop, bump: mm, both positive. entered: whether both were, or a stand-in is shown. centre_line: of the car, mm from
+    the tyre centre plane, minus.
+    """
+
+    front: FrontEnd
+    droop: float
+    bump: float
+    entered: bool
+    centre_line: float
+    bodies: Bodies
+
+    @property
+    def travels(self) -> bool:
+        """Whether the arms are known."""
+        return self.front.arms is not None
+
+    @property
+    def steers(self) -> bool:
+        """Whether the steering is known."""
+        return self.front.linkage is not None
+
+    def corner(self, travel: float, lock: float) -> Pose:
+        """The left corner; the right one at a lock is the mirror image of the left at the opposite lock."""
+        return self.front.at(travel, lock) if self.steers else self.front.straight(travel)
+
+    def corners(self, place: Place) -> tuple[Pose, Pose]:
+        """Left corner, and right corner as the left one it mirrors. Raises CannotReach where the links lock before."""
+        left = self.corner(place.travel, place.lock)
+        return left, self.corner(place.travel, -place.lock) if place.lock else left
+
+
+def moving(known: Mapping[str, object]) -> Moving | None:
+    """What can be moved, from the values and fields that are known; None while neither steering nor arms are."""
+    fronts = (known.get(name) for name in ("moving_front", "hung_front", "steered_front"))
+    front = next((found for found in fronts if isinstance(found, FrontEnd)), None)
+    track = known.get("job.track")
+    if front is None or not isinstance(track, float):
+        return None
+    travel = [known.get(f"arms.{name}_travel") for name in ("droop", "bump")]
+    droop, bump = (each if isinstance(each, float) else STAND_IN_TRAVEL for each in travel)
+    if front.arms is None:
+        droop = bump = 0.0
+    return Moving(front, droop, bump, None not in travel, -track / 2, bodies(known))
+
+
+def touches(front: Moving, place: Place) -> tuple[NearTouch | None, NearTouch | None]:
+    """The least gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
+    left, right = front.corners(place)
+    arms = front.front.arms
+    here = near_touch(front.bodies, arms, left)
+    return here, here if right is left else near_touch(front.bodies, arms, right)
+
+
+def moved(front: Moving, start: Place, target: Place) -> Place:
+    """The target, or the last place on the way to it that the links reach. The start is one they reach."""
+    if _reached(front, target):
+        return target
+    share = last_that_holds(lambda share: _reached(front, _between(start, target, share)), 0.0, 1.0, _HALVINGS)
+    return _between(start, target, share)
+
+
+def _between(start: Place, target: Place, share: float) -> Place:
+    return Place(*(a + share * (b - a) for a, b in zip(start, target, strict=True)))
+
+
+def _reached(front: Moving, place: Place) -> bool:
+    try:
+        front.corners(place)
+    except CannotReach:
+        return False
+    return True
+
+
+Flat = Callable[[Vector], Point]
+"""A point of the car as a point of the drawing."""
+
+
+def _flat(view: View) -> Flat:
+    """Looking rearward, or down with the front of the car at the bottom."""
+    if view == "front":
+        return lambda point: (point[1], point[2])
+    return lambda point: (point[1], -point[0])
+
+
+def _right(flat: Flat, centre_line: float) -> Flat:
+    return lambda point: flat(mirrored(point, centre_line))
+
+
+def scene(
+    front: Moving,
+    place: Place,
+    view: View,
+    both: bool,
+    nearest: tuple[NearTouch | None, NearTouch | None] = (None, None),
+) -> Scene:
+    """One view of the front end at a place it reaches.
+
+    both: both wheels, else the left corner. nearest: the near touch to mark on the left and on the right wheel.
+    """
+    flat, (left, right) = _flat(view), front.corners(place)
+    items = [*_nearest(nearest[0], flat), *_names(front, left, flat), *_corner(front, left, view, flat)]
+    if both:
+        across = _right(flat, front.centre_line)
+        items += [*_nearest(nearest[1], across), *_corner(front, right, view, across)]
+        limits = frame(front, view, both)
+        middle = (limits.left + limits.right) / 2
+        items.append(Line("centre line", (middle, limits.bottom), (middle, limits.top), "dashed"))
+    items += _between_the_wheels(front, left, right, view, flat)
+    return Scene(tuple(items), frame(front, view, both))
+
+
+def _nearest(touch: NearTouch | None, flat: Flat) -> Iterator[Item]:
+    if touch is not None:
+        yield Mark("gap", flat(touch.at), "gap")
+
+
+def _names(front: Moving, pose: Pose, flat: Flat) -> Iterator[Item]:
+    if front.front.arms is not None:
+        for hinge, name in zip(front.front.arms, ("lower arm", "upper arm"), strict=True):
+            inmost = min((hinge.front, hinge.rear), key=lambda pivot: pivot[1])
+            yield Label("arm", flat(inmost), name, "inboard")
+    if pose.inner_end is not None:
+        yield Label("tie rod", flat(pose.inner_end), "tie rod", "inboard")
+
+
+def _corner(front: Moving, pose: Pose, view: View, flat: Flat) -> Iterator[Item]:
+    floor = pose.contact[2]
+    if front.bodies.tyre is not None:
+        yield Polyline("tyre", _outline(pose, front.bodies.tyre, floor, flat), closed=True, filled=True)
+    if front.bodies.rim is not None:
+        yield Polyline("rim", _outline(pose, front.bodies.rim, floor, flat), closed=True)
+    yield from _upright(pose, view, flat)
+    for hinge, outer in zip(front.front.arms or (), (pose.lower, pose.upper), strict=False):
+        for inner in (hinge.front, hinge.rear):
+            yield Line("arm", flat(inner), flat(outer))
+            yield Mark("pivot", flat(inner), "pivot")
+        yield Line("arm", flat(hinge.front), flat(hinge.rear), "dotted")
+    if pose.tie_rod_end is not None and pose.inner_end is not None:
+        yield Line("tie rod", flat(pose.tie_rod_end), flat(pose.inner_end), "dashed")
+        yield Mark("pivot", flat(pose.inner_end), "pivot")
+        yield Mark("pivot", flat(pose.tie_rod_end), "pivot")
+
+
+def _upright(pose: Pose, view: View, flat: Flat) -> Iterator[Item]:
+    """Steering axis, spindle and steering arm; from above, the line the wheel rolls along."""
+    lower, axis, centre = pose.lower, pose.axis, pose.wheel_centre
+    yield Line("hub", flat(centre), flat(_foot(centre, lower, axis)))
+    if pose.tie_rod_end is not None:
+        yield Line("plate", flat(pose.tie_rod_end), flat(_foot(pose.tie_rod_end, lower, axis)))
+    if view == "front":
+        yield Line("axis", flat(pose.landing), flat(plus(pose.upper, times(_BEYOND_PIVOT, axis))))
+        yield Mark("axis", flat(pose.landing), "landing")
+    else:
+        yield Line("axis", flat(lower), flat(pose.upper))
+        ahead = times(pose.radius, cross(pose.spin, UP))
+        yield Line("centre line", flat(minus(centre, ahead)), flat(plus(centre, ahead)), "dashed")
+    yield Mark("pivot", flat(lower), "pivot")
+    yield Mark("pivot", flat(pose.upper), "pivot")
+
+
+def _foot(point: Vector, on: Vector, along: Vector) -> Vector:
+    """The place on a line nearest a point."""
+    return plus(on, times(dot(minus(point, on), along), along))
+
+
+def _between_the_wheels(front: Moving, left: Pose, right: Pose, view: View, flat: Flat) -> Iterator[Item]:
+    """What belongs to no wheel: rack or relay rod, and the ground."""
+    other = _right(flat, front.centre_line)
+    linkage = front.front.linkage
+    if linkage is not None and linkage.how != "one rod across" and left.inner_end and right.inner_end:
+        yield Line("tie rod", flat(left.inner_end), other(right.inner_end))
+    if view == "front":
+        limits = frame(front, view, both=True)
+        (here, level), (there, far_level) = flat(left.contact), other(right.contact)
+        yield Line("ground", (limits.left, far_level), (there, far_level))
+        yield Line("ground", (there, far_level), (here, level))
+        yield Line("ground", (here, level), (limits.right, level))
+
+
+def _outline(pose: Pose, ring: Ring, floor: float, flat: Flat) -> tuple[Point, ...]:
+    return tuple(_hull([flat(point) for point in _edges(pose, ring, floor)]))
+
+
+def _edges(pose: Pose, ring: Ring, floor: float) -> Iterator[Vector]:
+    """Points round both edges of a ring about the spindle, pressed flat where they lie below the floor."""
+    first = cross(pose.spin, FORWARD)
+    first = times(ring.outer / size(first), first)
+    second = cross(pose.spin, first)
+    side = times(ring.width / 2, pose.spin)
+    for step in range(_CORNERS):
+        turn = 2 * pi * step / _CORNERS
+        spoke = plus(times(cos(turn), first), times(sin(turn), second))
+        for edge in (plus(pose.wheel_centre, side), minus(pose.wheel_centre, side)):
+            x, y, z = plus(edge, spoke)
+            yield (x, y, max(z, floor))
+
+
+def _hull(points: list[Point]) -> list[Point]:
+    """The outline round points, anticlockwise: how a body without hollows is seen.
+
+    >>> _hull([(0.0, 0.0), (2.0, 0.0), (1.0, 0.5), (2.0, 2.0), (0.0, 2.0)])
+    [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)]
+    """
+    ordered = sorted(set(points))
+    if len(ordered) < 3:
+        return ordered
+    return [*_half_hull(ordered), *_half_hull(ordered[::-1])]
+
+
+def _half_hull(ordered: list[Point]) -> list[Point]:
+    half: list[Point] = []
+    for y, z in ordered:
+        while len(half) > 1 and _turns_right(half[-2], half[-1], (y, z)):
+            half.pop()
+        half.append((y, z))
+    return half[:-1]
+
+
+def _turns_right(a: Point, b: Point, c: Point) -> bool:
+    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) <= 0
+
+
+@lru_cache(maxsize=16)
+def frame(front: Moving, view: View, both: bool) -> Box:
+    """What holds one view through all travel and lock, so that nothing jumps while it moves, mm."""
+    flat = _flat(view)
+    points = [flat(point) for pose in _extremes(front) for point in _outmost(front, pose)]
+    across, up = [point[0] for point in points], [point[1] for point in points]
+    left, right, bottom, top = min(across), max(across), min(up), max(up)
+    room = 0.04 * (top - bottom)
+    left -= _ROOM_FOR_WORDS * (right - left)
+    if both:
+        left = 2 * front.centre_line - right
+    return Box(left - room, right + room, bottom - room, top + room)
+
+
+def _extremes(front: Moving) -> Iterator[Pose]:
+    for travel in (-front.droop, 0.0, front.bump):
+        for lock in (-1.0, 0.0, 1.0) if front.steers else (0.0,):
+            yield front.corner(*moved(front, RIDE, Place(travel, lock)))
+
+
+def _outmost(front: Moving, pose: Pose) -> Iterator[Vector]:
+    yield from (pose.lower, pose.upper, pose.contact)
+    for hinge in front.front.arms or ():
+        yield from (hinge.front, hinge.rear)
+    linkage = front.front.linkage
+    if linkage is not None and linkage.how != "one rod across" and pose.inner_end:
+        yield pose.inner_end
+    if front.bodies.tyre is not None:
+        yield from _edges(pose, front.bodies.tyre, pose.contact[2])

@@ -1,0 +1,270 @@
+"""How a question is declared, and how one entry is read."""
+
+import re
+import unicodedata
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from typing import Any, ClassVar, Literal, Self, get_args, get_origin
+
+from rules.graph.results import Waits
+from rules.measure.display import both
+from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
+from rules.measure.quantity import KINDS, EntryError, Units, as_typed, float_of, parse, plain_number_text
+
+LONGEST_TEXT = 2000
+"""Characters in a note. A sheet is a page, not a book."""
+
+_UNSAFE = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
+
+
+@dataclass(frozen=True, slots=True)
+class AskedField:
+    """One question: what it is called, how it is measured, and which answers make sense.
+
+    least, most: inclusive bounds in the kind's inside unit. reading_error: what a careful person with a tape may
+    be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
+    empty in a finished sheet.
+    """
+
+    step: str
+    key: str
+    label: str
+    kind: str
+    how: str
+    needed: bool = True
+    choices: tuple[str, ...] = ()
+    least: float | None = None
+    most: float | None = None
+    reading_error: float = 0.0
+    whole_inches: bool = False
+    several_lines: bool = False
+
+    def __get__(self, record: "Step | None", owner: type | None = None) -> "AskedField":
+        """The question itself on a step's class; on a record of its answers, where it is not answered: raises Waits."""
+        if record is None:
+            return self
+        raise Waits(self.name)
+
+    @property
+    def name(self) -> str:
+        """The dotted name used in sheets, messages and `waits_for`."""
+        return f"{self.step}.{self.key}"
+
+    @property
+    def unit(self) -> str:
+        """What the graph compares: the inside unit of a quantity, or the type of any other answer."""
+        return KINDS[self.kind].unit if self.kind in KINDS else _PLAIN_UNITS[self.kind]
+
+    def bare_unit(self, units: Units) -> str:
+        """The unit a number without one takes in such a sheet; empty where none applies."""
+        if self.kind in KINDS:
+            return KINDS[self.kind].bare[units]
+        return KINDS["length"].bare[units] if self.kind == "bolt circle" else ""
+
+    def read(self, entry: object, units: Units | None) -> Any:
+        """The answer an entry stands for. Raises EntryError with a message for the person who typed it."""
+        if isinstance(entry, str) and (fault := unsafe_character(entry, self.several_lines)):
+            raise EntryError(f"the entry holds {fault}; type it again without that")
+        if self.kind in KINDS:
+            number = parse(entry, self.kind, units)
+            self._within_bounds(number, entry, units or "inch")
+            return number
+        return _READERS[self.kind](self, entry, units)
+
+    def _within_bounds(self, number: float, entry: object, units: Units) -> None:
+        low, high = self.least, self.most
+        if (low is None or number >= low - 1e-9) and (high is None or number <= high + 1e-9):
+            return
+        unit = KINDS[self.kind].unit
+        limits = " to ".join(both(limit, unit, units) for limit in (low, high) if limit is not None)
+        comma = "; a comma is read as a decimal point" if isinstance(entry, str) and "," in entry else ""
+        raise EntryError(
+            f"“{as_typed(entry)}” is {both(number, unit, units)}, and this should be {limits}: "
+            f"check the figure and its unit{comma}"
+        )
+
+
+def unsafe_character(text: str, several_lines: bool = False) -> str | None:
+    """What a text holds that a terminal would obey or hide instead of show; None when it is safe."""
+    if text.isprintable():
+        return None
+    for character in text:
+        if character == "\n" and several_lines:
+            continue
+        if unicodedata.category(character) in _UNSAFE:
+            return f"a control or invisible character (U+{ord(character):04X})"
+    return None
+
+
+def printable(text: object) -> str:
+    """The text with every character a terminal would obey replaced by a visible mark."""
+    return "".join("\ufffd" if unicodedata.category(character) in _UNSAFE else character for character in str(text))
+
+
+def ask(
+    label: str,
+    kind: str,
+    how: str,
+    *,
+    may_be_empty: bool = False,
+    choices: tuple[str, ...] = (),
+    between: tuple[str | float, str | float] | None = None,
+    reading_error: str | float = 0.0,
+    whole_inches: bool = False,
+    several_lines: bool = False,
+) -> Any:
+    """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
+
+    between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
+    reading_error: what a careful reading may be out by ("1 mm").
+    """
+    return AskedField(
+        step="",
+        key="",
+        label=label,
+        kind=kind,
+        how=how,
+        needed=not may_be_empty,
+        choices=choices,
+        least=None if between is None else _limit(between[0], kind),
+        most=None if between is None else _limit(between[1], kind),
+        reading_error=_limit(reading_error, kind),
+        whole_inches=whole_inches,
+        several_lines=several_lines,
+    )
+
+
+def _limit(limit: str | float, kind: str) -> float:
+    return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
+
+
+class Step:
+    """One step of the sheet: its questions, in the order they are asked.
+
+    A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
+    A sheet is read entry by entry, so that one slip never hides another. An instance is a record of the answers given:
+    `plate.thickness` is the answer, and raises Waits where there is none.
+    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`; those
+    come first, then the step's own.
+    """
+
+    name: ClassVar[str]
+    title: ClassVar[str]
+    intro: ClassVar[str]
+    cautions: ClassVar[tuple[str, ...]]
+    _questions: ClassVar[dict[str, AskedField]]
+
+    def __init_subclass__(cls) -> None:
+        cls._questions = {
+            key: replace(question, step=cls.name, key=key, choices=question.choices or _literal(base, key))
+            for base in reversed(cls.__mro__)
+            for key, question in vars(base).items()
+            if isinstance(question, AskedField)
+        }
+        for key, question in cls._questions.items():
+            setattr(cls, key, question)
+
+    @classmethod
+    def asked(cls) -> dict[str, AskedField]:
+        """The step's questions by key."""
+        return cls._questions
+
+    @classmethod
+    def record(cls, answers: Mapping[str, Any]) -> Self:
+        """The answers given, by key, as one record."""
+        made = cls()
+        vars(made).update(answers)
+        return made
+
+
+def _literal(base: type, key: str) -> tuple[str, ...]:
+    annotation = vars(base).get("__annotations__", {}).get(key)
+    return get_args(annotation) if get_origin(annotation) is Literal else ()
+
+
+def given(record: Step, key: str) -> Any:
+    """One answer of a record, or None where it is not answered."""
+    return vars(record).get(key)
+
+
+def need(record: Step, *keys: str) -> None:
+    """Raise Waits for those of these questions that are not answered, all at once."""
+    missing = [f"{record.name}.{key}" for key in keys if key not in vars(record)]
+    if missing:
+        raise Waits(*missing)
+
+
+def _text(field: AskedField, entry: object, units: Units | None) -> str:
+    if not isinstance(entry, str):
+        raise EntryError("this should be words in quotes")
+    if len(entry) > LONGEST_TEXT:
+        raise EntryError(f"this is {len(entry)} characters long; {LONGEST_TEXT} is the most")
+    return unicodedata.normalize("NFC", entry.strip())
+
+
+def _choice(field: AskedField, entry: object, units: Units | None) -> str:
+    if isinstance(entry, str) and entry.strip().lower() in field.choices:
+        return entry.strip().lower()
+    offered = ", ".join(f"“{choice}”" for choice in field.choices)
+    raise EntryError(f"“{printable(as_typed(entry))}” is not one of the choices: {offered}")
+
+
+def _yes_no(field: AskedField, entry: object, units: Units | None) -> bool:
+    if isinstance(entry, bool):
+        return entry
+    raise EntryError("this should be true or false, without quotes")
+
+
+def _count(field: AskedField, entry: object, units: Units | None) -> int:
+    number = int(entry.strip()) if isinstance(entry, str) and re.fullmatch(r"\s*[0-9]{1,3}\s*", entry) else entry
+    if isinstance(number, bool) or not isinstance(number, int):
+        raise EntryError(f"“{printable(as_typed(entry))}” is not a count; for example 4")
+    if (field.least is not None and number < field.least) or (field.most is not None and number > field.most):
+        raise EntryError(f"{as_typed(number)} is outside {field.least:g} to {field.most:g}")
+    return number
+
+
+def _speed_symbol(field: AskedField, entry: object, units: Units | None) -> str:
+    from rules.tables.speed_symbol import HIGHEST_SPEED
+
+    if isinstance(entry, str) and entry.strip().upper() in HIGHEST_SPEED:
+        return entry.strip().upper()
+    raise EntryError(f"“{printable(as_typed(entry))}” is not a speed symbol; it is one letter such as Q, R, S or T")
+
+
+_PRICE = re.compile(r"(?:[A-Z]{3}|[$€£¥])?\s*(?P<figure>\d{1,9}(?:[.,]\d{1,2})?)\s*(?:[A-Z]{3}|[$€£¥])?", re.ASCII)
+
+
+def _price(field: AskedField, entry: object, units: Units | None) -> float:
+    if isinstance(entry, str):
+        match = _PRICE.fullmatch(plain_number_text(entry))
+        if match:
+            return float(match["figure"].replace(",", "."))
+    elif isinstance(entry, int | float) and not isinstance(entry, bool) and 0 <= float_of(entry) < 1e9:
+        return float(entry)
+    raise EntryError(f"“{printable(as_typed(entry))}” is not a price; for example 85 or 85.50")
+
+
+_PLAIN_UNITS = {
+    "text": "str",
+    "choice": "str",
+    "yes or no": "bool",
+    "count": "int",
+    "price": "price",
+    "speed symbol": "str",
+    "tyre mark": "TyreMark",
+    "bolt circle": "BoltCircle",
+    "thread": "Thread",
+}
+
+_READERS: dict[str, Callable[[AskedField, object, Units | None], Any]] = {
+    "text": _text,
+    "choice": _choice,
+    "yes or no": _yes_no,
+    "count": _count,
+    "price": _price,
+    "speed symbol": _speed_symbol,
+    "tyre mark": lambda field, entry, units: read_tyre_mark(entry),
+    "bolt circle": lambda field, entry, units: read_bolt_circle(entry, units),
+    "thread": lambda field, entry, units: read_thread(entry),
+}

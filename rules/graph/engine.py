@@ -1,0 +1,397 @@
+"""Names to functions. A value's or check's parameter names are its inputs; its annotations are their units.
+
+A parameter names, in this order: a value (`wheel_offset`); a field with its step in front (`wheel_diameter`);
+a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
+do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
+the producer returns, and a loop; each message names the function.
+
+A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
+take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
+"""
+
+import inspect
+import math
+import types
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+
+from rules.graph.asking import AskedField, Step
+from rules.graph.bands import Limits
+from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
+from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.measure.units import SYMBOLS, Unit
+
+
+class GraphError(Exception):
+    """The functions do not fit together. A mistake in the program, found when it starts."""
+
+
+@dataclass(frozen=True, slots=True)
+class Input:
+    """One field or value a function takes. parameter: what the function calls it; optional: it can be done without.
+
+    into: the parameter it is gathered into with others, under its own name; empty where it is a parameter by itself.
+    """
+
+    parameter: str
+    origin: str
+    optional: bool
+    into: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Node:
+    """One value or check, with its inputs looked up and its unit known.
+
+    fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
+    gathered into one parameter is handed on.
+    """
+
+    name: str
+    function: Callable[..., Any]
+    note: Any
+    inputs: tuple[Input, ...]
+    unit: str
+    member: Member
+    fixed: Mapping[str, Any]
+    gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
+
+
+@dataclass(slots=True)
+class Worked:
+    """What has been worked out for one sheet.
+
+    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
+    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
+    the reason. broken: names whose function failed, with the reason.
+    """
+
+    known: dict[str, Any]
+    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    not_here: dict[str, str] = field(default_factory=dict)
+    broken: dict[str, str] = field(default_factory=dict)
+
+    def copy(self) -> "Worked":
+        """One of its own with the same in it."""
+        return Worked(*(dict(kept) for kept in self._all()))
+
+    def forget(self, name: str) -> None:
+        """Drop what is known of a name."""
+        for kept in self._all():
+            kept.pop(name, None)
+
+    def _all(self) -> tuple[dict[str, Any], ...]:
+        return self.known, self.estimated, self.waits, self.not_here, self.broken
+
+
+class Graph:
+    """Every value in working order, and every check, over the fields of a sheet."""
+
+    def __init__(
+        self,
+        fields: Mapping[str, AskedField],
+        values: Iterable[Callable[..., Any]],
+        checks: Iterable[Callable[..., Any]],
+        steps: Iterable[type[Step]] = (),
+    ) -> None:
+        """Look up every name and compare every unit. steps: those whose answers a function may take as one record.
+
+        Raises GraphError.
+        """
+        self.fields = fields
+        self._steps = {step.name: step for step in steps}
+        self.units: dict[str, str] = {name: asked.unit for name, asked in fields.items()}
+        self._choices: dict[str, frozenset[str]] = {
+            name: frozenset(asked.choices) for name, asked in fields.items() if asked.choices
+        }
+        self._roles: dict[str, list[str]] = {}
+        self._called: dict[str, list[str]] = {}
+        for name, asked in fields.items():
+            self._called.setdefault(asked.key, []).append(name)
+        self._with_step = {name.replace(".", "_"): name for name in fields}
+        declared: dict[str, tuple[Declared, Callable[..., Any]]] = {}
+        for function in values:
+            returned = _hints(function).get("return")
+            for one in function.declared:  # type: ignore[attr-defined]
+                if one.name in declared:
+                    raise GraphError(f"two values are called {one.name}")
+                declared[one.name] = one, function
+                self.units[one.name] = _unit(returned, function)
+                if choices := _choices(returned):
+                    self._choices[one.name] = choices
+                if role := _role(returned):
+                    self._roles.setdefault(role, []).append(one.name)
+        nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
+        self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
+        self.checks: dict[str, Node] = {}
+        for function in checks:
+            for one in function.declared:  # type: ignore[attr-defined]
+                node = self._node(one, function)
+                if node.name in self.checks:
+                    raise GraphError(f"two checks are called {node.name}")
+                for changed in node.note.try_changing:
+                    if changed not in fields:
+                        raise GraphError(f"{function.__name__} offers to change {changed}, which is not a field")
+                self.checks[node.name] = node
+        self._needs: dict[str, tuple[str, ...]] = {}
+        for node in (*self.values.values(), *self.checks.values()):
+            above: dict[str, None] = {}
+            for given in node.inputs:
+                above |= dict.fromkeys(self._needs.get(given.origin, ()))
+                above[given.origin] = None
+            self._needs[node.name] = tuple(above)
+        self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+
+    def is_number(self, name: str) -> bool:
+        """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
+        return self.units[name] in SYMBOLS
+
+    def needs(self, name: str) -> tuple[str, ...]:
+        """Every field and value a value or check rests on, directly or not, in working order."""
+        return self._needs[name]
+
+    def fields_of(self, name: str) -> tuple[str, ...]:
+        """The fields a value or check rests on."""
+        return tuple(needed for needed in self._needs[name] if needed in self.fields)
+
+    def checks_touched_by(self, field_name: str) -> tuple[str, ...]:
+        """The checks that an answer to this field can change."""
+        return tuple(name for name in self.checks if field_name in self._needs[name])
+
+    def work_out(self, answers: Mapping[str, Any]) -> Worked:
+        """Work out every value from the answers given."""
+        worked = Worked(dict(answers))
+        for node in self.values.values():
+            self._work_out_one(node, worked)
+        return worked
+
+    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+        """Work out with other answers only what they can change, and name the values and checks that rest on them.
+
+        before: what was worked out with other answers; it is left as it is.
+        """
+        had = {name: answer for name, answer in before.known.items() if name in self.fields}
+        changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
+        changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
+        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        worked = before.copy()
+        for name in (*changed, *touched):
+            worked.forget(name)
+        worked.known.update((name, answers[name]) for name in changed if name in answers)
+        for name, node in self.values.items():
+            if name in touched:
+                self._work_out_one(node, worked)
+        return worked, touched
+
+    def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
+        """A function that gives a value, and what a value or check rests on, with another answer to one field.
+
+        Only what depends on that field is worked out again. The result is good until the next call.
+        """
+        chain = (*self._needs[name], name)
+        again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
+        stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
+        trial = worked.copy()
+
+        def with_answer(answer: Any) -> Worked:
+            trial.known[field_name] = answer
+            for stale in stale_names:
+                trial.forget(stale)
+            for node in again:
+                self._work_out_one(node, trial)
+            return trial
+
+        return with_answer
+
+    def ask_check(self, node: Node, worked: Worked) -> Judgement | None:
+        """Run one check. None when it waits, does not apply or broke: `worked` then says which, under its id."""
+        answer = self._work_out_one(node, worked)
+        return answer if isinstance(answer, Judgement) else None
+
+    def _work_out_one(self, node: Node, worked: Worked) -> Any:
+        arguments: dict[str, Any] = dict(node.fixed)
+        gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
+        waits: list[str] = []
+        measure: list[str] = []
+        for given in node.inputs:
+            origin = given.origin
+            if origin in worked.known:
+                (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
+                measure += worked.estimated.get(origin, ())
+            elif origin in worked.broken:
+                worked.broken[node.name] = worked.broken[origin]
+                return None
+            elif given.into:
+                continue
+            elif given.optional:
+                arguments[given.parameter] = None
+            elif origin in worked.not_here:
+                worked.not_here[node.name] = worked.not_here[origin]
+                return None
+            else:
+                waits += worked.waits.get(origin, (origin,))
+        if waits:
+            worked.waits[node.name] = tuple(dict.fromkeys(waits))
+            return None
+        try:
+            for into, hand_on in node.gathers.items():
+                arguments[into] = hand_on(gathered[into])
+            answer = node.function(**arguments)
+            if isinstance(answer, float) and not math.isfinite(answer):
+                raise OutsideRange("the result is not a finite number")
+        except Waits as wait:
+            named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
+            worked.waits[node.name] = tuple(dict.fromkeys(named))
+            return None
+        except NotForThisBuild as reason:
+            worked.not_here[node.name] = str(reason)
+            return None
+        except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
+            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            return None
+        if isinstance(answer, float):
+            # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
+            handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
+            measure = list(worked.estimated.get(handed[0], ())) if handed else measure
+        if isinstance(answer, Estimate) and answer.measure not in measure:
+            measure.append(answer.measure)
+        if measure:
+            worked.estimated[node.name] = tuple(dict.fromkeys(measure))
+        worked.known[node.name] = answer
+        return answer
+
+    def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
+        hints, member = _hints(function), one.member
+        inputs: list[Input] = []
+        fixed: dict[str, Any] = {}
+        gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
+        for parameter in inspect.signature(function).parameters:
+            annotation, optional = _without_none(hints.get(parameter))
+            name = in_name(parameter, member)
+            if parameter in member:
+                fixed[parameter] = member[parameter]
+            elif isinstance(annotation, type) and issubclass(annotation, Limits):
+                fixed[parameter] = self._limits(one, annotation, function)
+            elif gathering := _gathering(annotation):
+                gathers[parameter] = dict
+                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
+            elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
+                gathers[parameter] = self._steps[name].record
+                inputs += [
+                    Input(asked.key, asked.name, True, parameter) for asked in self._steps[name].asked().values()
+                ]
+            else:
+                inputs.append(Input(parameter, self._compared(name, annotation, function), optional))
+        return Node(
+            one.name, function, one.note, tuple(inputs), self.units.get(one.name, "judgement"), member, fixed, gathers
+        )
+
+    def _compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+        """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
+        origin = self._origin(name, function)
+        wanted, produced = _unit(annotation, function, name), self.units[origin]
+        if wanted != produced:
+            raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
+        choices, offered = _choices(annotation), self._choices.get(origin, frozenset())
+        if choices and choices != offered:
+            odd = ", ".join(sorted(choices ^ offered))
+            raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
+        return origin
+
+    def _limits(self, one: Declared, annotation: type, function: Callable[..., Any]) -> Limits:
+        limits: Limits | None = getattr(one.note, "limits", None)
+        if limits is None or not isinstance(limits, annotation):
+            raise GraphError(f"{function.__name__} takes {annotation.__name__}, but declares no such limits")
+        return limits
+
+    def _gathered(self, gathering: "Every | AnswersOf", function: Callable[..., Any]) -> list[str]:
+        """The names of everything gathered. Raises GraphError where a step or a role is unknown."""
+        if isinstance(gathering, Every):
+            if gathering.role not in self._roles:
+                raise GraphError(f"{function.__name__}: no value is a {gathering.role}")
+            return self._roles[gathering.role]
+        known_steps = {asked.step for asked in self.fields.values()}
+        if odd := {*gathering.steps} - known_steps | gathering.set_aside - self.fields.keys():
+            raise GraphError(f"{function.__name__}: nothing is called {', '.join(sorted(odd))}")
+        return [
+            name
+            for name, asked in self.fields.items()
+            if asked.step in gathering.steps and name not in gathering.set_aside
+        ]
+
+    def _origin(self, parameter: str, function: Callable[..., Any]) -> str:
+        if parameter in self.units:
+            return parameter
+        if parameter in self._with_step:
+            return self._with_step[parameter]
+        found = self._called.get(parameter, [])
+        if len(found) == 1:
+            return found[0]
+        if found:
+            raise GraphError(
+                f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
+            )
+        raise GraphError(f"{function.__name__}: nothing is called {parameter}")
+
+
+def _hints(function: Callable[..., Any]) -> dict[str, Any]:
+    return get_type_hints(function, include_extras=True)
+
+
+def _without_none(annotation: Any) -> tuple[Any, bool]:
+    if get_origin(annotation) in (Union, types.UnionType):
+        rest = [part for part in get_args(annotation) if part is not type(None)]
+        if len(rest) == 1:
+            return rest[0], True
+    return annotation, False
+
+
+def _choices(annotation: Any) -> frozenset[str]:
+    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
+
+
+def _role(annotation: Any) -> str:
+    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
+    return next((extra.role for extra in extras if isinstance(extra, Unit)), "")
+
+
+def _gathering(annotation: Any) -> "Every | AnswersOf | None":
+    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
+    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
+
+
+def _unit(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
+    if get_origin(annotation) is Annotated:
+        for extra in get_args(annotation)[1:]:
+            if isinstance(extra, Unit):
+                return extra.symbol
+    if get_origin(annotation) is Literal:
+        return "str"
+    if isinstance(annotation, type):
+        return annotation.__name__
+    raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")
+
+
+def _in_order(nodes: dict[str, Node]) -> list[Node]:
+    """Producers before users. Raises GraphError naming the functions of a loop."""
+    ordered: dict[str, Node] = {}
+    open_now: list[str] = []
+
+    def place(node: Node) -> None:
+        if node.name in ordered:
+            return
+        if node.name in open_now:
+            loop = [*open_now[open_now.index(node.name) :], node.name]
+            raise GraphError(f"a loop: {' needs '.join(loop)}")
+        open_now.append(node.name)
+        for given in node.inputs:
+            if given.origin in nodes:
+                place(nodes[given.origin])
+        open_now.pop()
+        ordered[node.name] = node
+
+    for node in nodes.values():
+        place(node)
+    return list(ordered.values())

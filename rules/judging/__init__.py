@@ -1,0 +1,1 @@
+"""A sheet worked out and judged: findings, remedies, the working of a number, plain data for scripts."""

@@ -1,0 +1,95 @@
+"""Outlines of flat pieces and the places of holes in them: plain shapes in mm, with no sheet in them.
+
+A plate is seen from the hub side (from outboard), origin at the spindle's centre, x to the right, y up. Front is to the
+left on a left piece and to the right on a right piece, so the two are mirror images.
+"""
+
+import math
+from dataclasses import dataclass
+from typing import Literal
+
+Side = Literal["left", "right"]
+Point = tuple[float, float]
+
+_QUARTER_ARC = math.tan(math.pi / 8)
+"""Bulge of a quarter circle: the tangent of a quarter of its angle."""
+
+_TOUCHING = 1e-6
+"""mm: points closer than this are one."""
+
+
+@dataclass(frozen=True, slots=True)
+class Outline:
+    """A rectangle with rounded corners. corner_radius: 0 to half of the shorter side."""
+
+    left: float
+    right: float
+    bottom: float
+    top: float
+    corner_radius: float = 0.0
+
+
+def inside_distance(point: Point, outline: Outline) -> float:
+    """From a point to the nearest edge, mm; negative outside.
+
+    >>> inside_distance((0.0, 0.0), Outline(-50.0, 50.0, -80.0, 60.0, 10.0))
+    50.0
+    """
+    middle = ((outline.left + outline.right) / 2, (outline.bottom + outline.top) / 2)
+    half = ((outline.right - outline.left) / 2, (outline.top - outline.bottom) / 2)
+    across, along = (abs(point[i] - middle[i]) - half[i] + outline.corner_radius for i in (0, 1))
+    beyond = math.hypot(max(across, 0.0), max(along, 0.0))
+    return outline.corner_radius - beyond - min(max(across, along), 0.0)
+
+
+def plate_outline(
+    width: float,
+    height: float,
+    spindle_from_top: float,
+    spindle_from_front: float,
+    corner_radius: float,
+    side: Side = "left",
+) -> Outline:
+    """The plate's outline about the spindle's centre, seen from the hub side. All in mm.
+
+    A corner radius the sides have no room for (a check says so) is drawn as large as they have room for.
+    """
+    radius = min(corner_radius, width / 2, height / 2)
+    front, rear = -spindle_from_front, width - spindle_from_front
+    left, right = (front, rear) if side == "left" else (-rear, -front)
+    return Outline(left, right, spindle_from_top - height, spindle_from_top, radius)
+
+
+def hub_bolt_places(mount_width: float, mount_height: float) -> tuple[Point, ...]:
+    """The four hub bolts about the spindle's centre, mm: a rectangle."""
+    x, y = mount_width / 2, mount_height / 2
+    return (-x, y), (x, y), (x, -y), (-x, -y)
+
+
+def bracket_hole_places(width: float, height: float, spacing: float, from_edge: float) -> tuple[Point, ...]:
+    """The two caliper bolts in the middle of the blank's length, mm; origin at its lower left corner."""
+    y = height - from_edge
+    return ((width - spacing) / 2, y), ((width + spacing) / 2, y)
+
+
+def outline_points(outline: Outline) -> list[tuple[float, float, float]]:
+    """The closed outline, anticlockwise: x, y in mm, and the bulge of what leads to the next point."""
+    radius = outline.corner_radius
+    around = (
+        ((outline.right, outline.top), (0, -1), (-1, 0)),
+        ((outline.left, outline.top), (1, 0), (0, -1)),
+        ((outline.left, outline.bottom), (0, 1), (1, 0)),
+        ((outline.right, outline.bottom), (-1, 0), (0, 1)),
+    )
+    if radius <= 0:
+        return [(*corner, 0.0) for corner, _, _ in around]
+    points: list[tuple[float, float, float]] = []
+    for (x, y), before, after in around:
+        points.append((x + radius * before[0], y + radius * before[1], _QUARTER_ARC))
+        points.append((x + radius * after[0], y + radius * after[1], 0.0))
+    # Where an arc begins as the last one ends there is no straight between them.
+    return [
+        point
+        for point, following in zip(points, (*points[1:], points[0]), strict=True)
+        if point[2] or math.dist(point[:2], following[:2]) > _TOUCHING
+    ]

@@ -1,0 +1,49 @@
+"""What can hurt somebody, said before anything is cut: first whatever is wrong with this very sheet."""
+
+from collections.abc import Iterator
+
+from rules.judging.judge import Judged
+from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
+from rules.values.wheel_end.rotor import CUT
+
+ALWAYS = (
+    ("informs", "This sheet informs; it does not certify. Local rules and the inspector decide."),
+    ("holds-a-wheel-on", "This part holds a wheel on. If it breaks, people can die."),
+    ("cast-or-forged", "Never weld, heat or re-drill a cast or forged knuckle, arm, hub or caliper."),
+    ("used-parts", "Crack test used hubs, spindles and joints: a cracked one can look perfect."),
+    ("cleaner", "No chlorinated brake cleaner near an arc: it makes poison gas. Acetone, dried."),
+    ("zinc", "Zinc and cadmium off 1 in (25 mm) back: poison fume. Weld nothing galvanised."),
+    ("hub-and-bearing-out", "Hub and bearing out before any welding. Earth clamp next to the weld."),
+    ("stands", "Car on stands on hard ground, wheels chocked, springs out; never on a jack."),
+    ("impact-gun", "No impact gun on hub nuts. New nuts where the maker says use once."),
+    ("second-person", "A second person checks and signs every hold point and every torque."),
+)
+
+
+def cautions(judged: Judged) -> Iterator[Line]:
+    """The cautions of a sheet: DO NOT CUT with its reasons, then the rest."""
+    stops = [f"{finding.title}: {finding.text}" for finding in judged.findings if finding.verdict == "stop"]
+    if stops:
+        yield _caution("do-not-cut", f"DO NOT CUT. {' '.join(stops)}")
+    if judged.sheet.missing or judged.sheet.faults:
+        yield _caution(
+            "not-finished", f"NOT FINISHED. Needed answers are missing or cannot be read; see “{SETTLE}”. "
+            "A blank is not a figure: do not lay out from this sheet yet.",
+        )  # fmt: skip
+    for name, text in ALWAYS:
+        yield _caution(name, text)
+    if judged.sheet.answers.get("hub.held_together_by") == "a clamped stub shaft":
+        yield _caution(
+            "hub-needs-its-shaft",
+            "Only its stub shaft, nut at torque, holds this hub together: never roll it bare.",
+        )
+    if judged.sheet.answers.get("rotor.style") == CUT:
+        yield _caution(
+            "cut-rotor",
+            "The rotor is cut to one plate: its maker's limits are void and nobody publishes a safe thickness. Look for "
+            "cracks after every drive.",
+        )
+
+
+def _caution(name: str, text: str) -> Line:
+    return Line(f"caution.{name}", CAUTIONS, text, kind="caution")

@@ -1,0 +1,51 @@
+"""A judged sheet to the tables of the motion sheet: travel, lock, return, castor on turn plates, joints, gaps, set-up.
+
+Words only. Every figure is bare and its unit stands in its column's heading; a cell with nothing in it is for writing in.
+"""
+
+from collections.abc import Callable
+
+from rules.judging.judge import Judged
+from rules.shop.cautions import ALWAYS
+from rules.shop.motion_sheet.lock import castor_section, lock_section
+from rules.shop.motion_sheet.return_to_straight import return_section
+from rules.shop.motion_sheet.room import gaps_section, joints_section
+from rules.shop.motion_sheet.section import Section, reason, where
+from rules.shop.motion_sheet.set_up import set_up_section
+from rules.shop.motion_sheet.travel import travel_section
+
+__all__ = ["CAUTIONS", "NOT_ENTERED", "Section", "is_known", "sections", "where"]
+
+NOT_ENTERED = "Neither steering nor arms are entered, so there is nothing for a motion sheet to show."
+CAUTIONS = (
+    dict(ALWAYS)["informs"],
+    "Worked out from the points entered; nothing here was measured on the car. Play, rubber and flex are not counted.",
+    "Both wheels move together and the body stays level; one wheel on a rock, or a leaning car, is not worked out.",
+)
+
+
+def is_known(judged: Judged) -> bool:
+    """Whether steering or arms are known, so that there is something to show."""
+    return bool({"steered_front", "hung_front"} & judged.worked.known.keys())
+
+
+def sections(judged: Judged) -> tuple[Section, ...]:
+    """Every table in the order the work is done, in the units the sheet is judged in."""
+    makers: tuple[tuple[str, tuple[str, ...], Callable[[Judged], Section]], ...] = (
+        ("Travel, wheel straight ahead", ("hung_front", "arms.bump_travel", "arms.droop_travel"), travel_section),
+        ("Lock at ride height", ("lock_table",), lock_section),
+        ("Return to straight", ("lock_sweep",), return_section),
+        ("Castor by turning, on turn plates", ("castor_by_turning",), castor_section),
+        ("Joints: angle needed against angle allowed", ("joint_table",), joints_section),
+        ("Least gaps over all travel and lock", ("envelope",), gaps_section),
+        ("Alignment, as set", (), set_up_section),
+    )
+    return tuple(_section(judged, *maker) for maker in makers)
+
+
+def _section(judged: Judged, title: str, needs: tuple[str, ...], make: Callable[[Judged], Section]) -> Section:
+    """The section, or one sentence that says why it is left out."""
+    absent = [name for name in needs if name not in judged.worked.known]
+    if absent:
+        return Section(title, missing=f"Left out: {reason(judged, *absent)}.")
+    return make(judged)._replace(title=title)

@@ -1,0 +1,100 @@
+"""What both wheels do from straight ahead to full lock; and castor as turn plates read it."""
+
+from collections.abc import Callable, Iterator
+from math import degrees, floor, radians
+
+from rules.judging.judge import Judged, shown
+from rules.judging.trade import trade
+from rules.measure.display import show
+from rules.measure.quantity import INCH, Units
+from rules.motion.front_end import FrontEnd
+from rules.motion.search import last_that_holds
+from rules.motion.turning import ideal_outer
+from rules.shop.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
+
+_TURN_STEP = 5
+"""deg of the inner wheel from one row to the next."""
+
+
+def lock_section(judged: Judged) -> Section:
+    """Outer against inner wheel at every step of the lock."""
+    known, units = judged.worked.known, judged.shown_in
+    front: FrontEnd = known["steered_front"]
+    assert front.linkage is not None
+    unit = unit_of(units)
+    ratio = known["kingpin_track"] / known["job.wheelbase"]
+    slides = front.linkage.how != "one rod across"
+    columns = (
+        "Inner wheel (deg)", f"{front.linkage.how.capitalize()} ({unit})" if slides else "Axis turn (deg)",
+        "Outer wheel (deg)", "Ideal outer (deg)", "Outer less ideal (deg)", "Right wheel, left turn", "Left wheel, right turn",
+    )  # fmt: skip
+    notes = ["Wheels on turn plates, car at ride height. Turn the inner wheel to the first column; read the outer one."]
+    if slides:
+        way = "left" if front.full > 0 else "right"
+        notes[0] += f" For a left turn the {front.linkage.how} moves to the {way}."
+    notes.append(
+        "Ideal: at walking pace the lines of both front spindles meet on the rear axle's. Cot outer less cot inner is then "
+        f"{show(known['kingpin_track'], 'mm', units)} between the steering axes at the ground / "
+        f"{show(known['job.wheelbase'], 'mm', units)} wheelbase."
+    )
+    notes.append(_defined(judged, "Ackermann", "ackermann_share", lambda share: f"{round(100 * share)} %"))
+    notes.append(_defined(judged, "Turning circle", "turning_circle", lambda circle: _long(circle, units)))
+    notes += estimates(judged, "steered_front", "kingpin_track", "turning_circle")
+    rows = []
+    for lock, inner, words in locks(front):
+        outer, ideal = -front.at(0.0, -lock).steer, ideal_outer(inner, ratio)
+        moved = length_of(abs(lock * front.full), units, 1) if slides else f"{degrees(lock * front.full):.1f}"
+        rows.append(
+            (words, moved.lstrip("+"), *(f"{degrees(one):.1f}" for one in (outer, ideal)),
+             signed(degrees(outer - ideal), 1), "", "")
+        )  # fmt: skip
+    return Section("", tuple(notes), columns, tuple(rows))
+
+
+def _defined(judged: Judged, words: str, name: str, figure: Callable[[float], str]) -> str:
+    """A value with its definition, or why it is not known."""
+    if name not in judged.worked.known:
+        return f"{words} not worked out: {reason(judged, name)}."
+    return f"{words} {figure(judged.worked.known[name])}: {trade().values[name].note.formula}."
+
+
+def _long(length: float, units: Units) -> str:
+    """A long length in metres or feet.
+
+    >>> _long(13063.0, "metric"), _long(13063.0, "inch")
+    ('13.1 m', '42.9 ft')
+    """
+    return f"{length / (12 * INCH):.1f} ft" if units == "inch" else f"{length / 1000:.1f} m"
+
+
+def locks(front: FrontEnd) -> Iterator[tuple[float, float, str]]:
+    """Lock, angle of the inner wheel in rad and in words: every so many degrees, then full lock."""
+    full = front.at(0.0, 1.0).steer
+    for angle in range(_TURN_STEP, floor(degrees(full)) + 1, _TURN_STEP):
+        if angle < degrees(full) - 0.5:
+            yield _lock_at(front, radians(angle)), radians(angle), str(angle)
+    yield 1.0, full, f"{degrees(full):.1f} FULL"
+
+
+def _lock_at(front: FrontEnd, angle: float) -> float:
+    """The lock at which the inner wheel has turned so far, between nought and full."""
+    return last_that_holds(lambda lock: front.at(0.0, lock).steer < angle, 0.0, 1.0)
+
+
+# Castor on turn plates
+
+
+def castor_section(judged: Judged) -> Section:
+    """Castor as camber read on turn plates gives it."""
+    known = judged.worked.known
+    out, inward = (degrees(known[f"camber_turned_20_{way}"]) for way in ("out", "in"))
+    by_turning = degrees(known["castor_by_turning"])
+    columns = ("Wheel", "Camber turned 20 deg out", "Camber turned 20 deg in", "Out less in", "x 1.46 = castor")
+    notes = (
+        "Brakes held. Turn the wheel's front 20 deg out on its plate and read camber, then 20 deg in; plus is top outboard. "
+        f"1.46 is 1 / (2 sin 20 deg). On this sheet's wheels it reads {by_turning:.1f} deg where castor is "
+        f"{shown('pivots.castor', judged)}.",
+        *estimates(judged, "castor_by_turning"),
+    )
+    sheet = ("This sheet", *(signed(angle, 2) for angle in (out, inward, out - inward)), signed(by_turning, 1))
+    return Section("", notes, columns, (sheet, ("Left", "", "", "", ""), ("Right", "", "", "", "")))

@@ -1,0 +1,36 @@
+"""What to set on the car, from the ground up."""
+
+from rules.judging.judge import Judged
+from rules.shop.checklist_line import BLANK
+from rules.shop.layout import target
+from rules.shop.motion_sheet.section import Section
+
+THREADS_IN = "1 diameter or more (trade custom)"
+"""Common practice, no source."""
+
+
+def set_up_section(judged: Judged) -> Section:
+    """What to set, from the ground up. The sheet holds no toe and no pressure: those blanks are the builder's."""
+    known = judged.worked.known
+
+    def figure(name: str, *ways: str) -> str:
+        return target(judged, name, (ways[0], ways[1]) if ways else ("", ""), by_tape=False)
+
+    rows = [
+        ("Tyre pressure", f"builder's figure {BLANK}"),
+        ("Spindle above ground, at ride", figure("wheel_centre_height")),
+        ("Wheelbase", figure("job.wheelbase")),
+        ("Castor", figure("pivots.castor", "top rearward", "top forward")),
+        ("Camber", "0 deg; on this sheet the wheel stands upright at ride"),
+        ("Inclination", figure("pivots.inclination", "top inboard", "top outboard")),
+    ]
+    if known.get("steering.linkage") in ("rack", "relay rod") and "steering.inner_from_centre" in known:
+        rows.append(("Steering centred: inner pivot from centre line", figure("steering.inner_from_centre")))
+    rows += [
+        ("Toe of one wheel", f"0 on this sheet; builder's figure {BLANK}"),
+        ("Tie-rod threads in, inner end", THREADS_IN),
+        ("Tie-rod threads in, outer end", THREADS_IN),
+    ]
+    notes = ("At ride height, driver's weight in, in this order. Each wheel on its own, from the centre line.",)
+    columns = ("What", "Target", "Left, as set", "Right, as set")
+    return Section("", notes, columns, tuple((*row, "", "") for row in rows))

@@ -1,0 +1,333 @@
+"""The steps around the layout: parts, what is open, mock-up, tack, weld, bracket, torque, first drive."""
+
+import re
+from collections.abc import Iterator
+
+from rules.checks.strength.strength import KNOWN_LOADS
+from rules.graph.asking import AskedField
+from rules.judging.judge import Finding, Judged, and_list, shown
+from rules.judging.weakest_part import ranked
+from rules.measure.closeness import reaches
+from rules.measure.display import both, show
+from rules.sheet import FIELDS
+from rules.shop.checklist_line import (
+    AFTER,
+    BLANK,
+    BRACKET,
+    DRIVE,
+    HAND_OVER,
+    HOLD,
+    MOCK_UP,
+    PARTS,
+    SETTLE,
+    TACK,
+    TORQUE,
+    TURN,
+    WELD,
+    Line,
+)
+from rules.shop.layout import gaps, measured_again, target
+from rules.shop.motion_sheet import is_known
+
+LEAST_FIRST, MOST_FIRST = 3, 5
+"""How many parts are to be inspected first."""
+
+BY_MAKER = "from the maker's data, dry / oiled: ____"
+
+CASTOR_ALIKE = "left and right within 0.5 deg"
+"""Common practice, no source."""
+LOCKS_ALIKE = "left and right within 1 deg"
+"""Common practice, no source."""
+FREE_PLAY = "7 deg at most"
+"""Rules of a student race car series, of the steering wheel's turn."""
+
+_PARTS = {
+    "tyre": "Tyre, smallest {tyre.smallest}, largest {tyre.largest}",
+    "wheel": "Wheel, {wheel.diameter} x {wheel.width}, {wheel.bolt_circle}",
+    "rotor": "Rotor, {rotor.style}, minimum stamped in it {rotor.minimum_thickness}",
+    "caliper": "Caliper, {caliper.kind}, made for a rotor {caliper.made_for_thickness} thick",
+    "hub": "Hub, {hub.bolt_circle}, studs {hub.stud_thread}; {hub.mount_bolts} mounting bolts {hub.mount_bolt_thread}",
+    "pivots": "Joints, upper {pivots.upper_kind}, lower {pivots.lower_kind}",
+}
+"""How each part is asked for at a counter."""
+
+_NAMED = re.compile(r"\{([a-z_.]+)\}")
+
+_SOLD_IN_INCHES = ("wheel.diameter", "wheel.width")
+
+_MEASURED_ON_JOINTS = ("pivots.upper_radius", "pivots.lower_radius")
+"""The other entries of the pivots step are layout, not parts."""
+
+_ALWAYS_WANTED = "tyre.loaded_radius"
+"""May stay empty in a sheet, and every height on it rests on it."""
+
+
+def parts(judged: Judged) -> Iterator[Line]:
+    """Each part, then what to measure on it. An empty entry is listed where something waits for it."""
+    wanted = {field for finding in judged.findings for field in (*finding.waits_for, *finding.estimated_from)}
+    yield Line(
+        "parts.both-sides",
+        PARTS,
+        "One of each a side, alike. Measure both; write side and donor on each.",
+        kind="caution",
+    )
+    for step, words in _PARTS.items():
+        yield Line(f"parts.{step}", PARTS, _NAMED.sub(lambda named: _counter_words(named[1], judged), words))
+        for asked in FIELDS.values():
+            if asked.step == step and _measured_on_part(asked):
+                answer = shown(asked.name, judged)
+                if answer or asked.needed or asked.name in wanted or asked.name == _ALWAYS_WANTED:
+                    id = f"parts.{asked.name}".replace("_", "-")
+                    yield Line(id, PARTS, asked.label, answer or f"{BLANK} {asked.how}", kind="measure")
+
+
+def _counter_words(name: str, judged: Judged) -> str:
+    return shown(name, judged, "inch" if name in _SOLD_IN_INCHES else None) or BLANK
+
+
+def _measured_on_part(asked: AskedField) -> bool:
+    return asked.reading_error > 0 and (asked.step != "pivots" or asked.name in _MEASURED_ON_JOINTS)
+
+
+_OPEN = {"stop": "STOP", "watch": "WATCH", "waiting": "NOT JUDGED"}
+
+
+def settle(judged: Judged) -> Iterator[Line]:
+    """Everything that is not good, as something to settle; then what this sheet does not judge at all."""
+    if judged.sheet.missing:
+        yield _settle("answers-missing", f"Still to be answered: {and_list(judged.sheet.missing)}.")
+    if judged.sheet.faults:
+        faults = "; ".join(f"{fault.where}: {fault.text}" for fault in judged.sheet.faults)
+        yield _settle("entries-that-cannot-be-read", f"Entries that cannot be read: {faults}.")
+    for finding in judged.findings:
+        if finding.verdict in _OPEN:
+            yield _settle(finding.check, _to_settle(finding))
+    yield _settle("inspector", "Inspector asked whether home-welded uprights are accepted.")
+    sized = "its figures inform, they certify nothing" if ranked(judged) else "this sheet does not"
+    yield _settle("strength", f"Plate, welds and bolts sized by somebody qualified: {sized}.")
+    unjudged = [words for words, front in _MOTION.items() if front not in judged.worked.known]
+    if unjudged:
+        text = f"{' and '.join(unjudged).capitalize()} not judged by this sheet: measure on the car, springs out."
+        yield _settle("motion", text)
+    yield _settle("steering-arm", "Steering arm placed, right way round, clear of rotor and wheel.")
+    yield _settle("joint-angles", "Joints inside their maker's angle at bump, droop and both locks.")
+
+
+_MOTION = {"steering": "steered_front", "travel": "hung_front"}
+"""What each rests on: once that is known, its checks say the rest."""
+
+
+def _settle(name: str, text: str) -> Line:
+    return Line(f"settle.{name}", SETTLE, text, kind="settle")
+
+
+def _to_settle(finding: Finding) -> str:
+    return f"{_OPEN[finding.verdict]}, {finding.title}: {finding.text} {finding.change}".strip()
+
+
+_TO_WRITE_IN = (
+    ("metal", "Plate and tube, grade and thickness", ""),
+    ("joint-cups", "Joint cups or bushes, bore before weld", ""),
+    ("plate-bore", "Hole in plate for back of hub", "off the hub"),
+    ("tie-rod-hole-from-hub-face", "Tie rod hole, hub face", "inboard"),
+    ("tie-rod-hole-height", "Tie rod hole, spindle", "above / below"),
+    ("tie-rod-hole-fore-aft", "Tie rod hole, spindle", "ahead / behind"),
+    ("process", "Process, filler and gas", ""),
+    ("weld-size", "Weld size; which joints, sides, all round", ""),
+    ("preheat", "Preheat", "from the filler maker's data"),
+)
+
+
+_KNOWN_FROM_PLATE = {
+    "metal": ("plate.metal", "plate.condition", "plate.thickness"),
+    "plate-bore": ("plate.bore",),
+    "process": ("plate.weld_process", "plate.filler"),
+    "preheat": ("plate.preheat",),
+}
+"""Entries of the plate step that answer a line, once all of them are there."""
+
+
+def hand_over(judged: Judged) -> Iterator[Line]:
+    """What a welder would otherwise have to ask: printed as entered, or as a blank to write in."""
+    for name, text, source in _TO_WRITE_IN:
+        entered = [shown(entry, judged) for entry in _KNOWN_FROM_PLATE.get(name, ())]
+        words = _tie_rod_hole(name, judged)
+        if not words:
+            words = "; ".join(entered) if entered and all(entered) else f"{BLANK} {source}".strip()
+        yield Line(f"hand-over.{name}", HAND_OVER, text, words, kind="measure")
+
+
+def _tie_rod_hole(name: str, judged: Judged) -> str:
+    """Where the tie rod's outer joint goes, by straightedge and tape; empty while it is not known."""
+    known = judged.worked.known
+    sides = {
+        "tie-rod-hole-from-hub-face": ("hub_face_offset", "tie_rod_end_offset", "inboard", "outboard"),
+        "tie-rod-hole-height": ("tie_rod_end_height", "wheel_centre_height", "above", "below"),
+        "tie-rod-hole-fore-aft": ("tie_rod_end_ahead", "", "ahead", "behind"),
+    }
+    if name not in sides:
+        return ""
+    start, end, plus_side, minus_side = sides[name]
+    if start not in known or (end and end not in known):
+        return ""
+    distance = known[start] - (known[end] if end else 0.0)
+    return f"{show(abs(distance), 'mm', judged.shown_in)} {plus_side if distance >= 0 else minus_side}"
+
+
+def mock_up(judged: Judged) -> Iterator[Line]:
+    """Dry fit of the real parts: nothing is tacked before they clear."""
+    yield _do("mock-up.dry-fit", MOCK_UP, "Clamp up. Hub, rotor, caliper, new pads, wheel, nuts.")
+    yield from gaps(judged)
+    engagement = target(judged, "stud_engagement", by_tape=False)
+    yield Line(
+        "mock-up.stud-engagement", MOCK_UP, "Nut turns x pitch", engagement, "1 stud diameter or more", "measure"
+    )
+    yield _do("mock-up.bleed-screw", MOCK_UP, "Bleed screw is the caliper's highest point.")
+    yield _do("mock-up.one-revolution", MOCK_UP, "One full revolution, full lock both ways: no touch.")
+
+
+def tack_and_hold(judged: Judged) -> Iterator[Line]:
+    """Tack in the fixture, then measure and sign before anything is finish welded."""
+    yield _do("tack.clean", TACK, "Scale, plating, paint, oil off 1 in (25 mm) each side; acetone, dry.")
+    yield _do("tack.fit-up", TACK, "Joints tight: no gap over 1/16 in (1.5 mm). Recut, do not bridge.")
+    yield _do("tack.in-fixture", TACK, "Hub and bearing out, dummy in. Tack in fixture, sides in turn.")
+    yield _do("tack.free", TACK, "Unclamp: it must lie in the fixture by itself, not sprung in.")
+    yield from measured_again(judged, before_welding=True)
+    yield _hold("hold.before-finish-weld", HOLD, "HOLD. All inside? If not, cut tacks, reset. Initials:")
+
+
+def weld() -> Iterator[Line]:
+    """Weld in the fixture."""
+    yield _hold("weld.test-piece", WELD, "HOLD. Test piece, same joint, bent: sound. Initials:")
+    yield _do("weld.hub-and-bearing-out", WELD, "Hub, bearing, seals, joints out; dummy bolted tight.")
+    yield _do("weld.earth-clamp", WELD, "Earth clamp on the part, next to the weld.")
+    yield _do(
+        "weld.balanced-runs",
+        WELD,
+        "Short balanced runs, opposite sides in turn, clamped in the fixture. Craters filled.",
+    )
+
+
+def after_weld(judged: Judged) -> Iterator[Line]:
+    """Cool, measure again and crack test."""
+    yield _do("after.cool", AFTER, "In the fixture to hand-warm; still air, never quench.")
+    yield _do("after.look", AFTER, "No crack, undercut or crater. Never grind flush.")
+    yield from measured_again(judged, before_welding=False)
+    yield _do("after.faces-and-bores", AFTER, "Plate flat, hub bolts drop in, bores round, to size.")
+    yield _do("after.pair", AFTER, "Left beside right: mirror images, alike as above.")
+    yield _do(
+        "crack-test.dye", AFTER, "Every weld: clean, dye, dwell, wipe with damp cloth, develop. Any line is a crack."
+    )
+    yield _hold("crack-test.signed", AFTER, "HOLD. Measured, crack tested, no paint yet. Initials:")
+
+
+def bracket() -> Iterator[Line]:
+    """The caliper bracket is made to the mocked-up caliper, not to a figure."""
+    yield _do("bracket.mock-up", BRACKET, "Hub, rotor, caliper, new pads on: central, square.")
+    yield _do(
+        "bracket.clamp", BRACKET,
+        "Clamp bracket to upright where the caliper puts it; scribe. Wheel on, turn: room all round.",
+    )  # fmt: skip
+    yield _do(
+        "bracket.weld", BRACKET,
+        "Caliper, rotor, hub off, clamps still on. Tack; refit, check, strip. Weld in short runs, cool, crack test.",
+    )  # fmt: skip
+    yield _hold("bracket.signed", BRACKET, "HOLD. Refit: bolts start by hand, caliper slides, rotor central. Initials:")
+
+
+_TORQUES = (
+    ("hub-mounting-bolts", "Hub mounting bolts"),
+    ("upper-pivot-bolt", "Upper pivot bolt or stud nut"),
+    ("lower-pivot-bolt", "Lower pivot bolt or stud nut"),
+    ("bracket-bolts", "Caliper bracket bolts, if bolted"),
+    ("caliper-bolts", "Caliper bolts or slide pins"),
+    ("wheel-nuts", "Wheel nuts, crosswise in three steps"),
+)
+
+
+def torque(judged: Judged) -> Iterator[Line]:
+    """Assemble. A torque is the builder's own figure from the maker, or a blank: never a chart figure."""
+    yield _do("assemble.clean", TORQUE, "Bores washed. No paint on mating faces or threads.")
+    yield _do(
+        "assemble.bolts", TORQUE, "Shank, not thread, in every joint; two threads past each nut; new pins or locknuts."
+    )
+    for name, text in _TORQUES:
+        yield Line(f"torque.{name}", TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
+    if judged.sheet.answers.get("hub.held_together_by") != "itself":
+        known = judged.sheet.answers.get("hub.stub_shaft_torque")
+        figure = BLANK if known is None else both(known, "N m", judged.shown_in)
+        yield Line("torque.stub-shaft-nut", TORQUE, "Stub shaft nut, new", f"{figure} {BY_MAKER}", kind="torque")
+    if "steered_front" in judged.worked.known:
+        yield _do(
+            "assemble.steering-arm", TORQUE,
+            "Bolt-on steering arm: two fitted bolts or more, and a dowel or shoulder that takes the pull.",
+        )  # fmt: skip
+    if is_known(judged):
+        yield _do("assemble.upper-arms", TORQUE, "Upper arms on their own sides: swapped, they take the castor away.")
+    yield _do("assemble.paint-marks", TORQUE, "Paint mark across every nut and bolt head.")
+    yield _do("assemble.bleed", TORQUE, "Brakes bled; pedal held one minute: no sink, no leak.")
+    yield _hold("torque.second-person", TORQUE, "HOLD. Second person: torques, pins, locks. Initials:")
+
+
+def turn_and_drive(judged: Judged) -> Iterator[Line]:
+    """Nothing touches, then short drives with a stop to look after each, at the parts with the least margin first."""
+    moves = is_known(judged)
+    yield _do("turn.one-revolution", TURN, "Wheel turns one full revolution by hand: no touch, no rough spot.")
+    if moves:
+        yield _do(
+            "turn.joints", TURN,
+            "Springs out, by hand from droop to bump, straight and at both locks: every joint still has swing to spare.",
+        )  # fmt: skip
+    yield _do(
+        "turn.full-lock",
+        TURN,
+        "Full lock both ways, at ride height, full bump and full droop: tyre, wheel, hose touch nothing.",
+    )
+    yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
+    if "full_lock_inner" in judged.worked.known:
+        angle = target(judged, "full_lock_inner", by_tape=False)
+        yield Line("turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, LOCKS_ALIKE, "measure")
+    if "steered_front" in judged.worked.known:
+        yield Line("turn.free-play", TURN, "Free play at the steering wheel", "", FREE_PLAY, "measure")
+    if moves:
+        castor = target(judged, "pivots.castor", ("top rearward", "top forward"), by_tape=False)
+        yield Line("turn.castor", TURN, "Castor, on turn plates", castor, CASTOR_ALIKE, "measure")
+        step = "1 in" if judged.shown_in == "inch" else "25 mm"
+        toe = f"Springs out: toe every {step} from droop to bump"
+        worked_out = "as on the motion sheet" if "envelope" in judged.worked.known else ""
+        yield Line("turn.toe-straight", TURN, f"{toe}, straight ahead; most change", worked_out, kind="measure")
+        yield Line("turn.toe-turned", TURN, f"{toe}, again at half lock each way; most change", kind="measure")
+    yield from inspect_first(judged)
+    yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")
+    yield _do("drive.re-torque", DRIVE, "After 5 miles (8 km): re-torque all; paint marks; feel hub, rotor heat.")
+    if moves:
+        yield _do("drive.alignment", DRIVE, "Then too: toe at ride, tie-rod lock nuts, stops, every joint.")
+    yield _do("drive.strip", DRIVE, "After 50 miles (80 km): re-torque, strip one side, crack test welds.")
+
+
+def inspect_first(judged: Judged) -> Iterator[Line]:
+    """The three parts with the least margin, and up to two more where those hold less than is called good.
+
+    Nothing where strength is not judged.
+    """
+    parts = ranked(judged)
+    first = [
+        one
+        for place, one in enumerate(parts[:MOST_FIRST])
+        if place < LEAST_FIRST or not reaches(one.factor, KNOWN_LOADS)
+    ]
+    if first:
+        text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
+        yield Line("inspect.first", DRIVE, text, kind="caution")
+    for one in first:
+        estimate = "; an estimate" if one.estimated else ""
+        target = f"holds {shown(one.value, judged)} times its load: {one.case}, {one.limit}{estimate}"
+        yield Line(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
+
+
+def _do(id: str, section: str, text: str) -> Line:
+    return Line(id, section, text)
+
+
+def _hold(id: str, section: str, text: str) -> Line:
+    return Line(id, section, text, kind="hold")

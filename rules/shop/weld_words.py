@@ -1,0 +1,60 @@
+"""What a welder is told besides the figures: what a good weld looks like, and where work stops until somebody signs.
+
+Limits come from welding trade pages that quote the visual table of AWS D1.1 (structural steel), and from trade custom;
+each says which. None of them is a rule for fatigue.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from rules.judging.judge import Judged
+from rules.measure.display import both
+from rules.tables.fillet_size import least_leg
+
+CODE = "AWS D1.1 as trade pages quote it"
+CUSTOM = "trade custom, no published source"
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """One thing to look at on a finished weld, what passes, and who says so."""
+
+    what: str
+    passes: str
+    source: str
+
+
+VISUAL = (
+    Limit("Cracks", "none", CODE),
+    Limit("Fusion", "full, to both parts", CODE),
+    Limit("Craters", "filled to the size of the weld", CODE),
+    Limit("Undercut", "at most 0.01 in (0.25 mm) across the load, 1/32 in (1 mm) elsewhere", CODE),
+    Limit("Pores", "none to be seen", CUSTOM),
+    Limit("Arc strikes", "off, the spot crack tested", CUSTOM),
+    Limit("Loaded welds", "not ground flush", CUSTOM),
+)
+
+HOLDS = (
+    "1 Test piece, same joint, bent or broken: sound",
+    "2 Tacked, free of the fixture: every figure inside",
+    "3 Welded and cooled: every limit above met",
+    "4 Crack tested, every weld: no line",
+    "5 Machined: faces, bores, figures again",
+)
+"""Work stops at each until it is signed."""
+
+MACHINED_AFTER = ("plate face", "joint bores", "hub bolt holes", "caliper lug faces", "tie rod hole")
+"""Faces and holes that welding can pull: how much is left on, and the size after."""
+
+FOLLOW_THE_FILLER_MAKER = "follow the filler maker"
+
+
+def least_legs(judged: Judged) -> Iterator[str]:
+    """The least fillet leg, for the plate if its thickness is known, and where that comes from."""
+    source = "AISC 360-16 Table J2.4; no measure of strength"
+    thickness = judged.worked.known.get("plate.thickness")
+    if thickness is None:
+        yield f"Least fillet leg: by the thinner part joined ({source})."
+        return
+    plate, leg = (both(size, "mm", judged.shown_in) for size in (thickness, least_leg(thickness, judged.shown_in)))
+    yield f"Least fillet leg where the {plate} plate is the thinner part: {leg} ({source})."

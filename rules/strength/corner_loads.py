@@ -1,0 +1,76 @@
+"""What one front corner carries: the loads of every case, as the strength values hand them on.
+
+Axes as everywhere in `rules`, left wheel: x forward, y outboard, z up; origin on the ground under the tyre centre plane,
+below the wheel centre. Points in mm, forces in N, moments in N mm.
+"""
+
+from dataclasses import dataclass
+
+from rules.measure.vectors import Vector
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """Where the forces act, mm."""
+
+    contact: Vector
+    wheel_centre: Vector
+    bearing: Vector
+    """Middle of the bearing, on the spindle's line."""
+    hub_face: Vector
+    mount_face: Vector
+    """Where the spindle's line meets the face of the upright plate that the hub bolts to."""
+    upper_pivot: Vector
+    lower_pivot: Vector
+    tie_rod: Vector
+
+
+@dataclass(frozen=True, slots=True)
+class CaseLoads:
+    """One load case. Every force and moment is the one that acts on the upright.
+
+    contact: ground on the tyre, carried into the upright through the hub. hub_force, hub_moment: what the hub hands to
+    the upright, at the middle of the bearing; a brake torque that hub and caliper hand to it is left out of the moment,
+    because it is inside the upright. brake_torque: about the spindle, N mm, nought when not braking; the caliper bracket
+    carries it. In rock and steering stop, part of contact acts at spindle height and not at the ground: never work out a
+    part's moments from contact, use hub_force and hub_moment.
+    """
+
+    case: str
+    contact: Vector
+    hub_force: Vector
+    hub_moment: Vector
+    upper_pivot: Vector
+    lower_pivot: Vector
+    tie_rod: Vector
+    brake_torque: float = 0.0
+
+    def at(self, place: str) -> Vector:
+        """The force at `upper_pivot`, `lower_pivot` or `tie_rod`, N."""
+        return {"upper_pivot": self.upper_pivot, "lower_pivot": self.lower_pivot, "tie_rod": self.tie_rod}[place]
+
+
+@dataclass(frozen=True, slots=True)
+class CornerLoads:
+    """Every case of one corner, and where its forces act."""
+
+    places: Places
+    cases: tuple[CaseLoads, ...]
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{len(self.cases)} load cases: {', '.join(case.case for case in self.cases)}"
+
+
+class Margin(float):
+    """A safety factor, worst case first: strength over load. `case` names the load case, `limit` what gives."""
+
+    case: str
+    limit: str
+
+    def __new__(cls, factor: float, case: str, limit: str) -> "Margin":
+        """factor: 1 is just enough. case: a name of a load case. limit: in words, "yield at the upper pivot"."""
+        made = super().__new__(cls, factor)
+        made.case, made.limit = case, limit
+        return made

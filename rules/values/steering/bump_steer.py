@@ -1,0 +1,190 @@
+"""Bump steer: the toe that the tie rod gives the wheel as it travels, and the inner pivot that makes it least."""
+
+from rules.graph.declare import value
+from rules.graph.results import NotForThisBuild
+from rules.measure.units import Mm
+from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.points import CannotReach
+from rules.motion.sweep import Sweep, spread
+from rules.motion.travel import InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
+from rules.values.steering.motion import EXACT
+from rules.values.steering.travel import place
+
+USUAL_TRAVEL = 75.0
+"""mm each way: how far bump steer is usually looked at; from memory."""
+PLACES = 13
+HALF_LOCK = 0.5
+NOT_STEERED = "from the best inner pivot the tie rod would not steer the wheel"
+
+
+def _looked_at(droop: float, bump: float) -> list[float]:
+    """Where bump steer is looked at: 75 mm each way, or the travel entered where that is less."""
+    return spread(-min(USUAL_TRAVEL, droop), min(USUAL_TRAVEL, bump), PLACES)
+
+
+@value(
+    "travel",
+    formula="75 mm each way, or the travel entered where that is less; both ways together",
+    source="from memory",
+)
+def usual_travel(droop_travel: Mm, bump_travel: Mm) -> Mm:
+    """How much travel bump steer is usually looked at over, mm.
+
+    >>> usual_travel(90.0, 60.0)
+    135.0
+    """
+    return min(USUAL_TRAVEL, droop_travel) + min(USUAL_TRAVEL, bump_travel)
+
+
+def _steer(front: FrontEnd, travel: float, lock: float = 0.0) -> float:
+    try:
+        return front.rack_held(travel, lock).steer
+    except CannotReach:
+        held = "half lock" if lock else "the wheels straight"
+        raise NotForThisBuild(f"at {place(travel)} and {held} the tie rod does not reach") from None
+
+
+def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> float:
+    steers = [_steer(front, travel, lock) for travel in travels]
+    return max(steers) - min(steers)
+
+
+BUMP_TOE = (
+    "2 x design tyre diameter x sin(largest - least angle of one wheel) over 75 mm each way, or the travel entered "
+    "where that is less"
+)
+
+
+@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT)
+def bump_toe(
+    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
+) -> Mm:
+    """Bump steer: toe change of both wheels together, front against rear across the treads, mm, both wheels moving alike.
+
+    A tie rod level with the level arms, of their length and over their hinge lines, follows the upright.
+
+    >>> from rules.motion.examples import parallel_arms, parallel_sweep
+    >>> round(bump_toe(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
+    0.0
+    """
+    return toe(design_tyre_diameter, _steer_spread(moving_front, _looked_at(droop_travel, bump_travel)))
+
+
+@value("travel", formula="as bump toe, over all the travel entered", source=EXACT)
+def bump_toe_whole(
+    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
+) -> Mm:
+    """Bump steer over all the travel, mm, as bump_toe; the same where there is no more travel than is usually looked at.
+
+    >>> from rules.motion.examples import parallel_arms, parallel_sweep
+    >>> round(bump_toe_whole(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
+    0.0
+    """
+    usual = _looked_at(droop_travel, bump_travel)
+    beyond = [placed.travel for placed in travel_reached.placed if not usual[0] <= placed.travel <= usual[-1]]
+    return toe(design_tyre_diameter, _steer_spread(moving_front, usual + beyond))
+
+
+@value(
+    "travel",
+    formula="2 x design tyre diameter x sin(angle) at the highest place looked at for bump toe, toe-in positive",
+    source=EXACT,
+)
+def toe_in_bump(
+    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
+) -> Mm:
+    """Toe of both wheels together at the top of the travel looked at, against ride height, mm: toe-in positive.
+
+    >>> from rules.motion.examples import parallel_arms, parallel_sweep
+    >>> round(toe_in_bump(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
+    0.0
+    """
+    top = _looked_at(droop_travel, bump_travel)[-1]
+    return toe(design_tyre_diameter, _steer(moving_front, 0.0) - _steer(moving_front, top))
+
+
+@value("travel", formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more", source=EXACT)
+def bump_toe_turned(
+    moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
+) -> Mm:
+    """Bump steer at half lock, mm: as bump_toe, with the angle of the inner or the outer wheel, whichever moves more.
+
+    Below, the axis leans 25 mm in 250, so at lock the tie rod's end no longer moves level with the arms.
+
+    >>> from rules.motion.examples import parallel_arms, parallel_sweep
+    >>> bump_toe_turned(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0) > 0.0
+    True
+    """
+    travels = _looked_at(droop_travel, bump_travel)
+    return toe(
+        design_tyre_diameter, max(_steer_spread(moving_front, travels, lock) for lock in (HALF_LOCK, -HALF_LOCK))
+    )
+
+
+FIT = (
+    "where bump toe is least by the largest less the least angle: beside the centre of the sphere that best fits the path of "
+    "the tie rod's outer end, wheel held straight; its place ahead kept"
+)
+
+
+@value("travel", formula=FIT, source="geometry: linear least squares, then golden section; rules/motion/travel.py")
+def best_inner(
+    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: Linkage, droop_travel: Mm, bump_travel: Mm
+) -> InnerPivot:
+    """Where the tie rod's inner pivot would make bump steer least, over the travel that bump_toe is looked at.
+
+    Level arms of 300 mm: on their hinge line, as high as the rod's outer end.
+
+    >>> from rules.motion.examples import parallel_arms, parallel_sweep
+    >>> front = parallel_arms()
+    >>> best_inner(front, parallel_sweep(), front.linkage, 60.0, 60.0).text
+    '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
+    """
+    if steering_linkage.inner is None:
+        raise NotForThisBuild("one rod across has no inner pivot to move")
+    travels = _looked_at(droop_travel, bump_travel)
+    path = [moving_front.straight(travel).tie_rod_end for travel in travels]
+    fitted = best_inner_pivot([end for end in path if end is not None], steering_linkage.inner[0])
+    if fitted is None:
+        raise NotForThisBuild("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
+    try:
+        return least_steering(moving_front, travels, fitted)
+    except CannotReach:
+        raise NotForThisBuild(NOT_STEERED) from None
+
+
+@value("travel", formula="half the track - the best inner pivot's distance from the tyre plane", source=EXACT)
+def best_inner_from_centre(best_inner: InnerPivot, track: Mm) -> Mm:
+    """Where the tie rod's inner pivot would make bump steer least, mm from the centre line; minus lies beyond it.
+
+    >>> best_inner_from_centre(InnerPivot(-380.0, 360.0), 1600.0)
+    420.0
+    """
+    return best_inner.across + track / 2
+
+
+@value("travel", formula="from the best inner pivot", source=EXACT)
+def best_inner_height(best_inner: InnerPivot) -> Mm:
+    """Where the tie rod's inner pivot would make bump steer least, mm above ground at ride height.
+
+    >>> best_inner_height(InnerPivot(-380.0, 360.0))
+    360.0
+    """
+    return best_inner.up
+
+
+@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT)
+def best_bump_toe(
+    moving_front: FrontEnd, best_inner: InnerPivot, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
+) -> Mm:
+    """Bump steer that is left with the best inner pivot, mm, as bump_toe.
+
+    >>> from rules.motion.examples import parallel_arms
+    >>> round(best_bump_toe(parallel_arms(), InnerPivot(-380.0, 360.0), 60.0, 60.0, 800.0), 6) + 0.0
+    0.0
+    """
+    try:
+        moved = from_inner_pivot(moving_front, best_inner)
+        return toe(design_tyre_diameter, _steer_spread(moved, _looked_at(droop_travel, bump_travel)))
+    except (CannotReach, NotForThisBuild):
+        raise NotForThisBuild(NOT_STEERED) from None

@@ -1,0 +1,251 @@
+"""What weight, stones and brakes do to steered wheels: lift, camber, return to straight, levers; castor by turning."""
+
+from math import asin, cos, pi, sin, tan
+
+from rules.graph.declare import value
+from rules.graph.results import NotForThisBuild
+from rules.measure.quantity import GRAVITY
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad
+from rules.measure.vectors import Vector, size, times
+from rules.motion.front_end import Linkage
+from rules.motion.sweep import Sweep, Worst
+from rules.motion.turning import Steered, both_wheels, lift, return_lever, spin_at, turn_at, turn_per_slide
+from rules.values.optional_step import answered
+from rules.values.steering.motion import EXACT
+from rules.values.steering.self_centring import return_moment_20_deg
+from rules.values.steering.turning import GEOMETRY, TURN
+
+VIRTUAL_WORK = "derived: virtual work of the weight on both tyres; no friction, no side force on the tyres"
+
+
+def _return_moment(linkage: Linkage, wheels: Steered, corner_weight: float) -> float:
+    return corner_weight * GRAVITY * return_lever(linkage, wheels) / 1000
+
+
+@value(
+    "turning",
+    formula="corner weight x g x (rate of lift, inner wheel + outer wheel x its share of the turn), least from straight "
+    "to full lock",
+    source=VIRTUAL_WORK,
+)
+def least_return_moment(lock_sweep: Sweep, steering_linkage: Linkage, corner_weight: Kg) -> NewtonMetre:
+    """Least moment about the inner wheel's axis that returns both wheels, N m, off straight ahead. Positive returns.
+
+    Nought straight ahead, so the least is near it where the moment grows with the lock, as it should.
+
+    >>> from rules.motion.examples import leaning, through_lock
+    >>> least_return_moment(through_lock(leaning()), leaning().linkage, 250.0).lock
+    0.125
+    """
+    off_straight = both_wheels(lock_sweep)[1:]
+    moments = ((_return_moment(steering_linkage, wheels, corner_weight), wheels.lock) for wheels in off_straight)
+    moment, lock = min(moments)
+    return Worst(moment, 0.0, lock)
+
+
+@value(
+    "turning",
+    formula="corner weight x g x (rate of lift, inner wheel + outer wheel x its share of the turn) at full lock",
+    source=VIRTUAL_WORK,
+)
+def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, corner_weight: Kg) -> NewtonMetre:
+    """Moment about the inner wheel's axis that returns both wheels from full lock, N m. Positive returns.
+
+    Inner wheel turned 20 deg: lever 6.8084 mm; the outer a little less far, and its lever a little less.
+
+    >>> from rules.motion.examples import leaning, through_lock
+    >>> 0.9 < return_moment_full_lock(through_lock(leaning()), leaning().linkage, 250.0) / (250 * 9.80665 * 0.0136168) < 1
+    True
+    """
+    return _return_moment(steering_linkage, both_wheels(lock_sweep)[-1], corner_weight)
+
+
+@value("turning", formula="return moment at full lock x turn of the inner wheel by slide", source=VIRTUAL_WORK)
+def rack_force_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, return_moment_full_lock: NewtonMetre) -> Newton:
+    """Force along rack or relay rod that holds both wheels at full lock against the weight, N. No friction.
+
+    Rod 56.847 deg to an arm of 150 mm, lever 125.584 mm, and 2.923 deg to the rack: 10 / 0.125584 x cos 2.923 deg.
+
+    >>> from rules.motion.examples import straight_rack, through_lock
+    >>> round(rack_force_full_lock(through_lock(straight_rack()), straight_rack().linkage, 10.0), 1)
+    79.5
+    """
+    if steering_linkage.how == "one rod across":
+        raise NotForThisBuild("with one rod across it is not asked what turns the arm")
+    inner = lock_sweep.placed[-1].pose
+    return 1000 * return_moment_full_lock * abs(turn_per_slide(steering_linkage, inner))
+
+
+@value("turning", formula="rack force x travel per turn / (pi x steering wheel diameter)", source=VIRTUAL_WORK)
+def rim_effort(rack_force_full_lock: Newton, travel_per_turn: Mm | None, steering_wheel_diameter: Mm | None) -> Newton:
+    """Pull on the steering wheel's rim that holds full lock against the car's weight, N. No friction, no help.
+
+    1000 N and 50 mm a turn are 50 N m of work; the rim of 350 mm goes 1.09956 m.
+
+    >>> round(rim_effort(1000.0, 50.0, 350.0), 3)
+    45.473
+    """
+    travel, diameter = answered(
+        "neither travel per turn nor steering wheel diameter is entered", "steering",
+        travel_per_turn=travel_per_turn, steering_wheel_diameter=steering_wheel_diameter,
+    )  # fmt: skip
+    return rack_force_full_lock * float(travel) / (pi * float(diameter))
+
+
+@value("turning", formula="return moment at 20 deg with castor at nought, trail with it", source=VIRTUAL_WORK)
+def return_moment_without_castor(
+    corner_weight: Kg, wheel_centre_height: Mm, ground_offset: Mm, axis_ahead: Mm | None, inclination: Rad
+) -> NewtonMetre:
+    """What the return moment at 20 deg would be without castor, N m.
+
+    The worked case without castor and trail: 2 x 250 kg x 9.80665 x 0.006808417 = 33.384 N m.
+
+    >>> from math import radians
+    >>> round(return_moment_without_castor(250.0, 400.0, 50.0, None, radians(10)), 3)
+    33.384
+    """
+    trail = axis_ahead or 0.0
+    return return_moment_20_deg(corner_weight, wheel_centre_height, ground_offset, trail, inclination, 0.0)
+
+
+@value("turning", formula="return moment at 20 deg with inclination at nought", source=VIRTUAL_WORK)
+def return_moment_without_inclination(
+    corner_weight: Kg, wheel_centre_height: Mm, ground_offset: Mm, mechanical_trail: Mm, castor: Rad
+) -> NewtonMetre:
+    """What the return moment at 20 deg would be without inclination, the ground offset as it is, N m.
+
+    An axis straight up lifts nothing.
+
+    >>> return_moment_without_inclination(250.0, 400.0, 50.0, 0.0, 0.0)
+    0.0
+    """
+    return return_moment_20_deg(corner_weight, wheel_centre_height, ground_offset, mechanical_trail, 0.0, castor)
+
+
+@value("turning", formula="return moment at 20 deg with ground offset at nought", source=VIRTUAL_WORK)
+def return_moment_without_ground_offset(
+    corner_weight: Kg, wheel_centre_height: Mm, mechanical_trail: Mm, inclination: Rad, castor: Rad
+) -> NewtonMetre:
+    """What the return moment at 20 deg would be if the axis met the ground in the tyre's centre plane, N m.
+
+    >>> return_moment_without_ground_offset(250.0, 400.0, 0.0, 0.0, 0.0)
+    0.0
+    """
+    return return_moment_20_deg(corner_weight, wheel_centre_height, 0.0, mechanical_trail, inclination, castor)
+
+
+@value("turning", formula="how far the disc's lowest point would sink, inner wheel at full lock", source=EXACT)
+def lift_full_lock_inner(lock_sweep: Sweep) -> Mm:
+    """Rise of the body at the inner wheel at full lock, mm.
+
+    >>> from rules.motion.examples import leaning, through_lock
+    >>> round(lift_full_lock_inner(through_lock(leaning())), 5)
+    1.22178
+    """
+    return lift(lock_sweep.placed[-1].pose)
+
+
+@value("turning", formula="how far the disc's lowest point would sink, outer wheel at full lock", source=EXACT)
+def lift_full_lock_outer(lock_sweep: Sweep) -> Mm:
+    """Rise of the body at the outer wheel at full lock, mm. With castor often negative: the body sinks there.
+
+    >>> from rules.motion.examples import leaning, through_lock
+    >>> 0 < lift_full_lock_outer(through_lock(leaning())) < 1.22178
+    True
+    """
+    return lift(lock_sweep.placed[0].pose)
+
+
+@value("turning", formula="lean of the inner wheel at full lock", source=EXACT)
+def camber_full_lock_inner(lock_sweep: Sweep) -> Rad:
+    """Camber of the inner wheel at full lock, rad, top outboard positive.
+
+    >>> from math import degrees
+    >>> from rules.motion.examples import leaning, through_lock
+    >>> round(degrees(camber_full_lock_inner(through_lock(leaning()))), 5)
+    0.59091
+    """
+    return lock_sweep.placed[-1].pose.camber
+
+
+@value("turning", formula="lean of the outer wheel at full lock", source=EXACT)
+def camber_full_lock_outer(lock_sweep: Sweep) -> Rad:
+    """Camber of the outer wheel at full lock, rad, top outboard positive.
+
+    >>> from math import degrees
+    >>> from rules.motion.examples import leaning, through_lock
+    >>> 0 < degrees(camber_full_lock_outer(through_lock(leaning()))) < 0.59091
+    True
+    """
+    return lock_sweep.placed[0].pose.camber
+
+
+@value("turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=GEOMETRY)
+def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
+    """Lever about the steering axis of a rearward force through the wheel centre, mm: a rock pushes at spindle height.
+
+    The wheel rolls free, so whatever a rock does at the tread reaches the upright through the bearing.
+
+    >>> from math import radians
+    >>> round(kickback_lever(100.0, radians(60)), 9)
+    50.0
+    """
+    return hub_height_offset * cos(axis_tilt)
+
+
+@value("turning", formula="ground offset x cos(axis tilt)", source=GEOMETRY)
+def braking_lever(ground_offset: Mm, axis_tilt: Rad) -> Mm:
+    """Lever about the steering axis of a brake force on the tyre at the ground, caliper on the upright, mm.
+
+    >>> from math import radians
+    >>> round(braking_lever(50.0, radians(60)), 9)
+    25.0
+    """
+    return ground_offset * cos(axis_tilt)
+
+
+def _camber_turned(steer: float, inclination: float, castor: float) -> float:
+    lean: Vector = (-tan(castor), -tan(inclination), 1.0)
+    axis = times(1 / size(lean), lean)
+    return asin(-spin_at(turn_at(steer, axis), axis)[2])
+
+
+@value("turning", formula="lean of the wheel turned 20 deg seen from above, its front outboard", source=EXACT)
+def camber_turned_20_out(inclination: Rad, castor: Rad) -> Rad:
+    """Camber on a turn plate with the wheel turned out by 20 deg, rad, top outboard positive.
+
+    Without castor the wheel leans alike both ways; turned 19.684588 deg, 0.590912 deg.
+
+    >>> from math import degrees, radians
+    >>> round(degrees(camber_turned_20_out(radians(10), 0.0)), 2)
+    0.61
+    """
+    return _camber_turned(TURN, inclination, castor)
+
+
+@value("turning", formula="lean of the wheel turned 20 deg seen from above, its front inboard", source=EXACT)
+def camber_turned_20_in(inclination: Rad, castor: Rad) -> Rad:
+    """Camber on a turn plate with the wheel turned in by 20 deg, rad, top outboard positive.
+
+    >>> from math import degrees, radians
+    >>> round(degrees(camber_turned_20_in(radians(10), 0.0)), 2)
+    0.61
+    """
+    return _camber_turned(-TURN, inclination, castor)
+
+
+@value(
+    "turning",
+    formula="(camber turned 20 deg out - camber turned 20 deg in) / (2 x sin 20 deg), a factor of 1.46",
+    source="derived from the rotation for small castor; alignment trade pages give the factor 1.46",
+)
+def castor_by_turning(camber_turned_20_out: Rad, camber_turned_20_in: Rad) -> Rad:
+    """Castor as turn plates and a camber gauge will read it, rad: close to the true one, not equal to it.
+
+    4.1 deg of difference x 1.4619 = 5.99 deg.
+
+    >>> from math import degrees, radians
+    >>> round(degrees(castor_by_turning(radians(2.6), radians(-1.5))), 2)
+    5.99
+    """
+    return (camber_turned_20_out - camber_turned_20_in) / (2 * sin(TURN))

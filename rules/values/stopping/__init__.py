@@ -1,0 +1,1 @@
+"""The working of the brakes: what they hold, heat and wear."""

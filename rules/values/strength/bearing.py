@@ -1,0 +1,206 @@
+"""The hub bearing under the load cases: row loads, static safety, life, and the car the hub comes from.
+
+A double row's catalogue load `P = X Fr + Y Fa` is not used anywhere: it holds no tilting moment.
+
+Ratings and donor belong to the hub step, which every build fills in, so they ask for nothing by themselves: until strength is
+asked for nothing here applies, and nothing rests on `part_loads`, which would wait.
+"""
+
+from rules.graph.declare import value
+from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.measure.units import Kg, Mm, Newton, Ratio, SafetyFactor
+from rules.measure.vectors import Vector, plus, times
+from rules.strength.bearing import (
+    DYNAMIC_SHARE,
+    Element,
+    RowLoads,
+    basic_life,
+    life_load,
+    life_of_two_rows,
+    mean_load,
+    row_loads,
+    static_safety,
+)
+from rules.strength.corner_loads import CornerLoads, Margin
+from rules.tables.bearing_reliability import ISO_281_2007
+
+TWO_CENTRES = "statics of a beam on two pressure centres, as race bearing technical notes size hub units"
+
+ROUGH = 1.2
+"""Rough use: 20 % on every load, before life is worked out. Race bearing technical note."""
+
+NO_RATING = "the bearing's {} rating is not known; it is compared with the car the hub comes from"
+
+RELIABILITY = 95
+"""Per cent of bearings that reach the life given."""
+
+SHARES = (0.90, 0.08, 0.02)
+"""Of the distance: straight ahead, at a quarter of the cornering case, in the cornering case. Rule of thumb, from memory."""
+
+
+@value(
+    "hub bearing",
+    formula="spread of pressure centres as entered, else the spread of the rows",
+    source="the bearing's drawing; back-to-back rows hold further apart than they stand, so their own spread is careful",
+)
+def bearing_spread(strength_asked: bool, pressure_centre_spread: Mm | None, row_spread: Mm | None) -> Mm:
+    """Between the two points the bearing holds at, mm. An estimate while only the rows' own spread is known.
+
+    >>> float(bearing_spread(True, None, 20.0))
+    20.0
+    """
+    if pressure_centre_spread is not None:
+        return pressure_centre_spread
+    if row_spread is None:
+        raise Waits("hub.row_spread", "loads.pressure_centre_spread")
+    return Estimate(row_spread, measure="loads.pressure_centre_spread")
+
+
+def _rows(loads: CornerLoads, spread: float) -> list[tuple[str, RowLoads]]:
+    return [(case.case, row_loads(case.hub_force, case.hub_moment, spread)) for case in loads.cases]
+
+
+@value("hub bearing", formula="largest radial force on the outboard row, of all cases", source=TWO_CENTRES)
+def outboard_row_load(corner_loads: CornerLoads, bearing_spread: Mm) -> Newton:
+    """Radial force on the outboard row in its worst case, N.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
+    >>> round(outboard_row_load(CornerLoads(None, (case,)), 60.0), 2)
+    2666.67
+    """
+    return max(rows.outboard_size for _, rows in _rows(corner_loads, bearing_spread))
+
+
+@value("hub bearing", formula="largest radial force on the inboard row, of all cases", source=TWO_CENTRES)
+def inboard_row_load(corner_loads: CornerLoads, bearing_spread: Mm) -> Newton:
+    """Radial force on the inboard row in its worst case, N.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
+    >>> round(inboard_row_load(CornerLoads(None, (case,)), 60.0), 2)
+    1333.33
+    """
+    return max(rows.inboard_size for _, rows in _rows(corner_loads, bearing_spread))
+
+
+def _element(rolling_element: str | None) -> Element:
+    if rolling_element is None:
+        raise Waits("hub.rolling_element")
+    return "ball" if rolling_element == "ball" else "roller"
+
+
+def _spread(bearing_spread: float | None) -> float:
+    if bearing_spread is None:
+        raise Waits("bearing_spread")
+    return bearing_spread
+
+
+@value(
+    "hub bearing",
+    formula="half the unit's static rating / (radial force on a row + its part of the thrust), least of all cases and rows",
+    source="ISO 76, s0 = C0 / P0, for each row; thrust factor in rules/strength/bearing.py",
+)
+def hub_bearing_safety(
+    corner_loads: CornerLoads, static_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
+) -> SafetyFactor:
+    """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
+    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, 60.0, "ball")
+    >>> round(found, 9), found.limit
+    (3.0, 'dents in the outboard row')
+    """
+    if static_rating is None:
+        raise NotForThisBuild(NO_RATING.format("static"))
+    element, spread = _element(rolling_element), _spread(bearing_spread)
+    margins = []
+    for name, rows in _rows(corner_loads, spread):
+        radial, row = rows.worst
+        margins.append(Margin(static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
+    return min(margins)
+
+
+def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
+    """The hub's force and moment part of the way from standing to cornering."""
+    named = {case.case: case for case in loads.cases}
+    standing, cornering = named["standing"], named["cornering"]
+    return (
+        plus(times(1 - share, standing.hub_force), times(share, cornering.hub_force)),
+        plus(times(1 - share, standing.hub_moment), times(share, cornering.hub_moment)),
+    )
+
+
+@value(
+    "hub bearing",
+    formula="a1 x life of both rows, each (its part of the dynamic rating / (mean load x 1.2))^p; 90 % of the way standing, "
+    "8 % at a quarter of the cornering case, 2 % in it",
+    source="ISO 281, a1 of the 2007 edition at 95 %; the shares are a rule of thumb from memory",
+)
+def hub_bearing_life(
+    corner_loads: CornerLoads, dynamic_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
+) -> Ratio:
+    """Million turns that 95 of 100 such bearings reach, shock and dirt left out.
+
+    Thrust nought and the load midway, so each row carries half, 2400 N with the 1.2: C of one row is 40 000 / 2^0.7 =
+    24 622.9 N, its life 1079.88, both rows 578.7, times 0.64.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> cases = [CaseLoads(name, nought, (0.0, 0.0, 4000.0), nought, nought, nought, nought)
+    ...     for name in ("standing", "cornering")]
+    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, 60.0, "ball"), 1)
+    370.4
+    """
+    if dynamic_rating is None:
+        raise NotForThisBuild(NO_RATING.format("dynamic"))
+    element, spread = _element(rolling_element), _spread(bearing_spread)
+    parts = [
+        (share, row_loads(*_part_way(corner_loads, turned), spread))
+        for share, turned in zip(SHARES, (0.0, 0.25, 1.0), strict=True)
+    ]
+
+    def life(row: str) -> float:
+        loads = tuple((share, ROUGH * life_load(getattr(rows, row), rows.thrust, element)) for share, rows in parts)
+        return basic_life(DYNAMIC_SHARE[element] * dynamic_rating, mean_load(loads, element), element)
+
+    both = life_of_two_rows(life("outboard_size"), life("inboard_size"), element)
+    return ISO_281_2007[RELIABILITY] * both
+
+
+@value(
+    "hub bearing",
+    formula="load on the tyre x (half the tyre + bearing from the tyre's plane) / the same on the car the hub comes from; "
+    "the planes are left out of both while its wheel's offset is not known",
+    source="moment of a tyre on its bearing at 1 g of cornering, as wheel fatigue tests load a wheel (SAE J328, "
+    "M = W (R mu + d))",
+)
+def bearing_load_against_donor(
+    strength_asked: bool,
+    corner_weight: Kg,
+    design_tyre_diameter: Mm,
+    bearing_offset: Mm,
+    flange_to_bearing_centre: Mm,
+    hat_thickness: Mm,
+    donor_axle_weight: Kg,
+    donor_tyre_diameter: Mm,
+    donor_wheel_offset: Mm | None,
+) -> Ratio:
+    """How much of the donor car's load and leverage this build puts on the bearing: 1 is as much.
+
+    The donor's rotor is taken to have this rotor's hat.
+
+    >>> bearing_load_against_donor(True, 250.0, 800.0, -20.0, 24.0, 6.0, 1000.0, 600.0, None)
+    0.6666666666666666
+    >>> bearing_load_against_donor(True, 250.0, 800.0, -20.0, 24.0, 6.0, 1000.0, 600.0, 40.0)
+    0.6774193548387096
+    """
+    here, there = design_tyre_diameter / 2, donor_tyre_diameter / 2
+    if donor_wheel_offset is not None:
+        here += abs(bearing_offset)
+        there += abs(donor_wheel_offset - hat_thickness - flange_to_bearing_centre)
+    return corner_weight * here / (donor_axle_weight / 2 * there)

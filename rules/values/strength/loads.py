@@ -1,0 +1,338 @@
+"""The load cases: how hard each is, and what every joint of the corner carries in it.
+
+Nothing here applies until the builder asks for strength: a sheet is finished without it.
+"""
+
+from rules.graph.declare import value
+from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.measure.quantity import GRAVITY
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio, SafetyFactor
+from rules.measure.vectors import Vector, size
+from rules.motion.points import Hinge
+from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
+from rules.strength.corner_loads import CornerLoads, Margin, Places
+from rules.strength.load_cases import Multiples, case_loads, load_cases
+from rules.tables.load_multiples import LOAD_MULTIPLES, Case
+
+OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
+BALANCE = "statics: six equations of a rigid body, joints without friction; rules/strength/balance.py"
+LEGS = "statics: a force in an arm's plane as two along its legs; rules/strength/balance.py"
+NOT_ASKED = "strength was not asked for; answer yes to judge the strength under loads and links"
+
+
+@value(
+    "loads",
+    formula="yes where judge the strength says so, or where it is empty and any multiple is entered",
+    source="the builder's own answer",
+)
+def strength_asked(
+    judge_strength: bool | None,
+    bump: Ratio | None,
+    braking: Ratio | None,
+    cornering: Ratio | None,
+    landing: Ratio | None,
+    rock: Ratio | None,
+    steering_stop: Ratio | None,
+) -> bool:
+    """True where strength is to be judged; does not apply where it is not.
+
+    >>> strength_asked(True, None, None, None, None, None, None)
+    True
+    """
+    entered = (bump, braking, cornering, landing, rock, steering_stop)
+    if judge_strength or (judge_strength is None and any(answer is not None for answer in entered)):
+        return True
+    raise NotForThisBuild(NOT_ASKED)
+
+
+def _multiple(case: Case, entered: float | None, use: str) -> float:
+    if entered is not None:
+        return entered
+    return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case.replace(' ', '_')}")
+
+
+@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9; lecture slides on frame loads")
+def bump_multiple(strength_asked: bool, bump: Ratio | None, use: str) -> Ratio:
+    """Upward load in a bump, times the standing load.
+
+    >>> float(bump_multiple(True, None, "trail"))
+    4.0
+    """
+    return _multiple("bump", bump, use)
+
+
+@value("loads", formula=OFFERED, source="Brown, Robertson and Serpento, Motor Vehicle Structures, table 2.4")
+def braking_multiple(strength_asked: bool, braking: Ratio | None, use: str) -> Ratio:
+    """Rearward pull at the ground, times the standing load.
+
+    >>> float(braking_multiple(True, None, "road"))
+    1.1
+    """
+    return _multiple("braking", braking, use)
+
+
+@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: as much as the tyre grips")
+def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: str) -> Ratio:
+    """Inboard push at the ground on the outer wheel, times the standing load.
+
+    >>> float(cornering_multiple(True, None, "race"))
+    1.0
+    """
+    return _multiple("cornering", cornering, use)
+
+
+@value("loads", formula=OFFERED, source="trade custom, from memory; no published figure")
+def landing_multiple(strength_asked: bool, landing: Ratio | None, use: str) -> Ratio:
+    """Upward load on landing, times the standing load.
+
+    >>> float(landing_multiple(True, None, "dunes"))
+    6.0
+    """
+    return _multiple("landing", landing, use)
+
+
+@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: longitudinal bump")
+def rock_multiple(strength_asked: bool, rock: Ratio | None, use: str) -> Ratio:
+    """Rearward push at spindle height, times the standing load.
+
+    >>> float(rock_multiple(True, None, "trail"))
+    4.5
+    """
+    return _multiple("rock", rock, use)
+
+
+@value("loads", formula=OFFERED, source="course notes, ch. 9: sideways against a kerb; borrowed")
+def steering_stop_multiple(strength_asked: bool, steering_stop: Ratio | None, use: str) -> Ratio:
+    """Sideways push on the tyre's front edge, times the standing load.
+
+    >>> float(steering_stop_multiple(True, None, "trail"))
+    1.75
+    """
+    return _multiple("steering stop", steering_stop, use)
+
+
+@value("loads", formula="each case's force on the tyre, balanced by the two pivots and the tie rod", source=BALANCE)
+def corner_loads(
+    strength_asked: bool,
+    corner_weight: Kg,
+    wheel_centre_height: Mm,
+    bearing_offset: Mm,
+    hub_face_offset: Mm,
+    mount_face_offset: Mm,
+    upper_pivot_ahead: Mm,
+    upper_pivot_offset: Mm,
+    upper_pivot_height: Mm,
+    lower_pivot_ahead: Mm,
+    lower_pivot_offset: Mm,
+    lower_pivot_height: Mm,
+    spring_on: str,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_end_height: Mm,
+    tie_rod_slope_at_ride: Rad | None,
+    tie_rod_sweep_at_ride: Rad | None,
+    guiding_arm_slope: Rad | None,
+    guiding_hinge_slope: Rad | None,
+    bump_multiple: Ratio,
+    braking_multiple: Ratio,
+    cornering_multiple: Ratio,
+    landing_multiple: Ratio,
+    rock_multiple: Ratio,
+    steering_stop_multiple: Ratio,
+) -> CornerLoads:
+    """Every load case, and where its forces act. Slopes that are not known count as level and straight across.
+
+    Raises OutsideRange where the joints cannot hold the upright.
+
+    >>> found = corner_loads(True, 250.0, 400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, "lower arm",
+    ...     -120.0, -86.0, 370.0, None, None, None, None, 3.0, 1.0, 1.0, 5.0, 4.5, 2.5)
+    >>> [case.case for case in found.cases]
+    ['standing', 'bump', 'braking', 'cornering', 'combined', 'landing', 'rock', 'steering stop']
+    """
+    upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
+    lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
+    places = Places(
+        contact=(0.0, 0.0, 0.0),
+        wheel_centre=(0.0, 0.0, wheel_centre_height),
+        bearing=(0.0, bearing_offset, wheel_centre_height),
+        hub_face=(0.0, hub_face_offset, wheel_centre_height),
+        mount_face=(0.0, mount_face_offset, wheel_centre_height),
+        upper_pivot=upper,
+        lower_pivot=lower,
+        tie_rod=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height),
+    )
+    on_lower = spring_on == "lower arm"
+    linkage = Linkage(
+        carrying=lower if on_lower else upper,
+        guiding=upper if on_lower else lower,
+        guiding_normal=arm_normal(guiding_arm_slope or 0.0, guiding_hinge_slope or 0.0),
+        tie_rod=places.tie_rod,
+        tie_rod_line=rod_line(tie_rod_slope_at_ride or 0.0, tie_rod_sweep_at_ride or 0.0),
+    )
+    multiples = Multiples(
+        bump_multiple, braking_multiple, cornering_multiple, landing_multiple, rock_multiple, steering_stop_multiple
+    )
+    cases = load_cases(corner_weight * GRAVITY, wheel_centre_height, multiples)
+    return CornerLoads(places, tuple(case_loads(case, places, linkage, on_lower) for case in cases))
+
+
+@value("loads", formula="the load cases, waited for until strength is asked for or refused", source=BALANCE)
+def part_loads(
+    corner_loads: CornerLoads | None, strength_asked: bool | None, judge_strength: bool | None
+) -> CornerLoads:
+    """Every load case, for a part whose own entries are answered: it waits for them, so that it is never passed over.
+
+    It stands after the part's own entries among the inputs, so that an untouched part gives its own reason. Does not
+    apply only where the builder said no to strength.
+
+    >>> part_loads(CornerLoads(None, ()), True, True).cases
+    ()
+    """
+    if corner_loads is not None:
+        return corner_loads
+    if strength_asked:
+        raise Waits("corner_loads")
+    if judge_strength is None:
+        raise Waits("loads.judge_strength")
+    raise NotForThisBuild(NOT_ASKED)
+
+
+def _worst(forces: list[Vector]) -> float:
+    return max(size(force) for force in forces)
+
+
+@value("loads", formula="largest force at the upper outer pivot, of all cases", source=BALANCE)
+def upper_pivot_load(corner_loads: CornerLoads) -> Newton:
+    """Force on the upper outer pivot in its worst case, N.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("bump", nought, nought, nought, (2.0, 3.0, 6.0), nought, nought)
+    >>> upper_pivot_load(CornerLoads(None, (case,)))
+    7.0
+    """
+    return _worst([case.upper_pivot for case in corner_loads.cases])
+
+
+@value("loads", formula="largest force at the lower outer pivot, of all cases", source=BALANCE)
+def lower_pivot_load(corner_loads: CornerLoads) -> Newton:
+    """Force on the lower outer pivot in its worst case, N.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("bump", nought, nought, nought, nought, (2.0, 3.0, 6.0), nought)
+    >>> lower_pivot_load(CornerLoads(None, (case,)))
+    7.0
+    """
+    return _worst([case.lower_pivot for case in corner_loads.cases])
+
+
+@value("loads", formula="largest pull or push in the tie rod, of all cases", source=BALANCE)
+def tie_rod_load(part_loads: CornerLoads) -> Newton:
+    """Pull or push in the tie rod in its worst case, N.
+
+    It rests on `part_loads`, unlike the loads of the pivots, so that the check of the rod's rating waits with it.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("rock", nought, nought, nought, nought, nought, (2.0, -3.0, 6.0))
+    >>> tie_rod_load(CornerLoads(None, (case,)))
+    7.0
+    """
+    return _worst([case.tie_rod for case in part_loads.cases])
+
+
+def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge | None) -> list[tuple[float, float]]:
+    """Pull in both legs of the arm without the spring, case by case."""
+    guiding_upper = spring_on == "lower arm"
+    hinge, outer = (upper, loads.places.upper_pivot) if guiding_upper else (lower, loads.places.lower_pivot)
+    if hinge is None:
+        raise NotForThisBuild(
+            "the inner pivots of the arm without the spring are not known, so its legs were not judged"
+        )
+    if hinge.flat:
+        raise NotForThisBuild("the arm without the spring is known from the front only, so its legs were not judged")
+    forces = [case.upper_pivot if guiding_upper else case.lower_pivot for case in loads.cases]
+    return [leg_forces(force, outer, hinge.front, hinge.rear) for force in forces]
+
+
+@value(
+    "loads", formula="largest pull or push in the front leg of the arm without the spring, of all cases", source=LEGS
+)
+def guiding_front_leg_load(
+    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
+) -> Newton:
+    """Pull or push in the front leg of the arm without the spring in its worst case, N, without its sign.
+
+    Legs 3-4-5 to each side, 800 N inboard: each takes half of it, 400 x 5 / 4.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
+    >>> places = Places(none, none, none, none, none, none, none, none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, (0.0, -800.0, 0.0), none, none),))
+    >>> guiding_front_leg_load(loads, "lower arm", None, hinge)
+    500.0
+    """
+    return max(abs(front) for front, _ in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
+
+
+@value("loads", formula="largest pull or push in the rear leg of the arm without the spring, of all cases", source=LEGS)
+def guiding_rear_leg_load(
+    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
+) -> Newton:
+    """Pull or push in the rear leg of the arm without the spring in its worst case, N, without its sign.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
+    >>> places = Places(none, none, none, none, none, none, none, none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, none, (0.0, -800.0, 0.0), none),))
+    >>> guiding_rear_leg_load(loads, "upper arm", hinge, None)
+    500.0
+    """
+    return max(abs(rear) for _, rear in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
+
+
+@value(
+    "loads",
+    formula="largest moment the hub hands to the upright at the middle of the bearing, of all cases; no brake torque",
+    source=BALANCE,
+)
+def hub_moment(corner_loads: CornerLoads) -> NewtonMetre:
+    """Tilting moment of the hub on the upright in its worst case, N m.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("cornering", nought, nought, (2000.0, 3000.0, 6000.0), nought, nought, nought)
+    >>> hub_moment(CornerLoads(None, (case,)))
+    7.0
+    """
+    return _worst([case.hub_moment for case in corner_loads.cases]) / 1000
+
+
+@value("loads", formula="the tie rod's rating as entered", source="the maker of the rod's end joints")
+def tie_rod_strength(tie_rod_rating: Newton | None) -> Newton:
+    """The rod's rated strength, N. Entered on the step of the loads, so once it is there the rod is to be judged.
+
+    >>> tie_rod_strength(24_000.0)
+    24000.0
+    """
+    if tie_rod_rating is None:
+        raise NotForThisBuild("the tie rod's rating is not entered, so its strength was not judged")
+    return tie_rod_rating
+
+
+@value("loads", formula="tie-rod rating / largest pull or push in the tie rod", source=BALANCE)
+def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> SafetyFactor:
+    """The rod's rated strength over its worst load.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("rock", nought, nought, nought, nought, nought, (2.0, -3.0, 6.0))
+    >>> found = tie_rod_safety(35.0, CornerLoads(None, (case,)))
+    >>> float(found), found.case
+    (5.0, 'rock')
+    """
+    worst = max(part_loads.cases, key=lambda case: size(case.tie_rod))
+    if not size(worst.tie_rod):
+        raise NotForThisBuild("the tie rod carries nothing in any case")
+    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod")

@@ -1,0 +1,357 @@
+"""How close the upright is to yielding, section by section, each in its worst load case.
+
+The upright is a plate, with or without a beam on its back, cut level where it is weakest: what lies beyond the cut, away from
+the hub, is held by that section. Nothing here applies while none of the entries a part needs is answered.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from math import sqrt
+
+from rules.graph.declare import value
+from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.measure.outline import hub_bolt_places
+from rules.measure.units import Mm, MPa, SafetyFactor
+from rules.measure.vectors import Vector, cross, minus, plus
+from rules.strength.bolts import group_pulls
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
+from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
+from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
+from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, lowest
+from rules.values.optional_step import answered
+
+MISES = "von Mises (Shigley 9th ed. eq. 5-15) on beam theory; worst bending, twist and shear of a section taken in one point"
+OVERHUNG = (
+    f"{MISES}; elastic bolt group; cantilever plate under a point load (Timoshenko and Woinowsky-Krieger, from memory)"
+)
+ENOUGH = 1000.0
+"""A factor beyond this is shown as this: the part carries next to nothing."""
+
+
+def worst(factors: Iterable[tuple[float, str, str]]) -> Margin:
+    """The least of (strength, or factor; case; what gives)."""
+    factor, case, limit = min(factors)
+    return Margin(min(factor, ENOUGH), case, limit)
+
+
+def factor_of(strength: float, stress: float) -> float:
+    """Strength over stress; ENOUGH where there is next to no stress."""
+    return strength / stress if stress * ENOUGH > strength else ENOUGH
+
+
+def moment_at(case: CaseLoads, places: Places, place: Vector) -> Vector:
+    """What the hub hands on, as a moment about another place than the bearing, N mm; brake torque left out."""
+    return plus(case.hub_moment, cross(minus(places.bearing, place), case.hub_force))
+
+
+def caliper_force(case: CaseLoads, radius: float | None) -> float:
+    """What the pads drag at the caliper with, N, along the rotor's edge: brake torque over the radius they act at, mm."""
+    if not case.brake_torque:
+        return 0.0
+    if radius is None:
+        raise Waits("brake_effective_radius")
+    return abs(case.brake_torque) / radius
+
+
+@value("upright", formula="the least of: certificate, else the lowest published figure as bought; the figure beside a weld",
+       source="rules/tables/materials.py, each row with its source")  # fmt: skip
+def upright_yield(upright_material: str | None, certificate_yield: MPa | None) -> MPa:
+    """Yield strength of the upright's metal after welding, MPa. A table's figure is an estimate until a certificate says.
+
+    >>> round(upright_yield("4130 normalised", 480.0)), round(upright_yield("1018 cold drawn", None))
+    (359, 221)
+    """
+    if upright_material is None:
+        raise Waits("upright.material")
+    beside = BESIDE_WELD.get(upright_material)
+    if certificate_yield is not None:
+        return min(certificate_yield, beside.yields) if beside else certificate_yield
+    rows = AS_BOUGHT.get(upright_material, ())
+    if not rows or beside is None:
+        raise Waits("upright.certificate_yield")
+    return Estimate(min(lowest(rows).yields, beside.yields), measure="upright.certificate_yield")
+
+
+@dataclass(frozen=True, slots=True)
+class Build:
+    """The plate and its beam, mm. width: the metal that stands on both sides of the spindle alike. top, bottom: the
+    plate's ends from the spindle. to_pivots: whether the beam goes past both pivots."""
+
+    width: float
+    thickness: float
+    bore: float
+    top: float
+    bottom: float
+    beam: str
+    beam_width: float = 0.0
+    beam_depth: float = 0.0
+    beam_wall: float = 0.0
+    beam_radius: float = 0.0
+    to_pivots: bool = False
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
+        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
+
+    def section(self, above: float, beam: bool = True, hole: float = 0.0, spacing: float = 0.0) -> Section:
+        """The level section at a height above the spindle, mm. hole, spacing: two bolt holes at that height."""
+        gap = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
+        plate = flat_plate(self.width, self.thickness, gap, hole, spacing)
+        if not beam or self.beam == "none" or (hole and self.beam == "tube"):
+            return plate
+        through = hole if spacing < self.beam_width else 0.0
+        if self.beam == "tube":
+            return tube_on_plate(plate, self.beam_width, self.beam_wall)
+        if self.beam == "channel":
+            return channel_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, through, spacing)
+        return box_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius, through, spacing)
+
+
+@value("upright", formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
+       "on both sides of the spindle alike", source="geometry; a welded-on beam counts as one with the plate")  # fmt: skip
+def upright_build(
+    upright_material: str | None,
+    beam: str | None,
+    beam_width: Mm | None,
+    beam_depth: Mm | None,
+    beam_wall: Mm | None,
+    beam_corner_radius: Mm | None,
+    beam_to_pivots: bool | None,
+    plate_width: Mm | None,
+    plate_height: Mm | None,
+    plate_thickness: Mm | None,
+    spindle_from_top: Mm | None,
+    spindle_from_front: Mm | None,
+    bore: Mm | None,
+) -> Build:
+    """The plate with its beam, as sections are cut from it.
+
+    >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
+    'plate 130 x 10 mm alone'
+    """
+    _, form = answered("the upright's metal and beam are not entered, so it was not judged", "upright",
+                       material=upright_material, beam=beam)  # fmt: skip
+    sizes = {"width": plate_width, "height": plate_height, "thickness": plate_thickness, "bore": bore,
+             "spindle_from_top": spindle_from_top, "spindle_from_front": spindle_from_front}  # fmt: skip
+    missing = [f"plate.{key}" for key, size in sizes.items() if size is None]
+    needed = {"none": {}, "tube": {"beam_width": beam_width, "beam_wall": beam_wall}}.get(
+        form, {"beam_width": beam_width, "beam_depth": beam_depth, "beam_wall": beam_wall}
+    )
+    missing += [f"upright.{key}" for key, size in needed.items() if size is None]
+    if missing:
+        raise Waits(*missing)
+    width, height, thickness, hole, top, front = (size or 0.0 for size in sizes.values())
+    wide, deep, wall = beam_width or 0.0, beam_depth or 0.0, beam_wall or 0.0
+    radius = 2 * wall if beam_corner_radius is None else beam_corner_radius
+    alike = 2 * min(front, width - front)
+    return Build(alike, thickness, hole, top, height - top, form, wide, deep, wall, radius, bool(beam_to_pivots))
+
+
+Acting = list[tuple[Vector, Vector]]
+"""Forces, N, each behind the point it acts at, mm."""
+
+
+def _beyond(case: CaseLoads, places: Places, above: float, up: bool, arm_root: float | None) -> Acting:
+    """What acts on the upright beyond a level: the pivot, and the tie rod where the steering arm's root is beyond too."""
+    if arm_root is None:
+        raise Waits("upright.steering_arm_root_above")
+    pivot = (places.upper_pivot, case.upper_pivot) if up else (places.lower_pivot, case.lower_pivot)
+    rod_beyond = arm_root > above if up else arm_root <= above
+    return [pivot, (places.tie_rod, case.tie_rod)] if rod_beyond else [pivot]
+
+
+def _cut_stress(section: Section, places: Places, above: float, acting: Acting) -> float:
+    """The stress of a level section, MPa, from what acts beyond it."""
+    level = (0.0, places.mount_face[1] - section.centroid, places.mount_face[2] + above)
+    return section_stress(section, level_cut(level, acting))
+
+
+def _cut_factors(
+    section: Section, loads: CornerLoads, above: float, arm_root: float | None, strength: float, limit: str
+) -> list[tuple[float, str, str]]:
+    """Every case's factor at one level, from what acts beyond it, away from the hub."""
+    factors = []
+    for case in loads.cases:
+        acting = _beyond(case, loads.places, above, above > 0, arm_root)
+        factors.append((factor_of(strength, _cut_stress(section, loads.places, above, acting)), case.case, limit))
+    return factors
+
+
+def _bolt_forces(case: CaseLoads, places: Places, bolts: Sequence[tuple[float, float]]) -> Acting:
+    """How the hub bolts share what the hub hands on; brake torque left out."""
+    face = places.mount_face
+    about_x, _, about_z = moment_at(case, places, face)
+    along, across, up = case.hub_force
+    pulls = group_pulls(bolts, across, -about_x, about_z)
+    return [
+        ((face[0] + x, face[1], face[2] + z), (along / len(bolts), pull, up / len(bolts)))
+        for (x, z), pull in zip(bolts, pulls, strict=True)
+    ]
+
+
+@value("upright", formula="yield / von Mises stress of the section just above the hub, worst case", source=MISES)
+def upright_above_hub_safety(
+    upright_build: Build,
+    upright_yield: MPa,
+    section_above: Mm | None,
+    steering_arm_root_above: Mm | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on yield of the upright just above the hub. The caliper bracket is taken to join between the two sections.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
+    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
+    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
+    >>> float(upright_above_hub_safety(plate, 250.0, 60.0, -50.0, loads))
+    2.5
+    """
+    if section_above is None:
+        raise Waits("upright.section_above")
+    section, root = upright_build.section(section_above), steering_arm_root_above
+    return worst(_cut_factors(section, part_loads, section_above, root, upright_yield, "yield just above the hub"))
+
+
+@value("upright", formula="yield / von Mises stress of the section just below the hub, worst case", source=MISES)
+def upright_below_hub_safety(
+    upright_build: Build,
+    upright_yield: MPa,
+    section_below: Mm | None,
+    steering_arm_root_above: Mm | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on yield of the upright just below the hub.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
+    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
+    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
+    >>> float(upright_below_hub_safety(plate, 250.0, 60.0, -50.0, loads))
+    2.5
+    """
+    if section_below is None:
+        raise Waits("upright.section_below")
+    section, root = upright_build.section(-section_below), steering_arm_root_above
+    return worst(_cut_factors(section, part_loads, -section_below, root, upright_yield, "yield just below the hub"))
+
+
+def _end(
+    build: Build, loads: CornerLoads, reach: float | None, arm_root: float | None, name: str, strength: float
+) -> Margin:
+    spindle = loads.places.mount_face[2]
+    pivot = (loads.places.upper_pivot if name == "upper" else loads.places.lower_pivot)[2] - spindle
+    inward = -1 if name == "upper" else 1
+    above = pivot + inward * (reach or 0.0)
+    if above * inward >= 0:
+        raise NotForThisBuild(f"the {name} pivot is beside the hub, so there is no end of the upright to judge")
+    if not -build.bottom <= above <= build.top:
+        raise NotForThisBuild(
+            f"the plate ends short of the {name} pivot; what bridges the rest is not drawn here, and was not judged"
+        )
+    section = build.section(above, beam=build.to_pivots)
+    return worst(_cut_factors(section, loads, above, arm_root, strength, f"yield at the {name} pivot"))
+
+
+@value("upright", formula="yield / von Mises stress of the plate where the upper pivot's housing ends", source=MISES)
+def upright_upper_end_safety(
+    upright_build: Build,
+    upright_yield: MPa,
+    upper_radius: Mm | None,
+    steering_arm_root_above: Mm | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on yield of the upright at its upper pivot; the bracket that carries the joint itself is not in it.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
+    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
+    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
+    >>> float(upright_upper_end_safety(plate, 250.0, 20.0, -50.0, loads))
+    2.5
+    """
+    return _end(upright_build, part_loads, upper_radius, steering_arm_root_above, "upper", upright_yield)
+
+
+@value("upright", formula="yield / von Mises stress of the plate where the lower pivot's housing ends", source=MISES)
+def upright_lower_end_safety(
+    upright_build: Build,
+    upright_yield: MPa,
+    lower_radius: Mm | None,
+    steering_arm_root_above: Mm | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on yield of the upright at its lower pivot; the bracket that carries the joint itself is not in it.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
+    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
+    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
+    >>> float(upright_lower_end_safety(plate, 250.0, 20.0, -50.0, loads))
+    2.5
+    """
+    return _end(upright_build, part_loads, lower_radius, steering_arm_root_above, "lower", upright_yield)
+
+
+@value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
+       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
+def plate_safety(
+    upright_build: Build,
+    upright_yield: MPa,
+    mount_bolts: int,
+    mount_width: Mm | None,
+    mount_height: Mm | None,
+    hole_diameter: Mm | None,
+    steering_arm_root_above: Mm | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on yield of the plate between the four hub bolts: a simple model.
+
+    Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
+    half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate overhanging
+    at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the hub's flange,
+    stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the sides in a
+    plate without a beam.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
+    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
+    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
+    >>> float(plate_safety(plate, 250.0, 4, 60.0, 80.0, 10.0, -50.0, loads))
+    2.0
+    """
+    if mount_bolts != 4:
+        raise NotForThisBuild("the plate between the hub bolts is judged for four bolts only")
+    asked = {"hub.mount_width": mount_width, "hub.mount_height": mount_height, "plate.hole_diameter": hole_diameter}
+    if mount_width is None or mount_height is None or hole_diameter is None:
+        raise Waits(*(name for name, answer in asked.items() if answer is None))
+    build, places = upright_build, part_loads.places
+    factors: list[tuple[float, str, str]] = []
+    for row, name in ((mount_height / 2, "upper"), (-mount_height / 2, "lower")):
+        section = build.section(row, hole=hole_diameter, spacing=mount_width)
+        limit = f"yield at the {name} hub bolts"
+        factors += _cut_factors(section, part_loads, row, steering_arm_root_above, upright_yield, limit)
+    bolts, section = hub_bolt_places(mount_width, mount_height), build.section(0.0)
+    held = 0.0 if build.beam == "tube" else build.beam_width / 2
+    overhang = mount_width / 2 - held
+    for case in part_loads.cases:
+        shares = _bolt_forces(case, places, bolts)
+        for up in (True, False):
+            acting = _beyond(case, places, 0.0, up, steering_arm_root_above)
+            acting += [share for share, (_, z) in zip(shares, bolts, strict=True) if (z > 0) == up]
+            stress = _cut_stress(section, places, 0.0, acting)
+            factors.append((factor_of(upright_yield, stress), case.case, "yield beside the centre bore"))
+        if build.beam != "none" and overhang > 0:
+            pulls = [force[1] for _, force in shares]  # reversed, each stands beside the other bolt of its own side
+            stress = max(
+                overhung_plate_stress(pull, other, mount_height, overhang, build.thickness, build.bore / 2 > held)
+                for pull, other in zip(pulls, reversed(pulls), strict=True)
+            )
+            factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
+    return worst(factors)

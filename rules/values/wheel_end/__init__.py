@@ -1,0 +1,1 @@
+"""The working of tyre, wheel, rotor, caliper, hub, plate and the pivots beside them."""

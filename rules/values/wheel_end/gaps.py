@@ -1,0 +1,226 @@
+"""Room between parts that turn and parts that do not. Negative: they hit."""
+
+from math import hypot, inf
+
+from rules.graph.declare import value
+from rules.graph.results import NotForThisBuild, Waits
+from rules.measure.units import Mm
+from rules.motion.solids import Ring
+from rules.motion.sweep import Sweep
+from rules.values.steering.rub import rim_solid
+
+PLAIN = "geometry of simple solid shapes"
+
+
+@value("gaps", formula="barrel inside diameter / 2 - rotor diameter / 2 - reach beyond the rotor edge", source=PLAIN)
+def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_above_rotor: Mm) -> Mm:
+    """Between the caliper's highest point and the inside of the barrel, mm.
+
+    >>> caliper_barrel_gap(361.0, 285.0, 22.0)
+    16.0
+    """
+    return barrel_inside_diameter / 2 - rotor_diameter / 2 - reach_above_rotor
+
+
+@value("gaps", formula="spoke room + wheel face to rotor middle - outboard reach", source=PLAIN)
+def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> Mm:
+    """Between the caliper's outermost face and the back of the spokes, mm.
+
+    >>> caliper_spoke_gap(5.0, 50.0, 45.0)
+    10.0
+    """
+    return spoke_room + face_to_rotor - outboard_reach
+
+
+def _in_barrel(pivot_offset: Mm, overall_width: Mm) -> None:
+    if pivot_offset <= -overall_width / 2:
+        raise NotForThisBuild("the pivot's centre sits inboard of the wheel's inner lip")
+
+
+def _barrel_gap(barrel: Mm, ahead: Mm, below_or_above: Mm, housing: Mm) -> float:
+    return barrel / 2 - hypot(ahead, below_or_above) - housing
+
+
+@value(
+    "gaps",
+    formula="barrel inside diameter / 2 - distance of the lower pivot from the spindle's line - lower housing reach",
+    source=PLAIN,
+)
+def lower_pivot_barrel_gap(
+    barrel_inside_diameter: Mm,
+    wheel_overall_width: Mm,
+    lower_pivot_offset: Mm,
+    lower_pivot_ahead: Mm,
+    lower_below_spindle: Mm,
+    lower_radius: Mm | None,
+) -> Mm:
+    """Between the lower pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
+
+    >>> lower_pivot_barrel_gap(361.0, 240.0, -80.0, 30.0, 40.0, 25.0)
+    105.5
+    """
+    _in_barrel(lower_pivot_offset, wheel_overall_width)
+    if lower_radius is None:
+        raise Waits("pivots.lower_radius")
+    return _barrel_gap(barrel_inside_diameter, lower_pivot_ahead, lower_below_spindle, lower_radius)
+
+
+@value(
+    "gaps",
+    formula="barrel inside diameter / 2 - distance of the upper pivot from the spindle's line - upper housing reach",
+    source=PLAIN,
+)
+def upper_pivot_barrel_gap(
+    barrel_inside_diameter: Mm,
+    wheel_overall_width: Mm,
+    upper_pivot_offset: Mm,
+    upper_pivot_ahead: Mm,
+    upper_above_spindle: Mm,
+    upper_radius: Mm | None,
+) -> Mm:
+    """Between the upper pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
+
+    >>> upper_pivot_barrel_gap(361.0, 240.0, -80.0, -30.0, 40.0, 25.0)
+    105.5
+    """
+    _in_barrel(upper_pivot_offset, wheel_overall_width)
+    if upper_radius is None:
+        raise Waits("pivots.upper_radius")
+    return _barrel_gap(barrel_inside_diameter, upper_pivot_ahead, upper_above_spindle, upper_radius)
+
+
+@value(
+    "gaps",
+    formula="rotor plane offset - rotor working thickness / 2 - lower pivot offset - lower housing reach",
+    source=PLAIN,
+)
+def lower_pivot_rotor_gap(
+    rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
+    rotor_diameter: Mm,
+    lower_pivot_offset: Mm,
+    lower_pivot_ahead: Mm,
+    lower_below_spindle: Mm,
+    lower_radius: Mm | None,
+) -> Mm:
+    """Between the rotor's inboard face and the lower pivot's housing, mm, when the housing reaches over the rotor.
+
+    >>> lower_pivot_rotor_gap(-40.0, 20.0, 285.0, -85.0, 0.0, 120.0, 25.0)
+    10.0
+    """
+    if lower_radius is None:
+        raise Waits("pivots.lower_radius")
+    if hypot(lower_pivot_ahead, lower_below_spindle) - lower_radius >= rotor_diameter / 2:
+        raise NotForThisBuild("the lower pivot's housing sits beyond the rotor's edge")
+    return rotor_plane_offset - rotor_working_thickness / 2 - lower_pivot_offset - lower_radius
+
+
+SPINDLE = (0.0, 1.0, 0.0)
+"""Direction of the spindle, wheel straight: what follows turns with the upright, so one place stands for all."""
+
+
+@value("tie-rod end", formula="as entered", source="none")
+def tie_rod_end_radius(tie_rod_end_reach: Mm | None) -> Mm:
+    """Radius of the ball that holds the outer tie-rod joint's housing, mm. Does not apply until its reach is entered.
+
+    >>> tie_rod_end_radius(20.0)
+    20.0
+    """
+    if tie_rod_end_reach is None:
+        raise NotForThisBuild("the reach of the tie-rod end's housing is not entered under steering")
+    return tie_rod_end_reach
+
+
+@value(
+    "tie-rod end",
+    formula="distance of the tie-rod end from the rotor as a plain disc, working thickness thick - housing reach",
+    source=PLAIN,
+)
+def tie_rod_end_rotor_gap(
+    tie_rod_end_radius: Mm,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_above: Mm,
+    rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
+    rotor_diameter: Mm,
+) -> Mm:
+    """Between the rotor and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
+
+    Rotor 280 x 20, its inboard face 50 inboard; joint 120 behind the spindle and 80 inboard, ball of 20: 80 - 50 - 20.
+
+    >>> tie_rod_end_rotor_gap(20.0, -120.0, -80.0, 0.0, -40.0, 20.0, 280.0)
+    10.0
+    """
+    disc = Ring(
+        -inf, rotor_diameter / 2, rotor_working_thickness, rotor_working_thickness
+    )  # hat and hub fill its middle
+    joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
+    return disc.from_point((0.0, rotor_plane_offset, 0.0), SPINDLE, joint) - tie_rod_end_radius
+
+
+@value("tie-rod end", formula="distance of the tie-rod end from the rim - housing reach", source=PLAIN)
+def tie_rod_end_wheel_gap(
+    tie_rod_end_radius: Mm,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_above: Mm,
+    barrel_inside_diameter: Mm,
+    wheel_diameter: Mm,
+    wheel_overall_width: Mm,
+) -> Mm:
+    """Between the rim and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
+
+    Joint in the barrel of 360, 120 behind and 90 below the spindle, so 150 from it, ball of 20: 180 - 150 - 20.
+
+    >>> tie_rod_end_wheel_gap(20.0, -120.0, -60.0, -90.0, 360.0, 381.0, 240.0)
+    10.0
+    """
+    rim = rim_solid(
+        Sweep(()), barrel_inside_diameter, wheel_diameter, wheel_overall_width
+    )  # where it moves is no matter
+    joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
+    return rim.from_point((0.0, 0.0, 0.0), SPINDLE, joint) - tie_rod_end_radius
+
+
+def _plate_gap(which: str, beyond: float, from_face: float, thickness: float | None, housing: float | None) -> float:
+    """Between the back of the plate and a pivot's housing; beyond: how far the plate's edge stands past the pivot."""
+    if thickness is None or housing is None:
+        raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
+    if from_face <= 0:
+        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+    if beyond + housing <= 0:
+        raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
+    return from_face - thickness - housing
+
+
+@value("plate", formula="lower pivot from the mounting face - plate thickness - lower housing reach", source=PLAIN)
+def lower_pivot_plate_gap(
+    plate_beyond_lower_pivot: Mm,
+    lower_pivot_from_mount_face: Mm,
+    plate_thickness: Mm | None,
+    lower_radius: Mm | None,
+) -> Mm:
+    """Between the plate's back and the lower pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
+
+    The housing counts as a ball, the plate as wide enough to stand in front of all of it.
+
+    >>> lower_pivot_plate_gap(20.0, 45.0, 12.0, 25.0)
+    8.0
+    """
+    return _plate_gap("lower", plate_beyond_lower_pivot, lower_pivot_from_mount_face, plate_thickness, lower_radius)
+
+
+@value("plate", formula="upper pivot from the mounting face - plate thickness - upper housing reach", source=PLAIN)
+def upper_pivot_plate_gap(
+    plate_beyond_upper_pivot: Mm,
+    upper_pivot_from_mount_face: Mm,
+    plate_thickness: Mm | None,
+    upper_radius: Mm | None,
+) -> Mm:
+    """Between the plate's back and the upper pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
+
+    >>> upper_pivot_plate_gap(20.0, 45.0, 12.0, 25.0)
+    8.0
+    """
+    return _plate_gap("upper", plate_beyond_upper_pivot, upper_pivot_from_mount_face, plate_thickness, upper_radius)

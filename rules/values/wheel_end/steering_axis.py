@@ -1,0 +1,100 @@
+"""The steering axis: where it passes the spindle, where it meets the ground, how it leans."""
+
+from math import acos, hypot, tan
+
+from rules.graph.declare import value
+from rules.measure.units import Mm, Rad
+
+GEOMETRY = "geometry, ISO 8855 sense; definitions as in SAE vehicle dynamics terminology (SAE 850219)"
+
+
+@value("steering axis", formula="ground offset + wheel centre height x tan(inclination)", source=GEOMETRY)
+def hub_height_offset(ground_offset: Mm, wheel_centre_height: Mm, inclination: Rad) -> Mm:
+    """Distance from the steering axis to the tyre centre plane at spindle height, mm, axis inboard positive.
+
+    >>> from math import radians
+    >>> round(hub_height_offset(25.4, 431.8, radians(10)) / 25.4, 4)
+    3.9976
+    """
+    return ground_offset + wheel_centre_height * tan(inclination)
+
+
+def _ground_offset_on(
+    hub_height_offset: Mm, wheel_centre_height: Mm, inclination: Rad, diameter: Mm, design: Mm
+) -> float:
+    """Ground offset on another tyre, which sags in the same proportion as the design tyre."""
+    return hub_height_offset - wheel_centre_height * diameter / design * tan(inclination)
+
+
+@value(
+    "steering axis",
+    formula="hub height offset - (wheel centre height x smallest / design tyre diameter) x tan(inclination)",
+    source=GEOMETRY,
+)
+def ground_offset_smallest_tyre(
+    hub_height_offset: Mm,
+    wheel_centre_height: Mm,
+    inclination: Rad,
+    smallest_tyre_diameter: Mm,
+    design_tyre_diameter: Mm,
+) -> Mm:
+    """Ground offset with the smallest tyre fitted, mm, inboard positive.
+
+    >>> from math import radians
+    >>> round(ground_offset_smallest_tyre(3.99756 * 25.4, 431.8, radians(10), 838.2, 863.6) / 25.4, 4)
+    1.0882
+    """
+    return _ground_offset_on(
+        hub_height_offset, wheel_centre_height, inclination, smallest_tyre_diameter, design_tyre_diameter
+    )
+
+
+@value(
+    "steering axis",
+    formula="hub height offset - (wheel centre height x largest / design tyre diameter) x tan(inclination)",
+    source=GEOMETRY,
+)
+def ground_offset_largest_tyre(
+    hub_height_offset: Mm,
+    wheel_centre_height: Mm,
+    inclination: Rad,
+    largest_tyre_diameter: Mm,
+    design_tyre_diameter: Mm,
+) -> Mm:
+    """Ground offset with the largest tyre fitted, mm, inboard positive.
+
+    >>> from math import radians
+    >>> round(ground_offset_largest_tyre(3.99756 * 25.4, 431.8, radians(10), 889.0, 863.6) / 25.4, 4)
+    0.9118
+    """
+    return _ground_offset_on(
+        hub_height_offset, wheel_centre_height, inclination, largest_tyre_diameter, design_tyre_diameter
+    )
+
+
+@value(
+    "steering axis", formula="angle whose tangent is the diagonal of tan(inclination) and tan(castor)", source=GEOMETRY
+)
+def axis_tilt(inclination: Rad, castor: Rad) -> Rad:
+    """True angle of the axis from vertical, radians; not the root of the squares of the two angles.
+
+    >>> from math import degrees, radians
+    >>> round(degrees(axis_tilt(radians(10), radians(5))), 5)
+    11.13566
+    """
+    return acos(1 / hypot(1, tan(inclination), tan(castor)))
+
+
+@value(
+    "steering axis",
+    formula="wheel centre height x tan(castor) + axis ahead of the spindle (0 if not entered)",
+    source=GEOMETRY,
+)
+def mechanical_trail(wheel_centre_height: Mm, castor: Rad, axis_ahead: Mm | None) -> Mm:
+    """How far ahead of the tyre contact the axis meets the ground, mm; positive trails.
+
+    >>> from math import radians
+    >>> round(mechanical_trail(400.0, radians(5), 0.0), 4)
+    34.9955
+    """
+    return wheel_centre_height * tan(castor) + (axis_ahead or 0.0)

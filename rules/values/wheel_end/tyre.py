@@ -1,0 +1,120 @@
+"""Tyre sizes, load, and the height of the spindle they give."""
+
+from rules.graph.declare import value
+from rules.graph.results import Waits
+from rules.measure.marks import TyreMark
+from rules.measure.units import Kg, MetrePerSecond, Mm
+from rules.tables.load_index import LOAD_CAPACITY
+from rules.tables.speed_symbol import HIGHEST_SPEED
+
+MARK_RULE = "ISO 4000-1 and UN Regulation 30 design rule for metric marks; flotation marks state the diameter in inches"
+
+
+@value("tyre", formula="diameter that the smallest tyre's size mark states", source=MARK_RULE)
+def smallest_tyre_diameter(smallest: TyreMark) -> Mm:
+    """Nominal outside diameter of the smallest tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
+
+    >>> from rules.measure.marks import read_tyre_mark
+    >>> round(smallest_tyre_diameter(read_tyre_mark("LT235/85R16")), 1)
+    805.9
+    """
+    return smallest.diameter
+
+
+@value("tyre", formula="diameter that the largest tyre's size mark states", source=MARK_RULE)
+def largest_tyre_diameter(largest: TyreMark) -> Mm:
+    """Nominal outside diameter of the largest tyre, mm.
+
+    >>> from rules.measure.marks import read_tyre_mark
+    >>> round(largest_tyre_diameter(read_tyre_mark("35x12.50R15LT")), 1)
+    889.0
+    """
+    return largest.diameter
+
+
+@value(
+    "tyre",
+    formula="design diameter as entered, else (smallest + largest tyre diameter) / 2",
+    source="common practice, no source: draw for the middle of the tyres that will be run",
+)
+def design_tyre_diameter(
+    design_diameter: Mm | None, smallest_tyre_diameter: Mm | None, largest_tyre_diameter: Mm | None
+) -> Mm:
+    """Outside diameter of the tyre the layout is drawn for, mm.
+
+    >>> round(design_tyre_diameter(None, 838.2, 889.0) / 25.4, 9)
+    34.0
+    """
+    if design_diameter is not None:
+        return design_diameter
+    if smallest_tyre_diameter is None or largest_tyre_diameter is None:
+        missing = {"tyre.smallest": smallest_tyre_diameter, "tyre.largest": largest_tyre_diameter}
+        raise Waits(*[name for name, diameter in missing.items() if diameter is None])
+    return (smallest_tyre_diameter + largest_tyre_diameter) / 2
+
+
+@value("tyre", formula="section width that the largest tyre's size mark states", source=MARK_RULE)
+def tyre_section_width(largest: TyreMark) -> Mm:
+    """Nominal section width of the largest tyre, mm. It grows about 5 mm with each 1/2 in of rim width.
+
+    >>> from rules.measure.marks import read_tyre_mark
+    >>> tyre_section_width(read_tyre_mark("33x12.50R15LT"))
+    317.5
+    """
+    return largest.section_width
+
+
+@value(
+    "tyre",
+    formula="load capacity as entered, else the smaller of what the load indices in the two size marks stand for",
+    source="load index table of UN Regulations 30 and 54, as printed in the French decree of 24 October 1994, annex II",
+)
+def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, largest: TyreMark | None) -> Kg:
+    """Load one tyre may carry, kg. Where only one mark carries an index, that one is used and the check says so.
+
+    >>> from rules.measure.marks import read_tyre_mark
+    >>> tyre_load_capacity(None, read_tyre_mark("33x12.50R15LT 108Q"), read_tyre_mark("35x12.50R15LT 113Q"))
+    1000.0
+    """
+    if load_capacity is not None:
+        return load_capacity
+    marked = {mark.load_index for mark in (smallest, largest) if mark is not None and mark.load_index is not None}
+    if not marked or not marked <= LOAD_CAPACITY.keys():
+        raise Waits("tyre.load_capacity")
+    return float(min(LOAD_CAPACITY[index] for index in marked))
+
+
+@value(
+    "tyre",
+    formula="speed that the speed symbol as entered stands for, else the lower of those in the two size marks",
+    source="speed symbols of UN Regulations 30 and 54, as printed in the French decree of 24 October 1994, annex I",
+)
+def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, largest: TyreMark | None) -> MetrePerSecond:
+    """Highest speed the tyres are marked for, m/s.
+
+    >>> round(tyre_highest_speed("Q", None, None) * 3.6, 6)
+    160.0
+    """
+    marked = {mark.speed_symbol for mark in (smallest, largest) if mark is not None and mark.speed_symbol is not None}
+    symbols = {speed_symbol} if speed_symbol else marked
+    if not symbols or not symbols <= HIGHEST_SPEED.keys():
+        raise Waits("tyre.speed_symbol")
+    return min(HIGHEST_SPEED[symbol] for symbol in symbols) / 3.6
+
+
+@value(
+    "tyre",
+    formula="loaded radius as entered, else design tyre diameter / 2",
+    source="common practice, no source: half the diameter is the usual assumption for a paper layout",
+)
+def wheel_centre_height(loaded_radius: Mm | None, design_tyre_diameter: Mm | None) -> Mm:
+    """Height of the spindle above the ground with the design tyre, mm.
+
+    >>> wheel_centre_height(None, 863.6)
+    431.8
+    """
+    if loaded_radius is not None:
+        return loaded_radius
+    if design_tyre_diameter is None:
+        raise Waits("design_tyre_diameter")
+    return design_tyre_diameter / 2

@@ -1,0 +1,100 @@
+"""Slips of the tape and swapped entries among the pivots: each is one stop in words, and nothing that moves is judged.
+
+Half the track is 800 mm. Outer pivots from the tyre plane: lower 73.48992, upper 118.39852 mm inboard; so from the centre
+line 726.51 and 681.60. The tie rod's outer end: hub face 4 mm outboard, end 144 mm inboard of it: 660 from the centre line.
+"""
+
+from collections.abc import Callable
+
+import pytest
+
+from rules.judging.judge import Finding, Judged
+
+JudgedWith = Callable[..., Judged]
+FindingOf = Callable[..., Finding]
+Moving = dict[str, object]
+
+# what is changed; verdict; words
+ARMS = [
+    ({}, "good", "in order"),
+    ({"arms.lower_rear_ahead": "160 mm"}, "good", "in order"),  # 170 - 160 = 10 mm
+    ({"arms.lower_rear_ahead": "160.1 mm"}, "stop", "The lower arm's front pivot is not ahead of its rear one"),
+    ({"arms.upper_front_ahead": "-150 mm", "arms.upper_rear_ahead": "120 mm"}, "stop", "The upper arm's front pivot"),
+    ({"arms.lower_front_from_centre": "706.5 mm"}, "good", "in order"),  # 726.51 - 20 = 706.51
+    ({"arms.lower_front_from_centre": "706.6 mm"}, "stop", "The lower arm's inner pivots do not lie inboard"),
+    ({"arms.upper_rear_from_centre": "661.7 mm"}, "stop", "The upper arm's inner pivots do not lie inboard"),
+    ({"arms.upper_front_height": "285.1 mm", "arms.upper_rear_height": "285.1 mm"}, "good", "in order"),
+    ({"arms.upper_front_height": "285 mm"}, "stop", "do not lie above the lower arm's"),
+]
+
+
+@pytest.mark.parametrize(("changes", "verdict", "words"), ARMS)
+def test_arm_pivots(finding: FindingOf, moving: Moving, changes: Moving, verdict: str, words: str) -> None:
+    found = finding("arm-pivots-placed", {**moving, **changes})
+    assert found.verdict == verdict and words in found.text
+
+
+def test_what_is_entered_so_far_is_judged_before_the_rest(finding: FindingOf) -> None:
+    found = finding("arm-pivots-placed", {"arms.lower_front_from_centre": "800 mm"})
+    assert found.verdict == "stop" and "lower arm's inner pivots" in found.text
+
+
+@pytest.mark.parametrize("changes", [changes for changes, verdict, _ in ARMS if verdict == "stop"])
+def test_after_a_slip_one_check_of_the_arms_stops_and_the_rest_wait_for_it_to_be_put_right(
+    judged: JudgedWith, moving: Moving, changes: Moving
+) -> None:
+    findings = judged({**moving, **changes}).findings
+    stops = [finding.check for finding in findings if finding.verdict == "stop"]
+    assert stops == ["arm-pivots-placed"]
+    assert not [finding.text for finding in findings if "fault in the program" in finding.change]
+    rub = next(finding for finding in findings if finding.check == "tyre-clears-lower-arm")
+    assert rub.verdict == "not for this build" and "put" in rub.text
+
+
+# what is changed; verdict; words
+ROD = [
+    ({}, "good", "in order"),
+    ({"steering.inner_from_centre": "659.9 mm"}, "good", "in order"),
+    ({"steering.inner_from_centre": "660 mm"}, "stop", "660 mm"),
+    # The axis at the end's height: 4.2042 ahead, 88.4778 inboard; arm hypot(130.2042, 51.5222) = 140.027 mm.
+    ({"steering.copied_length": "142 mm"}, "good", "in order"),
+    ({"steering.copied_length": "142.1 mm"}, "watch", "an arm of 142.1 mm"),
+    ({"steering.copied_length": "138 mm"}, "watch", "an arm of 138 mm"),
+]
+
+
+@pytest.mark.parametrize(("changes", "verdict", "words"), ROD)
+def test_tie_rod_ends(finding: FindingOf, moving: Moving, changes: Moving, verdict: str, words: str) -> None:
+    found = finding("tie-rod-placed", {**moving, **changes})
+    assert found.verdict == verdict and words in found.text
+
+
+def test_a_tie_rod_that_points_outboard_is_one_stop(judged: JudgedWith, moving: Moving) -> None:
+    findings = judged({**moving, "steering.inner_from_centre": "700 mm"}).findings
+    assert [finding.check for finding in findings if finding.verdict == "stop"] == ["tie-rod-placed"]
+
+
+# One answer on a page that needs steering or travel asks for them: nothing is passed over.
+@pytest.mark.parametrize(
+    ("entry", "check", "field"),
+    [
+        ({"steering.rack_travel": "80 mm"}, "steering-sense", "steering.linkage"),
+        ({"steering.stop_angle": "30 deg"}, "lock-reached", "steering.linkage"),
+        ({"arms.bump_travel": "100 mm"}, "camber-change", "arms.lower_front_from_centre"),
+        ({"spring.shock_shortest": "360 mm"}, "travel-reached", "arms.lower_front_from_centre"),
+        ({"joint_angles.upper_allowed": "20 deg"}, "steering-sense", "steering.linkage"),
+    ],
+)
+def test_one_answer_makes_the_rest_wait(finding: FindingOf, entry: Moving, check: str, field: str) -> None:
+    found = finding(check, entry)
+    assert found.verdict == "waiting" and field in found.waits_for
+
+
+def test_the_tie_rods_outer_end_alone_asks_for_no_steering(judged: JudgedWith, moving: Moving) -> None:
+    ends = {name: entry for name, entry in moving.items() if name.startswith("steering.tie_rod")}
+    assert judged(ends).verdict == "good"
+
+
+@pytest.mark.parametrize("missing", ["steering.tie_rod_ahead", "steering.tie_rod_inboard", "steering.tie_rod_above"])
+def test_the_ends_order_waits_for_the_outer_end(finding: FindingOf, moving: Moving, missing: str) -> None:
+    assert missing in finding("tie-rod-placed", {**moving, missing: None}).waits_for

@@ -1,0 +1,246 @@
+"""The checks of plate and bracket: inside, exactly on and just outside each limit, by hand on round figures.
+
+The plate is 200 x 300 mm, the spindle 150 below its top and 100 behind its front, so half way both ways. Hub bolts are
+12 mm on 80 x 90 mm: their centres stand 40 fore and aft and 45 up and down of the spindle, 60 mm from the nearest edge.
+"""
+
+from collections.abc import Callable
+
+import pytest
+
+from rules.checks.wheel_end.cut import SMALLEST_HOLE
+from rules.judging.judge import Finding, Judged
+
+FindingWith = Callable[[str, dict[str, object]], Finding]
+JudgedWith = Callable[[dict[str, object]], Judged]
+
+PLATE: dict[str, object] = {
+    "process": "laser", "thickness": "10 mm", "width": "200 mm", "height": "300 mm", "corner_radius": "20 mm",
+    "spindle_from_top": "150 mm", "spindle_from_front": "100 mm", "bore": "70 mm", "hole_diameter": "12.5 mm",
+    "bracket_thickness": "8 mm", "bracket_width": "180 mm", "bracket_height": "80 mm", "bracket_hole_diameter": "12 mm",
+    "bracket_hole_spacing": "120 mm", "bracket_hole_from_edge": "26 mm",
+}  # fmt: skip
+HUB: dict[str, object] = {"hub.mount_width": "80 mm", "hub.mount_height": "90 mm"}
+CHECKS = (
+    "corner-radius-fits", "hole-edge-distance", "hole-spacing", "bore-edge-metal", "hole-not-too-small",
+    "hub-bolt-fits-hole", "plate-reaches-pivots", "bracket-hole-edge-distance", "bracket-hole-not-too-small",
+)  # fmt: skip
+
+
+def sheet(**changed: object) -> dict[str, object]:
+    """Changes to the base sheet: the plate above with some of its entries changed; None takes one out."""
+    plate = {key: entry for key, entry in {**PLATE, **changed}.items() if entry is not None}
+    return {**HUB, "plate": plate}
+
+
+def test_on_the_plate_of_the_heading_every_check_is_good(finding: FindingWith) -> None:
+    assert {name: finding(name, sheet()).verdict for name in CHECKS} == dict.fromkeys(CHECKS, "good")
+
+
+def test_an_untouched_plate_changes_nothing_of_the_core_sheet(judged: JudgedWith) -> None:
+    result = judged({})
+    assert result.verdict == "good"
+    found = {found.check: found for found in result.findings if found.step == "plate"}
+    assert set(found) == {*CHECKS, "lower-pivot-clears-plate", "upper-pivot-clears-plate"}
+    assert {one.verdict for one in found.values()} == {"not for this build"}
+    assert found["hole-edge-distance"].text == "The plate is not drawn yet."
+    assert found["bracket-hole-edge-distance"].text == "The bracket is not drawn yet."
+
+
+def test_room_behind_the_plate_by_hand(judged: JudgedWith) -> None:
+    # Pivots 73.4899197 and 118.3985161 inboard of the tyre's plane (by hand in test_values.py), mounting face 56: less 10 of
+    # plate and 22 of housing.
+    known = judged(sheet()).worked.known
+    assert known["lower_pivot_plate_gap"] == pytest.approx(-14.5100803)
+    assert known["upper_pivot_plate_gap"] == pytest.approx(30.3985161)
+
+
+def test_a_plate_revision_alone_is_no_plate(judged: JudgedWith) -> None:
+    result = judged({"plate": {"revision": "C", "metal": "4130", "process": "plasma"}})
+    assert {one.verdict for one in result.findings if one.step == "plate"} == {"not for this build"}
+
+
+@pytest.mark.parametrize(
+    ("check", "left_out", "waits_for"),
+    [
+        ("hole-edge-distance", "width", "plate.width"),
+        ("hole-edge-distance", "spindle_from_front", "plate.spindle_from_front"),
+        ("corner-radius-fits", "height", "plate.height"),
+        ("hole-spacing", "bore", "plate.bore"),
+        ("bore-edge-metal", "spindle_from_top", "plate.spindle_from_top"),
+        ("hole-not-too-small", "thickness", "plate.thickness"),
+        ("hole-not-too-small", "process", "plate.process"),
+        ("plate-reaches-pivots", "spindle_from_top", "plate.spindle_from_top"),
+        ("bracket-hole-edge-distance", "bracket_hole_from_edge", "plate.bracket_hole_from_edge"),
+        ("bracket-hole-edge-distance", "bracket_hole_diameter", "plate.bracket_hole_diameter"),
+        ("bracket-hole-not-too-small", "bracket_thickness", "plate.bracket_thickness"),
+        ("bracket-hole-not-too-small", "process", "plate.process"),
+    ],
+)
+def test_a_half_drawn_plate_waits_and_is_never_good(
+    finding: FindingWith, check: str, left_out: str, waits_for: str
+) -> None:
+    found = finding(check, sheet(**{left_out: None}))
+    assert found.verdict == "waiting"
+    assert found.waits_for == (waits_for,)
+
+
+@pytest.mark.parametrize("check", ["hole-edge-distance", "hole-spacing"])
+def test_checks_of_the_hub_bolts_wait_for_their_places(finding: FindingWith, check: str) -> None:
+    changes = sheet()
+    del changes["hub.mount_width"]
+    assert finding(check, changes).waits_for == ("hub.mount_width",)
+
+
+@pytest.mark.parametrize("check", ["hole-edge-distance", "hole-spacing"])
+def test_three_hub_bolts_cannot_be_placed_and_are_not_guessed(finding: FindingWith, check: str) -> None:
+    found = finding(check, {**sheet(), "hub.mount_bolts": 3})
+    assert found.verdict == "not for this build"
+    assert "four bolts" in found.text
+
+
+# The plate's bolts stand (width / 2 - 40) from front and rear. 12 mm bolts: least 18 (1.5 d), custom 24 (2 d).
+@pytest.mark.parametrize(
+    ("width", "from_front", "verdict"),
+    [
+        ("128.1 mm", "64.05 mm", "good"),
+        ("128 mm", "64 mm", "good"),  # 24.0 from the edge
+        ("127.9 mm", "63.95 mm", "watch"),
+        ("116 mm", "58 mm", "watch"),  # 18.0
+        ("115.9 mm", "57.95 mm", "stop"),
+        ("82 mm", "41 mm", "stop"),
+        ("78 mm", "39 mm", "stop"),  # the bolt's centre is off the plate
+    ],
+)
+def test_hub_bolts_from_the_edge(finding: FindingWith, width: str, from_front: str, verdict: str) -> None:
+    changes = sheet(width=width, spindle_from_front=from_front, corner_radius=None, bore="20 mm")
+    assert finding("hole-edge-distance", changes).verdict == verdict
+
+
+def test_a_published_row_counts_where_it_asks_for_more_than_two_diameters_never_less(finding: FindingWith) -> None:
+    # 1/2 in bolt: the table's least is 19.05 mm, custom 25.4 mm. 25.5 is good, 19.1 watch, 19.0 stop.
+    for width, verdict in ((131.0, "good"), (118.2, "watch"), (118.0, "stop")):
+        changes = sheet(width=f"{width} mm", spindle_from_front=f"{width / 2} mm", corner_radius=None)
+        assert finding("hole-edge-distance", {**changes, "hub.mount_bolt_thread": "1/2-13"}).verdict == verdict
+
+
+def test_a_rounded_corner_takes_metal_from_a_bolt_near_it(finding: FindingWith) -> None:
+    # 130 x 140 plate: bolts 25 from the sides, 25 from top and bottom. A 50 mm corner has its centre 15 x 20 from the
+    # spindle; the bolt stands 25 x 25 beyond that, 35.36 from it, so 14.64 from the arc.
+    square = sheet(width="130 mm", height="140 mm", spindle_from_top="70 mm", spindle_from_front="65 mm", bore="20 mm")
+    assert (
+        finding("hole-edge-distance", {**square, "plate": {**square["plate"], "corner_radius": "0 mm"}}).verdict
+        == "good"
+    )  # type: ignore[dict-item]
+    rounded = finding("hole-edge-distance", {**square, "plate": {**square["plate"], "corner_radius": "50 mm"}})  # type: ignore[dict-item]
+    assert rounded.verdict == "stop"
+    assert "14.64 mm" in rounded.text
+
+
+@pytest.mark.parametrize(
+    ("spacing", "verdict"),
+    [("36 mm", "good"), ("35.9 mm", "watch"), ("32 mm", "watch"), ("31.9 mm", "stop")],  # 3 d = 36, 2 2/3 d = 32
+)
+def test_hub_bolts_from_each_other(finding: FindingWith, spacing: str, verdict: str) -> None:
+    changes = sheet(bore="10 mm", hole_diameter="12 mm") | {"hub.mount_width": spacing, "hub.mount_height": "100 mm"}
+    assert finding("hole-spacing", changes).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("bore", "verdict"),
+    # Bolts on 60 x 80: 50 from the spindle. 50 - 12/2 - bore/2 = 12 when the bore is 64.
+    [("63.9 mm", "good"), ("64 mm", "good"), ("64.1 mm", "stop"), ("90 mm", "stop")],
+)
+def test_bore_from_the_hub_bolts(finding: FindingWith, bore: str, verdict: str) -> None:
+    changes = sheet(bore=bore, hole_diameter="12 mm") | {"hub.mount_width": "60 mm", "hub.mount_height": "80 mm"}
+    assert finding("hole-spacing", changes).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("bore", "verdict"),
+    # 100 from spindle to front and rear: 12 of metal beside a bore of 176.
+    [("176 mm", "good"), ("176.1 mm", "watch"), ("199.9 mm", "watch"), ("200 mm", "stop"), ("210 mm", "stop")],
+)
+def test_metal_beside_the_bore(finding: FindingWith, bore: str, verdict: str) -> None:
+    assert finding("bore-edge-metal", sheet(bore=bore)).verdict == verdict
+
+
+@pytest.mark.parametrize(("radius", "verdict"), [("100 mm", "good"), ("100.1 mm", "stop"), (None, "good")])
+def test_corners_have_room(finding: FindingWith, radius: str | None, verdict: str) -> None:
+    assert finding("corner-radius-fits", sheet(corner_radius=radius)).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("process", "hole", "verdict"),
+    [
+        ("plasma", "15.1 mm", "good"),
+        ("plasma", "15 mm", "good"),  # 1.5 x 10
+        ("plasma", "14.9 mm", "stop"),
+        ("laser", "10.1 mm", "good"),
+        ("laser", "10 mm", "good"),
+        ("laser", "9.9 mm", "stop"),
+        ("saw and drill", "5 mm", "good"),
+        ("water jet", "5 mm", "not for this build"),
+    ],
+)
+def test_holes_the_process_can_cut(finding: FindingWith, process: str, hole: str, verdict: str) -> None:
+    assert finding("hole-not-too-small", sheet(process=process, hole_diameter=hole)).verdict == verdict
+    bracket = finding(
+        "bracket-hole-not-too-small", sheet(process=process, bracket_thickness="10 mm", bracket_hole_diameter=hole)
+    )
+    assert bracket.verdict == verdict
+
+
+def test_a_small_bore_is_a_hole_as_well(finding: FindingWith) -> None:
+    assert finding("hole-not-too-small", sheet(process="plasma", hole_diameter="20 mm", bore="14 mm")).verdict == "stop"
+
+
+def test_plasma_says_to_drill_bolt_holes_and_the_published_factors_are_those_of_the_trade_pages(
+    finding: FindingWith,
+) -> None:
+    assert "drill or ream" in finding("hole-not-too-small", sheet(process="plasma", hole_diameter="16 mm")).text
+    assert SMALLEST_HOLE == {"plasma": 1.5, "laser": 1.0}
+
+
+@pytest.mark.parametrize(
+    ("hole", "verdict"),
+    [("11.9 mm", "stop"), ("12 mm", "good"), ("13 mm", "good"), ("13.1 mm", "watch")],
+)
+def test_hub_bolts_go_through(finding: FindingWith, hole: str, verdict: str) -> None:
+    assert finding("hub-bolt-fits-hole", sheet(hole_diameter=hole)).verdict == verdict
+
+
+def test_an_unknown_bolt_is_waited_for(finding: FindingWith) -> None:
+    found = finding("hub-bolt-fits-hole", {**sheet(), "hub.mount_bolt_thread": None})
+    assert found.waits_for == ("hub.mount_bolt_thread",)
+
+
+@pytest.mark.parametrize(
+    ("height", "from_top", "verdict", "says"),
+    # Lower pivot 125 below the spindle. Upper: 260 x 0.9795742542 - 125 = 129.6893 above it.
+    [
+        ("254.7 mm", "129.7 mm", "good", "reaches both"),
+        ("254.68 mm", "129.68 mm", "watch", "upper"),
+        ("254.69 mm", "129.7 mm", "watch", "lower"),
+    ],
+)
+def test_plate_against_the_pivots(finding: FindingWith, height: str, from_top: str, verdict: str, says: str) -> None:
+    found = finding("plate-reaches-pivots", sheet(height=height, spindle_from_top=from_top))
+    assert (found.verdict, says in found.text) == (verdict, True)
+
+
+@pytest.mark.parametrize(
+    ("from_edge", "verdict"), [("24 mm", "good"), ("23.9 mm", "watch"), ("18 mm", "watch"), ("17.9 mm", "stop")]
+)
+def test_caliper_bolts_from_the_edge(finding: FindingWith, from_edge: str, verdict: str) -> None:
+    assert finding("bracket-hole-edge-distance", sheet(bracket_hole_from_edge=from_edge)).verdict == verdict
+
+
+def test_caliper_bolts_too_far_apart_for_the_blank_are_off_it(finding: FindingWith) -> None:
+    found = finding("bracket-hole-edge-distance", sheet(bracket_hole_spacing="200 mm"))
+    assert found.verdict == "stop"
+    assert "off the piece" in found.text
+
+
+def test_no_check_offers_thinner_plate_or_a_larger_hole_as_the_way_out(finding: FindingWith) -> None:
+    assert "Would be good" not in finding("hole-not-too-small", sheet(process="plasma", hole_diameter="13 mm")).change

@@ -1,0 +1,354 @@
+"""The moving front end as shapes: sizes as on the sheet, both views of one car, and where the links stop it."""
+
+from collections.abc import Callable, Mapping
+from math import atan2, degrees, hypot, pi, radians, tan
+from typing import Any
+
+import pytest
+
+from rules.drawn.moving.gaps import Bodies, NearTouch, near_touch
+from rules.drawn.moving.graphs import Graph, graphs
+from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, Moving, Place, View, frame, moved, scene, touches
+from rules.drawn.moving.scene import moving as front_end
+from rules.drawn.scene import Item, Line, Mark, Point, Polyline
+from rules.judging.judge import Judged
+from rules.motion.points import CannotReach, Hinge, Pose
+from rules.motion.solids import Ring
+from rules.motion.sweep import Worst
+
+Judge = Callable[[Mapping[str, object]], Judged]
+PLACES = [RIDE, Place(110.0, 0.0), Place(-90.0, 1.0), Place(110.0, -1.0), Place(35.0, 0.4)]
+
+
+@pytest.fixture
+def known(judged: Judge, moving: dict[str, object]) -> Mapping[str, object]:
+    return judged(moving).worked.known
+
+
+@pytest.fixture
+def front(known: Mapping[str, object]) -> Moving:
+    found = front_end(known)
+    assert found is not None
+    return found
+
+
+def without(changes: Mapping[str, object], *steps: str) -> dict[str, object]:
+    return {name: entry for name, entry in changes.items() if name.split(".")[0] not in steps}
+
+
+def outlines(front: Moving, place: Place, view: View, both: bool = False) -> list[tuple[Point, ...]]:
+    """The tyres' outlines, the left one first."""
+    items = scene(front, place, view, both).items
+    return [item.points for item in items if isinstance(item, Polyline) and item.part == "tyre"]
+
+
+def spread(points: tuple[Point, ...], axis: int) -> tuple[float, float]:
+    numbers = [point[axis] for point in points]
+    return min(numbers), max(numbers)
+
+
+def lines(front: Moving, place: Place, view: View, part: str, both: bool = False) -> list[Line]:
+    return [item for item in scene(front, place, view, both).items if isinstance(item, Line) and item.part == part]
+
+
+# Size and place
+
+
+def test_at_ride_the_tyre_is_as_large_as_on_its_side(front: Moving) -> None:
+    # 35x12.50R15: 35 in = 889 mm across, 12.50 in = 317.5 mm wide; wheel centre at the loaded radius, 400 mm.
+    (tyre,) = outlines(front, RIDE, "front")
+    assert spread(tyre, 0) == pytest.approx((-317.5 / 2, 317.5 / 2))
+    assert spread(tyre, 1) == pytest.approx((0.0, 400 + 889 / 2))
+    (tyre,) = outlines(front, RIDE, "plan")
+    assert spread(tyre, 0) == pytest.approx((-317.5 / 2, 317.5 / 2))
+    assert spread(tyre, 1) == pytest.approx((-889 / 2, 889 / 2))
+
+
+def test_the_pivots_stand_where_the_sheet_has_them(front: Moving) -> None:
+    """Lower arm's inner pivots 300 mm from the centre line at track 1600: 300 - 800 = -500; 285 mm up."""
+    marks = [item.at for item in scene(front, RIDE, "front", False).items if isinstance(item, Mark)]
+    assert (-500.0, 285.0) in marks and (-410.0, 512.0) in marks
+    marks = [item.at for item in scene(front, RIDE, "plan", False).items if isinstance(item, Mark)]
+    assert {(-500.0, -170.0), (-500.0, 190.0), (-410.0, -120.0), (-410.0, 150.0)} <= set(marks)
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_both_views_agree_across_the_car(front: Moving, place: Place) -> None:
+    """Every shape they share reaches equally far inboard and outboard; the lower edge is flattened in one only."""
+    for one, other in zip(outlines(front, place, "front"), outlines(front, place, "plan"), strict=True):
+        assert spread(one, 0) == pytest.approx(spread(other, 0))
+    for part in ("arm", "tie rod"):
+        ends = [
+            sorted(point[0] for line in lines(front, place, view, part) for point in (line.start, line.end))
+            for view in ("front", "plan")
+        ]
+        assert ends[0] == pytest.approx(ends[1])
+
+
+@pytest.mark.parametrize("place", PLACES)
+@pytest.mark.parametrize("view", ["front", "plan"])
+def test_links_keep_their_drawn_length_in_space(front: Moving, place: Place, view: View) -> None:
+    """Tie rod from (-126, -140, 360) to (-135, -499, 358): no view may show it longer than it is, 359.12 mm."""
+    rod = next(line for line in lines(front, place, view, "tie rod") if line.style == "dashed")
+    drawn = hypot(rod.end[0] - rod.start[0], rod.end[1] - rod.start[1])
+    assert 0 < drawn <= hypot(9.0, 359.0, 2.0) + 1e-9
+
+
+def test_bump_lifts_wheel_and_ground_and_leaves_the_frame(front: Moving) -> None:
+    (ride,), (bump,) = outlines(front, RIDE, "front"), outlines(front, Place(50.0, 0.0), "front")
+    assert spread(bump, 1)[0] - spread(ride, 1)[0] == pytest.approx(50.0, abs=0.5)
+    ground = lines(front, Place(50.0, 0.0), "front", "ground")
+    assert {round(point[1]) for line in ground for point in (line.start, line.end)} == {50}
+    pivots = [
+        {item.at for item in scene(front, place, "front", False).items if isinstance(item, Mark)}
+        for place in (RIDE, Place(50.0, 0.0))
+    ]
+    assert {(-500.0, 285.0), (-410.0, 512.0)} <= pivots[0] & pivots[1]
+
+
+def rolling(front: Moving, place: Place, both: bool = False) -> list[float]:
+    """Angle of each wheel's line from straight ahead, deg, to the car's left positive; front of the car is down."""
+    found = []
+    for line in lines(front, place, "plan", "centre line", both):
+        along = (line.end[0] - line.start[0], line.end[1] - line.start[1])
+        if line.style == "dashed" and hypot(*along) < 1000:
+            found.append(degrees(atan2(along[0], -along[1])))
+    return found
+
+
+def test_left_lock_turns_the_front_of_both_wheels_to_the_cars_left(front: Moving) -> None:
+    """Seen from in front the car's left is at the right of the drawing. The stop is entered as 32 deg."""
+    left, right = rolling(front, Place(0.0, 1.0), both=True)
+    assert (left + 180) % 360 - 180 == pytest.approx(32.0, abs=1e-6)
+    assert 20 < right < left
+    right_lock = rolling(front, Place(0.0, -1.0), both=True)
+    assert right_lock == pytest.approx([-right, -left])
+
+
+def mirrored(points: tuple[Point, ...]) -> list[Point]:
+    """In the car's centre line, half of the 1600 mm track inboard."""
+    return sorted((round(-1600.0 - y, 6), round(z, 6)) for y, z in points)
+
+
+@pytest.mark.parametrize("view", ["front", "plan"])
+def test_the_right_wheel_is_the_left_ones_mirror_image_at_the_other_lock(front: Moving, view: View) -> None:
+    _, right = outlines(front, Place(40.0, 0.6), view, both=True)
+    left, _ = outlines(front, Place(40.0, -0.6), view, both=True)
+    assert mirrored(left) == sorted((round(y, 6), round(z, 6)) for y, z in right)
+
+
+@pytest.mark.parametrize("both", [False, True])
+@pytest.mark.parametrize("view", ["front", "plan"])
+@pytest.mark.parametrize("place", PLACES)
+def test_the_frame_holds_every_place_and_never_moves(front: Moving, place: Place, view: View, both: bool) -> None:
+    box = scene(front, place, view, both).frame
+    assert box == scene(front, RIDE, view, both).frame
+    for outline in outlines(front, place, view, both):
+        (left, right), (bottom, top) = spread(outline, 0), spread(outline, 1)
+        assert box.left <= left and right <= box.right and box.bottom <= bottom and top <= box.top
+
+
+def test_both_wheels_are_framed_about_the_centre_line(front: Moving) -> None:
+    for view in ("front", "plan"):
+        box = frame(front, view, True)
+        assert (box.left + box.right) / 2 == pytest.approx(-800.0)
+
+
+def test_the_rack_joins_both_tie_rods(front: Moving) -> None:
+    solid = [line for line in lines(front, Place(0.0, 0.5), "plan", "tie rod", both=True) if line.style == "solid"]
+    rods = [line for line in lines(front, Place(0.0, 0.5), "plan", "tie rod", both=True) if line.style == "dashed"]
+    assert len(solid) == 1 and len(rods) == 2
+    assert {solid[0].start, solid[0].end} == {rod.end for rod in rods}
+    # Pivots 301 mm from the centre line: 602 mm of rack wherever it slides.
+    assert abs(solid[0].end[0] - solid[0].start[0]) == pytest.approx(602.0)
+
+
+# What is known
+
+
+def test_nothing_can_be_moved_until_steering_or_arms_are_known(judged: Judge) -> None:
+    assert front_end(judged({}).worked.known) is None
+
+
+def test_arms_alone_travel_and_steering_alone_steers(judged: Judge, moving: dict[str, object]) -> None:
+    hung = front_end(judged(without(moving, "steering", "joint_angles")).worked.known)
+    assert hung is not None and hung.travels and not hung.steers
+    assert hung.corners(Place(60.0, 0.0))[0].steer == pytest.approx(0.0, abs=1e-12)
+    assert not lines(hung, RIDE, "front", "tie rod")
+    steered = front_end(judged({name: moving[name] for name in moving if name.startswith("steering")}).worked.known)
+    assert steered is not None and steered.steers and not steered.travels
+    assert (steered.droop, steered.bump) == (0.0, 0.0)
+    assert not lines(steered, RIDE, "front", "arm")
+    for each in (hung, steered):
+        assert scene(each, RIDE, "plan", True).items
+
+
+def test_a_stand_in_for_travel_is_told(judged: Judge, front: Moving, moving: dict[str, object]) -> None:
+    assert front.entered and (front.droop, front.bump) == (90.0, 110.0)
+    guessed = front_end(judged({**moving, "arms.bump_travel": None}).worked.known)
+    assert guessed is not None and not guessed.entered and (guessed.droop, guessed.bump) == (90.0, 100.0)
+
+
+# Where the links stop it
+
+
+def test_a_place_that_is_reached_is_reached_exactly(front: Moving) -> None:
+    assert moved(front, RIDE, Place(110.0, -1.0)) == Place(110.0, -1.0)
+
+
+def test_it_stops_where_the_links_lock(judged: Judge, moving: dict[str, object]) -> None:
+    """Bump beyond anything the arms can do: it stops on the way, and a millimetre further is not reached."""
+    front = front_end(judged({**moving, "arms.bump_travel": "500 mm"}).worked.known)
+    assert front is not None
+    stopped = moved(front, Place(100.0, 0.0), Place(500.0, 0.0))
+    assert 110 < stopped.travel < 500 and stopped.lock == 0
+    front.corners(stopped)
+    with pytest.raises(CannotReach):
+        front.corners(Place(stopped.travel + 1.0, 0.0))
+    assert moved(front, stopped, Place(500.0, 0.0)).travel == pytest.approx(stopped.travel, abs=0.1)
+    for view in ("front", "plan"):
+        (outline,), box = outlines(front, stopped, view), frame(front, view, False)
+        assert spread(outline, 1)[1] <= box.top + 1
+
+
+def test_a_notch_is_what_a_tape_shows() -> None:
+    assert NOTCH == {"inch": 25.4 / 4, "metric": 5.0}
+
+
+# Gaps
+
+
+def straight(inner_end: tuple[float, float, float], tie_rod_end: tuple[float, float, float]) -> Pose:
+    return Pose(
+        (0, -80.0, 300.0), (0, -120.0, 560.0), (0, 0, 400.0), (0.0, 1.0, 0.0), tie_rod_end, inner_end, 0.0, 400.0
+    )
+
+
+def test_a_gap_by_hand_with_its_place() -> None:
+    """Tyre's side 150 inboard, the rod's outer end 200 inboard at spindle height 300 behind, rod 25: 50 - 12.5 = 37.5."""
+    pose = straight((-300.0, -600.0, 400.0), (-300.0, -200.0, 400.0))
+    bodies = Bodies(Ring(208.0, 444.5, 300.0, 240.0), None, None, None, 25.0, None, None)
+    assert near_touch(bodies, None, pose) == NearTouch("tyre to tie rod", 37.5, (-300.0, -200.0, 400.0))
+
+
+def test_the_nearer_of_two_is_told() -> None:
+    """Housing 22, 100 below the spindle, barrel 180: 58. Upper arm 160 above it, tube 30: 180 - 160 - 15 = 5."""
+    bodies = Bodies(None, Ring(180.0, 208.0, 240.0, 240.0), None, 30.0, None, 22.0, None)
+    arms = (
+        Hinge((100.0, -500.0, 300.0), (-100.0, -500.0, 300.0), flat=True),
+        Hinge((100.0, -500.0, 560.0), (-100.0, -500.0, 560.0), flat=True),
+    )
+    found = near_touch(bodies, arms, straight((0, 0, 0), (0, 0, 0)))
+    assert found is not None and found.between == "rim to upper arm"
+    # Flat hinges: one tube straight across at x = 0; where it leaves the rim, 120 inboard, it is 160 from the spindle.
+    assert found.gap == pytest.approx(5.0, abs=0.1)
+    assert found.at == pytest.approx((0.0, -120.0, 560.0))
+    without_arm = near_touch(bodies._replace(upper_tube=None), arms, straight((0, 0, 0), (0, 0, 0)))
+    assert without_arm is not None and (without_arm.between, without_arm.gap) == ("rim to lower joint", 58.0)
+
+
+def test_no_bodies_no_gap() -> None:
+    assert near_touch(Bodies(*[None] * 7), None, straight((0, 0, 0), (0, 0, 0))) is None
+
+
+def test_moving_finds_what_the_judged_values_found_at_their_worst(front: Moving, known: Mapping[str, object]) -> None:
+    worst = min(gap for name, gap in known.items() if name.endswith("_gap") and isinstance(gap, Worst))
+    here, _ = touches(front, Place(worst.travel, worst.lock))
+    assert here is not None and here.gap == pytest.approx(worst, abs=0.1)
+    for travel in (-90.0, 0.0, 60.0, 110.0):
+        for lock in (-1.0, -0.5, 0.0, 0.5, 1.0):
+            each, _ = touches(front, Place(travel, lock))
+            assert each is not None and each.gap >= worst - 0.1
+
+
+@pytest.mark.parametrize("place", [RIDE, Place(110.0, 1.0)])
+def test_the_near_touch_is_marked_on_its_wheel(front: Moving, place: Place) -> None:
+    near = touches(front, place)
+
+    def marks(both: bool) -> list[Point]:
+        items: tuple[Item, ...] = scene(front, place, "front", both, near).items
+        return [item.at for item in items if isinstance(item, Mark) and item.kind == "gap"]
+
+    assert near[0] is not None
+    assert marks(False) == [(near[0].at[1], near[0].at[2])]
+    assert len(marks(True)) == 2 and marks(True)[1][0] < -800 < marks(True)[0][0]
+
+
+# Curves
+
+
+def curves(front: Moving, known: Mapping[str, object], units: Any = "metric") -> dict[str, Graph]:
+    return {graph.title.split()[0]: graph for graph in graphs(front, known, units)}
+
+
+def test_curves_are_what_the_wheel_does(front: Moving, known: Mapping[str, object]) -> None:
+    found = curves(front, known)
+    assert list(found) == ["Camber", "Toe-in", "Ground", "Outer"]
+    for name, measure in (
+        ("Camber", lambda pose: pose.camber * 180 / pi),
+        ("Toe-in", lambda pose: -pose.steer * 180 / pi),
+        ("Ground", lambda pose: pose.ground_offset),
+    ):
+        graph = found[name]
+        assert graph.places[0] == -90 and graph.places[-1] == 110
+        for travel, (across, up) in zip(graph.places, graph.line, strict=True):
+            assert across == travel and up == pytest.approx(measure(front.corner(travel, 0.0)))
+
+
+def test_lengths_of_the_curves_follow_the_units(front: Moving, known: Mapping[str, object]) -> None:
+    metric, inch = curves(front, known), curves(front, known, "inch")
+    assert inch["Ground"].up_unit == "in" and inch["Camber"].across == "travel in"
+    (across, up), (across_inch, up_inch) = metric["Ground"].line[-1], inch["Ground"].line[-1]
+    assert across_inch == pytest.approx(across / 25.4) and up_inch == pytest.approx(up / 25.4)
+    assert inch["Camber"].line[-1][1] == metric["Camber"].line[-1][1]
+
+
+def test_the_ideal_line_has_both_wheels_roll_about_one_centre(front: Moving, known: Mapping[str, object]) -> None:
+    """cot(outer) - cot(inner) = kingpin track / wheelbase (2.1 of any theory of machines): (1600 - 2 x 25) / 2600."""
+    graph = curves(front, known)["Outer"]
+    assert graph.line[-1][0] == pytest.approx(32.0)  # the stop as entered
+    for inner, outer in graph.beside[1:]:
+        assert 1 / tan(radians(outer)) - 1 / tan(radians(inner)) == pytest.approx(1550 / 2600, rel=1e-6)
+
+
+def test_without_a_wheelbase_there_is_no_ideal_line(front: Moving, known: Mapping[str, object]) -> None:
+    graph = curves(front, {name: known[name] for name in known if name != "job.wheelbase"})["Outer"]
+    assert graph.beside == () and "ideal" not in graph.told(RIDE)
+
+
+def test_without_steering_there_is_no_toe(judged: Judge, moving: dict[str, object]) -> None:
+    known = judged(without(moving, "steering", "joint_angles")).worked.known
+    front = front_end(known)
+    assert front is not None and list(curves(front, known)) == ["Camber", "Ground"]
+
+
+def test_curves_end_where_the_links_lock(judged: Judge, moving: dict[str, object]) -> None:
+    known = judged({**moving, "arms.bump_travel": "500 mm"}).worked.known
+    front = front_end(known)
+    assert front is not None
+    assert 300 < curves(front, known)["Camber"].places[-1] < 400
+
+
+GRAPH = Graph(
+    "{up} at {across}, {beside}", "travel", (-10.0, 0.0, 30.0), ((-10, 1.0), (0, 2.0), (30, 5.0)), "mm", "deg"
+)
+
+
+@pytest.mark.parametrize(
+    ("travel", "point"), [(-10.0, (-10, 1)), (-5.0, (-5, 1.5)), (10.0, (10, 3)), (30.0, (30, 5)), (99.0, (30, 5))]
+)
+def test_between_two_places_a_curve_is_straight(travel: float, point: Point) -> None:
+    assert GRAPH.at(Place(travel, 0.3)) == (pytest.approx(point), None)
+
+
+def test_a_curve_over_lock_does_not_ask_which_side() -> None:
+    graph = GRAPH._replace(by="lock", places=(0.0, 0.5, 1.0), beside=((0, 0.0), (0, 4.0), (0, 8.0)))
+    assert graph.at(Place(50.0, -0.75)) == graph.at(Place(0.0, 0.75)) == ((15.0, 3.5), (0.0, 6.0))
+    assert graph.told(Place(0.0, -0.75)) == "3.5 at 15, 6"
+
+
+def test_lock_notches_are_places_of_the_curve(front: Moving, known: Mapping[str, object]) -> None:
+    graph = curves(front, known)["Outer"]
+    assert len(graph.places) == LOCK_NOTCHES + 1
+    left, right = front.corners(Place(0.0, 0.55))
+    assert graph.at(Place(0.0, 0.55))[0] == pytest.approx((degrees(left.steer), -degrees(right.steer)))

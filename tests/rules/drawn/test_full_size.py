@@ -1,0 +1,314 @@
+"""The full-size drawing: positions by hand, nothing invented, no words over lines."""
+
+import copy
+import tomllib
+from itertools import pairwise
+from math import cos, hypot, radians, sin
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from rules.drawn.full_size import front_layout, full_size, side_layout, title_block
+from rules.drawn.full_size.shapes import Circle, Item, Stroke, View, Words, words_width
+from rules.judging.judge import Judged, judge
+from rules.sheet import FIELDS, read_sheet
+
+SAMPLES = Path(__file__).parents[3] / "sample_sheets"
+IN = 25.4
+
+# The contract's worked example: 34 in tyre, 10 deg, 1 in at the ground, pivots 10 1/4 in apart, lower 5 in below.
+EXAMPLE: dict[str, Any] = {
+    "title": "Worked example", "units": "inch",
+    "tyre": {"smallest": "33x12.50R15LT", "largest": "35x12.50R15LT"},
+    "wheel": {"diameter": "15 in", "width": "8 1/2 in", "overall_width": "9 1/2 in", "offset": "3/4 in"},
+    "rotor": {"hat_thickness": "1/4 in"},
+    "hub": {"flange_to_mount_face": "2 1/2 in"},
+    "pivots": {
+        "spacing": "10 1/4 in", "inclination": "10 deg", "castor": "0 deg", "ground_offset": "1 in",
+        "lower_below_spindle": "5 in", "upper_radius": "7/8 in", "lower_radius": "7/8 in",
+    },
+}  # fmt: skip
+
+
+def example(**changes: object) -> Judged:
+    document = copy.deepcopy(EXAMPLE)
+    for name, entry in changes.items():
+        table, key = name.split("__")
+        document.setdefault(table, {})
+        if entry is None:
+            del document[table][key]
+        else:
+            document[table][key] = entry
+    return judge(read_sheet(document))
+
+
+def sample(name: str) -> dict[str, Any]:
+    return tomllib.loads((SAMPLES / f"{name}.toml").read_text(encoding="utf-8"))
+
+
+def texts(items: tuple[Item, ...]) -> list[str]:
+    return [item.text for item in items if isinstance(item, Words)]
+
+
+def circle_at(view: View, x: float, y: float) -> Circle:
+    found = [
+        item for item in view.items if isinstance(item, Circle) and hypot(item.centre[0] - x, item.centre[1] - y) < 0.01
+    ]
+    assert found, f"no circle at {x:.3f}, {y:.3f}"
+    return found[0]
+
+
+def ends(items: tuple[Item, ...], pen: str) -> list[tuple[tuple[float, float], tuple[float, float]]]:
+    return [(item.points[0], item.points[-1]) for item in items if isinstance(item, Stroke) and item.pen == pen]
+
+
+# Where things lie, by hand from the worked example; the hub face is 3/4 - 1/4 = 1/2 in outboard of the tyre plane.
+
+
+def test_pivots_from_the_hub_face() -> None:
+    view = front_layout(example(), "left")
+    assert circle_at(view, -(3.1160 + 0.5) * IN, -5 * IN).radius == pytest.approx(0.875 * IN)
+    assert circle_at(view, -(4.8959 + 0.5) * IN, 5.0943 * IN).radius == pytest.approx(0.875 * IN)
+
+
+def test_right_is_the_mirror_image_and_words_are_not_mirrored() -> None:
+    left, right = front_layout(example(), "left"), front_layout(example(), "right")
+    circle_at(right, (3.1160 + 0.5) * IN, -5 * IN)
+    circle_at(right, (4.8959 + 0.5) * IN, 5.0943 * IN)
+    assert texts(left.items) == texts(right.items)
+    assert all(-90 < item.angle <= 90 for item in right.items if isinstance(item, Words))
+
+
+def test_axis_meets_the_ground_one_inch_inboard_of_the_tyre_plane() -> None:
+    landing = (-(0.5 + 1) * IN, -17 * IN)
+    assert any(
+        hypot(start[0] - landing[0], start[1] - landing[1]) < 0.01
+        for start, _ in ends(front_layout(example(), "left").items, "centre")
+    )
+
+
+def test_datum_and_tyre_plane_and_plate_face() -> None:
+    view = front_layout(example(), "left")
+    upright = [round(start[0] / IN, 3) for start, end in ends(view.items, "outline") if start[0] == end[0]]
+    assert 0.0 in upright, "hub face"
+    assert -2.5 in upright, "plate face"
+    assert 0.25 in upright, "wheel face"
+    assert any(start[0] == end[0] == pytest.approx(-0.5 * IN) for start, end in ends(view.items, "centre"))
+    assert "DATUM: hub flange face" in texts(view.items)
+
+
+def test_tyre_outline_for_every_size() -> None:
+    view = front_layout(example(), "left")
+    tops = {
+        round(max(y for _, y in item.points), 2)
+        for item in view.items
+        if isinstance(item, Stroke) and item.pen == "adjacent"
+    }
+    assert {419.1, 431.8, 444.5} <= tops, "33, 34 and 35 in"
+    lowest = {
+        round(min(y for _, y in item.points), 2)
+        for item in view.items
+        if isinstance(item, Stroke) and item.pen == "adjacent"
+    }
+    assert {-419.1, -431.8, -444.5} <= lowest
+
+
+def test_one_tyre_size_is_drawn_once() -> None:
+    view = front_layout(judge(read_sheet(sample("fell_badger_finished_metric"))), "left")
+    assert sum("tyre ø" in text for text in texts(view.items)) == 1
+
+
+def test_side_view_with_six_degrees_of_castor() -> None:
+    # 5 in x tan 6 deg = 0.5255 in; 17 in x tan 6 deg = 1.7868 in. Spindle to upper: 10.25 / sqrt(1 + tan2 10 + tan2 6) - 5.
+    view = side_layout(example(pivots__castor="6 deg"), "left")
+    circle_at(view, -0.52552 * IN, -5 * IN)
+    circle_at(view, 0.52982 * IN, 5.04090 * IN)
+    axis = [(start, end) for start, end in ends(view.items, "centre") if start[1] == pytest.approx(-17 * IN)]
+    assert axis and axis[0][0][0] == pytest.approx(-1.78677 * IN, abs=0.01)
+    assert "mechanical trail 1 25/32 in (1.787 in)" in texts(view.items)
+
+
+def test_side_view_faces_the_other_way_on_the_right() -> None:
+    circle_at(side_layout(example(pivots__castor="6 deg"), "right"), 0.52552 * IN, -5 * IN)
+
+
+def test_a_pivot_ahead_and_one_behind_say_so() -> None:
+    found = " | ".join(texts(side_layout(example(pivots__castor="6 deg"), "left").items))
+    assert "lower pivot 17/32 in (0.526 in) ahead" in found
+    assert "upper pivot 17/32 in (0.53 in) behind" in found
+
+
+def test_figures_are_as_a_tape_shows_them_with_the_exact_one_beside() -> None:
+    found = texts(front_layout(example(), "left").items)
+    assert "lower pivot 3 5/8 in (3.616 in)" in found
+    assert "upper pivot 5 13/32 in (5.396 in)" in found
+    assert "plate face 2 1/2 in" in found
+    assert "5 in" in found
+    assert "ground offset 1 in" in found
+    metric = judge(read_sheet(EXAMPLE), "metric")
+    assert "lower pivot 92 mm (91.84 mm)" in texts(front_layout(metric, "left").items)
+
+
+def test_spacing_dimension_is_as_long_as_it_says() -> None:
+    """Between the tips of the arrowheads of the dimension along the axis: 10 1/4 in."""
+    view = front_layout(example(), "left")
+    tips = [item.points[0] for item in view.items if isinstance(item, Stroke) and item.filled]
+    assert any(abs(hypot(one[0] - two[0], one[1] - two[1]) - 10.25 * IN) < 1e-6 for one in tips for two in tips)
+
+
+# Nothing on paper that the sheet does not know
+
+
+def test_a_housing_that_is_not_known_is_not_drawn_and_is_a_labelled_blank() -> None:
+    judged = example(pivots__lower_radius=None)
+    with pytest.raises(AssertionError, match="no circle"):
+        circle_at(front_layout(judged, "left"), -(3.1160 + 0.5) * IN, -5 * IN)
+    assert ("Lower housing reach", "________") in title_block(judged).missing
+
+
+def test_without_the_hub_face_there_is_no_datum() -> None:
+    judged = example(rotor__hat_thickness=None)
+    view = front_layout(judged, "left")
+    assert not any("DATUM" in text for text in texts(view.items))
+    circle_at(view, -3.1160 * IN, -5 * IN)
+    missing = dict(title_block(judged).missing)
+    assert missing["Hub face to lower pivot"] == "________ not worked out: needs hat thickness at the studs"
+
+
+def test_an_estimate_says_so_beside_its_figure() -> None:
+    found = texts(full_size(example(), "left", "whole").items)
+    assert any(text.startswith("barrel inside ø") and text.endswith("estimate - measure") for text in found)
+    measured = example(wheel__barrel_inside_diameter="14 1/4 in")
+    assert not any("estimate" in text for text in texts(full_size(measured, "left", "whole").items))
+
+
+def test_the_plate_is_drawn_from_its_own_figures() -> None:
+    plate = {"plate__thickness": "1/2 in", "plate__width": "5 in", "plate__height": "12 in", "plate__spindle_from_top": "6 in",
+             "plate__spindle_from_front": "2 in", "plate__bore": "3 in"}  # fmt: skip
+    judged = example(**plate)
+    front = front_layout(judged, "left", "upright")
+    sections = [item.points for item in front.items if isinstance(item, Stroke) and item.closed and not item.filled]
+    assert any(
+        {(round(x / IN, 3), round(y / IN, 3)) for x, y in points}
+        == {(-3.0, 1.5), (-2.5, 1.5), (-2.5, 6.0), (-3.0, 6.0)}
+        for points in sections
+    )
+    side = side_layout(judged, "left", "upright")
+    outline = next(item.points for item in side.items if isinstance(item, Stroke) and item.closed and not item.filled)
+    assert {(round(x / IN, 3), round(y / IN, 3)) for x, y in outline} == {
+        (-2.0, -6.0),
+        (3.0, -6.0),
+        (3.0, 6.0),
+        (-2.0, 6.0),
+    }
+
+
+def test_the_plates_size_stands_beside_its_outline() -> None:
+    judged = example(
+        plate__width="5 in", plate__height="12 in", plate__spindle_from_top="6 in", plate__spindle_from_front="2 in"
+    )
+    assert "plate 5 in wide, 12 in high" in texts(side_layout(judged, "right", "upright").items)
+
+
+def test_an_empty_sheet_draws_nothing_and_lists_what_is_missing() -> None:
+    drawing = full_size(judge(read_sheet({})), "left", "whole")
+    assert not drawing.items
+    assert ("Pivot spacing along axis", "________") in drawing.block.missing
+    assert not drawing.block.figures
+
+
+def test_an_entry_that_cannot_be_read_is_missing_with_its_reason() -> None:
+    missing = title_block(example(rotor__diameter="eleven")).missing
+    assert any(words == "Rotor diameter" and "eleven" in figure for words, figure in missing)
+
+
+@pytest.mark.parametrize("step", ["tyre", "wheel", "rotor", "caliper", "hub", "pivots"])
+def test_a_sheet_without_a_whole_step_is_still_drawn(step: str) -> None:
+    document = sample("dune_wren_finished")
+    del document[step]
+    for extent in ("upright", "whole"):
+        assert full_size(judge(read_sheet(document)), "right", extent).items  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("name", [name for name, asked in FIELDS.items() if asked.kind in ("length", "angle")])
+def test_every_length_at_its_bounds_can_be_drawn(name: str) -> None:
+    """A figure at the end of what is accepted may be wrong, but must still print, on paper of a size that exists."""
+    asked = FIELDS[name]
+    for limit in (asked.least, asked.most):
+        if limit is None:
+            continue
+        document = sample("dune_wren_finished")
+        document.setdefault(asked.step, {})[asked.key] = f"{limit!r} mm" if asked.kind == "length" else f"{limit!r} rad"
+        frame = full_size(judge(read_sheet(document)), "left", "upright").frame
+        assert 0 < frame.width < 5000 and 0 < frame.height < 5000
+
+
+# No words over lines
+
+
+def inside(point: tuple[float, float], words: Words, clearance: float) -> bool:
+    """Whether a point lies on the letters: by turning it into the words' own direction."""
+    x, y = point[0] - words.at[0], point[1] - words.at[1]
+    turn = radians(words.angle)
+    along, up = x * cos(turn) + y * sin(turn), -x * sin(turn) + y * cos(turn)
+    width = words_width(words.text, words.size, words.bold)
+    start = {"left": 0.0, "centre": -width / 2, "right": -width}[words.align]
+    em = words.size * 25.4 / 72
+    return start - clearance < along < start + width + clearance and -0.6 * em - clearance < up < 0.4 * em + clearance
+
+
+def points_of(item: Item) -> list[tuple[float, float]]:
+    if isinstance(item, Circle):
+        return [
+            (item.centre[0] + item.radius * cos(turn / 200), item.centre[1] + item.radius * sin(turn / 200))
+            for turn in range(1257)
+        ]
+    assert isinstance(item, Stroke)
+    corners = [*item.points, item.points[0]] if item.closed else list(item.points)
+    found = []
+    for (x1, y1), (x2, y2) in pairwise(corners):
+        steps = max(1, int(hypot(x2 - x1, y2 - y1) / 0.7))
+        found += [(x1 + (x2 - x1) * step / steps, y1 + (y2 - y1) * step / steps) for step in range(steps + 1)]
+    return found
+
+
+@pytest.mark.parametrize("extent", ["upright", "whole"])
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize(
+    "name",
+    ["dune_wren_finished", "fell_badger_finished_metric", "dune_wren_half_done", "wrong_rotor_too_big_for_wheel",
+     "wrong_offset_from_nominal_width"],
+)  # fmt: skip
+def test_no_words_stand_over_a_line_or_over_other_words(name: str, side: Any, extent: Any) -> None:
+    items = full_size(judge(read_sheet(sample(name))), side, extent).items
+    words = [item for item in items if isinstance(item, Words)]
+    lines = [point for item in items if not isinstance(item, Words) for point in points_of(item)]
+    assert not [one.text for one in words if one.over_lines]
+    for one in words:
+        reach = words_width(one.text, one.size, one.bold) + 5
+        near = [point for point in lines if abs(point[0] - one.at[0]) < reach and abs(point[1] - one.at[1]) < reach]
+        assert not any(inside(point, one, 0.1) for point in near), one.text
+        for other in words:
+            if other is not one:
+                assert not inside(other.at, one, 0.0), (one.text, other.text)
+
+
+def test_words_are_large_enough_to_read() -> None:
+    """A figure is 0.73 of the letter size high in the typeface used: 2.5 mm needs 9.8 points; words need 10."""
+    items = full_size(judge(read_sheet(sample("dune_wren_finished"))), "left", "whole").items
+    assert all(item.size >= 10 for item in items if isinstance(item, Words))
+
+
+def test_views_stand_level_and_in_first_angle() -> None:
+    """Seen from the front a left upright has its outboard side to the right, so the outside view stands to the left."""
+    for side, first in (("left", "seen from outside"), ("right", "seen from the front")):
+        drawing = full_size(example(pivots__castor="6 deg"), side)  # type: ignore[arg-type]
+        headings = sorted(
+            (item.at[0], item.text) for item in drawing.items if isinstance(item, Words) and item.size > 12
+        )
+        assert first in headings[0][1] and all(text.startswith(side.upper()) for _, text in headings)
+        housings = [
+            item.centre[1] for item in drawing.items if isinstance(item, Circle) and abs(item.radius - 22.225) < 1e-6
+        ]
+        assert len(housings) == 4 and len({round(y, 6) for y in housings}) == 2, "both views, level"

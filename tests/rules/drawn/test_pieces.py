@@ -1,0 +1,157 @@
+"""The flat pieces as geometry, by hand."""
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from rules.drawn.pieces import Profile, bracket_blank, hub_plate
+from rules.measure.outline import Outline, inside_distance, plate_outline
+
+KNOWN: dict[str, object] = {
+    "plate.width": 200.0, "plate.height": 300.0, "plate.spindle_from_top": 140.0, "plate.spindle_from_front": 90.0,
+    "plate.corner_radius": 20.0, "plate.bore": 70.0, "plate.hole_diameter": 12.5,
+    "hub.mount_bolts": 4, "hub.mount_width": 80.0, "hub.mount_height": 90.0,
+    "pivots.lower_below_spindle": 120.0, "upper_above_spindle": 130.0, "lower_pivot_ahead": 12.0, "upper_pivot_ahead": -13.0,
+}  # fmt: skip
+
+
+def marks(profile: Profile, what: str) -> list[tuple[tuple[float, float], tuple[float, float]]]:
+    return [(mark.start, mark.end) for mark in profile.marks if mark.what == what]
+
+
+def test_a_left_plate_has_its_front_at_the_left_and_a_right_one_at_the_right() -> None:
+    left, right = hub_plate(KNOWN, "left").outline, hub_plate(KNOWN, "right").outline
+    assert (left.left, left.right, left.bottom, left.top) == (-90.0, 110.0, -160.0, 140.0)
+    assert (right.left, right.right, right.bottom, right.top) == (-110.0, 90.0, -160.0, 140.0)
+
+
+def test_hub_bolts_stand_on_a_rectangle_about_the_spindle() -> None:
+    holes = hub_plate(KNOWN, "left").holes
+    assert [(hole.centre, hole.diameter, hole.what) for hole in holes] == [
+        ((0.0, 0.0), 70.0, "centre bore"),
+        ((-40.0, 45.0), 12.5, "hub bolt hole"),
+        ((40.0, 45.0), 12.5, "hub bolt hole"),
+        ((40.0, -45.0), 12.5, "hub bolt hole"),
+        ((-40.0, -45.0), 12.5, "hub bolt hole"),
+    ]
+
+
+def test_the_pivots_are_marked_where_they_fall_square_on_the_plate() -> None:
+    left = hub_plate(KNOWN, "left")
+    # Lower pivot 12 ahead, so 12 to the left on a left plate, and 120 below.
+    assert marks(left, "lower pivot") == [((-17.0, -120.0), (-7.0, -120.0))]
+    assert marks(left, "upper pivot") == [((8.0, 130.0), (18.0, 130.0))]
+    right = hub_plate(KNOWN, "right")
+    assert marks(right, "lower pivot") == [((7.0, -120.0), (17.0, -120.0))]
+    assert marks(right, "upper pivot") == [((-18.0, 130.0), (-8.0, 130.0))]
+
+
+def test_the_pivot_line_runs_through_both_pivots_from_edge_to_edge_but_not_over_the_bore() -> None:
+    parts = marks(hub_plate(KNOWN, "left"), "pivot line")
+    ends = sorted((point for part in parts for point in part), key=lambda point: point[1])
+    assert [round(y, 3) for _, y in (ends[0], ends[-1])] == [-160.0, 140.0]
+    for x, y in ends:
+        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the spindle
+    assert [round(math.hypot(x, y), 6) for x, y in ends[1:3]] == [35.0, 35.0]
+
+
+def test_left_and_right_are_mirror_images() -> None:
+    left, right = hub_plate(KNOWN, "left"), hub_plate(KNOWN, "right")
+    assert {(-hole.centre[0], hole.centre[1], hole.diameter) for hole in left.holes} == {
+        (*hole.centre, hole.diameter) for hole in right.holes
+    }
+    for what in ("pivot line", "upper pivot", "lower pivot", "arrow to the front"):
+        mirrored = {frozenset((round(-x, 6) + 0.0, round(y, 6)) for x, y in ends) for ends in marks(left, what)}
+        assert mirrored == {frozenset((round(x, 6) + 0.0, round(y, 6)) for x, y in ends) for ends in marks(right, what)}
+
+
+def test_the_arrow_points_to_the_front_and_the_piece_is_lettered() -> None:
+    for side, way, letter in (("left", -1, "L"), ("right", 1, "R")):
+        profile = hub_plate(KNOWN, side)  # type: ignore[arg-type]
+        shaft = marks(profile, "arrow to the front")[0]
+        assert (shaft[0][0] - shaft[1][0]) * way > 0
+        assert profile.stamp is not None and profile.stamp.words == letter
+
+
+@pytest.mark.parametrize(
+    ("gone", "said"),
+    [
+        ("plate.bore", "centre bore"),
+        ("plate.hole_diameter", "hub bolt holes: their diameter or spacing"),
+        ("hub.mount_height", "hub bolt holes: their diameter or spacing"),
+        ("hub.mount_bolts", "hub bolt holes: their places are known for four bolts only"),
+        ("upper_above_spindle", "pivot line"),
+    ],
+)
+def test_what_is_not_known_is_left_out_and_named(gone: str, said: str) -> None:
+    profile = hub_plate({name: known for name, known in KNOWN.items() if name != gone}, "left")
+    assert len(profile.left_out) == 1
+    assert profile.left_out[0].startswith(said)
+
+
+@pytest.mark.parametrize("bolts", [3, 5, 6])
+def test_other_counts_of_hub_bolts_are_not_guessed(bolts: int) -> None:
+    profile = hub_plate({**KNOWN, "hub.mount_bolts": bolts}, "left")
+    assert [hole.what for hole in profile.holes] == ["centre bore"]
+
+
+def test_a_pivot_off_the_plate_is_named() -> None:
+    profile = hub_plate({**KNOWN, "upper_above_spindle": 150.0}, "left")
+    assert profile.left_out == ("upper pivot mark: it falls off the plate",)
+
+
+def test_a_pivot_line_that_misses_the_plate_is_named() -> None:
+    profile = hub_plate({**KNOWN, "lower_pivot_ahead": 300.0, "upper_pivot_ahead": 300.0}, "left")
+    assert "pivot line: it does not cross the plate" in profile.left_out
+
+
+def test_the_bracket_has_its_bolts_in_the_middle_of_its_length_from_the_upper_edge() -> None:
+    known = {
+        "plate.bracket_width": 180.0, "plate.bracket_height": 80.0, "plate.bracket_hole_spacing": 120.0,
+        "plate.bracket_hole_from_edge": 25.0, "plate.bracket_hole_diameter": 12.0,
+    }  # fmt: skip
+    profile = bracket_blank(known)
+    assert [hole.centre for hole in profile.holes] == [(30.0, 55.0), (150.0, 55.0)]
+    del known["plate.bracket_hole_diameter"]
+    assert bracket_blank(known).holes == ()
+    assert bracket_blank(known).left_out[0].startswith("caliper bolt holes")
+
+
+def test_a_corner_larger_than_the_plate_is_drawn_as_large_as_there_is_room() -> None:
+    assert plate_outline(100.0, 60.0, 30.0, 50.0, 80.0).corner_radius == 30.0
+
+
+ROUNDED = Outline(-50.0, 50.0, -80.0, 60.0, 10.0)
+
+
+@pytest.mark.parametrize(
+    ("point", "distance"),
+    [
+        ((0.0, 0.0), 50.0),
+        ((45.0, 0.0), 5.0),
+        ((0.0, 58.0), 2.0),
+        ((60.0, 0.0), -10.0),
+        ((0.0, -83.0), -3.0),
+        ((40.0, 50.0), 10.0),  # the corner's centre
+        ((46.0, 58.0), 0.0),  # 6 and 8 from it: on the arc
+        ((50.0, 60.0), 10 - math.sqrt(200)),  # the corner that was cut off
+    ],
+)
+def test_distance_to_the_edge(point: tuple[float, float], distance: float) -> None:
+    assert inside_distance(point, ROUNDED) == pytest.approx(distance)
+
+
+@given(st.floats(-49, 49), st.floats(-79, 59))
+def test_no_point_of_the_edge_is_nearer_than_the_distance(x: float, y: float) -> None:
+    edge = [(50.0, -70.0 + t) for t in range(121)] + [(-50.0, -70.0 + t) for t in range(121)]
+    edge += [(-40.0 + t, level) for t in range(81) for level in (60.0, -80.0)]
+    centres = ((40, 50, 0), (-40, 50, 90), (-40, -70, 180), (40, -70, 270))
+    edge += [
+        (cx + 10 * math.cos(math.radians(start + turn)), cy + 10 * math.sin(math.radians(start + turn)))
+        for cx, cy, start in centres
+        for turn in range(91)
+    ]
+    nearest = min(math.dist((x, y), point) for point in edge)
+    assert abs(inside_distance((x, y), ROUNDED)) == pytest.approx(nearest, abs=0.6)

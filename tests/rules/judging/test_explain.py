@@ -1,0 +1,83 @@
+"""The written-out working of values, checks and fields."""
+
+import pytest
+
+from rules.judging.explain import explain
+from rules.judging.judge import Judged, judge
+from rules.judging.trade import trade
+from rules.sheet import FIELDS, read_sheet
+from sample_sheets import FINISHED, sample
+from wizard.sheet_file import read
+
+
+def judged(**tables: dict[str, object]) -> Judged:
+    document = read(sample(FINISHED)).document
+    for step, changes in tables.items():
+        table = dict(document.get(step, {}))  # type: ignore[call-overload]
+        for key, entry in changes.items():
+            table.pop(key, None)
+            if entry is not None:
+                table[key] = entry
+        document[step] = table
+    return judge(read_sheet(document))
+
+
+@pytest.mark.parametrize("name", [*trade().values, *trade().checks, *FIELDS])
+def test_every_name_can_be_explained_on_a_full_and_on_an_empty_sheet(name: str) -> None:
+    for sheet in (judged(), judge(read_sheet({"units": "metric"}))):
+        lines = explain(sheet, name)
+        assert lines[0].startswith(name)
+        assert all(isinstance(line, str) and "{" not in line for line in lines)
+
+
+def test_a_value_shows_formula_inputs_their_origin_both_unit_systems_and_source() -> None:
+    # By hand: 1 in + 16.5 in x tan 10 deg = 1 + 16.5 x 0.1763270 = 3.9094 in = 99.299 mm.
+    text = "\n".join(explain(judged(), "hub_height_offset"))
+    assert "Formula: hub_height_offset = ground offset + wheel centre height x tan(inclination)" in text
+    assert "pivots.ground_offset: 1.0000 in = 25.400 mm  [typed: 1 in]" in text
+    assert "wheel_centre_height: 16.5000 in = 419.100 mm  [worked out]" in text
+    assert "Result: 3.9094 in = 99.299 mm" in text
+    assert "Source: geometry, ISO 8855 sense" in text
+
+
+def test_a_measured_figure_hides_the_stand_in_it_replaces() -> None:
+    measured = "\n".join(explain(judged(), "wheel_centre_height"))
+    assert "tyre.loaded_radius" in measured and "tyre.smallest" not in measured
+    stand_in = "\n".join(explain(judged(tyre={"loaded_radius": None}), "wheel_centre_height"))
+    assert "tyre.smallest" in stand_in
+
+
+def test_an_estimate_is_said_to_be_one() -> None:
+    text = "\n".join(explain(judged(wheel={"barrel_inside_diameter": None}), "caliper_barrel_gap"))
+    assert "rests on an estimate until measured: wheel.barrel_inside_diameter" in text
+    assert "Measure barrel inside diameter" in text
+
+
+def test_reading_errors_are_added_up_and_by_root_of_squares() -> None:
+    # Barrel 1 mm across moves the gap 0.5, rotor 0.5 mm moves it 0.25, reach 1 mm moves it 1: at worst 1.75 mm,
+    # likely the root of 0.25 + 0.0625 + 1 = 1.3125, which is 1.1456 mm.
+    text = "\n".join(explain(judged(), "caliper_barrel_gap"))
+    assert "at worst" in text and "(1.75 mm)" in text
+    assert "likely" in text and "(1.15 mm)" in text
+
+
+def test_a_check_says_when_one_reading_would_move_its_verdict() -> None:
+    # Gap 14.25 / 2 - 11 / 2 - 1 3/8 in = 1/4 in = 6.35 mm: good by 0.35 mm, and the reach is read to 1 mm.
+    near = judged(caliper={"reach_above_rotor": "1 3/8 in"})
+    text = "\n".join(explain(near, "caliper-clears-barrel"))
+    assert "Verdict: good" in text
+    assert "caliper.reach_above_rotor out by 0.039 in would make it watch" in text
+    far = "\n".join(explain(judged(), "caliper-clears-barrel"))
+    assert "No single reading error moves this verdict." in far
+
+
+def test_a_value_that_waits_or_does_not_apply_says_so() -> None:
+    waiting = "\n".join(explain(judged(pivots={"inclination": None}), "hub_height_offset"))
+    assert "Result: not known yet; waits for inclination" in waiting
+    absent = "\n".join(explain(judged(), "upper_pivot_barrel_gap"))
+    assert "Result: not for this build" in absent
+
+
+def test_an_unknown_name_is_a_key_error() -> None:
+    with pytest.raises(KeyError):
+        explain(judged(), "no_such_thing")

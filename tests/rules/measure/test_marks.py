@@ -1,0 +1,243 @@
+"""Tyre size marks, bolt circles and threads: real marks that are read, and slips that are refused."""
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
+from rules.measure.quantity import EntryError
+
+# Marks as printed in EU product sheets under Reg. (EU) 2020/740, owner's manuals and tyre makers' lists, with the
+# diameter by hand: metric rim code x 25.4 + 2 x width x aspect; flotation the printed inches x 25.4.
+CORPUS = [
+    # mark, diameter mm, section width mm, rim code, load index, speed symbol
+    ("LT285/75R16 10PR 126/123 R", 833.9, 285, 16, 126, "R"),  # 406.4 + 427.5
+    ("LT265/75R16 10PR 123/120 S", 803.9, 265, 16, 123, "S"),  # 406.4 + 397.5
+    ("LT225/75R16 10PR 115/112 R", 743.9, 225, 16, 115, "R"),  # 406.4 + 337.5
+    ("195/70R15C 8PR 104/102 R", 654.0, 195, 15, 104, "R"),  # 381 + 273
+    ("225/70R15C 8PR 112/110 S", 696.0, 225, 15, 112, "S"),  # 381 + 315
+    ("315/70R17LT 121/118 R", 872.8, 315, 17, 121, "R"),  # 431.8 + 441
+    ("215/75R15LT 106/103 S", 703.5, 215, 15, 106, "S"),  # 381 + 322.5
+    ("225/75R16 108 S RF", 743.9, 225, 16, 108, "S"),
+    ("LT265/75R16/E 123R", 803.9, 265, 16, 123, "R"),
+    ("31x10.50R15LT/C 109S", 787.4, 266.7, 15, 109, "S"),  # 31 x 25.4; 10.5 x 25.4
+    ("31x10.50R15LT 109Q", 787.4, 266.7, 15, 109, "Q"),
+    ("31x10.5 R15 LT", 787.4, 266.7, 15, None, None),
+    ("P215/65R15 95H", 660.5, 215, 15, 95, "H"),  # 381 + 279.5
+    ("215/65R16 96H", 685.9, 215, 16, 96, "H"),  # 406.4 + 279.5
+    ("LT235/85R16", 805.9, 235, 16, None, None),  # 406.4 + 399.5
+    ("T145/80D18 103M", 689.2, 145, 18, 103, "M"),  # 457.2 + 232
+    ("33x12.50R15LT 108Q", 838.2, 317.5, 15, 108, "Q"),
+    ("35x12.50R20LT 121Q", 889.0, 317.5, 20, 121, "Q"),
+    ("LT265/75R16 123/120Q", 803.9, 265, 16, 123, "Q"),
+    ("P225/70R16", 721.4, 225, 16, None, None),  # 406.4 + 315
+    ("285/75-16", 833.9, 285, 16, None, None),
+    ("245/55-18", 726.7, 245, 18, None, None),  # 457.2 + 269.5
+    ("P265/70R16", 777.4, 265, 16, None, None),  # 406.4 + 371
+]
+
+
+@pytest.mark.parametrize(("mark", "diameter", "width", "rim", "index", "symbol"), CORPUS)
+def test_real_marks_are_read(
+    mark: str, diameter: float, width: float, rim: float, index: int | None, symbol: str | None
+) -> None:
+    read = read_tyre_mark(mark)
+    assert read.diameter == pytest.approx(diameter, abs=1e-6)
+    assert read.section_width == pytest.approx(width, abs=1e-6)
+    assert read.rim_code == rim
+    if symbol is not None:
+        assert (read.load_index, read.speed_symbol) == (index, symbol)
+    assert read.text == mark
+
+
+@pytest.mark.parametrize(("mark", "index"), [("LT235/85R16 120/116", 120), ("33x12.50R15LT 108", 108)])
+def test_a_load_index_without_its_speed_letter_is_kept(mark: str, index: int) -> None:
+    read = read_tyre_mark(mark)
+    assert (read.load_index, read.speed_symbol) == (index, None)
+
+
+def test_only_the_first_load_index_counts_since_the_second_is_for_twin_wheels() -> None:
+    assert read_tyre_mark("LT265/75R16 123/120Q").load_index == 123
+
+
+@pytest.mark.parametrize(
+    "mark",
+    ["33x12.50R15LT", "33X12.50R15LT", "33×12.50R15LT", "33x12,50R15LT", "33 x 12.50 R 15 LT", "33/12.50R15LT", "33x12.50-15LT"],
+)  # fmt: skip
+def test_one_flotation_mark_written_seven_ways_is_one_tyre(mark: str) -> None:
+    read = read_tyre_mark(f"  {mark}  108Q ")
+    assert (read.diameter, read.section_width, read.rim_code) == (pytest.approx(838.2), 317.5, 15)
+    assert (read.load_index, read.speed_symbol, read.flotation) == (108, "Q", True)
+
+
+def test_a_mark_says_whether_it_is_flotation_or_a_passenger_tyre() -> None:
+    assert read_tyre_mark("P225/70R16").passenger and not read_tyre_mark("P225/70R16").flotation
+    assert not read_tyre_mark("LT265/75R16").passenger
+    assert not read_tyre_mark("225/75R16").passenger
+    assert not read_tyre_mark("33x12.50R15LT").passenger
+
+
+def test_a_half_inch_rim_code_is_not_the_whole_inch_below() -> None:
+    assert read_tyre_mark("35x12.50R16.5LT").rim_code == 16.5
+
+
+@pytest.mark.parametrize("mark", ["185R14C", "185R14C 102/100 R", "7.00-16", "LT7.50R16"])
+def test_a_mark_without_a_height_is_refused_and_says_so(mark: str) -> None:
+    with pytest.raises(EntryError, match="gives no height") as refusal:
+        read_tyre_mark(mark)
+    assert mark in str(refusal.value)
+
+
+@pytest.mark.parametrize(
+    "mark",
+    ["33", "33 in", "33x12.50", "33x12.50R", "x12.50R15", "265/75", "LT265R75/16", "265/75R16 nonsense", "big", "-", "/",
+     "3333x12.50R15", "12-16.5", "33x12.50.5R15", "265/75R16\n123Q;", "2650/75R16"],
+)  # fmt: skip
+def test_a_mark_that_cannot_be_read_is_refused_with_what_was_typed_and_examples(mark: str) -> None:
+    with pytest.raises(EntryError, match=r"33x12\.50R15LT, LT265/75R16 123/120Q or P225/70R16") as refusal:
+        read_tyre_mark(mark)
+    assert mark in str(refusal.value)
+
+
+@pytest.mark.parametrize("mark", ["15x12.50R15", "14x12.50R15", "33x0R15", "315/00R17"])
+def test_a_tyre_no_larger_than_its_rim_is_refused(mark: str) -> None:
+    with pytest.raises(EntryError, match="no larger than its rim"):
+        read_tyre_mark(mark)
+
+
+@pytest.mark.parametrize("entry", [33, 33.5, True, None, ["33x12.50R15"]])
+def test_a_tyre_mark_that_is_not_text_is_refused(entry: object) -> None:
+    with pytest.raises(EntryError, match="size mark"):
+        read_tyre_mark(entry)
+
+
+@pytest.mark.parametrize("mark", ["٣٣x12.50R15LT", "33x12.50R1५LT", "LT２65/75R16", "33x12.50R15LT 10٨Q"])
+def test_a_tyre_mark_in_digits_of_another_script_is_refused(mark: str) -> None:
+    with pytest.raises(EntryError):
+        read_tyre_mark(mark)
+
+
+@pytest.mark.parametrize(
+    ("entry", "units", "count", "diameter"),
+    [
+        ("6 x 5.5 in", "metric", 6, 139.7),
+        ("6 x 5.5 in", None, 6, 139.7),
+        ("6 x 5.5", "inch", 6, 139.7),
+        ("6x5 1/2 in", "metric", 6, 139.7),
+        ("6 x 5½ in", "metric", 6, 139.7),
+        ('6 X 5-1/2"', "metric", 6, 139.7),
+        ("6 × 139.7 mm", "inch", 6, 139.7),
+        ("6*139,7 mm", "inch", 6, 139.7),
+        ("5 x 114.3 mm", "inch", 5, 114.3),
+        ("5 x 114.3", "metric", 5, 114.3),
+        (" 5 x 4.5 in ", "metric", 5, 114.3),
+        ("10 x 11 1/4 in", "inch", 10, 285.75),
+        ("3 x 50 mm", "inch", 3, 50.0),
+        ("4 x 350 mm", "inch", 4, 350.0),
+    ],
+)
+def test_bolt_circles_are_read(entry: str, units: str | None, count: int, diameter: float) -> None:
+    read = read_bolt_circle(entry, units)
+    assert read.count == count
+    assert read.diameter == pytest.approx(diameter, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("entry", "units", "says"),
+    [
+        ("6", "inch", "a count and a diameter"),
+        ("6 x", "inch", "a count and a diameter"),
+        ("x 5.5 in", "inch", "a count and a diameter"),
+        ("six x 5.5 in", "inch", "a count and a diameter"),
+        ("5.5 in", "inch", "a count and a diameter"),
+        ("6.5 x 5.5 in", "inch", "a count and a diameter"),
+        (6, "inch", "a count and a diameter"),
+        (True, "inch", "a count and a diameter"),
+        ("2 x 5.5 in", "inch", "2 holes is outside 3 to 10"),
+        ("11 x 5.5 in", "inch", "11 holes is outside 3 to 10"),
+        ("6 x 5.5", "metric", "5.5 mm across, outside 50 to 350 mm"),
+        ("5 x 114.3", "inch", "2903 mm across, outside 50 to 350 mm"),
+        ("5 x 49.9 mm", "inch", "outside 50 to 350 mm"),
+        ("5 x 350.1 mm", "inch", "outside 50 to 350 mm"),
+        ("6 x 5.5 lb", "inch", "is a mass, and a length is wanted"),
+        ("6 x 5.5", None, "has no unit"),
+        ("6 x nan mm", "inch", "does not start with a number"),
+        ("6 x -139.7 mm", "inch", "outside 50 to 350 mm"),
+        ("6 x 1/0 in", "inch", "divides by nought"),
+        ("٦ x 5.5 in", "inch", "a count and a diameter"),
+    ],
+)
+def test_bolt_circle_slips_are_refused(entry: object, units: str | None, says: str) -> None:
+    with pytest.raises(EntryError, match=says):
+        read_bolt_circle(entry, units)
+
+
+@pytest.mark.parametrize(
+    ("entry", "diameter", "pitch"),
+    [
+        ("12 x 1.5 mm", 12, 1.5),
+        ("12x1.5", 12, 1.5),
+        ("12 x 1,5 mm", 12, 1.5),
+        ("M12 x 1.5", 12, 1.5),
+        ("m14×1.5 mm", 14, 1.5),
+        ("M12", 12, 1.75),  # coarse
+        ("M10", 10, 1.5),
+        ("M16", 16, 2.0),
+        ("1/2-20", 12.7, 1.27),  # 25.4 / 20
+        ("1/2-13", 12.7, 1.9538461538),  # 25.4 / 13
+        ("1/2 in - 20", 12.7, 1.27),
+        ('1/2"-20 UNF', 12.7, 1.27),
+        ("7/16-20", 11.1125, 1.27),
+        ("9/16-18", 14.2875, 1.4111111111),  # 25.4 / 18
+        ("1 1/8-7", 28.575, 3.6285714286),  # 25.4 / 7
+        ("½-20", 12.7, 1.27),
+        ("1-8", 25.4, 3.175),
+        ("5/8 - 18 unf", 15.875, 1.4111111111),
+    ],
+)
+def test_threads_are_read(entry: str, diameter: float, pitch: float) -> None:
+    read = read_thread(entry)
+    assert read.diameter == pytest.approx(diameter, abs=1e-9)
+    assert read.pitch == pytest.approx(pitch, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("entry", "says"),
+    [
+        ("12", "has no pitch"),
+        ("M7", "has no pitch"),
+        ("12 mm", "has no pitch"),
+        ("1/2", "cannot be read"),
+        ("1/2-0", "has no threads"),
+        ("1/0-20", "divides by nought"),
+        ("9/8/2-20", "is not one clear number"),
+        ("12 x 0 mm", "pitch of 0 mm"),
+        ("12 x 4 mm", "pitch of 4 mm"),
+        ("4 x 0.7 mm", "would be 4 mm"),
+        ("41 x 3 mm", "would be 41 mm"),
+        ("big", "cannot be read"),
+        ("", "cannot be read"),
+        ("M", "cannot be read"),
+        ("12 x 1.5 in", "cannot be read"),
+        ("١٢ x 1.5 mm", "cannot be read"),
+        (12, "a thread is its diameter and pitch"),
+        (True, "a thread is its diameter and pitch"),
+    ],
+)
+def test_thread_slips_are_refused_with_an_example(entry: object, says: str) -> None:
+    with pytest.raises(EntryError, match=says):
+        read_thread(entry)
+
+
+@settings(max_examples=200, deadline=None)
+@given(
+    entry=st.text(max_size=25)
+    | st.lists(st.sampled_from([*"0123456789./- xXRMLTPC", "½", "mm", "in", "LT", "×"]), max_size=14).map("".join),
+    units=st.sampled_from(["inch", "metric", None]),
+)
+def test_no_text_does_anything_but_read_or_refuse(entry: str, units: str | None) -> None:
+    for reader in (read_tyre_mark, read_thread, lambda text: read_bolt_circle(text, units)):
+        try:
+            assert reader(entry)
+        except EntryError as refusal:
+            assert str(refusal)

@@ -1,0 +1,380 @@
+"""Reading a typed quantity: every form that is read, every slip that is refused, and pint for every unit."""
+
+import math
+import re
+from fractions import Fraction
+
+import pint
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from rules.measure.quantity import KINDS, LONGEST_ENTRY, EntryError, parse
+
+# What is typed, its kind, and the inside number worked by hand: 1 in = 25.4 mm, 1 lb = 0.45359237 kg,
+# 1 lbf = 4.4482216152605 N, 1 lbf ft = 1.3558179483314 N m, 1 psi = 0.006894757293168 MPa, 1 mile = 1609.344 m.
+FORMS = [
+    ("9 3/8 in", "length", 238.125),
+    ('9-3/8"', "length", 238.125),
+    ("9⅜ in", "length", 238.125),
+    ("9 ⅜ in", "length", 238.125),
+    ("9-⅜ in", "length", 238.125),
+    ("9 3⁄8 in", "length", 238.125),
+    ("9.375 in", "length", 238.125),
+    ("9,375 in", "length", 238.125),
+    ("9.375in", "length", 238.125),
+    ("3/8 in", "length", 9.525),
+    ("⅜ in", "length", 9.525),
+    ("-3/8 in", "length", -9.525),
+    ("-9 3/8 in", "length", -238.125),
+    ("−1/2 in", "length", -12.7),
+    ("+1/2 in", "length", 12.7),
+    ("5 ft 2 1/2 in", "length", 1587.5),  # 62 1/2 in
+    ("5' 2 1/2\"", "length", 1587.5),
+    ("5'2½\"", "length", 1587.5),
+    ("-5 ft 2 1/2 in", "length", -1587.5),
+    ("5 ft", "length", 1524.0),
+    ("8 1/2 inches", "length", 215.9),
+    ("260 mm", "length", 260.0),
+    ("260\u00a0mm", "length", 260.0),
+    ("26 cm", "length", 260.0),
+    ("0.26 m", "length", 260.0),
+    ("12,5 mm", "length", 12.5),
+    (".5 in", "length", 12.7),
+    ("5. mm", "length", 5.0),
+    ("16/8 in", "length", 50.8),
+    ("8 deg", "angle", 0.1396263401595),  # 8 x 3.14159265358979 / 180
+    ("8°", "angle", 0.1396263401595),
+    ("8 1/2 degrees", "angle", 0.1483529864195),
+    ("520 lb", "mass", 235.8680324),
+    ("236 kg", "mass", 236.0),
+    ("70 mph", "speed", 31.2928),
+    ("110 km/h", "speed", 30.5555555556),
+    ("65 %", "percent", 0.65),
+    ("90 lbf ft", "torque", 122.023615350),
+    ("90 ft-lb", "torque", 122.023615350),
+    ("122 N m", "torque", 122.0),
+    ("122 Nm", "torque", 122.0),
+    ("1000 psi", "pressure", 6.894757293),
+    ("69 bar", "pressure", 6.9),
+    ("6.9 MPa", "pressure", 6.9),
+    ("6900 kPa", "pressure", 6.9),
+    ("12 kN", "force", 12000.0),
+    ("2700 lbf", "force", 12010.19836120),
+    ("0.38", "ratio", 0.38),
+]
+
+
+@pytest.mark.parametrize(("entry", "kind", "number"), FORMS)
+def test_each_form_is_read_as_the_hand_figure_in_either_sheet(entry: str, kind: str, number: float) -> None:
+    assert parse(entry, kind, "inch") == pytest.approx(number, rel=1e-9)
+    assert parse(entry, kind, "metric") == pytest.approx(number, rel=1e-9)
+    assert parse(entry, kind, None) == pytest.approx(number, rel=1e-9)
+
+
+# A bare number takes the sheet's units: 10 of each, worked by hand.
+BARE = [
+    ("length", 254.0, 10.0),
+    ("mass", 4.5359237, 10.0),
+    ("force", 44.482216152605, 10.0),
+    ("pressure", 0.06894757293168, 10.0),
+    ("speed", 4.4704, 2.77777777778),
+    ("torque", 13.558179483314, 10.0),
+    ("angle", 0.174532925199, 0.174532925199),
+    ("percent", 0.1, 0.1),
+    ("ratio", 10.0, 10.0),
+]
+
+
+def test_the_bare_number_table_covers_every_kind() -> None:
+    assert {kind for kind, _, _ in BARE} == set(KINDS)
+
+
+@pytest.mark.parametrize(("kind", "inch", "metric"), BARE)
+@pytest.mark.parametrize("entry", ["10", " 10 ", "10.0", 10, 10.0])
+def test_a_bare_number_takes_the_sheets_units(entry: object, kind: str, inch: float, metric: float) -> None:
+    assert parse(entry, kind, "inch") == pytest.approx(inch, rel=1e-9)
+    assert parse(entry, kind, "metric") == pytest.approx(metric, rel=1e-9)
+
+
+@pytest.mark.parametrize("kind", ["length", "mass", "force", "pressure", "speed", "torque"])
+@pytest.mark.parametrize("entry", ["10", 10, 10.0])
+def test_a_bare_number_is_refused_when_the_sheet_does_not_say_its_units(entry: object, kind: str) -> None:
+    with pytest.raises(EntryError, match=r"“10(\.0)?” has no unit.*units = "):
+        parse(entry, kind, None)
+
+
+@pytest.mark.parametrize("kind", ["angle", "percent", "ratio"])
+def test_angles_shares_and_ratios_need_no_units_of_the_sheet(kind: str) -> None:
+    assert parse("10", kind, None) == pytest.approx({"angle": 0.174532925199, "percent": 0.1, "ratio": 10}[kind])
+
+
+REFUSED = [
+    ("1.250.5", "length"),
+    ("1,250.5 mm", "length"),
+    ("1.250,5 mm", "length"),
+    ("1/0 in", "length"),
+    ("9 3/0 in", "length"),
+    ("nan", "length"),
+    ("nan mm", "length"),
+    ("inf", "length"),
+    ("-inf mm", "length"),
+    ("1e400 mm", "length"),
+    ("1e3 mm", "length"),
+    ("-", "length"),
+    ("+", "length"),
+    ("--5 mm", "length"),
+    ("- -5 mm", "length"),
+    (".", "length"),
+    (",", "length"),
+    ("/", "length"),
+    ("1/ in", "length"),
+    ("/2 in", "length"),
+    ("1/2/3 in", "length"),
+    ("mm", "length"),
+    ("in 5", "length"),
+    ("5 furlong", "length"),
+    ("5 mm mm", "length"),
+    ("5 mm 3", "length"),
+    ("5 mm 3 mm", "length"),
+    ("5-6 mm", "length"),
+    ("5 to 6 mm", "length"),
+    ("5 ± 1 mm", "length"),
+    ("~5 mm", "length"),
+    ("<5 mm", "length"),
+    ("1 250 mm", "length"),
+    ("1 000 1/2 in", "length"),
+    ("1'000 mm", "length"),
+    ("9 8/8 in", "length"),
+    ("9 11/8 in", "length"),
+    ("9 3/8 1/8 in", "length"),
+    ("9⅜⅜ in", "length"),
+    ("9.5 3/8 in", "length"),
+    ("5 ft 12 in", "length"),
+    ("5 ft 2", "length"),
+    ("5 ft 2 mm", "length"),
+    ("5 ft -2 in", "length"),
+    ("5.5 ft 2 in", "length"),
+    ("1/2 ft 3 in", "length"),
+    ("5 ft 2 in 3 in", "length"),
+    ("٣ mm", "length"),
+    ("१२ mm", "length"),
+    ("１２ mm", "length"),
+    ("9 ³/₈ in", "length"),
+    ("five mm", "length"),
+    ("0x10 mm", "length"),
+    ("1_000 mm", "length"),
+    ("520 lb", "length"),
+    ("8 deg", "length"),
+    ("260 mm", "mass"),
+    ("520 lb", "force"),
+    ("520 lbf", "mass"),
+    ("10 mPa", "pressure"),
+    ("10 mN", "force"),
+    ("10 MN", "force"),
+    ("10 mN m", "torque"),
+    ("5 mmm", "length"),
+    ("70 knots", "speed"),
+    ("90 ft", "torque"),
+    ("8 rads", "angle"),
+    ("8' 30\"", "angle"),
+    ("65 ‰", "percent"),
+    ("0.38 mm", "ratio"),
+    ("1e400", "ratio"),
+    ("\u202e260 mm", "length"),
+    ("260 \u0430m", "length"),
+]
+
+
+@pytest.mark.parametrize(("entry", "kind"), REFUSED)
+@pytest.mark.parametrize("units", ["inch", "metric", None])
+def test_a_slip_is_refused_with_what_was_typed_and_an_example_that_works(entry: str, kind: str, units: str) -> None:
+    with pytest.raises(EntryError) as refusal:
+        parse(entry, kind, units)
+    message = str(refusal.value)
+    assert entry in message
+    assert math.isfinite(parse(_example(message), kind, units))
+
+
+@pytest.mark.parametrize("entry", ["", " ", "\t", "\u00a0", "\u2009"])
+def test_an_empty_entry_is_refused_with_an_example(entry: str) -> None:
+    with pytest.raises(EntryError, match="nothing is written") as refusal:
+        parse(entry, "length", "inch")
+    assert parse(_example(str(refusal.value)), "length", "inch") == 238.125
+
+
+@pytest.mark.parametrize("entry", [True, False, None, [5], {"mm": 5}, b"5 mm", (5,), 5j])
+def test_a_thing_that_is_not_text_or_a_number_is_refused_with_an_example(entry: object) -> None:
+    with pytest.raises(EntryError, match="this should be a length such as") as refusal:
+        parse(entry, "length", "metric")
+    assert parse(_example(str(refusal.value)), "length", "metric") == 260.0
+
+
+@pytest.mark.parametrize("entry", [math.nan, math.inf, -math.inf, 10**400, -(10**400), 1e308])
+def test_a_number_that_is_not_finite_in_millimetres_is_refused(entry: object) -> None:
+    with pytest.raises(EntryError, match="not a finite number"):
+        parse(entry, "length", "inch")
+
+
+def test_a_whole_number_of_thousands_of_digits_is_refused_like_any_other_slip() -> None:
+    # A TOML file can hold one, written in hexadecimal.
+    with pytest.raises(EntryError):
+        parse(16**5000, "length", "metric")
+
+
+def test_an_entry_is_read_up_to_the_longest_length_and_refused_beyond_it() -> None:
+    assert parse("5".rjust(LONGEST_ENTRY - 3) + " mm", "length", "metric") == 5.0
+    with pytest.raises(EntryError, match=f"{LONGEST_ENTRY + 1} characters"):
+        parse("5".rjust(LONGEST_ENTRY - 2) + " mm", "length", "metric")
+
+
+def test_figures_of_two_hundred_digits_overflow_into_a_refusal() -> None:
+    with pytest.raises(EntryError):
+        parse("9" * 190 + " 1/2 ft 3 in", "length", "inch")
+    assert math.isfinite(parse("9" * 190 + " mm", "length", "inch"))
+
+
+def test_the_wrong_kind_of_unit_is_named_as_what_it_is() -> None:
+    with pytest.raises(EntryError, match="is a mass, and a length is wanted"):
+        parse("520 lb", "length", "inch")
+    with pytest.raises(EntryError, match="is a length, and a speed is wanted"):
+        parse("70 mm", "speed", "inch")
+
+
+def test_an_unknown_unit_is_quoted() -> None:
+    with pytest.raises(EntryError, match="ends in “cubits”"):
+        parse("5 cubits", "length", "inch")
+
+
+def test_capitals_are_read_where_they_cannot_be_mistaken() -> None:
+    assert parse("260 MM", "length", "inch") == 260.0
+    assert parse("9 IN", "length", "metric") == pytest.approx(228.6)
+    assert parse("5 Lb", "mass", "metric") == pytest.approx(2.26796185)
+    assert parse("6.9 MPA", "pressure", "inch") == 6.9
+
+
+def test_every_kinds_own_examples_are_read() -> None:
+    for kind in KINDS.values():
+        for units, example in kind.examples.items():
+            assert math.isfinite(parse(example, kind.name, units))
+
+
+# Every spelling read, and the same unit by pint's name for it.
+SAME_IN_PINT = {
+    "length": {
+        "millimetre": "mm", "centimetre": "cm", "metre": "m",
+        "inch": 'in|in.|inch|inches|"|″|”|\'\'', "foot": "ft|ft.|foot|feet|'|′|’",
+    },
+    "angle": {"degree": "deg|deg.|degree|degrees|°", "radian": "rad"},
+    "mass": {
+        "kilogram": "kg", "gram": "g", "metric_ton": "t", "ounce": "oz",
+        "pound": "lb|lb.|lbs|lbs.|pound|pounds",
+    },
+    "force": {"newton": "n", "kilonewton": "kn", "force_pound": "lbf"},
+    "pressure": {"megapascal": "MPa|mpa", "kilopascal": "kPa|kpa", "bar": "bar", "psi": "psi"},
+    "speed": {"metre / second": "m/s", "kilometre / hour": "km/h|kmh|kph", "mile / hour": "mph"},
+    "torque": {
+        "newton * metre": "nm|n·m|n.m|n-m|n*m",
+        "force_pound * foot": "lbfft|lbf-ft|lbf·ft|lbf.ft|ftlbf|ft-lbf|ft·lbf|lbft|lb-ft|ftlb|ft-lb|ft.lb|lb.ft|ftlbs|ft-lbs",
+        "force_pound * inch": "lbfin|lbf-in|inlbf|in-lbf|lbin|lb-in|inlb|in-lb",
+    },
+    "percent": {"percent": "%|percent|percentage"},
+    "ratio": {},
+}  # fmt: skip
+INSIDE_IN_PINT = {
+    "length": "millimetre", "angle": "radian", "mass": "kilogram", "force": "newton", "pressure": "megapascal",
+    "speed": "metre / second", "torque": "newton * metre", "percent": "dimensionless",
+}  # fmt: skip
+REGISTRY = pint.UnitRegistry()
+SPELLINGS = [
+    (kind, spelling, unit)
+    for kind, units in SAME_IN_PINT.items()
+    for unit, spellings in units.items()
+    for spelling in spellings.split("|")
+]
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_pint_table_holds_every_spelling(kind: str) -> None:
+    assert {spelling for name, spelling, _ in SPELLINGS if name == kind} == set(KINDS[kind].spellings)
+
+
+@pytest.mark.parametrize(("kind", "spelling", "unit"), SPELLINGS)
+def test_every_spelling_of_every_unit_agrees_with_pint(kind: str, spelling: str, unit: str) -> None:
+    wanted = (7.25 * REGISTRY(unit)).to(INSIDE_IN_PINT[kind]).magnitude
+    assert parse(f"7.25 {spelling}", kind, None) == pytest.approx(wanted, rel=1e-12)
+    assert parse(f"7 1/4{spelling}", kind, None) == pytest.approx(wanted, rel=1e-12)
+
+
+@pytest.mark.parametrize("kind", [kind for kind in KINDS if kind != "ratio"])
+@pytest.mark.parametrize("units", ["inch", "metric"])
+def test_a_bare_number_agrees_with_pint(kind: str, units: str) -> None:
+    spelling = KINDS[kind].bare[units].replace(" ", "")
+    unit = next(unit for name, known, unit in SPELLINGS if name == kind and known in (spelling, spelling.lower()))
+    assert parse("7.25", kind, units) == pytest.approx((7.25 * REGISTRY(unit)).to(INSIDE_IN_PINT[kind]).magnitude)
+
+
+UNITS = st.sampled_from(["inch", "metric", None])
+CRUMBS = st.lists(
+    st.sampled_from([*"0123456789 .,/-+'\"", "⅜", "½", "⅟", "⁄", "−", "e", "ft", "in", "mm", "lb", "°", "mPa", "nan", "٣"]),
+    max_size=12,
+).map("".join)  # fmt: skip
+
+
+@settings(max_examples=150, deadline=None)
+@given(entry=st.text(max_size=30) | CRUMBS, kind=st.sampled_from(list(KINDS)), units=UNITS)
+def test_no_text_does_anything_but_read_or_refuse(entry: str, kind: str, units: str) -> None:
+    try:
+        number = parse(entry, kind, units)
+    except EntryError as refusal:
+        assert str(refusal)
+    else:
+        assert isinstance(number, float) and math.isfinite(number)
+
+
+@settings(max_examples=80, deadline=None)
+@given(
+    entry=st.integers() | st.floats() | st.booleans() | st.none() | st.lists(st.integers(), max_size=2),
+    kind=st.sampled_from(list(KINDS)),
+    units=UNITS,
+)
+def test_no_toml_value_does_anything_but_read_or_refuse(entry: object, kind: str, units: str) -> None:
+    try:
+        assert math.isfinite(parse(entry, kind, units))
+    except EntryError as refusal:
+        assert str(refusal)
+
+
+@st.composite
+def typed_quantities(draw: st.DrawFn) -> tuple[str, Fraction, str, str]:
+    """What is typed as a number, the number, its unit and its kind."""
+    kind = draw(st.sampled_from(list(KINDS)))
+    whole, top, bottom = draw(st.integers(0, 9999)), draw(st.integers(0, 63)), draw(st.sampled_from([3, 8, 16, 64]))
+    written, number = draw(
+        st.sampled_from(
+            [
+                (f"{whole}", Fraction(whole)),
+                (f"{whole}.{top:02d}", whole + Fraction(top, 100)),
+                (f"{whole},{top:02d}", whole + Fraction(top, 100)),
+                (f"{top}/{bottom}", Fraction(top, bottom)),
+                (f"{whole} {top % bottom}/{bottom}", whole + Fraction(top % bottom, bottom)),
+            ]
+        )
+    )
+    sign, way = draw(st.sampled_from([("", 1), ("-", -1)]))
+    return f"{sign}{written}", way * number, draw(st.sampled_from([*KINDS[kind].spellings, ""])), kind
+
+
+@settings(max_examples=150, deadline=None)
+@given(typed=typed_quantities(), units=st.sampled_from(["inch", "metric"]))
+def test_so_many_of_a_unit_is_so_many_times_one_of_it(typed: tuple[str, Fraction, str, str], units: str) -> None:
+    written, number, unit, kind = typed
+    one = parse(f"1 {unit}", kind, units)
+    assert parse(f"{written} {unit}", kind, units) == pytest.approx(float(number) * one, rel=1e-14, abs=0)
+
+
+def _example(message: str) -> str:
+    """The example a refusal ends with."""
+    match = re.search(r"(?:for example|such as) (.+)$", message)
+    assert match, message
+    return match[1]

@@ -1,0 +1,108 @@
+"""The parts to look at first after a drive: which, in what order, what is said of them, and when nothing is."""
+
+import dataclasses
+from typing import Any
+
+import pytest
+
+from rules.judging.judge import Judged, judge
+from rules.sheet import read_sheet
+from rules.shop.checklist import checklist, worked_out_tables
+from rules.shop.checklist_line import Line
+from rules.shop.steps import inspect_first
+from rules.strength.corner_loads import Margin
+from sample_sheets import FINISHED, sample
+from wizard.paper.checklist_text import as_markdown, as_text
+from wizard.sheet_file import read
+
+
+def document(name: str = "scree_ox_strength") -> dict[str, Any]:
+    return dict(read(sample(name)).document)
+
+
+def judged(sheet: dict[str, Any]) -> Judged:
+    return judge(read_sheet(sheet))
+
+
+def with_margins(*factors: float, estimated: tuple[str, ...] = ()) -> Judged:
+    """A judged sheet on which only parts a, b, c... have margins."""
+    whole = judged(document(FINISHED))
+    known = {
+        f"{letter}_safety": Margin(factor, "rock", "yield") for letter, factor in zip("abcdefg", factors, strict=False)
+    }
+    worked = dataclasses.replace(whole.worked, known=known, estimated=dict.fromkeys(estimated, ("loads.rock",)))
+    return dataclasses.replace(whole, worked=worked)
+
+
+def ids(lines: list[Line]) -> list[str]:
+    return [line.id for line in lines]
+
+
+@pytest.fixture(autouse=True)
+def ratios(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The invented parts of these tests are ratios, as every safety factor is."""
+    from rules.judging.trade import trade
+
+    for letter in "abcdefg":
+        monkeypatch.setitem(trade().units, f"{letter}_safety", "1")
+
+
+@pytest.mark.parametrize(
+    "factors, wanted",
+    [
+        ((5.0,), "a"),
+        ((5.0, 4.0), "ba"),
+        ((5.0, 6.0, 7.0, 8.0, 9.0), "abc"),  # sound ones: three
+        ((1.0, 1.1, 1.2, 2.0, 2.1), "abc"),  # 2 is called good
+        ((1.0, 1.1, 1.2, 1.99, 2.1), "abcd"),
+        ((1.0, 1.1, 1.2, 1.3, 1.4, 1.5), "abcde"),  # never more than five
+    ],
+)
+def test_three_to_five_with_the_least_margin_worst_first(factors: tuple[float, ...], wanted: str) -> None:
+    lines = list(inspect_first(with_margins(*factors)))
+    assert ids(lines) == ["inspect.first", *(f"inspect.{letter}_safety" for letter in wanted)]
+
+
+def test_factor_case_limit_and_estimate_are_said() -> None:
+    lines = {line.id: line for line in inspect_first(with_margins(1.25, 1.5, estimated=("b_safety",)))}
+    assert lines["inspect.a_safety"].target == "holds 1.25 times its load: rock, yield"
+    assert lines["inspect.b_safety"].target == "holds 1.5 times its load: rock, yield; an estimate"
+
+
+def test_a_sheet_without_strength_has_no_such_lines() -> None:
+    lines = checklist(judged(document(FINISHED)))
+    assert not [line.id for line in lines if line.id.startswith("inspect.")]
+    assert next(line for line in lines if line.id == "settle.strength").text.endswith("this sheet does not.")
+
+
+def test_they_head_the_first_drive_and_the_sheet_no_longer_says_it_sizes_nothing() -> None:
+    lines = checklist(judged(document()))
+    drive = [line for line in lines if line.section == "First drive"]
+    # Tie rod: rated 5600 lbf, pushed with 2747 lbf in steering stop: 2.04.
+    assert ids(drive)[:2] == ["inspect.first", "inspect.tie_rod_safety"]
+    assert drive[1].target == "holds 2.04 times its load: steering stop, rating of the tie rod"
+    assert ids(drive)[-3:] == ["drive.yard", "drive.re-torque", "drive.strip"]
+    assert "certify nothing" in next(line for line in lines if line.id == "settle.strength").text
+
+
+def test_paper_keeps_its_80_columns_and_markdown_its_table() -> None:
+    sheet = document("wrong_upright_too_thin")
+    text = as_text(judged(sheet), sheet)
+    assert "Inspect: lower pivot bolt" in text and text.isascii()
+    assert max(len(line) for line in text.splitlines()) <= 80
+    rows = [line for line in as_markdown(judged(sheet), sheet).splitlines() if "`inspect." in line]
+    assert len(rows) == 5 and all(row.count("|") == 7 for row in rows)
+
+
+def test_a_tick_is_kept_and_questioned_when_the_margin_has_changed() -> None:
+    sheet = document()
+    tables = worked_out_tables(sheet, judged(sheet))
+    for line in tables["checklist"]:
+        line["left"] = line["id"] == "inspect.tie_rod_safety"
+    sheet |= tables
+    sheet["loads"] = {**sheet["loads"], "tie_rod_rating": "5500 lbf"}
+    again = {line["id"]: line for line in worked_out_tables(sheet, judged(sheet))["checklist"]}
+    # 5500 / 2747 = 2.00
+    assert again["inspect.tie_rod_safety"]["target"] == "holds 2 times its load: steering stop, rating of the tie rod"
+    assert again["inspect.tie_rod_safety"]["left"] is True
+    assert "holds 2.04 times" in str(again["inspect.tie_rod_safety"]["marked_for"])

@@ -1,0 +1,529 @@
+"""The motion sheet's tables: figures against hand-worked linkages, what is blank, and what is left out with its reason."""
+
+from collections.abc import Callable, Mapping
+from math import cos, degrees, radians, sin
+
+import pytest
+from scipy.optimize import brentq
+
+from rules.judging.judge import Judged
+from rules.shop.checklist import Line, checklist
+from rules.shop.motion_sheet import Section, is_known, sections, where
+
+Judge = Callable[[Mapping[str, object]], Judged]
+Moving = dict[str, object]
+TRAVEL, LOCK, RETURN, CASTOR, JOINTS, GAPS, SET_UP = range(7)
+
+
+def travel_row(judged: Judged, first: str) -> tuple[str, ...]:
+    return next(row for row in sections(judged)[TRAVEL].rows if row[0] == first)
+
+
+def column(section: Section, heading: str) -> list[str]:
+    return [row[section.columns.index(heading)] for row in section.rows]
+
+
+# Travel
+
+FRONT_VIEW: dict[str, object] = {
+    "job.track": "1560 mm", "pivots.castor": "0 deg", "pivots.inclination": "7.853313 deg",
+    "pivots.spacing": "292.745623 mm", "pivots.ground_offset": "38.620690 mm", "pivots.lower_below_spindle": "100 mm",
+    "arms.lower_front_from_centre": "350 mm", "arms.lower_front_height": "330 mm",
+    "arms.upper_front_from_centre": "400 mm", "arms.upper_front_height": "560 mm",
+    "arms.bump_travel": "50 mm", "arms.droop_travel": "50 mm",
+}  # fmt: skip
+"""Plane wishbones, y and z in mm: lower (350, 330) to (700, 300), upper (400, 560) to (660, 590), contact (780, 0)."""
+
+
+@pytest.mark.parametrize(
+    ("row", "contact_rise", "camber", "across", "camber_rate", "across_rate"),
+    [
+        ("-50 droop", -50, 1.70035, -16.36774, -0.0316, 0.38),
+        ("-25", -25, 0.88764, -7.51747, -0.0345, 0.33),
+        ("+25", 25, -0.96909, 6.28758, -0.0399, 0.23),
+        ("+50 bump", 50, -2.02827, 11.44036, -0.0443, 0.19),
+    ],
+)
+def test_camber_and_track_change_of_plane_wishbones(
+    judged: Judge, row: str, contact_rise: float, camber: float, across: float, camber_rate: float, across_rate: float
+) -> None:
+    """The two arm circles and the upright's length, solved in the plane for a rise of the contact.
+
+    The sheet's rows are the wheel centre's: with the 400 mm wheel leaning, the contact is 400 (1 - cos camber) higher than
+    the row says, 0.05 to 0.25 mm, and camber and track go on at the rates read off between the neighbouring rises.
+    """
+    further = contact_rise + 400 * (1 - cos(radians(camber))) - contact_rise
+    found = travel_row(judged(FRONT_VIEW), row)
+    assert float(found[1]) == pytest.approx(camber + camber_rate * further, abs=0.006)
+    assert float(found[4]) == pytest.approx(across + across_rate * further, abs=0.06)
+    assert found[1][0] == "+-"[contact_rise > 0]
+
+
+def test_ride_is_marked_and_as_entered(judged: Judge, moving: Moving) -> None:
+    assert travel_row(judged(moving), "0 RIDE") == (
+        "0 RIDE", "0.00", "+6.00", "+25.0", "0.0", "0.00", "0.00", "", "", "", "",
+    )  # fmt: skip
+
+
+def test_steps_are_25_mm_with_the_ends(judged: Judge, moving: Moving) -> None:
+    assert column(sections(judged(moving))[TRAVEL], "Travel (mm)") == [
+        "-90 droop", "-75", "-50", "-25", "0 RIDE", "+25", "+50", "+75", "+100", "+110 bump",
+    ]  # fmt: skip
+
+
+def test_steps_are_1_in_on_an_inch_sheet(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "units": "inch", "arms.bump_travel": "2 1/2 in", "arms.droop_travel": "2 in"}))[
+        0
+    ]
+    assert column(table, "Travel (in)") == ["-2 droop", "-1", "0 RIDE", "+1", "+2", "+2 1/2 bump"]
+    assert column(table, "Ground offset (in)")[2] == "+0.98"  # 25 / 25.4
+    assert column(table, "Toe (in)")[2] == "0.000"
+
+
+def test_no_row_stands_next_to_the_end_and_none_beyond_it(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "arms.bump_travel": "50.5 mm", "arms.droop_travel": "0 mm"}))[TRAVEL]
+    assert column(table, "Travel (mm)") == ["0 RIDE", "+25", "+50.5 bump"]
+
+
+def test_toe_is_of_one_wheel_plus_in_across_the_tyre(judged: Judge, moving: Moving) -> None:
+    """The inner end 58 mm lower: the rod climbs outward, and steeper still in bump, which draws its outer end inward.
+
+    Behind the axle that turns the wheel's front outward: toe out in bump; in droop the rod comes level: toe in.
+    """
+    with_rod_low = judged({**moving, "steering.inner_height": "300 mm"})
+    bump, droop = travel_row(with_rod_low, "+50"), travel_row(with_rod_low, "-50")
+    assert bump[6][0] == "-" and droop[6][0] == "+"
+    # 34 in tyre between the two marks: 863.6 mm; sin of the printed degrees, which are rounded to 0.01 (0.08 mm).
+    assert float(bump[5]) == pytest.approx(863.6 * sin(radians(float(bump[6]))), abs=0.09)
+
+
+def test_a_travel_the_links_do_not_reach_says_where_they_lock(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "arms.bump_travel": "400 mm"}))[TRAVEL]
+    last = table.rows[-1]
+    assert last[0].startswith("+400 bump not reached: locks at ")
+    assert set(last[1:]) == {"-"}
+    assert table.rows[4][1] == "0.00"
+
+
+def test_a_tie_rod_that_locks_in_travel_is_said_to_at_each_row(judged: Judge, moving: Moving) -> None:
+    """Inner end 208 mm below and close to the outer one: the short rod is in line with the arm soon after ride."""
+    short = {"steering.inner_height": "150 mm", "steering.inner_from_centre": "550 mm"}
+    table = sections(judged({**moving, **short}))[TRAVEL]
+    by_travel = dict(zip(column(table, "Travel (mm)"), column(table, "Toe (mm)"), strict=True))
+    assert by_travel["0 RIDE"] == "0.00"
+    assert by_travel["+110 bump"] == "rod locks"
+    assert column(table, "Camber (deg)")[-1] == "-3.33"  # the arms go on, as with the rod they have
+
+
+def test_without_steering_the_toe_is_not_worked_out_and_says_why(judged: Judge, moving: Moving) -> None:
+    arms = {name: entry for name, entry in moving.items() if name.startswith("arms.")}
+    table = sections(judged(arms))[TRAVEL]
+    assert set(column(table, "Toe (mm)")) == set(column(table, "Toe (deg)")) == {"-"}
+    assert any("Toe is not worked out: what moves the tie rods is not chosen" in note for note in table.notes)
+    assert column(table, "Camber (deg)")[0] != "-"
+
+
+def test_arms_known_from_the_front_only_are_said_to_be(judged: Judge, moving: Moving) -> None:
+    assert any("from the front only" in note for note in sections(judged(FRONT_VIEW))[TRAVEL].notes)
+    assert not any("from the front only" in note for note in sections(judged(moving))[TRAVEL].notes)
+
+
+def test_what_rests_on_an_estimate_says_what_to_measure(judged: Judge, moving: Moving) -> None:
+    estimated = sections(judged({**moving, "wheel.offset": None, "wheel.overall_width": None}))[TRAVEL]
+    assert estimated.notes[-1] == "Rests on an estimate: measure overall width lip to lip."
+    assert not any("estimate" in note for note in sections(judged(moving))[TRAVEL].notes)
+
+
+# Lock
+
+FOUR_BAR: dict[str, object] = {
+    "job.track": "1400 mm", "job.wheelbase": "2600 mm", "pivots.castor": "0 deg", "pivots.inclination": "0 deg",
+    "pivots.ground_offset": "0 mm", "steering.copied_length": "150 mm", "steering.copied_angle": "15.068488 deg",
+    "steering.copied_side": "behind", "steering.tie_rod_above": "0 mm", "steering.linkage": "one rod across",
+    "steering.stop_angle": "35 deg",
+}  # fmt: skip
+"""Arms aimed at the rear axle's middle: 1.4 m between upright axes, 2.6 m wheelbase, atan(0.7 / 2.6) = 15.068488 deg."""
+
+
+def outer_by_closure(inner: float) -> float:
+    """Outer angle in deg of the plane four-bar, from the length of its rod, solved by bracketing."""
+    lean, width, arm = radians(15.068488), 1.4, 0.15
+
+    def gap(outer: float) -> float:
+        across = width - arm * (sin(lean + radians(inner)) + sin(lean - outer))
+        along = arm * (cos(lean - outer) - cos(lean + radians(inner)))
+        return across**2 + along**2 - (width - 2 * arm * sin(lean)) ** 2
+
+    return degrees(brentq(gap, 0.0, radians(inner) + 0.01))
+
+
+def test_lock_table_of_a_plane_four_bar(judged: Judge) -> None:
+    """Ideal by hand: cot outer = cot inner + 1.4 / 2.6; at 20 deg 2.747477 + 0.538462 = 3.285939, 16.93 deg."""
+    table = sections(judged(FOUR_BAR))[LOCK]
+    assert column(table, "Inner wheel (deg)") == ["5", "10", "15", "20", "25", "30", "35.0 FULL"]
+    for row, inner in zip(table.rows, (5, 10, 15, 20, 25, 30, 35), strict=True):
+        assert float(row[2]) == pytest.approx(outer_by_closure(inner), abs=0.051)
+    assert table.rows[3][3:5] == ("16.9", "+1.2")
+    assert column(table, "Axis turn (deg)")[3] == "20.0"  # an upright axis turns as far as its wheel
+    assert all(row[5:] == ("", "") for row in table.rows)
+
+
+def test_ackermann_and_turning_circle_stand_with_their_definition(judged: Judge, moving: Moving) -> None:
+    """Four-bar at 20 deg: (20 - 18.09322) / (20 - 16.92642) = 62 %, by hand from the closure and the ideal."""
+    notes = sections(judged(FOUR_BAR))[LOCK].notes
+    assert any(note.startswith("Ackermann 62 %: (inner - outer) / (inner - ideal outer)") for note in notes)
+    metric, inch = (
+        next(
+            note
+            for note in sections(judged({**moving, "units": units}))[LOCK].notes
+            if note.startswith("Turning circle")
+        )
+        for units in ("metric", "inch")
+    )
+    in_metres, in_feet = (float(note.split()[2]) for note in (metric, inch))
+    assert in_metres / 0.3048 == pytest.approx(in_feet, abs=0.3)
+    assert metric.split()[3] == "m:" and inch.split()[3] == "ft:"
+
+
+def test_the_rack_and_the_way_it_moves(judged: Judge, moving: Moving) -> None:
+    """Tie rods behind the axle: the rack goes to the right for a left turn; ahead of it, to the left."""
+    behind = sections(judged(moving))[LOCK]
+    assert behind.notes[0].endswith("For a left turn the rack moves to the right.")
+    moved = [float(cell) for cell in column(behind, "Rack (mm)")]
+    assert moved == sorted(moved) and moved[0] > 0 and moved[-1] <= 80
+    ahead = {
+        "steering.tie_rod_ahead": "126 mm", "steering.tie_rod_inboard": "60 mm", "steering.inner_ahead": "135 mm",
+    }  # fmt: skip
+    assert sections(judged({**moving, **ahead}))[LOCK].notes[0].endswith("For a left turn the rack moves to the left.")
+
+
+def test_the_last_row_is_full_lock_and_no_row_crowds_it(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "steering.stop_angle": "30.3 deg"}))[LOCK]
+    assert column(table, "Inner wheel (deg)")[-2:] == ["25", "30.3 FULL"]
+
+
+# Return to straight
+
+CASE_A: dict[str, object] = {
+    **FOUR_BAR, "pivots.inclination": "10 deg", "pivots.ground_offset": "50 mm", "steering.copied_angle": "0 deg",
+}  # fmt: skip
+"""Radius 400, inclination 10 deg, ground offset 50 mm, no castor; 250 kg on each wheel; one rod across."""
+
+
+@pytest.mark.parametrize(
+    ("stop", "lift", "camber"),
+    [
+        ("9.846586 deg", 0.311792, 0.148856),
+        ("19.684588 deg", 1.221782, 0.590912),
+        ("29.507215 deg", 2.656485, 1.312819),
+        ("39.311003 deg", 4.502019, 2.292945),
+    ],
+)
+def test_lift_and_camber_of_a_disc_turned_10_to_40_deg(judged: Judge, stop: str, lift: float, camber: float) -> None:
+    """Derived by two routes, exact rotation and lowest point of the disc; the stop is the turn seen from above."""
+    full = sections(judged({**CASE_A, "steering.stop_angle": stop}))[RETURN].rows[-1]
+    assert float(full[1]) == pytest.approx(lift, abs=0.0051)
+    assert float(full[3]) == pytest.approx(camber, abs=0.0051)
+
+
+def energy(steps: list[float], efforts: list[float]) -> float:
+    """Work from nought: an effort that grows in straight lines from row to row."""
+    pairs = zip([0.0, *steps[:-1]], steps, [0.0, *efforts[:-1]], efforts, strict=True)
+    return sum((end - start) * (first + last) / 2 for start, end, first, last in pairs)
+
+
+def test_the_return_moment_lifts_the_weight(judged: Judge) -> None:
+    """Work of the moment over the turn = 250 kg x 9.80665 x both lifts. Near 20 deg two arms of 6.808 mm: 33.4 N m."""
+    judged_sheet = judged({**CASE_A, "steering.stop_angle": "39.311003 deg"})
+    back, lock = sections(judged_sheet)[RETURN], sections(judged_sheet)[LOCK]
+    moments = [float(cell) for cell in column(back, "Return (N m)")]
+    turns = [radians(float(cell)) for cell in column(lock, "Axis turn (deg)")]
+    lifts = sum(float(cell) for cell in back.rows[-1][1:3])
+    assert energy(turns, moments) == pytest.approx(250 * 9.80665 * lifts / 1000, rel=0.01)
+    assert moments[3] == pytest.approx(33.4, rel=0.03)  # the row of 20 deg: outer wheel a little behind
+    assert column(back, "Inner wheel (deg)") == column(lock, "Inner wheel (deg)")
+
+
+def test_the_effort_at_the_rim_lifts_the_weight(judged: Judge, moving: Moving) -> None:
+    """A rack of 50 mm a turn and a rim of 350 mm: the rim goes pi x 350 / 50 = 21.9911 mm for each mm of the rack."""
+    back, lock = (sections(judged(moving))[section] for section in (RETURN, LOCK))
+    rim = [21.9911 * float(cell) / 1000 for cell in column(lock, "Rack (mm)")]
+    lifts = sum(float(cell) for cell in back.rows[-1][1:3])
+    efforts = [float(cell) for cell in column(back, "Rim effort (N)")]
+    assert energy(rim, efforts) == pytest.approx(250 * 9.80665 * lifts / 1000, rel=0.02)
+
+
+def test_an_inch_sheet_has_inches_pounds_and_pound_feet(judged: Judge, moving: Moving) -> None:
+    """1 lbf ft = 1.355818 N m, 1 lbf = 4.448222 N."""
+    metric, inch = (sections(judged({**moving, "units": units}))[RETURN] for units in ("metric", "inch"))
+    for ours, theirs, size in (
+        ("Return (lbf ft)", "Return (N m)", 1.355818),
+        ("Rim effort (lbf)", "Rim effort (N)", 4.448222),
+        ("Lift, inner (in)", "Lift, inner (mm)", 25.4),
+    ):
+        for cell, other in zip(column(inch, ours), column(metric, theirs), strict=True):
+            assert float(cell) * size == pytest.approx(float(other), abs=0.0051 * (1 + size))
+
+
+def test_with_castor_the_inner_wheel_lifts_the_body_and_the_outer_lowers_it(judged: Judge, moving: Moving) -> None:
+    table = sections(judged(moving))[RETURN]
+    assert all(row[1][0] == "+" and row[2][0] == "-" for row in table.rows)
+
+
+def test_what_each_angle_is_worth_stands_below(judged: Judge) -> None:
+    """Case A: 2 x 250 kg x 9.80665 x 6.808417 mm = 33.38 N m, all of it inclination's: an upright axis lifts nothing.
+
+    Without ground offset the lift is by 400 tan 10 deg = 70.5308 mm at the wheel centre: with A = sin 10 cos 10 (1 -
+    cos 20) = 0.010313 and dA = sin 10 cos 10 sin 20 = 0.058490, the arm is 70.5308 dA - 400 A dA / sqrt(1 - A^2) =
+    4.1253 - 0.2413 = 3.8840 mm, and 2 x 2451.6625 N x 3.8840 mm = 19.04 N m.
+    Levers: 50 + 70.5308 = 120.5308 mm at spindle height, 50 mm at the ground, both by cos 10 deg = 0.984808.
+    """
+    below = sections(judged(CASE_A))[RETURN].below
+    assert below == (
+        "Return with both wheels turned 20 deg about their axes: 33.38 N m. With one at nought:",
+        "Castor: without it 33.38 N m.",
+        "Inclination: without it 0 N m.",
+        "Ground offset: without it 19.04 N m.",
+        "Kickback lever, a rock pushes the wheel back at spindle height: 118.7 mm.",
+        "Braking lever, the tyre brakes on the ground with the caliper on the upright: 49.24 mm.",
+    )
+
+
+def test_what_is_not_known_has_no_column_and_its_reason(judged: Judge, moving: Moving) -> None:
+    no_wheel = sections(judged({**moving, "steering.steering_wheel_diameter": None}))[RETURN]
+    assert no_wheel.columns[-1] == "Return (N m)"
+    assert "Rim effort not worked out: enter steering wheel diameter." in no_wheel.notes
+    no_weight = sections(judged({**moving, "job.corner_weight": None}))[RETURN]
+    assert no_weight.columns[-1] == "Camber, outer (deg)"
+    assert any(note.startswith("Return not worked out: enter ") for note in no_weight.notes)
+    assert [line.split()[0] for line in no_weight.below] == ["Kickback", "Braking"]
+    one_rod = sections(judged(CASE_A))[RETURN]
+    assert any(note.startswith("Rim effort not worked out: with one rod across") for note in one_rod.notes)
+
+
+def test_a_return_that_rests_on_an_estimate_says_what_to_measure(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "wheel.offset": None, "wheel.overall_width": None}))[RETURN]
+    assert table.notes[-1] == "Rests on an estimate: measure overall width lip to lip."
+    assert not any("estimate" in note for note in sections(judged(moving))[RETURN].notes)
+
+
+# Castor on turn plates
+
+
+def test_castor_by_turning_without_inclination(judged: Judge) -> None:
+    """Castor 6 deg alone: camber = asin(sin turn sin 6 deg), where tan turn = tan 20 deg / cos 6 deg.
+
+    0.363970 / 0.994522 = 0.365975, turn 20.1013 deg; 0.343678 x 0.104528 = 0.035924, so 2.0588 deg out and as much the
+    other way in; 4.1175 x 1.4619 = 6.02.
+    """
+    table = sections(judged({"pivots.inclination": "0 deg"}))[CASTOR]
+    assert table.rows[0] == ("This sheet", "+2.06", "-2.06", "+4.12", "+6.0")
+    assert table.rows[1:] == (("Left", "", "", "", ""), ("Right", "", "", "", ""))
+    assert any("reads 6.0 deg where castor is 6 deg" in note for note in table.notes)
+
+
+# Joints
+
+SQUARE: dict[str, object] = {
+    "pivots.inclination": "0 deg", "pivots.castor": "0 deg",
+    **{f"arms.{arm}_{end}_from_centre": "425 mm" for arm in ("lower", "upper") for end in ("front", "rear")},
+    **{f"arms.lower_{end}_height": "275 mm" for end in ("front", "rear")},
+    **{f"arms.upper_{end}_height": "535 mm" for end in ("front", "rear")},
+    "steering.tie_rod_inboard": "55 mm", "steering.inner_from_centre": "399 mm",
+}  # fmt: skip
+"""Level arms of 775 - 425 = 350 mm under an upright axis."""
+
+
+def test_joint_angles_of_level_arms(judged: Judge, moving: Moving) -> None:
+    """Bolts along an upright axis stay upright; the housings turn with the arms: asin(90 / 350), asin(110 / 350)."""
+    table = sections(judged({**moving, **SQUARE}))[JOINTS]
+    upper = dict(zip(column(table, "Where (left wheel)"), column(table, "Upper joint (deg)"), strict=True))
+    assert upper["Allowed"] == "28.0"
+    assert upper["Most anywhere"] == upper["110 mm bump, straight"] == "18.3"
+    assert upper["90 mm droop, straight"] == "14.9"
+    assert upper["ride height, full lock, outer wheel"] == "0.0"
+    assert len(table.rows) == 2 + 9
+    assert {row[-2:] for row in table.rows} == {("-", "-"), ("", "")}
+
+
+def test_a_joint_nobody_entered_is_named_and_an_allowed_angle_is_room_to_write(judged: Judge, moving: Moving) -> None:
+    without = {"joint_angles.upper_bolt": None, "joint_angles.lower_allowed": None}
+    table = sections(judged({**moving, **without}))[JOINTS]
+    assert "Upper joint (deg)" not in table.columns
+    assert "Upper joint not worked out: enter upper joint's bolt or stud lies." in table.notes
+    assert column(table, "Lower joint (deg)")[0] == ""
+
+
+def test_one_rod_has_no_inner_joint_of_its_own(judged: Judge, moving: Moving) -> None:
+    one_rod = {"steering.linkage": "one rod across", "steering.inner_from_centre": None}
+    table = sections(judged({**moving, **one_rod}))[JOINTS]
+    assert "Inner tie-rod joint (deg)" not in table.columns
+    assert any(note.startswith("Inner tie-rod joint not worked out: ") for note in table.notes)
+
+
+def test_without_joint_angles_the_table_is_left_out(judged: Judge, moving: Moving) -> None:
+    without = {name: None for name in moving if name.startswith("joint_angles.")}
+    assert sections(judged({**moving, **without}))[JOINTS].missing.startswith(
+        "Left out: nothing is entered under joint"
+    )
+
+
+# Gaps
+
+
+def test_a_tie_rod_10_mm_thicker_leaves_5_mm_less(judged: Judge, moving: Moving) -> None:
+    def gap(tube: str) -> float:
+        table = sections(judged({**moving, "arms.tie_rod_tube": tube}))[GAPS]
+        return float(next(row[1] for row in table.rows if row[0] == "Tyre to tie rod"))
+
+    assert gap("25 mm") - gap("35 mm") == pytest.approx(5.0, abs=0.11)
+
+
+def test_gaps_say_where_and_leave_room_to_measure(judged: Judge, moving: Moving) -> None:
+    table = sections(judged(moving))[GAPS]
+    assert table.columns == ("Gap", "Least (mm)", "Where", "Left", "Right")
+    assert [row[0] for row in table.rows] == [
+        "Tyre to upper arm", "Tyre to lower arm", "Tyre to tie rod", "Rim to upper joint and arm",
+        "Rim to lower joint and arm", "Rim to tie rod",
+    ]  # fmt: skip
+    for row in table.rows:
+        assert ("bump" in row[2] or "droop" in row[2] or "ride" in row[2]) and row[3:] == ("", "")
+
+
+def test_gaps_say_that_places_out_of_reach_are_not_in_them(judged: Judge, moving: Moving) -> None:
+    out_of_reach = "Places the links do not reach are not in it."
+    assert out_of_reach in sections(judged({**moving, "arms.bump_travel": "400 mm"}))[GAPS].notes
+    assert out_of_reach not in sections(judged(moving))[GAPS].notes
+
+
+def test_a_tube_not_measured_is_an_estimate(judged: Judge, moving: Moving) -> None:
+    table = sections(judged({**moving, "arms.lower_tube": None}))[GAPS]
+    assert "Rests on an estimate: measure lower arm tube diameter." in table.notes
+
+
+# Places
+
+
+def test_places_in_words() -> None:
+    assert where(110.0, 1.0, "metric") == "110 mm bump, full lock, inner wheel"
+    assert where(-50.8, -1.0, "inch") == "2 in droop, full lock, outer wheel"
+    assert where(0.0, 0.25, "metric") == "ride height, 25 % lock, inner wheel"
+
+
+# Set-up
+
+
+def test_what_to_set_comes_from_the_sheet_or_is_blank(judged: Judge, moving: Moving) -> None:
+    table = sections(judged(moving))[SET_UP]
+    rows = {row[0]: row[1:] for row in table.rows}
+    assert rows["Castor"] == ("6 deg top rearward", "", "")
+    assert rows["Inclination"] == ("10 deg top inboard", "", "")
+    assert rows["Spindle above ground, at ride"] == ("400 mm", "", "")
+    assert rows["Wheelbase"] == ("2600 mm", "", "")
+    assert rows["Steering centred: inner pivot from centre line"] == ("301 mm", "", "")
+    assert "________" in rows["Toe of one wheel"][0] and "________" in rows["Tyre pressure"][0]
+    assert "trade custom" in rows["Tie-rod threads in, inner end"][0]
+
+
+def test_there_is_no_rack_to_centre_with_one_rod_or_none(judged: Judge, moving: Moving) -> None:
+    for sheet in ({**moving, **FOUR_BAR}, {**moving, "steering.linkage": None}):
+        assert not any(row[0].startswith("Steering centred") for row in sections(judged(sheet))[SET_UP].rows)
+
+
+# What is left out
+
+
+def test_a_sheet_with_neither_has_nothing_to_show(judged: Judge, moving: Moving) -> None:
+    assert not is_known(judged({}))
+    assert is_known(judged(FOUR_BAR))
+    assert is_known(judged(FRONT_VIEW))
+    left_out = sections(judged({}))
+    for section in (TRAVEL, LOCK, RETURN, JOINTS, GAPS):
+        assert left_out[section].missing.startswith("Left out: ") and not left_out[section].rows
+    assert left_out[CASTOR].rows and left_out[SET_UP].rows  # these need neither
+
+
+def test_a_section_that_waits_says_what_to_enter(judged: Judge, moving: Moving) -> None:
+    travel = sections(judged({**moving, "arms.bump_travel": None}))[TRAVEL]
+    assert travel == Section("Travel, wheel straight ahead", missing="Left out: enter bump travel.")
+
+
+def test_arms_alone_and_steering_alone_leave_the_other_out(judged: Judge) -> None:
+    arms, steering = sections(judged(FRONT_VIEW)), sections(judged(FOUR_BAR))
+    assert arms[TRAVEL].rows and arms[LOCK].missing.startswith("Left out: what moves the tie rods is not chosen")
+    assert steering[LOCK].rows and "no inner pivots of the arms are entered" in steering[TRAVEL].missing
+
+
+def test_a_lock_the_linkage_does_not_reach_leaves_the_table_out_and_says_where_it_locks(
+    judged: Judge, moving: Moving
+) -> None:
+    """A rack that slides further than the arm is long cannot take the tie rod along."""
+    locks = {"steering.rack_travel": "280 mm", "steering.stop_angle": None}
+    for section in (LOCK, RETURN):
+        table = sections(judged({**moving, **locks}))[section]
+        assert not table.rows
+        assert "the steering locks with the inner wheel at" in table.missing
+
+
+def test_every_row_is_as_wide_as_its_heading(judged: Judge, moving: Moving) -> None:
+    for sheet in (moving, FOUR_BAR, FRONT_VIEW):
+        for section in sections(judged(sheet)):
+            assert all(len(row) == len(section.columns) for row in section.rows)
+            assert bool(section.missing) != bool(section.rows)
+
+
+# Shop lines
+
+
+def shop_lines(judged: Judged) -> dict[str, Line]:
+    return {line.id: line for line in checklist(judged)}
+
+
+MOVES = ("assemble.upper-arms", "turn.joints", "turn.castor", "turn.toe-straight", "turn.toe-turned", "drive.alignment")
+STEERS = ("assemble.steering-arm", "turn.stop-angle", "turn.free-play")
+
+
+def test_what_moves_is_swung_stopped_and_measured_before_the_first_drive_and_again_after(
+    judged: Judge, moving: Moving
+) -> None:
+    """Hand turning first, then joints, lock and stops, then toe; again after the 5 miles with the re-torque."""
+    ids = list(shop_lines(judged(moving)))
+    order = ["assemble.steering-arm", "assemble.upper-arms", "turn.one-revolution", "turn.joints", "turn.full-lock",
+             "turn.stops", "turn.stop-angle", "turn.free-play", "turn.castor", "turn.toe-straight",
+             "turn.toe-turned", "drive.yard", "drive.re-torque", "drive.alignment", "drive.strip"]  # fmt: skip
+    assert [id for id in ids if id in order] == order
+
+
+def test_the_stop_and_the_steps_of_toe_are_in_the_sheets_units(judged: Judge, moving: Moving) -> None:
+    metric, inch = (shop_lines(judged({**moving, "units": units})) for units in ("metric", "inch"))
+    assert metric["turn.stop-angle"].target == "32 deg"  # the stop, as entered
+    assert "toe every 25 mm from droop to bump" in metric["turn.toe-straight"].text
+    assert "toe every 1 in from droop to bump" in inch["turn.toe-straight"].text
+    assert metric["turn.toe-straight"].target == "as on the motion sheet"
+
+
+def test_left_and_right_are_to_be_alike(judged: Judge, moving: Moving) -> None:
+    """0.5 deg of castor, 1 deg of lock: common practice, no source. 7 deg of free play: student race car rules."""
+    lines = shop_lines(judged(moving))
+    assert (lines["turn.castor"].target, lines["turn.castor"].tolerance) == (
+        "6 deg top rearward", "left and right within 0.5 deg",
+    )  # fmt: skip
+    assert lines["turn.stop-angle"].tolerance == "left and right within 1 deg"
+    assert lines["turn.free-play"].tolerance == "7 deg at most"
+
+
+def test_a_sheet_without_them_asks_for_none_of_it_and_says_they_were_not_judged(judged: Judge) -> None:
+    lines = shop_lines(judged({}))
+    assert not lines.keys() & {*MOVES, *STEERS}
+    said = lines["settle.motion"].text
+    assert said == "Steering and travel not judged by this sheet: measure on the car, springs out."
+
+
+def test_one_of_the_two_leaves_the_other_not_judged(judged: Judge, moving: Moving) -> None:
+    steering, arms = shop_lines(judged(FOUR_BAR)), shop_lines(judged(FRONT_VIEW))
+    assert steering["settle.motion"].text.startswith("Travel not judged by this sheet")
+    assert arms["settle.motion"].text.startswith("Steering not judged by this sheet")
+    assert set(MOVES) <= steering.keys() & arms.keys()
+    assert set(STEERS) <= steering.keys() and not set(STEERS) & arms.keys()
+    assert arms["turn.toe-straight"].target == ""  # nothing on the motion sheet to compare with
+    assert "settle.motion" not in shop_lines(judged(moving))

@@ -1,0 +1,99 @@
+"""Where the tie rod takes hold, the arms' inner pivots, and which way the links lie: on a whole sheet.
+
+The sheet's axis: inclination 10 deg, castor 6 deg, 95.5308 mm inboard of the tyre plane at spindle height (25 + 400 tan 10).
+"""
+
+from collections.abc import Callable
+from math import cos, degrees, radians, sin, tan
+
+import pytest
+from skspatial.objects import Plane
+
+from rules.judging.judge import Finding, Judged
+
+JudgedWith = Callable[..., Judged]
+FindingOf = Callable[..., Finding]
+
+DIRECT = {"steering.tie_rod_ahead": None, "steering.tie_rod_inboard": None}
+COPIED = {
+    **DIRECT,
+    "steering.copied_length": "140 mm",
+    "steering.copied_angle": "20 deg",
+    "steering.copied_side": "behind",
+}
+
+
+def test_a_copied_arm_stands_on_the_axis_at_the_height_of_its_end(
+    judged: JudgedWith, moving: dict[str, object]
+) -> None:
+    known = judged({**moving, **COPIED}).worked.known
+    # 40 mm below the spindle the axis is 40 tan 6 ahead of it and 95.5308 - 40 tan 10 inboard of the tyre plane.
+    assert known["tie_rod_end_ahead"] == pytest.approx(40 * tan(radians(6)) - 140 * cos(radians(20)))
+    assert known["tie_rod_end_offset"] == pytest.approx(
+        -(25 + 400 * tan(radians(10))) + 40 * tan(radians(10)) - 140 * sin(radians(20))
+    )
+    assert known["tie_rod_end_height"] == pytest.approx(360.0)
+
+
+def test_an_arm_that_points_ahead_is_mirrored_fore_and_aft(judged: JudgedWith, moving: dict[str, object]) -> None:
+    known = judged({**moving, **COPIED, "steering.copied_side": "ahead"}).worked.known
+    assert known["tie_rod_end_ahead"] == pytest.approx(40 * tan(radians(6)) + 140 * cos(radians(20)))
+
+
+def test_the_place_entered_outweighs_a_copied_arm(judged: JudgedWith, moving: dict[str, object]) -> None:
+    known = judged({**moving, **COPIED, "steering.tie_rod_ahead": "-100 mm"}).worked.known
+    assert known["tie_rod_end_ahead"] == pytest.approx(-100.0)
+
+
+@pytest.mark.parametrize("empty", ["copied_length", "copied_angle", "copied_side"])
+def test_a_copied_arm_waits_for_what_is_not_copied_yet(
+    judged: JudgedWith, moving: dict[str, object], empty: str
+) -> None:
+    waits = judged({**moving, **COPIED, f"steering.{empty}": None}).worked.waits
+    assert f"steering.{empty}" in waits["tie_rod_end_ahead"]
+
+
+def test_the_rods_slope_and_sweep_come_from_its_two_ends(judged: JudgedWith, moving: dict[str, object]) -> None:
+    known = judged(moving).worked.known
+    # Outer end 126 behind, 140 inboard (660 from the centre line), 360 up; inner 135 behind, 301 out, 358 up: run 359.
+    assert tan(known["tie_rod_slope_at_ride"]) == pytest.approx(2 / 359)
+    assert tan(known["tie_rod_sweep_at_ride"]) == pytest.approx(9 / 359)
+
+
+def test_an_angle_entered_outweighs_the_pivots(judged: JudgedWith, moving: dict[str, object]) -> None:
+    known = judged({**moving, "loads.tie_rod_slope": "5 deg", "loads.arm_slope": "4 deg"}).worked.known
+    assert degrees(known["tie_rod_slope_at_ride"]) == pytest.approx(5.0)
+    assert degrees(known["guiding_arm_slope"]) == pytest.approx(4.0)
+
+
+def test_the_arms_plane_is_that_of_a_geometry_library(judged: JudgedWith, moving: dict[str, object]) -> None:
+    """scikit-spatial 10: plane through three points. The upper arm, its hinge tilted so that both slopes count."""
+    tilted = {**moving, "arms.upper_front_height": "530 mm", "arms.upper_rear_from_centre": "360 mm"}
+    known = judged(tilted).worked.known
+    outer = [known[f"upper_pivot_{part}"] for part in ("ahead", "offset", "height")]
+    x, y, z = Plane.from_points([120, 390 - 800, 530], [-150, 360 - 800, 512], outer).normal
+    assert tan(known["guiding_arm_slope"]) == pytest.approx(-y / z, abs=1e-12)
+    assert tan(known["guiding_hinge_slope"]) == pytest.approx(-x / z, abs=1e-12)
+
+
+def test_inner_pivots_make_the_links_directions_known(finding: FindingOf, moving: dict[str, object]) -> None:
+    asked = {"loads.judge_strength": True}
+    ends_only = {name: entry for name, entry in moving.items() if name.startswith("steering.tie_rod")}
+    assert finding("link-directions", {**asked, **ends_only}).verdict == "watch"
+    assert finding("link-directions", {**asked, **moving}).verdict == "good"
+
+
+def test_one_arm_begun_makes_the_other_wait(judged: JudgedWith) -> None:
+    waits = judged({"arms.lower_front_from_centre": "300 mm", "arms.lower_front_height": "285 mm"}).worked.waits
+    assert waits["upper_hinge"] == ("arms.upper_front_from_centre", "arms.upper_front_height")
+
+
+def test_from_the_front_alone_the_hinge_runs_straight_ahead(judged: JudgedWith) -> None:
+    front_view = {"arms.lower_front_from_centre": "300 mm", "arms.lower_front_height": "285 mm"}
+    hinge = judged(front_view).worked.known["lower_hinge"]
+    assert hinge.flat and hinge.front[1:] == hinge.rear[1:] == pytest.approx((-500.0, 285.0))
+
+
+def test_a_tie_rod_that_points_outboard_has_no_slope(judged: JudgedWith, moving: dict[str, object]) -> None:
+    worked = judged({**moving, "steering.inner_from_centre": "700 mm"}).worked
+    assert "does not lie inboard of its outer end" in worked.not_here["tie_rod_slope_at_ride"]

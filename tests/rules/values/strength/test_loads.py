@@ -1,0 +1,345 @@
+"""Strength asked for on the base sheet (conftest.py): loads, bearing and what gives first, judged from entries as typed."""
+
+from collections.abc import Callable
+from math import hypot
+from typing import Any
+
+import pytest
+
+from rules.graph.results import NotForThisBuild, Waits
+from rules.judging.judge import Finding, Judged
+from rules.strength.corner_loads import CornerLoads, Margin
+from rules.values.strength.loads import part_loads
+
+Changes = dict[str, object]
+JudgedWith = Callable[[Changes], Judged]
+FindingWith = Callable[[str, Changes], Finding]
+
+MULTIPLES = {
+    "loads.bump": "3", "loads.braking": "1.1", "loads.cornering": "1", "loads.landing": "5", "loads.rock": "4.5",
+    "loads.steering_stop": "1.5",
+}  # fmt: skip
+TIE_ROD = {"steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_inboard": "90 mm", "steering.tie_rod_above": "-20 mm"}
+LEVEL = {
+    "loads.arm_slope": "0 deg", "loads.arm_hinge_slope": "0 deg", "loads.tie_rod_slope": "0 deg",
+    "loads.tie_rod_sweep": "0 deg",
+}  # fmt: skip
+ASKED: Changes = {"loads.judge_strength": True, **TIE_ROD, **MULTIPLES, **LEVEL}
+UPRIGHT: Changes = {"pivots.castor": "0 deg", "pivots.inclination": "0 deg", "tyre.loaded_radius": "400 mm"}
+RATED: Changes = {
+    "hub.static_rating": "60 kN", "hub.dynamic_rating": "50 kN", "hub.rolling_element": "ball",
+    "loads.pressure_centre_spread": "100 mm",
+}  # fmt: skip
+DONOR: Changes = {"hub.donor_axle_weight": "1000 kg", "hub.donor_tyre_diameter": "640 mm"}
+MINE = (
+    "load-multiples", "landing-and-stop-multiples", "link-directions", "tie-rod-rating", "bearing-static",
+    "bearing-life", "bearing-against-donor", "what-gives-first",
+)  # fmt: skip
+WEIGHT = 250 * 9.80665
+
+
+def loads_of(judged: Judged) -> CornerLoads:
+    found = judged.worked.known["corner_loads"]
+    assert isinstance(found, CornerLoads)
+    return found
+
+
+def test_an_untouched_sheet_is_not_judged_for_strength_and_says_so(judged: JudgedWith) -> None:
+    result = judged({})
+    found = {finding.check: finding for finding in result.findings if finding.check in MINE}
+    assert {check: finding.verdict for check, finding in found.items()} == dict.fromkeys(MINE, "not for this build")
+    assert "judge the strength" in found["bearing-static"].text
+    assert result.verdict == "good"
+
+
+def test_ratings_and_donor_in_the_hub_step_alone_ask_for_nothing(judged: JudgedWith) -> None:
+    hub_only = {name: entry for name, entry in {**RATED, **DONOR}.items() if name.startswith("hub.")}
+    assert judged({**hub_only, "hub.row_spread": "30 mm"}).verdict == "good"
+
+
+def test_a_tie_rod_rating_entered_waits_for_the_word_to_judge_it(finding: FindingWith) -> None:
+    rated: Changes = {"loads.tie_rod_rating": "30 kN"}
+    waiting = finding("tie-rod-rating", rated)
+    assert waiting.verdict == "waiting" and waiting.waits_for == ("loads.judge_strength",)
+    asked = finding("tie-rod-rating", {**rated, "loads.judge_strength": True})
+    assert asked.verdict == "waiting" and set(asked.waits_for) == set(TIE_ROD)
+    refused = finding("tie-rod-rating", {**rated, "loads.judge_strength": False})
+    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+
+
+@pytest.mark.parametrize("strength", [None, True, False])
+def test_a_tie_rod_without_a_rating_gives_its_own_reason(strength: bool | None, finding: FindingWith) -> None:
+    found = finding("tie-rod-rating", {"loads.judge_strength": strength})
+    assert found.verdict == "not for this build" and found.text.startswith("The tie rod's rating is not entered")
+
+
+@pytest.mark.parametrize("entry", MULTIPLES)
+def test_any_multiple_entered_asks_for_strength(entry: str, judged: JudgedWith) -> None:
+    worked = judged({entry: MULTIPLES[entry]}).worked
+    assert worked.known["strength_asked"] is True
+
+
+def test_no_to_strength_outweighs_what_is_entered(judged: JudgedWith) -> None:
+    worked = judged({**ASKED, "loads.judge_strength": False}).worked
+    assert "corner_loads" in worked.not_here and "bump_multiple" in worked.not_here
+
+
+def test_without_the_tie_rod_the_loads_wait_for_it(judged: JudgedWith) -> None:
+    worked = judged({"loads.judge_strength": True}).worked
+    assert set(worked.waits["corner_loads"]) == set(TIE_ROD)
+    assert worked.waits["tie_rod_load"] == tuple(TIE_ROD)
+
+
+@pytest.mark.parametrize("use, bump, landing", [("road", 3.0, 3.0), ("trail", 4.0, 4.0), ("dunes", 4.0, 6.0)])
+def test_a_figure_for_the_use_stands_in_as_an_estimate(
+    use: str, bump: float, landing: float, judged: JudgedWith
+) -> None:
+    worked = judged({"loads.judge_strength": True, **TIE_ROD, "job.use": use}).worked
+    assert (worked.known["bump_multiple"], worked.known["landing_multiple"]) == (bump, landing)
+    assert worked.estimated["bump_multiple"] == ("loads.bump",)
+    assert set(worked.estimated["upper_pivot_load"]) == set(MULTIPLES)
+
+
+def test_entered_multiples_are_no_estimate(judged: JudgedWith) -> None:
+    worked = judged(ASKED).worked
+    assert worked.known["bump_multiple"] == 3.0
+    assert not {"bump_multiple", "upper_pivot_load", "corner_loads"} & set(worked.estimated)
+
+
+def test_places_are_those_of_the_layout(judged: JudgedWith) -> None:
+    places = loads_of(judged(ASKED)).places
+    # By hand in test_values.py: hub face +4, bearing -20, mounting face -56, pivots
+    assert places.wheel_centre == (0.0, 0.0, 400.0)
+    assert places.hub_face == pytest.approx((0, 4, 400))
+    assert places.bearing == pytest.approx((0, -20, 400))
+    assert places.mount_face == pytest.approx((0, -56, 400))
+    assert places.lower_pivot == pytest.approx((13.1380294, -73.4899197, 275.0))
+    assert places.upper_pivot == pytest.approx((-13.6308953, -118.3985161, 529.6893061))
+    assert places.tie_rod == pytest.approx((-120, -86, 380))
+
+
+def test_loads_on_a_straight_up_axis_by_hand(judged: JudgedWith) -> None:
+    """Axis straight up 25 inboard, pivots 260 apart, the lower 275 up; tie rod 120 behind the axis."""
+    worked = judged({**ASKED, **UPRIGHT}).worked
+    rock = next(case for case in worked.known["corner_loads"].cases if case.case == "rock")
+    # 4.5 W back at 25 from the axis, over 120: the rod pushes outboard
+    assert rock.tie_rod == pytest.approx((0.0, 4.5 * WEIGHT * 25 / 120, 0.0))
+    bump = next(case for case in worked.known["corner_loads"].cases if case.case == "bump")
+    # 3 W at 25 outboard of the lower pivot, over 260
+    assert bump.upper_pivot == pytest.approx((0.0, 3 * WEIGHT * 25 / 260, 0.0))
+    assert bump.lower_pivot == pytest.approx((0.0, -3 * WEIGHT * 25 / 260, -3 * WEIGHT))
+    # Steering stop: 1.5 W inboard 400 ahead of the axis, over 120: the rod pulls 5 W inboard.
+    stop = next(case for case in worked.known["corner_loads"].cases if case.case == "steering stop")
+    assert stop.tie_rod == pytest.approx((0.0, -5 * WEIGHT, 0.0))
+    assert worked.known["tie_rod_load"] == pytest.approx(5 * WEIGHT)
+
+
+def test_worst_loads_are_the_largest_of_the_cases(judged: JudgedWith) -> None:
+    worked = judged(ASKED).worked
+    for name, part in (
+        ("upper_pivot_load", "upper_pivot"),
+        ("lower_pivot_load", "lower_pivot"),
+        ("tie_rod_load", "tie_rod"),
+    ):
+        assert worked.known[name] == max(hypot(*getattr(case, part)) for case in worked.known["corner_loads"].cases)
+    # Steering stop: 1.5 W at 400 mm about the upward line, and W at 20 mm
+    assert worked.known["hub_moment"] == pytest.approx(WEIGHT * hypot(0.6, 0.02))
+
+
+# Upper arm level at the outer pivot's 535 up; 800 - 375 - 25 = 400 inboard of it, 300 ahead and behind: legs 3-4-5.
+UPPER_INNER: Changes = {
+    "arms.upper_front_ahead": "300 mm", "arms.upper_front_from_centre": "375 mm", "arms.upper_front_height": "535 mm",
+    "arms.upper_rear_ahead": "-300 mm", "arms.upper_rear_from_centre": "375 mm", "arms.upper_rear_height": "535 mm",
+}  # fmt: skip
+NO_SLOPES: Changes = {"loads.arm_slope": None, "loads.arm_hinge_slope": None}
+
+
+@pytest.mark.parametrize("slopes", [{}, NO_SLOPES])
+def test_legs_of_the_arm_without_the_spring_by_hand(slopes: Changes, judged: JudgedWith) -> None:
+    """Axis straight up 25 inboard, pivots 275 and 535 up, tie rod 120 behind the axis and 380 up. In W, x and y of the pivot.
+
+    Rock: 4.5 back, 125 above the lower pivot: x 4.5 x 125 / 260 = 2.1634615. Tie rod 4.5 x 25 / 120 = 0.9375 outboard, 105
+    up: y (25 - 98.4375) / 260 = -0.2824519. Legs (x / 0.6 - y / 0.8) / 2 = 1.9794171 and (-x / 0.6 - y / 0.8) / 2 = -1.6263522.
+    Steering stop: 1.5 inboard, 125 up; tie rod -5: y (25 + 187.5 + 525) / 260 = 2.8365385, each leg -y / 1.6 = -1.7728365.
+    Combined: x -1.1634615, y -0.8617788: legs -0.4309395 and 1.5081631. Every other case is less.
+    """
+    known = judged({**ASKED, **UPRIGHT, **UPPER_INNER, **slopes}).worked.known
+    assert known["guiding_front_leg_load"] == pytest.approx(1.9794171 * WEIGHT)
+    assert known["guiding_rear_leg_load"] == pytest.approx(1.7728365 * WEIGHT)
+
+
+def test_with_the_spring_on_the_upper_arm_the_lower_arms_legs_are_meant(judged: JudgedWith) -> None:
+    """The same corner balanced about the upper pivot, 535 up; the tie rod lies 155 below it. In W, x and y of the lower pivot.
+
+    Rock: 4.5 back, 135 below: x 4.5 x 135 / 260 = 2.3365385; rod 0.9375: y -(25 + 0.9375 x 155) / 260 = -0.6550481; front leg
+    x / 1.2 - y / 1.6 = 2.3565204. Combined, at the ground: x 1.1 x 535 / 260 = 2.2634615; rod 1.1 x 25 / 120 = 0.2291667:
+    y -(3 x 25 - 535 + 35.5208333) / 260 = 1.6326122; rear leg -x / 1.2 - y / 1.6 = -2.9066005. Every other leg is less:
+    braking 2.04 in front; steering stop y (202.5 + 775 - 25) / 260 = 3.6634615, 2.29 in both.
+    """
+    lower = {
+        name.replace("upper", "lower"): "275 mm" if "height" in name else entry for name, entry in UPPER_INNER.items()
+    }
+    known = judged({**ASKED, **UPRIGHT, **UPPER_INNER, **lower, "pivots.spring_on": "upper arm"}).worked.known
+    assert known["guiding_front_leg_load"] == pytest.approx(2.3565204 * WEIGHT)
+    assert known["guiding_rear_leg_load"] == pytest.approx(2.9066005 * WEIGHT)
+
+
+LEG_LOADS = ("guiding_front_leg_load", "guiding_rear_leg_load")
+
+
+@pytest.mark.parametrize("name", LEG_LOADS)
+def test_legs_are_not_judged_where_their_inner_pivots_are_not_known(name: str, judged: JudgedWith) -> None:
+    assert "inner pivots of the arm" in judged({**ASKED}).worked.not_here[name]
+    front_view = {"arms.upper_front_from_centre": "375 mm", "arms.upper_front_height": "535 mm"}
+    assert "from the front only" in judged({**ASKED, **front_view}).worked.not_here[name]
+    assert "not asked for" in judged({**UPPER_INNER}).worked.not_here[name]
+
+
+@pytest.mark.parametrize("name", LEG_LOADS)
+def test_a_slope_entered_that_is_not_that_of_the_inner_pivots_is_refused(name: str, judged: JudgedWith) -> None:
+    worked = judged({**ASKED, **UPRIGHT, **UPPER_INNER, "loads.arm_slope": "10 deg"}).worked
+    assert "not those of its inner pivots" in worked.broken[name]
+
+
+def test_a_tie_rod_on_the_steering_axis_is_refused_as_a_stop(judged: JudgedWith) -> None:
+    broken = judged({**ASKED, **UPRIGHT, "steering.tie_rod_ahead": "0 mm"})
+    assert "points straight at the steering axis" in broken.worked.broken["corner_loads"]
+    assert "tie_rod_load" in broken.worked.broken
+
+
+def test_sloping_arm_and_rod_move_the_loads(judged: JudgedWith) -> None:
+    level, sloping = judged(ASKED).worked.known, judged({**ASKED, "loads.arm_slope": "10 deg"}).worked.known
+    assert sloping["corner_loads"].cases[1].upper_pivot[2] != pytest.approx(0.0, abs=1.0)
+    assert level["corner_loads"].cases[1].upper_pivot[2] == pytest.approx(0.0, abs=1e-6)
+
+
+# check, what is changed beside ASKED, verdict
+CASES = [
+    ("load-multiples", {}, "good"),
+    ("load-multiples", {"loads.bump": "2"}, "good"),
+    ("load-multiples", {"loads.bump": "1.99"}, "watch"),
+    ("load-multiples", {"loads.braking": "1.1"}, "good"),
+    ("load-multiples", {"loads.braking": "1.09"}, "watch"),
+    ("load-multiples", {"loads.cornering": "0.99"}, "watch"),
+    ("load-multiples", {"loads.rock": "4.49"}, "watch"),
+    ("load-multiples", {"loads.rock": None}, "watch"),
+    ("landing-and-stop-multiples", {}, "watch"),
+    ("link-directions", {}, "good"),
+    ("link-directions", {"loads.arm_slope": None}, "watch"),
+    ("link-directions", {"loads.arm_hinge_slope": None}, "watch"),
+    ("link-directions", {"loads.tie_rod_slope": None}, "watch"),
+    ("link-directions", {"loads.tie_rod_sweep": None}, "watch"),
+    ("tie-rod-rating", {}, "not for this build"),
+    # 5 W = 12 258.3125 N on a straight-up axis: five times is 61 291.5625 N, twice is 24 516.625 N
+    ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "61291.5625 N"}, "good"),
+    ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "61291 N"}, "watch"),
+    ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "24516.625 N"}, "watch"),
+    ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "24516 N"}, "stop"),
+    ("bearing-static", {}, "not for this build"),
+    ("bearing-static", {"hub.static_rating": "60 kN"}, "waiting"),
+    ("bearing-static", {**RATED, "hub.rolling_element": None}, "waiting"),
+    ("bearing-static", {**RATED, "loads.pressure_centre_spread": None}, "waiting"),
+    # Steering stop: fore and aft 0.6 W m / 0.1 m = 6 W, up W/2 + 0.02 / 0.1 W = 0.7 W outboard; thrust 1.5 W x 0.38 = 0.57 W.
+    # Root of 36.49 is 6.0406953, so 6.6106953 W = 16 207.19 N; twice that for the unit is 32 414.38 N at a safety of 1.
+    ("bearing-static", {**RATED, "hub.static_rating": "64829 N"}, "good"),
+    ("bearing-static", {**RATED, "hub.static_rating": "64828 N"}, "watch"),
+    ("bearing-static", {**RATED, "hub.static_rating": "32415 N"}, "watch"),
+    ("bearing-static", {**RATED, "hub.static_rating": "32414 N"}, "stop"),
+    # Rollers: the whole thrust, 7.5406953 W = 18 487.24 N; 1.5 is 55 461.72 N and 4 is 147 897.9 N
+    ("bearing-static", {**RATED, "hub.rolling_element": "roller", "hub.static_rating": "147898 N"}, "good"),
+    ("bearing-static", {**RATED, "hub.rolling_element": "roller", "hub.static_rating": "147897 N"}, "watch"),
+    ("bearing-static", {**RATED, "hub.rolling_element": "roller", "hub.static_rating": "55462 N"}, "watch"),
+    ("bearing-static", {**RATED, "hub.rolling_element": "roller", "hub.static_rating": "55461 N"}, "stop"),
+    # The rows' own spread is an estimate, so never better than watch
+    ("bearing-static", {**RATED, "loads.pressure_centre_spread": None, "hub.row_spread": "100 mm",
+                        "hub.static_rating": "64829 N"}, "watch"),
+    ("bearing-life", {}, "not for this build"),
+    ("bearing-life", {**RATED, "hub.rolling_element": None}, "waiting"),
+    ("bearing-life", RATED, "watch"),
+    ("bearing-life", {**RATED, "hub.dynamic_rating": "5 kN"}, "stop"),
+    ("bearing-against-donor", {}, "waiting"),
+    ("bearing-against-donor", RATED, "not for this build"),
+    # 250 kg on 863.6 mm: half of a 674.6875 mm donor tyre at 320 kg is as much: 250 x 863.6 = 320 x 674.6875
+    ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "674.6875 mm"}, "watch"),
+    ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "674 mm"}, "stop"),
+    ("bearing-against-donor", {"hub.donor_axle_weight": "900 kg", "hub.donor_tyre_diameter": "680 mm"}, "watch"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("check, changes, verdict", CASES)
+def test_verdicts(check: str, changes: Changes, verdict: str, finding: FindingWith) -> None:
+    found = finding(check, {**ASKED, **changes})
+    assert found.verdict == verdict, found.text
+    assert found.change or verdict in ("good", "waiting", "not for this build")
+
+
+def test_defaults_cap_every_verdict_that_rests_on_them(finding: FindingWith) -> None:
+    strong = {**RATED, "hub.static_rating": "400 kN"}
+    assert finding("bearing-static", {**ASKED, **strong}).verdict == "good"
+    capped = finding("bearing-static", {**ASKED, **strong, "loads.bump": None})
+    assert capped.verdict == "watch" and capped.estimated_from == ("loads.bump",)
+
+
+def test_the_offset_of_the_donors_wheel_counts_when_it_is_known(judged: JudgedWith) -> None:
+    # Here 431.8 + 20; there 320 + |40 - 6 - 24| = 330; 250 against 500
+    known = judged({**ASKED, **DONOR, "loads.donor_wheel_offset": "40 mm"}).worked.known
+    assert known["bearing_load_against_donor"] == pytest.approx(250 * 451.8 / (500 * 330))
+    without = judged({**ASKED, **DONOR}).worked.known
+    assert without["bearing_load_against_donor"] == pytest.approx(250 * 431.8 / (500 * 320))
+
+
+def test_every_bearing_verdict_says_why_the_catalogue_load_is_not_used(finding: FindingWith) -> None:
+    for check, changes in (("bearing-static", RATED), ("bearing-life", RATED), ("bearing-against-donor", DONOR)):
+        assert "P = X Fr + Y Fa is not used" in finding(check, {**ASKED, **changes}).text
+
+
+def test_the_life_names_its_table_and_the_spread_its_assumption(finding: FindingWith) -> None:
+    rows = {**RATED, "loads.pressure_centre_spread": None, "hub.row_spread": "60 mm"}
+    found = finding("bearing-life", {**ASKED, **rows})
+    assert "a1 = 0.64 of the 2007 edition" in found.text
+    assert "rows' own spread stands in" in found.text and "face-to-face" in found.text
+    assert found.estimated_from == ("loads.pressure_centre_spread",)
+
+
+def test_life_by_hand(judged: JudgedWith) -> None:
+    """Ball, C 50 kN a unit, 30 778.61 N a row (2^0.7 = 1.6245048); centres 100 apart; loads in W = 2451.6625 N.
+
+    Standing: M = 0.02 W m, so rows 0.7 and 0.3. A quarter cornering: M = 0.02 - 0.1 = -0.08, rows -0.3 and 1.3, thrust 0.25
+    x 0.92 = 0.23: 0.53 and 1.53. Cornering: M = 0.02 - 0.4 = -0.38, rows -3.3 and 4.3, thrust 0.92: 4.22 and 5.22.
+    Cubes: outboard 0.9 x 0.343 + 0.08 x 0.148877 + 0.02 x 75.151448 = 1.82363912, root 1.221768;
+    inboard 0.9 x 0.027 + 0.08 x 3.581577 + 0.02 x 142.236648 = 3.15575912, root 1.466793. Times 1.2 W.
+    Lives: (30 778.61 / 3594.44)^3 = 627.84 and (30 778.61 / 4315.30)^3 = 362.84.
+    Both: (627.84^-10/9 + 362.84^-10/9)^-0.9 = (0.00077855 + 0.00143178)^-0.9 = 245.48; times 0.64 is 157.11.
+    """
+    known = judged({**ASKED, **RATED}).worked.known
+    assert known["hub_bearing_life"] == pytest.approx(157.11, rel=1e-4)
+
+
+def test_what_gives_first_needs_two_parts(finding: FindingWith) -> None:
+    assert finding("what-gives-first", ASKED).verdict == "not for this build"
+    assert "fewer than two" in finding("what-gives-first", {**ASKED, **RATED}).text
+
+
+@pytest.mark.parametrize("rating, verdict", [("15 kN", "good"), ("100 kN", "watch")])
+def test_the_tie_rod_should_give_before_the_hub(rating: str, verdict: str, finding: FindingWith) -> None:
+    found = finding("what-gives-first", {**ASKED, **RATED, "loads.tie_rod_rating": rating})
+    assert found.verdict == verdict
+    first = "tie rod" if verdict == "good" else "hub bearing"
+    assert found.text.startswith(f"First to give: {first} at ")
+    assert bool(found.change) == (verdict == "watch")
+
+
+def test_a_margin_carries_its_case_and_what_gives(judged: JudgedWith) -> None:
+    known: dict[str, Any] = judged({**ASKED, **RATED, "loads.tie_rod_rating": "30 kN"}).worked.known
+    assert isinstance(known["hub_bearing_safety"], Margin) and isinstance(known["tie_rod_safety"], Margin)
+    assert (known["hub_bearing_safety"].case, known["tie_rod_safety"].case) == ("steering stop", "steering stop")
+    assert known["hub_bearing_safety"].limit == "dents in the outboard row"
+
+
+def test_a_part_with_its_own_entries_waits_for_the_loads_rather_than_being_passed_over() -> None:
+    with pytest.raises(Waits, match=r"loads\.judge_strength"):
+        part_loads(None, None, None)
+    with pytest.raises(Waits, match="corner_loads"):
+        part_loads(None, True, None)
+    with pytest.raises(NotForThisBuild):
+        part_loads(None, None, False)

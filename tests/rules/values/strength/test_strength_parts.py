@@ -1,0 +1,312 @@
+"""Factors of upright, arms, bolts and pins by hand, from loads made up so that a pocket calculator is enough."""
+
+from collections.abc import Callable
+from math import pi
+
+import pytest
+
+from rules.graph.results import Estimate, NotForThisBuild, OutsideRange, Waits
+from rules.judging.judge import Judged
+from rules.measure.marks import BoltCircle, Thread
+from rules.measure.vectors import Vector
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
+from rules.strength.section import flat_plate
+from rules.tables.bolt_grades import BoltStrength
+from rules.tables.electrodes import KSI
+from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
+from rules.values.strength.bolts import hub_bolt_thread_share, hub_bolts_safety, read_grade, wheel_studs_safety
+from rules.values.strength.pivot_bolts import (
+    PivotBolt,
+    upper_pivot_bolt,
+    upper_pivot_bolt_safety,
+    upper_pivot_lug_safety,
+)
+from rules.values.strength.upright import (
+    Build,
+    upright_above_hub_safety,
+    upright_below_hub_safety,
+    upright_build,
+    upright_upper_end_safety,
+    upright_yield,
+)
+
+NONE: Vector = (0.0, 0.0, 0.0)
+PLACES = Places(
+    contact=NONE, wheel_centre=(0.0, 0.0, 400.0), bearing=(0.0, -20.0, 400.0), hub_face=(0.0, 0.0, 400.0),
+    mount_face=(0.0, -55.0, 400.0), upper_pivot=(0.0, -60.0, 550.0), lower_pivot=(0.0, -60.0, 280.0),
+    tie_rod=(-120.0, -60.0, 370.0),
+)  # fmt: skip
+PLATE = Build(width=100.0, thickness=10.0, bore=0.0, top=180.0, bottom=150.0, beam="none")
+BOX = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
+M12 = Thread("12 x 1.75 mm", 12.0, 1.75)
+CLASS_8_8 = BoltStrength(580.0, 640.0, 800.0)
+
+
+def loads(
+    *cases: tuple[str, dict[str, Vector]], brake: float = 0.0, hub: Vector = NONE, moment: Vector = NONE
+) -> CornerLoads:
+    made = [
+        CaseLoads(
+            name,
+            NONE,
+            hub,
+            moment,
+            forces.get("upper", NONE),
+            forces.get("lower", NONE),
+            forces.get("rod", NONE),
+            brake,
+        )
+        for name, forces in cases
+    ]
+    return CornerLoads(PLACES, tuple(made))
+
+
+def test_just_above_the_hub_by_hand() -> None:
+    # Section 60 up, its middle 5 inboard of the face: (0, -60, 460). Pivot 90 above it, straight over its middle.
+    # 1000 N outboard: 90 000 N mm over 100 x 100 / 6 = 1666.67 mm3 is 54 MPa, with 1.5 MPa of shear: 54.0624
+    found = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 1000.0, 0.0)})))
+    assert isinstance(found, Margin)
+    assert found == pytest.approx(250 / (54**2 + 3 * 1.5**2) ** 0.5)
+    assert (found.case, found.limit) == ("bump", "yield just above the hub")
+
+
+def test_the_worst_case_is_named_and_its_order_does_not_matter() -> None:
+    light, heavy = ("bump", {"upper": (0.0, 500.0, 0.0)}), ("rock", {"upper": (0.0, 1000.0, 0.0)})
+    one = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(light, heavy))
+    other = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(heavy, light))
+    assert one == other and one.case == other.case == "rock"  # type: ignore[attr-defined]
+
+
+def test_the_tie_rod_counts_where_the_arm_joins_beyond_the_cut_and_not_elsewhere() -> None:
+    pull = loads(("steering stop", {"rod": (0.0, 1000.0, 0.0)}))
+    assert upright_below_hub_safety(PLATE, 250.0, 20.0, -10.0, pull) == 1000.0
+    # Cut at (0, -60, 380); rod at (-120, -60, 370): bends 10 000 N mm (6 MPa), twists 120 000 N mm
+    twist = 120_000 / flat_plate(100.0, 10.0).torsion_modulus + 1.5
+    found = upright_below_hub_safety(PLATE, 250.0, 20.0, -25.0, pull)
+    assert found == pytest.approx(250 / (6**2 + 3 * twist**2) ** 0.5)
+    with pytest.raises(Waits) as waits:
+        upright_below_hub_safety(PLATE, 250.0, 20.0, None, pull)
+    assert waits.value.fields == ("upright.steering_arm_root_above",)
+
+
+def test_a_beam_moves_the_middle_and_the_pivots_lever_with_it() -> None:
+    # Box on plate: middle 14.5041 from the face, so (0, -69.5041); a pull of 10 kN at -60 bends it by 95 041 N mm
+    found = upright_above_hub_safety(BOX, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 0.0, 10_000.0)})))
+    stress = 10_000 / 1936 + 95_041.3 * 35.4959 / 473_129.3
+    assert found == pytest.approx(250 / stress, rel=1e-5)
+
+
+def test_the_end_is_judged_without_the_beam_unless_it_runs_through() -> None:
+    push = loads(("rock", {"upper": (5000.0, 0.0, 0.0)}))
+    short = upright_upper_end_safety(BOX, 250.0, 30.0, -30.0, push)
+    through = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0, to_pivots=True)
+    # 30 below the pivot, fore and aft: 150 000 over 24 000 mm3 is 6.25, shear 5000/800 = 6.25: MPa, 12.5 together
+    assert short == pytest.approx(250 / 12.5)
+    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push) < ENOUGH
+    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push) != short
+
+
+ENOUGH = 1000.0
+
+
+def test_a_plate_that_ends_short_of_the_pivot_is_not_judged_there_and_says_so() -> None:
+    short = Build(100.0, 10.0, 0.0, 100.0, 150.0, "none")
+    with pytest.raises(NotForThisBuild, match="ends short of the upper pivot"):
+        upright_upper_end_safety(short, 250.0, 30.0, -30.0, loads(("bump", {})))
+    with pytest.raises(NotForThisBuild, match="beside the hub"):
+        upright_upper_end_safety(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})))
+
+
+def test_yield_after_welding_is_the_softest_state_or_the_certificate_where_that_is_less() -> None:
+    assert upright_yield("1018 cold drawn", 400.0) == pytest.approx(32 * KSI)
+    assert upright_yield("a36 plate", 210.0) == 210.0
+    assert upright_yield("4130 heat treated", 900.0) == pytest.approx(52 * KSI)
+    assert upright_yield("6061-t6", 260.0) == pytest.approx(20 * KSI)
+    assert upright_yield("other", 300.0) == 300.0
+    stand_in = upright_yield("1020 drawn tube", None)
+    assert isinstance(stand_in, Estimate) and stand_in.measure == "upright.certificate_yield"
+    assert stand_in == pytest.approx(30 * KSI)
+
+
+@pytest.mark.parametrize("metal", ["4130 normalised", "other"])
+def test_where_nothing_is_published_the_certificate_is_asked_for(metal: str) -> None:
+    with pytest.raises(Waits) as waits:
+        upright_yield(metal, None)
+    assert waits.value.fields == ("upright.certificate_yield",)
+
+
+def test_the_build_asks_for_what_it_lacks_once_begun() -> None:
+    empty: list[object] = [None] * 13
+    with pytest.raises(NotForThisBuild, match="not entered"):
+        upright_build(*empty)  # type: ignore[arg-type]
+    with pytest.raises(Waits) as waits:
+        upright_build("a36 plate", "box", *empty[2:])  # type: ignore[arg-type]
+    assert {"plate.thickness", "plate.bore", "upright.beam_depth", "upright.beam_wall"} <= set(waits.value.fields)
+    with pytest.raises(Waits) as waits:
+        upright_build("a36 plate", *empty[1:])  # type: ignore[arg-type]
+    assert waits.value.fields == ("upright.beam",)
+
+
+def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
+    made = upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 50.0, 70.0)
+    assert made.width == 100.0 and made.bottom == 130.0
+    # At spindle height the bore is open, beyond its radius it is not
+    assert made.section(0.0).area == pytest.approx(300.0)
+    assert made.section(35.0).area == pytest.approx(1000.0)
+    assert made.section(21.0).area == pytest.approx(1000 - 10 * 56)  # 3-4-5: root of 35^2 - 21^2 is 28
+
+
+def test_a_steering_arm_by_hand_and_its_forms() -> None:
+    # 40 x 12 flat: 3200 and 960 mm3. Level pull 600-800: 1000 N at 100; upward 96 N: 31.25 + 10; shear 3.125 + 0.3
+    pull = loads(("steering stop", {"rod": (600.0, 800.0, 96.0)}))
+    found = steering_arm_safety(steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 250.0, pull)
+    assert found == pytest.approx(250 / (41.25**2 + 3 * 3.425**2) ** 0.5)
+    assert steering_arm_section("round bar", 100.0, 20.0, None, None).modulus_u == pytest.approx(785.398, abs=1e-3)
+    assert steering_arm_section("round tube", 100.0, 42.0, None, 5.0).area == pytest.approx(581.19, abs=0.01)
+    assert steering_arm_section("box", 100.0, 60.0, 40.0, 4.0).area < 736.0  # corners as rolled
+    for form, lacking in (("flat bar", "height"), ("box", "height"), ("box", "wall"), ("round tube", "wall")):
+        with pytest.raises(Waits) as waits:
+            steering_arm_section(form, 100.0, 40.0, None, None)
+        assert f"upright.steering_arm_{lacking}" in waits.value.fields
+
+
+def test_a_caliper_bracket_by_hand() -> None:
+    # 1200 N m at 120 mm: 10 kN; 30 out on 60 x 10: 300 000/6000 = 50; twist 10 kN x 6; shear 1.5 x 10 000/600 = 25
+    section = flat_plate(60.0, 10.0)
+    found = caliper_bracket_safety(section, 30.0, 6.0, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0))
+    shear = 60_000 / section.torsion_modulus + 25
+    assert found == pytest.approx(250 / (50**2 + 3 * shear**2) ** 0.5)
+    with pytest.raises(Waits):
+        caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("braking", {}), brake=1.0))
+    assert caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("bump", {}))) == ENOUGH
+
+
+def test_a_snout_by_hand() -> None:
+    # Wheel pushes 4000 N up at the bearing, 35 outboard of the root, and 300 N m about the fore-and-aft line with it:
+    # 300 000 + 140 000 over pi 40^3/32 = 6283.19; shear 4000 x 4/3 over 1256.64
+    up = loads(("bump", {}), hub=(0.0, 0.0, 4000.0), moment=(300_000.0, 0.0, 0.0))
+    section = steering_arm_section("round bar", 1.0, 40.0, None, None)
+    found = snout_safety(section, 600.0, None, -30.0, up)
+    bending, shear = 440_000 / 6283.185, 4000 * 4 / 3 / 1256.637
+    assert found == pytest.approx(600 / (bending**2 + 3 * shear**2) ** 0.5)
+    braked = loads(("braking", {}), hub=(0.0, 0.0, 4000.0), moment=(300_000.0, 0.0, 0.0), brake=500_000.0)
+    bending, shear = (440_000 + 5000 * 25) / 6283.185, 9000 * 4 / 3 / 1256.637
+    assert snout_safety(section, 600.0, 100.0, -30.0, braked) == pytest.approx(600 / (bending**2 + 3 * shear**2) ** 0.5)
+
+
+def test_hub_bolts_by_hand() -> None:
+    # 180 N m about the fore-and-aft line, over 90 mm: 1000 N on each bolt of a row, up or down; 4000 N up: 1000 N of shear
+    # each. At the face, 35 from the bearing, the 4000 N adds 140 N m: (320 000)/(2 x 90) = 1777.8 N
+    held = loads(("bump", {}), hub=(0.0, -9000.0, 4000.0), moment=(180_000.0, 0.0, 0.0))
+    found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, 0.0, held)
+    pull, shear = 1777.778 / 84.2664, 1000 / (pi / 4 * 9.85298**2)
+    assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
+    assert found.limit == "proof load of a hub bolt"  # type: ignore[attr-defined]
+
+
+def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
+    # 1200 N m at 100 mm: 12 kN, 21 outboard of the face; each bolt 3 kN of shear; pull 252 000 x hypot(1/180, 1/160)
+    braked = loads(("braking", {}), brake=1_200_000.0)
+    found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, 100.0, -34.0, braked)
+    pull = 252_000 * ((1 / 180) ** 2 + (1 / 160) ** 2) ** 0.5 / 84.2664
+    shear = 3000 / (pi / 4 * 9.85298**2)
+    assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
+    with pytest.raises(Waits):
+        hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, -34.0, braked)
+    with pytest.raises(NotForThisBuild, match="four bolts only"):
+        hub_bolts_safety(True, CLASS_8_8, M12, 5, 80.0, 90.0, 100.0, -34.0, braked)
+
+
+def test_wheel_studs_by_hand() -> None:
+    # 5 on 100 mm: 2 M/(5 x 50) + nothing; 250 N m at the flange: 2000 N. 3000 N up: 600 N; brake 500 N m: 2000 N
+    # The force acts 20 inboard of the flange: 250 000 - 60 000 at the bearing
+    braked = loads(("braking", {}), hub=(0.0, 0.0, 3000.0), moment=(310_000.0, 0.0, 0.0), brake=500_000.0)
+    found = wheel_studs_safety(CLASS_8_8, M12, BoltCircle("5 x 100 mm", 5, 100.0), braked)
+    pull, shear = 2000 / 84.2664, 2600 / (pi / 4 * 9.85298**2)
+    assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
+
+
+def pivot(double: bool, gap: float = 0.0, diameter: float = 16.0) -> PivotBolt:
+    return PivotBolt(
+        Thread("16 x 2 mm", 16.0, 2.0), BoltStrength(830.0, 940.0, 1040.0), diameter, 20.0, gap, 8.0, double
+    )
+
+
+def test_a_pivot_bolt_by_hand() -> None:
+    # 6-8-10 kN. Double, gap 5: 70 N m on pi 16^3/32 = 402.124 mm3: 174.075; shear 10 000/(2 x 201.062) = 24.868
+    force = loads(("landing", {"upper": (0.0, 6000.0, 8000.0)}))
+    found = upper_pivot_bolt_safety(pivot(True, 5.0), force)
+    assert found == pytest.approx(940 / (174.075**2 + 3 * 24.868**2) ** 0.5, rel=1e-4)
+    # Single, gap 5: 150 N m, and twice the shear
+    single = upper_pivot_bolt_safety(pivot(False, 5.0), force)
+    assert single == pytest.approx(940 / (373.019**2 + 3 * 49.736**2) ** 0.5, rel=1e-4)
+    assert upper_pivot_bolt_safety(pivot(True, 0.0), force) > found > single
+
+
+def test_thread_in_the_joint_leaves_its_root_to_carry() -> None:
+    entries = (Thread("16 x 2 mm", 16.0, 2.0), "10.9", 20.0, 5.0, 8.0)
+    assert upper_pivot_bolt(*entries, False, "double").diameter == 16.0
+    for looked in (True, None):
+        assert upper_pivot_bolt(*entries, looked, "double").diameter == pytest.approx(13.546, abs=1e-3)  # ISO 724: d3
+    with pytest.raises(Waits) as waits:
+        upper_pivot_bolt(*entries, False, None)
+    assert waits.value.fields == ("pivots.upper_shear",)
+    with pytest.raises(OutsideRange, match="no bolt of"):
+        upper_pivot_bolt(Thread("40 x 4 mm", 40.0, 4.0), "10.9", 20.0, 5.0, 8.0, False, "double")
+
+
+def test_a_lug_carries_half_in_double_shear() -> None:
+    force = loads(("landing", {"upper": (0.0, 6000.0, 8000.0)}))
+    double = upper_pivot_lug_safety(pivot(True), 32.0, 250.0, force)
+    assert double == pytest.approx(250 / (5000 / (16 * 8)))  # pressure in the hole: 39.06 MPa
+    assert upper_pivot_lug_safety(pivot(False), 32.0, 250.0, force) == pytest.approx(double / 2)
+    # Close to the edge it tears: 0.57735 x 250 x 8 (48 - 12.256)/5000
+    torn = upper_pivot_lug_safety(pivot(True), 24.0, 250.0, force)
+    assert torn == pytest.approx(min(double, 0.577350 * 250 * 8 * 35.744 / 5000))
+    with pytest.raises(OutsideRange):
+        upper_pivot_lug_safety(pivot(True), 23.9, 250.0, force)
+
+
+def test_threads_of_the_hub_bolts_need_the_larger_of_formula_and_rule_of_thumb() -> None:
+    assert hub_bolt_thread_share(18.0, "steel", CLASS_8_8, M12) == pytest.approx(1.0)  # 1.5 d
+    hard = BoltStrength(970.0, 1100.0, 1220.0)  # in soft steel the formula asks for more than 1.5 d: 19.54
+    assert hub_bolt_thread_share(19.5, "steel", hard, M12) < 1.0 < hub_bolt_thread_share(19.6, "steel", hard, M12)
+    assert hub_bolt_thread_share(30.0, "aluminium", CLASS_8_8, M12) == pytest.approx(1.0)
+    assert hub_bolt_thread_share(24.0, "iron", CLASS_8_8, M12) == pytest.approx(1.0)
+    assert hub_bolt_thread_share(9.0, "nut", CLASS_8_8, M12) == pytest.approx(9 / 8.873, rel=1e-3)
+    with pytest.raises(Waits):
+        hub_bolt_thread_share(9.0, None, CLASS_8_8, M12)
+
+
+@pytest.mark.parametrize(
+    "mark, grade",
+    [("8.8", "8.8"), ("class 10.9", "10.9"), ("Grade 5", "grade 5"), ("gr. 8", "grade 8"), ("three radial lines", "grade 5"),
+     ("6 lines", "grade 8"), ("SAE grade 2", "grade 2"), ("12,9", "12.9")],
+)  # fmt: skip
+def test_marks_on_bolt_heads(mark: str, grade: str) -> None:
+    assert read_grade(mark) == grade
+
+
+@pytest.mark.parametrize("mark", ["none", "strong", "4.6", "18.8", "grade 9", "a2-70"])
+def test_a_mark_that_says_no_known_grade_is_refused(mark: str) -> None:
+    with pytest.raises(OutsideRange, match="no grade known"):
+        read_grade(mark)
+
+
+def test_the_two_halves_of_an_upright_hand_on_the_same(judged: Callable[[dict[str, object]], Judged]) -> None:
+    """What the upper part hands to the hub's level, the lower part and the hub hand back: nothing is lost in the cut."""
+    from rules.strength.stress import level_cut
+
+    entered = {"loads.judge_strength": True, "steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_above": "-30 mm",
+               "steering.tie_rod_inboard": "80 mm"}  # fmt: skip
+    found = judged(entered).worked.known["corner_loads"]
+    level = (0.0, -60.0, 400.0)
+    for case in found.cases:
+        upper = level_cut(level, [(found.places.upper_pivot, case.upper_pivot)])
+        lower = [(found.places.lower_pivot, case.lower_pivot), (found.places.tie_rod, case.tie_rod)]
+        rest = level_cut(level, [*lower, (found.places.bearing, case.hub_force)])
+        assert upper.shear_u + rest.shear_u == pytest.approx(0.0, abs=1e-6)
+        assert upper.axial + rest.axial == pytest.approx(0.0, abs=1e-6)
+        assert upper.moment_u + rest.moment_u + case.hub_moment[0] == pytest.approx(0.0, abs=1e-3)
+        assert upper.twist + rest.twist + case.hub_moment[2] == pytest.approx(0.0, abs=1e-3)
+        assert upper.moment_v + rest.moment_v + case.brake_torque == pytest.approx(0.0, abs=1e-3)
