@@ -27,16 +27,13 @@ buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
+buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
 
 It informs a builder; it does not certify. Local rules, the inspector and licensed engineers decide."""
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command. Returns the exit status: 0 no stop, 1 a stop, 2 something cannot be read."""
-    if arguments is None:
-        import signal
-
-        signal.signal(signal.SIGINT, signal.SIG_DFL)  # Ctrl+c ends a command as it ends any other, without a traceback
     given = list(sys.argv[1:] if arguments is None else arguments)
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
@@ -241,15 +238,30 @@ def _list(given: list[str]) -> int:
         "checks": check_list,
     }
     parser = _parser("list")
-    parser.add_argument("what", choices=list(lists))
+    parser.add_argument("what", choices=[*lists, "report"])
     parser.add_argument("--json", action="store_true")
+    parser.add_argument(
+        "--schema", action="store_true", help="JSON Schema of a sheet's file (fields) or of check --json"
+    )
     options = parser.parse_args(given)
+    if options.schema or options.what == "report":
+        return _schema(options.what, asked_for=options.schema)
     entries = lists[options.what]()
     if options.json:
         print(json.dumps(entries, ensure_ascii=False, indent=2))
         return NO_STOP
     for entry in entries:
         print("\n".join(_entry_lines(options.what, entry)), end="\n\n")
+    return NO_STOP
+
+
+def _schema(what: str, *, asked_for: bool) -> int:
+    if not asked_for or what not in ("fields", "report"):
+        complain("there is a schema of fields and one of report: `buildsheet list report --schema`")
+        return UNREADABLE
+    from wizard.schemas import report_schema, sheet_schema
+
+    print(json.dumps(sheet_schema() if what == "fields" else report_schema(), ensure_ascii=False, indent=2))
     return NO_STOP
 
 
