@@ -3,12 +3,14 @@
 import gc
 import os
 import sys
+import traceback
 from collections.abc import Callable, Iterable, Sequence
 from contextlib import suppress
 from functools import cached_property
 from pathlib import Path
 from typing import Any, ClassVar, cast
 
+from rich.text import Text
 from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
 from textual.filter import LineFilter
@@ -293,6 +295,16 @@ class BuildSheetApp(App[None]):
         self.keep_what_is_typed()
         self.ended = True
         self.exit(return_code=0)
+
+    def _handle_exception(self, error: Exception) -> None:
+        # Told to stop, a page may be taken apart before it was built, and then looks for its parts. The sheet is saved.
+        if not self.ended:
+            super()._handle_exception(error)
+
+    def _fatal_error(self) -> None:
+        # Textual's own report writes out every variable: whole sheets, for minutes.
+        self._exit_renderables.append(Text(traceback.format_exc()))
+        self._close_messages_no_wait()
 
     def keep_what_is_typed(self) -> None:
         """Save the open sheet, with the entry that is being typed, without asking anything."""

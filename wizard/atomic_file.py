@@ -19,6 +19,8 @@ from pathlib import Path
 
 _TEMPORARY = re.compile(r"\.buildsheet-(?:(?P<machine>[0-9a-f]{8})-(?P<process>\d+)-)?[0-9a-f]+\.tmp")
 _LONGEST_SAVE = 24 * 60 * 60  # seconds: a temporary file this old belongs to no running save, whoever made it
+_PIECE = 1024 * 1024  # bytes read at a time
+_BINARY = getattr(os, "O_BINARY", 0)  # or Windows would change line ends
 _MOST_LINKS = 40  # what Linux follows
 _NO_HARD_LINKS = (errno.EPERM, errno.EOPNOTSUPP, errno.ENOTSUP, errno.ENOSYS, errno.EMLINK)
 
@@ -32,12 +34,16 @@ def put(target: Path, data: bytes, mode: int | None, *, must_be_new: bool = Fals
     temporary = target.with_name(f".buildsheet-{_machine()}-{os.getpid()}-{secrets.token_hex(4)}.tmp")
     try:
         start_mode = 0o666 if mode is None else mode
-        with open(temporary, "xb", opener=lambda name, flags: os.open(name, flags, start_mode)) as file:
-            file.write(data)
-            file.flush()
+        handle = os.open(temporary, os.O_WRONLY | os.O_CREAT | os.O_EXCL | _BINARY, start_mode)
+        try:
+            left = memoryview(data)
+            while left:
+                left = left[os.write(handle, left) :]
             if mode is not None:
                 _give_mode(temporary, mode)
-            os.fsync(file.fileno())
+            os.fsync(handle)
+        finally:
+            os.close(handle)
         if must_be_new:
             _move_to_new_name(temporary, target)
         else:
@@ -69,9 +75,16 @@ def resolved(path: Path) -> Path:
 def bytes_of(path: Path, most: int = -1) -> bytes:
     """The file's bytes, up to `most`. Ordinary files only: a pipe may wait for ever, a device never end."""
     _refuse_special(path.stat().st_mode)
-    with open(path, "rb", opener=_without_waiting) as file:
-        _refuse_special(os.fstat(file.fileno()).st_mode)
-        return file.read(most)
+    # Opened so that a pipe put there a moment ago does not hold the program up.
+    handle = os.open(path, os.O_RDONLY | _BINARY | getattr(os, "O_NONBLOCK", 0))
+    try:
+        _refuse_special(os.fstat(handle).st_mode)
+        data = b""
+        while len(data) != most and (piece := os.read(handle, _PIECE if most < 0 else min(_PIECE, most - len(data)))):
+            data += piece
+        return data
+    finally:
+        os.close(handle)
 
 
 def bytes_if_any(path: Path, most: int = -1) -> bytes | None:
@@ -138,11 +151,6 @@ def _refuse_special(mode: int) -> None:
         raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
     if not stat.S_ISREG(mode):
         raise OSError(errno.ENODEV, os.strerror(errno.ENODEV))
-
-
-def _without_waiting(name: str, flags: int) -> int:
-    """Open so that a pipe put there a moment ago does not hold the program up."""
-    return os.open(name, flags | getattr(os, "O_NONBLOCK", 0))
 
 
 def _give_mode(file: Path, mode: int) -> None:
