@@ -1,5 +1,6 @@
 """The wizard as a Textual app: which sheet is open, how it is left, and how it ends when it is ended."""
 
+import asyncio
 import gc
 import os
 import sys
@@ -292,14 +293,19 @@ class BuildSheetApp(App[None]):
         """Told to stop, or the terminal is gone: save without asking and end."""
         if self.ended:
             return
+        if not (self.screen_stack and self.screen.is_mounted):  # half built, it could neither be asked nor closed
+            asyncio.get_running_loop().call_later(0.02, self.end_now)
+            return
         self.keep_what_is_typed()
         self.ended = True
         self.exit(return_code=0)
 
     def _handle_exception(self, error: Exception) -> None:
         # Told to stop, a page may be taken apart before it was built, and then looks for its parts. The sheet is saved.
-        if not self.ended:
+        if self._ending is None or self._ending.number is None:
             super()._handle_exception(error)
+        else:
+            self._close_messages_no_wait()
 
     def _fatal_error(self) -> None:
         # Textual's own report writes out every variable: whole sheets, for minutes.

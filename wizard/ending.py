@@ -7,6 +7,7 @@ import sys
 import time
 from collections.abc import Callable
 from contextlib import suppress
+from contextvars import Context, copy_context
 from types import FrameType, TracebackType
 from typing import TYPE_CHECKING, TextIO
 
@@ -31,6 +32,7 @@ class Ending:
         self.number: int | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
         self._end: Callable[[], None] | None = None
+        self._context: Context | None = None
         self._before: dict[int, object] = {}
 
     @property
@@ -52,7 +54,7 @@ class Ending:
         """From here on the running loop is told, and `end` is called in it: never in the middle of a save."""
         import asyncio  # commands without a screen need no loop
 
-        self._loop, self._end = asyncio.get_running_loop(), end
+        self._loop, self._end, self._context = asyncio.get_running_loop(), end, copy_context()
         if self.number is not None:
             self._tell()
 
@@ -74,7 +76,7 @@ class Ending:
     def _tell(self) -> None:
         if self._loop is not None and self._end is not None:
             with suppress(RuntimeError):  # the loop has ended by itself
-                self._loop.call_soon_threadsafe(self._end)
+                self._loop.call_soon_threadsafe(self._end, context=self._context)
 
 
 class PatientTerminal:
