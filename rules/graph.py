@@ -110,7 +110,8 @@ class Worked:
 
     known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
     waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason.
+    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
+    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
     """
 
     known: dict[str, Any]
@@ -118,6 +119,7 @@ class Worked:
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
     not_here: dict[str, str] = field(default_factory=dict)
     broken: dict[str, str] = field(default_factory=dict)
+    crashed: set[str] = field(default_factory=set)
 
 
 class Graph:
@@ -194,14 +196,16 @@ class Graph:
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
         stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
         trial = Worked(
-            dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken)
-        )
+            dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken),
+            set(worked.crashed),
+        )  # fmt: skip
 
         def with_answer(answer: Any) -> Worked:
             trial.known[field_name] = answer
             for stale in stale_names:
                 for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken):
                     kept.pop(stale, None)
+                trial.crashed.discard(stale)
             for node in again:
                 self._work_out_one(node, trial)
             return trial
@@ -238,7 +242,7 @@ class Graph:
         try:
             answer = node.function(**arguments)
             if isinstance(answer, float) and not math.isfinite(answer):
-                raise OutsideRange("the result is not a finite number")
+                raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
@@ -248,6 +252,8 @@ class Graph:
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
             worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            if not isinstance(fault, OutsideRange):
+                worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
             # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
