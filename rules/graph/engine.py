@@ -77,7 +77,7 @@ class Worked:
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
-        return Worked(*(dict(kept) for kept in self._all()), set(self.crashed))
+        return Worked(*(dict(kept) for kept in self._all()), crashed=set(self.crashed))
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""
