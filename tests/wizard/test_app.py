@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, saved, screen_of, write, until
+from driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
 from textual.pilot import Pilot
 
 from wizard import recent, sheet_file
