@@ -1,0 +1,152 @@
+"""The exact gap between two solids. mm."""
+
+from dataclasses import dataclass
+from heapq import heappop, heappush
+from math import acos, dist, inf, pi
+from typing import NamedTuple
+
+from rules.solids.hulls import depth, distance
+from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
+from rules.solids.space import Motion, Vector, cross, minus, plus, size, times
+
+FINE = 0.02
+"""mm; a gap is found to this, and what is filled in of a bore is never more."""
+
+
+class Gap(NamedTuple):
+    """How far two solids are apart, mm, and the nearest places on each.
+
+    Minus where they overlap: the two convex pieces that are deepest in each other must be moved that far to part, so the
+    whole solids must be moved at least that far.
+    """
+
+    distance: float
+    on_a: Vector
+    on_b: Vector
+
+
+@dataclass(frozen=True, slots=True)
+class Solid:
+    """A part, ready to be moved and compared: its pieces, and a ball round all of them. Made by `shapes.solid`."""
+
+    pieces: tuple[Piece, ...]
+    middle: Vector
+    reach: float
+
+    @staticmethod
+    def of(pieces: tuple[Piece, ...]) -> "Solid":
+        """One solid of these pieces. Raises ValueError for none."""
+        if not pieces:
+            raise ValueError("a solid has at least one piece")
+        count = len(pieces)
+        middle = times(1 / count, plus(*(piece.middle for piece in pieces)))
+        return Solid(pieces, middle, max(dist(middle, piece.middle) + piece.reach for piece in pieces))
+
+    def moved(self, motion: Motion) -> "Solid":
+        """The same after a rigid motion."""
+        return Solid(tuple(piece.moved(motion) for piece in self.pieces), motion.point(self.middle), self.reach)
+
+
+def narrowed(a: Piece, b: Piece) -> tuple[Piece, Piece]:
+    """Two pieces that are as far apart as these, with less of their rings where it is plain that the rest cannot matter.
+
+    The nearest place of a ring to a point is at the point's own angle about its axis. So rings about one axis that share an
+    angle are as far apart as their profiles there, and of a full ring only what the other stands before counts.
+    """
+    if isinstance(a, Wedge) and isinstance(b, Wedge) and same_axis(a, b):
+        shared = shared_direction(a, b)
+        if shared:
+            return _slab(a, shared), _slab(b, shared)
+    if isinstance(a, Wedge) and a.full and a.error > FINE:
+        a = _before(a, b)
+    if isinstance(b, Wedge) and b.full and b.error > FINE:
+        b = _before(b, a)
+    return a, b
+
+
+def _slab(ring: Wedge, direction: Vector) -> Slab:
+    """A ring's profile in the half-plane of one direction, as a slab."""
+    sideways = cross(ring.axis, direction)
+    thick = times(4 * (ring.reach + 1.0), sideways)
+    flat = [plus(ring.origin, times(r, direction), times(s, ring.axis)) for r, s in ring.profile]
+    points = tuple(p for point in flat for p in (plus(point, thick), minus(point, thick)))
+    return Slab(points, ring.radius, plane=(ring.origin, sideways))
+
+
+def _before(ring: Wedge, other: Piece) -> Wedge:
+    """What of a full ring another piece stands before."""
+    angles = other.angles((ring.origin, ring.axis), ring.towards, ring.across)
+    if not angles:
+        return ring
+    middle, half = (angles[0] + angles[1]) / 2, (angles[1] - angles[0]) / 2
+    half = max(half, acos(1 - FINE / (ring.error / 2)) if ring.error > 2 * FINE else 0.0)
+    return ring.stretch(middle - half, middle + half) if half < pi / 2 else ring
+
+
+class _Found(NamedTuple):
+    """Two pieces with their radii: no gap between what they stand for is less than `least`; `most` is one that there is."""
+
+    least: float
+    most: float
+    on_a: Vector
+    on_b: Vector
+
+
+def _between(a: Piece, b: Piece, beyond: float) -> _Found:
+    """Signed distance of two pieces, and where; `most` is inf where they meet only in what they fill in."""
+    radii = a.radius + b.radius
+    apart = distance(a, b, beyond + radii)
+    found = apart or depth(a, b)
+    on_a, on_b = a.onto(found.on_a), b.onto(found.on_b)
+    way = minus(on_b, on_a)
+    length = size(way)
+    most = length if apart else found.most if max(a.error, b.error) <= FINE else inf
+    if not apart:
+        way = times(-1, way)
+    if radii and length > 1e-9:
+        on_a = plus(on_a, times(a.radius / length, way))
+        on_b = minus(on_b, times(b.radius / length, way))
+    return _Found(found.least - radii, most - radii, on_a, on_b)
+
+
+def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
+    """The gap between two solids, to 0.05 mm, if it is less than so many mm; None if it is not.
+
+    Pairs of pieces are taken nearest first. What a hull fills in of a bore counts only until it is found nearest: then it is
+    halved, which leaves a quarter of it, until less than FINE is left.
+    """
+    if dist(a.middle, b.middle) - a.reach - b.reach >= than:
+        return None
+    waiting: list[tuple[float, int, Piece, Piece]] = []
+    count = 0
+    for one in a.pieces:
+        for other in b.pieces:
+            least = dist(one.middle, other.middle) - one.reach - other.reach
+            if least < than:
+                count += 1
+                heappush(waiting, (least, count, *narrowed(one, other)))
+    best: Gap | None = None
+    bound = than
+    while waiting:
+        least, _, one, other = heappop(waiting)
+        if least >= bound - FINE:
+            break
+        found = _between(one, other, bound)
+        if found.most < bound:
+            best, bound = Gap(found.most, found.on_a, found.on_b), found.most
+        coarse = max(one, other, key=lambda piece: piece.error)
+        if coarse.error <= FINE or found.least >= bound - FINE:
+            continue
+        for halved in coarse.halves():
+            count += 1
+            pair = (halved, other) if coarse is one else (one, halved)
+            heappush(waiting, (found.least, count, *pair))
+    return best
+
+
+def gap(a: Solid, b: Solid) -> Gap:
+    """The gap between two solids, to 0.05 mm, and where."""
+    found = nearer(a, b)
+    if found is None:
+        raise ArithmeticError("no gap found between two solids")
+    return found
