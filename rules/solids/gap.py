@@ -5,12 +5,14 @@ from heapq import heappop, heappush
 from math import acos, dist, inf, pi
 from typing import NamedTuple
 
-from rules.solids.hulls import depth, distance
+from rules.solids.hulls import STEPS, depth, distance
 from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
 from rules.solids.space import Motion, Vector, cross, minus, plus, size, times
 
 FINE = 0.02
 """mm; a gap is found to this, and what is filled in of a bore is never more."""
+FEW = 6
+"""How many steps are spent on how deep an overlap may be that may be only in what is filled in."""
 
 
 class Gap(NamedTuple):
@@ -96,17 +98,23 @@ def _between(a: Piece, b: Piece, beyond: float) -> _Found:
     """Signed distance of two pieces, and where; `most` is inf where they meet only in what they fill in."""
     radii = a.radius + b.radius
     apart = distance(a, b, beyond + radii)
-    found = apart or depth(a, b)
+    exact = max(a.error, b.error) <= FINE
+    found = apart or depth(a, b, STEPS if exact else FEW)
     on_a, on_b = a.onto(found.on_a), b.onto(found.on_b)
     way = minus(on_b, on_a)
     length = size(way)
-    most = length if apart else found.most if max(a.error, b.error) <= FINE else inf
+    most = length if apart else found.most if exact else inf
     if not apart:
         way = times(-1, way)
     if radii and length > 1e-9:
         on_a = plus(on_a, times(a.radius / length, way))
         on_b = minus(on_b, times(b.radius / length, way))
     return _Found(found.least - radii, most - radii, on_a, on_b)
+
+
+def _worth(bound: float) -> float:
+    """What must be less for a better answer to be looked for: FINE less, or a quarter more of an overlap."""
+    return bound - max(FINE, -bound / 4)
 
 
 def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
@@ -129,13 +137,13 @@ def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
     bound = than
     while waiting:
         least, _, one, other = heappop(waiting)
-        if least >= bound - FINE:
+        if least >= _worth(bound):
             break
         found = _between(one, other, bound)
         if found.most < bound:
             best, bound = Gap(found.most, found.on_a, found.on_b), found.most
         coarse = max(one, other, key=lambda piece: piece.error)
-        if coarse.error <= FINE or found.least >= bound - FINE:
+        if coarse.error <= FINE or found.least >= _worth(bound):
             continue
         for halved in coarse.halves():
             count += 1

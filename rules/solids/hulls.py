@@ -15,7 +15,8 @@ from rules.solids.space import Vector, cross, dot, minus, plus, square_to, times
 CLOSE = 0.002
 """mm; distances are found to this."""
 DEPTH_CLOSE = 0.01
-"""mm; depths are found to this."""
+"""mm; depths are found to this, or to a part of them where that is more."""
+DEPTH_PART = 0.03
 STEPS = 100
 
 Corner = tuple[Vector, Vector, Vector]
@@ -196,10 +197,10 @@ def _tetrahedron(a: Piece, b: Piece) -> list[Corner] | Vector:
     return [first, second, third, fourth] if height < 0 else [first, third, second, fourth]
 
 
-def depth(a: Piece, b: Piece) -> Between:
+def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
     """How far two hulls that share a point are in each other without their radii: the shortest shift that parts them.
 
-    The distance is minus that length, to DEPTH_CLOSE.
+    `most` is minus that length, not too much by at most DEPTH_CLOSE or DEPTH_PART of it.
     """
     start = _tetrahedron(a, b)
     if isinstance(start, tuple):  # a flat difference: any shift out of its plane parts them
@@ -209,13 +210,13 @@ def depth(a: Piece, b: Piece) -> Between:
     faces = [f for ijk in ((0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)) if (f := _face(corners, *ijk))]
     shortest = inf
     nearest = min(faces)
-    for _ in range(STEPS):
+    for _ in range(steps):
         nearest = min(faces)
         offset, normal = nearest[:2]
         new = corner(a, b, normal)
         reach = dot(normal, new[0])
         shortest = min(shortest, reach)
-        if shortest - offset < DEPTH_CLOSE:
+        if shortest - offset < max(DEPTH_CLOSE, DEPTH_PART * shortest):
             break
         seen = [f for f in faces if dot(f[1], new[0]) - f[0] > 1e-9]
         edges = {edge for _, _, i, j, k in seen for edge in ((i, j), (j, k), (k, i))}
