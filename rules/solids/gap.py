@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 from heapq import heappop, heappush
-from math import acos, dist, inf, pi
+from math import acos, dist, hypot, inf, pi
 from typing import NamedTuple
 
 from rules.solids.hulls import STEPS, depth, distance
@@ -11,6 +11,7 @@ from rules.solids.space import Motion, Vector, cross, minus, plus, size, times
 
 FINE = 0.02
 """mm; a gap is found to this, and what is filled in of a bore is never more."""
+SMALL = 1e-9
 FEW = 6
 """How many steps are spent on how deep an overlap may be that may be only in what is filled in."""
 
@@ -85,6 +86,24 @@ def _before(ring: Wedge, other: Piece) -> Wedge:
     return ring.stretch(middle - half, middle + half) if half < pi / 2 else ring
 
 
+def _overlap_at_most(a: Piece, b: Piece) -> float:
+    """How far b would have to move to be clear of a along the line of their middles, mm; quickly found."""
+    way = minus(b.middle, a.middle)
+    length = size(way)
+    x, y, z = times(1 / length, way) if length > SMALL else (1.0, 0.0, 0.0)
+    one, other = a.support(x, y, z), b.support(-x, -y, -z)
+    return x * (one[0] - other[0]) + y * (one[1] - other[1]) + z * (one[2] - other[2]) + a.radius + b.radius
+
+
+def _shadows_apart(ring: Wedge, other: Piece) -> float:
+    """No more than how far a full ring is from another piece, mm: how far apart their ranges of radius and along are."""
+    low, high, far = other.shadow(ring.origin, ring.axis)
+    beside = max(low - ring.high, ring.low - high)
+    inside = ring.hole - far
+    radii = ring.radius + other.radius
+    return (hypot(beside, inside) if beside > 0 and inside > 0 else max(beside, inside)) - radii
+
+
 class _Found(NamedTuple):
     """Two pieces with their radii: no gap between what they stand for is less than `least`; `most` is one that there is."""
 
@@ -99,6 +118,8 @@ def _between(a: Piece, b: Piece, beyond: float) -> _Found:
     radii = a.radius + b.radius
     apart = distance(a, b, beyond + radii)
     exact = max(a.error, b.error) <= FINE
+    if not apart and not exact and beyond > 0:  # they have to be halved in any case
+        return _Found(-_overlap_at_most(a, b), inf, a.middle, b.middle)
     found = apart or depth(a, b, STEPS if exact else FEW)
     on_a, on_b = a.onto(found.on_a), b.onto(found.on_b)
     way = minus(on_b, on_a)
@@ -130,6 +151,10 @@ def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
     for one in a.pieces:
         for other in b.pieces:
             least = dist(one.middle, other.middle) - one.reach - other.reach
+            if least < than and isinstance(one, Wedge) and one.full:
+                least = max(least, _shadows_apart(one, other))
+            if least < than and isinstance(other, Wedge) and other.full:
+                least = max(least, _shadows_apart(other, one))
             if least < than:
                 count += 1
                 heappush(waiting, (least, count, *narrowed(one, other)))

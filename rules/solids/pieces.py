@@ -6,7 +6,7 @@ is how far the filling stands out of what it stands for; `halves` are two pieces
 """
 
 from dataclasses import dataclass, field
-from math import acos, asin, atan2, cos, hypot, pi, sin, sqrt
+from math import acos, asin, atan2, cos, hypot, inf, pi, sin, sqrt
 
 from rules.solids.outline import Outline, Point
 from rules.solids.space import Motion, Vector, cross, dot, minus, plus, size, times
@@ -64,6 +64,17 @@ class Hull:
         turned = [(atan2(dot(v, across), dot(v, from_)) - first + pi) % (2 * pi) - pi for v in seen]
         low, high = min(turned), max(turned)
         return (first + low, first + high) if high - low < 3.1 else None
+
+    def shadow(self, origin: Vector, axis: Vector) -> tuple[float, float, float]:
+        """From where to where it lies along a line, and how far out from it at most. The radius does not count."""
+        (ox, oy, oz), (ax, ay, az) = origin, axis
+        low, high, square = inf, -inf, 0.0
+        for px, py, pz in self.points:
+            x, y, z = px - ox, py - oy, pz - oz
+            along = x * ax + y * ay + z * az
+            low, high = min(low, along), max(high, along)
+            square = max(square, x * x + y * y + z * z - along * along)
+        return low, high, sqrt(square)
 
 
 @dataclass(slots=True)
@@ -154,6 +165,9 @@ class Wedge:
     half_angle: float
     radius: float = 0.0
     inner: tuple[Point, ...] = field(init=False)
+    low: float = field(init=False)
+    high: float = field(init=False)
+    hole: float = field(init=False)
     middle: Vector = field(init=False)
     reach: float = field(init=False)
     error: float = field(init=False)
@@ -166,9 +180,10 @@ class Wedge:
         self.inner = inner_side(self.profile)
         hollow = max(r for r, _ in self.inner)
         self.error = hollow * (1 - max(0.0, self._cosine))
-        lows, highs = [s for _, s in self.profile], [r for r, _ in self.profile]
-        along = (min(lows) + max(lows)) / 2
-        out = (min(highs) * self._cosine + max(highs)) / 2 if self._cosine > 0 else 0.0
+        radii, places = [r for r, _ in self.profile], [s for _, s in self.profile]
+        self.hole, self.low, self.high = min(radii), min(places), max(places)
+        along = (self.low + self.high) / 2
+        out = (self.hole * self._cosine + max(radii)) / 2 if self._cosine > 0 else 0.0
         self.middle = plus(self.origin, times(out, self.towards), times(along, self.axis))
         square = max(r * r - 2 * r * out * self._cosine + out * out + (s - along) ** 2 for r, s in self.profile)
         self.reach = self.radius + sqrt(max(0.0, square))
@@ -234,12 +249,26 @@ class Wedge:
         out = least / radius - 1
         return plus(place, times(out * ahead, self.towards), times(out * aside, self.across))
 
+    def shadow(self, origin: Vector, axis: Vector) -> tuple[float, float, float]:
+        """From where to where it lies along a line, and how far out from it at most. The radius does not count."""
+        ax, ay, az = axis
+        top, bottom = minus(self.support(ax, ay, az), origin), minus(self.support(-ax, -ay, -az), origin)
+        away = minus(self.middle, origin)
+        along = dot(away, axis)
+        aside = minus(away, times(along, axis))
+        if size(aside) < 1e-6 and size(cross(self.axis, axis)) < 1e-6:
+            far = max(r for r, _ in self.profile)
+        else:
+            far = size(aside) + self.reach - self.radius
+        return dot(bottom, axis), dot(top, axis), far
+
     def moved(self, motion: Motion) -> "Wedge":
         same = object.__new__(Wedge)
         same.origin, same.middle = motion.point(self.origin), motion.point(self.middle)
         same.axis, same.towards = motion.direction(self.axis), motion.direction(self.towards)
         same.across = motion.direction(self.across)
         same.profile, same.half_angle, same.radius, same.inner = self.profile, self.half_angle, self.radius, self.inner
+        same.low, same.high, same.hole = self.low, self.high, self.hole
         same.reach, same.error, same._cosine, same._sine = self.reach, self.error, self._cosine, self._sine
         return same
 
