@@ -20,7 +20,7 @@ class Gap(NamedTuple):
     """How far two solids are apart, mm, and the nearest places on each.
 
     Minus where they overlap: the two convex pieces that are deepest in each other must be moved that far to part, so the
-    whole solids must be moved at least that far.
+    whole solids must be moved at least that far, to within a quarter. Those two part when b is moved by on_a - on_b.
     """
 
     distance: float
@@ -70,9 +70,13 @@ def narrowed(a: Piece, b: Piece) -> tuple[Piece, Piece]:
 def _slab(ring: Wedge, direction: Vector) -> Slab:
     """A ring's profile in the half-plane of one direction, as a slab."""
     sideways = cross(ring.axis, direction)
-    thick = times(4 * (ring.reach + 1.0), sideways)
-    flat = [plus(ring.origin, times(r, direction), times(s, ring.axis)) for r, s in ring.profile]
-    points = tuple(p for point in flat for p in (plus(point, thick), minus(point, thick)))
+    thick = 4 * (ring.reach + 1.0)
+    (ox, oy, oz), (dx, dy, dz), (ax, ay, az), (tx, ty, tz) = ring.origin, direction, ring.axis, sideways
+    points = tuple(
+        (ox + r * dx + s * ax + t * tx, oy + r * dy + s * ay + t * ty, oz + r * dz + s * az + t * tz)
+        for r, s in ring.profile
+        for t in (thick, -thick)
+    )
     return Slab(points, ring.radius, plane=(ring.origin, sideways))
 
 
@@ -97,9 +101,9 @@ def _overlap_at_most(a: Piece, b: Piece) -> float:
 
 def _shadows_apart(ring: Wedge, other: Piece) -> float:
     """No more than how far a full ring is from another piece, mm: how far apart their ranges of radius and along are."""
-    low, high, far = other.shadow(ring.origin, ring.axis)
-    beside = max(low - ring.high, ring.low - high)
-    inside = ring.hole - far
+    shadow = other.shadow(ring.origin, ring.axis)
+    beside = max(shadow.low - ring.high, ring.low - shadow.high)
+    inside = ring.hole - shadow.far
     radii = ring.radius + other.radius
     return (hypot(beside, inside) if beside > 0 and inside > 0 else max(beside, inside)) - radii
 
@@ -122,15 +126,12 @@ def _between(a: Piece, b: Piece, beyond: float) -> _Found:
         return _Found(-_overlap_at_most(a, b), inf, a.middle, b.middle)
     found = apart or depth(a, b, STEPS if exact else FEW)
     on_a, on_b = a.onto(found.on_a), b.onto(found.on_b)
-    way = minus(on_b, on_a)
-    length = size(way)
+    length = dist(on_a, on_b)
     most = length if apart else found.most if exact else inf
-    if not apart:
-        way = times(-1, way)
-    if radii and length > 1e-9:
-        on_a = plus(on_a, times(a.radius / length, way))
-        on_b = minus(on_b, times(b.radius / length, way))
-    return _Found(found.least - radii, most - radii, on_a, on_b)
+    way = times(1 / length, minus(on_b, on_a)) if apart else found.way
+    return _Found(
+        found.least - radii, most - radii, plus(on_a, times(a.radius, way)), minus(on_b, times(b.radius, way))
+    )
 
 
 def _worth(bound: float) -> float:
@@ -157,13 +158,14 @@ def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
                 least = max(least, _shadows_apart(other, one))
             if least < than:
                 count += 1
-                heappush(waiting, (least, count, *narrowed(one, other)))
+                heappush(waiting, (least, count, one, other))
     best: Gap | None = None
     bound = than
     while waiting:
         least, _, one, other = heappop(waiting)
         if least >= _worth(bound):
             break
+        one, other = narrowed(one, other)
         found = _between(one, other, bound)
         if found.most < bound:
             best, bound = Gap(found.most, found.on_a, found.on_b), found.most

@@ -10,13 +10,15 @@ from math import inf, sqrt
 from typing import NamedTuple
 
 from rules.solids.pieces import Piece
-from rules.solids.space import Vector, cross, dot, minus, plus, square_to, times, unit
+from rules.solids.space import Vector, cross, dot, minus, size, square_to, times, unit
 
 CLOSE = 0.002
 """mm; distances are found to this."""
 DEPTH_CLOSE = 0.01
 """mm; depths are found to this, or to a part of them where that is more."""
 DEPTH_PART = 0.03
+TOUCHING = 1e-6
+"""mm; what is less apart shares a point."""
 STEPS = 100
 
 Corner = tuple[Vector, Vector, Vector]
@@ -26,13 +28,14 @@ Corner = tuple[Vector, Vector, Vector]
 class Between(NamedTuple):
     """Two convex hulls without their radii: between which bounds their distance lies, and at which points. mm.
 
-    Minus in each other: b has to be moved by that much to be clear of a.
+    Minus in each other: b has to be moved by that much to be clear of a. way: of length 1, the way b is, or has to go, from a.
     """
 
     least: float
     most: float
     on_a: Vector
     on_b: Vector
+    way: Vector
 
 
 def corner(a: Piece, b: Piece, direction: Vector) -> Corner:
@@ -115,7 +118,7 @@ def _nearest(corners: list[Corner]) -> tuple[list[Corner], list[float]]:
 
 
 def distance(a: Piece, b: Piece, beyond: float = inf) -> Between | None:
-    """How far apart two hulls are without their radii, to CLOSE; None where they share a point.
+    """How far apart two hulls are without their radii, to CLOSE; None where one lies in the other.
 
     Found to be more than `beyond`, the search ends with what is known then.
     """
@@ -145,12 +148,13 @@ def distance(a: Piece, b: Piece, beyond: float = inf) -> Between | None:
             return None
         x, y, z = _mixed(tried, tried_weights, 0)
         nearer = sqrt(x * x + y * y + z * z)
-        if nearer < 1e-7:
-            return None
         if nearer >= most:  # no progress that rounding can show
             break
         corners, weights, most, away = tried, tried_weights, nearer, nearer
-    return Between(max(least, 0.0), most, _mixed(corners, weights, 1), _mixed(corners, weights, 2))
+        if nearer < TOUCHING:
+            return None
+    on_a, on_b = _mixed(corners, weights, 1), _mixed(corners, weights, 2)
+    return Between(max(least, 0.0), most, on_a, on_b, times(-1 / away, (x, y, z)))
 
 
 Face = tuple[float, Vector, int, int, int]
@@ -170,7 +174,10 @@ def _tetrahedron(a: Piece, b: Piece) -> list[Corner] | Vector:
     """Four corners of the difference that are not in one plane; or the direction in which it is flat."""
     first = corner(a, b, (1.0, 0.0, 0.0))
     second = max(
-        (corner(a, b, d) for d in ((-1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, -1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, -1.0))),
+        (
+            corner(a, b, d)
+            for d in ((-1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, -1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, -1.0))
+        ),
         key=lambda c: dot(minus(c[0], first[0]), minus(c[0], first[0])),
     )
     run = minus(second[0], first[0])
@@ -197,6 +204,14 @@ def _tetrahedron(a: Piece, b: Piece) -> list[Corner] | Vector:
     return [first, second, third, fourth] if height < 0 else [first, third, second, fourth]
 
 
+def _crossing(a: Piece, b: Piece) -> tuple[Vector, Vector]:
+    """A point of each where two hulls of a flat difference cross: two lines, or a line and a point on it."""
+    ends_a, ends_b = ((p.support(1.0, 0.6, 0.3), p.support(-1.0, -0.6, -0.3)) for p in (a, b))
+    corners = [(minus(p, q), p, q) for p in ends_a for q in ends_b]
+    there = min((_on_triangle(*corners[:3]), _on_triangle(*corners[1:])), key=lambda found: size(_mixed(*found, 0)))
+    return _mixed(*there, 1), _mixed(*there, 2)
+
+
 def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
     """How far two hulls that share a point are in each other without their radii: the shortest shift that parts them.
 
@@ -204,8 +219,7 @@ def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
     """
     start = _tetrahedron(a, b)
     if isinstance(start, tuple):  # a flat difference: any shift out of its plane parts them
-        on_a, on_b = a.support(*start), b.support(*start)
-        return Between(0.0, 0.0, on_a, on_b)
+        return Between(0.0, 0.0, *_crossing(a, b), start)
     corners = start
     faces = [f for ijk in ((0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)) if (f := _face(corners, *ijk))]
     shortest = inf
@@ -231,4 +245,4 @@ def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
     foot = times(offset, normal)
     flat = [(minus(corners[n][0], foot), corners[n][1], corners[n][2]) for n in (i, j, k)]
     there = _on_triangle(*flat)
-    return Between(-shortest, -min(offset, shortest), _mixed(*there, 1), _mixed(*there, 2))
+    return Between(-shortest, -min(offset, shortest), _mixed(*there, 1), _mixed(*there, 2), normal)

@@ -1,6 +1,7 @@
 """Outlines in a plane: simple polygons, split into convex ones. mm."""
 
 from functools import lru_cache
+from itertools import pairwise
 from math import hypot, inf
 
 Point = tuple[float, float]
@@ -20,7 +21,7 @@ def area(outline: Outline) -> float:
     >>> area(((0.0, 0.0), (4.0, 0.0), (4.0, 3.0)))
     6.0
     """
-    return sum(_turn(outline[0], a, b) for a, b in zip(outline[1:], outline[2:], strict=False)) / 2
+    return sum(_turn(outline[0], a, b) for a, b in pairwise(outline[1:])) / 2
 
 
 def edge_distance(point: Point, start: Point, end: Point) -> float:

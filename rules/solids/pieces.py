@@ -6,13 +6,25 @@ is how far the filling stands out of what it stands for; `halves` are two pieces
 """
 
 from dataclasses import dataclass, field
-from math import acos, asin, atan2, cos, hypot, inf, pi, sin, sqrt
+from itertools import pairwise
+from math import acos, asin, atan2, cos, dist, hypot, inf, pi, sin, sqrt
+from typing import NamedTuple
 
 from rules.solids.outline import Outline, Point
 from rules.solids.space import Motion, Vector, cross, dot, minus, plus, size, times
 
 Axis = tuple[Vector, Vector]
 """A line: a point on it and its direction, of length 1."""
+
+
+class Shadow(NamedTuple):
+    """How a piece, without its radius, lies about a line: from where to where along it, and how far out from it at most."""
+
+    origin: Vector
+    axis: Vector
+    low: float
+    high: float
+    far: float
 
 
 @dataclass(slots=True)
@@ -23,12 +35,12 @@ class Hull:
     radius: float = 0.0
     middle: Vector = field(init=False)
     reach: float = field(init=False)
+    cast: Shadow | None = field(init=False, repr=False, default=None)
 
     def __post_init__(self) -> None:
-        low = [min(p[i] for p in self.points) for i in range(3)]
-        high = [max(p[i] for p in self.points) for i in range(3)]
-        self.middle = ((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2)
-        self.reach = self.radius + max(size(minus(p, self.middle)) for p in self.points)
+        xs, ys, zs = zip(*self.points, strict=True)
+        self.middle = ((min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2, (min(zs) + max(zs)) / 2)
+        self.reach = self.radius + max(dist(p, self.middle) for p in self.points)
 
     @property
     def error(self) -> float:
@@ -53,7 +65,7 @@ class Hull:
     def moved(self, motion: Motion) -> "Hull":
         same = object.__new__(Hull)
         same.points = tuple(map(motion.point, self.points))
-        same.radius, same.reach = self.radius, self.reach
+        same.radius, same.reach, same.cast = self.radius, self.reach, None
         same.middle = motion.point(self.middle)
         return same
 
@@ -65,8 +77,10 @@ class Hull:
         low, high = min(turned), max(turned)
         return (first + low, first + high) if high - low < 3.1 else None
 
-    def shadow(self, origin: Vector, axis: Vector) -> tuple[float, float, float]:
-        """From where to where it lies along a line, and how far out from it at most. The radius does not count."""
+    def shadow(self, origin: Vector, axis: Vector) -> Shadow:
+        """How it lies about a line; remembered, because many rings turn about one."""
+        if self.cast and self.cast.origin == origin and self.cast.axis == axis:
+            return self.cast
         (ox, oy, oz), (ax, ay, az) = origin, axis
         low, high, square = inf, -inf, 0.0
         for px, py, pz in self.points:
@@ -74,7 +88,8 @@ class Hull:
             along = x * ax + y * ay + z * az
             low, high = min(low, along), max(high, along)
             square = max(square, x * x + y * y + z * z - along * along)
-        return low, high, sqrt(square)
+        self.cast = Shadow(origin, axis, low, high, sqrt(square))
+        return self.cast
 
 
 @dataclass(slots=True)
@@ -153,8 +168,8 @@ class Corner(Hull):
 class Wedge:
     """A convex profile turned about an axis from half_angle before `towards` to half_angle after it, grown by a radius.
 
-    profile: (radius, along) mm, radius 0 or more. half_angle: pi for a full turn, else at most pi / 2. towards, across: square to the axis and
-    each other; axis = towards x across.
+    profile: (radius, along) mm, radius 0 or more. half_angle: pi for a full turn, else at most pi / 2. towards, across:
+    square to the axis and each other; axis = towards x across.
     """
 
     origin: Vector
@@ -170,6 +185,7 @@ class Wedge:
     hole: float = field(init=False)
     middle: Vector = field(init=False)
     reach: float = field(init=False)
+    cast: Shadow | None = field(init=False, repr=False, default=None)
     error: float = field(init=False)
     _cosine: float = field(init=False)
     _sine: float = field(init=False)
@@ -223,15 +239,10 @@ class Wedge:
         """The part of it between two angles from `towards`, in the sense from it to `across`."""
         middle = (low + high) / 2
         c, s = cos(middle), sin(middle)
-        return Wedge(
-            self.origin,
-            self.axis,
-            plus(times(c, self.towards), times(s, self.across)),
-            plus(times(-s, self.towards), times(c, self.across)),
-            self.profile,
-            (high - low) / 2,
-            self.radius,
-        )
+        (tx, ty, tz), (ux, uy, uz) = self.towards, self.across
+        towards = (c * tx + s * ux, c * ty + s * uy, c * tz + s * uz)
+        across = (c * ux - s * tx, c * uy - s * ty, c * uz - s * tz)
+        return Wedge(self.origin, self.axis, towards, across, self.profile, (high - low) / 2, self.radius)
 
     def halves(self) -> "tuple[Piece, ...]":
         return self.stretch(-self.half_angle, 0.0), self.stretch(0.0, self.half_angle)
@@ -249,8 +260,10 @@ class Wedge:
         out = least / radius - 1
         return plus(place, times(out * ahead, self.towards), times(out * aside, self.across))
 
-    def shadow(self, origin: Vector, axis: Vector) -> tuple[float, float, float]:
-        """From where to where it lies along a line, and how far out from it at most. The radius does not count."""
+    def shadow(self, origin: Vector, axis: Vector) -> Shadow:
+        """How it lies about a line; remembered, because many rings turn about one."""
+        if self.cast and self.cast.origin == origin and self.cast.axis == axis:
+            return self.cast
         ax, ay, az = axis
         top, bottom = minus(self.support(ax, ay, az), origin), minus(self.support(-ax, -ay, -az), origin)
         away = minus(self.middle, origin)
@@ -260,7 +273,8 @@ class Wedge:
             far = max(r for r, _ in self.profile)
         else:
             far = size(aside) + self.reach - self.radius
-        return dot(bottom, axis), dot(top, axis), far
+        self.cast = Shadow(origin, axis, dot(bottom, axis), dot(top, axis), far)
+        return self.cast
 
     def moved(self, motion: Motion) -> "Wedge":
         same = object.__new__(Wedge)
@@ -268,6 +282,7 @@ class Wedge:
         same.axis, same.towards = motion.direction(self.axis), motion.direction(self.towards)
         same.across = motion.direction(self.across)
         same.profile, same.half_angle, same.radius, same.inner = self.profile, self.half_angle, self.radius, self.inner
+        same.cast = None
         same.low, same.high, same.hole = self.low, self.high, self.hole
         same.reach, same.error, same._cosine, same._sine = self.reach, self.error, self._cosine, self._sine
         return same
@@ -307,7 +322,7 @@ def inner_radius(inner: tuple[Point, ...], along: float) -> float:
     """
     if along <= inner[0][1]:
         return inner[0][0]
-    for (r1, s1), (r2, s2) in zip(inner, inner[1:], strict=False):
+    for (r1, s1), (r2, s2) in pairwise(inner):
         if along <= s2:
             return r1 + (r2 - r1) * (along - s1) / (s2 - s1)
     return inner[-1][0]

@@ -4,13 +4,13 @@
 """
 
 from dataclasses import dataclass
-from math import atan2, cos, hypot, pi, radians, sin, tan
+from math import cos, pi, radians, sin, tan
 from typing import Protocol
 
 from rules.solids.gap import Solid
-from rules.solids.outline import Outline, area, contains, convex_pieces, edge_distance
+from rules.solids.outline import Outline, area, convex_pieces, edge_distance
 from rules.solids.pieces import Corner, Hull, Piece, Wedge
-from rules.solids.space import Vector, cross, dot, minus, plus, size, square_to, times, unit
+from rules.solids.space import Vector, cross, minus, plus, size, square_to, times, unit
 
 
 class Shape(Protocol):
@@ -101,7 +101,8 @@ class Revolved:
     at most pi. All arcs are exact.
 
     >>> from rules.solids.gap import gap
-    >>> tyre = solid(Revolved((0.0, 0.0, 0.0), (0.0, 1.0, 0.0), ((240.0, -80.0), (340.0, -80.0), (340.0, 80.0), (240.0, 80.0)), 40.0))
+    >>> section = ((240.0, -80.0), (340.0, -80.0), (340.0, 80.0), (240.0, 80.0))
+    >>> tyre = solid(Revolved((0.0, 0.0, 0.0), (0.0, 1.0, 0.0), section, rounding=40.0))
     >>> round(gap(tyre, solid(Ball((370.0, 120.0, 0.0), 1.0))).distance, 3)  # 30 and 40 from the shoulder's centre: 50 - 40 - 1
     9.0
     >>> round(gap(tyre, solid(Ball((0.0, 0.0, 150.0), 20.0))).distance, 3)  # inside the hole: 200 - 150 - 20

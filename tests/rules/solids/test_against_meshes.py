@@ -52,7 +52,7 @@ def placed(mesh: Mesh, origin: Vector, x: Vector, y: Vector, z: Vector) -> Mesh:
 
 
 def ball_mesh(centre: Vector, radius: float) -> Mesh:
-    return Mesh.sphere(radius * 1.0005, 2 * sides(radius)).translate(centre)
+    return Mesh.sphere(radius * 1.0005, sides(radius) // 4 * 6).translate(centre)
 
 
 def rod_mesh(start: Vector, end: Vector, radius: float) -> Mesh:
@@ -65,19 +65,15 @@ def revolved_mesh(shape: Revolved) -> Mesh:
     section = manifold3d.CrossSection([profile], manifold3d.FillRule.NonZero)
     if shape.rounding:
         if len(shape.profile) == 1:
-            section = manifold3d.CrossSection.circle(shape.rounding, 96).translate(shape.profile[0])
+            section = manifold3d.CrossSection.circle(shape.rounding, 64).translate(shape.profile[0])
         else:
-            section = section.offset(shape.rounding, manifold3d.JoinType.Round, circular_segments=96)
+            section = section.offset(shape.rounding, manifold3d.JoinType.Round, circular_segments=64)
     count = sides(max(r for r, _ in shape.profile) + shape.rounding)
-    part = min(1.0, shape.half_angle / pi)
-    steps = max(2, int(count * part + 1)) if part < 1 else count
     factor = swollen(count)
-    mesh = section.revolve(count, degrees(2 * shape.half_angle)) if part < 1 else section.revolve(count)
-    assert steps > 1
-    mesh = mesh.scale((factor, factor, 1.0))
+    mesh = section.revolve(count, degrees(2 * shape.half_angle)).scale((factor, factor, 1.0))
     towards = shape.towards or square_to(shape.axis)
     across = cross(shape.axis, towards)
-    if part < 1:  # the library turns from its x axis on; the middle of the part is half_angle further
+    if shape.half_angle < pi:  # the library turns from its x axis on; the middle of the part is half_angle further
         c, s = cos(shape.half_angle), sin(shape.half_angle)
         towards, across = (
             plus(times(c, towards), times(-s, across)),
@@ -92,7 +88,9 @@ def prism_mesh(shape: Prism) -> Mesh:
         section = manifold3d.CrossSection([shape.outline[::-1]], manifold3d.FillRule.NonZero)
     if shape.bore:
         count = sides(shape.bore.radius)
-        section -= manifold3d.CrossSection.circle(shape.bore.radius * swollen(count), count).translate(shape.bore.middle)
+        section -= manifold3d.CrossSection.circle(shape.bore.radius * swollen(count), count).translate(
+            shape.bore.middle
+        )
     mesh = section.extrude(shape.high - shape.low).translate((0.0, 0.0, shape.low))
     return placed(mesh, shape.origin, shape.across, shape.up, shape.normal)
 
@@ -153,7 +151,16 @@ def hollow_ring(r: Random) -> tuple[Shape, ...]:
 
 def hat(r: Random) -> tuple[Shape, ...]:
     hub, deep = r.uniform(25, 35), r.uniform(30, 60)
-    profile = ((hub, 0.0), (80.0, 0.0), (80.0, deep), (130.0, deep), (130.0, deep + 20), (74.0, deep + 20), (74.0, 6.0), (hub, 6.0))
+    profile = (
+        (hub, 0.0),
+        (80.0, 0.0),
+        (80.0, deep),
+        (130.0, deep),
+        (130.0, deep + 20),
+        (74.0, deep + 20),
+        (74.0, 6.0),
+        (hub, 6.0),
+    )
     return (Revolved(somewhere(r), direction(r), profile),)
 
 
@@ -170,7 +177,14 @@ def doughnut(r: Random) -> tuple[Shape, ...]:
 def sector(r: Random) -> tuple[Shape, ...]:
     axis = direction(r)
     inner = r.uniform(20, 100)
-    profile = ((inner, -30.0), (inner + 60, -30.0), (inner + 60, 30.0), (inner + 40, 30.0), (inner + 20, 10.0), (inner, 20.0))
+    profile = (
+        (inner, -30.0),
+        (inner + 60, -30.0),
+        (inner + 60, 30.0),
+        (inner + 40, 30.0),
+        (inner + 20, 10.0),
+        (inner, 20.0),
+    )
     return (Revolved(somewhere(r), axis, profile, 0.0, square_to(axis), r.uniform(0.2, 3.0)),)
 
 
