@@ -24,6 +24,9 @@ STEPS = 100
 Corner = tuple[Vector, Vector, Vector]
 """A point of the difference, and the points of a and b it comes from."""
 
+Weighed = tuple[list[Corner], list[float]]
+"""A place of the difference: the corners it lies between, and their weights."""
+
 
 class Between(NamedTuple):
     """Two convex hulls without their radii: between which bounds their distance lies, and at which points. mm.
@@ -45,7 +48,7 @@ def corner(a: Piece, b: Piece, direction: Vector) -> Corner:
     return (on_a[0] - on_b[0], on_a[1] - on_b[1], on_a[2] - on_b[2]), on_a, on_b
 
 
-def _on_line(p: Corner, q: Corner) -> tuple[list[Corner], list[float]]:
+def _on_line(p: Corner, q: Corner) -> Weighed:
     """The part of a line that is nearest to the origin: the corners it rests on and their weights."""
     a, b = p[0], q[0]
     run = minus(b, a)
@@ -58,7 +61,7 @@ def _on_line(p: Corner, q: Corner) -> tuple[list[Corner], list[float]]:
     return [p, q], [1 - part, part]
 
 
-def _on_triangle(p: Corner, q: Corner, r: Corner) -> tuple[list[Corner], list[float]]:
+def _on_triangle(p: Corner, q: Corner, r: Corner) -> Weighed:
     """The same of a triangle; which of its seven regions holds the origin, by Ericson, Real-Time Collision Detection, 5.1.5."""
     (ax, ay, az), (bx, by, bz), (cx, cy, cz) = p[0], q[0], r[0]
     ux, uy, uz, vx, vy, vz = bx - ax, by - ay, bz - az, cx - ax, cy - ay, cz - az
@@ -94,7 +97,12 @@ def _mixed(corners: list[Corner], weights: list[float], which: int) -> Vector:
     return x, y, z
 
 
-def _nearest(corners: list[Corner]) -> tuple[list[Corner], list[float]]:
+def _nearest_of(places: list[Weighed]) -> Weighed:
+    """Which of several places is nearest to the origin."""
+    return min(places, key=lambda place: size(_mixed(place[0], place[1], 0)))
+
+
+def _nearest(corners: list[Corner]) -> Weighed:
     """The nearest place of a simplex to the origin; all four corners where the origin is inside."""
     if len(corners) == 1:
         return corners, [1.0]
@@ -103,7 +111,7 @@ def _nearest(corners: list[Corner]) -> tuple[list[Corner], list[float]]:
     if len(corners) == 3:
         return _on_triangle(*corners)
     p, q, r, s = corners
-    best: tuple[list[Corner], list[float]] | None = None
+    best: Weighed | None = None
     least = inf
     for one, two, three, other in ((p, q, r, s), (p, q, s, r), (p, r, s, q), (q, r, s, p)):
         normal = cross(minus(two[0], one[0]), minus(three[0], one[0]))
@@ -208,7 +216,7 @@ def _crossing(a: Piece, b: Piece) -> tuple[Vector, Vector]:
     """A point of each where two hulls of a flat difference cross: two lines, or a line and a point on it."""
     ends_a, ends_b = ((p.support(1.0, 0.6, 0.3), p.support(-1.0, -0.6, -0.3)) for p in (a, b))
     corners = [(minus(p, q), p, q) for p in ends_a for q in ends_b]
-    there = min((_on_triangle(*corners[:3]), _on_triangle(*corners[1:])), key=lambda found: size(_mixed(*found, 0)))
+    there = _nearest_of([_on_triangle(*corners[:3]), _on_triangle(*corners[1:])])
     return _mixed(*there, 1), _mixed(*there, 2)
 
 
@@ -223,10 +231,8 @@ def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
     corners = start
     faces = [f for ijk in ((0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)) if (f := _face(corners, *ijk))]
     shortest = inf
-    nearest = min(faces)
     for _ in range(steps):
-        nearest = min(faces)
-        offset, normal = nearest[:2]
+        offset, normal = min(faces)[:2]
         new = corner(a, b, normal)
         reach = dot(normal, new[0])
         shortest = min(shortest, reach)
@@ -241,8 +247,12 @@ def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
         if len(whole) < len(grown):
             break
         faces = [f for f in faces if f not in seen] + whole
-    offset, normal, i, j, k = nearest
+    offset, normal = min(faces)[:2]
     foot = times(offset, normal)
-    flat = [(minus(corners[n][0], foot), corners[n][1], corners[n][2]) for n in (i, j, k)]
-    there = _on_triangle(*flat)
+    flat = [
+        _on_triangle(*((minus(corners[n][0], foot), *corners[n][1:]) for n in face[2:]))
+        for face in faces
+        if face[0] < offset + TOUCHING  # a facet may be several triangles; the foot is in one of them
+    ]
+    there = _nearest_of(flat)
     return Between(-shortest, -min(offset, shortest), _mixed(*there, 1), _mixed(*there, 2), normal)
