@@ -22,7 +22,7 @@ Mesh = manifold3d.Manifold
 WITHIN = 0.2
 """mm; what the meshes and the kernel may differ by."""
 CHORD = 0.05
-TRIES = 3
+TRIES = 2
 """Pairs of every two kinds."""
 
 
