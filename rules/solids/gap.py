@@ -19,8 +19,8 @@ FEW = 6
 class Gap(NamedTuple):
     """How far two solids are apart, mm, and the nearest places on each.
 
-    Minus where they overlap: the two convex pieces that are deepest in each other must be moved that far to part, so the
-    whole solids must be moved at least that far, to within a quarter. Those two part when b is moved by on_a - on_b.
+    Minus where they overlap, by the shortest shift that parts two of their convex pieces; no two others need a quarter more.
+    The whole solids so need a shift of at least that length. Those two pieces part when b is moved by on_a - on_b.
     """
 
     distance: float
@@ -86,7 +86,7 @@ def _before(ring: Wedge, other: Piece) -> Wedge:
     if not angles:
         return ring
     middle, half = (angles[0] + angles[1]) / 2, (angles[1] - angles[0]) / 2
-    half = max(half, acos(1 - FINE / (ring.error / 2)) if ring.error > 2 * FINE else 0.0)
+    half = max(half, acos(1 - 0.999 * FINE / ring.error))  # as wide as it may be without being halved again
     return ring.stretch(middle - half, middle + half) if half < pi / 2 else ring
 
 

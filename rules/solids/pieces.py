@@ -57,12 +57,15 @@ class Hull:
         return best
 
     def halves(self) -> "tuple[Piece, ...]":
+        """Two pieces that are this one with less filled in; a plain hull fills nothing in."""
         return (self,)
 
     def onto(self, place: Vector) -> Vector:
+        """The place of what the piece stands for that is nearest to a place of the piece."""
         return place
 
     def moved(self, motion: Motion) -> "Hull":
+        """The same after a rigid motion."""
         same = object.__new__(Hull)
         same.points = tuple(map(motion.point, self.points))
         same.radius, same.reach, same.cast = self.radius, self.reach, None
@@ -161,7 +164,8 @@ class Corner(Hull):
     def moved(self, motion: Motion) -> "Corner":
         middle, across, up, normal = self.frame
         turned = (motion.point(middle), motion.direction(across), motion.direction(up), motion.direction(normal))
-        return Corner.cut(turned, self.start, self.end, self.levels, self.circle)
+        points = tuple(map(motion.point, self.points))
+        return Corner(points, frame=turned, start=self.start, end=self.end, levels=self.levels, circle=self.circle)
 
 
 @dataclass(slots=True)
