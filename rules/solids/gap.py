@@ -128,7 +128,7 @@ def _between(a: Piece, b: Piece, beyond: float) -> _Found:
     on_a, on_b = a.onto(found.on_a), b.onto(found.on_b)
     length = dist(on_a, on_b)
     most = length if apart else found.most if exact else inf
-    way = times(1 / length, minus(on_b, on_a)) if apart else found.way
+    way = times(1 / length, minus(on_b, on_a)) if apart and length > SMALL else found.way
     return _Found(
         found.least - radii, most - radii, plus(on_a, times(a.radius, way)), minus(on_b, times(b.radius, way))
     )

@@ -21,10 +21,10 @@ TOUCHING = 1e-6
 """mm; what is less apart shares a point."""
 STEPS = 100
 
-Corner = tuple[Vector, Vector, Vector]
+Vertex = tuple[Vector, Vector, Vector]
 """A point of the difference, and the points of a and b it comes from."""
 
-Weighed = tuple[list[Corner], list[float]]
+Weighed = tuple[list[Vertex], list[float]]
 """A place of the difference: the corners it lies between, and their weights."""
 
 
@@ -41,14 +41,14 @@ class Between(NamedTuple):
     way: Vector
 
 
-def corner(a: Piece, b: Piece, direction: Vector) -> Corner:
+def vertex(a: Piece, b: Piece, direction: Vector) -> Vertex:
     """The farthest point of the difference in a direction."""
     x, y, z = direction
     on_a, on_b = a.support(x, y, z), b.support(-x, -y, -z)
     return (on_a[0] - on_b[0], on_a[1] - on_b[1], on_a[2] - on_b[2]), on_a, on_b
 
 
-def _on_line(p: Corner, q: Corner) -> Weighed:
+def _on_line(p: Vertex, q: Vertex) -> Weighed:
     """The part of a line that is nearest to the origin: the corners it rests on and their weights."""
     a, b = p[0], q[0]
     run = minus(b, a)
@@ -61,7 +61,7 @@ def _on_line(p: Corner, q: Corner) -> Weighed:
     return [p, q], [1 - part, part]
 
 
-def _on_triangle(p: Corner, q: Corner, r: Corner) -> Weighed:
+def _on_triangle(p: Vertex, q: Vertex, r: Vertex) -> Weighed:
     """The same of a triangle; which of its seven regions holds the origin, by Ericson, Real-Time Collision Detection, 5.1.5."""
     (ax, ay, az), (bx, by, bz), (cx, cy, cz) = p[0], q[0], r[0]
     ux, uy, uz, vx, vy, vz = bx - ax, by - ay, bz - az, cx - ax, cy - ay, cz - az
@@ -89,7 +89,7 @@ def _on_triangle(p: Corner, q: Corner, r: Corner) -> Weighed:
     return [p, q, r], [over_a / whole, over_b / whole, over_c / whole]
 
 
-def _mixed(corners: list[Corner], weights: list[float], which: int) -> Vector:
+def _mixed(corners: list[Vertex], weights: list[float], which: int) -> Vector:
     x = y = z = 0.0
     for c, weight in zip(corners, weights, strict=True):
         point = c[which]
@@ -102,7 +102,7 @@ def _nearest_of(places: list[Weighed]) -> Weighed:
     return min(places, key=lambda place: size(_mixed(place[0], place[1], 0)))
 
 
-def _nearest(corners: list[Corner]) -> Weighed:
+def _nearest(corners: list[Vertex]) -> Weighed:
     """The nearest place of a simplex to the origin; all four corners where the origin is inside."""
     if len(corners) == 1:
         return corners, [1.0]
@@ -136,7 +136,7 @@ def distance(a: Piece, b: Piece, beyond: float = inf) -> Between | None:
     if away < 1e-9:
         x, away = 1.0, 1.0
     least, most = -inf, inf
-    corners: list[Corner] = []
+    corners: list[Vertex] = []
     weights: list[float] = []
     for _ in range(STEPS):
         on_a, on_b = a.support(-x, -y, -z), b.support(x, y, z)
@@ -169,7 +169,7 @@ Face = tuple[float, Vector, int, int, int]
 """How far its plane is from the origin, its outward direction, its corners counter-clockwise seen from outside."""
 
 
-def _face(corners: list[Corner], i: int, j: int, k: int) -> Face | None:
+def _face(corners: list[Vertex], i: int, j: int, k: int) -> Face | None:
     a = corners[i][0]
     normal = cross(minus(corners[j][0], a), minus(corners[k][0], a))
     if dot(normal, normal) < 1e-18:
@@ -178,12 +178,12 @@ def _face(corners: list[Corner], i: int, j: int, k: int) -> Face | None:
     return dot(normal, a), normal, i, j, k
 
 
-def _tetrahedron(a: Piece, b: Piece) -> list[Corner] | Vector:
+def _tetrahedron(a: Piece, b: Piece) -> list[Vertex] | Vector:
     """Four corners of the difference that are not in one plane; or the direction in which it is flat."""
-    first = corner(a, b, (1.0, 0.0, 0.0))
+    first = vertex(a, b, (1.0, 0.0, 0.0))
     second = max(
         (
-            corner(a, b, d)
+            vertex(a, b, d)
             for d in ((-1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, -1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, -1.0))
         ),
         key=lambda c: dot(minus(c[0], first[0]), minus(c[0], first[0])),
@@ -195,16 +195,16 @@ def _tetrahedron(a: Piece, b: Piece) -> list[Corner] | Vector:
     aside = square_to(line)
     across = cross(line, aside)
 
-    def off_line(c: Corner) -> float:
+    def off_line(c: Vertex) -> float:
         out = cross(line, minus(c[0], first[0]))
         return dot(out, out)
 
-    third = max((corner(a, b, d) for d in (aside, times(-1, aside), across, times(-1, across))), key=off_line)
+    third = max((vertex(a, b, d) for d in (aside, times(-1, aside), across, times(-1, across))), key=off_line)
     if off_line(third) < 1e-12:
         return aside
     normal = unit(cross(run, minus(third[0], first[0])))
     fourth = max(
-        (corner(a, b, d) for d in (normal, times(-1, normal))), key=lambda c: abs(dot(normal, minus(c[0], first[0])))
+        (vertex(a, b, d) for d in (normal, times(-1, normal))), key=lambda c: abs(dot(normal, minus(c[0], first[0])))
     )
     height = dot(normal, minus(fourth[0], first[0]))
     if abs(height) < 1e-6:
@@ -233,7 +233,7 @@ def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
     shortest = inf
     for _ in range(steps):
         offset, normal = min(faces)[:2]
-        new = corner(a, b, normal)
+        new = vertex(a, b, normal)
         reach = dot(normal, new[0])
         shortest = min(shortest, reach)
         if shortest - offset < max(DEPTH_CLOSE, DEPTH_PART * shortest):
