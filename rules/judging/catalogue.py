@@ -42,4 +42,7 @@ def _source(source: Source) -> str:
         for words, names in (("checks", checks), ("values", values))
         if names
     ]
-    return f"### {source.key}\n\n{source.entry[0].upper()}{source.entry[1:]}. Grade: {source.grade}.\n\n{''.join(uses)}" if uses else ""
+    if not uses:
+        return ""
+    what = source.entry[0].upper() + source.entry[1:]
+    return f"### {source.key}\n\n{what}. Grade: {source.grade}.\n\n{''.join(uses)}"
