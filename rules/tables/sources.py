@@ -80,6 +80,19 @@ class Source:
         return f"{published}; read: {self.read}" if self.read else published
 
 
+Cited = Source | tuple[Source, ...]
+"""What a value or a check is given: one source, or several."""
+
+
+def several(given: Cited) -> tuple[Source, ...]:
+    """One source or several, as several.
+
+    >>> several(COMMON_PRACTICE) == several((COMMON_PRACTICE,)) == (COMMON_PRACTICE,)
+    True
+    """
+    return (given,) if isinstance(given, Source) else given
+
+
 def cited(sources: Iterable[Source]) -> str:
     """Several sources on one line.
 

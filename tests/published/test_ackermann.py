@@ -2,9 +2,8 @@
 
 The relation cot(outer) - cot(inner) = c / b, c the distance between the kingpins and b the wheelbase: Khurmi and Gupta,
 Theory of Machines, as quoted elsewhere; so is the gear of slides, its Ex. 9.1 p. 245, which was read in a collection of
-worked examples. The trapezium's table is derived: no
-published example that survives checking was found; its equation is written out and solved here again, and two solvers
-agreed on it to 12 digits.
+worked examples. The trapezium's table is derived: no published example that survives checking was found; its equation is
+written out and solved here again, and two solvers agreed on it to 12 digits.
 """
 
 from math import atan, cos, degrees, hypot, radians, sin, sqrt, tan
