@@ -64,7 +64,8 @@ class Worked:
 
     known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
     waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason.
+    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
+    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
     """
 
     known: dict[str, Any]
@@ -72,15 +73,18 @@ class Worked:
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
     not_here: dict[str, str] = field(default_factory=dict)
     broken: dict[str, str] = field(default_factory=dict)
+    crashed: set[str] = field(default_factory=set)
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
-        return Worked(*(dict(kept) for kept in self._all()))
+        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
+        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""
         for kept in self._all():
             kept.pop(name, None)
+        self.crashed.discard(name)
 
     def _all(self) -> tuple[dict[str, Any], ...]:
         return self.known, self.estimated, self.waits, self.not_here, self.broken
@@ -240,7 +244,7 @@ class Graph:
                 arguments[into] = hand_on(gathered[into])
             answer = node.function(**arguments)
             if isinstance(answer, float) and not math.isfinite(answer):
-                raise OutsideRange("the result is not a finite number")
+                raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
@@ -250,6 +254,8 @@ class Graph:
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
             worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            if not isinstance(fault, OutsideRange):
+                worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
             # An input handed through unchanged: the answer rests on that one alone, not on those left aside.

@@ -13,7 +13,8 @@ from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
 
-LONGEST_WAIT = 60.0
+LONGEST_WAIT = 300.0
+"""s: so long that only a program that hangs takes it, however busy the machine."""
 LEAVES_SCREEN = b"\x1b[?1049l"
 ROOT = Path(__file__).parents[2]
 

@@ -12,6 +12,7 @@ import tomli_w
 from textual.pilot import Pilot
 
 from sample_sheets import sample
+from tests.support.resting import rest
 from wizard.app import BuildSheetApp
 from wizard.widgets.entry import Entry
 
@@ -62,11 +63,13 @@ def _copy(name: str, folder: Path) -> Path:
 
 
 @pytest.fixture
-def drive() -> Iterator[Callable[..., BuildSheetApp]]:
+def drive(monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable[..., BuildSheetApp]]:
     """drive(path, act, size=..., disk=...) runs the wizard, acts on it and gives the app back."""
 
     def run(path: Path | None, act: Act, size: tuple[int, int] = (80, 24), **given: Any) -> BuildSheetApp:
         app = BuildSheetApp(path, **given)
+        for waits in ("textual.app", "textual.pilot"):
+            monkeypatch.setattr(f"{waits}.wait_for_idle", lambda *_: rest(app))
 
         async def main() -> None:
             async with app.run_test(size=size) as pilot:
