@@ -60,7 +60,7 @@ class BuildSheetApp(App[None]):
         self._path, self._demo, self._disk = path, demo, disk
         self.session: Session | None = None
         self.note = ""
-        """Something to tell that must stay in sight, such as where a file with comments was kept."""
+        """Something to tell that must stay in sight, such as the file that is worked in now."""
         self.close_up = False
         self.ended = False
         """Whether the program came to its end as it should."""

@@ -168,3 +168,13 @@ def test_output_survives_a_terminal_that_knows_only_ascii() -> None:
     )  # fmt: skip
     assert done.returncode == 1
     assert b"Traceback" not in done.stderr
+
+
+def test_a_sheet_of_nothing_but_unknown_names_is_judged_and_the_names_beyond_the_cap_are_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    names = "".join(f"k{number} = 1\n" for number in range(15_000))
+    assert main(["check", sheet(tmp_path, 'units = "inch"\n' + names), "--json"]) == 0
+    assert len(reports(capsys)[0]["unknown"]) == 15_000  # type: ignore[arg-type]
+    assert main(["check", sheet(tmp_path, names * 2)]) == 2
+    assert "256 kB" in capsys.readouterr().err

@@ -98,7 +98,7 @@ def typed(terminal: Terminal, sheet: Path) -> None:
     """Type an answer and do not accept it."""
     terminal.until(b"Reach beyond")
     terminal.type(b"0.9")
-    terminal.until(b"22.9 mm")
+    terminal.until(b"= 0.9 in")
     assert reach(sheet) is None
 
 
