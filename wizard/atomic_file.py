@@ -6,13 +6,10 @@ what a killed run leaves behind can be told from what another run is writing now
 
 import errno
 import os
-import platform
 import re
-import secrets
 import stat
 import sys
 import time
-import zlib
 from contextlib import suppress
 from functools import cache
 from pathlib import Path
@@ -31,6 +28,8 @@ def put(target: Path, data: bytes, mode: int | None, *, must_be_new: bool = Fals
     mode: permission bits, or None for what new files get. Raises FileExistsError where the file must be new and is not,
     and OSError where it cannot be written; what was there before is then untouched.
     """
+    import secrets  # only needed on saving, as the next
+
     temporary = target.with_name(f".buildsheet-{_machine()}-{os.getpid()}-{secrets.token_hex(4)}.tmp")
     try:
         start_mode = 0o666 if mode is None else mode
@@ -143,6 +142,9 @@ def _runs(process: int) -> bool:
 
 @cache
 def _machine() -> str:
+    import platform
+    import zlib
+
     return f"{zlib.crc32(platform.node().encode(errors='replace')):08x}"
 
 
