@@ -85,7 +85,7 @@ def _wizard(path: Path | None, *, demo: bool = False) -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
-    from wizard.app import run
+    from wizard.running import run
 
     return run(path, demo=demo)
 

@@ -155,7 +155,7 @@ def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
 def test_check_imports_neither_the_screen_nor_the_paper() -> None:
     probe = (
         "import sys; from wizard.command_line import main; main(['check', sys.argv[1]]);"
-        "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'wizard.paper') if name in sys.modules])"
+        "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'tomlkit', 'wizard.paper') if name in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", probe, GOOD], capture_output=True, text=True, check=True)
     assert done.stdout.splitlines()[-1] == "[]"
