@@ -109,6 +109,8 @@ def test_a_tick_is_kept_and_questioned_when_the_margin_has_changed() -> None:
     sheet |= {"loads": with_tie_rod("4900 lbf")["loads"]}
     again = {line["id"]: line for line in worked_out_tables(sheet, judged(sheet))["checklist"]}
     # 4900 / 4124 = 1.19
-    assert again["inspect.tie_rod_safety"]["target"] == "holds 1.19 times its load: steering stop, rating of the tie rod"
+    assert (
+        again["inspect.tie_rod_safety"]["target"] == "holds 1.19 times its load: steering stop, rating of the tie rod"
+    )
     assert again["inspect.tie_rod_safety"]["left"] is True
     assert "holds 1.09 times" in str(again["inspect.tie_rod_safety"]["marked_for"])
