@@ -13,12 +13,13 @@ from syrupy.assertion import SnapshotAssertion
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from rules.shop.checklist import checklist
-from sample_sheets import FINISHED, document
+from sample_sheets import FINISHED
+from sample_sheets import document as sample_document
 from wizard.paper.checklist_text import as_markdown, as_text
 
 Document = dict[str, Any]
 
-CAR: Document = document(FINISHED) | {"title": "Sand car front"}
+CAR: Document = sample_document(FINISHED) | {"title": "Sand car front"}
 del CAR["plate"]
 CAR["job"] = {"vehicle": "Two-seat sand car"} | {
     key: CAR["job"][key] for key in CAR["job"] if key not in ("vehicle", "notes", "rule_book")
