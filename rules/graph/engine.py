@@ -77,7 +77,8 @@ class Worked:
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
-        return Worked(*(dict(kept) for kept in self._all()), set(self.crashed))
+        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
+        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""

@@ -1,22 +1,22 @@
-"""Waiting until the wizard has nothing left to do: by what still waits in it, not by a quiet moment of the machine.
+"""Waiting until the wizard has nothing left to do: by what still waits in it, and not only by a quiet moment.
 
 Textual's own wait takes a moment in which the process used little time for rest, and gives up after a second. On a busy
-machine the first comes too early and the second too soon.
+machine the first comes too early and the second too soon; so it is waited again while anything is left to do.
 """
 
 import asyncio
 
+from textual._wait import wait_for_idle
 from textual.app import App
 
 LONGEST_WAIT = 60.0
 """s before a wizard that never comes to rest fails its test."""
-_TURNS = 5
-"""Turns of the event loop in which nothing waits: a key passes from the driver to the application through some."""
-_A_FRAME = 1 / 120
 
 
 def at_work(app: App[None]) -> bool:
     """Whether a message, a callback, a layout or a repaint still waits to be dealt with."""
+    if not (app.is_running and app.screen_stack):
+        return False
     screen = app.screen
     if screen._layout_required or screen._dirty_widgets or screen._callbacks:
         return True
@@ -26,8 +26,6 @@ def at_work(app: App[None]) -> bool:
 async def rest(app: App[None]) -> None:
     """Let the wizard work until nothing waits any more. Raises TimeoutError."""
     async with asyncio.timeout(LONGEST_WAIT):
-        quiet = 0
-        while quiet < _TURNS and app.is_running and app.screen_stack:
-            busy = at_work(app)
-            quiet = 0 if busy else quiet + 1
-            await asyncio.sleep(_A_FRAME if busy else 0)
+        await wait_for_idle(0)
+        while at_work(app):
+            await wait_for_idle(0)

@@ -145,7 +145,7 @@ def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
 ) -> None:
     done = subprocess.run(
         [sys.executable, "-m", "wizard", *command], stdin=subprocess.DEVNULL, capture_output=True, text=True,
-        timeout=30, check=False, cwd=tmp_path, env={**os.environ, "TMPDIR": str(tmp_path)},
+        timeout=300, check=False, cwd=tmp_path, env={**os.environ, "TMPDIR": str(tmp_path)},
     )  # fmt: skip
     assert done.returncode == 2
     assert done.stdout == "" and len(done.stderr.splitlines()) == 1 and "terminal" in done.stderr

@@ -1,6 +1,7 @@
 """The full-size drawing: positions by hand, nothing invented, no words over lines."""
 
 import copy
+from dataclasses import replace
 from itertools import pairwise
 from math import cos, hypot, radians, sin
 from typing import Any
@@ -226,17 +227,65 @@ def test_a_sheet_without_a_whole_step_is_still_drawn(step: str) -> None:
         assert full_size(judge(read_sheet(document)), "right", extent).items  # type: ignore[arg-type]
 
 
-@pytest.mark.parametrize("name", [name for name, asked in FIELDS.items() if asked.kind in ("length", "angle")])
-def test_every_length_at_its_bounds_can_be_drawn(name: str) -> None:
-    """A figure at the end of what is accepted may be wrong, but must still print, on paper of a size that exists."""
-    asked = FIELDS[name]
-    for limit in (asked.least, asked.most):
-        if limit is None:
-            continue
-        document = sample("dune_wren_finished")
-        document.setdefault(asked.step, {})[asked.key] = f"{limit!r} mm" if asked.kind == "length" else f"{limit!r} rad"
-        frame = full_size(judge(read_sheet(document)), "left", "upright").frame
-        assert 0 < frame.width < 5000 and 0 < frame.height < 5000
+class Noted(dict[str, Any]):
+    """Answers that note which names are looked up among them; going through them all is refused."""
+
+    def __init__(self, answers: dict[str, Any], names: set[str]) -> None:
+        super().__init__(answers)
+        self.names = names
+
+    def __getitem__(self, name: str) -> Any:
+        self.names.add(name)
+        return super().__getitem__(name)
+
+    def __contains__(self, name: object) -> bool:
+        self.names.add(str(name))
+        return super().__contains__(name)
+
+    def get(self, name: str, default: Any = None) -> Any:
+        self.names.add(name)
+        return super().get(name, default)
+
+    def __iter__(self) -> Any:
+        raise AssertionError("a drawing looks up names one by one")
+
+    keys = values = items = __iter__  # type: ignore[assignment]
+
+
+KEPT = ("known", "estimated", "waits", "not_here", "broken")
+
+
+def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> None:
+    """A figure at the end of what is accepted may be wrong, but must still print, on paper of a size that exists.
+
+    Drawn again is what can have changed: where every name the sound drawing looks up is answered as it was there, the
+    drawing is that one.
+    """
+    sound, names = judge(read_sheet(sample("dune_wren_finished"))), set[str]()
+    looked_up = copy.copy(sound.worked)
+    for kept in KEPT:
+        setattr(looked_up, kept, Noted(getattr(sound.worked, kept), names))
+    full_size(replace(sound, worked=looked_up), "left", "upright")
+    drawn = 0
+    for name, asked in FIELDS.items():
+        for limit in (asked.least, asked.most):
+            if limit is None or asked.kind not in ("length", "angle"):
+                continue
+            with subtests.test(name, limit=limit):
+                document = sample("dune_wren_finished")
+                unit = "mm" if asked.kind == "length" else "rad"
+                document.setdefault(asked.step, {})[asked.key] = f"{limit!r} {unit}"
+                judged = judge(read_sheet(document))
+                assert judged.sheet.faults == sound.sheet.faults == ()
+                if any(
+                    getattr(judged.worked, kept).get(read) != getattr(sound.worked, kept).get(read)
+                    for kept in KEPT
+                    for read in names
+                ):
+                    drawn += 1
+                    frame = full_size(judged, "left", "upright").frame
+                    assert 0 < frame.width < 5000 and 0 < frame.height < 5000
+    assert drawn > 20
 
 
 # No words over lines

@@ -3,8 +3,8 @@
 from collections.abc import Callable
 
 import pytest
-from rules.checks.strength.gives_first import what_gives_first
 
+from rules.checks.strength.gives_first import what_gives_first
 from rules.graph.results import NotForThisBuild, OutsideRange
 from rules.judging.judge import Judged
 from rules.judging.trade import trade

@@ -4,8 +4,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import fields, replace
 
 import pytest
-from rules.checks.strength.weld_judgements import strength_judged
 
+from rules.checks.strength.weld_judgements import strength_judged
 from rules.graph.asking import Step, ask
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged

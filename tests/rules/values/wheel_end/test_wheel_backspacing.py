@@ -1,7 +1,7 @@
-"""Offset and backspacing.
+"""Offset and backspacing, by arithmetic.
 
-Definitions: read in three trade sources (magazine and wheel makers' help pages). Sold wheel: 9 in wide, 0 offset, 5 in
-backspacing, read in a retailer's transcript. Flange allowance of 1/2 in a side: common practice, no source.
+Offset is counted from the middle between the lips, backspacing from the inboard lip; that a lip stands 1/2 in out on each
+side of the beads is common practice, no source. 9 in between the beads is then 10 in over all, and half of that is 5 in.
 """
 
 import pytest
@@ -12,7 +12,7 @@ from rules.values.wheel_end.wheel_stack import wheel_backspacing, wheel_offset, 
 INCH = 25.4
 
 
-def test_a_sold_9_in_wheel_of_nought_offset_has_5_in_of_backspacing() -> None:
+def test_a_9_in_wheel_of_nought_offset_has_5_in_of_backspacing() -> None:
     overall = wheel_overall_width(None, 9 * INCH)
     assert overall == pytest.approx(10 * INCH)
     assert wheel_backspacing(None, 0.0, overall) == pytest.approx(5 * INCH)
@@ -24,7 +24,7 @@ def test_plus_offset_puts_the_mounting_face_outboard_and_needs_more_backspacing(
     assert wheel_offset(None, 4.5 * INCH, 10 * INCH) == pytest.approx(-0.5 * INCH)
 
 
-def test_what_sellers_print_who_leave_the_flanges_out_is_half_an_inch_off_and_is_named() -> None:
+def test_a_backspacing_that_leaves_the_flanges_out_is_half_an_inch_off_and_is_named() -> None:
     # "An 8 in wheel is 4 in each side": its lips stand 9 in apart, so 4 in of backspacing is 1/2 in negative offset.
     judgement = wheel_numbers_agree(0.0, 4 * INCH, 9 * INCH)
     assert judgement.verdict == "stop"
