@@ -72,7 +72,7 @@ def missing(known: Mapping[str, object], wanted: Iterable[str]) -> tuple[str, ..
 
 
 def hub_plate(known: Mapping[str, object], side: Side) -> Profile:
-    """The plate the hub bolts to. known: fields and values by name, with all of PLATE_OUTLINE in it."""
+    """The hub plate. known: fields and values by name, with all of PLATE_OUTLINE in it."""
     width, height, top, front = (_number(known, name) for name in PLATE_OUTLINE)
     outline = plate_outline(width, height, top, front, _number(known, "plate.corner_radius"), side)
     left_out: list[str] = []

@@ -42,7 +42,7 @@ _AHEAD = ("ahead", "behind")
 _LOWER, _UPPER = "Lower pivot centre from", "Upper pivot centre from"
 
 PLACES = (
-    Place("plate-face-from-hub-face", "Plate face (hub bolts to it) from hub face", "hub.flange_to_mount_face", _INBOARD),
+    Place("plate-face-from-hub-face", "Hub plate's face from hub face", "hub.flange_to_mount_face", _INBOARD),
     Place("bearing-centre-from-hub-face", "Bearing centre from hub face", "hub.flange_to_bearing_centre", _INBOARD,
           toleranced=False),
     Place("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", "hub_face_offset", _INBOARD, toleranced=False),

@@ -63,10 +63,10 @@ def test_json_holds_what_scripts_rely_on(capsys: pytest.CaptureFixture[str]) -> 
     assert set(full) >= {"file", "title", "verdict", "values", "findings", "errors"}
     assert full["file"] == GOOD and full["verdict"] == "good" and half["verdict"] == "unfinished"
     offset = full["values"]["wheel_offset"]
-    assert offset == {"value": pytest.approx(19.05), "unit": "mm", "estimated_from": []}
-    # Tilt of 10 and 6 deg by hand: tan 0.176327 and 0.105104, diagonal 0.205276, angle 11.600 deg.
+    assert offset == {"value": pytest.approx(31.75), "unit": "mm", "estimated_from": []}
+    # Tilt of 11 and 7 deg by hand: tan 0.194380 and 0.122785, diagonal 0.229913, angle 12.948 deg.
     assert full["values"]["axis_tilt"]["unit"] == "deg"
-    assert full["values"]["axis_tilt"]["value"] == pytest.approx(11.600, abs=5e-4)
+    assert full["values"]["axis_tilt"]["value"] == pytest.approx(12.948, abs=5e-4)
     assert half["values"]["hub_height_offset"]["value"] is None
     assert half["values"]["hub_height_offset"]["waits_for"] == ["pivots.ground_offset", "pivots.inclination"]
     finding = next(found for found in full["findings"] if found["check"] == "wheel-bore")
@@ -84,7 +84,7 @@ def test_findings_come_worst_first(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 def test_an_unreadable_optional_entry_never_reads_as_clear(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    text = sample(FINISHED).read_text("utf-8").replace('load_rating = "2000 lb"', 'load_rating = "plenty"')
+    text = sample(FINISHED).read_text("utf-8").replace('load_rating = "1400 lb"', 'load_rating = "plenty"')
     assert main(["check", sheet(tmp_path, text), "--json"]) == 2
     assert reports(capsys)[0]["verdict"] == "unfinished"
 

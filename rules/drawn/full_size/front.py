@@ -9,7 +9,7 @@ from typing import Literal
 
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.facts import Facts
-from rules.drawn.full_size.shapes import WORDS, Point, View, bounds
+from rules.drawn.full_size.shapes import Point, View, bounds
 from rules.tables.rim_flange import RIM_FLANGE
 
 Extent = Literal["upright", "whole"]
@@ -169,7 +169,7 @@ class _Front:
             bottom = -BROKEN_OFF - half if lower is None else -lower
             top = BROKEN_OFF + half if upper is None else upper
             board.line((face, bottom), (face, top))
-            board.label((face, 0.62 * top), "plate face, hub bolts to it")
+            board.label((face, 0.62 * top), "hub plate's face")
         if half:
             for way in (1, -1):
                 board.line((face - 12, way * half), (face + 12, way * half), pen="centre")
@@ -209,8 +209,7 @@ class _Front:
                 board.across((0.0, level), (x, y), level, text)
             bottom, top = min(bottom, level), max(top, level)
         board.line((0.0, bottom - LANE), (0.0, top + LANE + 3), an_edge=False)
-        clear = -1.0 if self.tyre_plane > 0 else 1.0
-        board.words((2 * clear, top + LANE), "DATUM: hub flange face", "left" if clear > 0 else "right", size=WORDS)
+        board.label((0.0, top + LANE), "DATUM: hub flange face")
 
     def _high(self) -> list[tuple[float, float, str]]:
         facts, upper = self.facts, self._pivot("upper")

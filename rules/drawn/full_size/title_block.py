@@ -9,7 +9,7 @@ from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
 
 PLACES: tuple[tuple[str, str, tuple[str, str]], ...] = (
-    ("Hub face to plate face (hub bolts to it)", "hub.flange_to_mount_face", ("inboard", "outboard")),
+    ("Hub face to hub plate's face", "hub.flange_to_mount_face", ("inboard", "outboard")),
     ("Hub face to bearing centre", "hub.flange_to_bearing_centre", ("inboard", "outboard")),
     ("Hub face to wheel face (rotor hat)", "rotor.hat_thickness", ("", "")),
     ("Hub face to tyre centre plane", "hub_face_offset", ("inboard", "outboard")),
