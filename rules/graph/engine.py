@@ -199,9 +199,14 @@ class Graph:
         return answer
 
     def _node(self, name: str, function: Callable[..., Any]) -> Node:
+        inputs = self.bind(function, inspect.signature(function).parameters)
+        return Node(name, function, function.note, inputs, self.units.get(name, "judgement"))  # type: ignore[attr-defined]
+
+    def bind(self, function: Callable[..., Any], parameters: Iterable[str]) -> tuple[Input, ...]:
+        """The fields and values that parameters of a function stand for. Raises GraphError for a name or unit that is wrong."""
         hints = _hints(function)
         inputs = []
-        for parameter in inspect.signature(function).parameters:
+        for parameter in parameters:
             origin = self._origin(parameter, function)
             annotation, optional = _without_none(hints.get(parameter))
             wanted, produced = _unit(annotation, function, parameter), self.units[origin]
@@ -210,7 +215,7 @@ class Graph:
                     f"{function.__name__}: {parameter} is taken in {wanted}, but {origin} gives {produced}"
                 )
             inputs.append(Input(parameter, origin, optional))
-        return Node(name, function, function.note, tuple(inputs), self.units.get(name, "judgement"))  # type: ignore[attr-defined]
+        return tuple(inputs)
 
     def _origin(self, parameter: str, function: Callable[..., Any]) -> str:
         if parameter in self.units:
