@@ -74,7 +74,13 @@ def reads(function: Callable[..., R]) -> Callable[..., R]:
             arguments[given.parameter] = answer
         return function(**arguments, **context)
 
+    read.needs = tuple(given.origin for given in inputs if not given.optional)  # type: ignore[attr-defined]
     return read
+
+
+def still_needed(read: Callable[..., Any], known: Known) -> tuple[str, ...]:
+    """The fields and values that a function marked `@reads` cannot do without and that are not known, in order."""
+    return tuple(origin for origin in read.needs if origin not in known)  # type: ignore[attr-defined]
 
 
 def _may_be_none(annotation: Any) -> bool:
