@@ -183,8 +183,8 @@ def _without_dates() -> Iterator[None]:
 
 
 def _as_bytes(drawing: Any) -> bytes:
-    for name in ("ACDBPLACEHOLDER", "LAYOUT"):  # else they come in an order of their own each time
-        drawing.classes.add_class(name)
+    for kind in ("ACDBPLACEHOLDER", "LAYOUT"):  # else they come in an order of their own each time
+        drawing.classes.add_class(kind)
     stream = io.StringIO()
     drawing.write(stream)
     return bytes(drawing.encode(stream.getvalue()))
