@@ -13,7 +13,6 @@ Where a table of names is the natural form, each is a `name("lower_pivot_height"
 """
 
 import inspect
-import sys
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import wraps
@@ -136,7 +135,10 @@ def check_id(id: str) -> str:
 
 
 def _caller() -> str:
-    return str(sys._getframe(2).f_globals.get("__name__", "?"))
+    """The module that asked for a name."""
+    here = inspect.currentframe()
+    asking = here and here.f_back and here.f_back.f_back
+    return str(asking.f_globals["__name__"]) if asking else "?"
 
 
 def answer(known: Known, wanted: Name) -> Any:

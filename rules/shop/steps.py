@@ -258,12 +258,12 @@ _STUD_ENGAGEMENT, _STUB_SHAFT_TORQUE = name("stud_engagement"), name("hub.stub_s
 _FULL_LOCK, _CASTOR, _ENVELOPE = name("full_lock_inner"), name("pivots.castor"), name("envelope")
 
 _TORQUES = (
-    ("hub-mounting-bolts", "Hub mounting bolts"),
-    ("upper-pivot-bolt", "Upper pivot bolt or stud nut"),
-    ("lower-pivot-bolt", "Lower pivot bolt or stud nut"),
-    ("bracket-bolts", "Caliper bracket bolts, if bolted"),
-    ("caliper-bolts", "Caliper bolts or slide pins"),
-    ("wheel-nuts", "Wheel nuts, crosswise in three steps"),
+    ("torque.hub-mounting-bolts", "Hub mounting bolts"),
+    ("torque.upper-pivot-bolt", "Upper pivot bolt or stud nut"),
+    ("torque.lower-pivot-bolt", "Lower pivot bolt or stud nut"),
+    ("torque.bracket-bolts", "Caliper bracket bolts, if bolted"),
+    ("torque.caliper-bolts", "Caliper bolts or slide pins"),
+    ("torque.wheel-nuts", "Wheel nuts, crosswise in three steps"),
 )
 
 
@@ -274,7 +274,7 @@ def torque(judged: Judged) -> Iterator[Line]:
         "assemble.bolts", TORQUE, "Shank, not thread, in every joint; two threads past each nut; new pins or locknuts."
     )
     for line, text in _TORQUES:
-        yield Line(f"torque.{line}", TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
+        yield Line(line, TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
     known = judged.worked.known
     if answer(known, HELD_TOGETHER_BY) != "itself":
         figure = shown_in_both(_STUB_SHAFT_TORQUE, judged) or BLANK

@@ -6,6 +6,7 @@ from itertools import zip_longest
 
 from rules.judging.judge import Judged, shown
 from rules.shop.checklist import BLANK
+from rules.shop.checklist_line import REVISION
 from rules.shop.motion_sheet import CAUTIONS, Section, sections
 from wizard.paper.checklist_text import WIDTH, ascii_line, head, markdown_line
 from wizard.paper.flow import Flow
