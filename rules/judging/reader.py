@@ -59,18 +59,20 @@ def reads(function: Callable[..., R]) -> Callable[..., R]:
     needs_some = not all(given.optional for given in inputs)
     if needs_some and not yields and not _may_be_none(hints.get("return")):
         raise GraphError(f"{function.__module__}: {function.__name__} may answer None; say so in its annotation")
-    wanted = [(given, trade().units[given.origin], _kind(hints[given.parameter])) for given in inputs]
+    wanted = [(given, trade().units[given.origin] in SYMBOLS, *_kind(hints[given.parameter])) for given in inputs]
 
     @wraps(function)
     def read(known: Known, **context: Any) -> Any:
         arguments = {}
-        for given, unit, (kind, above_nought) in wanted:
-            answer = _number(known.get(given.origin), above_nought) if unit in SYMBOLS else known.get(given.origin)
-            if answer is not None and unit not in SYMBOLS and not isinstance(answer, kind):
-                answer = None
-            if answer is None and not given.optional:
+        for given, is_number, kind, above_nought in wanted:
+            found = known.get(given.origin)
+            if is_number:
+                found = _number(found, above_nought)
+            elif not isinstance(found, kind):
+                found = None
+            if found is None and not given.optional:
                 return iter(()) if yields else None
-            arguments[given.parameter] = answer
+            arguments[given.parameter] = found
         return function(**arguments, **context)
 
     read.needs = tuple(given.origin for given in inputs if not given.optional)  # type: ignore[attr-defined]
