@@ -294,6 +294,15 @@ class Graph:
             one.name, function, one.note, tuple(inputs), self.units.get(one.name, "judgement"), member, fixed, gathers
         )
 
+    def bind(self, function: Callable[..., Any], parameters: Iterable[str]) -> tuple[Input, ...]:
+        """The fields and values that parameters of a function stand for. Raises GraphError for a name or unit that is wrong."""
+        hints = _hints(function)
+        inputs = []
+        for parameter in parameters:
+            annotation, optional = _without_none(hints.get(parameter))
+            inputs.append(Input(parameter, self._compared(parameter, annotation, function), optional))
+        return tuple(inputs)
+
     def _compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)

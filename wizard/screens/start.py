@@ -60,9 +60,9 @@ class StartScreen(Screen[Any]):
         self.call_after_refresh(self._read)
 
     def _read(self) -> None:
-        known = recent.recent()
-        here = [path for path in recent.sheets_here() if path.absolute() not in known]
-        self.query_one(Items).show(self._items([recent.summary(path) for path in [*known, *here]]))
+        remembered = recent.recent()
+        here = [path for path in recent.sheets_here() if path.absolute() not in remembered]
+        self.query_one(Items).show(self._items([recent.summary(path) for path in [*remembered, *here]]))
 
     def _items(self, sheets: list[Summary]) -> list[Item]:
         return [
