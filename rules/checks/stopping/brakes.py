@@ -4,7 +4,7 @@ from rules.graph.bands import at_least, at_most
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.units import Mm
-from rules.values.wheel_end.rotor import CUT
+from rules.sheet.rotor import CUT
 
 PRACTICE = "common practice, no source"
 

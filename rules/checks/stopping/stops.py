@@ -6,7 +6,7 @@ from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Celsius, Kg, Mm, NewtonMetre, Ratio, Share
-from rules.values.wheel_end.rotor import CUT
+from rules.sheet.rotor import CUT
 
 GOAL = 230.0
 """deg C rise in one stop from 128 km/h at 0.7 g: a brake maker's published goal. No standard."""
