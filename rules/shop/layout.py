@@ -7,6 +7,7 @@ direction stands in words, never as a sign.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from rules.graph.bands import AtLeast
 from rules.judging.judge import Judged, and_list, shown
 from rules.judging.trade import trade
 from rules.measure.display import show, tape
@@ -108,7 +109,9 @@ def gaps(judged: Judged) -> Iterator[Line]:
     """The gaps to measure on the mock-up. One that does not arise in this build is left out."""
     for name, text, value, check in GAPS:
         if value not in judged.worked.not_here:
-            least = trade().checks[check].note.good
+            limits = trade().checks[check].note.limits
+            assert isinstance(limits, AtLeast) and limits.unit == "mm"
+            least = f"{tape(limits.good, judged.shown_in)} or more"
             yield Line(f"mock-up.{name}", MOCK_UP, text, target(judged, value, by_tape=False), least, "measure")
 
 
