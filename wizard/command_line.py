@@ -69,6 +69,8 @@ def _demo(given: list[str]) -> int:
 
     if not _at_a_terminal():
         return UNREADABLE
+    import wizard.running  # noqa: F401 - slow; loaded before there is anything that has to be removed again
+
     try:
         copy = scratch.sheet()
     except OSError as reason:

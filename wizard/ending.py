@@ -59,7 +59,7 @@ class Ending:
             self._tell()
 
     def screen_closed(self) -> None:
-        """The screen is gone and the terminal given back: a signal now simply ends the program."""
+        """The screen is gone and the terminal given back: a signal now changes the exit status and nothing else."""
         self._loop = None
 
     def hung_up(self) -> None:
@@ -68,9 +68,8 @@ class Ending:
         self._tell()
 
     def _told(self, number: int, _: FrameType | None) -> None:
+        # Before the screen is there this only makes a note: an error thrown into the start of it could hang it.
         self.number = self.number or number
-        if self._loop is None:
-            raise SystemExit(self.status)
         self._tell()
 
     def _tell(self) -> None:
