@@ -21,7 +21,7 @@ from termios import TIOCSWINSZ
 HERE = Path(__file__).resolve().parent.parent
 PYTHON = sys.executable
 SAMPLES = HERE / "sample_sheets"
-SHEET = SAMPLES / "marsh_runner_finished.toml"
+SHEET = SAMPLES / "dune_wren_finished.toml"
 EMPTY_APP = """
 from textual.app import App
 from textual.widgets import Static
@@ -117,7 +117,7 @@ def judge_speed() -> None:
         return median(once, 100)
 
     finished = judging(SHEET)
-    strength, steering = (judging(SAMPLES / f"marsh_runner_{name}.toml") for name in ("strength", "steering"))
+    strength, steering = (judging(SAMPLES / f"{name}.toml") for name in ("scree_ox_strength", "dune_wren_moving"))
     print(f"judge: all values and checks on a full sheet {finished * 1000:.2f} ms (aim: 5 ms)")
     print(f"judge: the same with strength entered {strength * 1000:.2f} ms (aim: 15 ms)")
     print(
@@ -191,7 +191,7 @@ def paint_speed() -> None:
         copy = Path(folder) / "sheet.toml"
         copy.write_bytes(SHEET.read_bytes())
         base = median(lambda: first_paint(b"ready-to-type", "-c", EMPTY_APP), 7)
-        ours = median(lambda: first_paint(b"Marsh Runner", "-m", "wizard", str(copy)), 7)
+        ours = median(lambda: first_paint(b"Dune Wren", "-m", "wizard", str(copy)), 7)
     print(f"paint: the wizard's first paint takes {ours / base:.2f} times an empty Textual app (aim: 2.0)")
 
 
@@ -214,11 +214,11 @@ def key_speed() -> None:
     with tempfile.TemporaryDirectory() as folder:
         os.environ["BUILDSHEET_STATE"] = folder
         copy = Path(folder) / "sheet.toml"
-        half_done = HERE / "sample_sheets" / "marsh_runner_half_done.toml"
+        half_done = HERE / "sample_sheets" / "dune_wren_half_done.toml"
         copy.write_bytes(half_done.read_bytes())
         for columns, rows in ((80, 24), (120, 40)):
             base = keys(b"ready-to-type", b"echo 1", columns, rows, "-c", BARE_APP)
-            ours = keys(b"Marsh Runner", b"25.4 mm", columns, rows, "-m", "wizard", str(copy))
+            ours = keys(b"Dune Wren", b"25.4 mm", columns, rows, "-m", "wizard", str(copy))
             print(
                 f"keys: {columns} x {rows}: keystroke to repaint {ours / base:.2f} times a bare Input and Static (aim: 1.3)"
             )

@@ -3,6 +3,7 @@
 import ast
 import re
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -20,6 +21,7 @@ def shown(path: Path) -> str:
     return path.relative_to(HOME).as_posix()
 
 
+@cache
 def tree(path: Path) -> ast.Module:
     return ast.parse(path.read_text("utf-8"))
 
@@ -65,11 +67,14 @@ SCREEN_DISK_CLOCK = {
 }  # fmt: skip
 
 
-@pytest.mark.parametrize("path", RULES, ids=shown)
-def test_rules_know_no_screen_no_disk_and_no_clock(path: Path) -> None:
-    assert under(imports(path), SCREEN_DISK_CLOCK) == set()
-    assert not {"open", "print", "input", "exec", "eval", "compile", "__import__", "breakpoint"} & set(calls(path))
-    assert not {"sys.stdout", "sys.stderr", "os.environ"} & set(attributes(path))
+def test_rules_know_no_screen_no_disk_and_no_clock(subtests: pytest.Subtests) -> None:
+    for path in RULES:
+        with subtests.test(shown(path)):
+            assert under(imports(path), SCREEN_DISK_CLOCK) == set()
+            assert not {"open", "print", "input", "exec", "eval", "compile", "__import__", "breakpoint"} & set(
+                calls(path)
+            )
+            assert not {"sys.stdout", "sys.stderr", "os.environ"} & set(attributes(path))
 
 
 TRADE = {"rules.values", "rules.checks", "rules.tables", "rules.graph.bands", "rules.graph.engine"}
@@ -96,44 +101,50 @@ DRAWS = {
 """Modules that put marks on a screen or a sheet of paper, and what they need angles or 25.4 for."""
 
 
-@pytest.mark.parametrize("path", WIZARD, ids=shown)
-def test_the_wizard_imports_no_working_and_no_judgement(path: Path) -> None:
-    assert under(imports(path), TRADE) == set()
+def test_the_wizard_imports_no_working_and_no_judgement(subtests: pytest.Subtests) -> None:
+    for path in WIZARD:
+        with subtests.test(shown(path)):
+            assert under(imports(path), TRADE) == set()
 
 
-@pytest.mark.parametrize("path", [path for path in WIZARD if shown(path) not in DRAWS], ids=shown)
-def test_the_wizard_holds_no_angle_function_and_no_conversion_factor_outside_drawing(path: Path) -> None:
+def test_the_wizard_holds_no_angle_function_and_no_conversion_factor_outside_drawing(subtests: pytest.Subtests) -> None:
     """As near as the source can tell to: it does no trade arithmetic."""
-    assert not TRIGONOMETRY & (set(imports(path)) | set(attributes(path)))
-    numbers = {node.value for node in ast.walk(tree(path)) if isinstance(node, ast.Constant)}
-    assert not CONVERSIONS & {number for number in numbers if isinstance(number, float)}
+    for path in [path for path in WIZARD if shown(path) not in DRAWS]:
+        with subtests.test(shown(path)):
+            assert not TRIGONOMETRY & (set(imports(path)) | set(attributes(path)))
+            numbers = {node.value for node in ast.walk(tree(path)) if isinstance(node, ast.Constant)}
+            assert not CONVERSIONS & {number for number in numbers if isinstance(number, float)}
 
 
-@pytest.mark.parametrize("path", [path for path in WIZARD if shown(path) in DRAWS], ids=shown)
-def test_a_module_that_draws_does_not_know_the_sheet(path: Path) -> None:
+def test_a_module_that_draws_does_not_know_the_sheet(subtests: pytest.Subtests) -> None:
     """It is handed shapes and words; so the angles in it cannot be the trade's."""
-    assert under(imports(path), {"rules.sheet", "rules.judging.judge", "rules.judging.trade"}) == set()
+    for path in [path for path in WIZARD if shown(path) in DRAWS]:
+        with subtests.test(shown(path)):
+            assert under(imports(path), {"rules.sheet", "rules.judging.judge", "rules.judging.trade"}) == set()
 
 
-@pytest.mark.parametrize("path", [*RULES, *WIZARD], ids=shown)
-def test_no_module_is_longer_than_four_hundred_lines(path: Path) -> None:
-    assert len(path.read_text("utf-8").splitlines()) <= LONGEST_MODULE
+def test_no_module_is_longer_than_four_hundred_lines(subtests: pytest.Subtests) -> None:
+    for path in [*RULES, *WIZARD]:
+        with subtests.test(shown(path)):
+            assert len(path.read_text("utf-8").splitlines()) <= LONGEST_MODULE
 
 
-@pytest.mark.parametrize("path", WIZARD, ids=shown)
-def test_text_of_a_sheet_is_never_passed_through_the_screen_librarys_own_escape(path: Path) -> None:
-    # It leaves some brackets live; text goes to the screen as content, not as markup.
-    assert not {"textual.markup.escape", "rich.markup.escape"} & (set(imports(path)) | set(attributes(path)))
-    assert "markup.escape" not in set(attributes(path))
+def test_text_of_a_sheet_is_never_passed_through_the_screen_librarys_own_escape(subtests: pytest.Subtests) -> None:
+    for path in WIZARD:
+        with subtests.test(shown(path)):
+            # It leaves some brackets live; text goes to the screen as content, not as markup.
+            assert not {"textual.markup.escape", "rich.markup.escape"} & (set(imports(path)) | set(attributes(path)))
+            assert "markup.escape" not in set(attributes(path))
 
 
 OUTSIDE = re.compile(r"""(?<![\w.:/<~])/[a-z]+/[a-z]|\.\./|[A-Z]:\\\\|~/""")
 
 
-@pytest.mark.parametrize("path", [*RULES, *WIZARD], ids=shown)
-def test_no_module_names_a_path_outside_the_project(path: Path) -> None:
-    found = [line.strip() for line in path.read_text("utf-8").splitlines() if OUTSIDE.search(line)]
-    assert found == []
+def test_no_module_names_a_path_outside_the_project(subtests: pytest.Subtests) -> None:
+    for path in [*RULES, *WIZARD]:
+        with subtests.test(shown(path)):
+            found = [line.strip() for line in path.read_text("utf-8").splitlines() if OUTSIDE.search(line)]
+            assert found == []
 
 
 @pytest.mark.parametrize(

@@ -52,7 +52,7 @@ class Session:
     def look_again(self) -> None:
         """Read and judge the sheet anew, in the units now shown."""
         sheet = read_sheet(self.document)
-        self.judged: Judged = judge(sheet, self.shown_in)
+        self.judged: Judged = judge(sheet, self.shown_in, getattr(self, "judged", None))
         self.faults: dict[str, str] = {fault.where: fault.text for fault in sheet.faults}
 
     # Entries

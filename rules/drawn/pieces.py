@@ -66,7 +66,7 @@ class Profile:
 
 
 def hub_plate(known: Known, side: Side) -> Profile | None:
-    """The plate the hub bolts to; None where `outline_of_plate` is not known."""
+    """The hub plate; None where `outline_of_plate` is not known."""
     outline = outline_of_plate(known, side=side)
     if outline is None:
         return None

@@ -2,10 +2,11 @@
 
 import re
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from typing import Any, ClassVar
+from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
+from rules.graph.results import Waits
 from rules.measure.display import both
 from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
 from rules.measure.quantity import KINDS, EntryError, Units, as_typed, float_of, parse, plain_number_text
@@ -37,6 +38,12 @@ class AskedField:
     reading_error: float = 0.0
     whole_inches: bool = False
     several_lines: bool = False
+
+    def __get__(self, record: "Step | None", owner: type | None = None) -> "AskedField":
+        """The question itself on a step's class; on a record of its answers, where it is not answered: raises Waits."""
+        if record is None:
+            return self
+        raise Waits(self.name)
 
     @property
     def name(self) -> str:
@@ -135,7 +142,8 @@ class Step:
     """One step of the sheet: its questions, in the order they are asked.
 
     A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
-    The class itself holds no answers: a sheet is read entry by entry, so that one slip never hides another.
+    A sheet is read entry by entry, so that one slip never hides another. An instance is a record of the answers given:
+    `plate.thickness` is the answer, and raises Waits where there is none.
     Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`; those
     come first, then the step's own.
     """
@@ -148,16 +156,42 @@ class Step:
 
     def __init_subclass__(cls) -> None:
         cls._questions = {
-            key: replace(question, step=cls.name, key=key)
+            key: replace(question, step=cls.name, key=key, choices=question.choices or _literal(base, key))
             for base in reversed(cls.__mro__)
             for key, question in vars(base).items()
             if isinstance(question, AskedField)
         }
+        for key, question in cls._questions.items():
+            setattr(cls, key, question)
 
     @classmethod
     def asked(cls) -> dict[str, AskedField]:
         """The step's questions by key."""
         return cls._questions
+
+    @classmethod
+    def record(cls, answers: Mapping[str, Any]) -> Self:
+        """The answers given, by key, as one record."""
+        made = cls()
+        vars(made).update(answers)
+        return made
+
+
+def _literal(base: type, key: str) -> tuple[str, ...]:
+    annotation = vars(base).get("__annotations__", {}).get(key)
+    return get_args(annotation) if get_origin(annotation) is Literal else ()
+
+
+def given(record: Step, key: str) -> Any:
+    """One answer of a record, or None where it is not answered."""
+    return vars(record).get(key)
+
+
+def need(record: Step, *keys: str) -> None:
+    """Raise Waits for those of these questions that are not answered, all at once."""
+    missing = [f"{record.name}.{key}" for key in keys if key not in vars(record)]
+    if missing:
+        raise Waits(*missing)
 
 
 def _text(field: AskedField, entry: object, units: Units | None) -> str:

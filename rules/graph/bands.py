@@ -1,7 +1,16 @@
-"""Good, watch or stop, with the on-limit case decided once: the limit itself counts as the better side."""
+"""Limits as data: the verdict, the words of the catalogue and the usual range on a form come from the same figures.
+
+The limit itself counts as the better side, decided once for all checks in rules/measure/closeness.py.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from math import inf, isfinite
 
 from rules.graph.results import Verdict
-from rules.measure.closeness import reaches
+from rules.measure.closeness import reaches, within
+from rules.measure.display import published, show
+from rules.measure.quantity import INCH
 
 
 def at_least(number: float, good: float, watch: float | None = None) -> Verdict:
@@ -24,3 +33,178 @@ def at_most(number: float, good: float, watch: float | None = None) -> Verdict:
     if reaches(good, number):
         return "good"
     return "watch" if watch is not None and reaches(watch, number) else "stop"
+
+
+def figure(number: float, unit: str) -> str:
+    """A limit as a person would say it: `6 mm`, `12 deg`, `65 %`, `1.1`.
+
+    >>> figure(6.0, "mm"), figure(1.1, "1")
+    ('6 mm', '1.1')
+    """
+    text, symbol = _parts(number, unit)
+    return f"{text} {symbol}".strip()
+
+
+def in_both(number: float, unit: str) -> str:
+    """The same, a length of 1.5 mm or more with the coarsest fraction of an inch that is within 6 % beside it.
+
+    >>> in_both(6.0, "mm"), in_both(0.3, "mm"), in_both(40.0, "mm")
+    ('6 mm (1/4 in)', '0.3 mm', '40 mm (1 1/2 in)')
+    """
+    if unit != "mm" or number < 1.5:
+        return figure(number, unit)
+    inches = number / INCH
+    tapes = (round(inches * parts) / parts for parts in (4, 8, 16, 32, 64))
+    near = next(tape for tape in tapes if abs(tape - inches) <= 0.06 * inches)
+    return f"{figure(number, unit)} ({show(near * INCH, unit, 'inch')})"
+
+
+def _from_to(low: float, high: float, unit: str) -> str:
+    return f"{_parts(low, unit)[0]} to {figure(high, unit)}"
+
+
+def _parts(number: float, unit: str) -> tuple[str, str]:
+    shown, symbol = published(number, unit)
+    return f"{shown:.4g}", "" if symbol in ("1", "price") else symbol
+
+
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """Named figures of one unit. other: figures of a check's own besides, each with its unit, for its words."""
+
+    unit: str = "1"
+    other: Mapping[str, tuple[float, str]] = field(default_factory=dict, kw_only=True)
+
+    def figures(self) -> dict[str, str]:
+        """Every figure by name, as its words show it."""
+        return {name: figure(number, unit) for name, (number, unit) in self.other.items()}
+
+    def standard_words(self) -> dict[str, str]:
+        """What the catalogue says where a check does not say it in words of its own."""
+        return {"good": "", "watch": "", "stop": ""}
+
+    def in_words(self, said: Mapping[str, str]) -> dict[str, str]:
+        """The words of the three verdicts: those said, with the figures filled in, else the standard ones."""
+        figures = self.figures()
+        if not any(said.values()):
+            return self.standard_words()
+        return {verdict: text.format_map(figures) for verdict, text in said.items()}
+
+
+@dataclass(frozen=True, slots=True)
+class AtLeast(Limits):
+    """More is better. watch: -inf where it is never a stop; None where there is no watch."""
+
+    good: float = 0.0
+    watch: float | None = None
+
+    def verdict(self, number: float) -> Verdict:
+        """good from `good` up, watch from `watch` up, else stop.
+
+        >>> AtLeast("mm", 6.0, 3.0).verdict(4.0)
+        'watch'
+        """
+        return at_least(number, self.good, self.watch)
+
+    def figures(self) -> dict[str, str]:
+        """good and watch, and the check's own."""
+        return _figures(self.unit, {"good": self.good, "watch": self.watch}) | Limits.figures(self)
+
+    def standard_words(self) -> dict[str, str]:
+        """In words.
+
+        >>> AtLeast("mm", 6.0, 3.0).standard_words()
+        {'good': '6 mm (1/4 in) or more', 'watch': '3 to 6 mm', 'stop': 'less than 3 mm (1/8 in)'}
+        """
+        good = in_both(self.good, self.unit)
+        if self.watch is None:
+            return {"good": f"{good} or more", "watch": "", "stop": f"less than {good}"}
+        if self.watch == -inf:
+            return {"good": f"{good} or more", "watch": f"less than {good}", "stop": ""}
+        between = _from_to(self.watch, self.good, self.unit)
+        return {"good": f"{good} or more", "watch": between, "stop": f"less than {in_both(self.watch, self.unit)}"}
+
+
+@dataclass(frozen=True, slots=True)
+class AtMost(Limits):
+    """Less is better. watch: inf where it is never a stop; None where there is no watch."""
+
+    good: float = 0.0
+    watch: float | None = None
+
+    def verdict(self, number: float) -> Verdict:
+        """good up to `good`, watch up to `watch`, else stop.
+
+        >>> AtMost("mm", 1.6, 6.0).verdict(6.1)
+        'stop'
+        """
+        return at_most(number, self.good, self.watch)
+
+    def figures(self) -> dict[str, str]:
+        """good and watch, and the check's own."""
+        return _figures(self.unit, {"good": self.good, "watch": self.watch}) | Limits.figures(self)
+
+    def standard_words(self) -> dict[str, str]:
+        """In words.
+
+        >>> AtMost("mm", 25.0, inf).standard_words()
+        {'good': 'up to 25 mm (1 in)', 'watch': 'more than 25 mm (1 in)', 'stop': ''}
+        """
+        good = in_both(self.good, self.unit)
+        if self.watch is None:
+            return {"good": f"up to {good}", "watch": "", "stop": f"more than {good}"}
+        if self.watch == inf:
+            return {"good": f"up to {good}", "watch": f"more than {good}", "stop": ""}
+        between = _from_to(self.good, self.watch, self.unit)
+        return {"good": f"up to {good}", "watch": between, "stop": f"more than {in_both(self.watch, self.unit)}"}
+
+
+@dataclass(frozen=True, slots=True)
+class Between(Limits):
+    """Good from `low` to `high`; watch from `least` to `most`, without end where these are -inf and inf; else stop."""
+
+    low: float = 0.0
+    high: float = 0.0
+    least: float = -inf
+    most: float = inf
+
+    def verdict(self, number: float) -> Verdict:
+        """good inside low to high, watch inside least to most, else stop.
+
+        >>> Between("deg", 8.0, 12.0, least=0.0).verdict(13.0)
+        'watch'
+        """
+        if within(number, self.low, self.high):
+            return "good"
+        return "watch" if within(number, self.least, self.most) else "stop"
+
+    def figures(self) -> dict[str, str]:
+        """low, high, least and most, and the check's own."""
+        named = {"low": self.low, "high": self.high, "least": self.least, "most": self.most}
+        return _figures(self.unit, named) | Limits.figures(self)
+
+    def standard_words(self) -> dict[str, str]:
+        """In words.
+
+        >>> Between("mm", -10.0, 40.0, most=100.0).standard_words()
+        {'good': '-10 to 40 mm', 'watch': 'anything else up to 100 mm', 'stop': 'more than 100 mm'}
+        """
+        beyond = [
+            f"{word} than {figure(number, self.unit)}"
+            for word, number in (("less", self.least), ("more", self.most))
+            if isfinite(number)
+        ]
+        ends = [
+            f"{word} {figure(number, self.unit)}"
+            for word, number in (("down to", self.least), ("up to", self.most))
+            if isfinite(number)
+        ]
+        return {
+            "good": _from_to(self.low, self.high, self.unit),
+            "watch": " and ".join(["anything else", *ends]).replace("else and", "else"),
+            "stop": " or ".join(beyond),
+        }
+
+
+def _figures(unit: str, named: Mapping[str, float | None]) -> dict[str, str]:
+    return {name: figure(number, unit) for name, number in named.items() if number is not None and isfinite(number)}

@@ -1,12 +1,23 @@
-"""How a value and a check are declared: what they say of themselves, beside the plain function."""
+"""How a value and a check are declared: what they say of themselves, beside the plain function.
 
-from collections.abc import Callable
+A family is written once: `each=({"which": "lower"}, {"which": "upper"})` declares one member for each of these. `which`
+in the function's name, in the names of its parameters and (in braces) in its texts stands for the member's word:
+`which_pivot_offset` is `lower_pivot_offset`, `{which}` is "lower", `{Which}` is "Lower". A parameter called `which`
+receives the word itself.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, TypeVar
 
+from rules.graph.bands import Limits
 from rules.graph.results import Grade, Verdict
 
 F = TypeVar("F", bound=Callable[..., Any])
+
+Member = Mapping[str, str]
+"""What each placeholder of a family stands for in one member, as it is written in a name: `steering_arm`."""
+ALONE: tuple[Member, ...] = ({},)
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,7 +31,11 @@ class ValueNote:
 
 @dataclass(frozen=True, slots=True)
 class CheckNote:
-    """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for."""
+    """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
+
+    good, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
+    where it can be. limits: the figures behind the words.
+    """
 
     id: str
     step: str
@@ -31,18 +46,81 @@ class CheckNote:
     source: str
     grade: Grade
     try_changing: tuple[str, ...]
+    limits: Limits | None = None
+    never_good: bool = False
 
     @property
     def best(self) -> Verdict:
         """The best verdict it can give: some are never good, because nobody has published a limit."""
-        return "watch" if self.good.startswith("never") else "good"
+        return "watch" if self.never_good else "good"
 
 
-def value(subject: str, *, formula: str, source: str) -> Callable[[F], F]:
-    """Mark a pure function as a value. formula: in words, as `explain` prints it."""
+@dataclass(frozen=True, slots=True)
+class Declared:
+    """One value or check as declared: its name in the graph, what it says of itself, and which member of a family it is."""
+
+    name: str
+    note: Any
+    member: Member
+
+
+@dataclass(frozen=True, slots=True)
+class Every:
+    """Marks a parameter that takes every value of one role, by name: `Annotated[Mapping[str, float], Every(SAFETY)]`."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class AnswersOf:
+    """Marks a parameter that takes every answer given in some steps, by dotted name, but those set aside."""
+
+    steps: tuple[str, ...]
+    set_aside: frozenset[str] = frozenset()
+
+
+def in_name(name: str, member: Member) -> str:
+    """A name with every placeholder in it replaced, but by words that could stand in a name: no spaces, no dots.
+
+    >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
+    ('lower_pivot_offset', 'weld_of_steering_arm_leg')
+    """
+    words = {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
+    return "_".join(words.get(part, part) for part in name.split("_"))
+
+
+def words_of(member: Member) -> dict[str, str]:
+    """The words of a member for texts, with and without a capital.
+
+    >>> words_of({"part": "steering_arm"})
+    {'part': 'steering arm', 'Part': 'Steering arm'}
+    """
+    words: dict[str, str] = {}
+    for placeholder, word in member.items():
+        said = word.replace("_", " ")
+        words |= {placeholder: said, placeholder.capitalize(): said[:1].upper() + said[1:]}
+    return words
+
+
+def in_words(text: str, member: Member) -> str:
+    """A text with every placeholder in braces replaced by its word, `{Which}` with a capital.
+
+    >>> in_words("{Which} pivot, {part}: {gap}", {"which": "lower", "part": "steering_arm"})
+    'Lower pivot, steering arm: {gap}'
+    """
+    for placeholder, words in words_of(member).items():
+        text = text.replace(f"{{{placeholder}}}", words)
+    return text
+
+
+def value(subject: str, *, formula: str, source: str, each: Iterable[Member] = ALONE) -> Callable[[F], F]:
+    """Mark a pure function as a value, or as a family of them. formula: in words, as `explain` prints it."""
 
     def mark(function: F) -> F:
-        function.note = ValueNote(subject, formula, source)  # type: ignore[attr-defined]
+        function.declared = tuple(  # type: ignore[attr-defined]
+            Declared(in_name(function.__name__, member), ValueNote(subject, in_words(formula, member), source), member)
+            for member in each
+        )
         return function
 
     return mark
@@ -53,17 +131,60 @@ def check(
     *,
     step: str,
     title: str,
-    good: str,
+    limits: Limits | None = None,
+    good: str = "",
     watch: str = "",
     stop: str = "",
+    never_good: str = "",
     source: str,
     grade: Grade,
     try_changing: tuple[str, ...] = (),
+    each: Iterable[Member] = ALONE,
 ) -> Callable[[F], F]:
-    """Mark a function as a check. good, watch, stop: its limits in words; empty where it has no such verdict."""
+    """Mark a function as a check, or as a family of them.
+
+    limits: the figures it is judged by; its words follow from them. good, watch, stop: the words where they must say more,
+    with `{good}`, `{watch}` and other figures of the limits in braces; empty where it has no such verdict. never_good: why
+    it is never good. A parameter annotated with a class of limits receives them.
+    """
 
     def mark(function: F) -> F:
-        function.note = CheckNote(id, step, title, good, watch, stop, source, grade, try_changing)  # type: ignore[attr-defined]
+        function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]
         return function
 
+    def _checked(member: Member) -> Declared:
+        name = in_braces(id, member).replace("_", "-")
+        said = {"good": never_good or good, "watch": watch, "stop": stop}
+        words = {verdict: in_words(text, member) for verdict, text in said.items()}
+        if limits is not None:
+            words = limits.in_words(words)
+        return Declared(
+            name,
+            CheckNote(
+                name,
+                in_braces(step, member),
+                in_words(title, member),
+                words["good"],
+                words["watch"],
+                words["stop"],
+                source,
+                grade,
+                tuple(in_braces(field, member) for field in try_changing),
+                limits,
+                bool(never_good),
+            ),
+            member,
+        )
+
     return mark
+
+
+def in_braces(name: str, member: Member) -> str:
+    """A dotted name with placeholders in braces replaced by the members' own spelling.
+
+    >>> in_braces("pivots.{which}_radius", {"which": "lower"})
+    'pivots.lower_radius'
+    """
+    for placeholder, word in member.items():
+        name = name.replace(f"{{{placeholder}}}", word)
+    return name

@@ -4,6 +4,9 @@ A parameter names, in this order: a value (`wheel_offset`); a field with its ste
 a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
 the producer returns, and a loop; each message names the function.
+
+A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
+take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
 import inspect
@@ -11,9 +14,11 @@ import math
 import types
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
-from rules.graph.asking import AskedField
+from rules.graph.asking import AskedField, Step
+from rules.graph.bands import Limits
+from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
 from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
 from rules.measure.units import SYMBOLS, Unit
 
@@ -24,22 +29,33 @@ class GraphError(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Input:
-    """One parameter: its name in the function, the field or value it stands for, and whether it can be done without."""
+    """One field or value a function takes. parameter: what the function calls it; optional: it can be done without.
+
+    into: the parameter it is gathered into with others, under its own name; empty where it is a parameter by itself.
+    """
 
     parameter: str
     origin: str
     optional: bool
+    into: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Node:
-    """One value or check, with its inputs looked up and its unit known."""
+    """One value or check, with its inputs looked up and its unit known.
+
+    fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
+    gathered into one parameter is handed on.
+    """
 
     name: str
     function: Callable[..., Any]
     note: Any
     inputs: tuple[Input, ...]
     unit: str
+    member: Member
+    fixed: Mapping[str, Any]
+    gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
 
 
 @dataclass(slots=True)
@@ -48,7 +64,8 @@ class Worked:
 
     known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
     waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason.
+    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
+    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
     """
 
     known: dict[str, Any]
@@ -56,6 +73,21 @@ class Worked:
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
     not_here: dict[str, str] = field(default_factory=dict)
     broken: dict[str, str] = field(default_factory=dict)
+    crashed: set[str] = field(default_factory=set)
+
+    def copy(self) -> "Worked":
+        """One of its own with the same in it."""
+        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
+        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
+
+    def forget(self, name: str) -> None:
+        """Drop what is known of a name."""
+        for kept in self._all():
+            kept.pop(name, None)
+        self.crashed.discard(name)
+
+    def _all(self) -> tuple[dict[str, Any], ...]:
+        return self.known, self.estimated, self.waits, self.not_here, self.broken
 
 
 class Graph:
@@ -66,32 +98,47 @@ class Graph:
         fields: Mapping[str, AskedField],
         values: Iterable[Callable[..., Any]],
         checks: Iterable[Callable[..., Any]],
+        steps: Iterable[type[Step]] = (),
     ) -> None:
-        """Look up every name and compare every unit. Raises GraphError."""
+        """Look up every name and compare every unit. steps: those whose answers a function may take as one record.
+
+        Raises GraphError.
+        """
         self.fields = fields
+        self._steps = {step.name: step for step in steps}
         self.units: dict[str, str] = {name: asked.unit for name, asked in fields.items()}
+        self._choices: dict[str, frozenset[str]] = {
+            name: frozenset(asked.choices) for name, asked in fields.items() if asked.choices
+        }
+        self._roles: dict[str, list[str]] = {}
         self._called: dict[str, list[str]] = {}
         for name, asked in fields.items():
             self._called.setdefault(asked.key, []).append(name)
         self._with_step = {name.replace(".", "_"): name for name in fields}
-        value_functions: dict[str, Callable[..., Any]] = {}
+        declared: dict[str, tuple[Declared, Callable[..., Any]]] = {}
         for function in values:
-            name = function.__name__
-            if name in value_functions:
-                raise GraphError(f"two values are called {name}")
-            value_functions[name] = function
-            self.units[name] = _unit(_hints(function).get("return"), function)
-        nodes = {name: self._node(name, function) for name, function in value_functions.items()}
+            returned = _hints(function).get("return")
+            for one in function.declared:  # type: ignore[attr-defined]
+                if one.name in declared:
+                    raise GraphError(f"two values are called {one.name}")
+                declared[one.name] = one, function
+                self.units[one.name] = _unit(returned, function)
+                if choices := _choices(returned):
+                    self._choices[one.name] = choices
+                if role := _role(returned):
+                    self._roles.setdefault(role, []).append(one.name)
+        nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
         self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
         self.checks: dict[str, Node] = {}
         for function in checks:
-            node = self._node(function.note.id, function)  # type: ignore[attr-defined]
-            if node.name in self.checks:
-                raise GraphError(f"two checks are called {node.name}")
-            for changed in node.note.try_changing:
-                if changed not in fields:
-                    raise GraphError(f"{function.__name__} offers to change {changed}, which is not a field")
-            self.checks[node.name] = node
+            for one in function.declared:  # type: ignore[attr-defined]
+                node = self._node(one, function)
+                if node.name in self.checks:
+                    raise GraphError(f"two checks are called {node.name}")
+                for changed in node.note.try_changing:
+                    if changed not in fields:
+                        raise GraphError(f"{function.__name__} offers to change {changed}, which is not a field")
+                self.checks[node.name] = node
         self._needs: dict[str, tuple[str, ...]] = {}
         for node in (*self.values.values(), *self.checks.values()):
             above: dict[str, None] = {}
@@ -99,6 +146,7 @@ class Graph:
                 above |= dict.fromkeys(self._needs.get(given.origin, ()))
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
+        self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
 
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
@@ -123,6 +171,24 @@ class Graph:
             self._work_out_one(node, worked)
         return worked
 
+    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+        """Work out with other answers only what they can change, and name the values and checks that rest on them.
+
+        before: what was worked out with other answers; it is left as it is.
+        """
+        had = {name: answer for name, answer in before.known.items() if name in self.fields}
+        changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
+        changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
+        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        worked = before.copy()
+        for name in (*changed, *touched):
+            worked.forget(name)
+        worked.known.update((name, answers[name]) for name in changed if name in answers)
+        for name, node in self.values.items():
+            if name in touched:
+                self._work_out_one(node, worked)
+        return worked, touched
+
     def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
         """A function that gives a value, and what a value or check rests on, with another answer to one field.
 
@@ -131,15 +197,12 @@ class Graph:
         chain = (*self._needs[name], name)
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
         stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
-        trial = Worked(
-            dict(worked.known), dict(worked.estimated), dict(worked.waits), dict(worked.not_here), dict(worked.broken)
-        )
+        trial = worked.copy()
 
         def with_answer(answer: Any) -> Worked:
             trial.known[field_name] = answer
             for stale in stale_names:
-                for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken):
-                    kept.pop(stale, None)
+                trial.forget(stale)
             for node in again:
                 self._work_out_one(node, trial)
             return trial
@@ -152,17 +215,20 @@ class Graph:
         return answer if isinstance(answer, Judgement) else None
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
-        arguments: dict[str, Any] = {}
+        arguments: dict[str, Any] = dict(node.fixed)
+        gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
         measure: list[str] = []
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
-                arguments[given.parameter] = worked.known[origin]
+                (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
                 measure += worked.estimated.get(origin, ())
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
                 return None
+            elif given.into:
+                continue
             elif given.optional:
                 arguments[given.parameter] = None
             elif origin in worked.not_here:
@@ -174,9 +240,11 @@ class Graph:
             worked.waits[node.name] = tuple(dict.fromkeys(waits))
             return None
         try:
+            for into, hand_on in node.gathers.items():
+                arguments[into] = hand_on(gathered[into])
             answer = node.function(**arguments)
             if isinstance(answer, float) and not math.isfinite(answer):
-                raise OutsideRange("the result is not a finite number")
+                raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
@@ -186,10 +254,12 @@ class Graph:
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
             worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            if not isinstance(fault, OutsideRange):
+                worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
             # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
-            handed = [given.origin for given in node.inputs if arguments[given.parameter] is answer]
+            handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
             measure = list(worked.estimated.get(handed[0], ())) if handed else measure
         if isinstance(answer, Estimate) and answer.measure not in measure:
             measure.append(answer.measure)
@@ -198,24 +268,72 @@ class Graph:
         worked.known[node.name] = answer
         return answer
 
-    def _node(self, name: str, function: Callable[..., Any]) -> Node:
-        inputs = self.bind(function, inspect.signature(function).parameters)
-        return Node(name, function, function.note, inputs, self.units.get(name, "judgement"))  # type: ignore[attr-defined]
+    def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
+        hints, member = _hints(function), one.member
+        inputs: list[Input] = []
+        fixed: dict[str, Any] = {}
+        gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
+        for parameter in inspect.signature(function).parameters:
+            annotation, optional = _without_none(hints.get(parameter))
+            name = in_name(parameter, member)
+            if parameter in member:
+                fixed[parameter] = member[parameter]
+            elif isinstance(annotation, type) and issubclass(annotation, Limits):
+                fixed[parameter] = self._limits(one, annotation, function)
+            elif gathering := _gathering(annotation):
+                gathers[parameter] = dict
+                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
+            elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
+                gathers[parameter] = self._steps[name].record
+                inputs += [
+                    Input(asked.key, asked.name, True, parameter) for asked in self._steps[name].asked().values()
+                ]
+            else:
+                inputs.append(Input(parameter, self._compared(name, annotation, function), optional))
+        return Node(
+            one.name, function, one.note, tuple(inputs), self.units.get(one.name, "judgement"), member, fixed, gathers
+        )
 
     def bind(self, function: Callable[..., Any], parameters: Iterable[str]) -> tuple[Input, ...]:
-        """The fields and values that parameters of a function stand for. Raises GraphError for a name or unit that is wrong."""
-        hints = _hints(function)
-        inputs = []
+        """The fields and values that parameters of any function stand for. Raises GraphError for a wrong name or unit."""
+        hints, inputs = _hints(function), []
         for parameter in parameters:
-            origin = self._origin(parameter, function)
             annotation, optional = _without_none(hints.get(parameter))
-            wanted, produced = _unit(annotation, function, parameter), self.units[origin]
-            if wanted != produced:
-                raise GraphError(
-                    f"{function.__name__}: {parameter} is taken in {wanted}, but {origin} gives {produced}"
-                )
-            inputs.append(Input(parameter, origin, optional))
+            inputs.append(Input(parameter, self._compared(parameter, annotation, function), optional))
         return tuple(inputs)
+
+    def _compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+        """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
+        origin = self._origin(name, function)
+        wanted, produced = _unit(annotation, function, name), self.units[origin]
+        if wanted != produced:
+            raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
+        choices, offered = _choices(annotation), self._choices.get(origin, frozenset())
+        if choices and choices != offered:
+            odd = ", ".join(sorted(choices ^ offered))
+            raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
+        return origin
+
+    def _limits(self, one: Declared, annotation: type, function: Callable[..., Any]) -> Limits:
+        limits: Limits | None = getattr(one.note, "limits", None)
+        if limits is None or not isinstance(limits, annotation):
+            raise GraphError(f"{function.__name__} takes {annotation.__name__}, but declares no such limits")
+        return limits
+
+    def _gathered(self, gathering: "Every | AnswersOf", function: Callable[..., Any]) -> list[str]:
+        """The names of everything gathered. Raises GraphError where a step or a role is unknown."""
+        if isinstance(gathering, Every):
+            if gathering.role not in self._roles:
+                raise GraphError(f"{function.__name__}: no value is a {gathering.role}")
+            return self._roles[gathering.role]
+        known_steps = {asked.step for asked in self.fields.values()}
+        if odd := {*gathering.steps} - known_steps | gathering.set_aside - self.fields.keys():
+            raise GraphError(f"{function.__name__}: nothing is called {', '.join(sorted(odd))}")
+        return [
+            name
+            for name, asked in self.fields.items()
+            if asked.step in gathering.steps and name not in gathering.set_aside
+        ]
 
     def _origin(self, parameter: str, function: Callable[..., Any]) -> str:
         if parameter in self.units:
@@ -244,11 +362,27 @@ def _without_none(annotation: Any) -> tuple[Any, bool]:
     return annotation, False
 
 
+def _choices(annotation: Any) -> frozenset[str]:
+    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
+
+
+def _role(annotation: Any) -> str:
+    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
+    return next((extra.role for extra in extras if isinstance(extra, Unit)), "")
+
+
+def _gathering(annotation: Any) -> "Every | AnswersOf | None":
+    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
+    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
+
+
 def _unit(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
     if get_origin(annotation) is Annotated:
         for extra in get_args(annotation)[1:]:
             if isinstance(extra, Unit):
                 return extra.symbol
+    if get_origin(annotation) is Literal:
+        return "str"
     if isinstance(annotation, type):
         return annotation.__name__
     raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")

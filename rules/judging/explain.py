@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from math import hypot
 
+from rules.graph.declare import in_words
 from rules.graph.engine import Graph, Node
 from rules.graph.results import WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
@@ -31,8 +32,8 @@ def explain(judged: Judged, name: str) -> list[str]:
 
 
 def first_paragraph(node: Node) -> str:
-    """What the function is for, from its docstring."""
-    return " ".join((node.function.__doc__ or "").split("\n\n")[0].split())
+    """What the function is for, from its docstring, in the words of its member of a family."""
+    return in_words(" ".join((node.function.__doc__ or "").split("\n\n")[0].split()), node.member)
 
 
 def exact_in_both(number: float, unit: str) -> str:

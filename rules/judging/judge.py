@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 
-from rules.graph.declare import CheckNote
+from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node, Worked
 from rules.graph.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
 from rules.judging.reader import Name, answer
@@ -48,11 +48,22 @@ class Judged:
     shown_in: Units
 
 
-def judge(sheet: Sheet, shown_in: Units | None = None) -> Judged:
-    """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default."""
+def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
+    """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
+
+    before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
+    """
     graph, units = trade(), shown_in or sheet.shown_in
-    worked = graph.work_out(sheet.answers)
-    findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
+    if before is None or before.shown_in != units:
+        worked = graph.work_out(sheet.answers)
+        findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
+    else:
+        worked, touched = graph.work_again(before.worked, sheet.answers)
+        known = {finding.check: finding for finding in before.findings}
+        findings = [
+            _finding(graph, node, worked, units) if name in touched or name not in known else known[name]
+            for name, node in graph.checks.items()
+        ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
     return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
 
@@ -106,7 +117,8 @@ def _in_words(
 
 
 def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Mapping[str, str]:
-    figures = {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
+    figures = words_of(node.member)
+    figures |= {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
     for given in node.inputs:
         found = worked.known.get(given.origin)
         if isinstance(found, float):

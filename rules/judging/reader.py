@@ -16,7 +16,7 @@ import inspect
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import wraps
-from typing import Annotated, Any, TypeVar, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, Literal, TypeVar, get_args, get_origin, get_type_hints
 
 from rules.graph.engine import GraphError, Worked
 from rules.graph.results import Estimate
@@ -93,6 +93,8 @@ def _kind(annotation: Any) -> tuple[Any, bool]:
     parts = [part for part in get_args(annotation) if part is not type(None)]
     if type(None) in get_args(annotation):
         annotation = parts[0]
+    if get_origin(annotation) is Literal:
+        return str, False
     if get_origin(annotation) is Annotated:
         plain, *extras = get_args(annotation)
         return plain, AboveNought() in extras

@@ -4,11 +4,11 @@ from functools import cache
 
 from rules.checks import CHECKS
 from rules.graph.engine import Graph
-from rules.sheet import FIELDS
+from rules.sheet import FIELDS, STEPS
 from rules.values import VALUES
 
 
 @cache
 def trade() -> Graph:
     """The graph all sheets are judged with. Raises GraphError when the functions do not fit together."""
-    return Graph(FIELDS, VALUES, CHECKS)
+    return Graph(FIELDS, VALUES, CHECKS, STEPS)

@@ -10,9 +10,10 @@ from typing import Annotated, get_args
 
 @dataclass(frozen=True, slots=True)
 class Unit:
-    """A unit, named by its symbol."""
+    """A unit, named by its symbol. role: what values of this kind have in common, for those that take every one of them."""
 
     symbol: str
+    role: str = ""
 
 
 Mm = Annotated[float, Unit("mm")]
@@ -25,6 +26,9 @@ MetrePerSecond = Annotated[float, Unit("m/s")]
 Share = Annotated[float, Unit("share")]
 """A part of a whole: 0.65 is 65 %."""
 Ratio = Annotated[float, Unit("1")]
+SAFETY = "safety factor"
+SafetyFactor = Annotated[float, Unit("1", SAFETY)]
+"""Strength over load in the worst case: 1 is just enough."""
 Celsius = Annotated[float, Unit("°C")]
 """A rise of temperature, never a reading of a thermometer."""
 Price = Annotated[float, Unit("price")]

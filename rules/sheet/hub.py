@@ -76,7 +76,7 @@ class Hub(Step):
     flange_to_mount_face: Mm = ask(
         "Flange to mounting face",
         "length",
-        "Inboard from the flange face to the face that bolts to the upright plate.",
+        "Inboard from the flange face to the face that lies on the hub plate.",
         between=("-100 mm", "400 mm"),
         reading_error="0.5 mm",
     )

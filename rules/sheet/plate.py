@@ -13,7 +13,7 @@ class Plate(Step):
     name = "plate"
     title = "Plate and cut files"
     intro = (
-        "The flat plate the hub bolts to, and a blank for the caliper bracket. Draw them on card at full size and hold "
+        "The flat hub plate, and a blank for the caliper bracket. Draw them on card at full size and hold "
         "the card to the hub first. All of this may stay empty: it is asked for the cut files and the welding sheet."
     )
     cautions = (

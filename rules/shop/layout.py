@@ -44,7 +44,7 @@ _HUB_BOLTS, _HUB_BOLT_THREAD = name("hub.mount_bolts"), name("hub.mount_bolt_thr
 _LOWER, _UPPER = "Lower pivot centre from", "Upper pivot centre from"
 
 PLACES = (
-    Place("plate-face-from-hub-face", "Plate face (hub bolts to it) from hub face", name("hub.flange_to_mount_face"), _INBOARD),
+    Place("plate-face-from-hub-face", "Hub plate's face from hub face", name("hub.flange_to_mount_face"), _INBOARD),
     Place("bearing-centre-from-hub-face", "Bearing centre from hub face", name("hub.flange_to_bearing_centre"), _INBOARD,
           toleranced=False),
     Place("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", name("hub_face_offset"), _INBOARD,

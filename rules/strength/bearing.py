@@ -67,8 +67,8 @@ def row_loads(force: Vector, moment: Vector, spread: float) -> RowLoads:
     and takes no moment by itself. x forward, y outboard, z up; the moment about the spindle is not the bearing's.
     Raises OutsideRange.
 
-    Source: statics of a beam on two supports, as bearing makers size hub units (race bearing technical note: two pressure
-    centres). Standing 4000 N with the tyre's plane 10 mm outboard of the middle, spread 60 mm: 2666.67 and 1333.33 N.
+    Source: statics of a beam on two supports; one bearing maker's note sizes hub units on two pressure centres likewise.
+    Standing 4000 N with the tyre's plane 10 mm outboard of the middle, spread 60 mm: 2666.67 and 1333.33 N.
 
     >>> rows = row_loads((0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), 60.0)
     >>> round(rows.outboard[1], 2), round(rows.inboard[1], 2)
@@ -116,7 +116,8 @@ def life_load(radial: float, thrust: float, element: Element) -> float:
 def basic_life(dynamic_rating: float, load: float, element: Element) -> float:
     """L10, million turns, which 90 of 100 bearings reach. Ratings and loads in one unit. Raises OutsideRange.
 
-    Source: ISO 281, L10 = (C / P)^p. Wentzell, Machine Design, Ex. 20.4 p. 436: C 3350, P 1095 lb, 28.63 million turns.
+    Source: ISO 281, L10 = (C / P)^p. Wentzell, Machine Design, Ex. 20.4 p. 436, as quoted elsewhere: C 3350,
+    P 1095 lb, 28.63 million turns.
 
     >>> round(basic_life(3350.0, 1095.0, "ball"), 2)
     28.63

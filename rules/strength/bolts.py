@@ -7,7 +7,7 @@ from rules.graph.results import OutsideRange
 from rules.measure.closeness import CLOSENESS
 
 SHEAR_OF_YIELD = 1 / sqrt(3)
-"""Yield in shear over yield in pull, by distortion energy (Shigley 9th ed. eq. 5-21)."""
+"""Yield in shear over yield in pull, by distortion energy (1 / root 3; Shigley 9th ed. eq. 5-21, from memory)."""
 
 PRELOAD_OF_PROOF = 0.75
 """Preload over proof load of a joint that comes apart again (Shigley 9th ed. eq. 8-31, from memory)."""
@@ -17,8 +17,8 @@ def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: fl
     """Pull on each bolt of a group in the plane (x, z), N, plus is pull. Elastic bolt group about its own centroid.
 
     pull: square to the plane, N. moment_x, moment_z: about the group's centroid, N mm, in the sense that plus moment_x
-    pulls the bolts at plus z and plus moment_z those at plus x. Source: elastic method, AISC Manual part 7 (from memory): it
-    takes the joint as tight, so that bolts are counted as pushing too, which gives more pull than tilting on an edge.
+    pulls the bolts at plus z and plus moment_z those at plus x. Source: elastic method, AISC Manual part 7 (from memory):
+    it takes the joint as tight, so that bolts are counted as pushing too, which gives more pull than tilting on an edge.
     The bolts must lie evenly about a line along x or z. Raises OutsideRange where they do not, or where they lie on one
     line across a moment.
 

@@ -1,7 +1,7 @@
 """A disc brake: clamp, torque, pad pressure, and how far the pistons must come out.
 
-Forces in N, lengths in mm, torques in N mm, pressures in MPa. Sources: Shigley's Mechanical Engineering Design, chapter
-on brakes (formulas); Ugural, Wentzell and a worked answer page for figures, in the tests.
+Forces in N, lengths in mm, torques in N mm, pressures in MPa. Sources: statics and plane geometry; uniform
+wear as Ugural and Wentzell, Machine Design, have it in worked examples quoted elsewhere.
 """
 
 from math import pi

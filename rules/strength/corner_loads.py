@@ -19,7 +19,7 @@ class Places:
     """Middle of the bearing, on the spindle's line."""
     hub_face: Vector
     mount_face: Vector
-    """Where the spindle's line meets the face of the upright plate that the hub bolts to."""
+    """Where the spindle's line meets the hub plate's outboard face."""
     upper_pivot: Vector
     lower_pivot: Vector
     tie_rod: Vector
@@ -44,6 +44,10 @@ class CaseLoads:
     lower_pivot: Vector
     tie_rod: Vector
     brake_torque: float = 0.0
+
+    def at(self, place: str) -> Vector:
+        """The force at `upper_pivot`, `lower_pivot` or `tie_rod`, N."""
+        return {"upper_pivot": self.upper_pivot, "lower_pivot": self.lower_pivot, "tie_rod": self.tie_rod}[place]
 
 
 @dataclass(frozen=True, slots=True)

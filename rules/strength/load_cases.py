@@ -40,7 +40,7 @@ class LoadCase:
 def load_cases(standing: float, radius: float, multiples: Multiples) -> tuple[LoadCase, ...]:
     """Every case of a corner. standing: load on the tyre at rest, N. radius: spindle above the ground, mm.
 
-    Source: the cases of course notes on vehicle structures (ch. 9) and trade custom; see rules/tables/load_multiples.py.
+    Source: common practice, after course notes on vehicle structures (ch. 9); see rules/tables/load_multiples.py.
 
     >>> cases = load_cases(4000.0, 400.0, Multiples(3.0, 1.0, 1.0, 5.0, 4.5, 2.5))
     >>> cases[3].name, cases[3].pushes

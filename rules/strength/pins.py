@@ -57,8 +57,8 @@ def tear_out_area(edge: float, diameter: float, thickness: float) -> float:
     """Area that shears when a pin tears out of a lug, mm2: t (2 e - 0.766 d), two planes at 40 degrees to the pull.
 
     edge: from the hole's centre to the edge in line with the pull, mm. With the edge counted from the centre the second
-    term is taken away, not added. Holds from 1.5 d of edge up; raises OutsideRange under that. Source: trade pages on
-    lugs; sign worked out here.
+    term is taken away, not added. Holds from 1.5 d of edge up; raises OutsideRange under that. Common practice;
+    it stands in print with the sign wrong, and was worked out here.
 
     >>> tear_out_area(24.0, 12.0, 6.0)
     232.848

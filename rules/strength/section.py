@@ -299,7 +299,7 @@ def _rounded(width: float, depth: float, radius: float) -> tuple[float, float, f
 
 
 def _rectangle_torsion(width: float, thickness: float) -> tuple[float, float]:
-    """Torsion constant and modulus of a rectangle, Roark Table 10.1 case 4."""
+    """Torsion constant and modulus of a rectangle, Roark 7th ed. Table 10.1 case 4, from memory."""
     long, short = max(width, thickness), min(width, thickness)
     slim = short / long
     constant = long * short**3 * (1 / 3 - 0.21 * slim * (1 - slim**4 / 12))

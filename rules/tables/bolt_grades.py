@@ -1,8 +1,8 @@
 """Strength of bolts by the mark on the head, with the sizes at which it changes.
 
 Sources: SAE J429 as Shigley & Mischke, 5th ed., p. 341, prints it (inch bolts, 1/4 to 1 1/2 in); ISO 898-1 (metric bolts):
-proof and tensile from published load tables, yield from Shigley Table 8-11 and, up to M16, from the class rule. ISO 898-1
-class 8.8 changes at M16: books that print it from M16 up only show the upper row.
+proof and tensile from load tables that quote it, yield from Shigley Table 8-11 and, up to M16, from the class rule. ISO
+898-1 class 8.8 changes at M16: books that print it from M16 up only show the upper row.
 """
 
 from dataclasses import dataclass

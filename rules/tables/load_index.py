@@ -1,7 +1,8 @@
 """Tyre load index to load capacity.
 
-Source: French decree of 24 October 1994, annex II (indices 70 to 130), which repeats the table of UN Regulation 30
-and 54. The index is not the rating of every tyre: a light-truck tyre's sidewall load stands above it.
+Source: French arrêté of 24 October 1994, annex II (indices 70 to 130), which repeats the table of UN Regulations 30 and 54.
+Its row 59, out of range here, is a misprint (240 for 243, from memory). The index is not the rating of every tyre: a
+light-truck tyre's sidewall load stands above it.
 """
 
 _FROM_70 = (

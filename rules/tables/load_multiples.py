@@ -1,7 +1,8 @@
 """How many times the standing load a wheel sees, by case and use: what the program offers, and what is published.
 
 The sources disagree, and none of them covers every off-road build; the offered figures are starting points, and a
-verdict that rests on one is never better than watch. Every multiple is of the load standing on the corner.
+verdict that rests on one is never better than watch. Every multiple is of the load standing on the corner. Course notes
+and lecture slides are common practice: anyone can read them, but they are neither standard nor handbook.
 
 - bump: course notes on vehicle structures, ch. 9: 2 to 3 for cars, more off road; lecture slides on frame loads: road
   2.5 to 3, off road 4.

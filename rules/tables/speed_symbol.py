@@ -1,6 +1,6 @@
 """Tyre speed symbol to the highest speed.
 
-Source: French decree of 24 October 1994, annex I (F to V); W and Y from a tyre maker's published table.
+Source: French arrêté of 24 October 1994, annex I (F to V); W and Y from a tyre maker's published table.
 """
 
 HIGHEST_SPEED = {

@@ -1,7 +1,8 @@
 """Torque factor K in T = K d F, by what is on the threads.
 
-Source: Shigley's Mechanical Engineering Design, 9th ed., Table 8-15. Other makers print other sets (plain 0.20, zinc 0.22,
-waxed 0.10; or dry 0.20, any lubrication 0.15): one K is good to about 10 % of preload at best (Shigley Table 8-14).
+Source: Shigley's Mechanical Engineering Design, 9th ed., Table 8-15. Others print other sets (a maker of machinery: plain
+0.20, zinc 0.22, waxed 0.10; common practice: dry 0.20, any lubrication 0.15): one K is good to about 10 % of preload at
+best (Shigley Table 8-14).
 """
 
 TORQUE_FACTOR = {

@@ -73,5 +73,5 @@ VALUES: tuple[Callable[..., Any], ...] = tuple(
     function
     for module in MODULES
     for function in vars(module).values()
-    if hasattr(function, "note") and function.__module__ == module.__name__
+    if hasattr(function, "declared") and function.__module__ == module.__name__
 )

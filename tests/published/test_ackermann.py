@@ -1,7 +1,8 @@
 """Steering of the two front wheels: the ideal angles, the trapezium, and published figures that are wrong.
 
-The relation cot(outer) - cot(inner) = c / b, c the distance between the kingpins and b the wheelbase: theory of machines
-textbooks. The trapezium's table is derived: no published example that survives checking was found; its equation is
+The relation cot(outer) - cot(inner) = c / b, c the distance between the kingpins and b the wheelbase: Khurmi and Gupta,
+Theory of Machines, as quoted elsewhere; so is the gear of slides, its Ex. 9.1 p. 245, which was read in a collection of
+worked examples. The trapezium's table is derived: no published example that survives checking was found; its equation is
 written out and solved here again, and two solvers agreed on it to 12 digits.
 """
 
@@ -147,7 +148,7 @@ def test_arms_aimed_at_the_rear_axle_give_54_to_80_per_cent_and_not_100() -> Non
         assert 0.54 < ackermann(wheels.inner.steer, -wheels.outer.steer, TRACK / WHEELBASE) < 0.80
 
 
-# A trade page: "10 deg arms: outer 20, inner 23; outer 40, inner 51." No single trapezium gives both.
+# Seen in print, no publication to name: "10 deg arms: outer 20, inner 23; outer 40, inner 51." No trapezium gives both.
 @pytest.mark.parametrize(("outer", "claimed", "least", "most"), [(20, 23, 21.4, 21.5), (40, 51, 48.2, 49.4)])
 @pytest.mark.parametrize("arm", [0.10, 0.12, 0.14])
 def test_the_published_pairs_of_10_deg_arms_are_not_reproduced(
@@ -160,7 +161,7 @@ def test_the_published_pairs_of_10_deg_arms_are_not_reproduced(
     assert abs(inner - claimed) > 1.4
 
 
-# Service figures of real cars: inner, outer at one lock. Far below c / b, which is 0.5 to 0.6: real cars are not ideal.
+# Read in service data of three cars: inner, outer at one lock. Far below c / b, which is 0.5 to 0.6: they are not ideal.
 SERVICE = [(36 + 40 / 60, 31 + 47 / 60, 0.27065), (33.5, 29 + 46 / 60, 0.23762), (20.0, 18.51, 0.23947)]
 
 
@@ -174,7 +175,8 @@ def test_service_figures_as_they_stand(inner: float, outer: float, difference: f
 
 @pytest.mark.parametrize(("kingpins", "share"), [(62.2, 49.1), (56.0, 53.8)])
 def test_a_saloon_of_117_3_in_wheelbase_stands_between_45_and_58_per_cent(kingpins: float, share: float) -> None:
-    # Its kingpin distance is not known: the two are the widest and the narrowest it can be, in inches.
+    # Its kingpin distance is not known: the two are the widest and the narrowest it can be, in inches. Its wheelbase was
+    # read on one page of no standing, so this holds no closer than the range below.
     found = 100 * ackermann(radians(20), radians(18.51), kingpins / 117.3)
     assert found == pytest.approx(share, abs=0.05)
     assert 45 < found < 58

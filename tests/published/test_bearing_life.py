@@ -1,7 +1,9 @@
 """Rating life and reliability of rolling bearings, ISO 281, against worked examples.
 
 Shigley's Mechanical Engineering Design, Prob. 11-1 (10th ed. solutions: 24.3 kN; 8th ed.: 18.59); Wentzell, Machine Design,
-Ex. 20.1 p. 431 and Ex. 20.4 p. 436; course notes on anti-friction bearings, size 6208. Each was worked again by hand.
+Ex. 20.1 p. 431 and Ex. 20.4 p. 436, read in a collection of worked examples; course notes on anti-friction bearings, size
+6208. Each was worked again by hand. Of the a1 table of 2007 the 95 % entry was seen in course notes; the rest is from
+memory.
 """
 
 from math import log

@@ -1,8 +1,7 @@
 """Bolt circles.
 
-One pattern under two names: a wheel dealer's help page (5 x 4.5 = 114.3, 5 x 5 = 127, 5 x 5.5 and 6 x 5.5 = 139.7).
-More by x 25.4, exact arithmetic. Near misses: 5 x 100 / 101.6 seen named as a trap; the others from memory.
-Five studs: "PCD = length x 1.7012", a trade page on measuring rims; exact 1 / sin 36 deg = 1.70130.
+One pattern under two names: exact arithmetic, x 25.4; the spelling 120.7 for 120.65 is from memory. Which patterns are in
+use, and the near misses, are common practice, no source. Five studs: the circle is the chord over sin 36 deg, x 1.70130.
 """
 
 from itertools import pairwise

@@ -1,7 +1,8 @@
 """Disc brakes and clutches in textbooks, in their own inch units.
 
 Wentzell, Machine Design, Ex. 16.1, p. 358 (read through a notebook of its examples). Ugural, Ex. 13.6 (title from the page
-it was read on). A worked answer page for a sector pad. Shigley's caliper example, Ex. 16-3, from memory, recomputed.
+it was read on). A sector pad by hand: 45/360 x 2 pi x 100 x 4 x (6 - 4) = 628.32. Shigley's caliper example, Ex. 16-3, from
+memory, recomputed.
 """
 
 from math import radians
@@ -20,7 +21,7 @@ def test_uniform_wear_radii() -> None:
     assert worn_in_radius(148.0, 100.0) == pytest.approx(124.0)
 
 
-def test_a_worked_sector_pad() -> None:
+def test_a_sector_pad_worked_by_hand() -> None:
     # 45 deg, radii 6 and 4 in, friction 0.4, 100 psi: 628.32 lb; 1256.64 lb in a pad, 2513.28 both.
     assert peak_pad_pressure(628.32, radians(45), 6.0, 4.0) == pytest.approx(100.0, abs=0.001)
     assert brake_torque(0.4, 628.32, worn_in_radius(6.0, 4.0), faces=1) == pytest.approx(1256.64)

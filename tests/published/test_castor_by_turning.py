@@ -1,6 +1,6 @@
 """Castor read on turn plates: the difference of camber between 20 deg out and 20 deg in, times 1.46.
 
-Alignment trade pages give the factor 1.46 at 20 deg and 1.93 at 15 deg. It is 1 / (2 sin 20 deg), and holds for small
+The factors 1.46 at 20 deg and 1.93 at 15 deg are common practice, no source. By hand: 1 / (2 sin 20 deg), for small
 castor; how near it comes to the true castor with a leaning axis is worked out with a general rotation.
 """
 
@@ -28,7 +28,7 @@ def read(steer: float, inclination: float, castor: float) -> float:
     return degrees(asin(-spin(brentq(off, -1.0, 1.0, xtol=1e-14))[2]))
 
 
-def test_the_factor_is_the_published_one() -> None:
+def test_the_factor_is_the_one_in_use() -> None:
     assert castor_by_turning(1.0, 0.0) == pytest.approx(1.46, abs=0.005)
     assert castor_by_turning(1.0, 0.0) == pytest.approx(1.4619, abs=5e-5)
     assert 1 / (2 * sin(radians(15))) == pytest.approx(1.93, abs=0.005)

@@ -1,6 +1,6 @@
 """Least sizes of fillet welds.
 
-Source: AISC 360-16, Table J2.4 and J2.4M: by the thinner part joined.
+Source: AISC 360-16, Table J2.4 and J2.4M, typed in again from its text: by the thinner part joined.
 """
 
 import pytest

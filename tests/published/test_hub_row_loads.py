@@ -1,8 +1,9 @@
 """Two pressure centres: a beam on two supports, and what a double row's catalogue load leaves out.
 
-Source: the method of a race bearing technical note; figures worked for this project and checked with a beam program. e = 10
-mm the tyre's plane outboard of mid-bearing, 60 mm between centres, tyre 400 mm. Catalogue loads: bearing makers' tables for
-double rows, P = 0.63 Fr + 1.24 Fa above Fa/Fr = 0.8, P0 = Fr + 0.66 Fa. Static safety: bearing makers' table to ISO 76.
+Source: statics, by the method of one bearing maker's note on hubs; figures worked for this project and checked with a beam
+program. e = 10 mm the tyre's plane outboard of mid-bearing, 60 mm between centres, tyre 400 mm. Catalogue loads: bearing
+makers' tables for double rows, P = 0.63 Fr + 1.24 Fa above Fa/Fr = 0.8, P0 = Fr + 0.66 Fa. Static safety: bearing makers'
+table to ISO 76.
 """
 
 import pytest

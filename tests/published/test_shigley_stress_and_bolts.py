@@ -1,7 +1,8 @@
 """Shigley's Mechanical Engineering Design: combined stress and a bolted joint.
 
 9th ed. Example 5-1 p. 227, 5-3 p. 233, 5-4 p. 233-234 and 8-3 seen on stored pages; the inputs of 5-1 are from memory and
-were recomputed. Stress areas: Table 8-2 (from ANSI B1.1-1974).
+were recomputed. Table 8-2 (from ANSI B1.1-1974) and Table 8-15 read likewise. The torque of 8-3 (b) was not seen: it is the
+book's T = K d F by hand, on the book's inputs.
 """
 
 from math import pi

@@ -1,8 +1,10 @@
 """Fillet welds in Shigley's Mechanical Engineering Design.
 
 Ex. 9-2 (9th ed.); Tables 9-1, 9-2, 9-4 and 9-6; Probs 9-1, 9-2, 9-4 (10th ed. solutions), 9-5 (8th ed. solution). Each was
-worked again by hand. Prob. 9-5 prints 9.22 F from rounded steps; exact is 9.236 F. Prob. 9-8 (J 142 cm4, 2.82 F) is left
-out: the sizes in its figure could not be seen, and its printed 49.2 kN is not the quotient printed beside it (49.6).
+worked again by hand. Of Table 9-6 the rows 3/8 and 5/16 were seen, in solutions; the others are 0.707 x 0.30 x 70 x leg by
+hand. The ring in bending, pi r3, is from memory, and half its figure in twist. Prob. 9-5 prints 9.22 F from rounded steps;
+exact is 9.236 F. Prob. 9-8 (J 142 cm4, 2.82 F) is left out: the sizes in its figure could not be seen, and its printed 49.2
+kN is not the quotient printed beside it (49.6).
 """
 
 from math import pi

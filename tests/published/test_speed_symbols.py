@@ -1,6 +1,6 @@
 """Tyre speed symbols in km/h.
 
-Source: French decree of 24 October 1994, annex I (F to V), read in a public repository of legal texts; W and Y from a
+Source: French arrêté of 24 October 1994, annex I (F to V), read in a public repository of legal texts; W and Y from a
 tyre maker's table.
 """
 
@@ -9,12 +9,12 @@ import pytest
 from rules.tables.speed_symbol import HIGHEST_SPEED
 from rules.values.wheel_end.tyre import tyre_highest_speed
 
-DECREE = "F 80 G 90 J 100 K 110 L 120 M 130 N 140 P 150 Q 160 R 170 S 180 T 190 U 200 H 210 V 240".split()
+ARRETE = "F 80 G 90 J 100 K 110 L 120 M 130 N 140 P 150 Q 160 R 170 S 180 T 190 U 200 H 210 V 240".split()
 FASTER = {"W": 270, "Y": 300}
 
 
 def test_every_symbol_is_the_printed_one() -> None:
-    printed = dict(zip(DECREE[::2], map(int, DECREE[1::2]), strict=True)) | FASTER
+    printed = dict(zip(ARRETE[::2], map(int, ARRETE[1::2]), strict=True)) | FASTER
     assert {symbol: HIGHEST_SPEED[symbol] for symbol in printed} == printed
 
 

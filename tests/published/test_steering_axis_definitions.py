@@ -1,8 +1,9 @@
 """Steering axis definitions, with two worked cases.
 
-Castor: SAE vehicle dynamics terminology item 6.2.1, quoted in SAE 850219. Inclination, trail, ground offset: multibody
-and chassis textbooks, sections 4.5.5, 4.5.6 and 3.1.5 (read in stored pages). Numbers derived from the definitions by
-joining the two pivots and cutting the ground, and redone here that way.
+Castor: SAE J670, Vehicle Dynamics Terminology, item 6.2.1, as quoted in a paper on castor measurement. Trail, inclination,
+ground offset: The Multibody Systems Approach to Vehicle Dynamics, 4.5.5 and 4.5.6, and Automotive Chassis Engineering,
+3.1.5, read as pages of the books (Blundell and Harty, Barton and Fieldhouse: the names from memory). Numbers derived from
+the definitions by joining the two pivots and cutting the ground, and redone here that way.
 """
 
 from math import degrees, radians

@@ -1,4 +1,8 @@
-"""Sizes and lengths of fillet welds in AISC 360-16, J2.2b and equation J2-1, and Blodgett's rule of thumb (6.3)."""
+"""Sizes and lengths of fillet welds.
+
+AISC 360-16, J2.2b and equation J2-1, read as text; what the 2005 edition does instead was read in a handbook that prints
+it. Blodgett, Design of Welded Structures, 6.3, read in a scanned copy: three quarters of the thickness.
+"""
 
 import pytest
 

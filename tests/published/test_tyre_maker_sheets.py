@@ -2,6 +2,7 @@
 
 Diameters in inches as printed. All-terrain and mud-terrain rows: one maker's "Sizes and Specifications" sheets, read in
 stored copies. Flotation rows: another maker's web page for one pattern, 781, 832 and 883 mm. Rounded to 0.1 in in print.
+Other sizes: plain arithmetic, rim code x 25.4 and two walls of width x aspect.
 """
 
 import pytest
@@ -52,13 +53,13 @@ def test_flotation_tyres_measure_two_to_five_tenths_of_an_inch_under_the_number_
     assert read.section_width == pytest.approx(width, abs=2)
 
 
-def test_the_design_rule_on_a_retail_pages_worked_figure() -> None:
-    # A tyre dealer's page works 245/55-18 to 726.7 mm.
+def test_the_design_rule_on_a_size_without_letters() -> None:
+    # By hand: 18 x 25.4 = 457.2, two walls of 245 x 0.55 = 134.75, together 726.7.
     assert read_tyre_mark("245/55-18").diameter == pytest.approx(726.7, abs=0.05)
 
 
-def test_a_retail_pages_wrong_figure_is_not_reproduced() -> None:
-    # The page prints 865.3 mm for LT315/70R17, a slip: 17 x 25.4 = 431.8, two walls of 220.5, together 872.8.
+def test_a_wrong_figure_in_circulation_is_not_reproduced() -> None:
+    # By hand: 17 x 25.4 = 431.8, two walls of 220.5, together 872.8. Seen in print as 865.3: not that.
     diameter = read_tyre_mark("LT315/70R17").diameter
     assert diameter == pytest.approx(872.8, abs=1e-6)
     assert abs(diameter - 865.3) > 7

@@ -1,5 +1,6 @@
 """49 CFR 571.110, tyre and rim selection, read as regulation text: S4.4.1(a) rim on the maker's list; S4.2.2.2
-a passenger-car tyre on a truck carries its rating divided by 1.10. UN R30 footnote 5: a rim code is x 25.4 mm.
+a passenger-car tyre on a truck carries its rating divided by 1.10. UN R30 footnote 5, as quoted elsewhere: a rim code
+is x 25.4 mm. The list of rims is one maker's data sheet.
 """
 
 import pytest

@@ -1,10 +1,11 @@
 """Lift of the body and moment of return when a wheel is turned about a leaning axis.
 
-No published table. Case A is derived: a thin disc rotated about the axis, the body standing on its lowest point; found
-once in closed form and once with numerical rotation and search, and checked against the energy balance. Here it is
-done again three ways: scipy rotation with a search for the lowest point, sympy with exact matrices, and differences
-of the lift for the moment. Textbooks hold the contact fixed to the upright (from memory, handbook of vehicle dynamics,
-chapter on steering): their arm, ground offset x sin inclination x sin turn, is about half and must not be reproduced.
+No published table. Case A is derived: a thin disc rotated about the axis, the body standing on its lowest point; found once
+in closed form and once with numerical rotation and search, and checked against the energy balance. Here it is done again
+three ways: scipy rotation with a search for the lowest point, sympy with exact matrices, and differences of the lift for
+the moment. Gillespie, Fundamentals of Vehicle Dynamics, ch. 8 (from memory; the formula read in restatements of it) holds
+the contact fixed to the upright: its arm, ground offset x sin inclination x sin turn, is about half and must not be
+reproduced.
 """
 
 from math import asin, degrees, radians, sin

@@ -1,12 +1,13 @@
 """A pair of A-arms seen from the front, by the figures of a reference worked out twice, and by its definitions.
 
 No complete published example of double A-arms with its coordinates and its answers was found, so these are derived: two
-solvers, agreeing to the last figure given. The definitions are published: instant centre, the meeting of the two arms'
-lines; roll centre, where the line from contact to instant centre passes the centre line; swing-arm length, from contact to
-instant centre (workshop texts). Castor, inclination and offset at the ground as in SAE vehicle dynamics terminology.
+solvers, agreeing to the last figure given. The definitions are common practice (workshop texts): instant centre, the
+meeting of the two arms' lines; roll centre, where the line from contact to instant centre passes the centre line; swing-arm
+length, from contact to instant centre. Castor as in SAE J670, as quoted elsewhere; inclination and offset at the ground as
+chassis textbooks have it.
 
-Left wheel, mm from the centre line: lower arm (350, 330) to (700, 300), upper arm (400, 560) to (660, 590); contact (780, 0).
-The wheel stands on the contact, so travel there is told as the contact's rise, which is not quite the wheel centre's.
+Left wheel, mm from the centre line: lower arm (350, 330) to (700, 300), upper arm (400, 560) to (660, 590); contact (780,
+0). The wheel stands on the contact, so travel there is told as the contact's rise, which is not quite the wheel centre's.
 """
 
 from math import atan, degrees

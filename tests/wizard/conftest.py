@@ -12,6 +12,7 @@ import tomli_w
 from textual.pilot import Pilot
 
 from sample_sheets import sample
+from tests.support.resting import rest
 from wizard.app import BuildSheetApp
 from wizard.widgets.entry import Entry
 
@@ -33,13 +34,13 @@ def apart_from_the_machine(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> N
 @pytest.fixture
 def half_done(tmp_path: Path) -> Path:
     """A copy of the half-done sample: job, tyre, wheel and rotor answered, the rest not."""
-    return _copy("marsh_runner_half_done", tmp_path)
+    return _copy("dune_wren_half_done", tmp_path)
 
 
 @pytest.fixture
 def finished(tmp_path: Path) -> Path:
     """A copy of the finished sample."""
-    return _copy("marsh_runner_finished", tmp_path)
+    return _copy("dune_wren_finished", tmp_path)
 
 
 @pytest.fixture
@@ -62,11 +63,13 @@ def _copy(name: str, folder: Path) -> Path:
 
 
 @pytest.fixture
-def drive() -> Iterator[Callable[..., BuildSheetApp]]:
+def drive(monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable[..., BuildSheetApp]]:
     """drive(path, act, size=..., disk=...) runs the wizard, acts on it and gives the app back."""
 
     def run(path: Path | None, act: Act, size: tuple[int, int] = (80, 24), **given: Any) -> BuildSheetApp:
         app = BuildSheetApp(path, **given)
+        for waits in ("textual.app", "textual.pilot"):
+            monkeypatch.setattr(f"{waits}.wait_for_idle", lambda *_: rest(app))
 
         async def main() -> None:
             async with app.run_test(size=size) as pilot:

@@ -1,5 +1,6 @@
 """Pressing keys in the wizard and looking at what came of it."""
 
+import asyncio
 import tomllib
 from collections.abc import Callable
 from pathlib import Path
@@ -7,6 +8,7 @@ from typing import Any
 
 from textual.pilot import Pilot
 
+from tests.support.resting import LONGEST_WAIT
 from wizard.app import BuildSheetApp
 from wizard.screens.sheet import SheetScreen
 from wizard.widgets.form import FormPage
@@ -21,11 +23,10 @@ async def write(pilot: Pilot[None], text: str) -> None:
 
 
 async def until(pilot: Pilot[None], condition: Callable[[], bool]) -> None:
-    for _ in range(50):
-        if condition():
-            return
-        await pilot.pause()
-    assert condition()
+    """Wait until it is so. Raises TimeoutError."""
+    async with asyncio.timeout(LONGEST_WAIT):
+        while not condition():
+            await pilot.pause()
 
 
 def app_of(pilot: Pilot[None]) -> BuildSheetApp:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
+from driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
 from textual.pilot import Pilot
 
 from wizard import recent, sheet_file
@@ -166,7 +166,7 @@ def test_a_file_that_cannot_be_read_is_said_on_the_start_screen(drive: Drive, tm
 
     async def act(pilot: Pilot[None]) -> None:
         assert isinstance(pilot.app.screen, StartScreen)
-        assert "bad.toml" in text_of(app_of(pilot))
+        await until(pilot, lambda: "bad.toml" in text_of(app_of(pilot)))
 
     drive(path, act)
     assert path.read_text("utf-8") == "title = "

@@ -9,7 +9,7 @@ from sample_sheets import sample
 from wizard.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of, page_state
 
 
-def document(name: str = "marsh_runner_finished") -> dict[str, Any]:
+def document(name: str = "dune_wren_finished") -> dict[str, Any]:
     return tomllib.loads(sample(name).read_text("utf-8"))
 
 
@@ -29,7 +29,7 @@ def test_a_finished_sheet_opens_at_the_review() -> None:
 
 
 def test_a_half_done_sheet_opens_at_the_first_page_with_something_missing() -> None:
-    half = document("marsh_runner_half_done")
+    half = document("dune_wren_half_done")
     assert PAGES[first_unfinished(judged(half))].key == "rotor"
     del half["tyre"]["smallest"]
     assert PAGES[first_unfinished(judged(half))].key == "tyre"

@@ -141,7 +141,7 @@ def test_what_cannot_be_done_is_said_in_a_line_and_nothing_is_written(
     sheet: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     half = sheet.with_name("half.toml")
-    shutil.copyfile(sample("marsh_runner_half_done"), half)
+    shutil.copyfile(sample("dune_wren_half_done"), half)
     for command, told in (
         (["cut", str(half)], "outline"),
         (["drawing", str(half), "--paper", "napkin"], "napkin"),

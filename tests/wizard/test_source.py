@@ -9,25 +9,29 @@ WIZARD = Path(__file__).parents[2] / "wizard"
 SOURCES = sorted(WIZARD.rglob("*.py"))
 
 
-@pytest.mark.parametrize("path", SOURCES, ids=lambda path: str(path.relative_to(WIZARD)))
-def test_markup_is_never_escaped_but_switched_off(path: Path) -> None:
-    text = path.read_text("utf-8")
-    assert not re.search(r"markup\s+import\s+.*escape|markup\.escape", text), "textual.markup.escape lets [R17] vanish"
-    # Only what is ours altogether may be read as markup, and that is done in one place.
-    assert text.count("from_markup") == (1 if path.name == "lines.py" else 0)
+def test_markup_is_never_escaped_but_switched_off(subtests: pytest.Subtests) -> None:
+    for path in SOURCES:
+        with subtests.test(str(path.relative_to(WIZARD))):
+            text = path.read_text("utf-8")
+            assert not re.search(r"markup\s+import\s+.*escape|markup\.escape", text), (
+                "textual.markup.escape lets [R17] vanish"
+            )
+            # Only what is ours altogether may be read as markup, and that is done in one place.
+            assert text.count("from_markup") == (1 if path.name == "lines.py" else 0)
 
 
-@pytest.mark.parametrize("path", SOURCES, ids=lambda path: str(path.relative_to(WIZARD)))
-def test_texts_reach_widgets_with_markup_off(path: Path) -> None:
-    text = path.read_text("utf-8")
-    for call in re.finditer(r"\b(?:Static|OptionList)\(", text):
-        rest = text[call.end() :]
-        depth, end = 1, 0
-        while depth:
-            depth += {"(": 1, ")": -1}.get(rest[end], 0)
-            end += 1
-        if not text[: call.start()].rstrip().endswith("class KeyLine"):
-            assert "markup=False" in rest[:end] or rest.startswith("Static)"), rest[:80]
+def test_texts_reach_widgets_with_markup_off(subtests: pytest.Subtests) -> None:
+    for path in SOURCES:
+        with subtests.test(str(path.relative_to(WIZARD))):
+            text = path.read_text("utf-8")
+            for call in re.finditer(r"\b(?:Static|OptionList)\(", text):
+                rest = text[call.end() :]
+                depth, end = 1, 0
+                while depth:
+                    depth += {"(": 1, ")": -1}.get(rest[end], 0)
+                    end += 1
+                if not text[: call.start()].rstrip().endswith("class KeyLine"):
+                    assert "markup=False" in rest[:end] or rest.startswith("Static)"), rest[:80]
 
 
 def test_no_number_field_drops_what_is_typed() -> None:

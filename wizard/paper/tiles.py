@@ -7,7 +7,7 @@ from itertools import pairwise
 from math import ceil, cos, radians, sin
 
 from rules.drawn.full_size import Drawing
-from rules.drawn.full_size.board import crosses
+from rules.drawn.full_size.board import crossed
 from rules.drawn.full_size.shapes import Box, Circle, Item, Point, Stroke, Words, corners
 
 OVERLAP = 10.0
@@ -100,7 +100,7 @@ def _count(length: float, tile: float) -> int:
 def items_on(drawing: Drawing, room: Box) -> tuple[Item, ...]:
     """What of a drawing shows in a rectangle of it."""
     around = ((room.left, room.bottom), (room.right, room.bottom), (room.right, room.top), (room.left, room.top))
-    return tuple(item for item in drawing.items if any(crosses(segment, around) for segment in _segments(item)))
+    return tuple(item for item in drawing.items if crossed(around, _segments(item)))
 
 
 def _segments(item: Item) -> Iterator[Segment]:

@@ -73,7 +73,7 @@ def bearing_static(
     "bearing-life",
     step="hub",
     title="Hub bearing: life",
-    good="never: no life is published for such use",
+    never_good="never: no life is published for such use",
     watch="10 000 km or more",
     stop="less than 10 000 km, a floor of this program's own",
     source="ISO 281 for the life, a1 = 0.64 at 95 % of its 2007 edition; no published figure for how far a hub must run off "
@@ -108,7 +108,7 @@ def _thousands(distance: float) -> str:
     "bearing-against-donor",
     step="hub",
     title="Hub against the car it comes from",
-    good="never: a comparison is not a rating",
+    never_good="never: a comparison is not a rating",
     watch="no more load and leverage than there",
     stop="more than there",
     source="common practice, no source: no more axle weight, tyre and lever than the car the hub was made for",

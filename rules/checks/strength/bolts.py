@@ -19,7 +19,7 @@ WHOLE_FORCE = "The whole force counts as square to the bolt, and clamping as no 
     "upper-pivot-bolt",
     step="bolts",
     title="Upper pivot bolt",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.upper_gap",),
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.upper_gap",),
 )  # fmt: skip
 def upper_pivot_bolt_strength(upper_pivot_bolt_safety: Ratio) -> Judgement:
     """Bending over the gap, and shear, in bolt, pin or stud."""
@@ -31,7 +31,7 @@ def upper_pivot_bolt_strength(upper_pivot_bolt_safety: Ratio) -> Judgement:
     "lower-pivot-bolt",
     step="bolts",
     title="Lower pivot bolt",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.lower_gap",),
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.lower_gap",),
 )  # fmt: skip
 def lower_pivot_bolt_strength(lower_pivot_bolt_safety: Ratio) -> Judgement:
     """Bending over the gap, and shear, in bolt, pin or stud."""
@@ -46,7 +46,7 @@ LUG_CHANGE = "Thicker lugs, or more metal beyond the hole."
     "upper-pivot-lug",
     step="bolts",
     title="Lugs of the upper pivot",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("bolts.upper_lug_thickness",),
 )  # fmt: skip
 def upper_pivot_lug(upper_pivot_lug_safety: Ratio) -> Judgement:
@@ -58,7 +58,7 @@ def upper_pivot_lug(upper_pivot_lug_safety: Ratio) -> Judgement:
     "lower-pivot-lug",
     step="bolts",
     title="Lugs of the lower pivot",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("bolts.lower_lug_thickness",),
 )  # fmt: skip
 def lower_pivot_lug(lower_pivot_lug_safety: Ratio) -> Judgement:
@@ -70,7 +70,7 @@ def lower_pivot_lug(lower_pivot_lug_safety: Ratio) -> Judgement:
     "hub-bolts",
     step="bolts",
     title="Hub bolts",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
 )  # fmt: skip
 def hub_bolts(hub_bolts_safety: Ratio) -> Judgement:
     """Pull from tilting, and shear, in the worst of the four."""
@@ -83,7 +83,7 @@ def hub_bolts(hub_bolts_safety: Ratio) -> Judgement:
     "wheel-studs",
     step="bolts",
     title="Wheel studs",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
 )  # fmt: skip
 def wheel_studs(wheel_studs_safety: Ratio) -> Judgement:
     """Pull and shear in the worst stud, with no help from the clamped faces."""

@@ -1,12 +1,12 @@
 """Which part gives first, of all whose strength was judged."""
 
-import inspect
+from collections.abc import Mapping
+from typing import Annotated
 
-from rules.graph.declare import check
+from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotForThisBuild
-from rules.measure.units import Ratio
-from rules.strength.weakest import ENDING, UNLIKE_KINDS, rank, tied
-from rules.values import VALUES
+from rules.measure.units import SAFETY
+from rules.strength.weakest import UNLIKE_KINDS, rank, tied
 
 
 @check(
@@ -19,13 +19,13 @@ from rules.values import VALUES
     f"{UNLIKE_KINDS} The 10 % is this program's own",
     grade="common practice",
 )
-def what_gives_first(**margins: float | None) -> Judgement:
+def what_gives_first(margins: Annotated[Mapping[str, float], Every(SAFETY)]) -> Judgement:
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
     bearing's on dents. So those less than 10 % apart are a tie, which is never good. Suspension arms are not judged.
     """
-    order = rank({name: margin for name, margin in margins.items() if margin is not None})
+    order = rank(margins)
     if len(order) < 2:
         raise NotForThisBuild("the strength of fewer than two parts was judged, so nothing can be ranked")
     first, second = order[0], order[1]
@@ -53,11 +53,3 @@ def what_gives_first(**margins: float | None) -> Judgement:
         f"Strengthen {first.part}, or let the tie rod or steering arm be the part that bends. Inspect {first.part} first.",
         figures,
     )
-
-
-_SAFETIES = tuple(function.__name__ for function in VALUES if function.__name__.endswith(ENDING))
-# Every part's margin is an input, so that a new part is ranked without being listed here.
-what_gives_first.__signature__ = inspect.Signature(  # type: ignore[attr-defined]
-    [inspect.Parameter(name, inspect.Parameter.KEYWORD_ONLY, annotation=Ratio | None) for name in _SAFETIES]
-)
-what_gives_first.__annotations__ = {**dict.fromkeys(_SAFETIES, Ratio | None), "return": Judgement}

@@ -54,7 +54,7 @@ def load_multiples(
     "landing-and-stop-multiples",
     step="loads",
     title="Landing and steering stop",
-    good="never: there is no published figure",
+    never_good="never: there is no published figure",
     watch="always: the multiples are somebody's choice",
     source="no published figure; landing is trade custom from memory, the steering stop borrowed from a kerb (course notes, "
     "ch. 9) and one student team's figure",

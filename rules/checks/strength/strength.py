@@ -38,7 +38,7 @@ def carried(margin: float, part: str, change: str, beside: str = "") -> Judgemen
     "upright-above-hub",
     step="upright",
     title="Upright just above the hub",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("plate.thickness",),
 )  # fmt: skip
 def upright_above_hub(upright_above_hub_safety: Ratio) -> Judgement:
@@ -51,7 +51,7 @@ def upright_above_hub(upright_above_hub_safety: Ratio) -> Judgement:
     "upright-below-hub",
     step="upright",
     title="Upright just below the hub",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("plate.thickness",),
 )  # fmt: skip
 def upright_below_hub(upright_below_hub_safety: Ratio) -> Judgement:
@@ -64,7 +64,7 @@ def upright_below_hub(upright_below_hub_safety: Ratio) -> Judgement:
     "upright-at-upper-pivot",
     step="upright",
     title="Upright at the upper pivot",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
 )  # fmt: skip
 def upright_at_upper_pivot(upright_upper_end_safety: Ratio) -> Judgement:
     """The plate where the upper pivot's housing ends. The bracket itself wants its own drawing."""
@@ -76,7 +76,7 @@ def upright_at_upper_pivot(upright_upper_end_safety: Ratio) -> Judgement:
     "upright-at-lower-pivot",
     step="upright",
     title="Upright at the lower pivot",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
 )  # fmt: skip
 def upright_at_lower_pivot(upright_lower_end_safety: Ratio) -> Judgement:
     """The plate where the lower pivot's housing ends. The bracket itself wants its own drawing."""
@@ -88,7 +88,7 @@ def upright_at_lower_pivot(upright_lower_end_safety: Ratio) -> Judgement:
     "hub-plate",
     step="upright",
     title="Plate between the hub bolts",
-    good=NEVER, watch=HOLDS, stop=GIVES,
+    never_good=NEVER, watch=HOLDS, stop=GIVES,
     source=f"simple model: level sections through the plate, and the plate that overhangs a narrow beam; {NO_LIMIT}",
     grade="no published figure",
 )  # fmt: skip
@@ -106,7 +106,7 @@ def hub_plate(plate_safety: Ratio) -> Judgement:
     "steering-arm-strength",
     step="upright",
     title="Steering arm",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("upright.steering_arm_width",),
 )  # fmt: skip
 def steering_arm_strength(steering_arm_safety: Ratio) -> Judgement:
@@ -119,7 +119,7 @@ def steering_arm_strength(steering_arm_safety: Ratio) -> Judgement:
     "caliper-bracket-strength",
     step="upright",
     title="Caliper bracket",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("plate.bracket_thickness",),
 )  # fmt: skip
 def caliper_bracket_strength(caliper_bracket_safety: Ratio) -> Judgement:
@@ -132,7 +132,7 @@ def caliper_bracket_strength(caliper_bracket_safety: Ratio) -> Judgement:
     "snout-strength",
     step="upright",
     title="Snout at its root",
-    good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
     try_changing=("upright.snout_diameter",),
 )  # fmt: skip
 def snout_strength(snout_safety: Ratio) -> Judgement:

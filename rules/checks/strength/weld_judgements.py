@@ -23,24 +23,25 @@ THICK_MILD = 0.75 * 25.4
 LONG_IN_LEGS = 100.0
 
 
-class Limits(TypedDict):
+class Said(TypedDict, total=False):
     """What a check says of itself, the same for all four joints."""
 
     good: str
+    never_good: str
     watch: str
     stop: str
     source: str
     grade: Grade
 
 
-LEG = Limits(
+LEG = Said(
     good="three quarters of the thinner part on both sides or all round, and no more than fits along its edge",
     watch="at least the least leg, but less than that, on one side only, or larger than fits along an edge",
     stop="under the least leg for the thinner part",
     source="AISC 360-16 Table J2.4 (least) and J2.2b (along an edge); three quarters: Blodgett 6.3, static strength only",
     grade="standard",
 )
-LENGTH = Limits(
+LENGTH = Said(
     good="at least four legs, one leg at each end not counted, and no more than 100",
     watch="shorter: its leg counts as a quarter of its length; longer: not all of it counts",
     stop="no longer than its two end craters",
@@ -48,15 +49,15 @@ LENGTH = Limits(
     "common practice",
     grade="standard",
 )
-STRENGTH = Limits(
-    good="never: no published limit covers loads that come and go on a home-made upright",
+STRENGTH = Said(
+    never_good="never: no published limit covers loads that come and go on a home-made upright",
     watch="the code for steady loads is met",
     stop="the code for steady loads is not met",
     source="AISC 360-16 Table J2.5 and J4.2 (allowable stress), Shigley Table 9-4: 0.30 of the electrode on the throat, "
     "0.30 of tensile strength and 0.40 of yield beside it. Steady loads only; nothing is published for this use",
     grade="handbook",
 )
-FILLER = Limits(
+FILLER = Said(
     good="mild steel to 19 mm with a filler of the tables; 4130 under 3 mm by TIG with ER80S-D2 or ER70S-2",
     watch="sources differ, or nobody publishes for this metal or filler",
     stop="4130 with a cellulose electrode or with 4130 rod; a filler the process cannot use",
@@ -64,7 +65,7 @@ FILLER = Limits(
     "standard; they differ",
     grade="common practice",
 )
-MADE_FROM = Limits(
+MADE_FROM = Said(
     good="plate, bar or tube",
     watch="a production casting or forging, or not known, with rules and inspector written down",
     stop="the same, with nothing written of rules or inspector",

@@ -5,7 +5,7 @@ that is clear of every line and every other word. ISO 129-1 conventions: figures
 or left side, read from below or from the right.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 from math import atan2, cos, degrees, hypot, radians, sin
 
@@ -214,11 +214,10 @@ class Board:
         self._lines += [(*one, *three), (*two, *four), (*one, *two), (*two, *three), (*three, *four), (*four, *one)]
 
     def _is_clear(self, words: Words) -> bool:
-        room = corners(words, _CLEAR)
-        return not any(crosses(line, room) for line in self._lines)
+        return not crossed(corners(words, _CLEAR), self._lines)
 
     def _crosses_words(self, line: Segment) -> bool:
-        return any(crosses(line, corners(words)) for words in self._words)
+        return any(crossed(corners(words), [line]) for words in self._words)
 
     def _crosses_edges(self, feature: Point, elbow: Point) -> bool:
         # A leader starts on an edge, so its first bit does not count.
@@ -242,15 +241,24 @@ def _meet(start: Point, end: Point, edge: Segment) -> bool:
     )
 
 
-def crosses(line: Segment, room: tuple[Point, Point, Point, Point]) -> bool:
-    """Whether any of a straight line lies inside a (turned) rectangle."""
+def crossed(room: tuple[Point, Point, Point, Point], lines: Iterable[Segment]) -> bool:
+    """Whether any of these straight lines has a part inside a (turned) rectangle."""
     xs, ys = [x for x, _ in room], [y for _, y in room]
+    left, right, bottom, top = min(xs), max(xs), min(ys), max(ys)
+    for line in lines:
+        x1, y1, x2, y2 = line
+        if (x1 < left and x2 < left) or (x1 > right and x2 > right):
+            continue
+        if (y1 < bottom and y2 < bottom) or (y1 > top and y2 > top):
+            continue
+        if _enters(line, room):
+            return True
+    return False
+
+
+def _enters(line: Segment, room: tuple[Point, Point, Point, Point]) -> bool:
+    """Whether anything is left of a line after cutting it off at each side of the rectangle (Cyrus and Beck)."""
     x1, y1, x2, y2 = line
-    if (x1 < min(xs) and x2 < min(xs)) or (x1 > max(xs) and x2 > max(xs)):
-        return False
-    if (y1 < min(ys) and y2 < min(ys)) or (y1 > max(ys) and y2 > max(ys)):
-        return False
-    # What is left of the line after cutting it off at each side of the rectangle (Cyrus and Beck).
     enter, leave = 0.0, 1.0
     for (ax, ay), (bx, by) in zip(room, (*room[1:], room[0]), strict=True):
         nx, ny = by - ay, ax - bx

@@ -141,7 +141,7 @@ def plate(
         bottom = -BROKEN_OFF - half if lower_below_spindle is None else -lower_below_spindle
         top = BROKEN_OFF + half if upper_above_spindle is None else upper_above_spindle
         board.line((face, bottom), (face, top))
-        board.label((face, 0.62 * top), "plate face, hub bolts to it")
+        board.label((face, 0.62 * top), "hub plate's face")
     if half:
         for way in (1, -1):
             board.line((face - 12, way * half), (face + 12, way * half), pen="centre")

@@ -10,7 +10,7 @@ from rules.shop.checklist_line import BLANK, REVISION
 from rules.shop.layout import target
 
 PLACES: tuple[tuple[str, Name, tuple[str, str]], ...] = (
-    ("Hub face to plate face (hub bolts to it)", name("hub.flange_to_mount_face"), ("inboard", "outboard")),
+    ("Hub face to hub plate's face", name("hub.flange_to_mount_face"), ("inboard", "outboard")),
     ("Hub face to bearing centre", name("hub.flange_to_bearing_centre"), ("inboard", "outboard")),
     ("Hub face to wheel face (rotor hat)", name("rotor.hat_thickness"), ("", "")),
     ("Hub face to tyre centre plane", name("hub_face_offset"), ("inboard", "outboard")),

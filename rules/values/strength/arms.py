@@ -7,7 +7,7 @@ from math import hypot
 
 from rules.graph.declare import value
 from rules.graph.results import Waits
-from rules.measure.units import Mm, MPa, Ratio
+from rules.measure.units import Mm, MPa, SafetyFactor
 from rules.measure.vectors import size
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
@@ -55,7 +55,7 @@ def steering_arm_safety(
     steering_arm_length: Mm | None,
     upright_yield: MPa,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the steering arm at its root. An arm that steps up or down twists as well: that is not in it.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
@@ -103,7 +103,7 @@ def caliper_bracket_safety(
     upright_yield: MPa,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the caliper bracket where it leaves its weld or bolts.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
@@ -144,7 +144,7 @@ def snout_safety(
     brake_effective_radius: Mm | None,
     rotor_plane_offset: Mm,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of a fixed snout where it meets the upright's face, taken as solid, with no stress raiser.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places

@@ -8,7 +8,7 @@ asked for nothing here applies, and nothing rests on `part_loads`, which would w
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, Waits
-from rules.measure.units import Kg, Mm, Newton, Ratio
+from rules.measure.units import Kg, Mm, Newton, Ratio, SafetyFactor
 from rules.measure.vectors import Vector, plus, times
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
@@ -105,7 +105,7 @@ def _spread(bearing_spread: float | None) -> float:
 )
 def hub_bearing_safety(
     corner_loads: CornerLoads, static_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
-) -> Ratio:
+) -> SafetyFactor:
     """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
 
     >>> from rules.strength.corner_loads import CaseLoads

@@ -10,7 +10,7 @@ from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import hub_bolt_places
-from rules.measure.units import Mm, NewtonMetre, Ratio
+from rules.measure.units import Mm, NewtonMetre, Ratio, SafetyFactor
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
     group_pulls,
@@ -103,7 +103,7 @@ def hub_bolts_safety(
     brake_effective_radius: Mm | None,
     rotor_plane_offset: Mm,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on proof load of the four hub mounting bolts, preload left out; the thread's root counts in shear.
 
     The caliper presses the hub as hard as the bracket, in a direction the sheet does not know: the worst is taken. A push
@@ -190,7 +190,7 @@ def wheel_studs_safety(
     stud_thread: Thread,
     hub_bolt_circle: BoltCircle,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on proof load of the wheel studs, preload and the grip of the clamped faces left out.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places

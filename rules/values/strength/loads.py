@@ -6,7 +6,7 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, Waits
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio, SafetyFactor
 from rules.measure.vectors import Vector, size
 from rules.motion.points import Hinge
 from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
@@ -322,7 +322,7 @@ def tie_rod_strength(tie_rod_rating: Newton | None) -> Newton:
 
 
 @value("loads", formula="tie-rod rating / largest pull or push in the tie rod", source=BALANCE)
-def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> Ratio:
+def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> SafetyFactor:
     """The rod's rated strength over its worst load.
 
     >>> from rules.strength.corner_loads import CaseLoads

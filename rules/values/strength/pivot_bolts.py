@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from rules.graph.declare import value
 from rules.graph.results import Waits
 from rules.measure.marks import Thread
-from rules.measure.units import Mm, MPa, NewtonMetre, Ratio
+from rules.measure.units import Mm, MPa, NewtonMetre, SafetyFactor
 from rules.measure.vectors import Vector, size
 from rules.strength.corner_loads import CornerLoads, Margin
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress
@@ -108,7 +108,7 @@ def _pin_factors(bolt: PivotBolt, forces: list[tuple[str, Vector]], name: str) -
 def upper_pivot_bolt_safety(
     upper_pivot_bolt: PivotBolt,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the upper pivot bolt, pin or stud.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -125,7 +125,7 @@ def upper_pivot_bolt_safety(
 def lower_pivot_bolt_safety(
     lower_pivot_bolt: PivotBolt,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the lower pivot bolt, pin or stud.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -155,7 +155,7 @@ def _lug_factors(bolt: PivotBolt, edge: float, strength: float, forces: list[tup
 )
 def upper_pivot_lug_safety(
     upper_pivot_bolt: PivotBolt, upper_edge_distance: Mm, upright_yield: MPa, part_loads: CornerLoads
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the lugs that hold the upper pivot bolt. Does not hold under 1.5 diameters of edge.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -176,7 +176,7 @@ def upper_pivot_lug_safety(
 )
 def lower_pivot_lug_safety(
     lower_pivot_bolt: PivotBolt, lower_edge_distance: Mm, upright_yield: MPa, part_loads: CornerLoads
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the lugs that hold the lower pivot bolt. Does not hold under 1.5 diameters of edge.
 
     >>> from rules.strength.corner_loads import CaseLoads

@@ -11,7 +11,7 @@ from math import sqrt
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, Waits
 from rules.measure.outline import hub_bolt_places
-from rules.measure.units import Mm, MPa, Ratio
+from rules.measure.units import Mm, MPa, SafetyFactor
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.strength.bolts import group_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
@@ -198,7 +198,7 @@ def upright_above_hub_safety(
     section_above: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the upright just above the hub. The caliper bracket is taken to join between the two sections.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -222,7 +222,7 @@ def upright_below_hub_safety(
     section_below: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the upright just below the hub.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -263,7 +263,7 @@ def upright_upper_end_safety(
     upper_radius: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the upright at its upper pivot; the bracket that carries the joint itself is not in it.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -284,7 +284,7 @@ def upright_lower_end_safety(
     lower_radius: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the upright at its lower pivot; the bracket that carries the joint itself is not in it.
 
     >>> from rules.strength.corner_loads import CaseLoads
@@ -309,7 +309,7 @@ def plate_safety(
     hole_diameter: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Factor on yield of the plate between the four hub bolts: a simple model.
 
     Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower

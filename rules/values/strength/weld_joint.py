@@ -5,11 +5,13 @@ from the middle of the weld to there.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from typing import Any
 
+from rules.graph.asking import Step
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.measure.vectors import Vector, cross, dot
+from rules.sheet.welds import JointQuestions
 from rules.strength import weld
 from rules.strength.corner_loads import Margin
 from rules.tables.electrodes import ELECTRODES
@@ -74,6 +76,16 @@ class WeldMargin(Margin):
 
     allowed: float
     allowed_limit: str
+
+
+def entered(answers: JointQuestions) -> WeldJoint:
+    """What was entered of one joint. Raises NotForThisBuild where nothing was but what its parts are called."""
+    assert isinstance(answers, Step)
+    kept = {entry.name for entry in fields(WeldJoint)}
+    known = {key: answer for key, answer in vars(answers).items() if key in kept}
+    if not known:
+        raise NotForThisBuild("nothing is entered of this weld, so it was not judged")
+    return WeldJoint(answers.name, **known)
 
 
 def weld_lines(joint: WeldJoint) -> tuple[weld.WeldLines, float, float]:

@@ -5,14 +5,14 @@ left out.
 """
 
 from collections.abc import Mapping
-from typing import Any
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
-from rules.measure.units import Mm, Ratio
+from rules.graph.results import Waits
+from rules.measure.units import Mm, SafetyFactor
 from rules.measure.vectors import Vector
+from rules.sheet.welds import JointQuestions
 from rules.strength.corner_loads import CaseLoads, CornerLoads
-from rules.values.strength.weld_joint import WeldJoint, joint_margin
+from rules.values.strength.weld_joint import WeldJoint, entered, joint_margin
 
 ENTERED = "as entered"
 SOURCE = (
@@ -25,83 +25,19 @@ ALONG_ROTATION: Mapping[str, Vector] = {
 """Which way a rotor that rolls forward and is braked drags the pads that stand there."""
 
 
-def _entered(step: str, *answers: Any) -> WeldJoint:
-    """The answers stand in the order of WeldJoint's own."""
-    if all(answer is None for answer in answers):
-        raise NotForThisBuild("nothing is entered of this weld, so it was not judged")
-    return WeldJoint(step, *answers)
+WELDS = ({"which": "upper"}, {"which": "lower"}, {"which": "steering_arm"}, {"which": "caliper_bracket"})
+"""The four welds of an upright."""
 
 
-@value("welds", formula=ENTERED, source=ENTERED)
-def weld_upper(
-    joint_upper_made_from: str | None, joint_upper_metal: str | None, joint_upper_thickness_one: Mm | None,
-    joint_upper_thickness_two: Mm | None, joint_upper_form: str | None, joint_upper_leg: Mm | None,
-    joint_upper_run: Mm | None, joint_upper_apart: Mm | None, joint_upper_runs_lie: str | None,
-    joint_upper_apart_lies: str | None, joint_upper_load_ahead: Mm | None, joint_upper_load_above: Mm | None,
-    joint_upper_load_inboard: Mm | None, joint_upper_welded_by: str | None, joint_upper_filler: str | None,
-    joint_upper_preheat: str | None,
-) -> WeldJoint:  # fmt: skip
-    """The weld that holds the upper pivot, as entered.
+@value("welds", formula=ENTERED, source=ENTERED, each=WELDS)
+def weld_which(joint_which: JointQuestions) -> WeldJoint:
+    """The weld that holds a pivot, the steering arm or the caliper bracket, as entered.
 
-    >>> weld_upper(None, None, 6.0, 10.0, *[None] * 12).thinner
+    >>> from rules.sheet.welds import JointUpper
+    >>> weld_which(JointUpper.record({"thickness_one": 6.0, "thickness_two": 10.0})).thinner
     6.0
     """
-    return _entered("joint_upper", *locals().values())
-
-
-@value("welds", formula=ENTERED, source=ENTERED)
-def weld_lower(
-    joint_lower_made_from: str | None, joint_lower_metal: str | None, joint_lower_thickness_one: Mm | None,
-    joint_lower_thickness_two: Mm | None, joint_lower_form: str | None, joint_lower_leg: Mm | None,
-    joint_lower_run: Mm | None, joint_lower_apart: Mm | None, joint_lower_runs_lie: str | None,
-    joint_lower_apart_lies: str | None, joint_lower_load_ahead: Mm | None, joint_lower_load_above: Mm | None,
-    joint_lower_load_inboard: Mm | None, joint_lower_welded_by: str | None, joint_lower_filler: str | None,
-    joint_lower_preheat: str | None,
-) -> WeldJoint:  # fmt: skip
-    """The weld that holds the lower pivot, as entered.
-
-    >>> weld_lower(None, None, 6.0, 10.0, *[None] * 12).step
-    'joint_lower'
-    """
-    return _entered("joint_lower", *locals().values())
-
-
-@value("welds", formula=ENTERED, source=ENTERED)
-def weld_steering_arm(
-    joint_steering_arm_made_from: str | None, joint_steering_arm_metal: str | None,
-    joint_steering_arm_thickness_one: Mm | None, joint_steering_arm_thickness_two: Mm | None,
-    joint_steering_arm_form: str | None, joint_steering_arm_leg: Mm | None, joint_steering_arm_run: Mm | None,
-    joint_steering_arm_apart: Mm | None, joint_steering_arm_runs_lie: str | None,
-    joint_steering_arm_apart_lies: str | None, joint_steering_arm_load_ahead: Mm | None,
-    joint_steering_arm_load_above: Mm | None, joint_steering_arm_load_inboard: Mm | None,
-    joint_steering_arm_welded_by: str | None, joint_steering_arm_filler: str | None,
-    joint_steering_arm_preheat: str | None,
-) -> WeldJoint:  # fmt: skip
-    """The weld that holds the steering arm, as entered.
-
-    >>> weld_steering_arm("not known", *[None] * 15).made_from
-    'not known'
-    """
-    return _entered("joint_steering_arm", *locals().values())
-
-
-@value("welds", formula=ENTERED, source=ENTERED)
-def weld_caliper_bracket(
-    joint_caliper_bracket_made_from: str | None, joint_caliper_bracket_metal: str | None,
-    joint_caliper_bracket_thickness_one: Mm | None, joint_caliper_bracket_thickness_two: Mm | None,
-    joint_caliper_bracket_form: str | None, joint_caliper_bracket_leg: Mm | None, joint_caliper_bracket_run: Mm | None,
-    joint_caliper_bracket_apart: Mm | None, joint_caliper_bracket_runs_lie: str | None,
-    joint_caliper_bracket_apart_lies: str | None, joint_caliper_bracket_load_ahead: Mm | None,
-    joint_caliper_bracket_load_above: Mm | None, joint_caliper_bracket_load_inboard: Mm | None,
-    joint_caliper_bracket_welded_by: str | None, joint_caliper_bracket_filler: str | None,
-    joint_caliper_bracket_preheat: str | None, caliper_stands: str | None,
-) -> WeldJoint:  # fmt: skip
-    """The weld that holds the caliper bracket, as entered.
-
-    >>> weld_caliper_bracket(*[None] * 16, "behind").caliper_stands
-    'behind'
-    """
-    return _entered("joint_caliper_bracket", *locals().values())
+    return entered(joint_which)
 
 
 FORMULA = (
@@ -110,12 +46,18 @@ FORMULA = (
 )
 
 
-@value("welds", formula=FORMULA, source=SOURCE)
-def upper_weld_safety(
-    weld_upper: WeldJoint,
-    part_loads: CornerLoads,
-) -> Ratio:
-    """Strength over load of the upper pivot's weld, a Margin. For steady loads; nothing about fatigue.
+@value(
+    "welds",
+    formula=FORMULA,
+    source=SOURCE,
+    each=(
+        {"which": "upper", "place": "upper_pivot", "part": "upper pivot"},
+        {"which": "lower", "place": "lower_pivot", "part": "lower pivot"},
+        {"which": "steering_arm", "place": "tie_rod", "part": "steering arm"},
+    ),
+)
+def which_weld_safety(weld_which: WeldJoint, part_loads: CornerLoads, place: str) -> SafetyFactor:
+    """Strength over load of the {part}'s weld, a Margin. For steady loads; nothing about fatigue.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> joint = WeldJoint("joint_upper", metal="mild steel", form="fillet on both sides", leg=10.0, run=120.0, apart=30.0,
@@ -123,48 +65,10 @@ def upper_weld_safety(
     ...     caliper_stands="behind")
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(upper_weld_safety(joint, loads), 4)
+    >>> round(which_weld_safety(joint, loads, "upper_pivot"), 4)
     2.0
     """
-    return joint_margin(weld_upper, ((case.case, case.upper_pivot) for case in part_loads.cases))
-
-
-@value("welds", formula=FORMULA, source=SOURCE)
-def lower_weld_safety(
-    weld_lower: WeldJoint,
-    part_loads: CornerLoads,
-) -> Ratio:
-    """Strength over load of the lower pivot's weld, a Margin. For steady loads; nothing about fatigue.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> joint = WeldJoint("joint_upper", metal="mild steel", form="fillet on both sides", leg=10.0, run=120.0, apart=30.0,
-    ...     runs_lie="up and down", apart_lies="in and out", load_ahead=0.0, load_above=0.0, load_inboard=0.0, filler="e7018",
-    ...     caliper_stands="behind")
-    >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(lower_weld_safety(joint, loads), 4)
-    2.0
-    """
-    return joint_margin(weld_lower, ((case.case, case.lower_pivot) for case in part_loads.cases))
-
-
-@value("welds", formula=FORMULA, source=SOURCE)
-def steering_arm_weld_safety(
-    weld_steering_arm: WeldJoint,
-    part_loads: CornerLoads,
-) -> Ratio:
-    """Strength over load of the steering arm's weld, a Margin. For steady loads; nothing about fatigue.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> joint = WeldJoint("joint_upper", metal="mild steel", form="fillet on both sides", leg=10.0, run=120.0, apart=30.0,
-    ...     runs_lie="up and down", apart_lies="in and out", load_ahead=0.0, load_above=0.0, load_inboard=0.0, filler="e7018",
-    ...     caliper_stands="behind")
-    >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(steering_arm_weld_safety(joint, loads), 4)
-    2.0
-    """
-    return joint_margin(weld_steering_arm, ((case.case, case.tie_rod) for case in part_loads.cases))
+    return joint_margin(weld_which, ((case.case, case.at(place)) for case in part_loads.cases))
 
 
 @value(
@@ -176,7 +80,7 @@ def caliper_bracket_weld_safety(
     weld_caliper_bracket: WeldJoint,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
-) -> Ratio:
+) -> SafetyFactor:
     """Strength over load of the caliper bracket's weld, a Margin. For steady loads; nothing about fatigue.
 
     >>> from rules.strength.corner_loads import CaseLoads

@@ -188,7 +188,7 @@ def _plate_gap(which: str, beyond: float, from_face: float, thickness: float | N
     if thickness is None or housing is None:
         raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
     if from_face <= 0:
-        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the hub plate's face")
     if beyond + housing <= 0:
         raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
     return from_face - thickness - housing

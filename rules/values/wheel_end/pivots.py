@@ -12,8 +12,8 @@ def upper_above_spindle(spacing: Mm, axis_tilt: Rad, lower_below_spindle: Mm) ->
     """Height of the upper pivot above the spindle, mm.
 
     >>> from math import radians
-    >>> round(upper_above_spindle(10.25 * 25.4, radians(10), 127.0) / 25.4, 4)
-    5.0943
+    >>> round(upper_above_spindle(240.0, radians(12), 110.0), 4)
+    124.7554
     """
     return spacing * cos(axis_tilt) - lower_below_spindle
 
@@ -22,8 +22,8 @@ def upper_above_spindle(spacing: Mm, axis_tilt: Rad, lower_below_spindle: Mm) ->
 def lower_pivot_height(wheel_centre_height: Mm, lower_below_spindle: Mm) -> Mm:
     """Height of the lower pivot above the ground, mm.
 
-    >>> lower_pivot_height(431.8, 127.0)
-    304.8
+    >>> lower_pivot_height(400.0, 110.0)
+    290.0
     """
     return wheel_centre_height - lower_below_spindle
 
@@ -32,8 +32,8 @@ def lower_pivot_height(wheel_centre_height: Mm, lower_below_spindle: Mm) -> Mm:
 def upper_pivot_height(wheel_centre_height: Mm, upper_above_spindle: Mm) -> Mm:
     """Height of the upper pivot above the ground, mm.
 
-    >>> upper_pivot_height(431.8, 100.0)
-    531.8
+    >>> upper_pivot_height(400.0, 120.0)
+    520.0
     """
     return wheel_centre_height + upper_above_spindle
 
@@ -43,8 +43,8 @@ def lower_pivot_offset(hub_height_offset: Mm, lower_below_spindle: Mm, inclinati
     """Lower pivot from the tyre centre plane, mm, outboard positive (so usually negative).
 
     >>> from math import radians
-    >>> round(lower_pivot_offset(3.9976 * 25.4, 127.0, radians(10)) / 25.4, 4)
-    -3.116
+    >>> round(lower_pivot_offset(125.0226, 110.0, radians(12)), 4)
+    -101.6414
     """
     return lower_below_spindle * tan(inclination) - hub_height_offset
 
@@ -54,8 +54,8 @@ def upper_pivot_offset(hub_height_offset: Mm, upper_above_spindle: Mm, inclinati
     """Upper pivot from the tyre centre plane, mm, outboard positive (so usually negative).
 
     >>> from math import radians
-    >>> round(upper_pivot_offset(3.9976 * 25.4, 5.0943 * 25.4, radians(10)) / 25.4, 4)
-    -4.8959
+    >>> round(upper_pivot_offset(125.0226, 124.7554, radians(12)), 4)
+    -151.5402
     """
     return -hub_height_offset - upper_above_spindle * tan(inclination)
 

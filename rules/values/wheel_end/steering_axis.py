@@ -13,8 +13,8 @@ def hub_height_offset(ground_offset: Mm, wheel_centre_height: Mm, inclination: R
     """Distance from the steering axis to the tyre centre plane at spindle height, mm, axis inboard positive.
 
     >>> from math import radians
-    >>> round(hub_height_offset(25.4, 431.8, radians(10)) / 25.4, 4)
-    3.9976
+    >>> round(hub_height_offset(40.0, 400.0, radians(12)), 4)
+    125.0226
     """
     return ground_offset + wheel_centre_height * tan(inclination)
 
@@ -41,8 +41,8 @@ def ground_offset_smallest_tyre(
     """Ground offset with the smallest tyre fitted, mm, inboard positive.
 
     >>> from math import radians
-    >>> round(ground_offset_smallest_tyre(3.99756 * 25.4, 431.8, radians(10), 838.2, 863.6) / 25.4, 4)
-    1.0882
+    >>> round(ground_offset_smallest_tyre(125.0226, 400.0, radians(12), 780.0, 820.0), 4)
+    44.1474
     """
     return _ground_offset_on(
         hub_height_offset, wheel_centre_height, inclination, smallest_tyre_diameter, design_tyre_diameter
@@ -64,8 +64,8 @@ def ground_offset_largest_tyre(
     """Ground offset with the largest tyre fitted, mm, inboard positive.
 
     >>> from math import radians
-    >>> round(ground_offset_largest_tyre(3.99756 * 25.4, 431.8, radians(10), 889.0, 863.6) / 25.4, 4)
-    0.9118
+    >>> round(ground_offset_largest_tyre(125.0226, 400.0, radians(12), 860.0, 820.0), 4)
+    35.8525
     """
     return _ground_offset_on(
         hub_height_offset, wheel_centre_height, inclination, largest_tyre_diameter, design_tyre_diameter

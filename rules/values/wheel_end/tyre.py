@@ -26,8 +26,8 @@ def largest_tyre_diameter(largest: TyreMark) -> Mm:
     """Nominal outside diameter of the largest tyre, mm.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> round(largest_tyre_diameter(read_tyre_mark("35x12.50R15LT")), 1)
-    889.0
+    >>> round(largest_tyre_diameter(read_tyre_mark("32x11.50R15LT")), 1)
+    812.8
     """
     return largest.diameter
 
@@ -42,8 +42,8 @@ def design_tyre_diameter(
 ) -> Mm:
     """Outside diameter of the tyre the layout is drawn for, mm.
 
-    >>> round(design_tyre_diameter(None, 838.2, 889.0) / 25.4, 9)
-    34.0
+    >>> round(design_tyre_diameter(None, 774.7, 812.8) / 25.4, 9)
+    31.25
     """
     if design_diameter is not None:
         return design_diameter
@@ -58,8 +58,8 @@ def tyre_section_width(largest: TyreMark) -> Mm:
     """Nominal section width of the largest tyre, mm. It grows about 5 mm with each 1/2 in of rim width.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> tyre_section_width(read_tyre_mark("33x12.50R15LT"))
-    317.5
+    >>> tyre_section_width(read_tyre_mark("31x10.50R15LT"))
+    266.7
     """
     return largest.section_width
 
@@ -73,8 +73,8 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
     """Load one tyre may carry, kg. Where only one mark carries an index, that one is used and the check says so.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> tyre_load_capacity(None, read_tyre_mark("33x12.50R15LT 108Q"), read_tyre_mark("35x12.50R15LT 113Q"))
-    1000.0
+    >>> tyre_load_capacity(None, read_tyre_mark("31x10.50R15LT 109Q"), read_tyre_mark("32x11.50R15LT 113Q"))
+    1030.0
     """
     if load_capacity is not None:
         return load_capacity

@@ -333,6 +333,7 @@ def test_a_value_that_fails_is_broken_with_its_reason_and_so_is_all_that_rests_o
     assert set(worked.broken) == {"failing", "does_without", "on-failing"}
     assert worked.broken["failing"].startswith("failing could not be worked out: ")
     assert re.search(reason, worked.broken["failing"])
+    assert worked.crashed == (set() if reason.startswith("the formula holds") else {"failing"})
     assert worked.known["half_width"] == 0.5
 
 

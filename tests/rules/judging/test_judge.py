@@ -516,8 +516,8 @@ def test_findings_come_worst_first_then_in_step_order(judged: JudgedWith) -> Non
 def planted(function: Callable[..., Any]) -> Graph:
     """The real graph with one more check, or with one more value and a check on it."""
     if function is planted_value:
-        return Graph(FIELDS, [*VALUES, function], [*CHECKS, planted_on_value])
-    return Graph(FIELDS, VALUES, [*CHECKS, function])
+        return Graph(FIELDS, [*VALUES, function], [*CHECKS, planted_on_value], STEPS)
+    return Graph(FIELDS, VALUES, [*CHECKS, function], STEPS)
 
 
 @check("planted", step="wheel", title="Planted", good="x", source="x", grade="standard")

@@ -16,22 +16,25 @@ def declared_unit(annotation: object) -> str:
     return annotation.__name__
 
 
-@pytest.mark.parametrize("step", STEPS, ids=lambda step: step.name)
-def test_a_questions_annotation_is_what_its_answer_is(step: type) -> None:
-    hints = get_type_hints(step, include_extras=True)
-    for key, asked in step.asked().items():  # type: ignore[attr-defined]
-        assert declared_unit(hints[key]) == asked.unit, asked.name
+def test_a_questions_annotation_is_what_its_answer_is(subtests: pytest.Subtests) -> None:
+    for step in STEPS:
+        with subtests.test(step.name):
+            hints = get_type_hints(step, include_extras=True)
+            for key, asked in step.asked().items():
+                assert declared_unit(hints[key]) == asked.unit, asked.name
 
 
-@pytest.mark.parametrize("asked", FIELDS.values(), ids=FIELDS)
-def test_a_question_says_how_to_measure_and_bounds_every_number(asked: object) -> None:
-    assert asked.label and len(asked.label) <= 34  # type: ignore[attr-defined]
-    assert asked.how.endswith((".", "?")) and len(asked.how) <= 240  # type: ignore[attr-defined]
-    if asked.kind in KINDS:  # type: ignore[attr-defined]
-        assert asked.least is not None and asked.most is not None and asked.least < asked.most  # type: ignore[attr-defined]
+def test_a_question_says_how_to_measure_and_bounds_every_number(subtests: pytest.Subtests) -> None:
+    for asked in FIELDS.values():
+        with subtests.test(asked.name):
+            assert asked.label and len(asked.label) <= 34
+            assert asked.how.endswith((".", "?")) and len(asked.how) <= 240
+            if asked.kind in KINDS:
+                assert asked.least is not None and asked.most is not None and asked.least < asked.most
 
 
-@pytest.mark.parametrize("kind", KINDS.values(), ids=KINDS)
-def test_the_examples_in_messages_can_themselves_be_read(kind: object) -> None:
-    for units in ("inch", "metric"):
-        assert parse(kind.examples[units], kind.name, None if kind.bare[units] else units) > 0  # type: ignore[attr-defined]
+def test_the_examples_in_messages_can_themselves_be_read(subtests: pytest.Subtests) -> None:
+    for kind in KINDS.values():
+        with subtests.test(kind.name):
+            for units in ("inch", "metric"):
+                assert parse(kind.examples[units], kind.name, None if kind.bare[units] else units) > 0

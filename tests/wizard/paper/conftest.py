@@ -20,6 +20,7 @@ class Paper:
 
     def __init__(self, pdf: bytes, dpi: int) -> None:
         self.document, self.dpi = pypdfium2.PdfDocument(pdf), dpi
+        self._seen: tuple[int, Grey] | None = None
 
     def __len__(self) -> int:
         return len(self.document)
@@ -34,8 +35,11 @@ class Paper:
         return width * 25.4 / 72, height * 25.4 / 72
 
     def grey(self, page: int) -> Grey:
-        """The page as pixels."""
-        return np.asarray(self.document[page].render(scale=self.dpi / 72).to_pil().convert("L"))
+        """The page as pixels; the last one looked at is kept, since several distances are measured on one page."""
+        if self._seen is None or self._seen[0] != page:
+            picture = self.document[page].render(scale=self.dpi / 72).to_pil().convert("L")
+            self._seen = page, np.asarray(picture)
+        return self._seen[1]
 
     def part(self, page: int, left: float, bottom: float, right: float, top: float) -> Grey:
         """A rectangle of the page given in mm from its lower left corner."""

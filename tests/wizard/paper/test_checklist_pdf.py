@@ -8,6 +8,7 @@ from paper_reading import document, is_black_and_white, judged, letter_sizes, pa
 
 from rules.measure.quantity import EntryError
 from rules.shop.checklist import checklist
+from sample_sheets import document as sample_document
 from wizard.paper.checklist_pdf import checklist_pdf
 
 
@@ -16,11 +17,11 @@ def printed(sheet: dict[str, Any], paper: str = "a4") -> bytes:
 
 
 @pytest.mark.parametrize(
-    "name", ["marsh_runner_finished", "heath_hare_finished_metric", "marsh_runner_half_done", "marsh_runner_strength"]
+    "name", ["dune_wren_finished", "fell_badger_finished_metric", "dune_wren_half_done", "scree_ox_strength"]
 )
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_every_line_is_printed_with_its_target_and_tolerance(name: str, paper: str) -> None:
-    sheet = document(name)
+    sheet = sample_document(name)
     whole = squeezed(" ".join(pages(printed(sheet, paper))))
     for line in checklist(judged(sheet)):
         for words in (line.text, line.target, line.tolerance):
@@ -32,7 +33,7 @@ def test_title_revision_and_number_stand_on_every_page() -> None:
     found = pages(printed(document()))
     assert 4 <= len(found) <= 6
     for number, words in enumerate(found, 1):
-        assert "Marsh Runner, front uprights" in words
+        assert "Dune Wren, front uprights" in words
         assert "Revision C" in words
         assert f"page {number} of {len(found)}" in words
 
@@ -80,7 +81,7 @@ def test_many_stops_are_named_by_title_so_that_a_page_is_still_a_page() -> None:
 
 
 def test_an_unfinished_sheet_says_so_on_each_page() -> None:
-    assert all("NOT FINISHED" in words for words in pages(printed(document("marsh_runner_half_done"))))
+    assert all("NOT FINISHED" in words for words in pages(printed(document("dune_wren_half_done"))))
 
 
 def test_ticks_and_results_are_printed_in_place() -> None:

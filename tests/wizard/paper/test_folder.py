@@ -55,7 +55,7 @@ def test_a_plate_that_is_not_drawn_gives_no_cut_file(tmp_path: Path) -> None:
 
 
 def test_metric_sheets_give_files_in_mm(tmp_path: Path) -> None:
-    write(tmp_path, document("heath_hare_finished_metric"))
+    write(tmp_path, document("fell_badger_finished_metric"))
     assert {name for name in names(tmp_path) if name.endswith(".dxf")} == {
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",

@@ -64,7 +64,7 @@ def test_plain_ascii_bars_where_plain_drawing_is_chosen(sheet: Path, drive: Driv
     assert "█" not in text and "#...." in text
 
 
-@pytest.mark.parametrize("sheet", ["marsh_runner_finished"], indirect=True)
+@pytest.mark.parametrize("sheet", ["dune_wren_finished"], indirect=True)
 def test_where_strength_is_not_judged_it_says_so(sheet: Path, drive: Drive, text_of: TextOf) -> None:
     async def act(pilot: Pilot[None]) -> None:
         closed = await opened(pilot)

@@ -177,7 +177,7 @@ HOSTILE = ["[R17]", "[@click=app.quit]x[/]", "[/x]", "[red]y", "[$error]v[/]", "
 
 @pytest.mark.parametrize("title", HOSTILE)
 def test_markup_in_texts_is_shown_as_it_is(drive: Drive, half_done: Path, text_of: TextOf, title: str) -> None:
-    text = half_done.read_text("utf-8").replace('title = "Marsh Runner, second set, half done"', f"title = '{title}'")
+    text = half_done.read_text("utf-8").replace('title = "Dune Wren, second set, half done"', f"title = '{title}'")
     half_done.write_text(text.replace("[caliper]", f"[caliper]\nreach_above_rotor = '{title}'"), "utf-8")
 
     async def act(pilot: Pilot[None]) -> None:

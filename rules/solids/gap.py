@@ -1,0 +1,187 @@
+"""The exact gap between two solids. mm."""
+
+from dataclasses import dataclass
+from heapq import heappop, heappush
+from math import acos, dist, hypot, inf, pi
+from typing import NamedTuple
+
+from rules.solids.hulls import STEPS, depth, distance
+from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
+from rules.solids.space import Motion, Vector, cross, minus, plus, size, times
+
+FINE = 0.02
+"""mm; a gap is found to this, and what is filled in of a bore is never more."""
+SMALL = 1e-9
+FEW = 6
+"""How many steps are spent on how deep an overlap may be that may be only in what is filled in."""
+
+
+class Gap(NamedTuple):
+    """How far two solids are apart, mm, and the nearest places on each.
+
+    Minus where they overlap, by the shortest shift that parts two of their convex pieces; no two others need a quarter more.
+    The whole solids so need a shift of at least that length. Those two pieces part when b is moved by on_a - on_b.
+    """
+
+    distance: float
+    on_a: Vector
+    on_b: Vector
+
+
+@dataclass(frozen=True, slots=True)
+class Solid:
+    """A part, ready to be moved and compared: its pieces, and a ball round all of them. Made by `shapes.solid`."""
+
+    pieces: tuple[Piece, ...]
+    middle: Vector
+    reach: float
+
+    @staticmethod
+    def of(pieces: tuple[Piece, ...]) -> "Solid":
+        """One solid of these pieces. Raises ValueError for none."""
+        if not pieces:
+            raise ValueError("a solid has at least one piece")
+        count = len(pieces)
+        middle = times(1 / count, plus(*(piece.middle for piece in pieces)))
+        return Solid(pieces, middle, max(dist(middle, piece.middle) + piece.reach for piece in pieces))
+
+    def moved(self, motion: Motion) -> "Solid":
+        """The same after a rigid motion."""
+        return Solid(tuple(piece.moved(motion) for piece in self.pieces), motion.point(self.middle), self.reach)
+
+
+def narrowed(a: Piece, b: Piece) -> tuple[Piece, Piece]:
+    """Two pieces that are as far apart as these, with less of their rings where it is plain that the rest cannot matter.
+
+    The nearest place of a ring to a point is at the point's own angle about its axis. So rings about one axis that share an
+    angle are as far apart as their profiles there, and of a full ring only what the other stands before counts.
+    """
+    if isinstance(a, Wedge) and isinstance(b, Wedge) and same_axis(a, b):
+        shared = shared_direction(a, b)
+        if shared:
+            return _slab(a, shared), _slab(b, shared)
+    if isinstance(a, Wedge) and a.full and a.error > FINE:
+        a = _before(a, b)
+    if isinstance(b, Wedge) and b.full and b.error > FINE:
+        b = _before(b, a)
+    return a, b
+
+
+def _slab(ring: Wedge, direction: Vector) -> Slab:
+    """A ring's profile in the half-plane of one direction, as a slab."""
+    sideways = cross(ring.axis, direction)
+    thick = 4 * (ring.reach + 1.0)
+    (ox, oy, oz), (dx, dy, dz), (ax, ay, az), (tx, ty, tz) = ring.origin, direction, ring.axis, sideways
+    points = tuple(
+        (ox + r * dx + s * ax + t * tx, oy + r * dy + s * ay + t * ty, oz + r * dz + s * az + t * tz)
+        for r, s in ring.profile
+        for t in (thick, -thick)
+    )
+    return Slab(points, ring.radius, plane=(ring.origin, sideways))
+
+
+def _before(ring: Wedge, other: Piece) -> Wedge:
+    """What of a full ring another piece stands before."""
+    angles = other.angles((ring.origin, ring.axis), ring.towards, ring.across)
+    if not angles:
+        return ring
+    middle, half = (angles[0] + angles[1]) / 2, (angles[1] - angles[0]) / 2
+    half = max(half, acos(1 - 0.999 * FINE / ring.error))  # as wide as it may be without being halved again
+    return ring.stretch(middle - half, middle + half) if half < pi / 2 else ring
+
+
+def _overlap_at_most(a: Piece, b: Piece) -> float:
+    """How far b would have to move to be clear of a along the line of their middles, mm; quickly found."""
+    way = minus(b.middle, a.middle)
+    length = size(way)
+    x, y, z = times(1 / length, way) if length > SMALL else (1.0, 0.0, 0.0)
+    one, other = a.support(x, y, z), b.support(-x, -y, -z)
+    return x * (one[0] - other[0]) + y * (one[1] - other[1]) + z * (one[2] - other[2]) + a.radius + b.radius
+
+
+def _shadows_apart(ring: Wedge, other: Piece) -> float:
+    """No more than how far a full ring is from another piece, mm: how far apart their ranges of radius and along are."""
+    shadow = other.shadow(ring.origin, ring.axis)
+    beside = max(shadow.low - ring.high, ring.low - shadow.high)
+    inside = ring.hole - shadow.far
+    radii = ring.radius + other.radius
+    return (hypot(beside, inside) if beside > 0 and inside > 0 else max(beside, inside)) - radii
+
+
+class _Found(NamedTuple):
+    """Two pieces with their radii: no gap between what they stand for is less than `least`; `most` is one that there is."""
+
+    least: float
+    most: float
+    on_a: Vector
+    on_b: Vector
+
+
+def _between(a: Piece, b: Piece, beyond: float) -> _Found:
+    """Signed distance of two pieces, and where; `most` is inf where they meet only in what they fill in."""
+    radii = a.radius + b.radius
+    apart = distance(a, b, beyond + radii)
+    exact = max(a.error, b.error) <= FINE
+    if not apart and not exact and beyond > 0:  # they have to be halved in any case
+        return _Found(-_overlap_at_most(a, b), inf, a.middle, b.middle)
+    found = apart or depth(a, b, STEPS if exact else FEW)
+    on_a, on_b = a.onto(found.on_a), b.onto(found.on_b)
+    length = dist(on_a, on_b)
+    most = length if apart else found.most if exact else inf
+    way = times(1 / length, minus(on_b, on_a)) if apart and length > SMALL else found.way
+    return _Found(
+        found.least - radii, most - radii, plus(on_a, times(a.radius, way)), minus(on_b, times(b.radius, way))
+    )
+
+
+def _worth(bound: float) -> float:
+    """What must be less for a better answer to be looked for: FINE less, or a quarter more of an overlap."""
+    return bound - max(FINE, -bound / 4)
+
+
+def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
+    """The gap between two solids, to 0.05 mm, if it is less than so many mm; None if it is not.
+
+    Pairs of pieces are taken nearest first. What a hull fills in of a bore counts only until it is found nearest: then it is
+    halved, which leaves a quarter of it, until less than FINE is left.
+    """
+    if dist(a.middle, b.middle) - a.reach - b.reach >= than:
+        return None
+    waiting: list[tuple[float, int, Piece, Piece]] = []
+    count = 0
+    for one in a.pieces:
+        for other in b.pieces:
+            least = dist(one.middle, other.middle) - one.reach - other.reach
+            if least < than and isinstance(one, Wedge) and one.full:
+                least = max(least, _shadows_apart(one, other))
+            if least < than and isinstance(other, Wedge) and other.full:
+                least = max(least, _shadows_apart(other, one))
+            if least < than:
+                count += 1
+                heappush(waiting, (least, count, one, other))
+    best: Gap | None = None
+    bound = than
+    while waiting:
+        least, _, one, other = heappop(waiting)
+        if least >= _worth(bound):
+            break
+        one, other = narrowed(one, other)
+        found = _between(one, other, bound)
+        if found.most < bound:
+            best, bound = Gap(found.most, found.on_a, found.on_b), found.most
+        coarse = max(one, other, key=lambda piece: piece.error)
+        if coarse.error <= FINE or found.least >= _worth(bound):
+            continue
+        for halved in coarse.halves():
+            count += 1
+            pair = (halved, other) if coarse is one else (one, halved)
+            heappush(waiting, (found.least, count, *pair))
+    return best
+
+
+def gap(a: Solid, b: Solid) -> Gap:
+    """The gap between two solids, to 0.05 mm, and where."""
+    found = nearer(a, b)
+    if found is None:
+        raise ArithmeticError("no gap found between two solids")
+    return found

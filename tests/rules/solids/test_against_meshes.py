@@ -1,0 +1,281 @@
+"""Gaps of random pairs of every two kinds of shape, against general mesh libraries: manifold3d makes the meshes and says
+what two of them have in common, the Flexible Collision Library (python-fcl) how far they are apart.
+
+The meshes' flat faces stand within 0.08 mm of the round faces they stand for, on both sides of them.
+"""
+
+from collections.abc import Callable
+from itertools import combinations_with_replacement
+from math import cos, degrees, hypot, pi, sin, sqrt
+from random import Random
+
+import fcl
+import manifold3d
+import numpy as np
+import pytest
+
+from rules.solids.gap import Solid, gap, nearer
+from rules.solids.shapes import Ball, Bore, Cylinder, Prism, Revolved, Rod, Shape, box_tube, hexagon, solid
+from rules.solids.space import Vector, cross, plus, shift, square_to, times, unit
+
+Mesh = manifold3d.Manifold
+WITHIN = 0.2
+"""mm; what the meshes and the kernel may differ by."""
+CHORD = 0.08
+TRIES = 2
+"""Pairs of every two kinds."""
+
+
+def apart(one: Mesh, other: Mesh) -> float:
+    """Least distance between the faces of two meshes, mm."""
+    objects = []
+    for mesh in (one, other):
+        plain = mesh.to_mesh64()
+        model = fcl.BVHModel()
+        model.beginModel(len(plain.vert_properties), len(plain.tri_verts))
+        model.addSubModel(np.asarray(plain.vert_properties, dtype=float), np.asarray(plain.tri_verts))
+        model.endModel()
+        objects.append(fcl.CollisionObject(model, fcl.Transform()))
+    return float(fcl.distance(*objects, fcl.DistanceRequest(), fcl.DistanceResult()))
+
+
+def sides(radius: float) -> int:
+    """Of a polygon whose corners are no more than 0.08 mm outside a circle, when its sides are as much inside it."""
+    return max(24, 4 * int(pi / sqrt(CHORD / max(radius, 1.0)) / 4 + 1))
+
+
+def swollen(count: int) -> float:
+    """What a polygon inside a circle is enlarged by, for its sides and corners to stand evenly on both sides of it."""
+    return 2 / (1 + cos(pi / count))
+
+
+def placed(mesh: Mesh, origin: Vector, x: Vector, y: Vector, z: Vector) -> Mesh:
+    return mesh.transform([[x[i], y[i], z[i], origin[i]] for i in range(3)])
+
+
+def ball_mesh(centre: Vector, radius: float) -> Mesh:
+    return Mesh.sphere(radius * 1.0005, sides(radius) // 4 * 6).translate(centre)
+
+
+def rod_mesh(start: Vector, end: Vector, radius: float) -> Mesh:
+    return (ball_mesh(start, radius) + ball_mesh(end, radius)).hull()
+
+
+def revolved_mesh(shape: Revolved) -> Mesh:
+    """Each convex outline of at least three corners, grown in the plane and turned round by the library itself."""
+    profile = shape.profile if len(shape.profile) > 2 else shape.profile * 3
+    section = manifold3d.CrossSection([profile], manifold3d.FillRule.NonZero)
+    if shape.rounding:
+        if len(shape.profile) == 1:
+            section = manifold3d.CrossSection.circle(shape.rounding, 48).translate(shape.profile[0])
+        else:
+            section = section.offset(shape.rounding, manifold3d.JoinType.Round, circular_segments=48)
+    count = sides(max(r for r, _ in shape.profile) + shape.rounding)
+    factor = swollen(count)
+    mesh = section.revolve(count, degrees(2 * shape.half_angle)).scale((factor, factor, 1.0))
+    towards = shape.towards or square_to(shape.axis)
+    across = cross(shape.axis, towards)
+    if shape.half_angle < pi:  # the library turns from its x axis on; the middle of the part is half_angle further
+        c, s = cos(shape.half_angle), sin(shape.half_angle)
+        towards, across = (
+            plus(times(c, towards), times(-s, across)),
+            plus(times(s, towards), times(c, across)),
+        )
+    return placed(mesh, shape.origin, towards, across, shape.axis)
+
+
+def prism_mesh(shape: Prism) -> Mesh:
+    section = manifold3d.CrossSection([shape.outline], manifold3d.FillRule.NonZero)
+    if section.area() < 1e-9:
+        section = manifold3d.CrossSection([shape.outline[::-1]], manifold3d.FillRule.NonZero)
+    if shape.bore:
+        count = sides(shape.bore.radius)
+        section -= manifold3d.CrossSection.circle(shape.bore.radius * swollen(count), count).translate(
+            shape.bore.middle
+        )
+    mesh = section.extrude(shape.high - shape.low).translate((0.0, 0.0, shape.low))
+    return placed(mesh, shape.origin, shape.across, shape.up, shape.normal)
+
+
+def cylinder_mesh(shape: Cylinder) -> Mesh:
+    run = plus(shape.end, times(-1, shape.start))
+    axis, length = unit(run), hypot(*run)
+    profile = ((0.0, 0.0), (shape.radius, 0.0), (shape.radius, length), (0.0, length))
+    return revolved_mesh(Revolved(shape.start, axis, profile))
+
+
+def mesh_of(shape: Shape) -> Mesh:
+    if isinstance(shape, Ball):
+        return ball_mesh(shape.centre, shape.radius)
+    if isinstance(shape, Rod):
+        return rod_mesh(shape.start, shape.end, shape.radius)
+    if isinstance(shape, Cylinder):
+        return cylinder_mesh(shape)
+    if isinstance(shape, Revolved):
+        return revolved_mesh(shape)
+    assert isinstance(shape, Prism)
+    return prism_mesh(shape)
+
+
+class Square(Random):
+    """Everything along the axes and at round figures, as parts of a corner are: faces parallel, axes in common."""
+
+
+def direction(r: Random) -> Vector:
+    if isinstance(r, Square):
+        return r.choice(((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, -1.0, 0.0), (0.0, 0.0, 1.0)))
+    return unit((r.gauss(0, 1), r.gauss(0, 1), r.gauss(0, 1)))
+
+
+def somewhere(r: Random, spread: float = 120.0) -> Vector:
+    if isinstance(r, Square):
+        return (r.choice((0.0, 0.0, 50.0)), r.randrange(-200, 201, 40) + 0.5, r.choice((0.0, 0.0, -100.0)))
+    return (r.uniform(-spread, spread), r.uniform(-spread, spread), r.uniform(-spread, spread))
+
+
+def plane(r: Random) -> tuple[Vector, Vector]:
+    normal = direction(r)
+    across = square_to(normal)
+    return across, cross(normal, across)
+
+
+Make = Callable[[Random], tuple[Shape, ...]]
+
+
+def ball(r: Random) -> tuple[Shape, ...]:
+    return (Ball(somewhere(r), r.uniform(5, 40)),)
+
+
+def rod(r: Random) -> tuple[Shape, ...]:
+    start = somewhere(r, 200.0)
+    return (Rod(start, plus(start, times(r.uniform(50, 400), direction(r))), r.uniform(5, 25)),)
+
+
+def cylinder(r: Random) -> tuple[Shape, ...]:
+    start = somewhere(r)
+    return (Cylinder(start, plus(start, times(r.uniform(5, 150), direction(r))), r.uniform(4, 60)),)
+
+
+def hollow_ring(r: Random) -> tuple[Shape, ...]:
+    inner, low = r.uniform(30, 120), r.uniform(-50, 0)
+    outer, high = inner + r.uniform(5, 60), low + r.uniform(5, 60)
+    return (Revolved(somewhere(r), direction(r), ((inner, low), (outer, low), (outer, high), (inner, high))),)
+
+
+def hat(r: Random) -> tuple[Shape, ...]:
+    hub, deep = r.uniform(25, 35), r.uniform(30, 60)
+    profile = (
+        (hub, 0.0),
+        (80.0, 0.0),
+        (80.0, deep),
+        (130.0, deep),
+        (130.0, deep + 20),
+        (74.0, deep + 20),
+        (74.0, 6.0),
+        (hub, 6.0),
+    )
+    return (Revolved(somewhere(r), direction(r), profile),)
+
+
+def round_shouldered(r: Random) -> tuple[Shape, ...]:
+    rounding, wide = r.uniform(10, 40), r.uniform(10, 60)
+    profile = ((100.0, -wide), (160.0, -wide), (170.0, 0.0), (160.0, wide), (100.0, wide))
+    return (Revolved(somewhere(r), direction(r), profile, rounding),)
+
+
+def doughnut(r: Random) -> tuple[Shape, ...]:
+    return (Revolved(somewhere(r), direction(r), ((r.uniform(50, 150), 0.0),), r.uniform(5, 40)),)
+
+
+def sector(r: Random) -> tuple[Shape, ...]:
+    axis = direction(r)
+    inner = r.uniform(20, 100)
+    profile = (
+        (inner, -30.0),
+        (inner + 60, -30.0),
+        (inner + 60, 30.0),
+        (inner + 40, 30.0),
+        (inner + 20, 10.0),
+        (inner, 20.0),
+    )
+    return (Revolved(somewhere(r), axis, profile, 0.0, square_to(axis), r.uniform(0.2, 3.0)),)
+
+
+def convex_prism(r: Random) -> tuple[Shape, ...]:
+    count = r.randint(3, 7)
+    outline = tuple((60 * cos(2 * pi * i / count), r.uniform(30, 90) * sin(2 * pi * i / count)) for i in range(count))
+    points = manifold3d.CrossSection.hull_points(outline).to_polygons()[0]
+    return (Prism(somewhere(r), *plane(r), tuple((float(x), float(y)) for x, y in points), -10.0, r.uniform(-5, 60)),)
+
+
+def bent_prism(r: Random) -> tuple[Shape, ...]:
+    a, b = r.uniform(10, 40), r.uniform(10, 40)
+    outline = ((0.0, 0.0), (100.0, 0.0), (100.0, a), (b, a + 5), (b, 90.0), (0.0, 90.0))
+    return (Prism(somewhere(r), *plane(r), outline, 0.0, r.uniform(3, 40)),)
+
+
+def bored_plate(r: Random) -> tuple[Shape, ...]:
+    x, y = r.uniform(60, 110), r.uniform(60, 110)
+    outline = ((-x, -y), (x, -60.0), (x, y), (0.0, y + 30), (-x, y))
+    bore = Bore((r.uniform(-5, 5), r.uniform(-5, 5)), r.uniform(20, 50))
+    return (Prism(somewhere(r), *plane(r), outline, -5.0, r.uniform(0, 20), bore),)
+
+
+def bolt(r: Random) -> tuple[Shape, ...]:
+    start, axis = somewhere(r), direction(r)
+    under = plus(start, times(10.0, axis))
+    return (hexagon(start, under, r.uniform(12, 36)), Cylinder(under, plus(under, times(80.0, axis)), r.uniform(4, 9)))
+
+
+def box(r: Random) -> tuple[Shape, ...]:
+    start, axis = somewhere(r), direction(r)
+    return box_tube(start, plus(start, times(r.uniform(100, 300), axis)), square_to(axis), 80.0, 120.0, r.uniform(2, 8))
+
+
+KINDS: tuple[Make, ...] = (
+    ball, rod, cylinder, hollow_ring, hat, round_shouldered, doughnut, sector, convex_prism, bent_prism, bored_plate, bolt, box,
+)  # fmt: skip
+PAIRS = list(combinations_with_replacement(KINDS, 2))
+
+
+def whole(shapes: tuple[Shape, ...]) -> Mesh:
+    return Mesh.batch_boolean([mesh_of(shape) for shape in shapes], manifold3d.OpType.Add)
+
+
+def agree(one: Solid, other: Solid, mesh: Mesh, other_mesh: Mesh) -> float:
+    """Apart or overlapping as the libraries have it, as far apart, and both ways round. Gives the gap."""
+    found, back = gap(one, other), gap(other, one)
+    common = (mesh ^ other_mesh).volume()
+    if common > 0:
+        assert found.distance < WITHIN and back.distance < WITHIN
+        if found.distance >= 0:  # only what the meshes' corners stand out by may touch
+            assert common < 20.0
+    else:
+        assert found.distance == pytest.approx(apart(mesh, other_mesh), abs=WITHIN)
+        assert back.distance == pytest.approx(found.distance, abs=0.05)
+        assert nearer(one, other, found.distance - 0.1) is None
+    return found.distance
+
+
+@pytest.mark.parametrize("kind", [Random, Square])
+@pytest.mark.parametrize("pair", PAIRS, ids=lambda pair: f"{pair[0].__name__}-{pair[1].__name__}")
+def test_random_pairs(pair: tuple[Make, Make], kind: type[Random]) -> None:
+    """Where they happen to be, and then, if that is apart, 1 mm further together than would make them touch."""
+    r = kind(f"{pair[0].__name__} and {pair[1].__name__}")
+    for _ in range(TRIES):
+        first, second = pair[0](r), pair[1](r)
+        one, other, mesh, other_mesh = solid(*first), solid(*second), whole(first), whole(second)
+        room = agree(one, other, mesh, other_mesh)
+        if room > WITHIN:
+            found = gap(one, other)
+            step = times((room + 1) / room, plus(found.on_a, times(-1, found.on_b)))
+            agree(one, other.moved(shift(step)), mesh, other_mesh.translate(step))
+
+
+def test_both_cases_are_among_the_pairs() -> None:
+    """The random pairs hold enough of each case to mean something: apart and overlapping, of all kinds."""
+    overlapping = 0
+    for one, other in PAIRS:
+        r = Random(f"{one.__name__} and {other.__name__}")
+        overlapping += sum(gap(solid(*one(r)), solid(*other(r))).distance < 0 for _ in range(TRIES))
+    assert len(PAIRS) * TRIES * 0.2 < overlapping < len(PAIRS) * TRIES * 0.8

@@ -1,0 +1,1 @@
+"""What many tests need: nothing here is a test itself."""
