@@ -289,20 +289,12 @@ class Graph:
                     Input(asked.key, asked.name, True, parameter) for asked in self._steps[name].asked().values()
                 ]
             else:
-                inputs.append(Input(parameter, self._compared(name, annotation, function), optional))
+                inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         return Node(
             one.name, function, one.note, tuple(inputs), self.units.get(one.name, "judgement"), member, fixed, gathers
         )
 
-    def bind(self, function: Callable[..., Any], parameters: Iterable[str]) -> tuple[Input, ...]:
-        """The fields and values that parameters of any function stand for. Raises GraphError for a wrong name or unit."""
-        hints, inputs = _hints(function), []
-        for parameter in parameters:
-            annotation, optional = _without_none(hints.get(parameter))
-            inputs.append(Input(parameter, self._compared(parameter, annotation, function), optional))
-        return tuple(inputs)
-
-    def _compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+    def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
         wanted, produced = _unit(annotation, function, name), self.units[origin]
