@@ -4,8 +4,8 @@ from collections.abc import Iterator
 
 from rules.judging.judge import Judged
 from rules.judging.reader import answer, name
+from rules.sheet.rotor import CUT
 from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
-from rules.values.wheel_end.rotor import CUT
 
 HELD_TOGETHER_BY, _ROTOR_STYLE = name("hub.held_together_by"), name("rotor.style")
 

@@ -6,12 +6,15 @@ direction stands in words, never as a sign.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import ceil
 
+from rules.graph.bands import AtLeast
 from rules.judging.judge import Judged, and_list, shown
 from rules.judging.reader import Name, answer, check_id, is_known, name, to_measure
 from rules.judging.trade import trade
+from rules.measure.closeness import CLOSENESS
 from rules.measure.display import show, tape
-from rules.measure.quantity import Units
+from rules.measure.quantity import INCH, Units
 from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, Line
 
 LENGTH_TOLERANCE: dict[Units, str] = {"inch": "+/- 1/64 in", "metric": "+/- 0.5 mm"}
@@ -127,8 +130,20 @@ def gaps(judged: Judged) -> Iterator[Line]:
     """The gaps to measure on the mock-up. One that does not arise in this build is left out."""
     for line, text, value, check in GAPS:
         if value.origin not in judged.worked.not_here:
-            least = trade().checks[check].note.good
-            yield Line(f"mock-up.{line}", MOCK_UP, text, target(judged, value, by_tape=False), least, "measure")
+            limits = trade().checks[check].note.limits
+            assert isinstance(limits, AtLeast) and limits.unit == "mm"
+            wanted, least = target(judged, value, by_tape=False), least_by_tape(limits.good, judged.shown_in)
+            yield Line(f"mock-up.{line}", MOCK_UP, text, wanted, f"{least} or more", "measure")
+
+
+def least_by_tape(length: float, units: Units) -> str:
+    """A least length in mm by the next mark of a tape that is not under it: 1/32 in or 0.5 mm.
+
+    >>> least_by_tape(5.0, "inch"), least_by_tape(6.0, "inch"), least_by_tape(5.0, "metric")
+    ('7/32 in', '1/4 in', '5 mm')
+    """
+    mark = INCH / 32 if units == "inch" else 0.5
+    return tape(ceil(length / mark - CLOSENESS) * mark, units)
 
 
 def _note(line: str, text: str) -> Line:
