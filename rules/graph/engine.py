@@ -5,8 +5,7 @@ a field by its own name where only one step has it (`ground_offset`). `Mm | None
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
 the producer returns, and a loop; each message names the function.
 
-A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
-of it the answers to that part. Others gather what they
+A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
 take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
@@ -285,25 +284,14 @@ class Graph:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter] = self._steps[name].record
-                asked = self._steps[name].asked_in(annotation)
-                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked()
+                inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
             else:
-                inputs.append(Input(parameter, self._compared(name, annotation, function), optional))
-        return Node(
-            one.name, function, one.note, tuple(inputs), self.units.get(one.name, "judgement"), member, fixed, gathers
-        )
+                inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
+        unit = self.units.get(one.name, "judgement")
+        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers)
 
-    def bind(self, function: Callable[..., Any], parameters: Iterable[str]) -> tuple[Input, ...]:
-        """The fields and values that parameters of a function stand for. Raises GraphError for a name or unit that is wrong."""
-        hints = _hints(function)
-        inputs = []
-        for parameter in parameters:
-            annotation, optional = _without_none(hints.get(parameter))
-            inputs.append(Input(parameter, self._compared(parameter, annotation, function), optional))
-        return tuple(inputs)
-
-    def _compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+    def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
         wanted, produced = _unit(annotation, function, name), self.units[origin]

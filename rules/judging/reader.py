@@ -16,12 +16,13 @@ import inspect
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import wraps
-from typing import Annotated, Any, TypeVar, get_args, get_origin, get_type_hints
+from types import UnionType
+from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
 from rules.graph.engine import GraphError, Worked
 from rules.graph.results import Estimate
 from rules.judging.trade import trade
-from rules.measure.units import SYMBOLS, Mm
+from rules.measure.units import Mm
 
 Known = Mapping[str, object]
 """Fields and values by name, in inside units. Looked into here and nowhere else that draws, lists or prints."""
@@ -48,34 +49,31 @@ def reads(function: Callable[..., R]) -> Callable[..., R]:
     iterator where it yields) while one that is not optional is not known. Raises GraphError, naming module and function,
     for an unknown name, a unit other than the producer's, or an annotation that hides that it may answer None.
     """
-    signature = inspect.signature(function)
-    names = [one.name for one in signature.parameters.values() if one.kind is not one.KEYWORD_ONLY]
-    try:
-        inputs = trade().bind(function, names)
-    except GraphError as fault:
-        raise GraphError(f"{function.__module__}: {fault}") from None
     hints = get_type_hints(function, include_extras=True)
+    wanted = [
+        _wanted(function, one.name, hints.get(one.name))
+        for one in inspect.signature(function).parameters.values()
+        if one.kind is not one.KEYWORD_ONLY
+    ]
     yields = inspect.isgeneratorfunction(function)
-    needs_some = not all(given.optional for given in inputs)
-    if needs_some and not yields and not _may_be_none(hints.get("return")):
+    if not (yields or all(one.optional for one in wanted) or type(None) in _parts(hints.get("return"))):
         raise GraphError(f"{function.__module__}: {function.__name__} may answer None; say so in its annotation")
-    wanted = [(given, trade().units[given.origin] in SYMBOLS, *_kind(hints[given.parameter])) for given in inputs]
 
     @wraps(function)
     def read(known: Known, **context: Any) -> Any:
         arguments = {}
-        for given, is_number, kind, above_nought in wanted:
-            found = known.get(given.origin)
-            if is_number:
-                found = _number(found, above_nought)
-            elif not isinstance(found, kind):
+        for one in wanted:
+            found = known.get(one.origin)
+            if one.kind is float:
+                found = _number(found, one.above_nought)
+            elif not isinstance(found, one.kind):
                 found = None
-            if found is None and not given.optional:
+            if found is None and not one.optional:
                 return iter(()) if yields else None
-            arguments[given.parameter] = found
+            arguments[one.parameter] = found
         return function(**arguments, **context)
 
-    read.needs = tuple(given.origin for given in inputs if not given.optional)  # type: ignore[attr-defined]
+    read.needs = tuple(one.origin for one in wanted if not one.optional)  # type: ignore[attr-defined]
     return read
 
 
@@ -84,19 +82,33 @@ def still_needed(read: Callable[..., Any], known: Known) -> tuple[str, ...]:
     return tuple(origin for origin in read.needs if origin not in known)  # type: ignore[attr-defined]
 
 
-def _may_be_none(annotation: Any) -> bool:
-    return annotation is type(None) or type(None) in get_args(annotation)
+@dataclass(frozen=True, slots=True)
+class _Wanted:
+    """One parameter: what it stands for, its plain type, and what counts as not known."""
+
+    parameter: str
+    origin: str
+    kind: type
+    optional: bool
+    above_nought: bool
 
 
-def _kind(annotation: Any) -> tuple[Any, bool]:
-    """The plain type of an annotation without its unit and its None, and whether it must be above nought."""
-    parts = [part for part in get_args(annotation) if part is not type(None)]
-    if type(None) in get_args(annotation):
-        annotation = parts[0]
-    if get_origin(annotation) is Annotated:
-        plain, *extras = get_args(annotation)
-        return plain, AboveNought() in extras
-    return annotation, False
+def _wanted(function: Callable[..., Any], parameter: str, annotation: Any) -> _Wanted:
+    """A parameter looked up in the graph as one of a check is. Raises GraphError, naming the module."""
+    kinds = [part for part in _parts(annotation) if part is not type(None)]
+    kind = kinds[0] if len(kinds) == 1 else annotation
+    try:
+        origin = trade().compared(parameter, kind, function)
+    except GraphError as fault:
+        raise GraphError(f"{function.__module__}: {fault}") from None
+    plain, *extras = get_args(kind) if get_origin(kind) is Annotated else (kind,)
+    plain = str if get_origin(plain) is Literal else plain
+    return _Wanted(parameter, origin, plain, len(kinds) < len(_parts(annotation)), AboveNought() in extras)
+
+
+def _parts(annotation: Any) -> tuple[Any, ...]:
+    """What an annotation is one of: itself, or the parts of `A | None`."""
+    return get_args(annotation) if get_origin(annotation) in (Union, UnionType) else (annotation,)
 
 
 def _number(answer: object, above_nought: bool) -> float | None:
