@@ -9,7 +9,7 @@ from typing import Literal
 
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.facts import Facts
-from rules.drawn.full_size.shapes import Point, View, bounds
+from rules.drawn.full_size.shapes import WORDS, Point, View, bounds
 from rules.tables.rim_flange import RIM_FLANGE
 
 Extent = Literal["upright", "whole"]
@@ -209,7 +209,8 @@ class _Front:
                 board.across((0.0, level), (x, y), level, text)
             bottom, top = min(bottom, level), max(top, level)
         board.line((0.0, bottom - LANE), (0.0, top + LANE + 3), an_edge=False)
-        board.label((0.0, top + LANE), "DATUM: hub flange face")
+        clear = -1.0 if self.tyre_plane > 0 else 1.0
+        board.words((2 * clear, top + LANE), "DATUM: hub flange face", "left" if clear > 0 else "right", size=WORDS)
 
     def _high(self) -> list[tuple[float, float, str]]:
         facts, upper = self.facts, self._pivot("upper")
