@@ -3,7 +3,7 @@
 from math import tan
 
 from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT, Front
-from rules.drawn.full_size.shapes import Point
+from rules.drawn.full_size.shapes import WORDS, Point
 from rules.judging.reader import Known, Size, reads
 from rules.measure.units import Mm, Rad
 
@@ -25,7 +25,8 @@ def from_datum(known: Known, bottom: float, top: float, view: Front) -> None:
             board.across((0.0, level), (x, y), level, text)
         bottom, top = min(bottom, level), max(top, level)
     board.line((0.0, bottom - LANE), (0.0, top + LANE + 3), an_edge=False)
-    board.label((0.0, top + LANE), "DATUM: hub flange face")
+    clear = -1.0 if view.tyre_plane > 0 else 1.0
+    board.words((2 * clear, top + LANE), "DATUM: hub flange face", "left" if clear > 0 else "right", size=WORDS)
 
 
 @reads
