@@ -93,8 +93,6 @@ class FieldRow(Widget):
         height = 1 + len(self._below())
         if self.styles.height != Scalar.from_number(height):
             self.styles.height = height
-            if self.editor.has_focus:  # what is said below the entry must be seen
-                self.call_after_refresh(self.scroll_visible, animate=False)
 
     def on_resize(self) -> None:
         """An error may take more or fewer lines now."""

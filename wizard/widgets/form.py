@@ -44,6 +44,16 @@ class Form(VerticalScroll, can_focus=False):
         cautions = [f"- {caution}" for step in self._page.steps for caution in step.cautions]
         yield Static(lines(plain("Take care", "bold $text-warning"), *cautions), classes="cautions", markup=False)
 
+    def watch_virtual_size(self) -> None:
+        """A row that grows or shrinks moves those below it: the one the cursor is in must stay in view."""
+        self.call_later(self.show_cursor)
+
+    def show_cursor(self) -> None:
+        """Scroll to the row the cursor is in."""
+        for row in self.rows.values():
+            if row.editor.has_focus:
+                self.scroll_to_widget(row, animate=False)
+
     def action_go(self, by: int) -> None:
         """To the entry above or below."""
         names = list(self.rows)
@@ -135,7 +145,7 @@ class FormPage(Vertical):
             self.current = row.field_name
             row.refresh()
             self._show_panel()
-            self.form.scroll_to_widget(row, animate=False)
+            self.form.show_cursor()
 
     def on_descendant_blur(self, event: events.DescendantBlur) -> None:
         """An entry that was left is judged as it stands."""
