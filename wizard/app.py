@@ -10,6 +10,7 @@ from typing import Any, ClassVar, cast
 
 from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
+from textual.events import Event, Key, Paste
 from textual.filter import LineFilter
 from textual.screen import Screen
 from textual.theme import Theme
@@ -18,6 +19,7 @@ from wizard import recent, sheet_file, terminal
 from wizard.screens.sheet import SheetScreen
 from wizard.session import Disk, Session
 from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
+from wizard.typed_ahead import TypedAhead
 from wizard.words import count
 
 LOOK = Theme(
@@ -48,6 +50,7 @@ class BuildSheetApp(App[None]):
         self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
+        self._typed_ahead = TypedAhead(self, self._hand_on)
         self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
         # Before anything is on the screen: a theme set later styles every widget a second time.
         self.register_theme(LOOK)
@@ -70,6 +73,22 @@ class BuildSheetApp(App[None]):
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Textual's own filters, and the last net against control characters."""
         return [*super().get_line_filters(), self._net]
+
+    # Keys
+
+    async def on_event(self, event: Event) -> None:
+        """What is typed waits for its turn; everything else is dealt with as it comes."""
+        if isinstance(event, Key | Paste) and not event.is_forwarded:
+            self._typed_ahead.take(event)
+        else:
+            await super().on_event(event)
+
+    async def _hand_on(self, event: Event) -> None:
+        """Give a key to where the cursor is now."""
+        screen = self.screen
+        if isinstance(event, Key) and isinstance(screen, SheetScreen):
+            await screen.make_way(event)
+        await super().on_event(event)
 
     # Opening
 

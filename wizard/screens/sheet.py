@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
-from textual import work
+from textual import events
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
@@ -109,6 +109,8 @@ class SheetScreen(Screen[None]):
             self.call_later(self._first_page)
 
     async def _first_page(self) -> None:
+        if self.query("#page"):
+            return
         await self.query_one("#middle").mount(self._page_widget())
         self.page.start()
         if self.session.file.digest is None:
@@ -162,20 +164,30 @@ class SheetScreen(Screen[None]):
         """Save as soon as an entry is done."""
         self.save()
 
-    def on_form_page_finished(self) -> None:
+    async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
-        self.action_turn_by(1)
+        await self._turn_to(self.number + 1, at_top=True)
+
+    async def make_way(self, key: events.Key) -> None:
+        """Before a key is handed on: the next answer does not go into one whose Enter was refused."""
+        page = self.page
+        if isinstance(page, FormPage) and page.begins_the_next(key) and not page.go_on():
+            await self._turn_to(self.number + 1, at_top=True)
 
     def on_step_chosen(self, event: StepChosen) -> None:
         """A click on a step opens it."""
         self.open_page(event.number)
 
-    @work(exclusive=True, group="page")
-    async def open_page(self, number: int, name: str = "", *, anew: bool = False) -> None:
+    def open_page(self, number: int, name: str = "", *, anew: bool = False, at_top: bool = False) -> None:
         """Open a page, with the cursor in the named entry or where there is something to do.
 
         anew: what stands in the open page's entries is of the past and must not get into the sheet.
+        at_top: with the cursor in the first entry, as somebody who goes on typing expects.
         """
+        self.call_later(self._turn_to, number, name, anew=anew, at_top=at_top)
+
+    async def _turn_to(self, number: int, name: str = "", *, anew: bool = False, at_top: bool = False) -> None:
+        number = max(0, min(len(PAGES) - 1, number))
         if not anew:
             self.flush()
         if number != self.number or anew:
@@ -189,6 +201,8 @@ class SheetScreen(Screen[None]):
         page = self.page
         if name and isinstance(page, FormPage):
             page.focus_on(name)
+        elif at_top and isinstance(page, FormPage):
+            page.focus_on(page.current)
         else:
             page.start()
         self.save()
@@ -234,7 +248,7 @@ class SheetScreen(Screen[None]):
 
     def action_turn_by(self, by: int) -> None:
         """The next or the previous step."""
-        self.open_page(max(0, min(len(PAGES) - 1, self.number + by)))
+        self.open_page(self.number + by, at_top=True)
 
     def action_units(self) -> None:
         """Show results in the other units. Entries stay as they were typed."""

@@ -18,6 +18,9 @@ from wizard.widgets.field_row import FieldRow
 from wizard.words import lines, plain
 
 
+LEAVE_IT = "Mend it, starting with Backspace or an arrow; Enter, or the next answer, leaves it marked"
+
+
 class Form(VerticalScroll, can_focus=False):
     """The questions of one page. Scrolls up and down, never sideways."""
 
@@ -58,7 +61,7 @@ class Form(VerticalScroll, can_focus=False):
         """To the entry above or below."""
         names = list(self.rows)
         here = next((place for place, row in enumerate(self.rows.values()) if row.editor.has_focus), 0)
-        self.rows[names[max(0, min(len(names) - 1, here + by))]].editor.focus()
+        self.screen.set_focus(self.rows[names[max(0, min(len(names) - 1, here + by))]].editor)
 
 
 class FormPage(Vertical):
@@ -81,6 +84,8 @@ class FormPage(Vertical):
         self.current = next(iter(self.rows))
         self._settled = {name for name in self.rows if session.entry(name) is not None}
         """Entries that are not being typed for the first time: only those are marked when they cannot be read."""
+        self._refused = ""
+        """The entry whose Enter was refused just now, because it cannot be read."""
 
     def compose(self) -> ComposeResult:
         """The questions, and the panel about one of them."""
@@ -99,6 +104,8 @@ class FormPage(Vertical):
 
     def _show(self, name: str) -> None:
         error = self._session.faults.get(name, "") if name in self._settled else ""
+        if name == self._refused:
+            error = f"{self.rows[name].unread or error}. {LEAVE_IT}"
         self.rows[name].show(self._session.echo(name), self._session.units, error)
 
     def _show_panel(self) -> None:
@@ -107,6 +114,7 @@ class FormPage(Vertical):
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """Take the entry over at once, so that everything else can follow the typing."""
         event.stop()
+        self._refused = ""
         self._put(event.field_name, event.entry)
         self.post_message(self.Edited())
 
@@ -124,24 +132,54 @@ class FormPage(Vertical):
     def flush(self) -> None:
         """Take over what was typed a moment ago and is still on its way here as a message."""
         for name, row in self.rows.items():
+            row.leave()
             if row.edited:
                 self._session.put(name, row.entry)
 
     def on_field_row_done(self, event: FieldRow.Done) -> None:
-        """Enter: the entry counts, go to the next."""
+        """Enter: the entry counts, go to the next. Where it cannot be read, only a second Enter goes on."""
         event.stop()
-        self._settle(event.row.field_name)
+        name = event.row.field_name
+        self._settle(name)
+        if self._refused != name and (name in self._session.faults or event.row.unread):
+            self._refused = name
+            self._show(name)
+        elif not self.go_on():
+            self.post_message(self.Finished())
+
+    def go_on(self) -> bool:
+        """Put the cursor in the next entry. False where there is none on this page."""
         names = list(self.rows)
-        place = names.index(event.row.field_name) + 1
+        self._leave(self.current)
+        place = names.index(self.current) + 1
         if place < len(names):
             self.focus_on(names[place])
-        else:
-            self.post_message(self.Finished())
+        return place < len(names)
+
+    def begins_the_next(self, key: events.Key) -> bool:
+        """Whether a key belongs to the next answer: somebody types on after an Enter that was refused.
+
+        A key that mends the refused answer, such as Backspace or an arrow, ends that: what follows goes in here. So does
+        a space, which no answer begins with, and which comes before a unit that was left out.
+        """
+        if not self._refused:
+            return False
+        if key.is_printable and key.character != " ":
+            return True
+        if key.key != "enter":
+            self._refused = ""
+        return False
+
+    def on_click(self) -> None:
+        """Who clicks into the entry mends it."""
+        self._refused = ""
 
     def on_descendant_focus(self, event: events.DescendantFocus) -> None:
         """Tell about the entry the cursor came to."""
         row = event.widget.parent
         if isinstance(row, FieldRow):
+            if self.current != row.field_name:
+                self._refused = ""
             self.current = row.field_name
             row.refresh()
             self._show_panel()
@@ -151,7 +189,12 @@ class FormPage(Vertical):
         """An entry that was left is judged as it stands."""
         row = event.widget.parent
         if isinstance(row, FieldRow):
-            self._settle(row.field_name)
+            self._leave(row.field_name)
+
+    def _leave(self, name: str) -> None:
+        if text := self.rows[name].leave():
+            self._put(name, text)
+        self._settle(name)
 
     def _settle(self, name: str) -> None:
         if self._session.entry(name) is not None:
@@ -160,8 +203,9 @@ class FormPage(Vertical):
         self.post_message(self.Left())
 
     def focus_on(self, name: str) -> None:
-        """Put the cursor in an entry and bring its row into view."""
-        self.rows[name].editor.focus()
+        """Put the cursor in an entry, at once: the next key is for it."""
+        self.current, self._refused = name, ""
+        self.screen.set_focus(self.rows[name].editor, scroll_visible=False)
 
     def start(self) -> None:
         """Put the cursor where there is something to do: an entry to fix, a needed one to fill in, else the first."""
