@@ -50,7 +50,7 @@ class BuildSheetApp(App[None]):
         self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
-        self._typed_ahead = TypedAhead(self, self._hand_on)
+        self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
         self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
         # Before anything is on the screen: a theme set later styles every widget a second time.
         self.register_theme(LOOK)
@@ -89,6 +89,15 @@ class BuildSheetApp(App[None]):
         if isinstance(event, Key) and isinstance(screen, SheetScreen):
             await screen.make_way(event)
         await super().on_event(event)
+
+    @property
+    def more_typed(self) -> bool:
+        """Whether keys wait to be dealt with."""
+        return self._typed_ahead.more
+
+    def _all_typed(self) -> None:
+        if screen := self.sheet_screen:
+            screen.all_typed()
 
     # Opening
 

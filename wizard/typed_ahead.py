@@ -21,12 +21,19 @@ PASSES = 2
 class TypedAhead:
     """The keys that wait, in order."""
 
-    def __init__(self, app: App[None], hand_on: Callable[[Event], Awaitable[None]]) -> None:
-        """hand_on: what is done with a key when its turn comes."""
-        self._app, self._hand_on = app, hand_on
+    def __init__(
+        self, app: App[None], hand_on: Callable[[Event], Awaitable[None]], at_the_end: Callable[[], None]
+    ) -> None:
+        """hand_on: what is done with a key when its turn comes. at_the_end: what is done when none waits any more."""
+        self._app, self._hand_on, self._at_the_end = app, hand_on, at_the_end
         self._waiting: deque[Event] = deque()
         self._way: tuple[DOMNode, ...] = ()
         self._at_work = False
+
+    @property
+    def more(self) -> bool:
+        """Whether more keys wait. Saving, judging and the picture may then wait too."""
+        return bool(self._waiting)
 
     def take(self, event: Event) -> None:
         """Deal with this one after those before it."""
@@ -37,13 +44,14 @@ class TypedAhead:
 
     async def _one_by_one(self) -> None:
         try:
+            await self._at_rest()
             while self._waiting:
-                await self._at_rest()
                 self._way = self._way_up()
                 await self._hand_on(self._waiting.popleft())
-            await self._at_rest()
+                await self._at_rest()
         finally:
             self._at_work = False
+        self._at_the_end()
 
     def _way_up(self) -> tuple[DOMNode, ...]:
         """Who sees a key now: from the cursor, or the screen where there is none, up to the app."""
@@ -75,6 +83,8 @@ async def _seen(node: MessagePump) -> bool:
     seen = asyncio.Event()
     if not node.is_running or not node.call_later(seen.set):
         return False
+    if isinstance(node, App):  # it ends last of all, and this with it
+        return await seen.wait()
     waits = asyncio.ensure_future(seen.wait())
     await asyncio.wait((waits, node.task), return_when=asyncio.FIRST_COMPLETED)
     waits.cancel()

@@ -64,7 +64,7 @@ class SheetScreen(Screen[None]):
         self.session = session
         self.number = first_unfinished(session.judged)
         self._asking = False
-        self._side_owed = False
+        self._side_owed = self._save_owed = False
 
     @property
     def _app(self) -> "BuildSheetApp":
@@ -143,6 +143,8 @@ class SheetScreen(Screen[None]):
             trouble.update(plain("  ".join(note for note in notes if note)))
             trouble.set_class(any(notes), "shown")
         self._show_picture()
+        for page in self.query(FormPage):
+            page.show_panel()
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
@@ -151,18 +153,28 @@ class SheetScreen(Screen[None]):
     # What happens on the page
 
     def on_form_page_edited(self) -> None:
-        """Verdicts and picture follow each keystroke, a frame after the entry itself: they are much more to paint."""
+        """Verdicts, picture and panel follow, a frame after the entry itself: they are much more to work out and paint."""
         if not self._side_owed:
             self._side_owed = True
-            self.call_after_refresh(self._show_side)
+            if not self._app.more_typed:
+                self.call_after_refresh(self._show_side)
 
     def _show_side(self) -> None:
         self._side_owed = False
         self.show_all()
 
     def on_form_page_left(self) -> None:
-        """Save as soon as an entry is done."""
-        self.save()
+        """Save as soon as an entry is done; of a burst of keys, as soon as the last has been dealt with."""
+        self._save_owed = True
+        if not self._app.more_typed:
+            self.save()
+
+    def all_typed(self) -> None:
+        """What was put off while keys were waiting."""
+        if self._save_owed:
+            self.save()
+        if self._side_owed:
+            self._show_side()
 
     async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
@@ -197,7 +209,6 @@ class SheetScreen(Screen[None]):
                 await self.page.remove()
                 await middle.mount(self._page_widget())
             self.query_one(KeyLine).show(self._keys())
-        self.show_all()
         page = self.page
         if name and isinstance(page, FormPage):
             page.focus_on(name)
@@ -205,7 +216,8 @@ class SheetScreen(Screen[None]):
             page.focus_on(page.current)
         else:
             page.start()
-        self.save()
+        self._side_owed = True
+        self.on_form_page_left()
 
     def go_to(self, name: str) -> None:
         """Open the page that asks for an entry, with the cursor in it."""
@@ -224,6 +236,7 @@ class SheetScreen(Screen[None]):
 
     def save(self) -> None:
         """Save; where the file has changed on disk, ask whose version stays."""
+        self._save_owed = False
         if self._asking:
             return
         try:

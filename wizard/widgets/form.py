@@ -17,7 +17,6 @@ from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
 from wizard.words import lines, plain
 
-
 LEAVE_IT = "Mend it, starting with Backspace or an arrow; Enter, or the next answer, leaves it marked"
 
 
@@ -68,7 +67,7 @@ class FormPage(Vertical):
     """A page to fill in. The answers live in the session; the widgets come and go with the page."""
 
     class Edited(Message):
-        """An entry has changed in the session."""
+        """An entry has changed in the session, or the cursor has moved: what is told of it is of the past."""
 
     class Left(Message):
         """The cursor left an entry, or Enter was pressed in it: time to save."""
@@ -100,7 +99,7 @@ class FormPage(Vertical):
         """Show every row anew, in the units now chosen."""
         for name in self.rows:
             self._show(name)
-        self._show_panel()
+        self.show_panel()
 
     def _show(self, name: str) -> None:
         error = self._session.faults.get(name, "") if name in self._settled else ""
@@ -108,7 +107,8 @@ class FormPage(Vertical):
             error = f"{self.rows[name].unread or error}. {LEAVE_IT}"
         self.rows[name].show(self._session.echo(name), self._session.units, error)
 
-    def _show_panel(self) -> None:
+    def show_panel(self) -> None:
+        """Tell about the entry the cursor is in."""
         self.query_one(FieldPanel).show(self.current, being_typed=self.current not in self._settled)
 
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
@@ -116,7 +116,6 @@ class FormPage(Vertical):
         event.stop()
         self._refused = ""
         self._put(event.field_name, event.entry)
-        self.post_message(self.Edited())
 
     def _put(self, name: str, entry: str | bool | None) -> None:
         self._session.put(name, entry)
@@ -127,7 +126,7 @@ class FormPage(Vertical):
                 row.reload(self._session.text(row.field_name))
             self.show_all()
         self._show(name)
-        self._show_panel()
+        self.post_message(self.Edited())
 
     def flush(self) -> None:
         """Take over what was typed a moment ago and is still on its way here as a message."""
@@ -182,7 +181,7 @@ class FormPage(Vertical):
                 self._refused = ""
             self.current = row.field_name
             row.refresh()
-            self._show_panel()
+            self.post_message(self.Edited())
             self.form.show_cursor()
 
     def on_descendant_blur(self, event: events.DescendantBlur) -> None:
@@ -209,7 +208,7 @@ class FormPage(Vertical):
 
     def start(self) -> None:
         """Put the cursor where there is something to do: an entry to fix, a needed one to fill in, else the first."""
-        missing = self._session.judged.sheet.missing
+        missing = self._session.sheet.missing
         to_fix = [name for name in self.rows if name in self._session.faults]
         to_fill = [name for name in self.rows if name in missing]
         self.focus_on((to_fix or to_fill or list(self.rows))[0])
