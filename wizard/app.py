@@ -50,6 +50,7 @@ class BuildSheetApp(App[None]):
         self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
+        terminal.let_go_of_closed_screens()
         self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
         self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
         # Before anything is on the screen: a theme set later styles every widget a second time.
