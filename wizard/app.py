@@ -10,13 +10,14 @@ from typing import Any, ClassVar, cast
 
 from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
-from textual.events import Event, Key, Paste
+from textual.events import Event, Key, Paste, Resize
 from textual.filter import LineFilter
 from textual.screen import Screen
 from textual.theme import Theme
 
 from wizard import recent, sheet_file, terminal
 from wizard.screens.sheet import SheetScreen
+from wizard.screens.too_small import TooSmallScreen, too_small
 from wizard.session import Disk, Session
 from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
 from wizard.typed_ahead import TypedAhead
@@ -61,7 +62,19 @@ class BuildSheetApp(App[None]):
     def on_mount(self) -> None:
         """From here on a signal saves and ends."""
         self.set_timer(0.5, collect_garbage_again)
+        self._make_room(*self.size)
         terminal.on_being_ended(self.end_now)
+
+    def on_resize(self, event: Resize) -> None:
+        """In a terminal that is too small only that is said, and taken back when it is larger again."""
+        self._make_room(event.size.width, event.size.height)
+
+    def _make_room(self, width: int, height: int) -> None:
+        says_so = isinstance(self.screen, TooSmallScreen)
+        if too_small(width, height) and not says_so:
+            self.push_screen(TooSmallScreen())
+        elif says_so and not too_small(width, height):
+            self.pop_screen()
 
     def get_default_screen(self) -> Screen[Any]:
         """Start with what was asked for: opening it above an empty screen would take half as long again."""
@@ -168,7 +181,14 @@ class BuildSheetApp(App[None]):
     # Leaving
 
     async def action_quit(self) -> None:
-        """Quit, but not before everything typed is safe."""
+        """Quit, but not before everything typed is safe. Where there is no room to ask, save and ask nothing."""
+        if isinstance(self.screen, TooSmallScreen):
+            self.keep_what_is_typed()
+            if trouble := self.session and self.session.trouble:
+                self.screen.tell(trouble)
+                return
+            self._end()
+            return
         self.leave(self._end)
 
     def _end(self) -> None:
