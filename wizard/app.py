@@ -6,16 +6,17 @@ import sys
 from collections.abc import Callable, Iterable, Sequence
 from functools import cached_property
 from pathlib import Path
-from typing import Any, ClassVar, cast
+from typing import Any, cast
 
-from textual.app import App, SystemCommand
-from textual.binding import Binding, BindingType
+from textual.app import App
 from textual.events import Event, Key, Paste, Resize
 from textual.filter import LineFilter
 from textual.screen import Screen
 from textual.theme import Theme
 
 from wizard import recent, sheet_file, terminal
+from wizard.keys import APP, bindings
+from wizard.keys import Key as WizardKey
 from wizard.screens.sheet import SheetScreen
 from wizard.screens.too_small import TooSmallScreen, too_small
 from wizard.session import Disk, Session
@@ -38,7 +39,8 @@ class BuildSheetApp(App[None]):
     TITLE = "Build sheet"
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (100, "-middle"), (118, "-wide"), (150, "-roomy")]  # noqa: RUF012
     VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "quit", "Quit", priority=True)]
+    ENABLE_COMMAND_PALETTE = False
+    BINDINGS = bindings(APP)
 
     def __init__(self, path: Path | None = None, *, demo: bool = False, disk: Disk = sheet_file) -> None:
         """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample."""
@@ -364,22 +366,20 @@ class BuildSheetApp(App[None]):
         recent.set_drawing(self.drawing)
         self.dress(self.screen.query("FrontView"))
 
-    # The command palette: the same actions in words
+    # All keys
 
-    def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
-        """Every key of the screen, in words."""
-        for binding in screen.BINDINGS:
-            if isinstance(binding, Binding) and binding.description:
-                action = binding.action if "." in binding.action else f"screen.{binding.action}"
-                keys = binding.key.replace("ctrl+", "^").replace(",", " or ").upper()
-                yield SystemCommand(binding.description, f"Key: {keys}", self._runner(action))
-        yield SystemCommand("Quit", "Key: ^Q", self.action_quit)
+    def action_all_keys(self) -> None:
+        """Every key of the open screen, to read and to pick from."""
+        from wizard.screens.all_keys import AllKeysScreen
 
-    def _runner(self, action: str) -> Callable[[], Any]:
-        async def run_it() -> None:
+        screen = self.screen
+        keys: Sequence[WizardKey] = screen.keys if isinstance(screen, SheetScreen) else getattr(screen, "KEYS", ())
+        if not isinstance(screen, AllKeysScreen):
+            self.push_screen(AllKeysScreen((*keys, *APP)), self._run_chosen)
+
+    async def _run_chosen(self, action: str | None) -> None:
+        if action:
             await self.run_action(action)
-
-        return run_it
 
 
 def collect_garbage_again() -> None:

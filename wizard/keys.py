@@ -1,6 +1,6 @@
 """Keys, declared once: what is pressed, what it does, and how the key line, help and the page of all keys print it."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from textual.binding import Binding, BindingType
@@ -54,7 +54,8 @@ class Key:
     @property
     def names(self) -> str:
         """The keys in words: "F1 or Ctrl+g"."""
-        return " or ".join(printed(key) for key in self.keys.split(","))
+        each = [printed(key) for key in self.keys.split(",")]
+        return (" or " if len(each) == 2 else ", ").join(each)
 
     @property
     def short(self) -> str:
@@ -74,23 +75,15 @@ def bindings(keys: Iterable[Key]) -> list[BindingType]:
 
 Shown = Key | tuple[Key, ...]
 """One place of the key line: a key, or several with one word, that of the first."""
-
-
-def in_line(shown: Shown) -> tuple[str, str, str]:
-    """The keys as printed, the word, and the action that a click runs."""
-    together: Sequence[Key] = shown if isinstance(shown, tuple) else (shown,)
-    return " ".join(key.short for key in together), together[0].word, together[0].run
-
-
 ALL_KEYS = Key("ctrl+p", "app.all_keys", "all keys of this page, as a list to pick from", "all keys")
 QUIT = Key("ctrl+q", "app.quit", "save and quit", "quit", first=True)
 APP = (ALL_KEYS, QUIT)
 """Keys that work everywhere."""
 BACK = Key("escape", "back", "back", "back")
 TYPING = (
-    Key("enter", "", "take the answer and go to the next; after the last, on to the next step", told=True),
+    Key("enter", "", "take the answer, and on to the next row or step", told=True),
     Key("tab,shift+tab,up,down", "", "move between entries", told=True),
-    Key("left,right", "", "choose where there are choices; the underlined letters do too", told=True),
+    Key("left,right", "", "choose; the underlined letters choose too", told=True),
     Key("delete,backspace", "", "take a choice away", told=True),
     Key("ctrl+j", "", "a new line, in a text of several lines", told=True),
 )

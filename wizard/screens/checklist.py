@@ -14,6 +14,7 @@ from textual.widgets import Input, Static
 
 from rules.checklist import Line, Marks, checklist, kept_marks, marked, to_tables
 from rules.judge import judge
+from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.entry import Entry, Refused
 from wizard.widgets.items import Item, Items
@@ -26,11 +27,13 @@ LONGEST_MEASURED = 60
 class ChecklistScreen(Screen[Any]):
     """Every line in shop order. Ticks and results are saved in the sheet at once, by line."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,ctrl+l", "back", show=False),
-        Binding("l", "tick('left')", "Tick the left piece"),
-        Binding("r", "tick('right')", "Tick the right piece"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("l", "tick('left')", "tick the left piece, or take the tick away", "tick left"),
+        Key("r", "tick('right')", "tick the right piece, or take the tick away", "tick right"),
+        Key("enter", "measure", "write what you measured", "write what you measured", told=True),
+        Key("escape,ctrl+l", "back", "back", "back"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -42,14 +45,7 @@ class ChecklistScreen(Screen[Any]):
         """Heading, lines, keys."""
         yield Static("", id="tally", classes="heading", markup=False)
         yield Items(list(self._items()))
-        yield KeyLine(
-            [
-                ("l", "tick left", "screen.tick('left')"),
-                ("r", "tick right", "screen.tick('right')"),
-                ("Enter", "write what you measured", "screen.measure"),
-                ("Esc", "back", "screen.back"),
-            ]
-        )
+        yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
         """The arrow keys move in the list."""
@@ -175,7 +171,7 @@ class Measured(ModalScreen[tuple[str, str] | None]):
         if event.input is right:
             self.dismiss((self.query_one("#left", Entry).value.strip(), right.value.strip()))
         else:
-            right.focus()
+            self.set_focus(right)
 
     def on_refused(self, event: Refused) -> None:
         """Say why a paste was not taken."""

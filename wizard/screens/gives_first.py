@@ -3,13 +3,13 @@
 from typing import TYPE_CHECKING, ClassVar, cast
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.margins import UNLIKE_KINDS, Ranked, ranked
 from rules.sheet import FIELDS
+from wizard.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.screens.findings import about_finding, entry_behind
 from wizard.session import Session
 from wizard.widgets.items import Item, Items
@@ -29,11 +29,13 @@ ROOM_BESIDE = 3
 class GivesFirstScreen(Screen[str | None]):
     """Closes with the name of the entry to go to, or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape", "back", show=False),
-        Binding("f5,e", "explain", "Explain this factor"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        BACK,
+        Key("enter", "go", "go to the entry the factor rests on", "go to the entry", told=True),
+        Key("f5,e", "explain", "explain this factor", "explain"),
+        Key("f6", "units", "show inches or millimetres", "units"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -44,14 +46,7 @@ class GivesFirstScreen(Screen[str | None]):
         yield Static(plain(HEADING), classes="heading", markup=False)
         yield Static(self._order(), classes="padded", markup=False)
         yield Items(self._items())
-        yield KeyLine(
-            [
-                ("Esc", "back", "screen.back"),
-                ("Enter", "go to the entry", "screen.go"),
-                ("F5", "explain", "screen.explain"),
-                ("F6", "units", "screen.units"),
-            ]
-        )
+        yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
         """The arrow keys move in the list."""

@@ -4,7 +4,6 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
@@ -13,6 +12,7 @@ from rules.display import show
 from rules.judge import Judged, and_list
 from rules.moving_graphs import Graph, graphs
 from rules.moving_scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
+from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs
@@ -56,25 +56,26 @@ def why_not(judged: Judged, name: str) -> str:
 class MotionScreen(Screen[None]):
     """The moving front end. Nothing is judged anew while it moves."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f12", "back", show=False),
-        Binding("f1,ctrl+g", "help", "Motion: help and keys"),
-        Binding("up", "travel(1)", "Motion: wheels up one notch"),
-        Binding("down", "travel(-1)", "Motion: wheels down one notch"),
-        Binding("pageup", "full_travel(1)", "Motion: full bump"),
-        Binding("pagedown", "full_travel(-1)", "Motion: full droop"),
-        Binding("left", "lock(1)", "Motion: steer left one notch"),
-        Binding("right", "lock(-1)", "Motion: steer right one notch"),
-        Binding("shift+left", "full_lock(1)", "Motion: full left lock"),
-        Binding("shift+right", "full_lock(-1)", "Motion: full right lock"),
-        Binding("end", "other_lock", "Motion: full lock, and again for the other side"),
-        Binding("home", "ride", "Motion: ride height, straight ahead"),
-        Binding("w", "worst", "Motion: where the least gap is"),
-        Binding("tab,g", "turn_over", "Motion: picture or graphs"),
-        Binding("f4", "one_or_both", "Motion: left corner, or both wheels"),
-        Binding("ctrl+t,d", "next_drawing", "Another way of drawing"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("f1,ctrl+g", "help", "what is shown, what is not in it, and the keys", "help"),
+        Key("escape,f12", "back", "back to the sheet", "back"),
+        Key("up", "travel(1)", "wheels up one notch", "travel"),
+        Key("down", "travel(-1)", "wheels down one notch"),
+        Key("pageup", "full_travel(1)", "full bump"),
+        Key("pagedown", "full_travel(-1)", "full droop"),
+        Key("left", "lock(1)", "steer left one notch", "lock"),
+        Key("right", "lock(-1)", "steer right one notch"),
+        Key("end", "other_lock", "full lock, and again for the other side"),
+        Key("home", "ride", "ride height, straight ahead", "ride"),
+        Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
+        Key("shift+left", "full_lock(1)", "full left lock"),
+        Key("shift+right", "full_lock(-1)", "full right lock"),
+        Key("w", "worst", "where the least gap is"),
+        Key("f4", "one_or_both", "left corner, or both wheels"),
+        Key("f6", "units", "show inches or millimetres"),
+        Key("ctrl+t,d", "next_drawing", "another way of drawing, for terminals that show dots badly"),
+    )
+    BINDINGS = bindings(KEYS)
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
@@ -93,22 +94,14 @@ class MotionScreen(Screen[None]):
         yield Static(plain(HEADING), classes="heading", markup=False)
         if self._front is None:
             yield Static(self._what_to_enter(), classes="reading", markup=False)
-            yield KeyLine([("Esc", "back", "screen.back")])
+            yield KeyLine((self.KEYS[1], ALL_KEYS))
             return
         yield Static("", id="state", markup=False)
         with Horizontal(id="moving"):
             yield MotionView()
             yield Graphs()
-        yield KeyLine(
-            [
-                ("F1", "help", "screen.help"),
-                ("Esc", "back", "screen.back"),
-                ("↑ ↓ PgUp PgDn", "travel", "screen.travel(1)"),
-                ("← → End", "lock", "screen.lock(1)"),
-                ("Home", "ride", "screen.ride"),
-                ("Tab", "graphs", "screen.turn_over"),
-            ]
-        )
+        help_key, back, *moves = self.KEYS
+        yield KeyLine((help_key, back, tuple(moves[:4]), (*moves[4:6], moves[6]), moves[7], moves[8], ALL_KEYS))
 
     @property
     def _app(self) -> "BuildSheetApp":
@@ -245,7 +238,7 @@ class MotionScreen(Screen[None]):
         """What is shown here, what is not in it, and every key."""
         from wizard.screens.help import MotionHelpScreen
 
-        self.app.push_screen(MotionHelpScreen())
+        self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
         """Go where the least gap over all travel and lock is."""

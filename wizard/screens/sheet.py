@@ -5,16 +5,16 @@ from typing import TYPE_CHECKING, Any, ClassVar, cast
 
 from textual import events
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.pages import PAGES, REVIEW, first_unfinished, page_of
+from wizard.keys import ALL_KEYS, QUIT, Key, Shown, bindings
+from wizard.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
 from wizard.session import Session
 from wizard.sheet_file import ChangedOnDisk
 from wizard.widgets.form import FormPage
-from wizard.widgets.lines import Key, KeyLine, TopLine
+from wizard.widgets.lines import KeyLine, TopLine
 from wizard.widgets.step_list import StepChosen, StepList, StepStrip
 from wizard.widgets.verdict_list import VerdictList
 from wizard.words import plain
@@ -23,40 +23,38 @@ if TYPE_CHECKING:
     from wizard.app import BuildSheetApp
     from wizard.widgets.review import Review, What
 
-KEYS = (
-    ("F1", "help", "screen.help"),
-    ("F2", "verdicts", "screen.findings"),
-    ("F3", "picture", "screen.picture"),
-    ("F5", "explain", "screen.explain"),
-    ("F7 F8", "step back, on", "screen.turn_by(1)"),
-    ("^q", "quit", "app.quit"),
-)
-MOTION_KEYS = (*KEYS[:2], ("F12", "motion", "screen.motion"), *KEYS[3:])
-"""On the pages of what moves, the moving picture stands where the picture stands on the others."""
+HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
+FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
+PICTURE = Key("f3", "picture", "the picture, full screen", "picture")
+FIND = Key("ctrl+f", "find", "find a step or an entry by part of its name", "find", first=True)
+STEP_BACK = Key("f7,ctrl+b", "turn_by(-1)", "step back; no answer is lost", "step")
+STEP_ON = Key("f8,ctrl+n", "turn_by(1)", "next step; no answer is lost")
+MOTION = Key("f12,ctrl+y", "motion", "both wheels through travel and lock", "motion")
 MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
 class SheetScreen(Screen[None]):
     """One sheet being filled in."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        # Some terminals keep F1 for themselves.
-        Binding("f1,ctrl+g", "help", "Help for this step"),
-        Binding("f2", "findings", "All verdicts"),
-        Binding("f3", "picture", "The picture, full screen"),
-        Binding("f4", "app.close_up", "Picture: close up, or the whole wheel"),
-        Binding("ctrl+t", "app.next_drawing", "Picture: another way of drawing"),
-        Binding("f5", "explain", "Explain a number"),
-        Binding("f6", "units", "Show inches or millimetres"),
-        Binding("f7,ctrl+b", "turn_by(-1)", "Step back"),
-        Binding("f8,ctrl+n", "turn_by(1)", "Next step"),
-        Binding("f9", "checks", "List of all checks"),
-        Binding("ctrl+r", "gives_first", "Which part gives first"),
-        Binding("f12,ctrl+y", "motion", "Motion: both wheels through travel and lock"),
-        Binding("ctrl+s", "save", "Save now"),
-        Binding("ctrl+l", "checklist", "The fabrication checklist"),
-        Binding("ctrl+o", "app.start", "Open another sheet"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        HELP,
+        FINDINGS,
+        PICTURE,
+        Key("f4", "app.close_up", "picture: close up, or the whole wheel"),
+        Key("ctrl+t", "app.next_drawing", "picture: another way of drawing"),
+        Key("f5", "explain", "explain a number or a verdict"),
+        Key("f6", "units", "show inches or millimetres; entries stay as typed"),
+        STEP_BACK,
+        STEP_ON,
+        FIND,
+        Key("f9", "checks", "all checks with their limits and sources"),
+        Key("ctrl+r", "gives_first", "which part gives first"),
+        MOTION,
+        Key("ctrl+l", "checklist", "the fabrication checklist, to tick off"),
+        Key("ctrl+s", "save", "save now; it also saves after each entry"),
+        Key("ctrl+o", "app.start", "open another sheet"),
+    )
+    BINDINGS = bindings(KEYS)
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
@@ -84,8 +82,15 @@ class SheetScreen(Screen[None]):
                 yield VerdictList()
         yield KeyLine(self._keys())
 
-    def _keys(self) -> Sequence[Key]:
-        return MOTION_KEYS if PAGES[self.number].key in MOVES else KEYS
+    def _keys(self) -> Sequence[Shown]:
+        """On the pages of what moves, the moving picture stands where the picture stands on the others."""
+        picture = MOTION if PAGES[self.number].key in MOVES else PICTURE
+        return (HELP, FINDINGS, picture, (STEP_BACK, STEP_ON), FIND, ALL_KEYS, QUIT)
+
+    @property
+    def keys(self) -> tuple[Key, ...]:
+        """Every key that does something now."""
+        return (*self.page.KEYS, *self.KEYS)
 
     def _page_widget(self) -> "FormPage | Review":
         if self.number == REVIEW:
@@ -274,7 +279,9 @@ class SheetScreen(Screen[None]):
         from wizard.screens.help import HelpScreen
 
         page = self.page
-        self.app.push_screen(HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else ""))
+        self.app.push_screen(
+            HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else "", self.keys)
+        )
 
     def action_findings(self) -> None:
         """All verdicts in full."""
@@ -283,14 +290,22 @@ class SheetScreen(Screen[None]):
         self.app.push_screen(FindingsScreen(self.session), self._jump)
 
     def _jump(self, name: str | None) -> None:
-        if name:
+        if name and name in ASKED:
             self.go_to(name)
+        elif name:
+            self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
 
     def action_picture(self) -> None:
         """The picture, full screen."""
         from wizard.screens.picture import PictureScreen
 
         self.app.push_screen(PictureScreen(self.session))
+
+    def action_find(self) -> None:
+        """Find a step or an entry by part of its name."""
+        from wizard.screens.find import FindScreen
+
+        self.app.push_screen(FindScreen(self.session), self._jump)
 
     def action_explain(self) -> None:
         """The working of a number or verdict."""

@@ -7,13 +7,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.sheet.asking import printable
 from wizard import recent
+from wizard.keys import ALL_KEYS, QUIT, Key, bindings
 from wizard.recent import Summary
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
@@ -32,7 +32,11 @@ WHAT_IT_IS_NOT = "It informs a builder; it does not certify. Local rules, the in
 class StartScreen(Screen[Any]):
     """New, resume, or look round."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("delete", "forget", show=False)]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("enter", "open", "open what the cursor is on", "open", told=True),
+        Key("delete", "forget", "take a sheet off the list; its file stays", "take off the list"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def compose(self) -> ComposeResult:
         """What the program is, then what can be opened."""
@@ -44,14 +48,7 @@ class StartScreen(Screen[Any]):
             classes="intro padded", markup=False,
         )  # fmt: skip
         yield Items(self._items([]))
-        yield KeyLine(
-            [
-                ("Enter", "open", "screen.open"),
-                ("Delete", "take off the list", "screen.forget"),
-                ("^p", "all commands", "app.command_palette"),
-                ("^q", "quit", "app.quit"),
-            ]
-        )
+        yield KeyLine((*self.KEYS, ALL_KEYS, QUIT))
 
     @property
     def _app(self) -> "BuildSheetApp":

@@ -11,6 +11,7 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
+from wizard.keys import TYPING
 from wizard.pages import ASKED, Page
 from wizard.session import Session
 from wizard.widgets.field_panel import FieldPanel
@@ -65,6 +66,8 @@ class Form(VerticalScroll, can_focus=False):
 
 class FormPage(Vertical):
     """A page to fill in. The answers live in the session; the widgets come and go with the page."""
+
+    KEYS = TYPING
 
     class Edited(Message):
         """An entry has changed in the session, or the cursor has moved: what is told of it is of the past."""

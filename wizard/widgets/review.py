@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from typing import ClassVar, Literal
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.content import Content
 from textual.widgets import Static
 
 from rules.sheet.asking import printable
+from wizard.keys import Key, bindings
 from wizard.pages import ASKED, PAGES, page_of
 from wizard.screens.confirm import Ask
 from wizard.screens.findings import entry_behind, finding_items
@@ -19,27 +19,25 @@ from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import key_content, progress
 from wizard.words import count, lines, plain, verdict
 
-PAPERS = (
-    ("c", "checklist", "screen.checklist"),
-    ("t", "text", "screen.write('text')"),
-    ("m", "Markdown", "screen.write('markdown')"),
-    ("w", "for the welder", "screen.write('welder')"),
-    ("h", "whole folder", "screen.write('folder')"),
-)
 What = Literal["text", "markdown", "welder", "folder"]
 
 
 class Review(Vertical):
     """Entries to fix, entries missing, then every finding, worst first. Enter goes there."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("c", "screen.checklist", show=False),
-        Binding("t", "screen.write('text')", show=False),
-        Binding("m", "screen.write('markdown')", show=False),
-        Binding("w", "screen.write('welder')", show=False),
-        Binding("h", "screen.write('folder')", show=False),
-        Binding("e", "screen.explain", show=False),
-    ]
+    PAPERS: ClassVar[tuple[Key, ...]] = (
+        Key("c", "screen.checklist", "the fabrication checklist, to tick off", "checklist"),
+        Key("t", "screen.write('text')", "write the checklist as text", "text"),
+        Key("m", "screen.write('markdown')", "write the checklist as Markdown", "Markdown"),
+        Key("w", "screen.write('welder')", "write the checklist for the welder", "for the welder"),
+        Key("h", "screen.write('folder')", "write the whole folder for the welder", "whole folder"),
+    )
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("enter", "", "go to the entry behind the line", told=True),
+        *PAPERS,
+        Key("e", "screen.explain", "explain what the cursor is on"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__(id="page")
@@ -59,7 +57,7 @@ class Review(Vertical):
         judged = self._session.judged
         standing = Content.assemble("This sheet: ", verdict(judged.verdict), f" · {progress(judged)}")
         said = [plain(self.said, "bold $text-success")] if self.said else []
-        self.query_one("#standing", Static).update(lines(standing, key_content(PAPERS), *said))
+        self.query_one("#standing", Static).update(lines(standing, key_content(self.PAPERS), *said))
 
     def say(self, words: str) -> None:
         """Tell what was done, in a line that stays."""
