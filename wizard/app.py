@@ -15,6 +15,7 @@ from textual.screen import Screen
 from textual.theme import Theme
 
 from wizard import recent, sheet_file, terminal
+from wizard.drawing_styles import Drawing, best_drawing, next_drawing
 from wizard.keys import APP, bindings
 from wizard.keys import Key as WizardKey
 from wizard.screens.sheet import SheetScreen
@@ -29,7 +30,6 @@ LOOK = Theme(
     primary="#6fa8c9", secondary="#c9a36f", accent="#e3b34c", foreground="#ecebe6", background="#15191c",
     surface="#232a2f", panel="#20262b", success="#86cf86", warning="#f2bd55", error="#ff7a6b", dark=True,
 )  # fmt: skip
-DRAWINGS: tuple[recent.Drawing, ...] = ("braille", "blocks", "plain")
 
 
 class BuildSheetApp(App[None]):
@@ -203,6 +203,11 @@ class BuildSheetApp(App[None]):
         sheets = (screen for screen in self.screen_stack if isinstance(screen, SheetScreen))
         return next((screen for screen in sheets if screen.session is self.session), None)
 
+    def save_sheet(self) -> None:
+        """Save the open sheet, and ask where it has changed on disk."""
+        if screen := self.sheet_screen:
+            screen.save()
+
     def leave(self, go: Callable[[], None]) -> None:
         """Leave the open sheet and then `go`. Asks where an entry cannot be read or the sheet cannot be saved."""
         screen, session = self.sheet_screen, self.session
@@ -343,10 +348,8 @@ class BuildSheetApp(App[None]):
         return picture
 
     @cached_property
-    def drawing(self) -> recent.Drawing:
+    def drawing(self) -> Drawing:
         """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
-        from wizard.widgets.front_view import best_drawing
-
         return recent.drawing() or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
 
     def dress(self, pictures: Iterable[Any]) -> None:
@@ -361,8 +364,7 @@ class BuildSheetApp(App[None]):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        place = DRAWINGS.index(self.drawing) + 1
-        self.drawing = DRAWINGS[place % len(DRAWINGS)]
+        self.drawing = next_drawing(self.drawing)
         recent.set_drawing(self.drawing)
         self.dress(self.screen.query("FrontView"))
 

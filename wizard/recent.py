@@ -6,10 +6,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
+from wizard.drawing_styles import Drawing
+
 if TYPE_CHECKING:
     from wizard.state import State
 
-Drawing = Literal["", "braille", "blocks", "plain"]
 MOST = 6
 STATE_VARIABLE = "BUILDSHEET_STATE"
 """Names another folder for the file, for tests and for sticks without a home folder."""
@@ -40,7 +41,7 @@ def forget(path: Path) -> None:
     _remember(recent=[str(other) for other in recent() if other != path])
 
 
-def drawing() -> Drawing:
+def drawing() -> Drawing | Literal[""]:
     """The style the picture was last drawn in; empty when nothing was chosen."""
     return _remembered().drawing
 

@@ -2,9 +2,9 @@
 
 import copy
 import time
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from rules.display import other, show
 from rules.judge import Judged, judge
@@ -15,6 +15,9 @@ from wizard import sheet_file
 from wizard.pages import ASKED
 from wizard.saving import complete_document
 from wizard.sheet_file import CannotSave, ChangedOnDisk, SheetFile
+
+if TYPE_CHECKING:
+    from rules.checklist import Line, Marks
 
 LINE_BREAK = "⏎"
 """Stands for the end of a line where a text of several lines is shown on one."""
@@ -158,6 +161,23 @@ class Session:
         self.chosen_units = other(self.shown_in)
         self._judged = None
         return self.chosen_units
+
+    # The checklist
+
+    @property
+    def marks(self) -> "Mapping[str, Marks]":
+        """Ticks and measured results of the checklist, by line."""
+        from rules.checklist import kept_marks
+
+        return kept_marks(self.document)
+
+    def mark(self, lines: "Sequence[Line]", line: "Line", marks: "Marks") -> None:
+        """Put a line's ticks and results in the sheet. lines: the whole checklist."""
+        from rules.checklist import to_tables
+
+        kept = {**self.marks, line.id: marks}
+        self.document["checklist"] = to_tables(lines, {id: each for id, each in kept.items() if each.any})
+        self.unsaved = True
 
     # The file
 

@@ -50,7 +50,7 @@ class TypedAhead:
                 await self._hand_on(self._waiting.popleft())
                 await self._at_rest()
         finally:
-            self._at_work = False
+            self._at_work, self._way = False, ()
         self._at_the_end()
 
     def _way_up(self) -> tuple[DOMNode, ...]:

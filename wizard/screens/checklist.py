@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import groupby
-from typing import Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
@@ -12,8 +12,9 @@ from textual.content import Content
 from textual.screen import ModalScreen, Screen
 from textual.widgets import Input, Static
 
-from rules.checklist import Line, Marks, checklist, kept_marks, marked, to_tables
+from rules.checklist import Line, Marks, checklist, marked
 from rules.judge import judge
+from wizard.house import house_of
 from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.entry import Entry, Refused
@@ -53,7 +54,7 @@ class ChecklistScreen(Screen[Any]):
         self.query_one(Items).focus_list()
 
     def _marked(self) -> list[tuple[Line, Marks]]:
-        return marked(self._lines, kept_marks(self._session.document))
+        return marked(self._lines, self._session.marks)
 
     def _tell(self) -> None:
         to_do = [marks for line, marks in self._marked() if line.kind != "caution"]
@@ -97,13 +98,8 @@ class ChecklistScreen(Screen[Any]):
         # A tick from before a target changed proves nothing now, and a new one beside it does not change that.
         asked_for = marks.asked_for if marks.stale_for(line) else line.target or line.text
         marks = replace(marks, **changed, asked_for=asked_for, text=marks.text or line.text)
-        kept = {**kept_marks(self._session.document), line.id: marks}
-        self._session.document["checklist"] = to_tables(
-            self._lines, {id: each for id, each in kept.items() if each.any}
-        )
-        self._session.unsaved = True
-        if screen := cast(Any, self.app).sheet_screen:
-            screen.save()
+        self._session.mark(self._lines, line, marks)
+        house_of(self).save_sheet()
         self.query_one(Items).show(list(self._items()))
         self._tell()
 

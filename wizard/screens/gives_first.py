@@ -1,6 +1,6 @@
 """Which part gives first: every part that was judged, least margin first, as bars."""
 
-from typing import TYPE_CHECKING, ClassVar, cast
+from typing import ClassVar
 
 from textual.app import ComposeResult
 from textual.content import Content
@@ -9,6 +9,7 @@ from textual.widgets import Static
 
 from rules.margins import UNLIKE_KINDS, Ranked, ranked
 from rules.sheet import FIELDS
+from wizard.house import house_of
 from wizard.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.screens.findings import about_finding, entry_behind
 from wizard.session import Session
@@ -16,9 +17,6 @@ from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
 from wizard.words import lines, plain, verdict
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKING = "loads.judge_strength"
@@ -90,7 +88,7 @@ class GivesFirstScreen(Screen[str | None]):
     @property
     def _ascii_only(self) -> bool:
         """The way of drawing that was chosen for the picture holds here too."""
-        return cast("BuildSheetApp", self.app).drawing == "plain"
+        return house_of(self).drawing == "plain"
 
     def _about(self, one: Ranked) -> Content:
         told = [plain(f"Worst case: {one.case}; {one.limit}.", "bold")]

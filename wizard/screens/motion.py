@@ -1,7 +1,7 @@
 """Both wheels moved through travel and lock by key: two views to scale, what the wheels do, and curves of it."""
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
 from textual.containers import Horizontal
@@ -12,6 +12,7 @@ from rules.display import show
 from rules.judge import Judged, and_list
 from rules.moving_graphs import Graph, graphs
 from rules.moving_scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
+from wizard.house import house_of
 from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
@@ -26,11 +27,7 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
-from wizard.widgets.raster import Drawing
 from wizard.words import lines, plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
@@ -102,10 +99,6 @@ class MotionScreen(Screen[None]):
             yield Graphs()
         help_key, back, *moves = self.KEYS
         yield KeyLine((help_key, back, tuple(moves[:4]), (*moves[4:6], moves[6]), moves[7], moves[8], ALL_KEYS))
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
 
     @property
     def _judged(self) -> Judged:
@@ -269,12 +262,12 @@ class MotionScreen(Screen[None]):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        self._app.action_next_drawing()
+        house_of(self).action_next_drawing()
         self._dress()
 
     def _dress(self) -> None:
         for drawn in self.query(Drawn):
-            drawn.drawing = cast(Drawing, self._app.drawing)
+            drawn.drawing = house_of(self).drawing
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""

@@ -2,7 +2,7 @@
 
 import re
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
 from textual.screen import Screen
@@ -10,14 +10,12 @@ from textual.widgets import Static
 
 from rules.sheet.asking import AskedField, printable
 from wizard import sheet_file
+from wizard.house import house_of
 from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.pages import HEADINGS
 from wizard.widgets.field_row import FieldRow
 from wizard.widgets.lines import KeyLine
 from wizard.words import plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 FILE = AskedField("", "file", "File", "text", "Where the sheet is kept. Saved there after every entry.")
 HOW = (
@@ -89,7 +87,7 @@ class NewSheetScreen(Screen[Any]):
         else:
             file = sheet_file.new(path if path.suffix else path.with_suffix(".toml"))
             file.document |= {"title": title, "units": units}
-            cast("BuildSheetApp", self.app).open_new(file)
+            house_of(self).open_new(file)
 
     def _say(self, fault: str, name: str = "") -> None:
         self.query_one("#fault", Static).update(plain(fault, "bold $text-error"))

@@ -1,18 +1,16 @@
 """The front view on the whole screen."""
 
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar, cast
 
 from textual.app import ComposeResult
 from textual.screen import Screen
 from textual.widgets import Static
 
+from wizard.house import house_of
 from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.lines import KeyLine
 from wizard.words import plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 
 class PictureScreen(Screen[Any]):
@@ -38,12 +36,8 @@ class PictureScreen(Screen[Any]):
     def compose(self) -> ComposeResult:
         """Heading, picture, keys."""
         yield Static(plain("Front view, drawn to scale from the answers so far"), classes="heading", markup=False)
-        yield self._app.new_picture()
+        yield house_of(self).new_picture()
         yield KeyLine((*self.KEYS, ALL_KEYS))
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
 
     def on_mount(self) -> None:
         """Draw what is known."""

@@ -9,6 +9,7 @@ from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
 from textual.widgets import Static
 
+from wizard.house import house_of
 from wizard.keys import ALL_KEYS, QUIT, Key, Shown, bindings
 from wizard.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
 from wizard.session import Session
@@ -20,8 +21,8 @@ from wizard.widgets.verdict_list import VerdictList
 from wizard.words import plain
 
 if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
-    from wizard.widgets.review import Review, What
+    from wizard.papers import What
+    from wizard.screens.review import Review
 
 HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
 FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
@@ -64,10 +65,6 @@ class SheetScreen(Screen[None]):
         self._asking = False
         self._side_owed = self._save_owed = False
 
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
-
     # Parts
 
     def compose(self) -> ComposeResult:
@@ -94,7 +91,7 @@ class SheetScreen(Screen[None]):
 
     def _page_widget(self) -> "FormPage | Review":
         if self.number == REVIEW:
-            from wizard.widgets.review import Review
+            from wizard.screens.review import Review
 
             return Review(self.session)
         return FormPage(PAGES[self.number], self.session)
@@ -132,7 +129,7 @@ class SheetScreen(Screen[None]):
 
         side = self.query_one("#side")
         if not side.query(FrontView):
-            await side.mount(self._app.new_picture(), before=0)
+            await side.mount(house_of(self).new_picture(), before=0)
             self._show_picture()
 
     def show_all(self) -> None:
@@ -143,7 +140,7 @@ class SheetScreen(Screen[None]):
             steps.show(judged, self.number)
         self.query_one(VerdictList).show(judged)
         trouble = self.query_one("#trouble", Static)
-        notes = [self.session.trouble or "", self._app.note]
+        notes = [self.session.trouble or "", house_of(self).note]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
             trouble.update(plain("  ".join(note for note in notes if note)))
             trouble.set_class(any(notes), "shown")
@@ -161,7 +158,7 @@ class SheetScreen(Screen[None]):
         """Verdicts, picture and panel follow, a frame after the entry itself: they are much more to work out and paint."""
         if not self._side_owed:
             self._side_owed = True
-            if not self._app.more_typed:
+            if not house_of(self).more_typed:
                 self.call_after_refresh(self._show_side)
 
     def _show_side(self) -> None:
@@ -171,7 +168,7 @@ class SheetScreen(Screen[None]):
     def on_form_page_left(self) -> None:
         """Save as soon as an entry is done; of a burst of keys, as soon as the last has been dealt with."""
         self._save_owed = True
-        if not self._app.more_typed:
+        if not house_of(self).more_typed:
             self.save()
 
     def all_typed(self) -> None:
@@ -248,7 +245,7 @@ class SheetScreen(Screen[None]):
             self.session.save()
         except ChangedOnDisk as reason:
             self._asking = True
-            self._app.ask_about_conflict(str(reason), lambda: None)
+            house_of(self).ask_about_conflict(str(reason), lambda: None)
         self.show_all()
 
     def conflict_settled(self) -> None:

@@ -83,10 +83,12 @@ class Choice(Widget, can_focus=True):
         if len(row) <= room:
             return row + echo
         if self.chosen is None:
-            return Content(f"< choose, 1 of {len(self.choices)} >"[:width]) + echo
+            return (Content(f"< choose, 1 of {len(self.choices)} >") + echo)[:width]
         shown = Content.styled(f"[{self.chosen}]", "$text-error") if stray else self._choice(self.chosen)
         between = Content.assemble("< ", shown, " >")
-        return between + echo if len(between) <= width else shown.truncate(width, ellipsis=True)
+        if len(between) + len(self.typed) + 2 <= width and self.typed:
+            return between + Content(f"  {self.typed}")
+        return between if len(between) <= width else shown.truncate(width, ellipsis=True)
 
     def _choice(self, choice: str) -> Content:
         """A choice with the letters that pick it underlined, in brackets where it is chosen."""

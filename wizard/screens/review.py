@@ -1,7 +1,7 @@
 """The last page: what the checks say, what is missing, and the papers to take to the bench."""
 
 from collections.abc import Iterator
-from typing import ClassVar, Literal
+from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
 from textual.containers import Vertical
@@ -19,7 +19,8 @@ from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import key_content, progress
 from wizard.words import count, lines, plain, verdict
 
-What = Literal["text", "markdown", "welder", "folder"]
+if TYPE_CHECKING:
+    from wizard.papers import What
 
 
 class Review(Vertical):
@@ -107,17 +108,12 @@ class Review(Vertical):
         if name in ASKED:
             screen.go_to(name)  # type: ignore[attr-defined]
 
-    def write(self, what: What, *, overwrite: bool = False) -> None:
+    def write(self, what: "What", *, overwrite: bool = False) -> None:
         """Write papers into the folder beside the sheet. Asks before replacing one that was changed by hand."""
-        from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
+        from wizard.papers import ChangedByHand, write
 
-        session, folder = self._session, folder_beside(self._session.path)
         try:
-            if what == "folder":
-                paper = usual_paper(session.judged)
-                written = write_hand_over(session.judged, session.document, folder, paper, overwrite=overwrite)
-            else:
-                written = write_papers(dict([_paper(session, what)]), folder, overwrite=overwrite)
+            written, folder = write(self._session, what, overwrite=overwrite)
         except CannotSave as reason:
             self.say(str(reason))
         except ChangedByHand as reason:
@@ -128,7 +124,7 @@ class Review(Vertical):
             )
             self.say(f"Written: {names}")
 
-    def _ask_to_replace(self, what: What, reason: str) -> None:
+    def _ask_to_replace(self, what: "What", reason: str) -> None:
         answers = [("leave", "Leave it, write nothing"), ("replace", "Replace it: what was changed in it is lost")]
 
         def answered(answer: str | None) -> None:
@@ -136,14 +132,3 @@ class Review(Vertical):
                 self.write(what, overwrite=True)
 
         self.app.push_screen(Ask("Somebody has changed a paper", reason, answers, instead="leave"), answered)
-
-
-def _paper(session: Session, what: What) -> tuple[str, bytes]:
-    """One paper's name and what it holds."""
-    from wizard.paper.checklist_text import as_markdown, as_text
-
-    if what == "markdown":
-        return "checklist.md", as_markdown(session.judged, session.document).encode()
-    if what == "welder":
-        return "checklist_welder.txt", as_text(session.judged, session.document, "welder").encode()
-    return "checklist.txt", as_text(session.judged, session.document).encode()

@@ -1,0 +1,32 @@
+"""Screens that were closed leave nothing behind."""
+
+import gc
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from driving import Drive, burst, dealt_with
+from textual._styles_cache import StylesCache
+from textual.pilot import Pilot
+
+
+def painted() -> int:
+    """Stores of painted lines that are alive: one for each widget, and no more."""
+    gc.collect()
+    return sum(isinstance(one, StylesCache) for one in gc.get_objects())
+
+
+@pytest.mark.parametrize("keys", [["f12", "escape"], ["f2", "escape"], ["ctrl+p", "escape"], ["f8", "f7"]], ids=str)
+def test_a_closed_screen_leaves_no_painted_lines(
+    drive: Drive, moving_sheet: Callable[..., Path], keys: list[str]
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        alive = []
+        for _ in range(10):
+            burst(pilot, *keys)
+            await dealt_with(pilot)
+            alive.append(painted())
+        print(alive)
+        assert alive[1] == alive[-1]
+
+    drive(moving_sheet(), act, size=(120, 40))
