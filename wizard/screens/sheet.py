@@ -64,6 +64,8 @@ class SheetScreen(Screen[None]):
         self.number = first_unfinished(session.judged)
         self._asking = False
         self._side_owed = self._save_owed = False
+        # Not asked of the screen with `query_one`: what that has found it keeps, a thousand pages long.
+        self._page: FormPage | Review | None = None
 
     # Parts
 
@@ -93,13 +95,16 @@ class SheetScreen(Screen[None]):
         if self.number == REVIEW:
             from wizard.screens.review import Review
 
-            return Review(self.session)
-        return FormPage(PAGES[self.number], self.session)
+            self._page = Review(self.session)
+        else:
+            self._page = FormPage(PAGES[self.number], self.session)
+        return self._page
 
     @property
     def page(self) -> "FormPage | Review":
         """The page that is open."""
-        return cast("FormPage | Review", self.query_one("#page"))
+        assert self._page is not None
+        return self._page
 
     def on_mount(self) -> None:
         """Show where the sheet stands."""
@@ -107,11 +112,11 @@ class SheetScreen(Screen[None]):
 
     def on_screen_resume(self) -> None:
         """The page comes only now: a screen styles anew all that is on it when it comes to the front."""
-        if not self.query("#page"):
+        if self._page is None:
             self.call_later(self._first_page)
 
     async def _first_page(self) -> None:
-        if self.query("#page"):
+        if self._page is not None:
             return
         await self.query_one("#middle").mount(self._page_widget())
         self.page.start()

@@ -78,10 +78,9 @@ class Choice(Widget, can_focus=True):
         stray = self.chosen is not None and self.chosen not in self.choices
         parts = [Content.styled(f"“{self.chosen}”"[:width], "$text-error")] if stray else []
         parts += [self._choice(choice) for choice in self.choices]
-        room = width - len(echo)
-        row = Content(" " if sum(map(len, parts)) + len(parts) <= room else "").join(parts)
-        if len(row) <= room:
-            return row + echo
+        row = Content(" " if sum(map(len, parts)) + len(parts) <= width else "").join(parts)
+        if len(row) <= width:
+            return row + echo if len(row) + len(echo) <= width else row
         if self.chosen is None:
             return (Content(f"< choose, 1 of {len(self.choices)} >") + echo)[:width]
         shown = Content.styled(f"[{self.chosen}]", "$text-error") if stray else self._choice(self.chosen)
