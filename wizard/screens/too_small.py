@@ -23,7 +23,7 @@ class TooSmallScreen(Screen[None]):
 
     def compose(self) -> ComposeResult:
         """The line."""
-        yield Static(f"Needs {LEAST[0]}x{LEAST[1]}. Make it larger, or ctrl+q.", id="needed", markup=False)
+        yield Static(f"Need {LEAST[0]}x{LEAST[1]}, ^q quits", id="needed", markup=False)
 
     def tell(self, trouble: str) -> None:
         """Say why quitting did not work."""

@@ -18,7 +18,7 @@ from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
 from wizard.words import lines, plain
 
-LEAVE_IT = "Mend it, starting with Backspace or an arrow; Enter, or the next answer, leaves it marked"
+LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 
 
 class Form(VerticalScroll, can_focus=False):
