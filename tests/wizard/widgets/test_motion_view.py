@@ -8,8 +8,9 @@ import pytest
 from rules.drawn.moving.scene import RIDE, Moving, Place, frame, moving, touches
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
+from wizard.drawing_styles import Drawing
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
-from wizard.widgets.raster import Drawing, Row
+from wizard.widgets.raster import Row
 
 BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 """Bits of a braille character's dots, by row and column: Unicode chapter 21, Braille Patterns."""
