@@ -5,8 +5,8 @@ a field by its own name where only one step has it (`ground_offset`). `Mm | None
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
 the producer returns, and a loop; each message names the function.
 
-A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
-take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
+A parameter that names a step and is annotated with its class, or with a part of it, takes the answers to that as one record.
+Others gather: `Annotated[..., Every(role)]` every value of a role, `AnswersOf(steps)` every answer of some steps.
 """
 
 import inspect
@@ -284,8 +284,8 @@ class Graph:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked()
-                inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
+                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
