@@ -155,7 +155,7 @@ def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
 def test_check_imports_neither_the_screen_nor_the_paper() -> None:
     probe = (
         "import sys; from wizard.command_line import main; main(['check', sys.argv[1]]);"
-        "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'wizard.paper') if name in sys.modules])"
+        "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'tomlkit', 'wizard.paper') if name in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", probe, GOOD], capture_output=True, text=True, check=True)
     assert done.stdout.splitlines()[-1] == "[]"
@@ -168,3 +168,13 @@ def test_output_survives_a_terminal_that_knows_only_ascii() -> None:
     )  # fmt: skip
     assert done.returncode == 1
     assert b"Traceback" not in done.stderr
+
+
+def test_a_sheet_of_nothing_but_unknown_names_is_judged_and_the_names_beyond_the_cap_are_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    names = "".join(f"k{number} = 1\n" for number in range(15_000))
+    assert main(["check", sheet(tmp_path, 'units = "inch"\n' + names), "--json"]) == 0
+    assert len(reports(capsys)[0]["unknown"]) == 15_000  # type: ignore[arg-type]
+    assert main(["check", sheet(tmp_path, names * 2)]) == 2
+    assert "256 kB" in capsys.readouterr().err
