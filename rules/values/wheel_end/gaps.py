@@ -177,7 +177,7 @@ def which_pivot_plate_gap(
     if plate_thickness is None or which_radius is None:
         raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
     if which_pivot_from_mount_face <= 0:
-        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the hub plate's face")
     if plate_beyond_which_pivot + which_radius <= 0:
         raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
     return which_pivot_from_mount_face - plate_thickness - which_radius
