@@ -14,13 +14,13 @@ from textual.widgets import Input, Static
 
 from rules.judging.judge import judge
 from rules.shop.checklist import Line, Marks, checklist, marked
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.session import Session
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry, Refused
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain
 
 LONGEST_MEASURED = 60
 

@@ -12,9 +12,10 @@ from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL,
 from rules.judging.judge import Judged, and_list
 from rules.judging.reader import Known, Name, name
 from rules.measure.display import show
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.session import Session
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs
 from wizard.widgets.lines import KeyLine
@@ -27,7 +28,6 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
-from wizard.words import lines, plain
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."

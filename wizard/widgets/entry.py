@@ -11,7 +11,7 @@ from textual.reactive import Reactive
 from textual.widgets import Input
 
 from rules.graph.asking import unsafe_character
-from wizard.session import LINE_BREAK
+from wizard.desk.session import LINE_BREAK
 
 
 class Refused(Message):

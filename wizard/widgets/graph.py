@@ -8,7 +8,7 @@ from typing import NamedTuple
 from rules.drawn.moving.graphs import Graph
 from rules.drawn.moving.scene import RIDE, Place
 from rules.drawn.scene import Box, Item, Line, Mark, Point, Polyline, Scene
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw
 

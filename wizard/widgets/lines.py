@@ -8,17 +8,9 @@ from textual.style import Style
 from textual.widget import Widget
 from textual.widgets import Static
 
-from rules.judging.judge import Judged
-from rules.sheet import FIELDS
-from wizard.keys import Key, Shown
-from wizard.session import Session
-from wizard.words import plain, verdict
-
-
-def progress(judged: Judged) -> str:
-    """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
-    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+from wizard.desk.keys import Key, Shown
+from wizard.desk.session import Session, progress
+from wizard.desk.words import plain, verdict
 
 
 class TopLine(Widget):

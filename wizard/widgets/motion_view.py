@@ -8,7 +8,7 @@ from rules.drawn.moving.scene import RIDE, VIEWS, Moving, Place, frame, scene
 from rules.drawn.scene import Box, Scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
-from wizard.drawing_styles import DOT_IN_WORDS, Drawing
+from wizard.desk.drawing_styles import DOT_IN_WORDS, Drawing
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 

@@ -12,7 +12,7 @@ from itertools import groupby, pairwise
 from typing import NamedTuple
 
 from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, Part, Point, Polyline, Scene, Style
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.labels import Words, place
 
 

@@ -12,8 +12,8 @@ from rules.shop.checklist_line import Line
 from rules.shop.steps import inspect_first
 from rules.strength.corner_loads import Margin
 from sample_sheets import FINISHED, sample
+from wizard.files.sheet_file import read
 from wizard.paper.checklist_text import as_markdown, as_text
-from wizard.sheet_file import read
 
 
 def document(name: str = "scree_ox_strength") -> dict[str, Any]:

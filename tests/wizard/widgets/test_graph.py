@@ -6,7 +6,7 @@ import pytest
 
 from rules.drawn.moving.graphs import Graph
 from rules.drawn.moving.scene import Place
-from wizard.drawing_styles import DRAWINGS, Drawing
+from wizard.desk.drawing_styles import DRAWINGS, Drawing
 from wizard.widgets.graph import LEAST_HEIGHT, LEAST_WIDTH, axis, graph_rows, grid_rows
 from wizard.widgets.raster import Row
 

@@ -8,7 +8,7 @@ import pytest
 from rules.drawn.moving.scene import RIDE, Moving, Place, frame, moving, touches
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Row
 

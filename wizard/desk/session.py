@@ -10,11 +10,11 @@ from rules.graph.asking import AskedField, printable
 from rules.judging.judge import Judged, judge
 from rules.measure.display import other, show
 from rules.measure.quantity import KINDS, EntryError, Units
-from rules.sheet import Sheet, read_sheet
-from wizard import sheet_file
-from wizard.pages import ASKED
-from wizard.saving import complete_document
-from wizard.sheet_file import CannotSave, ChangedOnDisk, SheetFile
+from rules.sheet import FIELDS, Sheet, read_sheet
+from wizard.desk.pages import ASKED
+from wizard.files import sheet_file
+from wizard.files.saving import complete_document
+from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
 
 if TYPE_CHECKING:
     from rules.shop.checklist import Line, Marks
@@ -234,3 +234,9 @@ def _read(asked: AskedField, entry: object, units: Units) -> object:
         return asked.read(entry, units)
     except EntryError:
         return None
+
+
+def progress(judged: Judged) -> str:
+    """How many of the needed questions are answered."""
+    needed = sum(asked.needed for asked in FIELDS.values())
+    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
