@@ -12,7 +12,6 @@ from typing import Any, cast
 from textual.events import Event, Key, Paste, Resize
 from textual.filter import LineFilter
 from textual.screen import Screen
-from textual.theme import Theme
 
 from wizard import terminal
 from wizard.desk import recent
@@ -26,14 +25,9 @@ from wizard.endable_app import EndableApp
 from wizard.ending import Ending
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotRead, ChangedOnDisk, SheetFile
+from wizard.look import LOOK
 from wizard.screens.sheet import SheetScreen
 from wizard.screens.too_small import TooSmallScreen, too_small
-
-LOOK = Theme(
-    name="workbench",
-    primary="#6fa8c9", secondary="#c9a36f", accent="#e3b34c", foreground="#ecebe6", background="#15191c",
-    surface="#232a2f", panel="#20262b", success="#86cf86", warning="#f2bd55", error="#ff7a6b", dark=True,
-)  # fmt: skip
 
 
 class BuildSheetApp(EndableApp):
@@ -198,12 +192,13 @@ class BuildSheetApp(EndableApp):
         """Quit, but not before everything typed is safe. Where there is no room to ask, save and ask nothing."""
         if isinstance(self.screen, TooSmallScreen):
             self.keep_what_is_typed()
-            if trouble := self.session and self.session.trouble:
+            trouble = self.session.trouble if self.session else None
+            if trouble:
                 self.screen.tell(trouble)
-                return
-            self._end()
-            return
-        self.leave(self._end)
+            else:
+                self._end()
+        else:
+            self.leave(self._end)
 
     def _end(self) -> None:
         self.ended = True

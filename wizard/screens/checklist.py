@@ -31,7 +31,7 @@ class ChecklistScreen(Screen[Any]):
     KEYS: ClassVar[tuple[Key, ...]] = (
         Key("l", "tick('left')", "tick the left piece, or take the tick away", "tick left"),
         Key("r", "tick('right')", "tick the right piece, or take the tick away", "tick right"),
-        Key("enter", "measure", "write what you measured", "write what you measured", told=True),
+        Key("enter", "measure", "write what you measured", "write a result", told=True),
         Key("escape,ctrl+l", "back", "back", "back"),
     )
     BINDINGS = bindings(KEYS)

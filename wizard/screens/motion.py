@@ -99,7 +99,7 @@ class MotionScreen(Screen[None]):
             yield MotionView()
             yield Graphs()
         help_key, back, *moves = self.KEYS
-        yield KeyLine((help_key, back, tuple(moves[:4]), (*moves[4:6], moves[6]), moves[7], moves[8], ALL_KEYS))
+        yield KeyLine((help_key, back, tuple(moves[:4]), tuple(moves[4:7]), moves[7], moves[8]))
 
     @property
     def _judged(self) -> Judged:
