@@ -4,7 +4,7 @@ import re
 import unicodedata
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from typing import Any, ClassVar, Literal, Self, get_args, get_origin
+from typing import Any, ClassVar, Literal, Protocol, Self, get_args, get_origin
 
 from rules.graph.results import Waits
 from rules.measure.display import both
@@ -144,7 +144,7 @@ class Step:
     A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
     A sheet is read entry by entry, so that one slip never hides another. An instance is a record of the answers given:
     `plate.thickness` is the answer, and raises Waits where there is none.
-    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`; those
+    Steps that ask the same take their questions from a plain class: `class WeldUpper(WeldQuestions, Step)`; those
     come first, then the step's own.
     """
 
@@ -182,12 +182,18 @@ def _literal(base: type, key: str) -> tuple[str, ...]:
     return get_args(annotation) if get_origin(annotation) is Literal else ()
 
 
-def given(record: Step, key: str) -> Any:
+class Record(Protocol):
+    """The answers given to a step's questions: a step, or the plain class it has its questions from."""
+
+    name: ClassVar[str]
+
+
+def given(record: Record, key: str) -> Any:
     """One answer of a record, or None where it is not answered."""
     return vars(record).get(key)
 
 
-def need(record: Step, *keys: str) -> None:
+def need(record: Record, *keys: str) -> None:
     """Raise Waits for those of these questions that are not answered, all at once."""
     missing = [f"{record.name}.{key}" for key in keys if key not in vars(record)]
     if missing:

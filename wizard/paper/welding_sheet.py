@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from rules.drawn.welding_figure import figures
 from rules.judging.judge import Judged, shown
 from rules.measure.display import both, in_a_sentence
+from rules.sheet.welds import WELDS
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, Line, Marks, checklist, kept_marks
 from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, Place, target
@@ -22,13 +23,6 @@ _FIGURE_HEIGHT = 92.0
 """mm."""
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
-_JOINTS = (
-    ("joint_upper", "Upper pivot"),
-    ("joint_lower", "Lower pivot"),
-    ("joint_steering_arm", "Steering arm"),
-    ("joint_caliper_bracket", "Caliper bracket"),
-)
-"""Joints by the step that asks about them; one blank row follows them for any other."""
 _CAUTIONS = (
     "holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out", "hub-needs-its-shaft",
     "second-person",
@@ -127,7 +121,10 @@ class _Sheet:
             "Process, filler if other",
             "Preheat",
         )
-        rows = [self._joint(number, step, name) for number, (step, name) in enumerate(_JOINTS, 1)]
+        rows = [
+            self._joint(number, f"joint_{weld['which']}", weld["part"].capitalize())
+            for number, weld in enumerate(WELDS, 1)
+        ]
         rows.append((f"{len(rows) + 1}", *[""] * 6))
         flow.table((48, 26, 14, 18, 24, 36, 22), heading, rows, _WRITING)
         for words in least_legs(self.judged):

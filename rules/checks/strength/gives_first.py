@@ -5,7 +5,7 @@ from typing import Annotated
 
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotForThisBuild
-from rules.measure.units import SAFETY
+from rules.strength.margin import SAFETY, Margin
 from rules.strength.weakest import UNLIKE_KINDS, rank, tied
 
 
@@ -19,7 +19,7 @@ from rules.strength.weakest import UNLIKE_KINDS, rank, tied
     f"{UNLIKE_KINDS} The 10 % is this program's own",
     grade="common practice",
 )
-def what_gives_first(margins: Annotated[Mapping[str, float], Every(SAFETY)]) -> Judgement:
+def what_gives_first(margins: Annotated[Mapping[str, Margin], Every(SAFETY)]) -> Judgement:
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
