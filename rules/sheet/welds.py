@@ -37,6 +37,7 @@ class WeldQuestions:
     """What is asked of every weld. Lengths are taken on the piece as it will stand on the car."""
 
     name: ClassVar[str]
+    cautions: ClassVar[tuple[str, ...]] = CAUTIONS
 
     parts: str = ask(
         "The two parts", "text", "What is welded to what, as you call them: cup to plate, arm to plate.",
@@ -172,7 +173,6 @@ class WeldUpper(WeldQuestions, Step):
         "The weld that joins the upper pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
-    cautions = CAUTIONS
 
 
 class WeldLower(WeldQuestions, Step):
@@ -184,7 +184,6 @@ class WeldLower(WeldQuestions, Step):
         "The weld that joins the lower pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
-    cautions = CAUTIONS
 
 
 class WeldSteeringArm(WeldQuestions, Step):
@@ -196,7 +195,6 @@ class WeldSteeringArm(WeldQuestions, Step):
         "The weld that joins the steering arm to the plate. The load comes in at the middle of the tie rod's joint. A "
         "bolted arm leaves all of it empty: then no weld is judged. Many inspectors refuse a welded steering arm."
     )
-    cautions = CAUTIONS
 
 
 class WeldCaliperBracket(WeldQuestions, Step):
@@ -208,7 +206,6 @@ class WeldCaliperBracket(WeldQuestions, Step):
         "The weld that joins the caliper's bracket to the plate. The load comes in at the middle of the pads. All of it "
         "may stay empty: then the weld is not judged."
     )
-    cautions = CAUTIONS
 
     caliper_stands: PadsStand = ask(
         "The caliper stands",
@@ -216,3 +213,7 @@ class WeldCaliperBracket(WeldQuestions, Step):
         "Where the middle of the pads lies from the spindle, to the nearest quarter turn.",
         may_be_empty=True,
     )
+
+
+WELD_STEPS: tuple[type[Step], ...] = (WeldUpper, WeldLower, WeldSteeringArm, WeldCaliperBracket)
+"""The steps that ask about them, in the order of WELDS."""

@@ -13,14 +13,13 @@ from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged
 from rules.sheet import FIELDS
 from rules.sheet.welds import (
+    WELD_STEPS,
     WELDS,
     MadeFrom,
     PadsStand,
     Way,
     WeldCaliperBracket,
     WeldedMetal,
-    WeldLower,
-    WeldSteeringArm,
     WeldUpper,
 )
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
@@ -38,7 +37,6 @@ FindingWith = Callable[[str, Mapping[str, object]], Finding]
 JudgedWith = Callable[[Mapping[str, object]], Judged]
 NONE = (0.0, 0.0, 0.0)
 PLACES = Places(NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE)
-STEPS = (WeldUpper, WeldLower, WeldSteeringArm, WeldCaliperBracket)
 DASHED = ("upper", "lower", "steering-arm", "caliper-bracket")
 
 
@@ -69,13 +67,13 @@ def test_a_step_with_questions_of_its_own_asks_nothing_more() -> None:
     assert list(Alone.asked()) == ["width"]
 
 
-@pytest.mark.parametrize("step", STEPS, ids=lambda step: step.name)
+@pytest.mark.parametrize("step", WELD_STEPS, ids=lambda step: step.name)
 def test_a_weld_may_stay_empty(step: type[Step]) -> None:
     assert not any(question.needed for question in step.asked().values())
 
 
 def test_the_list_of_welds_names_the_steps_that_ask_about_them() -> None:
-    assert [f"joint_{weld['which']}" for weld in WELDS] == [step.name for step in STEPS]
+    assert [f"joint_{weld['which']}" for weld in WELDS] == [step.name for step in WELD_STEPS]
 
 
 def test_the_words_offered_are_the_words_worked_with() -> None:
@@ -355,7 +353,7 @@ def test_a_joint_left_alone_is_not_for_this_build(finding: FindingWith, dashed: 
     assert found.text == "Nothing is entered of this weld, so it was not judged."
 
 
-@pytest.mark.parametrize(("dashed", "step"), list(zip(DASHED, STEPS, strict=True)))
+@pytest.mark.parametrize(("dashed", "step"), list(zip(DASHED, WELD_STEPS, strict=True)))
 def test_each_joint_is_asked_the_same_and_answers_for_itself(judged: JudgedWith, dashed: str, step: type[Step]) -> None:
     sheet = {key.replace("joint_upper", step.name): entry for key, entry in upper(leg="3 mm").items()}
     verdicts = {found.check: found.verdict for found in judged(sheet).findings if "-weld-" in found.check}
