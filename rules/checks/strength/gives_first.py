@@ -3,18 +3,20 @@
 from collections.abc import Mapping
 from typing import Annotated
 
+from rules.graph.bands import Limits
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotForThisBuild
 from rules.strength.margin import SAFETY, Margin
-from rules.strength.weakest import UNLIKE_KINDS, rank, tied
+from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
 
 
 @check(
     "what-gives-first",
     step="loads",
     title="What gives first",
-    good="a cheap part in plain sight, tie rod or steering arm, at least 10 % before every dear or hidden one",
-    watch="a dear or hidden part gives before both of those, or less than 10 % after",
+    limits=Limits(other={"tie": (TIE - 1, "share")}),
+    good="a cheap part in plain sight, tie rod or steering arm, at least {tie} before every dear or hidden one",
+    watch="a dear or hidden part gives before both of those, or less than {tie} after",
     source="common practice, no source: let the part give that is seen and cheap, before upright, hub, pivot or weld. "
     f"{UNLIKE_KINDS} The 10 % is this program's own",
     grade="common practice",

@@ -30,14 +30,12 @@ def steering_arm_section(
     >>> steering_arm_section("flat bar", 110.0, 40.0, 12.0, None).modulus_v
     3200.0
     """
-    form, _, width = answered(
-        "the steering arm is not entered, so it was not judged", "upright", steering_arm_form=steering_arm_form,
-        steering_arm_length=steering_arm_length, steering_arm_width=steering_arm_width,
-    )  # fmt: skip
-    height, wall = (
-        {"upright.steering_arm_height": steering_arm_height},
-        {"upright.steering_arm_wall": steering_arm_wall},
-    )
+    begun = {"steering_arm_form": steering_arm_form, "steering_arm_length": steering_arm_length,
+             "steering_arm_width": steering_arm_width}  # fmt: skip
+    *_, width = answered("the steering arm is not entered, so it was not judged", "upright", **begun)
+    form: ArmForm = needed("upright.steering_arm_form", steering_arm_form)
+    height = {"upright.steering_arm_height": steering_arm_height}
+    wall = {"upright.steering_arm_wall": steering_arm_wall}
     if form == "round bar":
         return round_bar(width)
     if form == "flat bar":

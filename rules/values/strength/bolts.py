@@ -163,10 +163,9 @@ def hub_bolt_thread_share(
     >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
     1.0
     """
-    engaged, into = answered(
-        "the hub bolts' thread engagement is not entered, so it was not judged", "bolts",
-        hub_bolt_engagement=hub_bolt_engagement, hub_bolt_into=hub_bolt_into,
-    )  # fmt: skip
+    begun = {"hub_bolt_engagement": hub_bolt_engagement, "hub_bolt_into": hub_bolt_into}
+    engaged, _ = answered("the hub bolts' thread engagement is not entered, so it was not judged", "bolts", **begun)
+    into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
     tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
     hole = TAPPED.get(into, tensile)

@@ -131,15 +131,16 @@ def upright_build(
     >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
     'plate 130 x 10 mm alone'
     """
-    _, form = answered("the upright's metal and beam are not entered, so it was not judged", "upright",
-                       material=upright_material, beam=beam)  # fmt: skip
+    begun = {"material": upright_material, "beam": beam}
+    answered("the upright's metal and beam are not entered, so it was not judged", "upright", **begun)
+    form: Beam = needed("upright.beam", beam)
     plate = {"plate.width": plate_width, "plate.height": plate_height, "plate.thickness": plate_thickness,
              "plate.bore": bore, "plate.spindle_from_top": spindle_from_top,
              "plate.spindle_from_front": spindle_from_front}  # fmt: skip
-    sizes = {"beam_width": beam_width, "beam_depth": beam_depth, "beam_wall": beam_wall}
-    needed = {"none": (), "tube": ("beam_width", "beam_wall")}.get(form, tuple(sizes))
-    whole(plate | {f"upright.{key}": sizes[key] for key in needed})
-    width, height, thickness, hole, top, front = whole(plate)
+    sizes = {"upright.beam_width": beam_width, "upright.beam_wall": beam_wall}
+    if form == "box" or form == "channel":
+        sizes["upright.beam_depth"] = beam_depth
+    width, height, thickness, hole, top, front, *_ = whole(plate | ({} if form == "none" else sizes))
     wide, deep, wall = beam_width or 0.0, beam_depth or 0.0, beam_wall or 0.0
     radius = 2 * wall if beam_corner_radius is None else beam_corner_radius
     alike = 2 * min(front, width - front)
