@@ -8,6 +8,8 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from wizard.ending import flush_or_forget, say
+
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
     from wizard.sheet_file import SheetFile
@@ -25,6 +27,7 @@ buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
+buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
 
 It informs a builder; it does not certify. Local rules, the inspector and licensed engineers decide."""
 
@@ -36,12 +39,15 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
     try:
-        if given and given[0] in COMMANDS:
-            return COMMANDS[given[0]](given[1:])
-        return _open(given)
-    except BrokenPipeError:
-        sys.stderr.close()
-        return NO_STOP
+        status = COMMANDS[given[0]](given[1:]) if given and given[0] in COMMANDS else _open(given)
+        sys.stdout.flush()
+    except BrokenPipeError:  # whoever read it has seen enough
+        status = NO_STOP
+    except OSError as reason:
+        say(f"buildsheet: stopped, because the system says: {reason.strerror or reason}", sys.stderr)
+        status = UNREADABLE
+    flush_or_forget()
+    return status
 
 
 def _parser(name: str) -> argparse.ArgumentParser:
@@ -59,22 +65,29 @@ def _open(given: list[str]) -> int:
 
 def _demo(given: list[str]) -> int:
     _parser("demo").parse_args(given)
-    import shutil
-    import tempfile
-
-    from sample_sheets import SHOWN, sample
+    from wizard import scratch
 
     if not _at_a_terminal():
         return UNREADABLE
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{SHOWN}.toml"
-    shutil.copyfile(sample(SHOWN), scratch)
-    return _wizard(scratch, demo=True)
+    import wizard.running  # noqa: F401 - slow; loaded before there is anything that has to be removed again
+
+    try:
+        copy = scratch.sheet()
+    except OSError as reason:
+        complain(f"no scratch copy can be made in the folder for temporary files: {reason.strerror}")
+        return UNREADABLE
+    return _wizard(copy, demo=True)
 
 
 def _wizard(path: Path | None, *, demo: bool = False) -> int:
+    from wizard.sheet_file import trouble_at
+
+    if path is not None and (trouble := trouble_at(path)):
+        complain(trouble)
+        return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
-    from wizard.app import run
+    from wizard.running import run
 
     return run(path, demo=demo)
 
@@ -164,6 +177,7 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
     """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
     from rules.graph.asking import printable
     from rules.judging.judge import and_list
+    from rules.judging.search import nearest_key
 
     lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
     for finding in judged.findings:
@@ -177,6 +191,10 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
             lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
     if judged.sheet.missing:
         lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.sheet.missing)}.")
+    for name in judged.sheet.unknown:
+        near = nearest_key(name)
+        meant = f"; did you mean {near}?" if near else "."
+        lines += _wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
     lines.append(f"Verdict: {judged.verdict}. This informs a builder; it does not certify.")
     return lines
 
@@ -198,24 +216,34 @@ def _explain(given: list[str]) -> int:
         return UNREADABLE
     from rules.graph.asking import printable
     from rules.judging.explain import explain
+    from rules.judging.search import is_exactly, names_like
 
+    name = options.name
+    found = names_like(name)
     try:
-        lines = explain(read[0], options.name)
+        lines = explain(read[0], name)
     except KeyError:
-        complain(f"nothing is called {printable(options.name)}{_near(options.name)}; see `buildsheet list values`")
-        return UNREADABLE
+        if not found or (len(found) > 1 and not is_exactly(name, found[0])):
+            complain(f"nothing is called {printable(name)}; {_instead(name, found)}")
+            return UNREADABLE
+        lines = [f"{name}: here called {found[0]}", "", *explain(read[0], found[0])]
     print("\n".join(printable(line) for line in lines))
     return NO_STOP
 
 
-def _near(name: str) -> str:
-    from difflib import get_close_matches
+MOST_NAMED = 8
+"""Names listed where a word stands for several."""
 
-    from rules.judging.trade import trade
-    from rules.sheet import FIELDS
 
-    near = get_close_matches(name, [*trade().values, *trade().checks, *FIELDS], n=3)
-    return f"; did you mean {' or '.join(near)}" if near else ""
+def _instead(name: str, found: Sequence[str]) -> str:
+    """What to ask for in place of a name that is none."""
+    from rules.judging.search import nearest
+
+    if found:
+        more = f", and {len(found) - MOST_NAMED} more" if len(found) > MOST_NAMED else ""
+        return f"it stands for {', '.join(found[:MOST_NAMED])}{more}"
+    near = nearest(name)
+    return f"did you mean {' or '.join(near)}" if near else "nothing is near it; see `buildsheet list values`"
 
 
 def _list(given: list[str]) -> int:
@@ -227,15 +255,30 @@ def _list(given: list[str]) -> int:
         "checks": check_list,
     }
     parser = _parser("list")
-    parser.add_argument("what", choices=list(lists))
+    parser.add_argument("what", choices=[*lists, "report"])
     parser.add_argument("--json", action="store_true")
+    parser.add_argument(
+        "--schema", action="store_true", help="JSON Schema of a sheet's file (fields) or of check --json"
+    )
     options = parser.parse_args(given)
+    if options.schema or options.what == "report":
+        return _schema(options.what, asked_for=options.schema)
     entries = lists[options.what]()
     if options.json:
         print(json.dumps(entries, ensure_ascii=False, indent=2))
         return NO_STOP
     for entry in entries:
         print("\n".join(_entry_lines(options.what, entry)), end="\n\n")
+    return NO_STOP
+
+
+def _schema(what: str, *, asked_for: bool) -> int:
+    if not asked_for or what not in ("fields", "report"):
+        complain("there is a schema of fields and one of report: `buildsheet list report --schema`")
+        return UNREADABLE
+    from wizard.schemas import report_schema, sheet_schema
+
+    print(json.dumps(sheet_schema() if what == "fields" else report_schema(), ensure_ascii=False, indent=2))
     return NO_STOP
 
 

@@ -2,6 +2,7 @@
 
 from rules.graph.asking import Step, ask
 from rules.measure.units import Kg, MetrePerSecond, Mm, Share
+from rules.tables.load_multiples import Use
 
 
 class Job(Step):
@@ -22,11 +23,10 @@ class Job(Step):
     vehicle: str = ask(
         "Vehicle", "text", "A name you will know it by on paper, with the axle if there is more than one."
     )
-    use: str = ask(
+    use: Use = ask(
         "Main use",
         "choice",
         "The hardest use it will really see. A car that is jumped once is a car that is jumped.",
-        choices=("trail", "dunes", "race", "road"),
     )
     corner_weight: Kg = ask(
         "Load on one front tyre",

@@ -36,7 +36,6 @@ CAUTIONS = (
 class WeldQuestions:
     """What is asked of every weld. Lengths are taken on the piece as it will stand on the car."""
 
-    name: ClassVar[str]
     cautions: ClassVar[tuple[str, ...]] = CAUTIONS
 
     parts: str = ask(

@@ -1,10 +1,8 @@
 """Both wheels moved through travel and lock by key: two views to scale, what the wheels do, and curves of it."""
 
-from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
@@ -12,7 +10,10 @@ from textual.widgets import Static
 from rules.drawn.moving.graphs import Graph, graphs
 from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
 from rules.judging.judge import Judged, and_list
+from rules.judging.reader import Known, Name, name
 from rules.measure.display import show
+from wizard.house import house_of
+from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs
@@ -26,15 +27,12 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
-from wizard.widgets.raster import Drawing
 from wizard.words import lines, plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
-NEEDED = {"steered_front": "Steering", "hung_front": "Arms and travel"}
+STEERED, HUNG = name("steered_front"), name("hung_front")
+NEEDED = {STEERED: "Steering", HUNG: "Arms and travel"}
 """The values that are enough to move something, with the step that each is entered in."""
 WIDE, TALL = 118, 32
 """Cells from which on picture and graphs stand side by side."""
@@ -43,38 +41,39 @@ STATE_LINES, ONE_LINE = 5, 78
 BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
 
 
-def why_not(judged: Judged, name: str) -> str:
+def why_not(judged: Judged, wanted: Name) -> str:
     """Why a value is not there, as a sentence; empty where it is."""
-    worked = judged.worked
-    if name in worked.broken:
-        return f"{worked.broken[name]}."
-    if name in worked.not_here:
-        return f"{worked.not_here[name]}."
-    return f"waits for {and_list(worked.waits[name])}." if name in worked.waits else ""
+    worked, origin = judged.worked, wanted.origin
+    if origin in worked.broken:
+        return f"{worked.broken[origin]}."
+    if origin in worked.not_here:
+        return f"{worked.not_here[origin]}."
+    return f"waits for {and_list(worked.waits[origin])}." if origin in worked.waits else ""
 
 
 class MotionScreen(Screen[None]):
     """The moving front end. Nothing is judged anew while it moves."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f12", "back", show=False),
-        Binding("f1,ctrl+g", "help", "Motion: help and keys"),
-        Binding("up", "travel(1)", "Motion: wheels up one notch"),
-        Binding("down", "travel(-1)", "Motion: wheels down one notch"),
-        Binding("pageup", "full_travel(1)", "Motion: full bump"),
-        Binding("pagedown", "full_travel(-1)", "Motion: full droop"),
-        Binding("left", "lock(1)", "Motion: steer left one notch"),
-        Binding("right", "lock(-1)", "Motion: steer right one notch"),
-        Binding("shift+left", "full_lock(1)", "Motion: full left lock"),
-        Binding("shift+right", "full_lock(-1)", "Motion: full right lock"),
-        Binding("end", "other_lock", "Motion: full lock, and again for the other side"),
-        Binding("home", "ride", "Motion: ride height, straight ahead"),
-        Binding("w", "worst", "Motion: where the least gap is"),
-        Binding("tab,g", "turn_over", "Motion: picture or graphs"),
-        Binding("f4", "one_or_both", "Motion: left corner, or both wheels"),
-        Binding("ctrl+t,d", "next_drawing", "Another way of drawing"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("f1,ctrl+g", "help", "what is shown, what is not in it, and the keys", "help"),
+        Key("escape,f12", "back", "back to the sheet", "back"),
+        Key("up", "travel(1)", "wheels up one notch", "travel"),
+        Key("down", "travel(-1)", "wheels down one notch"),
+        Key("pageup", "full_travel(1)", "full bump"),
+        Key("pagedown", "full_travel(-1)", "full droop"),
+        Key("left", "lock(1)", "steer left one notch", "lock"),
+        Key("right", "lock(-1)", "steer right one notch"),
+        Key("end", "other_lock", "full lock, and again for the other side"),
+        Key("home", "ride", "ride height, straight ahead", "ride"),
+        Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
+        Key("shift+left", "full_lock(1)", "full left lock"),
+        Key("shift+right", "full_lock(-1)", "full right lock"),
+        Key("w", "worst", "where the least gap is"),
+        Key("f4", "one_or_both", "left corner, or both wheels"),
+        Key("f6", "units", "show inches or millimetres"),
+        Key("ctrl+t,d", "next_drawing", "another way of drawing, for terminals that show dots badly"),
+    )
+    BINDINGS = bindings(KEYS)
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
@@ -93,37 +92,25 @@ class MotionScreen(Screen[None]):
         yield Static(plain(HEADING), classes="heading", markup=False)
         if self._front is None:
             yield Static(self._what_to_enter(), classes="reading", markup=False)
-            yield KeyLine([("Esc", "back", "screen.back")])
+            yield KeyLine((self.KEYS[1], ALL_KEYS))
             return
         yield Static("", id="state", markup=False)
         with Horizontal(id="moving"):
             yield MotionView()
             yield Graphs()
-        yield KeyLine(
-            [
-                ("F1", "help", "screen.help"),
-                ("Esc", "back", "screen.back"),
-                ("↑ ↓ PgUp PgDn", "travel", "screen.travel(1)"),
-                ("← → End", "lock", "screen.lock(1)"),
-                ("Home", "ride", "screen.ride"),
-                ("Tab", "graphs", "screen.turn_over"),
-            ]
-        )
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
+        help_key, back, *moves = self.KEYS
+        yield KeyLine((help_key, back, tuple(moves[:4]), (*moves[4:6], moves[6]), moves[7], moves[8], ALL_KEYS))
 
     @property
     def _judged(self) -> Judged:
         return self._session.judged
 
     @property
-    def _known(self) -> Mapping[str, object]:
+    def _known(self) -> Known:
         return self._judged.worked.known
 
     def _what_to_enter(self) -> Any:
-        reasons = [f"{step}: {why_not(self._judged, name)}" for name, step in NEEDED.items()]
+        reasons = [f"{step}: {why_not(self._judged, wanted)}" for wanted, step in NEEDED.items()]
         return lines(plain(NOTHING), "", *(plain(reason) for reason in reasons))
 
     def on_mount(self) -> None:
@@ -186,8 +173,8 @@ class MotionScreen(Screen[None]):
         front = self._front
         assert front is not None
         missing = NEEDED if not (front.travels and front.steers) else {}
-        for name, step in missing.items():
-            if reason := why_not(self._judged, name):
+        for wanted, step in missing.items():
+            if reason := why_not(self._judged, wanted):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
@@ -209,7 +196,7 @@ class MotionScreen(Screen[None]):
     def action_travel(self, by: int) -> None:
         """The next notch of travel up or down."""
         front = self._front
-        if front is not None and self._may(front.travels, "hung_front"):
+        if front is not None and self._may(front.travels, HUNG):
             notch = NOTCH[self._judged.shown_in]
             travel = next_notch(self._place.travel, notch, by, -front.droop, front.bump)
             self._go(self._place._replace(travel=travel))
@@ -217,19 +204,19 @@ class MotionScreen(Screen[None]):
     def action_full_travel(self, side: int) -> None:
         """Full bump or full droop."""
         front = self._front
-        if front is not None and self._may(front.travels, "hung_front"):
+        if front is not None and self._may(front.travels, HUNG):
             self._go(self._place._replace(travel=front.bump if side > 0 else -front.droop))
 
     def action_lock(self, by: int) -> None:
         """The next notch of lock; 1 to the left."""
         front = self._front
-        if front is not None and self._may(front.steers, "steered_front"):
+        if front is not None and self._may(front.steers, STEERED):
             self._go(self._place._replace(lock=next_notch(self._place.lock, 1 / LOCK_NOTCHES, by, -1.0, 1.0)))
 
     def action_full_lock(self, side: int) -> None:
         """Full lock; 1 to the left."""
         front = self._front
-        if front is not None and self._may(front.steers, "steered_front"):
+        if front is not None and self._may(front.steers, STEERED):
             self._go(self._place._replace(lock=float(side)))
 
     def action_other_lock(self) -> None:
@@ -245,7 +232,7 @@ class MotionScreen(Screen[None]):
         """What is shown here, what is not in it, and every key."""
         from wizard.screens.help import MotionHelpScreen
 
-        self.app.push_screen(MotionHelpScreen())
+        self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
         """Go where the least gap over all travel and lock is."""
@@ -257,9 +244,9 @@ class MotionScreen(Screen[None]):
         else:
             self._go(Place(found[0].travel, found[0].lock))
 
-    def _may(self, possible: bool, name: str) -> bool:
+    def _may(self, possible: bool, wanted: Name) -> bool:
         if not possible:
-            self._tell(f"{NEEDED[name]}: {why_not(self._judged, name)}")
+            self._tell(f"{NEEDED[wanted]}: {why_not(self._judged, wanted)}")
         return possible
 
     # Other keys
@@ -276,12 +263,12 @@ class MotionScreen(Screen[None]):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        self._app.action_next_drawing()
+        house_of(self).action_next_drawing()
         self._dress()
 
     def _dress(self) -> None:
         for drawn in self.query(Drawn):
-            drawn.drawing = cast(Drawing, self._app.drawing)
+            drawn.drawing = house_of(self).drawing
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""

@@ -11,7 +11,8 @@ from textual.strip import Strip
 from textual.widget import Widget
 
 from rules.drawn.scene import Part
-from wizard.widgets.raster import Drawing, Row, Run
+from wizard.drawing_styles import Drawing
+from wizard.widgets.raster import Row, Run
 
 
 class Drawn(Widget, can_focus=False):
@@ -26,7 +27,7 @@ class Drawn(Widget, can_focus=False):
     Drawn { width: 1fr; height: 1fr; }
     Drawn > .drawn--body { background: $foreground 12%; }
     Drawn > .drawn--tyre { color: $foreground 70%; }
-    Drawn > .drawn--rim { color: $text-primary; }
+    Drawn > .drawn--rim { color: #9b6fd4; }
     Drawn > .drawn--rotor { color: $text-secondary; }
     Drawn > .drawn--caliper { color: $text-secondary; }
     Drawn > .drawn--hub { color: $foreground; }

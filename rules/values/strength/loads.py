@@ -9,6 +9,7 @@ from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
 from rules.measure.vectors import Vector, size
 from rules.motion.points import Hinge
+from rules.sheet.pivots import SpringOn
 from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
 from rules.strength.corner_loads import CornerLoads, Places
 from rules.strength.load_cases import Multiples, case_loads, load_cases
@@ -126,7 +127,7 @@ def corner_loads(
     lower_pivot_ahead: Mm,
     lower_pivot_offset: Mm,
     lower_pivot_height: Mm,
-    spring_on: str,
+    spring_on: SpringOn,
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_end_height: Mm,
@@ -235,7 +236,9 @@ def tie_rod_load(part_loads: CornerLoads) -> Newton:
     return _worst([case.tie_rod for case in part_loads.cases])
 
 
-def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge | None) -> list[tuple[float, float]]:
+def _legs(
+    loads: CornerLoads, spring_on: SpringOn, lower: Hinge | None, upper: Hinge | None
+) -> list[tuple[float, float]]:
     """Pull in both legs of the arm without the spring, case by case."""
     guiding_upper = spring_on == "lower arm"
     hinge, outer = (upper, loads.places.upper_pivot) if guiding_upper else (lower, loads.places.lower_pivot)
@@ -256,7 +259,7 @@ def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge 
     each=({"end": "front"}, {"end": "rear"}),
 )
 def guiding_end_leg_load(
-    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None, end: str
+    corner_loads: CornerLoads, spring_on: SpringOn, lower_hinge: Hinge | None, upper_hinge: Hinge | None, end: str
 ) -> Newton:
     """Pull or push in the {end} leg of the arm without the spring in its worst case, N, without its sign.
 

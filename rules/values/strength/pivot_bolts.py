@@ -9,6 +9,7 @@ from rules.graph.declare import value
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, NewtonMetre
 from rules.measure.vectors import size
+from rules.sheet.pivots import Shear
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress
@@ -62,7 +63,7 @@ def which_pivot_bolt(
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
     threads_in_joint: bool | None,
-    which_shear: str | None,
+    which_shear: Shear | None,
     which: str,
 ) -> PivotBolt:
     """The {which} pivot bolt in its joint.
@@ -77,7 +78,7 @@ def which_pivot_bolt(
         "bolts",
         **{f"{which}_{key}": answer for key, answer in entered.items()},
     )
-    shear = needed(f"pivots.{which}_shear", which_shear)
+    shear: Shear = needed(f"pivots.{which}_shear", which_shear)
     threaded = threads_in_joint is not False
     carries = root_diameter(thread.diameter, thread.pitch) if threaded else thread.diameter
     return PivotBolt(thread, strength_of(grade, thread), carries, ball, gap, lug, shear == "double")
@@ -94,14 +95,15 @@ def which_pivot_bolt_safety(
 ) -> SafetyFactor:
     """Factor on yield of the {which} pivot bolt, pin or stud.
 
-    The whole force at the pivot counts as square to the bolt, whichever way the bolt lies.
+        The whole force at the pivot counts as square to the bolt, whichever way the bolt lies.
 
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, push = (0.0, 0.0, 0.0), (6000.0, 8000.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
-    >>> pin = PivotBolt(Thread("20 x 2.5 mm", 20.0, 2.5), BoltStrength(600, 660, 830), 20.0, 0.0, 25.0, 9.0, False)
-    >>> round(which_pivot_bolt_safety(pin, loads, "upper_pivot", "upper pivot bolt"), 2)
-    2.04
+        >>> from rules.sheet.pivots import Shear
+    from rules.strength.corner_loads import CaseLoads
+        >>> none, push = (0.0, 0.0, 0.0), (6000.0, 8000.0, 0.0)
+        >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
+        >>> pin = PivotBolt(Thread("20 x 2.5 mm", 20.0, 2.5), BoltStrength(600, 660, 830), 20.0, 0.0, 25.0, 9.0, False)
+        >>> round(which_pivot_bolt_safety(pin, loads, "upper_pivot", "upper pivot bolt"), 2)
+        2.04
     """
     pin, factors = which_pivot_bolt, []
     for case in part_loads.cases:
@@ -130,12 +132,13 @@ def which_pivot_lug_safety(
 ) -> SafetyFactor:
     """Factor on yield of the lugs that hold the {which} pivot bolt. Does not hold under 1.5 diameters of edge.
 
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, push = (0.0, 0.0, 0.0), (12_000.0, 16_000.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
-    >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 6.0, True)
-    >>> round(which_pivot_lug_safety(bolt, 24.0, 250.0, loads, "upper_pivot", "upper pivot lug"), 2)
-    1.8
+        >>> from rules.sheet.pivots import Shear
+    from rules.strength.corner_loads import CaseLoads
+        >>> none, push = (0.0, 0.0, 0.0), (12_000.0, 16_000.0, 0.0)
+        >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
+        >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 6.0, True)
+        >>> round(which_pivot_lug_safety(bolt, 24.0, 250.0, loads, "upper_pivot", "upper pivot lug"), 2)
+        1.8
     """
     pin, factors = which_pivot_bolt, []
     for case in part_loads.cases:
