@@ -161,6 +161,9 @@ def test_a_steps_annotations_are_the_units_its_questions_are_read_in(subtests: p
             hints = get_type_hints(step, include_extras=True)
             for key, asked in step.asked().items():
                 annotation = hints[key]
+                if get_origin(annotation) is Literal:
+                    assert asked.kind == "choice" and asked.choices == get_args(annotation), asked.name
+                    continue
                 unit = next((extra.symbol for extra in get_args(annotation) if isinstance(extra, Unit)), None)
                 choice = get_origin(annotation) is Literal
                 told = "str" if choice else unit if get_origin(annotation) is Annotated else annotation.__name__

@@ -38,8 +38,8 @@ def at_most(number: float, good: float, watch: float | None = None) -> Verdict:
 def figure(number: float, unit: str) -> str:
     """A limit as a person would say it: `6 mm`, `12 deg`, `65 %`, `1.1`.
 
-    >>> figure(6.0, "mm"), figure(1.1, "1")
-    ('6 mm', '1.1')
+    >>> figure(6.0, "mm"), figure(1.1, "1"), figure(10_000.0, "1")
+    ('6 mm', '1.1', '10 000')
     """
     text, symbol = _parts(number, unit)
     return f"{text} {symbol}".strip()
@@ -65,7 +65,8 @@ def _from_to(low: float, high: float, unit: str) -> str:
 
 def _parts(number: float, unit: str) -> tuple[str, str]:
     shown, symbol = published(number, unit)
-    return f"{shown:.4g}", "" if symbol in ("1", "price") else symbol
+    text = f"{shown:.4g}" if abs(shown) < 1e4 else f"{shown:,.0f}".replace(",", " ")
+    return text, "" if symbol in ("1", "price") else symbol
 
 
 @dataclass(frozen=True, slots=True)

@@ -149,6 +149,10 @@ class Graph:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
         return self.units[name] in SYMBOLS
 
+    def of_role(self, role: str) -> tuple[str, ...]:
+        """The values of one role, such as every safety factor, in working order."""
+        return tuple(name for name in self.values if name in self._roles[role])
+
     def needs(self, name: str) -> tuple[str, ...]:
         """Every field and value a value or check rests on, directly or not, in working order."""
         return self._needs[name]

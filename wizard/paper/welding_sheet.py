@@ -9,6 +9,7 @@ from rules.drawn.welding_figure import figures
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
+from rules.sheet.welds import WELDS
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, Line, Marks, checklist, kept_marks
 from rules.shop.checklist_line import REVISION
@@ -29,13 +30,11 @@ _FIGURE_HEIGHT = 92.0
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
 _JOINTS = {
-    words: [name(f"{step}.{key}") for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")]
-    for words, step in (
-        ("Upper pivot", "joint_upper"),
-        ("Lower pivot", "joint_lower"),
-        ("Steering arm", "joint_steering_arm"),
-        ("Caliper bracket", "joint_caliper_bracket"),
-    )
+    weld["part"].capitalize(): [
+        name(f"joint_{weld['which']}.{key}")
+        for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")
+    ]
+    for weld in WELDS
 }
 """Joints, with the entries that say how each is welded; one blank row follows them for any other."""
 _CAUTIONS = (
