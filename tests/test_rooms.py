@@ -10,7 +10,7 @@ HOME = Path(__file__).parents[1]
 FLOORS: tuple[tuple[str, ...], ...] = (
     ("rules.measure",),
     ("rules.tables", "rules.solids", "rules.motion"),
-    ("rules.graph.engine",),
+    ("rules.graph",),
     ("rules.strength", "rules.sheet"),
     ("rules.values",),
     ("rules.checks",),
