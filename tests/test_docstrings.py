@@ -6,7 +6,7 @@ import inspect
 import pkgutil
 import re
 from types import ModuleType
-from typing import Annotated, get_args, get_origin, get_type_hints
+from typing import Annotated, Literal, get_args, get_origin, get_type_hints
 
 import pytest
 
@@ -101,7 +101,8 @@ def test_a_steps_annotations_are_the_units_its_questions_are_read_in(subtests: p
             for key, asked in step.asked().items():
                 annotation = hints[key]
                 unit = next((extra.symbol for extra in get_args(annotation) if isinstance(extra, Unit)), None)
-                told = unit if get_origin(annotation) is Annotated else annotation.__name__
+                choice = get_origin(annotation) is Literal
+                told = "str" if choice else unit if get_origin(annotation) is Annotated else annotation.__name__
                 assert told == ("price" if asked.kind == "price" else asked.unit), asked.name
 
 

@@ -5,7 +5,8 @@ a field by its own name where only one step has it (`ground_offset`). `Mm | None
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
 the producer returns, and a loop; each message names the function.
 
-A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
+A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
+of it the answers to that part. Others gather what they
 take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
@@ -285,9 +286,8 @@ class Graph:
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
                 gathers[parameter] = self._steps[name].record
-                inputs += [
-                    Input(asked.key, asked.name, True, parameter) for asked in self._steps[name].asked().values()
-                ]
+                asked = self._steps[name].asked_in(annotation)
+                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
                 inputs.append(Input(parameter, self._compared(name, annotation, function), optional))
         return Node(

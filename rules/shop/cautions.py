@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from rules.judging.judge import Judged
+from rules.sheet.rotor import CUT
 from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
-from rules.values.wheel_end.rotor import CUT
 
 ALWAYS = (
     ("informs", "This sheet informs; it does not certify. Local rules and the inspector decide."),

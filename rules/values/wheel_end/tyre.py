@@ -10,26 +10,20 @@ from rules.tables.speed_symbol import HIGHEST_SPEED
 MARK_RULE = "ISO 4000-1 and UN Regulation 30 design rule for metric marks; flotation marks state the diameter in inches"
 
 
-@value("tyre", formula="diameter that the smallest tyre's size mark states", source=MARK_RULE)
-def smallest_tyre_diameter(smallest: TyreMark) -> Mm:
-    """Nominal outside diameter of the smallest tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
+@value(
+    "tyre",
+    formula="diameter that the {size} tyre's size mark states",
+    source=MARK_RULE,
+    each=({"size": "smallest"}, {"size": "largest"}),
+)
+def size_tyre_diameter(tyre_size: TyreMark) -> Mm:
+    """Nominal outside diameter of the {size} tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> round(smallest_tyre_diameter(read_tyre_mark("LT235/85R16")), 1)
+    >>> round(size_tyre_diameter(read_tyre_mark("LT235/85R16")), 1)
     805.9
     """
-    return smallest.diameter
-
-
-@value("tyre", formula="diameter that the largest tyre's size mark states", source=MARK_RULE)
-def largest_tyre_diameter(largest: TyreMark) -> Mm:
-    """Nominal outside diameter of the largest tyre, mm.
-
-    >>> from rules.measure.marks import read_tyre_mark
-    >>> round(largest_tyre_diameter(read_tyre_mark("35x12.50R15LT")), 1)
-    889.0
-    """
-    return largest.diameter
+    return tyre_size.diameter
 
 
 @value(
