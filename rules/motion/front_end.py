@@ -13,6 +13,7 @@ from math import asin, copysign, cos, hypot, pi, radians, sin, sqrt
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import Circle, hinged, nearest_turn
+from rules.motion.kinds import LinkageKind
 from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright, mirrored
 from rules.motion.search import golden, last_that_holds
 
@@ -30,13 +31,13 @@ FARTHEST_CLOSE = 1e-9
 class Linkage:
     """What moves the left tie rod's inner end.
 
-    how: "rack", "relay rod" or "one rod across". inner: the inner end with the wheels straight; None with one rod.
+    inner: the inner end with the wheels straight; None with one rod.
     relay_arm: mm, minus where the arms point rearward. centre_line: the car's centre line, mm from the tyre plane (minus).
     travel: mm sideways each way, to the rack's own end; None where only the stop is known. stop: rad of the inner wheel
     at ride height where the stop touches; None where there is none.
     """
 
-    how: str
+    how: LinkageKind
     inner: Vector | None
     centre_line: float
     travel: float | None = None

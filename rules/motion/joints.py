@@ -9,6 +9,7 @@ from math import asin, atan2, cos, pi, sin
 from typing import NamedTuple
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, size, times, unit, within
+from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, Upright
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
@@ -150,7 +151,7 @@ def out_of_square(first: Vector, second: Vector) -> float:
     return asin(min(1.0, abs(dot(first, second))))
 
 
-def bolt_direction(lies: str, upright: Upright) -> Vector:
+def bolt_direction(lies: OuterPivotBolt | TieRodOuterBolt | TieRodInnerBolt, upright: Upright) -> Vector:
     """Direction of a bolt at ride height, of length 1.
 
     >>> bolt_direction("fore and aft", Upright((0.0, 0.0, 300.0), (0.0, 0.0, 600.0), (0.0, 100.0, 400.0)))
@@ -183,7 +184,7 @@ def tie_rod_outer(sweep: Sweep, upright: Upright, bolt: Vector) -> Angles:
     })  # fmt: skip
 
 
-def tie_rod_inner(sweep: Sweep, lies: str, bolt: Vector) -> Angles:
+def tie_rod_inner(sweep: Sweep, lies: TieRodInnerBolt, bolt: Vector) -> Angles:
     """What the tie rod's inner joint needs. Rack and relay rod slide without turning, so its bolt or shank stays put.
 
     lies: "along the rack" is a shank that a ball sits on, measured from its own line; any other a bolt through the rod.

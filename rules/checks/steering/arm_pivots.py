@@ -6,7 +6,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild, Waits
 from rules.measure.units import Mm, Rad
 from rules.motion.points import Hinge, Upright
-from rules.values.steering.begun import NO_ARMS
+from rules.values.steering.asked_for import NO_ARMS
 from rules.values.steering.links import HALF_FLAT_HINGE, hinge_slip
 
 PLAIN = "geometry: double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel"

@@ -2,51 +2,38 @@
 
 from dataclasses import replace
 
+from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
-from rules.measure.units import Mm, Rad
+from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import CannotReach, Hinge, Upright
 from rules.motion.sweep import Sweep
 from rules.motion.sweep import envelope as through_travel_and_lock
 from rules.motion.sweep import straight_sweep as through_travel
-from rules.values.optional_step import answered
+from rules.sheet.steering import RodMover
 
 EXACT = "geometry: every link keeps its length; rules/motion/front_end.py"
 MIRRORED = "both wheels travel alike and the body stays level"
 
 
 @value("motion", formula="as entered under steering", source=EXACT)
-def steering_linkage(
-    linkage: str | None,
-    inner_ahead: Mm | None,
-    inner_from_centre: Mm | None,
-    inner_height: Mm | None,
-    rack_travel: Mm | None,
-    relay_arm_length: Mm | None,
-    stop_angle: Rad | None,
-    track: Mm,
-    steering_begun: bool,
-) -> Linkage:
+def steering_linkage(steering: RodMover, track: Mm, steering_begun: bool) -> Linkage:
     """What moves the left tie rod. Does not apply while steering is untouched; then waits for what that kind needs.
 
-    >>> steering_linkage("rack", -150.0, 400.0, 380.0, 70.0, None, None, 1600.0, True).inner
+    >>> from rules.sheet.steering import Steering
+    >>> rack = {"linkage": "rack", "inner_ahead": -150.0, "inner_from_centre": 400.0, "inner_height": 380.0, "rack_travel": 70.0}
+    >>> steering_linkage(Steering.record(rack), 1600.0, True).inner
     (-150.0, -400.0, 380.0)
     """
-    if linkage is None:
-        raise Waits("steering.linkage")
-    if linkage == "one rod across":
-        if stop_angle is None:
-            raise Waits("steering.stop_angle")
-        return Linkage(linkage, None, -track / 2, stop=stop_angle)
-    needed = {"inner_ahead": inner_ahead, "inner_from_centre": inner_from_centre, "inner_height": inner_height}
-    if linkage == "relay rod":
-        needed["relay_arm_length"] = relay_arm_length
-    if rack_travel is None and stop_angle is None:
-        needed["rack_travel"] = None
-    ahead, from_centre, height, *_ = answered("", "steering", linkage=linkage, **needed)[1:]
-    inner = (ahead, from_centre - track / 2, height)
-    return Linkage(linkage, inner, -track / 2, rack_travel, stop_angle, relay_arm_length or 0.0)
+    kind, stop, travel = steering.linkage, given(steering, "stop_angle"), given(steering, "rack_travel")
+    if kind == "one rod across":
+        return Linkage(kind, None, -track / 2, stop=steering.stop_angle)
+    of_its_own = ("relay_arm_length",) if kind == "relay rod" else ()
+    ends_at = ("rack_travel",) if stop is None else ()
+    need(steering, "inner_ahead", "inner_from_centre", "inner_height", *of_its_own, *ends_at)
+    inner = (steering.inner_ahead, steering.inner_from_centre - track / 2, steering.inner_height)
+    return Linkage(kind, inner, -track / 2, travel, stop, given(steering, "relay_arm_length") or 0.0)
 
 
 @value("motion", formula="outer pivots and spindle at ride height", source="geometry")

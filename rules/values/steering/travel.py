@@ -44,28 +44,35 @@ def travel_reached(travel_sweep: Sweep) -> Sweep:
     return travel_sweep
 
 
-@value("travel", formula="camber at full bump - camber at ride height, wheel held straight", source=EXACT)
-def camber_change_bump(hung_front: FrontEnd, travel_reached: Sweep, bump_travel: Mm) -> Rad:
-    """Change of camber from ride height to full bump, rad, top outboard positive.
+BUMP_AND_DROOP = ({"which": "bump"}, {"which": "droop"})
+"""The two ends of the travel."""
+
+
+def end_of(which: str, travel: float) -> float:
+    """The travel at one of its ends, mm, up positive.
+
+    >>> end_of("droop", 60.0)
+    -60.0
+    """
+    return travel if which == "bump" else -travel
+
+
+@value(
+    "travel",
+    formula="camber at full {which} - camber at ride height, wheel held straight",
+    source=EXACT,
+    each=BUMP_AND_DROOP,
+)
+def camber_change_which(hung_front: FrontEnd, travel_reached: Sweep, which_travel: Mm, which: str) -> Rad:
+    """Change of camber from ride height to full {which}, rad, top outboard positive.
 
     Arms of one length, level: the upright stays upright.
 
     >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(camber_change_bump(parallel_arms(), parallel_sweep(), 60.0), 9) + 0.0
+    >>> round(camber_change_which(parallel_arms(), parallel_sweep(), 60.0, "bump"), 9) + 0.0
     0.0
     """
-    return hung_front.straight(bump_travel).camber - hung_front.straight(0.0).camber
-
-
-@value("travel", formula="camber at full droop - camber at ride height, wheel held straight", source=EXACT)
-def camber_change_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm) -> Rad:
-    """Change of camber from ride height to full droop, rad, top outboard positive.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(camber_change_droop(parallel_arms(), parallel_sweep(), 60.0), 9) + 0.0
-    0.0
-    """
-    return hung_front.straight(-droop_travel).camber - hung_front.straight(0.0).camber
+    return hung_front.straight(end_of(which, which_travel)).camber - hung_front.straight(0.0).camber
 
 
 @value(
@@ -206,26 +213,21 @@ def roll_centre_height(hung_front: FrontEnd, track: Mm) -> Mm:
     return _roll_centre(hung_front, 0.0, track)
 
 
-@value("travel", formula="the same at full bump of both wheels, above the ground moved with them", source=CONSTRUCTION)
-def roll_centre_bump(hung_front: FrontEnd, travel_reached: Sweep, bump_travel: Mm, track: Mm) -> Mm:
-    """Roll centre at full bump, mm above the ground the tyres stand on.
+@value(
+    "travel",
+    formula="the same at full {which} of both wheels, above the ground moved with them",
+    source=CONSTRUCTION,
+    each=BUMP_AND_DROOP,
+)
+def roll_centre_which(hung_front: FrontEnd, travel_reached: Sweep, which_travel: Mm, track: Mm, which: str) -> Mm:
+    """Roll centre at full {which}, mm above the ground the tyres stand on.
 
     Parallel arms of 300 mm swung up 60, so inboard ends 60 lower: slope 60 / root(300^2 - 60^2); the contact is 6.061231
-    further inboard than at ride, so 793.938769 from the centre line: 162.062073 below ground.
+    further inboard than at ride, so 793.938769 from the centre line: 162.062073 below ground. Swung down, above it.
 
     >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(roll_centre_bump(parallel_arms(), parallel_sweep(), 60.0, 1600.0), 6)
-    -162.062073
+    >>> front, sweep = parallel_arms(), parallel_sweep()
+    >>> [round(roll_centre_which(front, sweep, 60.0, 1600.0, end), 6) for end in ("bump", "droop")]
+    [-162.062073, 162.062073]
     """
-    return _roll_centre(hung_front, bump_travel, track)
-
-
-@value("travel", formula="the same at full droop of both wheels, above the ground moved with them", source=CONSTRUCTION)
-def roll_centre_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, track: Mm) -> Mm:
-    """Roll centre at full droop, mm above the ground the tyres stand on.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(roll_centre_droop(parallel_arms(), parallel_sweep(), 60.0, 1600.0), 6)
-    162.062073
-    """
-    return _roll_centre(hung_front, -droop_travel, track)
+    return _roll_centre(hung_front, end_of(which, which_travel), track)

@@ -92,24 +92,20 @@ def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable
     )
 
 
-@value("turning", formula="the inner wheel's angle at the end of the lock", source=EXACT)
-def full_lock_inner(lock_table: LockTable) -> Rad:
-    """Angle of the inner wheel at full lock, seen from above, rad.
+@value(
+    "turning",
+    formula="the {which} wheel's angle at the end of the lock",
+    source=EXACT,
+    each=({"which": "inner"}, {"which": "outer"}),
+)
+def full_lock_which(lock_table: LockTable, which: str) -> Rad:
+    """Angle of the {which} wheel at full lock, seen from above, rad, into the bend positive.
 
-    >>> full_lock_inner(LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)]))
-    0.6
+    >>> table = LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)])
+    >>> full_lock_which(table, "inner"), full_lock_which(table, "outer")
+    (0.6, 0.5)
     """
-    return lock_table[-1].inner
-
-
-@value("turning", formula="the outer wheel's angle at the end of the lock", source=EXACT)
-def full_lock_outer(lock_table: LockTable) -> Rad:
-    """Angle of the outer wheel at full lock, seen from above, rad, into the bend positive.
-
-    >>> full_lock_outer(LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)]))
-    0.5
-    """
-    return lock_table[-1].outer
+    return lock_table[-1].inner if which == "inner" else lock_table[-1].outer
 
 
 @value("turning", formula="outer angle - ideal outer angle, where it is largest over the lock", source=EXACT)
