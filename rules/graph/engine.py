@@ -20,7 +20,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_typ
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
 from rules.measure.units import SYMBOLS, Unit
 
 
@@ -72,8 +72,8 @@ class Worked:
     known: dict[str, Any]
     estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    not_here: dict[str, str] = field(default_factory=dict)
-    broken: dict[str, str] = field(default_factory=dict)
+    not_here: dict[str, Reason] = field(default_factory=dict)
+    broken: dict[str, Reason] = field(default_factory=dict)
     crashed: set[str] = field(default_factory=set)
 
     def copy(self) -> "Worked":
@@ -250,11 +250,12 @@ class Graph:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
             return None
-        except NotForThisBuild as reason:
-            worked.not_here[node.name] = str(reason)
+        except NotForThisBuild as why:
+            worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
+            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
             if not isinstance(fault, OutsideRange):
                 worked.crashed.add(node.name)
             return None

@@ -7,7 +7,7 @@ direction stands in words, never as a sign.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from rules.judging.judge import Judged, and_list, shown
+from rules.judging.judge import Judged, and_list, shown, why_not
 from rules.judging.trade import trade
 from rules.measure.display import show, tape
 from rules.measure.quantity import Units
@@ -158,7 +158,7 @@ def _is_nought(figure: str) -> bool:
 def _blank(judged: Judged, name: str) -> str:
     worked = judged.worked
     if name in worked.broken:
-        return f"{BLANK} {worked.broken[name]}"
+        return f"{BLANK} {why_not(name, judged)}"
     if name in worked.not_here:
-        return f"{BLANK} not for this build: {worked.not_here[name]}"
+        return f"{BLANK} not for this build: {why_not(name, judged)}"
     return f"{BLANK} not worked out: needs {and_list(worked.waits.get(name, (name,)))}"

@@ -11,7 +11,7 @@ from textual.widgets import Static
 
 from rules.drawn.moving.graphs import Graph, graphs
 from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
-from rules.judging.judge import Judged, and_list
+from rules.judging.judge import Judged, and_list, why_not
 from rules.measure.display import show
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
@@ -43,13 +43,11 @@ STATE_LINES, ONE_LINE = 5, 78
 BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
 
 
-def why_not(judged: Judged, name: str) -> str:
+def why_missing(judged: Judged, name: str) -> str:
     """Why a value is not there, as a sentence; empty where it is."""
     worked = judged.worked
-    if name in worked.broken:
-        return f"{worked.broken[name]}."
-    if name in worked.not_here:
-        return f"{worked.not_here[name]}."
+    if reason := why_not(name, judged):
+        return f"{reason}."
     return f"waits for {and_list(worked.waits[name])}." if name in worked.waits else ""
 
 
@@ -123,7 +121,7 @@ class MotionScreen(Screen[None]):
         return self._judged.worked.known
 
     def _what_to_enter(self) -> Any:
-        reasons = [f"{step}: {why_not(self._judged, name)}" for name, step in NEEDED.items()]
+        reasons = [f"{step}: {why_missing(self._judged, name)}" for name, step in NEEDED.items()]
         return lines(plain(NOTHING), "", *(plain(reason) for reason in reasons))
 
     def on_mount(self) -> None:
@@ -187,7 +185,7 @@ class MotionScreen(Screen[None]):
         assert front is not None
         missing = NEEDED if not (front.travels and front.steers) else {}
         for name, step in missing.items():
-            if reason := why_not(self._judged, name):
+            if reason := why_missing(self._judged, name):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
@@ -259,7 +257,7 @@ class MotionScreen(Screen[None]):
 
     def _may(self, possible: bool, name: str) -> bool:
         if not possible:
-            self._tell(f"{NEEDED[name]}: {why_not(self._judged, name)}")
+            self._tell(f"{NEEDED[name]}: {why_missing(self._judged, name)}")
         return possible
 
     # Other keys

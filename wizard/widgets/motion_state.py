@@ -7,9 +7,10 @@ from rules.drawn.moving.scene import Moving, Place
 from rules.judging.return_at_lock import return_moment_at
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.motion.place_words import height, in_units, turned
+from rules.motion.place_words import place as place_of
 from rules.motion.points import Pose
 from rules.motion.sweep import Worst
-from rules.shop.motion_sheet.section import lock_words, travel_words, where
 
 GAPS = {
     "tyre_upper_arm_gap": "tyre to upper arm",
@@ -27,12 +28,12 @@ MARGIN = 5
 
 def place_words(place: Place, front: Moving, units: Units) -> str:
     """Travel and lock, as far as the front end has either."""
-    turned = "straight ahead"
+    steered = in_units(turned(place.lock), units)
     if place.lock:
-        turned = f"{lock_words(place.lock)} {'left' if place.lock > 0 else 'right'}"
+        steered += " left" if place.lock > 0 else " right"
     if not front.steers:
-        turned = "wheels held straight"
-    return f"{travel_words(place.travel, units)}, {turned}" if front.travels else turned
+        steered = "wheels held straight"
+    return f"{in_units(height(place.travel), units)}, {steered}" if front.travels else steered
 
 
 def toe_words(place: Place, left: Pose, right: Pose, units: Units) -> str:
@@ -110,5 +111,5 @@ def worst_line(known: Mapping[str, object], units: Units) -> str:
     if found is None:
         return ""
     worst, between = found
-    place = where(worst.travel, worst.lock, units) if worst.lock else travel_words(worst.travel, units)
-    return f"Worst gap {show(worst, 'mm', units)}, {between}: {place}."
+    there = in_units(place_of(worst.travel, worst.lock) if worst.lock else height(worst.travel), units)
+    return f"Worst gap {show(worst, 'mm', units)}, {between}: {there}."

@@ -61,14 +61,14 @@ CLOSER_PIVOTS = "less backspacing, or the arm's inner pivots closer together"
     source=TYRE_ROOM,
     grade="common practice",
     each=(
-        {"which": "upper_arm", "seen": "upper arm's tubes", "change": CLOSER_PIVOTS},
-        {"which": "lower_arm", "seen": "lower arm's tubes", "change": CLOSER_PIVOTS},
-        {"which": "tie_rod", "seen": "tie rod, but for its joint", "change": "less backspacing, or the tie rod's ends moved "
-         "inboard"},
+        {"which": "upper_arm", "seen": "upper arm's tubes", "more": "", "change": CLOSER_PIVOTS},
+        {"which": "lower_arm", "seen": "lower arm's tubes", "more": "", "change": CLOSER_PIVOTS},
+        {"which": "tie_rod", "seen": "tie rod", "more": " Its joint wants its own look.", "change": "less backspacing, or the "
+         "tie rod's ends moved inboard"},
     ),
 )  # fmt: skip
 def tyre_clears(tyre_which_gap: Mm, use: Use, limits: AtLeast, change: str) -> Judgement:
-    """Room between the largest tyre and the {seen}, through all travel and both locks."""
+    """Room between the largest tyre and the {seen}, through all travel and both locks.{more}"""
     if use == "road":
         limits = replace(limits, good=limits.other["on_the_road"][0])
     return _rubs(limits, "The tyre", "the {which}", tyre_which_gap, change, LARGEST)
@@ -85,12 +85,14 @@ MOVED_JOINT = "a smaller housing, thinner tube or less backspacing, or the joint
     source=RIM_ROOM,
     grade="common practice",
     each=(
-        {"which": "upper_joint", "beside": "upper arm", "seen": "upper joint's housing or arm", "change": MOVED_JOINT},
-        {"which": "lower_joint", "beside": "lower arm", "seen": "lower joint's housing or arm", "change": MOVED_JOINT},
-        {"which": "tie_rod", "beside": "tie rod", "seen": "tie rod", "change": "a shorter steering arm, less backspacing, or "
-         "the tie rod's outer end moved inboard"},
+        {"which": "upper_joint", "beside": "upper arm", "other": "upper joint's housing or arm", "more": "",
+         "seen": "upper joint's housing or the arm's tubes", "change": MOVED_JOINT},
+        {"which": "lower_joint", "beside": "lower arm", "other": "lower joint's housing or arm", "more": "",
+         "seen": "lower joint's housing or the arm's tubes", "change": MOVED_JOINT},
+        {"which": "tie_rod", "beside": "tie rod", "other": "tie rod", "more": " Joint and steering arm want their own look.",
+         "seen": "tie rod", "change": "a shorter steering arm, less backspacing, or the tie rod's outer end moved inboard"},
     ),
 )  # fmt: skip
 def rim_clears(rim_which_gap: Mm, limits: AtLeast, change: str) -> Judgement:
-    """Room between the rim and the {seen}, through all travel and both locks. What is not a tube wants its own look."""
-    return _rubs(limits, "The rim", "the {seen}", rim_which_gap, change)
+    """Room between the rim and the {seen}, through all travel and both locks.{more}"""
+    return _rubs(limits, "The rim", "the {other}", rim_which_gap, change)

@@ -65,7 +65,7 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
 def _rod_locks(blocked: Blocked) -> Judgement:
     words, figures = place(blocked.travel, blocked.lock)
     change = "Less lock or less travel, a longer steering arm, or the tie rod's inner pivot elsewhere."
-    return Judgement("stop", f"The tie rod does not reach {words}: the steering locks before.", change, figures)
+    return Judgement("stop", f"The tie rod does not reach at {words}: the steering locks before.", change, figures)
 
 
 @check(

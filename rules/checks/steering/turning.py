@@ -9,8 +9,8 @@ from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than, reaches, within
 from rules.measure.units import Mm, NewtonMetre, Rad, Ratio, Share
 from rules.motion.kinds import LinkageKind
-from rules.motion.place_words import where
-from rules.motion.sweep import Sweep
+from rules.motion.place_words import turned, where
+from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import LockTable, Reach
 from rules.sheet.steering import StoppedBy
 from rules.values.steering.turning import TURN
@@ -222,11 +222,10 @@ def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full
     if more_than(least_return_moment, 0.0):
         text = "From every lock the car's weight returns the wheels, at full lock with {return_moment_full_lock} before friction."
         return Judgement("good", text)
-    _, figures = where(least_return_moment)
+    there, figures = turned(least_return_moment.lock if isinstance(least_return_moment, Worst) else 1.0)
     return Judgement(
         "stop",
-        "At {lock_there} of full lock the car's weight does not return the wheels: {least_return_moment}. Left alone, they "
-        "run to the stop.",
+        f"At {there} the car's weight does not return the wheels: {{least_return_moment}}. Left alone, they run to the stop.",
         "More inclination or castor, a larger ground offset, or less lock.",
         figures,
     )

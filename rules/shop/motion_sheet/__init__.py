@@ -10,11 +10,11 @@ from rules.shop.cautions import ALWAYS
 from rules.shop.motion_sheet.lock import castor_section, lock_section
 from rules.shop.motion_sheet.return_to_straight import return_section
 from rules.shop.motion_sheet.room import gaps_section, joints_section
-from rules.shop.motion_sheet.section import Section, reason, where
+from rules.shop.motion_sheet.section import Section, reason
 from rules.shop.motion_sheet.set_up import set_up_section
 from rules.shop.motion_sheet.travel import travel_section
 
-__all__ = ["CAUTIONS", "NOT_ENTERED", "Section", "is_known", "sections", "where"]
+__all__ = ["CAUTIONS", "NOT_ENTERED", "Section", "is_known", "sections"]
 
 NOT_ENTERED = "Neither steering nor arms are entered, so there is nothing for a motion sheet to show."
 CAUTIONS = (

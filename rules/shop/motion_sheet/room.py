@@ -3,7 +3,8 @@
 from math import degrees
 
 from rules.judging.judge import Judged
-from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, unit_of, where
+from rules.motion.place_words import in_units, place
+from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, unit_of
 
 # Joints
 
@@ -31,11 +32,11 @@ def joints_section(judged: Judged) -> Section:
     columns = ("Where (left wheel)", *(f"{name.capitalize()} (deg)" for name in names), "Left free", "Right free")
     most, allowed = ([known.get(_JOINTS[name][which]) for name in names] for which in (0, 1))
     rows = [("Allowed", *map(_degrees, allowed), "-", "-"), ("Most anywhere", *map(_degrees, most), "-", "-")]
-    for place, (travel, lock) in enumerate(corners):
+    for number, (travel, lock) in enumerate(corners):
         angles = (
-            f"{degrees(angle):.1f}" if (angle := found[place]) is not None else NOT_REACHED for _, found in joints
+            f"{degrees(angle):.1f}" if (angle := found[number]) is not None else NOT_REACHED for _, found in joints
         )
-        rows.append((where(travel, lock, judged.shown_in), *angles, "", ""))
+        rows.append((in_units(place(travel, lock), judged.shown_in), *angles, "", ""))
     notes = (
         "Needed angle each way from square; the right wheel needs the same at the opposite lock. Swing each by hand, springs "
         "out, and tick where it is free.",
@@ -76,7 +77,7 @@ def gaps_section(judged: Judged) -> Section:
     )
     columns = ("Gap", f"Least ({unit_of(units)})", "Where", "Left", "Right")
     rows = tuple(
-        (words, length_of(gap, units, 1).lstrip("+"), where(gap.travel, gap.lock, units), "", "")
+        (words, length_of(gap, units, 1).lstrip("+"), in_units(place(gap.travel, gap.lock), units), "", "")
         for words, gap in ((words, known[name]) for words, name in _GAPS if name in known)
     )
     return Section("", notes, columns, rows)

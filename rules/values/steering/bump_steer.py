@@ -4,11 +4,11 @@ from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.place_words import place
 from rules.motion.points import CannotReach
 from rules.motion.sweep import Sweep, spread
 from rules.motion.travel import InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
 from rules.values.steering.motion import EXACT
-from rules.values.steering.travel import place
 
 USUAL_TRAVEL = 75.0
 """mm each way: how far bump steer is usually looked at; from memory."""
@@ -40,8 +40,8 @@ def _steer(front: FrontEnd, travel: float, lock: float = 0.0) -> float:
     try:
         return front.rack_held(travel, lock).steer
     except CannotReach:
-        held = "half lock" if lock else "the wheels straight"
-        raise NotForThisBuild(f"at {place(travel)} and {held} the tie rod does not reach") from None
+        there, figures = place(travel, lock)
+        raise NotForThisBuild(f"the tie rod does not reach at {there}", figures) from None
 
 
 def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> float:

@@ -152,7 +152,7 @@ def _at_full_lock(lock_sweep: Sweep, which: str) -> Pose:
     each=WHEELS,
 )
 def lift_full_lock_which(lock_sweep: Sweep, which: str) -> Mm:
-    """Rise of the body at the {which} wheel at full lock, mm; at the outer one with castor often negative: the body sinks.
+    """Rise of the body at the {which} wheel at full lock, mm; minus where it sinks, as with castor the outer often does.
 
     >>> from rules.motion.examples import leaning, through_lock
     >>> round(lift_full_lock_which(through_lock(leaning()), "inner"), 5)

@@ -4,6 +4,7 @@ from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
+from rules.motion.place_words import height
 from rules.motion.sweep import Sweep, lowest
 from rules.motion.travel import instant_centre, largest_change, steepest, stretches
 from rules.motion.travel import roll_centre_height as height_of_roll_centre
@@ -12,17 +13,6 @@ from rules.values.steering.motion import EXACT
 CONSTRUCTION = "geometry: the usual front-view construction, the arms' planes cut through the contact"
 STRETCH = 25.0
 """mm of travel that camber change is told for."""
-
-
-def place(travel: float) -> str:
-    """A travel in words.
-
-    >>> place(75.0), place(-30.0), place(0.0)
-    ('75 mm bump', '30 mm droop', 'ride height')
-    """
-    if not travel:
-        return "ride height"
-    return f"{abs(travel):.3g} mm {'bump' if travel > 0 else 'droop'}"
 
 
 @value("travel", formula="every place from full droop to full bump, where the arms reach them all", source=EXACT)
@@ -36,8 +26,9 @@ def travel_reached(travel_sweep: Sweep) -> Sweep:
     """
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
+        there, figures = height(least.locks_at)
         raise NotForThisBuild(
-            f"the arms lock at {place(least.locks_at)}, before the travel entered, so nothing more was judged in travel"
+            f"the arms lock at {there}, before the travel entered, so nothing more was judged in travel", figures
         )
     if len(travel_sweep.placed) == 1:
         raise NotForThisBuild("bump and droop travel are both nought, so travel was not judged")

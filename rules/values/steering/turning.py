@@ -4,7 +4,7 @@ Everything here is the steered front end at ride height, wheels turning about th
 known, the tie rod over its arm is looked at through the travel as well.
 """
 
-from math import degrees, radians
+from math import radians
 
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
@@ -68,7 +68,8 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
     """
     if lock_reached.share < 1.0:
         raise NotForThisBuild(
-            f"the steering locks with the inner wheel at {degrees(lock_reached.inner):.1f} deg, before its full lock"
+            "the steering locks with the inner wheel at {inner}, before its full lock",
+            {"inner": (lock_reached.inner, "rad")},
         )
     return through_travel_and_lock(steered_front, 0.0, 0.0, locks=2 * PLACES - 1)
 

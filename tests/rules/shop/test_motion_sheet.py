@@ -7,8 +7,9 @@ import pytest
 from scipy.optimize import brentq
 
 from rules.judging.judge import Judged
+from rules.motion.place_words import in_units, place
 from rules.shop.checklist import Line, checklist
-from rules.shop.motion_sheet import Section, is_known, sections, where
+from rules.shop.motion_sheet import Section, is_known, sections
 
 Judge = Callable[[Mapping[str, object]], Judged]
 Moving = dict[str, object]
@@ -405,9 +406,10 @@ def test_a_tube_not_measured_is_an_estimate(judged: Judge, moving: Moving) -> No
 
 
 def test_places_in_words() -> None:
-    assert where(110.0, 1.0, "metric") == "110 mm bump, full lock, inner wheel"
-    assert where(-50.8, -1.0, "inch") == "2 in droop, full lock, outer wheel"
-    assert where(0.0, 0.25, "metric") == "ride height, 25 % lock, inner wheel"
+    assert in_units(place(110.0, 1.0), "metric") == "110 mm bump, full lock, inner wheel"
+    assert in_units(place(-50.8, -1.0), "inch") == "2 in droop, full lock, outer wheel"
+    assert in_units(place(0.0, 0.25), "metric") == "ride height, 25 % lock, inner wheel"
+    assert in_units(place(84.96, 0.0), "metric") == "85 mm bump, straight ahead"
 
 
 # Set-up

@@ -11,6 +11,7 @@ from rules.drawn.moving.gaps import NearTouch
 from rules.drawn.moving.scene import RIDE, Moving, Place, moving
 from rules.judging.judge import judge
 from rules.measure.quantity import Units
+from rules.motion.place_words import height, in_units
 from rules.motion.sweep import Worst
 from rules.sheet import read_sheet
 from wizard.widgets.motion_state import (
@@ -18,7 +19,6 @@ from wizard.widgets.motion_state import (
     place_words,
     return_words,
     state_lines,
-    travel_words,
     worst_gap,
     worst_line,
 )
@@ -52,7 +52,7 @@ def front() -> Moving:
     ],
 )
 def test_travel_in_words(travel: float, units: Units, words: str) -> None:
-    assert travel_words(travel, units) == words
+    assert in_units(height(travel), units) == words
 
 
 @pytest.mark.parametrize(
@@ -191,7 +191,7 @@ def test_the_worst_gap_says_what_and_where() -> None:
     line = worst_line(facts, "metric")
     assert (
         line.startswith(f"Worst gap {round(worst, 2):g} mm, {between}: ")
-        and travel_words(worst.travel, "metric") in line
+        and in_units(height(worst.travel), "metric") in line
     )
     assert len(line) <= 78 and len(worst_line(facts, "inch")) <= 78
     assert worst_line({}, "metric") == ""

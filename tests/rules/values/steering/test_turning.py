@@ -14,15 +14,6 @@ import pytest
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.checks.steering.turns import (
-    ackermann_error_small,
-    lock_is_reached,
-    returns_over_whole_lock,
-    steering_sense,
-    steering_stops,
-    stop_before_rack_end,
-    tie_rod_over_centre,
-)
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
@@ -40,6 +31,15 @@ from rules.values.steering.turning import (
     rod_to_arm_angle,
     turning_circle,
 )
+from tests.support.declared import the_check
+
+lock_is_reached = the_check("lock-reached")
+steering_sense = the_check("steering-sense")
+ackermann_error_small = the_check("ackermann-error")
+tie_rod_over_centre = the_check("tie-rod-over-centre")
+steering_stops = the_check("steering-stops")
+stop_before_rack_end = the_check("stop-before-rack-end")
+returns_over_whole_lock = the_check("returns-over-whole-lock")
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
@@ -299,7 +299,7 @@ def test_once_begun_what_is_missing_is_waited_for(finding: FindingOf, missing: s
     assert finding("steering-sense", STEERING | {missing: None}).waits_for == (missing,)
 
 
-CHECKS = [name for name, node in trade().checks.items() if node.function.__module__ == "rules.checks.steering.turns"]
+CHECKS = [name for name, node in trade().checks.items() if node.function.__module__ == "rules.checks.steering.turning"]
 
 
 @pytest.mark.parametrize("check", CHECKS)
