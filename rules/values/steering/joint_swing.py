@@ -66,8 +66,7 @@ def tie_rod_outer_angles(
 
         Rod 500 long that rises 300 over a run of 400, bolt upright: the rod leans asin(300 / 500) out of square.
 
-        >>> from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
-    from rules.motion.points import Pose
+    >>> from rules.motion.points import Pose
         >>> from rules.motion.sweep import Placed
         >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
         >>> rod = ((-90.0, -100.0, 700.0), (-90.0, -500.0, 400.0))
@@ -96,8 +95,7 @@ def tie_rod_inner_angles(
 
         A rod that runs 300 back over 400 across makes atan(300 / 400) with the rack.
 
-        >>> from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
-    from rules.motion.points import Pose
+    >>> from rules.motion.points import Pose
         >>> from rules.motion.sweep import Placed
         >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
         >>> rod = ((-390.0, -100.0, 400.0), (-90.0, -500.0, 400.0))
