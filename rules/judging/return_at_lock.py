@@ -5,7 +5,7 @@ The values of a lock's end (rules/values/steering/returning.py), worked out for 
 
 from collections.abc import Mapping
 
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.sweep import Placed, Sweep
 from rules.values.steering.returning import rack_force_full_lock, return_moment_full_lock, rim_effort
 
@@ -25,7 +25,7 @@ def return_moment_at(known: Mapping[str, object], lock: float) -> float | None:
     steered, linkage, weight = (known.get(name) for name in ("steered_front", "steering_linkage", "job.corner_weight"))
     if "return_moment_full_lock" not in known:  # a linkage that locks before its full lock has no lock to look at
         return None
-    assert isinstance(steered, FrontEnd) and isinstance(linkage, Linkage) and isinstance(weight, float)
+    assert isinstance(steered, FrontEnd) and isinstance(linkage, SteeringLinkage) and isinstance(weight, float)
     return return_moment_full_lock(lock_up_to(steered, lock), linkage, weight)
 
 
@@ -40,6 +40,6 @@ def rim_effort_at(known: Mapping[str, object], lock: float) -> float | None:
             "steered_front", "steering_linkage", "steering.travel_per_turn", "steering.steering_wheel_diameter",
         )
     )  # fmt: skip
-    assert isinstance(steered, FrontEnd) and isinstance(linkage, Linkage)
+    assert isinstance(steered, FrontEnd) and isinstance(linkage, SteeringLinkage)
     assert isinstance(travel, float) and isinstance(diameter, float)
     return rim_effort(rack_force_full_lock(lock_up_to(steered, lock), linkage, moment), travel, diameter)

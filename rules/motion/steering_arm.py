@@ -9,9 +9,9 @@ from math import atan2, copysign, cos, hypot, inf, radians, sin, sqrt
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
-from rules.motion.circle import Circle
-from rules.motion.front_end import Linkage
-from rules.motion.points import CannotReach, Upright, mirrored
+from rules.motion.circle import PivotCircle
+from rules.motion.front_end import SteeringLinkage
+from rules.motion.points import CannotReach, UprightPoints, mirrored
 from rules.motion.search import golden
 from rules.motion.turning import ideal_outer, steer_at
 
@@ -58,7 +58,7 @@ class BestArm(NamedTuple):
         return "the best of every arm angle within 54 deg of straight fore and aft"
 
 
-def arm_of(upright: Upright) -> Arm:
+def arm_of(upright: UprightPoints) -> Arm:
     """The steering arm as it is built.
 
     >>> from math import degrees
@@ -73,7 +73,7 @@ def arm_of(upright: Upright) -> Arm:
     return Arm(foot, hypot(ahead, outboard), atan2(-outboard, abs(ahead)), int(copysign(1, ahead)))
 
 
-def axis_of(upright: Upright) -> Vector:
+def axis_of(upright: UprightPoints) -> Vector:
     """Direction of the steering axis at ride height, from the lower to the upper pivot, of length 1.
 
     >>> from rules.motion.examples import trapezium
@@ -98,7 +98,7 @@ def aim(arm: Arm, centre_line: float) -> float:
     return arm.foot[0] + (centre_line - arm.foot[1]) * ahead / outboard
 
 
-def outer_turn(upright: Upright, linkage: Linkage, end: Vector) -> Callable[[float], float]:
+def outer_turn(upright: UprightPoints, linkage: SteeringLinkage, end: Vector) -> Callable[[float], float]:
     """The outer wheel's turn about its axis by the inner one's, rad, both into the bend, with the tie-rod end put here.
 
     Raises CannotReach where the links lock before.
@@ -111,14 +111,14 @@ def outer_turn(upright: Upright, linkage: Linkage, end: Vector) -> Callable[[flo
     """
     axis = axis_of(upright)
     foot = plus(upright.lower, times(dot(minus(end, upright.lower), axis), axis))
-    circle = Circle(foot, minus(end, foot), cross(axis, minus(end, foot)))
+    circle = PivotCircle(foot, minus(end, foot), cross(axis, minus(end, foot)))
     inner_end = _other_inner_end(linkage, end)
     straight = inner_end(end)
     rod, side = size(minus(end, straight)), circle.side_of(straight)
     return lambda turn: -circle.angle(inner_end(circle.at(turn)), rod, side)
 
 
-def _other_inner_end(linkage: Linkage, straight: Vector) -> Callable[[Vector], Vector]:
+def _other_inner_end(linkage: SteeringLinkage, straight: Vector) -> Callable[[Vector], Vector]:
     """From one wheel's tie-rod end to the inner end of the other's tie rod, given as the left corner's."""
     if linkage.how == "one rod across":
         return lambda end: mirrored(end, linkage.centre_line)
@@ -127,7 +127,9 @@ def _other_inner_end(linkage: Linkage, straight: Vector) -> Callable[[Vector], V
     return lambda end: mirrored(own(end), middle)
 
 
-def errors(upright: Upright, linkage: Linkage, end: Vector, turns: Iterable[float], ratio: float) -> list[float]:
+def errors(
+    upright: UprightPoints, linkage: SteeringLinkage, end: Vector, turns: Iterable[float], ratio: float
+) -> list[float]:
     """The outer wheel's angle less its ideal one, rad, at each turn of the inner wheel about its axis.
 
     ratio: distance between the kingpins over the wheelbase. Raises CannotReach where the links lock before.
@@ -150,7 +152,7 @@ def root_mean_square(numbers: list[float]) -> float:
     return sqrt(sum(number * number for number in numbers) / len(numbers))
 
 
-def best_arm(upright: Upright, linkage: Linkage, turns: list[float], ratio: float) -> BestArm:
+def best_arm(upright: UprightPoints, linkage: SteeringLinkage, turns: list[float], ratio: float) -> BestArm:
     """The arm of the same length, height and side whose error over the lock is least, the tie rod's length following.
 
     turns: of the inner wheel about its axis, rad, evenly over the lock. Scanned, then closed in on by golden section.

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
 from rules.motion.circle import nearest_turn
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
 from rules.motion.sweep import Sweep
@@ -218,7 +218,7 @@ def rod_to_arm(pose: Pose, straight: Pose) -> float:
     return atan2(copysign(1, lever(straight)) * dot(cross(out, rod), pose.axis), abs(dot(out, rod)))
 
 
-def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
+def turn_per_slide(linkage: SteeringLinkage, pose: Pose) -> float:
     """Rate of the wheel's turn about its axis with the slide of rack or relay rod to the left, rad per mm.
 
     Raises ZeroDivisionError where the rod lies in a line with the arm, or the relay rod with its own arms.
@@ -239,7 +239,7 @@ def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
     return along / size(rod) / lever(pose)
 
 
-def outer_per_inner(linkage: Linkage, wheels: Steered) -> float:
+def outer_per_inner(linkage: SteeringLinkage, wheels: Steered) -> float:
     """How much the outer wheel turns about its axis for a little more of the inner one, both positive into the bend.
 
     >>> from rules.motion.examples import trapezium
@@ -273,7 +273,7 @@ def lift_rate(pose: Pose) -> float:
     return -dot(cross(minus(pose.contact, pose.lower), UP), pose.axis)
 
 
-def return_lever(linkage: Linkage, wheels: Steered) -> float:
+def return_lever(linkage: SteeringLinkage, wheels: Steered) -> float:
     """Rise of the body at both wheels per turn of the inner one, mm per rad. Positive: the weight returns the wheels.
 
     >>> from rules.motion.examples import leaning

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from rules.judging.judge import Judged
 from rules.sheet.rotor import CUT
-from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
+from rules.shop.checklist_line import CAUTIONS, SETTLE, ChecklistLine
 
 ALWAYS = (
     ("informs", "This sheet informs; it does not certify. Local rules and the inspector decide."),
@@ -20,7 +20,7 @@ ALWAYS = (
 )
 
 
-def cautions(judged: Judged) -> Iterator[Line]:
+def cautions(judged: Judged) -> Iterator[ChecklistLine]:
     """The cautions of a sheet: DO NOT CUT with its reasons, then the rest."""
     stops = [f"{finding.title}: {finding.text}" for finding in judged.findings if finding.verdict == "stop"]
     if stops:
@@ -45,5 +45,5 @@ def cautions(judged: Judged) -> Iterator[Line]:
         )
 
 
-def _caution(name: str, text: str) -> Line:
-    return Line(f"caution.{name}", CAUTIONS, text, kind="caution")
+def _caution(name: str, text: str) -> ChecklistLine:
+    return ChecklistLine(f"caution.{name}", CAUTIONS, text, kind="caution")

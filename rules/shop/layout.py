@@ -11,7 +11,7 @@ from rules.judging.judge import Judged, and_list, shown, why_not
 from rules.judging.trade import trade
 from rules.measure.display import show, tape
 from rules.measure.quantity import Units
-from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, Line
+from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, ChecklistLine
 
 LENGTH_TOLERANCE: dict[Units, str] = {"inch": "+/- 1/64 in", "metric": "+/- 0.5 mm"}
 """Trade custom for pivots and faces; no published source."""
@@ -20,7 +20,7 @@ ANGLE_TOLERANCE = "+/- 0.25 deg"
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class LayoutFigure:
     """One thing to lay out.
 
     value: the name in the graph. ways: words for plus and minus, empty where neither applies. again: what it is called
@@ -42,25 +42,27 @@ _AHEAD = ("ahead", "behind")
 _LOWER, _UPPER = "Lower pivot centre from", "Upper pivot centre from"
 
 PLACES = (
-    Place("plate-face-from-hub-face", "Plate face (hub bolts to it) from hub face", "hub.flange_to_mount_face", _INBOARD),
-    Place("bearing-centre-from-hub-face", "Bearing centre from hub face", "hub.flange_to_bearing_centre", _INBOARD,
+    LayoutFigure("plate-face-from-hub-face", "Plate face (hub bolts to it) from hub face", "hub.flange_to_mount_face", _INBOARD),
+    LayoutFigure("bearing-centre-from-hub-face", "Bearing centre from hub face", "hub.flange_to_bearing_centre", _INBOARD,
           toleranced=False),
-    Place("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", "hub_face_offset", _INBOARD, toleranced=False),
-    Place("lower-pivot-from-hub-face", f"{_LOWER} hub face", "lower_pivot_from_hub_face", _INBOARD, "Lower from hub face"),
-    Place("upper-pivot-from-hub-face", f"{_UPPER} hub face", "upper_pivot_from_hub_face", _INBOARD, "Upper from hub face"),
-    Place("lower-pivot-from-plate-face", f"{_LOWER} plate face", "lower_pivot_from_mount_face", _INBOARD),
-    Place("upper-pivot-from-plate-face", f"{_UPPER} plate face", "upper_pivot_from_mount_face", _INBOARD),
-    Place("lower-pivot-height", f"{_LOWER} spindle line", "pivots.lower_below_spindle", ("below", "above"), "Lower from spindle"),
-    Place("upper-pivot-height", f"{_UPPER} spindle line", "upper_above_spindle", ("above", "below")),
-    Place("lower-pivot-fore-aft", f"{_LOWER} spindle line", "lower_pivot_ahead", _AHEAD, "Lower from spindle"),
-    Place("upper-pivot-fore-aft", f"{_UPPER} spindle line", "upper_pivot_ahead", _AHEAD, "Upper from spindle"),
-    Place("pivot-spacing", "Pivot spacing along axis", "pivots.spacing", again="Pivot spacing along axis"),
-    Place("inclination", "Inclination, seen from the front", "pivots.inclination", ("top inboard", "top outboard"),
+    LayoutFigure("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", "hub_face_offset", _INBOARD,
+          toleranced=False),
+    LayoutFigure("lower-pivot-from-hub-face", f"{_LOWER} hub face", "lower_pivot_from_hub_face", _INBOARD, "Lower from hub face"),
+    LayoutFigure("upper-pivot-from-hub-face", f"{_UPPER} hub face", "upper_pivot_from_hub_face", _INBOARD, "Upper from hub face"),
+    LayoutFigure("lower-pivot-from-plate-face", f"{_LOWER} plate face", "lower_pivot_from_mount_face", _INBOARD),
+    LayoutFigure("upper-pivot-from-plate-face", f"{_UPPER} plate face", "upper_pivot_from_mount_face", _INBOARD),
+    LayoutFigure("lower-pivot-height", f"{_LOWER} spindle line", "pivots.lower_below_spindle", ("below", "above"),
+             "Lower from spindle"),
+    LayoutFigure("upper-pivot-height", f"{_UPPER} spindle line", "upper_above_spindle", ("above", "below")),
+    LayoutFigure("lower-pivot-fore-aft", f"{_LOWER} spindle line", "lower_pivot_ahead", _AHEAD, "Lower from spindle"),
+    LayoutFigure("upper-pivot-fore-aft", f"{_UPPER} spindle line", "upper_pivot_ahead", _AHEAD, "Upper from spindle"),
+    LayoutFigure("pivot-spacing", "Pivot spacing along axis", "pivots.spacing", again="Pivot spacing along axis"),
+    LayoutFigure("inclination", "Inclination, seen from the front", "pivots.inclination", ("top inboard", "top outboard"),
           "Inclination"),
-    Place("castor", "Castor, seen from the side", "pivots.castor", ("top rearward", "top forward"), "Castor"),
-    Place("axis-tilt", "True lean from plumb", "axis_tilt"),
-    Place("mount-bolts-fore-aft", "Hub bolts, fore and aft", "hub.mount_width", toleranced=False, off="hub"),
-    Place("mount-bolts-up-down", "Hub bolts, up and down", "hub.mount_height", toleranced=False, off="hub"),
+    LayoutFigure("castor", "Castor, seen from the side", "pivots.castor", ("top rearward", "top forward"), "Castor"),
+    LayoutFigure("axis-tilt", "True lean from plumb", "axis_tilt"),
+    LayoutFigure("mount-bolts-fore-aft", "Hub bolts, fore and aft", "hub.mount_width", toleranced=False, off="hub"),
+    LayoutFigure("mount-bolts-up-down", "Hub bolts, up and down", "hub.mount_height", toleranced=False, off="hub"),
 )  # fmt: skip
 
 GAPS = (
@@ -72,7 +74,7 @@ GAPS = (
 )
 
 
-def layout(judged: Judged) -> Iterator[Line]:
+def layout(judged: Judged) -> Iterator[ChecklistLine]:
     """Every layout line in the order the work is done."""
     finest = "1/32 in" if judged.shown_in == "inch" else "0.5 mm"
     yield _note(
@@ -93,10 +95,12 @@ def layout(judged: Judged) -> Iterator[Line]:
     for place in PLACES:
         yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
     count, thread = (shown(name, judged) or BLANK for name in ("hub.mount_bolts", "hub.mount_bolt_thread"))
-    yield Line("layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do")
+    yield ChecklistLine(
+        "layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do"
+    )
 
 
-def measured_again(judged: Judged, before_welding: bool) -> Iterator[Line]:
+def measured_again(judged: Judged, before_welding: bool) -> Iterator[ChecklistLine]:
     """The figures that welding can move, to be measured on the tacked part, or on the cooled one."""
     prefix, section = ("hold", HOLD) if before_welding else ("after", AFTER)
     for place in PLACES:
@@ -104,26 +108,28 @@ def measured_again(judged: Judged, before_welding: bool) -> Iterator[Line]:
             yield _line(f"{prefix}.{place.name}", section, place.again, place, judged, by_tape=False)
 
 
-def gaps(judged: Judged) -> Iterator[Line]:
+def gaps(judged: Judged) -> Iterator[ChecklistLine]:
     """The gaps to measure on the mock-up. One that does not arise in this build is left out."""
     for name, text, value, check in GAPS:
         if value not in judged.worked.not_here:
             least = trade().checks[check].note.good
-            yield Line(f"mock-up.{name}", MOCK_UP, text, target(judged, value, by_tape=False), least, "measure")
+            yield ChecklistLine(
+                f"mock-up.{name}", MOCK_UP, text, target(judged, value, by_tape=False), least, "measure"
+            )
 
 
-def _note(name: str, text: str) -> Line:
-    return Line(f"layout.{name}", LAYOUT, text, kind="caution")
+def _note(name: str, text: str) -> ChecklistLine:
+    return ChecklistLine(f"layout.{name}", LAYOUT, text, kind="caution")
 
 
-def _line(id: str, section: str, text: str, place: Place, judged: Judged, by_tape: bool = True) -> Line:
+def _line(id: str, section: str, text: str, place: LayoutFigure, judged: Judged, by_tape: bool = True) -> ChecklistLine:
     angle = trade().units[place.value] == "rad"
     tolerance = ANGLE_TOLERANCE if angle else LENGTH_TOLERANCE[judged.shown_in]
     if place.off and place.value not in judged.worked.known:
         wanted = f"{BLANK} measure on the {place.off}"
     else:
         wanted = target(judged, place.value, place.ways, by_tape)
-    return Line(id, section, text, wanted, tolerance if place.toleranced else "", "measure")
+    return ChecklistLine(id, section, text, wanted, tolerance if place.toleranced else "", "measure")
 
 
 def target(judged: Judged, name: str, ways: tuple[str, str] = ("", ""), by_tape: bool = True) -> str:

@@ -9,8 +9,18 @@ from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.drawn.moving.graphs import Graph, graphs
-from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
+from rules.drawn.moving.graphs import Curve, graphs
+from rules.drawn.moving.scene import (
+    LOCK_NOTCHES,
+    NOTCH,
+    RIDE,
+    STAND_IN_TRAVEL,
+    Moving,
+    TravelAndLock,
+    moved,
+    moving,
+    touches,
+)
 from rules.judging.judge import Judged, and_list, why_not
 from rules.measure.display import show
 from wizard.session import Session
@@ -79,7 +89,7 @@ class MotionScreen(Screen[None]):
         super().__init__()
         self._session = session
         self._front: Moving | None = moving(self._known)
-        self._graphs: tuple[Graph, ...] = ()
+        self._graphs: tuple[Curve, ...] = ()
         self._worst = ""
         self._told = HEADING
         self._place = RIDE
@@ -194,7 +204,7 @@ class MotionScreen(Screen[None]):
 
     # Moving
 
-    def _go(self, target: Place) -> None:
+    def _go(self, target: TravelAndLock) -> None:
         """As far towards a place as the links reach; where they lock before, say so."""
         front = self._front
         if front is None:
@@ -253,7 +263,7 @@ class MotionScreen(Screen[None]):
         if found is None:
             self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
         else:
-            self._go(Place(found[0].travel, found[0].lock))
+            self._go(TravelAndLock(found[0].travel, found[0].lock))
 
     def _may(self, possible: bool, name: str) -> bool:
         if not possible:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from rules.drawn.moving.gaps import NearTouch
-from rules.drawn.moving.scene import Moving, Place
+from rules.drawn.moving.scene import Moving, TravelAndLock
 from rules.judging.return_at_lock import return_moment_at
 from rules.measure.display import show
 from rules.measure.quantity import Units
@@ -26,7 +26,7 @@ MARGIN = 5
 """Columns of a line that are not its words: one free on each side, `; ` between and the full stop."""
 
 
-def place_words(place: Place, front: Moving, units: Units) -> str:
+def place_words(place: TravelAndLock, front: Moving, units: Units) -> str:
     """Travel and lock, as far as the front end has either."""
     steered = in_units(turned(place.lock), units)
     if place.lock:
@@ -36,7 +36,7 @@ def place_words(place: Place, front: Moving, units: Units) -> str:
     return f"{in_units(height(place.travel), units)}, {steered}" if front.travels else steered
 
 
-def toe_words(place: Place, left: Pose, right: Pose, units: Units) -> str:
+def toe_words(place: TravelAndLock, left: Pose, right: Pose, units: Units) -> str:
     """Toe of one wheel straight ahead; in a turn, how much further the inner wheel is turned than the outer."""
     if place.lock:
         inner, outer = (left.steer, -right.steer) if place.lock > 0 else (right.steer, -left.steer)
@@ -57,7 +57,7 @@ def wheel_line(name: str, pose: Pose, turned: float | None, units: Units, width:
     )
 
 
-def state_lines(front: Moving, place: Place, units: Units, width: int, returning: str = "") -> list[str]:
+def state_lines(front: Moving, place: TravelAndLock, units: Units, width: int, returning: str = "") -> list[str]:
     """Place and toe, then a line for each wheel. returning: what else the first line says where there is room."""
     left, right = front.corners(place)
     first = place_words(place, front, units)
@@ -75,7 +75,7 @@ def state_lines(front: Moving, place: Place, units: Units, width: int, returning
     return [first + ".", *(wheel_line(name, pose, angle, units, width) for name, pose, angle in wheels)]
 
 
-def return_words(known: Mapping[str, object], place: Place, units: Units) -> str:
+def return_words(known: Mapping[str, object], place: TravelAndLock, units: Units) -> str:
     """With what the weight returns the wheels from the present lock, at ride height; empty straight ahead or unknown."""
     moment = return_moment_at(known, abs(place.lock)) if place.lock else None
     if moment is None:

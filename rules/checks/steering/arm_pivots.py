@@ -7,7 +7,7 @@ from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild, Waits
 from rules.measure.units import Mm
-from rules.motion.points import Hinge, Upright
+from rules.motion.points import Hinge, UprightPoints
 from rules.sheet.arms import ArmPivots
 from rules.values.steering.asked_for import NO_ARMS
 from rules.values.steering.links import HALF_FLAT_HINGE, hinge_slip
@@ -69,7 +69,7 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     grade="common practice",
 )
 def tie_rod_placed(
-    upright_points: Upright,
+    upright_points: UprightPoints,
     tie_rod_end_ahead: Mm | None,
     tie_rod_end_offset: Mm | None,
     tie_rod_end_height: Mm | None,

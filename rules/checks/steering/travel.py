@@ -7,7 +7,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
-from rules.motion.front_end import Linkage
+from rules.motion.front_end import SteeringLinkage
 from rules.motion.place_words import Figures, height, place, side
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst
@@ -87,7 +87,7 @@ def bump_steer(
     bump_travel: Mm,
     droop_travel: Mm,
     toe_in_bump: Mm,
-    steering_linkage: Linkage,
+    steering_linkage: SteeringLinkage,
     use: Use,
     best_inner_from_centre: Mm | None,
     best_inner_height: Mm | None,

@@ -4,7 +4,7 @@ from bisect import bisect_right
 from collections.abc import Callable, Mapping
 from typing import Literal, NamedTuple
 
-from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, Place
+from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, TravelAndLock
 from rules.drawn.scene import Point
 from rules.measure.display import published
 from rules.measure.quantity import INCH, Units
@@ -14,7 +14,7 @@ from rules.motion.turning import ideal_outer
 _TRAVELS = 24
 
 
-class Graph(NamedTuple):
+class Curve(NamedTuple):
     """One curve, and another beside it where there is something to compare with.
 
     title: what it shows; `{across}`, `{up}` and `{beside}` in it are the numbers at the present place. places: travel,
@@ -29,7 +29,7 @@ class Graph(NamedTuple):
     up_unit: str
     beside: tuple[Point, ...] = ()
 
-    def at(self, place: Place) -> tuple[Point, Point | None]:
+    def at(self, place: TravelAndLock) -> tuple[Point, Point | None]:
         """The point of each curve that belongs to a place; its end where the place lies beyond."""
         wanted = place.travel if self.by == "travel" else abs(place.lock)
         after = min(max(bisect_right(self.places, wanted), 1), len(self.places) - 1)
@@ -42,23 +42,23 @@ class Graph(NamedTuple):
 
         return on(self.line), on(self.beside) if self.beside else None
 
-    def told(self, place: Place) -> str:
+    def told(self, place: TravelAndLock) -> str:
         """The title with the numbers at a place."""
         (across, up), beside = self.at(place)
         numbers = {"across": across, "up": up, "beside": beside[1] if beside else 0.0}
         return self.title.format_map({name: f"{round(number, 2) + 0.0:g}" for name, number in numbers.items()})
 
 
-def graphs(front: Moving, known: Mapping[str, object], units: Units) -> tuple[Graph, ...]:
+def graphs(front: Moving, known: Mapping[str, object], units: Units) -> tuple[Curve, ...]:
     """Every curve that can be drawn of a front end: camber, toe and ground offset over travel, outer over inner angle."""
     length, unit = (1 / INCH, "in") if units == "inch" else (1.0, "mm")
-    found: list[Graph] = []
+    found: list[Curve] = []
     if front.travels:
         poses = _through_travel(front)
 
         def over_travel(title: str, up_unit: str, measure: Callable[[Pose], float]) -> None:
             line = tuple((travel * length, measure(pose)) for travel, pose in poses)
-            found.append(Graph(title, "travel", tuple(travel for travel, _ in poses), line, f"travel {unit}", up_unit))
+            found.append(Curve(title, "travel", tuple(travel for travel, _ in poses), line, f"travel {unit}", up_unit))
 
         over_travel("Camber {up} deg, straight ahead", "deg", lambda pose: _degrees(pose.camber))
         if front.steers:
@@ -86,12 +86,12 @@ def _through_travel(front: Moving) -> list[tuple[float, Pose]]:
     return poses
 
 
-def _outer_over_inner(front: Moving, known: Mapping[str, object]) -> list[Graph]:
+def _outer_over_inner(front: Moving, known: Mapping[str, object]) -> list[Curve]:
     """Both wheels' angles at ride height over the lock, with the outer angle at which neither wheel would scrub."""
     places, line = [], []
     for notch in range(LOCK_NOTCHES + 1):
         try:
-            left, right = front.corners(Place(0.0, notch / LOCK_NOTCHES))
+            left, right = front.corners(TravelAndLock(0.0, notch / LOCK_NOTCHES))
         except CannotReach:
             break
         places.append(notch / LOCK_NOTCHES)
@@ -105,4 +105,4 @@ def _outer_over_inner(front: Moving, known: Mapping[str, object]) -> list[Graph]
     if isinstance(wheelbase, float) and isinstance(kingpin_track, float):
         title = "Outer {up}, dashed ideal {beside}, ride"
         ideal = tuple((_degrees(inner), _degrees(ideal_outer(inner, kingpin_track / wheelbase))) for inner, _ in line)
-    return [Graph(title, "lock", tuple(places), shown, "inner deg", "deg", ideal)]
+    return [Curve(title, "lock", tuple(places), shown, "inner deg", "deg", ideal)]

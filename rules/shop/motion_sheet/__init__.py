@@ -10,11 +10,11 @@ from rules.shop.cautions import ALWAYS
 from rules.shop.motion_sheet.lock import castor_section, lock_section
 from rules.shop.motion_sheet.return_to_straight import return_section
 from rules.shop.motion_sheet.room import gaps_section, joints_section
-from rules.shop.motion_sheet.section import Section, reason
+from rules.shop.motion_sheet.section import SheetTable, reason
 from rules.shop.motion_sheet.set_up import set_up_section
 from rules.shop.motion_sheet.travel import travel_section
 
-__all__ = ["CAUTIONS", "NOT_ENTERED", "Section", "is_known", "sections"]
+__all__ = ["CAUTIONS", "NOT_ENTERED", "SheetTable", "is_known", "sections"]
 
 NOT_ENTERED = "Neither steering nor arms are entered, so there is nothing for a motion sheet to show."
 CAUTIONS = (
@@ -29,9 +29,9 @@ def is_known(judged: Judged) -> bool:
     return bool({"steered_front", "hung_front"} & judged.worked.known.keys())
 
 
-def sections(judged: Judged) -> tuple[Section, ...]:
+def sections(judged: Judged) -> tuple[SheetTable, ...]:
     """Every table in the order the work is done, in the units the sheet is judged in."""
-    makers: tuple[tuple[str, tuple[str, ...], Callable[[Judged], Section]], ...] = (
+    makers: tuple[tuple[str, tuple[str, ...], Callable[[Judged], SheetTable]], ...] = (
         ("Travel, wheel straight ahead", ("hung_front", "arms.bump_travel", "arms.droop_travel"), travel_section),
         ("Lock at ride height", ("lock_table",), lock_section),
         ("Return to straight", ("lock_sweep",), return_section),
@@ -43,9 +43,9 @@ def sections(judged: Judged) -> tuple[Section, ...]:
     return tuple(_section(judged, *maker) for maker in makers)
 
 
-def _section(judged: Judged, title: str, needs: tuple[str, ...], make: Callable[[Judged], Section]) -> Section:
+def _section(judged: Judged, title: str, needs: tuple[str, ...], make: Callable[[Judged], SheetTable]) -> SheetTable:
     """The section, or one sentence that says why it is left out."""
     absent = [name for name in needs if name not in judged.worked.known]
     if absent:
-        return Section(title, missing=f"Left out: {reason(judged, *absent)}.")
+        return SheetTable(title, missing=f"Left out: {reason(judged, *absent)}.")
     return make(judged)._replace(title=title)

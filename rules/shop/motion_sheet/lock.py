@@ -10,13 +10,13 @@ from rules.measure.quantity import INCH, Units
 from rules.motion.front_end import FrontEnd
 from rules.motion.search import last_that_holds
 from rules.motion.turning import ideal_outer
-from rules.shop.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
 _TURN_STEP = 5
 """deg of the inner wheel from one row to the next."""
 
 
-def lock_section(judged: Judged) -> Section:
+def lock_section(judged: Judged) -> SheetTable:
     """Outer against inner wheel at every step of the lock."""
     known, units = judged.worked.known, judged.shown_in
     front: FrontEnd = known["steered_front"]
@@ -48,7 +48,7 @@ def lock_section(judged: Judged) -> Section:
             (words, moved.lstrip("+"), *(f"{degrees(one):.1f}" for one in (outer, ideal)),
              signed(degrees(outer - ideal), 1), "", "")
         )  # fmt: skip
-    return Section("", tuple(notes), columns, tuple(rows))
+    return SheetTable("", tuple(notes), columns, tuple(rows))
 
 
 def _defined(judged: Judged, words: str, name: str, figure: Callable[[float], str]) -> str:
@@ -84,7 +84,7 @@ def _lock_at(front: FrontEnd, angle: float) -> float:
 # Castor on turn plates
 
 
-def castor_section(judged: Judged) -> Section:
+def castor_section(judged: Judged) -> SheetTable:
     """Castor as camber read on turn plates gives it."""
     known = judged.worked.known
     out, inward = (degrees(known[f"camber_turned_20_{way}"]) for way in ("out", "in"))
@@ -97,4 +97,4 @@ def castor_section(judged: Judged) -> Section:
         *estimates(judged, "castor_by_turning"),
     )
     sheet = ("This sheet", *(signed(angle, 2) for angle in (out, inward, out - inward)), signed(by_turning, 1))
-    return Section("", notes, columns, (sheet, ("Left", "", "", "", ""), ("Right", "", "", "", "")))
+    return SheetTable("", notes, columns, (sheet, ("Left", "", "", "", ""), ("Right", "", "", "", "")))

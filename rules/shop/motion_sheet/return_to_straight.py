@@ -9,7 +9,7 @@ from rules.measure.display import show
 from rules.measure.quantity import Units
 from rules.motion.turning import both_wheels, lift
 from rules.shop.motion_sheet.lock import locks
-from rules.shop.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
 _BY_WEIGHT = {
     "Return": ("return_moment_full_lock", "N m", return_moment_at),
@@ -28,7 +28,7 @@ _LEVERS = {
 }
 
 
-def return_section(judged: Judged) -> Section:
+def return_section(judged: Judged) -> SheetTable:
     """Lift, camber, return moment and effort at every step of the lock."""
     known, units = judged.worked.known, judged.shown_in
     by_weight = {words: given for words, given in _BY_WEIGHT.items() if given[0] in known}
@@ -58,7 +58,7 @@ def return_section(judged: Judged) -> Section:
                 *("-" if figure is None else _figure_and_unit(figure, inside, units)[0] for figure, inside in figures),
             )
         )
-    return Section("", notes, columns, tuple(rows), below=tuple(_below(judged)))
+    return SheetTable("", notes, columns, tuple(rows), below=tuple(_below(judged)))
 
 
 def _figure_and_unit(number: float, unit: str, units: Units) -> tuple[str, str]:

@@ -4,7 +4,7 @@ from math import degrees
 
 from rules.judging.judge import Judged
 from rules.motion.place_words import in_units, place
-from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, unit_of
+from rules.shop.motion_sheet.section import NOT_REACHED, SheetTable, estimates, length_of, reason, unit_of
 
 # Joints
 
@@ -17,7 +17,7 @@ _JOINTS = {
 """The most each joint needs anywhere, and what it is allowed, by its name in the table of angles."""
 
 
-def joints_section(judged: Judged) -> Section:
+def joints_section(judged: Judged) -> SheetTable:
     """Each joint's angle at the corners of travel and lock."""
     known = judged.worked.known
     corners, joints = known["joint_table"]
@@ -28,7 +28,7 @@ def joints_section(judged: Judged) -> Section:
         if name not in names
     ]
     if not joints:
-        return Section("", missing=" ".join(absent))
+        return SheetTable("", missing=" ".join(absent))
     columns = ("Where (left wheel)", *(f"{name.capitalize()} (deg)" for name in names), "Left free", "Right free")
     most, allowed = ([known.get(_JOINTS[name][which]) for name in names] for which in (0, 1))
     rows = [("Allowed", *map(_degrees, allowed), "-", "-"), ("Most anywhere", *map(_degrees, most), "-", "-")]
@@ -43,7 +43,7 @@ def joints_section(judged: Judged) -> Section:
         *absent,
         *estimates(judged, "joint_table"),
     )
-    return Section("", notes, columns, tuple(rows))
+    return SheetTable("", notes, columns, tuple(rows))
 
 
 def _degrees(angle: float | None) -> str:
@@ -63,12 +63,12 @@ _GAPS = (
 )
 
 
-def gaps_section(judged: Judged) -> Section:
+def gaps_section(judged: Judged) -> SheetTable:
     """The least gap of each pair, and where."""
     known, units = judged.worked.known, judged.shown_in
     absent = [f"{words} not worked out: {reason(judged, name)}." for words, name in _GAPS if name not in known]
     if len(absent) == len(_GAPS):
-        return Section("", missing=" ".join(absent))
+        return SheetTable("", missing=" ".join(absent))
     notes = (
         "Largest tyre, new and round, not bulged. Minus: they overlap. Measure there, springs out.",
         *(["Places the links do not reach are not in it."] if known["envelope"].blocked else ()),
@@ -80,4 +80,4 @@ def gaps_section(judged: Judged) -> Section:
         (words, length_of(gap, units, 1).lstrip("+"), in_units(place(gap.travel, gap.lock), units), "", "")
         for words, gap in ((words, known[name]) for words, name in _GAPS if name in known)
     )
-    return Section("", notes, columns, rows)
+    return SheetTable("", notes, columns, rows)

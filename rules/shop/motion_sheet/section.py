@@ -9,7 +9,7 @@ from rules.measure.quantity import INCH, Units
 NOT_REACHED = "not reached"
 
 
-class Section(NamedTuple):
+class SheetTable(NamedTuple):
     """One table. notes: sentences above it; below: under it. A cell "" is to be written in; missing: why there is no table."""
 
     title: str

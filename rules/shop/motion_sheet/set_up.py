@@ -3,13 +3,13 @@
 from rules.judging.judge import Judged
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
-from rules.shop.motion_sheet.section import Section
+from rules.shop.motion_sheet.section import SheetTable
 
 THREADS_IN = "1 diameter or more (trade custom)"
 """Common practice, no source."""
 
 
-def set_up_section(judged: Judged) -> Section:
+def set_up_section(judged: Judged) -> SheetTable:
     """What to set, from the ground up. The sheet holds no toe and no pressure: those blanks are the builder's."""
     known = judged.worked.known
 
@@ -33,4 +33,4 @@ def set_up_section(judged: Judged) -> Section:
     ]
     notes = ("At ride height, driver's weight in, in this order. Each wheel on its own, from the centre line.",)
     columns = ("What", "Target", "Left, as set", "Right, as set")
-    return Section("", notes, columns, tuple((*row, "", "") for row in rows))
+    return SheetTable("", notes, columns, tuple((*row, "", "") for row in rows))

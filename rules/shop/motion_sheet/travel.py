@@ -8,7 +8,7 @@ from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach
-from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import NOT_REACHED, SheetTable, estimates, length_of, reason, signed, unit_of
 
 _STEP: dict[Units, float] = {"inch": INCH, "metric": 25.0}
 """mm of travel from one row to the next."""
@@ -16,7 +16,7 @@ _CLOSE = 1.0
 """mm: a row nearer than this to full droop or bump would only repeat it."""
 
 
-def travel_section(judged: Judged) -> Section:
+def travel_section(judged: Judged) -> SheetTable:
     """Camber, castor, ground offset, track and toe at every step of the travel."""
     known, units = judged.worked.known, judged.shown_in
     hung, steered = known["hung_front"], known.get("moving_front")
@@ -47,7 +47,7 @@ def travel_section(judged: Judged) -> Section:
         for travel, words in _travels(known["arms.droop_travel"], known["arms.bump_travel"], units)
     )
     notes += estimates(judged, "hung_front", "moving_front", "design_tyre_diameter")
-    return Section("", tuple(notes), columns, rows)
+    return SheetTable("", tuple(notes), columns, rows)
 
 
 def _travels(droop: float, bump: float, units: Units) -> Iterator[tuple[float, str]]:

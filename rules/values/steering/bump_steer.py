@@ -3,7 +3,7 @@
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild
 from rules.measure.units import Mm
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.place_words import place
 from rules.motion.points import CannotReach
 from rules.motion.sweep import Sweep, spread
@@ -129,7 +129,7 @@ FIT = (
 
 @value("travel", formula=FIT, source="geometry: linear least squares, then golden section; rules/motion/travel.py")
 def best_inner(
-    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: Linkage, droop_travel: Mm, bump_travel: Mm
+    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: SteeringLinkage, droop_travel: Mm, bump_travel: Mm
 ) -> InnerPivot:
     """Where the tie rod's inner pivot would make bump steer least, over the travel that bump_toe is looked at.
 

@@ -3,12 +3,12 @@
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.units import Rad
-from rules.motion.front_end import Linkage
+from rules.motion.front_end import SteeringLinkage
 from rules.motion.joints import Angles, JointTable, Swing, bolt_direction, corners, outer_swing
 from rules.motion.joints import tie_rod_inner as inner_angles
 from rules.motion.joints import tie_rod_outer as outer_angles
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
-from rules.motion.points import Hinge, Upright
+from rules.motion.points import Hinge, UprightPoints
 from rules.motion.sweep import Sweep
 
 RIGID_BODIES = "geometry: upright and arm as rigid bodies; rules/motion/joints.py"
@@ -25,7 +25,7 @@ OUTER_PIVOTS = ({"which": "upper"}, {"which": "lower"})
 def which_joint_swing(
     joint_angles_begun: bool,
     envelope: Sweep,
-    upright_points: Upright,
+    upright_points: UprightPoints,
     which_hinge: Hinge,
     which_bolt: OuterPivotBolt,
     which: str,
@@ -60,19 +60,19 @@ def which_joint_angles(which_joint_swing: Swing, which_set: Rad | None) -> Angle
     source=RIGID_BODIES,
 )
 def tie_rod_outer_angles(
-    joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, tie_rod_outer_bolt: TieRodOuterBolt
+    joint_angles_begun: bool, envelope: Sweep, upright_points: UprightPoints, tie_rod_outer_bolt: TieRodOuterBolt
 ) -> Angles:
     """What the tie rod's outer joint needs in every position, rad. Its bolt moves with the upright.
 
-        Rod 500 long that rises 300 over a run of 400, bolt upright: the rod leans asin(300 / 500) out of square.
+    Rod 500 long that rises 300 over a run of 400, bolt upright: the rod leans asin(300 / 500) out of square.
 
     >>> from rules.motion.points import Pose
-        >>> from rules.motion.sweep import Placed
-        >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
-        >>> rod = ((-90.0, -100.0, 700.0), (-90.0, -500.0, 400.0))
-        >>> pose = Pose(upright.lower, upright.upper, upright.wheel_centre, (0.0, 1.0, 0.0), *rod, 0.0, 400.0)
-        >>> tie_rod_outer_angles(True, Sweep((Placed(0.0, 0.0, pose),)), upright, "up and down").at[0.0, 0.0]
-        0.6435011087932844
+    >>> from rules.motion.sweep import Placed
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
+    >>> rod = ((-90.0, -100.0, 700.0), (-90.0, -500.0, 400.0))
+    >>> pose = Pose(upright.lower, upright.upper, upright.wheel_centre, (0.0, 1.0, 0.0), *rod, 0.0, 400.0)
+    >>> tie_rod_outer_angles(True, Sweep((Placed(0.0, 0.0, pose),)), upright, "up and down").at[0.0, 0.0]
+    0.6435011087932844
     """
     return outer_angles(envelope, upright_points, bolt_direction(tie_rod_outer_bolt, upright_points))
 
@@ -84,25 +84,25 @@ def tie_rod_outer_angles(
 )
 def tie_rod_inner_angles(
     joint_angles_begun: bool,
-    steering_linkage: Linkage,
+    steering_linkage: SteeringLinkage,
     envelope: Sweep,
-    upright_points: Upright,
+    upright_points: UprightPoints,
     tie_rod_inner_bolt: TieRodInnerBolt | None,
 ) -> Angles:
     """What the tie rod's inner joint needs in every position, rad. Rack and relay rod slide without turning.
 
-        One rod across has no inner joint: its other end is the other wheel's outer one.
+    One rod across has no inner joint: its other end is the other wheel's outer one.
 
-        A rod that runs 300 back over 400 across makes atan(300 / 400) with the rack.
+    A rod that runs 300 back over 400 across makes atan(300 / 400) with the rack.
 
     >>> from rules.motion.points import Pose
-        >>> from rules.motion.sweep import Placed
-        >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
-        >>> rod = ((-390.0, -100.0, 400.0), (-90.0, -500.0, 400.0))
-        >>> pose = Pose(upright.lower, upright.upper, upright.wheel_centre, (0.0, 1.0, 0.0), *rod, 0.0, 400.0)
-        >>> sweep, rack = Sweep((Placed(0.0, 0.0, pose),)), Linkage("rack", rod[1], -800.0, 70.0)
-        >>> tie_rod_inner_angles(True, rack, sweep, upright, "along the rack").at[0.0, 0.0]
-        0.6435011087932844
+    >>> from rules.motion.sweep import Placed
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
+    >>> rod = ((-390.0, -100.0, 400.0), (-90.0, -500.0, 400.0))
+    >>> pose = Pose(upright.lower, upright.upper, upright.wheel_centre, (0.0, 1.0, 0.0), *rod, 0.0, 400.0)
+    >>> sweep, rack = Sweep((Placed(0.0, 0.0, pose),)), SteeringLinkage("rack", rod[1], -800.0, 70.0)
+    >>> tie_rod_inner_angles(True, rack, sweep, upright, "along the rack").at[0.0, 0.0]
+    0.6435011087932844
     """
     if steering_linkage.how == "one rod across":
         raise NotForThisBuild("one rod runs from wheel to wheel, so it has no inner joints")

@@ -7,7 +7,7 @@ from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad
 from rules.measure.vectors import Vector, size, times
-from rules.motion.front_end import Linkage
+from rules.motion.front_end import SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import Steered, both_wheels, lift, return_lever, spin_at, turn_at, turn_per_slide
@@ -18,7 +18,7 @@ from rules.values.steering.turning import GEOMETRY, TURN
 VIRTUAL_WORK = "derived: virtual work of the weight on both tyres; no friction, no side force on the tyres"
 
 
-def _return_moment(linkage: Linkage, wheels: Steered, corner_weight: float) -> float:
+def _return_moment(linkage: SteeringLinkage, wheels: Steered, corner_weight: float) -> float:
     return corner_weight * GRAVITY * return_lever(linkage, wheels) / 1000
 
 
@@ -28,7 +28,7 @@ def _return_moment(linkage: Linkage, wheels: Steered, corner_weight: float) -> f
     "to full lock",
     source=VIRTUAL_WORK,
 )
-def least_return_moment(lock_sweep: Sweep, steering_linkage: Linkage, corner_weight: Kg) -> NewtonMetre:
+def least_return_moment(lock_sweep: Sweep, steering_linkage: SteeringLinkage, corner_weight: Kg) -> NewtonMetre:
     """Least moment about the inner wheel's axis that returns both wheels, N m, off straight ahead. Positive returns.
 
     Nought straight ahead, so the least is near it where the moment grows with the lock, as it should.
@@ -48,7 +48,7 @@ def least_return_moment(lock_sweep: Sweep, steering_linkage: Linkage, corner_wei
     formula="corner weight x g x (rate of lift, inner wheel + outer wheel x its share of the turn) at full lock",
     source=VIRTUAL_WORK,
 )
-def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, corner_weight: Kg) -> NewtonMetre:
+def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: SteeringLinkage, corner_weight: Kg) -> NewtonMetre:
     """Moment about the inner wheel's axis that returns both wheels from full lock, N m. Positive returns.
 
     Inner wheel turned 20 deg: lever 6.8084 mm; the outer a little less far, and its lever a little less.
@@ -61,7 +61,9 @@ def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, corner
 
 
 @value("turning", formula="return moment at full lock x turn of the inner wheel by slide", source=VIRTUAL_WORK)
-def rack_force_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, return_moment_full_lock: NewtonMetre) -> Newton:
+def rack_force_full_lock(
+    lock_sweep: Sweep, steering_linkage: SteeringLinkage, return_moment_full_lock: NewtonMetre
+) -> Newton:
     """Force along rack or relay rod that holds both wheels at full lock against the weight, N. No friction.
 
     Rod 56.847 deg to an arm of 150 mm, lever 125.584 mm, and 2.923 deg to the rack: 10 / 0.125584 x cos 2.923 deg.

@@ -8,7 +8,7 @@ from rules.graph.declare import value
 from rules.graph.results import Estimate, OutsideRange
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
-from rules.motion.points import Hinge, Pose, Upright
+from rules.motion.points import Hinge, Pose, UprightPoints
 from rules.motion.solids import Ring, inner_ends, least_gap
 from rules.motion.sweep import Sweep, Worst
 from rules.tables.rim_flange import RIM_FLANGE
@@ -100,7 +100,7 @@ def _thinner(gap: Worst, tube: float) -> Worst:
     return Worst(gap - tube / 2, gap.travel, gap.lock)
 
 
-def _pivot(points: Pose | Upright, which: str) -> Vector:
+def _pivot(points: Pose | UprightPoints, which: str) -> Vector:
     return points.upper if which == "upper" else points.lower
 
 
@@ -145,7 +145,7 @@ def tyre_which_arm_gap(envelope: Sweep, which_hinge: Hinge, which_arm_tube: Mm, 
 @value("rub", formula=HOUSING, source=SOLIDS, each=ARMS)
 def rim_which_joint_gap(
     envelope: Sweep,
-    upright_points: Upright,
+    upright_points: UprightPoints,
     which_hinge: Hinge,
     which_arm_tube: Mm,
     which_radius: Mm,
@@ -159,7 +159,7 @@ def rim_which_joint_gap(
 
     >>> from rules.motion.points import Pose
     >>> from rules.motion.sweep import Placed
-    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -80.0, 540.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -80.0, 540.0), (0.0, 0.0, 400.0))
     >>> pose = Pose(upright.lower, upright.upper, (0.0, 0.0, 400.0), (0.0, 1.0, 0.0), None, None, 0.0, 400.0)
     >>> hinge, rim = Hinge((100.0, -500.0, 540.0), (-100.0, -500.0, 540.0), flat=True), Ring(180.0, 208.0, 240.0, 240.0)
     >>> float(rim_which_joint_gap(Sweep((Placed(0.0, 0.0, pose),)), upright, hinge, 38.0, 22.0, rim, "upper"))

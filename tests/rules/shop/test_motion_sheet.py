@@ -9,7 +9,7 @@ from scipy.optimize import brentq
 from rules.judging.judge import Judged
 from rules.motion.place_words import in_units, place
 from rules.shop.checklist import Line, checklist
-from rules.shop.motion_sheet import Section, is_known, sections
+from rules.shop.motion_sheet import SheetTable, is_known, sections
 
 Judge = Callable[[Mapping[str, object]], Judged]
 Moving = dict[str, object]
@@ -20,7 +20,7 @@ def travel_row(judged: Judged, first: str) -> tuple[str, ...]:
     return next(row for row in sections(judged)[TRAVEL].rows if row[0] == first)
 
 
-def column(section: Section, heading: str) -> list[str]:
+def column(section: SheetTable, heading: str) -> list[str]:
     return [row[section.columns.index(heading)] for row in section.rows]
 
 
@@ -447,7 +447,7 @@ def test_a_sheet_with_neither_has_nothing_to_show(judged: Judge, moving: Moving)
 
 def test_a_section_that_waits_says_what_to_enter(judged: Judge, moving: Moving) -> None:
     travel = sections(judged({**moving, "arms.bump_travel": None}))[TRAVEL]
-    assert travel == Section("Travel, wheel straight ahead", missing="Left out: enter bump travel.")
+    assert travel == SheetTable("Travel, wheel straight ahead", missing="Left out: enter bump travel.")
 
 
 def test_arms_alone_and_steering_alone_leave_the_other_out(judged: Judge) -> None:

@@ -12,7 +12,7 @@ from scipy.spatial.transform import Rotation
 from rules.graph.results import Judgement, NotForThisBuild
 from rules.judging.judge import Finding, Judged, reason
 from rules.motion.examples import parallel_arms
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst, straight_sweep
 from rules.motion.travel import InnerPivot
@@ -334,7 +334,7 @@ def test_arms_that_lock_both_ways_are_told_by_the_nearer() -> None:
 def test_a_tie_rod_that_does_not_reach_names_the_place() -> None:
     # The rod's outer end goes from 20 above its inner one to 80 above: more than the rod's root(30^2 + 20^2) = 36.
     front = parallel_arms()
-    short = FrontEnd(front.upright, front.arms, Linkage("rack", (-120.0, -110.0, 340.0), -800.0, travel=2.0))
+    short = FrontEnd(front.upright, front.arms, SteeringLinkage("rack", (-120.0, -110.0, 340.0), -800.0, travel=2.0))
     with pytest.raises(
         NotForThisBuild, match=r"the tie rod does not reach at \{travel_there\} bump, straight ahead"
     ) as told:
@@ -450,12 +450,13 @@ def test_the_least_lock_that_locks_is_named() -> None:
 
 # --- bump-steer ------------------------------------------------------------------------------------------------------
 
-RACK = Linkage("rack", (-120.0, -380.0, 360.0), -800.0, travel=60.0)
+RACK = SteeringLinkage("rack", (-120.0, -380.0, 360.0), -800.0, travel=60.0)
 
 
 def told(
     toe: float, whole: float | None = 0.0, use: str = "trail", usual: float = 150.0, bump: float = 75.0,
-    droop: float = 75.0, sense: float = 1.0, linkage: Linkage = RACK, best: tuple[float | None, float | None] = (400.0, 0.5),
+    droop: float = 75.0, sense: float = 1.0, linkage: SteeringLinkage = RACK,
+    best: tuple[float | None, float | None] = (400.0, 0.5),
 ) -> Judgement:  # fmt: skip
     """What the check says; best: the inner pivot from the centre line, and the toe it leaves."""
     return the_check("bump-steer")(toe, whole, usual, bump, droop, sense, linkage, use, best[0], 350.0, best[1])
@@ -533,7 +534,7 @@ def test_a_pivot_that_is_no_better_is_not_offered() -> None:
 
 
 def test_one_rod_across_says_what_its_figure_leaves_out() -> None:
-    one_rod = Linkage("one rod across", None, -800.0, stop=0.5)
+    one_rod = SteeringLinkage("one rod across", None, -800.0, stop=0.5)
     judgement = told(2.0, 2.0, linkage=one_rod, best=(None, None))
     assert judgement.verdict == "good" and "a wheel that rises alone is steered by far more" in judgement.text
 

@@ -18,7 +18,7 @@ from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
 from rules.motion.examples import leaning, straight_rack, through_lock, trapezium
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Blocked, Placed, Sweep, Worst
 from rules.motion.turning import LockTable, Reach, Turned
@@ -353,7 +353,7 @@ def test_an_arm_straight_fore_and_aft_aims_at_no_place_and_says_so() -> None:
 def test_no_best_arm_where_none_follows() -> None:
     # Short rods of 30 mm to arms of 150 straight back: turned 170 deg, every arm's end stands ahead of the axle, further
     # from the rack fore and aft than its rod is long (237 against 163 mm with the arm 54 deg out, the longest rod).
-    rack = Linkage("rack", (-150.0, -30.0, 300.0), -700.0, travel=10.0)
+    rack = SteeringLinkage("rack", (-150.0, -30.0, 300.0), -700.0, travel=10.0)
     front = FrontEnd(straight_rack().upright, linkage=rack)
     sweep = through_lock(front)
     last = sweep.placed[-1]._replace(pose=sweep.placed[-1].pose._replace(turn=radians(170)))
