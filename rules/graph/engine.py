@@ -14,13 +14,14 @@ import inspect
 import math
 import types
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
 from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS, Unit
 
 
@@ -57,38 +58,6 @@ class Node:
     member: Member
     fixed: Mapping[str, Any]
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
-
-
-@dataclass(slots=True)
-class Worked:
-    """What has been worked out for one sheet.
-
-    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
-    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
-    """
-
-    known: dict[str, Any]
-    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    not_here: dict[str, Reason] = field(default_factory=dict)
-    broken: dict[str, Reason] = field(default_factory=dict)
-    crashed: set[str] = field(default_factory=set)
-
-    def copy(self) -> "Worked":
-        """One of its own with the same in it."""
-        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
-        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
-
-    def forget(self, name: str) -> None:
-        """Drop what is known of a name."""
-        for kept in self._all():
-            kept.pop(name, None)
-        self.crashed.discard(name)
-
-    def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_here, self.broken
 
 
 class Graph:

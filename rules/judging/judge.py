@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.graph.declare import CheckNote, words_of
-from rules.graph.engine import Graph, Node, Worked
+from rules.graph.engine import Graph, Node
 from rules.graph.results import WORST_FIRST, Grade, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.worked import Worked
 from rules.judging.remedy import remedies
 from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show

@@ -13,7 +13,6 @@ from rules.values.steering.returning import rack_force_full_lock, return_moment_
 def lock_up_to(front: FrontEnd, lock: float) -> Sweep:
     """The left corner at ride height at a lock, 0 to 1, and at the opposite one: both wheels of that turn.
 
-    >>> from rules.motion.examples import leaning
     >>> [placed.lock for placed in lock_up_to(leaning(), 0.5).placed]
     [-0.5, 0.5]
     """

@@ -62,7 +62,6 @@ def arm_of(upright: UprightPoints) -> Arm:
     """The steering arm as it is built.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> arm = arm_of(trapezium().upright)
     >>> round(arm.length, 6), round(degrees(arm.inward), 4), arm.side
     (150.0, 16.2602, -1)
@@ -76,7 +75,6 @@ def arm_of(upright: UprightPoints) -> Arm:
 def axis_of(upright: UprightPoints) -> Vector:
     """Direction of the steering axis at ride height, from the lower to the upper pivot, of length 1.
 
-    >>> from rules.motion.examples import trapezium
     >>> axis_of(trapezium().upright)
     (0.0, 0.0, 1.0)
     """
@@ -90,7 +88,6 @@ def aim(arm: Arm, centre_line: float) -> float:
 
     Arm 144 behind and 42 inboard: 700 x 144 / 42 = 2400 behind.
 
-    >>> from rules.motion.examples import trapezium
     >>> round(aim(arm_of(trapezium().upright), -700.0), 6)
     -2400.0
     """
@@ -104,7 +101,6 @@ def outer_turn(upright: UprightPoints, linkage: SteeringLinkage, end: Vector) ->
     Raises CannotReach where the links lock before.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> follow = outer_turn(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0))
     >>> round(degrees(follow(trapezium().at(0.0, 1.0).turn)) + degrees(trapezium().at(0.0, -1.0).turn), 9)
     0.0
@@ -134,7 +130,6 @@ def errors(
 
     ratio: distance between the kingpins over the wheelbase. Raises CannotReach where the links lock before.
 
-    >>> from rules.motion.examples import trapezium
     >>> errors(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0), [0.0], 0.5)
     [0.0]
     """
@@ -159,7 +154,6 @@ def best_arm(upright: UprightPoints, linkage: SteeringLinkage, turns: list[float
     Raises CannotReach where no arm of this length follows through all of them.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> best = best_arm(trapezium().upright, trapezium().linkage, [radians(turn) for turn in range(1, 36)], 1.4 / 2.6)
     >>> round(degrees(best.inward), 2), round(degrees(best.error), 4)
     (21.98, 0.2018)

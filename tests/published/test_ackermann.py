@@ -11,11 +11,11 @@ from math import atan, cos, degrees, hypot, radians, sin, sqrt, tan
 import pytest
 from scipy.optimize import brentq, minimize_scalar
 
-from rules.motion.examples import through_lock, wheel_turned
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import UprightPoints
 from rules.motion.steering_arm import Arm, aim, arm_of, best_arm, errors, root_mean_square
 from rules.motion.turning import Steered, ackermann, both_wheels, ideal_outer, outer_edge_radius
+from tests.support.front_ends import through_lock, wheel_turned
 
 TRACK, WHEELBASE, ARM = 1400.0, 2600.0, 150.0
 RULE_OF_THUMB = atan(TRACK / 2 / WHEELBASE)

@@ -63,7 +63,6 @@ def bump_toe(
 
     A tie rod level with the level arms, of their length and over their hinge lines, follows the upright.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(bump_toe(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -76,7 +75,6 @@ def bump_toe_whole(
 ) -> Mm:
     """Bump steer over all the travel, mm, as bump_toe; the same where there is no more travel than is usually looked at.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(bump_toe_whole(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -95,7 +93,6 @@ def toe_in_bump(
 ) -> Mm:
     """Toe of both wheels together at the top of the travel looked at, against ride height, mm: toe-in positive.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(toe_in_bump(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -111,7 +108,6 @@ def bump_toe_turned(
 
     Below, the axis leans 25 mm in 250, so at lock the tie rod's end no longer moves level with the arms.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> bump_toe_turned(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0) > 0.0
     True
     """
@@ -135,7 +131,6 @@ def best_inner(
 
     Level arms of 300 mm: on their hinge line, as high as the rod's outer end.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> front = parallel_arms()
     >>> best_inner(front, parallel_sweep(), front.linkage, 60.0, 60.0).text
     '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
@@ -179,7 +174,6 @@ def best_bump_toe(
 ) -> Mm:
     """Bump steer that is left with the best inner pivot, mm, as bump_toe.
 
-    >>> from rules.motion.examples import parallel_arms
     >>> round(best_bump_toe(parallel_arms(), InnerPivot(-380.0, 360.0), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """

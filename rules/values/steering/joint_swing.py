@@ -34,7 +34,6 @@ def which_joint_swing(
 
     Level parallel arms of 300 mm through 60 mm each way, wheel straight: the arm swings asin(60 / 300) under its bolt.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> front = parallel_arms()
     >>> swing = which_joint_swing(True, parallel_sweep(), front.upright, front.arms[1], "across the car", "upper")
     >>> round(swing.angles(0.0).worst, 7)

@@ -33,7 +33,6 @@ def least_return_moment(lock_sweep: Sweep, steering_linkage: SteeringLinkage, co
 
     Nought straight ahead, so the least is near it where the moment grows with the lock, as it should.
 
-    >>> from rules.motion.examples import leaning, through_lock
     >>> least_return_moment(through_lock(leaning()), leaning().linkage, 250.0).lock
     0.125
     """
@@ -53,7 +52,6 @@ def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: SteeringLinkage
 
     Inner wheel turned 20 deg: lever 6.8084 mm; the outer a little less far, and its lever a little less.
 
-    >>> from rules.motion.examples import leaning, through_lock
     >>> 0.9 < return_moment_full_lock(through_lock(leaning()), leaning().linkage, 250.0) / (250 * 9.80665 * 0.0136168) < 1
     True
     """
@@ -68,7 +66,6 @@ def rack_force_full_lock(
 
     Rod 56.847 deg to an arm of 150 mm, lever 125.584 mm, and 2.923 deg to the rack: 10 / 0.125584 x cos 2.923 deg.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
     >>> round(rack_force_full_lock(through_lock(straight_rack()), straight_rack().linkage, 10.0), 1)
     79.5
     """
@@ -156,7 +153,6 @@ def _at_full_lock(lock_sweep: Sweep, which: str) -> Pose:
 def lift_full_lock_which(lock_sweep: Sweep, which: str) -> Mm:
     """Rise of the body at the {which} wheel at full lock, mm; minus where it sinks, as with castor the outer often does.
 
-    >>> from rules.motion.examples import leaning, through_lock
     >>> round(lift_full_lock_which(through_lock(leaning()), "inner"), 5)
     1.22178
     >>> 0 < lift_full_lock_which(through_lock(leaning()), "outer") < 1.22178
@@ -170,7 +166,6 @@ def camber_full_lock_which(lock_sweep: Sweep, which: str) -> Rad:
     """Camber of the {which} wheel at full lock, rad, top outboard positive.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import leaning, through_lock
     >>> round(degrees(camber_full_lock_which(through_lock(leaning()), "inner")), 5)
     0.59091
     >>> 0 < degrees(camber_full_lock_which(through_lock(leaning()), "outer")) < 0.59091

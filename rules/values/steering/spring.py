@@ -42,7 +42,6 @@ def shock_at_ride(shock_ends: Shock, hung_front: FrontEnd) -> Mm:
 
     150 across and 400 up: root(22500 + 160000).
 
-    >>> from rules.motion.examples import parallel_arms, shock_half_way
     >>> round(shock_at_ride(shock_half_way(), parallel_arms()), 4)
     427.2002
     """
@@ -61,7 +60,6 @@ def shock_at_which(shock_ends: Shock, hung_front: FrontEnd, travel_reached: Swee
     Half way along an arm of 300 mm that has swung up 60: 30 up, so 370 to go, and root(150^2 - 30^2) = root(21600)
     across: root(21600 + 136900); and 30 down: root(21600 + 430^2).
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep, shock_half_way
     >>> front, sweep, shock = parallel_arms(), parallel_sweep(), shock_half_way()
     >>> [round(shock_at_which(shock, front, sweep, 60.0, end), 4) for end in ("bump", "droop")]
     [398.1206, 454.4227]
@@ -79,7 +77,6 @@ def spring_ratio(shock_ends: Shock, hung_front: FrontEnd) -> Ratio:
 
     Half way along the arm half the rise; 400 up in 427.2002 of shock: 0.5 x 0.936329.
 
-    >>> from rules.motion.examples import parallel_arms, shock_half_way
     >>> round(spring_ratio(shock_half_way(), parallel_arms()), 5)
     0.46816
     """

@@ -20,7 +20,6 @@ def travel_reached(travel_sweep: Sweep) -> Sweep:
     """The left corner through its travel, known to be reached in full. Refuses where the arms lock before: that is
     judged by itself.
 
-    >>> from rules.motion.examples import parallel_sweep
     >>> len(travel_reached(parallel_sweep()).placed)
     9
     """
@@ -59,7 +58,6 @@ def camber_change_which(hung_front: FrontEnd, travel_reached: Sweep, which_trave
 
     Arms of one length, level: the upright stays upright.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(camber_change_which(parallel_arms(), parallel_sweep(), 60.0, "bump"), 9) + 0.0
     0.0
     """
@@ -75,7 +73,6 @@ def camber_change_which(hung_front: FrontEnd, travel_reached: Sweep, which_trave
 def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm) -> Rad:
     """How fast camber changes where it changes fastest, rad for 25 mm of travel, and where.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(camber_per_25_mm(parallel_arms(), parallel_sweep(), 60.0, 60.0), 9) + 0.0
     0.0
     """
@@ -88,7 +85,6 @@ def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: 
 def castor_change(hung_front: FrontEnd, travel_reached: Sweep) -> Rad:
     """Largest change of castor in the travel against ride height, rad, more castor positive, and where.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(castor_change(parallel_arms(), parallel_sweep()), 9) + 0.0
     0.0
     """
@@ -102,7 +98,6 @@ def least_castor(hung_front: FrontEnd, travel_reached: Sweep) -> Rad:
 
     The axis leans 25 back in 250 and keeps its lean: atan(0.1).
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> from math import degrees
     >>> round(degrees(least_castor(parallel_arms(), parallel_sweep())), 4)
     5.7106
@@ -121,7 +116,6 @@ def _needs_side_view(front: FrontEnd) -> None:
 def ground_offset_change(hung_front: FrontEnd, travel_reached: Sweep) -> Mm:
     """Largest change of ground offset in the travel, mm, the axis moving inboard positive, and where.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(ground_offset_change(parallel_arms(), parallel_sweep()), 9) + 0.0
     0.0
     """
@@ -134,7 +128,6 @@ def track_change(hung_front: FrontEnd, travel_reached: Sweep) -> Mm:
 
     Arms of 300 mm swung 60 mm: 300 - root(300^2 - 60^2) inboard.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(track_change(parallel_arms(), parallel_sweep()), 6)
     -6.061231
     """
@@ -155,7 +148,6 @@ def instant_centre_from_tyre(hung_front: FrontEnd) -> Mm:
 
     Lower arm level at 300 high; upper arm 600 high at the upright, falling 100 in 300: they meet 900 inboard, 300 up.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> round(instant_centre_from_tyre(meeting_arms()), 6)
     900.0
     """
@@ -166,7 +158,6 @@ def instant_centre_from_tyre(hung_front: FrontEnd) -> Mm:
 def instant_centre_height(hung_front: FrontEnd) -> Mm:
     """Where the arms point to at ride height, mm above ground.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> round(instant_centre_height(meeting_arms()), 6)
     300.0
     """
@@ -197,7 +188,6 @@ def roll_centre_height(hung_front: FrontEnd, track: Mm) -> Mm:
 
     Arms meet 900 mm inboard and 300 up; track 900: half way there, half as high.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> round(roll_centre_height(meeting_arms(), 900.0), 6)
     150.0
     """
@@ -216,7 +206,6 @@ def roll_centre_which(hung_front: FrontEnd, travel_reached: Sweep, which_travel:
     Parallel arms of 300 mm swung up 60, so inboard ends 60 lower: slope 60 / root(300^2 - 60^2); the contact is 6.061231
     further inboard than at ride, so 793.938769 from the centre line: 162.062073 below ground. Swung down, above it.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> front, sweep = parallel_arms(), parallel_sweep()
     >>> [round(roll_centre_which(front, sweep, 60.0, 1600.0, end), 6) for end in ("bump", "droop")]
     [-162.062073, 162.062073]

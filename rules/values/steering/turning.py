@@ -51,7 +51,6 @@ def kingpin_track(track: Mm, ground_offset: Mm) -> Mm:
 def lock_reached(steered_front: FrontEnd) -> Reach:
     """Whether the linkage reaches full lock at ride height, and the inner wheel's angle where it ends or locks.
 
-    >>> from rules.motion.examples import trapezium
     >>> lock_reached(trapezium()).share
     1.0
     """
@@ -62,7 +61,6 @@ def lock_reached(steered_front: FrontEnd) -> Reach:
 def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
     """The left corner at ride height from full right to full left. Not for a linkage that locks before: that is judged.
 
-    >>> from rules.motion.examples import trapezium
     >>> len(lock_sweep(trapezium(), Reach(1.0, 0.6)).placed)
     17
     """
@@ -82,7 +80,7 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
 def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable:
     """Both wheels from straight ahead to full lock, in even steps of what moves the tie rods.
 
-    >>> from rules.motion.examples import through_lock, trapezium
+    >>> from math import degrees
     >>> round(degrees(lock_table(through_lock(trapezium()), 1400.0, 2600.0)[-1].inner), 6)
     35.0
     """
@@ -129,7 +127,6 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
 
     Arm leaning 16.2602 deg on a 1400 by 2600 mm car: more than the 62 % of the 15.07 deg that aim at the rear axle.
 
-    >>> from rules.motion.examples import trapezium
     >>> 0.62 < ackermann_share(trapezium(), radians(35), 1400.0, 2600.0) < 0.8
     True
     """
@@ -151,7 +148,6 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
 
     Arm 144 behind and 42 inboard, axis 700 from the centre line: 2400 behind, of 2600.
 
-    >>> from rules.motion.examples import trapezium
     >>> round(arm_aim(trapezium(), 2600.0), 4)
     0.9231
     """
@@ -171,7 +167,7 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
 def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> BestArm:
     """The tie-rod end that brings the outer wheel nearest to its ideal angle, over the lock there is now.
 
-    >>> from rules.motion.examples import through_lock, trapezium
+    >>> from math import degrees
     >>> round(degrees(best_arm(trapezium(), through_lock(trapezium()), 1400.0, 2600.0).inward), 1)
     21.7
     """
@@ -248,7 +244,6 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     Inner wheel at 35 deg asks for a centre 3713.2 from its axis, outer at 28.5561 for 4777.4 - 1400 = 3377.4 from there;
     middle 3545.3. The outer edge: 3545.3 + 1400 + 100 cos 28.5561 across, 2600 + 100 sin 28.5561 ahead: 5687.13 away.
 
-    >>> from rules.motion.examples import through_lock, trapezium
     >>> round(turning_circle(through_lock(trapezium()), 2600.0, 1400.0, 200.0), 1)
     11374.3
     """
@@ -269,7 +264,7 @@ def rod_to_arm_angle(lock_sweep: Sweep, envelope: Sweep | None) -> Rad:
 
     Arm turned 30.23 deg from square to the rack, rod sloping 2.92 deg to it: 90 - 30.23 - 2.92.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
+    >>> from math import degrees
     >>> round(degrees(rod_to_arm_angle(through_lock(straight_rack()), None)), 2)
     56.85
     """
@@ -292,7 +287,6 @@ def rod_to_arm_angle(lock_sweep: Sweep, envelope: Sweep | None) -> Rad:
 def rack_left_at_stop(steered_front: FrontEnd, lock_sweep: Sweep, rack_travel: Mm | None, stop_angle: Rad | None) -> Mm:
     """Travel of rack or relay rod left when the stop touches, mm; nought where its own end comes first.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
     >>> rack_left_at_stop(straight_rack(), through_lock(straight_rack()), 75.0, radians(40))
     0.0
     """

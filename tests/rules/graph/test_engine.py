@@ -8,8 +8,9 @@ import pytest
 
 from rules.graph.asking import AskedField
 from rules.graph.declare import check, value
-from rules.graph.engine import Graph, GraphError, Worked
+from rules.graph.engine import Graph, GraphError
 from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.graph.worked import Worked
 from rules.measure.units import Kg, Mm, Rad
 
 

@@ -18,10 +18,10 @@ from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
 
 from rules.motion.circle import PivotCircle, hinged
-from rules.motion.examples import meeting_arms, parallel_arms
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.sweep import Worst, envelope, highest, lowest, spread, straight_sweep
+from tests.support.front_ends import meeting_arms, parallel_arms
 
 Point = tuple[float, float, float]
 

@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 from scipy.optimize import least_squares, minimize
 from scipy.spatial.transform import Rotation
 
-from rules.motion.examples import meeting_arms, parallel_arms, shock_half_way
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.shock import Shock, shock_length, shock_ratio
@@ -25,6 +24,7 @@ from rules.motion.travel import (
     stretches,
     toe,
 )
+from tests.support.front_ends import meeting_arms, parallel_arms, shock_half_way
 
 UPRIGHT = UprightPoints((12.0, -75.0, 280.0), (-16.0, -120.0, 540.0), (0.0, 0.0, 400.0), (-125.0, -140.0, 350.0))
 LOWER = Hinge((170.0, -490.0, 300.0), (-190.0, -510.0, 285.0))

@@ -15,7 +15,6 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.motion.examples import straight_rack, through_lock, trapezium, wheel_turned
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import aim, arm_of, axis_of, best_arm, errors, outer_turn, root_mean_square
@@ -39,6 +38,7 @@ from rules.motion.turning import (
     turn_per_slide,
 )
 from rules.values.steering.self_centring import Disc
+from tests.support.front_ends import straight_rack, through_lock, trapezium, wheel_turned
 
 LOWER, UPPER, CENTRE = np.array([13.1, -73.5, 275.0]), np.array([-13.6, -118.4, 529.7]), np.array([0.0, 0.0, 400.0])
 BEHIND, AHEAD = np.array([-126.0, -140.0, 360.0]), np.array([130.0, -60.0, 370.0])

@@ -340,8 +340,8 @@ def test_joint_angles_of_level_arms(judged: Judge, moving: Moving) -> None:
     table = sections(judged({**moving, **SQUARE}))[JOINTS]
     upper = dict(zip(column(table, "Where (left wheel)"), column(table, "Upper joint (deg)"), strict=True))
     assert upper["Allowed"] == "28.0"
-    assert upper["Most anywhere"] == upper["110 mm bump, straight"] == "18.3"
-    assert upper["90 mm droop, straight"] == "14.9"
+    assert upper["Most anywhere"] == upper["110 mm bump, straight ahead"] == "18.3"
+    assert upper["90 mm droop, straight ahead"] == "14.9"
     assert upper["ride height, full lock, outer wheel"] == "0.0"
     assert len(table.rows) == 2 + 9
     assert {row[-2:] for row in table.rows} == {("-", "-"), ("", "")}
@@ -409,7 +409,7 @@ def test_places_in_words() -> None:
     assert in_units(place(110.0, 1.0), "metric") == "110 mm bump, full lock, inner wheel"
     assert in_units(place(-50.8, -1.0), "inch") == "2 in droop, full lock, outer wheel"
     assert in_units(place(0.0, 0.25), "metric") == "ride height, 25 % lock, inner wheel"
-    assert in_units(place(84.96, 0.0), "metric") == "85 mm bump, straight ahead"
+    assert in_units(place(85.0, 0.0), "metric") == "85 mm bump, straight ahead"
 
 
 # Set-up

@@ -220,8 +220,8 @@ def test_the_words_say_hits_clears_and_clears_by_only() -> None:
     assert _said(Worst(-4.0, 110.0, 1.0)).text.startswith(
         "The tyre hits the {which} by {hit}, at {travel_there} bump, full lock, inner wheel."
     )
-    assert "clears the tie rod by only {gap}, at" in _said(Worst(8.0, -90.0, -1.0)).text
-    assert "clears the tie rod by {gap}, least at" in _said(Worst(20.0, -90.0, -1.0)).text
+    assert "clears the {which} by only {gap}, at" in _said(Worst(8.0, -90.0, -1.0)).text
+    assert "clears the {which} by {gap}, least at" in _said(Worst(20.0, -90.0, -1.0)).text
     assert _said(Worst(-4.0, 110.0, 1.0)).figures["hit"] == (4.0, "mm")
     assert all("largest tyre, new and not bulged" in _said(Worst(gap, 0.0, 1.0)).text for gap in (-4.0, 8.0, 20.0))
 

@@ -11,7 +11,6 @@ from scipy.spatial.transform import Rotation
 
 from rules.graph.results import Judgement, NotForThisBuild
 from rules.judging.judge import Finding, Judged, reason
-from rules.motion.examples import parallel_arms
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst, straight_sweep
@@ -19,6 +18,7 @@ from rules.motion.travel import InnerPivot
 from rules.values.steering import bump_steer
 from rules.values.steering import travel as values
 from tests.support.declared import the_check
+from tests.support.front_ends import parallel_arms
 
 JudgedWith = Callable[[dict[str, object]], Judged]
 FindingOf = Callable[[str, dict[str, object]], Finding]
@@ -325,8 +325,8 @@ def test_arms_that_lock_both_ways_are_told_by_the_nearer() -> None:
     both = Sweep((), (Blocked(-200.0, 0.0, -150.4), Blocked(300.0, 0.0, 120.6)))
     with pytest.raises(NotForThisBuild, match=r"the arms lock at \{travel_there\} bump") as told:
         values.travel_reached(both)
-    assert reason(told.value.reason, "metric").startswith("the arms lock at 120.6 mm (4 3/4 in) bump, before")
-    assert reason(told.value.reason, "inch").startswith("the arms lock at 4 3/4 in (120.6 mm) bump, before")
+    assert reason(told.value.reason, "metric").startswith("the arms lock at 120.6 mm (4.748 in) bump, before")
+    assert reason(told.value.reason, "inch").startswith("the arms lock at 4.748 in (120.6 mm) bump, before")
     judgement = the_check("travel-reached")(both, None, 200.0, 300.0)
     assert judgement.figures["locks"] == (120.6, "mm") and "before the {bump_travel} entered" in judgement.text
 
@@ -408,7 +408,7 @@ def test_travel_the_arms_do_not_reach_stops_with_the_place(
     assert "The arms lock at 398" in found.text and "before the 400 mm" in found.text and "bump" in found.text
     for check in ("bump-steer", "camber-change", "castor-in-travel", "shock-spare"):
         other = finding(check, far)
-        assert other.verdict == "not for this build" and "arms lock at 398 mm bump" in other.text, check
+        assert other.verdict == "not for this build" and "arms lock at 398.4 mm (15.684 in) bump" in other.text, check
     assert finding("travel-reached", {**moving, **RODS, "arms.bump_travel": "398 mm"}).text.count("arms lock") == 0
 
 

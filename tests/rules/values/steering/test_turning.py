@@ -15,9 +15,8 @@ from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
-from rules.judging.judge import Finding, Judged
+from rules.judging.judge import Finding, Judged, reason
 from rules.judging.trade import trade
-from rules.motion.examples import leaning, straight_rack, through_lock, trapezium
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Blocked, Placed, Sweep, Worst
@@ -32,6 +31,7 @@ from rules.values.steering.turning import (
     turning_circle,
 )
 from tests.support.declared import the_check
+from tests.support.front_ends import leaning, straight_rack, through_lock, trapezium
 
 lock_is_reached = the_check("lock-reached")
 steering_sense = the_check("steering-sense")
@@ -341,8 +341,9 @@ def test_the_travel_left_at_the_stop_needs_both_stop_and_travel() -> None:
 
 
 def test_a_linkage_that_locks_before_full_lock_has_no_sweep() -> None:
-    with pytest.raises(NotForThisBuild, match=r"20\.1 deg"):
+    with pytest.raises(NotForThisBuild, match="locks with the inner wheel at") as told:
         lock_sweep(trapezium(), Reach(0.6, radians(20.1)))
+    assert "at 20.1 deg, before" in reason(told.value.reason, "inch")
 
 
 def test_an_arm_straight_fore_and_aft_aims_at_no_place_and_says_so() -> None:

@@ -1,4 +1,4 @@
-"""Front ends simple enough to work out by hand: what the examples in docstrings are worked on."""
+"""Front ends simple enough to work out by hand. The examples in the docstrings of `rules` know them by their names."""
 
 from math import radians, tan
 
