@@ -39,7 +39,7 @@ def turned(lock: float) -> Words:
     ('full lock', ('{lock_there} lock', {'lock_there': (0.5, 'share')}), 'straight ahead')
     """
     words = "full lock" if abs(lock) == 1 else "{lock_there} lock" if lock else STRAIGHT
-    return words, {"lock_there": (abs(lock), "share")}
+    return words, {"lock_there": (round(abs(lock), 2), "share")}
 
 
 def place(travel: float, lock: float) -> Words:

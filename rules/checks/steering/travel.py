@@ -50,11 +50,12 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
         way, holds = side(least.travel), "the bump stop" if least.travel > 0 else "a strap"
+        there, figures = height(least.locks_at)
         return Judgement(
             "stop",
-            f"The arms lock at {{locks}} {way}, before the {{{way}_travel}} entered.",
+            f"The arms lock at {there}, before the {{{way}_travel}} entered.",
             f"Less {way}, held by {holds}, or longer arms. Check the pivots' places for a slip.",
-            {"locks": (abs(least.locks_at), "mm")},
+            figures,
         )
     if envelope is not None and envelope.blocked:
         return _rod_locks(min(envelope.blocked, key=lambda blocked: (abs(blocked.lock), abs(blocked.travel))))

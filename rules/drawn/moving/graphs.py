@@ -8,6 +8,7 @@ from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, TravelAndLock
 from rules.drawn.scene import Point
 from rules.measure.display import published
 from rules.measure.quantity import INCH, Units
+from rules.motion.place_words import STRAIGHT
 from rules.motion.points import CannotReach, Pose
 from rules.motion.turning import ideal_outer
 
@@ -60,10 +61,10 @@ def graphs(front: Moving, known: Mapping[str, object], units: Units) -> tuple[Cu
             line = tuple((travel * length, measure(pose)) for travel, pose in poses)
             found.append(Curve(title, "travel", tuple(travel for travel, _ in poses), line, f"travel {unit}", up_unit))
 
-        over_travel("Camber {up} deg, straight ahead", "deg", lambda pose: _degrees(pose.camber))
+        over_travel(f"Camber {{up}} deg, {STRAIGHT}", "deg", lambda pose: _degrees(pose.camber))
         if front.steers:
-            over_travel("Toe-in {up} deg, straight ahead", "deg", lambda pose: -_degrees(pose.steer))
-        over_travel(f"Ground offset {{up}} {unit}, straight ahead", unit, lambda pose: length * pose.ground_offset)
+            over_travel(f"Toe-in {{up}} deg, {STRAIGHT}", "deg", lambda pose: -_degrees(pose.steer))
+        over_travel(f"Ground offset {{up}} {unit}, {STRAIGHT}", unit, lambda pose: length * pose.ground_offset)
         found = [graph for graph in found if len(graph.line) > 1]
     if front.steers:
         found += _outer_over_inner(front, known)

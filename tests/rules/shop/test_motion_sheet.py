@@ -8,7 +8,7 @@ from scipy.optimize import brentq
 
 from rules.judging.judge import Judged
 from rules.motion.place_words import in_units, place
-from rules.shop.checklist import Line, checklist
+from rules.shop.checklist import ChecklistLine, checklist
 from rules.shop.motion_sheet import SheetTable, is_known, sections
 
 Judge = Callable[[Mapping[str, object]], Judged]
@@ -477,7 +477,7 @@ def test_every_row_is_as_wide_as_its_heading(judged: Judge, moving: Moving) -> N
 # Shop lines
 
 
-def shop_lines(judged: Judged) -> dict[str, Line]:
+def shop_lines(judged: Judged) -> dict[str, ChecklistLine]:
     return {line.id: line for line in checklist(judged)}
 
 

@@ -328,7 +328,7 @@ def test_arms_that_lock_both_ways_are_told_by_the_nearer() -> None:
     assert reason(told.value.reason, "metric").startswith("the arms lock at 120.6 mm (4.748 in) bump, before")
     assert reason(told.value.reason, "inch").startswith("the arms lock at 4.748 in (120.6 mm) bump, before")
     judgement = the_check("travel-reached")(both, None, 200.0, 300.0)
-    assert judgement.figures["locks"] == (120.6, "mm") and "before the {bump_travel} entered" in judgement.text
+    assert judgement.figures["travel_there"] == (120.6, "mm") and "before the {bump_travel} entered" in judgement.text
 
 
 def test_a_tie_rod_that_does_not_reach_names_the_place() -> None:
