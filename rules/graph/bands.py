@@ -180,9 +180,18 @@ class Between(Limits):
         return "watch" if within(number, self.least, self.most) else "stop"
 
     def figures(self) -> dict[str, str]:
-        """low, high, least and most, and the check's own."""
+        """usual: low to high; low, high, least and most by themselves; and the check's own."""
         named = {"low": self.low, "high": self.high, "least": self.least, "most": self.most}
-        return _figures(self.unit, named) | Limits.figures(self)
+        return {"usual": self.usual} | _figures(self.unit, named) | Limits.figures(self)
+
+    @property
+    def usual(self) -> str:
+        """The good range in words.
+
+        >>> Between("mm", -10.0, 40.0).usual
+        '-10 to 40 mm'
+        """
+        return _from_to(self.low, self.high, self.unit)
 
     def standard_words(self) -> dict[str, str]:
         """In words.
@@ -201,7 +210,7 @@ class Between(Limits):
             if isfinite(number)
         ]
         return {
-            "good": _from_to(self.low, self.high, self.unit),
+            "good": self.usual,
             "watch": " and ".join(["anything else", *ends]).replace("else and", "else"),
             "stop": " or ".join(beyond),
         }

@@ -13,14 +13,15 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 import inspect
 import math
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
 
@@ -53,38 +54,6 @@ class Node:
     member: Member
     fixed: Mapping[str, Any]
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
-
-
-@dataclass(slots=True)
-class Worked:
-    """What has been worked out for one sheet.
-
-    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
-    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
-    """
-
-    known: dict[str, Any]
-    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    not_here: dict[str, str] = field(default_factory=dict)
-    broken: dict[str, str] = field(default_factory=dict)
-    crashed: set[str] = field(default_factory=set)
-
-    def copy(self) -> "Worked":
-        """One of its own with the same in it."""
-        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
-        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
-
-    def forget(self, name: str) -> None:
-        """Drop what is known of a name."""
-        for kept in self._all():
-            kept.pop(name, None)
-        self.crashed.discard(name)
-
-    def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_here, self.broken
 
 
 class Graph:
@@ -250,11 +219,12 @@ class Graph:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
             return None
-        except NotForThisBuild as reason:
-            worked.not_here[node.name] = str(reason)
+        except NotForThisBuild as why:
+            worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
+            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
             if not isinstance(fault, OutsideRange):
                 worked.crashed.add(node.name)
             return None

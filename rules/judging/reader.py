@@ -20,8 +20,8 @@ from types import UnionType
 from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
 from rules.graph.annotations import GraphError
-from rules.graph.engine import Worked
 from rules.graph.results import Estimate
+from rules.graph.worked import Worked
 from rules.judging.trade import trade
 from rules.measure.units import Mm
 

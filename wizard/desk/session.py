@@ -17,7 +17,7 @@ from wizard.files.saving import complete_document
 from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
 
 if TYPE_CHECKING:
-    from rules.shop.checklist import Line, Marks
+    from rules.shop.checklist import ChecklistLine, Marks
 
 LINE_BREAK = "⏎"
 """Stands for the end of a line where a text of several lines is shown on one."""
@@ -171,7 +171,7 @@ class Session:
 
         return kept_marks(self.document)
 
-    def mark(self, lines: "Sequence[Line]", line: "Line", marks: "Marks") -> None:
+    def mark(self, lines: "Sequence[ChecklistLine]", line: "ChecklistLine", marks: "Marks") -> None:
         """Put a line's ticks and results in the sheet. lines: the whole checklist."""
         from rules.shop.checklist import to_tables
 

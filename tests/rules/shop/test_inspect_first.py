@@ -8,7 +8,7 @@ import pytest
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from rules.shop.checklist import checklist, worked_out_tables
-from rules.shop.checklist_line import Line
+from rules.shop.checklist_line import ChecklistLine
 from rules.shop.steps import inspect_first
 from rules.strength.margin import Margin
 from sample_sheets import FINISHED, sample
@@ -46,7 +46,7 @@ def with_margins(*factors: float, estimated: tuple[str, ...] = ()) -> Judged:
     return dataclasses.replace(whole, worked=worked)
 
 
-def ids(lines: list[Line]) -> list[str]:
+def ids(lines: list[ChecklistLine]) -> list[str]:
     return [line.id for line in lines]
 
 

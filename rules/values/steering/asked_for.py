@@ -5,16 +5,11 @@ from typing import Annotated
 
 from rules.graph.declare import AnswersOf, value
 from rules.graph.results import NotForThisBuild
+from rules.sheet.steering import Steering, TieRodEnd
 
 NO_STEERING = "what moves the tie rods is not chosen under steering, so steering was not judged"
 NO_ARMS = "no inner pivots of the arms are entered, so travel was not judged"
-WHERE_THE_ROD_HOLDS = frozenset(
-    f"steering.{key}"
-    for key in (
-        "tie_rod_ahead", "tie_rod_inboard", "tie_rod_above", "tie_rod_end_reach",
-        "copied_length", "copied_angle", "copied_side",
-    )
-)  # fmt: skip
+WHERE_THE_ROD_HOLDS = frozenset(asked.name for asked in Steering.asked_in(TieRodEnd).values())
 """Entered for strength or for the drawing as well: they do not by themselves ask for the steering to be judged."""
 
 
