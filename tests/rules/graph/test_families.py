@@ -13,7 +13,7 @@ from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_
 from rules.graph.engine import Graph
 from rules.graph.results import Judgement, NotForThisBuild
 from rules.measure.units import Kg, Mm
-from rules.strength.margin import SAFETY, SafetyFactor
+from rules.strength.margin import SAFETY, Margin, SafetyFactor
 
 WHICH = ({"which": "lower"}, {"which": "upper"})
 
