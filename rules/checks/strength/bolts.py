@@ -1,7 +1,7 @@
 """Do the bolts hold: pivots and their lugs, hub bolts, wheel studs, threads, grades, torque."""
 
 from rules.checks.strength.strength import GIVES, HOLDS, NEVER, NO_LIMIT, ONCE, carried
-from rules.graph.bands import AtLeast, at_least
+from rules.graph.bands import AtLeast, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild
 from rules.measure.marks import Thread
@@ -126,7 +126,8 @@ def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits
     "bolt-grade",
     step="bolts",
     title="Grade of the joint bolts",
-    good="SAE grade 5, class 8.8, or better",
+    limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1")}),
+    good="SAE grade {sae}, class {iso}, or better",
     stop="less, or unmarked",
     source="common practice; student racing rules ask for grade 5 or class 8.8 or better in suspension and steering joints",
     grade="common practice",

@@ -153,9 +153,9 @@ def weld_strength(which_weld_safety: WeldSafetyFactor, limits: AtLeast) -> Judge
     step="joint_{which}",
     title="{Part}: filler and preheat",
     limits=Limits(other={"thick": (THICK_MILD, "mm"), "thin": (THIN_CHROMOLY, "mm")}),
-    good="mild steel to {thick} with a filler of the tables; 4130 to {thin} by TIG with ER80S-D2 or ER70S-2",
+    good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
     watch="sources differ, or nobody publishes for this metal or filler",
-    stop="4130 with a cellulose electrode or with 4130 rod; a filler the process cannot use",
+    stop="chromoly with a cellulose electrode or with rod of its own kind; a filler the process cannot use",
     source="common practice: a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums. No "
     "standard; they differ",
     grade="common practice",

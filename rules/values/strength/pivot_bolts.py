@@ -97,8 +97,7 @@ def which_pivot_bolt_safety(
 
         The whole force at the pivot counts as square to the bolt, whichever way the bolt lies.
 
-        >>> from rules.sheet.pivots import Shear
-    from rules.strength.corner_loads import CaseLoads
+    >>> from rules.strength.corner_loads import CaseLoads
         >>> none, push = (0.0, 0.0, 0.0), (6000.0, 8000.0, 0.0)
         >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
         >>> pin = PivotBolt(Thread("20 x 2.5 mm", 20.0, 2.5), BoltStrength(600, 660, 830), 20.0, 0.0, 25.0, 9.0, False)
@@ -132,8 +131,7 @@ def which_pivot_lug_safety(
 ) -> SafetyFactor:
     """Factor on yield of the lugs that hold the {which} pivot bolt. Does not hold under 1.5 diameters of edge.
 
-        >>> from rules.sheet.pivots import Shear
-    from rules.strength.corner_loads import CaseLoads
+    >>> from rules.strength.corner_loads import CaseLoads
         >>> none, push = (0.0, 0.0, 0.0), (12_000.0, 16_000.0, 0.0)
         >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
         >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 6.0, True)
