@@ -7,7 +7,6 @@ from rules.measure.display import Figures
 
 Verdict = Literal["good", "watch", "stop", "waiting", "not for this build"]
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
-Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 
 WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not for this build")
 

@@ -6,7 +6,7 @@ from functools import cache
 
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node
-from rules.graph.results import WORST_FIRST, Grade, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
 from rules.graph.worked import Worked
 from rules.judging.reader import Name, answer
 from rules.judging.remedy import remedies
@@ -14,6 +14,7 @@ from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
+from rules.tables.sources import Grade
 
 
 @dataclass(frozen=True, slots=True)
