@@ -70,7 +70,6 @@ def test_every_check_has_a_title_a_source_with_its_grade_and_limits(subtests: py
 
 
 WITH_FIGURES_STILL = (
-    "rules.checks.steering.arm_pivots",
     "rules.checks.steering.steers",
     "rules.checks.steering.swings",
     "rules.checks.steering.travels",

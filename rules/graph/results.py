@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from rules.measure.display import Figures
+from rules.tables.sources import Grade as Grade
 
 Verdict = Literal["good", "watch", "stop", "waiting", "not for this build"]
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
