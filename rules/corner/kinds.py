@@ -16,12 +16,16 @@ class Band(NamedTuple):
     source: str
 
 
-GROUND = Band("anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0), f"{NOT_PUBLISHED}: a flat tyre and ruts")
+GROUND = Band(
+    "anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0), f"{NOT_PUBLISHED}: a flat tyre and ruts"
+)
 TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), f"{NOT_PUBLISHED}: it bulges, grows and throws stones")
 TURNING = Band(
     "turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), f"{NOT_PUBLISHED}: run-out, bearing play and stones"
 )
-WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: 1/4 in, 1/8 in at the least")
+WHEEL = Band(
+    "rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: 1/4 in, 1/8 in at the least"
+)
 HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: 1/4 in, 1/8 in at the least for flex")
 MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: bushes and arms give")
 BANDS = (GROUND, TYRE, HOUSING, WHEEL, TURNING, MOVING)
@@ -76,7 +80,10 @@ BY_DESIGN = (
     ),
 )  # fmt: skip
 _WHY = {
-    frozenset((one, other)): touching.why for touching in BY_DESIGN for one in touching.ones for other in touching.others
+    frozenset((one, other)): touching.why
+    for touching in BY_DESIGN
+    for one in touching.ones
+    for other in touching.others
 }
 
 

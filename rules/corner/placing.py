@@ -7,6 +7,7 @@ from rules.corner.part import Group, Part
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.points import OUTBOARD, Hinge, Pose, Upright
 from rules.solids.gap import Solid
+from rules.solids.pieces import Hull
 from rules.solids.shapes import Rod, solid
 from rules.solids.space import STILL, Motion, shift, turn
 
@@ -49,11 +50,40 @@ class Ride:
 
 
 def placed(part: Part, motions: dict[Group, Motion]) -> Solid:
-    """A part where it is after these motions. A shock keeps its frame end and is as long as it then has to be."""
-    motion = motions[part.moves_with]
+    """A part where it is after these motions. A shock is as long as it then has to be, from frame to arm."""
+    motion, frame = motions[part.moves_with], motions["frame"]
     if part.group == "shock":
-        return solid(*(Rod(s.start, motion.point(s.end), s.radius) for s in part.shapes if isinstance(s, Rod)))
+        return solid(
+            *(Rod(frame.point(s.start), motion.point(s.end), s.radius) for s in part.shapes if isinstance(s, Rod))
+        )
     return part.solid if motion is STILL else part.solid.moved(motion)
+
+
+def from_upright(motions: dict[Group, Motion]) -> dict[Group, Motion]:
+    """The same motions as seen from the upright, which then stands still, and the wheel with it."""
+    back = inverse(motions["upright"])
+    seen: dict[Group, Motion] = {group: motion.then(back) for group, motion in motions.items()}
+    return seen | {"wheel": STILL, "upright": STILL}
+
+
+def inverse(motion: Motion) -> Motion:
+    """The motion that undoes this one."""
+    x, y, z = zip(motion.x, motion.y, motion.z, strict=True)
+    turned = Motion(x, y, z)
+    return Motion(x, y, z, times(-1, turned.direction(motion.shift)))
+
+
+def corners(part: Part) -> list[tuple[Vector, Group]]:
+    """Points of a part, each with the group that carries it: no place of it moves further than the one that moves most.
+
+    That holds for balls, rods and prisms, which all parts that do not stand on the upright are made of.
+    """
+    if part.group == "shock":
+        rods = [shape for shape in part.shapes if isinstance(shape, Rod)]
+        return [end for rod in rods for end in ((rod.start, "frame"), (rod.end, part.moves_with))]
+    return [
+        (point, part.moves_with) for piece in part.solid.pieces if isinstance(piece, Hull) for point in piece.points
+    ]
 
 
 def _frame(lower: Vector, upper: Vector, spin: Vector) -> Frame:

@@ -1,15 +1,17 @@
 """How much room there is between every two parts of different motion groups, and where it is least."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from functools import partial
 from itertools import combinations
 from math import atan2, dist, hypot
 
 from rules.corner.kinds import Band, band, by_design
 from rules.corner.part import Group, Part
-from rules.corner.placing import Ride, placed
+from rules.corner.placing import Ride, corners, from_upright, inverse, placed
 from rules.graph.results import Verdict
-from rules.measure.vectors import Vector, minus
+from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
+from rules.motion.points import UP
 from rules.motion.sweep import Placed, Sweep
 from rules.solids.gap import Gap, Solid, nearer
 from rules.solids.space import STILL, Motion
@@ -63,7 +65,7 @@ class Moves:
     """What moves the corner: its front end at ride height, and every position known so far; none: it stands still."""
 
     ride: Ride
-    sweep: Sweep = Sweep(())
+    sweep: Sweep
 
     @property
     def text(self) -> str:
@@ -128,82 +130,100 @@ def _rooms(
     parts: Mapping[str, Part], moves: Moves, wanted: Iterable[tuple[str, str]], within: float | None
 ) -> Iterable[Between]:
     centre = moves.ride.upright.wheel_centre
-    places = [
-        _Place(place.travel, place.lock, moves.ride.motions(place.pose)) for place in _extremes_first(moves.sweep.placed)
-    ]
+    positions = _Positions(moves)
     for one, other in wanted:
         a, b = parts[one], parts[other]
         look = band(a, b).limits.good if within is None else within
         turns = "wheel" in (a.group, b.group)
         still = _still(a, b)
-        if still or not places:
+        made = partial(Between, one, other, (a, b), turns=turns, everywhere=still)
+        if still or not moves.sweep.placed:
             found = nearer(a.solid, b.solid, look)
-            yield _between((one, other), (a, b), found, centre, turns, still)
+            at, back = None, STILL
+        else:
+            found, at, back = positions.nearest(a, b, look)
+        if found is None:
+            yield made(gap=None)
             continue
+        on_one, on_other = (minus(back.point(place), centre) for place in (found.on_a, found.on_b))
+        travel, lock = (at.travel, at.lock) if at else (0.0, 0.0)
+        yield made(gap=found.distance, travel=travel, lock=lock, on_one=on_one, on_other=on_other)
+
+
+Motions = dict[Group, Motion]
+
+
+class _Positions:
+    """Every position of a corner, and the motions to each, seen from the road and seen from the upright."""
+
+    def __init__(self, moves: Moves) -> None:
+        self._places = moves.sweep.placed
+        self._from_road = [moves.ride.motions(place.pose) for place in self._places]
+        self._from_upright = [from_upright(motions) for motions in self._from_road]
+        self._solids: dict[tuple[int, int, bool], Solid] = {}
+        self._shifts: dict[tuple[int, bool], list[float]] = {}
+
+    def nearest(self, a: Part, b: Part, look: float) -> tuple[Gap | None, Placed | None, Motion]:
+        """The least gap under `look` over all positions, where, and from its frame to the upright's own at ride height.
+
+        A part's gap to another changes by no more than the two move: the gap at ride height says where it is worth looking.
+        """
+        on_upright = bool({a.moves_with, b.moves_with} & {"wheel", "upright"})
+        if "ground" in (a.group, b.group):
+            return self._over_ground(a, b, look, on_upright)
+        moved = [x + y for x, y in zip(self._shift(a, on_upright), self._shift(b, on_upright), strict=True)]
+        ride = nearer(a.solid, b.solid, look + max(moved))
+        if ride is None:
+            return None, None, STILL
+        order = sorted((n for n in range(len(moved)) if ride.distance - moved[n] < look), key=lambda n: -moved[n])
         best: Gap | None = None
-        at: _Place | None = None
-        for place in places:
-            if place.apart(a, b) < look and (found := nearer(place.solid(a), place.solid(b), look)):
-                best, at, look = found, place, found.distance
-        yield _between((one, other), (a, b), best, centre, turns, False, at)
+        at = 0
+        for n in order:
+            found = nearer(self._solid(a, n, on_upright), self._solid(b, n, on_upright), look)
+            if found:
+                best, at, look = found, n, found.distance
+        return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
 
+    def _over_ground(self, a: Part, b: Part, look: float, on_upright: bool) -> tuple[Gap | None, Placed | None, Motion]:
+        """The same over level ground: a plane sees no more of a part than its farthest points."""
+        part, first = (b, False) if a.group == "ground" else (a, True)
+        best: Gap | None = None
+        at = 0
+        for n, motions in enumerate(self._from_upright if on_upright else self._from_road):
+            up, level = motions["ground"].direction(UP), motions["ground"].point(NOUGHT)
+            standing = self._solid(part, n, on_upright)
+            if dot(minus(standing.middle, level), up) - standing.reach >= look:
+                continue
+            for piece in standing.pieces:
+                lowest = minus(piece.support(-up[0], -up[1], -up[2]), times(piece.radius, up))
+                height = dot(minus(lowest, level), up)
+                if height < look:
+                    below = minus(lowest, times(height, up))
+                    best = Gap(height, lowest, below) if first else Gap(height, below, lowest)
+                    at, look = n, height
+        return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
 
-def _between(
-    names: tuple[str, str],
-    parts: tuple[Part, Part],
-    found: Gap | None,
-    centre: Vector,
-    turns: bool,
-    everywhere: bool,
-    at: "_Place | None" = None,
-) -> Between:
-    if found is None:
-        return Between(*names, parts, None, turns=turns, everywhere=everywhere)
-    back = at.back if at else STILL
-    one, other = (minus(back.point(place), centre) for place in (found.on_a, found.on_b))
-    travel, lock = (at.travel, at.lock) if at else (0.0, 0.0)
-    return Between(*names, parts, found.distance, travel, lock, one, other, turns, everywhere)
+    def _motions(self, n: int, on_upright: bool) -> Motions:
+        return (self._from_upright if on_upright else self._from_road)[n]
 
+    def _solid(self, part: Part, n: int, on_upright: bool) -> Solid:
+        if on_upright and part.moves_with in ("wheel", "upright"):
+            return part.solid
+        key = (id(part), n, on_upright)
+        if key not in self._solids:
+            self._solids[key] = placed(part, self._motions(n, on_upright))
+        return self._solids[key]
 
-def _extremes_first(places: Sequence[Placed]) -> list[Placed]:
-    """Where parts come nearest is mostly at an end of travel or lock; found early, it saves looking closely elsewhere."""
-    most = max((abs(place.travel) for place in places), default=0.0) or 1.0
-    return sorted(places, key=lambda place: -(abs(place.travel) / most + abs(place.lock)))
-
-
-class _Place:
-    """The corner at one travel and lock, its parts moved there only where somebody asks for them."""
-
-    def __init__(self, travel: float, lock: float, motions: dict[Group, Motion]) -> None:
-        self.travel, self.lock, self._motions = travel, lock, motions
-        self._solids: dict[int, Solid] = {}
-        self._middles: dict[int, Vector] = {}
-
-    def apart(self, one: Part, other: Part) -> float:
-        """No more than how far two parts are apart, mm, from the balls round them."""
-        if "shock" in (one.group, other.group):
-            return -1.0
-        return dist(self._middle(one), self._middle(other)) - one.solid.reach - other.solid.reach
-
-    def _middle(self, part: Part) -> Vector:
-        if id(part) not in self._middles:
-            self._middles[id(part)] = self._motions[part.moves_with].point(part.solid.middle)
-        return self._middles[id(part)]
-
-    def solid(self, part: Part) -> Solid:
-        """A part moved here."""
-        if id(part) not in self._solids:
-            self._solids[id(part)] = placed(part, self._motions)
-        return self._solids[id(part)]
-
-    @property
-    def back(self) -> Motion:
-        """From here to the upright's own place at ride height."""
-        return inverse(self._motions["upright"])
-
-
-def inverse(motion: Motion) -> Motion:
-    """The motion that undoes this one."""
-    x, y, z, s = motion.x, motion.y, motion.z, motion.shift
-    turned = Motion((x[0], y[0], z[0]), (x[1], y[1], z[1]), (x[2], y[2], z[2]))
-    return Motion(turned.x, turned.y, turned.z, minus((0.0, 0.0, 0.0), turned.direction(s)))
+    def _shift(self, part: Part, on_upright: bool) -> list[float]:
+        """How far the part's farthest moved place is from where it is at ride height, mm, at each position."""
+        key = (id(part), on_upright)
+        if key not in self._shifts:
+            if on_upright and part.moves_with in ("wheel", "upright"):
+                self._shifts[key] = [0.0] * len(self._places)
+            else:
+                points = corners(part)
+                self._shifts[key] = [
+                    max(dist(point, motions[carrier].point(point)) for point, carrier in points)
+                    for motions in (self._from_upright if on_upright else self._from_road)
+                ]
+        return self._shifts[key]

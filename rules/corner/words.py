@@ -3,7 +3,7 @@
 from math import degrees
 
 from rules.corner.room import Between
-from rules.measure.vectors import Vector, minus
+from rules.measure.vectors import minus
 from rules.motion.place_words import Figures, place
 
 NEAR_SPINDLE = 5.0
@@ -26,13 +26,13 @@ def where(pair: Between) -> tuple[str, Figures]:
 
     The clock is that of the left wheel seen from outside; inboard is counted from the tyre's centre plane.
     """
-    ahead, outboard, above = pair.on_other
+    outboard = pair.on_other[1]
     figures: Figures = {"out": (pair.from_spindle, "mm"), "in": (abs(outboard), "mm")}
-    side = "outboard" if outboard > 0 else "inboard"
+    inboard = f"{{in}} {'outboard' if outboard > 0 else 'inboard'} of the tyre's middle"
     if pair.from_spindle > NEAR_SPINDLE:
-        words = f"at {clock(pair.clock)} (left wheel from outside), {{out}} from the spindle's line, {{in}} {side} of the tyre's middle"
+        words = f"at {clock(pair.clock)} (left wheel from outside), {{out}} from the spindle's line, {inboard}"
     else:
-        words = f"on the spindle's line, {{in}} {side} of the tyre's middle"
+        words = f"on the spindle's line, {inboard}"
     if pair.everywhere:
         return words, figures
     moved, more = place(pair.travel, pair.lock)
@@ -40,7 +40,9 @@ def where(pair: Between) -> tuple[str, Figures]:
 
 
 def way(pair: Between) -> str:
-    """Which way the second part of a pair has to go from the first for more room, in words of one direction.
+    """Which way the part that does not turn has to go for more room: along the spindle, or to or from it where one turns.
+
+    Where neither turns it is the second of the two.
 
     >>> from rules.corner.part import Part
     >>> from rules.solids.shapes import Ball
@@ -51,19 +53,10 @@ def way(pair: Between) -> str:
     apart = minus(pair.on_other, pair.on_one)
     if (pair.gap or 0.0) < 0:
         apart = minus(pair.on_one, pair.on_other)
-    return _direction(apart)
-
-
-def _direction(v: Vector) -> str:
-    axis = max(range(3), key=lambda i: abs(v[i]))
-    return (("forward", "to the rear"), ("outboard", "inboard"), ("up", "down"))[axis][v[axis] < 0]
-
-
-def opposite(direction: str) -> str:
-    """The other way.
-
-    >>> opposite("inboard")
-    'outboard'
-    """
-    pairs = (("forward", "to the rear"), ("outboard", "inboard"), ("up", "down"))
-    return next(two[1 - two.index(direction)] for two in pairs if direction in two)
+    if not pair.turns or pair.from_spindle < NEAR_SPINDLE:
+        axis = max(range(3), key=lambda i: abs(apart[i]))
+        return (("forward", "to the rear"), ("outboard", "inboard"), ("up", "down"))[axis][apart[axis] < 0]
+    outward = (apart[0] * pair.on_other[0] + apart[2] * pair.on_other[2]) / pair.from_spindle
+    if abs(outward) < abs(apart[1]):
+        return "outboard" if apart[1] > 0 else "inboard"
+    return "away from the spindle" if outward > 0 else "towards the spindle"

@@ -101,9 +101,7 @@ def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Fi
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
     estimated = worked.estimated.get(node.name, ())
-    return [
-        Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)
-    ]
+    return [Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)]
 
 
 def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Finding:

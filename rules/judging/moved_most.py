@@ -20,7 +20,9 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
 
     Lengths and angles the number rests on are changed a little, one at a time, all others held.
     """
-    rates = sorted(_rates(graph, judgement, worked).items(), key=lambda pair: -abs(pair[1]) * SAID[_unit(graph, pair[0])][0])
+    rates = sorted(
+        _rates(graph, judgement, worked).items(), key=lambda pair: -abs(pair[1]) * SAID[_unit(graph, pair[0])][0]
+    )
     if not rates:
         return ""
     name, rate = rates[0]

@@ -77,7 +77,8 @@ class Caliper(Step):
     inboard_reach: Mm = ask(
         "Inboard reach",
         "length",
-        "From the middle of the rotor's thickness to the caliper's innermost point, hose bolt included, new pads in. Until measured, the outboard reach, and 25 mm more for a sliding caliper.",
+        "From the middle of the rotor's thickness to the caliper's innermost point, hose bolt included, new pads in. Until "
+        "measured, the outboard reach, and 25 mm more for a sliding caliper.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
         reading_error="1 mm",
@@ -85,7 +86,8 @@ class Caliper(Step):
     inward_reach: Mm = ask(
         "Reach towards the hub",
         "length",
-        "From the rotor's edge towards the hub to the lowest point of caliper or pads. Until measured, the braking band less 5 mm.",
+        "From the rotor's edge towards the hub to the lowest point of caliper or pads. Until measured, the braking band "
+        "less 5 mm.",
         may_be_empty=True,
         between=("5 mm", "250 mm"),
         reading_error="1 mm",

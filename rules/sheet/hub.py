@@ -151,7 +151,8 @@ class Hub(Step):
     body_diameter: Mm = ask(
         "Hub body diameter",
         "length",
-        "Caliper across the part that stands still between flange and mounting face, at its thickest. Until measured the pilot's diameter stands in.",
+        "Caliper across the part that stands still between flange and mounting face, at its thickest. Until "
+        "measured the pilot's diameter stands in.",
         may_be_empty=True,
         between=("20 mm", "300 mm"),
         reading_error="0.5 mm",
@@ -159,7 +160,8 @@ class Hub(Step):
     body_length: Mm = ask(
         "Hub body length",
         "length",
-        "From the flange face inboard to the hub's rearmost point, stub shaft's nut left out. Until measured it ends at the plate's back.",
+        "From the flange face inboard to the hub's rearmost point, stub shaft's nut left out. Until "
+        "measured it ends at the plate's back.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
         reading_error="1 mm",

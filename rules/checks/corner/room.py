@@ -6,7 +6,7 @@ from typing import Any
 
 from rules.corner.kinds import BANDS
 from rules.corner.room import Between, Moves, Room, room_of
-from rules.corner.words import opposite, way, where
+from rules.corner.words import way, where
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 
@@ -52,8 +52,7 @@ def _judgement(pair: Between) -> Judgement:
         text = f"{_capital(one)} and {other} stand {{gap}} inside each other {words}."
     else:
         text = f"{_capital(one)} and {other} are {{gap}} apart {words}; {{wanted}} is wanted."
-    direction = way(pair)
-    change = f"{{short}} more room: {other} {direction}, or {one} {opposite(direction)}."
+    change = f"{{short}} more room is wanted: {other} {way(pair)}."
     again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)

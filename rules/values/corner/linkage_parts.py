@@ -49,7 +49,9 @@ def which_frame_part(which: str, which_arm_outside: Mm, which_hinge: Hinge) -> A
     >>> which_frame_part("upper", 32.0, Hinge((100.0, -400.0, 590.0), (-100.0, -400.0, 590.0))).text
     'frame at the upper arm: rod, frame'
     """
-    return Part(f"frame at the {which} arm", "frame", (Rod(which_hinge.front, which_hinge.rear, which_arm_outside / 2),))
+    return Part(
+        f"frame at the {which} arm", "frame", (Rod(which_hinge.front, which_hinge.rear, which_arm_outside / 2),)
+    )
 
 
 def inner_end(linkage: Linkage, outer: Vector) -> Vector:

@@ -61,7 +61,11 @@ def corner_moves(
     return Moves(ride, sweep)
 
 
-@value("corner", formula="least gap of every two parts of different motion groups, over a full turn of the wheel", source=EXACT)
+@value(
+    "corner",
+    formula="least gap of every two parts of different motion groups, over a full turn of the wheel",
+    source=EXACT,
+)
 def corner_room(
     rim_part: Part,
     rotor_ring_part: Part,

@@ -93,7 +93,11 @@ def mount_flange_thickness(hub_mount_flange_thickness: Mm | None) -> Mm:
     return _measured(hub_mount_flange_thickness, MOUNT_FLANGE, "hub.mount_flange_thickness")
 
 
-@value(SUBJECT, formula="as entered, else the inside of the braking band, else bolt circle + 4 x stud diameter", source=USUAL)
+@value(
+    SUBJECT,
+    formula="as entered, else the inside of the braking band, else bolt circle + 4 x stud diameter",
+    source=USUAL,
+)
 def hat_diameter(
     hat_outside_diameter: Mm | None,
     band_inside_diameter: Mm | None,
@@ -150,7 +154,11 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
     return _measured(caliper_length, CALIPER_LENGTH, "caliper.length")
 
 
-@value(SUBJECT, formula="as entered, else the quarter that its bracket's weld is said to stand in, else behind", source=USUAL)
+@value(
+    SUBJECT,
+    formula="as entered, else the quarter that its bracket's weld is said to stand in, else behind",
+    source=USUAL,
+)
 def caliper_at(clock: Rad | None, caliper_stands: str | None) -> Rad:
     """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
 

@@ -19,6 +19,8 @@ TO_THE_REAR: Vector = (-1.0, 0.0, 0.0)
 UP: Vector = (0.0, 0.0, 1.0)
 EAR = 1.25
 """Bolt diameters of metal beside a hub bolt's middle in the hub's mounting flange. Common practice, no source."""
+TRIMMED = 1.5
+"""Hole diameters from the caliper bolts' middle to the trimmed edge of the bracket. Common practice, no source."""
 NO_PLATE = "the plate is not drawn yet"
 
 
@@ -33,8 +35,8 @@ def hub_body_part(
     """
     if body_length <= flange_thickness:
         raise OutsideRange("the hub's body ends within its flange")
-    ends = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
-    return Part("hub body", "upright", (Cylinder(*ends, body_diameter / 2),))
+    front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
+    return Part("hub body", "upright", (Cylinder(front, back, body_diameter / 2),))
 
 
 def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[tuple[float, float], ...]:
@@ -69,9 +71,7 @@ def hub_mounting_flange_part(
     beyond = EAR * mount_bolt_thread.diameter
     wide, high = (2 * (max(place[i] for place in places) + beyond) for i in (0, 1))
     middle = (0.0, mount_face_offset + mount_flange_thickness / 2, wheel_centre_height)
-    return Part(
-        "hub mounting flange", "upright", (block(middle, TO_THE_REAR, UP, wide, high, mount_flange_thickness),)
-    )
+    return Part("hub mounting flange", "upright", (block(middle, TO_THE_REAR, UP, wide, high, mount_flange_thickness),))
 
 
 @value(
@@ -116,7 +116,10 @@ def _outline(
     width: float | None, height: float | None, top: float | None, front: float | None, corner: float | None
 ) -> Outline:
     sizes = answered(NO_PLATE, "plate", width=width, height=height, spindle_from_top=top, spindle_from_front=front)
-    outline = plate_outline(*sizes, corner or 0.0, "right")  # a right piece has its front at the right: x is forward
+    wide, high, from_top, from_front = sizes
+    outline = plate_outline(
+        wide, high, from_top, from_front, corner or 0.0, "right"
+    )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
         raise OutsideRange("the spindle does not lie inside the plate's outline")
     return outline
@@ -163,7 +166,11 @@ def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bo
     )  # fmt: skip
     shapes: list[Shape] = [_flat(middle, cross, back, front, bore)]
     for x, z in ((left + r, bottom + r), (right - r, bottom + r), (right - r, top - r), (left + r, top - r)):
-        towards = (cos(pi / 4) * (1 if x > (left + right) / 2 else -1), 0.0, sin(pi / 4) * (1 if z > (bottom + top) / 2 else -1))
+        towards = (
+            cos(pi / 4) * (1 if x > (left + right) / 2 else -1),
+            0.0,
+            sin(pi / 4) * (1 if z > (bottom + top) / 2 else -1),
+        )
         quarter = ((0.0, back), (r, back), (r, front), (0.0, front))
         origin = (middle[0] + x, middle[1], middle[2] + z)
         shapes.append(Revolved(origin, SPINDLE, quarter, towards=towards, half_angle=pi / 4))
@@ -215,7 +222,13 @@ def beam_part(
     low, high = outline.bottom, outline.top
     if not beam_to_pivots:
         if upper_radius is None or lower_radius is None:
-            raise Waits(*(f"pivots.{which}_radius" for which, r in (("upper", upper_radius), ("lower", lower_radius)) if r is None))
+            raise Waits(
+                *(
+                    f"pivots.{which}_radius"
+                    for which, r in (("upper", upper_radius), ("lower", lower_radius))
+                    if r is None
+                )
+            )
         low = max(low, lower_radius + CLEAR_OF_JOINT - lower_below_spindle)
         high = min(high, upper_above_spindle - upper_radius - CLEAR_OF_JOINT)
     if low >= high:
@@ -278,15 +291,16 @@ def caliper_part(
 
 @value(
     SUBJECT,
-    formula="root width by free length by thickness, square to the spindle; its caliper bolts counted at the rotor's edge",
-    source="common practice, no source: where the caliper's bolts stand",
+    formula="round the rotor's edge, root width by free length by thickness, square to the spindle; its caliper bolts counted "
+    "at the rotor's edge, trimmed 1.5 hole diameters beyond them",
+    source="common practice, no source: where the caliper's bolts stand, and how the blank is trimmed",
 )
 def caliper_bracket_part(
     bracket_thickness: Mm | None,
     bracket_arm_length: Mm | None,
     bracket_arm_width: Mm | None,
     bracket_arm_offset: Mm | None,
-    bracket_hole_from_edge: Mm | None,
+    bracket_hole_diameter: Mm | None,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
     caliper_at: Rad,
@@ -294,17 +308,24 @@ def caliper_bracket_part(
 ) -> AnyPart:
     """The caliper's bracket, from its root to its outer edge, inboard of the rotor.
 
-    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 25.0, 280.0, -40.0, 1.5, 400.0).text
-    'caliper bracket: prism, upright'
+    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 280.0, -40.0, 1.5, 400.0).text
+    'caliper bracket: revolved, upright'
     """
     lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
                "bracket_arm_offset": bracket_arm_offset}  # fmt: skip
     free, wide, offset = answered("the caliper's bracket is not entered under upright strength", "upright", **lengths)
     (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
     edge = rotor_diameter / 2
-    out: Vector = (sin(caliper_at), 0.0, cos(caliper_at))
-    along: Vector = (out[2], 0.0, -out[0])
-    low, high = edge - free, edge + (bracket_hole_from_edge or 0.0)
-    outline = ((-wide / 2, low), (wide / 2, low), (wide / 2, high), (-wide / 2, high))
-    middle = (0.0, rotor_plane_offset - offset, wheel_centre_height)
-    return Part("caliper bracket", "upright", (Prism(middle, along, out, outline, -thickness / 2, thickness / 2),))
+    low, high = edge - free, edge + TRIMMED * (bracket_hole_diameter or 0.0)
+    if low <= 0 or wide / 2 >= low:
+        raise OutsideRange("the caliper's bracket is larger than the rotor leaves room for: check its length and width")
+    middle = rotor_plane_offset - offset
+    back, front = middle - thickness / 2, middle + thickness / 2
+    shape = Revolved(
+        spindle(wheel_centre_height),
+        SPINDLE,
+        ((low, back), (high, back), (high, front), (low, front)),
+        towards=(sin(caliper_at), 0.0, cos(caliper_at)),
+        half_angle=asin(wide / 2 / low),
+    )
+    return Part("caliper bracket", "upright", (shape,))

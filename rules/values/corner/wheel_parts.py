@@ -67,11 +67,9 @@ def _tyre(mark: TyreMark, wheel_diameter: float, overall_width: float, height: f
         )
     rounding = min(SHOULDER * mark.section_width, (outer - inner - leaning) / 3)
     corner = (sqrt(2) - 1) * rounding  # how far the corner of a side at 45 deg moves when all is drawn in by `rounding`
-    side = (
-        (inner + rounding, foot - corner),
-        (inner + leaning + corner, half - rounding),
-        (outer - rounding, half - rounding),
-    )
+    base = (inner + rounding, foot - corner if leaning + corner > rounding else half - rounding)
+    bend = (inner + leaning + corner, half - rounding)
+    side = (base, *((bend,) if leaning + corner > rounding else ()), (outer - rounding, half - rounding))
     profile = (*side, *((radius, -along) for radius, along in reversed(side)))
     return Revolved(spindle(height), SPINDLE, profile, rounding)
 
@@ -96,9 +94,9 @@ def rim_part(
 
 @value(
     SUBJECT,
-    formula="a disc from the bolt circle + 2 stud diameters out to the barrel, its back spoke room outboard of the mounting "
-    "face; inside that, metal at the stud hole thick from the mounting face",
-    source=STACK,
+    formula="a disc from the bolt circle + 3 stud diameters (across) out to the barrel, its back spoke room outboard "
+    "of the mounting face; inside that, metal at the stud hole thick from the mounting face",
+    source="geometry of the stack; common practice, no source: how far the wheel's pad reaches beyond its bolts",
 )
 def spokes_part(
     spoke_room: Mm,
@@ -115,7 +113,7 @@ def spokes_part(
     >>> spokes_part(10.0, 0.0, 240.0, 360.0, BoltCircle("", 5, 100.0), Thread("", 12.0, 1.5), 12.0, 400.0).text
     'spokes: 2 shapes, wheel'
     """
-    middle, pad = spindle(wheel_centre_height), wheel_bolt_circle.diameter / 2 + 2 * stud_thread.diameter
+    middle, pad = spindle(wheel_centre_height), wheel_bolt_circle.diameter / 2 + 1.5 * stud_thread.diameter
     back = wheel_offset + spoke_room
     if pad >= barrel_inside_diameter / 2:
         raise OutsideRange("the bolt circle does not fit inside the barrel: check the wheel's figures")
@@ -148,7 +146,9 @@ def wheel_nuts_part(
     return turning("wheel nuts", wheel_centre_height, *nuts)
 
 
-@value(SUBJECT, formula="rotor diameter, inside of the braking band, working thickness, rotor plane offset", source=STACK)
+@value(
+    SUBJECT, formula="rotor diameter, inside of the braking band, working thickness, rotor plane offset", source=STACK
+)
 def rotor_ring_part(
     rotor_diameter: Mm,
     band_inside: Mm,
@@ -205,16 +205,19 @@ def rotor_hat_part(
 
 
 @value(SUBJECT, formula="a disc, flange diameter by flange thickness, behind the hub's face", source=STACK)
-def hub_flange_part(
-    flange_diameter: Mm, flange_thickness: Mm, hub_face_offset: Mm, wheel_centre_height: Mm
-) -> AnyPart:
+def hub_flange_part(flange_diameter: Mm, flange_thickness: Mm, hub_face_offset: Mm, wheel_centre_height: Mm) -> AnyPart:
     """The hub's turning flange.
 
     >>> hub_flange_part(140.0, 10.0, 0.0, 400.0).text
     'hub flange: revolved, wheel'
     """
     faces = (hub_face_offset - flange_thickness, hub_face_offset)
-    profile: Outline = ((0.0, faces[0]), (flange_diameter / 2, faces[0]), (flange_diameter / 2, faces[1]), (0.0, faces[1]))
+    profile: Outline = (
+        (0.0, faces[0]),
+        (flange_diameter / 2, faces[0]),
+        (flange_diameter / 2, faces[1]),
+        (0.0, faces[1]),
+    )
     return turning("hub flange", wheel_centre_height, Revolved(spindle(wheel_centre_height), SPINDLE, profile))
 
 
@@ -235,7 +238,5 @@ def stud_heads_part(
     if stud_head_height <= 0:
         raise NotForThisBuild("the stud heads are sunk into the flange")
     back = hub_face_offset - flange_thickness
-    heads = _round_about(
-        hub_bolt_circle, wheel_centre_height, back - stud_head_height, back, stud_head_diameter / 2
-    )
+    heads = _round_about(hub_bolt_circle, wheel_centre_height, back - stud_head_height, back, stud_head_diameter / 2)
     return turning("stud heads", wheel_centre_height, *heads)
