@@ -117,7 +117,7 @@ def judge_speed() -> None:
         return median(once, 100)
 
     finished = judging(SHEET)
-    strength, steering = (judging(SAMPLES / f"marsh_runner_{name}.toml") for name in ("strength", "steering"))
+    strength, steering = (judging(SAMPLES / f"{name}.toml") for name in ("scree_ox_strength", "dune_wren_moving"))
     print(f"judge: all values and checks on a full sheet {finished * 1000:.2f} ms (aim: 5 ms)")
     print(f"judge: the same with strength entered {strength * 1000:.2f} ms (aim: 15 ms)")
     print(

@@ -28,6 +28,10 @@ def picture() -> str:
         sheet = Path(folder) / "dune_wren.toml"
         shutil.copyfile(sample(FINISHED), sheet)
         text = asyncio.run(_screenshot(sheet))
+    # A picture in a page loads nothing from elsewhere: the reader's own fixed-width letters will do.
+    text = re.sub(r"@font-face \{.*?\}", "", text, flags=re.DOTALL)
+    text = re.sub(r"font-family: [^;]+;", "font-family: monospace;", text)
+    text = re.sub(r"<!--.*?-->", "", text, flags=re.DOTALL)
     # The drawn window of some other system around it is not ours.
     text = re.sub(r'<g transform="translate\(26,22\)">.*?</g>', "", text, flags=re.DOTALL)
     # The picture's own class names carry a hash of its content; a fixed one keeps changes readable.

@@ -26,6 +26,12 @@ def test_the_readme_starts_with_two_commands_that_set_up_by_themselves() -> None
     assert test.endswith("pytest")
 
 
+def test_the_picture_on_the_page_loads_nothing_from_elsewhere() -> None:
+    picture = (HERE / "wizard/wizard.svg").read_text("utf-8").replace('xmlns="http://www.w3.org/2000/svg"', "")
+    assert "<svg" in picture
+    assert not re.findall(r"https?:|url\((?!#)|@import|@font-face|<image|<script|xlink", picture)
+
+
 def test_continuous_integration_runs_the_readmes_own_test_command() -> None:
     script = (HERE / ".ci/run").read_text("utf-8")
     assert "README.md" in script and "test command" in script

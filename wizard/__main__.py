@@ -1,5 +1,11 @@
-"""`python -m wizard` is the same as `buildsheet`."""
+"""What `buildsheet` and `python -m wizard` start."""
 
-from wizard.command_line import main
+import signal
 
-raise SystemExit(main())
+# Before anything slow is loaded: Ctrl+c ends this program as it ends any other, without a traceback.
+signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+from wizard.command_line import main  # noqa: E402
+
+if __name__ == "__main__":
+    raise SystemExit(main())

@@ -1,13 +1,17 @@
 """The wizard as a Textual app: which sheet is open, how it is left, and how it ends when it is ended."""
 
+import asyncio
 import gc
 import os
 import sys
+import traceback
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import suppress
 from functools import cached_property
 from pathlib import Path
 from typing import Any, ClassVar, cast
 
+from rich.text import Text
 from textual.app import App, SystemCommand
 from textual.binding import Binding, BindingType
 from textual.filter import LineFilter
@@ -15,6 +19,7 @@ from textual.screen import Screen
 from textual.theme import Theme
 
 from wizard import recent, sheet_file, terminal
+from wizard.ending import Ending
 from wizard.screens.sheet import SheetScreen
 from wizard.session import Disk, Session
 from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
@@ -37,13 +42,24 @@ class BuildSheetApp(App[None]):
     VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "quit", "Quit", priority=True)]
 
-    def __init__(self, path: Path | None = None, *, demo: bool = False, disk: Disk = sheet_file) -> None:
-        """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample."""
-        super().__init__()
+    def __init__(
+        self,
+        path: Path | None = None,
+        *,
+        demo: bool = False,
+        disk: Disk = sheet_file,
+        ending: Ending | None = None,
+    ) -> None:
+        """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample.
+
+        ending: what tells that the program is to stop.
+        """
+        super().__init__(driver_class=terminal.driver_class(ending))
+        self._ending = ending
         self._path, self._demo, self._disk = path, demo, disk
         self.session: Session | None = None
         self.note = ""
-        """Something to tell that must stay in sight, such as where a file with comments was kept."""
+        """Something to tell that must stay in sight, such as the file that is worked in now."""
         self.close_up = False
         self.ended = False
         """Whether the program came to its end as it should."""
@@ -54,16 +70,20 @@ class BuildSheetApp(App[None]):
         if "TEXTUAL_THEME" not in os.environ:
             self.theme = LOOK.name
 
+    def on_load(self) -> None:
+        """From here on, before the terminal is taken over, a signal saves and ends."""
+        if self._ending is not None:
+            self._ending.by(self.end_now)
+
     def on_mount(self) -> None:
-        """From here on a signal saves and ends."""
+        """The first picture is about to be painted."""
         self.set_timer(0.5, collect_garbage_again)
-        terminal.on_being_ended(self.end_now)
 
     def get_default_screen(self) -> Screen[Any]:
         """Start with what was asked for: opening it above an empty screen would take half as long again."""
         if self._path is None:
             return self._sized(self._start_screen())
-        if self._path.exists() or self._path.is_symlink():
+        if os.path.lexists(self._path):
             return self._sized(self._screen_of(self._path, scratch=self._demo))
         return self._sized(self._new_screen(self._path))
 
@@ -268,17 +288,35 @@ class BuildSheetApp(App[None]):
             return False
         return True
 
-    def end_now(self, status: int) -> None:
+    def end_now(self) -> None:
         """Told to stop, or the terminal is gone: save without asking and end."""
+        if self.ended:
+            return
+        if not (self.screen_stack and self.screen.is_mounted):  # half built, it could neither be asked nor closed
+            asyncio.get_running_loop().call_later(0.02, self.end_now)
+            return
         self.keep_what_is_typed()
         self.ended = True
-        self.exit(return_code=status)
+        self.exit(return_code=0)
+
+    def _handle_exception(self, error: Exception) -> None:
+        # Told to stop, a page may be taken apart before it was built, and then looks for its parts. The sheet is saved.
+        if self._ending is None or self._ending.number is None:
+            super()._handle_exception(error)
+        else:
+            self._close_messages_no_wait()
+
+    def _fatal_error(self) -> None:
+        # Textual's own report writes out every variable: whole sheets, for minutes.
+        self._exit_renderables.append(Text(traceback.format_exc()))
+        self._close_messages_no_wait()
 
     def keep_what_is_typed(self) -> None:
         """Save the open sheet, with the entry that is being typed, without asking anything."""
         if self.session is not None:
-            if screen := self.sheet_screen:
-                screen.flush()
+            with suppress(Exception):  # a page that is only half built, or already taken apart, holds nothing typed
+                if screen := self.sheet_screen:
+                    screen.flush()
             self.session.save_come_what_may()
 
     # The picture, the same wherever it is shown
@@ -337,18 +375,3 @@ def collect_garbage_again() -> None:
     """After the start; what was made up to now stays for good, so that no keystroke waits for a look through it."""
     gc.freeze()
     gc.enable()
-
-
-def run(path: Path | None, *, demo: bool = False) -> int:
-    """Run the wizard and return the exit status: 0, or 1 when it did not end as it should."""
-    terminal.forgive_invalid_bytes()
-    # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
-    gc.disable()
-    app = BuildSheetApp(path, demo=demo)
-    app.run()
-    if app.ended and app.return_code is not None:
-        return app.return_code
-    app.keep_what_is_typed()
-    where = f" Your answers are saved in {app.session.path}." if app.session and not app.session.trouble else ""
-    print(f"buildsheet: the wizard ended unexpectedly.{where}", file=sys.stderr)  # noqa: T201
-    return 1

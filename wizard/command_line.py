@@ -8,6 +8,8 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from wizard.ending import flush_or_forget, say
+
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
     from wizard.sheet_file import SheetFile
@@ -26,6 +28,7 @@ buildsheet handover FILE         the whole folder for the welder: checklist, wel
 buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
+buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
 
 It informs a builder; it does not certify. Local rules, the inspector and licensed engineers decide."""
 
@@ -37,12 +40,15 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
     try:
-        if given and given[0] in COMMANDS:
-            return COMMANDS[given[0]](given[1:])
-        return _open(given)
-    except BrokenPipeError:
-        sys.stderr.close()
-        return NO_STOP
+        status = COMMANDS[given[0]](given[1:]) if given and given[0] in COMMANDS else _open(given)
+        sys.stdout.flush()
+    except BrokenPipeError:  # whoever read it has seen enough
+        status = NO_STOP
+    except OSError as reason:
+        say(f"buildsheet: stopped, because the system says: {reason.strerror or reason}", sys.stderr)
+        status = UNREADABLE
+    flush_or_forget()
+    return status
 
 
 def _parser(name: str) -> argparse.ArgumentParser:
@@ -60,22 +66,29 @@ def _open(given: list[str]) -> int:
 
 def _demo(given: list[str]) -> int:
     _parser("demo").parse_args(given)
-    import shutil
-    import tempfile
-
-    from sample_sheets import SHOWN, sample
+    from wizard import scratch
 
     if not _at_a_terminal():
         return UNREADABLE
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-demo-")) / f"{SHOWN}.toml"
-    shutil.copyfile(sample(SHOWN), scratch)
-    return _wizard(scratch, demo=True)
+    import wizard.running  # noqa: F401 - slow; loaded before there is anything that has to be removed again
+
+    try:
+        copy = scratch.sheet()
+    except OSError as reason:
+        complain(f"no scratch copy can be made in the folder for temporary files: {reason.strerror}")
+        return UNREADABLE
+    return _wizard(copy, demo=True)
 
 
 def _wizard(path: Path | None, *, demo: bool = False) -> int:
+    from wizard.sheet_file import trouble_at
+
+    if path is not None and (trouble := trouble_at(path)):
+        complain(trouble)
+        return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
-    from wizard.app import run
+    from wizard.running import run
 
     return run(path, demo=demo)
 
@@ -228,15 +241,30 @@ def _list(given: list[str]) -> int:
         "checks": check_list,
     }
     parser = _parser("list")
-    parser.add_argument("what", choices=list(lists))
+    parser.add_argument("what", choices=[*lists, "report"])
     parser.add_argument("--json", action="store_true")
+    parser.add_argument(
+        "--schema", action="store_true", help="JSON Schema of a sheet's file (fields) or of check --json"
+    )
     options = parser.parse_args(given)
+    if options.schema or options.what == "report":
+        return _schema(options.what, asked_for=options.schema)
     entries = lists[options.what]()
     if options.json:
         print(json.dumps(entries, ensure_ascii=False, indent=2))
         return NO_STOP
     for entry in entries:
         print("\n".join(_entry_lines(options.what, entry)), end="\n\n")
+    return NO_STOP
+
+
+def _schema(what: str, *, asked_for: bool) -> int:
+    if not asked_for or what not in ("fields", "report"):
+        complain("there is a schema of fields and one of report: `buildsheet list report --schema`")
+        return UNREADABLE
+    from wizard.schemas import report_schema, sheet_schema
+
+    print(json.dumps(sheet_schema() if what == "fields" else report_schema(), ensure_ascii=False, indent=2))
     return NO_STOP
 
 

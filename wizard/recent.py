@@ -1,16 +1,22 @@
 """The sheets opened lately and how the picture is drawn. Losing this file loses nothing that matters."""
 
+import errno
 import os
+from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
+
+from wizard.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
 
 if TYPE_CHECKING:
     from wizard.state import State
 
 Drawing = Literal["", "braille", "blocks", "plain"]
 MOST = 6
+_FILE, _SPOILT = "recent.json", "recent.spoilt.json"
+_MOST_BYTES = 1024 * 1024
 STATE_VARIABLE = "BUILDSHEET_STATE"
 """Names another folder for the file, for tests and for sticks without a home folder."""
 
@@ -30,14 +36,18 @@ def recent() -> list[Path]:
 
 
 def opened(path: Path) -> None:
-    """Put a sheet at the top of the list."""
-    here = str(path.absolute())
-    _remember(recent=[here, *(str(other) for other in recent() if str(other) != here)][:MOST])
+    """Put a sheet at the top of the list. A name that cannot be shown is not remembered."""
+    try:
+        here = str(path.absolute())
+    except OSError:  # the working folder is gone
+        return
+    if here.isprintable():
+        _remember(lambda held: {"recent": [here, *(other for other in held.recent if other != here)][:MOST]})
 
 
 def forget(path: Path) -> None:
     """Take a sheet off the list. The file itself stays."""
-    _remember(recent=[str(other) for other in recent() if other != path])
+    _remember(lambda held: {"recent": [other for other in held.recent if Path(other) != path]})
 
 
 def drawing() -> Drawing:
@@ -47,7 +57,20 @@ def drawing() -> Drawing:
 
 def set_drawing(style: Drawing) -> None:
     """Remember how the picture is drawn."""
-    _remember(drawing=style)
+    _remember(lambda held: {"drawing": style})
+
+
+def sheets_here() -> list[Path]:
+    """Build sheets in the folder the program was started in. What is not an ordinary file is not opened."""
+    found: list[Path] = []
+    with suppress(OSError):
+        for path in sorted(Path.cwd().glob("*.toml")):
+            with suppress(OSError):
+                if b"sheet_version" in bytes_of(path, 2000):
+                    found.append(path)
+            if len(found) == MOST:
+                break
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,19 +103,40 @@ def summary(path: Path) -> Summary:
 
 
 def _remembered() -> "State":
-    """What the state file holds; a spoilt one counts as none. pydantic is loaded here: the first paint does not wait for it."""
+    """What the state file holds; one that cannot be read counts as none. The first paint does not wait for pydantic."""
     from wizard.state import State
 
     try:
-        return State.model_validate_json((folder() / "recent.json").read_bytes())
+        return State.model_validate_json(_state_bytes() or b"{}")
     except (OSError, ValueError):
         return State()
 
 
-def _remember(**what: object) -> None:
-    held = _remembered().model_copy(update=what)
-    with suppress(OSError):  # remembering is a comfort; the sheet itself is safe
+def _state_bytes() -> bytes | None:
+    """The state file's bytes; None where there is none yet. Raises OSError."""
+    data = bytes_if_any(folder() / _FILE, _MOST_BYTES + 1)
+    if data is not None and len(data) > _MOST_BYTES:
+        raise OSError(errno.EFBIG, os.strerror(errno.EFBIG))
+    return data
+
+
+def _remember(change: "Callable[[State], dict[str, object]]") -> None:
+    """Write a change into the state file. Where that cannot be read it is not written either: it may hold more than is known.
+
+    One that holds something else altogether is kept beside the new one.
+    """
+    from wizard.state import State
+
+    # Remembering is a comfort, the sheet itself is safe: nothing that goes wrong here stops the work.
+    with suppress(OSError):
         folder().mkdir(parents=True, exist_ok=True)
-        half = folder() / f"recent.{os.getpid()}.tmp"
-        half.write_text(held.model_dump_json(), encoding="utf-8")
-        half.replace(folder() / "recent.json")
+        data = _state_bytes()
+        try:
+            held = State.model_validate_json(data or b"{}")
+        except ValueError:
+            held = State()
+            put(folder() / _SPOILT, data or b"", None)
+        file = resolved(folder() / _FILE)
+        new = held.model_copy(update=change(held)).model_dump_json().encode()
+        if new != data:
+            put(file, new, mode_of(file))

@@ -1,7 +1,7 @@
 """Reading and writing a build sheet so that nothing typed is lost.
 
 A file that cannot be read or saved is refused with one plain message; a file that changed on disk is never
-overwritten unless that was asked for.
+overwritten unless that was asked for. What a person wrote around the answers stays: comments, order, spacing.
 """
 
 import copy
@@ -10,7 +10,6 @@ import hashlib
 import itertools
 import os
 import stat
-import time
 from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import dataclass
@@ -18,23 +17,13 @@ from pathlib import Path
 
 from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION
-from wizard.atomic_file import TEMP_PREFIX, TEMP_SUFFIX, mode_of, put
-from wizard.sheet_text import (
-    MOST_BYTES,
-    CannotRead,
-    from_bytes,
-    has_hand_written_comments,
-    may_outgrow_its_limits,
-    size_fault,
-    to_text,
-)
+from wizard.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
+from wizard.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
 
 __all__ = [
     "SHEET_VERSION", "CannotRead", "CannotSave", "ChangedOnDisk", "SheetFile",
     "new", "read", "save", "save_beside", "to_text",
 ]  # fmt: skip
-
-_ORPHAN_AGE = 24 * 60 * 60  # seconds: a temporary file this old belongs to no running save
 
 _NOT_READ = {
     errno.ENOENT: "there is no such file. Check the name and the folder",
@@ -74,13 +63,13 @@ class SheetFile:
 
     document: the table of tables a TOML file gives, every entry as typed.
     digest: sha256 (hex) of the bytes as read or last written; None while the file is not on disk.
-    kept_copy: where the file with its hand-written comments was put, once a save has dropped them.
+    text: what was read or last written, comments and all; empty while nothing was.
     """
 
     path: Path
     document: dict[str, object]
     digest: str | None
-    kept_copy: Path | None = None
+    text: str = ""
 
 
 def new(path: Path | str) -> SheetFile:
@@ -96,76 +85,79 @@ def read(path: Path | str) -> SheetFile:
     """
     path = Path(path)
     try:
-        data = _bytes_on_disk(path, MOST_BYTES + 1)
+        data = bytes_of(path, MOST_BYTES + 1)
     except (OSError, ValueError) as error:
-        raise CannotRead(f"{printable(path)} cannot be read: {_why(error, _NOT_READ)}.") from error
-    document = from_bytes(data, printable(path))
+        raise CannotRead(f"{_name(path)} cannot be read: {_why(error, _NOT_READ)}.") from error
+    document = from_bytes(data, _name(path))
     # What could not be written back is refused now, and not after an hour of typing.
-    if may_outgrow_its_limits(data, document) and (fault := size_fault(to_text(document).encode())):
+    if answers_are_too_long(data, document):
         raise CannotRead(
-            f"{printable(path)} cannot be kept as it is: rewritten by this program, {fault}."
-            " Shorten the longest lists and names in it."
+            f"{_name(path)} cannot be kept as it is: its answers take more than {MOST_ANSWERS // 1024} kB, which leaves no"
+            " room for warnings and checklist. Shorten it, if it is a build sheet."
         )
-    return SheetFile(path, document, digest(data))
+    return SheetFile(path, document, digest(data), data.decode())
 
 
 def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = False) -> SheetFile:
     """Write a document to the sheet's file, all of it or nothing, and return the sheet as it now stands.
 
     Raises ChangedOnDisk where the file is not the one last read or written, unless `overwrite`; CannotSave
-    where it cannot be written. A link stays a link, permissions stay, and an unchanged file is left alone.
-    A file with hand-written comments is first copied beside itself, because TOML reading drops comments.
+    where it cannot be written. A link stays a link, permissions stay, comments stay, and an unchanged file is left alone.
     """
-    data = _written(document, sheet.path)
-    kept = None
     try:
-        target = Path(os.path.realpath(sheet.path))
+        target = resolved(sheet.path)
         there = bytes_if_any(target)
+        text = _text(document, sheet.path, _base(sheet, there))
+        data = text.encode()
         if there != data and not overwrite:
             _refuse_if_changed(sheet, there)
         if there is None:
             put(target, data, None, must_be_new=True)
         elif there != data:
-            kept = _replace(sheet.path, target, there, data)
+            _replace(target, data)
     except FileExistsError as error:
         raise ChangedOnDisk(_appeared(sheet.path)) from error
     except (OSError, ValueError) as error:
         raise cannot_save(sheet.path, error) from error
-    _sweep(target.parent)
-    return SheetFile(sheet.path, _own_copy(document), digest(data), kept or sheet.kept_copy)
+    return SheetFile(sheet.path, _own_copy(document), digest(data), text)
 
 
 def save_beside(sheet: SheetFile, document: Mapping[str, object]) -> SheetFile:
     """Write a document under a free name next to the sheet's file ("name.mine.toml"). Raises CannotSave."""
-    data = _written(document, sheet.path)
+    text = _text(document, sheet.path, sheet.text)
     try:
         mode = mode_of(sheet.path)
-        path = _put_beside(sheet.path, "mine", data, None if mode is None else mode | stat.S_IWUSR)
+        path = _put_beside(sheet.path, text.encode(), None if mode is None else mode | stat.S_IWUSR)
     except (OSError, ValueError) as error:
         raise cannot_save(sheet.path, error) from error
-    return SheetFile(path, _own_copy(document), digest(data))
+    return SheetFile(path, _own_copy(document), digest(text.encode()), text)
 
 
 # What is on disk
 
 
-def _bytes_on_disk(path: Path, most: int = -1) -> bytes:
-    """The file's bytes, up to `most`. Ordinary files only: a pipe may wait for ever, a device never end."""
-    mode = path.stat().st_mode
-    if stat.S_ISDIR(mode):
-        raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
-    if not stat.S_ISREG(mode):
-        raise OSError(errno.ENODEV, os.strerror(errno.ENODEV))
-    with path.open("rb") as file:
-        return file.read(most)
-
-
-def bytes_if_any(path: Path) -> bytes | None:
-    """The file's bytes; None where there is no file. Raises OSError, also for what is not an ordinary file."""
+def trouble_at(path: Path) -> str | None:
+    """Why no sheet can be opened or begun under a path, found out without opening anything; None where one can."""
+    verb, reasons = "opened", _NOT_READ
     try:
-        return _bytes_on_disk(path)
-    except FileNotFoundError:
-        return None
+        if is_ordinary(path):
+            wanted, needed = path, os.R_OK
+        else:
+            verb, reasons = "begun", _NOT_SAVED
+            wanted, needed = resolved(path).parent, os.W_OK | os.X_OK
+            wanted.stat()
+        if not os.access(wanted, needed):
+            raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
+    except (OSError, ValueError) as error:
+        return f"{_name(path)} cannot be {verb}: {_why(error, reasons)}."
+    return None
+
+
+def trouble_at_new(path: Path) -> str | None:
+    """Why no new sheet can be begun under a path; None where one can."""
+    if os.path.lexists(path):
+        return f"There is already a file {_name(path)}. Choose another name."
+    return trouble_at(path)
 
 
 def digest(data: bytes) -> str:
@@ -174,35 +166,52 @@ def digest(data: bytes) -> str:
 
 
 def _refuse_if_changed(sheet: SheetFile, there: bytes | None) -> None:
-    name = printable(sheet.path)
     if there is None and sheet.digest is not None:
-        raise ChangedOnDisk(f"{name} is no longer there: it was moved or deleted after it was opened.")
+        raise ChangedOnDisk(f"{_name(sheet.path)} is no longer there: it was moved or deleted after it was opened.")
     if there is not None and sheet.digest is None:
         raise ChangedOnDisk(_appeared(sheet.path))
     if there is not None and digest(there) != sheet.digest:
-        raise ChangedOnDisk(f"{name} was changed by somebody else or by another program after it was opened.")
+        raise ChangedOnDisk(
+            f"{_name(sheet.path)} was changed by somebody else or by another program after it was opened."
+        )
 
 
 def _appeared(path: Path) -> str:
-    return f"There is already a file {printable(path)}, and it was not made from this sheet."
+    return f"There is already a file {_name(path)}, and it was not made from this sheet."
+
+
+def _name(path: Path) -> str:
+    """A path for a message: nothing that a terminal obeys, and short enough to be read."""
+    shown = printable(path)
+    return shown if len(shown) <= 200 else f"{shown[:90]} … {shown[-90:]}"
 
 
 # Writing
 
 
-def _written(document: Mapping[str, object], path: Path) -> bytes:
-    """A document as bytes that are known to open again. Raises CannotSave."""
+def _base(sheet: SheetFile, there: bytes | None) -> str:
+    """The text a save starts from: what is on disk where it is a sheet, else what was last read or written."""
+    with suppress(CannotRead):
+        if there is not None:
+            from_bytes(there, "")
+            return there.decode()
+    return sheet.text
+
+
+def _text(document: Mapping[str, object], path: Path, base: str) -> str:
+    """A document as text that is known to open again, put into `base` where there is any. Raises CannotSave."""
+    from wizard.sheet_edit import edited  # only needed on saving
+
     try:
-        data = to_text(document).encode()
-        from_bytes(data, printable(path))
+        text = edited(base, document) if base else to_text(document)
+        from_bytes(text.encode(), _name(path))
     except CannotRead as error:
         raise CannotSave(f"Not saved, because it could not be opened again: {error}") from error
     except (ValueError, TypeError, AttributeError, RecursionError) as error:
         raise CannotSave(
-            f"{printable(path)} cannot be saved: an entry holds what TOML cannot hold ({printable(error)})."
-            f" {_UNTOUCHED}"
+            f"{_name(path)} cannot be saved: an entry holds what TOML cannot hold ({printable(error)}). {_UNTOUCHED}"
         ) from error
-    return data
+    return text
 
 
 def _own_copy(document: Mapping[str, object]) -> dict[str, object]:
@@ -210,28 +219,16 @@ def _own_copy(document: Mapping[str, object]) -> dict[str, object]:
     return copy.deepcopy(dict(document))
 
 
-def _replace(path: Path, target: Path, there: bytes, data: bytes) -> Path | None:
-    """Put `data` in place of what is there; return where that was kept if it held hand-written comments."""
+def _replace(target: Path, data: bytes) -> None:
     if not os.access(target, os.W_OK):
         # Replacing asks no leave of the file itself, and would get past its write protection.
         raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
-    mode = mode_of(target)
-    kept = None
-    if has_hand_written_comments(there.decode("utf-8-sig", errors="replace")):
-        kept = _put_beside(path, "as-found", there, mode)
-    try:
-        put(target, data, mode)
-    except BaseException:
-        if kept:  # the file itself still holds the comments, and the next try makes its own copy
-            with suppress(OSError):
-                kept.unlink()
-        raise
-    return kept
+    put(target, data, mode_of(target))
 
 
-def _put_beside(path: Path, word: str, data: bytes, mode: int | None) -> Path:
-    """Write `data` under the first free one of name.word.toml, name.word-2.toml, ... and return its path."""
-    words = itertools.chain([word], (f"{word}-{number}" for number in itertools.count(2)))
+def _put_beside(path: Path, data: bytes, mode: int | None) -> Path:
+    """Write `data` under the first free one of name.mine.toml, name.mine-2.toml, ... and return its path."""
+    words = itertools.chain(["mine"], (f"mine-{number}" for number in itertools.count(2)))
     while True:
         free = path.with_name(f"{path.stem}.{next(words)}{path.suffix or '.toml'}")
         with suppress(FileExistsError):
@@ -239,17 +236,9 @@ def _put_beside(path: Path, word: str, data: bytes, mode: int | None) -> Path:
             return free
 
 
-def _sweep(folder: Path) -> None:
-    """Remove temporary files that killed saves left behind."""
-    with suppress(OSError):  # the save itself is done by now
-        for orphan in folder.glob(f"{TEMP_PREFIX}*{TEMP_SUFFIX}"):
-            if time.time() - orphan.lstat().st_mtime > _ORPHAN_AGE:
-                orphan.unlink(missing_ok=True)
-
-
 def cannot_save(path: Path, error: OSError | ValueError) -> CannotSave:
     """The same in plain words: which file, why, and what to do."""
-    return CannotSave(f"{printable(path)} cannot be saved: {_why(error, _NOT_SAVED)}. {_UNTOUCHED}")
+    return CannotSave(f"{_name(path)} cannot be saved: {_why(error, _NOT_SAVED)}. {_UNTOUCHED}")
 
 
 def _why(error: OSError | ValueError, reasons: dict[int, str]) -> str:

@@ -12,6 +12,8 @@ from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
 
 MOST_BYTES = 256 * 1024
+MOST_ANSWERS = 192 * 1024
+"""The rest is for the warnings and the checklist, which take up to a quarter as much."""
 LONGEST_LINE = 1000
 """Characters. It also bounds the time and depth that dotted names can cost. The writer folds longer texts."""
 DEEPEST = 20
@@ -20,21 +22,17 @@ DEEPEST = 20
 HEADER = """\
 # Build sheet. The answers come first, one table a step; a quantity stays as it was typed, with its unit.
 # [[warning]] and [[checklist]] are rewritten on every save, except ticks and measured results.
-# Comments of your own are not kept when the program saves this file: write them under notes instead.
+# Comments of your own, the order and the spacing stay as you wrote them.
 """
+EARLIER_HEADER = HEADER.replace(
+    "Comments of your own, the order and the spacing stay as you wrote them.",
+    "Comments of your own are not kept when the program saves this file: write them under notes instead.",
+)
 
 _TOP = ("sheet_version", "title", "units")
 _PIECE = 100  # characters of a folded text on one line
 _TEXT = re.compile(r'"(?P<body>(?:[^"\\]|\\.)*)"(?P<is_name> =)?')
 _CHARACTER = re.compile(r"\\u[0-9a-fA-F]{4}|\\.|[^\\]")
-_TEXT_OR_COMMENT = re.compile(
-    r'"""(?:\\.|[^\\])*?"{3,5}'
-    r"|'''.*?'{3,5}"
-    r'|"(?:\\.|[^"\\\n])*"'
-    r"|'[^'\n]*'"
-    r"|(?P<comment>#[^\n]*)",
-    re.DOTALL,
-)
 
 
 class CannotRead(Exception):  # noqa: N818 - raised as a sentence
@@ -50,43 +48,55 @@ def to_text(document: Mapping[str, object]) -> str:
     Order: the comment header, single entries, step tables, tables this version does not know, then what was
     worked out. Raises TypeError, AttributeError, ValueError or RecursionError for what TOML cannot hold.
     """
-    import tomli_w  # a wizard without a file should not wait for it
-
-    single = {name: document[name] for name in _in_order(document, _TOP) if not _is_table(document[name])}
-    tables = {name: held for name, held in document.items() if name not in single}
+    single = {name: document[name] for name in _in_order(document, _TOP) if not is_table(document[name])}
+    tables = {name: held for name, held in document.items() if name not in single and name not in WORKED_OUT}
     parts = [HEADER]
     if single:
-        parts.append(tomli_w.dumps(single))
-    for name in _in_order(tables, [step.name for step in STEPS], last=WORKED_OUT):
-        held = tables[name]
-        if isinstance(held, list):
-            # Left to itself the writer puts a small table on one line, where a tick is hard to find by eye.
-            header = tomli_w.dumps({name: {}})
-            parts += [_as_list_entry(header, tomli_w.dumps({name: table})) for table in held]
-        else:
-            parts.append(tomli_w.dumps({name: held}))
-    return "\n".join(_folded(line) for line in "\n".join(parts).split("\n"))
+        parts.append("".join(entry_text(name, held) for name, held in single.items()))
+    parts += [table_text(name, tables[name]) for name in _in_order(tables, [step.name for step in STEPS])]
+    return "\n".join(parts) + worked_out_text(
+        {name: document[name] for name in WORKED_OUT if name in document and name not in single}
+    )
 
 
-def has_hand_written_comments(text: str) -> bool:
-    """Whether TOML text holds a comment other than the header that `to_text` writes."""
-    header = set(HEADER.splitlines())
-    found = (match["comment"] for match in _TEXT_OR_COMMENT.finditer(text))
-    return any(comment is not None and comment.rstrip() not in header for comment in found)
+def worked_out_text(document: Mapping[str, object]) -> str:
+    """What the program works out itself, as it ends a text, with an empty line before it."""
+    return "".join("\n" + table_text(name, document[name]) for name in WORKED_OUT if is_table(document.get(name)))
 
 
-def _in_order(names: Iterable[str], first: Iterable[str], last: Iterable[str] = ()) -> list[str]:
-    """The names that are in `first`, then the others as they come, then those in `last`."""
-    names, first, last = list(names), list(first), list(last)
-    others = [name for name in names if name not in first and name not in last]
-    return [name for name in (*first, *others, *last) if name in names]
+def entry_text(name: str, held: object) -> str:
+    """A single entry with its name, over as many lines as it needs."""
+    import tomli_w  # a wizard without a file should not wait for it
+
+    return _folded_lines(tomli_w.dumps({name: held}))
 
 
-def _is_table(held: object) -> bool:
+def table_text(name: str, held: object) -> str:
+    """A table, or a list of tables, with its headers."""
+    import tomli_w
+
+    if not isinstance(held, list):
+        return _folded_lines(tomli_w.dumps({name: held}))
+    # Left to itself the writer puts a small table on one line, where a tick is hard to find by eye.
+    header = tomli_w.dumps({name: {}})
+    return _folded_lines("\n".join(_as_list_entry(header, tomli_w.dumps({name: table})) for table in held))
+
+
+def is_table(held: object) -> bool:
     """Whether a top-level entry gets headers of its own: a table, or a list of nothing but tables."""
     if isinstance(held, list):
         return bool(held) and all(isinstance(item, Mapping) for item in held)
     return isinstance(held, Mapping)
+
+
+def _folded_lines(text: str) -> str:
+    return "\n".join(_folded(line) for line in text.split("\n"))
+
+
+def _in_order(names: Iterable[str], first: Iterable[str]) -> list[str]:
+    """The names that are in `first`, then the others as they come."""
+    names, first = list(names), list(first)
+    return [name for name in first if name in names] + [name for name in names if name not in first]
 
 
 def _as_list_entry(header: str, table: str) -> str:
@@ -144,14 +154,11 @@ def from_bytes(data: bytes, name: str) -> dict[str, object]:
     return document
 
 
-def may_outgrow_its_limits(data: bytes, document: Mapping[str, object]) -> bool:
-    """Whether rewriting could break a limit that the file keeps. No for any ordinary sheet, without writing it.
-
-    Rewriting spreads a list over indented lines and doubles quoted marks: eightfold at most while nothing is nested
-    deeper than a table in a list.
-    """
-    longest = max(map(len, data.split(b"\n")), default=0)
-    return len(data) > MOST_BYTES // 8 or longest > LONGEST_LINE // 4 or _deeper_than(document, 3)
+def answers_are_too_long(data: bytes, document: Mapping[str, object]) -> bool:
+    """Whether a file leaves no room for what the program works out. Found out without writing it, for any ordinary sheet."""
+    if len(data) <= MOST_ANSWERS:
+        return False
+    return len(data) - len(worked_out_text(document).encode()) > MOST_ANSWERS
 
 
 def size_fault(data: bytes) -> str | None:

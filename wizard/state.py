@@ -2,7 +2,7 @@
 
 from typing import Annotated, Literal
 
-from pydantic import AfterValidator, BaseModel
+from pydantic import AfterValidator, BaseModel, ConfigDict
 
 
 def _one_line(path: str) -> str:
@@ -12,7 +12,12 @@ def _one_line(path: str) -> str:
 
 
 class State(BaseModel):
-    """The sheets opened lately, the last one first, and how the picture was last drawn."""
+    """The sheets opened lately, the last one first, and how the picture was last drawn.
+
+    What a newer version wrote there besides stays.
+    """
+
+    model_config = ConfigDict(extra="allow")
 
     recent: list[Annotated[str, AfterValidator(_one_line)]] = []
     drawing: Literal["", "braille", "blocks", "plain"] = ""

@@ -1,42 +1,75 @@
 """What the program has to set right about terminals, in one place."""
 
-import asyncio
-import signal
 import sys
 from codecs import getincrementaldecoder
-from collections.abc import Callable, Sequence
-from functools import partial
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any, TextIO, cast
 
 from rich.segment import Segment
 from textual.color import Color
 from textual.filter import LineFilter
 
 from rules.graph.asking import printable
+from wizard.ending import PatientTerminal
+
+if TYPE_CHECKING:
+    from textual.driver import Driver
+
+    from wizard.ending import Ending
 
 
-def forgive_invalid_bytes() -> None:
-    """Let a byte that is not UTF-8 arrive as a mark instead of ending the program.
+class _Decoder:
+    """Bytes from the keyboard to text. Raises EOFError where the terminal is gone.
 
-    Textual decodes the keyboard strictly: one such byte, as a serial line or another keyboard coding may send, raises
-    in its reading thread and closes the program as if all were well. Its driver takes the decoder from this name.
+    A byte that is not UTF-8 arrives as a mark: Textual decodes strictly, and one such byte, as a serial line may send,
+    would end its reading thread. No bytes at all is how a closed terminal reads; Textual would ask for ever.
     """
+
+    def __init__(self, coding: str) -> None:
+        self._inner = getincrementaldecoder(coding)(errors="replace")
+
+    def decode(self, data: bytes, final: bool = False) -> str:
+        """The text of these bytes and of what was kept back before."""
+        if not data and not final:
+            raise EOFError
+        return self._inner.decode(data, final)
+
+
+def driver_class(ending: "Ending | None") -> "type[Driver] | None":
+    """Textual's driver for this system, made to outlive its terminal; None where it needs nothing."""
     if sys.platform == "win32":
-        return
+        return None
     from textual.drivers import linux_driver
+    from textual.drivers._writer_thread import WriterThread
 
-    linux_driver.getincrementaldecoder = lambda coding: partial(getincrementaldecoder(coding), errors="replace")  # type: ignore[attr-defined]
+    class PatientWriter(WriterThread):
+        """Writes until nobody reads the terminal any more, and from then on drops what it is given.
 
+        Textual's own thread ends with an error when the terminal is closed, and waits for ever when it is only stopped;
+        everything that writes afterwards then waits for the thread.
+        """
 
-def on_being_ended(end: Callable[[int], None]) -> None:
-    """Call `end` with the exit status when the program is told to stop or its terminal is closed.
+        def run(self) -> None:
+            """Take text from the queue until the end is told."""
+            terminal = PatientTerminal(cast(TextIO, self._file))
+            read = True
+            while (text := self._queue.get()) is not None:  # None tells the end
+                read = read and terminal.write(text, lambda: ending is not None and ending.number is not None)
+            terminal.close()
 
-    Without this the answers since the last save are lost, and the terminal is left with the mouse on.
-    """
-    if sys.platform == "win32":
-        return
-    loop = asyncio.get_running_loop()
-    for number in (signal.SIGTERM, signal.SIGHUP):
-        loop.add_signal_handler(number, end, 128 + number)
+    class PatientDriver(linux_driver.LinuxDriver):
+        """Tells when the terminal is gone."""
+
+        def _run_input_thread(self) -> None:
+            try:
+                self.run_input_thread()
+            except (OSError, EOFError):
+                if ending is not None:
+                    ending.hung_up()
+
+    module: Any = linux_driver  # its driver takes both from there
+    module.getincrementaldecoder, module.WriterThread = (lambda coding: lambda: _Decoder(coding)), PatientWriter
+    return PatientDriver
 
 
 class NothingToObey(LineFilter):

@@ -5,9 +5,10 @@ left on a left piece and to the right on a right piece, so the two are mirror im
 """
 
 import math
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 
+from rules.judging.reader import Known, reads
 from rules.measure.outline import (
     Outline,
     Point,
@@ -17,11 +18,9 @@ from rules.measure.outline import (
     inside_distance,
     plate_outline,
 )
+from rules.measure.units import Mm
 
 SIDES: tuple[Side, ...] = ("left", "right")
-PLATE_OUTLINE = ("plate.width", "plate.height", "plate.spindle_from_top", "plate.spindle_from_front")
-"""Without these there is no plate to draw."""
-BRACKET_OUTLINE = ("plate.bracket_width", "plate.bracket_height")
 
 _TICK = 10.0
 """mm, length of a scribed tick. It says "here", not "this big"."""
@@ -66,56 +65,77 @@ class Profile:
     left_out: tuple[str, ...] = ()
 
 
-def missing(known: Mapping[str, object], wanted: Iterable[str]) -> tuple[str, ...]:
-    """The names that are not known, in order."""
-    return tuple(name for name in wanted if name not in known)
-
-
-def hub_plate(known: Mapping[str, object], side: Side) -> Profile:
-    """The plate the hub bolts to. known: fields and values by name, with all of PLATE_OUTLINE in it."""
-    width, height, top, front = (_number(known, name) for name in PLATE_OUTLINE)
-    outline = plate_outline(width, height, top, front, _number(known, "plate.corner_radius"), side)
+def hub_plate(known: Known, side: Side) -> Profile | None:
+    """The hub plate; None where `outline_of_plate` is not known."""
+    outline = outline_of_plate(known, side=side)
+    if outline is None:
+        return None
     left_out: list[str] = []
     holes: list[Hole] = []
-    if "plate.bore" in known:
-        holes.append(Hole((0.0, 0.0), _number(known, "plate.bore"), "centre bore"))
+    bore = _bore(known)
+    if bore is not None:
+        holes.append(Hole((0.0, 0.0), bore, "centre bore"))
     else:
         left_out.append("centre bore: its diameter is not on the sheet")
-    holes += _hub_bolt_holes(known, left_out)
-    bore = _number(known, "plate.bore")
-    marks = [*_spindle_ticks(outline, bore), *_pivot_marks(known, side, outline, left_out)]
-    arrow, stamp = _front_arrow(side, outline, bore, holes)
+    holes += _hub_bolt_holes(known, left_out=left_out)
+    marks = [*_spindle_ticks(outline, bore or 0.0), *_pivot_marks(known, side, outline, bore or 0.0, left_out)]
+    arrow, stamp = _front_arrow(side, outline, bore or 0.0, holes)
     return Profile(outline, tuple(holes), (*marks, *arrow), stamp, tuple(left_out))
 
 
-def bracket_blank(known: Mapping[str, object]) -> Profile:
-    """The caliper bracket blank: square corners, to be trimmed to the mock-up. known holds all of BRACKET_OUTLINE."""
-    width, height = (_number(known, name) for name in BRACKET_OUTLINE)
-    wanted = ("plate.bracket_hole_spacing", "plate.bracket_hole_from_edge", "plate.bracket_hole_diameter")
+@reads
+def outline_of_plate(
+    plate_width: Mm,
+    plate_height: Mm,
+    spindle_from_top: Mm,
+    spindle_from_front: Mm,
+    corner_radius: Mm | None,
+    *,
+    side: Side,
+) -> Outline | None:
+    """The plate's outline; None where its size or the spindle's place on it is not known."""
+    return plate_outline(plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, side)
+
+
+@reads
+def _bore(plate_bore: Mm) -> float | None:
+    return plate_bore
+
+
+@reads
+def bracket_blank(
+    bracket_width: Mm,
+    bracket_height: Mm,
+    bracket_hole_spacing: Mm | None,
+    bracket_hole_from_edge: Mm | None,
+    bracket_hole_diameter: Mm | None,
+) -> Profile | None:
+    """The caliper bracket blank: square corners, to be trimmed to the mock-up. None while width or height is not known."""
     holes: tuple[Hole, ...] = ()
     left_out: tuple[str, ...] = ("caliper bolt holes: spacing, diameter or distance from the edge is not on the sheet",)
-    if not missing(known, wanted):
-        spacing, from_edge, diameter = (_number(known, name) for name in wanted)
-        places = bracket_hole_places(width, height, spacing, from_edge)
+    spacing, from_edge, diameter = bracket_hole_spacing, bracket_hole_from_edge, bracket_hole_diameter
+    if spacing is not None and from_edge is not None and diameter is not None:
+        places = bracket_hole_places(bracket_width, bracket_height, spacing, from_edge)
         holes, left_out = tuple(Hole(place, diameter, "caliper bolt hole") for place in places), ()
-    return Profile(Outline(0.0, width, 0.0, height), holes, (), left_out=left_out)
+    return Profile(Outline(0.0, bracket_width, 0.0, bracket_height), holes, (), left_out=left_out)
 
 
-def _number(known: Mapping[str, object], name: str) -> float:
-    found = known.get(name, 0.0)
-    return float(found) if isinstance(found, int | float) else 0.0
-
-
-def _hub_bolt_holes(known: Mapping[str, object], left_out: list[str]) -> list[Hole]:
-    if known.get("hub.mount_bolts") != 4:
+@reads
+def _hub_bolt_holes(
+    mount_bolts: int | None,
+    hole_diameter: Mm | None,
+    mount_width: Mm | None,
+    mount_height: Mm | None,
+    *,
+    left_out: list[str],
+) -> list[Hole]:
+    if mount_bolts != 4:
         left_out.append("hub bolt holes: their places are known for four bolts only; mark them off the hub")
         return []
-    wanted = ("plate.hole_diameter", "hub.mount_width", "hub.mount_height")
-    if missing(known, wanted):
+    if hole_diameter is None or mount_width is None or mount_height is None:
         left_out.append("hub bolt holes: their diameter or spacing is not on the sheet; mark them off the hub")
         return []
-    diameter, across, along = (_number(known, name) for name in wanted)
-    return [Hole(place, diameter, "hub bolt hole") for place in hub_bolt_places(across, along)]
+    return [Hole(place, hole_diameter, "hub bolt hole") for place in hub_bolt_places(mount_width, mount_height)]
 
 
 def _spindle_ticks(outline: Outline, bore: float) -> list[MarkLine]:
@@ -154,20 +174,26 @@ def _outside_bore(start: Point, end: Point, bore: float) -> list[tuple[Point, Po
     return [(start, edges[0]), (edges[1], end)]
 
 
-def _pivot_marks(known: Mapping[str, object], side: Side, outline: Outline, left_out: list[str]) -> list[MarkLine]:
+@reads
+def _pivot_ends(
+    lower_pivot_ahead: Mm, lower_below_spindle: Mm, upper_pivot_ahead: Mm, upper_above_spindle: Mm, *, side: Side
+) -> tuple[Point, Point] | None:
+    forward = -1.0 if side == "left" else 1.0
+    return (forward * lower_pivot_ahead, -lower_below_spindle), (forward * upper_pivot_ahead, upper_above_spindle)
+
+
+def _pivot_marks(known: Known, side: Side, outline: Outline, bore: float, left_out: list[str]) -> list[MarkLine]:
     """The line through both pivots as it falls square on the plate, and a tick across it at each pivot."""
-    wanted = ("lower_pivot_ahead", "pivots.lower_below_spindle", "upper_pivot_ahead", "upper_above_spindle")
-    if missing(known, wanted):
+    ends_of_axis = _pivot_ends(known, side=side)
+    if ends_of_axis is None:
         left_out.append("pivot line: the pivots are not worked out yet")
         return []
-    forward = -1.0 if side == "left" else 1.0
-    lower = (forward * _number(known, wanted[0]), -_number(known, wanted[1]))
-    upper = (forward * _number(known, wanted[2]), _number(known, wanted[3]))
+    lower, upper = ends_of_axis
     line = _clipped(lower, upper, outline)
     if line is None:
         left_out.append("pivot line: it does not cross the plate")
         return []
-    marks = [MarkLine(*part, "pivot line") for part in _outside_bore(*line, _number(known, "plate.bore"))]
+    marks = [MarkLine(*part, "pivot line") for part in _outside_bore(*line, bore)]
     for name, (x, y) in (("lower pivot", lower), ("upper pivot", upper)):
         ends = (x - _TICK / 2, y), (x + _TICK / 2, y)
         if all(inside_distance(end, outline) > 0 for end in ends):

@@ -5,14 +5,15 @@ the shapes are reduced by the stated scale.
 """
 
 from math import atan2
+from typing import NamedTuple
 
 from rules.drawn.full_size.board import Board
-from rules.drawn.full_size.facts import ESTIMATE, Facts
+from rules.drawn.full_size.figures import Figures
 from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
-from rules.drawn.pieces import PLATE_OUTLINE, hub_plate, missing
+from rules.drawn.pieces import hub_plate
 from rules.judging.judge import Judged
-from rules.judging.trade import trade
-from rules.measure.display import show, tape
+from rules.judging.reader import Known, Size, reads, with_estimates
+from rules.measure.units import Mm, Rad
 
 SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
 """Reductions to choose from: 1 : so much."""
@@ -30,12 +31,12 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
 
     None while neither the hub face nor a pivot can be placed.
     """
-    facts = Facts(judged)
-    if facts.number("hub.flange_to_mount_face") is None and facts.number("lower_pivot_from_hub_face") is None:
+    known, figures = with_estimates(judged.worked), Figures(judged.shown_in)
+    if not _can_be_placed(known):
         return None
     drawn = None
     for scale in SCALES:
-        drawn = scale, _from_the_front(facts, scale), _from_the_hub_side(facts, judged, scale)
+        drawn = scale, _from_the_front(known, figures, scale), _from_the_hub_side(known, figures, scale)
         frames = [view.frame for view in drawn[1:]]
         if sum(frame.width for frame in frames) <= width and max(frame.height for frame in frames) <= height:
             break
@@ -47,56 +48,133 @@ def _view(board: Board) -> View:
     return View(board.items, bounds(board.items))
 
 
-def _from_the_front(facts: Facts, scale: float) -> View:
+@reads
+def _can_be_placed(flange_to_mount_face: Mm | None, lower_pivot_from_hub_face: Mm | None) -> bool:
+    return flange_to_mount_face is not None or lower_pivot_from_hub_face is not None
+
+
+class _Pivot(NamedTuple):
+    """A pivot that can be placed: where it is on paper, the radius of its housing there, and what it is figured with."""
+
+    x: float
+    y: float
+    reach: float
+    across: float
+    height: float
+
+
+def _pivot(across: float, way: float, height: float, up: float, radius: float | None, scale: float) -> _Pivot:
+    return _Pivot(way * across / scale, up * height / scale, (radius or _SYMBOL) / scale, across, height)
+
+
+@reads
+def _lower_in_front(
+    lower_pivot_from_hub_face: Mm, lower_below_spindle: Mm, lower_radius: Size | None, *, scale: float
+) -> _Pivot | None:
+    return _pivot(lower_pivot_from_hub_face, -1, lower_below_spindle, -1, lower_radius, scale)
+
+
+@reads
+def _upper_in_front(
+    upper_pivot_from_hub_face: Mm, upper_above_spindle: Mm, upper_radius: Size | None, *, scale: float
+) -> _Pivot | None:
+    return _pivot(upper_pivot_from_hub_face, -1, upper_above_spindle, 1, upper_radius, scale)
+
+
+@reads
+def _lower_from_the_hub(
+    lower_pivot_ahead: Mm, lower_below_spindle: Mm, lower_radius: Size | None, *, scale: float
+) -> _Pivot | None:
+    return _pivot(lower_pivot_ahead, -1, lower_below_spindle, -1, lower_radius, scale)
+
+
+@reads
+def _upper_from_the_hub(
+    upper_pivot_ahead: Mm, upper_above_spindle: Mm, upper_radius: Size | None, *, scale: float
+) -> _Pivot | None:
+    return _pivot(upper_pivot_ahead, -1, upper_above_spindle, 1, upper_radius, scale)
+
+
+@reads
+def _plate_edge(
+    flange_to_mount_face: Mm | None,
+    plate_thickness: Size | None,
+    spindle_from_top: Size | None,
+    plate_height: Size | None,
+    *,
+    board: Board,
+    scale: float,
+) -> None:
+    """The plate from its edge, or its face alone."""
+    mount, top, height, face = flange_to_mount_face, spindle_from_top, plate_height, _FACE / scale
+    if mount is None:
+        return
+    high = top / scale if top is not None else face
+    low = (top - height) / scale if top is not None and height is not None else -face
+    board.line((-mount / scale, low), (-mount / scale, high))
+    if plate_thickness is not None:
+        back = -(mount + plate_thickness) / scale
+        board.line((-mount / scale, high), (back, high), (back, low), (-mount / scale, low))
+
+
+@reads
+def _mount_face(flange_to_mount_face: Mm) -> float | None:
+    return flange_to_mount_face
+
+
+def _from_the_front(known: Known, figures: Figures, scale: float) -> View:
     """x: outboard of the hub face, y: above the spindle, both on paper."""
     board = Board()
     face = _FACE / scale
     board.line((0.0, -face), (0.0, face))
-    mount = facts.number("hub.flange_to_mount_face")
-    thickness = facts.size("plate.thickness")
-    top, height = facts.size("plate.spindle_from_top"), facts.size("plate.height")
-    high = top / scale if top is not None else face
-    low = (top - height) / scale if top is not None and height is not None else -face
-    if mount is not None:
-        board.line((-mount / scale, low), (-mount / scale, high))
-        if thickness is not None:
-            back = -(mount + thickness) / scale
-            board.line((-mount / scale, high), (back, high), (back, low), (-mount / scale, low))
-    pivots = _pivots(facts, scale, "from_hub_face")
-    left = min([-(mount or 0.0) / scale, *(x - reach for x, _, reach in pivots.values())])
+    mount = _mount_face(known)
+    _plate_edge(known, board=board, scale=scale)
+    lower, upper = _lower_in_front(known, scale=scale), _upper_in_front(known, scale=scale)
+    pivots = [pivot for pivot in (lower, upper) if pivot]
+    left = min([-(mount or 0.0) / scale, *(pivot.x - pivot.reach for pivot in pivots)])
     board.line((left - 6, 0.0), (10.0, 0.0), pen="centre")
-    _draw_pivots(board, pivots)
+    _draw_pivots(board, lower, upper)
     body = bounds(board.shapes)
     if mount is not None:
-        board.across((0.0, face), (-mount / scale, face), body.top + _LANE, _figure(facts, "hub.flange_to_mount_face"))
-    for name, way, lane in (("lower", -1, 1), ("upper", 1, 2)):
-        if name in pivots:
-            x, y, _ = pivots[name]
-            level = (body.bottom if way < 0 else body.top) + way * _LANE * lane
-            board.across((0.0, way * face), (x, y), level, _figure(facts, f"{name}_pivot_from_hub_face"))
-            board.up((0.0, 0.0), (x, y), body.left - _ASIDE[name] * _LANE, _figure(facts, _HEIGHTS[name]))
-    if len(pivots) == 2:
-        (x1, y1, _), (x2, y2, _) = pivots["lower"], pivots["upper"]
-        board.along(
-            (x1, y1),
-            (x2, y2),
-            max(x1, x2) - min(x1, x2) + 3.6 * _LANE + _reach(pivots),
-            _figure(facts, "pivots.spacing"),
-        )
-        if abs(y2 - y1) > 1:
-            board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), _figure(facts, "pivots.inclination"))
+        board.across((0.0, face), (-mount / scale, face), body.top + _LANE, figures.short_length(mount))
+    for pivot, way, level, lane in (
+        (lower, -1, body.bottom - _LANE, _LOWER_LANE),
+        (upper, 1, body.top + 2 * _LANE, _UPPER_LANE),
+    ):
+        if pivot:
+            board.across((0.0, way * face), (pivot.x, pivot.y), level, figures.short_length(pivot.across))
+            board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, figures.short_length(pivot.height))
+    if lower and upper:
+        _axis_in_front(known, board=board, figures=figures, lower=lower, upper=upper)
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
         board.label((-mount / scale, -0.75 * face), "plate face")
     return _view(board)
 
 
-def _from_the_hub_side(facts: Facts, judged: Judged, scale: float) -> View:
+@reads
+def _axis_in_front(
+    pivots_spacing: Mm | None,
+    inclination: Rad | None,
+    *,
+    board: Board,
+    figures: Figures,
+    lower: _Pivot,
+    upper: _Pivot,
+) -> None:
+    (x1, y1, *_), (x2, y2, *_) = lower, upper
+    if pivots_spacing is not None:
+        aside = max(x1, x2) - min(x1, x2) + 3.6 * _LANE + max(lower.reach, upper.reach)
+        board.along((x1, y1), (x2, y2), aside, figures.short_length(pivots_spacing))
+    if inclination is not None and abs(y2 - y1) > 1:
+        board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(inclination))
+
+
+def _from_the_hub_side(known: Known, figures: Figures, scale: float) -> View:
     """x: to the right with front at the left, y: above the spindle, both on paper."""
     board = Board()
-    known = judged.worked.known
-    if not missing(known, PLATE_OUTLINE):
-        profile = hub_plate(known, "left")
+    profile = hub_plate(known, "left")
+    if profile is not None:
         left, right, low, high = (
             size / scale
             for size in (profile.outline.left, profile.outline.right, profile.outline.bottom, profile.outline.top)
@@ -104,65 +182,40 @@ def _from_the_hub_side(facts: Facts, judged: Judged, scale: float) -> View:
         board.line((left, low), (right, low), (right, high), (left, high), closed=True)
         for hole in profile.holes:
             board.circle((hole.centre[0] / scale, hole.centre[1] / scale), hole.diameter / 2 / scale)
-    pivots = {
-        name: (-ahead, y, reach) for name, (ahead, y, reach) in _pivots(facts, scale, "ahead", inboard=False).items()
-    }
+    lower, upper = _lower_from_the_hub(known, scale=scale), _upper_from_the_hub(known, scale=scale)
     # The pivots hang behind the plate.
-    _draw_pivots(board, pivots, "hidden" if board.shapes else "outline")
+    _draw_pivots(board, lower, upper, "hidden" if board.shapes else "outline")
     body = bounds(board.shapes)
     reach = max(_FACE / scale, body.right, -body.left) + 4
     board.line((-reach, 0.0), (reach, 0.0), pen="centre")
     board.line((0.0, min(body.bottom, -reach) - 3), (0.0, max(body.top, reach) + 3), pen="centre")
     body = bounds(board.shapes)
-    for name, way in (("lower", -1), ("upper", 1)):
-        if name in pivots:
-            x, y, _ = pivots[name]
-            level = (body.bottom if way < 0 else body.top) + way * 0.6 * _LANE
-            if abs(x) > 0.01:
-                board.across((0.0, y), (x, y), level, _figure(facts, f"{name}_pivot_ahead"))
-    if len(pivots) == 2:
-        (x1, y1, _), (x2, y2, _) = pivots["lower"], pivots["upper"]
-        if abs(y2 - y1) > 1:
-            board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), _figure(facts, "pivots.castor"))
+    for pivot, level in ((lower, body.bottom - 0.6 * _LANE), (upper, body.top + 0.6 * _LANE)):
+        if pivot and abs(pivot.x) > 0.01:
+            board.across((0.0, pivot.y), (pivot.x, pivot.y), level, figures.short_length(pivot.across))
+    if lower and upper:
+        _castor(known, board=board, figures=figures, lower=lower, upper=upper)
     board.line((-reach, -0.8 * reach), (-reach - 9, -0.8 * reach), pen="thin")
     board.arrowhead((-reach - 9, -0.8 * reach), atan2(0.0, -1.0))
     board.words((-reach - 9, -0.8 * reach - 4), "front", size=WORDS)
     return _view(board)
 
 
-_ASIDE = {"upper": 1, "lower": 2}
-"""Lanes: each height on a lane of its own, so that a figure outside its arrows is not taken for the other's."""
-_HEIGHTS = {"lower": "pivots.lower_below_spindle", "upper": "upper_above_spindle"}
+@reads
+def _castor(castor: Rad, *, board: Board, figures: Figures, lower: _Pivot, upper: _Pivot) -> None:
+    (x1, y1, *_), (x2, y2, *_) = lower, upper
+    if abs(y2 - y1) > 1:
+        board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(castor))
 
 
-def _pivots(facts: Facts, scale: float, across: str, inboard: bool = True) -> dict[str, tuple[float, float, float]]:
-    """Each pivot that can be placed: x and y on paper, and the radius of its housing."""
-    found = {}
-    for name, way in (("lower", -1), ("upper", 1)):
-        place, height = facts.number(f"{name}_pivot_{across}"), facts.number(_HEIGHTS[name])
-        if place is not None and height is not None:
-            radius = facts.size(f"pivots.{name}_radius") or _SYMBOL
-            found[name] = ((-place if inboard else place) / scale, way * height / scale, radius / scale)
-    return found
+_UPPER_LANE, _LOWER_LANE = 1, 2
+"""Each height on a lane of its own, so that a figure outside its arrows is not taken for the other's."""
 
 
-def _figure(facts: Facts, name: str) -> str:
-    """A figure as a tape shows it: short, since the table beside it has it in full."""
-    number, units = facts.number(name), facts.judged.shown_in
-    assert number is not None
-    size = abs(number)
-    words = tape(size, units) if trade().units[name] == "mm" else show(size, trade().units[name], units)
-    return f"{words} {ESTIMATE}" if facts.estimated(name) else words
-
-
-def _reach(pivots: dict[str, tuple[float, float, float]]) -> float:
-    return max(reach for _, _, reach in pivots.values())
-
-
-def _draw_pivots(board: Board, pivots: dict[str, tuple[float, float, float]], pen: Pen = "outline") -> None:
-    for x, y, reach in pivots.values():
-        board.circle((x, y), reach, pen)
-        board.cross((x, y), reach + 2)
-    if len(pivots) == 2:
-        (x1, y1, _), (x2, y2, _) = pivots["lower"], pivots["upper"]
-        board.line((x1, y1), (x2, y2), pen="centre")
+def _draw_pivots(board: Board, lower: _Pivot | None, upper: _Pivot | None, pen: Pen = "outline") -> None:
+    for pivot in (lower, upper):
+        if pivot:
+            board.circle((pivot.x, pivot.y), pivot.reach, pen)
+            board.cross((pivot.x, pivot.y), pivot.reach + 2)
+    if lower and upper:
+        board.line((lower.x, lower.y), (upper.x, upper.y), pen="centre")

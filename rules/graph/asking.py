@@ -138,14 +138,21 @@ def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
 
 
+class Part:
+    """Questions of a step that belong together: `class Plate(DrawnPlate, BracketBlank, Step)`.
+
+    A function that needs no more takes the part as a record of its own: `plate: BracketBlank`.
+    """
+
+
 class Step:
     """One step of the sheet: its questions, in the order they are asked.
 
     A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
     A sheet is read entry by entry, so that one slip never hides another. An instance is a record of the answers given:
     `plate.thickness` is the answer, and raises Waits where there is none.
-    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`; those
-    come first, then the step's own.
+    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`. Those of
+    such classes and of parts come first, in the order written, then the step's own.
     """
 
     name: ClassVar[str]
@@ -157,7 +164,7 @@ class Step:
     def __init_subclass__(cls) -> None:
         cls._questions = {
             key: replace(question, step=cls.name, key=key, choices=question.choices or _literal(base, key))
-            for base in reversed(cls.__mro__)
+            for base in (*cls.__mro__[1:], cls)
             for key, question in vars(base).items()
             if isinstance(question, AskedField)
         }
@@ -168,6 +175,13 @@ class Step:
     def asked(cls) -> dict[str, AskedField]:
         """The step's questions by key."""
         return cls._questions
+
+    @classmethod
+    def asked_in(cls, part: type) -> dict[str, AskedField]:
+        """The questions that a record annotated with this class holds: a part's own, else all of the step's."""
+        if not issubclass(part, Part) or issubclass(part, Step):
+            return cls._questions
+        return {key: asked for key, asked in cls._questions.items() if key in vars(part)}
 
     @classmethod
     def record(cls, answers: Mapping[str, Any]) -> Self:
@@ -182,14 +196,14 @@ def _literal(base: type, key: str) -> tuple[str, ...]:
     return get_args(annotation) if get_origin(annotation) is Literal else ()
 
 
-def given(record: Step, key: str) -> Any:
+def given(record: Step | Part, key: str) -> Any:
     """One answer of a record, or None where it is not answered."""
     return vars(record).get(key)
 
 
-def need(record: Step, *keys: str) -> None:
+def need(record: Step | Part, *keys: str) -> None:
     """Raise Waits for those of these questions that are not answered, all at once."""
-    missing = [f"{record.name}.{key}" for key in keys if key not in vars(record)]
+    missing = [getattr(type(record), key).name for key in keys if key not in vars(record)]
     if missing:
         raise Waits(*missing)
 

@@ -295,17 +295,14 @@ class Graph:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter] = self._steps[name].record
-                inputs += [
-                    Input(asked.key, asked.name, True, parameter) for asked in self._steps[name].asked().values()
-                ]
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked()
+                inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
             else:
-                inputs.append(Input(parameter, self._compared(name, annotation, function), optional))
-        return Node(
-            one.name, function, one.note, tuple(inputs), self.units.get(one.name, "judgement"), member, fixed, gathers
-        )
+                inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
+        unit = self.units.get(one.name, "judgement")
+        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers)
 
-    def _compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+    def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
         wanted, produced = _unit(annotation, function, name), self.units[origin]

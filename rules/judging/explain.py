@@ -8,6 +8,7 @@ from rules.graph.engine import Graph, Node
 from rules.graph.results import WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
 from rules.judging.judge import Finding, Judged, and_list, shown
+from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.display import both, published, show
 from rules.measure.quantity import INCH, KINDS
@@ -140,7 +141,7 @@ def _outcome(graph: Graph, name: str, judged: Judged) -> str:
     worked = judged.worked
     if name in worked.known:
         answer = worked.known[name]
-        return exact_in_both(answer, graph.units[name]) if isinstance(answer, float) else shown(name, judged)
+        return exact_in_both(answer, graph.units[name]) if isinstance(answer, float) else shown(named(name), judged)
     if name in worked.not_here:
         return f"not for this build: {worked.not_here[name]}"
     if name in worked.broken:

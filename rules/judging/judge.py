@@ -8,6 +8,7 @@ from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node, Worked
 from rules.graph.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
 from rules.judging.moved_most import moved_most
+from rules.judging.reader import Name, answer
 from rules.judging.remedy import remedies
 from rules.judging.trade import trade
 from rules.measure.display import both, in_a_sentence, show
@@ -137,9 +138,9 @@ def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, uni
     figures = words_of(node.member)
     figures |= {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
     for given in node.inputs:
-        answer = worked.known.get(given.origin)
-        if isinstance(answer, float):
-            figures[given.parameter] = both(answer, graph.units[given.origin], units)
+        found = worked.known.get(given.origin)
+        if isinstance(found, float):
+            figures[given.parameter] = both(found, graph.units[given.origin], units)
     return figures
 
 
@@ -161,13 +162,19 @@ def _sentence(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def shown(name: str, judged: Judged, units: Units | None = None) -> str:
+def shown(wanted: Name, judged: Judged, units: Units | None = None) -> str:
     """A worked-out value or a field's answer as text in the given units; empty when it is not known."""
-    answer = judged.worked.known.get(name)
-    if answer is None:
+    found = answer(judged.worked.known, wanted)
+    if found is None:
         return ""
-    if isinstance(answer, float):
-        return show(answer, trade().units[name], units or judged.shown_in)
-    if isinstance(answer, bool):
-        return "yes" if answer else "no"
-    return str(getattr(answer, "text", answer))
+    if isinstance(found, float):
+        return show(found, wanted.unit, units or judged.shown_in)
+    if isinstance(found, bool):
+        return "yes" if found else "no"
+    return str(getattr(found, "text", found))
+
+
+def shown_in_both(wanted: Name, judged: Judged) -> str:
+    """A number as text in the sheet's units and in the other ones; empty when it is not known."""
+    found = answer(judged.worked.known, wanted)
+    return "" if found is None else both(found, wanted.unit, judged.shown_in)

@@ -3,11 +3,13 @@
 The values of a lock's end (rules/values/steering/returning.py), worked out for a lock that ends there.
 """
 
-from collections.abc import Mapping
-
+from rules.judging.reader import reads
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.sweep import Placed, Sweep
-from rules.values.steering.returning import rack_force_full_lock, return_moment_full_lock, rim_effort
+from rules.values.steering.returning import rack_force_full_lock
+from rules.values.steering.returning import return_moment_full_lock as moment_at_full_lock
+from rules.values.steering.returning import rim_effort as effort_at_full_lock
 
 
 def lock_up_to(front: FrontEnd, lock: float) -> Sweep:
@@ -20,26 +22,38 @@ def lock_up_to(front: FrontEnd, lock: float) -> Sweep:
     return Sweep(tuple(Placed(0.0, side, front.at(0.0, side)) for side in (-lock, lock)))
 
 
-def return_moment_at(known: Mapping[str, object], lock: float) -> float | None:
-    """Moment about the inner wheel's axis that returns both wheels, N m; None where it is not known. lock: 0 to 1."""
-    steered, linkage, weight = (known.get(name) for name in ("steered_front", "steering_linkage", "job.corner_weight"))
-    if "return_moment_full_lock" not in known:  # a linkage that locks before its full lock has no lock to look at
-        return None
-    assert isinstance(steered, FrontEnd) and isinstance(linkage, Linkage) and isinstance(weight, float)
-    return return_moment_full_lock(lock_up_to(steered, lock), linkage, weight)
+@reads
+def return_moment_at(
+    steered_front: FrontEnd,
+    steering_linkage: Linkage,
+    job_corner_weight: Kg,
+    return_moment_full_lock: NewtonMetre,
+    *,
+    lock: float,
+) -> float | None:
+    """Moment about the inner wheel's axis that returns both wheels, N m; None where it is not known. lock: 0 to 1.
+
+    A linkage that locks before its full lock has no moment there, and so no lock to look at.
+    """
+    return _return_moment(steered_front, steering_linkage, job_corner_weight, lock)
 
 
-def rim_effort_at(known: Mapping[str, object], lock: float) -> float | None:
+@reads
+def rim_effort_at(
+    steered_front: FrontEnd,
+    steering_linkage: Linkage,
+    job_corner_weight: Kg,
+    travel_per_turn: Mm,
+    steering_wheel_diameter: Mm,
+    rim_effort: Newton,
+    *,
+    lock: float,
+) -> float | None:
     """Pull on the steering wheel's rim that holds a lock against the weight, N; None where it is not known."""
-    moment = return_moment_at(known, lock)
-    if moment is None or "rim_effort" not in known:
-        return None
-    steered, linkage, travel, diameter = (
-        known.get(name)
-        for name in (
-            "steered_front", "steering_linkage", "steering.travel_per_turn", "steering.steering_wheel_diameter",
-        )
-    )  # fmt: skip
-    assert isinstance(steered, FrontEnd) and isinstance(linkage, Linkage)
-    assert isinstance(travel, float) and isinstance(diameter, float)
-    return rim_effort(rack_force_full_lock(lock_up_to(steered, lock), linkage, moment), travel, diameter)
+    moment = _return_moment(steered_front, steering_linkage, job_corner_weight, lock)
+    force = rack_force_full_lock(lock_up_to(steered_front, lock), steering_linkage, moment)
+    return effort_at_full_lock(force, travel_per_turn, steering_wheel_diameter)
+
+
+def _return_moment(front: FrontEnd, linkage: Linkage, weight: float, lock: float) -> float:
+    return moment_at_full_lock(lock_up_to(front, lock), linkage, weight)

@@ -116,6 +116,8 @@ _NUMBER = re.compile(
     r")",
     re.ASCII,
 )
+_TWO_WAYS = re.compile(r"[1-9]\d{0,2},\d{3}", re.ASCII)
+"""A comma before exactly three digits: of thousands to some, of a decimal fraction to others."""
 _FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
@@ -211,6 +213,9 @@ def _number(match: re.Match[str], entry: str, kind: Kind, units: Units | None) -
     sign = -1.0 if match["sign"] == "-" else 1.0
     try:
         if match["decimal"] is not None:
+            more = match.string[match.end() :].lstrip()[:1]
+            if _TWO_WAYS.fullmatch(match["decimal"]) and not (more and more in "0123456789.,/-+"):
+                raise _two_ways(entry, match["decimal"])
             return sign * float(match["decimal"].replace(",", "."))
         top, bottom = int(match["top"] or match["only_top"]), int(match["bottom"] or match["only_bottom"])
         if bottom == 0:
@@ -274,6 +279,13 @@ def _finite(number: float, entry: str, kind: Kind, units: Units | None) -> float
     if not math.isfinite(number):
         raise _unreadable(entry, kind, units, "is not a finite number")
     return number
+
+
+def _two_ways(entry: str, number: str) -> EntryError:
+    shown = entry[:40]
+    readings = number.replace(",", ""), number.replace(",", ".").rstrip("0").rstrip(".")
+    whole, decimal = (shown.replace(number, reading) for reading in readings)
+    return EntryError(f"“{shown}” can be read in two ways: {whole} or {decimal}? Type the one that is meant")
 
 
 def _unreadable(entry: str, kind: Kind, units: Units | None, why: str) -> EntryError:

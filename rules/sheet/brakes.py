@@ -1,25 +1,15 @@
 """How hard and how often it stops, and what the pads and the caliper have to follow. Finished without any of it."""
 
-from rules.graph.asking import Step, ask
+from typing import Literal
+
+from rules.graph.asking import Part, Step, ask
 from rules.measure.units import MetrePerSecond, Mm, Ratio
 
-COOLING = ("none", "still air", "moving air")
+Cooling = Literal["none", "still air", "moving air"]
 
 
-class Brakes(Step):
-    """The stops the brakes must make."""
-
-    name = "brakes"
-    title = "Stopping"
-    intro = (
-        "How fast, how hard and how often it has to stop. From this come the torque the tyre can use, the heat in the "
-        "rotor, and how far the pistons must come out on worn pads. All of it may stay empty: then nothing of it is judged."
-    )
-    cautions = (
-        "These are sums on paper. Bed the pads in, then prove the brakes from a walking pace upward with nobody ahead.",
-        "A pedal that goes lower as the run goes on is boiling fluid or fading pads: stop and let it cool.",
-        "Front brakes that lock last let the rear lock first, and the car swaps ends.",
-    )
+class HardStop(Part):
+    """One stop: from what speed, how hard, on what road."""
 
     stop_from: MetrePerSecond = ask(
         "Speed a stop starts from",
@@ -42,6 +32,11 @@ class Brakes(Step):
         may_be_empty=True,
         between=(0.1, 1.5),
     )
+
+
+class RunOfStops(Part):
+    """Stops that follow each other."""
+
     stops_in_a_run: int = ask(
         "Stops in a run",
         "count",
@@ -56,13 +51,17 @@ class Brakes(Step):
         may_be_empty=True,
         between=(1, 999),
     )
-    cooling: str = ask(
+    cooling: Cooling = ask(
         "Cooling between stops",
         "choice",
         "Still air: car hardly moving, or the wheel well closed in; moving air: rotor in the wind. None is the safe answer.",
         may_be_empty=True,
-        choices=COOLING,
     )
+
+
+class PadFace(Part):
+    """The rubbed face of a pad, and where it stands."""
+
     effective_radius: Mm = ask(
         "Spindle to middle of the pads",
         "length",
@@ -87,6 +86,11 @@ class Brakes(Step):
         between=("10 mm", "120 mm"),
         reading_error="1 mm",
     )
+
+
+class PadThickness(Part):
+    """The friction material, new and worn out."""
+
     pad_thickness_new: Mm = ask(
         "Friction material, new",
         "length",
@@ -103,6 +107,23 @@ class Brakes(Step):
         between=("0 mm", "15 mm"),
         reading_error="0.2 mm",
     )
+
+
+class Brakes(HardStop, RunOfStops, PadFace, PadThickness, Step):
+    """The stops the brakes must make."""
+
+    name = "brakes"
+    title = "Stopping"
+    intro = (
+        "How fast, how hard and how often it has to stop. From this come the torque the tyre can use, the heat in the "
+        "rotor, and how far the pistons must come out on worn pads. All of it may stay empty: then nothing of it is judged."
+    )
+    cautions = (
+        "These are sums on paper. Bed the pads in, then prove the brakes from a walking pace upward with nobody ahead.",
+        "A pedal that goes lower as the run goes on is boiling fluid or fading pads: stop and let it cool.",
+        "Front brakes that lock last let the rear lock first, and the car swaps ends.",
+    )
+
     piston_travel: Mm = ask(
         "Piston travel there is",
         "length",

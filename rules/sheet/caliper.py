@@ -1,7 +1,11 @@
 """The brake caliper and the room it takes."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.units import Mm, MPa, Price, Rad, Ratio
+
+CaliperKind = Literal["sliding", "fixed"]
 
 
 class Caliper(Step):
@@ -18,11 +22,10 @@ class Caliper(Step):
         "Left and right calipers swapped put the bleed screw at the bottom and cannot be bled.",
     )
 
-    kind: str = ask(
+    kind: CaliperKind = ask(
         "Kind",
         "choice",
         "Sliding: pistons on one side, the body moves on pins. Fixed: pistons on both sides.",
-        choices=("sliding", "fixed"),
     )
     reach_above_rotor: Mm = ask(
         "Reach beyond the rotor edge",

@@ -1,9 +1,14 @@
 """The hub unit, its flange, studs and mounting."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price
-from rules.sheet.wheel import NUT_SEATS
+from rules.sheet.wheel import NutSeat
+
+HeldTogetherBy = Literal["itself", "a clamped stub shaft"]
+RollingElement = Literal["ball", "roller"]
 
 
 class Hub(Step):
@@ -20,12 +25,11 @@ class Hub(Step):
         "Use the hub maker's torque, a new nut, and no impact gun. Torque differs from hub to hub; look up yours.",
     )
 
-    held_together_by: str = ask(
+    held_together_by: HeldTogetherBy = ask(
         "What holds the hub together",
         "choice",
         "Shake and turn a bare one: does it stay whole on its own, or does a drive or stub shaft with its nut clamp the "
         "bearing? If in doubt it is the shaft.",
-        choices=("itself", "a clamped stub shaft"),
     )
     stub_shaft_fitted: bool = ask(
         "Stub shaft fitted",
@@ -58,12 +62,11 @@ class Hub(Step):
         between=("5 mm", "150 mm"),
         reading_error="0.5 mm",
     )
-    nut_seat: str = ask(
+    nut_seat: NutSeat = ask(
         "Nut seat of your nuts",
         "choice",
         "The shape of the seat on the nuts you will use.",
         may_be_empty=True,
-        choices=NUT_SEATS,
     )
     flange_to_bearing_centre: Mm = ask(
         "Flange to bearing centre",
@@ -76,7 +79,7 @@ class Hub(Step):
     flange_to_mount_face: Mm = ask(
         "Flange to mounting face",
         "length",
-        "Inboard from the flange face to the face that bolts to the upright plate.",
+        "Inboard from the flange face to the face that lies on the hub plate.",
         between=("-100 mm", "400 mm"),
         reading_error="0.5 mm",
     )
@@ -127,12 +130,11 @@ class Hub(Step):
         may_be_empty=True,
         between=("1 kN", "500 kN"),
     )
-    rolling_element: str = ask(
+    rolling_element: RollingElement = ask(
         "Rolling elements",
         "choice",
         "Balls or rollers, from the maker's data.",
         may_be_empty=True,
-        choices=("ball", "roller"),
     )
     donor_axle_weight: Kg = ask(
         "Donor front axle weight",

@@ -1,7 +1,11 @@
 """What is being built, for what use, and what one front tyre carries."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.units import Kg, MetrePerSecond, Mm, Share
+
+Use = Literal["trail", "dunes", "race", "road"]
 
 
 class Job(Step):
@@ -22,11 +26,10 @@ class Job(Step):
     vehicle: str = ask(
         "Vehicle", "text", "A name you will know it by on paper, with the axle if there is more than one."
     )
-    use: str = ask(
+    use: Use = ask(
         "Main use",
         "choice",
         "The hardest use it will really see. A car that is jumped once is a car that is jumped.",
-        choices=("trail", "dunes", "race", "road"),
     )
     corner_weight: Kg = ask(
         "Load on one front tyre",

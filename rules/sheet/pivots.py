@@ -1,9 +1,13 @@
 """The two outer pivots and the steering axis through them."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.units import Mm, Price, Rad
 
-JOINTS = ("ball joint", "spherical bearing", "rod end")
+PivotKind = Literal["ball joint", "spherical bearing", "rod end"]
+Shear = Literal["single", "double"]
+SpringOn = Literal["lower arm", "upper arm"]
 
 
 class Pivots(Step):
@@ -65,8 +69,8 @@ class Pivots(Step):
         between=("-400 mm", "500 mm"),
         reading_error="1 mm",
     )
-    upper_kind: str = ask("Upper pivot kind", "choice", "What the upper outer joint is.", choices=JOINTS)
-    lower_kind: str = ask("Lower pivot kind", "choice", "What the lower outer joint is.", choices=JOINTS)
+    upper_kind: PivotKind = ask("Upper pivot kind", "choice", "What the upper outer joint is.")
+    lower_kind: PivotKind = ask("Lower pivot kind", "choice", "What the lower outer joint is.")
     upper_radius: Mm = ask(
         "Upper housing reach",
         "length",
@@ -83,19 +87,17 @@ class Pivots(Step):
         between=("3 mm", "120 mm"),
         reading_error="1 mm",
     )
-    upper_shear: str = ask(
+    upper_shear: Shear = ask(
         "Upper bolt shear",
         "choice",
         "Double shear: metal on both sides of the joint. Single: on one side only.",
         may_be_empty=True,
-        choices=("single", "double"),
     )
-    lower_shear: str = ask(
+    lower_shear: Shear = ask(
         "Lower bolt shear",
         "choice",
         "Double shear: metal on both sides of the joint. Single: on one side only.",
         may_be_empty=True,
-        choices=("single", "double"),
     )
     upper_retained: bool = ask(
         "Upper joint kept if it pulls out",
@@ -109,11 +111,10 @@ class Pivots(Step):
         "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
         may_be_empty=True,
     )
-    spring_on: str = ask(
+    spring_on: SpringOn = ask(
         "Spring acts on",
         "choice",
         "Which arm the spring or shock pushes on. That arm's outer pivot carries the car.",
-        choices=("lower arm", "upper arm"),
     )
     swap_spacing: Mm = ask(
         "Spacing of a ready-made spare",

@@ -1,26 +1,18 @@
 """The upright plate and the caliper bracket blank, for the cutter and the welder."""
 
-from rules.graph.asking import Step, ask
+from typing import Literal, get_args
+
+from rules.graph.asking import Part, Step, ask
 from rules.measure.units import Mm
 
-PROCESSES = ("plasma", "laser", "water jet", "saw and drill")
-WELD_PROCESSES = ("tig", "mig", "stick")
+PlateMetal = Literal["mild steel plate", "4130", "other"]
+CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
+WeldProcess = Literal["tig", "mig", "stick"]
+WELD_PROCESSES = get_args(WeldProcess)
 
 
-class Plate(Step):
-    """The flat pieces to cut, and how they are welded. A sheet is finished without any of it."""
-
-    name = "plate"
-    title = "Plate and cut files"
-    intro = (
-        "The flat plate the hub bolts to, and a blank for the caliper bracket. Draw them on card at full size and hold "
-        "the card to the hub first. All of this may stay empty: it is asked for the cut files and the welding sheet."
-    )
-    cautions = (
-        "A cut edge is hard and carries dross: grind it off before welding, and round every corner that is left.",
-        "Drill or ream bolt holes to size. A hole straight off a plasma table is neither round nor to size.",
-        "Never weld galvanised or zinc-plated plate: the fume is poison.",
-    )
+class PlateStock(Part):
+    """What both pieces are cut from, and how."""
 
     revision: str = ask(
         "Revision",
@@ -28,12 +20,11 @@ class Plate(Step):
         "A letter or number you raise each time a figure changes, so that an old paper is known for an old paper.",
         may_be_empty=True,
     )
-    metal: str = ask(
+    metal: PlateMetal = ask(
         "Metal",
         "choice",
         "What the plate is, off its certificate or the stock marking. If nobody knows, it is other.",
         may_be_empty=True,
-        choices=("mild steel plate", "4130", "other"),
     )
     condition: str = ask(
         "Grade and condition",
@@ -41,13 +32,17 @@ class Plate(Step):
         "Grade and heat treatment as on the certificate, with its heat number: hot rolled, normalised, annealed.",
         may_be_empty=True,
     )
-    process: str = ask(
+    process: CutProcess = ask(
         "Cut by",
         "choice",
         "How the outline and the holes are cut. It decides how small a hole may be.",
         may_be_empty=True,
-        choices=PROCESSES,
     )
+
+
+class DrawnPlate(Part):
+    """The plate as drawn: its outline about the spindle, and its holes."""
+
     thickness: Mm = ask(
         "Plate thickness",
         "length",
@@ -112,6 +107,11 @@ class Plate(Step):
         between=("5 mm", "45 mm"),
         reading_error="0.1 mm",
     )
+
+
+class BracketBlank(Part):
+    """The blank the caliper bracket is fitted from."""
+
     bracket_thickness: Mm = ask(
         "Bracket thickness",
         "length",
@@ -160,12 +160,28 @@ class Plate(Step):
         between=("5 mm", "300 mm"),
         reading_error="0.5 mm",
     )
-    weld_process: str = ask(
+
+
+class Plate(PlateStock, DrawnPlate, BracketBlank, Step):
+    """The flat pieces to cut, and how they are welded. A sheet is finished without any of it."""
+
+    name = "plate"
+    title = "Plate and cut files"
+    intro = (
+        "The flat hub plate, and a blank for the caliper bracket. Draw them on card at full size and hold "
+        "the card to the hub first. All of this may stay empty: it is asked for the cut files and the welding sheet."
+    )
+    cautions = (
+        "A cut edge is hard and carries dross: grind it off before welding, and round every corner that is left.",
+        "Drill or ream bolt holes to size. A hole straight off a plasma table is neither round nor to size.",
+        "Never weld galvanised or zinc-plated plate: the fume is poison.",
+    )
+
+    weld_process: WeldProcess = ask(
         "Welded by",
         "choice",
         "The process the welder will really use. Some rule books name it for each metal.",
         may_be_empty=True,
-        choices=WELD_PROCESSES,
     )
     filler: str = ask(
         "Filler and gas",

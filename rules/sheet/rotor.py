@@ -1,8 +1,13 @@
 """The brake rotor, and what is done to it."""
 
+from typing import Final, Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.marks import BoltCircle
 from rules.measure.units import Kg, Mm, Price
+
+RotorStyle = Literal["solid", "vented", "cut to one plate"]
+CUT: Final = "cut to one plate"
 
 
 class Rotor(Step):
@@ -40,11 +45,10 @@ class Rotor(Step):
         "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
         between=("1 mm", "80 mm"),
     )
-    style: str = ask(
+    style: RotorStyle = ask(
         "Style as used",
         "choice",
         "Solid is one plate, vented is two with vanes between. Cut to one plate is a vented rotor turned down to one.",
-        choices=("solid", "vented", "cut to one plate"),
     )
     finished_thickness: Mm = ask(
         "Finished thickness",

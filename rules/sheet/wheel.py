@@ -1,10 +1,12 @@
 """The wheel the hub and brake must fit inside."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.marks import BoltCircle
 from rules.measure.units import Kg, Mm, Price
 
-NUT_SEATS = ("60 deg cone", "90 deg cone", "ball", "flat")
+NutSeat = Literal["60 deg cone", "90 deg cone", "ball", "flat"]
 
 
 class Wheel(Step):
@@ -98,12 +100,11 @@ class Wheel(Step):
         between=("0 mm", "80 mm"),
         reading_error="0.5 mm",
     )
-    nut_seat: str = ask(
+    nut_seat: NutSeat = ask(
         "Nut seat in the wheel",
         "choice",
         "The shape of the seat the nut bears on. Try the nut: it must sit all round.",
         may_be_empty=True,
-        choices=NUT_SEATS,
     )
     load_rating: Kg = ask(
         "Wheel load rating",

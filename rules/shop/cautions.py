@@ -3,8 +3,11 @@
 from collections.abc import Iterator
 
 from rules.judging.judge import Judged
+from rules.judging.reader import answer, name
+from rules.sheet.rotor import CUT
 from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
-from rules.values.wheel_end.rotor import CUT
+
+HELD_TOGETHER_BY, _ROTOR_STYLE = name("hub.held_together_by"), name("rotor.style")
 
 ALWAYS = (
     ("informs", "This sheet informs; it does not certify. Local rules and the inspector decide."),
@@ -30,14 +33,14 @@ def cautions(judged: Judged) -> Iterator[Line]:
             "not-finished", f"NOT FINISHED. Needed answers are missing or cannot be read; see “{SETTLE}”. "
             "A blank is not a figure: do not lay out from this sheet yet.",
         )  # fmt: skip
-    for name, text in ALWAYS:
-        yield _caution(name, text)
-    if judged.sheet.answers.get("hub.held_together_by") == "a clamped stub shaft":
+    for line, text in ALWAYS:
+        yield _caution(line, text)
+    if answer(judged.worked.known, HELD_TOGETHER_BY) == "a clamped stub shaft":
         yield _caution(
             "hub-needs-its-shaft",
             "Only its stub shaft, nut at torque, holds this hub together: never roll it bare.",
         )
-    if judged.sheet.answers.get("rotor.style") == CUT:
+    if answer(judged.worked.known, _ROTOR_STYLE) == CUT:
         yield _caution(
             "cut-rotor",
             "The rotor is cut to one plate: its maker's limits are void and nobody publishes a safe thickness. Look for "
@@ -45,5 +48,5 @@ def cautions(judged: Judged) -> Iterator[Line]:
         )
 
 
-def _caution(name: str, text: str) -> Line:
-    return Line(f"caution.{name}", CAUTIONS, text, kind="caution")
+def _caution(line: str, text: str) -> Line:
+    return Line(f"caution.{line}", CAUTIONS, text, kind="caution")

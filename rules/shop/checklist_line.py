@@ -3,10 +3,15 @@
 from dataclasses import dataclass
 from typing import Literal
 
+from rules.judging.reader import name
+
 LineKind = Literal["caution", "do", "measure", "hold", "settle", "torque"]
 
 BLANK = "________"
 """Where a person writes. The program never fills one in with a guess."""
+
+REVISION = name("plate.revision")
+"""What tells one issue of a paper from the next."""
 
 CAUTIONS = "Cautions"
 PARTS = "Parts in hand"

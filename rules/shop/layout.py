@@ -6,11 +6,15 @@ direction stands in words, never as a sign.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import ceil
 
+from rules.graph.bands import AtLeast
 from rules.judging.judge import Judged, and_list, shown
+from rules.judging.reader import Name, answer, check_id, is_known, name, to_measure
 from rules.judging.trade import trade
+from rules.measure.closeness import CLOSENESS
 from rules.measure.display import show, tape
-from rules.measure.quantity import Units
+from rules.measure.quantity import INCH, Units
 from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, Line
 
 LENGTH_TOLERANCE: dict[Units, str] = {"inch": "+/- 1/64 in", "metric": "+/- 0.5 mm"}
@@ -23,14 +27,14 @@ ANGLE_TOLERANCE = "+/- 0.25 deg"
 class Place:
     """One thing to lay out.
 
-    value: the name in the graph. ways: words for plus and minus, empty where neither applies. again: what it is called
+    value: the figure to lay out. ways: words for plus and minus, empty where neither applies. again: what it is called
     where it is measured again on the tacked and on the welded part; empty where it is not. off: the part it is taken
     off when nobody has entered it.
     """
 
     name: str
     text: str
-    value: str
+    value: Name
     ways: tuple[str, str] = ("", "")
     again: str = ""
     toleranced: bool = True
@@ -39,36 +43,54 @@ class Place:
 
 _INBOARD = ("inboard", "outboard")
 _AHEAD = ("ahead", "behind")
+_HUB_BOLTS, _HUB_BOLT_THREAD = name("hub.mount_bolts"), name("hub.mount_bolt_thread")
 _LOWER, _UPPER = "Lower pivot centre from", "Upper pivot centre from"
 
 PLACES = (
-    Place("plate-face-from-hub-face", "Plate face (hub bolts to it) from hub face", "hub.flange_to_mount_face", _INBOARD),
-    Place("bearing-centre-from-hub-face", "Bearing centre from hub face", "hub.flange_to_bearing_centre", _INBOARD,
+    Place("plate-face-from-hub-face", "Hub plate's face from hub face", name("hub.flange_to_mount_face"), _INBOARD),
+    Place("bearing-centre-from-hub-face", "Bearing centre from hub face", name("hub.flange_to_bearing_centre"), _INBOARD,
           toleranced=False),
-    Place("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", "hub_face_offset", _INBOARD, toleranced=False),
-    Place("lower-pivot-from-hub-face", f"{_LOWER} hub face", "lower_pivot_from_hub_face", _INBOARD, "Lower from hub face"),
-    Place("upper-pivot-from-hub-face", f"{_UPPER} hub face", "upper_pivot_from_hub_face", _INBOARD, "Upper from hub face"),
-    Place("lower-pivot-from-plate-face", f"{_LOWER} plate face", "lower_pivot_from_mount_face", _INBOARD),
-    Place("upper-pivot-from-plate-face", f"{_UPPER} plate face", "upper_pivot_from_mount_face", _INBOARD),
-    Place("lower-pivot-height", f"{_LOWER} spindle line", "pivots.lower_below_spindle", ("below", "above"), "Lower from spindle"),
-    Place("upper-pivot-height", f"{_UPPER} spindle line", "upper_above_spindle", ("above", "below")),
-    Place("lower-pivot-fore-aft", f"{_LOWER} spindle line", "lower_pivot_ahead", _AHEAD, "Lower from spindle"),
-    Place("upper-pivot-fore-aft", f"{_UPPER} spindle line", "upper_pivot_ahead", _AHEAD, "Upper from spindle"),
-    Place("pivot-spacing", "Pivot spacing along axis", "pivots.spacing", again="Pivot spacing along axis"),
-    Place("inclination", "Inclination, seen from the front", "pivots.inclination", ("top inboard", "top outboard"),
+    Place("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", name("hub_face_offset"), _INBOARD,
+          toleranced=False),
+    Place("lower-pivot-from-hub-face", f"{_LOWER} hub face", name("lower_pivot_from_hub_face"), _INBOARD, "Lower from hub face"),
+    Place("upper-pivot-from-hub-face", f"{_UPPER} hub face", name("upper_pivot_from_hub_face"), _INBOARD, "Upper from hub face"),
+    Place("lower-pivot-from-plate-face", f"{_LOWER} plate face", name("lower_pivot_from_mount_face"), _INBOARD),
+    Place("upper-pivot-from-plate-face", f"{_UPPER} plate face", name("upper_pivot_from_mount_face"), _INBOARD),
+    Place("lower-pivot-height", f"{_LOWER} spindle line", name("pivots.lower_below_spindle"), ("below", "above"),
+          "Lower from spindle"),
+    Place("upper-pivot-height", f"{_UPPER} spindle line", name("upper_above_spindle"), ("above", "below")),
+    Place("lower-pivot-fore-aft", f"{_LOWER} spindle line", name("lower_pivot_ahead"), _AHEAD, "Lower from spindle"),
+    Place("upper-pivot-fore-aft", f"{_UPPER} spindle line", name("upper_pivot_ahead"), _AHEAD, "Upper from spindle"),
+    Place("pivot-spacing", "Pivot spacing along axis", name("pivots.spacing"), again="Pivot spacing along axis"),
+    Place("inclination", "Inclination, seen from the front", name("pivots.inclination"), ("top inboard", "top outboard"),
           "Inclination"),
-    Place("castor", "Castor, seen from the side", "pivots.castor", ("top rearward", "top forward"), "Castor"),
-    Place("axis-tilt", "True lean from plumb", "axis_tilt"),
-    Place("mount-bolts-fore-aft", "Hub bolts, fore and aft", "hub.mount_width", toleranced=False, off="hub"),
-    Place("mount-bolts-up-down", "Hub bolts, up and down", "hub.mount_height", toleranced=False, off="hub"),
+    Place("castor", "Castor, seen from the side", name("pivots.castor"), ("top rearward", "top forward"), "Castor"),
+    Place("axis-tilt", "True lean from plumb", name("axis_tilt")),
+    Place("mount-bolts-fore-aft", "Hub bolts, fore and aft", name("hub.mount_width"), toleranced=False, off="hub"),
+    Place("mount-bolts-up-down", "Hub bolts, up and down", name("hub.mount_height"), toleranced=False, off="hub"),
 )  # fmt: skip
 
 GAPS = (
-    ("caliper-barrel-gap", "Caliper to barrel", "caliper_barrel_gap", "caliper-clears-barrel"),
-    ("caliper-spoke-gap", "Caliper to spokes", "caliper_spoke_gap", "caliper-clears-spokes"),
-    ("lower-pivot-barrel-gap", "Lower joint to barrel", "lower_pivot_barrel_gap", "lower-pivot-clears-barrel"),
-    ("upper-pivot-barrel-gap", "Upper joint to barrel", "upper_pivot_barrel_gap", "upper-pivot-clears-barrel"),
-    ("lower-pivot-rotor-gap", "Lower joint to rotor", "lower_pivot_rotor_gap", "lower-pivot-clears-rotor"),
+    ("caliper-barrel-gap", "Caliper to barrel", name("caliper_barrel_gap"), check_id("caliper-clears-barrel")),
+    ("caliper-spoke-gap", "Caliper to spokes", name("caliper_spoke_gap"), check_id("caliper-clears-spokes")),
+    (
+        "lower-pivot-barrel-gap",
+        "Lower joint to barrel",
+        name("lower_pivot_barrel_gap"),
+        check_id("lower-pivot-clears-barrel"),
+    ),
+    (
+        "upper-pivot-barrel-gap",
+        "Upper joint to barrel",
+        name("upper_pivot_barrel_gap"),
+        check_id("upper-pivot-clears-barrel"),
+    ),
+    (
+        "lower-pivot-rotor-gap",
+        "Lower joint to rotor",
+        name("lower_pivot_rotor_gap"),
+        check_id("lower-pivot-clears-rotor"),
+    ),
 )
 
 
@@ -92,7 +114,7 @@ def layout(judged: Judged) -> Iterator[Line]:
     )
     for place in PLACES:
         yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
-    count, thread = (shown(name, judged) or BLANK for name in ("hub.mount_bolts", "hub.mount_bolt_thread"))
+    count, thread = (shown(wanted, judged) or BLANK for wanted in (_HUB_BOLTS, _HUB_BOLT_THREAD))
     yield Line("layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do")
 
 
@@ -106,36 +128,48 @@ def measured_again(judged: Judged, before_welding: bool) -> Iterator[Line]:
 
 def gaps(judged: Judged) -> Iterator[Line]:
     """The gaps to measure on the mock-up. One that does not arise in this build is left out."""
-    for name, text, value, check in GAPS:
-        if value not in judged.worked.not_here:
-            least = trade().checks[check].note.good
-            yield Line(f"mock-up.{name}", MOCK_UP, text, target(judged, value, by_tape=False), least, "measure")
+    for line, text, value, check in GAPS:
+        if value.origin not in judged.worked.not_here:
+            limits = trade().checks[check].note.limits
+            assert isinstance(limits, AtLeast) and limits.unit == "mm"
+            wanted, least = target(judged, value, by_tape=False), least_by_tape(limits.good, judged.shown_in)
+            yield Line(f"mock-up.{line}", MOCK_UP, text, wanted, f"{least} or more", "measure")
 
 
-def _note(name: str, text: str) -> Line:
-    return Line(f"layout.{name}", LAYOUT, text, kind="caution")
+def least_by_tape(length: float, units: Units) -> str:
+    """A least length in mm by the next mark of a tape that is not under it: 1/32 in or 0.5 mm.
+
+    >>> least_by_tape(5.0, "inch"), least_by_tape(6.0, "inch"), least_by_tape(5.0, "metric")
+    ('7/32 in', '1/4 in', '5 mm')
+    """
+    mark = INCH / 32 if units == "inch" else 0.5
+    return tape(ceil(length / mark - CLOSENESS) * mark, units)
+
+
+def _note(line: str, text: str) -> Line:
+    return Line(f"layout.{line}", LAYOUT, text, kind="caution")
 
 
 def _line(id: str, section: str, text: str, place: Place, judged: Judged, by_tape: bool = True) -> Line:
-    angle = trade().units[place.value] == "rad"
+    angle = place.value.unit == "rad"
     tolerance = ANGLE_TOLERANCE if angle else LENGTH_TOLERANCE[judged.shown_in]
-    if place.off and place.value not in judged.worked.known:
+    if place.off and not is_known(judged.worked.known, place.value):
         wanted = f"{BLANK} measure on the {place.off}"
     else:
         wanted = target(judged, place.value, place.ways, by_tape)
     return Line(id, section, text, wanted, tolerance if place.toleranced else "", "measure")
 
 
-def target(judged: Judged, name: str, ways: tuple[str, str] = ("", ""), by_tape: bool = True) -> str:
+def target(judged: Judged, wanted: Name, ways: tuple[str, str] = ("", ""), by_tape: bool = True) -> str:
     """A length or angle as a person lays it out, or a blank that says what it needs.
 
     ways: words for plus and minus. by_tape: a length stands first as a tape shows it, then in full in brackets where
     that differs; else in full alone. An estimate says so, and what to measure.
     """
-    worked = judged.worked
-    if name not in worked.known:
-        return _blank(judged, name)
-    number, unit = float(worked.known[name]), trade().units[name]
+    known = judged.worked.known
+    if not is_known(known, wanted):
+        return _blank(judged, wanted)
+    number, unit = float(answer(known, wanted)), wanted.unit
     size = abs(number) if ways[0] else number
     full = show(size, unit, judged.shown_in)
     first = tape(size, judged.shown_in) if by_tape and unit == "mm" else full
@@ -145,8 +179,8 @@ def target(judged: Judged, name: str, ways: tuple[str, str] = ("", ""), by_tape:
         "" if _is_nought(full) else ways[0] if number > 0 else ways[1],
     ]
     words = " ".join(part for part in parts if part)
-    if name in worked.estimated:
-        words += f"; estimate - measure {and_list(worked.estimated[name])}"
+    if measure := to_measure(judged.worked, wanted):
+        words += f"; estimate - measure {and_list(measure)}"
     return words
 
 
@@ -155,10 +189,10 @@ def _is_nought(figure: str) -> bool:
     return figure.split()[0] == "0"
 
 
-def _blank(judged: Judged, name: str) -> str:
-    worked = judged.worked
-    if name in worked.broken:
-        return f"{BLANK} {worked.broken[name]}"
-    if name in worked.not_here:
-        return f"{BLANK} not for this build: {worked.not_here[name]}"
-    return f"{BLANK} not worked out: needs {and_list(worked.waits.get(name, (name,)))}"
+def _blank(judged: Judged, wanted: Name) -> str:
+    worked, origin = judged.worked, wanted.origin
+    if origin in worked.broken:
+        return f"{BLANK} {worked.broken[origin]}"
+    if origin in worked.not_here:
+        return f"{BLANK} not for this build: {worked.not_here[origin]}"
+    return f"{BLANK} not worked out: needs {and_list(worked.waits.get(origin, (origin,)))}"

@@ -1,15 +1,18 @@
 """The steps around the layout: parts, what is open, mock-up, tack, weld, bracket, torque, first drive."""
 
-import re
 from collections.abc import Iterator
 
 from rules.checks.strength.strength import KNOWN_LOADS
 from rules.graph.asking import AskedField
-from rules.judging.judge import Finding, Judged, and_list, shown
+from rules.judging.judge import Finding, Judged, and_list, shown, shown_in_both
+from rules.judging.reader import Name, answer, is_known, name, reads
 from rules.judging.weakest_part import ranked
 from rules.measure.closeness import reaches
-from rules.measure.display import both, show
+from rules.measure.display import show
+from rules.measure.quantity import Units
+from rules.measure.units import Mm
 from rules.sheet import FIELDS
+from rules.shop.cautions import HELD_TOGETHER_BY
 from rules.shop.checklist_line import (
     AFTER,
     BLANK,
@@ -27,7 +30,7 @@ from rules.shop.checklist_line import (
     Line,
 )
 from rules.shop.layout import gaps, measured_again, target
-from rules.shop.motion_sheet import is_known
+from rules.shop.motion_sheet import is_known as moves
 
 LEAST_FIRST, MOST_FIRST = 3, 5
 """How many parts are to be inspected first."""
@@ -41,24 +44,25 @@ LOCKS_ALIKE = "left and right within 1 deg"
 FREE_PLAY = "7 deg at most"
 """Rules of a student race car series, of the steering wheel's turn."""
 
-_PARTS = {
-    "tyre": "Tyre, smallest {tyre.smallest}, largest {tyre.largest}",
-    "wheel": "Wheel, {wheel.diameter} x {wheel.width}, {wheel.bolt_circle}",
-    "rotor": "Rotor, {rotor.style}, minimum stamped in it {rotor.minimum_thickness}",
-    "caliper": "Caliper, {caliper.kind}, made for a rotor {caliper.made_for_thickness} thick",
-    "hub": "Hub, {hub.bolt_circle}, studs {hub.stud_thread}; {hub.mount_bolts} mounting bolts {hub.mount_bolt_thread}",
-    "pivots": "Joints, upper {pivots.upper_kind}, lower {pivots.lower_kind}",
-}
-"""How each part is asked for at a counter."""
+_PARTS = (
+    ("Tyre, smallest {}, largest {}", name("tyre.smallest"), name("tyre.largest")),
+    ("Wheel, {} x {}, {}", name("wheel.diameter"), name("wheel.width"), name("wheel.bolt_circle")),
+    ("Rotor, {}, minimum stamped in it {}", name("rotor.style"), name("rotor.minimum_thickness")),
+    ("Caliper, {}, made for a rotor {} thick", name("caliper.kind"), name("caliper.made_for_thickness")),
+    (
+        "Hub, {}, studs {}; {} mounting bolts {}",
+        name("hub.bolt_circle"), name("hub.stud_thread"), name("hub.mount_bolts"), name("hub.mount_bolt_thread"),
+    ),
+    ("Joints, upper {}, lower {}", name("pivots.upper_kind"), name("pivots.lower_kind")),
+)  # fmt: skip
+"""How each part is asked for at a counter. The part is the step of its first entry."""
 
-_NAMED = re.compile(r"\{([a-z_.]+)\}")
+_SOLD_IN_INCHES = (name("wheel.diameter"), name("wheel.width"))
 
-_SOLD_IN_INCHES = ("wheel.diameter", "wheel.width")
+_MEASURED_ON_JOINTS = (name("pivots.upper_radius"), name("pivots.lower_radius"))
+"""The other entries of their step are layout, not parts."""
 
-_MEASURED_ON_JOINTS = ("pivots.upper_radius", "pivots.lower_radius")
-"""The other entries of the pivots step are layout, not parts."""
-
-_ALWAYS_WANTED = "tyre.loaded_radius"
+_ALWAYS_WANTED = name("tyre.loaded_radius")
 """May stay empty in a sheet, and every height on it rests on it."""
 
 
@@ -71,22 +75,27 @@ def parts(judged: Judged) -> Iterator[Line]:
         "One of each a side, alike. Measure both; write side and donor on each.",
         kind="caution",
     )
-    for step, words in _PARTS.items():
-        yield Line(f"parts.{step}", PARTS, _NAMED.sub(lambda named: _counter_words(named[1], judged), words))
+    for words, *entries in _PARTS:
+        step = FIELDS[entries[0].origin].step
+        counter_words = (_counter_words(entry, judged) for entry in entries)
+        yield Line(f"parts.{step}", PARTS, words.format(*counter_words))
         for asked in FIELDS.values():
             if asked.step == step and _measured_on_part(asked):
-                answer = shown(asked.name, judged)
-                if answer or asked.needed or asked.name in wanted or asked.name == _ALWAYS_WANTED:
+                entered = shown(name(asked.name), judged)
+                if entered or asked.needed or asked.name in wanted or asked.name == _ALWAYS_WANTED.origin:
                     id = f"parts.{asked.name}".replace("_", "-")
-                    yield Line(id, PARTS, asked.label, answer or f"{BLANK} {asked.how}", kind="measure")
+                    yield Line(id, PARTS, asked.label, entered or f"{BLANK} {asked.how}", kind="measure")
 
 
-def _counter_words(name: str, judged: Judged) -> str:
-    return shown(name, judged, "inch" if name in _SOLD_IN_INCHES else None) or BLANK
+def _counter_words(entry: Name, judged: Judged) -> str:
+    return shown(entry, judged, "inch" if entry in _SOLD_IN_INCHES else None) or BLANK
 
 
 def _measured_on_part(asked: AskedField) -> bool:
-    return asked.reading_error > 0 and (asked.step != "pivots" or asked.name in _MEASURED_ON_JOINTS)
+    if asked.reading_error <= 0:
+        return False
+    on_joints = [entry.origin for entry in _MEASURED_ON_JOINTS]
+    return asked.name in on_joints or asked.step != FIELDS[on_joints[0]].step
 
 
 _OPEN = {"stop": "STOP", "watch": "WATCH", "waiting": "NOT JUDGED"}
@@ -105,7 +114,7 @@ def settle(judged: Judged) -> Iterator[Line]:
     yield _settle("inspector", "Inspector asked whether home-welded uprights are accepted.")
     sized = "its figures inform, they certify nothing" if ranked(judged) else "this sheet does not"
     yield _settle("strength", f"Plate, welds and bolts sized by somebody qualified: {sized}.")
-    unjudged = [words for words, front in _MOTION.items() if front not in judged.worked.known]
+    unjudged = [words for words, front in _MOTION.items() if not is_known(judged.worked.known, front)]
     if unjudged:
         text = f"{' and '.join(unjudged).capitalize()} not judged by this sheet: measure on the car, springs out."
         yield _settle("motion", text)
@@ -113,12 +122,13 @@ def settle(judged: Judged) -> Iterator[Line]:
     yield _settle("joint-angles", "Joints inside their maker's angle at bump, droop and both locks.")
 
 
-_MOTION = {"steering": "steered_front", "travel": "hung_front"}
+_STEERED, _HUNG = name("steered_front"), name("hung_front")
+_MOTION = {"steering": _STEERED, "travel": _HUNG}
 """What each rests on: once that is known, its checks say the rest."""
 
 
-def _settle(name: str, text: str) -> Line:
-    return Line(f"settle.{name}", SETTLE, text, kind="settle")
+def _settle(line: str, text: str) -> Line:
+    return Line(f"settle.{line}", SETTLE, text, kind="settle")
 
 
 def _to_settle(finding: Finding) -> str:
@@ -139,46 +149,55 @@ _TO_WRITE_IN = (
 
 
 _KNOWN_FROM_PLATE = {
-    "metal": ("plate.metal", "plate.condition", "plate.thickness"),
-    "plate-bore": ("plate.bore",),
-    "process": ("plate.weld_process", "plate.filler"),
-    "preheat": ("plate.preheat",),
+    "metal": (name("plate.metal"), name("plate.condition"), name("plate.thickness")),
+    "plate-bore": (name("plate.bore"),),
+    "process": (name("plate.weld_process"), name("plate.filler")),
+    "preheat": (name("plate.preheat"),),
 }
 """Entries of the plate step that answer a line, once all of them are there."""
 
 
 def hand_over(judged: Judged) -> Iterator[Line]:
     """What a welder would otherwise have to ask: printed as entered, or as a blank to write in."""
-    for name, text, source in _TO_WRITE_IN:
-        entered = [shown(entry, judged) for entry in _KNOWN_FROM_PLATE.get(name, ())]
-        words = _tie_rod_hole(name, judged)
-        if not words:
-            words = "; ".join(entered) if entered and all(entered) else f"{BLANK} {source}".strip()
-        yield Line(f"hand-over.{name}", HAND_OVER, text, words, kind="measure")
-
-
-def _tie_rod_hole(name: str, judged: Judged) -> str:
-    """Where the tie rod's outer joint goes, by straightedge and tape; empty while it is not known."""
-    known = judged.worked.known
-    sides = {
-        "tie-rod-hole-from-hub-face": ("hub_face_offset", "tie_rod_end_offset", "inboard", "outboard"),
-        "tie-rod-hole-height": ("tie_rod_end_height", "wheel_centre_height", "above", "below"),
-        "tie-rod-hole-fore-aft": ("tie_rod_end_ahead", "", "ahead", "behind"),
+    known, units = judged.worked.known, judged.shown_in
+    tie_rod_hole = {
+        "tie-rod-hole-from-hub-face": _hole_from_hub_face(known, units=units),
+        "tie-rod-hole-height": _hole_height(known, units=units),
+        "tie-rod-hole-fore-aft": _hole_fore_and_aft(known, units=units),
     }
-    if name not in sides:
-        return ""
-    start, end, plus_side, minus_side = sides[name]
-    if start not in known or (end and end not in known):
-        return ""
-    distance = known[start] - (known[end] if end else 0.0)
-    return f"{show(abs(distance), 'mm', judged.shown_in)} {plus_side if distance >= 0 else minus_side}"
+    for line, text, source in _TO_WRITE_IN:
+        entered = [shown(entry, judged) for entry in _KNOWN_FROM_PLATE.get(line, ())]
+        words = tie_rod_hole.get(line) or ("; ".join(entered) if entered and all(entered) else "")
+        yield Line(f"hand-over.{line}", HAND_OVER, text, words or f"{BLANK} {source}".strip(), kind="measure")
+
+
+# Where the tie rod's outer joint goes, by straightedge and tape
+
+
+@reads
+def _hole_from_hub_face(hub_face_offset: Mm, tie_rod_end_offset: Mm, *, units: Units) -> str | None:
+    return _way(hub_face_offset - tie_rod_end_offset, "inboard", "outboard", units)
+
+
+@reads
+def _hole_height(tie_rod_end_height: Mm, wheel_centre_height: Mm, *, units: Units) -> str | None:
+    return _way(tie_rod_end_height - wheel_centre_height, "above", "below", units)
+
+
+@reads
+def _hole_fore_and_aft(tie_rod_end_ahead: Mm, *, units: Units) -> str | None:
+    return _way(tie_rod_end_ahead, "ahead", "behind", units)
+
+
+def _way(distance: float, plus_side: str, minus_side: str, units: Units) -> str:
+    return f"{show(abs(distance), 'mm', units)} {plus_side if distance >= 0 else minus_side}"
 
 
 def mock_up(judged: Judged) -> Iterator[Line]:
     """Dry fit of the real parts: nothing is tacked before they clear."""
     yield _do("mock-up.dry-fit", MOCK_UP, "Clamp up. Hub, rotor, caliper, new pads, wheel, nuts.")
     yield from gaps(judged)
-    engagement = target(judged, "stud_engagement", by_tape=False)
+    engagement = target(judged, _STUD_ENGAGEMENT, by_tape=False)
     yield Line(
         "mock-up.stud-engagement", MOCK_UP, "Nut turns x pitch", engagement, "1 stud diameter or more", "measure"
     )
@@ -235,13 +254,16 @@ def bracket() -> Iterator[Line]:
     yield _hold("bracket.signed", BRACKET, "HOLD. Refit: bolts start by hand, caliper slides, rotor central. Initials:")
 
 
+_STUD_ENGAGEMENT, _STUB_SHAFT_TORQUE = name("stud_engagement"), name("hub.stub_shaft_torque")
+_FULL_LOCK, _CASTOR, _ENVELOPE = name("full_lock_inner"), name("pivots.castor"), name("envelope")
+
 _TORQUES = (
-    ("hub-mounting-bolts", "Hub mounting bolts"),
-    ("upper-pivot-bolt", "Upper pivot bolt or stud nut"),
-    ("lower-pivot-bolt", "Lower pivot bolt or stud nut"),
-    ("bracket-bolts", "Caliper bracket bolts, if bolted"),
-    ("caliper-bolts", "Caliper bolts or slide pins"),
-    ("wheel-nuts", "Wheel nuts, crosswise in three steps"),
+    ("torque.hub-mounting-bolts", "Hub mounting bolts"),
+    ("torque.upper-pivot-bolt", "Upper pivot bolt or stud nut"),
+    ("torque.lower-pivot-bolt", "Lower pivot bolt or stud nut"),
+    ("torque.bracket-bolts", "Caliper bracket bolts, if bolted"),
+    ("torque.caliper-bolts", "Caliper bolts or slide pins"),
+    ("torque.wheel-nuts", "Wheel nuts, crosswise in three steps"),
 )
 
 
@@ -251,18 +273,18 @@ def torque(judged: Judged) -> Iterator[Line]:
     yield _do(
         "assemble.bolts", TORQUE, "Shank, not thread, in every joint; two threads past each nut; new pins or locknuts."
     )
-    for name, text in _TORQUES:
-        yield Line(f"torque.{name}", TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
-    if judged.sheet.answers.get("hub.held_together_by") != "itself":
-        known = judged.sheet.answers.get("hub.stub_shaft_torque")
-        figure = BLANK if known is None else both(known, "N m", judged.shown_in)
+    for line, text in _TORQUES:
+        yield Line(line, TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
+    known = judged.worked.known
+    if answer(known, HELD_TOGETHER_BY) != "itself":
+        figure = shown_in_both(_STUB_SHAFT_TORQUE, judged) or BLANK
         yield Line("torque.stub-shaft-nut", TORQUE, "Stub shaft nut, new", f"{figure} {BY_MAKER}", kind="torque")
-    if "steered_front" in judged.worked.known:
+    if is_known(judged.worked.known, _STEERED):
         yield _do(
             "assemble.steering-arm", TORQUE,
             "Bolt-on steering arm: two fitted bolts or more, and a dowel or shoulder that takes the pull.",
         )  # fmt: skip
-    if is_known(judged):
+    if moves(judged):
         yield _do("assemble.upper-arms", TORQUE, "Upper arms on their own sides: swapped, they take the castor away.")
     yield _do("assemble.paint-marks", TORQUE, "Paint mark across every nut and bolt head.")
     yield _do("assemble.bleed", TORQUE, "Brakes bled; pedal held one minute: no sink, no leak.")
@@ -271,9 +293,9 @@ def torque(judged: Judged) -> Iterator[Line]:
 
 def turn_and_drive(judged: Judged) -> Iterator[Line]:
     """Nothing touches, then short drives with a stop to look after each, at the parts with the least margin first."""
-    moves = is_known(judged)
+    moving = moves(judged)
     yield _do("turn.one-revolution", TURN, "Wheel turns one full revolution by hand: no touch, no rough spot.")
-    if moves:
+    if moving:
         yield _do(
             "turn.joints", TURN,
             "Springs out, by hand from droop to bump, straight and at both locks: every joint still has swing to spare.",
@@ -284,23 +306,23 @@ def turn_and_drive(judged: Judged) -> Iterator[Line]:
         "Full lock both ways, at ride height, full bump and full droop: tyre, wheel, hose touch nothing.",
     )
     yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
-    if "full_lock_inner" in judged.worked.known:
-        angle = target(judged, "full_lock_inner", by_tape=False)
+    if is_known(judged.worked.known, _FULL_LOCK):
+        angle = target(judged, _FULL_LOCK, by_tape=False)
         yield Line("turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, LOCKS_ALIKE, "measure")
-    if "steered_front" in judged.worked.known:
+    if is_known(judged.worked.known, _STEERED):
         yield Line("turn.free-play", TURN, "Free play at the steering wheel", "", FREE_PLAY, "measure")
-    if moves:
-        castor = target(judged, "pivots.castor", ("top rearward", "top forward"), by_tape=False)
+    if moving:
+        castor = target(judged, _CASTOR, ("top rearward", "top forward"), by_tape=False)
         yield Line("turn.castor", TURN, "Castor, on turn plates", castor, CASTOR_ALIKE, "measure")
         step = "1 in" if judged.shown_in == "inch" else "25 mm"
         toe = f"Springs out: toe every {step} from droop to bump"
-        worked_out = "as on the motion sheet" if "envelope" in judged.worked.known else ""
+        worked_out = "as on the motion sheet" if is_known(judged.worked.known, _ENVELOPE) else ""
         yield Line("turn.toe-straight", TURN, f"{toe}, straight ahead; most change", worked_out, kind="measure")
         yield Line("turn.toe-turned", TURN, f"{toe}, again at half lock each way; most change", kind="measure")
     yield from inspect_first(judged)
     yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")
     yield _do("drive.re-torque", DRIVE, "After 5 miles (8 km): re-torque all; paint marks; feel hub, rotor heat.")
-    if moves:
+    if moving:
         yield _do("drive.alignment", DRIVE, "Then too: toe at ride, tie-rod lock nuts, stops, every joint.")
     yield _do("drive.strip", DRIVE, "After 50 miles (80 km): re-torque, strip one side, crack test welds.")
 
@@ -321,7 +343,7 @@ def inspect_first(judged: Judged) -> Iterator[Line]:
         yield Line("inspect.first", DRIVE, text, kind="caution")
     for one in first:
         estimate = "; an estimate" if one.estimated else ""
-        target = f"holds {shown(one.value, judged)} times its load: {one.case}, {one.limit}{estimate}"
+        target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{estimate}"
         yield Line(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
 
 

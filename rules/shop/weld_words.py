@@ -8,7 +8,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.judging.judge import Judged
+from rules.judging.reader import reads
 from rules.measure.display import both
+from rules.measure.quantity import Units
+from rules.measure.units import Mm
 from rules.tables.fillet_size import least_leg
 
 CODE = "AWS D1.1 as trade pages quote it"
@@ -51,10 +54,13 @@ FOLLOW_THE_FILLER_MAKER = "follow the filler maker"
 
 def least_legs(judged: Judged) -> Iterator[str]:
     """The least fillet leg, for the plate if its thickness is known, and where that comes from."""
+    yield _least_leg(judged.worked.known, units=judged.shown_in)
+
+
+@reads
+def _least_leg(plate_thickness: Mm | None, *, units: Units) -> str:
     source = "AISC 360-16 Table J2.4; no measure of strength"
-    thickness = judged.worked.known.get("plate.thickness")
-    if thickness is None:
-        yield f"Least fillet leg: by the thinner part joined ({source})."
-        return
-    plate, leg = (both(size, "mm", judged.shown_in) for size in (thickness, least_leg(thickness, judged.shown_in)))
-    yield f"Least fillet leg where the {plate} plate is the thinner part: {leg} ({source})."
+    if plate_thickness is None:
+        return f"Least fillet leg: by the thinner part joined ({source})."
+    plate, leg = (both(size, "mm", units) for size in (plate_thickness, least_leg(plate_thickness, units)))
+    return f"Least fillet leg where the {plate} plate is the thinner part: {leg} ({source})."

@@ -19,7 +19,7 @@ class Places:
     """Middle of the bearing, on the spindle's line."""
     hub_face: Vector
     mount_face: Vector
-    """Where the spindle's line meets the face of the upright plate that the hub bolts to."""
+    """Where the spindle's line meets the hub plate's outboard face."""
     upper_pivot: Vector
     lower_pivot: Vector
     tie_rod: Vector

@@ -2,7 +2,23 @@
 
 from typing import Any
 
+from rules.graph.asking import Part, Step, given, need
 from rules.graph.results import NotForThisBuild, Waits
+
+
+def need_once_begun(record: Step | Part, *keys: str, why_not: str) -> None:
+    """See that these answers of an optional step are all there.
+
+    Raises NotForThisBuild(why_not) while none is, Waits for those that miss once one is.
+
+    >>> from rules.sheet.brakes import Brakes
+    >>> need_once_begun(Brakes.record({"pad_length": 90.0}), "pad_length", "pad_height", why_not="nothing entered")
+    Traceback (most recent call last):
+    rules.graph.results.Waits: brakes.pad_height
+    """
+    if all(given(record, key) is None for key in keys):
+        raise NotForThisBuild(why_not)
+    need(record, *keys)
 
 
 def answered(why_not: str, step: str, **answers: Any) -> list[Any]:

@@ -9,7 +9,7 @@ from math import cos, hypot, pi, sin
 
 import pytest
 
-from rules.checks.wheel_end.fits import bolt_circle_wheel_hub
+from rules.checks.wheel_end.fits import SAME_CIRCLE, bolt_circle_wheel_hub
 from rules.measure.marks import read_bolt_circle
 from rules.sheet import FIELDS
 
@@ -33,7 +33,7 @@ TWO_PATTERNS = [
 
 
 def verdict(one: str, other: str) -> tuple[str, str]:
-    judgement = bolt_circle_wheel_hub(read_bolt_circle(one, None), read_bolt_circle(other, None))
+    judgement = bolt_circle_wheel_hub(read_bolt_circle(one, None), read_bolt_circle(other, None), SAME_CIRCLE)
     return judgement.verdict, judgement.text
 
 

@@ -14,13 +14,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rules.values.steering.self_centring import disc
-from rules.values.wheel_end.pivots import (
-    lower_pivot_ahead,
-    lower_pivot_offset,
-    upper_above_spindle,
-    upper_pivot_ahead,
-    upper_pivot_offset,
-)
+from rules.values.wheel_end.pivots import upper_above_spindle, which_pivot_ahead, which_pivot_offset
 from rules.values.wheel_end.steering_axis import axis_tilt, hub_height_offset, mechanical_trail
 
 
@@ -53,10 +47,10 @@ def test_the_two_ball_joint_case_read_backwards_gives_the_joints() -> None:
     tilt = axis_tilt(INCLINATION, CASTOR)
     above = upper_above_spindle(293.811163, tilt, 100.0)
     assert above == pytest.approx(190.0, abs=1e-4)
-    assert lower_pivot_offset(93.793103, 100.0, INCLINATION) == pytest.approx(-80.0, abs=1e-4)
-    assert upper_pivot_offset(93.793103, above, INCLINATION) == pytest.approx(-120.0, abs=1e-4)
-    assert lower_pivot_ahead(100.0, CASTOR, 1.379310) == pytest.approx(10.0, abs=1e-4)
-    assert upper_pivot_ahead(above, CASTOR, 1.379310) == pytest.approx(-15.0, abs=1e-4)
+    assert which_pivot_offset(93.793103, 100.0, INCLINATION, "below") == pytest.approx(-80.0, abs=1e-4)
+    assert which_pivot_offset(93.793103, above, INCLINATION, "above") == pytest.approx(-120.0, abs=1e-4)
+    assert which_pivot_ahead(100.0, CASTOR, 1.379310, "below") == pytest.approx(10.0, abs=1e-4)
+    assert which_pivot_ahead(above, CASTOR, 1.379310, "above") == pytest.approx(-15.0, abs=1e-4)
 
 
 @settings(max_examples=60, deadline=None)
@@ -75,8 +69,12 @@ def test_the_line_through_the_two_pivots_cuts_ground_and_spindle_height_where_it
     s, t = radians(inclination), radians(castor)
     hub = hub_height_offset(offset, height, s)
     above = upper_above_spindle(spacing, axis_tilt(s, t), below)
-    lower = np.array([lower_pivot_ahead(below, t, ahead), lower_pivot_offset(hub, below, s), height - below])
-    upper = np.array([upper_pivot_ahead(above, t, ahead), upper_pivot_offset(hub, above, s), height + above])
+    lower = np.array(
+        [which_pivot_ahead(below, t, ahead, "below"), which_pivot_offset(hub, below, s, "below"), height - below]
+    )
+    upper = np.array(
+        [which_pivot_ahead(above, t, ahead, "above"), which_pivot_offset(hub, above, s, "above"), height + above]
+    )
     assert np.linalg.norm(upper - lower) == pytest.approx(spacing, rel=1e-9)
     along = (upper - lower) / (upper - lower)[2]
     ground, spindle = lower - along * lower[2], lower + along * (height - lower[2])

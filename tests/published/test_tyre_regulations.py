@@ -5,7 +5,7 @@ is x 25.4 mm. The list of rims is one maker's data sheet.
 
 import pytest
 
-from rules.checks.wheel_end.carries import tyre_load
+from rules.checks.wheel_end.carries import IN_HAND, tyre_load
 from rules.checks.wheel_end.fits import tyre_rim_diameter, tyre_rim_width
 from rules.judging.trade import trade
 from rules.measure.marks import read_tyre_mark
@@ -35,5 +35,5 @@ def test_a_16_in_tyre_is_never_good_on_a_16_5_in_rim() -> None:
 
 def test_a_passenger_tyre_is_told_of_its_derating_and_a_light_truck_tyre_is_not() -> None:
     passenger, truck = read_tyre_mark("P265/70R16 111S"), read_tyre_mark("LT265/75R16 123/120Q")
-    assert "divided by 1.10" in tyre_load(1090.0, 500.0, None, passenger, passenger).text
-    assert "1.10" not in tyre_load(1550.0, 500.0, None, truck, truck).text
+    assert "divided by 1.10" in tyre_load(1090.0, 500.0, None, passenger, passenger, IN_HAND).text
+    assert "1.10" not in tyre_load(1550.0, 500.0, None, truck, truck, IN_HAND).text

@@ -63,10 +63,10 @@ def test_json_holds_what_scripts_rely_on(capsys: pytest.CaptureFixture[str]) -> 
     assert set(full) >= {"file", "title", "verdict", "values", "findings", "errors"}
     assert full["file"] == GOOD and full["verdict"] == "good" and half["verdict"] == "unfinished"
     offset = full["values"]["wheel_offset"]
-    assert offset == {"value": pytest.approx(19.05), "unit": "mm", "estimated_from": []}
-    # Tilt of 10 and 6 deg by hand: tan 0.176327 and 0.105104, diagonal 0.205276, angle 11.600 deg.
+    assert offset == {"value": pytest.approx(31.75), "unit": "mm", "estimated_from": []}
+    # Tilt of 11 and 7 deg by hand: tan 0.194380 and 0.122785, diagonal 0.229913, angle 12.948 deg.
     assert full["values"]["axis_tilt"]["unit"] == "deg"
-    assert full["values"]["axis_tilt"]["value"] == pytest.approx(11.600, abs=5e-4)
+    assert full["values"]["axis_tilt"]["value"] == pytest.approx(12.948, abs=5e-4)
     assert half["values"]["hub_height_offset"]["value"] is None
     assert half["values"]["hub_height_offset"]["waits_for"] == ["pivots.ground_offset", "pivots.inclination"]
     finding = next(found for found in full["findings"] if found["check"] == "wheel-bore")
@@ -84,7 +84,7 @@ def test_findings_come_worst_first(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 def test_an_unreadable_optional_entry_never_reads_as_clear(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    text = sample(FINISHED).read_text("utf-8").replace('load_rating = "2000 lb"', 'load_rating = "plenty"')
+    text = sample(FINISHED).read_text("utf-8").replace('load_rating = "1400 lb"', 'load_rating = "plenty"')
     assert main(["check", sheet(tmp_path, text), "--json"]) == 2
     assert reports(capsys)[0]["verdict"] == "unfinished"
 
@@ -155,7 +155,7 @@ def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
 def test_check_imports_neither_the_screen_nor_the_paper() -> None:
     probe = (
         "import sys; from wizard.command_line import main; main(['check', sys.argv[1]]);"
-        "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'wizard.paper') if name in sys.modules])"
+        "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'tomlkit', 'wizard.paper') if name in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", probe, GOOD], capture_output=True, text=True, check=True)
     assert done.stdout.splitlines()[-1] == "[]"
@@ -168,3 +168,13 @@ def test_output_survives_a_terminal_that_knows_only_ascii() -> None:
     )  # fmt: skip
     assert done.returncode == 1
     assert b"Traceback" not in done.stderr
+
+
+def test_a_sheet_of_nothing_but_unknown_names_is_judged_and_the_names_beyond_the_cap_are_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    names = "".join(f"k{number} = 1\n" for number in range(15_000))
+    assert main(["check", sheet(tmp_path, 'units = "inch"\n' + names), "--json"]) == 0
+    assert len(reports(capsys)[0]["unknown"]) == 15_000  # type: ignore[arg-type]
+    assert main(["check", sheet(tmp_path, names * 2)]) == 2
+    assert "256 kB" in capsys.readouterr().err

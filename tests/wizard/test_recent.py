@@ -1,5 +1,8 @@
 """What the program remembers, and that losing it harms nothing."""
 
+import errno
+import json
+import os
 from pathlib import Path
 
 import pytest
@@ -29,6 +32,35 @@ def test_a_spoilt_file_counts_as_none(content: bytes) -> None:
     (recent.folder() / "recent.json").write_bytes(content)
     assert recent.recent() == []
     assert recent.drawing() == ""
+
+
+def test_what_is_spoilt_is_kept_beside_when_something_new_is_remembered(tmp_path: Path) -> None:
+    recent.folder().mkdir()
+    (recent.folder() / "recent.json").write_bytes(b"[half a fi")
+    recent.opened(tmp_path / "a.toml")
+    assert recent.recent() == [tmp_path / "a.toml"]
+    assert (recent.folder() / "recent.spoilt.json").read_bytes() == b"[half a fi"
+
+
+def test_a_read_that_fails_never_leads_to_writing_less(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    recent.opened(tmp_path / "a.toml")
+    recent.set_drawing("plain")
+    before = (recent.folder() / "recent.json").read_bytes()
+
+    def fail(*_: object, **__: object) -> None:
+        raise OSError(errno.EIO, "Input/output error")
+
+    with monkeypatch.context() as patch:
+        patch.setattr(os, "read", fail)
+        recent.opened(tmp_path / "b.toml")
+    assert (recent.folder() / "recent.json").read_bytes() == before
+
+
+def test_what_a_newer_version_wrote_stays(tmp_path: Path) -> None:
+    recent.folder().mkdir()
+    (recent.folder() / "recent.json").write_text('{"recent": [], "later": {"x": 1}}')
+    recent.opened(tmp_path / "a.toml")
+    assert json.loads((recent.folder() / "recent.json").read_text())["later"] == {"x": 1}
 
 
 def test_a_folder_that_cannot_be_written_is_harmless(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:

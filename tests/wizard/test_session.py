@@ -173,3 +173,9 @@ def test_ticks_in_the_checklist_survive_a_save(finished: Path) -> None:
     first = tomllib.loads(finished.read_text("utf-8"))["checklist"][0]
     assert first["id"] == lines[0]["id"]
     assert first["left"] is True
+
+
+def test_a_fraction_is_echoed_as_the_number_it_is(half_done: Path) -> None:
+    session = Session(sheet_file.read(half_done))
+    session.put("hub.stud_length", "16/8")
+    assert session.echo("hub.stud_length")[0] == "2 in"

@@ -1,4 +1,4 @@
-"""What is written as TOML reads back as the same document, and comments are told from text that looks like one."""
+"""What is written as TOML reads back as the same document."""
 
 import math
 import sys
@@ -14,7 +14,6 @@ from wizard.sheet_text import (
     LONGEST_LINE,
     CannotRead,
     from_bytes,
-    has_hand_written_comments,
     to_text,
 )
 
@@ -56,14 +55,6 @@ def test_every_document_reads_back_the_same(document: dict[str, object]) -> None
     again = tomllib.loads(text)
     assert exact(again) == exact(document)
     assert to_text(again) == text
-
-
-@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
-@given(DOCUMENTS)
-def test_no_text_is_taken_for_a_comment_and_a_comment_is_always_found(document: dict[str, object]) -> None:
-    text = to_text(document)
-    assert not has_hand_written_comments(text)
-    assert has_hand_written_comments(text + "#mine")
 
 
 @settings(deadline=None)
@@ -138,52 +129,6 @@ def test_tables_within_lists_of_tables_stay_where_they_belong(body: str) -> None
 def test_what_toml_cannot_hold_is_an_error(held: object) -> None:
     with pytest.raises(TypeError):
         to_text({"job": {"notes": held}})
-
-
-@pytest.mark.parametrize(
-    "text",
-    [
-        "a = 1 # why",
-        "#\n",
-        "  # indented",
-        "a = [ # one\n 1 ]",
-        '[job] # "quoted"',
-        "a = '\\' # a literal text ends at its quote",
-        'a = "\\\\" # so does one that ends in a backslash',
-        'a = """x""" # after',
-        'a = """x""""" # after two more quotes',
-        "a = '''x''''' # after two more quotes",
-        'a = "" # after nothing',
-        'a = """""" # after nothing',
-        HEADER + "# mine\n",
-        HEADER.replace("Build", "My build"),
-    ],
-)
-def test_a_hand_written_comment_is_found(text: str) -> None:
-    assert has_hand_written_comments(text)
-
-
-@pytest.mark.parametrize(
-    "text",
-    [
-        "",
-        "a = 1\n",
-        HEADER + "a = 1\n",
-        HEADER.replace("\n", "\r\n") + "a = 1\r\n",
-        "a = '# x'",
-        'a = "# \\" # x"',
-        'a = """\n# x\n"" # y\n\\""" # z\n"""',
-        "a = '''\n# x\n'' # y\n'''",
-        '"#" = 1\n\'# #\' = "#"',
-        'a = """"# x"""',
-        'a = ["""x"""", "# y"]',
-        'a = ["""x""""", "# y"]',
-        "a = ['''x'''', '# y']",
-    ],
-)
-def test_what_is_no_hand_written_comment(text: str) -> None:
-    tomllib.loads(text)
-    assert not has_hand_written_comments(text)
 
 
 @settings(deadline=None)

@@ -1,87 +1,19 @@
 """In a terminal of its own: signals, bytes that are no text, sequences that a terminal would obey."""
 
-import fcntl
-import os
-import pty
 import select
 import signal
-import struct
-import sys
-import termios
-import time
 import tomllib
 from collections.abc import Iterator
-from contextlib import suppress
 from pathlib import Path
 
 import pytest
 
-START = "import sys; from pathlib import Path; from wizard.app import run; sys.exit(run(Path(sys.argv[1])))"
-LONGEST_WAIT = 300.0
-"""s: so long that only a program that hangs takes it, however busy the machine."""
-LEAVES_SCREEN = b"\x1b[?1049l"
-
-
-class Terminal:
-    """A program in a pseudo terminal: what it wrote so far, and how it ended."""
-
-    def __init__(self, path: Path, state: Path) -> None:
-        self.output = b""
-        self._typed_at = 0
-        self.pid, self.handle = pty.fork()
-        if self.pid == 0:
-            os.environ |= {
-                "BUILDSHEET_STATE": str(state),
-                "TERM": "xterm-256color",
-                "PYTHONPATH": os.pathsep.join(sys.path),
-            }
-            os.execv(sys.executable, [sys.executable, "-c", START, str(path)])
-        fcntl.ioctl(self.handle, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
-
-    def until(self, wanted: bytes) -> None:
-        """Read until something was written since the last key."""
-        end = time.monotonic() + LONGEST_WAIT
-        while wanted not in self.output[self._typed_at :]:
-            assert time.monotonic() < end, self.output[-2000:]
-            self._read()
-
-    def _read(self) -> bool:
-        if select.select([self.handle], [], [], 0.1)[0]:
-            try:
-                self.output += os.read(self.handle, 65536)
-            except OSError:  # how Linux says that the other end has been closed
-                return False
-        return True
-
-    def type(self, keys: bytes) -> None:
-        self._typed_at = len(self.output)
-        os.write(self.handle, keys)
-
-    def status(self) -> int:
-        """Wait for the end and give the exit status."""
-        end = time.monotonic() + LONGEST_WAIT
-        while time.monotonic() < end:
-            self._read()
-            pid, status = os.waitpid(self.pid, os.WNOHANG)
-            if pid:
-                self.pid = 0
-                while self._read() and select.select([self.handle], [], [], 0)[0]:
-                    pass
-                return os.waitstatus_to_exitcode(status)
-        raise AssertionError("it did not end")
-
-    def close(self) -> None:
-        with suppress(OSError):
-            os.close(self.handle)
-        if self.pid:
-            with suppress(ProcessLookupError):
-                os.kill(self.pid, signal.SIGKILL)
-            os.waitpid(self.pid, 0)
+from tests.support.pseudo_terminal import LEAVES_SCREEN, Terminal
 
 
 @pytest.fixture
 def terminal(half_done: Path, tmp_path: Path) -> Iterator[Terminal]:
-    opened = Terminal(half_done, tmp_path / "state")
+    opened = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state")})
     yield opened
     opened.close()
 
@@ -90,31 +22,84 @@ def reach(path: Path) -> object:
     return tomllib.loads(path.read_text("utf-8"))["caliper"].get("reach_above_rotor")
 
 
-@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP])
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP, signal.SIGINT, signal.SIGQUIT])
 def test_being_told_to_stop_saves_what_is_being_typed_and_gives_the_terminal_back(
     terminal: Terminal, half_done: Path, number: signal.Signals
 ) -> None:
-    terminal.until(b"Reach beyond")
-    terminal.type(b"0.9")
-    terminal.until(b"0.9 in")
-    assert reach(half_done) is None
-    os.kill(terminal.pid, number)
+    typed(terminal, half_done)
+    terminal.send(number)
     assert terminal.status() == 128 + number
     assert reach(half_done) == "0.9"
-    assert LEAVES_SCREEN in terminal.output
+    assert terminal.given_back
+    assert b"Traceback" not in terminal.output
+    assert b"is saved: 27 of 45 answered" in terminal.output
 
 
 def test_a_closed_terminal_saves_what_is_being_typed(terminal: Terminal, half_done: Path) -> None:
+    typed(terminal, half_done)
+    terminal.hang_up()
+    assert terminal.status(reading=False) == 128 + signal.SIGHUP
+    assert reach(half_done) == "0.9"
+
+
+def test_a_signal_while_nobody_reads_the_terminal_still_saves_and_ends(terminal: Terminal, half_done: Path) -> None:
+    typed(terminal, half_done)
+    for _ in range(60):  # pages that fill the terminal's buffer until the program waits for somebody to read
+        terminal.type(b"\x1bOR\x1b")
+    select.select([], [], [], 1.0)
+    terminal.send(signal.SIGTERM)
+    assert terminal.status(reading=False) == 128 + signal.SIGTERM
+    assert reach(half_done) == "0.9"
+
+
+def test_a_second_signal_changes_nothing(terminal: Terminal, half_done: Path) -> None:
+    typed(terminal, half_done)
+    terminal.send(signal.SIGTERM)
+    terminal.send(signal.SIGINT)
+    assert terminal.status() in (128 + signal.SIGTERM, 128 + signal.SIGINT)
+    assert reach(half_done) == "0.9"
+    assert terminal.given_back
+
+
+def test_a_signal_before_the_first_picture_leaves_everything_as_it_was(terminal: Terminal, half_done: Path) -> None:
+    before = half_done.read_bytes()
+    terminal.send(signal.SIGTERM)
+    assert terminal.status() in (128 + signal.SIGTERM, -signal.SIGTERM)
+    assert half_done.read_bytes() == before
+    assert terminal.given_back
+
+
+def test_quitting_says_where_the_sheet_is_and_how_far_it_got(terminal: Terminal, half_done: Path) -> None:
+    typed(terminal, half_done)
+    terminal.type(b"\x11")
+    assert terminal.status() == 0
+    last = terminal.output.rpartition(LEAVES_SCREEN)[2]
+    assert f"{half_done} is saved: 27 of 45 answered, ".encode() in last
+    assert terminal.given_back
+
+
+def test_the_demo_leaves_nothing_behind(tmp_path: Path) -> None:
+    (tmp_path / "temporary").mkdir()
+    terminal = Terminal(
+        "demo", environment={"BUILDSHEET_STATE": str(tmp_path / "state"), "TMPDIR": str(tmp_path / "temporary")}
+    )
+    try:
+        terminal.until(b"answered")
+        assert len(list((tmp_path / "temporary").iterdir())) == 1
+        terminal.send(signal.SIGTERM)
+        assert terminal.status() == 128 + signal.SIGTERM
+    finally:
+        terminal.close()
+    assert list((tmp_path / "temporary").iterdir()) == []
+    assert not (tmp_path / "state").exists()
+
+
+def typed(terminal: Terminal, sheet: Path) -> None:
+    """Type an answer and do not accept it."""
     terminal.until(b"Reach beyond")
     terminal.type(b"0.9")
-    terminal.until(b"0.9 in")
-    os.close(terminal.handle)
-    end = time.monotonic() + LONGEST_WAIT
-    while not os.waitpid(terminal.pid, os.WNOHANG)[0]:
-        assert time.monotonic() < end
-        select.select([], [], [], 0.05)
-    terminal.pid = 0
-    assert reach(half_done) == "0.9"
+    terminal.until(b"= 0.9 in")
+    assert reach(sheet) is None
 
 
 def test_bytes_that_are_no_text_do_not_end_the_program(terminal: Terminal, half_done: Path) -> None:
@@ -125,7 +110,7 @@ def test_bytes_that_are_no_text_do_not_end_the_program(terminal: Terminal, half_
     terminal.type(b"\x11")
     # The stray bytes stand in the entry as marks or were left out; in the first case leaving asks about it.
     while b"cannot be read" not in terminal.output and LEAVES_SCREEN not in terminal.output:
-        terminal._read()
+        terminal.read()
     terminal.type(b"\x1b[B\r")
     assert terminal.status() == 0
     assert str(reach(half_done)).endswith("0.9")
@@ -138,7 +123,7 @@ def test_sequences_in_a_received_sheet_never_reach_the_terminal(half_done: Path,
         "[caliper]", f'[caliper]\nreach_above_rotor = "{hostile}"', 1
     )
     half_done.write_text(text.replace("[hub]", f'[hub]\n"{hostile}" = 1', 1) if "[hub]" in text else text, "utf-8")
-    terminal = Terminal(half_done, tmp_path / "state")
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state")})
     try:
         terminal.until(b"GOTCHA")
         for keys, wanted in ((b"\x1bOQ", b"Verdicts"), (b"\x1b", b"Title of the sheet"), (b"\x11", b"cannot be read")):

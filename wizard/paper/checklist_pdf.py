@@ -3,8 +3,9 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rules.judging.judge import Judged
+from rules.judging.judge import Judged, shown
 from rules.shop.checklist import BLANK, Line, Marks
+from rules.shop.checklist_line import REVISION
 from wizard.paper.checklist_text import HEADINGS, LEGEND, Part, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import POINT, WORDS, Area, Document, line_height, paper_size, text_width, wrap
@@ -28,10 +29,8 @@ def checklist_pdf(judged: Judged, document: Mapping[str, object], paper: str = "
     document: the sheet as in its file; ticks and measured results on it are printed in place. paper: a name or a size with its
     unit, see `paper_size`. part: "welder" leaves out what the welder has no use for.
     """
-    revision = judged.sheet.answers.get("plate.revision", "")
-    written = _Checklist(
-        judged, Document(judged.sheet.title, str(revision)), paper_size(paper), HEADINGS[part].capitalize()
-    )
+    revision = shown(REVISION, judged)
+    written = _Checklist(judged, Document(judged.sheet.title, revision), paper_size(paper), HEADINGS[part].capitalize())
     written.front_matter()
     for section, lines in sections(judged, document, part):
         written.section(section, [(line, _fitting(marks)) for line, marks in lines])

@@ -10,9 +10,12 @@ from typing import Literal
 
 from rules.graph.asking import printable
 from rules.judging.judge import Judged, shown
+from rules.judging.reader import name
 from rules.shop.checklist import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, Line, Marks, checklist, kept_marks, marked
 
 Part = Literal["whole", "welder"]
+
+VEHICLE, _USE = name("job.vehicle"), name("job.use")
 
 WIDTH = 80
 _INDENT = "    "
@@ -34,8 +37,8 @@ def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole"
     document: the sheet as in its file; ticks and measured results on it are printed in place.
     """
     rows = [HEADINGS[part]]
-    for name, words in head(judged):
-        rows += textwrap.wrap(f"{name:<9}{ascii_line(words)}", WIDTH, subsequent_indent=" " * 9)
+    for what, words in head(judged):
+        rows += textwrap.wrap(f"{what:<9}{ascii_line(words)}", WIDTH, subsequent_indent=" " * 9)
     rows += [f"Date     {BLANK}  Builder {BLANK}  Welder {BLANK}  Checked {BLANK}", LEGEND]
     for section, lines in sections(judged, document, part):
         page = _page(lines)
@@ -65,7 +68,7 @@ def head(judged: Judged) -> list[tuple[str, str]]:
     verdict = f"{VERDICTS[judged.verdict]} ({still_open} open)" if still_open else VERDICTS[judged.verdict]
     return [
         ("Title", judged.sheet.title or BLANK),
-        ("Vehicle", f"{shown('job.vehicle', judged) or BLANK}; main use {shown('job.use', judged) or BLANK}"),
+        ("Vehicle", f"{shown(VEHICLE, judged) or BLANK}; main use {shown(_USE, judged) or BLANK}"),
         ("Verdict", verdict),
         ("Units", _UNITS[judged.shown_in]),
     ]

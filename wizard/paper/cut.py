@@ -10,12 +10,13 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any, Literal
 
-from rules.drawn.pieces import BRACKET_OUTLINE, PLATE_OUTLINE, SIDES, Profile, bracket_blank, hub_plate, missing
-from rules.judging.judge import Judged, and_list
+from rules.drawn.pieces import SIDES, Profile, bracket_blank, hub_plate, outline_of_plate
+from rules.judging.judge import Judged, and_list, shown_in_both
+from rules.judging.reader import answer, name, still_needed
 from rules.measure.display import both
 from rules.measure.outline import Outline, Point, outline_points
 from rules.measure.quantity import INCH
-from rules.shop.checklist_line import BLANK
+from rules.shop.checklist_line import BLANK, REVISION
 from wizard.paper.checklist_text import ascii_line
 from wizard.paper.stops import stops
 
@@ -25,6 +26,8 @@ CUT_LAYER, MARK_LAYER = "CUT", "MARK"
 SIZES: dict[FileUnits, float] = {"mm": 1.0, "in": INCH}
 """mm in one drawing unit."""
 
+_THICKNESS, _BRACKET_THICKNESS = name("plate.thickness"), name("plate.bracket_thickness")
+_METAL, _CONDITION, _PROCESS = name("plate.metal"), name("plate.condition"), name("plate.process")
 _DXF_UNIT: dict[FileUnits, tuple[int, int]] = {"mm": (4, 1), "in": (1, 0)}
 """$INSUNITS and $MEASUREMENT of the DXF reference."""
 _UNIT_WORDS: dict[FileUnits, str] = {"mm": "millimetres", "in": "inches"}
@@ -50,18 +53,17 @@ def cut_files(judged: Judged, units: FileUnits = "mm") -> dict[str, bytes]:
 def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
     known, barred = judged.worked.known, stops(judged)
     files: dict[str, bytes] = {}
-    if not (plate_open := missing(known, PLATE_OUTLINE)):
-        for side in SIDES:
-            profile = hub_plate(known, side)
-            words = [*_plate_words(judged, side), *_words(judged, profile)]
-            files[f"hub_plate_{side}_{units}.dxf"] = _written(profile, words, barred, units)
-    if not missing(known, BRACKET_OUTLINE):
-        profile = bracket_blank(known)
-        words = [*_bracket_words(judged), *_words(judged, profile)]
-        files[f"caliper_bracket_{units}.dxf"] = _written(profile, words, barred, units)
+    for side in SIDES:
+        if (plate := hub_plate(known, side)) is not None:
+            words = [*_plate_words(judged, side), *_words(judged, plate)]
+            files[f"hub_plate_{side}_{units}.dxf"] = _written(plate, words, barred, units)
+    if (blank := bracket_blank(known)) is not None:
+        words = [*_bracket_words(judged), *_words(judged, blank)]
+        files[f"caliper_bracket_{units}.dxf"] = _written(blank, words, barred, units)
     if not files:
+        wanted = and_list(still_needed(outline_of_plate, known))
         raise NotDrawn(
-            f"There is no cut file yet: the plate's outline is not on the sheet. Still to be answered: {and_list(plate_open)}."
+            f"There is no cut file yet: the plate's outline is not on the sheet. Still to be answered: {wanted}."
         )
     return files
 
@@ -72,25 +74,20 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
 def _plate_words(judged: Judged, side: str) -> Iterator[str]:
     yield f"HUB PLATE, {side.upper()}. Make one."
     yield f"Seen from the hub side (outboard): front is to the {side}. Origin: spindle centre."
-    yield f"Thickness {_size('plate.thickness', judged)}"
+    yield f"Thickness {shown_in_both(_THICKNESS, judged) or BLANK}"
 
 
 def _bracket_words(judged: Judged) -> Iterator[str]:
     yield "CALIPER BRACKET BLANK. Make two: left and right are trimmed to the mock-up."
     yield "Origin: lower left corner. Outer edge is the upper one."
-    yield f"Thickness {_size('plate.bracket_thickness', judged)}"
-
-
-def _size(name: str, judged: Judged) -> str:
-    known = judged.worked.known.get(name)
-    return BLANK if known is None else both(known, "mm", judged.shown_in)
+    yield f"Thickness {shown_in_both(_BRACKET_THICKNESS, judged) or BLANK}"
 
 
 def _words(judged: Judged, profile: Profile) -> Iterator[str]:
-    answers = judged.sheet.answers
+    known = judged.worked.known
     yield f"Title {judged.sheet.title or BLANK}"
-    yield f"Revision {answers.get('plate.revision') or BLANK}"
-    yield f"Metal {answers.get('plate.metal') or BLANK}, {answers.get('plate.condition') or f'condition {BLANK}'}"
+    yield f"Revision {answer(known, REVISION) or BLANK}"
+    yield f"Metal {answer(known, _METAL) or BLANK}, {answer(known, _CONDITION) or f'condition {BLANK}'}"
     outline = profile.outline
     width, height = (
         both(size, "mm", judged.shown_in) for size in (outline.right - outline.left, outline.top - outline.bottom)
@@ -106,7 +103,7 @@ def _words(judged: Judged, profile: Profile) -> Iterator[str]:
         yield f"Marked: {', '.join(dict.fromkeys(mark.what for mark in profile.marks))}."
     yield "Kerf is NOT applied: every line is the finished edge. The cutter sets it off."
     yield "Holes are drawn at finished size."
-    if answers.get("plate.process") == "plasma":
+    if answer(known, _PROCESS) == "plasma":
         yield "Plasma: have bolt holes cut under size, then drill or ream them."
     yield "Grind dross and hard skin off before welding."
     yield "This file informs; it does not certify."
@@ -186,8 +183,8 @@ def _without_dates() -> Iterator[None]:
 
 
 def _as_bytes(drawing: Any) -> bytes:
-    for name in ("ACDBPLACEHOLDER", "LAYOUT"):  # else they come in an order of their own each time
-        drawing.classes.add_class(name)
+    for kind in ("ACDBPLACEHOLDER", "LAYOUT"):  # else they come in an order of their own each time
+        drawing.classes.add_class(kind)
     stream = io.StringIO()
     drawing.write(stream)
     return bytes(drawing.encode(stream.getvalue()))

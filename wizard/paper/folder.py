@@ -13,9 +13,9 @@ from pathlib import Path
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.shop.motion_sheet import is_known
-from wizard.atomic_file import mode_of, put
+from wizard.atomic_file import bytes_if_any, mode_of, put, resolved
 from wizard.paper.checklist_text import as_markdown, as_text
-from wizard.sheet_file import bytes_if_any, cannot_save, digest
+from wizard.sheet_file import cannot_save, digest
 
 LIST = ".buildsheet-papers.json"
 """Name in the folder of what this program wrote there: file name to sha256."""
@@ -153,7 +153,7 @@ def _take_away(folder: Path, earlier: Mapping[str, str]) -> dict[str, str]:
 
 def _write(path: Path, data: bytes) -> None:
     try:
-        target = Path(os.path.realpath(path))
+        target = resolved(path)
         if target.exists() and not os.access(target, os.W_OK):
             raise PermissionError(
                 errno.EACCES, os.strerror(errno.EACCES)

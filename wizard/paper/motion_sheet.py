@@ -4,8 +4,9 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from itertools import zip_longest
 
-from rules.judging.judge import Judged
+from rules.judging.judge import Judged, shown
 from rules.shop.checklist import BLANK
+from rules.shop.checklist_line import REVISION
 from rules.shop.motion_sheet import CAUTIONS, Section, sections
 from wizard.paper.checklist_text import WIDTH, ascii_line, head, markdown_line
 from wizard.paper.flow import Flow
@@ -107,7 +108,7 @@ _LONGEST = 1000
 
 def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The motion sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
-    revision = str(judged.sheet.answers.get("plate.revision", ""))
+    revision = shown(REVISION, judged)
     pages = Document(judged.sheet.title, revision, "Motion sheet: informs, does not certify.")
     flow = Flow(judged, pages, paper_size(paper), HEADING.capitalize())
     for name, words in head(judged):

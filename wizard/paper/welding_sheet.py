@@ -6,15 +6,21 @@ What the sheet does not know is a labelled blank. Two pages on Letter or A4 for 
 from collections.abc import Mapping
 
 from rules.drawn.welding_figure import figures
-from rules.judging.judge import Judged, shown
-from rules.measure.display import both, in_a_sentence
+from rules.judging.judge import Judged, shown, shown_in_both
+from rules.judging.reader import Name, is_known, name
+from rules.measure.display import in_a_sentence
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, Line, Marks, checklist, kept_marks
+from rules.shop.checklist_line import REVISION
 from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, Place, target
 from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, HOLDS, MACHINED_AFTER, VISUAL, least_legs
+from wizard.paper.checklist_text import VEHICLE
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, line_height, paper_size
+
+_METAL, _CONDITION, _THICKNESS = name("plate.metal"), name("plate.condition"), name("plate.thickness")
+_WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.filler"), name("plate.preheat")
 
 _WRITING = 6.4
 """mm: the least height of a row a person writes in."""
@@ -22,13 +28,16 @@ _FIGURE_HEIGHT = 92.0
 """mm."""
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
-_JOINTS = (
-    ("joint_upper", "Upper pivot"),
-    ("joint_lower", "Lower pivot"),
-    ("joint_steering_arm", "Steering arm"),
-    ("joint_caliper_bracket", "Caliper bracket"),
-)
-"""Joints by the step that asks about them; one blank row follows them for any other."""
+_JOINTS = {
+    words: [name(f"{step}.{key}") for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")]
+    for words, step in (
+        ("Upper pivot", "joint_upper"),
+        ("Lower pivot", "joint_lower"),
+        ("Steering arm", "joint_steering_arm"),
+        ("Caliper bracket", "joint_caliper_bracket"),
+    )
+}
+"""Joints, with the entries that say how each is welded; one blank row follows them for any other."""
 _CAUTIONS = (
     "holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out", "hub-needs-its-shaft",
     "second-person",
@@ -46,7 +55,7 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     document: the sheet as in its file; what was measured on the tacked and on the welded part is printed in place.
     paper: a name or a size with its unit, see `paper_size`.
     """
-    revision = str(judged.sheet.answers.get("plate.revision", ""))
+    revision = shown(REVISION, judged)
     pages = Document(judged.sheet.title, revision, "Welding sheet: informs, does not certify.")
     flow = Flow(judged, pages, paper_size(paper), "Welding sheet, front upright")
     sheet = _Sheet(flow, judged, kept_marks(document))
@@ -67,23 +76,21 @@ class _Sheet:
         self.flow, self.judged, self.marks = flow, judged, marks
         self.lines: dict[str, Line] = {line.id: line for line in checklist(judged)}
 
-    def _answer(self, name: str) -> str:
-        return shown(name, self.judged) or BLANK
+    def _answer(self, wanted: Name) -> str:
+        return shown(wanted, self.judged) or BLANK
 
     def job(self) -> None:
         """Part, people, metal, process."""
-        known = self.judged.worked.known
-        thickness = known.get("plate.thickness")
-        drawn = BLANK if thickness is None else both(thickness, "mm", self.judged.shown_in)
-        metal = f"{self._answer('plate.metal')}; grade and condition {self._answer('plate.condition')}"
-        preheat = shown("plate.preheat", self.judged) or FOLLOW_THE_FILLER_MAKER
+        drawn = shown_in_both(_THICKNESS, self.judged) or BLANK
+        metal = f"{self._answer(_METAL)}; grade and condition {self._answer(_CONDITION)}"
+        preheat = shown(_PREHEAT, self.judged) or FOLLOW_THE_FILLER_MAKER
         rows = (
-            f"Part: front upright, one LEFT and one RIGHT (mirror images). {self._answer('job.vehicle')}. "
-            f"Revision {self._answer('plate.revision')}. Date {BLANK}",
+            f"Part: front upright, one LEFT and one RIGHT (mirror images). {self._answer(VEHICLE)}. "
+            f"Revision {self._answer(REVISION)}. Date {BLANK}",
             f"Builder {BLANK}{BLANK}  Welder {BLANK}{BLANK}  Inspector {BLANK}{BLANK}",
             f"Plate: {metal}. Thickness {drawn}, measured L {BLANK} R {BLANK}",
             f"Tube, cups, other metal: grade, condition, thickness {BLANK}{BLANK}{BLANK}",
-            f"Process {self._answer('plate.weld_process').upper()}. Filler and gas {self._answer('plate.filler')}. "
+            f"Process {self._answer(_WELD_PROCESS).upper()}. Filler and gas {self._answer(_FILLER)}. "
             f"Preheat: {preheat}. Heat between runs at most {BLANK}",
         )
         for row in rows:
@@ -127,27 +134,24 @@ class _Sheet:
             "Process, filler if other",
             "Preheat",
         )
-        rows = [self._joint(number, step, name) for number, (step, name) in enumerate(_JOINTS, 1)]
+        rows = [self._joint(number, *joint) for number, joint in enumerate(_JOINTS.items(), 1)]
         rows.append((f"{len(rows) + 1}", *[""] * 6))
         flow.table((48, 26, 14, 18, 24, 36, 22), heading, rows, _WRITING)
         for words in least_legs(self.judged):
             flow.paragraph(words, before=0.5)
         flow.paragraph(f"Order of runs, by joint number: {BLANK * 5}", before=0.5)
-        runs = " ".join(self.lines[name].text for name in _RUNS)
+        runs = " ".join(self.lines[id].text for id in _RUNS)
         flow.paragraph(f"{runs} Cool: {in_a_sentence(self.lines['after.cool'].text)}", before=0.5)
 
-    def _joint(self, number: int, step: str, name: str) -> tuple[str, ...]:
+    def _joint(self, number: int, words: str, entries: list[Name]) -> tuple[str, ...]:
         """One row. The preheat of a joint is printed only where it was entered: the line above has the rule."""
-        parts, form, leg, run, process, filler, preheat = (
-            shown(f"{step}.{key}", self.judged)
-            for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")
-        )
+        parts, form, leg, run, process, filler, preheat = (shown(entry, self.judged) for entry in entries)
         prep, sides = (form, "") if "bevel" in form else ("", form)
-        return f"{number} {parts or name}", prep, leg, run, sides, f"{process.upper()} {filler}".strip(), preheat
+        return f"{number} {parts or words}", prep, leg, run, sides, f"{process.upper()} {filler}".strip(), preheat
 
     def cautions(self) -> None:
         """What can hurt the welder, or whoever rides on the part."""
-        wanted = {f"caution.{name}" for name in _CAUTIONS}
+        wanted = {f"caution.{caution}" for caution in _CAUTIONS}
         words = " ".join(line.text for line in cautions(self.judged) if line.id in wanted)
         self.flow.paragraph(f"CAUTIONS. {words}", before=1.5)
 
@@ -162,9 +166,16 @@ class _Sheet:
         rows: list[tuple[str, ...]] = []
         for place in PLACES:
             if place.name in _SHORT or place.again:
-                name = _SHORT.get(place.name) or place.again
+                words = _SHORT.get(place.name) or place.again
                 rows.append(
-                    (name, self._target(place), "", "", *self._measured("hold", place), *self._measured("after", place))
+                    (
+                        words,
+                        self._target(place),
+                        "",
+                        "",
+                        *self._measured("hold", place),
+                        *self._measured("after", place),
+                    )
                 )
         tie_rod = [line for line in self.lines.values() if line.id.startswith("hand-over.tie-rod")]
         rows += [(line.text, line.target, *[""] * 6) for line in tie_rod]
@@ -173,7 +184,7 @@ class _Sheet:
 
     def _target(self, place: Place) -> str:
         """The full figure; a blank without the long list of what it waits for, which the checklist has."""
-        if place.value not in self.judged.worked.known:
+        if not is_known(self.judged.worked.known, place.value):
             return f"{BLANK} not worked out"
         return target(self.judged, place.value, place.ways, by_tape=False)
 

@@ -11,6 +11,7 @@ from textual.widgets import Input, OptionList, Static
 
 from rules.judging.explain import explain
 from rules.judging.judge import Judged, shown
+from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.sheet import FIELDS
 from wizard.widgets.entry import Entry
@@ -68,12 +69,15 @@ class ExplainScreen(Screen[Any]):
     def _everything(self) -> Iterator[tuple[str, Content]]:
         judged = self._judged
         for name in trade().values:
-            number = shown(name, judged) or ("does not apply" if name in judged.worked.not_here else "waits")
+            number = shown(named(name), judged) or ("does not apply" if name in judged.worked.not_here else "waits")
             yield name, Content.assemble(plain(name.replace("_", " ").ljust(34)), plain(number))
         for finding in judged.findings:
             yield finding.check, Content.assemble(plain(finding.title.ljust(44)), verdict(finding.verdict))
         for name, asked in FIELDS.items():
-            yield name, Content.assemble(plain(f"{asked.step}: {asked.label}".ljust(44)), plain(shown(name, judged)))
+            yield (
+                name,
+                Content.assemble(plain(f"{asked.step}: {asked.label}".ljust(44)), plain(shown(named(name), judged))),
+            )
 
     def _working(self, name: str) -> Content:
         return lines(*explain(self._judged, name))

@@ -8,6 +8,7 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
+from rules.judging.reader import answer, name
 from rules.judging.weakest_part import ranked
 from rules.sheet import FIELDS
 from rules.strength.weakest import UNLIKE_KINDS, Ranked
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
     from wizard.app import BuildSheetApp
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
-ASKING = "loads.judge_strength"
+ASKING = name("loads.judge_strength")
 ROOM_BESIDE = 3
 """Cells of a row that padding and scroll bar take."""
 
@@ -75,9 +76,9 @@ class GivesFirstScreen(Screen[str | None]):
         return lines(told, *(plain(text) for text in (change, beside) if text))
 
     def _how_to_ask(self) -> str:
-        if self._session.judged.sheet.answers.get(ASKING):
+        if answer(self._session.judged.worked.known, ASKING):
             return ""
-        return f"To have strength judged, answer yes to “{FIELDS[ASKING].label}” and enter the parts."
+        return f"To have strength judged, answer yes to “{FIELDS[ASKING.origin].label}” and enter the parts."
 
     def _items(self) -> list[Item]:
         judged = self._session.judged

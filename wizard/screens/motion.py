@@ -1,6 +1,5 @@
 """Both wheels moved through travel and lock by key: two views to scale, what the wheels do, and curves of it."""
 
-from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
 from textual.app import ComposeResult
@@ -12,6 +11,7 @@ from textual.widgets import Static
 from rules.drawn.moving.graphs import Graph, graphs
 from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
 from rules.judging.judge import Judged, and_list
+from rules.judging.reader import Known, Name, name
 from rules.measure.display import show
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
@@ -34,7 +34,8 @@ if TYPE_CHECKING:
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
-NEEDED = {"steered_front": "Steering", "hung_front": "Arms and travel"}
+STEERED, HUNG = name("steered_front"), name("hung_front")
+NEEDED = {STEERED: "Steering", HUNG: "Arms and travel"}
 """The values that are enough to move something, with the step that each is entered in."""
 WIDE, TALL = 118, 32
 """Cells from which on picture and graphs stand side by side."""
@@ -43,14 +44,14 @@ STATE_LINES, ONE_LINE = 5, 78
 BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
 
 
-def why_not(judged: Judged, name: str) -> str:
+def why_not(judged: Judged, wanted: Name) -> str:
     """Why a value is not there, as a sentence; empty where it is."""
-    worked = judged.worked
-    if name in worked.broken:
-        return f"{worked.broken[name]}."
-    if name in worked.not_here:
-        return f"{worked.not_here[name]}."
-    return f"waits for {and_list(worked.waits[name])}." if name in worked.waits else ""
+    worked, origin = judged.worked, wanted.origin
+    if origin in worked.broken:
+        return f"{worked.broken[origin]}."
+    if origin in worked.not_here:
+        return f"{worked.not_here[origin]}."
+    return f"waits for {and_list(worked.waits[origin])}." if origin in worked.waits else ""
 
 
 class MotionScreen(Screen[None]):
@@ -119,11 +120,11 @@ class MotionScreen(Screen[None]):
         return self._session.judged
 
     @property
-    def _known(self) -> Mapping[str, object]:
+    def _known(self) -> Known:
         return self._judged.worked.known
 
     def _what_to_enter(self) -> Any:
-        reasons = [f"{step}: {why_not(self._judged, name)}" for name, step in NEEDED.items()]
+        reasons = [f"{step}: {why_not(self._judged, wanted)}" for wanted, step in NEEDED.items()]
         return lines(plain(NOTHING), "", *(plain(reason) for reason in reasons))
 
     def on_mount(self) -> None:
@@ -186,8 +187,8 @@ class MotionScreen(Screen[None]):
         front = self._front
         assert front is not None
         missing = NEEDED if not (front.travels and front.steers) else {}
-        for name, step in missing.items():
-            if reason := why_not(self._judged, name):
+        for wanted, step in missing.items():
+            if reason := why_not(self._judged, wanted):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
@@ -209,7 +210,7 @@ class MotionScreen(Screen[None]):
     def action_travel(self, by: int) -> None:
         """The next notch of travel up or down."""
         front = self._front
-        if front is not None and self._may(front.travels, "hung_front"):
+        if front is not None and self._may(front.travels, HUNG):
             notch = NOTCH[self._judged.shown_in]
             travel = next_notch(self._place.travel, notch, by, -front.droop, front.bump)
             self._go(self._place._replace(travel=travel))
@@ -217,19 +218,19 @@ class MotionScreen(Screen[None]):
     def action_full_travel(self, side: int) -> None:
         """Full bump or full droop."""
         front = self._front
-        if front is not None and self._may(front.travels, "hung_front"):
+        if front is not None and self._may(front.travels, HUNG):
             self._go(self._place._replace(travel=front.bump if side > 0 else -front.droop))
 
     def action_lock(self, by: int) -> None:
         """The next notch of lock; 1 to the left."""
         front = self._front
-        if front is not None and self._may(front.steers, "steered_front"):
+        if front is not None and self._may(front.steers, STEERED):
             self._go(self._place._replace(lock=next_notch(self._place.lock, 1 / LOCK_NOTCHES, by, -1.0, 1.0)))
 
     def action_full_lock(self, side: int) -> None:
         """Full lock; 1 to the left."""
         front = self._front
-        if front is not None and self._may(front.steers, "steered_front"):
+        if front is not None and self._may(front.steers, STEERED):
             self._go(self._place._replace(lock=float(side)))
 
     def action_other_lock(self) -> None:
@@ -257,9 +258,9 @@ class MotionScreen(Screen[None]):
         else:
             self._go(Place(found[0].travel, found[0].lock))
 
-    def _may(self, possible: bool, name: str) -> bool:
+    def _may(self, possible: bool, wanted: Name) -> bool:
         if not possible:
-            self._tell(f"{NEEDED[name]}: {why_not(self._judged, name)}")
+            self._tell(f"{NEEDED[wanted]}: {why_not(self._judged, wanted)}")
         return possible
 
     # Other keys

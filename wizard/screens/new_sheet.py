@@ -1,6 +1,8 @@
 """A new sheet: its title, the units of its bare numbers, and its file."""
 
+import os
 import re
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
@@ -75,15 +77,16 @@ class NewSheetScreen(Screen[Any]):
     def action_begin(self) -> None:
         """Make the sheet and open it at its first step."""
         title, units = str(self._rows["title"].entry or "").strip(), self._rows["units"].entry
-        path = self._path or Path(str(self._rows["file"].entry or "").strip() or free_path(title)).expanduser()
+        typed = self._path or str(self._rows["file"].entry or "").strip()
+        path = _as_path(Path(typed)) if typed else free_path(title)
         if not title:
             self._say("Give the sheet a title, so that you know it on paper.", "title")
         elif units not in ("inch", "metric"):
             self._say("Choose what bare numbers mean: left and right choose, or press i or m.", "units")
-        elif path.exists():
-            self._say(f"There is already a file {printable(path)}. Choose another name.", "file")
+        elif fault := sheet_file.trouble_at_new(path):
+            self._say(fault, "file")
         else:
-            file = sheet_file.new(path if path.suffix else path.with_suffix(".toml"))
+            file = sheet_file.new(path)
             file.document |= {"title": title, "units": units}
             cast("BuildSheetApp", self.app).open_new(file)
 
@@ -93,10 +96,17 @@ class NewSheetScreen(Screen[Any]):
             self._rows[name].editor.focus()
 
 
+def _as_path(path: Path) -> Path:
+    """A path as typed, with `~` and a left out `.toml` filled in."""
+    with suppress(RuntimeError):  # nobody of that name has a home folder: then it is part of the name
+        path = path.expanduser()
+    return path if path.suffix or not path.name else path.with_suffix(".toml")
+
+
 def free_path(title: str) -> Path:
     """A file name made from a title, not yet taken in this folder."""
     stem = re.sub(r"[^a-z0-9]+", "-", title.lower()).strip("-")[:40] or "build-sheet"
     number = 1
-    while (path := Path(f"{stem}{f'-{number}' if number > 1 else ''}.toml")).exists():
+    while os.path.lexists(path := Path(f"{stem}{f'-{number}' if number > 1 else ''}.toml")):
         number += 1
     return path

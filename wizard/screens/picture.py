@@ -52,7 +52,8 @@ class PictureScreen(Screen[Any]):
 
     def _show(self) -> None:
         judged = self._session.judged
-        cast(Any, self.query_one("FrontView")).show(judged.worked.known, judged.shown_in)
+        for picture in self.query("FrontView"):  # none where the page was closed again before it was built
+            cast(Any, picture).show(judged.worked.known, judged.shown_in)
 
     def action_back(self) -> None:
         """Back to the sheet."""

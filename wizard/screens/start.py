@@ -1,8 +1,5 @@
 """Where the program starts when no sheet was named: a new sheet, one begun before, or the sample."""
 
-import shutil
-import tempfile
-from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
@@ -13,7 +10,7 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.graph.asking import printable
-from wizard import recent
+from wizard import recent, scratch
 from wizard.recent import Summary
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
@@ -63,9 +60,9 @@ class StartScreen(Screen[Any]):
         self.call_after_refresh(self._read)
 
     def _read(self) -> None:
-        known = recent.recent()
-        here = [path for path in sheets_here() if path.absolute() not in known]
-        self.query_one(Items).show(self._items([recent.summary(path) for path in [*known, *here]]))
+        remembered = recent.recent()
+        here = [path for path in recent.sheets_here() if path.absolute() not in remembered]
+        self.query_one(Items).show(self._items([recent.summary(path) for path in [*remembered, *here]]))
 
     def _items(self, sheets: list[Summary]) -> list[Item]:
         return [
@@ -87,7 +84,7 @@ class StartScreen(Screen[Any]):
         if event.item_id == "new":
             self._app.ask_for_new()
         elif event.item_id == "sample":
-            self._app.open_path(_scratch_sample(), scratch=True)
+            self._app.open_path(scratch.sheet(), scratch=True)
         else:
             self._app.open_path(Path(event.item_id))
 
@@ -102,17 +99,6 @@ class StartScreen(Screen[Any]):
         self._read()
 
 
-def sheets_here() -> list[Path]:
-    """Build sheets in the folder the program was started in."""
-    found = []
-    with suppress(OSError):
-        for path in sorted(Path.cwd().glob("*.toml")):
-            with suppress(OSError), path.open("rb") as file:
-                if b"sheet_version" in file.read(2000):
-                    found.append(path)
-    return found[: recent.MOST]
-
-
 def _sheet_item(sheet: Summary) -> Item:
     name = printable(sheet.path.name)
     if sheet.trouble:
@@ -123,11 +109,3 @@ def _sheet_item(sheet: Summary) -> Item:
         line,
         lambda: plain(f"{printable(sheet.path)}\nLast saved {sheet.saved}. Opens at the first unfinished step."),
     )
-
-
-def _scratch_sample() -> Path:
-    from sample_sheets import SHOWN, sample
-
-    scratch = Path(tempfile.mkdtemp(prefix="buildsheet-")) / f"{SHOWN}.toml"
-    shutil.copyfile(sample(SHOWN), scratch)
-    return scratch

@@ -26,7 +26,7 @@ class Drawn(Widget, can_focus=False):
     Drawn { width: 1fr; height: 1fr; }
     Drawn > .drawn--body { background: $foreground 12%; }
     Drawn > .drawn--tyre { color: $foreground 70%; }
-    Drawn > .drawn--rim { color: $text-primary; }
+    Drawn > .drawn--rim { color: #9b6fd4; }
     Drawn > .drawn--rotor { color: $text-secondary; }
     Drawn > .drawn--caliper { color: $text-secondary; }
     Drawn > .drawn--hub { color: $foreground; }

@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
+from rules.judging.reader import check_id
 from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.strength.weakest import Ranked
@@ -15,7 +16,7 @@ LEAST_BAR, MOST_BAR = 6, 40
 WORD = 9
 """Cells for the verdict word, as in the list of verdicts."""
 BLOCKS, ASCII = ("█", "░"), ("#", ".")
-ORDERING = "what-gives-first"
+ORDERING = check_id("what-gives-first")
 """The check that compares the parts with each other; every other one judges a part by itself."""
 
 

@@ -1,9 +1,8 @@
 """Where the moving front end is and what that does to its wheels, in a few lines that keep their places."""
 
-from collections.abc import Mapping
-
 from rules.drawn.moving.gaps import NearTouch
 from rules.drawn.moving.scene import Moving, Place
+from rules.judging.reader import Known, answer, name
 from rules.judging.return_at_lock import return_moment_at
 from rules.measure.display import show
 from rules.measure.quantity import Units
@@ -12,12 +11,12 @@ from rules.motion.sweep import Worst
 from rules.shop.motion_sheet.section import lock_words, travel_words, where
 
 GAPS = {
-    "tyre_upper_arm_gap": "tyre to upper arm",
-    "tyre_lower_arm_gap": "tyre to lower arm",
-    "tyre_tie_rod_gap": "tyre to tie rod",
-    "rim_upper_joint_gap": "rim to upper joint",
-    "rim_lower_joint_gap": "rim to lower joint",
-    "rim_tie_rod_gap": "rim to tie rod",
+    name("tyre_upper_arm_gap"): "tyre to upper arm",
+    name("tyre_lower_arm_gap"): "tyre to lower arm",
+    name("tyre_tie_rod_gap"): "tyre to tie rod",
+    name("rim_upper_joint_gap"): "rim to upper joint",
+    name("rim_lower_joint_gap"): "rim to lower joint",
+    name("rim_tie_rod_gap"): "rim to tie rod",
 }
 """The values that hold the least gap over all travel and lock, and what each is between."""
 NARROW = 70
@@ -46,12 +45,12 @@ def toe_words(place: Place, left: Pose, right: Pose, units: Units) -> str:
     return f"toe of each wheel {toe}{side}"
 
 
-def wheel_line(name: str, pose: Pose, turned: float | None, units: Units, width: int) -> str:
+def wheel_line(wheel: str, pose: Pose, turned: float | None, units: Units, width: int) -> str:
     """One wheel's angle, camber and ground offset in columns. turned: rad towards the bend; None where it is straight."""
     word, offset = ("", "offset") if width < NARROW else ("turned ", "ground offset")
     steered = "" if turned is None else f"{word}{show(turned, 'rad', units):<11}"
     return (
-        f"{name:<12} {steered}camber {show(pose.camber, 'rad', units):<10} "
+        f"{wheel:<12} {steered}camber {show(pose.camber, 'rad', units):<10} "
         f"{offset} {show(pose.ground_offset, 'mm', units)}"
     )
 
@@ -71,12 +70,12 @@ def state_lines(front: Moving, place: Place, units: Units, width: int, returning
     names = ("left, inner", "right, outer") if bend > 0 else ("left, outer", "right, inner")
     turned = (bend * left.steer, -bend * right.steer)
     wheels = zip(names, (left, right), turned, strict=True)
-    return [first + ".", *(wheel_line(name, pose, angle, units, width) for name, pose, angle in wheels)]
+    return [first + ".", *(wheel_line(wheel, pose, angle, units, width) for wheel, pose, angle in wheels)]
 
 
-def return_words(known: Mapping[str, object], place: Place, units: Units) -> str:
+def return_words(known: Known, place: Place, units: Units) -> str:
     """With what the weight returns the wheels from the present lock, at ride height; empty straight ahead or unknown."""
-    moment = return_moment_at(known, abs(place.lock)) if place.lock else None
+    moment = return_moment_at(known, lock=abs(place.lock)) if place.lock else None
     if moment is None:
         return ""
     what = "returns the wheels" if moment >= 0 else "turns them further"
@@ -98,13 +97,13 @@ def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both
     return f"Gap now {show(touch.gap, 'mm', units)}, {touch.between}, {wheel}{seen}."
 
 
-def worst_gap(known: Mapping[str, object]) -> tuple[Worst, str] | None:
+def worst_gap(known: Known) -> tuple[Worst, str] | None:
     """The least gap over all travel and lock, which knows where it is, and what it is between; None while not known."""
-    gaps = [(gap, between) for name, between in GAPS.items() if isinstance(gap := known.get(name), Worst)]
+    gaps = [(gap, between) for one, between in GAPS.items() if isinstance(gap := answer(known, one), Worst)]
     return min(gaps, key=lambda pair: pair[0], default=None)
 
 
-def worst_line(known: Mapping[str, object], units: Units) -> str:
+def worst_line(known: Known, units: Units) -> str:
     """The least gap over all travel and lock, what it is between, and where; empty where none is worked out."""
     found = worst_gap(known)
     if found is None:

@@ -1,10 +1,10 @@
 """Will it stop: rotor, caliper and bleeding."""
 
-from rules.graph.bands import at_least, at_most
+from rules.graph.bands import AtLeast, AtMost
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.units import Mm
-from rules.values.wheel_end.rotor import CUT
+from rules.sheet.rotor import CUT, RotorStyle
 
 PRACTICE = "common practice, no source"
 
@@ -13,18 +13,20 @@ PRACTICE = "common practice, no source"
     "rotor-thickness",
     step="rotor",
     title="Rotor thickness",
-    good="working thickness at least 1 mm over the stamped minimum",
-    watch="the minimum to 1 mm over; any rotor cut to one plate",
+    limits=AtLeast("mm", good=1.0, watch=0.0),
+    good="working thickness at least {good} over the stamped minimum",
+    watch="the minimum to {good} over; any rotor cut to one plate",
     stop="under the minimum; cut to a plate that does not carry the hat",
     source="stamped minimum: rotor maker. Cut to one plate: nobody publishes a safe figure",
     grade="no published figure",
     try_changing=("rotor.finished_thickness",),
 )
 def rotor_thickness(
-    rotor_style: str,
+    rotor_style: RotorStyle,
     rotor_working_thickness: Mm | None,
     minimum_thickness: Mm | None,
     kept_plate_carries_hat: bool | None,
+    limits: AtLeast,
 ) -> Judgement:
     """Thickness in use against the minimum cast or stamped in the rotor, which is void once a vented rotor is cut."""
     if rotor_style == CUT:
@@ -33,7 +35,7 @@ def rotor_thickness(
         raise Waits("rotor_working_thickness")
     if minimum_thickness is None:
         raise Waits("rotor.minimum_thickness")
-    verdict = at_least(rotor_working_thickness, good=minimum_thickness + 1.0, watch=minimum_thickness)
+    verdict = limits.verdict(rotor_working_thickness - minimum_thickness)
     text = "Working thickness {rotor_working_thickness}; the stamped minimum is {minimum_thickness}."
     change = {
         "good": "",
@@ -67,17 +69,17 @@ def _cut_to_one_plate(carries_hat: bool | None, working: float | None) -> Judgem
     "caliper-suits-rotor",
     step="caliper",
     title="Caliper made for this rotor thickness",
-    good="within 1 mm of what it was made for",
-    watch="to 2 mm",
-    stop="beyond 2 mm",
+    limits=AtMost("mm", good=1.0, watch=2.0),
+    good="within {good} of what it was made for",
+    watch="to {watch}",
+    stop="beyond {watch}",
     source=f"{PRACTICE}; a caliper made for 28 mm on a 22 mm rotor let its pads leave their guides",
     grade="common practice",
     try_changing=("rotor.finished_thickness", "caliper.made_for_thickness"),
 )
-def caliper_suits_rotor(rotor_working_thickness: Mm, made_for_thickness: Mm) -> Judgement:
+def caliper_suits_rotor(rotor_working_thickness: Mm, made_for_thickness: Mm, limits: AtMost) -> Judgement:
     """Rotor thickness in use against the thickness the caliper was made for, thicker or thinner."""
-    difference = abs(rotor_working_thickness - made_for_thickness)
-    verdict = at_most(difference, good=1.0, watch=2.0)
+    verdict = limits.verdict(abs(rotor_working_thickness - made_for_thickness))
     text = "The rotor is {rotor_working_thickness} thick; the caliper was made for {made_for_thickness}."
     if verdict == "good":
         return Judgement(verdict, text)

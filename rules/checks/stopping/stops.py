@@ -1,19 +1,23 @@
 """Does it stop, and again, and again: torque, heat, and pads worn to the end."""
 
-from rules.graph.bands import at_least, at_most
+from math import inf
+
+from rules.graph.bands import AtLeast, AtMost, at_least
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Celsius, Kg, Mm, NewtonMetre, Ratio, Share
-from rules.values.wheel_end.rotor import CUT
+from rules.sheet.brakes import RunOfStops
+from rules.sheet.caliper import CaliperKind
+from rules.sheet.rotor import CUT, RotorStyle
 
-GOAL = 230.0
+RISE = AtMost("°C", good=230.0, watch=inf)
 """deg C rise in one stop from 128 km/h at 0.7 g: a brake maker's published goal. No standard."""
+SPARE_TRAVEL = AtLeast("mm", good=1.0, watch=0.0)
+"""Common practice: what a rotor may differ from what the caliper was made for."""
 TRADE_FLAG = 250.0
 """deg C rise in one stop at which the trade speaks up. From memory, no source."""
-SPARE_TRAVEL = 1.0
-"""mm. Common practice: what a rotor may differ from what the caliper was made for."""
 
 
 @check(
@@ -65,7 +69,8 @@ def brake_can_lock_wheel(
     "rotor-heat-one-stop",
     step="brakes",
     title="Rotor heat in one stop",
-    good="the ring rises 230 °C at most",
+    limits=RISE,
+    good="the ring rises {good} at most",
     watch="more; every rotor cut to one plate",
     source="no standard: 230 °C is a brake maker's published goal for 128 km/h at 0.7 g, gross weight; 250 °C is a trade "
     "flag from memory",
@@ -75,12 +80,13 @@ def rotor_heat_one_stop(
     rotor_rise_one_stop: Celsius,
     rotor_face_rise: Celsius | None,
     friction_ring_mass: Kg,
-    rotor_style: str,
+    rotor_style: RotorStyle,
+    limits: AtMost,
 ) -> Judgement:
     """Mean rise of the friction ring in one hard stop; the rubbed face gets hotter than that while it lasts."""
-    verdict = at_most(rotor_rise_one_stop, good=GOAL, watch=float("inf"))
-    needed = friction_ring_mass * rotor_rise_one_stop / GOAL
-    figures = {"needed": (needed, "kg"), "goal": (GOAL, "°C"), "flag": (TRADE_FLAG, "°C")}
+    verdict = limits.verdict(rotor_rise_one_stop)
+    needed = friction_ring_mass * rotor_rise_one_stop / limits.good
+    figures = {"needed": (needed, "kg"), "goal": (limits.good, "°C"), "flag": (TRADE_FLAG, "°C")}
     text = "One stop heats the {friction_ring_mass} friction ring by {rotor_rise_one_stop} on average"
     text += "." if rotor_face_rise is None else ", and its rubbed face by {rotor_face_rise} while it lasts."
     change = ""
@@ -104,12 +110,10 @@ def rotor_heat_one_stop(
     source="energy balance; no published limit. Pads, fluid and seals each have their maker's own",
     grade="no published figure",
 )
-def rotor_heat_run(
-    rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, stops_in_a_run: int | None, cooling: str | None
-) -> Judgement:
+def rotor_heat_run(rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, brakes: RunOfStops) -> Judgement:
     """Mean rise of the ring over the air after the last stop of a run."""
-    text = f"After {stops_in_a_run} stops the friction ring is {{rotor_rise_run}} hotter than the air"
-    text += ", no cooling counted." if cooling == "none" else f", cooled between them by {cooling} only."
+    text = f"After {brakes.stops_in_a_run} stops the friction ring is {{rotor_rise_run}} hotter than the air"
+    text += ", no cooling counted." if brakes.cooling == "none" else f", cooled between them by {brakes.cooling} only."
     return Judgement(
         "watch",
         text + " Nobody publishes a limit for this.",
@@ -122,7 +126,8 @@ def rotor_heat_run(
     "piston-travel-worn",
     step="brakes",
     title="Piston travel on worn pads",
-    good="at least 1 mm to spare on worn pads and the thinnest rotor",
+    limits=SPARE_TRAVEL,
+    good="at least {good} to spare on worn pads and the thinnest rotor",
     watch="less to spare; every rotor cut to one plate",
     stop="the piston comes out further than its travel",
     source="geometry; common practice: the discard thickness of a rotor is set mainly by this. The 1 mm has no source",
@@ -133,13 +138,14 @@ def piston_travel_worn(
     piston_travel_needed: Mm,
     rotor_thickness_lost: Mm,
     brakes_piston_travel: Mm | None,
-    caliper_kind: str,
-    rotor_style: str,
+    caliper_kind: CaliperKind,
+    rotor_style: RotorStyle,
+    limits: AtLeast,
 ) -> Judgement:
     """How far a piston must come out at the end of pads and rotor, against the travel at which its seal still holds."""
     if brakes_piston_travel is None:
         raise Waits("brakes.piston_travel")
-    verdict = at_least(brakes_piston_travel, good=piston_travel_needed + SPARE_TRAVEL, watch=piston_travel_needed)
+    verdict = limits.verdict(brakes_piston_travel - piston_travel_needed)
     follows = (
         "The pistons of a sliding caliper follow both pads and the whole loss of thickness, {rotor_thickness_lost}."
         if caliper_kind == "sliding"
@@ -174,7 +180,7 @@ def piston_travel_worn(
     source="arithmetic: one plate of two is half of the iron. No published minimum for one plate",
     grade="no published figure",
 )
-def rotor_cut_consequence(thickness_cut_away: Mm, rotor_plane_shift: Mm, caliper_kind: str) -> Judgement:
+def rotor_cut_consequence(thickness_cut_away: Mm, rotor_plane_shift: Mm, caliper_kind: CaliperKind) -> Judgement:
     """Half of the iron gone, its middle moved, and more travel for pads and pistons."""
     extra = thickness_cut_away if caliper_kind == "sliding" else thickness_cut_away / 2
     way = "outboard" if reaches(rotor_plane_shift, 0.0) else "inboard"

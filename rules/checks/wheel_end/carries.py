@@ -2,23 +2,24 @@
 
 from math import tan
 
-from rules.graph.bands import at_least
+from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement
-from rules.measure.closeness import reaches, within
+from rules.measure.closeness import reaches
 from rules.measure.marks import TyreMark
 from rules.measure.units import Kg, MetrePerSecond, Mm, Rad
 
-MARGIN = 1.1
-"""A tenth in hand over the weighed load. Common practice, no source."""
+IN_HAND = AtLeast("1", good=1.1, watch=1.0)
+"""Rating over the weighed load: a tenth in hand. Common practice, no source."""
 
 
 @check(
     "tyre-load",
     step="tyre",
     title="Tyre load capacity",
-    good="capacity at least 1.1 x the load on the tyre",
-    watch="1.0 to 1.1 x",
+    limits=IN_HAND,
+    good="capacity at least {good} x the load on the tyre",
+    watch="{watch} to {good} x",
     stop="less than the load",
     source="capacity: load index table of UN R30 and R54 (or the sidewall); the tenth in hand is common practice",
     grade="standard",
@@ -30,9 +31,10 @@ def tyre_load(
     load_capacity: Kg | None,
     smallest: TyreMark | None,
     largest: TyreMark | None,
+    limits: AtLeast,
 ) -> Judgement:
     """What one tyre may carry at the pressure actually run, against the weighed load. Landings come on top."""
-    verdict = at_least(tyre_load_capacity, good=MARGIN * corner_weight, watch=corner_weight)
+    verdict = limits.verdict(tyre_load_capacity / corner_weight)
     text = "One tyre may carry {tyre_load_capacity}; it carries {corner_weight} standing."
     marks = [mark for mark in (smallest, largest) if mark is not None]
     if load_capacity is None and any(mark.load_index is None for mark in marks):
@@ -117,16 +119,17 @@ def loaded_radius_measured(loaded_radius: Mm | None, wheel_centre_height: Mm, in
     "wheel-load",
     step="wheel",
     title="Wheel load rating",
-    good="rating at least 1.1 x the load on the wheel",
-    watch="1.0 to 1.1 x",
+    limits=IN_HAND,
+    good="rating at least {good} x the load on the wheel",
+    watch="{watch} to {good} x",
     stop="less than the load",
     source="common practice, no source",
     grade="common practice",
     try_changing=("job.corner_weight", "wheel.load_rating"),
 )
-def wheel_load(wheel_load_rating: Kg, corner_weight: Kg) -> Judgement:
+def wheel_load(wheel_load_rating: Kg, corner_weight: Kg, limits: AtLeast) -> Judgement:
     """The wheel's stamped rating against the weighed load. Trailer wheels are not made for braking and steering."""
-    verdict = at_least(wheel_load_rating, good=MARGIN * corner_weight, watch=corner_weight)
+    verdict = limits.verdict(wheel_load_rating / corner_weight)
     change = "" if verdict == "good" else "A wheel with a higher rating, made for a braked, steered car."
     return Judgement(
         verdict, "The wheel is rated for {wheel_load_rating}; it carries {corner_weight} standing.", change
@@ -137,17 +140,18 @@ def wheel_load(wheel_load_rating: Kg, corner_weight: Kg) -> Judgement:
     "bearing-near-tyre-centre",
     step="hub",
     title="Bearing near the tyre's centre plane",
-    good="within 25 mm",
+    limits=Between("mm", -25.0, 25.0),
+    good="within {high}",
     watch="beyond",
     source="common practice, no source: distance from the tyre's plane is leverage on the bearing",
     grade="common practice",
     try_changing=("wheel.offset", "wheel.backspacing"),
 )
-def bearing_near_tyre_centre(bearing_offset: Mm) -> Judgement:
+def bearing_near_tyre_centre(bearing_offset: Mm, limits: Between) -> Judgement:
     """Distance of the bearing's middle from the tyre centre plane, either side."""
-    figures = {"distance": (abs(bearing_offset), "mm"), "limit": (25.0, "mm")}
+    figures = {"distance": (abs(bearing_offset), "mm"), "limit": (limits.high, "mm")}
     side = "inboard" if bearing_offset < 0 else "outboard"
-    if within(bearing_offset, -25.0, 25.0):
+    if limits.verdict(bearing_offset) == "good":
         return Judgement(
             "good", f"The bearing's middle is {{distance}} {side} of the tyre's centre plane.", figures=figures
         )

@@ -1,21 +1,30 @@
 """Can the plate be cut and drilled so: metal around the holes, holes the process can make."""
 
-from rules.graph.bands import at_least, at_most
+from math import inf
+
+from rules.graph.asking import given
+from rules.graph.bands import AtLeast, Between, Limits, at_least, at_most
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
+from rules.sheet.plate import BracketBlank, CutProcess, DrawnPlate
 from rules.tables.edge_distance import least_edge_distance
-from rules.values.wheel_end.plate import drawn
+from rules.values.optional_step import need_once_begun
+from rules.values.wheel_end.plate import NO_BRACKET, NOT_DRAWN
 
 EDGE_SOURCE = (
     "floor: AISC 360-16 Table J3.4, least edge distance of standard holes, written for buildings (under 1/2 in, where it "
     "has no row, 1.5 bolt diameters, trade custom); the 2 diameters are trade custom, no source"
 )
 CUT_SOURCE = "cutting trade pages: plasma holes no smaller than 1.5 x the thickness, laser holes no smaller than 1 x; no standard"
-SMALLEST_HOLE = {"plasma": 1.5, "laser": 1.0}
+CUSTOM = AtLeast("1", good=2.0)
+"""Bolt diameters from a hole's centre to the edge."""
+SMALLEST_HOLE: dict[CutProcess, float] = {"plasma": 1.5, "laser": 1.0}
 """Times the thickness."""
+CUT_HOLES = Limits(other={process: (times, "1") for process, times in SMALLEST_HOLE.items()})
+HOLES_IN_WORDS = "plasma: {plasma} x the thickness or more; laser: {laser} x or more; drilled: any"
 
 
 @check(
@@ -28,11 +37,10 @@ SMALLEST_HOLE = {"plasma": 1.5, "laser": 1.0}
     grade="common practice",
     try_changing=("plate.corner_radius",),
 )
-def corner_radius_fits(corner_radius: Mm | None, plate_width: Mm | None, plate_height: Mm | None) -> Judgement:
+def corner_radius_fits(plate: DrawnPlate) -> Judgement:
     """Whether the sides have room for the corners. Empty counts as square corners."""
-    width, height = drawn("plate", width=plate_width, height=plate_height)
-    radius = corner_radius or 0.0
-    verdict = at_most(radius, good=min(width, height) / 2)
+    need_once_begun(plate, "width", "height", why_not=NOT_DRAWN)
+    verdict = at_most(given(plate, "corner_radius") or 0.0, good=min(plate.width, plate.height) / 2)
     if verdict == "good":
         return Judgement("good", "The corners fit the plate.")
     return Judgement(
@@ -44,20 +52,21 @@ def corner_radius_fits(corner_radius: Mm | None, plate_width: Mm | None, plate_h
     "hole-edge-distance",
     step="plate",
     title="Hub bolt holes clear of the plate's edge",
-    good="2 bolt diameters or more from hole centre to edge, and the table's least",
+    limits=CUSTOM,
+    good="{good} bolt diameters or more from hole centre to edge, and the table's least",
     watch="the table's least edge distance or more",
     stop="less",
     source=EDGE_SOURCE,
     grade="standard",
     try_changing=("plate.width", "plate.height"),
 )
-def hole_edge_distance(hub_bolt_edge_distance: Mm, mount_bolt_thread: Thread) -> Judgement:
+def hole_edge_distance(hub_bolt_edge_distance: Mm, mount_bolt_thread: Thread, limits: AtLeast) -> Judgement:
     """From the centre of the worst placed hub bolt hole to the edge of the plate, corners counted."""
-    return _edge_distance("A hub bolt", hub_bolt_edge_distance, mount_bolt_thread.diameter)
+    return _edge_distance("A hub bolt", hub_bolt_edge_distance, mount_bolt_thread.diameter, limits)
 
 
-def _edge_distance(whose: str, distance: float, bolt: float) -> Judgement:
-    floor, custom = least_edge_distance(bolt), 2 * bolt
+def _edge_distance(whose: str, distance: float, bolt: float, limits: AtLeast) -> Judgement:
+    floor, custom = least_edge_distance(bolt), limits.good * bolt
     verdict = at_least(distance, good=max(custom, floor), watch=floor)
     figures = {"distance": (distance, "mm"), "floor": (floor, "mm"), "custom": (custom, "mm"), "bolt": (bolt, "mm")}
     if distance <= 0:
@@ -76,25 +85,28 @@ def _edge_distance(whose: str, distance: float, bolt: float) -> Judgement:
     "hole-spacing",
     step="plate",
     title="Metal between the plate's holes",
-    good="hub bolts 3 diameters apart or more, and one diameter of metal between any two holes, centre bore included",
-    watch="2 2/3 to 3 diameters apart",
+    limits=AtLeast("1", good=3.0, watch=8 / 3, other={"metal": (1.0, "1")}),
+    good="hub bolts {good} diameters apart or more, and {metal} diameter of metal between any two holes, bore included",
+    watch="{watch} to {good} diameters apart",
     stop="less",
     source="AISC 360-16 J3.3, written for bolt holes of buildings; to count the centre bore as a hole is trade custom",
     grade="standard",
     try_changing=("plate.bore",),
 )
-def hole_spacing(hub_bolt_spacing: Mm, metal_between_holes: Mm, mount_bolt_thread: Thread) -> Judgement:
+def hole_spacing(
+    hub_bolt_spacing: Mm, metal_between_holes: Mm, mount_bolt_thread: Thread, limits: AtLeast
+) -> Judgement:
     """Spacing of the hub bolts, and the narrowest metal between two holes."""
     bolt = mount_bolt_thread.diameter
     figures = {"bolt": (bolt, "mm")}
-    if not reaches(metal_between_holes, bolt):
+    if not reaches(metal_between_holes, limits.other["metal"][0] * bolt):
         return Judgement(
             "stop",
             "The narrowest metal between two holes is {metal_between_holes}; one bolt diameter, {bolt}, is the least.",
             "A smaller centre bore if the hub allows it, or another hub.",
             figures,
         )
-    verdict = at_least(hub_bolt_spacing, good=3 * bolt, watch=8 / 3 * bolt)
+    verdict = limits.verdict(hub_bolt_spacing / bolt)
     return Judgement(
         verdict,
         "The hub bolts are {hub_bolt_spacing} apart, with {metal_between_holes} of metal between the closest two holes.",
@@ -107,21 +119,22 @@ def hole_spacing(hub_bolt_spacing: Mm, metal_between_holes: Mm, mount_bolt_threa
     "bore-edge-metal",
     step="plate",
     title="Metal beside the centre bore",
-    good="one hub bolt diameter of metal or more",
+    limits=AtLeast("1", good=1.0, watch=-inf),
+    good="{good} hub bolt diameter of metal or more",
     watch="less",
     stop="the bore breaks out of the plate",
     source="no published figure",
     grade="no published figure",
     try_changing=("plate.width",),
 )
-def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread) -> Judgement:
+def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: AtLeast) -> Judgement:
     """The narrowest metal between the centre bore and the plate's edge. It says nothing of strength."""
     bolt = mount_bolt_thread.diameter
     if not more_than(metal_beside_bore, 0.0):
         return Judgement(
             "stop", "The centre bore breaks out of the plate.", "A wider plate, or the spindle elsewhere in it."
         )
-    verdict = at_least(metal_beside_bore, good=bolt, watch=0.0)
+    verdict = limits.verdict(metal_beside_bore / bolt)
     change = "" if verdict == "good" else "More metal beside the bore: have somebody qualified size it."
     text = "Beside the centre bore {metal_beside_bore} of metal is left; a hub bolt is {bolt} thick."
     return Judgement(verdict, text, change, {"bolt": (bolt, "mm")})
@@ -131,27 +144,26 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread) -> Judgeme
     "hole-not-too-small",
     step="plate",
     title="Plate holes the process can cut",
-    good="plasma: 1.5 x the thickness or more; laser: 1 x or more; drilled: any",
+    limits=CUT_HOLES,
+    good=HOLES_IN_WORDS,
     stop="less",
     source=CUT_SOURCE,
     grade="common practice",
 )
-def hole_not_too_small(
-    hole_diameter: Mm | None, bore: Mm | None, plate_thickness: Mm | None, process: str | None
-) -> Judgement:
+def hole_not_too_small(plate: DrawnPlate, process: CutProcess | None, limits: Limits) -> Judgement:
     """The smallest hole of the plate against its thickness."""
-    hole, centre, thickness = drawn("plate", hole_diameter=hole_diameter, bore=bore, thickness=plate_thickness)
+    need_once_begun(plate, "hole_diameter", "bore", "thickness", why_not=NOT_DRAWN)
+    return _smallest_hole(min(plate.hole_diameter, plate.bore), plate.thickness, process, limits)
+
+
+def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, limits: Limits) -> Judgement:
     if process is None:
         raise Waits("plate.process")
-    return _smallest_hole(min(hole, centre), thickness, process)
-
-
-def _smallest_hole(hole: float, thickness: float, process: str) -> Judgement:
     if process == "saw and drill":
         return Judgement("good", "The holes are drilled.")
-    if process not in SMALLEST_HOLE:
+    if process not in limits.other:
         raise NotForThisBuild(f"no figure is known here for the smallest hole of a {process}: ask the cutter")
-    least = SMALLEST_HOLE[process] * thickness
+    least = limits.other[process][0] * thickness
     verdict = at_least(hole, good=least)
     text = f"The smallest hole is {{hole}}; the least for {process} in {{plate}} plate is {{least}}."
     figures = {"hole": (hole, "mm"), "least": (least, "mm"), "plate": (thickness, "mm")}
@@ -166,19 +178,20 @@ def _smallest_hole(hole: float, thickness: float, process: str) -> Judgement:
     "hub-bolt-fits-hole",
     step="plate",
     title="Hub bolts go through their holes",
-    good="hole 0 to 1 mm larger than the bolt",
-    watch="more than 1 mm larger",
+    limits=Between("mm", 0.0, 1.0, least=0.0),
+    good="hole up to {high} larger than the bolt",
+    watch="more than {high} larger",
     stop="smaller than the bolt",
     source="common practice, no source: a loose hole lets the hub shift",
     grade="common practice",
     try_changing=("plate.hole_diameter",),
 )
-def hub_bolt_fits_hole(hub_bolt_hole_clearance: Mm) -> Judgement:
+def hub_bolt_fits_hole(hub_bolt_hole_clearance: Mm, limits: Between) -> Judgement:
     """The finished hole against the hub bolt's diameter."""
-    if not reaches(hub_bolt_hole_clearance, 0.0):
+    verdict = limits.verdict(hub_bolt_hole_clearance)
+    if verdict == "stop":
         figures = {"under": (-hub_bolt_hole_clearance, "mm")}
         return Judgement("stop", "The hole is {under} smaller than the hub bolt.", "Enter the finished size.", figures)
-    verdict = at_most(hub_bolt_hole_clearance, good=1.0, watch=float("inf"))
     change = "" if verdict == "good" else "A smaller hole: a loose one lets the hub shift under braking."
     return Judgement(verdict, "The hole is {hub_bolt_hole_clearance} larger than the hub bolt.", change)
 
@@ -213,32 +226,30 @@ def plate_reaches_pivots(plate_beyond_upper_pivot: Mm, plate_beyond_lower_pivot:
     "bracket-hole-edge-distance",
     step="plate",
     title="Caliper bolt holes clear of the edge",
-    good="2 hole diameters or more from hole centre to edge, and the table's least",
+    limits=CUSTOM,
+    good="{good} hole diameters or more from hole centre to edge, and the table's least",
     watch="the table's least edge distance or more",
     stop="less",
     source=f"{EDGE_SOURCE}; the bolt is taken as large as its hole",
     grade="standard",
     try_changing=("plate.bracket_hole_from_edge",),
 )
-def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter: Mm) -> Judgement:
+def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter: Mm, limits: AtLeast) -> Judgement:
     """From a caliper bolt's centre to the edge of the bracket blank."""
-    return _edge_distance("A caliper bolt", bracket_edge_distance, bracket_hole_diameter)
+    return _edge_distance("A caliper bolt", bracket_edge_distance, bracket_hole_diameter, limits)
 
 
 @check(
     "bracket-hole-not-too-small",
     step="plate",
     title="Bracket holes the process can cut",
-    good="plasma: 1.5 x the thickness or more; laser: 1 x or more; drilled: any",
+    limits=CUT_HOLES,
+    good=HOLES_IN_WORDS,
     stop="less",
     source=CUT_SOURCE,
     grade="common practice",
 )
-def bracket_hole_not_too_small(
-    bracket_hole_diameter: Mm | None, bracket_thickness: Mm | None, process: str | None
-) -> Judgement:
+def bracket_hole_not_too_small(plate: BracketBlank, process: CutProcess | None, limits: Limits) -> Judgement:
     """The caliper bolt holes against the bracket's thickness."""
-    hole, thickness = drawn("bracket", bracket_hole_diameter=bracket_hole_diameter, bracket_thickness=bracket_thickness)
-    if process is None:
-        raise Waits("plate.process")
-    return _smallest_hole(hole, thickness, process)
+    need_once_begun(plate, "bracket_hole_diameter", "bracket_thickness", why_not=NO_BRACKET)
+    return _smallest_hole(plate.bracket_hole_diameter, plate.bracket_thickness, process, limits)

@@ -1,17 +1,20 @@
 """Do the bought parts fit each other: tyre to rim, wheel to hub, rotor to hub."""
 
-from rules.graph.bands import at_least, at_most
+from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild, Waits
 from rules.measure.closeness import within
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.quantity import INCH
 from rules.measure.units import Mm
+from rules.sheet.wheel import NutSeat
 from rules.values.wheel_end.wheel_stack import LIPS
 
 PRACTICE = "common practice, no source"
-SAME_CIRCLE = 0.3
-"""mm within which two bolt circles are one. Common practice: 4.5 in and 114.3 mm are one, 114.3 and 115 are not."""
+SAME_CIRCLE = AtMost("mm", 0.3)
+"""Difference within which two bolt circles are one. Common practice: 4.5 in and 114.3 mm are one, 114.3 and 115 are not."""
+AGREEING = AtMost("mm", good=1.6, watch=6.0, other={"lip": (LIPS / 2, "mm")})
+"""Difference between offset as given and as worked out. lip: what one lip adds to the nominal width."""
 
 
 @check(
@@ -64,13 +67,16 @@ def tyre_rim_width(wheel_width: Mm, rim_width_least: Mm, rim_width_most: Mm) -> 
     "wheel-numbers-agree",
     step="wheel",
     title="Offset and backspacing agree",
-    good="within 1.6 mm (1/16 in)",
-    watch="to 6 mm",
-    stop="beyond 6 mm; 12.7 mm is the mark of nominal width used for lip to lip",
+    limits=AGREEING,
+    good="within {good}",
+    watch="to {watch}",
+    stop="beyond {watch}; {lip} is the mark of nominal width used for lip to lip",
     source=f"{PRACTICE}; the arithmetic is geometry",
     grade="common practice",
 )
-def wheel_numbers_agree(offset: Mm | None, backspacing: Mm | None, wheel_overall_width: Mm | None) -> Judgement:
+def wheel_numbers_agree(
+    offset: Mm | None, backspacing: Mm | None, wheel_overall_width: Mm | None, limits: AtMost
+) -> Judgement:
     """Offset as given against backspacing - overall width / 2. Needs both figures; else there is nothing to compare."""
     if offset is None and backspacing is None:
         raise Waits("wheel.offset", "wheel.backspacing")
@@ -81,13 +87,13 @@ def wheel_numbers_agree(offset: Mm | None, backspacing: Mm | None, wheel_overall
     worked_out = backspacing - wheel_overall_width / 2
     difference = abs(offset - worked_out)
     figures = {"worked_out": (worked_out, "mm"), "difference": (difference, "mm")}
-    verdict = at_most(difference, good=1.6, watch=6.0)
+    verdict = limits.verdict(difference)
     text = (
         "Offset is given as {offset}; backspacing {backspacing} less half of {wheel_overall_width} gives {worked_out}. "
     )
     if verdict == "good":
         return Judgement(verdict, text + "They agree.", figures=figures)
-    if abs(difference - LIPS / 2) <= 1.6:
+    if limits.verdict(abs(difference - LIPS / 2)) == "good":
         text += (
             "They differ by {difference}: that is what comes of working with the nominal, bead-to-bead width instead "
             "of lip to lip."
@@ -113,16 +119,17 @@ def _near_miss(low: float, high: float, closeness: float) -> bool:
     return any(abs(low - near) <= closeness and abs(high - far) <= closeness for near, far in NEAR_MISSES)
 
 
-def _bolt_circles(one: BoltCircle, other: BoltCircle, one_name: str, other_name: str) -> Judgement:
+def _bolt_circles(limits: AtMost, one: BoltCircle, other: BoltCircle, one_name: str, other_name: str) -> Judgement:
     difference = abs(one.diameter - other.diameter)
     figures = {"one": (one.diameter, "mm"), "other": (other.diameter, "mm")}
     low, high = sorted((one.diameter, other.diameter))
-    if one.count == other.count and difference <= SAME_CIRCLE + 1e-9 and not _near_miss(low, high, AS_NAMED):
+    same = one.count == other.count and limits.verdict(difference) == "good"
+    if same and not _near_miss(low, high, AS_NAMED):
         return Judgement(
             "good", f"{one_name} and {other_name} share one circle: {one.count} x {{one}}.", figures=figures
         )
     text = f"{one_name} has {one.count} x {{one}}, {other_name} {other.count} x {{other}}: not one bolt circle."
-    if one.count == other.count and _near_miss(low, high, SAME_CIRCLE):
+    if one.count == other.count and _near_miss(low, high, limits.good):
         text += " This is a well-known near miss: the nuts start, and the studs are bent or the wheel works loose."
     return Judgement(
         "stop", text, "Change one of the parts, or have it drilled by its maker. Never slot holes.", figures
@@ -133,77 +140,63 @@ def _bolt_circles(one: BoltCircle, other: BoltCircle, one_name: str, other_name:
     "bolt-circle-wheel-hub",
     step="hub",
     title="Wheel and hub bolt circle",
-    good="same count, within 0.3 mm",
+    limits=SAME_CIRCLE,
+    good="same count, within {good}",
     stop="anything else; near misses are named",
     source=f"{PRACTICE}; 6 x 5.5 in and 6 x 139.7 mm are one circle by arithmetic",
     grade="common practice",
 )
-def bolt_circle_wheel_hub(wheel_bolt_circle: BoltCircle, hub_bolt_circle: BoltCircle) -> Judgement:
+def bolt_circle_wheel_hub(wheel_bolt_circle: BoltCircle, hub_bolt_circle: BoltCircle, limits: AtMost) -> Judgement:
     """Count and diameter of the wheel's holes against the hub's studs."""
-    return _bolt_circles(wheel_bolt_circle, hub_bolt_circle, "The wheel", "the hub")
+    return _bolt_circles(limits, wheel_bolt_circle, hub_bolt_circle, "The wheel", "the hub")
 
 
 @check(
     "bolt-circle-rotor-hub",
     step="hub",
     title="Rotor and hub bolt circle",
-    good="same count, within 0.3 mm",
+    limits=SAME_CIRCLE,
+    good="same count, within {good}",
     stop="anything else; near misses are named",
     source=f"{PRACTICE}; SAE J2696 notes that a matching pattern alone does not make hub and rotor interchangeable",
     grade="common practice",
 )
-def bolt_circle_rotor_hub(rotor_bolt_circle: BoltCircle, hub_bolt_circle: BoltCircle) -> Judgement:
+def bolt_circle_rotor_hub(rotor_bolt_circle: BoltCircle, hub_bolt_circle: BoltCircle, limits: AtMost) -> Judgement:
     """Count and diameter of the rotor's holes against the hub's studs."""
-    return _bolt_circles(rotor_bolt_circle, hub_bolt_circle, "The rotor", "the hub")
+    return _bolt_circles(limits, rotor_bolt_circle, hub_bolt_circle, "The rotor", "the hub")
 
 
-PILOT_PLAY = 0.5
-"""mm a bore may be over the pilot and still be centred by it. Common practice, no source."""
-
-
-def _bore(play: float, part: str, loose: str) -> Judgement:
+@check(
+    "{part}-bore",
+    step="{part}",
+    title="{Part} bore on the hub pilot",
+    limits=Between("mm", 0.0, 0.5, least=0.0),
+    good="bore up to {high} over the pilot",
+    watch="larger{so}",
+    stop="bore smaller than the pilot",
+    source=PRACTICE,
+    grade="common practice",
+    each=(
+        {"part": "wheel", "so": ": the nuts must centre the wheel", "loose": "The nuts must centre the wheel."},
+        {"part": "rotor", "so": "", "loose": "It will not run true until something centres it."},
+    ),
+)
+def bore_on_pilot(part_centre_bore: Mm, pilot_diameter: Mm, limits: Between) -> Judgement:
+    """{Part} centre bore less hub pilot diameter."""
+    play = part_centre_bore - pilot_diameter
+    verdict = limits.verdict(play)
     figures = {"play": (play, "mm"), "over": (-play, "mm")}
-    if within(play, 0.0, PILOT_PLAY):
-        return Judgement("good", f"The {part} sits on the hub pilot with {{play}} of play.", figures=figures)
-    if play > 0:
-        return Judgement("watch", f"The {part}'s bore is {{play}} larger than the hub pilot. {loose}", figures=figures,
-                         change="Use tapered nuts that centre it, or a fitted ring.")  # fmt: skip
+    if verdict == "good":
+        return Judgement(verdict, "The {part} sits on the hub pilot with {play} of play.", figures=figures)
+    if verdict == "watch":
+        text = "The {part}'s bore is {play} larger than the hub pilot. {loose}"
+        return Judgement(verdict, text, "Use tapered nuts that centre it, or a fitted ring.", figures)
     return Judgement(
-        "stop",
-        f"The hub pilot is {{over}} larger than the {part}'s bore: it does not go on.",
-        f"Use another {part} or hub. Have a bore opened only with its maker's agreement.",
+        verdict,
+        "The hub pilot is {over} larger than the {part}'s bore: it does not go on.",
+        "Use another {part} or hub. Have a bore opened only with its maker's agreement.",
         figures,
     )
-
-
-@check(
-    "wheel-bore",
-    step="wheel",
-    title="Wheel bore on the hub pilot",
-    good="bore 0 to 0.5 mm over the pilot",
-    watch="larger: the nuts must centre the wheel",
-    stop="bore smaller than the pilot",
-    source=PRACTICE,
-    grade="common practice",
-)
-def wheel_bore(wheel_centre_bore: Mm, pilot_diameter: Mm) -> Judgement:
-    """Wheel centre bore less hub pilot diameter."""
-    return _bore(wheel_centre_bore - pilot_diameter, "wheel", "The nuts must centre the wheel.")
-
-
-@check(
-    "rotor-bore",
-    step="rotor",
-    title="Rotor bore on the hub pilot",
-    good="bore 0 to 0.5 mm over the pilot",
-    watch="larger",
-    stop="bore smaller than the pilot",
-    source=PRACTICE,
-    grade="common practice",
-)
-def rotor_bore(rotor_centre_bore: Mm, pilot_diameter: Mm) -> Judgement:
-    """Rotor centre bore less hub pilot diameter."""
-    return _bore(rotor_centre_bore - pilot_diameter, "rotor", "It will not run true until something centres it.")
 
 
 @check(
@@ -215,7 +208,7 @@ def rotor_bore(rotor_centre_bore: Mm, pilot_diameter: Mm) -> Judgement:
     source=PRACTICE,
     grade="common practice",
 )
-def nut_seat(wheel_nut_seat: str, hub_nut_seat: str) -> Judgement:
+def nut_seat(wheel_nut_seat: NutSeat, hub_nut_seat: NutSeat) -> Judgement:
     """The seat in the wheel and the seat on the nuts must have one shape: cone of the same angle, ball or flat."""
     if wheel_nut_seat == hub_nut_seat:
         return Judgement("good", f"Wheel and nuts both have a {wheel_nut_seat} seat.")
@@ -230,17 +223,18 @@ def nut_seat(wheel_nut_seat: str, hub_nut_seat: str) -> Judgement:
     "stud-engagement",
     step="hub",
     title="Wheel stud engagement",
-    good="at least one thread diameter",
+    limits=AtLeast("1", good=1.0),
+    good="at least {good} thread diameter",
     stop="less",
     source="handbook rule for steel nuts: at least one diameter of thread (Shigley; FED-STD-H28); count turns x pitch",
     grade="handbook",
     try_changing=("hub.stud_length",),
 )
-def stud_engagement_enough(stud_engagement: Mm, stud_thread: Thread) -> Judgement:
+def stud_engagement_enough(stud_engagement: Mm, stud_thread: Thread, limits: AtLeast) -> Judgement:
     """Thread left for the nut against the stud's diameter. A soft alloy nut wants one and a half."""
-    figures = {"needed": (stud_thread.diameter, "mm")}
+    figures = {"needed": (limits.good * stud_thread.diameter, "mm")}
     turns = f"{max(stud_engagement, 0.0) / stud_thread.pitch:.1f} turns"
-    if at_least(stud_engagement, good=stud_thread.diameter) == "good":
+    if limits.verdict(stud_engagement / stud_thread.diameter) == "good":
         return Judgement(
             "good", f"The nut gets {{stud_engagement}} of thread ({turns}); {{needed}} is the least.", figures=figures
         )

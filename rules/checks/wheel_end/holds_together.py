@@ -3,6 +3,8 @@
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.units import NewtonMetre
+from rules.sheet.hub import HeldTogetherBy
+from rules.sheet.pivots import PivotKind, Shear
 
 PRACTICE = "common practice, no source"
 
@@ -18,7 +20,7 @@ PRACTICE = "common practice, no source"
     grade="common practice",
 )
 def hub_holds_together(
-    held_together_by: str, stub_shaft_fitted: bool | None, stub_shaft_torque: NewtonMetre | None
+    held_together_by: HeldTogetherBy, stub_shaft_fitted: bool | None, stub_shaft_torque: NewtonMetre | None
 ) -> Judgement:
     """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
     if held_together_by == "itself":
@@ -53,7 +55,7 @@ def hub_holds_together(
     grade="common practice",
 )
 def pivot_shear(
-    upper_shear: str | None, lower_shear: str | None, upper_retained: bool | None, lower_retained: bool | None
+    upper_shear: Shear | None, lower_shear: Shear | None, upper_retained: bool | None, lower_retained: bool | None
 ) -> Judgement:
     """Each outer pivot: metal on both sides of the joint, or something that keeps it when the ball pulls out."""
     pivots = {"upper": (upper_shear, upper_retained), "lower": (lower_shear, lower_retained)}
@@ -88,7 +90,7 @@ def pivot_shear(
     source=f"{PRACTICE}; student racing events have logged shank failures and bar it from finals",
     grade="common practice",
 )
-def no_rod_end_in_bending(upper_kind: str, lower_kind: str) -> Judgement:
+def no_rod_end_in_bending(upper_kind: PivotKind, lower_kind: PivotKind) -> Judgement:
     """A rod end's threaded shank breaks in bending, and an outer pivot bends it in every bump and stop."""
     bent = [name for name, kind in (("upper", upper_kind), ("lower", lower_kind)) if kind == "rod end"]
     if not bent:

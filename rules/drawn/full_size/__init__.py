@@ -7,7 +7,6 @@ inboard side of it. The right upright is the mirror image of the left; its words
 from dataclasses import dataclass
 from typing import Literal
 
-from rules.drawn.full_size.facts import Facts
 from rules.drawn.full_size.front import Extent, front_view
 from rules.drawn.full_size.shapes import (
     HEADING,
@@ -25,6 +24,7 @@ from rules.drawn.full_size.shapes import (
 from rules.drawn.full_size.side import side_view
 from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, title_block
 from rules.judging.judge import Judged
+from rules.judging.reader import with_estimates
 
 __all__ = [
     "PROJECTION",
@@ -62,17 +62,18 @@ def front_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
     Outboard is to the right for the left upright and to the left for the right one. While the hub flange face is not
     known, x is from the tyre centre plane and no datum is drawn.
     """
-    return _on_side(front_view(Facts(judged), extent), side)
+    return _on_side(front_view(with_estimates(judged.worked), judged.shown_in, extent), side)
 
 
 def side_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
     """The view from outside the car, mm, origin on the spindle; the front of the car is to the left for a left upright."""
-    return _on_side(side_view(Facts(judged), extent), side)
+    return _on_side(side_view(with_estimates(judged.worked), judged.shown_in, extent), side)
 
 
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
     """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
-    front, from_side = front_view(Facts(judged), extent), side_view(Facts(judged), extent)
+    known, units = with_estimates(judged.worked), judged.shown_in
+    front, from_side = front_view(known, units, extent), side_view(known, units, extent)
     items: list[Item] = []
     right_edge = 0.0
     for view, *words in (

@@ -4,173 +4,227 @@ x is the distance behind the spindle and y the height above it: the left wheel s
 the left. Nothing is worked out here, and what the sheet does not know is not drawn.
 """
 
+from dataclasses import dataclass, field
 from math import asin, cos, degrees, pi, radians, sin, tan
 
 from rules.drawn.full_size.board import Board
-from rules.drawn.full_size.facts import Facts
-from rules.drawn.full_size.front import LANE, TYRES, Extent, below_ground
+from rules.drawn.full_size.figures import Figures
+from rules.drawn.full_size.front import Extent
+from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT
+from rules.drawn.full_size.front_dimensions import below_ground
+from rules.drawn.full_size.front_parts import kinds_of_tyre
 from rules.drawn.full_size.shapes import Point, View, bounds
-
-_PAST_PIVOT = 40.0
-
-
-def side_view(facts: Facts, extent: Extent) -> View:
-    """Everything known, with its dimensions."""
-    return _Side(facts, extent).drawn()
+from rules.judging.reader import Known, Size, reads
+from rules.measure.marks import BoltCircle, Thread
+from rules.measure.quantity import Units
+from rules.measure.units import Mm, Rad
 
 
+@dataclass(slots=True)
 class _Side:
-    def __init__(self, facts: Facts, extent: Extent) -> None:
-        self.facts, self.whole, self.board = facts, extent == "whole", Board()
+    """The view while it is drawn. upper, lower: the pivots, None where not known."""
 
-    def drawn(self) -> View:
-        facts, board = self.facts, self.board
-        self._wheel_and_rotor()
-        self._hub()
-        self._plate()
-        self._pivots()
-        body = bounds(board.shapes)
-        if board.shapes:
-            self._fore_and_aft(body.bottom, body.top)
-        if self.whole:
-            self._tyres_and_ground()
-        if board.shapes and facts.size("rotor.diameter") is None:
-            board.cross((0.0, 0.0), 30.0)
-        self._axis()
-        board.settle()
-        return View(board.items, bounds(board.items))
+    whole: bool
+    figures: Figures
+    upper: Point | None = None
+    lower: Point | None = None
+    board: Board = field(default_factory=Board)
 
-    def _wheel_and_rotor(self) -> None:
-        facts, board = self.facts, self.board
-        rotor = facts.size("rotor.diameter")
-        if rotor is not None:
-            board.circle((0.0, 0.0), rotor / 2)
-            board.cross((0.0, 0.0), rotor / 2 + 8)
-            board.label(_at(rotor / 2, 35), f"rotor ø {facts.figure('rotor.diameter')}")
-        if not self.whole:
-            return
-        rim, barrel = facts.size("wheel.diameter"), facts.size("barrel_inside_diameter")
-        if rim is not None:
-            board.circle((0.0, 0.0), rim / 2, pen="hidden")
-            board.label(_at(rim / 2, 140), f"rim ø {facts.figure('wheel.diameter')}")
-        if barrel is not None:
-            board.circle((0.0, 0.0), barrel / 2, pen="hidden")
-            board.label(_at(barrel / 2, 40), f"barrel inside ø {facts.figure('barrel_inside_diameter')}")
 
-    def _hub(self) -> None:
-        facts, board, known = self.facts, self.board, self.facts.judged.worked.known
-        pilot, circle = facts.size("hub.pilot_diameter"), known.get("hub.bolt_circle")
-        if pilot is not None:
-            board.circle((0.0, 0.0), pilot / 2)
-            board.label(_at(pilot / 2, -150), f"hub pilot ø {facts.figure('hub.pilot_diameter')}")
-        if circle is not None:
-            board.circle((0.0, 0.0), circle.diameter / 2, pen="centre")
-            size = facts.length(circle.diameter)
-            board.label(_at(circle.diameter / 2, -40), f"studs, {circle.count} on ø {size}")
-        width, height, count = (
-            facts.size("hub.mount_width"), facts.size("hub.mount_height"), known.get("hub.mount_bolts"),
-        )  # fmt: skip
-        thread = known.get("hub.mount_bolt_thread")
-        if width is None or height is None or count != 4:
-            return
-        hole = facts.size("plate.hole_diameter") or (float(thread.diameter) if thread is not None else None)
-        for x in (-width / 2, width / 2):
-            for y in (-height / 2, height / 2):
-                if hole is not None:
-                    board.circle((x, y), hole / 2)
-                board.cross((x, y), (hole or 10.0) / 2 + 3)
-        half = (hole or 10.0) / 2
-        board.across(
-            (-width / 2, height / 2), (width / 2, height / 2), height / 2 + half + 14, facts.figure("hub.mount_width")
-        )
-        board.up(
-            (width / 2, -height / 2), (width / 2, height / 2), width / 2 + half + 14, facts.figure("hub.mount_height")
-        )
-        board.label(
-            (-width / 2, -height / 2), f"hub bolts, {count} of {thread.text}" if thread is not None else "hub bolts"
-        )
+def side_view(known: Known, units: Units, extent: Extent) -> View:
+    """Everything known, with its dimensions."""
+    view = _Side(extent == "whole", Figures(units), _upper_pivot(known), _lower_pivot(known))
+    board = view.board
+    _rotor(known, view=view)
+    _rim(known, view=view)
+    _pilot(known, view=view)
+    _studs(known, view=view)
+    _hub_bolts(known, view=view)
+    _plate(known, view=view)
+    _pivots(known, view=view)
+    body = bounds(board.shapes)
+    if board.shapes:
+        _upper_ahead(known, view=view, level=body.top + LANE)
+        _lower_ahead(known, view=view, level=body.bottom - LANE)
+    if view.whole:
+        _tyres(known, view=view)
+    if board.shapes:
+        _spindle(known, view=view)
+    _axis(known, view=view)
+    board.settle()
+    return View(board.items, bounds(board.items))
 
-    def _plate(self) -> None:
-        facts, board = self.facts, self.board
-        width, height = facts.size("plate.width"), facts.size("plate.height")
-        top, front = facts.size("plate.spindle_from_top"), facts.size("plate.spindle_from_front")
-        if width is None or height is None or top is None or front is None:
-            return
-        radius = facts.size("plate.corner_radius") or 0.0
-        board.line(*_rounded(-front, width - front, top - height, top, radius), closed=True)
-        size = f"{facts.figure('plate.width')} wide, {facts.figure('plate.height')} high"
-        board.label((width - front, top - 0.3 * height), f"plate {size}")
-        bore = facts.size("plate.bore")
-        if bore is not None:
-            board.circle((0.0, 0.0), bore / 2, pen="hidden")
-            board.label(_at(bore / 2, 200), f"plate bore ø {facts.figure('plate.bore')}")
 
-    def _pivots(self) -> None:
-        for which in ("upper", "lower"):
-            centre = self._pivot(which)
-            if centre is None:
-                continue
-            radius = self.facts.size(f"pivots.{which}_radius")
-            if radius is not None:
-                self.board.circle(centre, radius)
-            self.board.cross(centre, (radius or 10.0) + 5)
-            self.board.label(centre, f"{which} pivot")
+@reads
+def _upper_pivot(upper_pivot_ahead: Mm, upper_above_spindle: Mm) -> Point | None:
+    return -upper_pivot_ahead, upper_above_spindle
 
-    def _pivot(self, which: str) -> Point | None:
-        ahead = self.facts.number(f"{which}_pivot_ahead")
-        height = self.facts.number("upper_above_spindle" if which == "upper" else "pivots.lower_below_spindle")
-        if ahead is None or height is None:
-            return None
-        return -ahead, height if which == "upper" else -height
 
-    def _fore_and_aft(self, bottom: float, top: float) -> None:
-        facts, board = self.facts, self.board
-        for which, level in (("upper", top + LANE), ("lower", bottom - LANE)):
-            pivot = self._pivot(which)
-            if pivot is None:
-                continue
-            way = "behind" if pivot[0] > 0 else "ahead"
-            text = f"{which} pivot {facts.figure(f'{which}_pivot_ahead')} {way}"
-            board.across((0.0, 0.0), pivot, level, text)
+@reads
+def _lower_pivot(lower_pivot_ahead: Mm, lower_below_spindle: Mm) -> Point | None:
+    return -lower_pivot_ahead, -lower_below_spindle
 
-    def _axis(self) -> None:
-        facts, board = self.facts, self.board
-        castor, lower, upper = facts.number("pivots.castor"), self._pivot("lower"), self._pivot("upper")
-        trail, centre = facts.number("mechanical_trail"), facts.size("wheel_centre_height")
-        if castor is None or lower is None:
-            return
-        x0, y0 = lower
-        top = (upper[1] if upper else 0.0) + _PAST_PIVOT
-        to_ground = self.whole and trail is not None and centre is not None
-        bottom = -centre if to_ground and centre is not None else y0 - _PAST_PIVOT
 
-        def on_axis(y: float) -> Point:
-            return x0 + (y - y0) * tan(castor), y
+@reads
+def _rotor(rotor_diameter: Size, *, view: _Side) -> None:
+    view.board.circle((0.0, 0.0), rotor_diameter / 2)
+    view.board.cross((0.0, 0.0), rotor_diameter / 2 + 8)
+    view.board.label(_at(rotor_diameter / 2, 35), f"rotor ø {view.figures.length(rotor_diameter)}")
 
-        # The top leans to the rear, which is to the right here.
-        board.line(on_axis(bottom), on_axis(top), pen="centre")
-        board.label(on_axis(top), "steering axis")
-        board.lean(lower, -castor, 95.0, f"castor {facts.figure('pivots.castor')}")
-        if to_ground and trail is not None and centre is not None:
-            size = f"mechanical trail {facts.figure('mechanical_trail')}"
-            board.across((0.0, -centre), (-trail, -centre), below_ground(facts), size)
 
-    def _tyres_and_ground(self) -> None:
-        facts, board = self.facts, self.board
-        centre, design = facts.size("wheel_centre_height"), facts.size("design_tyre_diameter")
-        if centre is None or design is None:
-            return
-        drawn: list[float] = []
-        for name, words in TYRES:
-            diameter = facts.size(f"{name}_tyre_diameter")
-            if diameter is None or any(abs(diameter - other) < 0.5 for other in drawn):
-                continue
-            drawn.append(diameter)
-            radius, sag = diameter / 2, centre * diameter / design
-            board.line(*_standing(radius, min(sag, radius)), pen="adjacent")
-            board.label(_at(radius, 62 + 16 * len(drawn)), f"{words} ø {facts.figure(f'{name}_tyre_diameter')}")
-        board.line((-0.55 * design, -centre), (0.55 * design, -centre))
-        board.label((0.5 * design, -centre), "ground, design tyre")
+@reads
+def _spindle(rotor_diameter: Size | None, *, view: _Side) -> None:
+    if rotor_diameter is None:
+        view.board.cross((0.0, 0.0), 30.0)
+
+
+@reads
+def _rim(wheel_diameter: Size | None, barrel_inside_diameter: Size | None, *, view: _Side) -> None:
+    if not view.whole:
+        return
+    for diameter, words, angle in ((wheel_diameter, "rim", 140), (barrel_inside_diameter, "barrel inside", 40)):
+        if diameter is not None:
+            view.board.circle((0.0, 0.0), diameter / 2, pen="hidden")
+            view.board.label(_at(diameter / 2, angle), f"{words} ø {view.figures.length(diameter)}")
+
+
+@reads
+def _pilot(pilot_diameter: Size, *, view: _Side) -> None:
+    view.board.circle((0.0, 0.0), pilot_diameter / 2)
+    view.board.label(_at(pilot_diameter / 2, -150), f"hub pilot ø {view.figures.length(pilot_diameter)}")
+
+
+@reads
+def _studs(hub_bolt_circle: BoltCircle, *, view: _Side) -> None:
+    radius, size = hub_bolt_circle.diameter / 2, view.figures.length(hub_bolt_circle.diameter)
+    view.board.circle((0.0, 0.0), radius, pen="centre")
+    view.board.label(_at(radius, -40), f"studs, {hub_bolt_circle.count} on ø {size}")
+
+
+@reads
+def _hub_bolts(
+    mount_width: Size,
+    mount_height: Size,
+    mount_bolts: int,
+    mount_bolt_thread: Thread | None,
+    hole_diameter: Size | None,
+    *,
+    view: _Side,
+) -> None:
+    if mount_bolts != 4:
+        return
+    board, figures, thread, width, height = view.board, view.figures, mount_bolt_thread, mount_width, mount_height
+    hole = hole_diameter or (thread.diameter if thread is not None else None)
+    half = (hole or 10.0) / 2
+    for x in (-width / 2, width / 2):
+        for y in (-height / 2, height / 2):
+            if hole is not None:
+                board.circle((x, y), hole / 2)
+            board.cross((x, y), half + 3)
+    beyond = half + 14
+    board.across((-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.length(width))
+    board.up((width / 2, -height / 2), (width / 2, height / 2), width / 2 + beyond, figures.length(height))
+    words = f"hub bolts, {mount_bolts} of {thread.text}" if thread is not None else "hub bolts"
+    board.label((-width / 2, -height / 2), words)
+
+
+@reads
+def _plate(
+    plate_width: Size,
+    plate_height: Size,
+    spindle_from_top: Size,
+    spindle_from_front: Size,
+    corner_radius: Size | None,
+    plate_bore: Size | None,
+    *,
+    view: _Side,
+) -> None:
+    board, figures, top, right = view.board, view.figures, spindle_from_top, plate_width - spindle_from_front
+    board.line(*_rounded(-spindle_from_front, right, top - plate_height, top, corner_radius or 0.0), closed=True)
+    size = f"{figures.length(plate_width)} wide, {figures.length(plate_height)} high"
+    board.label((right, top - 0.3 * plate_height), f"plate {size}")
+    if plate_bore is not None:
+        board.circle((0.0, 0.0), plate_bore / 2, pen="hidden")
+        board.label(_at(plate_bore / 2, 200), f"plate bore ø {figures.length(plate_bore)}")
+
+
+@reads
+def _pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: _Side) -> None:
+    for centre, radius, words in (
+        (view.upper, upper_radius, "upper pivot"),
+        (view.lower, lower_radius, "lower pivot"),
+    ):
+        if centre is None:
+            continue
+        if radius is not None:
+            view.board.circle(centre, radius)
+        view.board.cross(centre, (radius or 10.0) + 5)
+        view.board.label(centre, words)
+
+
+@reads
+def _upper_ahead(upper_pivot_ahead: Mm, *, view: _Side, level: float) -> None:
+    _ahead(view, view.upper, level, "upper pivot", upper_pivot_ahead)
+
+
+@reads
+def _lower_ahead(lower_pivot_ahead: Mm, *, view: _Side, level: float) -> None:
+    _ahead(view, view.lower, level, "lower pivot", lower_pivot_ahead)
+
+
+def _ahead(view: _Side, pivot: Point | None, level: float, words: str, ahead: float) -> None:
+    if pivot is not None:
+        way = "behind" if pivot[0] > 0 else "ahead"
+        view.board.across((0.0, 0.0), pivot, level, f"{words} {view.figures.length(ahead)} {way}")
+
+
+@reads
+def _axis(
+    castor: Rad,
+    mechanical_trail: Mm | None,
+    wheel_centre_height: Size | None,
+    design_tyre_diameter: Size | None,
+    largest_tyre_diameter: Size | None,
+    *,
+    view: _Side,
+) -> None:
+    board, figures, trail, centre = view.board, view.figures, mechanical_trail, wheel_centre_height
+    if view.lower is None:
+        return
+    x0, y0 = view.lower
+    top = (view.upper[1] if view.upper else 0.0) + PAST_PIVOT
+    to_ground = view.whole and trail is not None and centre is not None
+    bottom = -centre if to_ground and centre is not None else y0 - PAST_PIVOT
+
+    def on_axis(y: float) -> Point:
+        return x0 + (y - y0) * tan(castor), y
+
+    # The top leans to the rear, which is to the right here.
+    board.line(on_axis(bottom), on_axis(top), pen="centre")
+    board.label(on_axis(top), "steering axis")
+    board.lean(view.lower, -castor, 95.0, f"castor {figures.angle(castor)}")
+    if to_ground and trail is not None and centre is not None:
+        below = below_ground(centre, design_tyre_diameter, largest_tyre_diameter)
+        board.across((0.0, -centre), (-trail, -centre), below, f"mechanical trail {figures.length(trail)}")
+
+
+@reads
+def _tyres(
+    wheel_centre_height: Size,
+    design_tyre_diameter: Size,
+    smallest_tyre_diameter: Size | None,
+    largest_tyre_diameter: Size | None,
+    *,
+    view: _Side,
+) -> None:
+    board, centre, design = view.board, wheel_centre_height, design_tyre_diameter
+    kinds = kinds_of_tyre(design, smallest_tyre_diameter, largest_tyre_diameter)
+    for number, (diameter, words) in enumerate(kinds, 1):
+        radius, sag = diameter / 2, centre * diameter / design
+        board.line(*_standing(radius, min(sag, radius)), pen="adjacent")
+        board.label(_at(radius, 62 + 16 * number), f"{words} ø {view.figures.length(diameter)}")
+    board.line((-0.55 * design, -centre), (0.55 * design, -centre))
+    board.label((0.5 * design, -centre), "ground, design tyre")
 
 
 def _at(radius: float, angle: float) -> Point:

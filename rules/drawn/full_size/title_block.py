@@ -4,47 +4,48 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.judging.judge import Judged, shown
+from rules.judging.reader import Name, is_known, name
 from rules.sheet import FIELDS
-from rules.shop.checklist_line import BLANK
+from rules.shop.checklist_line import BLANK, REVISION
 from rules.shop.layout import target
 
-PLACES: tuple[tuple[str, str, tuple[str, str]], ...] = (
-    ("Hub face to plate face (hub bolts to it)", "hub.flange_to_mount_face", ("inboard", "outboard")),
-    ("Hub face to bearing centre", "hub.flange_to_bearing_centre", ("inboard", "outboard")),
-    ("Hub face to wheel face (rotor hat)", "rotor.hat_thickness", ("", "")),
-    ("Hub face to tyre centre plane", "hub_face_offset", ("inboard", "outboard")),
-    ("Hub face to lower pivot", "lower_pivot_from_hub_face", ("inboard", "outboard")),
-    ("Hub face to upper pivot", "upper_pivot_from_hub_face", ("inboard", "outboard")),
-    ("Tyre centre plane to lower pivot", "lower_pivot_offset", ("outboard", "inboard")),
-    ("Tyre centre plane to upper pivot", "upper_pivot_offset", ("outboard", "inboard")),
-    ("Spindle line to lower pivot", "pivots.lower_below_spindle", ("below", "above")),
-    ("Spindle line to upper pivot", "upper_above_spindle", ("above", "below")),
-    ("Spindle to lower pivot, fore and aft", "lower_pivot_ahead", ("ahead", "behind")),
-    ("Spindle to upper pivot, fore and aft", "upper_pivot_ahead", ("ahead", "behind")),
-    ("Pivot spacing along axis", "pivots.spacing", ("", "")),
-    ("Inclination, from the front", "pivots.inclination", ("top inboard", "top outboard")),
-    ("Castor, from the side", "pivots.castor", ("top rearward", "top forward")),
-    ("True lean of the axis from plumb", "axis_tilt", ("", "")),
-    ("Upper housing reach", "pivots.upper_radius", ("", "")),
-    ("Lower housing reach", "pivots.lower_radius", ("", "")),
-    ("Ground offset, design tyre", "pivots.ground_offset", ("inboard", "outboard")),
-    ("Ground offset, smallest tyre", "ground_offset_smallest_tyre", ("inboard", "outboard")),
-    ("Ground offset, largest tyre", "ground_offset_largest_tyre", ("inboard", "outboard")),
-    ("Axis to tyre centre plane at spindle height", "hub_height_offset", ("inboard", "outboard")),
-    ("Mechanical trail", "mechanical_trail", ("", "")),
-    ("Wheel centre above ground, design tyre", "wheel_centre_height", ("", "")),
-    ("Design tyre diameter", "design_tyre_diameter", ("", "")),
-    ("Smallest tyre diameter", "smallest_tyre_diameter", ("", "")),
-    ("Largest tyre diameter", "largest_tyre_diameter", ("", "")),
-    ("Tyre section width, largest", "tyre_section_width", ("", "")),
-    ("Rim diameter, bead seats", "wheel.diameter", ("", "")),
-    ("Wheel, lip to lip", "wheel_overall_width", ("", "")),
-    ("Barrel inside diameter", "barrel_inside_diameter", ("", "")),
-    ("Rotor diameter", "rotor.diameter", ("", "")),
-    ("Rotor thickness as used", "rotor_working_thickness", ("", "")),
-    ("Hub pilot diameter", "hub.pilot_diameter", ("", "")),
+PLACES: tuple[tuple[str, Name, tuple[str, str]], ...] = (
+    ("Hub face to hub plate's face", name("hub.flange_to_mount_face"), ("inboard", "outboard")),
+    ("Hub face to bearing centre", name("hub.flange_to_bearing_centre"), ("inboard", "outboard")),
+    ("Hub face to wheel face (rotor hat)", name("rotor.hat_thickness"), ("", "")),
+    ("Hub face to tyre centre plane", name("hub_face_offset"), ("inboard", "outboard")),
+    ("Hub face to lower pivot", name("lower_pivot_from_hub_face"), ("inboard", "outboard")),
+    ("Hub face to upper pivot", name("upper_pivot_from_hub_face"), ("inboard", "outboard")),
+    ("Tyre centre plane to lower pivot", name("lower_pivot_offset"), ("outboard", "inboard")),
+    ("Tyre centre plane to upper pivot", name("upper_pivot_offset"), ("outboard", "inboard")),
+    ("Spindle line to lower pivot", name("pivots.lower_below_spindle"), ("below", "above")),
+    ("Spindle line to upper pivot", name("upper_above_spindle"), ("above", "below")),
+    ("Spindle to lower pivot, fore and aft", name("lower_pivot_ahead"), ("ahead", "behind")),
+    ("Spindle to upper pivot, fore and aft", name("upper_pivot_ahead"), ("ahead", "behind")),
+    ("Pivot spacing along axis", name("pivots.spacing"), ("", "")),
+    ("Inclination, from the front", name("pivots.inclination"), ("top inboard", "top outboard")),
+    ("Castor, from the side", name("pivots.castor"), ("top rearward", "top forward")),
+    ("True lean of the axis from plumb", name("axis_tilt"), ("", "")),
+    ("Upper housing reach", name("pivots.upper_radius"), ("", "")),
+    ("Lower housing reach", name("pivots.lower_radius"), ("", "")),
+    ("Ground offset, design tyre", name("pivots.ground_offset"), ("inboard", "outboard")),
+    ("Ground offset, smallest tyre", name("ground_offset_smallest_tyre"), ("inboard", "outboard")),
+    ("Ground offset, largest tyre", name("ground_offset_largest_tyre"), ("inboard", "outboard")),
+    ("Axis to tyre centre plane at spindle height", name("hub_height_offset"), ("inboard", "outboard")),
+    ("Mechanical trail", name("mechanical_trail"), ("", "")),
+    ("Wheel centre above ground, design tyre", name("wheel_centre_height"), ("", "")),
+    ("Design tyre diameter", name("design_tyre_diameter"), ("", "")),
+    ("Smallest tyre diameter", name("smallest_tyre_diameter"), ("", "")),
+    ("Largest tyre diameter", name("largest_tyre_diameter"), ("", "")),
+    ("Tyre section width, largest", name("tyre_section_width"), ("", "")),
+    ("Rim diameter, bead seats", name("wheel.diameter"), ("", "")),
+    ("Wheel, lip to lip", name("wheel_overall_width"), ("", "")),
+    ("Barrel inside diameter", name("barrel_inside_diameter"), ("", "")),
+    ("Rotor diameter", name("rotor.diameter"), ("", "")),
+    ("Rotor thickness as used", name("rotor_working_thickness"), ("", "")),
+    ("Hub pilot diameter", name("hub.pilot_diameter"), ("", "")),
 )
-"""Words, name in the graph, and words for plus and minus."""
+"""Words, what is figured, and words for plus and minus."""
 
 NOTES = (
     "Datum: the hub flange face that rotor and wheel bolt to. Sideways figures are from it, heights from the spindle line.",
@@ -71,15 +72,15 @@ class TitleBlock:
 def title_block(judged: Judged) -> TitleBlock:
     """Everything written beside the drawing of a sheet, in the units the sheet is judged in."""
     known, not_here = judged.worked.known, judged.worked.not_here
-    figures = [(words, target(judged, name, ways)) for words, name, ways in PLACES if name in known]
+    figures = [(words, target(judged, wanted, ways)) for words, wanted, ways in PLACES if is_known(known, wanted)]
     lines = [
-        (words, BLANK if name in FIELDS else target(judged, name, ways))
-        for words, name, ways in PLACES
-        if name not in known and name not in not_here
+        (words, BLANK if wanted.origin in FIELDS else target(judged, wanted, ways))
+        for words, wanted, ways in PLACES
+        if not is_known(known, wanted) and wanted.origin not in not_here
     ]
     return TitleBlock(
         judged.sheet.title,
-        shown("plate.revision", judged),
+        shown(REVISION, judged),
         tuple(figures),
         (*lines, *_unread(judged)),
     )

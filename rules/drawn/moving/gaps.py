@@ -3,10 +3,12 @@
 The solids are those of rules/values/steering/rub.py.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from math import inf
 from typing import NamedTuple
 
+from rules.judging.reader import reads
+from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, times
 from rules.motion.points import Hinge, Pose
 from rules.motion.solids import Ring, inner_ends, nearest
@@ -35,21 +37,18 @@ class Bodies(NamedTuple):
     upper_radius: float | None
 
 
-def bodies(known: Mapping[str, object]) -> Bodies:
+@reads
+def bodies(
+    tyre_solid: Ring | None,
+    rim_solid: Ring | None,
+    lower_arm_tube: Mm | None,
+    upper_arm_tube: Mm | None,
+    tie_rod_diameter: Mm | None,
+    lower_radius: Mm | None,
+    upper_radius: Mm | None,
+) -> Bodies:
     """The bodies as the values and fields that are known give them."""
-
-    def ring(name: str) -> Ring | None:
-        found = known.get(name)
-        return found if isinstance(found, Ring) else None
-
-    def length(name: str) -> float | None:
-        found = known.get(name)
-        return found if isinstance(found, float) else None
-
-    return Bodies(
-        ring("tyre_solid"), ring("rim_solid"), length("lower_arm_tube"), length("upper_arm_tube"),
-        length("tie_rod_diameter"), length("pivots.lower_radius"), length("pivots.upper_radius"),
-    )  # fmt: skip
+    return Bodies(tyre_solid, rim_solid, lower_arm_tube, upper_arm_tube, tie_rod_diameter, lower_radius, upper_radius)
 
 
 def near_touch(known: Bodies, arms: tuple[Hinge, Hinge] | None, pose: Pose) -> NearTouch | None:

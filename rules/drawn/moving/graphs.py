@@ -1,13 +1,15 @@
 """What the wheel does through travel and lock as curves, in the units they are shown in."""
 
 from bisect import bisect_right
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from typing import Literal, NamedTuple
 
 from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, Place
 from rules.drawn.scene import Point
+from rules.judging.reader import Known, reads
 from rules.measure.display import published
 from rules.measure.quantity import INCH, Units
+from rules.measure.units import Mm
 from rules.motion.points import CannotReach, Pose
 from rules.motion.turning import ideal_outer
 
@@ -49,7 +51,7 @@ class Graph(NamedTuple):
         return self.title.format_map({name: f"{round(number, 2) + 0.0:g}" for name, number in numbers.items()})
 
 
-def graphs(front: Moving, known: Mapping[str, object], units: Units) -> tuple[Graph, ...]:
+def graphs(front: Moving, known: Known, units: Units) -> tuple[Graph, ...]:
     """Every curve that can be drawn of a front end: camber, toe and ground offset over travel, outer over inner angle."""
     length, unit = (1 / INCH, "in") if units == "inch" else (1.0, "mm")
     found: list[Graph] = []
@@ -86,7 +88,12 @@ def _through_travel(front: Moving) -> list[tuple[float, Pose]]:
     return poses
 
 
-def _outer_over_inner(front: Moving, known: Mapping[str, object]) -> list[Graph]:
+@reads
+def _track_over_wheelbase(kingpin_track: Mm, job_wheelbase: Mm) -> float | None:
+    return kingpin_track / job_wheelbase
+
+
+def _outer_over_inner(front: Moving, known: Known) -> list[Graph]:
     """Both wheels' angles at ride height over the lock, with the outer angle at which neither wheel would scrub."""
     places, line = [], []
     for notch in range(LOCK_NOTCHES + 1):
@@ -101,8 +108,8 @@ def _outer_over_inner(front: Moving, known: Mapping[str, object]) -> list[Graph]
     shown = tuple((_degrees(inner), _degrees(outer)) for inner, outer in line)
     title = "Outer {up} at inner {across} deg, ride"
     ideal: tuple[Point, ...] = ()
-    wheelbase, kingpin_track = known.get("job.wheelbase"), known.get("kingpin_track")
-    if isinstance(wheelbase, float) and isinstance(kingpin_track, float):
+    ratio = _track_over_wheelbase(known)
+    if ratio is not None:
         title = "Outer {up}, dashed ideal {beside}, ride"
-        ideal = tuple((_degrees(inner), _degrees(ideal_outer(inner, kingpin_track / wheelbase))) for inner, _ in line)
+        ideal = tuple((_degrees(inner), _degrees(ideal_outer(inner, ratio))) for inner, _ in line)
     return [Graph(title, "lock", tuple(places), shown, "inner deg", "deg", ideal)]

@@ -5,14 +5,16 @@ view from above the front of the car is at the bottom. So the two stand under ea
 still; the wheels and the ground under them move. The tyre is the largest one with its shoulders drawn square.
 """
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator
 from functools import lru_cache
 from math import cos, pi, sin
 from typing import Literal, NamedTuple
 
 from rules.drawn.moving.gaps import Bodies, NearTouch, bodies, near_touch
 from rules.drawn.scene import Box, Item, Label, Line, Mark, Point, Polyline, Scene
+from rules.judging.reader import Known, reads
 from rules.measure.quantity import INCH, Units
+from rules.measure.units import Mm
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import FORWARD, UP, CannotReach, Pose, mirrored
@@ -77,18 +79,30 @@ class Moving(NamedTuple):
         return left, self.corner(place.travel, -place.lock) if place.lock else left
 
 
-def moving(known: Mapping[str, object]) -> Moving | None:
+def moving(known: Known) -> Moving | None:
     """What can be moved, from the values and fields that are known; None while neither steering nor arms are."""
-    fronts = (known.get(name) for name in ("moving_front", "hung_front", "steered_front"))
-    front = next((found for found in fronts if isinstance(found, FrontEnd)), None)
-    track = known.get("job.track")
-    if front is None or not isinstance(track, float):
+    return _moving(known, bodies=bodies(known))
+
+
+@reads
+def _moving(
+    moving_front: FrontEnd | None,
+    hung_front: FrontEnd | None,
+    steered_front: FrontEnd | None,
+    job_track: Mm,
+    droop_travel: Mm | None,
+    bump_travel: Mm | None,
+    *,
+    bodies: Bodies,
+) -> Moving | None:
+    front = moving_front or hung_front or steered_front
+    if front is None:
         return None
-    travel = [known.get(f"arms.{name}_travel") for name in ("droop", "bump")]
-    droop, bump = (each if isinstance(each, float) else STAND_IN_TRAVEL for each in travel)
+    entered = droop_travel is not None and bump_travel is not None
+    droop, bump = (STAND_IN_TRAVEL if travel is None else travel for travel in (droop_travel, bump_travel))
     if front.arms is None:
         droop = bump = 0.0
-    return Moving(front, droop, bump, None not in travel, -track / 2, bodies(known))
+    return Moving(front, droop, bump, entered, -job_track / 2, bodies)
 
 
 def touches(front: Moving, place: Place) -> tuple[NearTouch | None, NearTouch | None]:

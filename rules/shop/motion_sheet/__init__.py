@@ -6,6 +6,7 @@ Words only. Every figure is bare and its unit stands in its column's heading; a 
 from collections.abc import Callable
 
 from rules.judging.judge import Judged
+from rules.judging.reader import absent, name, still_needed
 from rules.shop.cautions import ALWAYS
 from rules.shop.motion_sheet.lock import castor_section, lock_section
 from rules.shop.motion_sheet.return_to_straight import return_section
@@ -15,6 +16,9 @@ from rules.shop.motion_sheet.set_up import set_up_section
 from rules.shop.motion_sheet.travel import travel_section
 
 __all__ = ["CAUTIONS", "NOT_ENTERED", "Section", "is_known", "sections", "where"]
+
+_ENOUGH = (name("steered_front"), name("hung_front"))
+"""One of them is enough for a motion sheet."""
 
 NOT_ENTERED = "Neither steering nor arms are entered, so there is nothing for a motion sheet to show."
 CAUTIONS = (
@@ -26,26 +30,27 @@ CAUTIONS = (
 
 def is_known(judged: Judged) -> bool:
     """Whether steering or arms are known, so that there is something to show."""
-    return bool({"steered_front", "hung_front"} & judged.worked.known.keys())
+    return len(absent(judged.worked.known, _ENOUGH)) < len(_ENOUGH)
 
 
 def sections(judged: Judged) -> tuple[Section, ...]:
     """Every table in the order the work is done, in the units the sheet is judged in."""
-    makers: tuple[tuple[str, tuple[str, ...], Callable[[Judged], Section]], ...] = (
-        ("Travel, wheel straight ahead", ("hung_front", "arms.bump_travel", "arms.droop_travel"), travel_section),
-        ("Lock at ride height", ("lock_table",), lock_section),
-        ("Return to straight", ("lock_sweep",), return_section),
-        ("Castor by turning, on turn plates", ("castor_by_turning",), castor_section),
-        ("Joints: angle needed against angle allowed", ("joint_table",), joints_section),
-        ("Least gaps over all travel and lock", ("envelope",), gaps_section),
-        ("Alignment, as set", (), set_up_section),
+    makers: tuple[tuple[str, Callable[..., Section | None]], ...] = (
+        ("Travel, wheel straight ahead", travel_section),
+        ("Lock at ride height", lock_section),
+        ("Return to straight", return_section),
+        ("Castor by turning, on turn plates", castor_section),
+        ("Joints: angle needed against angle allowed", joints_section),
+        ("Least gaps over all travel and lock", gaps_section),
+        ("Alignment, as set", set_up_section),
     )
     return tuple(_section(judged, *maker) for maker in makers)
 
 
-def _section(judged: Judged, title: str, needs: tuple[str, ...], make: Callable[[Judged], Section]) -> Section:
+def _section(judged: Judged, title: str, make: Callable[..., Section | None]) -> Section:
     """The section, or one sentence that says why it is left out."""
-    absent = [name for name in needs if name not in judged.worked.known]
-    if absent:
-        return Section(title, missing=f"Left out: {reason(judged, *absent)}.")
-    return make(judged)._replace(title=title)
+    known = judged.worked.known
+    section = make(known, judged=judged)
+    if section is None:
+        return Section(title, missing=f"Left out: {reason(judged, *still_needed(make, known))}.")
+    return section._replace(title=title)

@@ -4,25 +4,33 @@ from collections.abc import Callable, Iterator
 from math import degrees, floor, radians
 
 from rules.judging.judge import Judged, shown
+from rules.judging.reader import Name, answer, name, reads
 from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
+from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
 from rules.motion.search import last_that_holds
-from rules.motion.turning import ideal_outer
+from rules.motion.turning import LockTable, ideal_outer
 from rules.shop.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
+
+_STEERED, _KINGPIN_TRACK = name("steered_front"), name("kingpin_track")
+_ACKERMANN, _TURNING_CIRCLE = name("ackermann_share"), name("turning_circle")
+_CASTOR, _CASTOR_BY_TURNING = name("pivots.castor"), name("castor_by_turning")
 
 _TURN_STEP = 5
 """deg of the inner wheel from one row to the next."""
 
 
-def lock_section(judged: Judged) -> Section:
-    """Outer against inner wheel at every step of the lock."""
-    known, units = judged.worked.known, judged.shown_in
-    front: FrontEnd = known["steered_front"]
+@reads
+def lock_section(
+    lock_table: LockTable, steered_front: FrontEnd, kingpin_track: Mm, job_wheelbase: Mm, *, judged: Judged
+) -> Section | None:
+    """Outer against inner wheel at every step of the lock, where that can be worked out at all."""
+    front, units = steered_front, judged.shown_in
     assert front.linkage is not None
     unit = unit_of(units)
-    ratio = known["kingpin_track"] / known["job.wheelbase"]
+    ratio = kingpin_track / job_wheelbase
     slides = front.linkage.how != "one rod across"
     columns = (
         "Inner wheel (deg)", f"{front.linkage.how.capitalize()} ({unit})" if slides else "Axis turn (deg)",
@@ -34,12 +42,12 @@ def lock_section(judged: Judged) -> Section:
         notes[0] += f" For a left turn the {front.linkage.how} moves to the {way}."
     notes.append(
         "Ideal: at walking pace the lines of both front spindles meet on the rear axle's. Cot outer less cot inner is then "
-        f"{show(known['kingpin_track'], 'mm', units)} between the steering axes at the ground / "
-        f"{show(known['job.wheelbase'], 'mm', units)} wheelbase."
+        f"{show(kingpin_track, 'mm', units)} between the steering axes at the ground / "
+        f"{show(job_wheelbase, 'mm', units)} wheelbase."
     )
-    notes.append(_defined(judged, "Ackermann", "ackermann_share", lambda share: f"{round(100 * share)} %"))
-    notes.append(_defined(judged, "Turning circle", "turning_circle", lambda circle: _long(circle, units)))
-    notes += estimates(judged, "steered_front", "kingpin_track", "turning_circle")
+    notes.append(_defined(judged, "Ackermann", _ACKERMANN, lambda share: f"{round(100 * share)} %"))
+    notes.append(_defined(judged, "Turning circle", _TURNING_CIRCLE, lambda circle: _long(circle, units)))
+    notes += estimates(judged, _STEERED, _KINGPIN_TRACK, _TURNING_CIRCLE)
     rows = []
     for lock, inner, words in locks(front):
         outer, ideal = -front.at(0.0, -lock).steer, ideal_outer(inner, ratio)
@@ -51,11 +59,12 @@ def lock_section(judged: Judged) -> Section:
     return Section("", tuple(notes), columns, tuple(rows))
 
 
-def _defined(judged: Judged, words: str, name: str, figure: Callable[[float], str]) -> str:
+def _defined(judged: Judged, words: str, wanted: Name, figure: Callable[[float], str]) -> str:
     """A value with its definition, or why it is not known."""
-    if name not in judged.worked.known:
-        return f"{words} not worked out: {reason(judged, name)}."
-    return f"{words} {figure(judged.worked.known[name])}: {trade().values[name].note.formula}."
+    found = answer(judged.worked.known, wanted)
+    if found is None:
+        return f"{words} not worked out: {reason(judged, wanted.origin)}."
+    return f"{words} {figure(found)}: {trade().values[wanted.origin].note.formula}."
 
 
 def _long(length: float, units: Units) -> str:
@@ -84,17 +93,18 @@ def _lock_at(front: FrontEnd, angle: float) -> float:
 # Castor on turn plates
 
 
-def castor_section(judged: Judged) -> Section:
+@reads
+def castor_section(
+    castor_by_turning: Rad, camber_turned_20_out: Rad, camber_turned_20_in: Rad, *, judged: Judged
+) -> Section | None:
     """Castor as camber read on turn plates gives it."""
-    known = judged.worked.known
-    out, inward = (degrees(known[f"camber_turned_20_{way}"]) for way in ("out", "in"))
-    by_turning = degrees(known["castor_by_turning"])
+    out, inward, by_turning = degrees(camber_turned_20_out), degrees(camber_turned_20_in), degrees(castor_by_turning)
     columns = ("Wheel", "Camber turned 20 deg out", "Camber turned 20 deg in", "Out less in", "x 1.46 = castor")
     notes = (
         "Brakes held. Turn the wheel's front 20 deg out on its plate and read camber, then 20 deg in; plus is top outboard. "
         f"1.46 is 1 / (2 sin 20 deg). On this sheet's wheels it reads {by_turning:.1f} deg where castor is "
-        f"{shown('pivots.castor', judged)}.",
-        *estimates(judged, "castor_by_turning"),
+        f"{shown(_CASTOR, judged)}.",
+        *estimates(judged, _CASTOR_BY_TURNING),
     )
     sheet = ("This sheet", *(signed(angle, 2) for angle in (out, inward, out - inward)), signed(by_turning, 1))
     return Section("", notes, columns, (sheet, ("Left", "", "", "", ""), ("Right", "", "", "", "")))

@@ -3,33 +3,37 @@
 from math import degrees
 
 from rules.judging.judge import Judged
+from rules.judging.reader import answer, is_known, name, reads
+from rules.motion.joints import JointTable
+from rules.motion.sweep import Sweep
 from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, unit_of, where
 
 # Joints
 
+_JOINT_TABLE = name("joint_table")
 _JOINTS = {
-    "upper joint": ("upper_joint_angle", "joint_angles.upper_allowed"),
-    "lower joint": ("lower_joint_angle", "joint_angles.lower_allowed"),
-    "outer tie-rod joint": ("tie_rod_outer_angle", "joint_angles.tie_rod_outer_allowed"),
-    "inner tie-rod joint": ("tie_rod_inner_angle", "joint_angles.tie_rod_inner_allowed"),
+    "upper joint": (name("upper_joint_angle"), name("joint_angles.upper_allowed")),
+    "lower joint": (name("lower_joint_angle"), name("joint_angles.lower_allowed")),
+    "outer tie-rod joint": (name("tie_rod_outer_angle"), name("joint_angles.tie_rod_outer_allowed")),
+    "inner tie-rod joint": (name("tie_rod_inner_angle"), name("joint_angles.tie_rod_inner_allowed")),
 }
 """The most each joint needs anywhere, and what it is allowed, by its name in the table of angles."""
 
 
-def joints_section(judged: Judged) -> Section:
+@reads
+def joints_section(joint_table: JointTable, *, judged: Judged) -> Section | None:
     """Each joint's angle at the corners of travel and lock."""
-    known = judged.worked.known
-    corners, joints = known["joint_table"]
-    names = [name for name, _ in joints]
+    known, (corners, joints) = judged.worked.known, joint_table
+    names = [joint for joint, _ in joints]
     absent = [
-        f"{name.capitalize()} not worked out: {reason(judged, most)}."
-        for name, (most, _) in _JOINTS.items()
-        if name not in names
+        f"{joint.capitalize()} not worked out: {reason(judged, most.origin)}."
+        for joint, (most, _) in _JOINTS.items()
+        if joint not in names
     ]
     if not joints:
         return Section("", missing=" ".join(absent))
-    columns = ("Where (left wheel)", *(f"{name.capitalize()} (deg)" for name in names), "Left free", "Right free")
-    most, allowed = ([known.get(_JOINTS[name][which]) for name in names] for which in (0, 1))
+    columns = ("Where (left wheel)", *(f"{joint.capitalize()} (deg)" for joint in names), "Left free", "Right free")
+    most, allowed = ([answer(known, _JOINTS[joint][which]) for joint in names] for which in (0, 1))
     rows = [("Allowed", *map(_degrees, allowed), "-", "-"), ("Most anywhere", *map(_degrees, most), "-", "-")]
     for place, (travel, lock) in enumerate(corners):
         angles = (
@@ -40,7 +44,7 @@ def joints_section(judged: Judged) -> Section:
         "Needed angle each way from square; the right wheel needs the same at the opposite lock. Swing each by hand, springs "
         "out, and tick where it is free.",
         *absent,
-        *estimates(judged, "joint_table"),
+        *estimates(judged, _JOINT_TABLE),
     )
     return Section("", notes, columns, tuple(rows))
 
@@ -53,30 +57,33 @@ def _degrees(angle: float | None) -> str:
 # Least gaps
 
 _GAPS = (
-    ("Tyre to upper arm", "tyre_upper_arm_gap"),
-    ("Tyre to lower arm", "tyre_lower_arm_gap"),
-    ("Tyre to tie rod", "tyre_tie_rod_gap"),
-    ("Rim to upper joint and arm", "rim_upper_joint_gap"),
-    ("Rim to lower joint and arm", "rim_lower_joint_gap"),
-    ("Rim to tie rod", "rim_tie_rod_gap"),
+    ("Tyre to upper arm", name("tyre_upper_arm_gap")),
+    ("Tyre to lower arm", name("tyre_lower_arm_gap")),
+    ("Tyre to tie rod", name("tyre_tie_rod_gap")),
+    ("Rim to upper joint and arm", name("rim_upper_joint_gap")),
+    ("Rim to lower joint and arm", name("rim_lower_joint_gap")),
+    ("Rim to tie rod", name("rim_tie_rod_gap")),
 )
 
 
-def gaps_section(judged: Judged) -> Section:
+@reads
+def gaps_section(envelope: Sweep, *, judged: Judged) -> Section | None:
     """The least gap of each pair, and where."""
     known, units = judged.worked.known, judged.shown_in
-    absent = [f"{words} not worked out: {reason(judged, name)}." for words, name in _GAPS if name not in known]
+    absent = [
+        f"{words} not worked out: {reason(judged, gap.origin)}." for words, gap in _GAPS if not is_known(known, gap)
+    ]
     if len(absent) == len(_GAPS):
         return Section("", missing=" ".join(absent))
     notes = (
         "Largest tyre, new and round, not bulged. Minus: they overlap. Measure there, springs out.",
-        *(["Places the links do not reach are not in it."] if known["envelope"].blocked else ()),
+        *(["Places the links do not reach are not in it."] if envelope.blocked else ()),
         *absent,
-        *estimates(judged, *(name for _, name in _GAPS)),
+        *estimates(judged, *(gap for _, gap in _GAPS)),
     )
     columns = ("Gap", f"Least ({unit_of(units)})", "Where", "Left", "Right")
     rows = tuple(
         (words, length_of(gap, units, 1).lstrip("+"), where(gap.travel, gap.lock, units), "", "")
-        for words, gap in ((words, known[name]) for words, name in _GAPS if name in known)
+        for words, gap in ((words, answer(known, gap)) for words, gap in _GAPS if is_known(known, gap))
     )
     return Section("", notes, columns, rows)

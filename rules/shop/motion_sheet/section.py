@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from rules.judging.judge import Judged, and_list
+from rules.judging.reader import Name, to_measure
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
 
@@ -21,15 +22,14 @@ class Section(NamedTuple):
     below: tuple[str, ...] = ()
 
 
-def estimates(judged: Judged, *names: str) -> Iterator[str]:
-    """A sentence on what to measure, where one of the names rests on an estimate."""
-    measure = dict.fromkeys(field for name in names for field in judged.worked.estimated.get(name, ()))
-    if measure:
+def estimates(judged: Judged, *wanted: Name) -> Iterator[str]:
+    """A sentence on what to measure, where one of them rests on an estimate."""
+    if measure := to_measure(judged.worked, *wanted):
         yield f"Rests on an estimate: measure {and_list(measure)}."
 
 
 def reason(judged: Judged, *absent: str) -> str:
-    """Why names are not known: what failed, why the question does not arise, or what to enter."""
+    """Why fields and values, by name, are not known: what failed, why the question does not arise, or what to enter."""
     worked = judged.worked
     for name in absent:
         if why := worked.broken.get(name) or worked.not_here.get(name):

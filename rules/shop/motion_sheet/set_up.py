@@ -1,31 +1,37 @@
 """What to set on the car, from the ground up."""
 
 from rules.judging.judge import Judged
+from rules.judging.reader import Name, answer, is_known, name, reads
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
 from rules.shop.motion_sheet.section import Section
+
+_SPINDLE_HEIGHT, _WHEELBASE = name("wheel_centre_height"), name("job.wheelbase")
+_CASTOR, _INCLINATION = name("pivots.castor"), name("pivots.inclination")
+_LINKAGE, _INNER_FROM_CENTRE = name("steering.linkage"), name("steering.inner_from_centre")
 
 THREADS_IN = "1 diameter or more (trade custom)"
 """Common practice, no source."""
 
 
-def set_up_section(judged: Judged) -> Section:
+@reads
+def set_up_section(*, judged: Judged) -> Section:
     """What to set, from the ground up. The sheet holds no toe and no pressure: those blanks are the builder's."""
     known = judged.worked.known
 
-    def figure(name: str, *ways: str) -> str:
-        return target(judged, name, (ways[0], ways[1]) if ways else ("", ""), by_tape=False)
+    def figure(wanted: Name, *ways: str) -> str:
+        return target(judged, wanted, (ways[0], ways[1]) if ways else ("", ""), by_tape=False)
 
     rows = [
         ("Tyre pressure", f"builder's figure {BLANK}"),
-        ("Spindle above ground, at ride", figure("wheel_centre_height")),
-        ("Wheelbase", figure("job.wheelbase")),
-        ("Castor", figure("pivots.castor", "top rearward", "top forward")),
+        ("Spindle above ground, at ride", figure(_SPINDLE_HEIGHT)),
+        ("Wheelbase", figure(_WHEELBASE)),
+        ("Castor", figure(_CASTOR, "top rearward", "top forward")),
         ("Camber", "0 deg; on this sheet the wheel stands upright at ride"),
-        ("Inclination", figure("pivots.inclination", "top inboard", "top outboard")),
+        ("Inclination", figure(_INCLINATION, "top inboard", "top outboard")),
     ]
-    if known.get("steering.linkage") in ("rack", "relay rod") and "steering.inner_from_centre" in known:
-        rows.append(("Steering centred: inner pivot from centre line", figure("steering.inner_from_centre")))
+    if answer(known, _LINKAGE) in ("rack", "relay rod") and is_known(known, _INNER_FROM_CENTRE):
+        rows.append(("Steering centred: inner pivot from centre line", figure(_INNER_FROM_CENTRE)))
     rows += [
         ("Toe of one wheel", f"0 on this sheet; builder's figure {BLANK}"),
         ("Tie-rod threads in, inner end", THREADS_IN),

@@ -4,11 +4,15 @@ from collections.abc import Iterator
 from math import degrees, floor, sin
 
 from rules.judging.judge import Judged
+from rules.judging.reader import name, reads
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
+from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import CannotReach
+from rules.motion.points import CannotReach, Hinge
 from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, signed, unit_of
+
+_HUNG, _MOVING, _DESIGN_TYRE = name("hung_front"), name("moving_front"), name("design_tyre_diameter")
 
 _STEP: dict[Units, float] = {"inch": INCH, "metric": 25.0}
 """mm of travel from one row to the next."""
@@ -16,11 +20,20 @@ _CLOSE = 1.0
 """mm: a row nearer than this to full droop or bump would only repeat it."""
 
 
-def travel_section(judged: Judged) -> Section:
+@reads
+def travel_section(
+    hung_front: FrontEnd,
+    bump_travel: Mm,
+    droop_travel: Mm,
+    lower_hinge: Hinge,
+    upper_hinge: Hinge,
+    moving_front: FrontEnd | None,
+    design_tyre_diameter: Mm | None,
+    *,
+    judged: Judged,
+) -> Section | None:
     """Camber, castor, ground offset, track and toe at every step of the travel."""
-    known, units = judged.worked.known, judged.shown_in
-    hung, steered = known["hung_front"], known.get("moving_front")
-    tread = known.get("design_tyre_diameter")
+    tread, units = design_tyre_diameter, judged.shown_in
     unit = unit_of(units)
     columns = (
         f"Travel ({unit})", "Camber (deg)", "Castor (deg)", f"Ground offset ({unit})", f"Track change ({unit})",
@@ -36,17 +49,17 @@ def travel_section(judged: Judged) -> Section:
             f"{show(tread, 'mm', units)} at spindle height. Zero the toe gauge at ride; the last four columns are for what you "
             "measure."
         )
-    if steered is None:
-        notes.append(f"Toe is not worked out: {reason(judged, 'moving_front')}.")
-    if known["lower_hinge"].flat or known["upper_hinge"].flat:
+    if moving_front is None:
+        notes.append(f"Toe is not worked out: {reason(judged, _MOVING.origin)}.")
+    if lower_hinge.flat or upper_hinge.flat:
         notes.append(
             "An arm entered from the front only counts as hinged level and straight ahead: castor is then a guess."
         )
     rows = tuple(
-        _travel_row(hung, steered, tread, travel, words, units)
-        for travel, words in _travels(known["arms.droop_travel"], known["arms.bump_travel"], units)
+        _travel_row(hung_front, moving_front, tread, travel, words, units)
+        for travel, words in _travels(droop_travel, bump_travel, units)
     )
-    notes += estimates(judged, "hung_front", "moving_front", "design_tyre_diameter")
+    notes += estimates(judged, _HUNG, _MOVING, _DESIGN_TYRE)
     return Section("", tuple(notes), columns, rows)
 
 

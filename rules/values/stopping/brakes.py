@@ -6,19 +6,22 @@ share of braking as entered stands for it.
 
 from math import pi
 
+from rules.graph.asking import given
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, OutsideRange, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Celsius, Kg, MetrePerSecond, Mm, MPa, Newton, NewtonMetre, Ratio, Share
+from rules.sheet.brakes import Cooling, PadFace, PadThickness, RunOfStops
+from rules.sheet.caliper import CaliperKind
+from rules.sheet.rotor import CUT, RotorStyle
 from rules.strength import brake, heat
-from rules.values.optional_step import answered
-from rules.values.wheel_end.rotor import CUT
+from rules.values.optional_step import need_once_begun
 
 STATICS = "statics"
 HEAT = (
     "energy balance; mass of the friction ring alone: Day, Braking of Road Vehicles, eq. 8.14; grey iron 460 J/(kg K)"
 )
-TRANSFER = {"still air": 10.0, "moving air": 25.0}
+TRANSFER: dict[Cooling, float] = {"still air": 10.0, "moving air": 25.0}
 """W/(m2 K). A heat transfer text gives 2 to 25 for still air and 25 to 250 for moving air (from memory)."""
 
 
@@ -69,18 +72,15 @@ def front_brake_torque(pad_friction: Ratio, pad_clamp_force: Newton, brake_effec
     formula="clamp on one pad / (angle the pad spans x its inner radius x its height)",
     source="uniform wear of a worn-in pad (machine design texts)",
 )
-def pad_pressure(
-    pad_clamp_force: Newton, brake_effective_radius: Mm, pad_length: Mm | None, pad_height: Mm | None
-) -> MPa:
+def pad_pressure(pad_clamp_force: Newton, brake_effective_radius: Mm, brakes: PadFace) -> MPa:
     """Greatest pressure on the friction material, at its inner edge, MPa. Its maker says what it stands.
 
-    >>> round(pad_pressure(16000.0, 120.0, 100.0, 40.0), 2)
+    >>> from rules.sheet.brakes import Brakes
+    >>> round(pad_pressure(16000.0, 120.0, Brakes.record({"pad_length": 100.0, "pad_height": 40.0})), 2)
     4.8
     """
-    length, height = answered(
-        "the size of the pads is not entered", "brakes", pad_length=pad_length, pad_height=pad_height
-    )
-    angle, half = length / brake_effective_radius, height / 2
+    need_once_begun(brakes, "pad_length", "pad_height", why_not="the size of the pads is not entered")
+    angle, half = brakes.pad_length / brake_effective_radius, brakes.pad_height / 2
     return brake.peak_pad_pressure(pad_clamp_force, angle, brake_effective_radius + half, brake_effective_radius - half)
 
 
@@ -107,10 +107,11 @@ def wheel_grip_torque(
     >>> round(wheel_grip_torque(0.9, 6000.0, 400.0), 6)
     2160.0
     """
-    (grip,) = answered("road grip is not entered, so brake torque was not judged", "brakes", road_grip=road_grip)
+    if road_grip is None:
+        raise NotForThisBuild("road grip is not entered, so brake torque was not judged")
     if front_tyre_load_braking is None or wheel_centre_height is None:
         raise Waits("front_tyre_load_braking" if front_tyre_load_braking is None else "wheel_centre_height")
-    return brake.lock_up_torque(grip, front_tyre_load_braking, wheel_centre_height) / 1000
+    return brake.lock_up_torque(road_grip, front_tyre_load_braking, wheel_centre_height) / 1000
 
 
 @value("brakes", formula="front share / 2 x half of whole vehicle x speed squared", source="energy balance")
@@ -122,11 +123,11 @@ def stop_energy(
     >>> round(stop_energy(128 / 3.6, 1500.0, 0.7), 1)
     331851.9
     """
-    why_not = "the speed a stop starts from is not entered, so heat in the rotor was not judged"
-    (speed,) = answered(why_not, "brakes", stop_from=stop_from)
+    if stop_from is None:
+        raise NotForThisBuild("the speed a stop starts from is not entered, so heat in the rotor was not judged")
     if vehicle_weight is None or front_brake_share is None:
         raise Waits("job.vehicle_weight" if vehicle_weight is None else "job.front_brake_share")
-    return heat.kinetic_energy(vehicle_weight, speed) * front_brake_share / 2
+    return heat.kinetic_energy(vehicle_weight, stop_from) * front_brake_share / 2
 
 
 def _band_area(outside: float, inside: float | None) -> float:
@@ -145,7 +146,7 @@ def _band_area(outside: float, inside: float | None) -> float:
 )
 def friction_ring_mass(
     ring_mass: Kg | None,
-    rotor_style: str,
+    rotor_style: RotorStyle,
     rotor_diameter: Mm,
     band_inside_diameter: Mm | None,
     rotor_working_thickness: Mm,
@@ -209,32 +210,28 @@ def rotor_face_rise(
 def rotor_rise_run(
     rotor_rise_one_stop: Celsius,
     friction_ring_mass: Kg,
-    stops_in_a_run: int | None,
-    seconds_between: int | None,
-    cooling: str | None,
+    brakes: RunOfStops,
     rotor_diameter: Mm,
     band_inside_diameter: Mm | None,
 ) -> Celsius:
     """How much hotter than the air the ring is straight after the last stop of the run, deg C.
 
-    >>> rotor_rise_run(50.0, 5.0, 4, None, "none", 300.0, None)
+    >>> from rules.sheet.brakes import Brakes
+    >>> rotor_rise_run(50.0, 5.0, Brakes.record({"stops_in_a_run": 4, "cooling": "none"}), 300.0, None)
     200.0
-    >>> round(rotor_rise_run(50.0, 5.0, 4, 60, "still air", 300.0, 180.0), 1)
+    >>> cooled = Brakes.record({"stops_in_a_run": 4, "seconds_between": 60, "cooling": "still air"})
+    >>> round(rotor_rise_run(50.0, 5.0, cooled, 300.0, 180.0), 1)
     193.1
     """
-    if stops_in_a_run is None and seconds_between is None and cooling is None:
+    if all(given(brakes, key) is None for key in ("stops_in_a_run", "seconds_between", "cooling")):
         raise NotForThisBuild("no run of stops is entered, so none was judged")
-    if stops_in_a_run is None:
-        raise Waits("brakes.stops_in_a_run")
-    if cooling is None:
-        raise Waits("brakes.cooling")
+    stops, cooling = brakes.stops_in_a_run, brakes.cooling
     if cooling == "none":
-        return heat.rise_after_run(rotor_rise_one_stop, stops_in_a_run, 0.0, None)
-    if seconds_between is None:
-        raise Waits("brakes.seconds_between")
+        return heat.rise_after_run(rotor_rise_one_stop, stops, 0.0, None)
+    seconds = brakes.seconds_between
     faces = brake.FACES * _band_area(rotor_diameter, band_inside_diameter)
     slowness = heat.time_constant(friction_ring_mass, faces, TRANSFER[cooling])
-    return heat.rise_after_run(rotor_rise_one_stop, stops_in_a_run, seconds_between, slowness)
+    return heat.rise_after_run(rotor_rise_one_stop, stops, seconds, slowness)
 
 
 @value(
@@ -243,7 +240,7 @@ def rotor_rise_run(
     source="arithmetic",
 )
 def rotor_thickness_lost(
-    made_for_thickness: Mm, minimum_thickness: Mm, rotor_working_thickness: Mm, rotor_style: str
+    made_for_thickness: Mm, minimum_thickness: Mm, rotor_working_thickness: Mm, rotor_style: RotorStyle
 ) -> Mm:
     """How much thinner than it expects the caliper will find the rotor at the end of its life, mm.
 
@@ -257,21 +254,18 @@ def rotor_thickness_lost(
 
 
 @value("brakes", formula="friction material new - worn out", source="arithmetic")
-def pad_wear(pad_thickness_new: Mm | None, pad_thickness_worn: Mm | None) -> Mm:
+def pad_wear(brakes: PadThickness) -> Mm:
     """Friction material one pad loses before it is changed, mm.
 
-    >>> pad_wear(11.0, 2.0)
+    >>> from rules.sheet.brakes import Brakes
+    >>> pad_wear(Brakes.record({"pad_thickness_new": 11.0, "pad_thickness_worn": 2.0}))
     9.0
     """
-    new, worn = answered(
-        "pad thicknesses are not entered, so piston travel was not judged",
-        "brakes",
-        pad_thickness_new=pad_thickness_new,
-        pad_thickness_worn=pad_thickness_worn,
-    )
-    if worn > new:
+    why_not = "pad thicknesses are not entered, so piston travel was not judged"
+    need_once_begun(brakes, "pad_thickness_new", "pad_thickness_worn", why_not=why_not)
+    if brakes.pad_thickness_worn > brakes.pad_thickness_new:
         raise OutsideRange("the worn pad is thicker than the new one")
-    return float(new - worn)
+    return brakes.pad_thickness_new - brakes.pad_thickness_worn
 
 
 @value(
@@ -279,7 +273,7 @@ def pad_wear(pad_thickness_new: Mm | None, pad_thickness_worn: Mm | None) -> Mm:
     formula="sliding: wear of both pads + thickness lost; fixed: wear of one pad + half of the thickness lost",
     source="geometry of the caliper",
 )
-def piston_travel_needed(pad_wear: Mm, rotor_thickness_lost: Mm, caliper_kind: str) -> Mm:
+def piston_travel_needed(pad_wear: Mm, rotor_thickness_lost: Mm, caliper_kind: CaliperKind) -> Mm:
     """How far a piston comes out, mm, from new pads on the rotor it was made for to worn pads on the thinnest rotor.
 
     >>> piston_travel_needed(9.0, 4.0, "sliding"), piston_travel_needed(9.0, 4.0, "fixed")
@@ -291,7 +285,7 @@ def piston_travel_needed(pad_wear: Mm, rotor_thickness_lost: Mm, caliper_kind: s
 @value(
     "brakes", formula="thickness as new - finished thickness, of a vented rotor cut to one plate", source="arithmetic"
 )
-def thickness_cut_away(rotor_style: str, rotor_thickness: Mm | None, finished_thickness: Mm | None) -> Mm:
+def thickness_cut_away(rotor_style: RotorStyle, rotor_thickness: Mm | None, finished_thickness: Mm | None) -> Mm:
     """What cutting to one plate takes off the rotor, mm.
 
     >>> thickness_cut_away("cut to one plate", 22.0, 9.0)

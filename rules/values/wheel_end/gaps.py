@@ -8,6 +8,7 @@ from rules.measure.units import Mm
 from rules.motion.solids import Ring
 from rules.motion.sweep import Sweep
 from rules.values.steering.rub import rim_solid
+from rules.values.wheel_end.pivots import PIVOTS
 
 PLAIN = "geometry of simple solid shapes"
 
@@ -32,61 +33,31 @@ def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> 
     return spoke_room + face_to_rotor - outboard_reach
 
 
-def _in_barrel(pivot_offset: Mm, overall_width: Mm) -> None:
-    if pivot_offset <= -overall_width / 2:
+@value(
+    "gaps",
+    formula="barrel inside diameter / 2 - distance of the {which} pivot from the spindle's line - {which} housing reach",
+    source=PLAIN,
+    each=PIVOTS,
+)
+def which_pivot_barrel_gap(
+    barrel_inside_diameter: Mm,
+    wheel_overall_width: Mm,
+    which_pivot_offset: Mm,
+    which_pivot_ahead: Mm,
+    which_side_spindle: Mm,
+    which_radius: Mm | None,
+    which: str,
+) -> Mm:
+    """Between the {which} pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
+
+    >>> which_pivot_barrel_gap(361.0, 240.0, -80.0, 30.0, 40.0, 25.0, "lower")
+    105.5
+    """
+    if which_pivot_offset <= -wheel_overall_width / 2:
         raise NotForThisBuild("the pivot's centre sits inboard of the wheel's inner lip")
-
-
-def _barrel_gap(barrel: Mm, ahead: Mm, below_or_above: Mm, housing: Mm) -> float:
-    return barrel / 2 - hypot(ahead, below_or_above) - housing
-
-
-@value(
-    "gaps",
-    formula="barrel inside diameter / 2 - distance of the lower pivot from the spindle's line - lower housing reach",
-    source=PLAIN,
-)
-def lower_pivot_barrel_gap(
-    barrel_inside_diameter: Mm,
-    wheel_overall_width: Mm,
-    lower_pivot_offset: Mm,
-    lower_pivot_ahead: Mm,
-    lower_below_spindle: Mm,
-    lower_radius: Mm | None,
-) -> Mm:
-    """Between the lower pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
-
-    >>> lower_pivot_barrel_gap(361.0, 240.0, -80.0, 30.0, 40.0, 25.0)
-    105.5
-    """
-    _in_barrel(lower_pivot_offset, wheel_overall_width)
-    if lower_radius is None:
-        raise Waits("pivots.lower_radius")
-    return _barrel_gap(barrel_inside_diameter, lower_pivot_ahead, lower_below_spindle, lower_radius)
-
-
-@value(
-    "gaps",
-    formula="barrel inside diameter / 2 - distance of the upper pivot from the spindle's line - upper housing reach",
-    source=PLAIN,
-)
-def upper_pivot_barrel_gap(
-    barrel_inside_diameter: Mm,
-    wheel_overall_width: Mm,
-    upper_pivot_offset: Mm,
-    upper_pivot_ahead: Mm,
-    upper_above_spindle: Mm,
-    upper_radius: Mm | None,
-) -> Mm:
-    """Between the upper pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
-
-    >>> upper_pivot_barrel_gap(361.0, 240.0, -80.0, -30.0, 40.0, 25.0)
-    105.5
-    """
-    _in_barrel(upper_pivot_offset, wheel_overall_width)
-    if upper_radius is None:
-        raise Waits("pivots.upper_radius")
-    return _barrel_gap(barrel_inside_diameter, upper_pivot_ahead, upper_above_spindle, upper_radius)
+    if which_radius is None:
+        raise Waits(f"pivots.{which}_radius")
+    return barrel_inside_diameter / 2 - hypot(which_pivot_ahead, which_side_spindle) - which_radius
 
 
 @value(
@@ -183,44 +154,30 @@ def tie_rod_end_wheel_gap(
     return rim.from_point((0.0, 0.0, 0.0), SPINDLE, joint) - tie_rod_end_radius
 
 
-def _plate_gap(which: str, beyond: float, from_face: float, thickness: float | None, housing: float | None) -> float:
-    """Between the back of the plate and a pivot's housing; beyond: how far the plate's edge stands past the pivot."""
-    if thickness is None or housing is None:
-        raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
-    if from_face <= 0:
-        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
-    if beyond + housing <= 0:
-        raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
-    return from_face - thickness - housing
-
-
-@value("plate", formula="lower pivot from the mounting face - plate thickness - lower housing reach", source=PLAIN)
-def lower_pivot_plate_gap(
-    plate_beyond_lower_pivot: Mm,
-    lower_pivot_from_mount_face: Mm,
+@value(
+    "plate",
+    formula="{which} pivot from the mounting face - plate thickness - {which} housing reach",
+    source=PLAIN,
+    each=({"which": "lower"}, {"which": "upper"}),
+)
+def which_pivot_plate_gap(
+    plate_beyond_which_pivot: Mm,
+    which_pivot_from_mount_face: Mm,
     plate_thickness: Mm | None,
-    lower_radius: Mm | None,
+    which_radius: Mm | None,
+    which: str,
 ) -> Mm:
-    """Between the plate's back and the lower pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
+    """Between the plate's back and the {which} pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
 
     The housing counts as a ball, the plate as wide enough to stand in front of all of it.
 
-    >>> lower_pivot_plate_gap(20.0, 45.0, 12.0, 25.0)
+    >>> which_pivot_plate_gap(20.0, 45.0, 12.0, 25.0, "lower")
     8.0
     """
-    return _plate_gap("lower", plate_beyond_lower_pivot, lower_pivot_from_mount_face, plate_thickness, lower_radius)
-
-
-@value("plate", formula="upper pivot from the mounting face - plate thickness - upper housing reach", source=PLAIN)
-def upper_pivot_plate_gap(
-    plate_beyond_upper_pivot: Mm,
-    upper_pivot_from_mount_face: Mm,
-    plate_thickness: Mm | None,
-    upper_radius: Mm | None,
-) -> Mm:
-    """Between the plate's back and the upper pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
-
-    >>> upper_pivot_plate_gap(20.0, 45.0, 12.0, 25.0)
-    8.0
-    """
-    return _plate_gap("upper", plate_beyond_upper_pivot, upper_pivot_from_mount_face, plate_thickness, upper_radius)
+    if plate_thickness is None or which_radius is None:
+        raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
+    if which_pivot_from_mount_face <= 0:
+        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+    if plate_beyond_which_pivot + which_radius <= 0:
+        raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
+    return which_pivot_from_mount_face - plate_thickness - which_radius

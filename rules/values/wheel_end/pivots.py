@@ -6,117 +6,94 @@ from rules.graph.declare import value
 from rules.measure.units import Mm, Rad
 from rules.values.wheel_end.steering_axis import GEOMETRY
 
+PIVOTS = (
+    {"which": "lower", "side": "below", "up": "-", "down": "+"},
+    {"which": "upper", "side": "above", "up": "+", "down": "-"},
+)
+"""The two outer pivots, each entered or worked out on its own side of the spindle; up, down: its sign going that way."""
+
+
+def _up(distance: float, side: str) -> float:
+    """Height above the spindle of what lies so far above or below it."""
+    return distance if side == "above" else -distance
+
 
 @value("pivots", formula="pivot spacing x cos(axis tilt) - lower pivot below spindle", source=GEOMETRY)
 def upper_above_spindle(spacing: Mm, axis_tilt: Rad, lower_below_spindle: Mm) -> Mm:
     """Height of the upper pivot above the spindle, mm.
 
     >>> from math import radians
-    >>> round(upper_above_spindle(10.25 * 25.4, radians(10), 127.0) / 25.4, 4)
-    5.0943
+    >>> round(upper_above_spindle(240.0, radians(12), 110.0), 4)
+    124.7554
     """
     return spacing * cos(axis_tilt) - lower_below_spindle
 
 
-@value("pivots", formula="wheel centre height - lower pivot below spindle", source=GEOMETRY)
-def lower_pivot_height(wheel_centre_height: Mm, lower_below_spindle: Mm) -> Mm:
-    """Height of the lower pivot above the ground, mm.
+@value("pivots", formula="wheel centre height {up} {which} pivot {side} spindle", source=GEOMETRY, each=PIVOTS)
+def which_pivot_height(wheel_centre_height: Mm, which_side_spindle: Mm, side: str) -> Mm:
+    """Height of the {which} pivot above the ground, mm.
 
-    >>> lower_pivot_height(431.8, 127.0)
-    304.8
+    >>> which_pivot_height(400.0, 110.0, "below"), which_pivot_height(400.0, 120.0, "above")
+    (290.0, 520.0)
     """
-    return wheel_centre_height - lower_below_spindle
+    return wheel_centre_height + _up(which_side_spindle, side)
 
 
-@value("pivots", formula="wheel centre height + upper pivot above spindle", source=GEOMETRY)
-def upper_pivot_height(wheel_centre_height: Mm, upper_above_spindle: Mm) -> Mm:
-    """Height of the upper pivot above the ground, mm.
-
-    >>> upper_pivot_height(431.8, 100.0)
-    531.8
-    """
-    return wheel_centre_height + upper_above_spindle
-
-
-@value("pivots", formula="-(hub height offset - lower pivot below spindle x tan(inclination))", source=GEOMETRY)
-def lower_pivot_offset(hub_height_offset: Mm, lower_below_spindle: Mm, inclination: Rad) -> Mm:
-    """Lower pivot from the tyre centre plane, mm, outboard positive (so usually negative).
+@value(
+    "pivots",
+    formula="-(hub height offset {up} {which} pivot {side} spindle x tan(inclination))",
+    source=GEOMETRY,
+    each=PIVOTS,
+)
+def which_pivot_offset(hub_height_offset: Mm, which_side_spindle: Mm, inclination: Rad, side: str) -> Mm:
+    """{Which} pivot from the tyre centre plane, mm, outboard positive (so usually negative).
 
     >>> from math import radians
-    >>> round(lower_pivot_offset(3.9976 * 25.4, 127.0, radians(10)) / 25.4, 4)
-    -3.116
+    >>> round(which_pivot_offset(125.0226, 110.0, radians(12), "below"), 4)
+    -101.6414
+    >>> round(which_pivot_offset(125.0226, 124.7554, radians(12), "above"), 4)
+    -151.5402
     """
-    return lower_below_spindle * tan(inclination) - hub_height_offset
+    return -hub_height_offset - _up(which_side_spindle, side) * tan(inclination)
 
 
-@value("pivots", formula="-(hub height offset + upper pivot above spindle x tan(inclination))", source=GEOMETRY)
-def upper_pivot_offset(hub_height_offset: Mm, upper_above_spindle: Mm, inclination: Rad) -> Mm:
-    """Upper pivot from the tyre centre plane, mm, outboard positive (so usually negative).
+@value(
+    "pivots",
+    formula="axis ahead of the spindle {down} {which} pivot {side} spindle x tan(castor)",
+    source=GEOMETRY,
+    each=PIVOTS,
+)
+def which_pivot_ahead(which_side_spindle: Mm, castor: Rad, axis_ahead: Mm | None, side: str) -> Mm:
+    """{Which} pivot ahead of the spindle, mm, forward positive.
+
+    With castor the upper one is behind the lower.
 
     >>> from math import radians
-    >>> round(upper_pivot_offset(3.9976 * 25.4, 5.0943 * 25.4, radians(10)) / 25.4, 4)
-    -4.8959
-    """
-    return -hub_height_offset - upper_above_spindle * tan(inclination)
-
-
-@value("pivots", formula="axis ahead of the spindle + lower pivot below spindle x tan(castor)", source=GEOMETRY)
-def lower_pivot_ahead(lower_below_spindle: Mm, castor: Rad, axis_ahead: Mm | None) -> Mm:
-    """Lower pivot ahead of the spindle, mm, forward positive.
-
-    >>> from math import radians
-    >>> round(lower_pivot_ahead(100.0, radians(5), None), 4)
+    >>> round(which_pivot_ahead(100.0, radians(5), None, "below"), 4)
     8.7489
+    >>> round(which_pivot_ahead(100.0, radians(5), 20.0, "above"), 4)
+    11.2511
     """
-    return (axis_ahead or 0.0) + lower_below_spindle * tan(castor)
+    return (axis_ahead or 0.0) - _up(which_side_spindle, side) * tan(castor)
 
 
-@value("pivots", formula="axis ahead of the spindle - upper pivot above spindle x tan(castor)", source=GEOMETRY)
-def upper_pivot_ahead(upper_above_spindle: Mm, castor: Rad, axis_ahead: Mm | None) -> Mm:
-    """Upper pivot ahead of the spindle, mm, forward positive (so negative with castor).
+@value(
+    "pivots",
+    formula="{called} offset - {which} pivot offset",
+    source=GEOMETRY,
+    each=(
+        {"which": "lower", "face": "hub_face", "called": "hub face", "where": "hub flange face"},
+        {"which": "upper", "face": "hub_face", "called": "hub face", "where": "hub flange face"},
+        {"which": "lower", "face": "mount_face", "called": "mounting face", "where": "face of the upright plate"},
+        {"which": "upper", "face": "mount_face", "called": "mounting face", "where": "face of the upright plate"},
+    ),
+)
+def which_pivot_from_face(face_offset: Mm, which_pivot_offset: Mm) -> Mm:
+    """{Which} pivot from the {where}, mm, inboard positive.
 
-    >>> from math import radians
-    >>> round(upper_pivot_ahead(100.0, radians(5), None), 4)
-    -8.7489
-    """
-    return (axis_ahead or 0.0) - upper_above_spindle * tan(castor)
+    From the hub flange face it is the figure to lay out.
 
-
-@value("pivots", formula="hub face offset - lower pivot offset", source=GEOMETRY)
-def lower_pivot_from_hub_face(hub_face_offset: Mm, lower_pivot_offset: Mm) -> Mm:
-    """Lower pivot from the hub flange face, mm, inboard positive: the figure to lay out.
-
-    >>> lower_pivot_from_hub_face(-10.0, -80.0)
-    70.0
-    """
-    return hub_face_offset - lower_pivot_offset
-
-
-@value("pivots", formula="hub face offset - upper pivot offset", source=GEOMETRY)
-def upper_pivot_from_hub_face(hub_face_offset: Mm, upper_pivot_offset: Mm) -> Mm:
-    """Upper pivot from the hub flange face, mm, inboard positive.
-
-    >>> upper_pivot_from_hub_face(-10.0, -125.0)
-    115.0
-    """
-    return hub_face_offset - upper_pivot_offset
-
-
-@value("pivots", formula="mounting face offset - lower pivot offset", source=GEOMETRY)
-def lower_pivot_from_mount_face(mount_face_offset: Mm, lower_pivot_offset: Mm) -> Mm:
-    """Lower pivot from the face of the upright plate, mm, inboard positive.
-
-    >>> lower_pivot_from_mount_face(-75.0, -80.0)
+    >>> which_pivot_from_face(-75.0, -80.0)
     5.0
     """
-    return mount_face_offset - lower_pivot_offset
-
-
-@value("pivots", formula="mounting face offset - upper pivot offset", source=GEOMETRY)
-def upper_pivot_from_mount_face(mount_face_offset: Mm, upper_pivot_offset: Mm) -> Mm:
-    """Upper pivot from the face of the upright plate, mm, inboard positive.
-
-    >>> upper_pivot_from_mount_face(-75.0, -125.0)
-    50.0
-    """
-    return mount_face_offset - upper_pivot_offset
+    return face_offset - which_pivot_offset

@@ -4,25 +4,30 @@ Nothing here applies while none of the entries it needs is answered: a sheet is 
 """
 
 from math import hypot
-from typing import Any
 
+from rules.graph.asking import given
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, bracket_hole_places, hub_bolt_places, inside_distance, plate_outline
 from rules.measure.units import Mm
-from rules.values.optional_step import answered
+from rules.sheet.plate import BracketBlank, DrawnPlate
+from rules.values.optional_step import need_once_begun
 
 FLAT = "geometry of the flat piece"
 FOUR_BOLTS = "the hub bolts' places are known for four bolts only; mark them off the hub"
 
 
-def drawn(what: str, **answers: Any) -> list[Any]:
-    """The answers to plate fields by key, all of them. what: "plate" or "bracket".
+NOT_DRAWN = "the plate is not drawn yet"
+NO_BRACKET = "the bracket is not drawn yet"
 
-    Raises NotForThisBuild while none is answered, Waits while one is missing.
-    """
-    return answered(f"the {what} is not drawn yet", "plate", **answers)
+
+def _outline(plate: DrawnPlate, *others: str) -> Outline:
+    """The plate's outline, once it is drawn and those other answers are there."""
+    outline = ("width", "height", "spindle_from_top", "spindle_from_front")
+    need_once_begun(plate, *outline, *others, why_not=NOT_DRAWN)
+    radius = given(plate, "corner_radius") or 0.0
+    return plate_outline(plate.width, plate.height, plate.spindle_from_top, plate.spindle_from_front, radius)
 
 
 def _bolts_fore_aft_up_down(bolts: int | None, width: float | None, height: float | None) -> tuple[float, float]:
@@ -36,28 +41,16 @@ def _bolts_fore_aft_up_down(bolts: int | None, width: float | None, height: floa
 
 @value("plate", formula="least distance from a hub bolt's centre to the plate's edge, corners counted", source=FLAT)
 def hub_bolt_edge_distance(
-    plate_width: Mm | None,
-    plate_height: Mm | None,
-    spindle_from_top: Mm | None,
-    spindle_from_front: Mm | None,
-    corner_radius: Mm | None,
-    mount_bolts: int | None,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
+    plate: DrawnPlate, mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None
 ) -> Mm:
     """From the centre of the worst placed hub bolt to the plate's edge, mm; negative off the plate.
 
-    >>> hub_bolt_edge_distance(140.0, 260.0, 130.0, 70.0, None, 4, 82.0, 90.0)
+    >>> from rules.sheet.plate import Plate
+    >>> card = Plate.record({"width": 140.0, "height": 260.0, "spindle_from_top": 130.0, "spindle_from_front": 70.0})
+    >>> hub_bolt_edge_distance(card, 4, 82.0, 90.0)
     29.0
     """
-    width, height, top, front = drawn(
-        "plate",
-        width=plate_width,
-        height=plate_height,
-        spindle_from_top=spindle_from_top,
-        spindle_from_front=spindle_from_front,
-    )
-    outline = plate_outline(width, height, top, front, corner_radius or 0.0)
+    outline = _outline(plate)
     bolts = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
     return min(inside_distance(place, outline) for place in hub_bolt_places(*bolts))
 
@@ -78,73 +71,57 @@ def hub_bolt_spacing(mount_bolts: int | None, mount_width: Mm | None, mount_heig
     source=FLAT,
 )
 def metal_between_holes(
-    hole_diameter: Mm | None,
-    bore: Mm | None,
-    mount_bolts: int | None,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
+    plate: DrawnPlate, mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None
 ) -> Mm:
     """The narrowest metal between two of the plate's holes, mm; negative where they run into each other.
 
-    >>> metal_between_holes(13.0, 70.0, 4, 60.0, 80.0)
+    >>> from rules.sheet.plate import Plate
+    >>> metal_between_holes(Plate.record({"hole_diameter": 13.0, "bore": 70.0}), 4, 60.0, 80.0)
     8.5
     """
-    hole, centre = drawn("plate", hole_diameter=hole_diameter, bore=bore)
+    need_once_begun(plate, "hole_diameter", "bore", why_not=NOT_DRAWN)
     across, along = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
-    return float(min(min(across, along) - hole, hypot(across, along) / 2 - hole / 2 - centre / 2))
+    return min(
+        min(across, along) - plate.hole_diameter,
+        hypot(across, along) / 2 - plate.hole_diameter / 2 - plate.bore / 2,
+    )
 
 
 @value("plate", formula="distance from the spindle to the plate's edge - half the centre bore", source=FLAT)
-def metal_beside_bore(
-    plate_width: Mm | None,
-    plate_height: Mm | None,
-    spindle_from_top: Mm | None,
-    spindle_from_front: Mm | None,
-    corner_radius: Mm | None,
-    bore: Mm | None,
-) -> Mm:
+def metal_beside_bore(plate: DrawnPlate) -> Mm:
     """The narrowest metal between the centre bore and the plate's edge, mm; negative where it breaks out.
 
-    >>> metal_beside_bore(140.0, 260.0, 130.0, 70.0, 20.0, 80.0)
+    >>> from rules.sheet.plate import Plate
+    >>> card = {"width": 140.0, "height": 260.0, "spindle_from_top": 130.0, "spindle_from_front": 70.0}
+    >>> metal_beside_bore(Plate.record({**card, "corner_radius": 20.0, "bore": 80.0}))
     30.0
     """
-    width, height, top, front, centre = drawn(
-        "plate",
-        width=plate_width,
-        height=plate_height,
-        spindle_from_top=spindle_from_top,
-        spindle_from_front=spindle_from_front,
-        bore=bore,
-    )
-    outline = plate_outline(width, height, top, front, corner_radius or 0.0)
-    return float(inside_distance((0.0, 0.0), outline) - centre / 2)
+    return inside_distance((0.0, 0.0), _outline(plate, "bore")) - plate.bore / 2
 
 
 @value("plate", formula="least distance from a caliper bolt's centre to the blank's edge", source=FLAT)
-def bracket_edge_distance(
-    bracket_width: Mm | None,
-    bracket_height: Mm | None,
-    bracket_hole_spacing: Mm | None,
-    bracket_hole_from_edge: Mm | None,
-    bracket_hole_diameter: Mm | None,
-) -> Mm:
+def bracket_edge_distance(plate: BracketBlank) -> Mm:
     """From a caliper bolt's centre to the edge of the bracket blank, mm; negative off the blank.
 
     The holes' diameter is asked for with the rest, since the distance is judged against it.
 
-    >>> bracket_edge_distance(180.0, 80.0, 120.0, 25.0, 11.0)
+    >>> from rules.sheet.plate import Plate
+    >>> blank = {"bracket_width": 180.0, "bracket_height": 80.0, "bracket_hole_diameter": 11.0}
+    >>> bracket_edge_distance(Plate.record({**blank, "bracket_hole_spacing": 120.0, "bracket_hole_from_edge": 25.0}))
     25.0
     """
-    *sizes, _ = drawn(
-        "bracket",
-        bracket_width=bracket_width,
-        bracket_height=bracket_height,
-        bracket_hole_spacing=bracket_hole_spacing,
-        bracket_hole_from_edge=bracket_hole_from_edge,
-        bracket_hole_diameter=bracket_hole_diameter,
+    need_once_begun(
+        plate,
+        "bracket_width",
+        "bracket_height",
+        "bracket_hole_spacing",
+        "bracket_hole_from_edge",
+        "bracket_hole_diameter",
+        why_not=NO_BRACKET,
     )
-    outline = Outline(0.0, sizes[0], 0.0, sizes[1])
-    return min(inside_distance(place, outline) for place in bracket_hole_places(*sizes))
+    width, height = plate.bracket_width, plate.bracket_height
+    holes = bracket_hole_places(width, height, plate.bracket_hole_spacing, plate.bracket_hole_from_edge)
+    return min(inside_distance(place, Outline(0.0, width, 0.0, height)) for place in holes)
 
 
 @value("plate", formula="hub bolt hole diameter - hub bolt diameter", source=FLAT)
@@ -154,37 +131,36 @@ def hub_bolt_hole_clearance(hole_diameter: Mm | None, mount_bolt_thread: Thread 
     >>> hub_bolt_hole_clearance(12.5, Thread("12 x 1.75 mm", 12.0, 1.75))
     0.5
     """
-    (hole,) = drawn("plate", hole_diameter=hole_diameter)
+    if hole_diameter is None:
+        raise NotForThisBuild(NOT_DRAWN)
     if mount_bolt_thread is None:
         raise Waits("hub.mount_bolt_thread")
-    return float(hole - mount_bolt_thread.diameter)
+    return hole_diameter - mount_bolt_thread.diameter
 
 
 @value("plate", formula="spindle below the top edge - upper pivot above spindle", source=FLAT)
-def plate_beyond_upper_pivot(
-    plate_height: Mm | None, spindle_from_top: Mm | None, upper_above_spindle: Mm | None
-) -> Mm:
+def plate_beyond_upper_pivot(plate: DrawnPlate, upper_above_spindle: Mm | None) -> Mm:
     """How far the plate's top edge stands above the upper pivot's centre, mm; negative when it ends short.
 
-    >>> plate_beyond_upper_pivot(260.0, 140.0, 129.5)
+    >>> from rules.sheet.plate import Plate
+    >>> plate_beyond_upper_pivot(Plate.record({"height": 260.0, "spindle_from_top": 140.0}), 129.5)
     10.5
     """
-    _, top = drawn("plate", height=plate_height, spindle_from_top=spindle_from_top)
+    need_once_begun(plate, "height", "spindle_from_top", why_not=NOT_DRAWN)
     if upper_above_spindle is None:
         raise Waits("upper_above_spindle")
-    return float(top - upper_above_spindle)
+    return plate.spindle_from_top - upper_above_spindle
 
 
 @value("plate", formula="plate height - spindle below the top edge - lower pivot below spindle", source=FLAT)
-def plate_beyond_lower_pivot(
-    plate_height: Mm | None, spindle_from_top: Mm | None, lower_below_spindle: Mm | None
-) -> Mm:
+def plate_beyond_lower_pivot(plate: DrawnPlate, lower_below_spindle: Mm | None) -> Mm:
     """How far the plate's bottom edge stands below the lower pivot's centre, mm; negative when it ends short.
 
-    >>> plate_beyond_lower_pivot(260.0, 140.0, 125.0)
+    >>> from rules.sheet.plate import Plate
+    >>> plate_beyond_lower_pivot(Plate.record({"height": 260.0, "spindle_from_top": 140.0}), 125.0)
     -5.0
     """
-    height, top = drawn("plate", height=plate_height, spindle_from_top=spindle_from_top)
+    need_once_begun(plate, "height", "spindle_from_top", why_not=NOT_DRAWN)
     if lower_below_spindle is None:
         raise Waits("pivots.lower_below_spindle")
-    return float(height - top - lower_below_spindle)
+    return plate.height - plate.spindle_from_top - lower_below_spindle

@@ -3,8 +3,7 @@
 from rules.graph.declare import value
 from rules.graph.results import OutsideRange, Waits
 from rules.measure.units import Mm
-
-CUT = "cut to one plate"
+from rules.sheet.rotor import CUT, RotorStyle
 
 
 @value(
@@ -12,7 +11,7 @@ CUT = "cut to one plate"
     formula="finished thickness where the rotor is turned or cut, else thickness as new",
     source="arithmetic",
 )
-def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, style: str) -> Mm:
+def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, style: RotorStyle) -> Mm:
     """Thickness the pads close on, mm.
 
     >>> rotor_working_thickness(24.0, 9.0, "cut to one plate"), rotor_working_thickness(24.0, None, "vented")
@@ -34,7 +33,7 @@ def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, 
     source="geometry: taking metal from one side moves the middle by half of it",
 )
 def rotor_plane_shift(
-    rotor_thickness: Mm, rotor_working_thickness: Mm, style: str, kept_plate_carries_hat: bool | None
+    rotor_thickness: Mm, rotor_working_thickness: Mm, style: RotorStyle, kept_plate_carries_hat: bool | None
 ) -> Mm:
     """How far the rotor's middle moves outboard when a vented rotor is cut to one plate, mm.
 

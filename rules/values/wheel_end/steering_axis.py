@@ -13,63 +13,35 @@ def hub_height_offset(ground_offset: Mm, wheel_centre_height: Mm, inclination: R
     """Distance from the steering axis to the tyre centre plane at spindle height, mm, axis inboard positive.
 
     >>> from math import radians
-    >>> round(hub_height_offset(25.4, 431.8, radians(10)) / 25.4, 4)
-    3.9976
+    >>> round(hub_height_offset(40.0, 400.0, radians(12)), 4)
+    125.0226
     """
     return ground_offset + wheel_centre_height * tan(inclination)
 
 
-def _ground_offset_on(
-    hub_height_offset: Mm, wheel_centre_height: Mm, inclination: Rad, diameter: Mm, design: Mm
-) -> float:
-    """Ground offset on another tyre, which sags in the same proportion as the design tyre."""
-    return hub_height_offset - wheel_centre_height * diameter / design * tan(inclination)
-
-
 @value(
     "steering axis",
-    formula="hub height offset - (wheel centre height x smallest / design tyre diameter) x tan(inclination)",
+    formula="hub height offset - (wheel centre height x {size} / design tyre diameter) x tan(inclination)",
     source=GEOMETRY,
+    each=({"size": "smallest"}, {"size": "largest"}),
 )
-def ground_offset_smallest_tyre(
+def ground_offset_size_tyre(
     hub_height_offset: Mm,
     wheel_centre_height: Mm,
     inclination: Rad,
-    smallest_tyre_diameter: Mm,
+    size_tyre_diameter: Mm,
     design_tyre_diameter: Mm,
 ) -> Mm:
-    """Ground offset with the smallest tyre fitted, mm, inboard positive.
+    """Ground offset with the {size} tyre fitted, mm, inboard positive.
+
+    Another tyre is taken to sag in the same proportion as the design tyre.
 
     >>> from math import radians
-    >>> round(ground_offset_smallest_tyre(3.99756 * 25.4, 431.8, radians(10), 838.2, 863.6) / 25.4, 4)
-    1.0882
+    >>> round(ground_offset_size_tyre(125.0226, 400.0, radians(12), 780.0, 820.0), 4)
+    44.1474
     """
-    return _ground_offset_on(
-        hub_height_offset, wheel_centre_height, inclination, smallest_tyre_diameter, design_tyre_diameter
-    )
-
-
-@value(
-    "steering axis",
-    formula="hub height offset - (wheel centre height x largest / design tyre diameter) x tan(inclination)",
-    source=GEOMETRY,
-)
-def ground_offset_largest_tyre(
-    hub_height_offset: Mm,
-    wheel_centre_height: Mm,
-    inclination: Rad,
-    largest_tyre_diameter: Mm,
-    design_tyre_diameter: Mm,
-) -> Mm:
-    """Ground offset with the largest tyre fitted, mm, inboard positive.
-
-    >>> from math import radians
-    >>> round(ground_offset_largest_tyre(3.99756 * 25.4, 431.8, radians(10), 889.0, 863.6) / 25.4, 4)
-    0.9118
-    """
-    return _ground_offset_on(
-        hub_height_offset, wheel_centre_height, inclination, largest_tyre_diameter, design_tyre_diameter
-    )
+    height = wheel_centre_height * size_tyre_diameter / design_tyre_diameter
+    return hub_height_offset - height * tan(inclination)
 
 
 @value(

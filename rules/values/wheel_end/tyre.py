@@ -10,26 +10,20 @@ from rules.tables.speed_symbol import HIGHEST_SPEED
 MARK_RULE = "ISO 4000-1 and UN Regulation 30 design rule for metric marks; flotation marks state the diameter in inches"
 
 
-@value("tyre", formula="diameter that the smallest tyre's size mark states", source=MARK_RULE)
-def smallest_tyre_diameter(smallest: TyreMark) -> Mm:
-    """Nominal outside diameter of the smallest tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
+@value(
+    "tyre",
+    formula="diameter that the {size} tyre's size mark states",
+    source=MARK_RULE,
+    each=({"size": "smallest"}, {"size": "largest"}),
+)
+def size_tyre_diameter(tyre_size: TyreMark) -> Mm:
+    """Nominal outside diameter of the {size} tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> round(smallest_tyre_diameter(read_tyre_mark("LT235/85R16")), 1)
+    >>> round(size_tyre_diameter(read_tyre_mark("LT235/85R16")), 1)
     805.9
     """
-    return smallest.diameter
-
-
-@value("tyre", formula="diameter that the largest tyre's size mark states", source=MARK_RULE)
-def largest_tyre_diameter(largest: TyreMark) -> Mm:
-    """Nominal outside diameter of the largest tyre, mm.
-
-    >>> from rules.measure.marks import read_tyre_mark
-    >>> round(largest_tyre_diameter(read_tyre_mark("35x12.50R15LT")), 1)
-    889.0
-    """
-    return largest.diameter
+    return tyre_size.diameter
 
 
 @value(
@@ -42,8 +36,8 @@ def design_tyre_diameter(
 ) -> Mm:
     """Outside diameter of the tyre the layout is drawn for, mm.
 
-    >>> round(design_tyre_diameter(None, 838.2, 889.0) / 25.4, 9)
-    34.0
+    >>> round(design_tyre_diameter(None, 774.7, 812.8) / 25.4, 9)
+    31.25
     """
     if design_diameter is not None:
         return design_diameter
@@ -58,8 +52,8 @@ def tyre_section_width(largest: TyreMark) -> Mm:
     """Nominal section width of the largest tyre, mm. It grows about 5 mm with each 1/2 in of rim width.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> tyre_section_width(read_tyre_mark("33x12.50R15LT"))
-    317.5
+    >>> tyre_section_width(read_tyre_mark("31x10.50R15LT"))
+    266.7
     """
     return largest.section_width
 
@@ -73,8 +67,8 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
     """Load one tyre may carry, kg. Where only one mark carries an index, that one is used and the check says so.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> tyre_load_capacity(None, read_tyre_mark("33x12.50R15LT 108Q"), read_tyre_mark("35x12.50R15LT 113Q"))
-    1000.0
+    >>> tyre_load_capacity(None, read_tyre_mark("31x10.50R15LT 109Q"), read_tyre_mark("32x11.50R15LT 113Q"))
+    1030.0
     """
     if load_capacity is not None:
         return load_capacity

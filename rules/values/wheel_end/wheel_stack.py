@@ -85,7 +85,7 @@ def bearing_offset(hub_face_offset: Mm, flange_to_bearing_centre: Mm) -> Mm:
 
 @value("wheel stack", formula="hub face offset - flange to mounting face", source=ARITHMETIC)
 def mount_face_offset(hub_face_offset: Mm, flange_to_mount_face: Mm) -> Mm:
-    """Face of the upright plate that the hub bolts to, from the tyre centre plane, mm, outboard positive.
+    """Outboard face of the hub plate, from the tyre centre plane, mm, outboard positive.
 
     >>> mount_face_offset(3.0, 70.0)
     -67.0

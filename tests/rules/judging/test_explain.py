@@ -33,12 +33,12 @@ def test_every_name_can_be_explained_on_a_full_and_on_an_empty_sheet(subtests: p
 
 
 def test_a_value_shows_formula_inputs_their_origin_both_unit_systems_and_source() -> None:
-    # By hand: 1 in + 16.5 in x tan 10 deg = 1 + 16.5 x 0.1763270 = 3.9094 in = 99.299 mm.
+    # By hand: 1.5 in + 14.375 in x tan 11 deg = 1.5 + 14.375 x 0.1943803 = 4.2942 in = 109.073 mm.
     text = "\n".join(explain(judged(), "hub_height_offset"))
     assert "Formula: hub_height_offset = ground offset + wheel centre height x tan(inclination)" in text
-    assert "pivots.ground_offset: 1.0000 in = 25.400 mm  [typed: 1 in]" in text
-    assert "wheel_centre_height: 16.5000 in = 419.100 mm  [worked out]" in text
-    assert "Result: 3.9094 in = 99.299 mm" in text
+    assert "pivots.ground_offset: 1.5000 in = 38.100 mm  [typed: 1 1/2 in]" in text
+    assert "wheel_centre_height: 14.3750 in = 365.125 mm  [worked out]" in text
+    assert "Result: 4.2942 in = 109.073 mm" in text
     assert "Source: geometry, ISO 8855 sense" in text
 
 
@@ -64,8 +64,8 @@ def test_reading_errors_are_added_up_and_by_root_of_squares() -> None:
 
 
 def test_a_check_says_when_one_reading_would_move_its_verdict() -> None:
-    # Gap 14.25 / 2 - 11 / 2 - 1 3/8 in = 1/4 in = 6.35 mm: good by 0.35 mm, and the reach is read to 1 mm.
-    near = judged(caliper={"reach_above_rotor": "1 3/8 in"})
+    # Gap 14.1 / 2 - 10.9 / 2 - 1.35 in = 1/4 in = 6.35 mm: good by 0.35 mm, and the reach is read to 1 mm.
+    near = judged(caliper={"reach_above_rotor": "1.35 in"})
     text = "\n".join(explain(near, "caliper-clears-barrel"))
     assert "Verdict: good" in text
     assert "caliper.reach_above_rotor out by 0.039 in would make it watch" in text

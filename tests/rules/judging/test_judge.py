@@ -10,6 +10,7 @@ from rules.graph.declare import check, value
 from rules.graph.engine import Graph
 from rules.graph.results import WORST_FIRST, Judgement, NotForThisBuild
 from rules.judging.judge import Finding, Judged, judge, shown
+from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.units import Mm
 from rules.sheet import FIELDS, STEPS, Sheet, read_sheet
@@ -568,7 +569,7 @@ def test_a_rotor_finished_thicker_than_new_stops_what_rests_on_it(judged: Judged
 
 
 @pytest.mark.parametrize(
-    ("name", "text"),
+    ("wanted", "text"),
     [
         ("wheel_offset", "10 mm"),
         ("axis_tilt", "11.6 deg"),
@@ -582,13 +583,12 @@ def test_a_rotor_finished_thicker_than_new_stops_what_rests_on_it(judged: Judged
         ("tyre.smallest", "33x12.50R15LT 108Q"),
         ("caliper.bleed_screw_on_top", "yes"),
         ("pivots.upper_retained", ""),
-        ("no_such_thing", ""),
     ],
 )
-def test_a_value_or_answer_is_shown_in_the_sheets_units(judged: JudgedWith, name: str, text: str) -> None:
-    assert shown(name, judged({})) == text
+def test_a_value_or_answer_is_shown_in_the_sheets_units(judged: JudgedWith, wanted: str, text: str) -> None:
+    assert shown(named(wanted), judged({})) == text
 
 
 def test_a_value_can_be_shown_in_the_other_units(judged: JudgedWith) -> None:
-    assert shown("wheel.diameter", judged({}), "inch") == "15 in"
-    assert shown("caliper.bleed_screw_on_top", judged({"caliper.bleed_screw_on_top": False}), "inch") == "no"
+    assert shown(named("wheel.diameter"), judged({}), "inch") == "15 in"
+    assert shown(named("caliper.bleed_screw_on_top"), judged({"caliper.bleed_screw_on_top": False}), "inch") == "no"

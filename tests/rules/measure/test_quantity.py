@@ -21,7 +21,6 @@ FORMS = [
     ("9-⅜ in", "length", 238.125),
     ("9 3⁄8 in", "length", 238.125),
     ("9.375 in", "length", 238.125),
-    ("9,375 in", "length", 238.125),
     ("9.375in", "length", 238.125),
     ("3/8 in", "length", 9.525),
     ("⅜ in", "length", 9.525),
@@ -39,7 +38,12 @@ FORMS = [
     ("260\u00a0mm", "length", 260.0),
     ("26 cm", "length", 260.0),
     ("0.26 m", "length", 260.0),
+    ("5 M", "length", 5000.0),
     ("12,5 mm", "length", 12.5),
+    ("12,55 mm", "length", 12.55),
+    ("1500,125 mm", "length", 1500.125),
+    ("0,375 in", "length", 9.525),
+    (",375 in", "length", 9.525),
     (".5 in", "length", 12.7),
     ("5. mm", "length", 5.0),
     ("16/8 in", "length", 50.8),
@@ -378,3 +382,21 @@ def _example(message: str) -> str:
     match = re.search(r"(?:for example|such as) (.+)$", message)
     assert match, message
     return match[1]
+
+
+@pytest.mark.parametrize(
+    ("entry", "kind", "offered"),
+    [
+        ("1,500 mm", "length", "1500 mm or 1.5 mm?"),
+        ("9,375 in", "length", "9375 in or 9.375 in?"),
+        ("-12,700mm", "length", "-12700mm or -12.7mm?"),
+        ("5 ft 1,250 in", "length", "5 ft 1250 in or 5 ft 1.25 in?"),
+        ("1,900", "mass", "1900 or 1.9?"),
+        ("999,000 psi", "pressure", "999000 psi or 999 psi?"),
+    ],
+)
+def test_a_comma_before_exactly_three_digits_is_asked_about(entry: str, kind: str, offered: str) -> None:
+    """Thousands in English, a decimal fraction in French and German: common practice of each, no source."""
+    with pytest.raises(EntryError) as refused:
+        parse(entry, kind, "inch")
+    assert offered in str(refused.value)

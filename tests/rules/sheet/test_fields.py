@@ -1,6 +1,6 @@
 """What every question declares."""
 
-from typing import Annotated, get_args, get_origin, get_type_hints
+from typing import Annotated, Literal, get_args, get_origin, get_type_hints
 
 import pytest
 
@@ -12,6 +12,8 @@ from rules.sheet import FIELDS, STEPS
 def declared_unit(annotation: object) -> str:
     if get_origin(annotation) is Annotated:
         return next(extra.symbol for extra in get_args(annotation) if isinstance(extra, Unit))
+    if get_origin(annotation) is Literal:
+        return "str"
     assert isinstance(annotation, type)
     return annotation.__name__
 

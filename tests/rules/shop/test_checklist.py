@@ -9,12 +9,14 @@ import pytest
 from rules.judging.judge import Judged, judge
 from rules.sheet import FIELDS, STEPS, read_sheet
 from rules.shop.checklist import Line, Marks, checklist, kept_marks, marked, to_tables, worked_out_tables
+from rules.shop.layout import least_by_tape
 
 Document = dict[str, Any]
 
 
 def dune_car() -> Document:
-    """34 in tyre, hub face in the tyre centre plane (offset = hat), 10 deg, 1 in ground offset, castor 0."""
+    """Check values (common practice, no source), worked by hand where they are used: 34 in tyre, hub face in the tyre
+    centre plane (offset = hat), 10 deg, 1 in ground offset, castor 0."""
     return {
         "sheet_version": 1, "title": "Dune car front", "units": "inch",
         "job": {"vehicle": "Dune car", "use": "dunes", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
@@ -207,7 +209,21 @@ def test_an_empty_entry_that_a_figure_is_estimated_for_is_to_be_measured() -> No
 def test_gaps_carry_the_figure_and_the_limit() -> None:
     """Barrel 14.25 / 2 - rotor 11 / 2 - reach 0.9 = 0.725 in."""
     gap = lines(dune_car())["mock-up.caliper-barrel-gap"]
-    assert (gap.target, gap.tolerance) == ("0.725 in", "6 mm (1/4 in) or more")
+    assert (gap.target, gap.tolerance) == ("0.725 in", "1/4 in or more")
+
+
+@pytest.mark.parametrize(
+    ("least", "units", "said"),
+    [
+        (6.0, "inch", "1/4 in"),  # 7.56 thirty-seconds
+        (5.0, "inch", "7/32 in"),  # 6.3 thirty-seconds: 3/16 in is 4.76 mm, under the limit
+        (25.4 / 4, "inch", "1/4 in"),
+        (6.0, "metric", "6 mm"),
+        (4.76, "metric", "5 mm"),
+    ],
+)
+def test_a_least_gap_is_never_written_under_its_limit(least: float, units: Any, said: str) -> None:
+    assert least_by_tape(least, units) == said
 
 
 def test_a_gap_that_does_not_arise_is_left_out() -> None:

@@ -8,6 +8,7 @@ from paper_reading import document, is_black_and_white, judged, letter_sizes, pa
 
 from rules.measure.quantity import EntryError
 from rules.shop.checklist import checklist
+from sample_sheets import document as sample_document
 from wizard.paper.checklist_pdf import checklist_pdf
 
 
@@ -20,7 +21,7 @@ def printed(sheet: dict[str, Any], paper: str = "a4") -> bytes:
 )
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_every_line_is_printed_with_its_target_and_tolerance(name: str, paper: str) -> None:
-    sheet = document(name)
+    sheet = sample_document(name)
     whole = squeezed(" ".join(pages(printed(sheet, paper))))
     for line in checklist(judged(sheet)):
         for words in (line.text, line.target, line.tolerance):

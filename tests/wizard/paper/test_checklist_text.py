@@ -13,38 +13,30 @@ from syrupy.assertion import SnapshotAssertion
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from rules.shop.checklist import checklist
+from sample_sheets import FINISHED
+from sample_sheets import document as sample_document
 from wizard.paper.checklist_text import as_markdown, as_text
 
 Document = dict[str, Any]
 
-CAR: Document = {
-    "sheet_version": 1, "title": "Dune car front", "units": "inch",
-    "job": {"vehicle": "Two-seat dune car", "use": "dunes", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
-            "wheelbase": "104 in", "track": "64 in", "top_speed": "70 mph"},
-    "tyre": {"smallest": "33x12.50R15LT 108Q", "largest": "35x12.50R15LT 113Q", "rim_width_least": "8 in",
-             "rim_width_most": "10 1/2 in", "loaded_radius": "16 1/2 in"},
-    "wheel": {"diameter": "15 in", "width": "8 1/2 in", "overall_width": "9 1/2 in", "backspacing": "5 1/4 in",
-              "bolt_circle": "6 x 5.5 in", "centre_bore": "4 1/4 in", "barrel_inside_diameter": "14 1/4 in",
-              "spoke_room": "1/2 in", "pad_thickness": "1/2 in", "nut_seat": "60 deg cone", "load_rating": "2000 lb"},
-    "rotor": {"diameter": "11 in", "thickness": "0.87 in", "minimum_thickness": "0.81 in", "style": "vented",
-              "hat_thickness": "1/4 in", "face_to_rotor": "2 in", "bolt_circle": "6 x 139.7 mm",
-              "centre_bore": "4.25 in"},
-    "caliper": {"kind": "sliding", "reach_above_rotor": "0.9 in", "outboard_reach": "1.9 in",
-                "made_for_thickness": "0.87 in", "bleed_screw_on_top": True},
-    "hub": {"held_together_by": "itself", "bolt_circle": "6 x 5.5 in", "pilot_diameter": "4.24 in",
-            "stud_thread": "12 x 1.5 mm", "stud_length": "1.7 in", "nut_seat": "60 deg cone",
-            "flange_to_bearing_centre": "1.4 in", "flange_to_mount_face": "2.6 in", "mount_bolts": 4,
-            "mount_bolt_thread": "12 x 1.75 mm", "mount_width": "3 1/2 in", "mount_height": "3 in"},
-    "pivots": {"spacing": "10 1/4 in", "inclination": "10 deg", "castor": "6 deg", "ground_offset": "1 in",
-               "lower_below_spindle": "5 in", "upper_kind": "spherical bearing", "lower_kind": "spherical bearing",
-               "upper_radius": "0.9 in", "lower_radius": "0.9 in", "upper_shear": "double", "lower_shear": "double",
-               "spring_on": "lower arm"},
-}  # fmt: skip
+CAR: Document = sample_document(FINISHED) | {"title": "Sand car front"}
+del CAR["plate"]
+CAR["job"] = {"vehicle": "Two-seat sand car"} | {
+    key: CAR["job"][key] for key in CAR["job"] if key not in ("vehicle", "notes", "rule_book")
+}
+CAR["hub"] |= {"held_together_by": "itself", "flange_to_mount_face": "2 3/4 in", "mount_bolts": 3}
+for _key in ("stub_shaft_fitted", "stub_shaft_torque", "mount_width", "mount_height"):
+    del CAR["hub"][_key]
+CAR["pivots"] |= {
+    "spacing": "8 5/8 in",
+    "upper_shear": "single",
+    "upper_retained": True,
+}  # a watch, so that the paper has one
 
 MARKED: Document = CAR | {
     "checklist": [
-        {"id": "layout.lower-pivot-from-hub-face", "target": "3 9/32 in (3.278 in) inboard", "left": True,
-         "left_measured": "3 9/32", "right_measured": "3 5/16 too far, cut and set again"},
+        {"id": "layout.lower-pivot-from-hub-face", "target": "4 17/32 in (4.517 in) inboard", "left": True,
+         "left_measured": "4 17/32", "right_measured": "4 9/16 too far, cut and set again"},
         {"id": "hold.pivot-spacing", "target": "10 in", "left": True, "right": True},
         {"id": "settle.swap-spacing", "text": "WATCH, Spare: it does not fit.", "left": True},
     ]
@@ -72,8 +64,8 @@ def test_markdown_as_written(snapshot: SnapshotAssertion) -> None:
 
 def test_the_sheets_name_vehicle_units_and_verdict_come_first() -> None:
     top = as_text(judged(CAR), CAR).splitlines()[:7]
-    assert any("Dune car front" in row for row in top)
-    assert any("Two-seat dune car" in row for row in top)
+    assert any("Sand car front" in row for row in top)
+    assert any("Two-seat sand car" in row for row in top)
     assert any("inches" in row for row in top)
     assert any("WATCH" in row for row in top)
 
@@ -94,13 +86,13 @@ def test_every_line_of_the_checklist_is_printed() -> None:
 
 def test_left_and_right_have_a_box_and_a_blank() -> None:
     row = next(row for row in as_text(judged(CAR), CAR).splitlines() if row.startswith("Pivot spacing"))
-    assert row == "Pivot spacing along axis  10 1/4 in +/- 1/64 in       [ ] ________ [ ] ________"
+    assert row == "Pivot spacing along axis  8 5/8 in +/- 1/64 in        [ ] ________ [ ] ________"
 
 
 def test_ticks_and_results_are_printed_beside_their_line() -> None:
     rows = as_text(judged(MARKED), MARKED).splitlines()
     at = next(number for number, row in enumerate(rows) if row.startswith("Lower pivot centre from hub face"))
-    assert rows[at].endswith("[x] 3 9/32   [ ] 3 5/16")
+    assert rows[at].endswith("[x] 4 17/32  [ ] 4 9/16")
     assert rows[at + 1].endswith("too far,")
 
 
@@ -233,7 +225,7 @@ def test_markdown_gives_each_line_with_its_id() -> None:
 
 def test_markdown_shows_marks() -> None:
     written = as_markdown(judged(MARKED), MARKED)
-    assert "| [x] 3 9/32 | [ ] 3 5/16 too far, cut and set again | `layout.lower-pivot-from-hub-face` |" in written
+    assert "| [x] 4 17/32 | [ ] 4 9/16 too far, cut and set again | `layout.lower-pivot-from-hub-face` |" in written
     assert "CHANGED since it was marked: check again. It was 10 in" in written
 
 

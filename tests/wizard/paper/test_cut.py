@@ -19,7 +19,7 @@ from wizard.paper.cut import NotDrawn, cut_files
 PLATE: dict[str, object] = {
     "revision": "C", "metal": "mild steel plate", "condition": "hot rolled", "process": "laser", "thickness": "10 mm",
     "width": "152.4 mm", "height": "11 in", "corner_radius": "19 mm", "spindle_from_top": "140 mm",
-    "spindle_from_front": "3 in", "bore": "76.2 mm", "hole_diameter": "12.5 mm", "bracket_thickness": "10 mm",
+    "spindle_from_front": "3 in", "bore": "76.2 mm", "hole_diameter": "13 mm", "bracket_thickness": "10 mm",
     "bracket_width": "180 mm", "bracket_height": "80 mm", "bracket_hole_diameter": "12.5 mm",
     "bracket_hole_spacing": "5 in", "bracket_hole_from_edge": "26 mm",
 }  # fmt: skip
@@ -79,18 +79,18 @@ def test_the_file_states_its_unit(units: Any, code: int, measurement: int, said:
         assert f"Drawn in {said}: 1 unit = 1 {units}." in words(drawing)
 
 
-# The hub's bolts are 3 1/4 in fore and aft and 3 1/2 in up and down.
+# The hub's bolts are 2.9 in fore and aft and 3.6 in up and down; 13 mm are 0.511811 in.
 @pytest.mark.parametrize(
     ("units", "holes"),
     [
         (
             "mm",
-            [(-41.275, -44.45, 12.5), (-41.275, 44.45, 12.5), (0.0, 0.0, 76.2), (41.275, -44.45, 12.5), (41.275, 44.45, 12.5)],
+            [(-36.83, -45.72, 13.0), (-36.83, 45.72, 13.0), (0.0, 0.0, 76.2), (36.83, -45.72, 13.0), (36.83, 45.72, 13.0)],
         ),
         (
             "in",
-            [(-1.625, -1.75, 0.492126), (-1.625, 1.75, 0.492126), (0.0, 0.0, 3.0), (1.625, -1.75, 0.492126),
-             (1.625, 1.75, 0.492126)],
+            [(-1.45, -1.8, 0.511811), (-1.45, 1.8, 0.511811), (0.0, 0.0, 3.0), (1.45, -1.8, 0.511811),
+             (1.45, 1.8, 0.511811)],
         ),
     ],
 )  # fmt: skip
@@ -152,7 +152,7 @@ def test_a_reference_line_of_known_length_lies_off_the_piece(units: Any, length:
 
 
 def test_the_pivots_are_marked_where_the_layout_has_them() -> None:
-    # Lower pivot 127 mm below, ahead by 127 x tan 6 deg = 13.348238; left front is to the left, right to the right.
+    # Lower pivot 101.6 mm below, ahead by 101.6 x tan 7 deg = 12.474911; left front is to the left, right to the right.
     for side, way in (("left", -1), ("right", 1)):
         drawing = opened(cut_files(judged())[f"hub_plate_{side}_mm.dxf"])
         middles = [
@@ -160,7 +160,7 @@ def test_the_pivots_are_marked_where_the_layout_has_them() -> None:
             for line in drawing.modelspace().query("LINE")
             if line.dxf.start.y == pytest.approx(line.dxf.end.y)
         ]
-        assert any(x == pytest.approx(way * 13.348238, abs=1e-5) and y == pytest.approx(-127.0) for x, y in middles)
+        assert any(x == pytest.approx(way * 12.474911, abs=1e-5) and y == pytest.approx(-101.6) for x, y in middles)
 
 
 def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
@@ -174,7 +174,7 @@ def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
     for wanted in (
         "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
-        "4 x hub bolt hole, diameter 0.492 in (12.5 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
+        "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
         "Outline 6 in (152.4 mm) wide, 11 in (279.4 mm) high", "it does not certify",
     ):  # fmt: skip
         assert wanted in said

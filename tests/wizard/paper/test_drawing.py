@@ -2,8 +2,6 @@
 
 import copy
 import re
-import tomllib
-from pathlib import Path
 from typing import Any
 from xml.etree import ElementTree
 
@@ -16,19 +14,19 @@ from rules.drawn.full_size.shapes import Words
 from rules.judging.judge import Judged, judge
 from rules.measure.quantity import EntryError
 from rules.sheet import read_sheet
+from sample_sheets import document as sample_document
 from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
 from wizard.paper.drawing_svg import drawing_svg
 from wizard.paper.papers import paper_size
 from wizard.paper.pdf import Page
 from wizard.paper.tiles import OVERLAP
 
-SAMPLES = Path(__file__).parents[3] / "sample_sheets"
-HARE, RUNNER = "fell_badger_finished_metric", "dune_wren_finished"
+BADGER, WREN = "fell_badger_finished_metric", "dune_wren_finished"
 WRONG, HALF = "wrong_rotor_too_big_for_wheel", "dune_wren_half_done"
 
 
 def document(name: str, **changes: object) -> dict[str, Any]:
-    found = tomllib.loads((SAMPLES / f"{name}.toml").read_text(encoding="utf-8"))
+    found = sample_document(name)
     for where, entry in changes.items():
         table, _, key = where.rpartition("__")
         (found[table] if table else found)[key] = entry
@@ -51,7 +49,7 @@ def dimensions(sheet: Judged, side: Any, view: Any) -> list[str]:
 
 
 @pytest.mark.parametrize("dpi", [150, 300])
-@pytest.mark.parametrize(("name", "paper"), [(RUNNER, "letter"), (HARE, "500x700 mm"), (WRONG, "a4")])
+@pytest.mark.parametrize(("name", "paper"), [(WREN, "letter"), (BADGER, "500x700 mm"), (WRONG, "a4")])
 def test_check_bars_on_every_page(name: str, paper: str, dpi: int, rasterised: Any, bar_lengths: Any) -> None:
     pages = rasterised(drawing_pdf(judged(name), paper=paper), dpi)
     assert len(pages) >= 3
@@ -63,7 +61,7 @@ def test_check_bars_on_every_page(name: str, paper: str, dpi: int, rasterised: A
 
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_check_bars_on_the_one_sheet(dpi: int, rasterised: Any, bar_lengths: Any) -> None:
-    pages = rasterised(one_sheet_pdf(judged(HARE), "right"), dpi)
+    pages = rasterised(one_sheet_pdf(judged(BADGER), "right"), dpi)
     for upright in (False, True):
         assert {round(length, 1) for length in bar_lengths(pages, 0, upright)} >= {100.0, 101.6}
 
@@ -83,7 +81,7 @@ def places(sheet: Judged, side: Any) -> tuple[float, float, float]:
 @pytest.mark.parametrize("side", ["left", "right"])
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_plate_face_is_62_mm_from_the_datum(dpi: int, side: Any, rasterised: Any, dark_runs: Any) -> None:
-    sheet = judged(HARE)
+    sheet = judged(BADGER)
     pages, (x, y, outboard) = rasterised(one_sheet_pdf(sheet, side), dpi), places(sheet, side)
     # 90 mm above the spindle only these two are wide lines: the studs end at 63 and the rotor's open end is at 115.
     row = pages.part(0, x - 80, y + 89, x + 80, y + 91)[round(dpi / 25.4)]
@@ -96,7 +94,7 @@ def test_plate_face_is_62_mm_from_the_datum(dpi: int, side: Any, rasterised: Any
 
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_rim_of_16_in_measures_406_4_mm_up_and_down(dpi: int, rasterised: Any, dark_runs: Any) -> None:
-    sheet = judged(HARE)
+    sheet = judged(BADGER)
     pages, (x, y, _) = rasterised(one_sheet_pdf(sheet, "left"), dpi), places(sheet, "left")
     column = pages.part(0, x + 60, y - 215, x + 62, y + 215)[:, round(dpi / 25.4)]
     wide = [(start + end) / 2 for start, end in dark_runs(column, least=0.35 * dpi / 25.4)]
@@ -106,7 +104,7 @@ def test_rim_of_16_in_measures_406_4_mm_up_and_down(dpi: int, rasterised: Any, d
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_rotor_circle_measures_280_mm(dpi: int, rasterised: Any, dark_runs: Any) -> None:
     """On a chord 60 mm above the spindle: 2 sqrt(140^2 - 60^2) = 252.982 mm."""
-    sheet = judged(HARE)
+    sheet = judged(BADGER)
     pages, (_, y, _) = rasterised(one_sheet_pdf(sheet, "left"), dpi), places(sheet, "left")
     row = pages.part(0, 28, y + 59, 330, y + 61)[round(dpi / 25.4)]
     exact = (round((y + 61) * dpi / 25.4) - round(dpi / 25.4) - 0.5) * 25.4 / dpi - y
@@ -131,8 +129,8 @@ def dark_and_near(picture: Any) -> tuple[Any, Any]:
 
 @pytest.mark.parametrize(
     ("name", "paper", "side", "view"),
-    [(RUNNER, "letter", "left", "upright"), (HARE, "a4", "right", "upright"), (WRONG, "a4", "left", "upright"),
-     (RUNNER, "500x700 mm", "left", "whole")],
+    [(WREN, "letter", "left", "upright"), (BADGER, "a4", "right", "upright"), (WRONG, "a4", "left", "upright"),
+     (WREN, "500x700 mm", "left", "whole")],
 )  # fmt: skip
 def test_tiles_put_together_are_the_one_sheet(name: str, paper: str, side: Any, view: Any, rasterised: Any) -> None:
     sheet, dpi = judged(name), 200 if view == "upright" else 120
@@ -166,7 +164,7 @@ def test_tiles_put_together_are_the_one_sheet(name: str, paper: str, side: Any, 
 
 
 def test_blank_tiles_are_not_printed_and_the_map_says_so(rasterised: Any) -> None:
-    sheet = judged(RUNNER)
+    sheet = judged(WREN)
     drawing = full_size(sheet, "left", "whole")
     _, tiles = fewest_pages(sheet, drawing, paper_size("letter"))
     blank = [tile.name for tile in tiles.tiles if tile.blank]
@@ -179,7 +177,7 @@ def test_blank_tiles_are_not_printed_and_the_map_says_so(rasterised: Any) -> Non
 
 
 def test_each_tile_names_its_neighbours(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(RUNNER)), 50)
+    pages = rasterised(drawing_pdf(judged(WREN)), 50)
     words = {
         name: pages.words(number)
         for number in range(len(pages))
@@ -191,12 +189,12 @@ def test_each_tile_names_its_neighbours(rasterised: Any) -> None:
 
 
 def test_a_plotter_page_takes_the_upright_on_one_tile(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(HARE), paper="a0"), 20)
+    pages = rasterised(drawing_pdf(judged(BADGER), paper="a0"), 20)
     assert sum("of the map" in pages.words(number) for number in range(len(pages))) == 1
 
 
 @pytest.mark.parametrize(
-    ("name", "paper", "most"), [(RUNNER, "letter", 10), (HARE, "a4", 10), (HARE, "a3", 6), (RUNNER, "tabloid", 6)]
+    ("name", "paper", "most"), [(WREN, "letter", 10), (BADGER, "a4", 10), (BADGER, "a3", 6), (WREN, "tabloid", 6)]
 )
 def test_the_default_drawing_needs_few_pages(name: str, paper: str, most: int, rasterised: Any) -> None:
     assert len(rasterised(drawing_pdf(judged(name), paper=paper), 20)) <= most
@@ -206,7 +204,7 @@ def test_the_default_drawing_needs_few_pages(name: str, paper: str, most: int, r
 
 
 @pytest.mark.parametrize("side", ["left", "right"])
-@pytest.mark.parametrize("name", [RUNNER, HARE, HALF, WRONG])
+@pytest.mark.parametrize("name", [WREN, BADGER, HALF, WRONG])
 def test_every_dimension_is_in_the_text_of_the_one_sheet(name: str, side: Any, rasterised: Any) -> None:
     sheet = judged(name)
     found = squeezed(rasterised(one_sheet_pdf(sheet, side, "whole"), 20).words(0))
@@ -216,16 +214,16 @@ def test_every_dimension_is_in_the_text_of_the_one_sheet(name: str, side: Any, r
 
 
 def test_tiles_together_hold_every_dimension(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(RUNNER), view="whole"), 20)
+    pages = rasterised(drawing_pdf(judged(WREN), view="whole"), 20)
     found = squeezed(" ".join(pages.words(number) for number in range(len(pages))))
-    for text in dimensions(judged(RUNNER), "left", "whole"):
+    for text in dimensions(judged(WREN), "left", "whole"):
         assert squeezed(text) in found, text
 
 
 def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
     """Axis at spindle height: 28 + 388 tan 9 = 89.453. Lower pivot: 89.453 - 110 tan 9 + 13 = 85.03 mm from the hub face.
     Trail: 388 tan 5 = 33.95 mm."""
-    pages = rasterised(drawing_pdf(judged(HARE), paper="a4", view="whole"), 20)
+    pages = rasterised(drawing_pdf(judged(BADGER), paper="a4", view="whole"), 20)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "lower pivot 85 mm (85.03 mm)" in found
     assert "mechanical trail 34 mm (33.95 mm)" in found
@@ -234,7 +232,7 @@ def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
 
 @pytest.mark.parametrize(("side", "other"), [("left", "RIGHT"), ("right", "LEFT")])
 def test_every_page_says_which_side_it_is_for(side: Any, other: str, rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(RUNNER), side=side), 20)
+    pages = rasterised(drawing_pdf(judged(WREN), side=side), 20)
     for number in range(len(pages)):
         words = pages.words(number)
         assert side.upper() in words and other not in words
@@ -256,9 +254,9 @@ def test_a_stop_prints_do_not_cut_with_its_reason_on_every_page(paper: str, rast
 
 
 def test_a_good_sheet_does_not_say_do_not_cut(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(HARE)), 20)
+    pages = rasterised(drawing_pdf(judged(BADGER)), 20)
     assert not any("DO NOT CUT" in pages.words(number) for number in range(len(pages)))
-    assert "DO NOT CUT" not in drawing_svg(judged(HARE))
+    assert "DO NOT CUT" not in drawing_svg(judged(BADGER))
 
 
 def test_unknowns_are_labelled_blanks_and_estimates_say_so(rasterised: Any) -> None:
@@ -271,7 +269,7 @@ def test_unknowns_are_labelled_blanks_and_estimates_say_so(rasterised: Any) -> N
 
 
 def test_projection_and_line_kinds_are_spelled_out(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(HARE)), 20)
+    pages = rasterised(drawing_pdf(judged(BADGER)), 20)
     assert "First-angle projection" in pages.words(0) and "reduced to 1:" in pages.words(0)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "Line kinds (ISO 128)" in found and "Dimensions as ISO 129" in found and "Scale 1:1" in found
@@ -287,12 +285,12 @@ def test_an_empty_sheet_prints_what_is_missing_and_no_tiles(rasterised: Any) -> 
 
 def test_papers_that_cannot_be_used_are_refused() -> None:
     with pytest.raises(EntryError, match="letter"):
-        drawing_pdf(judged(HARE), paper="napkin")
+        drawing_pdf(judged(BADGER), paper="napkin")
 
 
 def test_the_same_sheet_gives_the_same_bytes() -> None:
     for make in (drawing_pdf, one_sheet_pdf, drawing_svg):
-        assert make(judged(RUNNER)) == make(judged(RUNNER))  # type: ignore[operator]
+        assert make(judged(WREN)) == make(judged(WREN))  # type: ignore[operator]
 
 
 HOSTILE = [
@@ -309,7 +307,7 @@ HOSTILE = [
 
 @pytest.mark.parametrize("title", HOSTILE)
 def test_hostile_titles_neither_break_the_drawing_nor_vanish(title: str, rasterised: Any) -> None:
-    sheet = judged(HARE, title=title)
+    sheet = judged(BADGER, title=title)
     pages = rasterised(drawing_pdf(sheet, paper="a3"), 20)
     assert "LEFT" in pages.words(len(pages) - 1) and "page 1 of" in pages.words(0)
     kept = {"мост 車": "???? ?", "\x1b[2J\x00": "?[2J?", "9⅜ in": "9 3/8 in"}.get(title, title)
@@ -326,7 +324,7 @@ def test_hostile_titles_neither_break_the_drawing_nor_vanish(title: str, rasteri
 
 def test_left_and_right_are_mirror_images_in_pixels(rasterised: Any) -> None:
     """Lines only: words are wiped from both by comparing where neither has any."""
-    sheet, dpi = judged(HARE), 100
+    sheet, dpi = judged(BADGER), 100
     left, right = full_size(sheet, "left"), full_size(sheet, "right")
     one, two = rasterised(one_sheet_pdf(sheet, "left"), dpi), rasterised(one_sheet_pdf(sheet, "right"), dpi)
     (_, room), (_, other_room) = one_sheet(sheet, left), one_sheet(sheet, right)
@@ -362,7 +360,7 @@ def test_left_and_right_are_mirror_images_in_pixels(rasterised: Any) -> None:
 
 
 def test_svg_is_at_true_scale() -> None:
-    root = ElementTree.fromstring(drawing_svg(judged(HARE)).encode())
+    root = ElementTree.fromstring(drawing_svg(judged(BADGER)).encode())
     width, height = root.attrib["width"], root.attrib["height"]
     assert width.endswith("mm") and height.endswith("mm")
     assert [float(part) for part in root.attrib["viewBox"].split()] == [0, 0, float(width[:-2]), float(height[:-2])]
@@ -375,7 +373,7 @@ def test_svg_is_at_true_scale() -> None:
 
 
 def test_svg_holds_every_dimension_and_its_side() -> None:
-    sheet = judged(HARE)
+    sheet = judged(BADGER)
     for side in ("left", "right"):
         found = {element.text for element in ElementTree.fromstring(drawing_svg(sheet, side, "whole").encode()).iter()}  # type: ignore[arg-type]
         assert set(dimensions(sheet, side, "whole")) <= found

@@ -26,7 +26,7 @@ def test_a_finished_sheet_takes_two_pages(name: str, paper: str) -> None:
 def test_part_side_revision_people_and_date() -> None:
     said = words(document())
     for wanted in ("one LEFT and one RIGHT", "Revision C", "Date ____", "Builder ____", "Welder ____", "Inspector ____",
-                   "Dune Wren, two-seat dune car"):  # fmt: skip
+                   "Dune Wren, two-seat sand car"):  # fmt: skip
         assert wanted in said
 
 
@@ -46,13 +46,13 @@ def test_what_the_plate_step_does_not_say_is_a_labelled_blank() -> None:
     assert "Preheat: follow the filler maker" in said
 
 
-# By hand from the sample, inches. Hub face 0.5 inboard of the tyre's plane (offset 0.75 less hat 0.25); spindle 16.5 up:
-# axis 1 + 16.5 x 0.1763270 = 3.9094 inboard at spindle height. Lower pivot 5 below: 3.9094 - 0.8816 = 3.0278 from the
-# plane, 3.5278 from the hub face. Spacing 10.25 at tilt cos 0.9795743: 10.0406 up, so 5.0406 above; upper pivot
-# 3.9094 + 0.8888 = 4.7982 and 5.2982. Castor 6 deg: 5 x 0.1051042 = 0.5255 ahead, 5.0406 x 0.1051042 = 0.5298 behind.
-FULL = ("3.528 in inboard", "5.298 in inboard", "2 in inboard", "5 in below", "5.041 in above", "0.526 in ahead",
-        "0.53 in behind", "10 1/4 in", "10 deg top inboard", "6 deg top rearward")  # fmt: skip
-BY_TAPE = ("3 17/32 in", "5 5/16 in", "2 in", "5 1/32 in", "5 in", "17/32 in", "10 1/4 in", "10 deg", "6 deg")
+# By hand from the sample, inches. Hub face 1 outboard of the tyre's plane (offset 1.25 less hat 0.25); spindle 14.375 up:
+# axis 1.5 + 14.375 x 0.1943803 = 4.2942 inboard at spindle height. Lower pivot 4 below: 4.2942 - 0.7775 = 3.5167 from the
+# plane, 4.5167 from the hub face. Spacing 8.6 at tilt cos 0.9745738: 8.3813 up, so 4.3813 above; upper pivot
+# 4.2942 + 0.8516 = 5.1459 and 6.1459. Castor 7 deg: 4 x 0.1227846 = 0.4911 ahead, 4.3813 x 0.1227846 = 0.5380 behind.
+FULL = ("4.517 in inboard", "6.146 in inboard", "2.7 in inboard", "4 in below", "4.381 in above", "0.491 in ahead",
+        "0.538 in behind", "8.6 in", "11 deg top inboard", "7 deg top rearward")  # fmt: skip
+BY_TAPE = ("4 17/32 in", "6 5/32 in", "2 11/16 in", "4 3/8 in", "4 in", "17/32 in", "8 19/32 in", "11 deg", "7 deg")
 
 
 def test_every_figure_stands_in_the_table_in_full_and_on_the_figure_as_a_tape_shows_it() -> None:
@@ -72,7 +72,7 @@ def test_metric_sheets_are_in_mm() -> None:
 
 def test_the_figure_says_its_scale_side_and_views() -> None:
     said = words(document())
-    for wanted in ("LEFT piece, scale 1:5. RIGHT is its mirror image.", "Never measure off it", "hub face", "plate face",
+    for wanted in ("LEFT piece, scale 1:10. RIGHT is its mirror image.", "Never measure off it", "hub face", "plate face",
                    "front", "Hub face: the flange face"):  # fmt: skip
         assert wanted in said
 
@@ -122,11 +122,11 @@ def test_cautions_that_hurt_a_welder_are_there() -> None:
 
 def test_what_was_measured_is_printed_in_its_column_unless_the_figure_has_changed() -> None:
     marks = [
-        {"id": "hold.pivot-spacing", "target": "10 1/4 in", "left_measured": "10.27"},
+        {"id": "hold.pivot-spacing", "target": "8.6 in", "left_measured": "8.63"},
         {"id": "after.castor", "target": "5 deg top rearward", "right_measured": "5.1"},
     ]
     said = words(document(checklist=marks))
-    assert "10 1/4 in 10.27" in said
+    assert "8.6 in 8.63" in said
     assert "5.1" not in said
 
 

@@ -7,10 +7,16 @@ from collections.abc import Callable, Mapping
 
 import pytest
 
-from rules.checks.stopping.stops import brake_can_lock_wheel, piston_travel_worn, rotor_heat_one_stop
+from rules.checks.stopping.stops import (
+    RISE,
+    SPARE_TRAVEL,
+    brake_can_lock_wheel,
+    piston_travel_worn,
+    rotor_heat_one_stop,
+)
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
-from rules.sheet.brakes import COOLING
+from rules.sheet.brakes import Brakes
 from rules.values.stopping.brakes import TRANSFER
 
 FindingWith = Callable[[str, Mapping[str, object]], Finding]
@@ -81,7 +87,7 @@ def test_cooling_between_stops_by_hand(judged: JudgedWith) -> None:
 
 
 def test_every_way_of_cooling_is_worked_with() -> None:
-    assert {*TRANSFER, "none"} == set(COOLING)
+    assert {*TRANSFER, "none"} == set(Brakes.asked()["cooling"].choices)
 
 
 @pytest.mark.parametrize(
@@ -192,14 +198,14 @@ def test_a_judgement_beside_its_limit(
 def test_the_limits_themselves_count_as_the_better_side() -> None:
     assert brake_can_lock_wheel(1000.0, 1000.0, None, 0.65, 900.0, 400.0).verdict == "good"
     assert brake_can_lock_wheel(1000.0, 999.9, None, 0.65, 900.0, 400.0).verdict == "watch"
-    assert rotor_heat_one_stop(230.0, None, 4.0, "vented").verdict == "good"
-    assert rotor_heat_one_stop(230.1, None, 4.0, "vented").verdict == "watch"
-    assert piston_travel_worn(20.0, 2.0, 20.0, "sliding", "vented").verdict == "watch"
+    assert rotor_heat_one_stop(230.0, None, 4.0, "vented", RISE).verdict == "good"
+    assert rotor_heat_one_stop(230.1, None, 4.0, "vented", RISE).verdict == "watch"
+    assert piston_travel_worn(20.0, 2.0, 20.0, "sliding", "vented", SPARE_TRAVEL).verdict == "watch"
 
 
 def test_the_trade_flag_speaks_up_over_250_only() -> None:
-    assert "trade" not in rotor_heat_one_stop(250.0, None, 4.0, "vented").text
-    assert "trade" in rotor_heat_one_stop(250.1, None, 4.0, "vented").text
+    assert "trade" not in rotor_heat_one_stop(250.0, None, 4.0, "vented", RISE).text
+    assert "trade" in rotor_heat_one_stop(250.1, None, 4.0, "vented", RISE).text
 
 
 def test_a_torque_from_the_bands_middle_is_never_better_than_watch(finding: FindingWith) -> None:

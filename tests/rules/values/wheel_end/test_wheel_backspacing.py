@@ -6,7 +6,7 @@ side of the beads is common practice, no source. 9 in between the beads is then 
 
 import pytest
 
-from rules.checks.wheel_end.fits import wheel_numbers_agree
+from rules.checks.wheel_end.fits import AGREEING, wheel_numbers_agree
 from rules.values.wheel_end.wheel_stack import wheel_backspacing, wheel_offset, wheel_overall_width
 
 INCH = 25.4
@@ -26,7 +26,7 @@ def test_plus_offset_puts_the_mounting_face_outboard_and_needs_more_backspacing(
 
 def test_a_backspacing_that_leaves_the_flanges_out_is_half_an_inch_off_and_is_named() -> None:
     # "An 8 in wheel is 4 in each side": its lips stand 9 in apart, so 4 in of backspacing is 1/2 in negative offset.
-    judgement = wheel_numbers_agree(0.0, 4 * INCH, 9 * INCH)
+    judgement = wheel_numbers_agree(0.0, 4 * INCH, 9 * INCH, AGREEING)
     assert judgement.verdict == "stop"
     assert judgement.figures["difference"][0] == pytest.approx(12.7)
     assert "nominal, bead-to-bead width" in judgement.text

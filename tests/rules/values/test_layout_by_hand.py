@@ -1,4 +1,4 @@
-"""A worked layout whose figures a newcomer can check with a calculator.
+"""A layout whose figures a newcomer can check with a calculator: common practice, no source; worked by hand here.
 
 33 and 35 in tyres, so a 34 in design tyre and a spindle 17 in up; 10 deg of inclination, no castor; 1 in of ground
 offset; pivots 10 1/4 in apart, the lower 5 in below the spindle. tan 10 deg = 0.17633, cos 10 deg = 0.98481.

@@ -1,0 +1,35 @@
+"""The front view while it is drawn: its board, its datum, and where the pivots lie on it."""
+
+from dataclasses import dataclass, field
+
+from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.figures import Figures
+from rules.drawn.full_size.shapes import Point
+
+LANE = 7.0
+"""mm from one dimension line to the next."""
+BROKEN_OFF = 25.0
+"""mm drawn of a part whose far end the sheet does not know; the end is left open."""
+PAST_PIVOT = 40.0
+
+
+@dataclass(slots=True)
+class Front:
+    """The view while it is drawn. face: hub flange face from the tyre centre plane; upper, lower: the pivots; None where
+    not known."""
+
+    whole: bool
+    figures: Figures
+    face: float | None
+    upper: Point | None = None
+    lower: Point | None = None
+    board: Board = field(default_factory=Board)
+
+    @property
+    def tyre_plane(self) -> float:
+        """Where the tyre centre plane is drawn."""
+        return -(self.face or 0.0)
+
+    def x(self, offset: float) -> float:
+        """Where an offset from the tyre centre plane is drawn."""
+        return self.tyre_plane + offset

@@ -1,0 +1,199 @@
+"""Dimensions, axis and ground in the front view."""
+
+from math import tan
+
+from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT, Front
+from rules.drawn.full_size.shapes import Point
+from rules.judging.reader import Known, Size, reads
+from rules.measure.units import Mm, Rad
+
+Level = tuple[float, float, str]
+"""What a level dimension goes to, x and y, and its words."""
+
+
+def from_datum(known: Known, bottom: float, top: float, view: Front) -> None:
+    """Level dimensions from the datum: above for what lies high, below for what lies low, nearest innermost."""
+    if view.face is None:
+        return
+    board = view.board
+    high = _bearing_level(known, view=view), _plate_level(known, view=view), _upper_level(known, view=view)
+    low = _tyre_plane_level(known, view=view), _rotor_level(known, view=view), _lower_level(known, view=view)
+    for wanted, way in ((high, 1), (low, -1)):
+        level = way * (_body_above(known, view=view) if way > 0 else _body_below(known, view=view))
+        for x, y, text in sorted((one for one in wanted if one), key=lambda each: abs(each[0])):
+            level = _clear_of_rim(known, level=level + way * LANE, way=way)
+            board.across((0.0, level), (x, y), level, text)
+        bottom, top = min(bottom, level), max(top, level)
+    board.line((0.0, bottom - LANE), (0.0, top + LANE + 3), an_edge=False)
+    board.label((0.0, top + LANE), "DATUM: hub flange face")
+
+
+@reads
+def _bearing_level(bearing_offset: Mm, flange_to_bearing_centre: Mm, *, view: Front) -> Level | None:
+    return view.x(bearing_offset), 14.0, f"bearing centre {view.figures.length(flange_to_bearing_centre)}"
+
+
+@reads
+def _plate_level(
+    mount_face_offset: Mm, flange_to_mount_face: Mm, spindle_from_top: Size | None, *, view: Front
+) -> Level | None:
+    top = spindle_from_top or (view.upper[1] if view.upper else 0.0)
+    return view.x(mount_face_offset), top, f"plate face {view.figures.length(flange_to_mount_face)}"
+
+
+@reads
+def _upper_level(upper_pivot_from_hub_face: Mm, *, view: Front) -> Level | None:
+    return view.upper and (*view.upper, f"upper pivot {view.figures.length(upper_pivot_from_hub_face)}")
+
+
+@reads
+def _lower_level(lower_pivot_from_hub_face: Mm, *, view: Front) -> Level | None:
+    return view.lower and (*view.lower, f"lower pivot {view.figures.length(lower_pivot_from_hub_face)}")
+
+
+@reads
+def _tyre_plane_level(hub_face_offset: Mm, *, view: Front) -> Level | None:
+    return view.tyre_plane, -30.0, f"tyre centre plane {view.figures.length(hub_face_offset)}"
+
+
+@reads
+def _rotor_level(
+    rotor_plane_offset: Mm, hub_face_offset: Mm, rotor_diameter: Size | None, *, view: Front
+) -> Level | None:
+    x = view.x(rotor_plane_offset)
+    size = view.figures.length(x, rotor_plane_offset, hub_face_offset)
+    return x, -(rotor_diameter or 0.0) / 2 - 6, f"rotor middle {size}"
+
+
+@reads
+def _body_above(
+    rotor_diameter: Size | None,
+    reach_above_rotor: Mm | None,
+    upper_radius: Size | None,
+    plate_height: Size | None,
+    spindle_from_top: Size | None,
+    *,
+    view: Front,
+) -> float:
+    """How far up rotor, caliper, plate and housings reach from the spindle."""
+    reach = [0.0]
+    if rotor_diameter is not None:
+        reach.append(rotor_diameter / 2 + max(6.0, reach_above_rotor or 0.0))
+    if view.upper is not None:
+        reach.append(view.upper[1] + (upper_radius or 10.0) + 5)
+    if plate_height is not None and spindle_from_top is not None:
+        reach.append(spindle_from_top)
+    return max(reach)
+
+
+@reads
+def _body_below(
+    rotor_diameter: Size | None,
+    lower_radius: Size | None,
+    plate_height: Size | None,
+    spindle_from_top: Size | None,
+    *,
+    view: Front,
+) -> float:
+    """How far down rotor, plate and housings reach from the spindle."""
+    reach = [0.0]
+    if rotor_diameter is not None:
+        reach.append(rotor_diameter / 2 + 6.0)
+    if view.lower is not None:
+        reach.append(-view.lower[1] + (lower_radius or 10.0) + 5)
+    if plate_height is not None and spindle_from_top is not None:
+        reach.append(plate_height - spindle_from_top)
+    return max(reach)
+
+
+@reads
+def _clear_of_rim(wheel_diameter: Size | None, barrel_inside_diameter: Size | None, *, level: float, way: int) -> float:
+    """The level, or the next one further out whose figure keeps clear of the rim's level lines."""
+    for diameter in sorted(one for one in (wheel_diameter, barrel_inside_diameter) if one is not None):
+        if level - 2 < way * diameter / 2 < level + 6:
+            level = way * diameter / 2 + (2.5 if way > 0 else -6.5)
+    return level
+
+
+@reads
+def heights(
+    pivots_spacing: Size | None,
+    upper_radius: Size | None,
+    lower_radius: Size | None,
+    upper_above_spindle: Mm | None,
+    lower_below_spindle: Mm | None,
+    *,
+    view: Front,
+    left: float,
+) -> None:
+    """Upright dimensions from the spindle line, on the inboard side, and the spacing along the axis."""
+    board, figures, upper, lower = view.board, view.figures, view.upper, view.lower
+    pivots = [pivot for pivot in (upper, lower) if pivot is not None]
+    if not pivots:
+        return
+    aside = 16.0 + max(upper_radius or 0.0, lower_radius or 0.0)
+    lane = min(left, *(x for x, _ in pivots)) - LANE - 4
+    if upper is not None and lower is not None and pivots_spacing is not None:
+        lane = min(lane, upper[0] - aside - 2 * LANE, lower[0] - aside - 2 * LANE)
+        board.along(lower, upper, aside, f"pivots {figures.length(pivots_spacing)} along axis")
+    spindle = (-42.0, 0.0)
+    board.line(spindle, (lane - 6, 0.0), pen="centre")
+    for pivot, height in ((upper, upper_above_spindle), (lower, lower_below_spindle)):
+        if pivot is not None and height is not None:
+            board.up((lane, 0.0), pivot, lane, figures.length(height))
+    board.label((lane + 10, 0.0), "spindle line")
+
+
+@reads
+def tyre_plane(
+    wheel_centre_height: Size | None, largest_tyre_diameter: Size | None, wheel_diameter: Size | None, *, view: Front
+) -> None:
+    top = ((largest_tyre_diameter if view.whole else wheel_diameter) or 0.0) / 2 + 4
+    bottom = -(wheel_centre_height or 0.0) - 20 if view.whole else -top
+    if top > 4:
+        view.board.line((view.tyre_plane, bottom), (view.tyre_plane, top), pen="centre")
+        view.board.label((view.tyre_plane, top - 3), "tyre centre plane")
+
+
+@reads
+def axis(inclination: Rad, hub_height_offset: Mm, wheel_centre_height: Size, *, view: Front) -> None:
+    board, upper, lower = view.board, view.upper, view.lower
+    top = (upper[1] if upper else 0.0) + PAST_PIVOT
+    bottom = -wheel_centre_height if view.whole else (lower[1] if lower else 0.0) - PAST_PIVOT
+
+    def on_axis(y: float) -> Point:
+        return view.x(-hub_height_offset - y * tan(inclination)), y
+
+    board.line(on_axis(bottom), on_axis(top), pen="centre")
+    board.label(on_axis(top), "steering axis")
+    words = f"inclination {view.figures.angle(inclination)}"
+    board.lean(on_axis(lower[1] if lower else bottom), inclination, 62.0, words)
+
+
+@reads
+def ground(
+    wheel_centre_height: Size,
+    ground_offset: Mm | None,
+    tyre_section_width: Size | None,
+    design_tyre_diameter: Size | None,
+    largest_tyre_diameter: Size | None,
+    *,
+    view: Front,
+    right: float,
+) -> None:
+    board, figures, centre = view.board, view.figures, wheel_centre_height
+    reach = max((tyre_section_width or 200.0) / 2 + 30, abs(ground_offset or 0.0) + 40)
+    board.line((view.x(-reach), -centre), (view.x(reach) + 20, -centre))
+    board.label((view.x(-reach) + 8, -centre), "ground, design tyre")
+    beside = max(right, view.x(reach)) + LANE
+    board.up((view.x(reach), 0.0), (view.x(reach), -centre), beside, f"wheel centre {figures.length(centre)}")
+    board.line((42.0, 0.0), (beside + 4, 0.0), pen="centre")
+    if ground_offset is not None:
+        below = below_ground(centre, design_tyre_diameter, largest_tyre_diameter)
+        words = f"ground offset {figures.length(ground_offset)}"
+        board.across((view.tyre_plane, -centre), (view.x(-ground_offset), -centre), below, words)
+
+
+def below_ground(centre: float, design: float | None, largest: float | None) -> float:
+    """Height for the dimensions at the ground: under the largest tyre, whose ground is lower."""
+    return -centre * max(1.0, largest / design if largest and design else 1.0) - 2 * LANE

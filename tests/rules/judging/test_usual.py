@@ -1,0 +1,77 @@
+"""The usual range of a question comes from the check that judges it alone."""
+
+from typing import Any
+
+import pytest
+
+from rules.graph.asking import AskedField
+from rules.graph.bands import AtLeast, AtMost, Between, Limits
+from rules.graph.declare import check
+from rules.graph.engine import Graph
+from rules.graph.results import Judgement
+from rules.judging.usual import usual
+from rules.measure.units import Mm, Rad
+
+FIELDS = {
+    f"pivots.{key}": AskedField("pivots", key, key, kind, "Tape.")
+    for key, kind in {"castor": "angle", "spacing": "length", "housing": "length", "kept": "yes or no"}.items()
+}
+CASTOR = Between("deg", 3.0, 8.0)
+
+
+def planted(name: str, limits: Limits | None) -> Any:
+    return check(name, step="pivots", title="x", limits=limits, good="x", source="x", grade="common practice")
+
+
+@planted("castor", CASTOR)
+def castor_alone(castor: Rad, kept: bool | None) -> Judgement:
+    return Judgement("good", "")
+
+
+@planted("both", AtLeast("mm", 3.0))
+def both(spacing: Mm, housing: Mm | None) -> Judgement:
+    return Judgement("good", "")
+
+
+def test_the_limits_of_the_check_that_has_no_other_number_are_the_usual_range() -> None:
+    assert usual("pivots.castor", Graph(FIELDS, [], [castor_alone, both])) == CASTOR
+
+
+def test_a_field_judged_together_with_another_number_has_none_nor_has_one_that_is_not_judged() -> None:
+    graph = Graph(FIELDS, [], [castor_alone, both])
+    assert usual("pivots.spacing", graph) is usual("pivots.housing", graph) is usual("pivots.kept", graph) is None
+
+
+@pytest.mark.parametrize(
+    "limits",
+    [None, Limits(other={"least": (3.0, "mm")}), AtMost("1", 3.0)],
+    ids=["no limits", "figures only", "another unit"],
+)
+def test_limits_that_are_no_range_of_this_field_are_none(limits: Limits | None) -> None:
+    @planted("alone", limits)
+    def alone(spacing: Mm) -> Judgement:
+        return Judgement("good", "")
+
+    assert usual("pivots.spacing", Graph(FIELDS, [], [alone])) is None
+
+
+def test_two_checks_that_disagree_leave_it_open_and_two_that_agree_do_not() -> None:
+    def alone(name: str, limits: Limits) -> Any:
+        @planted(name, limits)
+        def judged(spacing: Mm) -> Judgement:
+            return Judgement("good", "")
+
+        return judged
+
+    one, same, other = (
+        alone("one", AtLeast("mm", 3.0)),
+        alone("same", AtLeast("mm", 3.0)),
+        alone("two", AtMost("mm", 9.0)),
+    )
+    assert usual("pivots.spacing", Graph(FIELDS, [], [one, same])) == AtLeast("mm", 3.0)
+    assert usual("pivots.spacing", Graph(FIELDS, [], [one, other])) is None
+
+
+def test_a_name_that_nothing_has_is_a_mistake_in_the_program() -> None:
+    with pytest.raises(KeyError):
+        usual("pivots.spacng")

@@ -1,0 +1,46 @@
+"""The wizard from its first picture to the last line it prints."""
+
+import gc
+import sys
+from pathlib import Path
+
+from rules.graph.asking import printable
+from wizard.app import BuildSheetApp
+from wizard.ending import Ending, say
+from wizard.session import Session
+
+
+def run(path: Path | None, *, demo: bool = False) -> int:
+    """Run the wizard and return the exit status: 0; 128 and more where a signal ended it; 1 when it did not end as it should."""
+    with Ending() as ending:
+        # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
+        gc.disable()
+        app = BuildSheetApp(path, demo=demo, ending=ending)
+        try:
+            app.run()
+        except OSError as error:
+            say(f"buildsheet: {printable(error)}", sys.stderr)
+        finally:
+            if not app.ended:
+                app.keep_what_is_typed()
+            ending.screen_closed()
+        if app.session is not None:
+            say(last_line(app.session), sys.stdout)
+        if ending.status is not None:
+            return ending.status
+        if not app.ended:
+            say("buildsheet: the wizard ended unexpectedly.", sys.stderr)
+            return 1
+        return 0
+
+
+def last_line(session: Session) -> str:
+    """Where the sheet is and how far it got, or that it could not be saved."""
+    from wizard.widgets.lines import progress
+
+    if session.scratch:
+        return "That was a scratch copy; nothing of it is kept."
+    if session.trouble or session.unsaved:
+        return session.trouble or f"{printable(session.path)} is not saved."
+    judged = session.judged
+    return f"{printable(session.path)} is saved: {progress(judged)}, {judged.verdict}."
