@@ -36,9 +36,15 @@ class Part:
     kind: Kind = "metal"
     held_by: Group | None = None
     solid: Solid = field(init=False, compare=False, repr=False)
+    number: int = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "solid", solid(*self.shapes))
+        object.__setattr__(self, "number", hash((self.name, self.group, self.shapes, self.kind, self.held_by)))
+
+    def __hash__(self) -> int:
+        """Worked out once: parts are looked up by what they are many times."""
+        return self.number
 
     @property
     def moves_with(self) -> Group:

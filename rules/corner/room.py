@@ -1,10 +1,11 @@
 """How much room there is between every two parts of different motion groups, and where it is least."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
-from functools import partial
+from dataclasses import dataclass, field
+from functools import lru_cache, partial
 from itertools import combinations
 from math import atan2, dist, hypot
+from typing import NamedTuple
 
 from rules.corner.kinds import Band, band, by_design
 from rules.corner.part import Group, Part
@@ -66,6 +67,14 @@ class Moves:
 
     ride: Ride
     sweep: Sweep
+    number: int = field(init=False, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "number", hash((self.ride, self.sweep)))
+
+    def __hash__(self) -> int:
+        """Worked out once: what was found is looked up by it many times."""
+        return self.number
 
     @property
     def text(self) -> str:
@@ -130,24 +139,46 @@ def _rooms(
     parts: Mapping[str, Part], moves: Moves, wanted: Iterable[tuple[str, str]], within: float | None
 ) -> Iterable[Between]:
     centre = moves.ride.upright.wheel_centre
-    positions = _Positions(moves)
     for one, other in wanted:
         a, b = parts[one], parts[other]
         look = band(a, b).limits.good if within is None else within
-        turns = "wheel" in (a.group, b.group)
         still = _still(a, b)
-        made = partial(Between, one, other, (a, b), turns=turns, everywhere=still)
-        if still or not moves.sweep.placed:
-            found = nearer(a.solid, b.solid, look)
-            at, back = None, STILL
-        else:
-            found, at, back = positions.nearest(a, b, look)
-        if found is None:
+        made = partial(Between, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
+        least = _still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
+        if least is None:
             yield made(gap=None)
             continue
-        on_one, on_other = (minus(back.point(place), centre) for place in (found.on_a, found.on_b))
-        travel, lock = (at.travel, at.lock) if at else (0.0, 0.0)
-        yield made(gap=found.distance, travel=travel, lock=lock, on_one=on_one, on_other=on_other)
+        on_one, on_other = (minus(place, centre) for place in (least.on_one, least.on_other))
+        yield made(gap=least.gap, travel=least.travel, lock=least.lock, on_one=on_one, on_other=on_other)
+
+
+class _Least(NamedTuple):
+    """The least gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height."""
+
+    gap: float
+    travel: float
+    lock: float
+    on_one: Vector
+    on_other: Vector
+
+
+@lru_cache(maxsize=8192)  # an answer changes few parts, and what is found of the others stays
+def _still_least(a: Part, b: Part, look: float) -> _Least | None:
+    found = nearer(a.solid, b.solid, look)
+    return _Least(found.distance, 0.0, 0.0, found.on_a, found.on_b) if found else None
+
+
+@lru_cache(maxsize=8192)
+def _moving_least(a: Part, b: Part, look: float, moves: Moves) -> _Least | None:
+    found, at, back = _positions(moves).nearest(a, b, look)
+    if found is None or at is None:
+        return None
+    return _Least(found.distance, at.travel, at.lock, back.point(found.on_a), back.point(found.on_b))
+
+
+@lru_cache(maxsize=2)
+def _positions(moves: Moves) -> "_Positions":
+    return _Positions(moves)
 
 
 Motions = dict[Group, Motion]
@@ -160,8 +191,8 @@ class _Positions:
         self._places = moves.sweep.placed
         self._from_road = [moves.ride.motions(place.pose) for place in self._places]
         self._from_upright = [from_upright(motions) for motions in self._from_road]
-        self._solids: dict[tuple[int, int, bool], Solid] = {}
-        self._shifts: dict[tuple[int, bool], list[float]] = {}
+        self._solids: dict[tuple[Part, int, bool], Solid] = {}
+        self._shifts: dict[tuple[Part, bool], list[float]] = {}
 
     def nearest(self, a: Part, b: Part, look: float) -> tuple[Gap | None, Placed | None, Motion]:
         """The least gap under `look` over all positions, where, and from its frame to the upright's own at ride height.
@@ -209,14 +240,14 @@ class _Positions:
     def _solid(self, part: Part, n: int, on_upright: bool) -> Solid:
         if on_upright and part.moves_with in ("wheel", "upright"):
             return part.solid
-        key = (id(part), n, on_upright)
+        key = (part, n, on_upright)
         if key not in self._solids:
             self._solids[key] = placed(part, self._motions(n, on_upright))
         return self._solids[key]
 
     def _shift(self, part: Part, on_upright: bool) -> list[float]:
         """How far the part's farthest moved place is from where it is at ride height, mm, at each position."""
-        key = (id(part), on_upright)
+        key = (part, on_upright)
         if key not in self._shifts:
             if on_upright and part.moves_with in ("wheel", "upright"):
                 self._shifts[key] = [0.0] * len(self._places)
