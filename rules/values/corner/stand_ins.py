@@ -113,14 +113,14 @@ def hat_diameter(
     return _measured(hat_outside_diameter, usual, "rotor.hat_outside_diameter")
 
 
-@value(SUBJECT, formula="as entered, else the hat's outside diameter", source=USUAL)
+@value(SUBJECT, formula="as entered, else the hat's outside diameter", source="geometry")
 def band_inside(band_inside_diameter: Mm | None, hat_diameter: Mm) -> Mm:
-    """Inside diameter of the braking band, mm: the ring of the rotor begins there. An estimate until measured.
+    """Where the ring of the rotor begins, mm across: at the hat, where the braking band is not known to begin further out.
 
-    >>> float(band_inside(None, 160.0))
+    >>> band_inside(None, 160.0)
     160.0
     """
-    return _measured(band_inside_diameter, hat_diameter, "rotor.band_inside_diameter")
+    return band_inside_diameter if band_inside_diameter is not None else hat_diameter
 
 
 @value(SUBJECT, formula="as entered, else the outboard reach, 25 mm more for a sliding caliper", source=USUAL)
