@@ -1,9 +1,10 @@
 """How much room two parts want, by their kinds, and which parts touch because they are made to."""
 
+from dataclasses import dataclass
 from typing import NamedTuple
 
 from rules.corner.part import Part
-from rules.graph.bands import AtLeast
+from rules.graph.bands import AtLeast, Limits
 
 NOT_PUBLISHED = "common practice, no source"
 
@@ -29,6 +30,19 @@ WHEEL = Band(
 HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: 1/4 in, 1/8 in at the least for flex")
 MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: bushes and arms give")
 BANDS = (GROUND, TYRE, HOUSING, WHEEL, TURNING, MOVING)
+
+
+@dataclass(frozen=True, slots=True)
+class EachBand(Limits):
+    """The limits of every kind of pair, for the words of the check."""
+
+    def standard_words(self) -> dict[str, str]:
+        """Each kind's own limits, one after the other."""
+        words = [(band.words, band.limits.standard_words()) for band in BANDS]
+        return {
+            verdict: "; ".join(f"{kind} {said[verdict]}" for kind, said in words)
+            for verdict in ("good", "watch", "stop")
+        }
 
 
 def band(one: Part, other: Part) -> Band:

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from functools import partial
 from typing import Any
 
-from rules.corner.kinds import BANDS
+from rules.corner.kinds import BANDS, EachBand
 from rules.corner.room import Between, Moves, Room, room_of
 from rules.corner.words import way, where
 from rules.graph.declare import check
@@ -12,9 +12,6 @@ from rules.graph.results import Judgement
 
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
-GOOD = "; ".join(f"{band.words} {band.limits.standard_words()['good']}" for band in BANDS)
-WATCH = "; ".join(f"{band.words} {band.limits.standard_words()['watch']}" for band in BANDS)
-STOP = "less than that, or two parts in one place"
 SOURCES = "common practice, no source: " + "; ".join(
     f"{band.words}: {band.source.partition(': ')[2]}" for band in BANDS
 )
@@ -24,9 +21,7 @@ SOURCES = "common practice, no source: " + "; ".join(
     "room",
     step="pivots",
     title="Room between parts",
-    good=GOOD,
-    watch=WATCH,
-    stop=STOP,
+    limits=EachBand(),
     source=SOURCES,
     grade="common practice",
 )
@@ -49,10 +44,10 @@ def _judgement(pair: Between) -> Judgement:
     words, figures = where(pair)
     figures |= {"gap": (abs(gap), "mm"), "wanted": (wanted, "mm"), "short": (wanted - gap, "mm")}
     if gap < 0:
-        text = f"{_capital(one)} and {other} stand {{gap}} inside each other {words}."
+        text = f"{_capital(one)} and {other} stand at least {{gap}} inside each other {words}."
     else:
         text = f"{_capital(one)} and {other} are {{gap}} apart {words}; {{wanted}} is wanted."
-    change = f"{{short}} more room is wanted: {other} {way(pair)}."
+    change = f"At least {{short}} more room is wanted: {other} {way(pair)}."
     again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)

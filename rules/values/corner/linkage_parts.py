@@ -14,18 +14,27 @@ from rules.values.optional_step import answered
 
 SUBJECT = "corner"
 TUBES = "tubes counted straight from pivot to pivot"
+ARM_TUBE = 38.0
+"""mm, until measured. Common practice, no source."""
 FAR, DEEP = 1500.0, 200.0
 """mm; the ground counts as a block so large and so deep."""
 
 
-@value(SUBJECT, formula="as entered; an estimate where the arm is known from the front only", source="none", each=BOTH)
-def which_arm_outside(which: str, which_arm_diameter: Mm, which_hinge: Hinge) -> Mm:
-    """Outside diameter of the {which} arm's tubes, mm. An estimate too where nobody has said where its legs run.
+@value(
+    SUBJECT,
+    formula="as entered, else 38 mm; an estimate too where the arm is known from the front only",
+    source="common practice, no source, until measured",
+    each=BOTH,
+)
+def which_arm_outside(which: str, which_tube: Mm | None, which_hinge: Hinge) -> Mm:
+    """Outside diameter of the {which} arm's tubes, mm. An estimate until measured, and where nobody has said where its legs run.
 
-    >>> float(which_arm_outside("upper", 32.0, Hinge((100.0, -400.0, 300.0), (-100.0, -400.0, 300.0), flat=True)))
-    32.0
+    >>> float(which_arm_outside("upper", None, Hinge((100.0, -400.0, 300.0), (-100.0, -400.0, 300.0))))
+    38.0
     """
-    return Estimate(which_arm_diameter, measure=f"arms.{which}_front_ahead") if which_hinge.flat else which_arm_diameter
+    if which_tube is None:
+        return Estimate(ARM_TUBE, measure=f"arms.{which}_tube")
+    return Estimate(which_tube, measure=f"arms.{which}_front_ahead") if which_hinge.flat else which_tube
 
 
 @value(SUBJECT, formula="a tube from each inner pivot to the outer one", source=TUBES, each=BOTH)

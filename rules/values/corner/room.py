@@ -7,6 +7,7 @@ from rules.corner.part import PART, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
 from rules.graph.declare import Every, value
+from rules.measure.vectors import NOUGHT
 from rules.motion.front_end import FrontEnd, Linkage
 from rules.motion.points import CannotReach, Hinge, Upright
 from rules.motion.sweep import Placed, Sweep, spread
@@ -74,7 +75,16 @@ def corner_room(
     every_part: Annotated[Mapping[str, Part], Every(PART)],
     corner_moves: Moves,
 ) -> Room:
-    """Every pair of parts too near each other, among all parts known so far; once rim, rotor, hub and caliper are."""
+    """Every pair of parts too near each other, among all parts known so far; once rim, rotor, hub and caliper are.
+
+    A ball that turns with the wheel, 1 mm from one that does not:
+
+    >>> from rules.solids.shapes import Ball
+    >>> one, other = Part("nut", "wheel", (Ball(NOUGHT, 5.0),)), Part("bolt", "upright", (Ball((11.0, 0.0, 0.0), 5.0),))
+    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
+    >>> corner_room(one, one, other, other, {"one": one, "other": other}, Moves(Ride(upright), Sweep(()))).text
+    '1 pairs of parts, 1 too close'
+    """
     found = rooms(every_part, corner_moves)
     near = sorted((pair for pair in found if pair.verdict != "good"), key=lambda pair: pair.gap or 0.0)
     return Room(tuple(near), len(found))

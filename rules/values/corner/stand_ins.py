@@ -3,14 +3,14 @@
 from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate
+from rules.graph.results import Estimate, NotForThisBuild
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
+from rules.motion.front_end import Linkage
 
 USUAL = "common practice, no source, until measured"
 SUBJECT = "corner"
-FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK = 10.0, 12.0, 180.0, 70.0
-ARM_TUBE, TIE_ROD = 38.0, 25.0
+FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK, TIE_ROD = 10.0, 12.0, 180.0, 70.0, 25.0
 """mm, until measured. Common practice, no source."""
 PISTON_SIDE = 25.0
 """mm that a sliding caliper reaches further inboard than outboard, where its pistons are. Common practice, no source."""
@@ -169,41 +169,23 @@ def caliper_at(clock: Rad | None, caliper_stands: str | None) -> Rad:
     return _measured(clock, STANDS[caliper_stands or "behind"], "caliper.clock")
 
 
-@value(SUBJECT, formula="as entered, else 38 mm", source=USUAL)
-def upper_arm_diameter(upper_tube: Mm | None) -> Mm:
-    """Outside diameter of the upper arm's tubes, mm. An estimate until measured.
-
-    >>> float(upper_arm_diameter(None))
-    38.0
-    """
-    return _measured(upper_tube, ARM_TUBE, "arms.upper_tube")
-
-
-@value(SUBJECT, formula="as entered, else 38 mm", source=USUAL)
-def lower_arm_diameter(lower_tube: Mm | None) -> Mm:
-    """Outside diameter of the lower arm's tubes, mm. An estimate until measured.
-
-    >>> float(lower_arm_diameter(None))
-    38.0
-    """
-    return _measured(lower_tube, ARM_TUBE, "arms.lower_tube")
-
-
 @value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
-def tie_rod_outside(tie_rod_tube: Mm | None) -> Mm:
-    """Outside diameter of the tie rod, mm. An estimate until measured.
+def tie_rod_outside(tie_rod_tube: Mm | None, steering_linkage: Linkage) -> Mm:
+    """Outside diameter of the tie rod, mm, once it is known where it runs. An estimate until measured.
 
-    >>> float(tie_rod_outside(None))
+    >>> float(tie_rod_outside(None, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)))
     25.0
     """
     return _measured(tie_rod_tube, TIE_ROD, "arms.tie_rod_tube")
 
 
 @value(SUBJECT, formula="as entered, else 70 mm", source=USUAL)
-def shock_outside(shock_diameter: Mm | None) -> Mm:
-    """Outside diameter of shock and spring, mm. An estimate until measured.
+def shock_outside(shock_diameter: Mm | None, arm_end_height: Mm | None) -> Mm:
+    """Outside diameter of shock and spring, mm, once it is known where they stand. An estimate until measured.
 
-    >>> float(shock_outside(None))
+    >>> float(shock_outside(None, 300.0))
     70.0
     """
+    if arm_end_height is None:
+        raise NotForThisBuild("where the shock stands on the arm is not entered under spring and shock")
     return _measured(shock_diameter, SHOCK, "spring.shock_diameter")

@@ -113,16 +113,23 @@ def hub_bolts_part(
 
 
 def _outline(
-    width: float | None, height: float | None, top: float | None, front: float | None, corner: float | None
-) -> Outline:
-    sizes = answered(NO_PLATE, "plate", width=width, height=height, spindle_from_top=top, spindle_from_front=front)
-    wide, high, from_top, from_front = sizes
+    width: float | None,
+    height: float | None,
+    top: float | None,
+    front: float | None,
+    corner: float | None,
+    thickness: float | None,
+) -> tuple[Outline, float]:
+    """The plate's outline, x forward, and its thickness."""
+    places = {"spindle_from_top": top, "spindle_from_front": front}
+    sizes = answered(NO_PLATE, "plate", width=width, height=height, thickness=thickness, **places)
+    wide, high, thick, from_top, from_front = sizes
     outline = plate_outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
         raise OutsideRange("the spindle does not lie inside the plate's outline")
-    return outline
+    return outline, thick
 
 
 @value(SUBJECT, formula="the plate's own outline with its bore, thickness inboard of the mounting face", source=STACK)
@@ -142,8 +149,8 @@ def plate_part(
     >>> plate_part(140.0, 260.0, 140.0, 70.0, 20.0, 10.0, 80.0, -60.0, 400.0).text
     'plate: 5 shapes, upright'
     """
-    outline = _outline(plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius)
-    (thickness,) = answered(NO_PLATE, "plate", thickness=plate_thickness)
+    placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    outline, thickness = _outline(*placed, corner_radius, plate_thickness)
     back, front = mount_face_offset - thickness, mount_face_offset
     middle = spindle(wheel_centre_height)
     hole = Bore((0.0, 0.0), bore / 2) if bore else None
@@ -217,8 +224,8 @@ def beam_part(
         raise NotForThisBuild("no beam is entered under upright strength")
     if beam_width is None or (beam_depth is None and beam != "tube"):
         raise Waits("upright.beam_width" if beam_width is None else "upright.beam_depth")
-    outline = _outline(plate_width, plate_height, spindle_from_top, spindle_from_front, None)
-    (thickness,) = answered(NO_PLATE, "plate", thickness=plate_thickness)
+    placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    outline, thickness = _outline(*placed, None, plate_thickness)
     low, high = outline.bottom, outline.top
     if not beam_to_pivots:
         if upper_radius is None or lower_radius is None:
