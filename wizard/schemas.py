@@ -8,9 +8,10 @@ from typing import Annotated, Any
 from pydantic import BaseModel, ConfigDict, Field, TypeAdapter
 
 from rules.graph.asking import LONGEST_TEXT, AskedField
-from rules.graph.results import Grade, SheetVerdict, Verdict
+from rules.graph.results import SheetVerdict, Verdict
 from rules.measure.quantity import KINDS
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
+from rules.tables.sources import Grade
 
 DRAFT = "https://json-schema.org/draft/2020-12/schema"
 

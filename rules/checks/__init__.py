@@ -6,10 +6,11 @@ from typing import Any
 from rules.checks.corner import room
 from rules.checks.steering import (
     arm_pivots,
-    steers,
-    swings,
-    travels,
-    turns,
+    joint_swing,
+    rub,
+    steering_axis,
+    travel,
+    turning,
 )
 from rules.checks.stopping import (
     brakes,
@@ -38,11 +39,12 @@ MODULES = (
     holds_together,
     carries,
     brakes,
-    steers,
+    steering_axis,
     arm_pivots,
-    turns,
-    travels,
-    swings,
+    turning,
+    travel,
+    joint_swing,
+    rub,
     cut,
     loads,
     bearing,

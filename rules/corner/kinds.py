@@ -6,29 +6,21 @@ from typing import NamedTuple
 from rules.corner.part import Part
 from rules.graph.bands import AtLeast, Limits
 
-NOT_PUBLISHED = "common practice, no source"
-
 
 class Band(NamedTuple):
-    """What two kinds of part want between them. source: where the figures are from, with the reason."""
+    """What two kinds of part want between them. why: the reason for the figures, which nobody has published."""
 
     words: str
     limits: AtLeast
-    source: str
+    why: str
 
 
-GROUND = Band(
-    "anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0), f"{NOT_PUBLISHED}: a flat tyre and ruts"
-)
-TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), f"{NOT_PUBLISHED}: it bulges, grows and throws stones")
-TURNING = Band(
-    "turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), f"{NOT_PUBLISHED}: run-out, bearing play and stones"
-)
-WHEEL = Band(
-    "rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: 1/4 in, 1/8 in at the least"
-)
-HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: 1/4 in, 1/8 in at the least for flex")
-MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), f"{NOT_PUBLISHED}: bushes and arms give")
+GROUND = Band("anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0), "a flat tyre and ruts")
+TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), "it bulges, grows and throws stones")
+TURNING = Band("turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), "run-out, bearing play and stones")
+WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least")
+HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least for flex")
+MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), "bushes and arms give")
 BANDS = (GROUND, TYRE, HOUSING, WHEEL, TURNING, MOVING)
 
 

@@ -5,7 +5,7 @@ from math import atan2
 
 from rules.corner.part import Group, Part
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
-from rules.motion.points import OUTBOARD, Hinge, Pose, Upright
+from rules.motion.points import OUTBOARD, Hinge, Pose, UprightPoints
 from rules.solids.gap import Solid
 from rules.solids.pieces import Hull
 from rules.solids.shapes import Rod, solid
@@ -19,7 +19,7 @@ Frame = tuple[Vector, Vector, Vector]
 class Ride:
     """The front end at ride height, which every part is built at. inner: the tie rod's inner end; None where not known."""
 
-    upright: Upright
+    upright: UprightPoints
     lower: Hinge | None = None
     upper: Hinge | None = None
     tie_rod: tuple[Vector, Vector] | None = None

@@ -5,26 +5,24 @@ a field by its own name where only one step has it (`ground_offset`). `Mm | None
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
 the producer returns, and a loop; each message names the function.
 
-A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
-take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
+A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
+of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
+`Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
 import inspect
 import math
-import types
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
-from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+from dataclasses import dataclass
+from typing import Any
 
+from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
-from rules.graph.declare import AnswersOf, Declared, Every, Member, Role, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
-from rules.measure.units import SYMBOLS, Unit
-
-
-class GraphError(Exception):
-    """The functions do not fit together. A mistake in the program, found when it starts."""
+from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
+from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.worked import Worked
+from rules.measure.units import SYMBOLS
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,38 +56,6 @@ class Node:
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
 
 
-@dataclass(slots=True)
-class Worked:
-    """What has been worked out for one sheet.
-
-    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
-    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
-    """
-
-    known: dict[str, Any]
-    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    not_here: dict[str, str] = field(default_factory=dict)
-    broken: dict[str, str] = field(default_factory=dict)
-    crashed: set[str] = field(default_factory=set)
-
-    def copy(self) -> "Worked":
-        """One of its own with the same in it."""
-        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
-        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
-
-    def forget(self, name: str) -> None:
-        """Drop what is known of a name."""
-        for kept in self._all():
-            kept.pop(name, None)
-        self.crashed.discard(name)
-
-    def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_here, self.broken
-
-
 class Graph:
     """Every value in working order, and every check, over the fields of a sheet."""
 
@@ -117,15 +83,15 @@ class Graph:
         self._with_step = {name.replace(".", "_"): name for name in fields}
         declared: dict[str, tuple[Declared, Callable[..., Any]]] = {}
         for function in values:
-            returned = _hints(function).get("return")
+            returned = hints_of(function).get("return")
             for one in function.declared:  # type: ignore[attr-defined]
                 if one.name in declared:
                     raise GraphError(f"two values are called {one.name}")
                 declared[one.name] = one, function
-                self.units[one.name] = _unit(returned, function)
-                if choices := _choices(returned):
+                self.units[one.name] = unit_of(returned, function)
+                if choices := choices_of(returned):
                     self._choices[one.name] = choices
-                if role := _role(returned):
+                if role := role_of(returned):
                     self._roles.setdefault(role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
         self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
@@ -155,6 +121,10 @@ class Graph:
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
         return self.units[name] in SYMBOLS
+
+    def of_role(self, role: str) -> tuple[str, ...]:
+        """The values of one role, such as every safety factor, in working order."""
+        return tuple(name for name in self.values if name in self._roles[role])
 
     def needs(self, name: str) -> tuple[str, ...]:
         """Every field and value a value or check rests on, directly or not, in working order."""
@@ -260,11 +230,12 @@ class Graph:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
             return None
-        except NotForThisBuild as reason:
-            worked.not_here[node.name] = str(reason)
+        except NotForThisBuild as why:
+            worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
+            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
             if not isinstance(fault, OutsideRange):
                 worked.crashed.add(node.name)
             return None
@@ -280,23 +251,23 @@ class Graph:
         return answer
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
-        hints, member = _hints(function), one.member
+        hints, member = hints_of(function), one.member
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
         for parameter in inspect.signature(function).parameters:
-            annotation, optional = _without_none(hints.get(parameter))
+            annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
             if parameter in member:
                 fixed[parameter] = member[parameter]
             elif isinstance(annotation, type) and issubclass(annotation, Limits):
                 fixed[parameter] = self._limits(one, annotation, function)
-            elif gathering := _gathering(annotation):
+            elif gathering := gathering_of(annotation):
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked()
-                inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
+                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
@@ -305,10 +276,10 @@ class Graph:
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
-        wanted, produced = _unit(annotation, function, name), self.units[origin]
+        wanted, produced = unit_of(annotation, function, name), self.units[origin]
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
-        choices, offered = _choices(annotation), self._choices.get(origin, frozenset())
+        choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
         if choices and choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
@@ -348,45 +319,6 @@ class Graph:
                 f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
             )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
-
-
-def _hints(function: Callable[..., Any]) -> dict[str, Any]:
-    return get_type_hints(function, include_extras=True)
-
-
-def _without_none(annotation: Any) -> tuple[Any, bool]:
-    if get_origin(annotation) in (Union, types.UnionType):
-        rest = [part for part in get_args(annotation) if part is not type(None)]
-        if len(rest) == 1:
-            return rest[0], True
-    return annotation, False
-
-
-def _choices(annotation: Any) -> frozenset[str]:
-    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
-
-
-def _role(annotation: Any) -> str:
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra.role for extra in extras if isinstance(extra, Unit | Role)), "")
-
-
-def _gathering(annotation: Any) -> "Every | AnswersOf | None":
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
-
-
-def _unit(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
-    if get_origin(annotation) is Annotated:
-        for extra in get_args(annotation)[1:]:
-            if isinstance(extra, Unit):
-                return extra.symbol
-        annotation = get_args(annotation)[0]
-    if get_origin(annotation) is Literal:
-        return "str"
-    if isinstance(annotation, type):
-        return annotation.__name__
-    raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")
 
 
 def _in_order(nodes: dict[str, Node]) -> list[Node]:

@@ -4,9 +4,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
+from rules.measure.display import Figures
+
 Verdict = Literal["good", "watch", "stop", "waiting", "not for this build"]
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
-Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 
 WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not for this build")
 
@@ -34,11 +35,30 @@ class Waits(Exception):  # noqa: N818 - not a fault: the sheet is just not that 
         self.fields = fields
 
 
-class NotForThisBuild(Exception):  # noqa: N818 - not a fault: the question does not arise
+class Reason(str):
+    """Why something is not worked out. `{name}` in it stands for one of its figures, as a person's units show it."""
+
+    figures: Figures
+
+    def __new__(cls, text: str, figures: Figures | None = None) -> "Reason":
+        """figures: numbers with their units, by the names in the braces."""
+        made = super().__new__(cls, text)
+        made.figures = figures or {}
+        return made
+
+
+class _WithReason(Exception):  # noqa: N818 - see those below
+    def __init__(self, text: str, figures: Figures | None = None) -> None:
+        """figures: numbers with their units, by the names in the text's braces."""
+        super().__init__(text)
+        self.reason = Reason(text, figures)
+
+
+class NotForThisBuild(_WithReason):
     """Raised when the question does not arise in this build. The message says why."""
 
 
-class OutsideRange(Exception):  # noqa: N818 - reads better where it is raised
+class OutsideRange(_WithReason):
     """Raised when a function is asked outside the range its formula holds in. Shown as a `stop`."""
 
 

@@ -5,15 +5,17 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.graph.declare import CheckNote, words_of
-from rules.graph.engine import Graph, Node, Worked
-from rules.graph.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
+from rules.graph.engine import Graph, Node
+from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.worked import Worked
 from rules.judging.moved_most import moved_most
 from rules.judging.reader import Name, answer
 from rules.judging.remedy import remedies
 from rules.judging.trade import trade
-from rules.measure.display import both, in_a_sentence, show
+from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
+from rules.tables.sources import Grade
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,10 +96,10 @@ def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Fi
     verdict: Verdict
     if node.name in worked.broken:
         verdict = "stop"
-        text = f"Not judged: {worked.broken[node.name]}."
+        text = f"Not judged: {reason(worked.broken[node.name], units)}."
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
     elif node.name in worked.not_here:
-        verdict, text, change = "not for this build", f"{_sentence(worked.not_here[node.name])}.", ""
+        verdict, text, change = "not for this build", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
@@ -142,6 +144,21 @@ def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, uni
         if isinstance(found, float):
             figures[given.parameter] = both(found, graph.units[given.origin], units)
     return figures
+
+
+def reason(why: Reason, units: Units) -> str:
+    """Why something is not worked out, in words with the sheet's units.
+
+    >>> reason(Reason("the arms lock at {locks} bump", {"locks": (76.2, "mm")}), "inch")
+    'the arms lock at 3 in (76.2 mm) bump'
+    """
+    return filled(why, why.figures, units)
+
+
+def why_not(name: str, judged: Judged) -> str:
+    """Why a value is not there: what failed, or why the question does not arise; empty where it is not for either."""
+    why = judged.worked.broken.get(name) or judged.worked.not_here.get(name)
+    return reason(why, judged.shown_in) if why else ""
 
 
 @cache

@@ -2,8 +2,9 @@
 
 from math import radians
 
-from rules.graph.engine import Graph, Worked
+from rules.graph.engine import Graph
 from rules.graph.results import Judgement
+from rules.graph.worked import Worked
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import KINDS, Units
 

@@ -5,7 +5,7 @@ from typing import Any
 from rules.graph.asking import printable
 from rules.graph.engine import Graph
 from rules.judging.explain import first_paragraph
-from rules.judging.judge import Judged
+from rules.judging.judge import Judged, why_not
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
@@ -66,9 +66,9 @@ def _value(graph: Graph, name: str, judged: Judged) -> dict[str, Any]:
         "waits_for": list(worked.waits.get(name, ())),
     }
     if name in worked.not_here:
-        entry["not_for_this_build"] = worked.not_here[name]
+        entry["not_for_this_build"] = why_not(name, judged)
     if name in worked.broken:
-        entry["fault"] = worked.broken[name]
+        entry["fault"] = why_not(name, judged)
     return entry
 
 

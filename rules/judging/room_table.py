@@ -7,7 +7,7 @@ from rules.corner.part import PART, Part
 from rules.corner.room import Between, Moves, rooms
 from rules.corner.words import where
 from rules.graph.results import WORST_FIRST, Verdict
-from rules.judging.judge import Judged, and_list
+from rules.judging.judge import Judged, and_list, reason
 from rules.judging.trade import trade
 from rules.measure.display import both
 
@@ -27,7 +27,7 @@ class RoomLine:
     wanted: float
     least: float
     kind: str
-    source: str
+    why: str
     where: str
     travel: float
     lock: float
@@ -81,7 +81,7 @@ def _line(pair: Between, judged: Judged) -> RoomLine:
     band, (one, other) = pair.band, pair.parts
     limits = band.limits
     return RoomLine(
-        one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, band.source,
+        one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, band.why,
         words.format_map(shown), pair.travel, pair.lock, measure,
     )  # fmt: skip
 
@@ -92,4 +92,5 @@ def _absent(name: str, judged: Judged) -> NotJudged:
     if name in worked.waits:
         fields = worked.waits[name]
         return NotJudged(words, fields, f"enter {and_list(fields)}")
-    return NotJudged(words, (), worked.not_here.get(name) or worked.broken.get(name, "not known"))
+    why = worked.not_here.get(name) or worked.broken.get(name)
+    return NotJudged(words, (), reason(why, judged.shown_in) if why else "not known")

@@ -6,7 +6,7 @@ from typing import Any
 from rules.values.corner import joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
 from rules.values.corner import room as corner_room
 from rules.values.steering import (
-    begun,
+    asked_for,
     bump_steer,
     joint_swing,
     links,
@@ -49,7 +49,7 @@ MODULES = (
     pivots,
     gaps,
     self_centring,
-    begun,
+    asked_for,
     links,
     motion,
     turning,

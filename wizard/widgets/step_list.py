@@ -6,8 +6,8 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judging.judge import Judged
-from wizard.pages import PAGES, REVIEW, Page, page_state
-from wizard.words import STYLES, plain
+from wizard.desk.pages import PAGES, REVIEW, Page, page_state
+from wizard.desk.words import STYLES, plain
 
 CELL = 11
 """Columns of one step where they stand side by side: seven of them fit in 80."""

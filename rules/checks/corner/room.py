@@ -9,12 +9,11 @@ from rules.corner.room import Between, Moves, Room, room_of
 from rules.corner.words import way, where
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.tables import sources
 
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
-SOURCES = "common practice, no source: " + "; ".join(
-    f"{band.words}: {band.source.partition(': ')[2]}" for band in BANDS
-)
+SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" for band in BANDS))
 
 
 @check(
@@ -23,7 +22,6 @@ SOURCES = "common practice, no source: " + "; ".join(
     title="Room between parts",
     limits=EachBand(),
     source=SOURCES,
-    grade="common practice",
 )
 def room(corner_room: Room, corner_moves: Moves) -> tuple[Judgement, ...]:
     """Every two parts of the corner that move against each other, over a full turn and all travel and lock known so far.

@@ -9,23 +9,25 @@ from rules.measure.marks import Thread
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.joints import bolt_direction
-from rules.motion.points import OUTBOARD, UP, Upright
+from rules.motion.kinds import OuterPivotBolt
+from rules.motion.points import OUTBOARD, UP, UprightPoints
 from rules.solids.shapes import Ball, Cylinder, Prism
+from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.optional_step import answered
 
 SUBJECT = "corner"
 BOTH = ({"which": "upper"}, {"which": "lower"})
-PLACE = "geometry of the steering axis"
+PLACE = sources.GEOMETRY
 LEAST_LUG = 1.0
 """mm from the plate's back to the pivot, where lugs can stand."""
 
 
 @value(SUBJECT, formula="a ball, {which} housing reach, round the {which} pivot", source=PLACE, each=BOTH)
-def which_joint_housing_part(which: str, which_radius: Mm | None, upright_points: Upright) -> AnyPart:
+def which_joint_housing_part(which: str, which_radius: Mm | None, upright_points: UprightPoints) -> AnyPart:
     """The {which} joint's housing, which belongs to its arm; its middle stays on the upright.
 
-    >>> upright = Upright((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> which_joint_housing_part("upper", 22.0, upright).text
     'upper joint housing: ball, upper arm'
     """
@@ -36,7 +38,7 @@ def which_joint_housing_part(which: str, which_radius: Mm | None, upright_points
     return Part(f"{which} joint housing", arm, (ball,), "housing", held_by="upright")
 
 
-def _pivot(which: str, upright: Upright) -> Vector:
+def _pivot(which: str, upright: UprightPoints) -> Vector:
     return upright.upper if which == "upper" else upright.lower
 
 
@@ -53,7 +55,7 @@ def _between_lugs(which: str, kind: str, shear: str | None, width: float | None,
     return float(wide / 2 + free)
 
 
-def _bolt(which: str, lies: str | None, upright: Upright) -> Vector:
+def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Vector:
     if lies is None:
         raise Waits(f"joint_angles.{which}_bolt")
     return bolt_direction(lies, upright)
@@ -74,14 +76,14 @@ def which_lugs_part(
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
     which_edge_distance: Mm | None,
-    which_bolt: str | None,
+    which_bolt: OuterPivotBolt | None,
     plate_thickness: Mm | None,
     mount_face_offset: Mm,
-    upright_points: Upright,
+    upright_points: UprightPoints,
 ) -> AnyPart:
     """The two lugs of a {which} joint in double shear.
 
-    >>> upright = Upright((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = ("spherical bearing", "double", 20.0, 5.0, 10.0, 20.0, "fore and aft")
     >>> which_lugs_part("upper", *bolt, 10.0, -70.0, upright).text
     'upper lugs: 4 shapes, upright'
@@ -110,7 +112,7 @@ def which_lugs_part(
 @value(
     SUBJECT,
     formula="a shank through ball and lugs, a head on one side, a nut on the other, each turned round",
-    source="ISO 4014, ISO 4032, ASME B18.2.1 and B18.2.2 (from memory)",
+    source=(sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2),
     each=BOTH,
 )
 def which_pivot_bolt_part(
@@ -121,12 +123,12 @@ def which_pivot_bolt_part(
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
     which_thread: Thread | None,
-    which_bolt: str | None,
-    upright_points: Upright,
+    which_bolt: OuterPivotBolt | None,
+    upright_points: UprightPoints,
 ) -> AnyPart:
     """The bolt of a {which} joint in double shear. Which end the head is on is not asked: a nut's height counts at both.
 
-    >>> upright = Upright((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = ("spherical bearing", "double", 20.0, 5.0, 10.0, Thread("", 14.0, 1.5), "fore and aft")
     >>> which_pivot_bolt_part("upper", *bolt, upright).text
     'upper pivot bolt: 3 shapes, upright'
@@ -152,7 +154,7 @@ def which_pivot_bolt_part(
     )
 
 
-@value(SUBJECT, formula="a ball, tie-rod end housing reach, round the outer tie-rod joint", source="as entered")
+@value(SUBJECT, formula="a ball, tie-rod end housing reach, round the outer tie-rod joint", source=sources.AS_ENTERED)
 def tie_rod_end_part(
     tie_rod_end_reach: Mm | None, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
 ) -> AnyPart:
@@ -170,7 +172,7 @@ def tie_rod_end_part(
 @value(
     SUBJECT,
     formula="a bar of the root's section, from the weld's middle (by the load's place from it) to the tie-rod end",
-    source="the arm counts as thick all along as at its root",
+    source=PLACE.saying("the arm counts as thick all along as at its root"),
 )
 def steering_arm_part(
     steering_arm_form: str | None,

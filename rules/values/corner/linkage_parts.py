@@ -5,15 +5,16 @@ from rules.graph.declare import value
 from rules.graph.results import Estimate
 from rules.measure.units import Mm
 from rules.measure.vectors import NOUGHT, Vector
-from rules.motion.front_end import Linkage
-from rules.motion.points import FORWARD, OUTBOARD, Hinge, Upright, mirrored
+from rules.motion.front_end import SteeringLinkage
+from rules.motion.points import FORWARD, OUTBOARD, Hinge, UprightPoints, mirrored
 from rules.motion.solids import inner_ends
 from rules.solids.shapes import Prism, Rod
+from rules.tables import sources
 from rules.values.corner.joint_parts import BOTH
 from rules.values.optional_step import answered
 
 SUBJECT = "corner"
-TUBES = "tubes counted straight from pivot to pivot"
+TUBES = sources.GEOMETRY.saying("tubes count as straight from pivot to pivot")
 ARM_TUBE = 38.0
 """mm, until measured. Common practice, no source."""
 FAR, DEEP = 1500.0, 200.0
@@ -23,7 +24,7 @@ FAR, DEEP = 1500.0, 200.0
 @value(
     SUBJECT,
     formula="as entered, else 38 mm; an estimate too where the arm is known from the front only",
-    source="common practice, no source, until measured",
+    source=sources.COMMON_PRACTICE.saying("stands in until measured"),
     each=BOTH,
 )
 def which_arm_outside(which: str, which_tube: Mm | None, which_hinge: Hinge) -> Mm:
@@ -38,10 +39,10 @@ def which_arm_outside(which: str, which_tube: Mm | None, which_hinge: Hinge) -> 
 
 
 @value(SUBJECT, formula="a tube from each inner pivot to the outer one", source=TUBES, each=BOTH)
-def which_arm_part(which: str, which_arm_outside: Mm, which_hinge: Hinge, upright_points: Upright) -> AnyPart:
+def which_arm_part(which: str, which_arm_outside: Mm, which_hinge: Hinge, upright_points: UprightPoints) -> AnyPart:
     """The {which} arm with both legs.
 
-    >>> upright = Upright((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> which_arm_part("upper", 32.0, Hinge((100.0, -400.0, 590.0), (-100.0, -400.0, 590.0)), upright).text
     'upper arm: 2 shapes, upper arm'
     """
@@ -63,17 +64,17 @@ def which_frame_part(which: str, which_arm_outside: Mm, which_hinge: Hinge) -> A
     )
 
 
-def inner_end(linkage: Linkage, outer: Vector) -> Vector:
+def inner_end(linkage: SteeringLinkage, outer: Vector) -> Vector:
     """The tie rod's inner end, wheels straight; with one rod across, the other wheel's end of it."""
     return linkage.inner or mirrored(outer, linkage.centre_line)
 
 
 @value(SUBJECT, formula="a tube from the inner to the outer tie-rod joint", source=TUBES)
-def tie_rod_part(tie_rod_outside: Mm, steered_upright: Upright, steering_linkage: Linkage) -> AnyPart:
+def tie_rod_part(tie_rod_outside: Mm, steered_upright: UprightPoints, steering_linkage: SteeringLinkage) -> AnyPart:
     """The tie rod.
 
-    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
-    >>> tie_rod_part(25.0, upright, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> tie_rod_part(25.0, upright, SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
     'tie rod: rod, tie rod'
     """
     assert steered_upright.tie_rod_end is not None
@@ -84,12 +85,12 @@ def tie_rod_part(tie_rod_outside: Mm, steered_upright: Upright, steering_linkage
 @value(
     SUBJECT,
     formula="a bar as thick as the tie rod from one inner joint to the other",
-    source="common practice, no source: its thickness",
+    source=sources.COMMON_PRACTICE.saying("its thickness"),
 )
-def rack_part(tie_rod_outside: Mm, steering_linkage: Linkage) -> AnyPart:
+def rack_part(tie_rod_outside: Mm, steering_linkage: SteeringLinkage) -> AnyPart:
     """What the inner ends hang on: rack or relay rod. Does not apply with one rod straight across.
 
-    >>> rack_part(25.0, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
+    >>> rack_part(25.0, SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
     'rack or relay: rod, rack or relay'
     """
     (inner,) = answered("one rod across has neither rack nor relay", "steering", inner_ahead=steering_linkage.inner)
@@ -97,7 +98,7 @@ def rack_part(tie_rod_outside: Mm, steering_linkage: Linkage) -> AnyPart:
     return Part("rack or relay", "rack or relay", (Rod(inner, other, tie_rod_outside / 2),))
 
 
-@value(SUBJECT, formula="a bar from the shock's end on the frame to its end on the arm", source="as entered")
+@value(SUBJECT, formula="a bar from the shock's end on the frame to its end on the arm", source=sources.AS_ENTERED)
 def shock_part(
     shock_outside: Mm,
     arm_end_ahead: Mm | None,
@@ -127,7 +128,7 @@ def shock_part(
     return Part("shock", "shock", (Rod(frame, arm, shock_outside / 2),))
 
 
-@value(SUBJECT, formula="everything below the tyre's contact", source="level ground")
+@value(SUBJECT, formula="everything below the tyre's contact", source=sources.GEOMETRY.saying("level ground"))
 def ground_part(wheel_centre_height: Mm) -> AnyPart:
     """The ground under the wheel, on the design tyre.
 

@@ -7,15 +7,15 @@ from rules.corner.part import PART, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
 from rules.graph.declare import Every, value
-from rules.measure.vectors import NOUGHT
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Hinge, Upright
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Placed, Sweep, spread
+from rules.tables import sources
 from rules.values.corner.linkage_parts import inner_end
 
 LOCKS = 9
 """Positions from full lock to full lock at ride height, where the arms are not known."""
-EXACT = "exact gaps of plain solids; rules/solids"
+EXACT = sources.GEOMETRY.saying("exact gaps of plain solids; rules/solids")
 
 
 def locks_at_ride(front: FrontEnd) -> Sweep:
@@ -32,15 +32,16 @@ def locks_at_ride(front: FrontEnd) -> Sweep:
 @value(
     "corner",
     formula="every travel at every lock where arms and steering are known, else every travel, else every lock, else none",
-    source="geometry: rules/motion. Where a rack or relay rod holds the inner ends, one wheel travelling alone needs the same "
-    "room as both together",
+    source=sources.GEOMETRY.saying(
+        "where a rack or relay rod holds the inner ends, one wheel travelling alone needs the same room as both together"
+    ),
 )
 def corner_moves(
-    upright_points: Upright,
+    upright_points: UprightPoints,
     lower_hinge: Hinge | None,
     upper_hinge: Hinge | None,
-    steered_upright: Upright | None,
-    steering_linkage: Linkage | None,
+    steered_upright: UprightPoints | None,
+    steering_linkage: SteeringLinkage | None,
     envelope: Sweep | None,
     travel_sweep: Sweep | None,
     steered_front: FrontEnd | None,
@@ -48,7 +49,7 @@ def corner_moves(
 ) -> Moves:
     """Every position of the corner known so far, and where the front end is at ride height.
 
-    >>> corner_moves(Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0)), *[None] * 8).text
+    >>> corner_moves(UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0)), *[None] * 8).text
     'standing still'
     """
     tie_rod = None
@@ -81,7 +82,7 @@ def corner_room(
 
     >>> from rules.solids.shapes import Ball
     >>> one, other = Part("nut", "wheel", (Ball(NOUGHT, 5.0),)), Part("bolt", "upright", (Ball((11.0, 0.0, 0.0), 5.0),))
-    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
     >>> corner_room(one, one, other, other, {"one": one, "other": other}, Moves(Ride(upright), Sweep(()))).text
     '1 pairs of parts, 1 too close'
     """

@@ -6,9 +6,10 @@ from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
-from rules.motion.front_end import Linkage
+from rules.motion.front_end import SteeringLinkage
+from rules.tables import sources
 
-USUAL = "common practice, no source, until measured"
+USUAL = sources.COMMON_PRACTICE.saying("stands in until measured")
 SUBJECT = "corner"
 FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK, TIE_ROD = 10.0, 12.0, 180.0, 70.0, 25.0
 """mm, until measured. Common practice, no source."""
@@ -113,7 +114,7 @@ def hat_diameter(
     return _measured(hat_outside_diameter, usual, "rotor.hat_outside_diameter")
 
 
-@value(SUBJECT, formula="as entered, else the hat's outside diameter", source="geometry")
+@value(SUBJECT, formula="as entered, else the hat's outside diameter", source=sources.GEOMETRY)
 def band_inside(band_inside_diameter: Mm | None, hat_diameter: Mm) -> Mm:
     """Where the ring of the rotor begins, mm across: at the hat, where the braking band is not known to begin further out.
 
@@ -170,10 +171,10 @@ def caliper_at(clock: Rad | None, caliper_stands: str | None) -> Rad:
 
 
 @value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
-def tie_rod_outside(tie_rod_tube: Mm | None, steering_linkage: Linkage) -> Mm:
+def tie_rod_outside(tie_rod_tube: Mm | None, steering_linkage: SteeringLinkage) -> Mm:
     """Outside diameter of the tie rod, mm, once it is known where it runs. An estimate until measured.
 
-    >>> float(tie_rod_outside(None, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)))
+    >>> float(tie_rod_outside(None, SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)))
     25.0
     """
     return _measured(tie_rod_tube, TIE_ROD, "arms.tie_rod_tube")

@@ -10,11 +10,12 @@ from rules.measure.outline import Outline, hub_bolt_places, plate_outline
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
+from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.optional_step import answered
 
 SUBJECT = "corner"
-STACK = "geometry of the stack"
+STACK = sources.GEOMETRY
 TO_THE_REAR: Vector = (-1.0, 0.0, 0.0)
 UP: Vector = (0.0, 0.0, 1.0)
 EAR = 1.25
@@ -51,7 +52,7 @@ def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[t
 @value(
     SUBJECT,
     formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face",
-    source="common practice, no source: the metal beside the bolts",
+    source=sources.COMMON_PRACTICE.saying("the metal beside the bolts"),
 )
 def hub_mounting_flange_part(
     mount_bolts: int,
@@ -77,7 +78,7 @@ def hub_mounting_flange_part(
 @value(
     SUBJECT,
     formula="shanks from the heads behind the plate to the mounting flange's front, or to nuts in front of it",
-    source="ISO 4014, ISO 4032, ASME B18.2.1 and B18.2.2 (from memory)",
+    source=(sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2),
 )
 def hub_bolts_part(
     mount_bolts: int,
@@ -195,7 +196,7 @@ def _flat(
     SUBJECT,
     formula="beam width by beam depth behind the plate, up and down the plate; clear of the joint housings where it does not "
     "run past both pivots",
-    source="the beam counts as standing straight behind the spindle",
+    source=STACK.saying("the beam counts as standing straight behind the spindle"),
 )
 def beam_part(
     beam: str | None,
@@ -253,7 +254,7 @@ CLEAR_OF_JOINT = 12.0
 @value(
     SUBJECT,
     formula="round the rotor's edge over its length: a bridge above the edge, a body on each side from the pads' faces out",
-    source="measured places joined by plain shapes",
+    source=STACK.saying("measured places joined by plain shapes"),
 )
 def caliper_part(
     rotor_diameter: Mm,
@@ -300,7 +301,7 @@ def caliper_part(
     SUBJECT,
     formula="round the rotor's edge, root width by free length by thickness, square to the spindle; its caliper bolts counted "
     "at the rotor's edge, trimmed 1.5 hole diameters beyond them",
-    source="common practice, no source: where the caliper's bolts stand, and how the blank is trimmed",
+    source=sources.COMMON_PRACTICE.saying("where the caliper's bolts stand, and how the blank is trimmed"),
 )
 def caliper_bracket_part(
     bracket_thickness: Mm | None,

@@ -10,11 +10,12 @@ from rules.measure.units import Mm
 from rules.measure.vectors import Vector
 from rules.solids.outline import Outline
 from rules.solids.shapes import Cylinder, Revolved, ring
+from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.tables.rim_flange import RIM_FLANGE
 
 SUBJECT = "corner"
-STACK = "geometry of the stack"
+STACK = sources.GEOMETRY
 SHOULDER = 1 / 8
 """Of the section width: radius of a tyre's shoulder. Common practice, no source; a worn one is rounder."""
 SPOKE_DEPTH = 10.0
@@ -38,7 +39,7 @@ def _round_about(circle: BoltCircle, height: float, start: float, end: float, ra
     SUBJECT,
     formula="largest tyre, section width wide, lip width where it leaves the flange, 45 deg between, shoulders rounded by "
     "an eighth of the section width; the smallest as well where it is wider",
-    source=f"from memory: the usual flange stands {RIM_FLANGE} mm; common practice, no source: the shoulder",
+    source=(sources.JIS_D_4218, sources.COMMON_PRACTICE.saying("the shoulder")),
 )
 def tyre_part(
     largest: TyreMark, smallest: TyreMark | None, wheel_diameter: Mm, wheel_overall_width: Mm, wheel_centre_height: Mm
@@ -77,7 +78,7 @@ def _tyre(mark: TyreMark, wheel_diameter: float, overall_width: float, height: f
 @value(
     SUBJECT,
     formula=f"overall width wide, from barrel inside diameter / 2 to wheel diameter / 2 + {RIM_FLANGE} mm",
-    source=f"from memory: the usual flange stands {RIM_FLANGE} mm",
+    source=sources.JIS_D_4218,
 )
 def rim_part(
     barrel_inside_diameter: Mm, wheel_diameter: Mm, wheel_overall_width: Mm, wheel_centre_height: Mm
@@ -96,7 +97,7 @@ def rim_part(
     SUBJECT,
     formula="a disc from the bolt circle + 3 stud diameters (across) out to the barrel, its back spoke room outboard "
     "of the mounting face; inside that, metal at the stud hole thick from the mounting face",
-    source="geometry of the stack; common practice, no source: how far the wheel's pad reaches beyond its bolts",
+    source=(STACK, sources.COMMON_PRACTICE.saying("how far the wheel's pad reaches beyond its bolts")),
 )
 def spokes_part(
     spoke_room: Mm,
@@ -130,7 +131,7 @@ def spokes_part(
 @value(
     SUBJECT,
     formula="hexagons by the stud's thread on the bolt circle, from the nut seat outboard",
-    source="ISO 4032 and ASME B18.2.2 (from memory); wheel nuts are often wider",
+    source=(sources.ISO_4032.saying("wheel nuts are often wider"), sources.ASME_B18_2_2),
 )
 def wheel_nuts_part(
     wheel_offset: Mm, pad_thickness: Mm, stud_thread: Thread, hub_bolt_circle: BoltCircle, wheel_centre_height: Mm

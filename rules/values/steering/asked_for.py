@@ -5,16 +5,12 @@ from typing import Annotated
 
 from rules.graph.declare import AnswersOf, value
 from rules.graph.results import NotForThisBuild
+from rules.sheet.steering import Steering, TieRodEnd
+from rules.tables import sources
 
 NO_STEERING = "what moves the tie rods is not chosen under steering, so steering was not judged"
 NO_ARMS = "no inner pivots of the arms are entered, so travel was not judged"
-WHERE_THE_ROD_HOLDS = frozenset(
-    f"steering.{key}"
-    for key in (
-        "tie_rod_ahead", "tie_rod_inboard", "tie_rod_above", "tie_rod_end_reach",
-        "copied_length", "copied_angle", "copied_side",
-    )
-)  # fmt: skip
+WHERE_THE_ROD_HOLDS = frozenset(asked.name for asked in Steering.asked_in(TieRodEnd).values())
 """Entered for strength or for the drawing as well: they do not by themselves ask for the steering to be judged."""
 
 
@@ -25,7 +21,9 @@ def _any_of(answers: Mapping[str, object], why_not: str) -> bool:
 
 
 @value(
-    "links", formula="anything entered under steering but the tie rod's outer end, or under joint angles", source="none"
+    "links",
+    formula="anything entered under steering but the tie rod's outer end, or under joint angles",
+    source=sources.ARITHMETIC,
 )
 def steering_begun(
     answers: Annotated[Mapping[str, object], AnswersOf(("steering", "joint_angles"), WHERE_THE_ROD_HOLDS)],
@@ -38,7 +36,7 @@ def steering_begun(
     return _any_of(answers, NO_STEERING)
 
 
-@value("links", formula="anything entered under arms, joint angles or spring", source="none")
+@value("links", formula="anything entered under arms, joint angles or spring", source=sources.ARITHMETIC)
 def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "joint_angles", "spring"))]) -> bool:
     """True once travel is to be judged; does not apply before.
 
@@ -48,7 +46,7 @@ def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "jo
     return _any_of(answers, NO_ARMS)
 
 
-@value("joint swing", formula="anything entered under joint angles", source="none needed: whether the step is begun")
+@value("joint swing", formula="anything entered under joint angles", source=sources.AS_ENTERED)
 def joint_angles_begun(answers: Annotated[Mapping[str, object], AnswersOf(("joint_angles",))]) -> bool:
     """True once joint angles are to be judged; does not apply before.
 
