@@ -21,6 +21,8 @@ def main(count: int, seed: int) -> int:
         if made is None:
             continue
         corners += 1
+        if corners % 20 == 0:
+            print(f"{corners} corners, {pairs} pairs so far", flush=True)
         for names, gap, fault in differences(*made):
             pairs += 1
             overlapping += gap is not None and gap < 0

@@ -45,7 +45,10 @@ def _judgement(pair: Between) -> Judgement:
         text = f"{_capital(one)} and {other} stand at least {{gap}} inside each other {words}."
     else:
         text = f"{_capital(one)} and {other} are {{gap}} apart {words}; {{wanted}} is wanted."
-    change = f"At least {{short}} more room is wanted: {other} {way(pair)}."
+    # The way out of an overlap of pieces is not always the way for the whole part, so it is said only of a gap.
+    change = (
+        f"{{short}} more room is wanted: {other} {way(pair)}." if gap >= 0 else "At least {short} more room is wanted."
+    )
     again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)

@@ -81,7 +81,8 @@ def corner_room(
     A ball that turns with the wheel, 1 mm from one that does not:
 
     >>> from rules.solids.shapes import Ball
-    >>> one, other = Part("nut", "wheel", (Ball(NOUGHT, 5.0),)), Part("bolt", "upright", (Ball((11.0, 0.0, 0.0), 5.0),))
+    >>> one = Part("nut", "wheel", (Ball((0.0, 0.0, 0.0), 5.0),))
+    >>> other = Part("bolt", "upright", (Ball((11.0, 0.0, 0.0), 5.0),))
     >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
     >>> corner_room(one, one, other, other, {"one": one, "other": other}, Moves(Ride(upright), Sweep(()))).text
     '1 pairs of parts, 1 too close'

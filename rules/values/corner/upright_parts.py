@@ -129,7 +129,7 @@ def _outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
-        raise OutsideRange("the spindle does not lie inside the plate's outline")
+        raise NotForThisBuild("the spindle does not lie inside the plate's outline; put that right first")
     return outline, thick
 
 
@@ -158,7 +158,7 @@ def plate_part(
     try:
         return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
     except ValueError:
-        raise OutsideRange("the plate's bore does not lie inside its outline") from None
+        raise NotForThisBuild("the plate's bore does not lie inside its outline; put that right first") from None
 
 
 def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bore | None) -> list[Shape]:
