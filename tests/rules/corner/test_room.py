@@ -198,3 +198,16 @@ def test_the_clock_is_that_of_the_left_wheel_from_outside() -> None:
 def test_width_across_flats(thread: float, across: float) -> None:
     """ISO 4014 and ASME B18.2.1, from memory: M8 13, M12 18, M16 24; 1/2 in 3/4 in, 3/4 in 1 1/8 in."""
     assert hexagon_for(thread).across_flats == pytest.approx(across)
+
+
+def test_stand_ins_by_hand(judged: Callable[[Changes], Judged]) -> None:
+    """Stud 12: head 1.5 x 12 across and 6 high; flange 135 + 36; sliding caliper 44 + 25 inboard; hub's end at 60 and no plate."""
+    bare = judged(
+        {f"hub.{key}": None for key in ("stud_head_diameter", "stud_head_height", "flange_diameter", "body_length")}
+        | {"caliper.inboard_reach": None}
+    ).worked.known
+    found = {
+        name: float(bare[name]) for name in ("stud_head_diameter", "stud_head_height", "flange_diameter", "body_length")
+    }
+    assert found == {"stud_head_diameter": 18.0, "stud_head_height": 6.0, "flange_diameter": 171.0, "body_length": 60.0}
+    assert float(bare["caliper_inboard"]) == 69.0
