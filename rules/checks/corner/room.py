@@ -13,6 +13,8 @@ from rules.tables import sources
 
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
+TRACED = 1
+"""Findings for which the answer that moves them most is looked for: each takes the working of every answer again."""
 SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" for band in BANDS))
 
 
@@ -33,10 +35,10 @@ def room(corner_room: Room, corner_moves: Moves) -> tuple[Judgement, ...]:
         still = "" if corner_moves.sweep.placed else " Steering and travel are not known, so nothing was moved."
         return (Judgement("good", f"All {{judged}} pairs of parts have room.{still}", figures=figures),)
     worst_first = sorted(corner_room.near, key=lambda pair: (pair.verdict != "stop", pair.gap or 0.0))
-    return tuple(_judgement(pair) for pair in worst_first[:SPEAKS_OF])
+    return tuple(_judgement(pair, number < TRACED) for number, pair in enumerate(worst_first[:SPEAKS_OF]))
 
 
-def _judgement(pair: Between) -> Judgement:
+def _judgement(pair: Between, traced: bool) -> Judgement:
     one, other = (part.name for part in pair.parts)
     gap, wanted = pair.gap or 0.0, pair.band.limits.good
     words, figures = where(pair)
@@ -49,7 +51,9 @@ def _judgement(pair: Between) -> Judgement:
     change = (
         f"{{short}} more room is wanted: {other} {way(pair)}." if gap >= 0 else "At least {short} more room is wanted."
     )
-    again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
+    again = None
+    if traced:
+        again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)
 

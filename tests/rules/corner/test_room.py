@@ -201,7 +201,7 @@ def test_width_across_flats(thread: float, across: float) -> None:
 
 
 def test_stand_ins_by_hand(judged: Callable[[Changes], Judged]) -> None:
-    """Stud 12: head 1.5 x 12 across and 6 high; flange 135 + 36; sliding caliper 44 + 25 inboard; hub's end at 60 and no plate."""
+    """Stud 12: head 1.5 x 12 across and 6 high; flange 135 + 36; sliding caliper 44 + 25 inboard; hub's end at 60, no plate."""
     bare = judged(
         {f"hub.{key}": None for key in ("stud_head_diameter", "stud_head_height", "flange_diameter", "body_length")}
         | {"caliper.inboard_reach": None}
