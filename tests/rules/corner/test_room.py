@@ -54,7 +54,7 @@ def test_a_plate_inside_a_turning_rotor(of_room: Callable[[Changes], list[Findin
         0.75 * 4.65 < inside < 4.66
     )  # what parts the two pieces that need it most, to a quarter; never more than it takes
     assert wanted == pytest.approx(inside + 5.0, abs=0.01)
-    assert "Moved most by" in pair.change
+    assert "Moved most by" in found[0].change
 
 
 @pytest.mark.parametrize(
