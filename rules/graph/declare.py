@@ -83,6 +83,13 @@ class Every:
 
 
 @dataclass(frozen=True, slots=True)
+class Role:
+    """Gives values of a class a role, for those that take every one of them: `Annotated[Part, Role(PART)]`."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
 class AnswersOf:
     """Marks a parameter that takes every answer given in some steps, by dotted name, but those set aside."""
 

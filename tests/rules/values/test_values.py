@@ -70,6 +70,7 @@ BY_HAND = [
 
 
 OWN_TESTS = {
+    "corner",
     "turning",
     "tie-rod end",
     "joint swing",
