@@ -20,8 +20,11 @@ TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), "it bulges, grows and
 TURNING = Band("turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), "run-out, bearing play and stones")
 WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least")
 HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least for flex")
+NOTCH = Band(
+    "joint housings behind the plate", AtLeast("mm", 3.0, -10.0), "a notch is usual; a deeper one leaves no plate"
+)
 MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), "bushes and arms give")
-BANDS = (GROUND, TYRE, HOUSING, WHEEL, TURNING, MOVING)
+BANDS = (GROUND, TYRE, HOUSING, NOTCH, WHEEL, TURNING, MOVING)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +48,8 @@ def band(one: Part, other: Part) -> Band:
     if "tyre" in kinds:
         return TYRE
     if "housing" in kinds:
-        return HOUSING
+        names = {one.name, other.name}
+        return NOTCH if "plate" in names else TURNING if "rotor ring" in names else HOUSING
     if "wheel" in groups:
         rim_or_spokes = any(part.name in ("rim", "spokes") for part in (one, other))
         return WHEEL if rim_or_spokes and any(part.name == "caliper" for part in (one, other)) else TURNING

@@ -34,7 +34,7 @@ def choices_of(annotation: Any) -> frozenset[str]:
 def role_of(annotation: Any) -> str:
     """The role a unit or a class is given, for those that take every value of it; empty without one."""
     extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra.role for extra in extras if isinstance(extra, Unit | Role)), "")
+    return next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
 
 
 def gathering_of(annotation: Any) -> "Every | AnswersOf | None":

@@ -66,13 +66,15 @@ def _value(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
 
 
 def _check(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
-    finding = next(found for found in judged.findings if found.check == node.name)
+    findings = [found for found in judged.findings if found.check == node.name]
+    finding = findings[0]
     yield f"{node.name} - {node.note.title}"
     yield first_paragraph(node)
     yield ""
-    yield f"Verdict: {finding.verdict}. {finding.text}"
-    if finding.change:
-        yield f"To change: {finding.change}"
+    for found in findings:
+        yield f"Verdict: {found.verdict}. {found.text}"
+        if found.change:
+            yield f"To change: {found.change}"
     for word, limit in limits(node):
         yield f"  {word}: {limit}"
     yield from _inputs(graph, node, judged)

@@ -22,7 +22,8 @@ from rules.tables.sources import Grade
 class Finding:
     """What one check says of a sheet, in words.
 
-    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names.
+    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. about: what of
+    many things of one kind it is about; empty where its check says one thing.
     """
 
     check: str
@@ -35,6 +36,12 @@ class Finding:
     grade: Grade
     waits_for: tuple[str, ...] = ()
     estimated_from: tuple[str, ...] = ()
+    about: str = ""
+
+    @property
+    def key(self) -> str:
+        """What tells it from every other finding of its sheet: its check, and what about it."""
+        return f"{self.check}-{self.about.replace(' ', '-')}" if self.about else self.check
 
 
 _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
@@ -114,7 +121,9 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
     title = f"{note.title}: {judgement.about}" if judgement.about else note.title
-    return Finding(node.name, note.step, title, verdict, text, change, note.source, note.grade, (), estimated)
+    return Finding(
+        node.name, note.step, title, verdict, text, change, note.source, note.grade, (), estimated, judgement.about
+    )
 
 
 def _in_words(

@@ -110,7 +110,7 @@ def settle(judged: Judged) -> Iterator[ChecklistLine]:
         yield _settle("entries-that-cannot-be-read", f"Entries that cannot be read: {faults}.")
     for finding in judged.findings:
         if finding.verdict in _OPEN:
-            yield _settle(finding.check, _to_settle(finding))
+            yield _settle(finding.key, _to_settle(finding))
     yield _settle("inspector", "Inspector asked whether home-welded uprights are accepted.")
     sized = "its figures inform, they certify nothing" if ranked(judged) else "this sheet does not"
     yield _settle("strength", f"Plate, welds and bolts sized by somebody qualified: {sized}.")

@@ -9,7 +9,7 @@ from textual.screen import Screen
 from textual.widgets import Input, OptionList, Static
 
 from rules.judging.explain import explain
-from rules.judging.judge import Judged, shown
+from rules.judging.judge import Finding, Judged, shown
 from rules.judging.reader import name as named
 from rules.judging.search import matches
 from rules.judging.trade import trade
@@ -70,8 +70,14 @@ class ExplainScreen(Screen[Any]):
         for name in trade().values:
             number = shown(named(name), judged) or ("does not apply" if name in judged.worked.not_here else "waits")
             yield name, Content.assemble(plain(name.replace("_", " ").ljust(34)), plain(number))
-        for finding in judged.findings:
-            yield finding.check, Content.assemble(plain(finding.title.ljust(44)), verdict(finding.verdict))
+        worst: dict[str, Finding] = {}
+        for finding in judged.findings:  # worst first
+            worst.setdefault(finding.check, finding)
+        for finding in worst.values():
+            yield (
+                finding.check,
+                Content.assemble(plain(trade().checks[finding.check].note.title.ljust(44)), verdict(finding.verdict)),
+            )
         for name, asked in FIELDS.items():
             yield (
                 name,

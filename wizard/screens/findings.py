@@ -58,7 +58,7 @@ class FindingsScreen(Screen[str | None]):
         """The working of the verdict under the cursor."""
         from wizard.screens.explain import ExplainScreen
 
-        self.app.push_screen(ExplainScreen(self._session.judged, self.query_one(Items).at))
+        self.app.push_screen(ExplainScreen(self._session.judged, check_of(self._session, self.query_one(Items).at)))
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""
@@ -70,7 +70,7 @@ def finding_items(session: Session) -> list[Item]:
     """Every finding as a line and, when the cursor is on it, in full."""
     return [
         Item(
-            finding.check,
+            finding.key,
             Content.assemble(verdict(finding.verdict, width=9), plain(finding.title)),
             lambda finding=finding: about_finding(finding),  # type: ignore[misc]
         )
@@ -87,9 +87,14 @@ def about_finding(finding: Finding) -> Content:
     return lines(*told)
 
 
-def entry_behind(session: Session, check: str) -> str:
+def check_of(session: Session, key: str) -> str:
+    """The check of a finding by its key; the key itself where it is no finding's."""
+    return next((found.check for found in session.judged.findings if found.key == key), key)
+
+
+def entry_behind(session: Session, key: str) -> str:
     """The entry to go to for a finding: one it waits for, one to measure, else the first it rests on in its step."""
-    finding = next(found for found in session.judged.findings if found.check == check)
-    asked = trade().fields_of(check)
+    finding = next(found for found in session.judged.findings if found.key == key)
+    asked = trade().fields_of(finding.check)
     own = tuple(name for name in asked if name.startswith(f"{finding.step}."))
     return (finding.waits_for or finding.estimated_from or own or asked)[0]

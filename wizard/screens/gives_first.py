@@ -110,7 +110,7 @@ class GivesFirstScreen(Screen[str | None]):
     def _go_to(self, value: str) -> None:
         finding = judging(self._session.judged).get(value)
         if finding is not None:
-            self.dismiss(entry_behind(self._session, finding.check))
+            self.dismiss(entry_behind(self._session, finding.key))
 
     def action_back(self) -> None:
         """Back to the sheet."""

@@ -15,7 +15,7 @@ from wizard.desk.session import Session, progress
 from wizard.desk.words import count, lines, plain, verdict
 from wizard.files.sheet_file import CannotSave
 from wizard.screens.confirm import Ask
-from wizard.screens.findings import entry_behind, finding_items
+from wizard.screens.findings import check_of, entry_behind, finding_items
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import key_content
 
@@ -77,7 +77,7 @@ class Review(Vertical):
     @property
     def current(self) -> str:
         """What F5 explains: the check or entry under the cursor."""
-        return self.query_one(Items).at
+        return check_of(self._session, self.query_one(Items).at)
 
     def _items(self) -> Iterator[Item]:
         sheet = self._session.judged.sheet
@@ -103,8 +103,8 @@ class Review(Vertical):
         """Go to the entry behind the line."""
         event.stop()
         screen = self.screen
-        checks = {finding.check for finding in self._session.judged.findings}
-        name = entry_behind(self._session, event.item_id) if event.item_id in checks else event.item_id
+        keys = {finding.key for finding in self._session.judged.findings}
+        name = entry_behind(self._session, event.item_id) if event.item_id in keys else event.item_id
         if name in ASKED:
             screen.go_to(name)  # type: ignore[attr-defined]
 

@@ -2,20 +2,35 @@
 
 from collections.abc import Mapping
 from functools import partial
-from typing import Any
+from typing import Annotated, Any
 
 from rules.corner.kinds import BANDS, EachBand
 from rules.corner.room import Between, Moves, Room, room_of
 from rules.corner.words import way, where
-from rules.graph.declare import check
-from rules.graph.results import Judgement
+from rules.checks.wheel_end.clears import BEHIND_PLATE, BESIDE_ROTOR, CLEAR
+from rules.graph.bands import AtLeast
+from rules.graph.declare import Every, check
+from rules.graph.results import WORST_FIRST, Judgement
 from rules.tables import sources
+from rules.values.wheel_end.gaps import CHECKED_GAP
 
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
 TRACED = 1
 """Findings for which the answer that moves them most is looked for: each takes the working of every answer again."""
 SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" for band in BANDS))
+OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast]] = {
+    frozenset(("rim", "caliper")): ("caliper_barrel_gap", CLEAR),
+    frozenset(("spokes", "caliper")): ("caliper_spoke_gap", CLEAR),
+    frozenset(("rim", "upper joint housing")): ("upper_pivot_barrel_gap", CLEAR),
+    frozenset(("rim", "lower joint housing")): ("lower_pivot_barrel_gap", CLEAR),
+    frozenset(("rotor ring", "lower joint housing")): ("lower_pivot_rotor_gap", BESIDE_ROTOR),
+    frozenset(("rotor ring", "tie-rod end")): ("tie_rod_end_rotor_gap", BESIDE_ROTOR),
+    frozenset(("rim", "tie-rod end")): ("tie_rod_end_wheel_gap", CLEAR),
+    frozenset(("plate", "upper joint housing")): ("upper_pivot_plate_gap", BEHIND_PLATE),
+    frozenset(("plate", "lower joint housing")): ("lower_pivot_plate_gap", BEHIND_PLATE),
+}
+"""Pairs that have a check of their own: the gap it judges, and its limits. It speaks for them unless the solids are worse."""
 
 
 @check(
@@ -25,17 +40,30 @@ SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" f
     limits=EachBand(),
     source=SOURCES,
 )
-def room(corner_room: Room, corner_moves: Moves) -> tuple[Judgement, ...]:
+def room(
+    corner_room: Room, corner_moves: Moves, checked_gaps: Annotated[Mapping[str, float], Every(CHECKED_GAP)]
+) -> tuple[Judgement, ...]:
     """Every two parts of the corner that move against each other, over a full turn and all travel and lock known so far.
 
-    One finding for each pair that is too near. Parts made to touch are left out; `buildsheet room` lists all pairs.
+    One finding for each pair that is too near. Parts made to touch are left out, and so are pairs whose own check has found
+    them; `buildsheet room` lists all pairs.
     """
-    if not corner_room.near:
-        figures = {"judged": (float(corner_room.judged), "1")}
+    near = [pair for pair in corner_room.near if not _found_already(pair, checked_gaps)]
+    if not near:
+        figures = {"judged": (float(corner_room.judged), "1"), "own": (float(len(corner_room.near)), "1")}
         still = "" if corner_moves.sweep.placed else " Steering and travel are not known, so nothing was moved."
-        return (Judgement("good", f"All {{judged}} pairs of parts have room.{still}", figures=figures),)
-    worst_first = sorted(corner_room.near, key=lambda pair: (pair.verdict != "stop", pair.gap or 0.0))
+        own = ", but for {own} that a check of their own speaks for" if corner_room.near else ""
+        return (Judgement("good", f"All {{judged}} pairs of parts have room{own}.{still}", figures=figures),)
+    worst_first = sorted(near, key=lambda pair: (pair.verdict != "stop", pair.gap or 0.0))
     return tuple(_judgement(pair, number < TRACED) for number, pair in enumerate(worst_first[:SPEAKS_OF]))
+
+
+def _found_already(pair: Between, checked_gaps: Mapping[str, float]) -> bool:
+    """Whether the pair's own check says it as badly."""
+    name, limits = OWN_CHECK.get(frozenset(part.name for part in pair.parts), ("", CLEAR))
+    if name not in checked_gaps:
+        return False
+    return WORST_FIRST.index(limits.verdict(checked_gaps[name])) <= WORST_FIRST.index(pair.verdict)
 
 
 def _judgement(pair: Between, traced: bool) -> Judgement:

@@ -12,6 +12,7 @@ ROOM = sources.COMMON_PRACTICE.saying("1/4 in (6 mm) general, 1/8 in (3 mm) the 
 CLEAR = AtLeast("mm", 6.0, 3.0)
 RUN_OUT = sources.COMMON_PRACTICE.saying("room for run-out, bearing play and stones")
 BESIDE_ROTOR = AtLeast("mm", 5.0, 2.0)
+BEHIND_PLATE = AtLeast("mm", 3.0, -inf)
 
 
 def _clears(limits: AtLeast, gap: float, name: str, part: str, other: str, change: str) -> Judgement:
@@ -156,7 +157,7 @@ def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm, limits: AtLeast) -> Judgem
     "{which}-pivot-clears-plate",
     step="plate",
     title="{Which} pivot behind the plate",
-    limits=AtLeast("mm", 3.0, -inf),
+    limits=BEHIND_PLATE,
     good="{good} or more",
     watch="less, or the housing runs into the plate",
     source=ROOM,

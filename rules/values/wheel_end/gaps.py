@@ -1,8 +1,9 @@
 """Room between parts that turn and parts that do not. Negative: they hit."""
 
 from math import hypot, inf
+from typing import Annotated
 
-from rules.graph.declare import value
+from rules.graph.declare import Role, value
 from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.units import Mm
 from rules.motion.solids import Ring
@@ -12,10 +13,12 @@ from rules.values.steering.rub import rim_solid
 from rules.values.wheel_end.pivots import PIVOTS
 
 PLAIN = sources.GEOMETRY.saying("simple solid shapes")
+CHECKED_GAP = "gap with a check of its own"
+CheckedGap = Annotated[Mm, Role(CHECKED_GAP)]
 
 
 @value("gaps", formula="barrel inside diameter / 2 - rotor diameter / 2 - reach beyond the rotor edge", source=PLAIN)
-def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_above_rotor: Mm) -> Mm:
+def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_above_rotor: Mm) -> CheckedGap:
     """Between the caliper's highest point and the inside of the barrel, mm.
 
     >>> caliper_barrel_gap(361.0, 285.0, 22.0)
@@ -25,7 +28,7 @@ def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_abo
 
 
 @value("gaps", formula="spoke room + wheel face to rotor middle - outboard reach", source=PLAIN)
-def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> Mm:
+def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> CheckedGap:
     """Between the caliper's outermost face and the back of the spokes, mm.
 
     >>> caliper_spoke_gap(5.0, 50.0, 45.0)
@@ -48,7 +51,7 @@ def which_pivot_barrel_gap(
     which_side_spindle: Mm,
     which_radius: Mm | None,
     which: str,
-) -> Mm:
+) -> CheckedGap:
     """Between the {which} pivot's housing and the barrel, mm, for a pivot outboard of the inner lip.
 
     >>> which_pivot_barrel_gap(361.0, 240.0, -80.0, 30.0, 40.0, 25.0, "lower")
@@ -74,7 +77,7 @@ def lower_pivot_rotor_gap(
     lower_pivot_ahead: Mm,
     lower_below_spindle: Mm,
     lower_radius: Mm | None,
-) -> Mm:
+) -> CheckedGap:
     """Between the rotor's inboard face and the lower pivot's housing, mm, when the housing reaches over the rotor.
 
     >>> lower_pivot_rotor_gap(-40.0, 20.0, 285.0, -85.0, 0.0, 120.0, 25.0)
@@ -116,7 +119,7 @@ def tie_rod_end_rotor_gap(
     rotor_plane_offset: Mm,
     rotor_working_thickness: Mm,
     rotor_diameter: Mm,
-) -> Mm:
+) -> CheckedGap:
     """Between the rotor and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
 
     Rotor 280 x 20, its inboard face 50 inboard; joint 120 behind the spindle and 80 inboard, ball of 20: 80 - 50 - 20.
@@ -140,7 +143,7 @@ def tie_rod_end_wheel_gap(
     barrel_inside_diameter: Mm,
     wheel_diameter: Mm,
     wheel_overall_width: Mm,
-) -> Mm:
+) -> CheckedGap:
     """Between the rim and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
 
     Joint in the barrel of 360, 120 behind and 90 below the spindle, so 150 from it, ball of 20: 180 - 150 - 20.
@@ -167,7 +170,7 @@ def which_pivot_plate_gap(
     plate_thickness: Mm | None,
     which_radius: Mm | None,
     which: str,
-) -> Mm:
+) -> CheckedGap:
     """Between the plate's back and the {which} pivot's housing, mm, for a plate that reaches past it and a pivot behind it.
 
     The housing counts as a ball, the plate as wide enough to stand in front of all of it.

@@ -85,14 +85,41 @@ def test_a_cut_rotor_is_judged_where_it_really_lies(
 
 
 def test_one_finding_a_pair_worst_first(of_room: Callable[[Changes], list[Finding]]) -> None:
-    """Barrel 360: radius 180; rotor 140 + 38 leaves 2 to the caliper (stop under 3). Spokes: 2 + 44 - 41 = 5 (watch)."""
+    """Hat 175 and 6 thick: 81.5 inside; a body of 160 leaves 1.5 (stop under 2). Plate 60.4 - 55.45 = 4.95 (watch)."""
     found = of_room(
-        {"caliper.reach_above_rotor": "38 mm", "wheel.spoke_room": "2 mm", "caliper.outboard_reach": "41 mm"}
+        {
+            **PLATE,
+            "hub.body_diameter": "160 mm",
+            "rotor.face_to_rotor": "50.45 mm",
+            "hub.flange_to_mount_face": "60.4 mm",
+        }
     )
-    titles = [one.title for one in found]
-    assert titles[0] == f"{ROOM}: rim and caliper" and found[0].verdict == "stop"
-    assert f"{ROOM}: spokes and caliper" in titles
+    verdicts = {one.about: one.verdict for one in found}
+    assert (verdicts["rotor hat and hub body"], verdicts["rotor ring and plate"]) == ("stop", "watch")
     assert [one.verdict for one in found] == sorted((one.verdict for one in found), key=("stop", "watch").index)
+    assert len({one.key for one in found}) == len(found)
+
+
+def test_a_pair_with_a_check_of_its_own_is_not_found_twice(judged: Callable[[Changes], Judged]) -> None:
+    """Barrel 360: radius 180; rotor 140 + 38 leaves 2 to the caliper (stop under 3). Spokes: 12 + 44 - 51 = 5 (watch)."""
+    told = judged({"caliper.reach_above_rotor": "38 mm", "caliper.outboard_reach": "51 mm"})
+    verdicts = {one.check: one.verdict for one in told.findings}
+    assert (verdicts["caliper-clears-barrel"], verdicts["caliper-clears-spokes"]) == ("stop", "watch")
+    (room,) = [one for one in told.findings if one.check == "room"]
+    assert room.verdict == "good" and "but for 2" in room.text
+    assert gaps(told)["rim", "caliper"] == pytest.approx(2.0, abs=0.05)
+
+
+def test_a_notch_that_takes_the_whole_plate_is_found_though_its_check_only_watches(
+    judged: Callable[[Changes], Judged],
+) -> None:
+    """The plate is made so thick that its back passes the joint's middle."""
+    told = judged({**PLATE, "plate.thickness": "40 mm"})
+    inside = gaps(told)["plate", "lower joint housing"]
+    assert inside is not None and inside < -10
+    assert [one.verdict for one in told.findings if one.check == "lower-pivot-clears-plate"] == ["watch"]
+    (room,) = [one for one in told.findings if one.about == "plate and lower joint housing" and one.check == "room"]
+    assert room.verdict == "stop"
 
 
 def test_what_rests_on_a_stand_in_is_watch_at_best(
@@ -106,8 +133,9 @@ def test_what_rests_on_a_stand_in_is_watch_at_best(
 
 
 def test_a_pair_names_only_the_estimates_it_rests_on(of_room: Callable[[Changes], list[Finding]]) -> None:
-    found = of_room({"hub.body_diameter": None, "caliper.reach_above_rotor": "38 mm"})
-    (pair,) = [one for one in found if one.title == f"{ROOM}: rim and caliper"]
+    changes = {**PLATE, "rotor.face_to_rotor": "50.45 mm", "hub.flange_to_mount_face": "50.8 mm"}
+    found = of_room({**changes, "hub.body_diameter": None})
+    (pair,) = [one for one in found if one.title == f"{ROOM}: rotor ring and plate"]
     assert (pair.verdict, pair.estimated_from) == ("stop", ())
 
 
