@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from functools import partial
 from typing import Annotated, Any
 
+from rules.checks.wheel_end.clears import BEHIND_PLATE, BESIDE_ROTOR, CLEAR
 from rules.corner.kinds import BANDS, EachBand
 from rules.corner.room import Between, Moves, Room, room_of
 from rules.corner.words import way, where
-from rules.checks.wheel_end.clears import BEHIND_PLATE, BESIDE_ROTOR, CLEAR
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
 from rules.graph.results import WORST_FIRST, Judgement
