@@ -37,6 +37,12 @@ class TyreMark:
     flotation: bool = False
     passenger: bool = False
 
+    def same_size(self, other: "TyreMark") -> bool:
+        """Whether both marks name one size, whatever their load and speed."""
+        return (self.diameter, self.section_width, self.rim_code) == (
+            other.diameter, other.section_width, other.rim_code
+        )  # fmt: skip
+
 
 @dataclass(frozen=True, slots=True)
 class BoltCircle:
@@ -105,10 +111,13 @@ def read_tyre_mark(entry: object) -> TyreMark:
         )
     else:
         raise EntryError(f"“{entry[:40]}” is not a tyre size mark known here; for example {TYRE_EXAMPLES}")
-    rim = float(match["rim"]) * INCH
-    if (diameter is not None and not rim < diameter) or width <= 0:
+    if width <= 0 or (diameter is not None and not float(match["rim"]) * INCH < diameter):
         raise EntryError(
             f"“{entry[:40]}” would be a tyre no larger than its rim; check the mark; for example {TYRE_EXAMPLES}"
+        )
+    if diameter is not None and width >= diameter:
+        raise EntryError(
+            f"“{entry[:40]}” would be a tyre wider than it is tall; check the mark; for example {TYRE_EXAMPLES}"
         )
     groups = match.groupdict()
     return TyreMark(
@@ -246,9 +255,7 @@ def _inch_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
         )
     thread = Thread(entry.strip(), diameter, INCH / per_inch, per_inch)
     if not _possible(thread):
-        raise EntryError(
-            f"“{entry[:40]}” would be {diameter / INCH:.4g} in with {per_inch} threads per inch; {wanted}"
-        )
+        raise EntryError(f"“{entry[:40]}” would be {diameter / INCH:.4g} in with {per_inch} threads per inch; {wanted}")
     return thread
 
 
