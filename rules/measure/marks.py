@@ -230,7 +230,7 @@ def _metric_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
 def _inch_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
     named, series = match["diameter"].strip(), (match["series"] or "").upper()
     diameter = parse(named, "length", "inch", shown=entry, example=THREAD_EXAMPLES)
-    usual = {name: rows.get(diameter / INCH) for name, rows in THREADS_PER_INCH.items()}
+    usual = {name: rows.get(round(diameter / INCH, 6)) for name, rows in THREADS_PER_INCH.items()}
     if match["per_inch"]:
         per_inch = int(match["per_inch"])
     elif found := usual.get(series):

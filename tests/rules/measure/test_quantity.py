@@ -278,7 +278,9 @@ def test_feet_and_a_bare_fraction_are_asked_about_and_both_readings_are_read() -
     """Five foot and a half inch, or five and a half feet."""
     with pytest.raises(EntryQuestion) as asked:
         parse("5 ft 1/2", "length", "metric")
-    assert [parse(reading, "length", "metric") for reading in asked.value.readings] == [1536.7, 1676.4]  # 60.5, 66 in
+    assert [parse(reading, "length", "metric") for reading in asked.value.readings] == pytest.approx(
+        [1536.7, 1676.4]  # 60 1/2 in, 66 in
+    )
 
 
 def test_capitals_are_read_where_they_cannot_be_mistaken() -> None:

@@ -140,7 +140,7 @@ FAULTS = [
     ("tyre.smallest", "185R14C", "gives no height"),
     ("tyre.smallest", 33, "size mark on the sidewall"),
     ("wheel.bolt_circle", "6", "a count and a diameter"),
-    ("wheel.bolt_circle", "6 x 5.5", "outside 50 to 350 mm"),
+    ("wheel.bolt_circle", "6 x 20", "outside 50 to 350 mm"),
     ("wheel.bolt_circle", 6, "a count and a diameter"),
     ("hub.stud_thread", "12", "has no pitch"),
     ("hub.stud_thread", 12, "a thread is its diameter and pitch"),
