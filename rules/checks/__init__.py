@@ -1,6 +1,7 @@
 """The judgements: one module for each question a fabricator asks, one function a check."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from types import ModuleType
 from typing import Any
 
 from rules.checks.steering import (
@@ -29,31 +30,44 @@ from rules.checks.wheel_end import (
     fits,
     holds_together,
 )
+from rules.graph.results import Group
 
-MODULES = (
-    fits,
-    clears,
-    holds_together,
-    carries,
-    brakes,
-    steers,
-    arm_pivots,
-    turns,
-    travels,
-    swings,
-    cut,
-    loads,
-    bearing,
-    stops,
-    welds,
-    strength,
-    bolts,
-    gives_first,
-)
+MODULES: Mapping[ModuleType, Group] = {
+    fits: "fit",
+    clears: "room",
+    holds_together: "fit",
+    carries: "fit",
+    brakes: "fit",
+    steers: "geometry",
+    arm_pivots: "steering and travel",
+    turns: "steering and travel",
+    travels: "steering and travel",
+    swings: "steering and travel",
+    cut: "cutting",
+    loads: "strength",
+    bearing: "strength",
+    stops: "brakes",
+    welds: "strength",
+    strength: "strength",
+    bolts: "strength",
+    gives_first: "strength",
+}
+"""Every module of checks, with the group its checks belong to."""
 
-CHECKS: tuple[Callable[..., Any], ...] = tuple(
-    function
-    for module in MODULES
-    for function in vars(module).values()
-    if hasattr(function, "declared") and function.__module__ == module.__name__
-)
+
+def _checks_of(module: ModuleType) -> list[Callable[..., Any]]:
+    return [
+        function
+        for function in vars(module).values()
+        if hasattr(function, "declared") and function.__module__ == module.__name__
+    ]
+
+
+CHECKS: tuple[Callable[..., Any], ...] = tuple(function for module in MODULES for function in _checks_of(module))
+GROUP_OF: Mapping[str, Group] = {
+    one.name: group
+    for module, group in MODULES.items()
+    for function in _checks_of(module)
+    for one in function.declared  # type: ignore[attr-defined]
+}
+"""The group of each check, by its id."""

@@ -19,7 +19,7 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_typ
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Waits
 from rules.measure.units import SYMBOLS, Unit
 
 
@@ -63,22 +63,22 @@ class Worked:
     """What has been worked out for one sheet.
 
     known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
+    waits: names that cannot be worked out yet, with the fields they wait for. not_judged: those of them that nobody has
+    asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
     by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
     """
 
     known: dict[str, Any]
     estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    not_judged: dict[str, str] = field(default_factory=dict)
     not_here: dict[str, str] = field(default_factory=dict)
     broken: dict[str, str] = field(default_factory=dict)
     crashed: set[str] = field(default_factory=set)
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
-        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
-        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
+        return Worked(*(dict(kept) for kept in self._all()), set(self.crashed))  # type: ignore[arg-type]
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""
@@ -87,7 +87,7 @@ class Worked:
         self.crashed.discard(name)
 
     def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_here, self.broken
+        return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
 
 
 class Graph:
@@ -218,6 +218,7 @@ class Graph:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
+        not_judged = ""
         measure: list[str] = []
         for given in node.inputs:
             origin = given.origin
@@ -236,9 +237,9 @@ class Graph:
                 return None
             else:
                 waits += worked.waits.get(origin, (origin,))
-        if waits:
-            worked.waits[node.name] = tuple(dict.fromkeys(waits))
-            return None
+                not_judged = not_judged or worked.not_judged.get(origin, "")
+        if waits or not_judged:
+            return self._wait(node, worked, waits, not_judged)
         try:
             for into, hand_on in node.gathers.items():
                 arguments[into] = hand_on(gathered[into])
@@ -246,10 +247,10 @@ class Graph:
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
-            named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
-            worked.waits[node.name] = tuple(dict.fromkeys(named))
-            return None
-        except NotForThisBuild as reason:
+            return self._wait(node, worked, wait.fields)
+        except NotJudged as reason:
+            return self._wait(node, worked, reason.fields, str(reason))
+        except DoesNotApply as reason:
             worked.not_here[node.name] = str(reason)
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
@@ -267,6 +268,13 @@ class Graph:
             worked.estimated[node.name] = tuple(dict.fromkeys(measure))
         worked.known[node.name] = answer
         return answer
+
+    @staticmethod
+    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: str = "") -> None:
+        """Note what it waits for: fields, a value standing for whatever that waits for itself."""
+        worked.waits[node.name] = tuple(dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,))))
+        if not_judged:
+            worked.not_judged[node.name] = not_judged
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = _hints(function), one.member

@@ -1,13 +1,18 @@
-"""What a value or a check may answer besides a plain number: an estimate, a wait, or that it does not apply."""
+"""What a value or a check may answer besides a plain number: an estimate, a wait, that it is not judged or does not apply."""
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Literal, get_args
 
-Verdict = Literal["good", "watch", "stop", "waiting", "not for this build"]
+Verdict = Literal["good", "watch", "stop", "waiting", "not judged", "does not apply"]
+"""not judged: nobody entered what it is judged by. does not apply: this build has no such thing."""
+JUDGED: tuple[Verdict, ...] = ("stop", "watch", "good")
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
 Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 
-WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not for this build")
+Group = Literal["fit", "room", "geometry", "steering and travel", "strength", "brakes", "cutting"]
+
+WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not judged", "does not apply")
+GROUPS: tuple[Group, ...] = get_args(Group)
 
 
 class Estimate(float):
@@ -33,8 +38,23 @@ class Waits(Exception):  # noqa: N818 - not a fault: the sheet is just not that 
         self.fields = fields
 
 
-class NotForThisBuild(Exception):  # noqa: N818 - not a fault: the question does not arise
-    """Raised when the question does not arise in this build. The message says why."""
+class DoesNotApply(Exception):  # noqa: N818 - not a fault: the question does not arise
+    """Raised when this build has no such thing, so that the question does not arise. The message says why."""
+
+
+NotForThisBuild = DoesNotApply
+
+
+class NotJudged(Exception):  # noqa: N818 - not a fault: nobody has asked for it
+    """Raised when nobody entered what it is judged by, in a part of the sheet that may be left out.
+
+    why: a clause, "the tie rod's rating is not entered". fields: what to enter for it to be judged, dotted names, or values
+    as for Waits; none where no entry would help, because nothing is published.
+    """
+
+    def __init__(self, why: str, *fields: str) -> None:
+        super().__init__(why)
+        self.fields = fields
 
 
 class OutsideRange(Exception):  # noqa: N818 - reads better where it is raised

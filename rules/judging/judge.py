@@ -4,11 +4,13 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 
+from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node, Worked
-from rules.graph.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
+from rules.graph.results import WORST_FIRST, Grade, Group, Judgement, SheetVerdict, Verdict
 from rules.judging.reader import Name, answer
 from rules.judging.remedy import remedies
+from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import both, in_a_sentence, show
 from rules.measure.quantity import Units
@@ -24,6 +26,7 @@ class Finding:
 
     check: str
     step: str
+    group: Group
     title: str
     verdict: Verdict
     text: str
@@ -39,13 +42,24 @@ _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """A sheet with everything worked out and judged. `findings` come worst first, then in step order."""
+    """A sheet with everything worked out and judged. `findings` come worst first, then in step order.
+
+    missing: fields without a readable answer that this sheet needs, in order: those every sheet needs, and once strength is
+    asked for those its checks want.
+    """
 
     sheet: Sheet
     worked: Worked
     findings: tuple[Finding, ...]
+    missing: tuple[str, ...]
+    groups: Groups
     verdict: SheetVerdict
     shown_in: Units
+
+    @property
+    def scope(self) -> str:
+        """What the verdict covers. It stands wherever the verdict does."""
+        return scope(self.groups)
 
 
 def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
@@ -65,15 +79,41 @@ def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = N
             for name, node in graph.checks.items()
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
-    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
+    missing = missing_answers(sheet, findings)
+    worst = {finding.check: finding for finding in reversed(findings)}.values()
+    groups = standings((finding.group, finding.verdict) for finding in worst)
+    return Judged(sheet, worked, tuple(findings), missing, groups, _verdict(sheet, missing, findings), units)
 
 
-def _verdict(sheet: Sheet, findings: Iterable[Finding]) -> SheetVerdict:
+_STRENGTH_STEPS = frozenset(
+    ("loads", "upright", "bolts", "joint_upper", "joint_lower", "joint_steering_arm", "joint_caliper_bracket", "brakes")
+)
+"""Steps that say what the car is to stand. One answer in any of them asks for all."""
+_HARD_USES = ("dunes", "race")
+"""Uses in which a front upright is not sound until its strength has been judged."""
+
+
+def strength_is_asked(sheet: Sheet) -> bool:
+    """Whether strength has to be judged before the sheet is finished: one answer about it, or a use that is hard on it."""
+    steps = {name.partition(".")[0] for name in sheet.answers}
+    return sheet.answers.get("job.use") in _HARD_USES or not _STRENGTH_STEPS.isdisjoint(steps)
+
+
+def missing_answers(sheet: Sheet, findings: Iterable[Finding]) -> tuple[str, ...]:
+    """Fields without an answer that this sheet needs, in order: see `Judged`."""
+    missing = set(sheet.missing)
+    if strength_is_asked(sheet):
+        wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
+        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS}
+    return tuple(name for name in FIELDS if name in missing)
+
+
+def _verdict(sheet: Sheet, missing: tuple[str, ...], findings: Iterable[Finding]) -> SheetVerdict:
     """An entry that cannot be read leaves the sheet unfinished, wherever it stands."""
     verdicts = {finding.verdict for finding in findings}
     if "stop" in verdicts:
         return "stop"
-    if sheet.missing or sheet.faults:
+    if missing or sheet.faults:
         return "unfinished"
     return "watch" if verdicts & {"watch", "waiting"} else "good"
 
@@ -91,11 +131,17 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
         text = f"Not judged: {worked.broken[node.name]}."
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
     elif node.name in worked.not_here:
-        verdict, text, change = "not for this build", f"{_sentence(worked.not_here[node.name])}.", ""
+        verdict, text, change = "does not apply", f"{_sentence(worked.not_here[node.name])}.", ""
+    elif node.name in worked.not_judged:
+        verdict, waits = "not judged", worked.waits[node.name]
+        text = f"{_sentence(worked.not_judged[node.name])}."
+        change = f"To have it judged, enter {and_list(waits)}." if waits else ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
-    return Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)
+    return Finding(
+        node.name, note.step, GROUP_OF[node.name], note.title, verdict, text, change, note.source, note.grade, waits, estimated
+    )
 
 
 def _in_words(

@@ -194,5 +194,7 @@ def _blank(judged: Judged, wanted: Name) -> str:
     if origin in worked.broken:
         return f"{BLANK} {worked.broken[origin]}"
     if origin in worked.not_here:
-        return f"{BLANK} not for this build: {worked.not_here[origin]}"
+        return f"{BLANK} does not apply: {worked.not_here[origin]}"
+    if origin in worked.not_judged:
+        return f"{BLANK} not worked out: {worked.not_judged[origin]}"
     return f"{BLANK} not worked out: needs {and_list(worked.waits.get(origin, (origin,)))}"

@@ -49,8 +49,8 @@ def why_not(judged: Judged, wanted: Name) -> str:
     worked, origin = judged.worked, wanted.origin
     if origin in worked.broken:
         return f"{worked.broken[origin]}."
-    if origin in worked.not_here:
-        return f"{worked.not_here[origin]}."
+    if reason := worked.not_here.get(origin) or worked.not_judged.get(origin):
+        return f"{reason}."
     return f"waits for {and_list(worked.waits[origin])}." if origin in worked.waits else ""
 
 

@@ -10,7 +10,7 @@ from textual.widgets import Static
 from rules.judging.judge import Judged
 from rules.sheet import FIELDS
 from wizard.session import Session
-from wizard.words import plain, verdict
+from wizard.words import plain, sheet_verdict
 
 Key = tuple[str, str, str]
 """The key as it is printed, the word for what it does, and the action."""
@@ -18,8 +18,9 @@ Key = tuple[str, str, str]
 
 def progress(judged: Judged) -> str:
     """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
-    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+    wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
+    return f"{answered} of {wanted} answered"
 
 
 class TopLine(Widget):
@@ -44,7 +45,7 @@ class TopLine(Widget):
         session = self._session
         judged = session.judged
         state = save_state(session)
-        facts = Content.assemble("  ", verdict(judged.verdict), f" · {progress(judged)}")
+        facts = Content.assemble("  ", sheet_verdict(judged), f" · {progress(judged)}")
         room = self.size.width - len(facts) - len(state) - 2
         title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
         line = Content.assemble(title, facts)

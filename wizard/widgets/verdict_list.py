@@ -32,7 +32,7 @@ class VerdictList(Widget):
         width, height = self.size
         shown: list[Content] = wrapped(tally(self._judged), width)
         for finding in self._judged.findings:
-            if finding.verdict == "not for this build":
+            if finding.verdict in ("not judged", "does not apply"):
                 continue
             room = height - 1 - len(shown)
             part = wrapped(_told(finding), width)
@@ -48,7 +48,7 @@ class VerdictList(Widget):
 def tally(judged: Judged) -> Content:
     """How many findings of each verdict."""
     counted = Counter(finding.verdict for finding in judged.findings)
-    parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in WORST_FIRST[:4] if counted[word]]
+    parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in WORST_FIRST[:5] if counted[word]]
     return Content(" · ").join(parts)
 
 

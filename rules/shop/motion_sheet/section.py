@@ -32,7 +32,7 @@ def reason(judged: Judged, *absent: str) -> str:
     """Why fields and values, by name, are not known: what failed, why the question does not arise, or what to enter."""
     worked = judged.worked
     for name in absent:
-        if why := worked.broken.get(name) or worked.not_here.get(name):
+        if why := worked.broken.get(name) or worked.not_here.get(name) or worked.not_judged.get(name):
             return why
     return f"enter {and_list(dict.fromkeys(field for name in absent for field in worked.waits.get(name, (name,))))}"
 
