@@ -292,7 +292,7 @@ class Graph:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked()
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
                 inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))

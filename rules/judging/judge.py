@@ -8,7 +8,7 @@ from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node, Worked
 from rules.graph.results import WORST_FIRST, Grade, Group, Judgement, SheetVerdict, Verdict
-from rules.judging.reader import Name, answer
+from rules.judging.reader import Name, answer, name
 from rules.judging.remedy import remedies
 from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
@@ -89,14 +89,14 @@ _STRENGTH_STEPS = frozenset(
     ("loads", "upright", "bolts", "joint_upper", "joint_lower", "joint_steering_arm", "joint_caliper_bracket", "brakes")
 )
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
-_HARD_USES = ("dunes", "race")
+_USE, _HARD_USES = name("job.use"), ("dunes", "race")
 """Uses in which a front upright is not sound until its strength has been judged."""
 
 
 def strength_is_asked(sheet: Sheet) -> bool:
     """Whether strength has to be judged before the sheet is finished: one answer about it, or a use that is hard on it."""
-    steps = {name.partition(".")[0] for name in sheet.answers}
-    return sheet.answers.get("job.use") in _HARD_USES or not _STRENGTH_STEPS.isdisjoint(steps)
+    steps = {asked.partition(".")[0] for asked in sheet.answers}
+    return answer(sheet.answers, _USE) in _HARD_USES or not _STRENGTH_STEPS.isdisjoint(steps)
 
 
 def missing_answers(sheet: Sheet, findings: Iterable[Finding]) -> tuple[str, ...]:
