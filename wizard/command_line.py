@@ -177,6 +177,7 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
     """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
     from rules.graph.asking import printable
     from rules.judging.judge import and_list
+    from rules.judging.search import nearest_key
 
     lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
     for finding in judged.findings:
@@ -190,6 +191,10 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
             lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
     if judged.missing:
         lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
+    for name in judged.sheet.unknown:
+        near = nearest_key(name)
+        meant = f"; did you mean {near}?" if near else "."
+        lines += _wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
     lines += _wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
     return lines
 
@@ -211,24 +216,34 @@ def _explain(given: list[str]) -> int:
         return UNREADABLE
     from rules.graph.asking import printable
     from rules.judging.explain import explain
+    from rules.judging.search import is_exactly, names_like
 
+    name = options.name
+    found = names_like(name)
     try:
-        lines = explain(read[0], options.name)
+        lines = explain(read[0], name)
     except KeyError:
-        complain(f"nothing is called {printable(options.name)}{_near(options.name)}; see `buildsheet list values`")
-        return UNREADABLE
+        if not found or (len(found) > 1 and not is_exactly(name, found[0])):
+            complain(f"nothing is called {printable(name)}; {_instead(name, found)}")
+            return UNREADABLE
+        lines = [f"{name}: here called {found[0]}", "", *explain(read[0], found[0])]
     print("\n".join(printable(line) for line in lines))
     return NO_STOP
 
 
-def _near(name: str) -> str:
-    from difflib import get_close_matches
+MOST_NAMED = 8
+"""Names listed where a word stands for several."""
 
-    from rules.judging.trade import trade
-    from rules.sheet import FIELDS
 
-    near = get_close_matches(name, [*trade().values, *trade().checks, *FIELDS], n=3)
-    return f"; did you mean {' or '.join(near)}" if near else ""
+def _instead(name: str, found: Sequence[str]) -> str:
+    """What to ask for in place of a name that is none."""
+    from rules.judging.search import nearest
+
+    if found:
+        more = f", and {len(found) - MOST_NAMED} more" if len(found) > MOST_NAMED else ""
+        return f"it stands for {', '.join(found[:MOST_NAMED])}{more}"
+    near = nearest(name)
+    return f"did you mean {' or '.join(near)}" if near else "nothing is near it; see `buildsheet list values`"
 
 
 def _list(given: list[str]) -> int:

@@ -9,11 +9,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
 from wizard.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
+from wizard.drawing_styles import Drawing
 
 if TYPE_CHECKING:
     from wizard.state import State
 
-Drawing = Literal["", "braille", "blocks", "plain"]
 MOST = 6
 _FILE, _SPOILT = "recent.json", "recent.spoilt.json"
 _MOST_BYTES = 1024 * 1024
@@ -50,7 +50,7 @@ def forget(path: Path) -> None:
     _remember(lambda held: {"recent": [other for other in held.recent if Path(other) != path]})
 
 
-def drawing() -> Drawing:
+def drawing() -> Drawing | Literal[""]:
     """The style the picture was last drawn in; empty when nothing was chosen."""
     return _remembered().drawing
 

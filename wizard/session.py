@@ -2,19 +2,22 @@
 
 import copy
 import time
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from rules.graph.asking import AskedField, printable
 from rules.judging.judge import Judged, judge
 from rules.measure.display import other, show
 from rules.measure.quantity import KINDS, EntryError, Units
-from rules.sheet import read_sheet
+from rules.sheet import Sheet, read_sheet
 from wizard import sheet_file
 from wizard.pages import ASKED
 from wizard.saving import complete_document
 from wizard.sheet_file import CannotSave, ChangedOnDisk, SheetFile
+
+if TYPE_CHECKING:
+    from rules.shop.checklist import Line, Marks
 
 LINE_BREAK = "⏎"
 """Stands for the end of a line where a text of several lines is shown on one."""
@@ -31,8 +34,8 @@ class Disk(Protocol):
 class Session:
     """A sheet being worked on.
 
-    document: every entry exactly as typed. judged: what the rules say of it now. shown_in: the units results are
-    shown in. trouble: why the last save failed, in words, or None. saved_at: clock time of the last save, or None.
+    document: every entry exactly as typed. sheet: the entries as read. chosen_units: the units results are shown in,
+    where somebody chose. trouble: why the last save failed, in words, or None. saved_at: clock time of the last save, or None.
     """
 
     def __init__(self, file: SheetFile, *, disk: Disk = sheet_file, scratch: bool = False) -> None:
@@ -40,7 +43,8 @@ class Session:
         self.scratch = scratch
         self.trouble: str | None = None
         self.saved_at: float | None = None
-        self.shown_in: Units | None = None
+        self.chosen_units: Units | None = None
+        self._judged: Judged | None = None
         self._take(file)
 
     def _take(self, file: SheetFile) -> None:
@@ -50,17 +54,29 @@ class Session:
         self.look_again()
 
     def look_again(self) -> None:
-        """Read and judge the sheet anew, in the units now shown."""
-        sheet = read_sheet(self.document)
-        self.judged: Judged = judge(sheet, self.shown_in, getattr(self, "judged", None))
-        self.faults: dict[str, str] = {fault.where: fault.text for fault in sheet.faults}
+        """Read the sheet anew. It is judged when somebody asks: of a burst of keys not for each."""
+        self.sheet: Sheet = read_sheet(self.document)
+        self.faults: dict[str, str] = {fault.where: fault.text for fault in self.sheet.faults}
+        self._stale = True
+
+    @property
+    def judged(self) -> Judged:
+        """What the rules say of the sheet as it stands now, in the units shown."""
+        if self._judged is None or self._stale:
+            self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged), False
+        return self._judged
+
+    @property
+    def shown_in(self) -> Units:
+        """The units results are shown in."""
+        return self.chosen_units or self.sheet.shown_in
 
     # Entries
 
     @property
     def units(self) -> Units | None:
         """The units of bare numbers in this sheet."""
-        return self.judged.sheet.units
+        return self.sheet.units
 
     def entry(self, name: str) -> object:
         """What stands in the sheet under a name, as typed; None where nothing does."""
@@ -110,10 +126,10 @@ class Session:
     def _name_units_of_bare_numbers(self) -> None:
         """Write the old unit behind each bare number, so that another choice of units changes no meaning."""
         units = self.units
-        for name, entry in self.judged.sheet.typed.items():
+        for name, entry in self.sheet.typed.items():
             if units and not isinstance(entry, bool) and isinstance(entry, str | int | float):
                 asked = ASKED[name]
-                answer, unit = self.judged.sheet.answers.get(name), asked.bare_unit(units)
+                answer, unit = self.sheet.answers.get(name), asked.bare_unit(units)
                 if unit and answer is not None and answer != _read(asked, entry, other(units)):
                     step, _, key = name.rpartition(".")
                     self._table(step)[key] = f"{entry} {unit}"
@@ -127,12 +143,12 @@ class Session:
 
         Empty for words, choices, and where nothing was accepted.
         """
-        answer, kind = self.judged.sheet.answers.get(name), ASKED[name].kind
+        answer, kind = self.sheet.answers.get(name), ASKED[name].kind
         if answer is None or kind in ("text", "choice", "yes or no"):
             return ()
         if kind not in KINDS:
             return (f"{answer:g}" if isinstance(answer, int | float) else str(getattr(answer, "text", answer)),)
-        unit, units = KINDS[kind].unit, self.judged.shown_in
+        unit, units = KINDS[kind].unit, self.shown_in
         return tuple(dict.fromkeys(show(answer, unit, each) for each in (units, other(units))))
 
     @property
@@ -142,9 +158,26 @@ class Session:
 
     def switch_units(self) -> Units:
         """Show results in the other unit system. What was typed stays as it is."""
-        self.shown_in = other(self.judged.shown_in)
-        self.look_again()
-        return self.shown_in
+        self.chosen_units = other(self.shown_in)
+        self._judged = None
+        return self.chosen_units
+
+    # The checklist
+
+    @property
+    def marks(self) -> "Mapping[str, Marks]":
+        """Ticks and measured results of the checklist, by line."""
+        from rules.shop.checklist import kept_marks
+
+        return kept_marks(self.document)
+
+    def mark(self, lines: "Sequence[Line]", line: "Line", marks: "Marks") -> None:
+        """Put a line's ticks and results in the sheet. lines: the whole checklist."""
+        from rules.shop.checklist import to_tables
+
+        kept = {**self.marks, line.id: marks}
+        self.document["checklist"] = to_tables(lines, {id: each for id, each in kept.items() if each.any})
+        self.unsaved = True
 
     # The file
 

@@ -5,26 +5,23 @@ a field by its own name where only one step has it (`ground_offset`). `Mm | None
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
 the producer returns, and a loop; each message names the function.
 
-A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
-take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
+A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
+of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
+`Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
 import inspect
 import math
-import types
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+from typing import Any
 
+from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
 from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Waits
-from rules.measure.units import SYMBOLS, Unit
-
-
-class GraphError(Exception):
-    """The functions do not fit together. A mistake in the program, found when it starts."""
+from rules.measure.units import SYMBOLS
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,15 +114,15 @@ class Graph:
         self._with_step = {name.replace(".", "_"): name for name in fields}
         declared: dict[str, tuple[Declared, Callable[..., Any]]] = {}
         for function in values:
-            returned = _hints(function).get("return")
+            returned = hints_of(function).get("return")
             for one in function.declared:  # type: ignore[attr-defined]
                 if one.name in declared:
                     raise GraphError(f"two values are called {one.name}")
                 declared[one.name] = one, function
-                self.units[one.name] = _unit(returned, function)
-                if choices := _choices(returned):
+                self.units[one.name] = unit_of(returned, function)
+                if choices := choices_of(returned):
                     self._choices[one.name] = choices
-                if role := _role(returned):
+                if role := role_of(returned):
                     self._roles.setdefault(role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
         self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
@@ -277,23 +274,23 @@ class Graph:
             worked.not_judged[node.name] = not_judged
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
-        hints, member = _hints(function), one.member
+        hints, member = hints_of(function), one.member
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
         for parameter in inspect.signature(function).parameters:
-            annotation, optional = _without_none(hints.get(parameter))
+            annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
             if parameter in member:
                 fixed[parameter] = member[parameter]
             elif isinstance(annotation, type) and issubclass(annotation, Limits):
                 fixed[parameter] = self._limits(one, annotation, function)
-            elif gathering := _gathering(annotation):
+            elif gathering := gathering_of(annotation):
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
                 gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
-                inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
+                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
@@ -302,10 +299,10 @@ class Graph:
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
-        wanted, produced = _unit(annotation, function, name), self.units[origin]
+        wanted, produced = unit_of(annotation, function, name), self.units[origin]
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
-        choices, offered = _choices(annotation), self._choices.get(origin, frozenset())
+        choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
         if choices and choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
@@ -345,44 +342,6 @@ class Graph:
                 f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
             )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
-
-
-def _hints(function: Callable[..., Any]) -> dict[str, Any]:
-    return get_type_hints(function, include_extras=True)
-
-
-def _without_none(annotation: Any) -> tuple[Any, bool]:
-    if get_origin(annotation) in (Union, types.UnionType):
-        rest = [part for part in get_args(annotation) if part is not type(None)]
-        if len(rest) == 1:
-            return rest[0], True
-    return annotation, False
-
-
-def _choices(annotation: Any) -> frozenset[str]:
-    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
-
-
-def _role(annotation: Any) -> str:
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra.role for extra in extras if isinstance(extra, Unit)), "")
-
-
-def _gathering(annotation: Any) -> "Every | AnswersOf | None":
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
-
-
-def _unit(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
-    if get_origin(annotation) is Annotated:
-        for extra in get_args(annotation)[1:]:
-            if isinstance(extra, Unit):
-                return extra.symbol
-    if get_origin(annotation) is Literal:
-        return "str"
-    if isinstance(annotation, type):
-        return annotation.__name__
-    raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")
 
 
 def _in_order(nodes: dict[str, Node]) -> list[Node]:

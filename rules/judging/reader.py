@@ -19,7 +19,8 @@ from functools import wraps
 from types import UnionType
 from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
-from rules.graph.engine import GraphError, Worked
+from rules.graph.annotations import GraphError
+from rules.graph.engine import Worked
 from rules.graph.results import Estimate
 from rules.judging.trade import trade
 from rules.measure.units import Mm

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from textual.events import Key
 from textual.pilot import Pilot
 
 from tests.support.resting import LONGEST_WAIT
@@ -20,6 +21,23 @@ NAMES = {" ": "space", ".": "full_stop", ",": "comma", "/": "slash", "-": "minus
 
 async def write(pilot: Pilot[None], text: str) -> None:
     await pilot.press(*(NAMES.get(character, character) for character in text))
+
+
+def burst(pilot: Pilot[None], *keys: str) -> None:
+    """Send keys all at once, none waiting for what the one before it does; `type:` before a text means each letter."""
+    for key in keys:
+        letters = key.removeprefix("type:") if key.startswith("type:") else ""
+        for letter in letters:
+            pilot.app.post_message(Key(NAMES.get(letter, letter), letter))
+        if not letters:
+            pilot.app.post_message(Key(key, "\r" if key == "enter" else None))
+
+
+async def dealt_with(pilot: Pilot[None]) -> None:
+    """Wait until everything that was typed has been dealt with."""
+    await pilot.pause()
+    await pilot.app.workers.wait_for_complete()
+    await pilot.pause()
 
 
 async def until(pilot: Pilot[None], condition: Callable[[], bool]) -> None:

@@ -1,9 +1,8 @@
 """Both wheels moved through travel and lock by key: two views to scale, what the wheels do, and curves of it."""
 
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
@@ -13,6 +12,8 @@ from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL,
 from rules.judging.judge import Judged, and_list
 from rules.judging.reader import Known, Name, name
 from rules.measure.display import show
+from wizard.house import house_of
+from wizard.keys import ALL_KEYS, Key, bindings
 from wizard.session import Session
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs
@@ -26,11 +27,7 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
-from wizard.widgets.raster import Drawing
 from wizard.words import lines, plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
@@ -57,25 +54,26 @@ def why_not(judged: Judged, wanted: Name) -> str:
 class MotionScreen(Screen[None]):
     """The moving front end. Nothing is judged anew while it moves."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f12", "back", show=False),
-        Binding("f1,ctrl+g", "help", "Motion: help and keys"),
-        Binding("up", "travel(1)", "Motion: wheels up one notch"),
-        Binding("down", "travel(-1)", "Motion: wheels down one notch"),
-        Binding("pageup", "full_travel(1)", "Motion: full bump"),
-        Binding("pagedown", "full_travel(-1)", "Motion: full droop"),
-        Binding("left", "lock(1)", "Motion: steer left one notch"),
-        Binding("right", "lock(-1)", "Motion: steer right one notch"),
-        Binding("shift+left", "full_lock(1)", "Motion: full left lock"),
-        Binding("shift+right", "full_lock(-1)", "Motion: full right lock"),
-        Binding("end", "other_lock", "Motion: full lock, and again for the other side"),
-        Binding("home", "ride", "Motion: ride height, straight ahead"),
-        Binding("w", "worst", "Motion: where the least gap is"),
-        Binding("tab,g", "turn_over", "Motion: picture or graphs"),
-        Binding("f4", "one_or_both", "Motion: left corner, or both wheels"),
-        Binding("ctrl+t,d", "next_drawing", "Another way of drawing"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("f1,ctrl+g", "help", "what is shown, what is not in it, and the keys", "help"),
+        Key("escape,f12", "back", "back to the sheet", "back"),
+        Key("up", "travel(1)", "wheels up one notch", "travel"),
+        Key("down", "travel(-1)", "wheels down one notch"),
+        Key("pageup", "full_travel(1)", "full bump"),
+        Key("pagedown", "full_travel(-1)", "full droop"),
+        Key("left", "lock(1)", "steer left one notch", "lock"),
+        Key("right", "lock(-1)", "steer right one notch"),
+        Key("end", "other_lock", "full lock, and again for the other side"),
+        Key("home", "ride", "ride height, straight ahead", "ride"),
+        Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
+        Key("shift+left", "full_lock(1)", "full left lock"),
+        Key("shift+right", "full_lock(-1)", "full right lock"),
+        Key("w", "worst", "where the least gap is"),
+        Key("f4", "one_or_both", "left corner, or both wheels"),
+        Key("f6", "units", "show inches or millimetres"),
+        Key("ctrl+t,d", "next_drawing", "another way of drawing, for terminals that show dots badly"),
+    )
+    BINDINGS = bindings(KEYS)
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
@@ -94,26 +92,14 @@ class MotionScreen(Screen[None]):
         yield Static(plain(HEADING), classes="heading", markup=False)
         if self._front is None:
             yield Static(self._what_to_enter(), classes="reading", markup=False)
-            yield KeyLine([("Esc", "back", "screen.back")])
+            yield KeyLine((self.KEYS[1], ALL_KEYS))
             return
         yield Static("", id="state", markup=False)
         with Horizontal(id="moving"):
             yield MotionView()
             yield Graphs()
-        yield KeyLine(
-            [
-                ("F1", "help", "screen.help"),
-                ("Esc", "back", "screen.back"),
-                ("↑ ↓ PgUp PgDn", "travel", "screen.travel(1)"),
-                ("← → End", "lock", "screen.lock(1)"),
-                ("Home", "ride", "screen.ride"),
-                ("Tab", "graphs", "screen.turn_over"),
-            ]
-        )
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
+        help_key, back, *moves = self.KEYS
+        yield KeyLine((help_key, back, tuple(moves[:4]), (*moves[4:6], moves[6]), moves[7], moves[8], ALL_KEYS))
 
     @property
     def _judged(self) -> Judged:
@@ -246,7 +232,7 @@ class MotionScreen(Screen[None]):
         """What is shown here, what is not in it, and every key."""
         from wizard.screens.help import MotionHelpScreen
 
-        self.app.push_screen(MotionHelpScreen())
+        self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
         """Go where the least gap over all travel and lock is."""
@@ -277,12 +263,12 @@ class MotionScreen(Screen[None]):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        self._app.action_next_drawing()
+        house_of(self).action_next_drawing()
         self._dress()
 
     def _dress(self) -> None:
         for drawn in self.query(Drawn):
-            drawn.drawing = cast(Drawing, self._app.drawing)
+            drawn.drawing = house_of(self).drawing
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""

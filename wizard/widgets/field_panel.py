@@ -78,7 +78,7 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
     elif not units and asked.bare_unit("inch"):
         notes.append("write the unit")
     if asked.kind in ("choice", "yes or no"):
-        notes.append("left and right choose, delete clears")
+        notes.append("left, right or underlined letters choose")
     if asked.several_lines:
         notes.append("ctrl+j starts a new line")
     if not asked.needed:

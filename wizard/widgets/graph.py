@@ -8,8 +8,9 @@ from typing import NamedTuple
 from rules.drawn.moving.graphs import Graph
 from rules.drawn.moving.scene import RIDE, Place
 from rules.drawn.scene import Box, Item, Line, Mark, Point, Polyline, Scene
+from wizard.drawing_styles import Drawing
 from wizard.widgets.drawn import Drawn
-from wizard.widgets.raster import Drawing, Row, Run, draw
+from wizard.widgets.raster import Row, Run, draw
 
 LEAST_SPAN = {"deg": 0.5, "mm": 2.0, "in": 0.1}
 """A curve flatter than this is drawn flat: what is smaller cannot be measured in a workshop."""

@@ -8,9 +8,9 @@ from rules.drawn.moving.scene import RIDE, VIEWS, Moving, Place, frame, scene
 from rules.drawn.scene import Box, Scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from wizard.drawing_styles import DOT_IN_WORDS, Drawing
 from wizard.widgets.drawn import Drawn
-from wizard.widgets.front_view import DOT_IN_WORDS
-from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot
+from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 
 Touches = tuple[NearTouch | None, NearTouch | None]
 """The near touch to mark on the left and on the right wheel."""

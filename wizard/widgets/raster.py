@@ -9,12 +9,11 @@ import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, Part, Point, Polyline, Scene, Style
+from wizard.drawing_styles import Drawing
 from wizard.widgets.labels import Words, place
-
-Drawing = Literal["braille", "blocks", "plain"]
 
 
 class Run(NamedTuple):

@@ -319,7 +319,7 @@ def points_of(item: Item) -> np.ndarray:
 @pytest.mark.parametrize("side", ["left", "right"])
 @pytest.mark.parametrize(
     "name",
-    ["dune_wren_finished", "fell_badger_finished_metric", "dune_wren_half_done", "wrong_rotor_too_big_for_wheel",
+    ["dune_wren_finished", "fell_badger_finished_metric", "dune_wren_half_done", "wrong_longer_hub",
      "wrong_offset_from_nominal_width"],
 )  # fmt: skip
 def test_no_words_stand_over_a_line_or_over_other_words(name: str, side: Any, extent: Any) -> None:

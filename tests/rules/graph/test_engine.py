@@ -6,9 +6,10 @@ from typing import Any
 
 import pytest
 
+from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.declare import check, value
-from rules.graph.engine import Graph, GraphError, Worked
+from rules.graph.engine import Graph, Worked
 from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
 from rules.measure.units import Kg, Mm, Rad
 

@@ -6,10 +6,11 @@ from typing import Annotated, Literal
 
 import pytest
 
+from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_words, value
-from rules.graph.engine import Graph, GraphError
+from rules.graph.engine import Graph
 from rules.graph.results import Judgement, NotForThisBuild
 from rules.measure.units import SAFETY, Kg, Mm, SafetyFactor
 

@@ -6,13 +6,13 @@ import pytest
 
 from rules.drawn.moving.graphs import Graph
 from rules.drawn.moving.scene import Place
+from wizard.drawing_styles import DRAWINGS, Drawing
 from wizard.widgets.graph import LEAST_HEIGHT, LEAST_WIDTH, axis, graph_rows, grid_rows
-from wizard.widgets.raster import Drawing, Row
+from wizard.widgets.raster import Row
 
 RISING = Graph("Rise {up} deg at {across} mm", "travel", (0.0, 100.0), ((0.0, 0.0), (100.0, 10.0)), "travel mm", "deg")
 TWO = RISING._replace(beside=((0.0, 0.0), (100.0, 5.0)))
 FLAT = RISING._replace(line=((0.0, 3.0), (100.0, 3.0)))
-DRAWINGS: tuple[Drawing, ...] = ("braille", "blocks", "plain")
 
 
 def text(rows: tuple[Row, ...]) -> list[str]:

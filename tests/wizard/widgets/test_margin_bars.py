@@ -60,6 +60,6 @@ def test_every_part_of_the_trade_is_judged_by_a_check_of_its_own() -> None:
     judged = judge(read_sheet(read(sample("wrong_upright_too_thin")).document))
     by_value = judging(judged)
     assert set(by_value) == {name for name in trade().values if name.endswith("_safety")}
-    assert by_value["lower_pivot_bolt_safety"].check == "lower-pivot-bolt"
-    assert by_value["lower_pivot_bolt_safety"].verdict == "stop"
-    assert by_value["tie_rod_safety"].verdict == "watch"
+    assert by_value["upright_below_hub_safety"].check == "upright-below-hub"
+    assert by_value["upright_below_hub_safety"].verdict == "stop"
+    assert by_value["lower_pivot_bolt_safety"].verdict == "watch"

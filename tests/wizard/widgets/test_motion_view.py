@@ -8,8 +8,9 @@ import pytest
 from rules.drawn.moving.scene import RIDE, Moving, Place, frame, moving, touches
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
+from wizard.drawing_styles import Drawing
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
-from wizard.widgets.raster import Drawing, Row
+from wizard.widgets.raster import Row
 
 BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 """Bits of a braille character's dots, by row and column: Unicode chapter 21, Braille Patterns."""
@@ -62,17 +63,17 @@ def layout(front: Moving, width: int, height: int, both: bool = False) -> Arrang
 
 @pytest.mark.parametrize(("width", "height"), [(78, 17), (118, 33), (198, 53)])
 def test_millimetres_are_that_many_dots_both_ways_in_both_views(front: Moving, width: int, height: int) -> None:
-    """The tyre, 317.5 by 889 mm; a column is two dots wide and a row four high, so a dot is as wide as high."""
+    """The tyre, 317.5 by 838.2 mm; a column is two dots wide and a row four high, so a dot is as wide as high."""
     made = layout(front, width, height)
     assert not made.under_each_other
     rows, (across, _), dot = drawn(front, RIDE, width, height), made.cells[0], made.mm_per_column / 2
     wide, high = size(tyre_dots(rows, 0, across))
     assert wide == pytest.approx(317.5 / dot, abs=1.01)
-    # From the ground, where it is flattened, to the crown: 400 + 889 / 2.
-    assert high == pytest.approx(844.5 / dot, abs=1.01)
+    # From the ground, where it is flattened, to the crown: 400 + 838.2 / 2.
+    assert high == pytest.approx(819.1 / dot, abs=1.01)
     wide, long = size(tyre_dots(rows, across, width))
     assert wide == pytest.approx(317.5 / dot, abs=1.01)
-    assert long == pytest.approx(889.0 / dot, abs=1.01)
+    assert long == pytest.approx(838.2 / dot, abs=1.01)
 
 
 def test_under_each_other_the_same_point_is_in_the_same_column(front: Moving) -> None:

@@ -55,13 +55,13 @@ def lines(front: Moving, place: Place, view: View, part: str, both: bool = False
 
 
 def test_at_ride_the_tyre_is_as_large_as_on_its_side(front: Moving) -> None:
-    # 35x12.50R15: 35 in = 889 mm across, 12.50 in = 317.5 mm wide; wheel centre at the loaded radius, 400 mm.
+    # 33x12.50R15: 33 in = 838.2 mm across, 12.50 in = 317.5 mm wide; wheel centre at the loaded radius, 400 mm.
     (tyre,) = outlines(front, RIDE, "front")
     assert spread(tyre, 0) == pytest.approx((-317.5 / 2, 317.5 / 2))
-    assert spread(tyre, 1) == pytest.approx((0.0, 400 + 889 / 2))
+    assert spread(tyre, 1) == pytest.approx((0.0, 400 + 838.2 / 2))
     (tyre,) = outlines(front, RIDE, "plan")
     assert spread(tyre, 0) == pytest.approx((-317.5 / 2, 317.5 / 2))
-    assert spread(tyre, 1) == pytest.approx((-889 / 2, 889 / 2))
+    assert spread(tyre, 1) == pytest.approx((-838.2 / 2, 838.2 / 2))
 
 
 def test_the_pivots_stand_where_the_sheet_has_them(front: Moving) -> None:

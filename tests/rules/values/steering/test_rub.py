@@ -43,10 +43,10 @@ GAPS = {
 
 
 def test_the_base_sheets_solids_are_those_worked_out_by_hand(judged: JudgedWith, moving: Changes) -> None:
-    """35x12.50R15 on a wheel 240 mm lip to lip: 381 / 2 + 17.5 = 208, 889 / 2 = 444.5, 12 1/2 in = 317.5; barrel 360 / 2."""
+    """33x12.50R15 on a wheel 240 mm lip to lip: 381 / 2 + 17.5 = 208, 838.2 / 2 = 419.1, 12 1/2 in = 317.5; barrel 360 / 2."""
     assert not {"tyre_solid", "rim_solid", "upper_arm_tube", "tie_rod_diameter"} & judged({}).worked.known.keys()
     known = judged(moving).worked.known
-    assert known["tyre_solid"] == pytest.approx((208.0, 444.5, 317.5, 240.0))
+    assert known["tyre_solid"] == pytest.approx((208.0, 419.1, 317.5, 240.0))
     assert known["rim_solid"] == pytest.approx((180.0, 208.0, 240.0, 240.0))
 
 
@@ -298,7 +298,7 @@ def test_a_position_that_is_nearest_on_the_outer_wheel_is_said_so(judged: Judged
         spin = (-float(numpy.sin(turn)), float(numpy.cos(turn)), 0.0)
         pose = Pose((0, -80, 300), (0, -120, 560), (0.0, 0.0, 400.0), spin, rod[1], rod[0], turn, 400.0)
         places.append(Placed(0.0, lock, pose))
-    gap = tyre_tie_rod_gap(Sweep(tuple(places)), 25.0, Ring(208.0, 444.5, 317.5, 240.0))
+    gap = tyre_tie_rod_gap(Sweep(tuple(places)), 25.0, Ring(208.0, 419.1, 317.5, 240.0))
     assert isinstance(gap, Worst) and gap.lock == -1.0
 
 

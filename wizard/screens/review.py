@@ -1,15 +1,15 @@
 """The last page: what the checks say, what is missing, and the papers to take to the bench."""
 
 from collections.abc import Iterator
-from typing import ClassVar, Literal
+from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Vertical
 from textual.content import Content
 from textual.widgets import Static
 
 from rules.graph.asking import printable
+from wizard.keys import Key, bindings
 from wizard.pages import ASKED, PAGES, page_of
 from wizard.screens.confirm import Ask
 from wizard.screens.findings import entry_behind, finding_items
@@ -19,27 +19,26 @@ from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import key_content, progress
 from wizard.words import count, lines, plain, verdict
 
-PAPERS = (
-    ("c", "checklist", "screen.checklist"),
-    ("t", "text", "screen.write('text')"),
-    ("m", "Markdown", "screen.write('markdown')"),
-    ("w", "for the welder", "screen.write('welder')"),
-    ("h", "whole folder", "screen.write('folder')"),
-)
-What = Literal["text", "markdown", "welder", "folder"]
+if TYPE_CHECKING:
+    from wizard.papers import What
 
 
 class Review(Vertical):
     """Entries to fix, entries missing, then every finding, worst first. Enter goes there."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("c", "screen.checklist", show=False),
-        Binding("t", "screen.write('text')", show=False),
-        Binding("m", "screen.write('markdown')", show=False),
-        Binding("w", "screen.write('welder')", show=False),
-        Binding("h", "screen.write('folder')", show=False),
-        Binding("e", "screen.explain", show=False),
-    ]
+    PAPERS: ClassVar[tuple[Key, ...]] = (
+        Key("c", "screen.checklist", "the fabrication checklist, to tick off", "checklist"),
+        Key("t", "screen.write('text')", "write the checklist as text", "text"),
+        Key("m", "screen.write('markdown')", "write the checklist as Markdown", "Markdown"),
+        Key("w", "screen.write('welder')", "write the checklist for the welder", "for the welder"),
+        Key("h", "screen.write('folder')", "write the whole folder for the welder", "whole folder"),
+    )
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("enter", "", "go to the entry behind the line", told=True),
+        *PAPERS,
+        Key("e", "screen.explain", "explain what the cursor is on"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__(id="page")
@@ -59,7 +58,7 @@ class Review(Vertical):
         judged = self._session.judged
         standing = Content.assemble("This sheet: ", verdict(judged.verdict), f" · {progress(judged)}")
         said = [plain(self.said, "bold $text-success")] if self.said else []
-        self.query_one("#standing", Static).update(lines(standing, plain(judged.scope), key_content(PAPERS), *said))
+        self.query_one("#standing", Static).update(lines(standing, plain(judged.scope), key_content(self.PAPERS), *said))
 
     def say(self, words: str) -> None:
         """Tell what was done, in a line that stays."""
@@ -109,17 +108,12 @@ class Review(Vertical):
         if name in ASKED:
             screen.go_to(name)  # type: ignore[attr-defined]
 
-    def write(self, what: What, *, overwrite: bool = False) -> None:
+    def write(self, what: "What", *, overwrite: bool = False) -> None:
         """Write papers into the folder beside the sheet. Asks before replacing one that was changed by hand."""
-        from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
+        from wizard.papers import ChangedByHand, write
 
-        session, folder = self._session, folder_beside(self._session.path)
         try:
-            if what == "folder":
-                paper = usual_paper(session.judged)
-                written = write_hand_over(session.judged, session.document, folder, paper, overwrite=overwrite)
-            else:
-                written = write_papers(dict([_paper(session, what)]), folder, overwrite=overwrite)
+            written, folder = write(self._session, what, overwrite=overwrite)
         except CannotSave as reason:
             self.say(str(reason))
         except ChangedByHand as reason:
@@ -130,7 +124,7 @@ class Review(Vertical):
             )
             self.say(f"Written: {names}")
 
-    def _ask_to_replace(self, what: What, reason: str) -> None:
+    def _ask_to_replace(self, what: "What", reason: str) -> None:
         answers = [("leave", "Leave it, write nothing"), ("replace", "Replace it: what was changed in it is lost")]
 
         def answered(answer: str | None) -> None:
@@ -138,14 +132,3 @@ class Review(Vertical):
                 self.write(what, overwrite=True)
 
         self.app.push_screen(Ask("Somebody has changed a paper", reason, answers, instead="leave"), answered)
-
-
-def _paper(session: Session, what: What) -> tuple[str, bytes]:
-    """One paper's name and what it holds."""
-    from wizard.paper.checklist_text import as_markdown, as_text
-
-    if what == "markdown":
-        return "checklist.md", as_markdown(session.judged, session.document).encode()
-    if what == "welder":
-        return "checklist_welder.txt", as_text(session.judged, session.document, "welder").encode()
-    return "checklist.txt", as_text(session.judged, session.document).encode()
