@@ -269,7 +269,9 @@ class Graph:
     @staticmethod
     def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: str = "") -> None:
         """Note what it waits for: fields, a value standing for whatever that waits for itself."""
-        worked.waits[node.name] = tuple(dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,))))
+        worked.waits[node.name] = tuple(
+            dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
+        )
         if not_judged:
             worked.not_judged[node.name] = not_judged
 

@@ -140,7 +140,17 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
     return Finding(
-        node.name, note.step, GROUP_OF[node.name], note.title, verdict, text, change, note.source, note.grade, waits, estimated
+        node.name,
+        note.step,
+        GROUP_OF[node.name],
+        note.title,
+        verdict,
+        text,
+        change,
+        note.source,
+        note.grade,
+        waits,
+        estimated,
     )
 
 

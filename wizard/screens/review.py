@@ -58,7 +58,9 @@ class Review(Vertical):
         judged = self._session.judged
         standing = Content.assemble("This sheet: ", verdict(judged.verdict), f" · {progress(judged)}")
         said = [plain(self.said, "bold $text-success")] if self.said else []
-        self.query_one("#standing", Static).update(lines(standing, plain(judged.scope), key_content(self.PAPERS), *said))
+        self.query_one("#standing", Static).update(
+            lines(standing, plain(judged.scope), key_content(self.PAPERS), *said)
+        )
 
     def say(self, words: str) -> None:
         """Tell what was done, in a line that stays."""

@@ -62,7 +62,8 @@ class FieldPanel(Widget):
         found = [
             finding
             for finding in self._session.judged.findings
-            if finding.check in touched and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
+            if finding.check in touched
+            and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
         ]
         worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
         return [

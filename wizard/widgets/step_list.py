@@ -6,8 +6,8 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judging.judge import Judged
-from wizard.pages import PAGES, REVIEW, Page, page_state
 from rules.judging.scope import groups_judged
+from wizard.pages import PAGES, REVIEW, Page, page_state
 from wizard.words import STYLES, plain
 
 CELL = 11

@@ -119,9 +119,7 @@ def wheel_grip_torque(
 
 
 @value("brakes", formula="front share / 2 x half of whole vehicle x speed squared", source="energy balance")
-def stop_energy(
-    brakes: HardStop, vehicle_weight: Kg | None, front_brake_share: Share | None
-) -> NewtonMetre:
+def stop_energy(brakes: HardStop, vehicle_weight: Kg | None, front_brake_share: Share | None) -> NewtonMetre:
     """Heat one front brake takes in one stop to a standstill, N m (which is J). Engine braking and drag are left out.
 
     >>> from rules.sheet.brakes import Brakes
