@@ -75,7 +75,10 @@ def sheets_here() -> list[Path]:
 
 @dataclass(frozen=True, slots=True)
 class Summary:
-    """A recent sheet in a line: its title, how far it is, its verdict and what that covers, when it was saved; or why it cannot be opened."""
+    """A recent sheet in a line: its title, how far it is, its verdict and what that covers.
+
+    saved: when. trouble: why it cannot be opened.
+    """
 
     path: Path
     title: str = ""

@@ -23,7 +23,8 @@ class AskedField:
 
     least, most: inclusive bounds in the kind's inside unit. reading_error: what a careful person with a tape may
     be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
-    empty in a finished sheet.
+    empty in a finished sheet. bought: the part this is a fact about, "rotor", which only another one changes;
+    empty where there is none.
     """
 
     step: str
@@ -38,6 +39,7 @@ class AskedField:
     reading_error: float = 0.0
     whole_inches: bool = False
     several_lines: bool = False
+    bought: str | None = None
 
     def __get__(self, record: "Step | None", owner: type | None = None) -> "AskedField":
         """The question itself on a step's class; on a record of its answers, where it is not answered: raises Waits."""
@@ -112,11 +114,13 @@ def ask(
     reading_error: str | float = 0.0,
     whole_inches: bool = False,
     several_lines: bool = False,
+    bought: str | None = None,
 ) -> Any:
     """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
 
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
-    reading_error: what a careful reading may be out by ("1 mm").
+    reading_error: what a careful reading may be out by ("1 mm"). bought: what has to be bought for another
+    answer, where that is not what the step says; empty where the builder makes it so, such as what a rotor is turned down to.
     """
     return AskedField(
         step="",
@@ -131,6 +135,7 @@ def ask(
         reading_error=_limit(reading_error, kind),
         whole_inches=whole_inches,
         several_lines=several_lines,
+        bought=bought,
     )
 
 
@@ -153,17 +158,25 @@ class Step:
     `plate.thickness` is the answer, and raises Waits where there is none.
     Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`. Those of
     such classes and of parts come first, in the order written, then the step's own.
+    bought: what is bought, where the step's answers are facts about such a part.
     """
 
     name: ClassVar[str]
     title: ClassVar[str]
     intro: ClassVar[str]
     cautions: ClassVar[tuple[str, ...]]
+    bought: ClassVar[str] = ""
     _questions: ClassVar[dict[str, AskedField]]
 
     def __init_subclass__(cls) -> None:
         cls._questions = {
-            key: replace(question, step=cls.name, key=key, choices=question.choices or _literal(base, key))
+            key: replace(
+                question,
+                step=cls.name,
+                key=key,
+                choices=question.choices or _literal(base, key),
+                bought=cls.bought if question.bought is None else question.bought,
+            )
             for base in (*cls.__mro__[1:], cls)
             for key, question in vars(base).items()
             if isinstance(question, AskedField)

@@ -61,8 +61,9 @@ class Worked:
 
     known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
     waits: names that cannot be worked out yet, with the fields they wait for. not_judged: those of them that nobody has
-    asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
-    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
+    asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with
+    the reason. crashed: those of them that failed otherwise than by `OutsideRange`, or rest on such a one: that is how a
+    function refuses entries that contradict each other, and what is left is a mistake in the program.
     """
 
     known: dict[str, Any]
@@ -224,6 +225,7 @@ class Graph:
                 measure += worked.estimated.get(origin, ())
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
+                worked.crashed |= {node.name} if origin in worked.crashed else set()
                 return None
             elif given.into:
                 continue

@@ -82,7 +82,7 @@ def _value(graph: Graph, name: str, judged: Judged) -> dict[str, Any]:
 
 
 def field_list() -> list[dict[str, Any]]:
-    """Every field: name, label, kind, the unit a bare number takes, whether it may stay empty, how to measure."""
+    """Every field: name, label, kind, the unit a bare number takes, whether it may stay empty, what bought part it is a fact of, how to measure."""
     return [
         {
             "name": asked.name,
@@ -90,6 +90,7 @@ def field_list() -> list[dict[str, Any]]:
             "kind": asked.kind,
             "bare_unit": {units: asked.bare_unit(units) for units in ("inch", "metric")},
             "may_be_empty": not asked.needed,
+            "bought": asked.bought or "",
             "choices": list(asked.choices),
             "example": KINDS[asked.kind].examples["inch"] if asked.kind in KINDS else "",
             "how": asked.how,

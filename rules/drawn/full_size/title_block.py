@@ -60,7 +60,10 @@ PROJECTION = "First-angle projection: the view from outside the car stands on th
 
 @dataclass(frozen=True, slots=True)
 class TitleBlock:
-    """What is written beside a drawing. scope: what the sheet was judged for. figures: words and figure. missing: words and a blank."""
+    """What is written beside a drawing.
+
+    scope: what the sheet was judged for. figures: words and figure. missing: words and a blank.
+    """
 
     title: str
     revision: str
