@@ -104,7 +104,7 @@ def judge_speed() -> None:
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
     from wizard.command_line import check_files
-    from wizard.sheet_file import read
+    from wizard.files.sheet_file import read
 
     def judging(path: Path) -> float:
         sheet = read_sheet(read(path).document)

@@ -1,43 +1,36 @@
 """The wizard as a Textual app: which sheet is open, how it is left, and how it ends when it is ended."""
 
-import asyncio
 import gc
 import os
 import sys
-import traceback
 from collections.abc import Callable, Iterable, Sequence
 from contextlib import suppress
 from functools import cached_property
 from pathlib import Path
 from typing import Any, cast
 
-from rich.text import Text
-from textual.app import App
 from textual.events import Event, Key, Paste, Resize
 from textual.filter import LineFilter
 from textual.screen import Screen
-from textual.theme import Theme
 
-from wizard import recent, sheet_file, terminal
-from wizard.drawing_styles import Drawing, best_drawing, next_drawing
+from wizard import terminal
+from wizard.desk import recent
+from wizard.desk.drawing_styles import Drawing, best_drawing, next_drawing
+from wizard.desk.keys import APP, bindings
+from wizard.desk.keys import Key as WizardKey
+from wizard.desk.session import Disk, Session
+from wizard.desk.typed_ahead import TypedAhead
+from wizard.desk.words import count
+from wizard.endable_app import EndableApp
 from wizard.ending import Ending
-from wizard.keys import APP, bindings
-from wizard.keys import Key as WizardKey
+from wizard.files import sheet_file
+from wizard.files.sheet_file import CannotRead, ChangedOnDisk, SheetFile
+from wizard.look import LOOK
 from wizard.screens.sheet import SheetScreen
 from wizard.screens.too_small import TooSmallScreen, too_small
-from wizard.session import Disk, Session
-from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
-from wizard.typed_ahead import TypedAhead
-from wizard.words import count
-
-LOOK = Theme(
-    name="workbench",
-    primary="#6fa8c9", secondary="#c9a36f", accent="#e3b34c", foreground="#ecebe6", background="#15191c",
-    surface="#232a2f", panel="#20262b", success="#86cf86", warning="#f2bd55", error="#ff7a6b", dark=True,
-)  # fmt: skip
 
 
-class BuildSheetApp(App[None]):
+class BuildSheetApp(EndableApp):
     """The wizard."""
 
     CSS_PATH = "look.tcss"
@@ -59,14 +52,12 @@ class BuildSheetApp(App[None]):
 
         ending: what tells that the program is to stop.
         """
-        super().__init__(driver_class=terminal.driver_class(ending))
-        self._ending = ending
+        super().__init__(ending)
         self._path, self._demo, self._disk = path, demo, disk
         self.session: Session | None = None
         self.note = ""
         """Something to tell that must stay in sight, such as the file that is worked in now."""
         self.close_up = False
-        self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
         terminal.let_go_of_closed_screens()
@@ -76,11 +67,6 @@ class BuildSheetApp(App[None]):
         self.register_theme(LOOK)
         if "TEXTUAL_THEME" not in os.environ:
             self.theme = LOOK.name
-
-    def on_load(self) -> None:
-        """From here on, before the terminal is taken over, a signal saves and ends."""
-        if self._ending is not None:
-            self._ending.by(self.end_now)
 
     def on_mount(self) -> None:
         """The first picture is about to be painted."""
@@ -206,12 +192,13 @@ class BuildSheetApp(App[None]):
         """Quit, but not before everything typed is safe. Where there is no room to ask, save and ask nothing."""
         if isinstance(self.screen, TooSmallScreen):
             self.keep_what_is_typed()
-            if trouble := self.session and self.session.trouble:
+            trouble = self.session.trouble if self.session else None
+            if trouble:
                 self.screen.tell(trouble)
-                return
-            self._end()
-            return
-        self.leave(self._end)
+            else:
+                self._end()
+        else:
+            self.leave(self._end)
 
     def _end(self) -> None:
         self.ended = True
@@ -246,7 +233,7 @@ class BuildSheetApp(App[None]):
             else:
                 self._back_to(unreadable[0])
 
-        from wizard.pages import ASKED
+        from wizard.desk.pages import ASKED
         from wizard.screens.confirm import Ask
 
         first = f"{ASKED[unreadable[0]].label}: {session.faults[unreadable[0]]}."
@@ -343,29 +330,6 @@ class BuildSheetApp(App[None]):
             session.trouble = str(reason)
             return False
         return True
-
-    def end_now(self) -> None:
-        """Told to stop, or the terminal is gone: save without asking and end."""
-        if self.ended:
-            return
-        if not (self.screen_stack and self.screen.is_mounted):  # half built, it could neither be asked nor closed
-            asyncio.get_running_loop().call_later(0.02, self.end_now)
-            return
-        self.keep_what_is_typed()
-        self.ended = True
-        self.exit(return_code=0)
-
-    def _handle_exception(self, error: Exception) -> None:
-        # Told to stop, a page may be taken apart before it was built, and then looks for its parts. The sheet is saved.
-        if self._ending is None or self._ending.number is None:
-            super()._handle_exception(error)
-        else:
-            self._close_messages_no_wait()
-
-    def _fatal_error(self) -> None:
-        # Textual's own report writes out every variable: whole sheets, for minutes.
-        self._exit_renderables.append(Text(traceback.format_exc()))
-        self._close_messages_no_wait()
 
     def keep_what_is_typed(self) -> None:
         """Save the open sheet, with the entry that is being typed, without asking anything."""

@@ -12,7 +12,7 @@ from wizard.ending import flush_or_forget, say
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
-    from wizard.sheet_file import SheetFile
+    from wizard.files.sheet_file import SheetFile
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
 USAGE = """\
@@ -65,7 +65,7 @@ def _open(given: list[str]) -> int:
 
 def _demo(given: list[str]) -> int:
     _parser("demo").parse_args(given)
-    from wizard import scratch
+    from wizard.desk import scratch
 
     if not _at_a_terminal():
         return UNREADABLE
@@ -80,7 +80,7 @@ def _demo(given: list[str]) -> int:
 
 
 def _wizard(path: Path | None, *, demo: bool = False) -> int:
-    from wizard.sheet_file import trouble_at
+    from wizard.files.sheet_file import trouble_at
 
     if path is not None and (trouble := trouble_at(path)):
         complain(trouble)
@@ -142,7 +142,7 @@ def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
     """A sheet read and judged, or why it cannot be read."""
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
-    from wizard.sheet_file import CannotRead, read
+    from wizard.files.sheet_file import CannotRead, read
 
     try:
         sheet_file = read(Path(name))

@@ -6,10 +6,11 @@ from typing import Any
 
 from rules.checks.steering import (
     arm_pivots,
-    steers,
-    swings,
-    travels,
-    turns,
+    joint_swing,
+    rub,
+    steering_axis,
+    travel,
+    turning,
 )
 from rules.checks.stopping import (
     brakes,
@@ -38,11 +39,12 @@ MODULES: Mapping[ModuleType, Group] = {
     holds_together: "fit",
     carries: "fit",
     brakes: "fit",
-    steers: "geometry",
+    steering_axis: "geometry",
     arm_pivots: "steering and travel",
-    turns: "steering and travel",
-    travels: "steering and travel",
-    swings: "steering and travel",
+    turning: "steering and travel",
+    travel: "steering and travel",
+    joint_swing: "steering and travel",
+    rub: "steering and travel",
     cut: "cutting",
     loads: "strength",
     bearing: "strength",

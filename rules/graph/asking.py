@@ -156,7 +156,7 @@ class Step:
     A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
     A sheet is read entry by entry, so that one slip never hides another. An instance is a record of the answers given:
     `plate.thickness` is the answer, and raises Waits where there is none.
-    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`. Those of
+    Steps that ask the same take their questions from a plain class: `class WeldUpper(WeldQuestions, Step)`. Those of
     such classes and of parts come first, in the order written, then the step's own.
     bought: what is bought, where the step's answers are facts about such a part.
     """
@@ -209,12 +209,12 @@ def _literal(base: type, key: str) -> tuple[str, ...]:
     return get_args(annotation) if get_origin(annotation) is Literal else ()
 
 
-def given(record: Step | Part, key: str) -> Any:
-    """One answer of a record, or None where it is not answered."""
+def given(record: object, key: str) -> Any:
+    """One answer of a record of a step, or of its part, or None where it is not answered."""
     return vars(record).get(key)
 
 
-def need(record: Step | Part, *keys: str) -> None:
+def need(record: object, *keys: str) -> None:
     """Raise Waits for those of these questions that are not answered, all at once."""
     missing = [getattr(type(record), key).name for key in keys if key not in vars(record)]
     if missing:

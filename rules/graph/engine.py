@@ -13,14 +13,15 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 import inspect
 import math
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
+from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
 
@@ -53,39 +54,6 @@ class Node:
     member: Member
     fixed: Mapping[str, Any]
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
-
-
-@dataclass(slots=True)
-class Worked:
-    """What has been worked out for one sheet.
-
-    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_judged: those of them that nobody has
-    asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with
-    the reason. crashed: those of them that failed otherwise than by `OutsideRange`, or rest on such a one: that is how a
-    function refuses entries that contradict each other, and what is left is a mistake in the program.
-    """
-
-    known: dict[str, Any]
-    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    not_judged: dict[str, str] = field(default_factory=dict)
-    not_here: dict[str, str] = field(default_factory=dict)
-    broken: dict[str, str] = field(default_factory=dict)
-    crashed: set[str] = field(default_factory=set)
-
-    def copy(self) -> "Worked":
-        """One of its own with the same in it."""
-        return Worked(*(dict(kept) for kept in self._all()), set(self.crashed))  # type: ignore[arg-type]
-
-    def forget(self, name: str) -> None:
-        """Drop what is known of a name."""
-        for kept in self._all():
-            kept.pop(name, None)
-        self.crashed.discard(name)
-
-    def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
 
 
 class Graph:
@@ -149,6 +117,10 @@ class Graph:
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
         return self.units[name] in SYMBOLS
+
+    def of_role(self, role: str) -> tuple[str, ...]:
+        """The values of one role, such as every safety factor, in working order."""
+        return tuple(name for name in self.values if name in self._roles[role])
 
     def needs(self, name: str) -> tuple[str, ...]:
         """Every field and value a value or check rests on, directly or not, in working order."""
@@ -216,7 +188,7 @@ class Graph:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
-        not_judged = ""
+        not_judged: Reason | None = None
         measure: list[str] = []
         for given in node.inputs:
             origin = given.origin
@@ -236,7 +208,7 @@ class Graph:
                 return None
             else:
                 waits += worked.waits.get(origin, (origin,))
-                not_judged = not_judged or worked.not_judged.get(origin, "")
+                not_judged = not_judged or worked.not_judged.get(origin)
         if waits or not_judged:
             return self._wait(node, worked, waits, not_judged)
         try:
@@ -247,14 +219,18 @@ class Graph:
                 raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
             return self._wait(node, worked, wait.fields)
-        except NotJudged as reason:
-            return self._wait(node, worked, reason.fields, str(reason))
-        except DoesNotApply as reason:
-            worked.not_here[node.name] = str(reason)
+        except NotJudged as why:
+            return self._wait(node, worked, why.fields, why.reason)
+        except DoesNotApply as why:
+            worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
-            if not isinstance(fault, OutsideRange):
+            if isinstance(fault, OutsideRange):
+                worked.broken[node.name] = fault.reason
+            else:
+                worked.broken[node.name] = Reason(
+                    f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+                )
                 worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
@@ -269,7 +245,7 @@ class Graph:
         return answer
 
     @staticmethod
-    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: str = "") -> None:
+    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
         """Note what it waits for: fields, a value standing for whatever that waits for itself."""
         worked.waits[node.name] = tuple(
             dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))

@@ -3,6 +3,8 @@
 from dataclasses import dataclass, field
 from typing import Literal, get_args
 
+from rules.measure.display import Figures
+
 Verdict = Literal["good", "watch", "stop", "waiting", "not judged", "does not apply"]
 """not judged: nobody entered what it is judged by. does not apply: this build has no such thing."""
 JUDGED: tuple[Verdict, ...] = ("stop", "watch", "good")
@@ -38,26 +40,44 @@ class Waits(Exception):  # noqa: N818 - not a fault: the sheet is just not that 
         self.fields = fields
 
 
-class DoesNotApply(Exception):  # noqa: N818 - not a fault: the question does not arise
+class Reason(str):
+    """Why something is not worked out. `{name}` in it stands for one of its figures, as a person's units show it."""
+
+    figures: Figures
+    change: str
+
+    def __new__(cls, text: str, figures: Figures | None = None, change: str = "") -> "Reason":
+        """figures: numbers with their units, by the names in the braces. change: what to do about it, a sentence."""
+        made = super().__new__(cls, text)
+        made.figures = figures or {}
+        made.change = change
+        return made
+
+
+class _WithReason(Exception):  # noqa: N818 - see those below
+    def __init__(self, text: str, figures: Figures | None = None, change: str = "") -> None:
+        """figures: numbers with their units, by the names in the text's braces. change: what to do about it, a sentence."""
+        super().__init__(text)
+        self.reason = Reason(text, figures, change)
+
+
+class DoesNotApply(_WithReason):
     """Raised when this build has no such thing, so that the question does not arise. The message says why."""
 
 
-NotForThisBuild = DoesNotApply
-
-
-class NotJudged(Exception):  # noqa: N818 - not a fault: nobody has asked for it
+class NotJudged(_WithReason):
     """Raised when nobody entered what it is judged by, in a part of the sheet that may be left out.
 
-    why: a clause, "the tie rod's rating is not entered". fields: what to enter for it to be judged, dotted names, or values
+    text: a clause, "the tie rod's rating is not entered". fields: what to enter for it to be judged, dotted names, or values
     as for Waits; none where no entry would help, because nothing is published.
     """
 
-    def __init__(self, why: str, *fields: str) -> None:
-        super().__init__(why)
+    def __init__(self, text: str, *fields: str, figures: Figures | None = None) -> None:
+        super().__init__(text, figures)
         self.fields = fields
 
 
-class OutsideRange(Exception):  # noqa: N818 - reads better where it is raised
+class OutsideRange(_WithReason):
     """Raised when a function is asked outside the range its formula holds in. Shown as a `stop`."""
 
 

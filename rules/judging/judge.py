@@ -6,13 +6,14 @@ from functools import cache
 
 from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
-from rules.graph.engine import Graph, Node, Worked
-from rules.graph.results import WORST_FIRST, Grade, Group, Judgement, SheetVerdict, Verdict
+from rules.graph.engine import Graph, Node
+from rules.graph.results import WORST_FIRST, Grade, Group, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.worked import Worked
 from rules.judging.reader import Name, answer, name
 from rules.judging.remedy import remedies
 from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
-from rules.measure.display import both, in_a_sentence, show
+from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
 
@@ -127,14 +128,12 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
     if judgement is not None:
         verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
     elif node.name in worked.broken:
-        verdict = "stop"
-        text = f"Not judged: {worked.broken[node.name]}."
-        change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
+        verdict, (text, change) = "stop", _failed(graph, node, worked, units)
     elif node.name in worked.not_here:
-        verdict, text, change = "does not apply", f"{_sentence(worked.not_here[node.name])}.", ""
+        verdict, text, change = "does not apply", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
     elif node.name in worked.not_judged:
         verdict, waits = "not judged", worked.waits[node.name]
-        text = f"{_sentence(worked.not_judged[node.name])}."
+        text = f"{_sentence(reason(worked.not_judged[node.name], units))}."
         change = f"To have it judged, enter {and_list(waits)}." if waits else ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
@@ -152,6 +151,23 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
         waits,
         estimated,
     )
+
+
+def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str, str]:
+    """What to say, and what to do, where something a check rests on failed. Only a crash is a fault in the program."""
+    why = worked.broken[node.name]
+    if node.name in worked.crashed:
+        change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
+        return f"Not judged: {reason(why, units)}.", change
+    entered = [
+        name
+        for name in graph.fields_of(node.name)
+        if name in worked.known and graph.fields[name].step == node.note.step
+    ]
+    change = why.change or (f"Check {and_list(entered)}." if entered else "Check the entries it rests on.")
+    if offers := remedies(graph, node, worked, units):
+        change = f"{change} Would be {node.note.best} with {'; or with '.join(offers)}."
+    return f"{_sentence(reason(why, units))}.", change
 
 
 def _in_words(
@@ -180,6 +196,22 @@ def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, uni
         if isinstance(found, float):
             figures[given.parameter] = both(found, graph.units[given.origin], units)
     return figures
+
+
+def reason(why: Reason, units: Units) -> str:
+    """Why something is not worked out, in words with the sheet's units.
+
+    >>> reason(Reason("the arms lock at {locks} bump", {"locks": (76.2, "mm")}), "inch")
+    'the arms lock at 3 in (76.2 mm) bump'
+    """
+    return filled(why, why.figures, units)
+
+
+def why_not(name: str, judged: Judged) -> str:
+    """Why a value is not there: what failed, why it does not apply or is not judged; empty where it is for none of these."""
+    worked = judged.worked
+    why = worked.broken.get(name) or worked.not_here.get(name) or worked.not_judged.get(name)
+    return reason(why, judged.shown_in) if why else ""
 
 
 @cache

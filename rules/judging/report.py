@@ -7,7 +7,7 @@ from rules.checks import GROUP_OF
 from rules.graph.asking import printable
 from rules.graph.engine import Graph
 from rules.judging.explain import first_paragraph
-from rules.judging.judge import Judged
+from rules.judging.judge import Judged, why_not
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
@@ -73,16 +73,19 @@ def _value(graph: Graph, name: str, judged: Judged) -> dict[str, Any]:
         "waits_for": list(worked.waits.get(name, ())),
     }
     if name in worked.not_here:
-        entry["does_not_apply"] = worked.not_here[name]
+        entry["does_not_apply"] = why_not(name, judged)
     if name in worked.not_judged:
-        entry["not_judged"] = worked.not_judged[name]
+        entry["not_judged"] = why_not(name, judged)
     if name in worked.broken:
-        entry["fault"] = worked.broken[name]
+        entry["fault"] = why_not(name, judged)
     return entry
 
 
 def field_list() -> list[dict[str, Any]]:
-    """Every field: name, label, kind, the unit a bare number takes, whether it may stay empty, what bought part it is a fact of, how to measure."""
+    """Every field: name, label, kind, the unit a bare number takes.
+
+    Besides: whether it may stay empty, what bought part it is a fact of, and how to measure.
+    """
     return [
         {
             "name": asked.name,

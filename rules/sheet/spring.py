@@ -1,8 +1,14 @@
 """Where spring and shock sit, and how long the shock can be."""
 
+from typing import Any
+
 from rules.graph.asking import Step, ask
 from rules.measure.units import Mm
 from rules.sheet.arms import ACROSS, AHEAD, ALONG, FROM_CENTRE, HEIGHT, UP
+
+
+def _end(label: str, how: str, between: tuple[str, str]) -> Any:
+    return ask(label, "length", how, may_be_empty=True, between=between, reading_error="1 mm")
 
 
 class Spring(Step):
@@ -16,27 +22,12 @@ class Spring(Step):
     )
     cautions = ("A shock that bottoms or tops out before the stop or strap takes the blow in its mounts.",)
 
-    arm_end_ahead: Mm = ask(
-        "Shock on the arm, ahead", "length", AHEAD, may_be_empty=True, between=ALONG, reading_error="1 mm"
-    )
-    arm_end_from_centre: Mm = ask(
-        "Shock on the arm, from centre", "length", FROM_CENTRE, may_be_empty=True, between=ACROSS,
-        reading_error="1 mm",
-    )  # fmt: skip
-    arm_end_height: Mm = ask(
-        "Shock on the arm, height", "length", HEIGHT, may_be_empty=True, between=UP, reading_error="1 mm"
-    )
-    frame_end_ahead: Mm = ask(
-        "Shock on the frame, ahead", "length", AHEAD, may_be_empty=True, between=ALONG, reading_error="1 mm"
-    )
-    frame_end_from_centre: Mm = ask(
-        "Shock on the frame, from centre", "length", FROM_CENTRE, may_be_empty=True, between=ACROSS,
-        reading_error="1 mm",
-    )  # fmt: skip
-    frame_end_height: Mm = ask(
-        "Shock on the frame, height", "length", HEIGHT, may_be_empty=True, between=("0 mm", "2000 mm"),
-        reading_error="1 mm",
-    )  # fmt: skip
+    arm_end_ahead: Mm = _end("Shock on the arm, ahead", AHEAD, ALONG)
+    arm_end_from_centre: Mm = _end("Shock on the arm, from centre", FROM_CENTRE, ACROSS)
+    arm_end_height: Mm = _end("Shock on the arm, height", HEIGHT, UP)
+    frame_end_ahead: Mm = _end("Shock on the frame, ahead", AHEAD, ALONG)
+    frame_end_from_centre: Mm = _end("Shock on the frame, from centre", FROM_CENTRE, ACROSS)
+    frame_end_height: Mm = _end("Shock on the frame, height", HEIGHT, ("0 mm", "2000 mm"))
     shock_shortest: Mm = ask(
         "Shock closed", "length", "Eye to eye, fully closed, from its maker or measured with the bump rubber off.",
         may_be_empty=True, between=("80 mm", "1500 mm"), reading_error="1 mm",

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from rules.judging.judge import Judged
 from rules.judging.reader import answer, name
 from rules.sheet.rotor import CUT
-from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
+from rules.shop.checklist_line import CAUTIONS, SETTLE, ChecklistLine
 
 HELD_TOGETHER_BY, _ROTOR_STYLE = name("hub.held_together_by"), name("rotor.style")
 
@@ -23,7 +23,7 @@ ALWAYS = (
 )
 
 
-def cautions(judged: Judged) -> Iterator[Line]:
+def cautions(judged: Judged) -> Iterator[ChecklistLine]:
     """The cautions of a sheet: DO NOT CUT with its reasons, then the rest."""
     stops = [f"{finding.title}: {finding.text}" for finding in judged.findings if finding.verdict == "stop"]
     if stops:
@@ -48,5 +48,5 @@ def cautions(judged: Judged) -> Iterator[Line]:
         )
 
 
-def _caution(line: str, text: str) -> Line:
-    return Line(f"caution.{line}", CAUTIONS, text, kind="caution")
+def _caution(line: str, text: str) -> ChecklistLine:
+    return ChecklistLine(f"caution.{line}", CAUTIONS, text, kind="caution")

@@ -18,6 +18,8 @@ and lecture slides are common practice: anyone can read them, but they are neith
 from dataclasses import dataclass
 from typing import Literal
 
+Use = Literal["trail", "dunes", "race", "road"]
+"""What the car is used for: the hardest use it will really see."""
 Case = Literal["bump", "braking", "cornering", "landing", "rock", "steering stop"]
 
 
@@ -25,7 +27,7 @@ Case = Literal["bump", "braking", "cornering", "landing", "rock", "steering stop
 class LoadMultiple:
     """One case. offered: by `job.use`. low, high: the range of the sources above. published: False where it is custom."""
 
-    offered: dict[str, float]
+    offered: dict[Use, float]
     low: float
     high: float
     published: bool

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 from rules.values.steering import (
-    begun,
+    asked_for,
     bump_steer,
     joint_swing,
     links,
@@ -47,7 +47,7 @@ MODULES = (
     pivots,
     gaps,
     self_centring,
-    begun,
+    asked_for,
     links,
     motion,
     turning,

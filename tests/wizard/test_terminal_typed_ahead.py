@@ -6,7 +6,7 @@ from pathlib import Path
 from answers import answer
 
 from tests.support.pseudo_terminal import Terminal
-from wizard.pages import ASKED, HEADINGS, PAGES, REVIEW
+from wizard.desk.pages import ASKED, HEADINGS, PAGES, REVIEW
 
 F8 = b"\x1b[19~"
 

@@ -8,10 +8,10 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.keys import Key, bindings
+from wizard.desk.keys import Key, bindings
+from wizard.desk.words import plain
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
 
 COLUMN = 28
 """Cells of the keys' own column."""

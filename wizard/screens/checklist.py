@@ -13,14 +13,14 @@ from textual.screen import ModalScreen, Screen
 from textual.widgets import Input, Static
 
 from rules.judging.judge import judge
-from rules.shop.checklist import Line, Marks, checklist, marked
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.session import Session
+from rules.shop.checklist import ChecklistLine, Marks, checklist, marked
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry, Refused
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain
 
 LONGEST_MEASURED = 60
 
@@ -31,7 +31,7 @@ class ChecklistScreen(Screen[Any]):
     KEYS: ClassVar[tuple[Key, ...]] = (
         Key("l", "tick('left')", "tick the left piece, or take the tick away", "tick left"),
         Key("r", "tick('right')", "tick the right piece, or take the tick away", "tick right"),
-        Key("enter", "measure", "write what you measured", "write what you measured", told=True),
+        Key("enter", "measure", "write what you measured", "write a result", told=True),
         Key("escape,ctrl+l", "back", "back", "back"),
     )
     BINDINGS = bindings(KEYS)
@@ -53,7 +53,7 @@ class ChecklistScreen(Screen[Any]):
         self._tell()
         self.query_one(Items).focus_list()
 
-    def _marked(self) -> list[tuple[Line, Marks]]:
+    def _marked(self) -> list[tuple[ChecklistLine, Marks]]:
         return marked(self._lines, self._session.marks)
 
     def _tell(self) -> None:
@@ -68,7 +68,7 @@ class ChecklistScreen(Screen[Any]):
             for line, marks in group:
                 yield Item(line.id, _line(line, marks), lambda line=line, marks=marks: _about(line, marks))  # type: ignore[misc]
 
-    def _at(self) -> tuple[Line, Marks] | None:
+    def _at(self) -> tuple[ChecklistLine, Marks] | None:
         at = self.query_one(Items).at
         return next((pair for pair in self._marked() if pair[0].id == at), None)
 
@@ -94,7 +94,7 @@ class ChecklistScreen(Screen[Any]):
 
         self.app.push_screen(Measured(line, marks), answered)
 
-    def _mark(self, line: Line, marks: Marks, **changed: Any) -> None:
+    def _mark(self, line: ChecklistLine, marks: Marks, **changed: Any) -> None:
         # A tick from before a target changed proves nothing now, and a new one beside it does not change that.
         asked_for = marks.asked_for if marks.stale_for(line) else line.target or line.text
         marks = replace(marks, **changed, asked_for=asked_for, text=marks.text or line.text)
@@ -108,7 +108,7 @@ class ChecklistScreen(Screen[Any]):
         self.dismiss(None)
 
 
-def _line(line: Line, marks: Marks) -> Content:
+def _line(line: ChecklistLine, marks: Marks) -> Content:
     """Ticks, text, target. A line is cut at the edge; the cursor tells it in full."""
     if line.kind == "caution":
         return plain(f"- {line.text}")
@@ -118,7 +118,7 @@ def _line(line: Line, marks: Marks) -> Content:
     return Content.assemble(plain(ticks, "bold"), again, target, plain(line.text))
 
 
-def _about(line: Line, marks: Marks) -> Content:
+def _about(line: ChecklistLine, marks: Marks) -> Content:
     told = [plain(line.section, "bold"), plain(line.text)]
     if line.target:
         tolerance = f", tolerance {line.tolerance}" if line.tolerance else ""
@@ -144,7 +144,7 @@ class Measured(ModalScreen[tuple[str, str] | None]):
         Binding("up", "app.focus_previous", show=False),
     ]
 
-    def __init__(self, line: Line, marks: Marks) -> None:
+    def __init__(self, line: ChecklistLine, marks: Marks) -> None:
         super().__init__()
         self._line, self._marks = line, marks
 

@@ -14,11 +14,11 @@ from rules.judging.reader import name as named
 from rules.judging.search import matches
 from rules.judging.trade import trade
 from rules.sheet import FIELDS
-from wizard.keys import ALL_KEYS, Key, bindings
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.entry import Entry
 from wizard.widgets.items import Item, Items, nothing_like
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain, verdict
 
 
 class ExplainScreen(Screen[Any]):

@@ -10,13 +10,13 @@ from textual.widgets import Input, Static
 
 from rules.judging.search import matches
 from rules.sheet.glossary import also_called
-from wizard.keys import Key, bindings
-from wizard.pages import ASKED, PAGES
-from wizard.session import Session
+from wizard.desk.keys import Key, bindings
+from wizard.desk.pages import ASKED, PAGES
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry
 from wizard.widgets.items import Item, Items, nothing_like
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain
 
 
 class FindScreen(Screen[str | None]):

@@ -9,12 +9,12 @@ from textual.widgets import Static
 
 from rules.judging.judge import Finding
 from rules.judging.trade import trade
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.session import Session
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.verdict_list import tally
-from wizard.words import lines, plain, verdict
 
 
 class FindingsScreen(Screen[str | None]):

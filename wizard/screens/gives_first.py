@@ -11,14 +11,14 @@ from rules.judging.reader import answer, name
 from rules.judging.weakest_part import ranked
 from rules.sheet import FIELDS
 from rules.strength.weakest import UNLIKE_KINDS, Ranked
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, BACK, Key, bindings
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain, verdict
 from wizard.screens.findings import about_finding, entry_behind
-from wizard.session import Session
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
-from wizard.words import lines, plain, verdict
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKING = name("loads.judge_strength")

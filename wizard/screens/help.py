@@ -5,10 +5,10 @@ from collections.abc import Iterable, Iterator
 from textual.content import Content
 
 from rules.sheet.glossary import also_called
-from wizard.keys import APP, Key
-from wizard.pages import ASKED, Page
+from wizard.desk.keys import APP, Key
+from wizard.desk.pages import ASKED, Page
+from wizard.desk.words import lines, plain
 from wizard.screens.reading import ReadingScreen
-from wizard.words import lines, plain
 
 REVIEW_INTRO = (
     "Everything the checks say, worst first, and what is still missing. Enter on a line goes to the entry it rests on; "

@@ -7,14 +7,25 @@ from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.drawn.moving.graphs import Graph, graphs
-from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
-from rules.judging.judge import Judged, and_list
+from rules.drawn.moving.graphs import Curve, graphs
+from rules.drawn.moving.scene import (
+    LOCK_NOTCHES,
+    NOTCH,
+    RIDE,
+    STAND_IN_TRAVEL,
+    Moving,
+    TravelAndLock,
+    moved,
+    moving,
+    touches,
+)
+from rules.judging.judge import Judged, and_list, why_not
 from rules.judging.reader import Known, Name, name
 from rules.measure.display import show
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.session import Session
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs
 from wizard.widgets.lines import KeyLine
@@ -27,7 +38,6 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
-from wizard.words import lines, plain
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
@@ -41,12 +51,10 @@ STATE_LINES, ONE_LINE = 5, 78
 BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
 
 
-def why_not(judged: Judged, wanted: Name) -> str:
+def why_missing(judged: Judged, wanted: Name) -> str:
     """Why a value is not there, as a sentence; empty where it is."""
     worked, origin = judged.worked, wanted.origin
-    if origin in worked.broken:
-        return f"{worked.broken[origin]}."
-    if reason := worked.not_here.get(origin) or worked.not_judged.get(origin):
+    if reason := why_not(origin, judged):
         return f"{reason}."
     return f"waits for {and_list(worked.waits[origin])}." if origin in worked.waits else ""
 
@@ -80,7 +88,7 @@ class MotionScreen(Screen[None]):
         super().__init__()
         self._session = session
         self._front: Moving | None = moving(self._known)
-        self._graphs: tuple[Graph, ...] = ()
+        self._graphs: tuple[Curve, ...] = ()
         self._worst = ""
         self._told = HEADING
         self._place = RIDE
@@ -99,7 +107,7 @@ class MotionScreen(Screen[None]):
             yield MotionView()
             yield Graphs()
         help_key, back, *moves = self.KEYS
-        yield KeyLine((help_key, back, tuple(moves[:4]), (*moves[4:6], moves[6]), moves[7], moves[8], ALL_KEYS))
+        yield KeyLine((help_key, back, tuple(moves[:4]), tuple(moves[4:7]), moves[7], moves[8]))
 
     @property
     def _judged(self) -> Judged:
@@ -110,7 +118,7 @@ class MotionScreen(Screen[None]):
         return self._judged.worked.known
 
     def _what_to_enter(self) -> Any:
-        reasons = [f"{step}: {why_not(self._judged, wanted)}" for wanted, step in NEEDED.items()]
+        reasons = [f"{step}: {why_missing(self._judged, wanted)}" for wanted, step in NEEDED.items()]
         return lines(plain(NOTHING), "", *(plain(reason) for reason in reasons))
 
     def on_mount(self) -> None:
@@ -174,7 +182,7 @@ class MotionScreen(Screen[None]):
         assert front is not None
         missing = NEEDED if not (front.travels and front.steers) else {}
         for wanted, step in missing.items():
-            if reason := why_not(self._judged, wanted):
+            if reason := why_missing(self._judged, wanted):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
@@ -183,7 +191,7 @@ class MotionScreen(Screen[None]):
 
     # Moving
 
-    def _go(self, target: Place) -> None:
+    def _go(self, target: TravelAndLock) -> None:
         """As far towards a place as the links reach; where they lock before, say so."""
         front = self._front
         if front is None:
@@ -242,11 +250,11 @@ class MotionScreen(Screen[None]):
         if found is None:
             self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
         else:
-            self._go(Place(found[0].travel, found[0].lock))
+            self._go(TravelAndLock(found[0].travel, found[0].lock))
 
     def _may(self, possible: bool, wanted: Name) -> bool:
         if not possible:
-            self._tell(f"{NEEDED[wanted]}: {why_not(self._judged, wanted)}")
+            self._tell(f"{NEEDED[wanted]}: {why_missing(self._judged, wanted)}")
         return possible
 
     # Other keys

@@ -11,13 +11,13 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.graph.asking import AskedField, printable
-from wizard import sheet_file
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.pages import HEADINGS
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.pages import HEADINGS
+from wizard.desk.words import plain
+from wizard.files import sheet_file
 from wizard.widgets.field_row import FieldRow
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
 
 FILE = AskedField("", "file", "File", "text", "Where the sheet is kept. Saved there after every entry.")
 HOW = (

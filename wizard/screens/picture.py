@@ -6,11 +6,11 @@ from textual.app import ComposeResult
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, Key, bindings
-from wizard.session import Session
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import plain
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
 
 
 class PictureScreen(Screen[Any]):

@@ -8,9 +8,9 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.keys import ALL_KEYS, Key, bindings
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.words import plain
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
 
 
 class ReadingScreen(Screen[Any]):

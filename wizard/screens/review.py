@@ -9,18 +9,18 @@ from textual.content import Content
 from textual.widgets import Static
 
 from rules.graph.asking import printable
-from wizard.keys import Key, bindings
-from wizard.pages import ASKED, PAGES, page_of
+from wizard.desk.keys import Key, bindings
+from wizard.desk.pages import ASKED, PAGES, page_of
+from wizard.desk.session import Session, progress
+from wizard.desk.words import count, lines, plain, verdict
+from wizard.files.sheet_file import CannotSave
 from wizard.screens.confirm import Ask
 from wizard.screens.findings import entry_behind, finding_items
-from wizard.session import Session
-from wizard.sheet_file import CannotSave
 from wizard.widgets.items import Item, Items
-from wizard.widgets.lines import key_content, progress
-from wizard.words import count, lines, plain, verdict
+from wizard.widgets.lines import key_content
 
 if TYPE_CHECKING:
-    from wizard.papers import What
+    from wizard.desk.papers import What
 
 
 class Review(Vertical):
@@ -112,7 +112,7 @@ class Review(Vertical):
 
     def write(self, what: "What", *, overwrite: bool = False) -> None:
         """Write papers into the folder beside the sheet. Asks before replacing one that was changed by hand."""
-        from wizard.papers import ChangedByHand, write
+        from wizard.desk.papers import ChangedByHand, write
 
         try:
             written, folder = write(self._session, what, overwrite=overwrite)

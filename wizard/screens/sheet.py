@@ -9,19 +9,19 @@ from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, QUIT, Key, Shown, bindings
-from wizard.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
-from wizard.session import Session
-from wizard.sheet_file import ChangedOnDisk
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, QUIT, Key, Shown, bindings
+from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
+from wizard.desk.session import Session
+from wizard.desk.words import plain
+from wizard.files.sheet_file import ChangedOnDisk
 from wizard.widgets.form import FormPage
 from wizard.widgets.lines import KeyLine, TopLine
 from wizard.widgets.step_list import StepChosen, StepList, StepStrip
 from wizard.widgets.verdict_list import VerdictList
-from wizard.words import plain
 
 if TYPE_CHECKING:
-    from wizard.papers import What
+    from wizard.desk.papers import What
     from wizard.screens.review import Review
 
 HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves

@@ -9,13 +9,13 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.graph.asking import printable
-from wizard import recent, scratch
-from wizard.house import house_of
-from wizard.keys import ALL_KEYS, QUIT, Key, bindings
-from wizard.recent import Summary
+from wizard.desk import recent, scratch
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, QUIT, Key, bindings
+from wizard.desk.recent import Summary
+from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain, verdict
 
 WHAT_IT_IS = (
     "Plan the front uprights you build from a production hub, rotor, caliper and wheel. It asks for what you can "

@@ -5,7 +5,7 @@ from textual.app import ComposeResult
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.words import plain
+from wizard.desk.words import plain
 
 LEAST = (60, 16)
 """Columns and rows: label, entry, and what is wrong with it, with the lines above and below."""

@@ -11,7 +11,7 @@ from textual.strip import Strip
 from textual.widget import Widget
 
 from rules.drawn.scene import Part
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.raster import Row, Run
 
 

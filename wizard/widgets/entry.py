@@ -11,7 +11,7 @@ from textual.reactive import Reactive
 from textual.widgets import Input
 
 from rules.graph.asking import unsafe_character
-from wizard.session import LINE_BREAK
+from wizard.desk.session import LINE_BREAK
 
 
 class Refused(Message):
@@ -36,6 +36,14 @@ class Entry(Input):
         # No validation on change either: it styles the entry anew to no end. Nor `compact`: look.tcss does that.
         super().__init__(text, select_on_focus=False, max_length=longest, validate_on=("submitted",), **given)
         self.several_lines = several_lines
+
+    def on_mount(self) -> None:
+        """Input asks its screen to be told of each selection, and the screen would keep it for that when it is gone."""
+        self._asked = self.screen.text_selection_started_signal
+
+    def on_unmount(self) -> None:
+        """Nothing more to be told."""
+        self._asked.unsubscribe(self)
 
     async def _on_key(self, event: events.Key) -> None:
         character = event.character

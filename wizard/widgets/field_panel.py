@@ -7,9 +7,9 @@ from rules.graph.asking import AskedField
 from rules.judging.trade import trade
 from rules.measure.display import both
 from rules.measure.quantity import KINDS, Units
-from wizard.pages import ASKED
-from wizard.session import Session
-from wizard.words import plain, verdict, wrapped
+from wizard.desk.pages import ASKED
+from wizard.desk.session import Session
+from wizard.desk.words import plain, verdict, wrapped
 
 EXAMPLES = {
     "tyre mark": "33x12.50R15LT or LT265/75R16 123/120Q",

@@ -12,9 +12,9 @@ from textual.widgets import Input
 
 from rules.graph.asking import LONGEST_TEXT, AskedField
 from rules.measure.quantity import LONGEST_ENTRY, Units
+from wizard.desk.words import plain, wrapped
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import Entry, Refused
-from wizard.words import plain, wrapped
 
 LABEL_CELLS, ENTRY_CELLS = 35, 17
 """The same in look.tcss. The label column holds the mark and the longest label."""

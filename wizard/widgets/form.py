@@ -11,12 +11,12 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
-from wizard.keys import TYPING
-from wizard.pages import ASKED, Page
-from wizard.session import Session
+from wizard.desk.keys import TYPING
+from wizard.desk.pages import ASKED, Page
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
-from wizard.words import lines, plain
 
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 

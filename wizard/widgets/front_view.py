@@ -8,7 +8,7 @@ from textual.reactive import reactive
 from rules.drawn.front_view import front_scene, upright_scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
-from wizard.drawing_styles import DOT_IN_WORDS, Drawing
+from wizard.desk.drawing_styles import DOT_IN_WORDS, Drawing
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 

@@ -12,7 +12,7 @@ from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
 from rules.judging.search import nearest
-from wizard.words import plain
+from wizard.desk.words import plain
 
 
 class Item(NamedTuple):

@@ -8,18 +8,9 @@ from textual.style import Style
 from textual.widget import Widget
 from textual.widgets import Static
 
-from rules.judging.judge import Judged
-from rules.sheet import FIELDS
-from wizard.keys import Key, Shown
-from wizard.session import Session
-from wizard.words import plain, sheet_verdict
-
-
-def progress(judged: Judged) -> str:
-    """How many of the needed questions are answered."""
-    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
-    wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
-    return f"{answered} of {wanted} answered"
+from wizard.desk.keys import Key, Shown
+from wizard.desk.session import Session, progress
+from wizard.desk.words import plain, sheet_verdict
 
 
 class TopLine(Widget):

@@ -7,8 +7,8 @@ from textual.widget import Widget
 
 from rules.judging.judge import Judged
 from rules.judging.scope import groups_judged
-from wizard.pages import PAGES, REVIEW, Page, page_state
-from wizard.words import STYLES, plain
+from wizard.desk.pages import PAGES, REVIEW, Page, page_state
+from wizard.desk.words import STYLES, plain
 
 CELL = 11
 """Columns of one step where they stand side by side: seven of them fit in 80."""

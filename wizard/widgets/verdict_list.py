@@ -7,7 +7,7 @@ from textual.widget import Widget
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
-from wizard.words import plain, verdict, wrapped
+from wizard.desk.words import plain, verdict, wrapped
 
 TOLD_IN_FULL = ("stop", "watch")
 

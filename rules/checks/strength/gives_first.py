@@ -3,23 +3,30 @@
 from collections.abc import Mapping
 from typing import Annotated
 
+from rules.graph.bands import Limits
 from rules.graph.declare import Every, check
-from rules.graph.results import Judgement, NotForThisBuild
-from rules.measure.units import SAFETY
-from rules.strength.weakest import UNLIKE_KINDS, rank, tied
+from rules.graph.results import Judgement, NotJudged, Waits
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import SAFETY, Margin
+from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
 
 
 @check(
     "what-gives-first",
     step="loads",
     title="What gives first",
-    good="a cheap part in plain sight, tie rod or steering arm, at least 10 % before every dear or hidden one",
-    watch="a dear or hidden part gives before both of those, or less than 10 % after",
+    limits=Limits(other={"tie": (TIE - 1, "share")}),
+    good="a cheap part in plain sight, tie rod or steering arm, at least {tie} before every dear or hidden one",
+    watch="a dear or hidden part gives before both of those, or less than {tie} after",
     source="common practice, no source: let the part give that is seen and cheap, before upright, hub, pivot or weld. "
     f"{UNLIKE_KINDS} The 10 % is this program's own",
     grade="common practice",
 )
-def what_gives_first(margins: Annotated[Mapping[str, float], Every(SAFETY)]) -> Judgement:
+def what_gives_first(
+    margins: Annotated[Mapping[str, Margin], Every(SAFETY)],
+    strength_asked: bool | None,
+    corner_loads: CornerLoads | None,
+) -> Judgement:
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
@@ -27,7 +34,9 @@ def what_gives_first(margins: Annotated[Mapping[str, float], Every(SAFETY)]) -> 
     """
     order = rank(margins)
     if len(order) < 2:
-        raise NotForThisBuild("the strength of fewer than two parts was judged, so nothing can be ranked")
+        if strength_asked and corner_loads is None:
+            raise Waits("corner_loads")
+        raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", "strength_asked")
     first, second = order[0], order[1]
     text = (
         f"First to give: {first.part} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "

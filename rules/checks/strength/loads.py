@@ -1,15 +1,15 @@
 """How hard the corner is taken to be used, and how its links are taken to lie."""
 
-from rules.graph.bands import at_least
+from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
 from rules.measure.units import Newton, Rad, Ratio
-from rules.strength.corner_loads import Margin
+from rules.strength.margin import SafetyFactor
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case
 
-STEADY, VARYING = 2.0, 5.0
-"""Least factor on a rod end's static rating for a steady load, and for one that changes direction."""
+RATED = AtLeast("1", 5.0, 2.0)
+"""Factor on a rod end's static rating: least for a load that changes direction, and for a steady one."""
 
 
 def _ranges(published: bool) -> str:
@@ -111,17 +111,19 @@ def link_directions(
     "tie-rod-rating",
     step="loads",
     title="Tie rod under load",
-    good="rating at least 5 x the worst load",
-    watch="2 to 5 x",
-    stop="less than 2 x",
+    limits=RATED,
+    good="rating at least {good} x the worst load",
+    watch="{watch} to {good} x",
+    stop="less than {watch} x",
     source="one rod-end maker's advice on its static ratings: 5 to 8 for a load that changes direction, 2 to 3 for a steady "
     "one; trade pages give 5 for steering",
     grade="handbook",
 )
-def tie_rod_rating_reached(tie_rod_safety: Ratio, tie_rod_load: Newton, tie_rod_rating: Newton) -> Judgement:
+def tie_rod_rating_reached(
+    tie_rod_safety: SafetyFactor, tie_rod_load: Newton, tie_rod_rating: Newton, limits: AtLeast
+) -> Judgement:
     """The rated strength of the rod's weaker part against its worst pull or push."""
-    assert isinstance(tie_rod_safety, Margin)
-    verdict = at_least(tie_rod_safety, good=VARYING, watch=STEADY)
+    verdict = limits.verdict(tie_rod_safety)
     text = (
         "The tie rod is rated for {tie_rod_rating}, {tie_rod_safety} times its worst load of {tie_rod_load} "
         f"({tie_rod_safety.case})."
@@ -132,5 +134,5 @@ def tie_rod_rating_reached(tie_rod_safety: Ratio, tie_rod_load: Newton, tie_rod_
         verdict,
         text,
         "Joint and rod rated for {needed}, or a longer steering arm, which lowers the load.",
-        {"needed": (VARYING * tie_rod_load, "N")},
+        {"needed": (limits.good * tie_rod_load, "N")},
     )

@@ -1,14 +1,14 @@
 """Bump steer: the toe that the tie rod gives the wheel as it travels, and the inner pivot that makes it least."""
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.units import Mm
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.place_words import place
 from rules.motion.points import CannotReach
 from rules.motion.sweep import Sweep, spread
 from rules.motion.travel import InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
 from rules.values.steering.motion import EXACT
-from rules.values.steering.travel import place
 
 USUAL_TRAVEL = 75.0
 """mm each way: how far bump steer is usually looked at; from memory."""
@@ -40,8 +40,8 @@ def _steer(front: FrontEnd, travel: float, lock: float = 0.0) -> float:
     try:
         return front.rack_held(travel, lock).steer
     except CannotReach:
-        held = "half lock" if lock else "the wheels straight"
-        raise NotForThisBuild(f"at {place(travel)} and {held} the tie rod does not reach") from None
+        there, figures = place(travel, lock)
+        raise NotJudged(f"the tie rod does not reach at {there}", figures=figures) from None
 
 
 def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> float:
@@ -63,7 +63,6 @@ def bump_toe(
 
     A tie rod level with the level arms, of their length and over their hinge lines, follows the upright.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(bump_toe(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -76,7 +75,6 @@ def bump_toe_whole(
 ) -> Mm:
     """Bump steer over all the travel, mm, as bump_toe; the same where there is no more travel than is usually looked at.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(bump_toe_whole(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -95,7 +93,6 @@ def toe_in_bump(
 ) -> Mm:
     """Toe of both wheels together at the top of the travel looked at, against ride height, mm: toe-in positive.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(toe_in_bump(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -111,7 +108,6 @@ def bump_toe_turned(
 
     Below, the axis leans 25 mm in 250, so at lock the tie rod's end no longer moves level with the arms.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> bump_toe_turned(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0) > 0.0
     True
     """
@@ -129,28 +125,27 @@ FIT = (
 
 @value("travel", formula=FIT, source="geometry: linear least squares, then golden section; rules/motion/travel.py")
 def best_inner(
-    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: Linkage, droop_travel: Mm, bump_travel: Mm
+    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: SteeringLinkage, droop_travel: Mm, bump_travel: Mm
 ) -> InnerPivot:
     """Where the tie rod's inner pivot would make bump steer least, over the travel that bump_toe is looked at.
 
     Level arms of 300 mm: on their hinge line, as high as the rod's outer end.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> front = parallel_arms()
     >>> best_inner(front, parallel_sweep(), front.linkage, 60.0, 60.0).text
     '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
     """
     if steering_linkage.inner is None:
-        raise NotForThisBuild("one rod across has no inner pivot to move")
+        raise DoesNotApply("one rod across has no inner pivot to move")
     travels = _looked_at(droop_travel, bump_travel)
     path = [moving_front.straight(travel).tie_rod_end for travel in travels]
     fitted = best_inner_pivot([end for end in path if end is not None], steering_linkage.inner[0])
     if fitted is None:
-        raise NotForThisBuild("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
+        raise DoesNotApply("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
     try:
         return least_steering(moving_front, travels, fitted)
     except CannotReach:
-        raise NotForThisBuild(NOT_STEERED) from None
+        raise NotJudged(NOT_STEERED) from None
 
 
 @value("travel", formula="half the track - the best inner pivot's distance from the tyre plane", source=EXACT)
@@ -179,12 +174,11 @@ def best_bump_toe(
 ) -> Mm:
     """Bump steer that is left with the best inner pivot, mm, as bump_toe.
 
-    >>> from rules.motion.examples import parallel_arms
     >>> round(best_bump_toe(parallel_arms(), InnerPivot(-380.0, 360.0), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
     try:
         moved = from_inner_pivot(moving_front, best_inner)
         return toe(design_tyre_diameter, _steer_spread(moved, _looked_at(droop_travel, bump_travel)))
-    except (CannotReach, NotForThisBuild):
-        raise NotForThisBuild(NOT_STEERED) from None
+    except (CannotReach, NotJudged):
+        raise NotJudged(NOT_STEERED) from None

@@ -4,10 +4,10 @@ Everything here is the steered front end at ride height, wheels turning about th
 known, the tie rod over its arm is looked at through the travel as well.
 """
 
-from math import degrees, radians
+from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.units import Mm, Rad, Ratio, Share
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Pose
@@ -51,7 +51,6 @@ def kingpin_track(track: Mm, ground_offset: Mm) -> Mm:
 def lock_reached(steered_front: FrontEnd) -> Reach:
     """Whether the linkage reaches full lock at ride height, and the inner wheel's angle where it ends or locks.
 
-    >>> from rules.motion.examples import trapezium
     >>> lock_reached(trapezium()).share
     1.0
     """
@@ -62,13 +61,13 @@ def lock_reached(steered_front: FrontEnd) -> Reach:
 def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
     """The left corner at ride height from full right to full left. Not for a linkage that locks before: that is judged.
 
-    >>> from rules.motion.examples import trapezium
     >>> len(lock_sweep(trapezium(), Reach(1.0, 0.6)).placed)
     17
     """
     if lock_reached.share < 1.0:
-        raise NotForThisBuild(
-            f"the steering locks with the inner wheel at {degrees(lock_reached.inner):.1f} deg, before its full lock"
+        raise NotJudged(
+            "the steering locks with the inner wheel at {inner}, before its full lock",
+            figures={"inner": (lock_reached.inner, "rad")},
         )
     return through_travel_and_lock(steered_front, 0.0, 0.0, locks=2 * PLACES - 1)
 
@@ -81,7 +80,7 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
 def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable:
     """Both wheels from straight ahead to full lock, in even steps of what moves the tie rods.
 
-    >>> from rules.motion.examples import through_lock, trapezium
+    >>> from math import degrees
     >>> round(degrees(lock_table(through_lock(trapezium()), 1400.0, 2600.0)[-1].inner), 6)
     35.0
     """
@@ -92,24 +91,20 @@ def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable
     )
 
 
-@value("turning", formula="the inner wheel's angle at the end of the lock", source=EXACT)
-def full_lock_inner(lock_table: LockTable) -> Rad:
-    """Angle of the inner wheel at full lock, seen from above, rad.
+@value(
+    "turning",
+    formula="the {which} wheel's angle at the end of the lock",
+    source=EXACT,
+    each=({"which": "inner"}, {"which": "outer"}),
+)
+def full_lock_which(lock_table: LockTable, which: str) -> Rad:
+    """Angle of the {which} wheel at full lock, seen from above, rad, into the bend positive.
 
-    >>> full_lock_inner(LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)]))
-    0.6
+    >>> table = LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)])
+    >>> full_lock_which(table, "inner"), full_lock_which(table, "outer")
+    (0.6, 0.5)
     """
-    return lock_table[-1].inner
-
-
-@value("turning", formula="the outer wheel's angle at the end of the lock", source=EXACT)
-def full_lock_outer(lock_table: LockTable) -> Rad:
-    """Angle of the outer wheel at full lock, seen from above, rad, into the bend positive.
-
-    >>> full_lock_outer(LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)]))
-    0.5
-    """
-    return lock_table[-1].outer
+    return lock_table[-1].inner if which == "inner" else lock_table[-1].outer
 
 
 @value("turning", formula="outer angle - ideal outer angle, where it is largest over the lock", source=EXACT)
@@ -132,7 +127,6 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
 
     Arm leaning 16.2602 deg on a 1400 by 2600 mm car: more than the 62 % of the 15.07 deg that aim at the rear axle.
 
-    >>> from rules.motion.examples import trapezium
     >>> 0.62 < ackermann_share(trapezium(), radians(35), 1400.0, 2600.0) < 0.8
     True
     """
@@ -154,7 +148,6 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
 
     Arm 144 behind and 42 inboard, axis 700 from the centre line: 2400 behind, of 2600.
 
-    >>> from rules.motion.examples import trapezium
     >>> round(arm_aim(trapezium(), 2600.0), 4)
     0.9231
     """
@@ -162,7 +155,7 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     try:
         return -aim(arm_of(steered_front.upright), steered_front.linkage.centre_line) / wheelbase
     except ZeroDivisionError:
-        raise NotForThisBuild("the steering arm runs straight fore and aft and aims at no place") from None
+        raise DoesNotApply("the steering arm runs straight fore and aft and aims at no place") from None
 
 
 @value(
@@ -174,7 +167,7 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
 def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> BestArm:
     """The tie-rod end that brings the outer wheel nearest to its ideal angle, over the lock there is now.
 
-    >>> from rules.motion.examples import through_lock, trapezium
+    >>> from math import degrees
     >>> round(degrees(best_arm(trapezium(), through_lock(trapezium()), 1400.0, 2600.0).inward), 1)
     21.7
     """
@@ -184,7 +177,7 @@ def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, whee
     try:
         return search_best_arm(steered_front.upright, steered_front.linkage, turns, kingpin_track / wheelbase)
     except CannotReach:
-        raise NotForThisBuild("no arm of this length, near straight fore and aft, follows through the lock") from None
+        raise NotJudged("no arm of this length, near straight fore and aft, follows through the lock") from None
 
 
 @value("turning", formula="from the best arm", source=GEOMETRY)
@@ -251,7 +244,6 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     Inner wheel at 35 deg asks for a centre 3713.2 from its axis, outer at 28.5561 for 4777.4 - 1400 = 3377.4 from there;
     middle 3545.3. The outer edge: 3545.3 + 1400 + 100 cos 28.5561 across, 2600 + 100 sin 28.5561 ahead: 5687.13 away.
 
-    >>> from rules.motion.examples import through_lock, trapezium
     >>> round(turning_circle(through_lock(trapezium()), 2600.0, 1400.0, 200.0), 1)
     11374.3
     """
@@ -272,7 +264,7 @@ def rod_to_arm_angle(lock_sweep: Sweep, envelope: Sweep | None) -> Rad:
 
     Arm turned 30.23 deg from square to the rack, rod sloping 2.92 deg to it: 90 - 30.23 - 2.92.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
+    >>> from math import degrees
     >>> round(degrees(rod_to_arm_angle(through_lock(straight_rack()), None)), 2)
     56.85
     """
@@ -295,14 +287,13 @@ def rod_to_arm_angle(lock_sweep: Sweep, envelope: Sweep | None) -> Rad:
 def rack_left_at_stop(steered_front: FrontEnd, lock_sweep: Sweep, rack_travel: Mm | None, stop_angle: Rad | None) -> Mm:
     """Travel of rack or relay rod left when the stop touches, mm; nought where its own end comes first.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
     >>> rack_left_at_stop(straight_rack(), through_lock(straight_rack()), 75.0, radians(40))
     0.0
     """
     if steered_front.linkage is None or steered_front.linkage.how == "one rod across":
-        raise NotForThisBuild("one rod across has no end of its own")
+        raise DoesNotApply("one rod across has no end of its own")
     if stop_angle is None:
-        raise NotForThisBuild("no angle at a stop is entered: rack or relay rod stops at its own end")
+        raise DoesNotApply("no angle at a stop is entered: rack or relay rod stops at its own end")
     if rack_travel is None:
         raise Waits("steering.rack_travel")
     return rack_travel - abs(steered_front.full)

@@ -7,8 +7,8 @@ asked for nothing here applies, and nothing rests on `part_loads`, which would w
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, Waits
-from rules.measure.units import Kg, Mm, Newton, Ratio, SafetyFactor
+from rules.graph.results import Estimate, NotJudged, Waits
+from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
@@ -21,8 +21,10 @@ from rules.strength.bearing import (
     row_loads,
     static_safety,
 )
-from rules.strength.corner_loads import CornerLoads, Margin
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import Margin, SafetyFactor
 from rules.tables.bearing_reliability import ISO_281_2007
+from rules.values.optional_step import needed
 
 TWO_CENTRES = "statics of a beam on two pressure centres, as race bearing technical notes size hub units"
 
@@ -60,42 +62,23 @@ def _rows(loads: CornerLoads, spread: float) -> list[tuple[str, RowLoads]]:
     return [(case.case, row_loads(case.hub_force, case.hub_moment, spread)) for case in loads.cases]
 
 
-@value("hub bearing", formula="largest radial force on the outboard row, of all cases", source=TWO_CENTRES)
-def outboard_row_load(corner_loads: CornerLoads, bearing_spread: Mm) -> Newton:
-    """Radial force on the outboard row in its worst case, N.
+@value(
+    "hub bearing",
+    formula="largest radial force on the {which} row, of all cases",
+    source=TWO_CENTRES,
+    each=({"which": "outboard"}, {"which": "inboard"}),
+)
+def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) -> Newton:
+    """Radial force on the {which} row in its worst case, N.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> round(outboard_row_load(CornerLoads(None, (case,)), 60.0), 2)
-    2666.67
+    >>> [round(which_row_load(CornerLoads(None, (case,)), 60.0, row), 2) for row in ("outboard", "inboard")]
+    [2666.67, 1333.33]
     """
-    return max(rows.outboard_size for _, rows in _rows(corner_loads, bearing_spread))
-
-
-@value("hub bearing", formula="largest radial force on the inboard row, of all cases", source=TWO_CENTRES)
-def inboard_row_load(corner_loads: CornerLoads, bearing_spread: Mm) -> Newton:
-    """Radial force on the inboard row in its worst case, N.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> nought = (0.0, 0.0, 0.0)
-    >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> round(inboard_row_load(CornerLoads(None, (case,)), 60.0), 2)
-    1333.33
-    """
-    return max(rows.inboard_size for _, rows in _rows(corner_loads, bearing_spread))
-
-
-def _element(rolling_element: str | None) -> Element:
-    if rolling_element is None:
-        raise Waits("hub.rolling_element")
-    return "ball" if rolling_element == "ball" else "roller"
-
-
-def _spread(bearing_spread: float | None) -> float:
-    if bearing_spread is None:
-        raise Waits("bearing_spread")
-    return bearing_spread
+    found = [rows for _, rows in _rows(corner_loads, bearing_spread)]
+    return max(rows.outboard_size if which == "outboard" else rows.inboard_size for rows in found)
 
 
 @value(
@@ -104,24 +87,32 @@ def _spread(bearing_spread: float | None) -> float:
     source="ISO 76, s0 = C0 / P0, for each row; thrust factor in rules/strength/bearing.py",
 )
 def hub_bearing_safety(
-    corner_loads: CornerLoads, static_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
+    corner_loads: CornerLoads,
+    static_rating: Newton | None,
+    dynamic_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: Element | None,
 ) -> SafetyFactor:
     """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, 60.0, "ball")
+    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, None, 60.0, "ball")
     >>> round(found, 9), found.limit
     (3.0, 'dents in the outboard row')
     """
     if static_rating is None:
-        raise NotForThisBuild(NO_RATING.format("static"))
-    element, spread = _element(rolling_element), _spread(bearing_spread)
+        raise (
+            Waits("hub.static_rating") if dynamic_rating else NotJudged(NO_RATING.format("static"), "hub.static_rating")
+        )
+    element: Element = needed("hub.rolling_element", rolling_element)
+    spread = needed("bearing_spread", bearing_spread)
     margins = []
     for name, rows in _rows(corner_loads, spread):
         radial, row = rows.worst
-        margins.append(Margin(static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
+        factor = static_safety(static_rating, radial, rows.thrust, element)
+        margins.append(Margin(factor, name, f"dents in the {row}", part="hub bearing"))
     return min(margins)
 
 
@@ -142,7 +133,11 @@ def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
     source="ISO 281, a1 of the 2007 edition at 95 %; the shares are a rule of thumb from memory",
 )
 def hub_bearing_life(
-    corner_loads: CornerLoads, dynamic_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
+    corner_loads: CornerLoads,
+    dynamic_rating: Newton | None,
+    static_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: Element | None,
 ) -> Ratio:
     """Million turns that 95 of 100 such bearings reach, shock and dirt left out.
 
@@ -153,12 +148,17 @@ def hub_bearing_life(
     >>> nought = (0.0, 0.0, 0.0)
     >>> cases = [CaseLoads(name, nought, (0.0, 0.0, 4000.0), nought, nought, nought, nought)
     ...     for name in ("standing", "cornering")]
-    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, 60.0, "ball"), 1)
+    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, None, 60.0, "ball"), 1)
     370.4
     """
     if dynamic_rating is None:
-        raise NotForThisBuild(NO_RATING.format("dynamic"))
-    element, spread = _element(rolling_element), _spread(bearing_spread)
+        raise (
+            Waits("hub.dynamic_rating")
+            if static_rating
+            else NotJudged(NO_RATING.format("dynamic"), "hub.dynamic_rating")
+        )
+    element: Element = needed("hub.rolling_element", rolling_element)
+    spread = needed("bearing_spread", bearing_spread)
     parts = [
         (share, row_loads(*_part_way(corner_loads, turned), spread))
         for share, turned in zip(SHARES, (0.0, 0.25, 1.0), strict=True)

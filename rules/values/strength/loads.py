@@ -4,15 +4,18 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio, SafetyFactor
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
 from rules.measure.vectors import Vector, size
 from rules.motion.points import Hinge
+from rules.sheet.pivots import SpringOn
 from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
-from rules.strength.corner_loads import CornerLoads, Margin, Places
+from rules.strength.corner_loads import CornerLoads, Places
 from rules.strength.load_cases import Multiples, case_loads, load_cases
-from rules.tables.load_multiples import LOAD_MULTIPLES, Case
+from rules.strength.margin import Margin, SafetyFactor
+from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
+from rules.values.steering.asked_for import INNER_PIVOTS
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
 BALANCE = "statics: six equations of a rigid body, joints without friction; rules/strength/balance.py"
@@ -34,7 +37,7 @@ def strength_asked(
     rock: Ratio | None,
     steering_stop: Ratio | None,
 ) -> bool:
-    """True where strength is to be judged; does not apply where it is not.
+    """True where strength is to be judged; not judged where it is not.
 
     >>> strength_asked(True, None, None, None, None, None, None)
     True
@@ -42,17 +45,17 @@ def strength_asked(
     entered = (bump, braking, cornering, landing, rock, steering_stop)
     if judge_strength or (judge_strength is None and any(answer is not None for answer in entered)):
         return True
-    raise NotForThisBuild(NOT_ASKED)
+    raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
-def _multiple(case: Case, entered: float | None, use: str) -> float:
+def _multiple(case: Case, entered: float | None, use: Use) -> float:
     if entered is not None:
         return entered
     return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case.replace(' ', '_')}")
 
 
 @value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9; lecture slides on frame loads")
-def bump_multiple(strength_asked: bool, bump: Ratio | None, use: str) -> Ratio:
+def bump_multiple(strength_asked: bool, bump: Ratio | None, use: Use) -> Ratio:
     """Upward load in a bump, times the standing load.
 
     >>> float(bump_multiple(True, None, "trail"))
@@ -62,7 +65,7 @@ def bump_multiple(strength_asked: bool, bump: Ratio | None, use: str) -> Ratio:
 
 
 @value("loads", formula=OFFERED, source="Brown, Robertson and Serpento, Motor Vehicle Structures, table 2.4")
-def braking_multiple(strength_asked: bool, braking: Ratio | None, use: str) -> Ratio:
+def braking_multiple(strength_asked: bool, braking: Ratio | None, use: Use) -> Ratio:
     """Rearward pull at the ground, times the standing load.
 
     >>> float(braking_multiple(True, None, "road"))
@@ -72,7 +75,7 @@ def braking_multiple(strength_asked: bool, braking: Ratio | None, use: str) -> R
 
 
 @value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: as much as the tyre grips")
-def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: str) -> Ratio:
+def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: Use) -> Ratio:
     """Inboard push at the ground on the outer wheel, times the standing load.
 
     >>> float(cornering_multiple(True, None, "race"))
@@ -82,7 +85,7 @@ def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: str) 
 
 
 @value("loads", formula=OFFERED, source="trade custom, from memory; no published figure")
-def landing_multiple(strength_asked: bool, landing: Ratio | None, use: str) -> Ratio:
+def landing_multiple(strength_asked: bool, landing: Ratio | None, use: Use) -> Ratio:
     """Upward load on landing, times the standing load.
 
     >>> float(landing_multiple(True, None, "dunes"))
@@ -92,7 +95,7 @@ def landing_multiple(strength_asked: bool, landing: Ratio | None, use: str) -> R
 
 
 @value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: longitudinal bump")
-def rock_multiple(strength_asked: bool, rock: Ratio | None, use: str) -> Ratio:
+def rock_multiple(strength_asked: bool, rock: Ratio | None, use: Use) -> Ratio:
     """Rearward push at spindle height, times the standing load.
 
     >>> float(rock_multiple(True, None, "trail"))
@@ -102,7 +105,7 @@ def rock_multiple(strength_asked: bool, rock: Ratio | None, use: str) -> Ratio:
 
 
 @value("loads", formula=OFFERED, source="course notes, ch. 9: sideways against a kerb; borrowed")
-def steering_stop_multiple(strength_asked: bool, steering_stop: Ratio | None, use: str) -> Ratio:
+def steering_stop_multiple(strength_asked: bool, steering_stop: Ratio | None, use: Use) -> Ratio:
     """Sideways push on the tyre's front edge, times the standing load.
 
     >>> float(steering_stop_multiple(True, None, "trail"))
@@ -125,7 +128,7 @@ def corner_loads(
     lower_pivot_ahead: Mm,
     lower_pivot_offset: Mm,
     lower_pivot_height: Mm,
-    spring_on: str,
+    spring_on: SpringOn,
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_end_height: Mm,
@@ -182,8 +185,8 @@ def part_loads(
 ) -> CornerLoads:
     """Every load case, for a part whose own entries are answered: it waits for them, so that it is never passed over.
 
-    It stands after the part's own entries among the inputs, so that an untouched part gives its own reason. Does not
-    apply only where the builder said no to strength.
+    It stands after the part's own entries among the inputs, so that an untouched part gives its own reason. Not
+    judged only where the builder said no to strength.
 
     >>> part_loads(CornerLoads(None, ()), True, True).cases
     ()
@@ -194,37 +197,29 @@ def part_loads(
         raise Waits("corner_loads")
     if judge_strength is None:
         raise Waits("loads.judge_strength")
-    raise NotForThisBuild(NOT_ASKED)
+    raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
 def _worst(forces: list[Vector]) -> float:
     return max(size(force) for force in forces)
 
 
-@value("loads", formula="largest force at the upper outer pivot, of all cases", source=BALANCE)
-def upper_pivot_load(corner_loads: CornerLoads) -> Newton:
-    """Force on the upper outer pivot in its worst case, N.
+@value(
+    "loads",
+    formula="largest force at the {which} outer pivot, of all cases",
+    source=BALANCE,
+    each=({"which": "upper", "place": "upper_pivot"}, {"which": "lower", "place": "lower_pivot"}),
+)
+def which_pivot_load(corner_loads: CornerLoads, place: str) -> Newton:
+    """Force on the {which} outer pivot in its worst case, N.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("bump", nought, nought, nought, (2.0, 3.0, 6.0), nought, nought)
-    >>> upper_pivot_load(CornerLoads(None, (case,)))
+    >>> which_pivot_load(CornerLoads(None, (case,)), "upper_pivot")
     7.0
     """
-    return _worst([case.upper_pivot for case in corner_loads.cases])
-
-
-@value("loads", formula="largest force at the lower outer pivot, of all cases", source=BALANCE)
-def lower_pivot_load(corner_loads: CornerLoads) -> Newton:
-    """Force on the lower outer pivot in its worst case, N.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> nought = (0.0, 0.0, 0.0)
-    >>> case = CaseLoads("bump", nought, nought, nought, nought, (2.0, 3.0, 6.0), nought)
-    >>> lower_pivot_load(CornerLoads(None, (case,)))
-    7.0
-    """
-    return _worst([case.lower_pivot for case in corner_loads.cases])
+    return _worst([case.at(place) for case in corner_loads.cases])
 
 
 @value("loads", formula="largest pull or push in the tie rod, of all cases", source=BALANCE)
@@ -242,27 +237,32 @@ def tie_rod_load(part_loads: CornerLoads) -> Newton:
     return _worst([case.tie_rod for case in part_loads.cases])
 
 
-def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge | None) -> list[tuple[float, float]]:
+def _legs(
+    loads: CornerLoads, spring_on: SpringOn, lower: Hinge | None, upper: Hinge | None
+) -> list[tuple[float, float]]:
     """Pull in both legs of the arm without the spring, case by case."""
     guiding_upper = spring_on == "lower arm"
     hinge, outer = (upper, loads.places.upper_pivot) if guiding_upper else (lower, loads.places.lower_pivot)
     if hinge is None:
-        raise NotForThisBuild(
-            "the inner pivots of the arm without the spring are not known, so its legs were not judged"
+        raise NotJudged(
+            "the inner pivots of the arm without the spring are not known, so its legs were not judged", *INNER_PIVOTS
         )
     if hinge.flat:
-        raise NotForThisBuild("the arm without the spring is known from the front only, so its legs were not judged")
+        raise NotJudged("the arm without the spring is known from the front only, so its legs were not judged")
     forces = [case.upper_pivot if guiding_upper else case.lower_pivot for case in loads.cases]
     return [leg_forces(force, outer, hinge.front, hinge.rear) for force in forces]
 
 
 @value(
-    "loads", formula="largest pull or push in the front leg of the arm without the spring, of all cases", source=LEGS
+    "loads",
+    formula="largest pull or push in the {end} leg of the arm without the spring, of all cases",
+    source=LEGS,
+    each=({"end": "front"}, {"end": "rear"}),
 )
-def guiding_front_leg_load(
-    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
+def guiding_end_leg_load(
+    corner_loads: CornerLoads, spring_on: SpringOn, lower_hinge: Hinge | None, upper_hinge: Hinge | None, end: str
 ) -> Newton:
-    """Pull or push in the front leg of the arm without the spring in its worst case, N, without its sign.
+    """Pull or push in the {end} leg of the arm without the spring in its worst case, N, without its sign.
 
     Legs 3-4-5 to each side, 800 N inboard: each takes half of it, 400 x 5 / 4.
 
@@ -270,26 +270,11 @@ def guiding_front_leg_load(
     >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, (0.0, -800.0, 0.0), none, none),))
-    >>> guiding_front_leg_load(loads, "lower arm", None, hinge)
+    >>> guiding_end_leg_load(loads, "lower arm", None, hinge, "front")
     500.0
     """
-    return max(abs(front) for front, _ in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
-
-
-@value("loads", formula="largest pull or push in the rear leg of the arm without the spring, of all cases", source=LEGS)
-def guiding_rear_leg_load(
-    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
-) -> Newton:
-    """Pull or push in the rear leg of the arm without the spring in its worst case, N, without its sign.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
-    >>> places = Places(none, none, none, none, none, none, none, none)
-    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, none, (0.0, -800.0, 0.0), none),))
-    >>> guiding_rear_leg_load(loads, "upper arm", hinge, None)
-    500.0
-    """
-    return max(abs(rear) for _, rear in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
+    legs = _legs(corner_loads, spring_on, lower_hinge, upper_hinge)
+    return max(abs(front if end == "front" else rear) for front, rear in legs)
 
 
 @value(
@@ -310,14 +295,16 @@ def hub_moment(corner_loads: CornerLoads) -> NewtonMetre:
 
 
 @value("loads", formula="the tie rod's rating as entered", source="the maker of the rod's end joints")
-def tie_rod_strength(tie_rod_rating: Newton | None) -> Newton:
+def tie_rod_strength(strength_asked: bool | None, tie_rod_rating: Newton | None) -> Newton:
     """The rod's rated strength, N. Entered on the step of the loads, so once it is there the rod is to be judged.
 
-    >>> tie_rod_strength(24_000.0)
+    >>> tie_rod_strength(None, 24_000.0)
     24000.0
     """
     if tie_rod_rating is None:
-        raise NotForThisBuild("the tie rod's rating is not entered, so its strength was not judged")
+        if strength_asked:
+            raise Waits("loads.tie_rod_rating")
+        raise NotJudged("the tie rod's rating is not entered, so its strength was not judged", "loads.tie_rod_rating")
     return tie_rod_rating
 
 
@@ -334,5 +321,5 @@ def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> SafetyF
     """
     worst = max(part_loads.cases, key=lambda case: size(case.tie_rod))
     if not size(worst.tie_rod):
-        raise NotForThisBuild("the tie rod carries nothing in any case")
-    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod")
+        raise DoesNotApply("the tie rod carries nothing in any case")
+    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod", part="tie rod")

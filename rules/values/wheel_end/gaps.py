@@ -210,7 +210,7 @@ def which_pivot_plate_gap(
     if plate_thickness is None:
         raise Waits("plate.thickness")
     if which_pivot_from_mount_face <= 0:
-        raise DoesNotApply(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+        raise DoesNotApply(f"the {which} pivot does not sit inboard of the hub plate's face")
     bare = which_pivot_from_mount_face - plate_thickness
     if which_radius is None:
         if plate_beyond_which_pivot <= 0:

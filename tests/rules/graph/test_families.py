@@ -12,7 +12,8 @@ from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_words, value
 from rules.graph.engine import Graph
 from rules.graph.results import Judgement, NotForThisBuild
-from rules.measure.units import SAFETY, Kg, Mm, SafetyFactor
+from rules.measure.units import Kg, Mm
+from rules.strength.margin import SAFETY, Margin, SafetyFactor
 
 WHICH = ({"which": "lower"}, {"which": "upper"})
 
@@ -126,11 +127,11 @@ def test_a_word_of_two_parts_replaces_one_token_and_a_phrase_none() -> None:
 def which_safety(which_radius: Mm) -> SafetyFactor:
     if which_radius < 0:
         raise NotForThisBuild("no such part")
-    return which_radius / 10
+    return Margin(which_radius / 10, "bump", "yield", part="a part")
 
 
 @value("planted", formula="none", source="none")
-def least(safeties: Annotated[Mapping[str, float], Every(SAFETY)]) -> SafetyFactor:
+def least(safeties: Annotated[Mapping[str, Margin], Every(SAFETY)]) -> SafetyFactor:
     return min(safeties.values())
 
 

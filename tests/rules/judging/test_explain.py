@@ -7,7 +7,7 @@ from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import FINISHED, sample
-from wizard.sheet_file import read
+from wizard.files.sheet_file import read
 
 
 def judged(**tables: dict[str, object]) -> Judged:

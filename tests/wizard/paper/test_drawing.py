@@ -10,7 +10,7 @@ import pytest
 from scipy import ndimage
 
 from rules.drawn.full_size import full_size
-from rules.drawn.full_size.shapes import Words
+from rules.drawn.full_size.shapes import PaperWords
 from rules.judging.judge import Judged, judge
 from rules.measure.quantity import EntryError
 from rules.sheet import read_sheet
@@ -18,7 +18,7 @@ from sample_sheets import document as sample_document
 from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
 from wizard.paper.drawing_svg import drawing_svg
 from wizard.paper.papers import paper_size
-from wizard.paper.pdf import Page
+from wizard.paper.pdf import PaperPage
 from wizard.paper.tiles import OVERLAP
 
 BADGER, WREN = "fell_badger_finished_metric", "dune_wren_finished"
@@ -42,7 +42,7 @@ def squeezed(text: str) -> str:
 
 
 def dimensions(sheet: Judged, side: Any, view: Any) -> list[str]:
-    return [item.text for item in full_size(sheet, side, view).items if isinstance(item, Words)]
+    return [item.text for item in full_size(sheet, side, view).items if isinstance(item, PaperWords)]
 
 
 # Check bars
@@ -73,8 +73,8 @@ def places(sheet: Judged, side: Any) -> tuple[float, float, float]:
     """Page x of the datum, page y of the spindle line, and which way outboard is, on the one sheet."""
     drawing = full_size(sheet, side)
     _, room = one_sheet(sheet, drawing)
-    datum = next(item for item in drawing.items if isinstance(item, Words) and item.text.startswith("DATUM"))
-    spindle = next(item for item in drawing.items if isinstance(item, Words) and item.text == "120 mm")
+    datum = next(item for item in drawing.items if isinstance(item, PaperWords) and item.text.startswith("DATUM"))
+    spindle = next(item for item in drawing.items if isinstance(item, PaperWords) and item.text == "120 mm")
     return room.left + datum.at[0], room.bottom + spindle.at[1] + 60, 1.0 if datum.align == "left" else -1.0
 
 
@@ -139,7 +139,7 @@ def test_tiles_put_together_are_the_one_sheet(name: str, paper: str, side: Any, 
     whole = rasterised(one_sheet_pdf(sheet, side, view), dpi)
     turned, tiles = fewest_pages(sheet, drawing, paper_size(paper))
     _, room = one_sheet(sheet, drawing)
-    window = window_on(sheet, Page(*turned, ""))
+    window = window_on(sheet, PaperPage(*turned, ""))
     first, ink, covered = len(pages) - len(tiles.printed), 0, 0.0
     for number, tile in enumerate(tiles.printed):
         assert pages.size(first + number) == pytest.approx(turned, abs=0.01)
@@ -337,7 +337,7 @@ def test_left_and_right_are_mirror_images_in_pixels(rasterised: Any) -> None:
     part, flipped = part[:rows, :columns], flipped[:rows, :columns]
     words = np.zeros(part.shape, dtype=bool)
     for item in left.items:
-        if isinstance(item, Words):
+        if isinstance(item, PaperWords):
             x, y, reach = item.at[0] * dpi / 25.4, rows - item.at[1] * dpi / 25.4, 400
             words[
                 max(0, int(y) - reach) : int(y) + reach if item.angle else int(y) + 12,

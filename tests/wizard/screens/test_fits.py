@@ -7,7 +7,7 @@ import pytest
 from driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
 from textual.pilot import Pilot
 
-from wizard.pages import PAGES, REVIEW
+from wizard.desk.pages import PAGES, REVIEW
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import Entry
 from wizard.widgets.form import FormPage

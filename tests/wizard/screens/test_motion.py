@@ -11,7 +11,7 @@ from syrupy.extensions.single_file import SingleFileSnapshotExtension, WriteMode
 from textual.binding import Binding
 from textual.pilot import Pilot
 
-from rules.drawn.moving.scene import Place
+from rules.drawn.moving.scene import TravelAndLock
 from wizard.screens.motion import MotionScreen, next_notch
 from wizard.screens.sheet import SheetScreen
 from wizard.widgets.graph import Graphs
@@ -67,7 +67,7 @@ def after(drive: Drive, text_of: TextOf, path: Path, *keys: str, size: tuple[int
     return seen[0]
 
 
-def place_after(drive: Drive, path: Path, *keys: str) -> Place:
+def place_after(drive: Drive, path: Path, *keys: str) -> TravelAndLock:
     seen = []
 
     async def act(pilot: Pilot[None]) -> None:
@@ -124,7 +124,7 @@ def test_keys_move_it(moving_sheet: Write, drive: Drive, keys: tuple[str, ...], 
 
 
 def test_twenty_presses_are_full_lock(moving_sheet: Write, drive: Drive) -> None:
-    assert place_after(drive, moving_sheet(), *["left"] * 20) == Place(0.0, 1.0)
+    assert place_after(drive, moving_sheet(), *["left"] * 20) == TravelAndLock(0.0, 1.0)
 
 
 def test_in_an_inch_sheet_a_notch_is_a_quarter_inch(moving_sheet: Write, drive: Drive) -> None:
@@ -185,8 +185,8 @@ def test_what_is_missing_is_told_and_the_rest_moves(
     path = moving_sheet(changes)
     assert words in after(drive, text_of, path).splitlines()[0]
     assert words in after(drive, text_of, path, *keys).splitlines()[0]
-    assert place_after(drive, path, *keys) == Place()
-    assert place_after(drive, path, "pageup", "end") != Place()
+    assert place_after(drive, path, *keys) == TravelAndLock()
+    assert place_after(drive, path, "pageup", "end") != TravelAndLock()
 
 
 def test_a_linkage_that_is_half_entered_names_what_it_waits_for(
@@ -334,7 +334,7 @@ def test_every_key_is_on_the_page_of_all_keys(moving_sheet: Write, drive: Drive)
         assert {key.keys for key in MotionScreen.KEYS} <= set(items._items)
         items.post_message(Items.Chosen("pageup"))
         await until(pilot, lambda: isinstance(pilot.app.screen, MotionScreen))
-        await until(pilot, lambda: motion(pilot)._place == Place(110.0, 0.0))
+        await until(pilot, lambda: motion(pilot)._place == TravelAndLock(110.0, 0.0))
 
     drive(moving_sheet(), act)
 

@@ -7,7 +7,7 @@ from driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
 from textual.pilot import Pilot
 from textual.widgets import OptionList
 
-from wizard.pages import ASKED, PAGES, REVIEW
+from wizard.desk.pages import ASKED, PAGES, REVIEW
 from wizard.screens.checklist import ChecklistScreen
 from wizard.screens.confirm import Ask
 from wizard.screens.explain import ExplainScreen

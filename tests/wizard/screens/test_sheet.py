@@ -7,7 +7,7 @@ import pytest
 from driving import Drive, TextOf, app_of, form_of, go_to, saved, screen_of, until, write
 from textual.pilot import Pilot
 
-from wizard.pages import PAGES
+from wizard.desk.pages import PAGES
 from wizard.screens.confirm import Ask
 from wizard.screens.start import StartScreen
 from wizard.widgets.entry import Entry

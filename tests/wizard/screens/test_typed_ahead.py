@@ -7,7 +7,7 @@ from answers import answer
 from driving import Drive, burst, dealt_with, form_of, go_to, saved, screen_of
 from textual.pilot import Pilot
 
-from wizard.pages import ASKED, HEADINGS, PAGES, REVIEW
+from wizard.desk.pages import ASKED, HEADINGS, PAGES, REVIEW
 
 STEPS = [number for number in range(len(PAGES)) if number != REVIEW]
 

@@ -6,7 +6,7 @@ from collections.abc import Awaitable, Callable, Mapping
 import pytest
 from textual.app import App, ComposeResult
 
-from wizard.drawing_styles import Drawing, best_drawing
+from wizard.desk.drawing_styles import Drawing, best_drawing
 from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
 from wizard.widgets.raster import Row
 

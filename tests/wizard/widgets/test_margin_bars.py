@@ -7,7 +7,7 @@ from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.strength.weakest import Ranked
 from sample_sheets import sample
-from wizard.sheet_file import read
+from wizard.files.sheet_file import read
 from wizard.widgets.margin_bars import judging, margin_rows
 
 PARTS = (

@@ -5,10 +5,10 @@ from pathlib import Path
 
 import pytest
 
-from rules.drawn.moving.scene import RIDE, Moving, Place, frame, moving, touches
+from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, frame, moving, touches
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Row
 
@@ -25,7 +25,7 @@ def front() -> Moving:
 
 
 def drawn(
-    front: Moving, place: Place, width: int, height: int, *, both: bool = False, drawing: Drawing = "braille"
+    front: Moving, place: TravelAndLock, width: int, height: int, *, both: bool = False, drawing: Drawing = "braille"
 ) -> tuple[Row, ...]:
     return motion_rows(front, place, (None, None), both, width, height, drawing, lambda mm: f"{mm:g} mm")
 
@@ -99,9 +99,9 @@ def test_the_scale_is_told(front: Moving) -> None:
 @pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
 @pytest.mark.parametrize("both", [False, True])
 @pytest.mark.parametrize(("width", "height"), [(58, 10), (78, 17), (72, 33), (118, 33), (30, 40)])
-@pytest.mark.parametrize("place", [RIDE, Place(110.0, 1.0), Place(-90.0, -1.0)])
+@pytest.mark.parametrize("place", [RIDE, TravelAndLock(110.0, 1.0), TravelAndLock(-90.0, -1.0)])
 def test_it_fills_its_cells_exactly(
-    front: Moving, place: Place, width: int, height: int, both: bool, drawing: Drawing
+    front: Moving, place: TravelAndLock, width: int, height: int, both: bool, drawing: Drawing
 ) -> None:
     lines = text(drawn(front, place, width, height, both=both, drawing=drawing))
     assert len(lines) == height and {len(line) for line in lines} == {width}
@@ -114,7 +114,7 @@ def test_links_are_named_where_there_is_room(front: Moving) -> None:
 
 
 def test_the_gap_is_marked_by_a_sign(front: Moving) -> None:
-    place = Place(110.0, 1.0)
+    place = TravelAndLock(110.0, 1.0)
     near = touches(front, place)
     plain = motion_rows(front, place, near, False, 78, 17, "plain", str)
     assert sum(line.count("X") for line in text(plain)) == 2  # once in each view

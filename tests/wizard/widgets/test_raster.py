@@ -6,7 +6,7 @@ from itertools import pairwise
 import pytest
 
 from rules.drawn.scene import Box, Circle, Item, Label, Line, Mark, Polyline, Scene
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.raster import Picture, draw, mm_per_dot
 
 FRAME = Box(-200.0, 200.0, -200.0, 200.0)

@@ -8,7 +8,8 @@ import pytest
 
 from rules.graph.results import NotForThisBuild, Waits
 from rules.judging.judge import Finding, Judged
-from rules.strength.corner_loads import CornerLoads, Margin
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import Margin
 from rules.values.strength.loads import part_loads
 
 Changes = dict[str, object]

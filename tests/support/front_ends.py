@@ -1,9 +1,9 @@
-"""Front ends simple enough to work out by hand: what the examples in docstrings are worked on."""
+"""Front ends simple enough to work out by hand. The examples in the docstrings of `rules` know them by their names."""
 
 from math import radians, tan
 
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import UP, Hinge, Pose, Upright
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import UP, Hinge, Pose, UprightPoints
 from rules.motion.shock import Shock
 from rules.motion.sweep import Sweep, envelope, straight_sweep
 from rules.motion.turning import spin_at
@@ -18,10 +18,10 @@ def parallel_arms() -> FrontEnd:
     >>> parallel_arms().straight(60.0).camber + 0.0
     0.0
     """
-    upright = Upright((20.0, -80.0, 300.0), (-5.0, -80.0, 550.0), (0.0, 0.0, 400.0), (-120.0, -80.0, 360.0))
+    upright = UprightPoints((20.0, -80.0, 300.0), (-5.0, -80.0, 550.0), (0.0, 0.0, 400.0), (-120.0, -80.0, 360.0))
     lower = Hinge((120.0, -380.0, 300.0), (-80.0, -380.0, 300.0))
     upper = Hinge((95.0, -380.0, 550.0), (-105.0, -380.0, 550.0))
-    return FrontEnd(upright, (lower, upper), Linkage("rack", (-120.0, -380.0, 360.0), -800.0, travel=60.0))
+    return FrontEnd(upright, (lower, upper), SteeringLinkage("rack", (-120.0, -380.0, 360.0), -800.0, travel=60.0))
 
 
 def parallel_sweep() -> Sweep:
@@ -50,7 +50,7 @@ def meeting_arms() -> FrontEnd:
     >>> meeting_arms().upright.upper
     (0.0, 0.0, 600.0)
     """
-    upright = Upright((0.0, 0.0, 300.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0))
+    upright = UprightPoints((0.0, 0.0, 300.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0))
     lower = Hinge((100.0, -500.0, 300.0), (-100.0, -500.0, 300.0))
     upper = Hinge((100.0, -300.0, 500.0), (-100.0, -300.0, 500.0))
     return FrontEnd(upright, (lower, upper))
@@ -62,8 +62,8 @@ def trapezium() -> FrontEnd:
     >>> trapezium().at(0.0, 0.0).steer + 0.0
     0.0
     """
-    linkage = Linkage("one rod across", None, -700.0, stop=radians(35))
-    return FrontEnd(Upright(LOWER, UPPER, CENTRE, (-144.0, -42.0, 300.0)), linkage=linkage)
+    linkage = SteeringLinkage("one rod across", None, -700.0, stop=radians(35))
+    return FrontEnd(UprightPoints(LOWER, UPPER, CENTRE, (-144.0, -42.0, 300.0)), linkage=linkage)
 
 
 def straight_rack() -> FrontEnd:
@@ -72,8 +72,8 @@ def straight_rack() -> FrontEnd:
     >>> straight_rack().full
     -75.0
     """
-    linkage = Linkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=75.0)
-    return FrontEnd(Upright(LOWER, UPPER, CENTRE, (-150.0, 0.0, 300.0)), linkage=linkage)
+    linkage = SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=75.0)
+    return FrontEnd(UprightPoints(LOWER, UPPER, CENTRE, (-150.0, 0.0, 300.0)), linkage=linkage)
 
 
 def leaning() -> FrontEnd:
@@ -86,8 +86,8 @@ def leaning() -> FrontEnd:
     lean = tan(radians(10))
     lower, upper = (0.0, -50.0 - 200.0 * lean, 200.0), (0.0, -50.0 - 600.0 * lean, 600.0)
     end = (-150.0, -50.0 - 300.0 * lean, 300.0)
-    linkage = Linkage("one rod across", None, -700.0, stop=radians(19.684588))
-    return FrontEnd(Upright(lower, upper, CENTRE, end), linkage=linkage)
+    linkage = SteeringLinkage("one rod across", None, -700.0, stop=radians(19.684588))
+    return FrontEnd(UprightPoints(lower, upper, CENTRE, end), linkage=linkage)
 
 
 def through_lock(front: FrontEnd) -> Sweep:

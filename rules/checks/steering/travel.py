@@ -1,22 +1,33 @@
 """Does it travel: what bump and droop do to toe, camber and castor, and whether arms, rods and shock reach that far."""
 
-from math import asin, radians
+from math import asin, inf, radians
 
-from rules.graph.bands import at_least, at_most
+from rules.graph.bands import AtLeast, AtMost, Limits, at_most
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
-from rules.motion.front_end import Linkage
+from rules.motion.front_end import SteeringLinkage
 from rules.motion.place_words import Figures, height, place, side
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst
+from rules.tables.load_multiples import Use
 from rules.tables.rim_flange import RIM_FLANGE
+from rules.values.steering.bump_steer import USUAL_TRAVEL
+from rules.values.steering.travel import STRETCH
 
 PRACTICE = "common practice, no source"
 MEMORY = f"{PRACTICE}; the limits from memory"
-OFF_ROAD, ON_ROAD, DANGER = 3.0 / 150, 2.4 / 150, 10.0 / 150
-"""mm of toe in all for each mm of travel."""
+TOE = Limits(
+    other={
+        "off_road": (3.0, "mm"),
+        "on_the_road": (2.4, "mm"),
+        "danger": (10.0, "mm"),
+        "over": (150.0, "mm"),
+        "each_way": (USUAL_TRAVEL, "mm"),
+    }
+)
+"""Toe in all, for so much travel."""
 
 
 def _where(found: float) -> tuple[str, Figures]:
@@ -39,11 +50,12 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
         way, holds = side(least.travel), "the bump stop" if least.travel > 0 else "a strap"
+        there, figures = height(least.locks_at)
         return Judgement(
             "stop",
-            f"The arms lock at {{locks}} {way}, before the {{{way}_travel}} entered.",
+            f"The arms lock at {there}, before the {{{way}_travel}} entered.",
             f"Less {way}, held by {holds}, or longer arms. Check the pivots' places for a slip.",
-            {"locks": (abs(least.locks_at), "mm")},
+            figures,
         )
     if envelope is not None and envelope.blocked:
         return _rod_locks(min(envelope.blocked, key=lambda blocked: (abs(blocked.lock), abs(blocked.travel))))
@@ -54,17 +66,18 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
 def _rod_locks(blocked: Blocked) -> Judgement:
     words, figures = place(blocked.travel, blocked.lock)
     change = "Less lock or less travel, a longer steering arm, or the tie rod's inner pivot elsewhere."
-    return Judgement("stop", f"The tie rod does not reach {words}: the steering locks before.", change, figures)
+    return Judgement("stop", f"The tie rod does not reach at {words}: the steering locks before.", change, figures)
 
 
 @check(
     "bump-steer",
     step="arms",
     title="Bump steer, wheels straight",
-    good="3 mm of toe or less in all for 150 mm of travel, on the road 2.4 mm: over the usual 75 mm each way, or less where "
-    "the travel is less, and over all the travel",
-    watch="to 10 mm for 150 mm over the usual travel, or more than good over all of it",
-    stop="more than 10 mm for 150 mm over the usual travel",
+    limits=TOE,
+    good="{off_road} of toe or less in all for {over} of travel, on the road {on_the_road}: over the usual {each_way} each way, "
+    "or less where the travel is less, and over all the travel",
+    watch="to {danger} for {over} over the usual travel, or more than good over all of it",
+    stop="more than {danger} for {over} over the usual travel",
     source=MEMORY,
     grade="common practice",
 )
@@ -75,16 +88,20 @@ def bump_steer(
     bump_travel: Mm,
     droop_travel: Mm,
     toe_in_bump: Mm,
-    steering_linkage: Linkage,
-    use: str,
+    steering_linkage: SteeringLinkage,
+    use: Use,
     best_inner_from_centre: Mm | None,
     best_inner_height: Mm | None,
     best_bump_toe: Mm | None,
+    limits: Limits,
 ) -> Judgement:
     """How far the wheels steer themselves over bumps, both moving alike; toe of both together across the treads."""
-    good, whole_travel = ON_ROAD if use == "road" else OFF_ROAD, bump_travel + droop_travel
+    figure = {name: number for name, (number, _) in limits.other.items()}
+    whole_travel = bump_travel + droop_travel
+    good = figure["on_the_road" if use == "road" else "off_road"] / figure["over"]
+    danger = figure["danger"] / figure["over"]
     figures: Figures = {"allowed": (good * whole_travel, "mm")}
-    usual = at_most(bump_toe, good=good * usual_travel, watch=DANGER * usual_travel)
+    usual = at_most(bump_toe, good=good * usual_travel, watch=danger * usual_travel)
     far = bump_toe_whole is None or at_most(bump_toe_whole, good=good * whole_travel) != "good"
     verdict = "watch" if far and usual == "good" else usual
     sense = "in" if toe_in_bump > 0 else "out"
@@ -122,18 +139,19 @@ def bump_steer(
     "bump-steer-turned",
     step="arms",
     title="Bump steer at half lock",
-    good="neither wheel's angle changes by more than 1 deg, over 75 mm each way",
+    limits=AtMost("rad", radians(1), inf, other={"each_way": (USUAL_TRAVEL, "mm")}),
+    good="neither wheel's angle changes by more than {good}, over {each_way} each way",
     watch="more",
     source="no published figure. Worked out here: front ends whose tie rods follow the arms within 1 mm of toe with the "
     "wheels straight change about 0.6 to 0.9 deg at half lock, for the best inner pivot is another at every lock",
     grade="no published figure",
 )
-def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm) -> Judgement:
+def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm, limits: AtMost) -> Judgement:
     """Bump steer of the worse wheel with the steering held at half lock; its toe is counted for two wheels alike."""
     angle = asin(min(1.0, bump_toe_turned / (2 * design_tyre_diameter)))
     figures = {"angle": (angle, "rad")}
     text = "Held at half lock, the worse wheel's angle changes by {angle} over the usual travel"
-    if at_most(angle, good=radians(1)) == "good":
+    if limits.verdict(angle) == "good":
         return Judgement("good", f"{text}.", figures=figures)
     return Judgement(
         "watch",
@@ -147,25 +165,28 @@ def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm) -> Judgemen
     "camber-change",
     step="arms",
     title="Camber change in travel",
-    good="1 deg or less for 25 mm of travel",
+    limits=AtMost("rad", radians(1), inf, other={"stretch": (STRETCH, "mm")}),
+    good="{good} or less for {stretch} of travel",
     watch="more",
     source=f"{MEMORY}: half a degree to one for 25 mm is usual",
     grade="common practice",
 )
-def camber_change(camber_per_25_mm: Rad, camber_change_bump: Rad, camber_change_droop: Rad) -> Judgement:
+def camber_change(
+    camber_per_25_mm: Rad, camber_change_bump: Rad, camber_change_droop: Rad, limits: AtMost
+) -> Judgement:
     """How fast the wheel leans over as it travels."""
     place, figures = _where(camber_per_25_mm)
     text = (
         f"Camber changes by {{camber_per_25_mm}} for 25 mm (1 in) of travel {place}, where it is fastest; by "
         "{camber_change_bump} to full bump and {camber_change_droop} to full droop, top outboard counted plus"
     )
-    if at_most(camber_per_25_mm, good=radians(1)) == "good":
+    if limits.verdict(camber_per_25_mm) == "good":
         return Judgement("good", f"{text}.", figures=figures)
     return Judgement(
         "watch",
-        f"{text}. More than 1 deg wears the tyres' edges and tugs at the wheel.",
+        f"{text}. More than {{most}} wears the tyres' edges and tugs at the wheel.",
         "A longer upper arm, or its inner pivot higher so that the arms lie more alike.",
-        figures,
+        figures | {"most": (limits.good, "rad")},
     )
 
 
@@ -173,13 +194,14 @@ def camber_change(camber_per_25_mm: Rad, camber_change_bump: Rad, camber_change_
     "castor-in-travel",
     step="arms",
     title="Castor keeps in travel",
-    good="within 2 deg of ride height, and above nought",
+    limits=AtMost("rad", radians(2), inf),
+    good="within {good} of ride height, and above nought",
     watch="changes by more",
     stop="nought or less anywhere",
     source="2 deg is this program's own limit; that castor stays above nought is common practice",
     grade="no published figure",
 )
-def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judgement:
+def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad, limits: AtMost) -> Judgement:
     """Whether the axis goes on trailing at full bump and droop; it leans with the arms' hinges seen from the side."""
     if not more_than(least_castor, 0.0):
         place, figures = _where(least_castor)
@@ -191,7 +213,7 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judg
         )
     place, figures = _where(castor_change)
     figures["change"] = (abs(castor_change), "rad")
-    if at_most(abs(castor_change), good=radians(2)) == "good":
+    if limits.verdict(abs(castor_change)) == "good":
         text = f"Castor is {{castor}} at ride height and changes by {{change}} at most, {place}."
         return Judgement("good", text, figures=figures)
     return Judgement(
@@ -206,6 +228,7 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judg
     "lower-joint-with-tyre-flat",
     step="arms",
     title="Lower joint with the tyre flat",
+    limits=AtLeast("mm", 0.0),
     good="the lower joint is no lower than the rim's edge",
     stop="lower than the rim's edge",
     source=f"{PRACTICE}; some inspection rules ask that with a tyre flat nothing but tyre and wheel touches the road. "
@@ -214,12 +237,12 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad) -> Judg
     try_changing=("pivots.lower_below_spindle",),
 )
 def lower_joint_with_tyre_flat(
-    lower_hinge: Hinge, lower_below_spindle: Mm, lower_radius: Mm, wheel_diameter: Mm
+    lower_hinge: Hinge, lower_below_spindle: Mm, lower_radius: Mm, wheel_diameter: Mm, limits: AtLeast
 ) -> Judgement:
     """With the tyre flat the car runs on the rim; a joint that hangs lower digs into the road first."""
     spare = wheel_diameter / 2 + RIM_FLANGE - (lower_below_spindle + lower_radius)
     figures = {"spare": (abs(spare), "mm")}
-    if at_least(spare, good=0.0) == "good":
+    if limits.verdict(spare) == "good":
         return Judgement("good", "The lower joint's lowest point is {spare} above the rim's edge.", figures=figures)
     return Judgement(
         "stop",
@@ -233,24 +256,25 @@ def lower_joint_with_tyre_flat(
     "shock-spare",
     step="spring",
     title="Shock has length to spare",
-    good="6 mm or more left before it is closed or open",
-    watch="0 to 6 mm",
+    limits=AtLeast("mm", 6.0, 0.0),
+    good="{good} or more left before it is closed or open",
+    watch="less than {good} left",
     stop="it closes or opens fully before the wheel is there",
     source=MEMORY,
     grade="common practice",
 )
 def shock_spare(
-    shock_at_ride: Mm, shock_at_bump: Mm, shock_at_droop: Mm, shock_shortest: Mm, shock_longest: Mm
+    shock_at_ride: Mm, shock_at_bump: Mm, shock_at_droop: Mm, shock_shortest: Mm, shock_longest: Mm, limits: AtLeast
 ) -> Judgement:
     """Whether bump stop and strap hold the wheel before the shock does."""
     lengths = (shock_at_ride, shock_at_bump, shock_at_droop)
     closing, opening = min(lengths) - shock_shortest, shock_longest - max(lengths)
-    verdict = at_least(min(closing, opening), good=6.0, watch=0.0)
+    verdict = limits.verdict(min(closing, opening))
     figures = {
         "closing": (abs(closing), "mm"),
         "opening": (abs(opening), "mm"),
-        "closed": (min(lengths) - 6.0, "mm"),
-        "open": (max(lengths) + 6.0, "mm"),
+        "closed": (min(lengths) - limits.good, "mm"),
+        "open": (max(lengths) + limits.good, "mm"),
     }
     text = (
         "The shock is {shock_at_droop} long at full droop, {shock_at_ride} at ride height, {shock_at_bump} at full bump"

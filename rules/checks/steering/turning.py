@@ -1,22 +1,22 @@
 """Does it turn: the sense of the steering arms, the lock and what stops it, the return to straight over the whole lock."""
 
-from math import radians
+from collections.abc import Mapping
+from math import inf, radians
 
-from rules.graph.bands import at_least, at_most
+from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than, reaches, within
 from rules.measure.units import Mm, NewtonMetre, Rad, Ratio, Share
-from rules.motion.place_words import where
-from rules.motion.sweep import Sweep
+from rules.motion.kinds import LinkageKind
+from rules.motion.place_words import turned, where
+from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import LockTable, Reach
+from rules.sheet.steering import StoppedBy
 from rules.values.steering.turning import TURN
 
 PRACTICE = "common practice, no source"
-LEAST_SHARE, MOST_SHARE = 0.4, 1.2
-MOST_ERROR = radians(2)
-ROOM, LEAST_ROOM = radians(30), radians(25)
-LOCKS = {
+LOCKS: Mapping[LinkageKind, str] = {
     "rack": "a tie rod lies in a line with its arm, or square to the rack",
     "relay rod": "a tie rod lies in a line with its arm, or the relay rod with its own arms",
     "one rod across": "the rod lies in a line with an arm",
@@ -37,7 +37,7 @@ IN_LINE = radians(0.01)
     source=f"{PRACTICE}: no inversion of the linkage, as student race car rules ask",
     grade="common practice",
 )
-def lock_is_reached(lock_reached: Reach, linkage: str) -> Judgement:
+def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     """Whether both wheels follow to full lock at ride height before two links lie in a line, where the steering locks."""
     figures = {"inner": (lock_reached.inner, "rad")}
     if reaches(lock_reached.share, 1.0):
@@ -50,18 +50,20 @@ def lock_is_reached(lock_reached: Reach, linkage: str) -> Judgement:
     "steering-sense",
     step="steering",
     title="Inner wheel turns more than the outer",
-    good="40 to 120 % of the difference a bend asks for, at 20 deg",
-    watch="0 to 40 %, or above 120 %",
+    limits=Between("share", 0.4, 1.2, least=0.0, other={"turn": (TURN, "rad")}),
+    good="{usual} of the difference a bend asks for, at {turn}",
+    watch="less than {low}, or above {high}",
     stop="less than nought: the outer wheel turns more",
     source="40 and 120 % are this program's own limits; arms aimed at the rear axle's middle give 54 to 80 %, derived",
     grade="no published figure",
 )
-def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None) -> Judgement:
+def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
     figures = {"turned": (min(TURN, full_lock_inner), "rad")}
-    if not reaches(ackermann_share, 0.0):
+    verdict = limits.verdict(ackermann_share)
+    if verdict == "stop":
         return Judgement(
-            "stop",
+            verdict,
             "Turned {turned}, the outer wheel turns more than the inner one: reversed, so the wheels fight each other in "
             "every bend. Uprights swapped side to side, or turned upside down, do this.",
             "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
@@ -71,24 +73,25 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
         "Toes out in turns: with the inner wheel at {turned}, the outer one turns less by {ackermann_share} of the "
         "difference that rolling true asks for"
     )
-    if within(ackermann_share, LEAST_SHARE, MOST_SHARE):
-        return Judgement("good", f"{text}.", figures=figures)
+    if verdict == "good":
+        return Judgement(verdict, f"{text}.", figures=figures)
     if arm_aim is not None and within(arm_aim, -FURTHEST_AIM, FURTHEST_AIM):
         figures["aim"] = (abs(arm_aim), "share")
         side = "behind" if arm_aim > 0 else "ahead of"
         text += f"; the arms aim at a place {{aim}} of the wheelbase {side} the front axle"
-    if ackermann_share < LEAST_SHARE:
+    if ackermann_share < limits.low:
         change = "Aim the arms nearer to the rear axle: tie-rod ends behind the front axle further in, ahead of it further out."
-        return Judgement("watch", f"{text}. The tyres scrub in tight bends.", change, figures)
+        return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", change, figures)
     change = "Aim the arms further back: tie-rod ends behind the front axle further out, ahead of it further in."
-    return Judgement("watch", f"{text}. The inner tyre is dragged round.", change, figures)
+    return Judgement(verdict, f"{text}. The inner tyre is dragged round.", change, figures)
 
 
 @check(
     "ackermann-error",
     step="steering",
     title="Outer wheel's error over the lock",
-    good="2 deg or less from the ideal",
+    limits=AtMost("rad", radians(2), inf),
+    good="{good} or less from the ideal",
     watch="more",
     source="2 deg is this program's own limit: what arms aimed at the rear axle's middle leave at 30 deg of lock, derived",
     grade="no published figure",
@@ -99,12 +102,13 @@ def ackermann_error_small(
     best_tie_rod_ahead: Mm | None,
     best_tie_rod_inboard: Mm | None,
     best_ackermann_largest: Rad | None,
+    limits: AtMost,
 ) -> Judgement:
     """How far the outer wheel is from rolling true, where it is worst; and the arm of this length that does best."""
     error = abs(ackermann_error)
     figures = {"inner": (lock_table.worst.inner, "rad"), "error": (error, "rad")}
     text = "With the inner wheel at {inner} the outer one is {error} off the angle the bend asks for, at worst"
-    verdict = at_most(error, good=MOST_ERROR)
+    verdict = limits.verdict(error)
     if verdict == "good":
         return Judgement("good", f"{text}.", figures=figures)
     change = "No angle of an arm this long does better: a longer arm, or the inner tie-rod ends moved fore or aft."
@@ -117,29 +121,30 @@ def ackermann_error_small(
                 f"Best with an arm this long: tie-rod end {{place}} {side} the spindle and {{best_tie_rod_inboard}} inboard "
                 "of the hub face; that leaves {left}. See that it clears rotor and wheel."
             )
-    return Judgement("watch", f"{text}; it scrubs there.", change, figures)
+    return Judgement(verdict, f"{text}; it scrubs there.", change, figures)
 
 
 @check(
     "tie-rod-over-centre",
     step="steering",
     title="Tie rod against its arm",
-    good="30 deg or more from lying in a line",
-    watch="25 to 30 deg",
-    stop="less than 25 deg",
+    limits=AtLeast("rad", radians(30), radians(25)),
+    good="{good} or more from lying in a line",
+    watch="down to {watch}",
+    stop="less than {watch}",
     source=f"{PRACTICE}: 25 to 30 deg from memory; no inversion of the linkage, as student race car rules ask",
     grade="common practice",
 )
-def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None) -> Judgement:
+def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None, limits: AtLeast) -> Judgement:
     """How near tie rod and arm come to lying in a line, where the steering locks or folds over to the wrong side."""
     place, figures = where(rod_to_arm_angle)
     change = "A longer steering arm, less rack travel, or a stop that touches earlier."
-    if at_most(rod_to_arm_angle, good=IN_LINE) == "good":
+    if reaches(IN_LINE, rod_to_arm_angle):
         text = f"Tie rod and arm lie in a line {place}, or did before: the steering locks, or folds over to the wrong side."
         return Judgement("stop", text, change, figures)
     looked = "travel and lock" if envelope is not None else "the lock at ride height"
     text = f"Over {looked}, tie rod and arm stay {{rod_to_arm_angle}} from lying in a line; nearest {place}."
-    verdict = at_least(rod_to_arm_angle, good=ROOM, watch=LEAST_ROOM)
+    verdict = limits.verdict(rod_to_arm_angle)
     return Judgement(verdict, text, "" if verdict == "good" else change, figures)
 
 
@@ -155,8 +160,8 @@ def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None) -> Judgem
 )
 def steering_stops(
     steering_begun: bool,
-    stopped_by: str | None,
-    linkage: str | None,
+    stopped_by: StoppedBy | None,
+    linkage: LinkageKind | None,
     stop_angle: Rad | None,
     rack_left_at_stop: Mm | None,
 ) -> Judgement:
@@ -217,11 +222,10 @@ def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full
     if more_than(least_return_moment, 0.0):
         text = "From every lock the car's weight returns the wheels, at full lock with {return_moment_full_lock} before friction."
         return Judgement("good", text)
-    _, figures = where(least_return_moment)
+    there, figures = turned(least_return_moment.lock if isinstance(least_return_moment, Worst) else 1.0)
     return Judgement(
         "stop",
-        "At {lock_there} of full lock the car's weight does not return the wheels: {least_return_moment}. Left alone, they "
-        "run to the stop.",
+        f"At {there} the car's weight does not return the wheels: {{least_return_moment}}. Left alone, they run to the stop.",
         "More inclination or castor, a larger ground offset, or less lock.",
         figures,
     )

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from wizard.sheet_text import (
+from wizard.files.sheet_text import (
     HEADER,
     LONGEST_LINE,
     CannotRead,

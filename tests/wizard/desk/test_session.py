@@ -6,9 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from wizard import sheet_file
-from wizard.session import LINE_BREAK, Session
-from wizard.sheet_file import CannotSave, ChangedOnDisk, SheetFile
+from wizard.desk.session import LINE_BREAK, Session
+from wizard.files import sheet_file
+from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
 
 
 def session_on(tmp_path: Path, text: str) -> Session:

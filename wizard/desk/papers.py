@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Literal
 
+from wizard.desk.session import Session
 from wizard.paper.checklist_text import as_markdown, as_text
 from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
-from wizard.session import Session
 
 __all__ = ["ChangedByHand", "What", "write"]
 

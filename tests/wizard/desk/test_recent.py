@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from wizard import recent
+from wizard.desk import recent
 
 
 def test_the_last_opened_comes_first_and_once(tmp_path: Path) -> None:

@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, TypeAlias, cast
 
 from rules.sheet import STEPS, WORKED_OUT
-from wizard.sheet_text import (
+from wizard.files.sheet_text import (
     EARLIER_HEADER,
     HEADER,
     LONGEST_LINE,

@@ -6,7 +6,7 @@ from typing import Any
 from rules.judging.judge import Judged, judge
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import sample
-from wizard.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of, page_state
+from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of, page_state
 
 
 def document(name: str = "dune_wren_finished") -> dict[str, Any]:

@@ -17,8 +17,8 @@ from pathlib import Path
 
 from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION
-from wizard.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
-from wizard.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
+from wizard.files.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
+from wizard.files.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
 
 __all__ = [
     "SHEET_VERSION", "CannotRead", "CannotSave", "ChangedOnDisk", "SheetFile",
@@ -200,7 +200,7 @@ def _base(sheet: SheetFile, there: bytes | None) -> str:
 
 def _text(document: Mapping[str, object], path: Path, base: str) -> str:
     """A document as text that is known to open again, put into `base` where there is any. Raises CannotSave."""
-    from wizard.sheet_edit import edited  # only needed on saving
+    from wizard.files.sheet_edit import edited  # only needed on saving
 
     try:
         text = edited(base, document) if base else to_text(document)

@@ -11,9 +11,9 @@ from hypothesis import strategies as st
 from rules.judging.judge import judge
 from rules.sheet import STEPS, read_sheet
 from sample_sheets import FINISHED, sample
-from wizard.saving import complete_document
-from wizard.sheet_edit import edited, same
-from wizard.sheet_text import EARLIER_HEADER, HEADER, to_text
+from wizard.files.saving import complete_document
+from wizard.files.sheet_edit import edited, same
+from wizard.files.sheet_text import EARLIER_HEADER, HEADER, to_text
 
 SET_ASIDE = "could not be changed in place"
 BY_HAND = """\

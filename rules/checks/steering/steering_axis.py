@@ -1,12 +1,13 @@
 """Does it steer: the lean of the axis, where it meets the ground, and whether it returns to straight."""
 
-from math import radians
+from math import inf, radians
 
-from rules.graph.bands import at_most
+from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
-from rules.measure.closeness import more_than, reaches, within
+from rules.graph.results import DoesNotApply, Judgement, Waits
+from rules.measure.closeness import more_than
 from rules.measure.units import Mm, NewtonMetre, Rad
+from rules.values.steering.self_centring import TURN
 
 PRACTICE = "common practice, no source"
 DEGREE = radians(1)
@@ -16,21 +17,22 @@ DEGREE = radians(1)
     "inclination-usual",
     step="pivots",
     title="Inclination in the usual range",
-    good="8 to 12 deg",
+    limits=Between("rad", 8 * DEGREE, 12 * DEGREE),
+    good="{usual}",
     watch="outside that",
     stop="nought or leaning outboard",
     source=f"{PRACTICE}: no published range for off-road arms was found",
     grade="common practice",
     try_changing=("pivots.inclination",),
 )
-def inclination_usual(inclination: Rad) -> Judgement:
+def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
     """Lean of the axis seen from the front. Less puts the pivots deep in the wheel; more lifts the car in every turn."""
-    if within(inclination, 8 * DEGREE, 12 * DEGREE):
-        return Judgement("good", "Inclination is {inclination}, in the usual 8 to 12 deg.")
+    if limits.verdict(inclination) == "good":
+        return Judgement("good", f"Inclination is {{inclination}}, in the usual {limits.usual}.")
     if more_than(inclination, 0.0):
         return Judgement(
             "watch",
-            "Inclination is {inclination}; 8 to 12 deg is usual.",
+            f"Inclination is {{inclination}}; {limits.usual} is usual.",
             "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
         )
     return Judgement(
@@ -44,16 +46,18 @@ def inclination_usual(inclination: Rad) -> Judgement:
     "ground-offset-usual",
     step="pivots",
     title="Ground offset in the usual range",
-    good="-10 to 40 mm",
-    watch="to 100 mm, or below -10 mm",
-    stop="beyond 100 mm",
+    limits=Between("mm", -10.0, 40.0, most=100.0),
+    good="{usual}",
+    watch="to {most}, or below {low}",
+    stop="beyond {most}",
     source=f"{PRACTICE}: small either side of nought on road cars, up to 100 mm on old and off-road ones",
     grade="common practice",
     try_changing=("pivots.ground_offset",),
 )
-def ground_offset_usual(ground_offset: Mm) -> Judgement:
+def ground_offset_usual(ground_offset: Mm, limits: Between) -> Judgement:
     """Where the axis meets the ground from the tyre's centre plane: the lever of every stone and brake force."""
-    if within(ground_offset, -10.0, 40.0):
+    verdict = limits.verdict(ground_offset)
+    if verdict == "good":
         figures = {"distance": (abs(ground_offset), "mm")}
         side = "outboard" if ground_offset < 0 else "inboard"
         text = f"The axis meets the ground {{distance}} {side} of the tyre's centre plane."
@@ -64,13 +68,13 @@ def ground_offset_usual(ground_offset: Mm) -> Judgement:
         text = (
             "The axis meets the ground {outboard} outboard of the tyre's centre plane: the wheel toes in when braked."
         )
-        return Judgement("watch", text, "Less inclination, less backspacing, or pivots further in.", figures)
-    if reaches(100.0, ground_offset):
+        return Judgement(verdict, text, "Less inclination, less backspacing, or pivots further in.", figures)
+    if verdict == "watch":
         return Judgement(
-            "watch", "Ground offset is {ground_offset}: expect kickback, heavy steering and tramlining.", change
+            verdict, "Ground offset is {ground_offset}: expect kickback, heavy steering and tramlining.", change
         )
     return Judgement(
-        "stop", "Ground offset is {ground_offset}: a stone at speed can take the wheel out of your hands.", change
+        verdict, "Ground offset is {ground_offset}: a stone at speed can take the wheel out of your hands.", change
     )
 
 
@@ -78,13 +82,16 @@ def ground_offset_usual(ground_offset: Mm) -> Judgement:
     "ground-offset-across-tyres",
     step="pivots",
     title="Ground offset from smallest to largest tyre",
-    good="changes by 10 mm or less and keeps its sign",
+    limits=AtMost("mm", 10.0, inf),
+    good="changes by {good} or less and keeps its sign",
     watch="changes more, or changes sign",
     source=PRACTICE,
     grade="common practice",
     try_changing=("pivots.inclination",),
 )
-def ground_offset_across_tyres(ground_offset_smallest_tyre: Mm, ground_offset_largest_tyre: Mm) -> Judgement:
+def ground_offset_across_tyres(
+    ground_offset_smallest_tyre: Mm, ground_offset_largest_tyre: Mm, limits: AtMost
+) -> Judgement:
     """How far the ground offset moves when the other tyre is fitted, and whether it passes through nought."""
     change = abs(ground_offset_smallest_tyre - ground_offset_largest_tyre)
     figures = {"moved": (change, "mm")}
@@ -94,7 +101,7 @@ def ground_offset_across_tyres(ground_offset_smallest_tyre: Mm, ground_offset_la
             "watch", f"{text}: it changes sign, so the pull under braking changes side.",
             "Choose an offset that stays on one side with both tyres.", figures,
         )  # fmt: skip
-    if at_most(change, good=10.0) == "good":
+    if limits.verdict(change) == "good":
         return Judgement("good", f"{text}.", figures=figures)
     return Judgement("watch", f"{text}: a change of {{moved}}.", "Less inclination, or tyres closer in size.", figures)
 
@@ -103,21 +110,22 @@ def ground_offset_across_tyres(ground_offset_smallest_tyre: Mm, ground_offset_la
     "swap-spacing",
     step="pivots",
     title="Pivot spacing of the ready-made spare",
-    good="within 0.8 mm (1/32 in)",
+    limits=AtMost("mm", 0.8, inf),
+    good="within {good}",
     watch="further apart",
     source=PRACTICE,
     grade="common practice",
     try_changing=("pivots.spacing",),
 )
-def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None) -> Judgement:
+def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None, limits: AtMost) -> Judgement:
     """Your pivot spacing against that of the ready-made upright you want to be able to change to."""
     if swap_spacing is None:
-        raise NotForThisBuild("no ready-made spare is asked for")
+        raise DoesNotApply("no ready-made spare is asked for")
     if spacing is None:
         raise Waits("pivots.spacing")
     difference = abs(spacing - swap_spacing)
     figures = {"difference": (difference, "mm")}
-    if at_most(difference, good=0.8) == "good":
+    if limits.verdict(difference) == "good":
         return Judgement("good", "Spacing {spacing} matches the spare's {swap_spacing}.", figures=figures)
     return Judgement(
         "watch",
@@ -131,30 +139,37 @@ def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None) -> Judgeme
     "castor-usual",
     step="pivots",
     title="Castor in the usual range",
-    good="4 to 10 deg",
-    watch="0 to 4 deg, or above 10 deg",
+    limits=Between("rad", 4 * DEGREE, 10 * DEGREE, least=0.0),
+    good="{usual}",
+    watch="nought to {low}, or above {high}",
     stop="negative",
     source=f"{PRACTICE}; technician textbooks give 2 to 8 deg for road cars",
     grade="common practice",
     try_changing=("pivots.castor",),
 )
-def castor_usual(castor: Rad) -> Judgement:
+def castor_usual(castor: Rad, limits: Between) -> Judgement:
     """Lean of the axis seen from the side, top to the rear."""
-    if within(castor, 4 * DEGREE, 10 * DEGREE):
-        return Judgement("good", "Castor is {castor}, in the usual 4 to 10 deg.")
-    if not reaches(castor, 0.0):
+    verdict, figures = limits.verdict(castor), {"low": (limits.low, "rad"), "high": (limits.high, "rad")}
+    if verdict == "good":
+        return Judgement(verdict, f"Castor is {{castor}}, in the usual {limits.usual}.")
+    if verdict == "stop":
         return Judgement(
-            "stop",
+            verdict,
             "Castor is {castor}: the top of the axis leans forward, and the steering can run to lock by itself.",
             "Move the upper pivot back. Check that left and right arms were not swapped.",
         )
-    if castor > 4 * DEGREE:
-        return Judgement("watch", "Castor is {castor}; above 10 deg the steering grows heavy and the joints run out of angle.",
-                         "Less castor, or power steering and a check of the joint angles.")  # fmt: skip
+    if castor > limits.high:
+        return Judgement(
+            verdict,
+            "Castor is {castor}; above {high} the steering grows heavy and the joints run out of angle.",
+            "Less castor, or power steering and a check of the joint angles.",
+            figures,
+        )
     return Judgement(
-        "watch",
-        "Castor is {castor}; with less than 4 deg the steering hardly returns by itself.",
+        verdict,
+        "Castor is {castor}; with less than {low} the steering hardly returns by itself.",
         "Move the upper pivot back.",
+        figures,
     )
 
 
@@ -185,7 +200,8 @@ def trail_positive(mechanical_trail: Mm) -> Judgement:
     "self-centring",
     step="pivots",
     title="Steering returns by itself",
-    good="return moment at 20 deg more than nought",
+    limits=Limits(other={"turn": (TURN, "rad")}),
+    good="return moment at {turn} more than nought",
     stop="nought or less",
     source="vehicle dynamics handbooks for the principle; the moment is the exact one of a disc, derived",
     grade="handbook",

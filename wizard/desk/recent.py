@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from wizard.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
-from wizard.drawing_styles import Drawing
+from wizard.desk.drawing_styles import Drawing
+from wizard.files.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
 
 if TYPE_CHECKING:
-    from wizard.state import State
+    from wizard.files.state import State
 
 MOST = 6
 _FILE, _SPOILT = "recent.json", "recent.spoilt.json"
@@ -95,8 +95,8 @@ def summary(path: Path) -> Summary:
 
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
-    from wizard.sheet_file import CannotRead, read
-    from wizard.widgets.lines import progress
+    from wizard.desk.session import progress
+    from wizard.files.sheet_file import CannotRead, read
 
     try:
         judged = judge(read_sheet(read(path).document))
@@ -108,7 +108,7 @@ def summary(path: Path) -> Summary:
 
 def _remembered() -> "State":
     """What the state file holds; one that cannot be read counts as none. The first paint does not wait for pydantic."""
-    from wizard.state import State
+    from wizard.files.state import State
 
     try:
         return State.model_validate_json(_state_bytes() or b"{}")
@@ -129,7 +129,7 @@ def _remember(change: "Callable[[State], dict[str, object]]") -> None:
 
     One that holds something else altogether is kept beside the new one.
     """
-    from wizard.state import State
+    from wizard.files.state import State
 
     # Remembering is a comfort, the sheet itself is safe: nothing that goes wrong here stops the work.
     with suppress(OSError):

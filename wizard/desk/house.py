@@ -6,9 +6,9 @@ from typing import Any, Protocol, cast
 
 from textual.dom import DOMNode
 
-from wizard.drawing_styles import Drawing
-from wizard.session import Session
-from wizard.sheet_file import SheetFile
+from wizard.desk.drawing_styles import Drawing
+from wizard.desk.session import Session
+from wizard.files.sheet_file import SheetFile
 
 
 class House(Protocol):

@@ -10,14 +10,14 @@ from rules.graph.asking import AskedField, printable
 from rules.judging.judge import Judged, judge
 from rules.measure.display import other, show
 from rules.measure.quantity import KINDS, EntryError, Units
-from rules.sheet import Sheet, read_sheet
-from wizard import sheet_file
-from wizard.pages import ASKED
-from wizard.saving import complete_document
-from wizard.sheet_file import CannotSave, ChangedOnDisk, SheetFile
+from rules.sheet import FIELDS, Sheet, read_sheet
+from wizard.desk.pages import ASKED
+from wizard.files import sheet_file
+from wizard.files.saving import complete_document
+from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
 
 if TYPE_CHECKING:
-    from rules.shop.checklist import Line, Marks
+    from rules.shop.checklist import ChecklistLine, Marks
 
 LINE_BREAK = "⏎"
 """Stands for the end of a line where a text of several lines is shown on one."""
@@ -171,7 +171,7 @@ class Session:
 
         return kept_marks(self.document)
 
-    def mark(self, lines: "Sequence[Line]", line: "Line", marks: "Marks") -> None:
+    def mark(self, lines: "Sequence[ChecklistLine]", line: "ChecklistLine", marks: "Marks") -> None:
         """Put a line's ticks and results in the sheet. lines: the whole checklist."""
         from rules.shop.checklist import to_tables
 
@@ -234,3 +234,10 @@ def _read(asked: AskedField, entry: object, units: Units) -> object:
         return asked.read(entry, units)
     except EntryError:
         return None
+
+
+def progress(judged: Judged) -> str:
+    """How many of the needed questions are answered."""
+    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+    wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
+    return f"{answered} of {wanted} answered"

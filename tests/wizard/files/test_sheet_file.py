@@ -13,8 +13,8 @@ from typing import Any
 
 import pytest
 
-from wizard import atomic_file, sheet_file
-from wizard.sheet_file import (
+from wizard.files import atomic_file, sheet_file
+from wizard.files.sheet_file import (
     SHEET_VERSION,
     CannotRead,
     CannotSave,
@@ -519,7 +519,7 @@ def test_a_half_written_temporary_file_is_removed(path: Path) -> None:
     """A real write that fails half-way: the system allows this process files of 300 bytes at most."""
     code = (
         "import resource, sys\n"
-        "from wizard.sheet_file import CannotSave, read, save\n"
+        "from wizard.files.sheet_file import CannotSave, read, save\n"
         "sheet = read(sys.argv[1])\n"
         "resource.setrlimit(resource.RLIMIT_FSIZE, (300, 300))\n"
         "try:\n    save(sheet, {'job': {'notes': 'long ' * 5000}})\n"
@@ -612,7 +612,7 @@ def test_what_could_not_be_read_again_is_not_saved(path: Path, held: object, sai
 
 
 def python(code: str, path: Path) -> "subprocess.Popen[str]":
-    environment = os.environ | {"PYTHONPATH": os.pathsep.join([str(Path(sheet_file.__file__).parents[1]), *sys.path])}
+    environment = os.environ | {"PYTHONPATH": os.pathsep.join([str(Path(sheet_file.__file__).parents[2]), *sys.path])}
     return subprocess.Popen([sys.executable, "-c", code, str(path)], stdout=subprocess.PIPE, text=True, env=environment)
 
 
@@ -637,7 +637,7 @@ def test_killed_at_each_stage(path: Path, call: str, survives: str) -> None:
 def test_killed_in_a_loop_of_saves(path: Path) -> None:
     code = (
         "import itertools, sys\n"
-        "from wizard.sheet_file import read, save\n"
+        "from wizard.files.sheet_file import read, save\n"
         "sheet = read(sys.argv[1])\n"
         "for number in itertools.count():\n"
         "    print(number, flush=True)\n"

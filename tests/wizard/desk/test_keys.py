@@ -10,7 +10,7 @@ from textual.pilot import Pilot
 from textual.screen import Screen
 
 import wizard.screens
-from wizard.keys import Key
+from wizard.desk.keys import Key
 from wizard.screens.all_keys import AllKeysScreen
 from wizard.screens.find import FindScreen
 from wizard.screens.findings import FindingsScreen
@@ -102,7 +102,7 @@ def test_a_step_is_found(drive: Drive, half_done: Path) -> None:
         burst(pilot, "ctrl+f", "type:step review", "enter")
         await dealt_with(pilot)
         assert screen_of(pilot).page.id == "page"
-        from wizard.pages import REVIEW
+        from wizard.desk.pages import REVIEW
 
         assert screen_of(pilot).number == REVIEW
 
