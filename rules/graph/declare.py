@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
-from rules.graph.results import Grade, Verdict
+from rules.graph.results import Verdict
+from rules.tables.sources import Cited, Grade, Source, cited, several, weakest
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -22,11 +23,16 @@ ALONE: tuple[Member, ...] = ({},)
 
 @dataclass(frozen=True, slots=True)
 class ValueNote:
-    """What a value says of itself: subject, formula in words, source."""
+    """What a value says of itself: subject, formula in words, sources."""
 
     subject: str
     formula: str
-    source: str
+    sources: tuple[Source, ...]
+
+    @property
+    def source(self) -> str:
+        """Its sources on one line."""
+        return cited(self.sources)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +49,16 @@ class CheckNote:
     good: str
     watch: str
     stop: str
-    source: str
+    sources: tuple[Source, ...]
     grade: Grade
     try_changing: tuple[str, ...]
     limits: Limits | None = None
     never_good: bool = False
+
+    @property
+    def source(self) -> str:
+        """Its sources on one line."""
+        return cited(self.sources)
 
     @property
     def best(self) -> Verdict:
@@ -113,12 +124,16 @@ def in_words(text: str, member: Member) -> str:
     return text
 
 
-def value(subject: str, *, formula: str, source: str, each: Iterable[Member] = ALONE) -> Callable[[F], F]:
+def value(subject: str, *, formula: str, source: Cited, each: Iterable[Member] = ALONE) -> Callable[[F], F]:
     """Mark a pure function as a value, or as a family of them. formula: in words, as `explain` prints it."""
 
     def mark(function: F) -> F:
         function.declared = tuple(  # type: ignore[attr-defined]
-            Declared(in_name(function.__name__, member), ValueNote(subject, in_words(formula, member), source), member)
+            Declared(
+                in_name(function.__name__, member),
+                ValueNote(subject, in_words(formula, member), several(source)),
+                member,
+            )
             for member in each
         )
         return function
@@ -136,8 +151,8 @@ def check(
     watch: str = "",
     stop: str = "",
     never_good: str = "",
-    source: str,
-    grade: Grade,
+    source: Cited,
+    grade: Grade | None = None,
     try_changing: tuple[str, ...] = (),
     each: Iterable[Member] = ALONE,
 ) -> Callable[[F], F]:
@@ -145,8 +160,11 @@ def check(
 
     limits: the figures it is judged by; its words follow from them. good, watch, stop: the words where they must say more,
     with `{good}`, `{watch}` and other figures of the limits in braces; empty where it has no such verdict. never_good: why
-    it is never good. A parameter annotated with a class of limits receives them.
+    it is never good. grade: that of the weakest source, unless one is given. A parameter annotated with a class of limits
+    receives them.
     """
+
+    sources = several(source)
 
     def mark(function: F) -> F:
         function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]
@@ -167,8 +185,8 @@ def check(
                 words["good"],
                 words["watch"],
                 words["stop"],
-                source,
-                grade,
+                sources,
+                grade or weakest(sources),
                 tuple(in_braces(field, member) for field in try_changing),
                 limits,
                 bool(never_good),

@@ -4,12 +4,12 @@ from dataclasses import dataclass, field
 from typing import Literal, get_args
 
 from rules.measure.display import Figures
+from rules.tables.sources import Grade as Grade
 
 Verdict = Literal["good", "watch", "stop", "waiting", "not judged", "does not apply"]
 """not judged: nobody entered what it is judged by. does not apply: this build has no such thing."""
 JUDGED: tuple[Verdict, ...] = ("stop", "watch", "good")
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
-Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 
 Group = Literal["fit", "room", "geometry", "steering and travel", "strength", "brakes", "cutting"]
 

@@ -7,7 +7,7 @@ from functools import cache
 from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node
-from rules.graph.results import WORST_FIRST, Grade, Group, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.results import WORST_FIRST, Group, Judgement, Reason, SheetVerdict, Verdict
 from rules.graph.worked import Worked
 from rules.judging.reader import Name, answer, name
 from rules.judging.remedy import remedies
@@ -16,6 +16,7 @@ from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
+from rules.tables.sources import Grade
 
 
 @dataclass(frozen=True, slots=True)

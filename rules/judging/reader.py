@@ -171,6 +171,11 @@ def is_known(known: Known, *wanted: Name) -> bool:
     return not absent(known, wanted)
 
 
+def of_role(known: Known, role: str) -> dict[str, Any]:
+    """Every value of one role that is known, such as every safety factor, by name."""
+    return {each: known[each] for each in trade().of_role(role) if each in known}
+
+
 # Estimates
 
 

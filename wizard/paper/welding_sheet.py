@@ -30,11 +30,10 @@ _FIGURE_HEIGHT = 92.0
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
 _JOINTS = {
-    weld["part"].capitalize(): [
-        name(f"joint_{weld['which']}.{key}")
-        for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")
+    part.capitalize(): [
+        name(f"joint_{which}.{key}") for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")
     ]
-    for weld in WELDS
+    for which, part in ((weld["which"], weld["part"]) for weld in WELDS)
 }
 """Joints, with the entries that say how each is welded; one blank row follows them for any other."""
 _CAUTIONS = (

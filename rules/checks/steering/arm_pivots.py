@@ -9,10 +9,11 @@ from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.units import Mm
 from rules.motion.points import Hinge, UprightPoints
 from rules.sheet.arms import ArmPivots
+from rules.tables import sources
 from rules.values.steering.asked_for import INNER_PIVOTS, NO_ARMS
 from rules.values.steering.links import HALF_FLAT_HINGE, hinge_slip
 
-PLAIN = "geometry: double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel"
+PLAIN = sources.GEOMETRY.saying("double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel")
 AGREE = Limits(other={"close": (2.0, "mm")})
 """By how much a place entered and one copied from an arm may differ: twice a reading error."""
 
@@ -24,7 +25,6 @@ AGREE = Limits(other={"close": (2.0, "mm")})
     good="each arm's front pivot ahead of its rear one, inner pivots inboard of the outer one, upper arm above the lower",
     stop="any of these the other way round",
     source=PLAIN,
-    grade="common practice",
 )
 def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offset: Mm, track: Mm) -> Judgement:
     """Whether what is entered so far can be a pair of arms. One slip here would spoil everything that moves."""
@@ -66,7 +66,6 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     watch="they disagree",
     stop="inner end outboard of the outer one",
     source=PLAIN,
-    grade="common practice",
 )
 def tie_rod_placed(
     upright_points: UprightPoints,

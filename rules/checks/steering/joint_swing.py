@@ -6,17 +6,18 @@ from typing import TypedDict
 from rules.checks.steering.rub import hold_back
 from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
-from rules.graph.results import Grade, Judgement
+from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
 from rules.measure.units import Rad
 from rules.motion.joints import Angles
 from rules.motion.kinds import OuterPivotBolt, TieRodOuterBolt
 from rules.motion.place_words import Figures, where
+from rules.tables import sources
 
 IN_HAND = AtLeast("rad", radians(3), 0.0)
 WORTH_CLOCKING = radians(1)
 """What clocking must win before it is offered: what an angle gauge reads."""
-MARGIN_SOURCE = "common practice, no source: 2 to 3 deg in hand, from memory; never more than the maker allows"
+MARGIN_SOURCE = sources.COMMON_PRACTICE.saying("2 to 3 deg in hand, from memory; never more than the maker allows")
 
 
 def _swings(
@@ -55,8 +56,7 @@ class _Said(TypedDict):
     good: str
     watch: str
     stop: str
-    source: str
-    grade: Grade
+    source: sources.Cited
 
 
 SAID = _Said(
@@ -66,7 +66,6 @@ SAID = _Said(
     watch="less than {good} in hand",
     stop="more than the joint allows",
     source=MARGIN_SOURCE,
-    grade="common practice",
 )
 
 

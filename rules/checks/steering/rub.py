@@ -8,16 +8,17 @@ from rules.graph.results import Judgement
 from rules.measure.units import Mm
 from rules.motion.place_words import where
 from rules.motion.sweep import Worst
+from rules.tables import sources
 from rules.tables.load_multiples import Use
 
 TYRE_CLEAR = AtLeast("mm", 12.0, 3.0, other={"on_the_road": (6.0, "mm")})
 RIM_CLEAR = AtLeast("mm", 6.0, 3.0)
 """Less than the least counts as a touch, for what flexes."""
-TYRE_ROOM = (
-    "common practice, no source: no contact anywhere in travel and lock; 12 to 25 mm spare for soft off-road tyres and 6 to "
-    "10 mm on the road, from memory"
+TYRE_ROOM = sources.COMMON_PRACTICE.saying(
+    "no contact anywhere in travel and lock; 12 to 25 mm spare for soft off-road tyres and 6 to 10 "
+    "mm on the road, from memory"
 )
-RIM_ROOM = "common practice, no source: 1/4 in (6 mm) general, 1/8 in (3 mm) the bare minimum for flex"
+RIM_ROOM = sources.COMMON_PRACTICE.saying("1/4 in (6 mm) general, 1/8 in (3 mm) the bare minimum for flex")
 LARGEST = "That is the largest tyre, new and not bulged."
 
 
@@ -59,7 +60,6 @@ CLOSER_PIVOTS = "less backspacing, or the arm's inner pivots closer together"
     watch="from {watch} up to that",
     stop="less than {watch}",
     source=TYRE_ROOM,
-    grade="common practice",
     each=(
         {"which": "upper_arm", "seen": "upper arm's tubes", "more": "", "change": CLOSER_PIVOTS},
         {"which": "lower_arm", "seen": "lower arm's tubes", "more": "", "change": CLOSER_PIVOTS},
@@ -83,7 +83,6 @@ MOVED_JOINT = "a smaller housing, thinner tube or less backspacing, or the joint
     title="Rim clear of the {beside}",
     limits=RIM_CLEAR,
     source=RIM_ROOM,
-    grade="common practice",
     each=(
         {"which": "upper_joint", "beside": "upper arm", "other": "upper joint's housing or arm", "more": "",
          "seen": "upper joint's housing or the arm's tubes", "change": MOVED_JOINT},

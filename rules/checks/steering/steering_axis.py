@@ -7,9 +7,9 @@ from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, NewtonMetre, Rad
+from rules.tables import sources
 from rules.values.steering.self_centring import TURN
 
-PRACTICE = "common practice, no source"
 DEGREE = radians(1)
 
 
@@ -21,8 +21,7 @@ DEGREE = radians(1)
     good="{usual}",
     watch="outside that",
     stop="nought or leaning outboard",
-    source=f"{PRACTICE}: no published range for off-road arms was found",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("no published range for off-road arms was found"),
     try_changing=("pivots.inclination",),
 )
 def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
@@ -50,8 +49,9 @@ def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
     good="{usual}",
     watch="to {most}, or below {low}",
     stop="beyond {most}",
-    source=f"{PRACTICE}: small either side of nought on road cars, up to 100 mm on old and off-road ones",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying(
+        "small either side of nought on road cars, up to 100 mm on old and off-road ones"
+    ),
     try_changing=("pivots.ground_offset",),
 )
 def ground_offset_usual(ground_offset: Mm, limits: Between) -> Judgement:
@@ -85,8 +85,7 @@ def ground_offset_usual(ground_offset: Mm, limits: Between) -> Judgement:
     limits=AtMost("mm", 10.0, inf),
     good="changes by {good} or less and keeps its sign",
     watch="changes more, or changes sign",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
     try_changing=("pivots.inclination",),
 )
 def ground_offset_across_tyres(
@@ -113,8 +112,7 @@ def ground_offset_across_tyres(
     limits=AtMost("mm", 0.8, inf),
     good="within {good}",
     watch="further apart",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
     try_changing=("pivots.spacing",),
 )
 def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None, limits: AtMost) -> Judgement:
@@ -143,8 +141,7 @@ def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None, limits: At
     good="{usual}",
     watch="nought to {low}, or above {high}",
     stop="negative",
-    source=f"{PRACTICE}; technician textbooks give 2 to 8 deg for road cars",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("a technicians' textbook gives 2 to 8 deg for road cars"),
     try_changing=("pivots.castor",),
 )
 def castor_usual(castor: Rad, limits: Between) -> Judgement:
@@ -179,8 +176,7 @@ def castor_usual(castor: Rad, limits: Between) -> Judgement:
     title="Mechanical trail",
     good="more than nought",
     stop="nought or less",
-    source="vehicle dynamics handbooks: the contact must trail the axis for the wheel to align itself",
-    grade="handbook",
+    source=sources.GILLESPIE.at("ch. 8", "the contact must trail the axis for the wheel to align itself"),
     try_changing=("pivots.castor", "pivots.axis_ahead"),
 )
 def trail_positive(mechanical_trail: Mm) -> Judgement:
@@ -203,8 +199,7 @@ def trail_positive(mechanical_trail: Mm) -> Judgement:
     limits=Limits(other={"turn": (TURN, "rad")}),
     good="return moment at {turn} more than nought",
     stop="nought or less",
-    source="vehicle dynamics handbooks for the principle; the moment is the exact one of a disc, derived",
-    grade="handbook",
+    source=sources.GILLESPIE.at("ch. 8", "the principle; the moment is the exact one of a disc, derived here"),
     try_changing=("pivots.inclination", "pivots.castor", "pivots.ground_offset"),
 )
 def self_centring(return_moment_20_deg: NewtonMetre) -> Judgement:
@@ -226,8 +221,7 @@ def self_centring(return_moment_20_deg: NewtonMetre) -> Judgement:
     title="Pivots above and below the spindle",
     good="lower pivot below and upper pivot above the spindle",
     watch="both on one side",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
     try_changing=("pivots.lower_below_spindle", "pivots.spacing"),
 )
 def pivots_straddle_spindle(lower_below_spindle: Mm, upper_above_spindle: Mm) -> Judgement:

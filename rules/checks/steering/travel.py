@@ -11,13 +11,13 @@ from rules.motion.front_end import SteeringLinkage
 from rules.motion.place_words import Figures, height, place, side
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst
+from rules.tables import sources
 from rules.tables.load_multiples import Use
 from rules.tables.rim_flange import RIM_FLANGE
 from rules.values.steering.bump_steer import USUAL_TRAVEL
 from rules.values.steering.travel import STRETCH
 
-PRACTICE = "common practice, no source"
-MEMORY = f"{PRACTICE}; the limits from memory"
+MEMORY = sources.COMMON_PRACTICE.saying("the limits from memory")
 TOE = Limits(
     other={
         "off_road": (3.0, "mm"),
@@ -42,8 +42,7 @@ def _where(found: float) -> tuple[str, Figures]:
     title="Arms and tie rods reach all the travel",
     good="every place from full droop to full bump is reached, at every lock where the steering is known",
     stop="something locks before",
-    source="geometry: every link keeps its length",
-    grade="handbook",
+    source=sources.GEOMETRY.saying("every link keeps its length"),
 )
 def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel: Mm, bump_travel: Mm) -> Judgement:
     """Whether the links can take up every position that bump stop, strap and steering stop allow."""
@@ -79,7 +78,6 @@ def _rod_locks(blocked: Blocked) -> Judgement:
     watch="to {danger} for {over} over the usual travel, or more than good over all of it",
     stop="more than {danger} for {over} over the usual travel",
     source=MEMORY,
-    grade="common practice",
 )
 def bump_steer(
     bump_toe: Mm,
@@ -142,9 +140,11 @@ def bump_steer(
     limits=AtMost("rad", radians(1), inf, other={"each_way": (USUAL_TRAVEL, "mm")}),
     good="neither wheel's angle changes by more than {good}, over {each_way} each way",
     watch="more",
-    source="no published figure. Worked out here: front ends whose tie rods follow the arms within 1 mm of toe with the "
-    "wheels straight change about 0.6 to 0.9 deg at half lock, for the best inner pivot is another at every lock",
-    grade="no published figure",
+    source=sources.NO_FIGURE.saying(
+        "worked out here: front ends whose tie rods follow the arms within 1 mm of toe with the wheels "
+        "straight change about 0.6 to 0.9 deg at half lock, for the best inner pivot is another at "
+        "every lock"
+    ),
 )
 def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm, limits: AtMost) -> Judgement:
     """Bump steer of the worse wheel with the steering held at half lock; its toe is counted for two wheels alike."""
@@ -168,8 +168,7 @@ def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm, limits: AtM
     limits=AtMost("rad", radians(1), inf, other={"stretch": (STRETCH, "mm")}),
     good="{good} or less for {stretch} of travel",
     watch="more",
-    source=f"{MEMORY}: half a degree to one for 25 mm is usual",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("the limits from memory: half a degree to one for 25 mm is usual"),
 )
 def camber_change(
     camber_per_25_mm: Rad, camber_change_bump: Rad, camber_change_droop: Rad, limits: AtMost
@@ -198,8 +197,7 @@ def camber_change(
     good="within {good} of ride height, and above nought",
     watch="changes by more",
     stop="nought or less anywhere",
-    source="2 deg is this program's own limit; that castor stays above nought is common practice",
-    grade="no published figure",
+    source=sources.OWN.saying("2 deg; that castor stays above nought is common practice"),
 )
 def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad, limits: AtMost) -> Judgement:
     """Whether the axis goes on trailing at full bump and droop; it leans with the arms' hinges seen from the side."""
@@ -231,9 +229,12 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad, limits:
     limits=AtLeast("mm", 0.0),
     good="the lower joint is no lower than the rim's edge",
     stop="lower than the rim's edge",
-    source=f"{PRACTICE}; some inspection rules ask that with a tyre flat nothing but tyre and wheel touches the road. "
-    f"The rim's edge is counted {RIM_FLANGE} mm beyond its nominal diameter, from memory",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE.saying(
+            "some inspection rules ask that with a tyre flat nothing but tyre and wheel touches the road"
+        ),
+        sources.JIS_D_4218.at("table 3", f"a J flange, {RIM_FLANGE} mm, taken beyond the nominal diameter"),
+    ),
     try_changing=("pivots.lower_below_spindle",),
 )
 def lower_joint_with_tyre_flat(
@@ -261,7 +262,6 @@ def lower_joint_with_tyre_flat(
     watch="less than {good} left",
     stop="it closes or opens fully before the wheel is there",
     source=MEMORY,
-    grade="common practice",
 )
 def shock_spare(
     shock_at_ride: Mm, shock_at_bump: Mm, shock_at_droop: Mm, shock_shortest: Mm, shock_longest: Mm, limits: AtLeast

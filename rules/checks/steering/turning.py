@@ -13,9 +13,9 @@ from rules.motion.place_words import turned, where
 from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import LockTable, Reach
 from rules.sheet.steering import StoppedBy
+from rules.tables import sources
 from rules.values.steering.turning import TURN
 
-PRACTICE = "common practice, no source"
 LOCKS: Mapping[LinkageKind, str] = {
     "rack": "a tie rod lies in a line with its arm, or square to the rack",
     "relay rod": "a tie rod lies in a line with its arm, or the relay rod with its own arms",
@@ -34,8 +34,7 @@ IN_LINE = radians(0.01)
     title="Linkage reaches full lock",
     good="both wheels follow to the stop or the end of the travel",
     stop="the linkage locks before",
-    source=f"{PRACTICE}: no inversion of the linkage, as student race car rules ask",
-    grade="common practice",
+    source=(sources.COMMON_PRACTICE, sources.RACE_RULES.saying("no inversion of the linkage")),
 )
 def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     """Whether both wheels follow to full lock at ride height before two links lie in a line, where the steering locks."""
@@ -54,8 +53,7 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     good="{usual} of the difference a bend asks for, at {turn}",
     watch="less than {low}, or above {high}",
     stop="less than nought: the outer wheel turns more",
-    source="40 and 120 % are this program's own limits; arms aimed at the rear axle's middle give 54 to 80 %, derived",
-    grade="no published figure",
+    source=sources.OWN.saying("40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
 )
 def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
@@ -93,8 +91,7 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
     limits=AtMost("rad", radians(2), inf),
     good="{good} or less from the ideal",
     watch="more",
-    source="2 deg is this program's own limit: what arms aimed at the rear axle's middle leave at 30 deg of lock, derived",
-    grade="no published figure",
+    source=sources.OWN.saying("2 deg is what arms aimed at the rear axle's middle leave at 30 deg of lock, derived"),
 )
 def ackermann_error_small(
     lock_table: LockTable,
@@ -132,8 +129,10 @@ def ackermann_error_small(
     good="{good} or more from lying in a line",
     watch="down to {watch}",
     stop="less than {watch}",
-    source=f"{PRACTICE}: 25 to 30 deg from memory; no inversion of the linkage, as student race car rules ask",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE.saying("25 to 30 deg from memory"),
+        sources.RACE_RULES.saying("no inversion of the linkage"),
+    ),
 )
 def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None, limits: AtLeast) -> Judgement:
     """How near tie rod and arm come to lying in a line, where the steering locks or folds over to the wrong side."""
@@ -155,8 +154,7 @@ def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None, limits: A
     good="a stop on upright or arm, or the rack's own end",
     watch="the entries contradict each other",
     stop="the steering box, or nothing",
-    source=f"{PRACTICE}: positive stops on upright or rack, as student race car rules ask",
-    grade="common practice",
+    source=(sources.COMMON_PRACTICE, sources.RACE_RULES.saying("positive stops on upright or rack")),
 )
 def steering_stops(
     steering_begun: bool,
@@ -193,8 +191,7 @@ def steering_stops(
     title="Stop touches before the rack's end",
     good="travel left when the stop touches",
     watch="none: rack or relay rod comes to its own end first",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
 )
 def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgement:
     """Where a stop is fitted, whether it is what touches."""
@@ -214,8 +211,9 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgeme
     title="Steering returns over the whole lock",
     good="the weight returns the wheels at every lock",
     stop="it does not, somewhere",
-    source=f"{PRACTICE}: it must not run to lock by itself; the moment is the exact one of a disc, derived, before friction",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying(
+        "it must not run to lock by itself; the moment is the exact one of a disc, derived, before friction"
+    ),
 )
 def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full_lock: NewtonMetre) -> Judgement:
     """Whether the weight on both tyres turns the wheels back from every lock. Friction takes its part of it."""

@@ -9,6 +9,7 @@ from rules.measure.display import show
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.strength.bearing import Element, life_distance
 from rules.strength.margin import SafetyFactor
+from rules.tables import sources
 from rules.tables.static_safety import STATIC_SAFETY
 
 WHY_NOT_THE_CATALOGUE = (
@@ -48,9 +49,13 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
     good="each row's static safety at least {quiet_ball} on balls, {quiet_roller} on rollers: pronounced shock, quiet running",
     watch="{least_ball} to {quiet_ball} on balls, {least_roller} to {quiet_roller} on rollers",
     stop="less than {least_ball} on balls, {least_roller} on rollers: the normal row of the table",
-    source="bearing makers' static safety table to ISO 76 (catalogue guidance), used on each row with the tilting moment; the "
-    "cases hold the shock already, so the shock row is the careful end",
-    grade="handbook",
+    source=(
+        sources.MAKERS_ADVICE.saying(
+            "static safety table, used on each row with the tilting moment; the cases hold the shock "
+            "already, so the shock row is the careful end"
+        ),
+        sources.ISO_76.saying("s0 = C0 / P0"),
+    ),
 )
 def bearing_static(
     hub_bearing_safety: SafetyFactor,
@@ -88,9 +93,10 @@ def bearing_static(
     limits=LIFE,
     watch="{watch} km or more",
     stop="less than {watch} km, a floor of this program's own",
-    source="ISO 281 for the life, a1 = 0.64 at 95 % of its 2007 edition; no published figure for how far a hub must run off "
-    "road, and none of it counts dirt, water or shock",
-    grade="no published figure",
+    source=(
+        sources.NO_FIGURE.saying("how far a hub must run off road; none of this counts dirt, water or shock"),
+        sources.ISO_281.saying("the life, with a1 = 0.64 at 95 %"),
+    ),
 )
 def bearing_life(
     hub_bearing_life: Ratio, design_tyre_diameter: Mm, pressure_centre_spread: Mm | None, limits: AtLeast
@@ -125,8 +131,7 @@ def _thousands(distance: float) -> str:
     never_good="never: a comparison is not a rating",
     watch="no more load and leverage than there",
     stop="more than there",
-    source="common practice, no source: no more axle weight, tyre and lever than the car the hub was made for",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("no more axle weight, tyre and lever than the car the hub was made for"),
     try_changing=("job.corner_weight",),
 )
 def bearing_against_donor(

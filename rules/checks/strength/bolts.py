@@ -8,6 +8,7 @@ from rules.measure.marks import Thread
 from rules.measure.units import Mm, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.margin import SafetyFactor
+from rules.tables import sources
 from rules.tables.bolt_grades import WEAK, BoltGrade
 from rules.tables.edge_distance import least_edge_distance
 from rules.tables.torque_factors import ThreadState
@@ -15,7 +16,14 @@ from rules.values.optional_step import needed
 from rules.values.strength.bolts import read_grade
 from rules.values.strength.pivot_bolts import PivotBolt
 
-BOLT_FACTOR = f"{NO_LIMIT}; strengths: SAE J429, ISO 898-1"
+BOLT_FACTOR = (
+    sources.NO_FIGURE.saying(
+        "a factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published a "
+        "limit for home-made uprights"
+    ),
+    sources.SAE_J429.saying("strengths"),
+    sources.ISO_898.saying("strengths"),
+)
 EDGE_FLOOR = 1.5
 """Bolt diameters from centre to edge."""
 EDGE = AtLeast("1", 2.0, EDGE_FLOOR)
@@ -32,7 +40,7 @@ THREADS_ASKED = ("bolts.upper_thread", "bolts.lower_thread")
     "{which}-pivot-bolt",
     step="bolts",
     title="{Which} pivot bolt",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
     try_changing=("bolts.{which}_gap",),
     each=PIVOTS,
 )  # fmt: skip
@@ -46,7 +54,7 @@ def pivot_bolt(which_pivot_bolt_safety: SafetyFactor, limits: AtLeast) -> Judgem
     "{which}-pivot-lug",
     step="bolts",
     title="Lugs of the {which} pivot",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
     try_changing=("bolts.{which}_lug_thickness",),
     each=PIVOTS,
 )  # fmt: skip
@@ -60,7 +68,7 @@ def pivot_lug(which_pivot_lug_safety: SafetyFactor, limits: AtLeast) -> Judgemen
     "hub-bolts",
     step="bolts",
     title="Hub bolts",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
 )  # fmt: skip
 def hub_bolts(hub_bolts_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """Pull from tilting, and shear, in the worst of the four."""
@@ -73,7 +81,7 @@ def hub_bolts(hub_bolts_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     "wheel-studs",
     step="bolts",
     title="Wheel studs",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
 )  # fmt: skip
 def wheel_studs(wheel_studs_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """Pull and shear in the worst stud, with no help from the clamped faces."""
@@ -88,8 +96,12 @@ def wheel_studs(wheel_studs_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     good="the bolt breaks before the thread strips, and the rule of thumb is met",
     watch="the same in iron, where only a rule of thumb from memory is known",
     stop="less thread",
-    source="FED-STD-H28/2B (1991) formula 14; rule of thumb: steel 1.5 d, iron 2 d, aluminium 2.5 d",
-    grade="handbook",
+    source=(
+        sources.FED_STD_H28.at("formula 14"),
+        sources.COMMON_PRACTICE.saying(
+            "steel 1.5 d, an old rule of thumb in print; iron 2 d and aluminium 2.5 d from memory"
+        ),
+    ),
     try_changing=("bolts.hub_bolt_engagement",),
 )
 def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: ScrewedInto | None, limits: AtLeast) -> Judgement:
@@ -109,11 +121,16 @@ def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: ScrewedInto | 
     step="bolts",
     title="{Which} pivot hole clear of the edge",
     limits=EDGE,
-    good="{good} bolt diameters or more from centre to edge", watch="{watch} to {good}, and the table's least", stop="less",
-    source="common practice, no source: 1.5 to 2 d; floor also AISC 360-16 Table J3.4, written for buildings",
-    grade="common practice", try_changing=("bolts.{which}_edge_distance",),
+    good="{good} bolt diameters or more from centre to edge",
+    watch="{watch} to {good}, and the table's least",
+    stop="less",
+    source=(
+        sources.COMMON_PRACTICE.saying("1.5 to 2 d"),
+        sources.AISC_360.at("Table J3.4", "the floor; written for buildings"),
+    ),
+    try_changing=("bolts.{which}_edge_distance",),
     each=PIVOTS,
-)  # fmt: skip
+)
 def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits: AtLeast, which: str) -> Judgement:
     """Metal between the {which} pivot bolt and the end of its lug."""
     edge = needed(f"bolts.{which}_edge_distance", which_edge_distance)
@@ -132,8 +149,10 @@ def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits
     limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1")}),
     good="SAE grade {sae}, class {iso}, or better",
     stop="less, or unmarked",
-    source="common practice; student racing rules ask for grade 5 or class 8.8 or better in suspension and steering joints",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE,
+        sources.RACE_RULES.saying("grade 5 or class 8.8 or better in suspension and steering joints"),
+    ),
 )
 def bolt_grade(
     upper_grade: BoltGrade | None,
@@ -163,8 +182,7 @@ def bolt_grade(
     title="No thread in the pivot joints",
     good="plain shank through the whole joint",
     watch="thread in the joint, or not looked at",
-    source="common practice, no source: pick the grip length so that the shank fills the joint",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("pick the grip length so that the shank fills the joint"),
 )
 def threads_out_of_joint(
     threads_in_joint: bool | None, upper_thread: Thread | None, lower_thread: Thread | None
@@ -187,8 +205,7 @@ def threads_out_of_joint(
     title="Tightening torque",
     good="what is on the threads is named, and the torque worked out",
     watch="nobody says what is on the threads",
-    source="T = K d F, Shigley 9th ed. eq. 8-27 and Table 8-15; one K is good to about 10 % of preload",
-    grade="handbook",
+    source=sources.SHIGLEY_9.at("eq. 8-27 and Table 8-15", "T = K d F; one K is good to about 10 % of preload"),
 )
 def bolt_torque(
     lubrication: ThreadState | None,

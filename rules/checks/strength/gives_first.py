@@ -9,6 +9,7 @@ from rules.graph.results import Judgement, NotJudged, Waits
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SAFETY, Margin
 from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
+from rules.tables import sources
 
 
 @check(
@@ -18,9 +19,10 @@ from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
     limits=Limits(other={"tie": (TIE - 1, "share")}),
     good="a cheap part in plain sight, tie rod or steering arm, at least {tie} before every dear or hidden one",
     watch="a dear or hidden part gives before both of those, or less than {tie} after",
-    source="common practice, no source: let the part give that is seen and cheap, before upright, hub, pivot or weld. "
-    f"{UNLIKE_KINDS} The 10 % is this program's own",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying(
+        "let the part give that is seen and cheap, before upright, hub, pivot or weld. "
+        f"{UNLIKE_KINDS} The 10 % is this program's own"
+    ),
 )
 def what_gives_first(
     margins: Annotated[Mapping[str, Margin], Every(SAFETY)],

@@ -8,6 +8,7 @@ from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import reaches
 from rules.measure.units import MPa
 from rules.strength.margin import Margin, SafetyFactor
+from rules.tables import sources
 from rules.tables.materials import Metal
 
 KNOWN_LOADS, CUSTOM = 2.0, 1.5
@@ -15,9 +16,9 @@ KNOWN_LOADS, CUSTOM = 2.0, 1.5
 ONCE = AtLeast("1", inf, 1.0)
 """Of a factor on yield or proof load: nobody has published a limit from which it would be good."""
 
-NO_LIMIT = (
-    "common practice, no source: a factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published "
-    "a limit for home-made uprights"
+NO_LIMIT = sources.NO_FIGURE.saying(
+    "a factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published a "
+    "limit for home-made uprights"
 )
 NEVER, HOLDS, GIVES = (
     "never: nobody has published a limit",
@@ -45,7 +46,7 @@ def carried(limits: AtLeast, margin: Margin, part: str, change: str, beside: str
     "upright-{where}-hub",
     step="upright",
     title="Upright just {where} the hub",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
     try_changing=("plate.thickness",),
     each=({"where": "above"}, {"where": "below"}),
 )  # fmt: skip
@@ -59,7 +60,7 @@ def upright_beside_hub(upright_where_hub_safety: SafetyFactor, limits: AtLeast) 
     "upright-at-{which}-pivot",
     step="upright",
     title="Upright at the {which} pivot",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
     each=({"which": "upper"}, {"which": "lower"}),
 )  # fmt: skip
 def upright_at_pivot(upright_which_end_safety: SafetyFactor, limits: AtLeast) -> Judgement:
@@ -72,10 +73,16 @@ def upright_at_pivot(upright_which_end_safety: SafetyFactor, limits: AtLeast) ->
     "hub-plate",
     step="upright",
     title="Plate between the hub bolts",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES,
-    source=f"simple model: level sections through the plate, and the plate that overhangs a narrow beam; {NO_LIMIT}",
-    grade="no published figure",
-)  # fmt: skip
+    limits=ONCE,
+    never_good=NEVER,
+    watch=HOLDS,
+    stop=GIVES,
+    source=sources.NO_FIGURE.saying(
+        "simple model: level sections through the plate, and the plate that overhangs a narrow beam; a "
+        "factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published a "
+        "limit for home-made uprights"
+    ),
+)
 def hub_plate(plate_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """The plate cut level through its bolt holes and through the spindle, and bent by the bolts beside a narrow beam."""
     change = "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore."
@@ -90,7 +97,7 @@ def hub_plate(plate_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     "steering-arm-strength",
     step="upright",
     title="Steering arm",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
     try_changing=("upright.steering_arm_width",),
 )  # fmt: skip
 def steering_arm_strength(steering_arm_safety: SafetyFactor, limits: AtLeast) -> Judgement:
@@ -103,7 +110,7 @@ def steering_arm_strength(steering_arm_safety: SafetyFactor, limits: AtLeast) ->
     "caliper-bracket-strength",
     step="upright",
     title="Caliper bracket",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
     try_changing=("plate.bracket_thickness",),
 )  # fmt: skip
 def caliper_bracket_strength(caliper_bracket_safety: SafetyFactor, limits: AtLeast) -> Judgement:
@@ -116,7 +123,7 @@ def caliper_bracket_strength(caliper_bracket_safety: SafetyFactor, limits: AtLea
     "snout-strength",
     step="upright",
     title="Snout at its root",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
     try_changing=("upright.snout_diameter",),
 )  # fmt: skip
 def snout_strength(snout_safety: SafetyFactor, limits: AtLeast) -> Judgement:
@@ -133,8 +140,7 @@ def snout_strength(snout_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     title="Strength of the metal is on paper",
     good="the yield is off the certificate of this very metal",
     watch="a published minimum stands in",
-    source="common practice, no source: bar of unknown origin has unknown strength",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("bar of unknown origin has unknown strength"),
 )
 def metal_known(
     strength_asked: bool | None,

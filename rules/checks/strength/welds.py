@@ -11,6 +11,7 @@ from rules.measure.closeness import more_than, reaches
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
 from rules.strength.weld import SHORTEST_IN_LEGS, full_strength_leg, greatest_leg_along_an_edge
+from rules.tables import sources
 from rules.tables.electrodes import ELECTRODES, Filler, WeldProcess
 from rules.tables.fillet_size import least_leg
 from rules.values.strength.weld import counted_run, thinner
@@ -36,8 +37,10 @@ FATIGUE = (
     good="three quarters of the thinner part on both sides or all round, and no more than fits along its edge",
     watch="at least the least leg, but less than that, on one side only, or larger than fits along an edge",
     stop="under the least leg for the thinner part",
-    source="AISC 360-16 Table J2.4 (least) and J2.2b (along an edge); three quarters: Blodgett 6.3, static strength only",
-    grade="standard",
+    source=(
+        sources.AISC_360.at("Table J2.4 and J2.2b", "least leg, and most along an edge"),
+        sources.BLODGETT.at("6.3", "three quarters; static strength only"),
+    ),
     each=WELDS,
 )
 def weld_leg(weld_which: WeldQuestions) -> Judgement:
@@ -80,9 +83,10 @@ def weld_leg(weld_which: WeldQuestions) -> Judgement:
     good="at least {shortest} legs, one leg at each end not counted, and no more than {long}",
     watch="shorter: its leg counts as a quarter of its length; longer: not all of it counts",
     stop="no longer than its two end craters",
-    source="AISC 360-16 J2.2b and equation J2-1 (2016 edition; the 2005 edition differs beyond 300 legs); craters: "
-    "common practice",
-    grade="standard",
+    source=sources.AISC_360.at(
+        "J2.2b and equation J2-1",
+        "the 2005 edition differs beyond 300 legs; a leg taken off for each end crater is common practice",
+    ),
     each=WELDS,
 )
 def weld_length(weld_which: WeldQuestions) -> Judgement:
@@ -124,9 +128,16 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
     never_good="never: no published limit covers loads that come and go on a home-made upright",
     watch="the code for steady loads is met",
     stop="the code for steady loads is not met",
-    source="AISC 360-16 Table J2.5 and J4.2 (allowable stress), Shigley Table 9-4: 0.30 of the electrode on the throat, "
-    "0.30 of tensile strength and 0.40 of yield beside it. Steady loads only; nothing is published for this use",
-    grade="handbook",
+    source=(
+        sources.AISC_360.at("Table J2.5", "0.30 of the electrode on the throat"),
+        sources.AISC_360.at("J4.2", read="a quotation"),
+        sources.SHIGLEY_9.at(
+            "Table 9-4",
+            "0.30 of tensile strength and 0.40 of yield beside it. Steady loads only; nothing is published "
+            "for this use",
+            read="a quotation",
+        ),
+    ),
     each=WELDS,
 )
 def weld_strength(which_weld_safety: WeldSafetyFactor, limits: AtLeast) -> Judgement:
@@ -156,9 +167,9 @@ def weld_strength(which_weld_safety: WeldSafetyFactor, limits: AtLeast) -> Judge
     good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
     watch="sources differ, or nobody publishes for this metal or filler",
     stop="chromoly with a cellulose electrode or with rod of its own kind; a filler the process cannot use",
-    source="common practice: a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums. No "
-    "standard; they differ",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying(
+        "a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums; they differ"
+    ),
     each=WELDS,
 )
 def weld_filler(weld_which: WeldQuestions) -> Judgement:
@@ -248,8 +259,9 @@ def _preheat_doubts(thick: float, preheat: str) -> Iterator[str]:
     good="plate, bar or tube",
     watch="a production casting or forging, or not known, with rules and inspector written down",
     stop="the same, with nothing written of rules or inspector",
-    source="common practice, no standard: inspectors in several countries refuse welds on production knuckles and arms",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying(
+        "inspectors in several countries refuse welds on production knuckles and arms"
+    ),
     each=WELDS,
 )
 def weld_metal(weld_which: WeldQuestions, rule_book: str | None) -> Judgement:

@@ -5,8 +5,7 @@ from rules.graph.results import Judgement, Waits
 from rules.measure.units import NewtonMetre
 from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.pivots import PivotKind, Shear
-
-PRACTICE = "common practice, no source"
+from rules.tables import sources
 
 
 @check(
@@ -16,8 +15,9 @@ PRACTICE = "common practice, no source"
     good="by itself, or stub shaft fitted with its torque written",
     watch="stub shaft fitted, torque not written",
     stop="needs a stub shaft and has none",
-    source=f"{PRACTICE}; maker's service texts warn of bearing damage when rolled or loaded with the nut loose",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying(
+        "makers' service texts warn of bearing damage when rolled or loaded with the nut loose"
+    ),
 )
 def hub_holds_together(
     held_together_by: HeldTogetherBy, stub_shaft_fitted: bool | None, stub_shaft_torque: NewtonMetre | None
@@ -51,8 +51,10 @@ def hub_holds_together(
     good="both pivots in double shear",
     watch="single shear with a retaining washer or head",
     stop="single shear without",
-    source=f"{PRACTICE}; student racing rules ask for double shear or a head or washer that keeps the joint",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE,
+        sources.RACE_RULES.saying("double shear, or a head or washer that keeps the joint"),
+    ),
 )
 def pivot_shear(
     upper_shear: Shear | None, lower_shear: Shear | None, upper_retained: bool | None, lower_retained: bool | None
@@ -87,8 +89,10 @@ def pivot_shear(
     title="No rod end as an outer pivot",
     good="no rod end as an outer pivot",
     stop="a rod end as an outer pivot",
-    source=f"{PRACTICE}; student racing events have logged shank failures and bar it from finals",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE,
+        sources.RACE_RULES.saying("events have logged shank failures and bar it from finals"),
+    ),
 )
 def no_rod_end_in_bending(upper_kind: PivotKind, lower_kind: PivotKind) -> Judgement:
     """A rod end's threaded shank breaks in bending, and an outer pivot bends it in every bump and stop."""

@@ -6,6 +6,7 @@ from typing import Annotated
 from rules.graph.declare import AnswersOf, value
 from rules.graph.results import NotJudged
 from rules.sheet.steering import Steering, TieRodEnd
+from rules.tables import sources
 
 NO_STEERING = "what moves the tie rods is not chosen under steering, so steering was not judged"
 NO_ARMS = "no inner pivots of the arms are entered, so travel was not judged"
@@ -23,7 +24,9 @@ def _any_of(answers: Mapping[str, object], why_not: str, fields: Iterable[str]) 
 
 
 @value(
-    "links", formula="anything entered under steering but the tie rod's outer end, or under joint angles", source="none"
+    "links",
+    formula="anything entered under steering but the tie rod's outer end, or under joint angles",
+    source=sources.ARITHMETIC,
 )
 def steering_begun(
     answers: Annotated[Mapping[str, object], AnswersOf(("steering", "joint_angles"), WHERE_THE_ROD_HOLDS)],
@@ -36,7 +39,7 @@ def steering_begun(
     return _any_of(answers, NO_STEERING, ("steering.linkage",))
 
 
-@value("links", formula="anything entered under arms, joint angles or spring", source="none")
+@value("links", formula="anything entered under arms, joint angles or spring", source=sources.ARITHMETIC)
 def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "joint_angles", "spring"))]) -> bool:
     """True once travel is to be judged; not judged before.
 
@@ -46,7 +49,7 @@ def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "jo
     return _any_of(answers, NO_ARMS, INNER_PIVOTS)
 
 
-@value("joint swing", formula="anything entered under joint angles", source="none needed: whether the step is begun")
+@value("joint swing", formula="anything entered under joint angles", source=sources.AS_ENTERED)
 def joint_angles_begun(answers: Annotated[Mapping[str, object], AnswersOf(("joint_angles",))]) -> bool:
     """True once joint angles are to be judged; not judged before.
 

@@ -8,6 +8,7 @@ from rules.motion.place_words import place
 from rules.motion.points import CannotReach
 from rules.motion.sweep import Sweep, spread
 from rules.motion.travel import InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 
 USUAL_TRAVEL = 75.0
@@ -25,7 +26,7 @@ def _looked_at(droop: float, bump: float) -> list[float]:
 @value(
     "travel",
     formula="75 mm each way, or the travel entered where that is less; both ways together",
-    source="from memory",
+    source=sources.COMMON_PRACTICE.saying("from memory"),
 )
 def usual_travel(droop_travel: Mm, bump_travel: Mm) -> Mm:
     """How much travel bump steer is usually looked at over, mm.
@@ -123,7 +124,11 @@ FIT = (
 )
 
 
-@value("travel", formula=FIT, source="geometry: linear least squares, then golden section; rules/motion/travel.py")
+@value(
+    "travel",
+    formula=FIT,
+    source=sources.GEOMETRY.saying("linear least squares, then golden section; rules/motion/travel.py"),
+)
 def best_inner(
     moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: SteeringLinkage, droop_travel: Mm, bump_travel: Mm
 ) -> InnerPivot:

@@ -10,8 +10,9 @@ from rules.motion.joints import tie_rod_outer as outer_angles
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 from rules.motion.points import Hinge, UprightPoints
 from rules.motion.sweep import Sweep
+from rules.tables import sources
 
-RIGID_BODIES = "geometry: upright and arm as rigid bodies; rules/motion/joints.py"
+RIGID_BODIES = sources.GEOMETRY.saying("upright and arm as rigid bodies; rules/motion/joints.py")
 SEEN_FROM_ARM = "the bolt moves with the upright, the housing with the arm: the bolt's direction seen from the arm"
 HOUSING = "angle between bolt and housing in every position, the housing square to the bolt at ride but for its set"
 BEST = "set at which the worst angle of the sweep is least, by golden section"

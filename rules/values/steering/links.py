@@ -12,13 +12,14 @@ from rules.sheet.arms import ArmPivots
 from rules.sheet.pivots import SpringOn
 from rules.sheet.steering import TieRodEnd
 from rules.strength.balance import plane_slopes
+from rules.tables import sources
 from rules.values.steering.asked_for import INNER_PIVOTS
 
 GEOMETRY = "geometry"
 PLACE = "as entered, or the copied arm's length and angle from the steering axis at that height"
 
 
-@value("links", formula=PLACE, source=GEOMETRY)
+@value("links", formula=PLACE, source=sources.GEOMETRY)
 def tie_rod_end_ahead(steering: TieRodEnd, castor: Rad, axis_ahead: Mm | None) -> Mm:
     """Outer tie-rod joint ahead of the spindle, mm, wheels straight; minus behind.
 
@@ -37,7 +38,7 @@ def tie_rod_end_ahead(steering: TieRodEnd, castor: Rad, axis_ahead: Mm | None) -
     return axis + side * steering.copied_length * cos(steering.copied_angle)
 
 
-@value("links", formula=PLACE, source=GEOMETRY)
+@value("links", formula=PLACE, source=sources.GEOMETRY)
 def tie_rod_end_offset(steering: TieRodEnd, hub_face_offset: Mm, hub_height_offset: Mm, inclination: Rad) -> Mm:
     """Outer tie-rod joint from the tyre centre plane, mm, outboard positive.
 
@@ -66,7 +67,7 @@ def _copied(steering: TieRodEnd, instead_of: str) -> bool:
     return True
 
 
-@value("links", formula="wheel centre height + tie-rod end above the spindle", source=GEOMETRY)
+@value("links", formula="wheel centre height + tie-rod end above the spindle", source=sources.GEOMETRY)
 def tie_rod_end_height(wheel_centre_height: Mm, tie_rod_above: Mm) -> Mm:
     """Outer tie-rod joint above the ground, mm.
 
@@ -76,7 +77,9 @@ def tie_rod_end_height(wheel_centre_height: Mm, tie_rod_above: Mm) -> Mm:
     return wheel_centre_height + tie_rod_above
 
 
-@value("links", formula="as entered, else from the inner pivot: atan(rise / run across the car)", source=GEOMETRY)
+@value(
+    "links", formula="as entered, else from the inner pivot: atan(rise / run across the car)", source=sources.GEOMETRY
+)
 def tie_rod_slope_at_ride(
     tie_rod_slope: Rad | None,
     tie_rod_end_offset: Mm,
@@ -100,7 +103,9 @@ def tie_rod_slope_at_ride(
     return atan((tie_rod_end_height - inner_height) / _run(tie_rod_end_offset, inner_from_centre, track))
 
 
-@value("links", formula="as entered, else from the inner pivot: atan(ahead / run across the car)", source=GEOMETRY)
+@value(
+    "links", formula="as entered, else from the inner pivot: atan(ahead / run across the car)", source=sources.GEOMETRY
+)
 def tie_rod_sweep_at_ride(
     tie_rod_sweep: Rad | None,
     tie_rod_end_offset: Mm,
@@ -137,7 +142,7 @@ ARMS = ({"which": "lower"}, {"which": "upper"})
 @value(
     "links",
     formula="the arm's inner pivots from the centre line, less half the track",
-    source=GEOMETRY,
+    source=sources.GEOMETRY,
     each=({"which": "lower"}, {"which": "upper"}),
 )
 def which_hinge(
@@ -201,7 +206,9 @@ class ArmPlane(NamedTuple):
         return "plane through the arm's three pivots"
 
 
-@value("links", formula="plane through the inner and outer pivots of the arm without the spring", source=GEOMETRY)
+@value(
+    "links", formula="plane through the inner and outer pivots of the arm without the spring", source=sources.GEOMETRY
+)
 def guiding_plane(
     spring_on: SpringOn,
     lower_hinge: Hinge | None,
@@ -231,7 +238,7 @@ def guiding_plane(
     return ArmPlane(*plane_slopes(hinge.front, hinge.rear, outer))
 
 
-@value("links", formula="as entered, else across the plane through the arm's pivots", source=GEOMETRY)
+@value("links", formula="as entered, else across the plane through the arm's pivots", source=sources.GEOMETRY)
 def guiding_arm_slope(arm_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
     """Slope of the arm without the spring, seen from the front, rad, outer end higher positive.
 
@@ -245,7 +252,7 @@ def guiding_arm_slope(arm_slope: Rad | None, guiding_plane: ArmPlane | None) -> 
     return guiding_plane.across
 
 
-@value("links", formula="as entered, else along the plane through the arm's pivots", source=GEOMETRY)
+@value("links", formula="as entered, else along the plane through the arm's pivots", source=sources.GEOMETRY)
 def guiding_hinge_slope(arm_hinge_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
     """Slope of the plane of the arm without the spring, seen from the side, rad, front end higher positive.
 

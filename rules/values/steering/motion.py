@@ -12,8 +12,9 @@ from rules.motion.sweep import Sweep
 from rules.motion.sweep import envelope as through_travel_and_lock
 from rules.motion.sweep import straight_sweep as through_travel
 from rules.sheet.steering import RodMover
+from rules.tables import sources
 
-EXACT = "geometry: every link keeps its length; rules/motion/front_end.py"
+EXACT = sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py")
 MIRRORED = "both wheels travel alike and the body stays level"
 
 
@@ -36,7 +37,7 @@ def steering_linkage(steering: RodMover, track: Mm, steering_begun: bool) -> Ste
     return SteeringLinkage(kind, inner, -track / 2, travel, stop, given(steering, "relay_arm_length") or 0.0)
 
 
-@value("motion", formula="outer pivots and spindle at ride height", source="geometry")
+@value("motion", formula="outer pivots and spindle at ride height", source=sources.GEOMETRY)
 def upright_points(
     wheel_centre_height: Mm,
     lower_pivot_ahead: Mm,
@@ -56,7 +57,7 @@ def upright_points(
     return UprightPoints(lower, upper, (0.0, 0.0, wheel_centre_height))
 
 
-@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source="geometry")
+@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source=sources.GEOMETRY)
 def steered_upright(
     upright_points: UprightPoints, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
 ) -> UprightPoints:

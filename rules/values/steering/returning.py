@@ -11,11 +11,14 @@ from rules.motion.front_end import SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import Steered, both_wheels, lift, return_lever, spin_at, turn_at, turn_per_slide
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 from rules.values.steering.self_centring import return_moment_20_deg
-from rules.values.steering.turning import GEOMETRY, TURN
+from rules.values.steering.turning import TURN
 
-VIRTUAL_WORK = "derived: virtual work of the weight on both tyres; no friction, no side force on the tyres"
+VIRTUAL_WORK = sources.DERIVED.saying(
+    "virtual work of the weight on both tyres; no friction, no side force on the tyres"
+)
 
 
 def _return_moment(linkage: SteeringLinkage, wheels: Steered, corner_weight: float) -> float:
@@ -178,7 +181,9 @@ def camber_full_lock_which(lock_sweep: Sweep, which: str) -> Rad:
     return _at_full_lock(lock_sweep, which).camber
 
 
-@value("turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=GEOMETRY)
+@value(
+    "turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=sources.GEOMETRY
+)
 def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
     """Lever about the steering axis of a rearward force through the wheel centre, mm: a rock pushes at spindle height.
 
@@ -191,7 +196,7 @@ def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
     return hub_height_offset * cos(axis_tilt)
 
 
-@value("turning", formula="ground offset x cos(axis tilt)", source=GEOMETRY)
+@value("turning", formula="ground offset x cos(axis tilt)", source=sources.GEOMETRY)
 def braking_lever(ground_offset: Mm, axis_tilt: Rad) -> Mm:
     """Lever about the steering axis of a brake force on the tyre at the ground, caliper on the upright, mm.
 
@@ -226,7 +231,7 @@ def camber_turned_20_way(inclination: Rad, castor: Rad, way: str) -> Rad:
 @value(
     "turning",
     formula="(camber turned 20 deg out - camber turned 20 deg in) / (2 x sin 20 deg), a factor of 1.46",
-    source="derived from the rotation for small castor; alignment trade pages give the factor 1.46",
+    source=sources.DERIVED.saying("from the rotation, for small castor; the factor 1.46 at 20 deg is common practice"),
 )
 def castor_by_turning(camber_turned_20_out: Rad, camber_turned_20_in: Rad) -> Rad:
     """Castor as turn plates and a camber gauge will read it, rad: close to the true one, not equal to it.

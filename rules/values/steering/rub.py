@@ -11,13 +11,16 @@ from rules.measure.vectors import Vector
 from rules.motion.points import Hinge, Pose, UprightPoints
 from rules.motion.solids import Ring, inner_ends, least_gap
 from rules.motion.sweep import Sweep, Worst
+from rules.tables import sources
 from rules.tables.rim_flange import RIM_FLANGE
 
 USUAL_ARM_TUBE, USUAL_TIE_ROD = 38.0, 25.0
 """mm, until measured. Common practice, no source."""
 
-SOLIDS = "geometry of simple solid shapes in every position of the sweep, to 0.05 mm; rules/motion/solids.py"
-STAND_IN = "common practice, no source, until measured"
+SOLIDS = sources.GEOMETRY.saying(
+    "simple solid shapes in every position of the sweep, to 0.05 mm; rules/motion/solids.py"
+)
+STAND_IN = sources.COMMON_PRACTICE.saying("until measured")
 HOUSING = (
     "least of the tubes' and the housing's gap to the rim: tube as a line less half its diameter, housing as a ball"
 )
@@ -26,7 +29,10 @@ HOUSING = (
 @value(
     "rub",
     formula="section width wide, lip width where it leaves the flange, 45 deg between; from flange edge to outside diameter",
-    source=f"from memory: the usual flange stands {RIM_FLANGE} mm; a sidewall leans out from the flange by less than 45 deg",
+    source=(
+        sources.JIS_D_4218.at("table 3", f"a J flange, {RIM_FLANGE} mm, taken beyond the nominal diameter"),
+        sources.COMMON_PRACTICE.saying("a sidewall leans out from the flange by less than 45 deg, from memory"),
+    ),
 )
 def tyre_solid(
     envelope: Sweep, largest_tyre_diameter: Mm, tyre_section_width: Mm, wheel_diameter: Mm, wheel_overall_width: Mm
@@ -50,7 +56,7 @@ def tyre_solid(
 @value(
     "rub",
     formula=f"overall width wide, from barrel inside diameter / 2 to wheel diameter / 2 + {RIM_FLANGE} mm",
-    source=f"from memory: the usual flange stands {RIM_FLANGE} mm",
+    source=sources.JIS_D_4218.at("table 3", f"a J flange, {RIM_FLANGE} mm, taken beyond the nominal diameter"),
 )
 def rim_solid(envelope: Sweep, barrel_inside_diameter: Mm, wheel_diameter: Mm, wheel_overall_width: Mm) -> Ring:
     """The rim as a ring round the spindle, mm, once it can be moved; as thick all across as from barrel to flange edge.

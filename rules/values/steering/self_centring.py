@@ -17,11 +17,13 @@ from math import cos, hypot, radians, sin, sqrt, tan
 from rules.graph.declare import value
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, NewtonMetre, Rad
+from rules.tables import sources
 
 TURN = radians(20)
-SOURCE = (
-    "derived: exact rotation of a disc standing on its lowest point; agrees with numerical rotation and with the "
-    "energy balance. No published table; textbook approximations use the ground offset and read about half"
+SOURCE = sources.DERIVED.saying(
+    "exact rotation of a disc standing on its lowest point; agrees with numerical rotation and with "
+    "the energy balance. No published table; textbook approximations use the ground offset and read "
+    "about half"
 )
 
 

@@ -10,16 +10,17 @@ from rules.motion.shock import Shock, shock_length, shock_ratio
 from rules.motion.sweep import Sweep
 from rules.sheet.pivots import SpringOn
 from rules.sheet.spring import Spring
+from rules.tables import sources
 from rules.values.steering.travel import BUMP_AND_DROOP, end_of
 
-TURNS_WITH_ARM = "geometry: the shock's end turns with the arm it stands on; rules/motion/shock.py"
+TURNS_WITH_ARM = sources.GEOMETRY.saying("the shock's end turns with the arm it stands on; rules/motion/shock.py")
 
 ENDS = (
     "arm_end_ahead", "arm_end_from_centre", "arm_end_height", "frame_end_ahead", "frame_end_from_centre", "frame_end_height",
 )  # fmt: skip
 
 
-@value("spring", formula="as entered under spring, on the arm the spring acts on", source="geometry")
+@value("spring", formula="as entered under spring, on the arm the spring acts on", source=sources.GEOMETRY)
 def shock_ends(spring: Spring, spring_on: SpringOn, track: Mm) -> Shock:
     """The shock's two ends at ride height, mm. Does not apply while nothing is entered; then waits for what is missing.
 

@@ -8,9 +8,10 @@ from rules.motion.place_words import height
 from rules.motion.sweep import Sweep, lowest
 from rules.motion.travel import instant_centre, largest_change, steepest, stretches
 from rules.motion.travel import roll_centre_height as height_of_roll_centre
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 
-CONSTRUCTION = "geometry: the usual front-view construction, the arms' planes cut through the contact"
+CONSTRUCTION = sources.GEOMETRY.saying("the usual front-view construction, the arms' planes cut through the contact")
 STRETCH = 25.0
 """mm of travel that camber change is told for."""
 

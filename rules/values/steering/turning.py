@@ -28,16 +28,16 @@ from rules.motion.turning import (
     steer_at,
     turn_at,
 )
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 
 TURN = radians(20)
 PLACES = 9
 """From straight ahead to full lock, both counted."""
 GEOMETRY = "geometry"
-MECHANISM = "theory of machines textbooks: cot(outer) - cot(inner) = distance between kingpins / wheelbase"
 
 
-@value("turning", formula="track - 2 x ground offset", source=GEOMETRY)
+@value("turning", formula="track - 2 x ground offset", source=sources.GEOMETRY)
 def kingpin_track(track: Mm, ground_offset: Mm) -> Mm:
     """Distance between the two steering axes where they meet the ground, mm.
 
@@ -75,7 +75,10 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
 @value(
     "turning",
     formula="inner and outer angle seen from above, and the ideal: cot(ideal) = cot(inner) + kingpin track / wheelbase",
-    source=f"{EXACT}; {MECHANISM}",
+    source=(
+        sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py"),
+        sources.KHURMI.saying("cot(outer) - cot(inner) = distance between kingpins / wheelbase"),
+    ),
 )
 def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable:
     """Both wheels from straight ahead to full lock, in even steps of what moves the tie rods.
@@ -120,7 +123,9 @@ def ackermann_error(lock_table: LockTable) -> Rad:
 @value(
     "turning",
     formula="(inner - outer) / (inner - ideal outer) at the same inner angle: 20 deg, or full lock where less",
-    source="one of two definitions in use, from memory; the other is by where the spin axes meet",
+    source=sources.COMMON_PRACTICE.saying(
+        "one of two definitions in use, from memory; the other is by where the spin axes meet"
+    ),
 )
 def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track: Mm, wheelbase: Mm) -> Share:
     """How much of the ideal difference between the wheels the linkage gives; negative where the sense is reversed.
@@ -141,7 +146,7 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     "turning",
     formula="how far behind the spindles the line through steering axis and tie-rod end, at that joint's height, meets "
     "the centre line, by the wheelbase",
-    source=GEOMETRY,
+    source=sources.GEOMETRY,
 )
 def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     """Where the steering arms aim: 1 at the rear axle, less before it; negative ahead of the front axle.
@@ -162,7 +167,7 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     "turning",
     formula="arm of the same length, height and side whose root mean square error over the lock is least; tie rod's "
     "length follows, its inner end stays",
-    source="derived: scan of the arm's inward angle, then golden section",
+    source=sources.DERIVED.saying("scan of the arm's inward angle, then golden section"),
 )
 def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> BestArm:
     """The tie-rod end that brings the outer wheel nearest to its ideal angle, over the lock there is now.
@@ -180,7 +185,7 @@ def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, whee
         raise NotJudged("no arm of this length, near straight fore and aft, follows through the lock") from None
 
 
-@value("turning", formula="from the best arm", source=GEOMETRY)
+@value("turning", formula="from the best arm", source=sources.GEOMETRY)
 def best_tie_rod_ahead(best_arm: BestArm) -> Mm:
     """Tie-rod end of the best arm ahead of the spindle, mm; minus behind.
 
@@ -190,7 +195,7 @@ def best_tie_rod_ahead(best_arm: BestArm) -> Mm:
     return best_arm.end[0]
 
 
-@value("turning", formula="hub face offset - the best arm's tie-rod end from the tyre plane", source=GEOMETRY)
+@value("turning", formula="hub face offset - the best arm's tie-rod end from the tyre plane", source=sources.GEOMETRY)
 def best_tie_rod_inboard(best_arm: BestArm, hub_face_offset: Mm) -> Mm:
     """Tie-rod end of the best arm inboard of the hub flange face, mm.
 
@@ -200,7 +205,7 @@ def best_tie_rod_inboard(best_arm: BestArm, hub_face_offset: Mm) -> Mm:
     return hub_face_offset - best_arm.end[1]
 
 
-@value("turning", formula="from the best arm", source=GEOMETRY)
+@value("turning", formula="from the best arm", source=sources.GEOMETRY)
 def best_arm_angle(best_arm: BestArm) -> Rad:
     """Angle of the best arm from straight fore and aft, rad, its end inboard of the axis positive.
 
@@ -236,7 +241,7 @@ def best_ackermann_largest(best_arm: BestArm) -> Rad:
     "turning",
     formula="circle of the outer tyre's outer edge at full lock, about the middle of the two centres the wheels ask for "
     "on the rear axle's line; low speed, no slip, level ground",
-    source="derived: plane geometry",
+    source=sources.GEOMETRY,
 )
 def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_width: Mm) -> Mm:
     """Turning circle, kerb to kerb, mm in diameter.

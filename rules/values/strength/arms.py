@@ -14,11 +14,12 @@ from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress
+from rules.tables import sources
 from rules.values.optional_step import answered, needed, whole
 from rules.values.strength.upright import MISES, caliper_force, factor_of, moment_at, worst
 
 
-@value("upright", formula="the arm's section by its form and sizes", source="geometry")
+@value("upright", formula="the arm's section by its form and sizes", source=sources.GEOMETRY)
 def steering_arm_section(
     steering_arm_form: ArmForm | None,
     steering_arm_length: Mm | None,
@@ -74,7 +75,7 @@ def steering_arm_safety(
     return worst("steering arm", factors)
 
 
-@value("upright", formula="the bracket's section at its root", source="geometry")
+@value("upright", formula="the bracket's section at its root", source=sources.GEOMETRY)
 def caliper_bracket_section(
     bracket_arm_length: Mm | None, bracket_arm_width: Mm | None, bracket_arm_offset: Mm | None,
     bracket_thickness: Mm | None,
@@ -120,7 +121,7 @@ def caliper_bracket_safety(
     return worst("caliper bracket", factors)
 
 
-@value("upright", formula="the snout as a solid round bar", source="geometry")
+@value("upright", formula="the snout as a solid round bar", source=sources.GEOMETRY)
 def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None) -> Section:
     """The section of a fixed snout at its root.
 

@@ -23,10 +23,14 @@ from rules.strength.bearing import (
 )
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
+from rules.tables import sources
 from rules.tables.bearing_reliability import ISO_281_2007
 from rules.values.optional_step import needed
 
-TWO_CENTRES = "statics of a beam on two pressure centres, as race bearing technical notes size hub units"
+TWO_CENTRES = (
+    sources.STATICS.saying("a beam on two pressure centres"),
+    sources.MAKERS_ADVICE.saying("a race bearing note sizes hub units so"),
+)
 
 ROUGH = 1.2
 """Rough use: 20 % on every load, before life is worked out. Race bearing technical note."""
@@ -43,7 +47,10 @@ SHARES = (0.90, 0.08, 0.02)
 @value(
     "hub bearing",
     formula="spread of pressure centres as entered, else the spread of the rows",
-    source="the bearing's drawing; back-to-back rows hold further apart than they stand, so their own spread is careful",
+    source=(
+        sources.AS_ENTERED.saying("the bearing's drawing"),
+        sources.GEOMETRY.saying("back-to-back rows hold further apart than they stand, so their own spread is careful"),
+    ),
 )
 def bearing_spread(strength_asked: bool, pressure_centre_spread: Mm | None, row_spread: Mm | None) -> Mm:
     """Between the two points the bearing holds at, mm. An estimate while only the rows' own spread is known.
@@ -84,7 +91,10 @@ def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) ->
 @value(
     "hub bearing",
     formula="half the unit's static rating / (radial force on a row + its part of the thrust), least of all cases and rows",
-    source="ISO 76, s0 = C0 / P0, for each row; thrust factor in rules/strength/bearing.py",
+    source=(
+        sources.ISO_76.saying("s0 = C0 / P0, for each row"),
+        sources.MAKERS_ADVICE.saying("the thrust factor, in rules/strength/bearing.py"),
+    ),
 )
 def hub_bearing_safety(
     corner_loads: CornerLoads,
@@ -130,7 +140,10 @@ def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
     "hub bearing",
     formula="a1 x life of both rows, each (its part of the dynamic rating / (mean load x 1.2))^p; 90 % of the way standing, "
     "8 % at a quarter of the cornering case, 2 % in it",
-    source="ISO 281, a1 of the 2007 edition at 95 %; the shares are a rule of thumb from memory",
+    source=(
+        sources.ISO_281.saying("a1 at 95 %"),
+        sources.COMMON_PRACTICE.saying("the shares of the distance, a rule of thumb from memory"),
+    ),
 )
 def hub_bearing_life(
     corner_loads: CornerLoads,
@@ -176,8 +189,9 @@ def hub_bearing_life(
     "hub bearing",
     formula="load on the tyre x (half the tyre + bearing from the tyre's plane) / the same on the car the hub comes from; "
     "the planes are left out of both while its wheel's offset is not known",
-    source="moment of a tyre on its bearing at 1 g of cornering, as wheel fatigue tests load a wheel (SAE J328, "
-    "M = W (R mu + d))",
+    source=sources.SAE_J328.at(
+        "eq. 1", "M = W (R mu + d), the moment a wheel fatigue test puts on a wheel, here at 1 g of cornering"
+    ),
 )
 def bearing_load_against_donor(
     strength_asked: bool,

@@ -23,6 +23,7 @@ from rules.strength.bolts import (
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.threads import least_engagement, root_diameter, stress_area
+from rules.tables import sources
 from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
@@ -31,9 +32,10 @@ from rules.values.strength.loads import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
 
 ELASTIC = (
-    "elastic bolt group (AISC Manual part 7, from memory); pull and shear by distortion energy against the proof load"
+    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
+    sources.SHIGLEY_9.at("eq. 5-15", "pull and shear by distortion energy, against the proof load"),
 )
-GRADE_TABLE = "SAE J429, ISO 898-1: rules/tables/bolt_grades.py"
+GRADE_TABLE = (sources.SAE_J429, sources.ISO_898)
 
 RULE_OF_THUMB: dict[ScrewedInto, float] = {"nut": 0.0, "steel": 1.5, "iron": 2.0, "aluminium": 2.5}
 """Least thread engagement in bolt diameters. Steel: old rule of thumb in print; iron and aluminium from memory."""
@@ -85,7 +87,9 @@ def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -
     return strength_of(read_grade(needed("hub.mount_bolt_grade", mount_bolt_grade)), mount_bolt_thread)
 
 
-@value("bolts", formula="strength is asked for, or the hub bolts' engagement or hole is entered", source="none")
+@value(
+    "bolts", formula="strength is asked for, or the hub bolts' engagement or hole is entered", source=sources.ARITHMETIC
+)
 def hub_bolts_begun(
     strength_asked: bool | None, hub_bolt_engagement: Mm | None, hub_bolt_into: ScrewedInto | None
 ) -> bool:
@@ -149,8 +153,16 @@ def hub_bolts_safety(
     return worst("hub bolts", factors)
 
 
-@value("bolts", formula="full thread in the hole / the larger of FED-STD-H28 engagement and the rule of thumb",
-       source="FED-STD-H28/2B formula 14; steel 1.5 d in print, iron 2 d and aluminium 2.5 d from memory")  # fmt: skip
+@value(
+    "bolts",
+    formula="full thread in the hole / the larger of FED-STD-H28 engagement and the rule of thumb",
+    source=(
+        sources.FED_STD_H28.at("formula 14"),
+        sources.COMMON_PRACTICE.saying(
+            "steel 1.5 d, an old rule of thumb in print; iron 2 d and aluminium 2.5 d from memory"
+        ),
+    ),
+)
 def hub_bolt_thread_share(
     hub_bolt_engagement: Mm | None,
     hub_bolt_into: ScrewedInto | None,
@@ -231,7 +243,7 @@ def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: T
 TORQUE = "T = K d F, K by what is on the threads (Shigley 9th ed. Table 8-15), F = 0.75 of proof load"
 
 
-@value("bolts", formula=TORQUE, source="Shigley 9th ed. eq. 8-27")
+@value("bolts", formula=TORQUE, source=sources.SHIGLEY_9.at("eq. 8-27"))
 def hub_bolt_torque(
     lubrication: ThreadState | None, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread
 ) -> NewtonMetre:

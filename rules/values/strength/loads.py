@@ -14,19 +14,20 @@ from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
 from rules.strength.corner_loads import CornerLoads, Places
 from rules.strength.load_cases import Multiples, case_loads, load_cases
 from rules.strength.margin import Margin, SafetyFactor
+from rules.tables import sources
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
 from rules.values.steering.asked_for import INNER_PIVOTS
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
-BALANCE = "statics: six equations of a rigid body, joints without friction; rules/strength/balance.py"
-LEGS = "statics: a force in an arm's plane as two along its legs; rules/strength/balance.py"
+BALANCE = sources.STATICS.saying("six equations of a rigid body, joints without friction; rules/strength/balance.py")
+LEGS = sources.STATICS.saying("a force in an arm's plane as two along its legs; rules/strength/balance.py")
 NOT_ASKED = "strength was not asked for; answer yes to judge the strength under loads and links"
 
 
 @value(
     "loads",
     formula="yes where judge the strength says so, or where it is empty and any multiple is entered",
-    source="the builder's own answer",
+    source=sources.AS_ENTERED,
 )
 def strength_asked(
     judge_strength: bool | None,
@@ -54,7 +55,7 @@ def _multiple(case: Case, entered: float | None, use: Use) -> float:
     return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case.replace(' ', '_')}")
 
 
-@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9; lecture slides on frame loads")
+@value("loads", formula=OFFERED, source=(sources.COURSE_NOTES.at("ch. 9"), sources.LECTURE_SLIDES))
 def bump_multiple(strength_asked: bool, bump: Ratio | None, use: Use) -> Ratio:
     """Upward load in a bump, times the standing load.
 
@@ -64,7 +65,11 @@ def bump_multiple(strength_asked: bool, bump: Ratio | None, use: Use) -> Ratio:
     return _multiple("bump", bump, use)
 
 
-@value("loads", formula=OFFERED, source="Brown, Robertson and Serpento, Motor Vehicle Structures, table 2.4")
+@value(
+    "loads",
+    formula=OFFERED,
+    source=sources.BROWN.at("table 2.4", "read from a scanned page, which name goes with which figure is uncertain"),
+)
 def braking_multiple(strength_asked: bool, braking: Ratio | None, use: Use) -> Ratio:
     """Rearward pull at the ground, times the standing load.
 
@@ -74,7 +79,7 @@ def braking_multiple(strength_asked: bool, braking: Ratio | None, use: Use) -> R
     return _multiple("braking", braking, use)
 
 
-@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: as much as the tyre grips")
+@value("loads", formula=OFFERED, source=sources.COURSE_NOTES.at("ch. 9", "as much as the tyre grips"))
 def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: Use) -> Ratio:
     """Inboard push at the ground on the outer wheel, times the standing load.
 
@@ -84,7 +89,7 @@ def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: Use) 
     return _multiple("cornering", cornering, use)
 
 
-@value("loads", formula=OFFERED, source="trade custom, from memory; no published figure")
+@value("loads", formula=OFFERED, source=sources.COMMON_PRACTICE.saying("from memory; no published figure"))
 def landing_multiple(strength_asked: bool, landing: Ratio | None, use: Use) -> Ratio:
     """Upward load on landing, times the standing load.
 
@@ -94,7 +99,7 @@ def landing_multiple(strength_asked: bool, landing: Ratio | None, use: Use) -> R
     return _multiple("landing", landing, use)
 
 
-@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: longitudinal bump")
+@value("loads", formula=OFFERED, source=sources.COURSE_NOTES.at("ch. 9", "longitudinal bump"))
 def rock_multiple(strength_asked: bool, rock: Ratio | None, use: Use) -> Ratio:
     """Rearward push at spindle height, times the standing load.
 
@@ -104,7 +109,7 @@ def rock_multiple(strength_asked: bool, rock: Ratio | None, use: Use) -> Ratio:
     return _multiple("rock", rock, use)
 
 
-@value("loads", formula=OFFERED, source="course notes, ch. 9: sideways against a kerb; borrowed")
+@value("loads", formula=OFFERED, source=sources.COURSE_NOTES.at("ch. 9", "sideways against a kerb; borrowed"))
 def steering_stop_multiple(strength_asked: bool, steering_stop: Ratio | None, use: Use) -> Ratio:
     """Sideways push on the tyre's front edge, times the standing load.
 
@@ -294,7 +299,11 @@ def hub_moment(corner_loads: CornerLoads) -> NewtonMetre:
     return _worst([case.hub_moment for case in corner_loads.cases]) / 1000
 
 
-@value("loads", formula="the tie rod's rating as entered", source="the maker of the rod's end joints")
+@value(
+    "loads",
+    formula="the tie rod's rating as entered",
+    source=sources.AS_ENTERED.saying("from the maker of the rod's end joints"),
+)
 def tie_rod_strength(strength_asked: bool | None, tie_rod_rating: Newton | None) -> Newton:
     """The rod's rated strength, N. Entered on the step of the loads, so once it is there the rod is to be judged.
 

@@ -15,14 +15,17 @@ from rules.strength.margin import SafetyFactor
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress
 from rules.strength.stress import von_mises
 from rules.strength.threads import root_diameter
+from rules.tables import sources
 from rules.tables.bolt_grades import BoltGrade, BoltStrength
 from rules.tables.torque_factors import ThreadState
 from rules.values.optional_step import answered, needed
 from rules.values.strength.bolts import GRADE_TABLE, TORQUE, strength_of, torque_of
 from rules.values.strength.upright import factor_of, worst
 
-PIN = "statics of a pin as a beam; bending and mean shear by von Mises, against the bolt's yield"
-LUG = "bearing stress and net section on yield; tear-out t (2 e - 0.766 d) on 0.577 yield"
+PIN = sources.STATICS.saying("a pin as a beam; bending and mean shear by von Mises, against the bolt's yield")
+LUG = sources.COMMON_PRACTICE.saying(
+    "bearing stress and net section on yield; tear-out t (2 e - 0.766 d) on 0.577 yield"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +149,7 @@ def which_pivot_lug_safety(
     return worst(lug, factors)
 
 
-@value("bolts", formula=TORQUE, source="Shigley 9th ed. eq. 8-27", each=PIVOTS)
+@value("bolts", formula=TORQUE, source=sources.SHIGLEY_9.at("eq. 8-27"), each=PIVOTS)
 def which_pivot_bolt_torque(lubrication: ThreadState | None, which_pivot_bolt: PivotBolt) -> NewtonMetre:
     """Tightening torque of the {which} pivot bolt, N m. A ball joint's nut takes its maker's figure instead.
 

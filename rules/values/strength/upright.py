@@ -19,12 +19,19 @@ from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
 from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
+from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
 from rules.values.optional_step import answered, needed, whole
 
-MISES = "von Mises (Shigley 9th ed. eq. 5-15) on beam theory; worst bending, twist and shear of a section taken in one point"
+MISES = sources.SHIGLEY_9.at(
+    "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
+)
 OVERHUNG = (
-    f"{MISES}; elastic bolt group; cantilever plate under a point load (Timoshenko and Woinowsky-Krieger, from memory)"
+    sources.SHIGLEY_9.at(
+        "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
+    ),
+    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
+    sources.TIMOSHENKO.saying("cantilever plate under a point load"),
 )
 ENOUGH = 1000.0
 """A factor beyond this is shown as this: the part carries next to nothing."""
@@ -53,8 +60,15 @@ def caliper_force(case: CaseLoads, radius: float | None) -> float:
     return abs(case.brake_torque) / needed("brake_effective_radius", radius)
 
 
-@value("upright", formula="the least of: certificate, else the lowest published figure as bought; the figure beside a weld",
-       source="rules/tables/materials.py, each row with its source")  # fmt: skip
+@value(
+    "upright",
+    formula="the least of: certificate, else the lowest published figure as bought; the figure beside a weld",
+    source=(
+        sources.ASTM_A36,
+        sources.SHIGLEY_8.at("Table A-20"),
+        sources.MOTT.at("Table A-3", "each row of rules/tables/materials.py names its own"),
+    ),
+)
 def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None) -> MPa:
     """Yield strength of the upright's metal after welding, MPa. A table's figure is an estimate until a certificate says.
 
@@ -109,8 +123,12 @@ class Build:
         return box_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius, through, spacing)
 
 
-@value("upright", formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-       "on both sides of the spindle alike", source="geometry; a welded-on beam counts as one with the plate")  # fmt: skip
+@value(
+    "upright",
+    formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
+    "on both sides of the spindle alike",
+    source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
+)
 def upright_build(
     upright_material: Metal | None,
     beam: Beam | None,

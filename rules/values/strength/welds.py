@@ -13,13 +13,17 @@ from rules.measure.vectors import Vector, times
 from rules.sheet.welds import WELDS, PadsStand, WeldQuestions
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import WeldSafetyFactor
+from rules.tables import sources
 from rules.values.optional_step import needed
 from rules.values.strength.weld import weld_margin
 
 ENTERED = "as entered"
 SOURCE = (
-    "weld treated as a line: Shigley, Tables 9-1 and 9-2; strengths: AISC 360-16 Table J2.5 and J4.2, Shigley Table 9-4; "
-    "metal beside the weld: rules/tables/materials.py"
+    sources.SHIGLEY_8.at("Table 9-1"),
+    sources.SHIGLEY_9.at("Table 9-2", "weld treated as a line"),
+    sources.AISC_360.at("Table J2.5", "strengths"),
+    sources.AISC_360.at("J4.2", read="a quotation"),
+    sources.SHIGLEY_9.at("Table 9-4", "metal beside the weld: rules/tables/materials.py", read="a quotation"),
 )
 ALONG_ROTATION: Mapping[PadsStand, Vector] = {
     "ahead": (0.0, 0.0, -1.0), "above": (1.0, 0.0, 0.0), "behind": (0.0, 0.0, 1.0), "below": (-1.0, 0.0, 0.0),
@@ -30,7 +34,7 @@ FIRST = ("form", "leg", "run", "metal", "filler")
 """What begins a weld, and is named to whoever wants it judged."""
 
 
-@value("welds", formula=ENTERED, source=ENTERED, each=WELDS)
+@value("welds", formula=ENTERED, source=sources.AS_ENTERED, each=WELDS)
 def weld_which(joint_which: WeldQuestions) -> WeldQuestions:
     """The weld that holds a pivot, the steering arm or the caliper bracket, as entered.
 

@@ -7,10 +7,11 @@ from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.units import Mm
 from rules.motion.solids import Ring
 from rules.motion.sweep import Sweep
+from rules.tables import sources
 from rules.values.steering.rub import rim_solid
 from rules.values.wheel_end.pivots import PIVOTS
 
-PLAIN = "geometry of simple solid shapes"
+PLAIN = sources.GEOMETRY.saying("simple solid shapes")
 
 
 def _less_housing(bare: float, reach: float | None, asked: str) -> float:
@@ -106,7 +107,7 @@ SPINDLE = (0.0, 1.0, 0.0)
 """Direction of the spindle, wheel straight: what follows turns with the upright, so one place stands for all."""
 
 
-@value("tie-rod end", formula="anything entered of the tie rod's outer end", source="none needed: whether it is begun")
+@value("tie-rod end", formula="anything entered of the tie rod's outer end", source=sources.AS_ENTERED)
 def tie_rod_end_begun(
     tie_rod_ahead: Mm | None,
     tie_rod_inboard: Mm | None,

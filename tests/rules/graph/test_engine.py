@@ -13,6 +13,7 @@ from rules.graph.engine import Graph
 from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import Kg, Mm, Rad
+from rules.tables.sources import COMMON_PRACTICE
 
 
 def fields(*names: str, kind: str = "length") -> dict[str, AskedField]:
@@ -23,11 +24,11 @@ def fields(*names: str, kind: str = "length") -> dict[str, AskedField]:
     return made
 
 
-plain_value = value("planted", formula="none", source="none")
+plain_value = value("planted", formula="none", source=COMMON_PRACTICE)
 
 
 def planted_check(id: str, try_changing: tuple[str, ...] = ()) -> Any:
-    return check(id, step="wheel", title=id, good="x", source="x", grade="common practice", try_changing=try_changing)
+    return check(id, step="wheel", title=id, good="x", source=COMMON_PRACTICE, try_changing=try_changing)
 
 
 @plain_value

@@ -14,6 +14,7 @@ from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.units import Mm
 from rules.sheet import FIELDS, STEPS, Sheet, read_sheet
+from rules.tables.sources import COMMON_PRACTICE
 from rules.values import VALUES
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
@@ -520,17 +521,17 @@ def planted(function: Callable[..., Any]) -> Graph:
     return Graph(FIELDS, VALUES, [*CHECKS, function], STEPS)
 
 
-@check("planted", step="wheel", title="Planted", good="x", source="x", grade="standard")
+@check("planted", step="wheel", title="Planted", good="x", source=COMMON_PRACTICE, grade="standard")
 def planted_check_that_crashes(wheel_offset: Mm) -> Judgement:
     raise RuntimeError("the planted reason")
 
 
-@value("planted", formula="x", source="x")
+@value("planted", formula="x", source=COMMON_PRACTICE)
 def planted_value(wheel_offset: Mm) -> Mm:
     raise RuntimeError("the planted reason")
 
 
-@check("planted", step="wheel", title="Planted", good="x", source="x", grade="standard")
+@check("planted", step="wheel", title="Planted", good="x", source=COMMON_PRACTICE, grade="standard")
 def planted_on_value(planted_value: Mm | None) -> Judgement:
     return Judgement("good", "fine")
 
@@ -549,7 +550,7 @@ def test_a_check_that_crashes_or_rests_on_a_crash_is_a_stop_with_its_reason(
     assert [found.check for found in result.findings if found.verdict == "stop"] == ["planted"]
 
 
-@check("planted", step="wheel", title="Planted", good="x", source="x", grade="standard")
+@check("planted", step="wheel", title="Planted", good="x", source=COMMON_PRACTICE, grade="standard")
 def planted_check_not_here(wheel_offset: Mm) -> Judgement:
     raise NotForThisBuild("no such part")
 
