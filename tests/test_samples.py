@@ -69,7 +69,7 @@ def test_the_sample_with_strength_answers_every_step() -> None:
     upper pivot in the barrel, for it sits inboard of the wheel, and least holes, for a water jet cuts any."""
     judged = judged_sample("scree_ox_strength")
     assert {name.partition(".")[0] for name in judged.sheet.answers} == {step.name for step in STEPS}
-    assert {finding.check for finding in judged.findings if finding.verdict == "not for this build"} == {
+    assert {finding.check for finding in judged.findings if finding.verdict == "not judged"} == {
         "bearing-against-donor", "rotor-cut-consequence", "snout-strength", "upper-pivot-clears-barrel",
         "hole-not-too-small", "bracket-hole-not-too-small",
     }  # fmt: skip

@@ -8,7 +8,7 @@ import pytest
 from rules.checks import CHECKS
 from rules.graph.declare import check, value
 from rules.graph.engine import Graph
-from rules.graph.results import WORST_FIRST, Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement, WORST_FIRST
 from rules.judging.judge import Finding, Judged, judge, shown
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
@@ -340,7 +340,7 @@ def test_a_question_that_does_not_arise_says_why(
     finding: FindingWith, check: str, changes: dict[str, object], reason: str
 ) -> None:
     found = finding(check, changes)
-    assert found.verdict == "not for this build"
+    assert found.verdict == "not judged"
     assert reason in found.text.lower() and found.change == "" and found.waits_for == ()
 
 
@@ -552,7 +552,7 @@ def test_a_check_that_crashes_or_rests_on_a_crash_is_a_stop_with_its_reason(
 
 @check("planted", step="wheel", title="Planted", good="x", source=COMMON_PRACTICE, grade="standard")
 def planted_check_not_here(wheel_offset: Mm) -> Judgement:
-    raise NotForThisBuild("no such part")
+    raise DoesNotApply("no such part")
 
 
 def test_a_check_that_does_not_apply_leaves_the_sheet_good(monkeypatch: pytest.MonkeyPatch, judged: JudgedWith) -> None:

@@ -5,7 +5,7 @@ from collections.abc import Callable
 import pytest
 
 from rules.checks.strength.gives_first import what_gives_first
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import NotJudged
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
 from rules.judging.weakest_part import ranked
@@ -118,7 +118,7 @@ def test_the_check_says_that_its_factors_are_of_unlike_kinds() -> None:
 
 @pytest.mark.parametrize("margins", [{}, {"plate_safety": PLATE}, {"tie_rod_safety": ROD}])
 def test_fewer_than_two_cannot_be_ranked(margins: dict[str, Margin | None]) -> None:
-    with pytest.raises(NotForThisBuild):
+    with pytest.raises(NotJudged):
         what_gives_first(margins)
 
 
