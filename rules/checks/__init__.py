@@ -66,7 +66,7 @@ def _checks_of(module: ModuleType) -> list[Callable[..., Any]]:
 
 
 CHECKS: tuple[Callable[..., Any], ...] = tuple(function for module in MODULES for function in _checks_of(module))
-GROUP_OF: Mapping[str, Group] = {
+GROUP_OF: dict[str, Group] = {
     one.name: group
     for module, group in MODULES.items()
     for function in _checks_of(module)

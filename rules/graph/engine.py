@@ -195,7 +195,7 @@ class Graph:
             if origin in worked.known:
                 (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
                 measure += worked.estimated.get(origin, ())
-            elif origin in worked.broken:
+            elif origin in worked.broken and not not_judged:
                 worked.broken[node.name] = worked.broken[origin]
                 worked.crashed |= {node.name} if origin in worked.crashed else set()
                 return None

@@ -38,7 +38,8 @@ def what_gives_first(
     if len(order) < 2:
         if strength_asked and corner_loads is None:
             raise Waits("corner_loads")
-        raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", "strength_asked")
+        fields = () if strength_asked else ("loads.judge_strength",)
+        raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", *fields)
     first, second = order[0], order[1]
     text = (
         f"First to give: {first.part} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "

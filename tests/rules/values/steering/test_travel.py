@@ -335,9 +335,7 @@ def test_a_tie_rod_that_does_not_reach_names_the_place() -> None:
     # The rod's outer end goes from 20 above its inner one to 80 above: more than the rod's root(30^2 + 20^2) = 36.
     front = parallel_arms()
     short = FrontEnd(front.upright, front.arms, SteeringLinkage("rack", (-120.0, -110.0, 340.0), -800.0, travel=2.0))
-    with pytest.raises(
-        NotJudged, match=r"the tie rod does not reach at \{travel_there\} bump, straight ahead"
-    ) as told:
+    with pytest.raises(NotJudged, match=r"the tie rod does not reach at \{travel_there\} bump, straight ahead") as told:
         bump_steer.toe_in_bump(short, straight_sweep(front, 60.0, 60.0), 60.0, 60.0, 800.0)
     assert told.value.reason.figures["travel_there"] == (60.0, "mm")
 
@@ -385,8 +383,8 @@ def test_arms_known_from_the_front_only_say_nothing_of_castor(
     }
     castor = finding("castor-in-travel", front_view)
     assert castor.verdict == "not judged" and "from the front only" in castor.text
-    not_here = judged(front_view).worked.not_here
-    assert not_here["castor_change"] == not_here["least_castor"]
+    not_judged = judged(front_view).worked.not_judged
+    assert not_judged["castor_change"] == not_judged["least_castor"]
     assert finding("bump-steer", front_view).verdict == "good"
 
 

@@ -290,7 +290,7 @@ ALONE = (
 def test_while_steering_is_untouched_only_what_the_axis_decides_is_worked_out(judged: JudgedWith) -> None:
     untouched = judged({})
     assert set(NUMBERS) & untouched.worked.known.keys() == set(ALONE)
-    assert {name for name in NUMBERS if name not in untouched.worked.not_here} == set(ALONE)
+    assert {name for name in NUMBERS if name not in untouched.worked.not_judged} == set(ALONE)
     assert untouched.verdict == "good"
 
 

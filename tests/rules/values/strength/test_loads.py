@@ -68,9 +68,14 @@ def test_a_tie_rod_rating_entered_waits_for_the_word_to_judge_it(finding: Findin
     assert refused.verdict == "not judged" and "strength was not asked for" in refused.text.lower()
 
 
-@pytest.mark.parametrize("strength", [None, True, False])
+def test_a_tie_rod_without_a_rating_waits_for_it_once_strength_is_asked_for(finding: FindingWith) -> None:
+    assert "loads.tie_rod_rating" in finding("tie-rod-rating", {"loads.judge_strength": True}).waits_for
+
+
+@pytest.mark.parametrize("strength", [None, False])
 def test_a_tie_rod_without_a_rating_gives_its_own_reason(strength: bool | None, finding: FindingWith) -> None:
     found = finding("tie-rod-rating", {"loads.judge_strength": strength})
+    assert found.waits_for == ("loads.tie_rod_rating",)
     assert found.verdict == "not judged" and found.text.startswith("The tie rod's rating is not entered")
 
 
@@ -82,7 +87,7 @@ def test_any_multiple_entered_asks_for_strength(entry: str, judged: JudgedWith) 
 
 def test_no_to_strength_outweighs_what_is_entered(judged: JudgedWith) -> None:
     worked = judged({**ASKED, "loads.judge_strength": False}).worked
-    assert "corner_loads" in worked.not_here and "bump_multiple" in worked.not_here
+    assert "corner_loads" in worked.not_judged and "bump_multiple" in worked.not_judged
 
 
 def test_without_the_tie_rod_the_loads_wait_for_it(judged: JudgedWith) -> None:
