@@ -195,7 +195,9 @@ class Graph:
             if origin in worked.known:
                 (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
                 measure += worked.estimated.get(origin, ())
-            elif origin in worked.broken and not not_judged:
+            elif origin in worked.broken and not_judged:
+                continue  # nobody has asked for this, so what failed is said by what was asked for
+            elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
                 worked.crashed |= {node.name} if origin in worked.crashed else set()
                 return None
