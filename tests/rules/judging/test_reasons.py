@@ -42,4 +42,6 @@ def test_what_a_crash_says_is_not_taken_for_figures() -> None:
 def test_a_value_that_is_there_or_waits_has_no_reason(judged: Callable[[Changes], Judged]) -> None:
     found = judged({"wheel.offset": None, "wheel.backspacing": None})
     assert why_not("design_tyre_diameter", found) == ""
-    assert found.worked.waits and all(why_not(name, found) == "" for name in found.worked.waits.keys() - found.worked.not_judged.keys())
+    assert found.worked.waits and all(
+        why_not(name, found) == "" for name in found.worked.waits.keys() - found.worked.not_judged.keys()
+    )

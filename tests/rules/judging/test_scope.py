@@ -17,10 +17,19 @@ from sample_sheets import document, samples
 BEGINS = {
     ("pivots.swap_spacing", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("wheel.offset", "wheel-numbers-agree"): "the second of two figures for one thing is what begins their comparison",
-    ("wheel.backspacing", "wheel-numbers-agree"): "the second of two figures for one thing is what begins their comparison",
+    (
+        "wheel.backspacing",
+        "wheel-numbers-agree",
+    ): "the second of two figures for one thing is what begins their comparison",
     ("steering.stop_angle", "stop-before-rack-end"): "without stops on the upright the rack's own end is the stop",
-    ("steering.stop_angle", "bump-steer-turned"): "to the rack's own end the linkage locks, and lock-reached stops for that",
-    ("steering.stop_angle", "tie-rod-over-centre"): "to the rack's own end the linkage locks, and lock-reached stops for that",
+    (
+        "steering.stop_angle",
+        "bump-steer-turned",
+    ): "to the rack's own end the linkage locks, and lock-reached stops for that",
+    (
+        "steering.stop_angle",
+        "tie-rod-over-centre",
+    ): "to the rack's own end the linkage locks, and lock-reached stops for that",
 }
 """Answers that begin an optional thing themselves, with the check that then no longer speaks, and why that is right."""
 
@@ -54,7 +63,14 @@ def test_a_group_is_as_bad_as_the_worst_of_what_was_judged() -> None:
 
 def test_the_sentence_names_every_group_that_applies_worst_first() -> None:
     good, none = Standing("good", 8, 8), Standing("not judged", 0, 31)
-    groups = {"fit": good, "room": good, "geometry": good, "steering and travel": none, "strength": none, "brakes": none}
+    groups = {
+        "fit": good,
+        "room": good,
+        "geometry": good,
+        "steering and travel": none,
+        "strength": none,
+        "brakes": none,
+    }
     wanted = "Fit, room and geometry good. Steering and travel, strength, brakes not judged."
     assert scope(groups) == wanted  # type: ignore[arg-type]
     part = {"fit": Standing("good", 17, 18), "room": Standing("stop", 7, 7), "brakes": Standing("does not apply", 0, 0)}
@@ -78,7 +94,9 @@ def test_a_hard_use_is_unfinished_until_its_strength_is_entered(use: str) -> Non
     assert judged.verdict == "unfinished" and {"loads.judge_strength", "upright.material"} <= set(judged.missing)
 
 
-@pytest.mark.parametrize("begun", [{"loads": {"bump": 3}}, {"upright": {"beam": "none"}}, {"brakes": {"road_grip": 0.9}}])
+@pytest.mark.parametrize(
+    "begun", [{"loads": {"bump": 3}}, {"upright": {"beam": "none"}}, {"brakes": {"road_grip": 0.9}}]
+)
 def test_one_answer_about_strength_asks_for_all_of_it(begun: dict[str, dict[str, object]]) -> None:
     judged = judge(read_sheet({**document("pond_newt_finished"), **begun}))
     assert judged.sheet.faults == () and judged.verdict in ("unfinished", "stop") and judged.missing

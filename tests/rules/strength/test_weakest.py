@@ -95,7 +95,9 @@ def test_every_dear_part_of_the_tie_is_named_and_no_other() -> None:
 
 def test_one_dear_part_far_weaker_is_no_tie_though_another_is_close_to_the_cheap_one() -> None:
     text = what_gives_first(
-        {"tie_rod_safety": ROD, "plate_safety": Margin(2.1, "bump", "yield", part="plate"), "upper_weld_safety": WELD}
+        {"tie_rod_safety": ROD, "plate_safety": Margin(2.1, "bump", "yield", part="plate"), "upper_weld_safety": WELD},
+        None,
+        None,
     ).text
     assert "tie in which" not in text and text.endswith("Upper weld is dear or hidden, and gives before tie rod.")
 
@@ -103,7 +105,9 @@ def test_one_dear_part_far_weaker_is_no_tie_though_another_is_close_to_the_cheap
 def test_two_cheap_parts_alone_are_good_however_close() -> None:
     assert (
         what_gives_first(
-            {"tie_rod_safety": ROD, "steering_arm_safety": Margin(2.01, "rock", "yield", part="steering arm")}
+            {"tie_rod_safety": ROD, "steering_arm_safety": Margin(2.01, "rock", "yield", part="steering arm")},
+            None,
+            None,
         ).verdict
         == "good"
     )
