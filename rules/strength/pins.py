@@ -66,7 +66,7 @@ def tear_out_area(edge: float, diameter: float, thickness: float) -> float:
     if not reaches(edge, LEAST_EDGE * diameter):
         raise OutsideRange(
             "under 1.5 hole diameters from centre to edge a lug bends open: no simple formula holds",
-            change="A lug that reaches further beyond its bolt, 1.5 hole diameters or more from centre to edge, or a smaller bolt.",
+            change="A longer lug, 1.5 hole diameters or more from centre to edge, or a smaller bolt.",
         )
     return thickness * (2 * edge - 0.766 * diameter)
 

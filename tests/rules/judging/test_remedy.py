@@ -30,7 +30,9 @@ def test_a_big_rotor_hits_the_barrel_of_a_15_in_wheel_by_the_hand_figure(finding
     assert found.verdict == "stop"
     assert "hits the wheel barrel by 0.144 in (3.65 mm)" in found.text
     assert "wheel diameter 16 in (now 15 in; only with another wheel)" in found.change
-    assert "rotor diameter 11 11/16 in (now 12 1/2 in)" in found.change  # 2 x (180.5 - 25.4 - 6) = 298.2 = 11.740 in
+    assert (
+        "rotor diameter 11 11/16 in (now 12 1/2 in; only with another rotor)" in found.change
+    )  # 2 x (180.5 - 25.4 - 6) = 298.2 = 11.740 in
     assert "barrel inside" not in found.change.partition("Would be good")[2]  # there is no answer yet to change
 
 

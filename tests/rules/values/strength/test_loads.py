@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from rules.graph.results import Waits
+from rules.graph.results import NotJudged, Waits
 from rules.judging.judge import Finding, Judged
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin
