@@ -219,6 +219,16 @@ def test_a_choice_left_out_is_refused_too_and_the_same_choices_in_another_order_
     assert Graph(SEAT, [all_of_them], []).work_out({"hub.seat": "ball"}).known["all_of_them"] == 2.0
 
 
+def test_a_choice_taken_as_any_text_is_refused_by_name_and_a_free_text_is_not() -> None:
+    @value("planted", formula="none", source="none")
+    def seated(seat: str | None) -> Mm:
+        return float(len(seat or ""))
+
+    with pytest.raises(GraphError, match=r"seated: seat is a choice; take it as one of ball, cone, flat"):
+        Graph(dict([field("hub.seat", "choice", ("cone", "ball", "flat"))]), [seated], [])
+    assert Graph(dict([field("hub.seat", "text")]), [seated], []).work_out({"hub.seat": "any"}).known["seated"] == 3.0
+
+
 def test_choices_of_a_value_are_compared_with_those_it_returns() -> None:
     @value("planted", formula="none", source="none")
     def way(lower_radius: Mm) -> Literal["in", "out"]:
