@@ -131,14 +131,19 @@ def in_words(text: str, member: Member) -> str:
     return text
 
 
-def value(subject: str, *, formula: str, source: Cited, each: Iterable[Member] = ALONE) -> Callable[[F], F]:
-    """Mark a pure function as a value, or as a family of them. formula: in words, as `explain` prints it."""
+def value(
+    subject: str, *, formula: str, source: Cited | Callable[[Any], Cited], each: Iterable[Member] = ALONE
+) -> Callable[[F], F]:
+    """Mark a pure function as a value, or as a family of them.
+
+    formula: in words, as `explain` prints it. source: of all, or what gives that of one member.
+    """
 
     def mark(function: F) -> F:
         function.declared = tuple(  # type: ignore[attr-defined]
             Declared(
                 in_name(function.__name__, member),
-                ValueNote(subject, in_words(formula, member), several(source)),
+                ValueNote(subject, in_words(formula, member), several(source(member) if callable(source) else source)),
                 member,
             )
             for member in each

@@ -3,7 +3,7 @@
 A parameter names, in this order: a value (`wheel_offset`); a field with its step in front (`wheel_diameter`);
 a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
-the producer returns, and a loop; each message names the function.
+the producer returns, choices other than those offered, and a loop; each message names the function.
 
 A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
 of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
@@ -280,7 +280,9 @@ class Graph:
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
         choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
-        if choices and choices != offered:
+        if offered and not choices:
+            raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
+        if choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
         return origin

@@ -6,9 +6,9 @@ from rules.graph.asking import Step, ask
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price
 from rules.sheet.wheel import NutSeat
+from rules.tables.static_safety import RollingElement
 
 HeldTogetherBy = Literal["itself", "a clamped stub shaft"]
-RollingElement = Literal["ball", "roller"]
 
 
 class Hub(Step):

@@ -1,4 +1,4 @@
-"""Every check on the base sheet (conftest.py) with entries changed: inside, exactly on and just outside each limit."""
+"""Every check on the base sheet with entries changed: inside, exactly on and just outside each limit."""
 
 from collections.abc import Callable
 from typing import Any

@@ -1,4 +1,4 @@
-"""Every value against a hand calculation, on the base sheet (conftest.py) and with entries left out or changed.
+"""Every value against a hand calculation, on the base sheet and with entries left out or changed.
 
 tan 10 deg = 0.1763269807, tan 6 deg = 0.1051042353, cos of the axis tilt = 0.9795742542 by table and calculator.
 """
