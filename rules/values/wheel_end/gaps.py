@@ -24,9 +24,7 @@ def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_abo
     return barrel_inside_diameter / 2 - rotor_diameter / 2 - reach_above_rotor
 
 
-@value(
-    "gaps", formula="spoke room + wheel face to rotor middle - rotor plane shift - outboard reach", source=PLAIN
-)
+@value("gaps", formula="spoke room + wheel face to rotor middle - rotor plane shift - outboard reach", source=PLAIN)
 def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, rotor_plane_shift: Mm, outboard_reach: Mm) -> Mm:
     """Between the caliper's outermost face and the back of the spokes, mm. The caliper sits over the rotor as used.
 
