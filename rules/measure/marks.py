@@ -246,9 +246,7 @@ def _inch_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
         )
     thread = Thread(entry.strip(), diameter, INCH / per_inch, per_inch)
     if not _possible(thread):
-        raise EntryError(
-            f"“{entry[:40]}” would be {diameter / INCH:.4g} in with {per_inch} threads per inch; {wanted}"
-        )
+        raise EntryError(f"“{entry[:40]}” would be {diameter / INCH:.4g} in with {per_inch} threads per inch; {wanted}")
     return thread
 
 

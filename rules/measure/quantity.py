@@ -70,9 +70,7 @@ def _kind(
     examples: tuple[str, str],
     spellings: dict[str, float],
 ) -> Kind:
-    return Kind(
-        name, unit, {"inch": inch, "metric": metric}, {"inch": examples[0], "metric": examples[1]}, spellings
-    )
+    return Kind(name, unit, {"inch": inch, "metric": metric}, {"inch": examples[0], "metric": examples[1]}, spellings)
 
 
 _DEGREE = math.pi / 180

@@ -46,7 +46,7 @@ BASE: dict[str, Any] = {
     },
     "pivots": {
         "spacing": "260 mm", "inclination": "10 deg", "castor": "6 deg", "ground_offset": "25 mm",
-        "lower_below_spindle": "125 mm", "upper_kind": "spherical bearing", "lower_kind": "ball joint",
+        "lower_below_spindle": "125 mm", "upper_kind": "spherical bearing", "lower_kind": "spherical bearing",
         "upper_radius": "22 mm", "lower_radius": "22 mm", "upper_shear": "double", "lower_shear": "double",
         "spring_on": "lower arm", "swap_spacing": "260 mm",
     },

@@ -10,6 +10,7 @@ from wizard.desk.pages import ASKED
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
 
+
 class FieldPanel(Widget):
     """Fills its room from the most needed line down; what does not fit is one key away."""
 
