@@ -113,6 +113,8 @@ class Graph:
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+        self._heavy = {name for name, node in self.values.items() if node.note.heavy}
+        self._heavy |= {name for name, node in self.checks.items() if self._heavy_to_mend(node)}
 
     def in_role(self, role: str) -> tuple[str, ...]:
         """The names of every value of a role, in the order they are declared."""
@@ -138,30 +140,42 @@ class Graph:
         """The checks that an answer to this field can change."""
         return tuple(name for name in self.checks if field_name in self._needs[name])
 
-    def work_out(self, answers: Mapping[str, Any]) -> Worked:
-        """Work out every value from the answers given."""
-        worked = Worked(dict(answers))
+    def _heavy_to_mend(self, check: Node) -> bool:
+        """Whether a search for what would mend a check's verdict works out something heavy again and again."""
+        return any(
+            changed in self._needs_set[name]
+            for name in self._needs_set[check.name] & self._heavy
+            for changed in check.note.try_changing
+        )
+
+    def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
+        """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
+        worked = Worked(dict(answers), light=light)
         for node in self.values.values():
             self._work_out_one(node, worked)
         return worked
 
-    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+    def work_again(
+        self, before: Worked, answers: Mapping[str, Any], *, light: bool = False
+    ) -> tuple[Worked, frozenset[str]]:
         """Work out with other answers only what they can change, and name the values and checks that rest on them.
 
-        before: what was worked out with other answers; it is left as it is.
+        before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
+        light: put off what is heavy, and what rests on it.
         """
         had = {name: answer for name, answer in before.known.items() if name in self.fields}
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
-        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
         worked = before.copy()
+        worked.light = light
         for name in (*changed, *touched):
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
         for name, node in self.values.items():
             if name in touched:
                 self._work_out_one(node, worked)
-        return worked, touched
+        return worked, frozenset(touched)
 
     def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
         """A function that gives values, and what values or checks rest on, with another answer to one field.
@@ -200,6 +214,7 @@ class Graph:
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
         measure: list[str] = []
+        put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
@@ -208,6 +223,8 @@ class Graph:
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
                 return None
+            elif origin in worked.put_off:
+                put_off = True
             elif given.into:
                 continue
             elif given.optional:
@@ -219,6 +236,9 @@ class Graph:
                 waits += worked.waits.get(origin, (origin,))
         if waits:
             worked.waits[node.name] = tuple(dict.fromkeys(waits))
+            return None
+        if put_off:  # only what would be worked out otherwise
+            worked.put_off.add(node.name)
             return None
         try:
             for into, hand_on in node.gathers.items():

@@ -37,6 +37,8 @@ class Finding:
     estimated_from: tuple[str, ...] = ()
 
 
+BEING_WORKED_OUT = "Being worked out."
+"""What is said of a check that rests on something put off."""
 _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 
@@ -50,18 +52,25 @@ class Judged:
     verdict: SheetVerdict
     shown_in: Units
 
+    @property
+    def whole(self) -> bool:
+        """Whether everything is judged, and nothing heavy still to be worked out."""
+        return not self.worked.put_off
 
-def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
+
+def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None, *, light: bool = False) -> Judged:
     """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
 
     before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
+    light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
+    better than unfinished. What is kept or printed is never judged so.
     """
     graph, units = trade(), shown_in or sheet.shown_in
     if before is None or before.shown_in != units:
-        worked = graph.work_out(sheet.answers)
+        worked = graph.work_out(sheet.answers, light=light)
         findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units)]
     else:
-        worked, touched = graph.work_again(before.worked, sheet.answers)
+        worked, touched = graph.work_again(before.worked, sheet.answers, light=light)
         known: dict[str, list[Finding]] = {}
         for finding in before.findings:
             known.setdefault(finding.check, []).append(finding)
@@ -73,15 +82,15 @@ def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = N
             )
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
-    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
+    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings, whole=not worked.put_off), units)
 
 
-def _verdict(sheet: Sheet, findings: Iterable[Finding]) -> SheetVerdict:
-    """An entry that cannot be read leaves the sheet unfinished, wherever it stands."""
+def _verdict(sheet: Sheet, findings: Iterable[Finding], *, whole: bool) -> SheetVerdict:
+    """An entry that cannot be read leaves the sheet unfinished, wherever it stands; so does what is not worked out yet."""
     verdicts = {finding.verdict for finding in findings}
     if "stop" in verdicts:
         return "stop"
-    if sheet.missing or sheet.faults:
+    if sheet.missing or sheet.faults or not whole:
         return "unfinished"
     return "watch" if verdicts & {"watch", "waiting"} else "good"
 
@@ -100,6 +109,8 @@ def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Fi
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
     elif node.name in worked.not_here:
         verdict, text, change = "not for this build", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
+    elif node.name in worked.put_off:
+        verdict, text, change = "waiting", BEING_WORKED_OUT, ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""

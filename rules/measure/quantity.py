@@ -28,7 +28,7 @@ class EntryError(ValueError):
     """An entry that cannot be read. The message is for the person who typed it."""
 
 
-class EntryQuestion(EntryError):
+class EntryQuestion(EntryError):  # noqa: N818 - not a fault: it is asked back
     """An entry that more than one meaning fits, or that leaves one out. readings: what to type instead, each clear by itself."""
 
     def __init__(self, message: str, *readings: str) -> None:
@@ -57,7 +57,8 @@ class Kind:
 
     def known(self, units: Units | None) -> str:
         """The units offered, in words, those of the sheet first: `lb or kg`."""
-        first, then = ("metric", "inch") if units == "metric" else ("inch", "metric")
+        order: tuple[Units, Units] = ("metric", "inch") if units == "metric" else ("inch", "metric")
+        first, then = order
         *most, last = dict.fromkeys((*self.offered[first], *self.offered[then]))
         return f"{', '.join(most)} or {last}" if most else last
 

@@ -61,10 +61,21 @@ class Session:
 
     @property
     def judged(self) -> Judged:
-        """What the rules say of the sheet as it stands now, in the units shown."""
-        if self._judged is None or self._stale:
+        """What the rules say of the sheet as it stands now, all of it, in the units shown."""
+        if self._judged is None or self._stale or not self._judged.whole:
             self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged), False
         return self._judged
+
+    @property
+    def judged_so_far(self) -> Judged:
+        """The same as quickly as keys come: what is heavy to work out is put off until somebody asks for `judged`."""
+        if self._judged is None or self._stale:
+            self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged, light=True), False
+        return self._judged
+
+    def judge_the_rest(self) -> None:
+        """Work out what was put off."""
+        self._judged = self.judged
 
     @property
     def shown_in(self) -> Units:

@@ -4,7 +4,7 @@ from math import cos, pi, sin, sqrt
 
 from rules.corner.part import SPINDLE, AnyPart, spindle, turning
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.graph.results import NotForThisBuild, OutsideRange, Waits
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
@@ -59,6 +59,8 @@ def tyre_part(
 
 
 def _tyre(mark: TyreMark, wheel_diameter: float, overall_width: float, height: float) -> Revolved:
+    if mark.diameter is None:  # an old numeric mark states none
+        raise Waits("tyre.design_diameter")
     inner, outer, half = wheel_diameter / 2 + RIM_FLANGE, mark.diameter / 2, mark.section_width / 2
     foot = min(overall_width / 2, half)
     leaning = half - foot
