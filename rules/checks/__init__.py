@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping
 from types import ModuleType
 from typing import Any
 
+from rules.checks.corner import room
 from rules.checks.steering import (
     arm_pivots,
     joint_swing,
@@ -36,6 +37,7 @@ from rules.graph.results import Group
 MODULES: Mapping[ModuleType, Group] = {
     fits: "fit",
     clears: "room",
+    room: "room",
     holds_together: "fit",
     carries: "fit",
     brakes: "fit",

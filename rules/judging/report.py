@@ -95,7 +95,7 @@ def field_list() -> list[dict[str, Any]]:
             "may_be_empty": not asked.needed,
             "bought": asked.bought or "",
             "choices": list(asked.choices),
-            "example": KINDS[asked.kind].examples["inch"] if asked.kind in KINDS else "",
+            "example": asked.example("inch") if asked.kind in KINDS else "",
             "how": asked.how,
         }
         for asked in FIELDS.values()

@@ -13,7 +13,10 @@ STYLES = {
     "good": "$text-success",
     "not judged": "$foreground 65%",
     "does not apply": "$foreground 65%",
+    "being worked out": "$foreground 65%",
 }
+BEING_WORKED_OUT, WORKING = "being worked out", "working"
+"""What stands in place of a verdict that is not worked out again yet; the short word in a narrow column."""
 
 
 def verdict(word: str, *, width: int = 0) -> Content:

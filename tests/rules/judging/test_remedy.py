@@ -101,10 +101,12 @@ def good(result: Judged, check: str, field: str, answer: float) -> bool:
 @pytest.mark.parametrize(
     ("check", "changes", "words"),
     [
-        ("stud-engagement", {"hub.stud_length": "25 mm"}, "Would be good with stud length 30 mm (now 25 mm; only with another stud)."),
+        ("stud-engagement", {"hub.stud_length": "25 mm"}, "Would be good with stud length 30 mm "
+         "(now 25 mm; only with another stud)."),
         ("inclination-usual", {"pivots.inclination": "5 deg"}, "Would be good with inclination 8 deg (now 5 deg)."),
         ("caliper-clears-spokes", {"wheel.spoke_room": "3 mm"},
-         "Would be good with spoke room 6 mm (now 3 mm; only with another wheel); or with wheel face to rotor middle 47 mm (now 44 mm; only with another rotor)."),
+         "Would be good with spoke room 6 mm (now 3 mm; only with another "
+         "wheel); or with wheel face to rotor middle 47 mm (now 44 mm; only with another rotor)."),
     ],
 )  # fmt: skip
 def test_offers_are_put_in_words_after_the_advice(
