@@ -586,11 +586,11 @@ def test_a_rotor_finished_thicker_than_new_stops_what_rests_on_it(judged: Judged
     result = judged({"rotor.finished_thickness": "23 mm"})
     stopped = {found.check for found in result.findings if found.verdict == "stop"}
     assert stopped == {
-        "rotor-thickness", "caliper-suits-rotor", "caliper-clears-spokes", "lower-pivot-clears-rotor",
+        "rotor-thickness", "caliper-suits-rotor", "caliper-clears-spokes", "lower-pivot-clears-rotor", "room",
     }  # fmt: skip
-    assert all("finished thickness is more than the new" in found.text.lower() for found in result.findings[:4])
+    assert all("finished thickness is more than the new" in found.text.lower() for found in result.findings[:5])
     assert not any("fault in the program" in found.change for found in result.findings)
-    assert all(found.change for found in result.findings[:4])
+    assert all(found.change for found in result.findings[:5])
 
 
 @pytest.mark.parametrize(
