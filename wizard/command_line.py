@@ -25,6 +25,7 @@ buildsheet motion FILE           travel, lock, joint and gap tables for the alig
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
+buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
 buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
@@ -185,17 +186,17 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
             lines += _wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
             if finding.change:
                 lines += _wrapped(f"{'':<8}", f"To change: {finding.change}")
-    for verdict in ("good", "not for this build"):
+    for verdict in ("good", "not judged", "does not apply"):
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
             lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
-    if judged.sheet.missing:
-        lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.sheet.missing)}.")
+    if judged.missing:
+        lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
     for name in judged.sheet.unknown:
         near = nearest_key(name)
         meant = f"; did you mean {near}?" if near else "."
         lines += _wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
-    lines.append(f"Verdict: {judged.verdict}. This informs a builder; it does not certify.")
+    lines += _wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
     return lines
 
 
@@ -298,7 +299,7 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
         ]
     limits = [f"    {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word]]
     source = _wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
-    return [f"{entry['id']} [{entry['step']}] {entry['title']}", *limits, *source]
+    return [f"{entry['id']} [{entry['step']}, {entry['group']}] {entry['title']}", *limits, *source]
 
 
 def complain(message: str) -> None:
@@ -313,10 +314,17 @@ def _paper(name: str, given: list[str]) -> int:
     return run(name, given)
 
 
+def _room(given: list[str]) -> int:
+    from wizard.room_command import run
+
+    return run(given)
+
+
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
     **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
+    "room": _room,
     "explain": _explain,
     "list": _list,
 }

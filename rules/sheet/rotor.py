@@ -14,6 +14,7 @@ class Rotor(Step):
     """The rotor as bought, and as used."""
 
     name = "rotor"
+    bought = "rotor"
     title = "Rotor"
     intro = (
         "Measure a new rotor of the kind you will buy again. Its depth from the wheel's mounting face decides where "
@@ -57,6 +58,7 @@ class Rotor(Step):
         may_be_empty=True,
         between=("1 mm", "80 mm"),
         reading_error="0.05 mm",
+        bought="",
     )
     kept_plate_carries_hat: bool = ask(
         "Kept plate carries the hat",
@@ -101,5 +103,13 @@ class Rotor(Step):
         "The ring alone, as used, without the hat: weigh a scrap one cut off, or volume x 7.2 g a cubic centimetre.",
         may_be_empty=True,
         between=("0.3 kg", "40 kg"),
+    )
+    hat_outside_diameter: Mm = ask(
+        "Hat outside diameter",
+        "length",
+        "Across the outside of the hat at its widest. Until measured it counts as wide as the inside of the braking band.",
+        may_be_empty=True,
+        between=("50 mm", "550 mm"),
+        reading_error="1 mm",
     )
     price_each: Price = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip

@@ -61,10 +61,21 @@ class Session:
 
     @property
     def judged(self) -> Judged:
-        """What the rules say of the sheet as it stands now, in the units shown."""
-        if self._judged is None or self._stale:
+        """What the rules say of the sheet as it stands now, all of it, in the units shown."""
+        if self._judged is None or self._stale or not self._judged.whole:
             self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged), False
         return self._judged
+
+    @property
+    def judged_so_far(self) -> Judged:
+        """The same as quickly as keys come: what is heavy to work out is put off until somebody asks for `judged`."""
+        if self._judged is None or self._stale:
+            self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged, light=True), False
+        return self._judged
+
+    def judge_the_rest(self) -> None:
+        """Work out what was put off."""
+        self._judged = self.judged
 
     @property
     def shown_in(self) -> Units:
@@ -234,5 +245,6 @@ def _read(asked: AskedField, entry: object, units: Units) -> object:
 
 def progress(judged: Judged) -> str:
     """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
-    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+    wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
+    return f"{answered} of {wanted} answered"

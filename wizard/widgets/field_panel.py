@@ -43,7 +43,7 @@ class FieldPanel(Widget):
             read_as = session.echo(self._shown)
             parts.append(plain(f"Accepted: {' = '.join(read_as)}" if read_as else "Accepted.", "$text-success"))
         else:
-            parts.append(plain(_would_be_right(asked, session.judged.shown_in, session.units), "$foreground 65%"))
+            parts.append(plain(_would_be_right(asked, session.shown_in, session.units), "$foreground 65%"))
         return parts + self._findings()
 
     def _findings(self) -> list[Content]:
@@ -51,8 +51,9 @@ class FieldPanel(Widget):
         step = self._shown.partition(".")[0]
         found = [
             finding
-            for finding in self._session.judged.findings
-            if finding.check in touched and (finding.verdict != "not for this build" or finding.step == step)
+            for finding in self._session.judged_so_far.findings
+            if finding.check in touched
+            and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
         ]
         worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
         return [
