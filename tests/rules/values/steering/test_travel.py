@@ -397,6 +397,21 @@ def test_no_travel_at_all_is_not_judged(finding: FindingOf, moving: Moving) -> N
 # --- travel-reached --------------------------------------------------------------------------------------------------
 
 
+@pytest.mark.parametrize("droop", ["4 mm", "8 mm", "60 mm"])
+def test_arms_that_only_rise_do_not_count_as_drooping(
+    judged: JudgedWith, finding: FindingOf, moving: Moving, droop: str
+) -> None:
+    # Leaned in this far, the upright and the upper arm lie almost in a line: whichever way the lower arm swings, the wheel
+    # rises. A rise of 8 mm is no droop of 8 mm.
+    leaned = {**moving, "pivots.inclination": "36 deg", "arms.droop_travel": droop}
+    found = finding("travel-reached", leaned)
+    assert found.verdict == "stop" and "lock at ride height" in found.text
+    placed = judged(leaned).worked.known["travel_sweep"].placed
+    straight = [at for at in placed if at.lock == 0.0]
+    assert min(at.travel for at in straight) > -0.01
+    assert all(abs(at.pose.wheel_centre[2] - 400.0 - at.travel) < 1e-3 for at in straight)
+
+
 def test_travel_the_arms_do_not_reach_stops_with_the_place(
     judged: JudgedWith, finding: FindingOf, moving: Moving
 ) -> None:
