@@ -3,7 +3,7 @@
 A parameter names, in this order: a value (`wheel_offset`); a field with its step in front (`wheel_diameter`);
 a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
-the producer returns, and a loop; each message names the function.
+the producer returns, choices other than those offered, and a loop; each message names the function.
 
 A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
 of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
@@ -124,6 +124,10 @@ class Graph:
         self._heavy = {name for name, node in self.values.items() if node.note.heavy}
         self._heavy |= {name for name, node in self.checks.items() if self._heavy_to_mend(node)}
 
+    def in_role(self, role: str) -> tuple[str, ...]:
+        """The names of every value of a role, in the order they are declared."""
+        return tuple(self._roles.get(role, ()))
+
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
         return self.units[name] in SYMBOLS
@@ -181,14 +185,14 @@ class Graph:
                 self._work_out_one(node, worked)
         return worked, frozenset(touched)
 
-    def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
-        """A function that gives a value, and what a value or check rests on, with another answer to one field.
+    def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
+        """A function that gives values, and what values or checks rest on, with another answer to one field.
 
         Only what depends on that field is worked out again. The result is good until the next call.
         """
-        chain = (*self._needs[name], name)
+        chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
-        stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
+        stale_names = [node.name for node in again] + [name for name in names if name in self.checks]
         trial = worked.copy()
 
         def with_answer(answer: Any) -> Worked:
@@ -202,9 +206,16 @@ class Graph:
         return with_answer
 
     def ask_check(self, node: Node, worked: Worked) -> Judgement | None:
-        """Run one check. None when it waits, does not apply or broke: `worked` then says which, under its id."""
+        """Run one check; the worst of its judgements. None when it waits, does not apply or broke: see `ask_each`."""
+        return next(iter(self.ask_each(node, worked)), None)
+
+    def ask_each(self, node: Node, worked: Worked) -> tuple[Judgement, ...]:
+        """Run one check: all its judgements, worst first.
+
+        None at all when it waits, does not apply or broke: `worked` then says which, under its id.
+        """
         answer = self._work_out_one(node, worked)
-        return answer if isinstance(answer, Judgement) else None
+        return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
         arguments: dict[str, Any] = dict(node.fixed)
@@ -297,7 +308,9 @@ class Graph:
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
         choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
-        if choices and choices != offered:
+        if offered and not choices:
+            raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
+        if choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
         return origin

@@ -12,6 +12,7 @@ from rules.sheet.job import Job
 from rules.sheet.pivots import Pivots
 from rules.sheet.rotor import Rotor
 from rules.sheet.tyre import Tyre
+from rules.sheet.welds import WELDS
 from rules.sheet.wheel import Wheel
 from wizard.desk.words import WORKING
 
@@ -60,11 +61,8 @@ SHORT = {
     "plate": "Plate",
     "upright": "Upright",
     "bolts": "Bolts",
-    "joint_upper": "Upper weld",
-    "joint_lower": "Lower weld",
-    "joint_steering_arm": "Arm weld",
-    "joint_caliper_bracket": "Brake weld",
     "brakes": "Stopping",
+    **{f"joint_{weld['which']}": weld["short"].capitalize() for weld in WELDS},
 }
 REVIEW = len(CORE)
 """The review follows what every build needs. Steps that may be left out altogether come after it."""
