@@ -1,7 +1,7 @@
 """What is heavy is put off, with all that rests on it, and only what would be worked out otherwise."""
 
 from collections.abc import Mapping
-from typing import Annotated, Any
+from typing import Annotated
 
 from rules.graph.asking import AskedField
 from rules.graph.declare import Every, check, value
@@ -17,11 +17,11 @@ FIELDS = {
 ASKED: list[float] = []
 
 
-def planted(**more: Any) -> Any:
-    return value("planted", formula="none", source=COMMON_PRACTICE, **more)
+plain_value = value("planted", formula="none", source=COMMON_PRACTICE)
+heavy_value = value("planted", formula="none", source=COMMON_PRACTICE, heavy=True)
 
 
-@planted(heavy=True)
+@heavy_value
 def slow(width: Mm) -> Mm:
     ASKED.append(width)
     if width > 900:
@@ -29,31 +29,27 @@ def slow(width: Mm) -> Mm:
     return 2 * width
 
 
-@planted()
+@plain_value
 def on_slow(slow: Mm) -> Mm:
     return slow + 1
 
 
-@planted()
+@plain_value
 def can_do_without(depth: Mm, slow: Mm | None) -> Mm:
     return depth + (slow or 0.0)
 
 
-@planted()
+@plain_value
 def quick(depth: Mm) -> Mm:
     return 3 * depth
 
 
-@planted()
+@plain_value
 def slow_and_missing(slow: Mm, height: Mm) -> Mm:
     return slow + height
 
 
-def judged_by(id: str, *try_changing: str) -> Any:
-    return check(id, step="wheel", title=id, good="x", source=COMMON_PRACTICE, try_changing=try_changing)
-
-
-@judged_by("to-mend", "wheel.width")
+@check("to-mend", step="wheel", title="To mend", good="x", source=COMMON_PRACTICE, try_changing=("wheel.width",))
 def to_mend(slow: Mm, quick: Mm) -> Judgement:
     return Judgement("stop" if slow < quick else "good", "{slow} and {quick}")
 
@@ -119,11 +115,11 @@ def test_an_answer_that_is_not_for_this_build_is_found_when_it_is_worked_out() -
 
 
 def test_what_gathers_a_heavy_value_is_put_off_with_it() -> None:
-    @planted(heavy=True)
+    @heavy_value
     def heavy_member(width: Mm) -> Annotated[float, Unit("mm", "planted role")]:
         return width
 
-    @planted()
+    @plain_value
     def gathering(members: Annotated[Mapping[str, float], Every("planted role")]) -> Mm:
         return sum(members.values())
 

@@ -206,7 +206,7 @@ def test_what_is_saved_is_judged_whole(tmp_path: Path) -> None:
     assert not session.judged_so_far.whole
     session.save()
     kept = session.path.read_text("utf-8")
-    assert "orked out" not in kept
+    assert "eing worked out" not in kept
     assert session.judged_so_far.whole
 
 

@@ -24,6 +24,12 @@ def never_at_rest(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(sheet_screen, "REST", NEVER)
 
 
+async def other_spacing(pilot: Pilot[None]) -> None:
+    await go_to(pilot, "pivots.spacing")
+    await pilot.press(*["backspace"] * len("8.6 in"))
+    await write(pilot, "8.65")
+
+
 def put_off(pilot: Pilot[None]) -> Callable[[], bool]:
     return lambda: not screen_of(pilot).session.judged_so_far.whole
 
@@ -34,8 +40,7 @@ def test_until_the_keys_rest_nothing_put_off_reads_as_judged(
     never_at_rest(monkeypatch)
 
     async def act(pilot: Pilot[None]) -> None:
-        await go_to(pilot, "pivots.spacing")
-        await write(pilot, "8.65")
+        await other_spacing(pilot)
         await until(pilot, put_off(pilot))
         await until(pilot, lambda: "being worked out" in text_of(app_of(pilot)).splitlines()[0])
         text = text_of(app_of(pilot))
@@ -47,8 +52,7 @@ def test_until_the_keys_rest_nothing_put_off_reads_as_judged(
 
 def test_it_follows_when_the_keys_rest(drive: Drive, moving: Path, text_of: TextOf) -> None:
     async def act(pilot: Pilot[None]) -> None:
-        await go_to(pilot, "pivots.spacing")
-        await write(pilot, "8.65")
+        await other_spacing(pilot)
         await until(pilot, lambda: screen_of(pilot).session.judged_so_far.whole)
         await until(pilot, lambda: "being worked out" not in text_of(app_of(pilot)))
 
@@ -61,8 +65,7 @@ def test_enter_saves_what_is_judged_whole(
     never_at_rest(monkeypatch)
 
     async def act(pilot: Pilot[None]) -> None:
-        await go_to(pilot, "pivots.spacing")
-        await write(pilot, "8.65")
+        await other_spacing(pilot)
         await until(pilot, put_off(pilot))
         await pilot.press("enter")
         await until(pilot, lambda: screen_of(pilot).session.judged_so_far.whole)
@@ -70,4 +73,4 @@ def test_enter_saves_what_is_judged_whole(
 
     drive(moving, act, size=(160, 50))
     assert saved(moving)["pivots"]["spacing"] == "8.65"
-    assert "orked out" not in moving.read_text("utf-8")
+    assert "eing worked out" not in moving.read_text("utf-8")
