@@ -4,10 +4,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, go_to, saved, screen_of, until, write
 from textual.pilot import Pilot
 
 from sample_sheets import sample
+from tests.support.driving import Drive, TextOf, app_of, go_to, saved, screen_of, until, write
 from wizard.screens import sheet as sheet_screen
 
 NEVER = 3600.0
