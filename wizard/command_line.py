@@ -51,8 +51,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return status
 
 
+_HELP = partial(argparse.HelpFormatter, width=78)
+"""Without a width every argument makes argparse ask for the terminal's, with a module that loads four compressors."""
+
+
 def _parser(name: str) -> argparse.ArgumentParser:
-    return argparse.ArgumentParser(prog=f"buildsheet {name}".strip())
+    return argparse.ArgumentParser(prog=f"buildsheet {name}".strip(), formatter_class=_HELP)
 
 
 def _open(given: list[str]) -> int:

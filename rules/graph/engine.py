@@ -10,13 +10,21 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
-import inspect
 import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
+from rules.graph.annotations import (
+    GraphError,
+    choices_of,
+    gathering_of,
+    hints_of,
+    parameters_of,
+    role_of,
+    unit_of,
+    without_none,
+)
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
@@ -291,7 +299,7 @@ class Graph:
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
-        for parameter in inspect.signature(function).parameters:
+        for parameter in parameters_of(function):
             annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
             if parameter in member:

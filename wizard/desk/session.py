@@ -50,7 +50,7 @@ class Session:
     def _take(self, file: SheetFile) -> None:
         self.file = file
         self.document: dict[str, object] = copy.deepcopy(file.document)
-        self.unsaved = file.digest is None
+        self.unsaved = file.text is None
         self.look_again()
 
     def look_again(self) -> None:

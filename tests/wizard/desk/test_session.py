@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from rules.judging.judge import judge
+from sample_sheets import sample
 from wizard.desk.session import LINE_BREAK, Session
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
@@ -180,3 +182,38 @@ def test_a_fraction_is_echoed_as_the_number_it_is(half_done: Path) -> None:
     session = Session(sheet_file.read(half_done))
     session.put("hub.stud_length", "16/8")
     assert session.echo("hub.stud_length")[0] == "2 in"
+
+
+def moving_session(tmp_path: Path) -> Session:
+    path = tmp_path / "moving.toml"
+    path.write_bytes(sample("dune_wren_moving").read_bytes())
+    return Session(sheet_file.read(path))
+
+
+def test_what_is_judged_so_far_says_what_is_put_off_and_judged_is_whole(tmp_path: Path) -> None:
+    session = moving_session(tmp_path)
+    session.put("pivots.spacing", "8.7 in")
+    so_far = session.judged_so_far
+    assert not so_far.whole
+    assert session.judged_so_far is so_far
+    assert session.judged.whole
+    assert session.judged.findings == judge(session.sheet).findings
+    assert session.judged_so_far.whole
+
+
+def test_what_is_saved_is_judged_whole(tmp_path: Path) -> None:
+    session = moving_session(tmp_path)
+    session.put("pivots.spacing", "8.7 in")
+    assert not session.judged_so_far.whole
+    session.save()
+    kept = session.path.read_text("utf-8")
+    assert "eing worked out" not in kept
+    assert session.judged_so_far.whole
+
+
+def test_the_rest_can_be_judged_without_a_change(tmp_path: Path) -> None:
+    session = moving_session(tmp_path)
+    session.put("pivots.spacing", "8.7 in")
+    assert not session.judged_so_far.whole
+    session.judge_the_rest()
+    assert session.judged_so_far.whole
