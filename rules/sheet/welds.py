@@ -29,7 +29,7 @@ CAUTIONS = (
     "The strength worked out here is for steady loads. Loads that come and go crack a weld far below it, from its toe or "
     "its end: crack test every weld after it is made and again in use.",
     "Carry each run round the ends of the part. No tack, stop or arc strike at a corner or on a tension edge.",
-    "Never weld a production casting or forging that holds a wheel or steers it, unless the inspector has agreed in writing.",
+    "Never weld a production casting or forging that holds a wheel or steers it: it cracks beside the weld, unseen.",
     "No chlorinated brake cleaner near the arc: a drop left in a pit makes phosgene.",
 )
 

@@ -29,20 +29,24 @@ BASE: dict[str, Any] = {
     "rotor": {
         "diameter": "280 mm", "thickness": "22 mm", "minimum_thickness": "20 mm", "style": "vented",
         "hat_thickness": "6 mm", "face_to_rotor": "44 mm", "bolt_circle": "6 x 135 mm", "centre_bore": "108 mm",
+        "hat_outside_diameter": "175 mm",
     },
     "caliper": {
         "kind": "sliding", "reach_above_rotor": "22 mm", "outboard_reach": "44 mm", "made_for_thickness": "22 mm",
-        "bleed_screw_on_top": True,
+        "bleed_screw_on_top": True, "inboard_reach": "60 mm", "inward_reach": "45 mm", "length": "170 mm",
+        "clock": "-90 deg",
     },
     "hub": {
         "held_together_by": "itself", "bolt_circle": "6 x 135 mm", "pilot_diameter": "107.8 mm",
         "stud_thread": "12 x 1.5 mm", "stud_length": "45 mm", "nut_seat": "60 deg cone",
         "flange_to_bearing_centre": "24 mm", "flange_to_mount_face": "60 mm", "mount_bolts": 4,
-        "mount_bolt_thread": "12 x 1.75 mm",
+        "mount_bolt_thread": "12 x 1.75 mm", "body_diameter": "90 mm", "body_length": "80 mm",
+        "flange_diameter": "172 mm", "flange_thickness": "10 mm", "stud_head_diameter": "18 mm",
+        "stud_head_height": "5 mm", "mount_flange_thickness": "12 mm",
     },
     "pivots": {
         "spacing": "260 mm", "inclination": "10 deg", "castor": "6 deg", "ground_offset": "25 mm",
-        "lower_below_spindle": "125 mm", "upper_kind": "spherical bearing", "lower_kind": "ball joint",
+        "lower_below_spindle": "125 mm", "upper_kind": "spherical bearing", "lower_kind": "spherical bearing",
         "upper_radius": "22 mm", "lower_radius": "22 mm", "upper_shear": "double", "lower_shear": "double",
         "spring_on": "lower arm", "swap_spacing": "260 mm",
     },
@@ -66,7 +70,7 @@ MOVING: dict[str, object] = {
     "joint_angles.tie_rod_inner_bolt": "along the rack", "joint_angles.tie_rod_inner_allowed": "25 deg",
     "spring.arm_end_ahead": "0 mm", "spring.arm_end_from_centre": "620 mm", "spring.arm_end_height": "300 mm",
     "spring.frame_end_ahead": "0 mm", "spring.frame_end_from_centre": "470 mm", "spring.frame_end_height": "760 mm",
-    "spring.shock_shortest": "360 mm", "spring.shock_longest": "580 mm",
+    "spring.shock_shortest": "360 mm", "spring.shock_longest": "580 mm", "spring.shock_diameter": "60 mm",
 }  # fmt: skip
 """What steers and hangs the same front end: tie rods behind the axle, level arms. Added to BASE as changes."""
 
