@@ -44,7 +44,7 @@ def _pivot(which: str, upright: UprightPoints) -> Vector:
     return upright.upper if which == "upper" else upright.lower
 
 
-def _between_lugs(which: str, kind: str, shear: str | None, width: float | None, gap: float | None) -> float:
+def _between_lugs(which: str, kind: PivotKind, shear: Shear | None, width: float | None, gap: float | None) -> float:
     """From the joint's middle to a lug's inner face, mm."""
     if kind == "ball joint":
         raise NotJudged(f"which side of the {which} ball joint its stud leaves is not asked")
