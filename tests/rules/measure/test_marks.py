@@ -229,7 +229,7 @@ def test_thread_slips_are_refused_with_an_example(entry: object, says: str) -> N
         read_thread(entry)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(
     entry=st.text(max_size=25)
     | st.lists(st.sampled_from([*"0123456789./- xXRMLTPC", "½", "mm", "in", "LT", "×"]), max_size=14).map("".join),
