@@ -11,7 +11,7 @@ FLOORS: tuple[tuple[str, ...], ...] = (
     ("rules.measure",),
     ("rules.tables", "rules.solids", "rules.motion"),
     ("rules.graph",),
-    ("rules.strength", "rules.sheet"),
+    ("rules.strength", "rules.sheet", "rules.corner"),
     ("rules.values",),
     ("rules.checks",),
     ("rules.judging",),

@@ -25,6 +25,7 @@ buildsheet motion FILE           travel, lock, joint and gap tables for the alig
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
+buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
 buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
@@ -313,10 +314,17 @@ def _paper(name: str, given: list[str]) -> int:
     return run(name, given)
 
 
+def _room(given: list[str]) -> int:
+    from wizard.room_command import run
+
+    return run(given)
+
+
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
     **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
+    "room": _room,
     "explain": _explain,
     "list": _list,
 }

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from typing import Any
 
+from rules.checks.corner import room
 from rules.checks.steering import (
     arm_pivots,
     joint_swing,
@@ -34,6 +35,7 @@ from rules.checks.wheel_end import (
 MODULES = (
     fits,
     clears,
+    room,
     holds_together,
     carries,
     brakes,

@@ -4,7 +4,7 @@ import types
 from collections.abc import Callable
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
-from rules.graph.declare import AnswersOf, Every
+from rules.graph.declare import AnswersOf, Every, Role
 from rules.measure.units import Unit
 
 
@@ -32,9 +32,9 @@ def choices_of(annotation: Any) -> frozenset[str]:
 
 
 def role_of(annotation: Any) -> str:
-    """The role a unit gives, for those that take every value of it; empty without one."""
+    """The role a unit or a class is given, for those that take every value of it; empty without one."""
     extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra.role for extra in extras if isinstance(extra, Unit)), "")
+    return next((extra.role for extra in extras if isinstance(extra, Unit | Role)), "")
 
 
 def gathering_of(annotation: Any) -> "Every | AnswersOf | None":
@@ -49,6 +49,7 @@ def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its
         for extra in get_args(annotation)[1:]:
             if isinstance(extra, Unit):
                 return extra.symbol
+        annotation = get_args(annotation)[0]
     if get_origin(annotation) is Literal:
         return "str"
     if isinstance(annotation, type):

@@ -3,7 +3,7 @@
 A parameter names, in this order: a value (`wheel_offset`); a field with its step in front (`wheel_diameter`);
 a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
-the producer returns, and a loop; each message names the function.
+the producer returns, choices other than those offered, and a loop; each message names the function.
 
 A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
 of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
@@ -113,6 +113,12 @@ class Graph:
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+        self._heavy = {name for name, node in self.values.items() if node.note.heavy}
+        self._heavy |= {name for name, node in self.checks.items() if self._heavy_to_mend(node)}
+
+    def in_role(self, role: str) -> tuple[str, ...]:
+        """The names of every value of a role, in the order they are declared."""
+        return tuple(self._roles.get(role, ()))
 
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
@@ -134,39 +140,51 @@ class Graph:
         """The checks that an answer to this field can change."""
         return tuple(name for name in self.checks if field_name in self._needs[name])
 
-    def work_out(self, answers: Mapping[str, Any]) -> Worked:
-        """Work out every value from the answers given."""
-        worked = Worked(dict(answers))
+    def _heavy_to_mend(self, check: Node) -> bool:
+        """Whether a search for what would mend a check's verdict works out something heavy again and again."""
+        return any(
+            changed in self._needs_set[name]
+            for name in self._needs_set[check.name] & self._heavy
+            for changed in check.note.try_changing
+        )
+
+    def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
+        """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
+        worked = Worked(dict(answers), light=light)
         for node in self.values.values():
             self._work_out_one(node, worked)
         return worked
 
-    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+    def work_again(
+        self, before: Worked, answers: Mapping[str, Any], *, light: bool = False
+    ) -> tuple[Worked, frozenset[str]]:
         """Work out with other answers only what they can change, and name the values and checks that rest on them.
 
-        before: what was worked out with other answers; it is left as it is.
+        before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
+        light: put off what is heavy, and what rests on it.
         """
         had = {name: answer for name, answer in before.known.items() if name in self.fields}
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
-        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
         worked = before.copy()
+        worked.light = light
         for name in (*changed, *touched):
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
         for name, node in self.values.items():
             if name in touched:
                 self._work_out_one(node, worked)
-        return worked, touched
+        return worked, frozenset(touched)
 
-    def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
-        """A function that gives a value, and what a value or check rests on, with another answer to one field.
+    def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
+        """A function that gives values, and what values or checks rest on, with another answer to one field.
 
         Only what depends on that field is worked out again. The result is good until the next call.
         """
-        chain = (*self._needs[name], name)
+        chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
-        stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
+        stale_names = [node.name for node in again] + [name for name in names if name in self.checks]
         trial = worked.copy()
 
         def with_answer(answer: Any) -> Worked:
@@ -180,15 +198,23 @@ class Graph:
         return with_answer
 
     def ask_check(self, node: Node, worked: Worked) -> Judgement | None:
-        """Run one check. None when it waits, does not apply or broke: `worked` then says which, under its id."""
+        """Run one check; the worst of its judgements. None when it waits, does not apply or broke: see `ask_each`."""
+        return next(iter(self.ask_each(node, worked)), None)
+
+    def ask_each(self, node: Node, worked: Worked) -> tuple[Judgement, ...]:
+        """Run one check: all its judgements, worst first.
+
+        None at all when it waits, does not apply or broke: `worked` then says which, under its id.
+        """
         answer = self._work_out_one(node, worked)
-        return answer if isinstance(answer, Judgement) else None
+        return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
         measure: list[str] = []
+        put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
@@ -197,6 +223,8 @@ class Graph:
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
                 return None
+            elif origin in worked.put_off:
+                put_off = True
             elif given.into:
                 continue
             elif given.optional:
@@ -208,6 +236,9 @@ class Graph:
                 waits += worked.waits.get(origin, (origin,))
         if waits:
             worked.waits[node.name] = tuple(dict.fromkeys(waits))
+            return None
+        if put_off:  # only what would be worked out otherwise
+            worked.put_off.add(node.name)
             return None
         try:
             for into, hand_on in node.gathers.items():
@@ -269,7 +300,9 @@ class Graph:
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
         choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
-        if choices and choices != offered:
+        if offered and not choices:
+            raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
+        if choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
         return origin

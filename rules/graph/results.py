@@ -1,7 +1,8 @@
 """What a value or a check may answer besides a plain number: an estimate, a wait, or that it does not apply."""
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Any, Literal
 
 from rules.measure.display import Figures
 from rules.tables.sources import Grade as Grade
@@ -68,9 +69,16 @@ class Judgement:
 
     text: one or two plain sentences. `{name}` in it is replaced by that input as the sheet's units show it;
     figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces.
+
+    A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
+    about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
+    check takes. again: from fields and values by name to the number judged, to find which answer moves it most.
     """
 
     verdict: Verdict
     text: str
     change: str = ""
     figures: dict[str, tuple[float, str]] = field(default_factory=dict)
+    about: str = ""
+    rests_on: tuple[str, ...] = ()
+    again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)

@@ -8,6 +8,7 @@ from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node
 from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
 from rules.graph.worked import Worked
+from rules.judging.moved_most import moved_most
 from rules.judging.reader import Name, answer
 from rules.judging.remedy import remedies
 from rules.judging.trade import trade
@@ -36,6 +37,8 @@ class Finding:
     estimated_from: tuple[str, ...] = ()
 
 
+BEING_WORKED_OUT = "Being worked out."
+"""What is said of a check that rests on something put off."""
 _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 
@@ -49,55 +52,80 @@ class Judged:
     verdict: SheetVerdict
     shown_in: Units
 
+    @property
+    def whole(self) -> bool:
+        """Whether everything is judged, and nothing heavy still to be worked out."""
+        return not self.worked.put_off
 
-def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
+
+def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None, *, light: bool = False) -> Judged:
     """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
 
     before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
+    light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
+    better than unfinished. What is kept or printed is never judged so.
     """
     graph, units = trade(), shown_in or sheet.shown_in
     if before is None or before.shown_in != units:
-        worked = graph.work_out(sheet.answers)
-        findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
+        worked = graph.work_out(sheet.answers, light=light)
+        findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units)]
     else:
-        worked, touched = graph.work_again(before.worked, sheet.answers)
-        known = {finding.check: finding for finding in before.findings}
+        worked, touched = graph.work_again(before.worked, sheet.answers, light=light)
+        known: dict[str, list[Finding]] = {}
+        for finding in before.findings:
+            known.setdefault(finding.check, []).append(finding)
         findings = [
-            _finding(graph, node, worked, units) if name in touched or name not in known else known[name]
+            found
             for name, node in graph.checks.items()
+            for found in (
+                _findings(graph, node, worked, units) if name in touched or name not in known else known[name]
+            )
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
-    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
+    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings, whole=not worked.put_off), units)
 
 
-def _verdict(sheet: Sheet, findings: Iterable[Finding]) -> SheetVerdict:
-    """An entry that cannot be read leaves the sheet unfinished, wherever it stands."""
+def _verdict(sheet: Sheet, findings: Iterable[Finding], *, whole: bool) -> SheetVerdict:
+    """An entry that cannot be read leaves the sheet unfinished, wherever it stands; so does what is not worked out yet."""
     verdicts = {finding.verdict for finding in findings}
     if "stop" in verdicts:
         return "stop"
-    if sheet.missing or sheet.faults:
+    if sheet.missing or sheet.faults or not whole:
         return "unfinished"
     return "watch" if verdicts & {"watch", "waiting"} else "good"
 
 
-def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
+def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Finding]:
+    """What one check says: one finding, or one for each thing it judges."""
     note: CheckNote = node.note
-    judgement = graph.ask_check(node, worked)
-    estimated = worked.estimated.get(node.name, ())
+    judgements = graph.ask_each(node, worked)
+    if judgements:
+        return [_judged(graph, node, judgement, worked, units) for judgement in judgements]
     waits: tuple[str, ...] = ()
     verdict: Verdict
-    if judgement is not None:
-        verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
-    elif node.name in worked.broken:
+    if node.name in worked.broken:
         verdict = "stop"
         text = f"Not judged: {reason(worked.broken[node.name], units)}."
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
     elif node.name in worked.not_here:
         verdict, text, change = "not for this build", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
+    elif node.name in worked.put_off:
+        verdict, text, change = "waiting", BEING_WORKED_OUT, ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
-    return Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)
+    estimated = worked.estimated.get(node.name, ())
+    return [Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)]
+
+
+def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Finding:
+    """One judgement as a finding. It rests on the estimates of what it names, or of all its check takes."""
+    note: CheckNote = node.note
+    names = judgement.rests_on or (node.name,)
+    estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
+    verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
+    title = f"{note.title}: {judgement.about}" if judgement.about else note.title
+    return Finding(node.name, note.step, title, verdict, text, change, note.source, note.grade, (), estimated)
 
 
 def _in_words(
@@ -107,9 +135,10 @@ def _in_words(
     figures = _figures(graph, node, judgement, worked, units)
     verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
     best: Verdict = node.note.best
-    if verdict in ("stop", "watch") and verdict != best and node.note.try_changing:
-        offers = remedies(graph, node, worked, units)
-        if offers:
+    if verdict in ("stop", "watch") and verdict != best:
+        if judgement.again:
+            change = f"{change} {moved_most(graph, judgement, worked, units)}".strip()
+        elif node.note.try_changing and (offers := remedies(graph, node, worked, units)):
             change = f"{change} Would be {best} with {'; or with '.join(offers)}."
     if estimated:
         verdict = "watch" if verdict == "good" else verdict

@@ -82,7 +82,7 @@ def field_list() -> list[dict[str, Any]]:
             "bare_unit": {units: asked.bare_unit(units) for units in ("inch", "metric")},
             "may_be_empty": not asked.needed,
             "choices": list(asked.choices),
-            "example": KINDS[asked.kind].examples["inch"] if asked.kind in KINDS else "",
+            "example": asked.example("inch") if asked.kind in KINDS else "",
             "how": asked.how,
         }
         for asked in FIELDS.values()

@@ -36,3 +36,8 @@ class Spring(Step):
         "Shock open", "length", "Eye to eye, fully open.",
         may_be_empty=True, between=("80 mm", "2000 mm"), reading_error="1 mm",
     )  # fmt: skip
+    shock_diameter: Mm = ask(
+        "Shock diameter", "length",
+        "Across its widest: the spring where one is round it, else body or reservoir. Until measured 70 mm.",
+        may_be_empty=True, between=("20 mm", "250 mm"), reading_error="1 mm",
+    )  # fmt: skip

@@ -51,9 +51,14 @@ class Tyre(Step):
         "length",
         "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
         between=("60 mm", "600 mm"),
+        mark="rim width",
     )
     rim_width_most: Mm = ask(
-        "Widest rim allowed", "length", "From the same list: the widest rim.", between=("60 mm", "600 mm")
+        "Widest rim allowed",
+        "length",
+        "From the same list: the widest rim.",
+        between=("60 mm", "600 mm"),
+        mark="rim width",
     )
     load_capacity: Kg = ask(
         "Load one tyre may carry",

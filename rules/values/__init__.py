@@ -3,6 +3,8 @@
 from collections.abc import Callable
 from typing import Any
 
+from rules.values.corner import joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
+from rules.values.corner import room as corner_room
 from rules.values.steering import (
     asked_for,
     bump_steer,
@@ -67,6 +69,12 @@ MODULES = (
     arms,
     bolts,
     pivot_bolts,
+    stand_ins,
+    wheel_parts,
+    upright_parts,
+    joint_parts,
+    linkage_parts,
+    corner_room,
 )
 
 VALUES: tuple[Callable[..., Any], ...] = tuple(

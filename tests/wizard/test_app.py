@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
 from textual.pilot import Pilot
 
+from tests.support.driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
 from wizard.desk import recent
 from wizard.desk.pages import REVIEW
 from wizard.files import sheet_file

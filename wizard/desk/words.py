@@ -9,7 +9,10 @@ STYLES = {
     "unfinished": "bold $text-accent",
     "good": "$text-success",
     "not for this build": "$foreground 65%",
+    "being worked out": "$foreground 65%",
 }
+BEING_WORKED_OUT, WORKING = "being worked out", "working"
+"""What stands in place of a verdict that is not worked out again yet; the short word in a narrow column."""
 
 
 def verdict(word: str, *, width: int = 0) -> Content:

@@ -200,8 +200,8 @@ def threads_out_of_joint(
     "bolt-torque",
     step="bolts",
     title="Tightening torque",
-    good="what is on the threads is named, and the torque worked out",
-    watch="nobody says what is on the threads",
+    never_good="never: the figure of whoever made the part goes before any working",
+    watch="worked out from thread, grade and what is on the threads, or nobody says what is on them",
     source=sources.SHIGLEY_9.at("eq. 8-27 and Table 8-15", "T = K d F; one K is good to about 10 % of preload"),
 )
 def bolt_torque(
@@ -212,7 +212,7 @@ def bolt_torque(
     upper_pivot_bolt_torque: NewtonMetre | None,
     lower_pivot_bolt_torque: NewtonMetre | None,
 ) -> Judgement:
-    """Torque of the hub and pivot bolts for three quarters of their proof load. A maker's own figure goes first."""
+    """The program's own working for three quarters of the bolts' proof load; never for a ball joint's tapered stud."""
     if lubrication is None:
         if upper_thread is None and lower_thread is None:
             raise NotForThisBuild("what is on the threads is not entered, so no torque was worked out")
@@ -226,5 +226,9 @@ def bolt_torque(
     known = [f"{name} {{{field}}}" for name, (field, torque) in torques.items() if torque is not None]
     if not known:
         raise NotForThisBuild("no bolt with a known grade is entered, so no torque was worked out")
-    text = f"Threads {lubrication}: {', '.join(known)}. A maker's own figure goes before these."
-    return Judgement("good", text)
+    return Judgement(
+        "watch",
+        f"Worked out by this program from thread, grade and threads {lubrication}, for three quarters of proof load: "
+        f"{', '.join(known)}. No maker said so, and the pull that comes of a torque scatters.",
+        "Tighten to the figure of whoever made hub or joint; where there is none, ask before you use these.",
+    )

@@ -56,7 +56,7 @@ BUMP_TOE = (
 )
 
 
-@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT)
+@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT, heavy=True)
 def bump_toe(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -70,7 +70,7 @@ def bump_toe(
     return toe(design_tyre_diameter, _steer_spread(moving_front, _looked_at(droop_travel, bump_travel)))
 
 
-@value("travel", formula="as bump toe, over all the travel entered", source=EXACT)
+@value("travel", formula="as bump toe, over all the travel entered", source=EXACT, heavy=True)
 def bump_toe_whole(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -88,6 +88,7 @@ def bump_toe_whole(
     "travel",
     formula="2 x design tyre diameter x sin(angle) at the highest place looked at for bump toe, toe-in positive",
     source=EXACT,
+    heavy=True,
 )
 def toe_in_bump(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
@@ -101,7 +102,12 @@ def toe_in_bump(
     return toe(design_tyre_diameter, _steer(moving_front, 0.0) - _steer(moving_front, top))
 
 
-@value("travel", formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more", source=EXACT)
+@value(
+    "travel",
+    formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more",
+    source=EXACT,
+    heavy=True,
+)
 def bump_toe_turned(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -128,6 +134,7 @@ FIT = (
     "travel",
     formula=FIT,
     source=sources.GEOMETRY.saying("linear least squares, then golden section; rules/motion/travel.py"),
+    heavy=True,
 )
 def best_inner(
     moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: SteeringLinkage, droop_travel: Mm, bump_travel: Mm
@@ -173,7 +180,7 @@ def best_inner_height(best_inner: InnerPivot) -> Mm:
     return best_inner.up
 
 
-@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT)
+@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT, heavy=True)
 def best_bump_toe(
     moving_front: FrontEnd, best_inner: InnerPivot, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:

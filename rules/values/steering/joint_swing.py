@@ -22,7 +22,7 @@ NO_EFFECT = "a bolt that lies fore and aft has the same angle however the housin
 OUTER_PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS)
+@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
 def which_joint_swing(
     joint_angles_begun: bool,
     envelope: Sweep,
@@ -58,6 +58,7 @@ def which_joint_angles(which_joint_swing: Swing, which_set: Rad | None) -> Angle
     "joint swing",
     formula="how far bolt and rod are from square in every position; the rod is free to roll about itself",
     source=RIGID_BODIES,
+    heavy=True,
 )
 def tie_rod_outer_angles(
     joint_angles_begun: bool, envelope: Sweep, upright_points: UprightPoints, tie_rod_outer_bolt: TieRodOuterBolt
@@ -131,7 +132,7 @@ def which_angle(which_angles: Angles) -> Rad:
     return which_angles.worst
 
 
-@value("joint swing", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS)
+@value("joint swing", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
 def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
     """The {which} housing's best clocking, rad, signed like its set; it knows the angle that is left.
 

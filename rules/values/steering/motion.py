@@ -79,7 +79,7 @@ def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: Steer
         raise OutsideRange("the tie rod does not steer the wheel: check its two ends") from None
 
 
-@value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT)
+@value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT, heavy=True)
 def steered_front(steered_upright: UprightPoints, steering_linkage: SteeringLinkage) -> FrontEnd:
     """The front end at ride height, ready to be turned. Not for a tie rod that cannot be: that is judged by itself.
 
@@ -112,7 +112,7 @@ def hung_front(upright_points: UprightPoints, lower_hinge: Hinge, upper_hinge: H
     return FrontEnd(upright_points, _arms(lower_hinge, upper_hinge))
 
 
-@value("motion", formula="the front end on its arms, steered", source=EXACT)
+@value("motion", formula="the front end on its arms, steered", source=EXACT, heavy=True)
 def moving_front(steered_upright: UprightPoints, hung_front: FrontEnd, steering_linkage: SteeringLinkage) -> FrontEnd:
     """The front end on its arms with its steering, ready to be moved and turned.
 
@@ -125,7 +125,7 @@ def moving_front(steered_upright: UprightPoints, hung_front: FrontEnd, steering_
     return _with_steering(hung_front, steered_upright, steering_linkage)
 
 
-@value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT)
+@value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT, heavy=True)
 def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
     """The left corner through its travel, wheel held straight ahead. droop_travel, bump_travel: mm, both positive.
 
@@ -137,7 +137,7 @@ def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Swe
     return through_travel(hung_front, droop_travel, bump_travel)
 
 
-@value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT)
+@value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT, heavy=True)
 def envelope(moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
     """The left corner at every travel and lock; the right wheel is its mirror image at the opposite lock.
 

@@ -70,6 +70,7 @@ def camber_change_which(hung_front: FrontEnd, travel_reached: Sweep, which_trave
     formula="largest change of camber over 25 mm of travel, in size: every 25 mm from full droop up, and the last 25 mm to "
     "full bump; over the whole travel where that is less",
     source=EXACT,
+    heavy=True,
 )
 def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm) -> Rad:
     """How fast camber changes where it changes fastest, rad for 25 mm of travel, and where.

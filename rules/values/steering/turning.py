@@ -168,6 +168,7 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     formula="arm of the same length, height and side whose root mean square error over the lock is least; tie rod's "
     "length follows, its inner end stays",
     source=sources.DERIVED.saying("scan of the arm's inward angle, then golden section"),
+    heavy=True,
 )
 def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> BestArm:
     """The tie-rod end that brings the outer wheel nearest to its ideal angle, over the lock there is now.

@@ -12,7 +12,6 @@ from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
-    Element,
     RowLoads,
     basic_life,
     life_load,
@@ -25,6 +24,7 @@ from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.bearing_reliability import ISO_281_2007
+from rules.tables.static_safety import RollingElement
 from rules.values.optional_step import needed
 
 TWO_CENTRES = (
@@ -97,7 +97,10 @@ def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) ->
     ),
 )
 def hub_bearing_safety(
-    corner_loads: CornerLoads, static_rating: Newton | None, bearing_spread: Mm | None, rolling_element: Element | None
+    corner_loads: CornerLoads,
+    static_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: RollingElement | None,
 ) -> SafetyFactor:
     """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
 
@@ -110,7 +113,7 @@ def hub_bearing_safety(
     """
     if static_rating is None:
         raise NotForThisBuild(NO_RATING.format("static"))
-    element: Element = needed("hub.rolling_element", rolling_element)
+    element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     margins = []
     for name, rows in _rows(corner_loads, spread):
@@ -140,7 +143,10 @@ def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
     ),
 )
 def hub_bearing_life(
-    corner_loads: CornerLoads, dynamic_rating: Newton | None, bearing_spread: Mm | None, rolling_element: Element | None
+    corner_loads: CornerLoads,
+    dynamic_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: RollingElement | None,
 ) -> Ratio:
     """Million turns that 95 of 100 such bearings reach, shock and dirt left out.
 
@@ -156,7 +162,7 @@ def hub_bearing_life(
     """
     if dynamic_rating is None:
         raise NotForThisBuild(NO_RATING.format("dynamic"))
-    element: Element = needed("hub.rolling_element", rolling_element)
+    element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     parts = [
         (share, row_loads(*_part_way(corner_loads, turned), spread))

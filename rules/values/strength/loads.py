@@ -48,74 +48,21 @@ def strength_asked(
     raise NotForThisBuild(NOT_ASKED)
 
 
-def _multiple(case: Case, entered: float | None, use: Use) -> float:
-    if entered is not None:
-        return entered
-    return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case.replace(' ', '_')}")
-
-
-@value("loads", formula=OFFERED, source=(sources.COURSE_NOTES.at("ch. 9"), sources.LECTURE_SLIDES))
-def bump_multiple(strength_asked: bool, bump: Ratio | None, use: Use) -> Ratio:
-    """Upward load in a bump, times the standing load.
-
-    >>> float(bump_multiple(True, None, "trail"))
-    4.0
-    """
-    return _multiple("bump", bump, use)
-
-
 @value(
     "loads",
     formula=OFFERED,
-    source=sources.BROWN.at("table 2.4", "read from a scanned page, which name goes with which figure is uncertain"),
+    source=lambda member: LOAD_MULTIPLES[member["case"]].source,
+    each=[{"case": case, "push": multiple.push} for case, multiple in LOAD_MULTIPLES.items()],
 )
-def braking_multiple(strength_asked: bool, braking: Ratio | None, use: Use) -> Ratio:
-    """Rearward pull at the ground, times the standing load.
+def case_multiple(strength_asked: bool, loads_case: Ratio | None, use: Use, case: Case) -> Ratio:
+    """{Push}, times the standing load.
 
-    >>> float(braking_multiple(True, None, "road"))
-    1.1
+    >>> float(case_multiple(True, None, "dunes", "landing")), case_multiple(True, 2.5, "dunes", "landing")
+    (6.0, 2.5)
     """
-    return _multiple("braking", braking, use)
-
-
-@value("loads", formula=OFFERED, source=sources.COURSE_NOTES.at("ch. 9", "as much as the tyre grips"))
-def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: Use) -> Ratio:
-    """Inboard push at the ground on the outer wheel, times the standing load.
-
-    >>> float(cornering_multiple(True, None, "race"))
-    1.0
-    """
-    return _multiple("cornering", cornering, use)
-
-
-@value("loads", formula=OFFERED, source=sources.COMMON_PRACTICE.saying("from memory; no published figure"))
-def landing_multiple(strength_asked: bool, landing: Ratio | None, use: Use) -> Ratio:
-    """Upward load on landing, times the standing load.
-
-    >>> float(landing_multiple(True, None, "dunes"))
-    6.0
-    """
-    return _multiple("landing", landing, use)
-
-
-@value("loads", formula=OFFERED, source=sources.COURSE_NOTES.at("ch. 9", "longitudinal bump"))
-def rock_multiple(strength_asked: bool, rock: Ratio | None, use: Use) -> Ratio:
-    """Rearward push at spindle height, times the standing load.
-
-    >>> float(rock_multiple(True, None, "trail"))
-    4.5
-    """
-    return _multiple("rock", rock, use)
-
-
-@value("loads", formula=OFFERED, source=sources.COURSE_NOTES.at("ch. 9", "sideways against a kerb; borrowed"))
-def steering_stop_multiple(strength_asked: bool, steering_stop: Ratio | None, use: Use) -> Ratio:
-    """Sideways push on the tyre's front edge, times the standing load.
-
-    >>> float(steering_stop_multiple(True, None, "trail"))
-    1.75
-    """
-    return _multiple("steering stop", steering_stop, use)
+    if loads_case is not None:
+        return loads_case
+    return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case}")
 
 
 @value("loads", formula="each case's force on the tyre, balanced by the two pivots and the tie rod", source=BALANCE)

@@ -24,14 +24,16 @@ def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_abo
     return barrel_inside_diameter / 2 - rotor_diameter / 2 - reach_above_rotor
 
 
-@value("gaps", formula="spoke room + wheel face to rotor middle - outboard reach", source=PLAIN)
-def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> Mm:
-    """Between the caliper's outermost face and the back of the spokes, mm.
+@value("gaps", formula="spoke room + wheel face to rotor middle - rotor plane shift - outboard reach", source=PLAIN)
+def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, rotor_plane_shift: Mm, outboard_reach: Mm) -> Mm:
+    """Between the caliper's outermost face and the back of the spokes, mm. The caliper sits over the rotor as used.
 
-    >>> caliper_spoke_gap(5.0, 50.0, 45.0)
-    10.0
+    A rotor cut to its outboard plate carries its middle, and the caliper with it, towards the spokes.
+
+    >>> caliper_spoke_gap(5.0, 50.0, 7.5, 45.0)
+    2.5
     """
-    return spoke_room + face_to_rotor - outboard_reach
+    return spoke_room + face_to_rotor - rotor_plane_shift - outboard_reach
 
 
 @value(

@@ -1,4 +1,4 @@
-"""Every check on the base sheet (conftest.py) with entries changed: inside, exactly on and just outside each limit."""
+"""Every check on the base sheet with entries changed: inside, exactly on and just outside each limit."""
 
 from collections.abc import Callable
 from typing import Any
@@ -204,6 +204,9 @@ CASES = [
     ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": False, "hub.stub_shaft_torque": "250 N m"}, "stop"),
     ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True}, "watch"),
     ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "250 N m"}, "good"),
+    ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "100 N m"}, "good"),
+    ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "99.9 N m"}, "stop"),
+    ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "20 N m"}, "stop"),
     ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "29 mm"}, "good"),
     ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "29.1 mm"}, "watch"),
     ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "-21 mm"}, "good"),
@@ -285,6 +288,11 @@ CASES = [
     ("pivot-shear", {"pivots.lower_shear": "single", "pivots.lower_retained": False}, "stop"),
     ("pivot-shear", {"pivots.lower_shear": "single", "pivots.lower_retained": False, "pivots.upper_shear": None}, "stop"),
     ("pivot-shear", {"pivots.upper_retained": False, "pivots.lower_retained": False}, "good"),
+    # A ball joint's tapered stud is held at one end only.
+    ("pivot-shear", {"pivots.lower_kind": "ball joint"}, "stop"),
+    ("pivot-shear", {"pivots.upper_kind": "ball joint", "pivots.upper_retained": True}, "stop"),
+    ("pivot-shear", {"pivots.lower_kind": "ball joint", "pivots.lower_shear": "single", "pivots.lower_retained": True},
+     "watch"),
     ("no-rod-end-in-bending", {"pivots.upper_kind": "ball joint"}, "good"),
     ("no-rod-end-in-bending", {"pivots.upper_kind": "rod end"}, "stop"),
     ("no-rod-end-in-bending", {"pivots.lower_kind": "rod end"}, "stop"),
@@ -565,8 +573,10 @@ def test_a_check_that_does_not_apply_leaves_the_sheet_good(monkeypatch: pytest.M
 def test_a_rotor_finished_thicker_than_new_stops_what_rests_on_it(judged: JudgedWith) -> None:
     result = judged({"rotor.finished_thickness": "23 mm"})
     stopped = {found.check for found in result.findings if found.verdict == "stop"}
-    assert stopped == {"rotor-thickness", "caliper-suits-rotor", "lower-pivot-clears-rotor"}
-    assert all("finished thickness is more than the new" in found.text for found in result.findings[:3])
+    assert stopped == {
+        "rotor-thickness", "caliper-suits-rotor", "caliper-clears-spokes", "lower-pivot-clears-rotor",
+    }  # fmt: skip
+    assert all("finished thickness is more than the new" in found.text for found in result.findings[:4])
 
 
 @pytest.mark.parametrize(

@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from paper_reading import document, judged
 
 from rules.measure.quantity import EntryError
+from tests.support.paper_reading import document, judged
 from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
 from wizard.paper.folder import LIST, ChangedByHand, write_hand_over

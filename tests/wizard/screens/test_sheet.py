@@ -4,9 +4,9 @@ import tomllib
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, go_to, saved, screen_of, until, write
 from textual.pilot import Pilot
 
+from tests.support.driving import Drive, TextOf, app_of, form_of, go_to, saved, screen_of, until, write
 from wizard.desk.pages import PAGES
 from wizard.screens.confirm import Ask
 from wizard.screens.start import StartScreen

@@ -299,3 +299,24 @@ def test_the_limit_of_grade(grades: tuple[Any, ...], verdict: str) -> None:
 def test_the_torque_is_given_in_the_sheets_units(judged: JudgedWith) -> None:
     # M12 10.9 oiled: 0.18 x 12 mm x 0.75 x 830 x 84.27 = 113.3 N m
     assert "hub bolts 113.3 N m" in found(judged(STOUT), "bolt-torque").text
+
+
+def test_a_torque_is_the_programs_own_working_and_never_good(judged: JudgedWith) -> None:
+    torque = found(judged(STOUT), "bolt-torque")
+    assert torque.verdict == "watch"
+    assert "Worked out by this program from thread, grade" in torque.text
+
+
+def test_no_torque_is_worked_out_for_the_tapered_stud_of_a_ball_joint(judged: JudgedWith) -> None:
+    ball = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single"})
+    assert "lower_pivot_bolt_torque" in ball.worked.not_here
+    torque = found(ball, "bolt-torque")
+    assert "lower pivot bolt" not in torque.text and "upper pivot bolt" in torque.text
+
+
+def test_a_ball_joints_stud_said_to_be_in_double_shear_is_counted_in_single(judged: JudgedWith) -> None:
+    double = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "double"})
+    single = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single"})
+    safety = single.worked.known["lower_pivot_bolt_safety"]
+    assert double.worked.known["lower_pivot_bolt_safety"] == safety
+    assert safety < judged(STOUT).worked.known["lower_pivot_bolt_safety"]

@@ -1,6 +1,6 @@
 """Turning on whole sheets: every value against figures worked out by scipy alone, every check at its limits.
 
-The sheet is the finished one of conftest.py with steering of its own. What is expected is found with general tools only:
+The sheet is the base sheet with steering of its own. What is expected is found with general tools only:
 points turned with scipy's rotation, rods closed with its root finder, the wheel's lowest point searched for, moments as
 differences of the work of lifting. Axis of the sheet: inclination 10 deg, castor 6 deg, 25 mm inboard on the ground.
 """

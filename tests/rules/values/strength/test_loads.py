@@ -1,4 +1,4 @@
-"""Strength asked for on the base sheet (conftest.py): loads, bearing and what gives first, judged from entries as typed."""
+"""Strength asked for on the base sheet: loads, bearing and what gives first, judged from entries as typed."""
 
 from collections.abc import Callable
 from math import hypot

@@ -265,16 +265,16 @@ def test_a_pivot_bolt_by_hand() -> None:
 
 def test_thread_in_the_joint_leaves_its_root_to_carry() -> None:
     entries = (Thread("16 x 2 mm", 16.0, 2.0), "10.9", 20.0, 5.0, 8.0)
-    assert which_pivot_bolt(*entries, False, "double", "upper").diameter == 16.0
+    assert which_pivot_bolt(*entries, False, "rod end", "double", "upper").diameter == 16.0
     for looked in (True, None):
-        assert which_pivot_bolt(*entries, looked, "double", "upper").diameter == pytest.approx(
+        assert which_pivot_bolt(*entries, looked, "rod end", "double", "upper").diameter == pytest.approx(
             13.546, abs=1e-3
         )  # ISO 724: d3
     with pytest.raises(Waits) as waits:
-        which_pivot_bolt(*entries, False, None, "upper")
+        which_pivot_bolt(*entries, False, "rod end", None, "upper")
     assert waits.value.fields == ("pivots.upper_shear",)
     with pytest.raises(OutsideRange, match="no bolt of"):
-        which_pivot_bolt(Thread("40 x 4 mm", 40.0, 4.0), "10.9", 20.0, 5.0, 8.0, False, "double", "upper")
+        which_pivot_bolt(Thread("40 x 4 mm", 40.0, 4.0), "10.9", 20.0, 5.0, 8.0, False, "rod end", "double", "upper")
 
 
 def test_a_lug_carries_half_in_double_shear() -> None:
