@@ -11,6 +11,8 @@ from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, 
 from rules.motion.joints import bolt_direction
 from rules.motion.kinds import OuterPivotBolt
 from rules.motion.points import OUTBOARD, UP, UprightPoints
+from rules.sheet.pivots import PivotKind, Shear
+from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -42,7 +44,7 @@ def _pivot(which: str, upright: UprightPoints) -> Vector:
     return upright.upper if which == "upper" else upright.lower
 
 
-def _between_lugs(which: str, kind: str, shear: str | None, width: float | None, gap: float | None) -> float:
+def _between_lugs(which: str, kind: PivotKind, shear: Shear | None, width: float | None, gap: float | None) -> float:
     """From the joint's middle to a lug's inner face, mm."""
     if kind == "ball joint":
         raise NotForThisBuild(f"which side of the {which} ball joint its stud leaves is not asked")
@@ -70,8 +72,8 @@ def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Ve
 )
 def which_lugs_part(
     which: str,
-    which_kind: str,
-    which_shear: str | None,
+    which_kind: PivotKind,
+    which_shear: Shear | None,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
@@ -117,8 +119,8 @@ def which_lugs_part(
 )
 def which_pivot_bolt_part(
     which: str,
-    which_kind: str,
-    which_shear: str | None,
+    which_kind: PivotKind,
+    which_shear: Shear | None,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
@@ -175,7 +177,7 @@ def tie_rod_end_part(
     source=PLACE.saying("the arm counts as thick all along as at its root"),
 )
 def steering_arm_part(
-    steering_arm_form: str | None,
+    steering_arm_form: ArmForm | None,
     steering_arm_width: Mm | None,
     steering_arm_height: Mm | None,
     joint_steering_arm_load_ahead: Mm | None,

@@ -9,6 +9,8 @@ from rules.measure.marks import Thread
 from rules.measure.outline import Outline, hub_bolt_places, plate_outline
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
+from rules.sheet.bolts import ScrewedInto
+from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -87,7 +89,7 @@ def hub_bolts_part(
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     plate_thickness: Mm | None,
-    hub_bolt_into: str | None,
+    hub_bolt_into: ScrewedInto | None,
     mount_face_offset: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
@@ -199,7 +201,7 @@ def _flat(
     source=STACK.saying("the beam counts as standing straight behind the spindle"),
 )
 def beam_part(
-    beam: str | None,
+    beam: Beam | None,
     beam_width: Mm | None,
     beam_depth: Mm | None,
     beam_to_pivots: bool | None,
