@@ -333,7 +333,7 @@ def test_a_series_stands_for_its_threads_per_inch(row: str) -> None:
     assert read_thread(f"{size}-{fine} UNF").per_inch == int(fine)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(
     entry=st.text(max_size=25)
     | st.lists(st.sampled_from([*"0123456789./- xXRMLTPC", "½", "mm", "in", "LT", "×"]), max_size=14).map("".join),

@@ -358,7 +358,7 @@ CRUMBS = st.lists(
 ).map("".join)  # fmt: skip
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(entry=st.text(max_size=30) | CRUMBS, kind=st.sampled_from(list(KINDS)), units=UNITS)
 def test_no_text_does_anything_but_read_or_refuse(entry: str, kind: str, units: str) -> None:
     try:
@@ -369,7 +369,7 @@ def test_no_text_does_anything_but_read_or_refuse(entry: str, kind: str, units: 
         assert isinstance(number, float) and math.isfinite(number)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=80)
 @given(
     entry=st.integers() | st.floats() | st.booleans() | st.none() | st.lists(st.integers(), max_size=2),
     kind=st.sampled_from(list(KINDS)),
@@ -402,7 +402,7 @@ def typed_quantities(draw: st.DrawFn) -> tuple[str, Fraction, str, str]:
     return f"{sign}{written}", way * number, draw(st.sampled_from([*KINDS[kind].spellings, ""])), kind
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(typed=typed_quantities(), units=st.sampled_from(["inch", "metric"]))
 def test_so_many_of_a_unit_is_so_many_times_one_of_it(typed: tuple[str, Fraction, str, str], units: str) -> None:
     written, number, unit, kind = typed

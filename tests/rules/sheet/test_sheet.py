@@ -324,7 +324,7 @@ DOCUMENTS = st.fixed_dictionaries(
 )  # fmt: skip
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=100)
 @given(document=DOCUMENTS)
 def test_no_document_makes_reading_or_judging_raise(document: dict[str, object]) -> None:
     sheet = read_sheet(document)
@@ -366,7 +366,7 @@ ENTRY_OF_KIND = {
 }
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=80)
 @given(document=documents_within_bounds())
 def test_any_sheet_within_bounds_is_read_without_fault_and_every_check_answers(document: dict[str, Any]) -> None:
     sheet = read_sheet(document)
