@@ -23,11 +23,12 @@ ALONE: tuple[Member, ...] = ({},)
 
 @dataclass(frozen=True, slots=True)
 class ValueNote:
-    """What a value says of itself: subject, formula in words, sources."""
+    """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key."""
 
     subject: str
     formula: str
     sources: tuple[Source, ...]
+    heavy: bool = False
 
     @property
     def source(self) -> str:
@@ -103,6 +104,8 @@ def in_name(name: str, member: Member) -> str:
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
+    if not member:
+        return name
     words = {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
     return "_".join(words.get(part, part) for part in name.split("_"))
 
@@ -131,14 +134,27 @@ def in_words(text: str, member: Member) -> str:
     return text
 
 
-def value(subject: str, *, formula: str, source: Cited, each: Iterable[Member] = ALONE) -> Callable[[F], F]:
-    """Mark a pure function as a value, or as a family of them. formula: in words, as `explain` prints it."""
+def value(
+    subject: str,
+    *,
+    formula: str,
+    source: Cited | Callable[[Any], Cited],
+    each: Iterable[Member] = ALONE,
+    heavy: bool = False,
+) -> Callable[[F], F]:
+    """Mark a pure function as a value, or as a family of them.
+
+    formula: in words, as `explain` prints it. source: of all, or what gives that of one member. heavy: may be put off, with
+    all that rests on it, while somebody types.
+    """
 
     def mark(function: F) -> F:
         function.declared = tuple(  # type: ignore[attr-defined]
             Declared(
                 in_name(function.__name__, member),
-                ValueNote(subject, in_words(formula, member), several(source)),
+                ValueNote(
+                    subject, in_words(formula, member), several(source(member) if callable(source) else source), heavy
+                ),
                 member,
             )
             for member in each

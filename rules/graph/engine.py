@@ -3,24 +3,32 @@
 A parameter names, in this order: a value (`wheel_offset`); a field with its step in front (`wheel_diameter`);
 a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
-the producer returns, and a loop; each message names the function.
+the producer returns, choices other than those offered, and a loop; each message names the function.
 
 A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
 of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
 `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
-import inspect
 import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
+from rules.graph.annotations import (
+    GraphError,
+    choices_of,
+    gathering_of,
+    hints_of,
+    parameters_of,
+    role_of,
+    unit_of,
+    without_none,
+)
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
@@ -113,6 +121,8 @@ class Graph:
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+        self._heavy = {name for name, node in self.values.items() if node.note.heavy}
+        self._heavy |= {name for name, node in self.checks.items() if self._heavy_to_mend(node)}
 
     def in_role(self, role: str) -> tuple[str, ...]:
         """The names of every value of a role, in the order they are declared."""
@@ -138,30 +148,42 @@ class Graph:
         """The checks that an answer to this field can change."""
         return tuple(name for name in self.checks if field_name in self._needs[name])
 
-    def work_out(self, answers: Mapping[str, Any]) -> Worked:
-        """Work out every value from the answers given."""
-        worked = Worked(dict(answers))
+    def _heavy_to_mend(self, check: Node) -> bool:
+        """Whether a search for what would mend a check's verdict works out something heavy again and again."""
+        return any(
+            changed in self._needs_set[name]
+            for name in self._needs_set[check.name] & self._heavy
+            for changed in check.note.try_changing
+        )
+
+    def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
+        """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
+        worked = Worked(dict(answers), light=light)
         for node in self.values.values():
             self._work_out_one(node, worked)
         return worked
 
-    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+    def work_again(
+        self, before: Worked, answers: Mapping[str, Any], *, light: bool = False
+    ) -> tuple[Worked, frozenset[str]]:
         """Work out with other answers only what they can change, and name the values and checks that rest on them.
 
-        before: what was worked out with other answers; it is left as it is.
+        before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
+        light: put off what is heavy, and what rests on it.
         """
         had = {name: answer for name, answer in before.known.items() if name in self.fields}
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
-        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
         worked = before.copy()
+        worked.light = light
         for name in (*changed, *touched):
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
         for name, node in self.values.items():
             if name in touched:
                 self._work_out_one(node, worked)
-        return worked, touched
+        return worked, frozenset(touched)
 
     def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
         """A function that gives values, and what values or checks rest on, with another answer to one field.
@@ -199,15 +221,22 @@ class Graph:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
+        not_judged: Reason | None = None
         measure: list[str] = []
+        put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
                 (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
                 measure += worked.estimated.get(origin, ())
+            elif origin in worked.broken and not_judged:
+                continue  # nobody has asked for this, so what failed is said by what was asked for
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
+                worked.crashed |= {node.name} if origin in worked.crashed else set()
                 return None
+            elif origin in worked.put_off:
+                put_off = True
             elif given.into:
                 continue
             elif given.optional:
@@ -217,8 +246,11 @@ class Graph:
                 return None
             else:
                 waits += worked.waits.get(origin, (origin,))
-        if waits:
-            worked.waits[node.name] = tuple(dict.fromkeys(waits))
+                not_judged = not_judged or worked.not_judged.get(origin)
+        if waits or not_judged:
+            return self._wait(node, worked, waits, not_judged)
+        if put_off:  # only what would be worked out otherwise
+            worked.put_off.add(node.name)
             return None
         try:
             for into, hand_on in node.gathers.items():
@@ -227,16 +259,19 @@ class Graph:
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
-            named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
-            worked.waits[node.name] = tuple(dict.fromkeys(named))
-            return None
-        except NotForThisBuild as why:
+            return self._wait(node, worked, wait.fields)
+        except NotJudged as why:
+            return self._wait(node, worked, why.fields, why.reason)
+        except DoesNotApply as why:
             worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
-            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
-            if not isinstance(fault, OutsideRange):
+            if isinstance(fault, OutsideRange):
+                worked.broken[node.name] = fault.reason
+            else:
+                worked.broken[node.name] = Reason(
+                    f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+                )
                 worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
@@ -250,12 +285,21 @@ class Graph:
         worked.known[node.name] = answer
         return answer
 
+    @staticmethod
+    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
+        """Note what it waits for: fields, a value standing for whatever that waits for itself."""
+        worked.waits[node.name] = tuple(
+            dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
+        )
+        if not_judged:
+            worked.not_judged[node.name] = not_judged
+
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
-        for parameter in inspect.signature(function).parameters:
+        for parameter in parameters_of(function):
             annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
             if parameter in member:
@@ -280,7 +324,9 @@ class Graph:
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
         choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
-        if choices and choices != offered:
+        if offered and not choices:
+            raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
+        if choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
         return origin

@@ -9,6 +9,7 @@ class Tyre(Step):
     """Smallest and largest tyre, and what their maker says."""
 
     name = "tyre"
+    bought = "tyre"
     title = "Tyre"
     intro = (
         "The tyre comes first: its size sets the height of the spindle, and so where the steering axis meets the "
@@ -36,6 +37,7 @@ class Tyre(Step):
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
         reading_error="3 mm",
+        bought="",
     )
     loaded_radius: Mm = ask(
         "Loaded radius",
@@ -51,9 +53,14 @@ class Tyre(Step):
         "length",
         "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
         between=("60 mm", "600 mm"),
+        mark="rim width",
     )
     rim_width_most: Mm = ask(
-        "Widest rim allowed", "length", "From the same list: the widest rim.", between=("60 mm", "600 mm")
+        "Widest rim allowed",
+        "length",
+        "From the same list: the widest rim.",
+        between=("60 mm", "600 mm"),
+        mark="rim width",
     )
     load_capacity: Kg = ask(
         "Load one tyre may carry",

@@ -18,17 +18,18 @@ WeldedMetal = Literal["mild steel", "4130", "other"]
 Way = Literal["fore and aft", "up and down", "in and out"]
 PadsStand = Literal["ahead", "above", "behind", "below"]
 WELDS = (
-    {"which": "upper", "part": "upper pivot", "weld": "upper weld"},
-    {"which": "lower", "part": "lower pivot", "weld": "lower weld"},
-    {"which": "steering_arm", "part": "steering arm", "weld": "steering arm weld"},
-    {"which": "caliper_bracket", "part": "caliper bracket", "weld": "caliper bracket weld"},
+    {"which": "upper", "part": "upper pivot", "weld": "upper weld", "short": "upper weld"},
+    {"which": "lower", "part": "lower pivot", "weld": "lower weld", "short": "lower weld"},
+    {"which": "steering_arm", "part": "steering arm", "weld": "steering arm weld", "short": "arm weld"},
+    {"which": "caliper_bracket", "part": "caliper bracket", "weld": "caliper bracket weld", "short": "brake weld"},
 )
-"""The four welds of an upright, in the order of the sheet: its word in names, what it holds on, what it is called."""
+"""The four welds of an upright, in the order of the sheet: its word in names, what it holds on, what it is called, and that
+in ten letters."""
 CAUTIONS = (
     "The strength worked out here is for steady loads. Loads that come and go crack a weld far below it, from its toe or "
     "its end: crack test every weld after it is made and again in use.",
     "Carry each run round the ends of the part. No tack, stop or arc strike at a corner or on a tension edge.",
-    "Never weld a production casting or forging that holds a wheel or steers it, unless the inspector has agreed in writing.",
+    "Never weld a production casting or forging that holds a wheel or steers it: it cracks beside the weld, unseen.",
     "No chlorinated brake cleaner near the arc: a drop left in a pit makes phosgene.",
 )
 

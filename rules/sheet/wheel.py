@@ -13,6 +13,7 @@ class Wheel(Step):
     """The wheel, measured rather than read from a catalogue."""
 
     name = "wheel"
+    bought = "wheel"
     title = "Wheel"
     intro = (
         "Have the real wheel in front of you: two wheels of one size can differ inside. Take every figure from the "
@@ -29,6 +30,7 @@ class Wheel(Step):
         "The rim size stamped on the wheel, bead seat to bead seat: 15, 16, 17 in. Not the outside of the lips.",
         between=("8 in", "30 in"),
         whole_inches=True,
+        mark="rim diameter",
     )
     width: Mm = ask(
         "Wheel width",
@@ -36,6 +38,7 @@ class Wheel(Step):
         "The stamped width, bead seat to bead seat, inside the lips: 8, 8 1/2, 10 in.",
         between=("3 in", "20 in"),
         reading_error="1 mm",
+        mark="rim width",
     )
     overall_width: Mm = ask(
         "Overall width, lip to lip",
@@ -53,6 +56,7 @@ class Wheel(Step):
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
         reading_error="1 mm",
+        mark="rim offset",
     )
     backspacing: Mm = ask(
         "Backspacing",

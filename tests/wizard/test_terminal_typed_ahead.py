@@ -3,8 +3,7 @@
 import tomllib
 from pathlib import Path
 
-from answers import answer
-
+from tests.support.answers import answer
 from tests.support.pseudo_terminal import Terminal
 from wizard.desk.pages import ASKED, HEADINGS, PAGES, REVIEW
 

@@ -12,7 +12,9 @@ from rules.sheet.job import Job
 from rules.sheet.pivots import Pivots
 from rules.sheet.rotor import Rotor
 from rules.sheet.tyre import Tyre
+from rules.sheet.welds import WELDS
 from rules.sheet.wheel import Wheel
+from wizard.desk.words import WORKING
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +61,8 @@ SHORT = {
     "plate": "Plate",
     "upright": "Upright",
     "bolts": "Bolts",
-    "joint_upper": "Upper weld",
-    "joint_lower": "Lower weld",
-    "joint_steering_arm": "Arm weld",
-    "joint_caliper_bracket": "Brake weld",
     "brakes": "Stopping",
+    **{f"joint_{weld['which']}": weld["short"].capitalize() for weld in WELDS},
 }
 REVIEW = len(CORE)
 """The review follows what every build needs. Steps that may be left out altogether come after it."""
@@ -87,12 +86,16 @@ def page_of(name: str) -> int:
 
 @dataclass(frozen=True, slots=True)
 class PageState:
-    """How far a page is: entries that cannot be read, needed ones missing, any typed at all, and its worst verdict."""
+    """How far a page is: entries that cannot be read, needed ones missing, any typed at all, and its worst verdict.
+
+    working: some of its checks are still being worked out.
+    """
 
     unreadable: int
     missing: int
     begun: bool
     worst: str
+    working: bool = False
 
     @property
     def words(self) -> str:
@@ -103,6 +106,8 @@ class PageState:
             return "stop"
         if self.missing:
             return f"{self.missing} left"
+        if self.working:
+            return WORKING
         if self.worst == "watch":
             return "watch"
         return "done" if self.begun else "optional"
@@ -125,16 +130,19 @@ def page_state(page: Page, judged: Judged) -> PageState:
     """The state of a form page."""
     names = set(page.fields)
     unreadable = sum(fault.where in names for fault in judged.sheet.faults)
-    missing = len(names & (set(judged.sheet.missing) if page in CORE else _waited_for(judged)))
     steps = {step.name for step in page.steps}
-    verdicts = [finding.verdict for finding in judged.findings if finding.step in steps]
+    found = [finding for finding in judged.findings if finding.step in steps]
+    working = any(finding.check in judged.worked.put_off for finding in found)
     begun = any(name in judged.sheet.typed for name in names)
-    return PageState(unreadable, missing, begun, verdicts[0] if verdicts else "good")
+    left = names & ({*judged.missing} | _wanted(judged, also_not_judged=begun and page not in CORE))
+    return PageState(unreadable, len(left), begun, found[0].verdict if found else "good", working)
 
 
-def _waited_for(judged: Judged) -> set[str]:
-    """Entries that checks wait for. On a page that may be left out, those are what is left once it is asked for."""
-    return {name for finding in judged.findings for name in finding.waits_for}
+def _wanted(judged: Judged, *, also_not_judged: bool) -> set[str]:
+    """Entries that checks wait for, and on a page that may be left out and is begun, those for which one is not judged."""
+    open_ones = ("waiting", "not judged") if also_not_judged else ("waiting",)
+    found = [finding for finding in judged.findings if finding.verdict in open_ones]
+    return {name for finding in found for name in finding.waits_for}
 
 
 def first_unfinished(judged: Judged) -> int:

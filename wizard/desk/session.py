@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING, Protocol
 
 from rules.graph.asking import AskedField, printable
 from rules.judging.judge import Judged, judge
-from rules.measure.display import other, show
-from rules.measure.quantity import KINDS, EntryError, Units
+from rules.measure.display import other
+from rules.measure.quantity import EntryError, Units
 from rules.sheet import FIELDS, Sheet, read_sheet
 from wizard.desk.pages import ASKED
 from wizard.files import sheet_file
@@ -50,7 +50,7 @@ class Session:
     def _take(self, file: SheetFile) -> None:
         self.file = file
         self.document: dict[str, object] = copy.deepcopy(file.document)
-        self.unsaved = file.digest is None
+        self.unsaved = file.text is None
         self.look_again()
 
     def look_again(self) -> None:
@@ -61,10 +61,21 @@ class Session:
 
     @property
     def judged(self) -> Judged:
-        """What the rules say of the sheet as it stands now, in the units shown."""
-        if self._judged is None or self._stale:
+        """What the rules say of the sheet as it stands now, all of it, in the units shown."""
+        if self._judged is None or self._stale or not self._judged.whole:
             self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged), False
         return self._judged
+
+    @property
+    def judged_so_far(self) -> Judged:
+        """The same as quickly as keys come: what is heavy to work out is put off until somebody asks for `judged`."""
+        if self._judged is None or self._stale:
+            self._judged, self._stale = judge(self.sheet, self.chosen_units, self._judged, light=True), False
+        return self._judged
+
+    def judge_the_rest(self) -> None:
+        """Work out what was put off."""
+        self._judged = self.judged
 
     @property
     def shown_in(self) -> Units:
@@ -139,17 +150,13 @@ class Session:
         return self.entry(name) is not None and name not in self.faults
 
     def echo(self, name: str) -> tuple[str, ...]:
-        """The accepted entry as it was read: a quantity in the shown units and, where they differ, in the other ones.
+        """The accepted entry as it was read, in words and in the shown units.
 
         Empty for words, choices, and where nothing was accepted.
         """
-        answer, kind = self.sheet.answers.get(name), ASKED[name].kind
-        if answer is None or kind in ("text", "choice", "yes or no"):
-            return ()
-        if kind not in KINDS:
-            return (f"{answer:g}" if isinstance(answer, int | float) else str(getattr(answer, "text", answer)),)
-        unit, units = KINDS[kind].unit, self.shown_in
-        return tuple(dict.fromkeys(show(answer, unit, each) for each in (units, other(units))))
+        answer = self.sheet.answers.get(name)
+        words = ASKED[name].in_words(self.entry(name), answer, self.shown_in) if answer is not None else ""
+        return (words,) if words else ()
 
     @property
     def unreadable(self) -> tuple[str, ...]:
@@ -238,5 +245,6 @@ def _read(asked: AskedField, entry: object, units: Units) -> object:
 
 def progress(judged: Judged) -> str:
     """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
-    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+    wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
+    return f"{answered} of {wanted} answered"

@@ -7,6 +7,7 @@ from textual import events
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
+from textual.timer import Timer
 from textual.widgets import Static
 
 from wizard.desk.house import house_of
@@ -31,6 +32,8 @@ FIND = Key("ctrl+f", "find", "find a step or an entry by part of its name", "fin
 STEP_BACK = Key("f7,ctrl+b", "turn_by(-1)", "step back; no answer is lost", "step")
 STEP_ON = Key("f8,ctrl+n", "turn_by(1)", "next step; no answer is lost")
 MOTION = Key("f12,ctrl+y", "motion", "both wheels through travel and lock", "motion")
+REST = 0.2
+"""Seconds without a key after which what is heavy is worked out. Nobody types the next digit much later than that."""
 MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
@@ -64,6 +67,7 @@ class SheetScreen(Screen[None]):
         self.number = first_unfinished(session.judged)
         self._asking = False
         self._side_owed = self._save_owed = False
+        self._at_rest: Timer | None = None
         # Not asked of the screen with `query_one`: what that has found it keeps, a thousand pages long.
         self._page: FormPage | Review | None = None
 
@@ -120,7 +124,7 @@ class SheetScreen(Screen[None]):
             return
         await self.query_one("#middle").mount(self._page_widget())
         self.page.start()
-        if self.session.file.digest is None:
+        if self.session.file.text is None:
             self.save()
 
     def on_resize(self) -> None:
@@ -138,8 +142,9 @@ class SheetScreen(Screen[None]):
             self._show_picture()
 
     def show_all(self) -> None:
-        """Repaint everything that follows from the answers."""
-        judged = self.session.judged
+        """Repaint everything that follows from the answers. What is heavy to work out follows when the keys rest."""
+        judged = self.session.judged_so_far
+        self._wait_for_rest(owed=not judged.whole)
         self.query_one(TopLine).show()
         for steps in (self.query_one(StepStrip), self.query_one(StepList)):
             steps.show(judged, self.number)
@@ -155,7 +160,21 @@ class SheetScreen(Screen[None]):
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
-            cast(Any, picture).show(self.session.judged.worked.known, self.session.judged.shown_in)
+            judged = self.session.judged_so_far
+            cast(Any, picture).show(judged.worked.known, judged.shown_in)
+
+    def _wait_for_rest(self, *, owed: bool) -> None:
+        """Begin to wait anew, if anything is owed then."""
+        if self._at_rest is not None:
+            self._at_rest.stop()
+        self._at_rest = self.set_timer(REST, self._judge_the_rest) if owed else None
+
+    def _judge_the_rest(self) -> None:
+        if house_of(self).more_typed:
+            self._wait_for_rest(owed=True)
+        else:
+            self.session.judge_the_rest()
+            self.show_all()
 
     # What happens on the page
 

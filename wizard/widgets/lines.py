@@ -10,7 +10,7 @@ from textual.widgets import Static
 
 from wizard.desk.keys import Key, Shown
 from wizard.desk.session import Session, progress
-from wizard.desk.words import plain, verdict
+from wizard.desk.words import BEING_WORKED_OUT, plain, sheet_verdict, verdict
 
 
 class TopLine(Widget):
@@ -33,9 +33,11 @@ class TopLine(Widget):
 
     def _line(self) -> Content:
         session = self._session
-        judged = session.judged
+        judged = session.judged_so_far
         state = save_state(session)
-        facts = Content.assemble("  ", verdict(judged.verdict), f" · {progress(judged)}")
+        whole = judged.whole or judged.verdict == "stop"
+        told = sheet_verdict(judged) if whole else verdict(BEING_WORKED_OUT)
+        facts = Content.assemble("  ", told, f" · {progress(judged)}")
         room = self.size.width - len(facts) - len(state) - 2
         title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
         line = Content.assemble(title, facts)

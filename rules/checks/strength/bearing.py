@@ -4,13 +4,13 @@ from math import inf
 
 from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.display import show
 from rules.measure.units import Kg, Mm, Newton, Ratio
-from rules.strength.bearing import Element, life_distance
+from rules.strength.bearing import life_distance
 from rules.strength.margin import SafetyFactor
 from rules.tables import sources
-from rules.tables.static_safety import STATIC_SAFETY
+from rules.tables.static_safety import STATIC_SAFETY, RollingElement
 
 WHY_NOT_THE_CATALOGUE = (
     "The catalogue's P = X Fr + Y Fa is not used: it leaves out how the tyre tilts the hub, which is most of the load."
@@ -20,13 +20,13 @@ LIFE = AtLeast("1", inf, 10_000.0)
 """km. Under this a hub is a part that is worn out in a season; nobody publishes a life from which it would be good."""
 
 
-def _static_safety(element: Element) -> tuple[float, float, float]:
+def _static_safety(element: RollingElement) -> tuple[float, float, float]:
     """Of the table: pronounced shock in rough and in quiet running, and the normal row in normal running."""
     table = STATIC_SAFETY[element]
     return table["pronounced shock"][0], table["pronounced shock"][2], table["normal"][1]
 
 
-ELEMENTS: tuple[Element, ...] = ("ball", "roller")
+ELEMENTS: tuple[RollingElement, ...] = ("ball", "roller")
 STATIC = {f"quiet_{element}": (_static_safety(element)[1], "1") for element in ELEMENTS} | {
     f"least_{element}": (_static_safety(element)[2], "1") for element in ELEMENTS
 }
@@ -59,7 +59,7 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
 )
 def bearing_static(
     hub_bearing_safety: SafetyFactor,
-    rolling_element: Element,
+    rolling_element: RollingElement,
     static_rating: Newton,
     bearing_spread: Mm,
     pressure_centre_spread: Mm | None,
@@ -148,7 +148,7 @@ def bearing_against_donor(
 ) -> Judgement:
     """Weight, tyre and lever on the hub against the car it was made for, where no rating says more."""
     if static_rating is not None and dynamic_rating is not None:
-        raise NotForThisBuild("the bearing's own ratings are entered and say more")
+        raise DoesNotApply("the bearing's own ratings are entered and say more")
     if bearing_load_against_donor is None:
         raise Waits("bearing_load_against_donor")
     offset = (

@@ -16,7 +16,7 @@ RATED = AtLeast("1", 5.0, 2.0)
 def _ranges(published: bool) -> str:
     """The published or customary range of each case, in words."""
     kind = [(case, multiple) for case, multiple in LOAD_MULTIPLES.items() if multiple.published == published]
-    return ", ".join(f"{case} {multiple.range_words}" for case, multiple in kind)
+    return ", ".join(f"{case.replace('_', ' ')} {multiple.range_words}" for case, multiple in kind)
 
 
 @check(

@@ -6,7 +6,7 @@ from math import inf
 from rules.graph.asking import need
 from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Verdict
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
@@ -50,7 +50,7 @@ def weld_leg(weld_which: WeldQuestions) -> Judgement:
     """
     weld = weld_which
     if weld.form == "full bevel":
-        raise NotForThisBuild("a full bevel has no leg")
+        raise DoesNotApply("a full bevel has no leg")
     leg, part = weld.leg, thinner(weld)
     least = min(least_leg(part, "inch"), least_leg(part, "metric"))
     full, greatest = full_strength_leg(part), greatest_leg_along_an_edge(part)
@@ -93,7 +93,7 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
     """How much of each run of the {part}'s weld counts."""
     weld, form = weld_which, weld_which.form
     if form == "full bevel" or form == "fillet round a tube or cup":
-        raise NotForThisBuild("a full bevel or a ring has no run to count in legs")
+        raise DoesNotApply("a full bevel or a ring has no run to count in legs")
     need(weld, "leg", "run")
     leg, run = weld.leg, weld.run
     if form == "fillet round a rectangle":
@@ -257,28 +257,20 @@ def _preheat_doubts(thick: float, preheat: str) -> Iterator[str]:
     step="joint_{which}",
     title="{Part}: what is welded",
     good="plate, bar or tube",
-    watch="a production casting or forging, or not known, with rules and inspector written down",
-    stop="the same, with nothing written of rules or inspector",
+    stop="a production casting or forging, or not known, whoever agreed to it",
     source=sources.COMMON_PRACTICE.saying(
         "inspectors in several countries refuse welds on production knuckles and arms"
     ),
     each=WELDS,
 )
-def weld_metal(weld_which: WeldQuestions, rule_book: str | None) -> Judgement:
+def weld_metal(weld_which: WeldQuestions) -> Judgement:
     """Whether the {part}'s weld is on a production casting or forging."""
     made_from = weld_which.made_from
     if made_from == "plate, bar or tube":
         return Judgement("good", "Both parts are plate, bar or tube.")
     what = "a production casting or forging" if made_from != "not known" else "metal that nobody knows"
-    named = bool(rule_book)
-    verdict: Verdict = "watch" if named else "stop"
-    text = f"The weld is on {what}: its steel may crack beside the weld, at once or later, with nothing to be seen."
-    if named:
-        text += " Rules and inspector are written down in the job."
     return Judgement(
-        verdict,
-        text,
-        "See that the inspector has agreed to this very weld in writing."
-        if named
-        else "Buy or machine the part instead. Else ask the inspector first, and write under rules and inspector who agreed.",
+        "stop",
+        f"The weld is on {what}: its steel may crack beside the weld, at once or later, with nothing to be seen.",
+        "Buy or machine the part instead. An inspector who agrees to such a weld does not make it hold.",
     )

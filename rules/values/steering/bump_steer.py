@@ -1,7 +1,7 @@
 """Bump steer: the toe that the tie rod gives the wheel as it travels, and the inner pivot that makes it least."""
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.place_words import place
@@ -42,7 +42,7 @@ def _steer(front: FrontEnd, travel: float, lock: float = 0.0) -> float:
         return front.rack_held(travel, lock).steer
     except CannotReach:
         there, figures = place(travel, lock)
-        raise NotForThisBuild(f"the tie rod does not reach at {there}", figures) from None
+        raise NotJudged(f"the tie rod does not reach at {there}", figures=figures) from None
 
 
 def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> float:
@@ -56,7 +56,7 @@ BUMP_TOE = (
 )
 
 
-@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT)
+@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT, heavy=True)
 def bump_toe(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -70,7 +70,7 @@ def bump_toe(
     return toe(design_tyre_diameter, _steer_spread(moving_front, _looked_at(droop_travel, bump_travel)))
 
 
-@value("travel", formula="as bump toe, over all the travel entered", source=EXACT)
+@value("travel", formula="as bump toe, over all the travel entered", source=EXACT, heavy=True)
 def bump_toe_whole(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -88,6 +88,7 @@ def bump_toe_whole(
     "travel",
     formula="2 x design tyre diameter x sin(angle) at the highest place looked at for bump toe, toe-in positive",
     source=EXACT,
+    heavy=True,
 )
 def toe_in_bump(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
@@ -101,7 +102,12 @@ def toe_in_bump(
     return toe(design_tyre_diameter, _steer(moving_front, 0.0) - _steer(moving_front, top))
 
 
-@value("travel", formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more", source=EXACT)
+@value(
+    "travel",
+    formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more",
+    source=EXACT,
+    heavy=True,
+)
 def bump_toe_turned(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -128,6 +134,7 @@ FIT = (
     "travel",
     formula=FIT,
     source=sources.GEOMETRY.saying("linear least squares, then golden section; rules/motion/travel.py"),
+    heavy=True,
 )
 def best_inner(
     moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: SteeringLinkage, droop_travel: Mm, bump_travel: Mm
@@ -141,16 +148,16 @@ def best_inner(
     '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
     """
     if steering_linkage.inner is None:
-        raise NotForThisBuild("one rod across has no inner pivot to move")
+        raise DoesNotApply("one rod across has no inner pivot to move")
     travels = _looked_at(droop_travel, bump_travel)
     path = [moving_front.straight(travel).tie_rod_end for travel in travels]
     fitted = best_inner_pivot([end for end in path if end is not None], steering_linkage.inner[0])
     if fitted is None:
-        raise NotForThisBuild("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
+        raise DoesNotApply("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
     try:
         return least_steering(moving_front, travels, fitted)
     except CannotReach:
-        raise NotForThisBuild(NOT_STEERED) from None
+        raise NotJudged(NOT_STEERED) from None
 
 
 @value("travel", formula="half the track - the best inner pivot's distance from the tyre plane", source=EXACT)
@@ -173,7 +180,7 @@ def best_inner_height(best_inner: InnerPivot) -> Mm:
     return best_inner.up
 
 
-@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT)
+@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT, heavy=True)
 def best_bump_toe(
     moving_front: FrontEnd, best_inner: InnerPivot, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -185,5 +192,5 @@ def best_bump_toe(
     try:
         moved = from_inner_pivot(moving_front, best_inner)
         return toe(design_tyre_diameter, _steer_spread(moved, _looked_at(droop_travel, bump_travel)))
-    except (CannotReach, NotForThisBuild):
-        raise NotForThisBuild(NOT_STEERED) from None
+    except (CannotReach, NotJudged):
+        raise NotJudged(NOT_STEERED) from None

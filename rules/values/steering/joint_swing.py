@@ -1,7 +1,7 @@
 """How far every joint swings through all travel and lock, and how its housing is best clocked."""
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Waits
 from rules.measure.units import Rad
 from rules.motion.front_end import SteeringLinkage
 from rules.motion.joints import Angles, JointTable, Swing, bolt_direction, corners, outer_swing
@@ -22,7 +22,7 @@ NO_EFFECT = "a bolt that lies fore and aft has the same angle however the housin
 OUTER_PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS)
+@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
 def which_joint_swing(
     joint_angles_begun: bool,
     envelope: Sweep,
@@ -58,6 +58,7 @@ def which_joint_angles(which_joint_swing: Swing, which_set: Rad | None) -> Angle
     "joint swing",
     formula="how far bolt and rod are from square in every position; the rod is free to roll about itself",
     source=RIGID_BODIES,
+    heavy=True,
 )
 def tie_rod_outer_angles(
     joint_angles_begun: bool, envelope: Sweep, upright_points: UprightPoints, tie_rod_outer_bolt: TieRodOuterBolt
@@ -105,7 +106,7 @@ def tie_rod_inner_angles(
     0.6435011087932844
     """
     if steering_linkage.how == "one rod across":
-        raise NotForThisBuild("one rod runs from wheel to wheel, so it has no inner joints")
+        raise DoesNotApply("one rod runs from wheel to wheel, so it has no inner joints")
     if tie_rod_inner_bolt is None:
         raise Waits("joint_angles.tie_rod_inner_bolt")
     return inner_angles(envelope, tie_rod_inner_bolt, bolt_direction(tie_rod_inner_bolt, upright_points))
@@ -131,7 +132,7 @@ def which_angle(which_angles: Angles) -> Rad:
     return which_angles.worst
 
 
-@value("joint swing", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS)
+@value("joint swing", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
 def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
     """The {which} housing's best clocking, rad, signed like its set; it knows the angle that is left.
 
@@ -142,7 +143,7 @@ def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
     -0.3218
     """
     if which_bolt == "fore and aft":
-        raise NotForThisBuild(NO_EFFECT)
+        raise DoesNotApply(NO_EFFECT)
     return which_joint_swing.best()
 
 

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.graph.results import NotJudged, OutsideRange
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
@@ -72,14 +72,14 @@ def steered_upright(
 
 def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:
     if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
-        raise NotForThisBuild("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
+        raise NotJudged("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
     try:
         return hung.steered(upright, linkage) if hung is not None else FrontEnd(upright, linkage=linkage)
     except CannotReach:
         raise OutsideRange("the tie rod does not steer the wheel: check its two ends") from None
 
 
-@value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT)
+@value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT, heavy=True)
 def steered_front(steered_upright: UprightPoints, steering_linkage: SteeringLinkage) -> FrontEnd:
     """The front end at ride height, ready to be turned. Not for a tie rod that cannot be: that is judged by itself.
 
@@ -94,7 +94,7 @@ def steered_front(steered_upright: UprightPoints, steering_linkage: SteeringLink
 
 def _arms(lower: Hinge, upper: Hinge) -> tuple[Hinge, Hinge]:
     if upper.front[2] <= lower.front[2]:
-        raise NotForThisBuild("the upper arm's inner pivots do not lie above the lower arm's; put them right first")
+        raise NotJudged("the upper arm's inner pivots do not lie above the lower arm's; put them right first")
     return lower, upper
 
 
@@ -112,7 +112,7 @@ def hung_front(upright_points: UprightPoints, lower_hinge: Hinge, upper_hinge: H
     return FrontEnd(upright_points, _arms(lower_hinge, upper_hinge))
 
 
-@value("motion", formula="the front end on its arms, steered", source=EXACT)
+@value("motion", formula="the front end on its arms, steered", source=EXACT, heavy=True)
 def moving_front(steered_upright: UprightPoints, hung_front: FrontEnd, steering_linkage: SteeringLinkage) -> FrontEnd:
     """The front end on its arms with its steering, ready to be moved and turned.
 
@@ -125,7 +125,7 @@ def moving_front(steered_upright: UprightPoints, hung_front: FrontEnd, steering_
     return _with_steering(hung_front, steered_upright, steering_linkage)
 
 
-@value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT)
+@value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT, heavy=True)
 def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
     """The left corner through its travel, wheel held straight ahead. droop_travel, bump_travel: mm, both positive.
 
@@ -137,7 +137,7 @@ def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Swe
     return through_travel(hung_front, droop_travel, bump_travel)
 
 
-@value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT)
+@value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT, heavy=True)
 def envelope(moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
     """The left corner at every travel and lock; the right wheel is its mirror image at the opposite lock.
 

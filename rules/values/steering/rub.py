@@ -125,6 +125,7 @@ def _tie_rod_line(pose: Pose) -> list[Line]:
     formula="least distance of the tubes' middle lines, inner pivots to outer joint, from the tyre - tube diameter / 2",
     source=SOLIDS,
     each=ARMS,
+    heavy=True,
 )
 def tyre_which_arm_gap(envelope: Sweep, which_hinge: Hinge, which_arm_tube: Mm, tyre_solid: Ring, which: str) -> Mm:
     """Between the largest tyre and the {which} arm's tubes, mm; it knows where.
@@ -148,7 +149,7 @@ def tyre_which_arm_gap(envelope: Sweep, which_hinge: Hinge, which_arm_tube: Mm, 
     return _arm(envelope, tyre_solid, which_hinge, which_arm_tube, which)
 
 
-@value("rub", formula=HOUSING, source=SOLIDS, each=ARMS)
+@value("rub", formula=HOUSING, source=SOLIDS, each=ARMS, heavy=True)
 def rim_which_joint_gap(
     envelope: Sweep,
     upright_points: UprightPoints,
@@ -182,6 +183,7 @@ def rim_which_joint_gap(
     formula="least distance of the rod's middle line, inner to outer joint, from the {ring} - tube diameter / 2",
     source=SOLIDS,
     each=({"ring": "tyre", "turning": "largest tyre"}, {"ring": "rim", "turning": "rim"}),
+    heavy=True,
 )
 def ring_tie_rod_gap(envelope: Sweep, tie_rod_diameter: Mm, ring_solid: Ring) -> Mm:
     """Between the {turning} and the tie rod, mm; it knows where. Joint and steering arm are not in it.

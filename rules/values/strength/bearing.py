@@ -7,12 +7,11 @@ asked for nothing here applies, and nothing rests on `part_loads`, which would w
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.graph.results import Estimate, NotJudged, Waits
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
-    Element,
     RowLoads,
     basic_life,
     life_load,
@@ -25,6 +24,7 @@ from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.bearing_reliability import ISO_281_2007
+from rules.tables.static_safety import RollingElement
 from rules.values.optional_step import needed
 
 TWO_CENTRES = (
@@ -97,20 +97,26 @@ def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) ->
     ),
 )
 def hub_bearing_safety(
-    corner_loads: CornerLoads, static_rating: Newton | None, bearing_spread: Mm | None, rolling_element: Element | None
+    corner_loads: CornerLoads,
+    static_rating: Newton | None,
+    dynamic_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: RollingElement | None,
 ) -> SafetyFactor:
     """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, 60.0, "ball")
+    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, None, 60.0, "ball")
     >>> round(found, 9), found.limit
     (3.0, 'dents in the outboard row')
     """
     if static_rating is None:
-        raise NotForThisBuild(NO_RATING.format("static"))
-    element: Element = needed("hub.rolling_element", rolling_element)
+        raise (
+            Waits("hub.static_rating") if dynamic_rating else NotJudged(NO_RATING.format("static"), "hub.static_rating")
+        )
+    element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     margins = []
     for name, rows in _rows(corner_loads, spread):
@@ -140,7 +146,11 @@ def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
     ),
 )
 def hub_bearing_life(
-    corner_loads: CornerLoads, dynamic_rating: Newton | None, bearing_spread: Mm | None, rolling_element: Element | None
+    corner_loads: CornerLoads,
+    dynamic_rating: Newton | None,
+    static_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: RollingElement | None,
 ) -> Ratio:
     """Million turns that 95 of 100 such bearings reach, shock and dirt left out.
 
@@ -151,12 +161,16 @@ def hub_bearing_life(
     >>> nought = (0.0, 0.0, 0.0)
     >>> cases = [CaseLoads(name, nought, (0.0, 0.0, 4000.0), nought, nought, nought, nought)
     ...     for name in ("standing", "cornering")]
-    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, 60.0, "ball"), 1)
+    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, None, 60.0, "ball"), 1)
     370.4
     """
     if dynamic_rating is None:
-        raise NotForThisBuild(NO_RATING.format("dynamic"))
-    element: Element = needed("hub.rolling_element", rolling_element)
+        raise (
+            Waits("hub.dynamic_rating")
+            if static_rating
+            else NotJudged(NO_RATING.format("dynamic"), "hub.dynamic_rating")
+        )
+    element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     parts = [
         (share, row_loads(*_part_way(corner_loads, turned), spread))

@@ -6,10 +6,11 @@ Nothing here applies while none of the entries a part needs is answered.
 from dataclasses import dataclass
 
 from rules.graph.declare import value
+from rules.graph.results import DoesNotApply
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, NewtonMetre
 from rules.measure.vectors import size
-from rules.sheet.pivots import Shear
+from rules.sheet.pivots import PivotKind, Shear
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.pins import cantilever_stress, lug_limits, pin_moment, shear_stress
@@ -66,12 +67,13 @@ def which_pivot_bolt(
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
     threads_in_joint: bool | None,
+    which_kind: PivotKind | None,
     which_shear: Shear | None,
     which: str,
 ) -> PivotBolt:
-    """The {which} pivot bolt in its joint.
+    """The {which} pivot bolt in its joint. A ball joint's stud is held at one end, whatever is said of it.
 
-    >>> which_pivot_bolt(Thread("14 x 1.5 mm", 14.0, 1.5), "10.9", 20.0, 0.0, 8.0, False, "double", "upper").text
+    >>> which_pivot_bolt(Thread("14 x 1.5 mm", 14.0, 1.5), "10.9", 20.0, 0.0, 8.0, False, "rod end", "double", "upper").text
     '14 x 1.5 mm, 14.0 mm carry, gap 0 mm, double shear'
     """
     entered = {"thread": which_thread, "grade": which_grade, "ball_width": which_ball_width, "gap": which_gap,
@@ -84,7 +86,9 @@ def which_pivot_bolt(
     shear: Shear = needed(f"pivots.{which}_shear", which_shear)
     threaded = threads_in_joint is not False
     carries = root_diameter(thread.diameter, thread.pitch) if threaded else thread.diameter
-    return PivotBolt(thread, strength_of(grade, thread), carries, ball, gap, lug, shear == "double")
+    return PivotBolt(
+        thread, strength_of(grade, thread), carries, ball, gap, lug, shear == "double" and which_kind != "ball joint"
+    )
 
 
 @value(
@@ -150,11 +154,15 @@ def which_pivot_lug_safety(
 
 
 @value("bolts", formula=TORQUE, source=sources.SHIGLEY_9.at("eq. 8-27"), each=PIVOTS)
-def which_pivot_bolt_torque(lubrication: ThreadState | None, which_pivot_bolt: PivotBolt) -> NewtonMetre:
-    """Tightening torque of the {which} pivot bolt, N m. A ball joint's nut takes its maker's figure instead.
+def which_pivot_bolt_torque(
+    lubrication: ThreadState | None, which_kind: PivotKind, which_pivot_bolt: PivotBolt, which: str
+) -> NewtonMetre:
+    """Tightening torque of the {which} pivot bolt, N m. Not of a ball joint's tapered stud: K counts no taper.
 
     >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(830, 940, 1040), 12.0, 0.0, 0.0, 6.0, True)
-    >>> round(which_pivot_bolt_torque("zinc plated", bolt))
+    >>> round(which_pivot_bolt_torque("zinc plated", "spherical bearing", bolt, "upper"))
     126
     """
+    if which_kind == "ball joint":
+        raise DoesNotApply(f"the {which} ball joint's tapered stud takes its maker's torque, and no other")
     return torque_of(lubrication, which_pivot_bolt.strength, which_pivot_bolt.thread)

@@ -1,4 +1,4 @@
-"""Every value against a hand calculation, on the base sheet (conftest.py) and with entries left out or changed.
+"""Every value against a hand calculation, on the base sheet and with entries left out or changed.
 
 tan 10 deg = 0.1763269807, tan 6 deg = 0.1051042353, cos of the axis tilt = 0.9795742542 by table and calculator.
 """
@@ -155,6 +155,10 @@ CHANGED = [
     ({"pivots.lower_radius": "30 mm"}, "lower_pivot_barrel_gap", 24.3114651),
     ({"caliper.reach_above_rotor": "45 mm"}, "caliper_barrel_gap", -5.0),
     ({"wheel.spoke_room": "-20 mm"}, "caliper_spoke_gap", -20.0),
+    ({"rotor.style": "cut to one plate", "rotor.finished_thickness": "9 mm", "rotor.kept_plate_carries_hat": True},
+     "caliper_spoke_gap", 5.5),  # 22 to 9: the outboard plate's middle, and the caliper, stand 6.5 further out; 12 - 6.5
+    ({"rotor.style": "cut to one plate", "rotor.finished_thickness": "9 mm", "rotor.kept_plate_carries_hat": False},
+     "caliper_spoke_gap", 18.5),  # the inboard plate: 6.5 further in
     ({"job.corner_weight": "500 kg"}, "return_moment_20_deg", 38.5187227),  # twice the weight, twice the moment
 ]  # fmt: skip
 

@@ -4,12 +4,12 @@ import importlib
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, burst, dealt_with, form_of, go_to, screen_of, until
 from textual.binding import Binding
 from textual.pilot import Pilot
 from textual.screen import Screen
 
 import wizard.screens
+from tests.support.driving import Drive, TextOf, app_of, burst, dealt_with, form_of, go_to, screen_of, until
 from wizard.desk.keys import Key
 from wizard.screens.all_keys import AllKeysScreen
 from wizard.screens.find import FindScreen

@@ -4,9 +4,9 @@ from functools import partial
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
 from textual.pilot import Pilot
 
+from tests.support.driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
 from wizard.desk.pages import PAGES, REVIEW
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import Entry

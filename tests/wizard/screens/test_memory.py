@@ -5,9 +5,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from driving import Drive, burst, dealt_with, until
 from textual._styles_cache import StylesCache
 from textual.pilot import Pilot
+
+from tests.support.driving import Drive, burst, dealt_with, until
 
 
 def painted() -> int:

@@ -1,17 +1,17 @@
 """Both wheels moved by key: what stands on the screen, where it stops, and what is said when nothing can move."""
 
-import runpy
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, dealt_with, go_to, until
 from syrupy.assertion import SnapshotAssertion
 from syrupy.extensions.single_file import SingleFileSnapshotExtension, WriteMode
 from textual.binding import Binding
 from textual.pilot import Pilot
 
 from rules.drawn.moving.scene import TravelAndLock
+from tests.support.base_sheet import MOVING
+from tests.support.driving import Drive, TextOf, app_of, dealt_with, go_to, until
 from wizard.screens.motion import MotionScreen, next_notch
 from wizard.screens.sheet import SheetScreen
 from wizard.widgets.graph import Graphs
@@ -20,12 +20,11 @@ from wizard.widgets.motion_view import MotionView
 
 Write = Callable[..., Path]
 Act = Callable[[Pilot[None]], Awaitable[None]]
-MADE = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
 
 
 def untouched(*steps: str) -> dict[str, object]:
     """Every entry of these steps taken out."""
-    return {name: None for name in MADE["MOVING"] if name.partition(".")[0] in steps}
+    return {name: None for name in MOVING if name.partition(".")[0] in steps}
 
 
 NO_STEERING = untouched("steering", "joint_angles")

@@ -3,9 +3,9 @@
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, burst, dealt_with, form_of, saved, until, write
 from textual.pilot import Pilot
 
+from tests.support.driving import Drive, TextOf, app_of, burst, dealt_with, form_of, saved, until, write
 from wizard.screens.checklist import ChecklistScreen
 from wizard.screens.too_small import LEAST, TooSmallScreen
 

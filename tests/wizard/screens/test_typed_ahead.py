@@ -3,10 +3,10 @@
 from pathlib import Path
 
 import pytest
-from answers import answer
-from driving import Drive, burst, dealt_with, form_of, go_to, saved, screen_of
 from textual.pilot import Pilot
 
+from tests.support.answers import answer
+from tests.support.driving import Drive, burst, dealt_with, form_of, go_to, saved, screen_of
 from wizard.desk.pages import ASKED, HEADINGS, PAGES, REVIEW
 
 STEPS = [number for number in range(len(PAGES)) if number != REVIEW]

@@ -1,8 +1,6 @@
 """The figures above the moving picture: said as in the workshop, never wider than the screen."""
 
-import runpy
 from collections.abc import Mapping
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -14,6 +12,7 @@ from rules.measure.quantity import Units
 from rules.motion.place_words import height, in_units
 from rules.motion.sweep import Worst
 from rules.sheet import read_sheet
+from tests.support.base_sheet import MOVING, changed
 from wizard.widgets.motion_state import (
     gap_line,
     place_words,
@@ -23,12 +22,9 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 
-MADE = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
-MOVING: Mapping[str, object] = MADE["MOVING"]
-
 
 def known(changes: Mapping[str, object]) -> Mapping[str, Any]:
-    return judge(read_sheet(MADE["_changed"](changes))).worked.known
+    return judge(read_sheet(changed(changes))).worked.known
 
 
 def front_of(changes: Mapping[str, object]) -> Moving:

@@ -1,13 +1,11 @@
 """The two moving views on the screen: true to scale both ways, one scale for both, within their cells."""
 
-import runpy
-from pathlib import Path
-
 import pytest
 
 from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, frame, moving, touches
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
+from tests.support.base_sheet import MOVING, changed
 from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Row
@@ -18,8 +16,7 @@ BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 
 @pytest.fixture(scope="module")
 def front() -> Moving:
-    made = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
-    found = moving(judge(read_sheet(made["_changed"](made["MOVING"]))).worked.known)
+    found = moving(judge(read_sheet(changed(MOVING))).worked.known)
     assert found is not None
     return found
 

@@ -122,7 +122,7 @@ def test_the_parts_of_a_whole_corner_each_by_a_name_of_its_own(judged: JudgedWit
 
 def test_untouched_nothing_of_it_is_judged_and_the_sheet_stays_good(judged: JudgedWith) -> None:
     result = judged({})
-    assert {check: found(result, check).verdict for check in MINE} == dict.fromkeys(MINE, "not for this build")
+    assert {check: found(result, check).verdict for check in MINE} == dict.fromkeys(MINE, "not judged")
     assert result.verdict == "good"
 
 
@@ -202,7 +202,7 @@ def test_strength_entered_without_loads_waits_for_the_word_to_judge_it(judged: J
     finding = found(judged(without), "upper-pivot-bolt")
     assert finding.verdict == "waiting" and finding.waits_for == ("loads.judge_strength",)
     refused = found(judged({**without, "loads.judge_strength": False}), "upper-pivot-bolt")
-    assert refused.verdict == "not for this build"
+    assert refused.verdict == "not judged"
 
 
 HUB_STEP = ("hub.mount_width", "hub.mount_height", "hub.mount_bolt_grade")
@@ -211,7 +211,7 @@ HUB_STEP = ("hub.mount_width", "hub.mount_height", "hub.mount_bolt_grade")
 def test_what_the_hub_step_says_of_the_hub_bolts_alone_asks_for_nothing(judged: JudgedWith) -> None:
     result = judged({name: STOUT[name] for name in HUB_STEP})
     finding = found(result, "hub-bolts")
-    assert finding.verdict == "not for this build" and "strength was not asked for" in finding.text.lower()
+    assert finding.verdict == "not judged" and "strength was not asked for" in finding.text.lower()
     assert result.verdict == "good"
 
 
@@ -221,7 +221,7 @@ def test_hub_bolts_begun_on_the_bolts_step_wait_for_the_word_to_judge_them(judge
     finding = found(judged(begun), "hub-bolts")
     assert finding.verdict == "waiting" and finding.waits_for == ("loads.judge_strength",)
     refused = found(judged({**begun, "loads.judge_strength": False}), "hub-bolts")
-    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+    assert refused.verdict == "not judged" and "strength was not asked for" in refused.text.lower()
 
 
 @pytest.mark.parametrize(
@@ -237,7 +237,7 @@ def test_a_part_begun_waits_for_its_rest_and_for_the_loads_at_once(judged: Judge
     finding = found(judged(begun), check)
     assert finding.verdict == "waiting" and set(finding.waits_for) == {taken_out, "loads.judge_strength"}
     refused = found(judged({**begun, "loads.judge_strength": False}), check)
-    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+    assert refused.verdict == "not judged" and "strength was not asked for" in refused.text.lower()
 
 
 @pytest.mark.parametrize(
@@ -255,7 +255,7 @@ def test_a_part_left_alone_gives_its_own_reason_on_a_half_done_sheet(
     judged: JudgedWith, taken_out: str, check: str, says: str, strength: bool | None
 ) -> None:
     finding = found(judged({taken_out: None, "loads.judge_strength": strength}), check)
-    assert finding.verdict == "not for this build" and finding.text.startswith(says)
+    assert finding.verdict == "not judged" and finding.text.startswith(says)
 
 
 @pytest.mark.parametrize(
@@ -299,3 +299,24 @@ def test_the_limit_of_grade(grades: tuple[Any, ...], verdict: str) -> None:
 def test_the_torque_is_given_in_the_sheets_units(judged: JudgedWith) -> None:
     # M12 10.9 oiled: 0.18 x 12 mm x 0.75 x 830 x 84.27 = 113.3 N m
     assert "hub bolts 113.3 N m" in found(judged(STOUT), "bolt-torque").text
+
+
+def test_a_torque_is_the_programs_own_working_and_never_good(judged: JudgedWith) -> None:
+    torque = found(judged(STOUT), "bolt-torque")
+    assert torque.verdict == "watch"
+    assert "Worked out by this program from thread, grade" in torque.text
+
+
+def test_no_torque_is_worked_out_for_the_tapered_stud_of_a_ball_joint(judged: JudgedWith) -> None:
+    ball = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single"})
+    assert "lower_pivot_bolt_torque" in ball.worked.not_here
+    torque = found(ball, "bolt-torque")
+    assert "lower pivot bolt" not in torque.text and "upper pivot bolt" in torque.text
+
+
+def test_a_ball_joints_stud_said_to_be_in_double_shear_is_counted_in_single(judged: JudgedWith) -> None:
+    double = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "double"})
+    single = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single"})
+    safety = single.worked.known["lower_pivot_bolt_safety"]
+    assert double.worked.known["lower_pivot_bolt_safety"] == safety
+    assert safety < judged(STOUT).worked.known["lower_pivot_bolt_safety"]
