@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from types import ModuleType
 from typing import Any
 
-from rules.checks.corner import room
+from rules.checks.corner import assembly, overlap, room
 from rules.checks.steering import (
     arm_pivots,
     joint_swing,
@@ -38,6 +38,8 @@ MODULES: Mapping[ModuleType, Group] = {
     fits: "fit",
     clears: "room",
     room: "room",
+    overlap: "room",
+    assembly: "room",
     holds_together: "fit",
     carries: "fit",
     brakes: "fit",

@@ -144,7 +144,7 @@ def _rooms(
         look = band(a, b).limits.good if within is None else within
         still = _still(a, b)
         made = partial(Between, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
-        least = _still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
+        least = still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
         if least is None:
             yield made(gap=None)
             continue
@@ -163,7 +163,7 @@ class _Least(NamedTuple):
 
 
 @lru_cache(maxsize=8192)  # an answer changes few parts, and what is found of the others stays
-def _still_least(a: Part, b: Part, look: float) -> _Least | None:
+def still_least(a: Part, b: Part, look: float) -> _Least | None:
     found = nearer(a.solid, b.solid, look)
     return _Least(found.distance, 0.0, 0.0, found.on_a, found.on_b) if found else None
 

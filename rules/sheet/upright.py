@@ -7,6 +7,7 @@ from rules.measure.units import Mm, MPa
 from rules.tables.materials import Metal
 
 Beam = Literal["none", "box", "channel", "tube"]
+HubBoltAccess = Literal["access holes", "welded nuts", "studs"]
 ArmForm = Literal["flat bar", "round bar", "box", "round tube"]
 
 
@@ -84,6 +85,12 @@ class Upright(Step):
         "Beam runs past both pivots",
         "yes or no",
         "Does the beam reach beyond both pivots' heights in full section? Empty counts as no: the plate alone there.",
+        may_be_empty=True,
+    )
+    hub_bolt_access: HubBoltAccess = ask(
+        "Way to the hub bolts",
+        "choice",
+        "Only where the hub bolts' heads stand under the beam: how they are held or reached. Empty counts as no way.",
         may_be_empty=True,
     )
     section_above: Mm = ask(

@@ -104,6 +104,14 @@ class Wheel(Step):
         between=("0 mm", "80 mm"),
         reading_error="0.5 mm",
     )
+    nut_pocket: Mm = ask(
+        "Open round each nut",
+        "length",
+        "Across the recess a nut sits in, where a socket has to go in: its narrowest place. Empty: not judged.",
+        may_be_empty=True,
+        between=("15 mm", "120 mm"),
+        reading_error="0.5 mm",
+    )
     nut_seat: NutSeat = ask(
         "Nut seat in the wheel",
         "choice",

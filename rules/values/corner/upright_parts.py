@@ -196,8 +196,8 @@ def _flat(
 
 @value(
     SUBJECT,
-    formula="beam width by beam depth behind the plate, up and down the plate; clear of the joint housings where it does not "
-    "run past both pivots",
+    formula="beam width by beam depth behind the plate, up and down the plate; clear of the joints where it "
+    "does not run past both pivots",
     source=STACK.saying("the beam counts as standing straight behind the spindle"),
 )
 def beam_part(
@@ -216,11 +216,15 @@ def beam_part(
     lower_radius: Mm | None,
     mount_face_offset: Mm,
     wheel_centre_height: Mm,
+    upper_lugs_part: Part | None,
+    lower_lugs_part: Part | None,
+    upper_pivot_bolt_part: Part | None,
+    lower_pivot_bolt_part: Part | None,
 ) -> AnyPart:
     """The beam on the back of the plate, as what it takes up from outside: box, channel or tube.
 
     >>> sizes = (140.0, 300.0, 150.0, 70.0, 10.0, 120.0, 120.0, 22.0, 22.0, -60.0, 400.0)
-    >>> beam_part("box", 60.0, 40.0, True, *sizes).text
+    >>> beam_part("box", 60.0, 40.0, True, *sizes, *[None] * 4).text
     'beam: prism, upright'
     """
     if beam is None or beam == "none":
@@ -241,6 +245,9 @@ def beam_part(
             )
         low = max(low, lower_radius + CLEAR_OF_JOINT - lower_below_spindle)
         high = min(high, upper_above_spindle - upper_radius - CLEAR_OF_JOINT)
+        below, above = (lower_lugs_part, lower_pivot_bolt_part), (upper_lugs_part, upper_pivot_bolt_part)
+        low = max([low, *(_end(part, 1.0) - wheel_centre_height + CLEAR_OF_BOLT for part in below if part)])
+        high = min([high, *(-_end(part, -1.0) - wheel_centre_height - CLEAR_OF_BOLT for part in above if part)])
     if low >= high:
         raise OutsideRange("no height is left for the beam between the two joints")
     depth, back = beam_depth or beam_width, mount_face_offset - thickness
@@ -249,6 +256,13 @@ def beam_part(
     return Part("beam", "upright", (_flat(spindle(wheel_centre_height), corners, back - depth, back, None),))
 
 
+def _end(part: Part, way: float) -> float:
+    """How far up, or with -1 how far down, a part reaches, mm from the ground."""
+    return max(way * piece.support(0.0, 0.0, way)[2] + piece.radius for piece in part.solid.pieces)
+
+
+CLEAR_OF_BOLT = 5.0
+"""mm that such a beam leaves free beside the lugs and the bolt of a joint. Common practice, no source."""
 CLEAR_OF_JOINT = 12.0
 """mm that a beam which ends before the pivots leaves free beside a joint's housing. Common practice, no source."""
 

@@ -1,0 +1,244 @@
+"""Whether it can be put together and taken apart with ordinary tools."""
+
+from collections.abc import Mapping
+from math import cos, sin
+from typing import Annotated
+
+from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
+from rules.corner.fixed import bolt_by_bolt
+from rules.corner.part import PART, Part, spindle
+from rules.graph.bands import AtLeast
+from rules.graph.declare import Every, check
+from rules.graph.results import Judgement, NotJudged
+from rules.measure.marks import BoltCircle, Thread
+from rules.measure.units import Mm, Rad
+from rules.measure.vectors import minus, plus, size, times
+from rules.sheet.upright import Beam, HubBoltAccess
+from rules.solids.shapes import Cylinder
+from rules.tables import sources
+from rules.tables.hexagons import hexagon_for
+from rules.tables.sockets import SOCKET_LONG, socket_outside, thin_socket_outside
+
+TOOLS = sources.COMMON_PRACTICE.saying(
+    "a socket is 1.3 widths across flats and 3 mm more outside, the jaw of a spanner 2"
+)
+INBOARD = (0.0, -1.0, 0.0)
+Parts = Annotated[Mapping[str, Part], Every(PART)]
+
+
+@check(
+    "assembly-rotor",
+    step="rotor",
+    title="Rotor on over flange and stud heads",
+    limits=AtLeast("mm", 0.5, 0.0),
+    source=sources.COMMON_PRACTICE.saying("room for paint and rust"),
+)
+def rotor_goes_on(
+    hat_diameter: Mm,
+    hat_thickness: Mm,
+    band_inside: Mm,
+    flange_diameter: Mm,
+    stud_head_diameter: Mm,
+    hub_bolt_circle: BoltCircle,
+    hub_flange_diameter: Mm | None,
+    limits: AtLeast,
+) -> Judgement:
+    """Room between the inside of the rotor's hat and the hub's flange, which it is pushed over from outboard."""
+    if hat_thickness <= 0:
+        raise NotJudged("the rotor bolts on behind the flange, and the shape of its middle is not asked")
+    inside = min(hat_diameter - 2 * hat_thickness, band_inside)
+    outside = max(flange_diameter, hub_bolt_circle.diameter + stud_head_diameter)
+    room = (inside - outside) / 2
+    figures = {"inside": (inside, "mm"), "outside": (outside, "mm"), "room": (room, "mm")}
+    verdict = limits.verdict(room)
+    text = "Inside the hat are {inside}; flange and stud heads are {outside} across."
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "stop" and hub_flange_diameter is None:
+        verdict = "watch"  # only a measured flange can be said not to fit
+    change = "Measure both. The rotor must drop on by hand, or another rotor or hub."
+    return Judgement(verdict, text, change, figures)
+
+
+@check(
+    "assembly-hub-bolts",
+    step="hub",
+    title="Hub bolts reached with a tool",
+    good="a socket, straight on from behind",
+    watch="a spanner only, or access holes, welded nuts or studs behind a beam",
+    stop="neither, or under a beam without a way in",
+    source=TOOLS,
+)
+def hub_bolts_reached(
+    hub_bolts_part: Part, every_part: Parts, beam: Beam | None, hub_bolt_access: HubBoltAccess | None
+) -> Judgement:
+    """Heads behind the plate, with caliper and pivot bolts off. Nuts in front of the hub's flange are held with a spanner."""
+    heads = [head_of(shapes[0], seat_first=False) for shapes in bolt_by_bolt(hub_bolts_part)]
+    lengths = [
+        sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
+    ]
+    standing = fixed(every_part, (*COMES_OFF, "hub bolts", "plate", "hub mounting flange"))
+    beam_part = every_part.get("beam_part")
+    if beam_part and any(in_the_way([_as_bar(head)], [beam_part]) for head in heads):
+        return _under_the_beam(beam, hub_bolt_access)
+    found = [reached(head, standing) for head in heads]
+    stuck = [pushed_in(head, length, standing) for head, length in zip(heads, lengths, strict=True)]
+    tool: Tool = max((tool for tool, _ in found), key=("socket", "spanner", "nothing").index)
+    blocked = _listed({name for _, names in found for name in names} | {name for names in stuck for name in names})
+    if tool == "nothing" or any(stuck):
+        what = "no socket and no spanner reaches a hub bolt" if tool == "nothing" else "a hub bolt cannot be pushed in"
+        return Judgement(
+            "stop", f"Behind the plate {what}: {blocked} in the way.", "Move what is in the way, or use studs."
+        )
+    if tool == "spanner":
+        text = f"A hub bolt is reached with a spanner only: {blocked} in the way of a socket."
+        return Judgement("watch", text, "Try it on the mock-up, torque wrench included.")
+    return Judgement("good", "A socket reaches every hub bolt from behind the plate.")
+
+
+def _as_bar(head: Head) -> Cylinder:
+    return Cylinder(head.at(0.2), head.at(head.height), head.across_flats / 2)
+
+
+def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgement:
+    if access is None:
+        return Judgement(
+            "stop",
+            f"The hub bolts' heads stand under the {beam or 'beam'} on the plate's back: no tool reaches them.",
+            "Cut access holes in the beam, weld nuts to the plate's back or use studs before it is closed, and enter which; "
+            "or a beam that stands clear of them.",
+        )
+    text = f"The hub bolts' heads stand under the {beam or 'beam'}: {access}."
+    return Judgement(
+        "watch", text, "Try the tool before the beam is welded on. Metal cut away is not in any strength here."
+    )
+
+
+@check(
+    "assembly-{which}-pivot-bolt",
+    step="bolts",
+    title="{Which} pivot bolt pushed in",
+    good="from one end at least, with a tool on both ends",
+    watch="",
+    stop="from neither",
+    source=TOOLS,
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: str) -> Judgement:
+    """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
+    shank, one, other = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
+    ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
+    length = size(minus(shank.end, shank.start)) + ends[0].height
+    but = ("caliper", f"{which} pivot bolt", f"{which} lugs")
+    standing = fixed(every_part, but)
+    blocked: set[str] = set()
+    for head, nut in (ends, ends[::-1]):
+        stuck = pushed_in(head, length, standing)
+        tools = [(reached(end, standing), end) for end in (head, nut)]
+        blocked |= set(stuck) | {name for (tool, names), _ in tools if tool == "nothing" for name in names}
+        if not stuck and all(tool != "nothing" for (tool, _), _ in tools):
+            turning = pushed_in(head, length, fixed(every_part, (), ("wheel",)))
+            wheel = f"with the wheel off ({_listed(turning)} in the way)" if turning else "with the wheel on"
+            return Judgement("good", f"The {{which}} pivot bolt goes in and out {wheel}.")
+    text = f"The {{which}} pivot bolt can be pushed in, or held, from neither end: {_listed(blocked)} in the way."
+    return Judgement("stop", text, "End the beam short of the bolt, turn the bolt, or move what is in the way.")
+
+
+@check(
+    "assembly-caliper-bolts",
+    step="caliper",
+    title="Caliper bolts out",
+    good="a socket reaches both from inboard",
+    watch="a spanner only, or neither",
+    source=TOOLS.saying("bolts counted as pushed in from inboard, at the rotor's edge"),
+)
+def caliper_bolts_out(
+    caliper_bracket_part: Part,
+    every_part: Parts,
+    bracket_hole_spacing: Mm | None,
+    bracket_hole_diameter: Mm | None,
+    bracket_thickness: Mm,
+    bracket_arm_offset: Mm,
+    rotor_diameter: Mm,
+    rotor_plane_offset: Mm,
+    caliper_at: Rad,
+    wheel_centre_height: Mm,
+) -> Judgement:
+    """The two caliper bolts, and whether the wheel has to be off for them."""
+    if bracket_hole_spacing is None or bracket_hole_diameter is None:
+        asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
+        raise NotJudged(
+            "the caliper's bolts are not entered", *(f"plate.{key}" for key, answer in asked.items() if answer is None)
+        )
+    hexagon = hexagon_for(bracket_hole_diameter - HOLE_LARGER)
+    towards, along = (sin(caliper_at), 0.0, cos(caliper_at)), (cos(caliper_at), 0.0, -sin(caliper_at))
+    middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2, towards))
+    back = rotor_plane_offset - bracket_arm_offset - bracket_thickness / 2
+    standing = fixed(every_part, ("caliper", "caliper bracket"))
+    heads = [
+        Head(plus(middle, times(way * bracket_hole_spacing / 2, along), (0.0, back, 0.0)), INBOARD, hexagon.head,
+             hexagon.across_flats)
+        for way in (-1, 1)
+    ]  # fmt: skip
+    found = [reached(head, standing) for head in heads]
+    tool: Tool = max((tool for tool, _ in found), key=("socket", "spanner", "nothing").index)
+    if tool != "socket":
+        blocked = _listed({name for _, names in found for name in names})
+        reach = "only a spanner reaches" if tool == "spanner" else "no tool reaches"
+        text = f"From inboard {reach} a caliper bolt: {blocked} in the way."
+        return Judgement("watch", text, "Find on the mock-up how the caliper comes off, or turn its bolts round.")
+    sockets = [
+        Cylinder(head.at(0.2), head.at(head.height + SOCKET_LONG), socket_outside(head.across_flats) / 2)
+        for head in heads
+    ]
+    rim = fixed(every_part, (), ("wheel",))
+    turning = _listed({name for socket in sockets for name in in_the_way([socket], rim)})
+    wheel = f"with the wheel off ({turning} in the way)" if turning else "with the wheel on"
+    return Judgement("good", f"A socket reaches both caliper bolts from inboard, {wheel}.")
+
+
+HOLE_LARGER = 1.0
+"""mm that a caliper bolt's hole is larger than the bolt. Common practice, no source."""
+
+
+ROUND = 2.0
+"""mm of room that a socket wants in a nut's pocket, both sides together. Common practice, no source."""
+
+
+@check(
+    "assembly-wheel-nuts",
+    step="wheel",
+    title="Socket on the wheel nuts",
+    good="an ordinary socket goes in with room round it",
+    watch="a thin-walled socket only",
+    stop="not even that",
+    source=TOOLS,
+)
+def wheel_nuts_turned(nut_pocket: Mm | None, stud_thread: Thread) -> Judgement:
+    """The nut's socket inside the recess in the wheel round each nut."""
+    if nut_pocket is None:
+        raise NotJudged("how wide the wheel is open round each nut is not entered", "wheel.nut_pocket")
+    across = hexagon_for(stud_thread.diameter).across_flats
+    ordinary, thin = socket_outside(across), thin_socket_outside(across)
+    figures = {
+        "ordinary": (ordinary, "mm"),
+        "thin": (thin, "mm"),
+        "across": (across, "mm"),
+        "pocket": (nut_pocket, "mm"),
+    }
+    text = "A socket for nuts {across} across flats is {ordinary} outside; the wheel is open {pocket} round them."
+    if nut_pocket >= ordinary + ROUND:
+        return Judgement("good", text, figures=figures)
+    if nut_pocket >= thin:
+        return Judgement("watch", text, "Carry a thin-walled socket, {thin} outside.", figures)
+    return Judgement("stop", text, "Nuts with smaller heads, or another wheel: none can be tightened.", figures)
+
+
+def _listed(names: "set[str] | tuple[str, ...]") -> str:
+    """Names in words.
+
+    >>> _listed({"plate", "beam"}), _listed(())
+    ('beam and plate', '')
+    """
+    *rest, last = sorted(names) or [""]
+    return f"{', '.join(rest)} and {last}" if rest else last

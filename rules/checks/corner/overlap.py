@@ -1,0 +1,139 @@
+"""Whether fixed parts stand in one another, and stand on what they are welded to."""
+
+from collections.abc import Mapping
+from typing import Annotated
+
+from rules.corner.fixed import NOTCHED, between_bolts, beyond_plate, overlaps
+from rules.corner.part import PART, Part
+from rules.corner.room import Between, Moves
+from rules.corner.words import where
+from rules.graph.bands import AtMost
+from rules.graph.declare import Every, check
+from rules.graph.results import Judgement, NotJudged
+from rules.measure.outline import plate_outline
+from rules.measure.units import Mm
+from rules.solids.pieces import Hull
+from rules.tables import sources
+
+
+@check(
+    "overlap",
+    step="pivots",
+    title="Fixed parts in one another",
+    good="no two parts that are fixed to each other stand in one another",
+    watch="a welded piece let into another, or a hub body in a plate whose bore is not entered",
+    stop="any other two",
+    source=sources.GEOMETRY.saying("parts as plain solids; faces that touch are no overlap"),
+)
+def overlap(
+    every_part: Annotated[Mapping[str, Part], Every(PART)],
+    corner_moves: Moves,
+    hub_body_part: Part,
+    rotor_ring_part: Part,
+    bore: Mm | None,
+) -> tuple[Judgement, ...]:
+    """Every two parts of upright or wheel that never move against each other; welded and bolted pieces are left out."""
+    found = overlaps(every_part, corner_moves.ride.upright)
+    judgements = [_judgement(pair, bored=bore is not None) for pair in found]
+    bolts = every_part.get("hub_bolts_part")
+    if bolts and (room := between_bolts(bolts)) < 0:
+        judgements.append(
+            Judgement(
+                "stop",
+                "The heads of two hub bolts stand {inside} in one another.",
+                "Check the hub bolts' spacing and their thread.",
+                {"inside": (-room, "mm")},
+                "hub bolts",
+                ("hub_bolts_part",),
+            )
+        )
+    if not judgements:
+        return (Judgement("good", "No two fixed parts stand in one another."),)
+    return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
+
+
+def _judgement(pair: Between, *, bored: bool) -> Judgement:
+    one, other = (part.name for part in pair.parts)
+    names = frozenset((one, other))
+    words, figures = where(pair)
+    figures |= {"inside": (-(pair.gap or 0.0), "mm")}
+    text = f"{one[:1].upper()}{one[1:]} and {other} stand at least {{inside}} in one another {words}."
+    about, rests_on = f"{one} and {other}", (pair.one, pair.other)
+    if names in NOTCHED:
+        change = "Draw the notch: it leaves less metal there, which is not in any strength here."
+        return Judgement("watch", text, change, figures, about, rests_on)
+    if names == {"hub body", "plate"}:
+        change = "A larger bore in the plate: the hub's body has to go through it."
+        return Judgement("stop" if bored else "watch", text, change, figures, about, (*rests_on,))
+    change = "Move or cut one of the two. A piece cut away is not in any strength here."
+    return Judgement("stop", text, change, figures, about, rests_on)
+
+
+@check(
+    "stands-on-plate",
+    step="plate",
+    title="Welded pieces on the plate",
+    limits=AtMost("mm", 0.5, 5.0),
+    source=sources.COMMON_PRACTICE.saying("a foot that reaches past the plate has nothing to be welded to"),
+)
+def stands_on_plate(
+    beam_part: Part | None,
+    upper_lugs_part: Part | None,
+    lower_lugs_part: Part | None,
+    corner_moves: Moves,
+    plate_part: Part,
+    plate_width: Mm,
+    plate_height: Mm,
+    spindle_from_top: Mm,
+    spindle_from_front: Mm,
+    corner_radius: Mm | None,
+    section_above: Mm | None,
+    section_below: Mm | None,
+    limits: AtMost,
+) -> tuple[Judgement, ...]:
+    """How far beam and lugs reach beyond the plate's outline where they stand on it."""
+    stand = {"beam_part": beam_part, "upper_lugs_part": upper_lugs_part, "lower_lugs_part": lower_lugs_part}
+    known = {name: part for name, part in stand.items() if part is not None}
+    if not known:
+        raise NotJudged("no beam and no lugs stand on the plate yet", "upright.beam", "bolts.upper_lug_thickness")
+    outline = plate_outline(
+        plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, "right"
+    )
+    centre = corner_moves.ride.upright.wheel_centre
+    beyond = {name: beyond_plate(part, outline, centre) for name, part in known.items()}
+    judgements = [
+        Judgement(
+            limits.verdict(past),
+            f"{known[name].name.capitalize()}: {{past}} of the foot reaches beyond the plate's edge.",
+            "A larger plate, or a narrower piece: weld needs plate on both sides of it.",
+            {"past": (past, "mm")},
+            known[name].name,
+            (name, "plate_part"),
+        )
+        for name, past in beyond.items()
+        if limits.verdict(past) != "good"
+    ]
+    judgements += _beam_too_short(beam_part, centre[2], section_above, section_below)
+    if not judgements:
+        return (Judgement("good", "What is welded to the plate's back stands on it whole."),)
+    return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
+
+
+def _beam_too_short(beam: Part | None, centre: float, above: float | None, below: float | None) -> list[Judgement]:
+    """Where the section that is judged for strength counts the beam, the beam has to be there."""
+    if beam is None:
+        return []
+    heights = [point[2] - centre for piece in beam.solid.pieces if isinstance(piece, Hull) for point in piece.points]
+    ends = {"above": (above, max(heights)), "below": (below, -min(heights))}
+    return [
+        Judgement(
+            "stop",
+            f"The weakest level {side} the spindle is entered at {{level}}, but the beam ends at {{end}}, clear of the joint.",
+            "Enter a level nearer the spindle, or build the joint so that the beam can run on: strength counts the beam there.",
+            {"level": (level, "mm"), "end": (end, "mm")},
+            f"beam {side} the spindle",
+            ("beam_part",),
+        )
+        for side, (level, end) in ends.items()
+        if level is not None and level > end
+    ]

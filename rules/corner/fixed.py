@@ -1,0 +1,98 @@
+"""Parts of one motion group that stand in one another: they never move apart, so any overlap is there all the time. mm."""
+
+from collections.abc import Iterable, Mapping
+from itertools import combinations
+from math import inf
+
+from rules.corner.kinds import Touching
+from rules.corner.part import Part
+from rules.corner.room import Between, still_least
+from rules.measure.outline import Outline, inside_distance
+from rules.measure.vectors import Vector, minus
+from rules.motion.points import UprightPoints
+from rules.solids.pieces import Hull
+from rules.solids.shapes import Cylinder
+
+TOUCH = 0.1
+"""mm of overlap that count as touching: faces that lie on one another."""
+GROUPS = ("upright", "wheel")
+LUGS, BOLTS = ("upper lugs", "lower lugs"), ("upper pivot bolt", "lower pivot bolt")
+JOINED = (
+    Touching(("hub mounting flange",), ("hub body", "hub bolts", "plate"), "the hub as bought, and its bolts"),
+    Touching(("hub bolts",), ("plate", "beam"), "bolted through the plate; whether a spanner reaches has a check of its own"),
+    Touching(("plate",), (*LUGS, "beam", "steering arm", "caliper bracket"), "welded on, and cut to fit it"),
+    Touching(("beam",), ("steering arm", "caliper bracket"), "welded on, and cut to fit it"),
+    Touching(("caliper",), ("caliper bracket",), "bolted on"),
+    Touching(("upper lugs",), ("upper pivot bolt",), "the bolt goes through its lugs"),
+    Touching(("lower lugs",), ("lower pivot bolt",), "the bolt goes through its lugs"),
+    Touching(("rim",), ("tyre", "spokes"), "one wheel"),
+    Touching(("spokes",), ("wheel nuts", "rotor hat", "hub flange"), "clamped together"),
+    Touching(("rotor hat", "rotor ring"), ("rotor ring", "hub flange", "stud heads"),
+             "one rotor, clamped to the hub; whether it goes on has a check of its own"),
+    Touching(("hub flange",), ("stud heads",), "pressed in"),
+)  # fmt: skip
+"""Parts of one group that are made to touch, or that another check speaks for."""
+_JOINED = {frozenset((one, other)) for touch in JOINED for one in touch.ones for other in touch.others}
+NOTCHED = {
+    frozenset(pair)
+    for pair in (
+        ("beam", "upper lugs"),
+        ("beam", "lower lugs"),
+        ("steering arm", "upper lugs"),
+        ("steering arm", "lower lugs"),
+    )
+}
+"""Pieces welded together of which one is often let into the other."""
+
+
+def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[Between]:
+    """Every two parts of one group that stand in one another and are not meant to, deepest first."""
+    found = []
+    for one, other in combinations(parts, 2):
+        a, b = parts[one], parts[other]
+        if a.group != b.group or a.group not in GROUPS or frozenset((a.name, b.name)) in _JOINED:
+            continue
+        least = still_least(a, b, 0.0)
+        if least and least.gap < -TOUCH:
+            on_one, on_other = (minus(place, upright.wheel_centre) for place in (least.on_one, least.on_other))
+            found.append(
+                Between(one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, turns=a.group == "wheel")
+            )
+    return sorted(found, key=lambda pair: pair.gap or 0.0)
+
+
+def bolt_by_bolt(bolts: Part) -> list[list[Cylinder]]:
+    """The shapes of the hub bolts, each bolt's by itself."""
+    by_place: dict[tuple[float, float], list[Cylinder]] = {}
+    for shape in bolts.shapes:
+        if isinstance(shape, Cylinder):
+            by_place.setdefault((shape.start[0], shape.start[2]), []).append(shape)
+    return list(by_place.values())
+
+
+def between_bolts(bolts: Part) -> float:
+    """The least room between two of the hub bolts, heads and nuts turned as they like, mm; inf for one bolt."""
+    return min(
+        (
+            ((a.start[0] - b.start[0]) ** 2 + (a.start[2] - b.start[2]) ** 2) ** 0.5 - a.radius - b.radius
+            for one, other in combinations(bolt_by_bolt(bolts), 2)
+            for a in one
+            for b in other
+        ),
+        default=inf,
+    )
+
+
+def beyond_plate(part: Part, outline: Outline, centre: Vector) -> float:
+    """How far the foot of what stands on the plate's back reaches beyond the plate's outline, mm; minus inside it.
+
+    outline: x forward. centre: the wheel centre.
+    """
+    points = [point for piece in part.solid.pieces if isinstance(piece, Hull) for point in piece.points]
+    foot = max(point[1] for point in points)
+    half = (foot + min(point[1] for point in points)) / 2
+    return max(-inside_distance(at, outline) for at in _seen(points, half, centre))
+
+
+def _seen(points: Iterable[Vector], nearer_than: float, centre: Vector) -> list[tuple[float, float]]:
+    return [(x - centre[0], z - centre[2]) for x, y, z in points if y >= nearer_than]
