@@ -116,7 +116,7 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
 
 @check(
     "assembly-{which}-pivot-bolt",
-    step="bolts",
+    step="pivots",
     title="{Which} pivot bolt pushed in",
     good="from one end at least, with a tool on both ends",
     watch="",
@@ -124,8 +124,10 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
     source=TOOLS,
     each=({"which": "upper"}, {"which": "lower"}),
 )
-def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: str) -> Judgement:
+def pivot_bolt_goes_in(which_pivot_bolt_part: Part | None, every_part: Parts, which: str) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
+    if which_pivot_bolt_part is None:
+        raise NotJudged(f"the {which} pivot's bolt is not known yet", f"{which}_pivot_bolt_part")
     shank, one, other = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
     length = size(minus(shank.end, shank.start)) + ends[0].height
