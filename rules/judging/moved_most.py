@@ -12,6 +12,8 @@ NUDGE = {"mm": 0.5, "rad": radians(0.25)}
 """How much an answer is changed by to see what it does, in the inside unit."""
 SAID = {"mm": (10.0, 25.4 / 4), "rad": (radians(1.0), radians(1.0))}
 """What the change is told for: metric and inch sheets."""
+GIVEN = "job"
+"""The step whose answers are facts about the car."""
 LEAST = 0.05
 """Of the number for one of the answer (a mm for a mm, a mm for a degree): less is not worth saying."""
 
@@ -21,12 +23,10 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
 
     Lengths and angles the number rests on are changed a little, one at a time, all others held.
     """
-    rates = sorted(
-        _rates(graph, judgement, worked).items(), key=lambda pair: -abs(pair[1]) * SAID[_unit(graph, pair[0])][0]
-    )
-    if not rates:
+    found = entry_that_moves_most(graph, judgement, worked)
+    if found is None:
         return ""
-    name, rate = rates[0]
+    name, rate = found
     unit, asked = _unit(graph, name), graph.fields[name]
     step = SAID[unit][units == "inch"]
     more = "more" if rate > 0 else "less"
@@ -34,6 +34,21 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
         f"Moved most by {in_a_sentence(asked.label)} ({asked.step.replace('_', ' ')}): {show(step, unit, units)} {more} gives "
         f"{show(abs(rate) * step, 'mm', units)} more room."
     )
+
+
+def entry_that_moves_most(graph: Graph, judgement: Judgement, worked: Worked) -> tuple[str, float] | None:
+    """The answer that moves the number judged most, and by how many mm for one inside unit of it; None where none does.
+
+    What a builder chooses comes before a fact about a bought part or about the car.
+    """
+    rates = _rates(graph, judgement, worked)
+
+    def rank(name: str) -> tuple[bool, float]:
+        asked = graph.fields[name]
+        return bool(asked.bought) or asked.step == GIVEN, -abs(rates[name]) * SAID[_unit(graph, name)][0]
+
+    name = min(rates, key=rank, default=None)
+    return None if name is None else (name, rates[name])
 
 
 def _rates(graph: Graph, judgement: Judgement, worked: Worked) -> dict[str, float]:

@@ -2,12 +2,14 @@
 
 from dataclasses import dataclass
 
+from rules.checks.corner.room import again_of
 from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
 from rules.corner.room import Between, Moves, rooms
 from rules.corner.words import where
-from rules.graph.results import WORST_FIRST, Verdict
+from rules.graph.results import WORST_FIRST, Judgement, Verdict
 from rules.judging.judge import Judged, and_list, reason
+from rules.judging.moved_most import entry_that_moves_most
 from rules.judging.trade import trade
 from rules.measure.display import both
 
@@ -18,7 +20,9 @@ WITHIN = 60.0
 @dataclass(frozen=True, slots=True)
 class RoomLine:
     """One pair. gap: mm, minus where they overlap, None where it is more than `WITHIN`. measure: fields it rests on that
-    are not measured. where: in words, empty where the gap is not known. travel: mm. lock: 1 full left, -1 full right."""
+    are not measured. where: in words, empty where the gap is not known. travel: mm. lock: 1 full left, -1 full right.
+    values: the names of the two parts' values.
+    """
 
     one: str
     other: str
@@ -32,6 +36,7 @@ class RoomLine:
     travel: float
     lock: float
     measure: tuple[str, ...]
+    values: tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +76,17 @@ def room_table(judged: Judged) -> RoomTable:
     return RoomTable(tuple(lines), absent, touching, len(moves.sweep.placed) if moves else 0)
 
 
+def entry_behind(line: RoomLine, judged: Judged) -> str:
+    """The entry to go to for a pair: one to measure, else the answer that moves its room most, else the first it rests on."""
+    if line.measure:
+        return line.measure[0]
+    graph, (one, other) = trade(), line.values
+    again = again_of(one, other, line.travel, line.lock)
+    judgement = Judgement("watch", "", rests_on=(one, other, "corner_moves"), again=again)
+    found = entry_that_moves_most(graph, judgement, judged.worked)
+    return found[0] if found else graph.fields_of(one)[0]
+
+
 def _line(pair: Between, judged: Judged) -> RoomLine:
     estimated = judged.worked.estimated
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
@@ -82,7 +98,7 @@ def _line(pair: Between, judged: Judged) -> RoomLine:
     limits = band.limits
     return RoomLine(
         one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, band.why,
-        words.format_map(shown), pair.travel, pair.lock, measure,
+        words.format_map(shown), pair.travel, pair.lock, measure, (pair.one, pair.other),
     )  # fmt: skip
 
 

@@ -53,6 +53,7 @@ class SheetScreen(Screen[None]):
         FIND,
         Key("f9", "checks", "all checks with their limits and sources"),
         Key("ctrl+r", "gives_first", "which part gives first"),
+        Key("f10", "room", "room between all parts, least first"),
         MOTION,
         Key("ctrl+l", "checklist", "the fabrication checklist, to tick off"),
         Key("ctrl+s", "save", "save now; it also saves after each entry"),
@@ -344,6 +345,12 @@ class SheetScreen(Screen[None]):
         """Write papers into the folder beside the sheet."""
         if not isinstance(self.page, FormPage):
             self.page.write(what)
+
+    def action_room(self) -> None:
+        """Room between all parts, least first."""
+        from wizard.screens.room import RoomScreen
+
+        self.app.push_screen(RoomScreen(self.session), self._jump)
 
     def action_gives_first(self) -> None:
         """Which part gives first."""

@@ -1,6 +1,6 @@
 """Whether any two parts of the corner that move against each other come too near."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from functools import partial
 from typing import Annotated, Any
 
@@ -81,9 +81,14 @@ def _judgement(pair: Between, traced: bool) -> Judgement:
     )
     again = None
     if traced:
-        again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
+        again = again_of(pair.one, pair.other, pair.travel, pair.lock)
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)
+
+
+def again_of(one: str, other: str, travel: float, lock: float) -> Callable[[Mapping[str, Any]], float | None]:
+    """From what is known to the room of two parts, by their values' names, at one travel and lock."""
+    return partial(_again, pair=(one, other), at=(travel, lock))
 
 
 def _again(known: Mapping[str, Any], pair: tuple[str, str], at: tuple[float, float]) -> float | None:
