@@ -110,12 +110,8 @@ class RoomScreen(Screen[str | None]):
 
 def heading(table: RoomTable) -> str:
     """How many pairs were judged, and over what."""
-    moved = (
-        count(table.positions, "position") + " of travel and lock"
-        if table.positions
-        else "standing still: no travel, no lock"
-    )
-    return f"Room between parts: {count(len(table.lines), 'pair')}, a full turn of the wheel, {moved}"
+    moved = f"{count(table.positions, 'position')} of travel and lock" if table.positions else "standing still"
+    return f"Room: {count(len(table.lines), 'pair')} over a full turn of the wheel, {moved}"
 
 
 def _id(line: RoomLine) -> str:
