@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm
 
 AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
@@ -31,7 +31,7 @@ def _tube(label: str) -> Any:
     return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), reading_error="0.5 mm")
 
 
-class ArmPivots(Part):
+class ArmPivots(StepPart):
     """The four inner pivots in the frame."""
 
     lower_front_ahead: Mm = _ahead("Lower arm front, ahead")

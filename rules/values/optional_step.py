@@ -3,13 +3,13 @@
 from collections.abc import Mapping
 from typing import Any, TypeVar
 
-from rules.graph.asking import Part, Step, given, need
+from rules.graph.asking import Step, StepPart, given, need
 from rules.graph.results import NotForThisBuild, Waits
 
 Answer = TypeVar("Answer")
 
 
-def need_once_begun(record: Step | Part, *keys: str, why_not: str) -> None:
+def need_once_begun(record: Step | StepPart, *keys: str, why_not: str) -> None:
     """See that these answers of an optional step are all there.
 
     Raises NotForThisBuild(why_not) while none is, Waits for those that miss once one is.
