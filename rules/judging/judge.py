@@ -53,15 +53,15 @@ def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = N
 
     before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
     """
-    graph, units = trade(), shown_in or sheet.shown_in
+    graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
     if before is None or before.shown_in != units:
-        worked = graph.work_out(sheet.answers)
+        worked = graph.work_out(known)
         findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
     else:
-        worked, touched = graph.work_again(before.worked, sheet.answers)
-        known = {finding.check: finding for finding in before.findings}
+        worked, touched = graph.work_again(before.worked, known)
+        found = {finding.check: finding for finding in before.findings}
         findings = [
-            _finding(graph, node, worked, units) if name in touched or name not in known else known[name]
+            _finding(graph, node, worked, units) if name in touched or name not in found else found[name]
             for name, node in graph.checks.items()
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))

@@ -37,6 +37,8 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
         ],
         "errors": [{"where": fault.where, "text": fault.text} for fault in judged.sheet.faults],
         "missing": list(judged.sheet.missing),
+        "unusual": list(judged.sheet.unusual),
+        "confirmed": sorted(judged.sheet.confirmed),
         "unknown": [printable(name) for name in judged.sheet.unknown],
     }
 
@@ -51,6 +53,8 @@ def unreadable(file: str, why: str) -> dict[str, Any]:
         "findings": [],
         "errors": [{"where": file, "text": why}],
         "missing": [],
+        "unusual": [],
+        "confirmed": [],
         "unknown": [],
     }
 

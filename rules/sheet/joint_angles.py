@@ -36,10 +36,22 @@ class JointAngles(Step):
         choices=BOLT_LIES,
     )
     upper_allowed: Rad = ask(
-        "Upper joint allows", "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"), reading_error="1 deg"
+        "Upper joint allows",
+        "angle",
+        ALLOWED,
+        may_be_empty=True,
+        between=("1 deg", "60 deg"),
+        usual=("16 deg", "45 deg"),
+        reading_error="1 deg",
     )
     upper_set: Rad = ask(
-        "Upper joint set at ride", "angle", SET, may_be_empty=True, between=("-45 deg", "45 deg"), reading_error="1 deg"
+        "Upper joint set at ride",
+        "angle",
+        SET,
+        may_be_empty=True,
+        between=("-45 deg", "45 deg"),
+        usual=("-20 deg", "20 deg"),
+        reading_error="1 deg",
     )
     lower_bolt: str = ask(
         "Lower joint's bolt or stud lies",
@@ -49,10 +61,22 @@ class JointAngles(Step):
         choices=BOLT_LIES,
     )
     lower_allowed: Rad = ask(
-        "Lower joint allows", "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"), reading_error="1 deg"
+        "Lower joint allows",
+        "angle",
+        ALLOWED,
+        may_be_empty=True,
+        between=("1 deg", "60 deg"),
+        usual=("16 deg", "45 deg"),
+        reading_error="1 deg",
     )
     lower_set: Rad = ask(
-        "Lower joint set at ride", "angle", SET, may_be_empty=True, between=("-45 deg", "45 deg"), reading_error="1 deg"
+        "Lower joint set at ride",
+        "angle",
+        SET,
+        may_be_empty=True,
+        between=("-45 deg", "45 deg"),
+        usual=("-20 deg", "20 deg"),
+        reading_error="1 deg",
     )
     tie_rod_outer_bolt: str = ask(
         "Outer tie-rod joint's bolt lies",
@@ -63,6 +87,7 @@ class JointAngles(Step):
     )
     tie_rod_outer_allowed: Rad = ask(
         "Outer tie-rod joint allows", "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"),
+        usual=("15 deg", "45 deg"),
         reading_error="1 deg",
     )  # fmt: skip
     tie_rod_inner_bolt: str = ask(
@@ -74,5 +99,6 @@ class JointAngles(Step):
     )
     tie_rod_inner_allowed: Rad = ask(
         "Inner tie-rod joint allows", "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"),
+        usual=("15 deg", "45 deg"),
         reading_error="1 deg",
     )  # fmt: skip
