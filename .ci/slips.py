@@ -25,9 +25,10 @@ from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, KINDS, POUND
 from rules.sheet import FIELDS, read_sheet
-from sample_sheets import document, samples
+from sample_sheets import document, expected_file, samples
 
-FINISHED = [name for name in samples() if "base" not in name and not name.startswith("wrong_") and "half" not in name]
+FINISHED = [name for name in samples() if expected_file(name).parent.name != "changed" and "half_done" not in name]
+"""The samples that are whole and sound."""
 FACTORS = {"x25.4": INCH, "/25.4": 1 / INCH, "x10": 10.0, "/10": 0.1, "x2": 2.0, "/2": 0.5, "sign": -1.0}
 MASSES = {"kg for lb": 1 / POUND, "lb for kg": POUND}
 MOVED = 0.01
@@ -103,7 +104,7 @@ def outcomes(sample: str) -> list[Outcome]:
 
 
 def _result(before: Judged, after: Judged) -> str:
-    if set(getattr(after.sheet, "unusual", ())) - set(getattr(before.sheet, "unusual", ())):
+    if set(after.sheet.unusual) - set(before.sheet.unusual):
         return "asked about"
     was = {finding.check: WORST_FIRST.index(finding.verdict) for finding in before.findings}
     worse = any(WORST_FIRST.index(finding.verdict) < was[finding.check] for finding in after.findings)

@@ -3,6 +3,28 @@
 from collections.abc import Callable
 from typing import Any
 
+from rules.checks.agreement import (
+    brakes as brake_entries,
+)
+from rules.checks.agreement import (
+    cutting as plate_entries,
+)
+from rules.checks.agreement import (
+    fit as bought_entries,
+)
+from rules.checks.agreement import (
+    geometry as axis_entries,
+)
+from rules.checks.agreement import (
+    metals,
+    unusual,
+)
+from rules.checks.agreement import (
+    steering as steering_entries,
+)
+from rules.checks.agreement import (
+    strength as strength_entries,
+)
 from rules.checks.steering import (
     arm_pivots,
     steers,
@@ -49,6 +71,14 @@ MODULES = (
     strength,
     bolts,
     gives_first,
+    unusual,
+    bought_entries,
+    axis_entries,
+    steering_entries,
+    strength_entries,
+    metals,
+    plate_entries,
+    brake_entries,
 )
 
 CHECKS: tuple[Callable[..., Any], ...] = tuple(

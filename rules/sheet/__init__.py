@@ -79,8 +79,8 @@ class Sheet:
     typed: Mapping[str, object] = field(default_factory=dict)
     faults: tuple[Fault, ...] = ()
     unknown: tuple[str, ...] = ()
-    confirmed: Confirmed = Confirmed()
-    unusual: Unusual = Unusual()
+    confirmed: Confirmed = field(default_factory=Confirmed)
+    unusual: tuple[str, ...] = ()
 
     @property
     def shown_in(self) -> Units:
@@ -90,7 +90,7 @@ class Sheet:
     @property
     def facts(self) -> dict[str, object]:
         """What checks may ask of the sheet besides its answers, by the name of the parameter."""
-        return {"confirmed": self.confirmed, "unusual": self.unusual}
+        return {"confirmed": self.confirmed, "unusual": Unusual({name: self.answers[name] for name in self.unusual})}
 
     @property
     def missing(self) -> tuple[str, ...]:
@@ -133,7 +133,7 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         faults.append(Fault(CONFIRMED, f"[{CONFIRMED}] should be a table of confirmed answers, not a single value"))
         held = {}
     confirmed = Confirmed(still_confirmed(held, typed))
-    unusual = Unusual(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
+    unusual = tuple(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
 
 

@@ -13,8 +13,8 @@ class Confirmed(frozenset[str]):
     """Dotted names of the answers that are confirmed as they stand."""
 
 
-class Unusual(tuple[str, ...]):
-    """Dotted names of the answers that are unusual and not confirmed."""
+class Unusual(dict[str, float]):
+    """The answers that are unusual and not confirmed, in inside units, by dotted name."""
 
 
 FACTS = {"confirmed": Confirmed.__name__, "unusual": Unusual.__name__}

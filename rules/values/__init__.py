@@ -3,6 +3,9 @@
 from collections.abc import Callable
 from typing import Any
 
+from rules.values.agreement import (
+    levers,
+)
 from rules.values.steering import (
     begun,
     bump_steer,
@@ -67,6 +70,7 @@ MODULES = (
     arms,
     bolts,
     pivot_bolts,
+    levers,
 )
 
 VALUES: tuple[Callable[..., Any], ...] = tuple(
