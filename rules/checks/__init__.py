@@ -17,6 +17,7 @@ from rules.checks.agreement import (
 )
 from rules.checks.agreement import (
     metals,
+    same_figure,
     unusual,
 )
 from rules.checks.agreement import (
@@ -72,6 +73,7 @@ MODULES = (
     bolts,
     gives_first,
     unusual,
+    same_figure,
     bought_entries,
     axis_entries,
     steering_entries,

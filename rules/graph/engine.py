@@ -101,12 +101,8 @@ class Graph:
         steps: Iterable[type[Step]] = (),
         facts: Mapping[str, str] = types.MappingProxyType({}),
     ) -> None:
-        """Look up every name and compare every unit. steps: those whose answers a function may take as one record.
-
-        facts: what is known of a sheet besides its answers, with the name of its type.
-
-        Raises GraphError.
-        """
+        """Look up every name and compare every unit. steps: those whose answers a function may take as one record; facts:
+        what is known of a sheet besides its answers, with the name of its type. Raises GraphError."""
         self.fields = fields
         self._steps = {step.name: step for step in steps}
         self.units: dict[str, str] = {**facts, **{name: asked.unit for name, asked in fields.items()}}

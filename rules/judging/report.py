@@ -10,6 +10,7 @@ from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
 from rules.sheet import FIELDS
+from rules.sheet.confirmed import FACTS
 
 
 def as_data(judged: Judged, file: str) -> dict[str, Any]:
@@ -103,7 +104,7 @@ def value_list() -> list[dict[str, Any]]:
             "subject": node.note.subject,
             "meaning": first_paragraph(node),
             "formula": node.note.formula,
-            "inputs": [given.origin for given in node.inputs],
+            "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
         }
         for node in graph.values.values()
@@ -123,7 +124,7 @@ def check_list() -> list[dict[str, Any]]:
             "good": node.note.good,
             "watch": node.note.watch,
             "stop": node.note.stop,
-            "inputs": [given.origin for given in node.inputs],
+            "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
             "grade": node.note.grade,
         }

@@ -43,7 +43,7 @@ class Hub(Step):
         "From the hub maker's data for this hub, and nobody else's.",
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
-        usual=("150 N m", "400 N m"),
+        usual=("150 N m", "350 N m"),
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
     pilot_diameter: Mm = ask(
@@ -77,7 +77,7 @@ class Hub(Step):
         "Inboard from the flange face to half way between the two rows. Measure the bearing body and halve it if there "
         "is no drawing.",
         between=("-100 mm", "300 mm"),
-        usual=("25 mm", "80 mm"),
+        usual=("20 mm", "80 mm"),
         reading_error="1 mm",
     )
     flange_to_mount_face: Mm = ask(

@@ -55,7 +55,7 @@ class Pivots(Step):
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre (scrub radius). Plus when "
         "it lands inboard.",
         between=("-300 mm", "300 mm"),
-        usual=("-15 mm", "90 mm"),
+        usual=("15 mm", "90 mm"),
         reading_error="2 mm",
     )
     axis_ahead: Mm = ask(

@@ -164,7 +164,7 @@ class Steering(Step):
         "the first turn from centre.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
-        usual=("30 mm", "100 mm"),
+        usual=("30 mm", "80 mm"),
         reading_error="1 mm",
     )
     steering_wheel_diameter: Mm = ask(

@@ -126,7 +126,7 @@ class JointQuestions:
         "Up and down, from the middle of the weld to where the load comes in; plus when that is above. 0 when level.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
-        usual=("-60 mm", "60 mm"),
+        usual=("-35 mm", "35 mm"),
         reading_error="1 mm",
     )
     load_inboard: Mm = ask(

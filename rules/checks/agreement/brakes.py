@@ -9,11 +9,11 @@ from rules.sheet.confirmed import Confirmed
 
 LENGTHS = (
     T("pad-length-and-radius", "Pad length and radius", "brakes.pad_length", "brakes.effective_radius",
-      usual=(0.55, 1.35), never=(0.1, 3.0), why="a pad spans 35 to 75 deg of the rotor"),
+      usual=(0.55, 1.35), why="a pad spans 35 to 75 deg of the rotor"),
     T("pad-height-and-length", "Pad height and length", "brakes.pad_height", "brakes.pad_length",
       usual=(0.25, 0.7), never=(0.05, 1.5), why="a pad is longer than it is high"),
     T("piston-behind-pad", "Piston and pad height", "caliper.piston_diameter", "brakes.pad_height",
-      usual=(0.5, 1.3), never=(0.1, 3.0), why="a piston is about as wide as the pad it pushes is high"),
+      usual=(0.5, 1.3), why="a piston is about as wide as the pad it pushes is high"),
     T("pad-worn-below-new", "Pad worn and new", "brakes.pad_thickness_worn", "brakes.pad_thickness_new",
       usual=(0.1, 0.5), never=(0.0, 1.0), why="a pad is changed when a tenth to a half of it is left"),
     T("piston-travel-and-pad", "Piston travel and pad", "brakes.piston_travel", "brakes.pad_thickness_new",

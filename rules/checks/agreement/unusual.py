@@ -20,7 +20,8 @@ def unusual_answers(unusual: Unusual) -> Judgement:
     """Every answer outside its usual range. A usual range is no limit: it only marks what is worth a second look."""
     if not unusual:
         return Judgement("good", "Every answer is usual, or confirmed as it stands.")
-    figures, told = {}, []
+    figures: dict[str, tuple[float, str]] = {}
+    told = []
     for place, (name, answer) in enumerate(unusual.items()):
         asked = FIELDS[name]
         low, high = asked.usual or (0.0, 0.0)
