@@ -2,7 +2,7 @@
 
 from math import pi
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild
@@ -26,11 +26,6 @@ LENGTHS = (
     T("rim-list-suits-tyre", "Rim list and tyre width", "tyre.rim_width_least", "tyre_section_width",
       usual=(0.5, 0.9), never=(0.3, 1.3), other_called="the tyre's section width",
       why="a tyre's narrowest rim is six to eight tenths of its width"),
-    T("overall-wider-than-nominal", "Overall width and width", "wheel.overall_width", "wheel.width", how="more",
-      usual=(10.0, 40.0), never=(0.0, 80.0), why="the two lips add about an inch to the width between bead seats"),
-    T("backspacing-inside-wheel", "Backspacing and overall width", "wheel.backspacing", "wheel_overall_width",
-      usual=(0.25, 0.95), never=(0.0, 1.0), other_called="the overall width",
-      why="the mounting face lies between the two lips"),
     T("barrel-inside-wheel", "Barrel inside the wheel", "wheel.barrel_inside_diameter", "wheel.diameter", how="more",
       usual=(-60.0, -5.0), never=(-150.0, 0.0), why="the barrel lies inside the bead seats, by the metal and the drop centre"),
     T("rotor-inside-wheel", "Rotor and wheel diameter", "rotor.diameter", "wheel.diameter",
@@ -58,7 +53,28 @@ MASSES = (
     T("donor-axle-like", "Donor axle and corner", "hub.donor_axle_weight", "job.corner_weight",
       usual=(2.6, 8.0), why="a hub's own axle carries two corners, as heavy as this one or heavier"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *MASSES))
+OVERALL = T(
+    "overall-wider-than-nominal",
+    "Overall width and width",
+    "wheel.overall_width",
+    "wheel.width",
+    how="more",
+    usual=(10.0, 40.0),
+    never=(0.0, 80.0),
+    why="the two lips add about an inch to the width between bead seats",
+)
+BACKSPACING = T(
+    "backspacing-inside-wheel",
+    "Backspacing and overall width",
+    "wheel.backspacing",
+    "wheel_overall_width",
+    usual=(0.25, 0.95),
+    never=(0.0, 1.0),
+    other_called="the overall width",
+    why="the mounting face lies between the two lips",
+)
+"""Not in the families: there is a value of the same name as the answer."""
+TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING))
 
 
 @check("{tie}", each=members(LENGTHS), **TIED)
@@ -71,6 +87,22 @@ def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Conf
 def tied_masses(one_answer: Kg | None, other_figure: Kg | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members((OVERALL,)), **TIED)
+def tied_overall_width(overall_width: Mm | None, wheel_width: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    names = {"one_answer": "overall_width", "other_figure": "wheel_width"}
+    return renamed(tied(TIES[tie], overall_width, wheel_width, confirmed), names)
+
+
+@check("{tie}", each=members((BACKSPACING,)), **TIED)
+def tied_backspacing(
+    backspacing: Mm | None, wheel_overall_width: Mm | None, confirmed: Confirmed, tie: str
+) -> Judgement:
+    """{First} against {second}."""
+    names = {"one_answer": "backspacing", "other_figure": "wheel_overall_width"}
+    return renamed(tied(TIES[tie], backspacing, wheel_overall_width, confirmed), names)
 
 
 @check(

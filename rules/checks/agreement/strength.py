@@ -2,7 +2,7 @@
 
 from math import inf
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild
@@ -113,10 +113,9 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
     """{First} against {second}."""
     if one_answer == 0:
         raise NotForThisBuild("a ball joint's stud has no ball that a bolt goes through")
-    judged = tied(TIES[tie], one_answer, None if other_figure is None else other_figure.diameter, confirmed)
     diameter = 0.0 if other_figure is None else other_figure.diameter
-    text = judged.text.replace("{other_figure}", "{diameter}")
-    return Judgement(judged.verdict, text, judged.change, {"diameter": (diameter, "mm")})
+    judged = tied(TIES[tie], one_answer, diameter or None, confirmed)
+    return renamed(judged, {"other_figure": "diameter"}, diameter=(diameter, "mm"))
 
 
 @check(

@@ -110,6 +110,14 @@ def tied(tie: Tie, one: float | None, other: float | None, confirmed: Confirmed)
     return impossible(f"{text}: {tie.why}.")
 
 
+def renamed(judgement: Judgement, names: Mapping[str, str], **figures: tuple[float, str]) -> Judgement:
+    """The judgement of a tie whose check has other parameters than the families: what each of theirs is called there."""
+    text = judgement.text
+    for parameter, name in names.items():
+        text = text.replace(f"{{{parameter}}}", f"{{{name}}}")
+    return Judgement(judgement.verdict, text, judgement.change, figures)
+
+
 def impossible(text: str) -> Judgement:
     """Two entries that cannot both be right."""
     return Judgement("stop", f"{text} That cannot be.", "Measure both again, and see that each has its own unit.")
