@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from rules.judging.judge import Judged, judge
-from rules.sheet import WORKED_OUT
+from rules.sheet import FIELDS, WORKED_OUT
 from rules.sheet.confirmed import CONFIRMED, still_confirmed
 
 
@@ -19,7 +19,7 @@ def complete_document(document: Mapping[str, object], judged: Judged) -> dict[st
     answers = {key: entry for key, entry in document.items() if key not in WORKED_OUT}
     held = answers.get(CONFIRMED)
     if isinstance(held, Mapping):
-        kept = still_confirmed(held, judged.sheet.typed)
+        kept = still_confirmed(held, judged.sheet.answers, FIELDS, judged.sheet.units)
         answers = {
             key: kept if key == CONFIRMED else entry for key, entry in answers.items() if key != CONFIRMED or kept
         }

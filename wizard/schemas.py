@@ -44,6 +44,7 @@ class Finding(_Closed):
     grade: Annotated[Grade, Field(description="What kind of source that is.")]
     waits_for: list[str]
     estimated_from: list[str]
+    asks_about: Annotated[str, Field(description="The answer that can be confirmed as it stands; empty for none.")]
 
 
 class EntryFault(_Closed):

@@ -46,10 +46,12 @@ class Judgement:
     """What a check says.
 
     text: one or two plain sentences. `{name}` in it is replaced by that input as the sheet's units show it;
-    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces.
+    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces. asks_about: dotted
+    name of the answer that the builder may confirm as it stands; empty where there is nothing to confirm.
     """
 
     verdict: Verdict
     text: str
     change: str = ""
     figures: dict[str, tuple[float, str]] = field(default_factory=dict)
+    asks_about: str = ""

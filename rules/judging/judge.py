@@ -19,7 +19,8 @@ from rules.sheet import FIELDS, STEPS, Sheet
 class Finding:
     """What one check says of a sheet, in words.
 
-    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names.
+    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. asks_about: the answer
+    that the builder may confirm as it stands, empty where there is none.
     """
 
     check: str
@@ -32,6 +33,7 @@ class Finding:
     grade: Grade
     waits_for: tuple[str, ...] = ()
     estimated_from: tuple[str, ...] = ()
+    asks_about: str = ""
 
 
 _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
@@ -46,6 +48,12 @@ class Judged:
     findings: tuple[Finding, ...]
     verdict: SheetVerdict
     shown_in: Units
+
+    @property
+    def asks_about(self) -> tuple[str, ...]:
+        """Dotted names of the answers the builder is asked to confirm: unusual by themselves, or beside another."""
+        odd = (finding.asks_about for finding in self.findings if finding.asks_about)
+        return tuple(dict.fromkeys((*self.sheet.unusual, *odd)))
 
 
 def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
@@ -95,7 +103,10 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
-    return Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)
+    asks_about = judgement.asks_about if judgement is not None else ""
+    return Finding(
+        node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated, asks_about
+    )
 
 
 def _in_words(

@@ -33,6 +33,7 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
                 "grade": finding.grade,
                 "waits_for": list(finding.waits_for),
                 "estimated_from": list(finding.estimated_from),
+                "asks_about": finding.asks_about,
             }
             for finding in judged.findings
         ],

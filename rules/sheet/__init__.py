@@ -132,7 +132,7 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
     if not isinstance(held, Mapping):
         faults.append(Fault(CONFIRMED, f"[{CONFIRMED}] should be a table of confirmed answers, not a single value"))
         held = {}
-    confirmed = Confirmed(still_confirmed(held, typed))
+    confirmed = Confirmed(still_confirmed(held, answers, FIELDS, units))
     unusual = tuple(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
 

@@ -4,6 +4,11 @@ In the sheet: a table `[confirmed]`, such as `"job.corner_weight" = "10 lb"`.
 """
 
 from collections.abc import Mapping
+from math import isclose
+from typing import Any
+
+from rules.graph.asking import AskedField
+from rules.measure.quantity import EntryError, Units
 
 CONFIRMED = "confirmed"
 """The table's name."""
@@ -21,14 +26,28 @@ FACTS = {"confirmed": Confirmed.__name__, "unusual": Unusual.__name__}
 """What checks may take of a sheet besides its answers: the parameter's name and its type's."""
 
 
-def still_confirmed(held: Mapping[str, object], typed: Mapping[str, object]) -> dict[str, object]:
-    """The confirmations of which the answer is still the one that was confirmed.
+def still_confirmed(
+    held: Mapping[str, object], answers: Mapping[str, Any], fields: Mapping[str, AskedField], units: Units | None
+) -> dict[str, object]:
+    """The confirmations of which the answer is still the one that was confirmed, however it is written now.
 
-    >>> still_confirmed({"wheel.width": "3 in", "wheel.offset": "9 in"}, {"wheel.width": "3 in", "wheel.offset": "8 in"})
-    {'wheel.width': '3 in'}
+    held: the table as it stands. units: of bare numbers. What cannot be read confirms nothing.
     """
     return {
         name: entry
         for name, entry in held.items()
-        if name in typed and type(typed[name]) is type(entry) and typed[name] == entry
+        if name in answers and _same(_read(fields[name], entry, units), answers[name])
     }
+
+
+def _read(asked: AskedField, entry: object, units: Units | None) -> object:
+    try:
+        return asked.read(entry, units)
+    except EntryError:
+        return None
+
+
+def _same(one: object, other: object) -> bool:
+    if isinstance(one, int | float) and isinstance(other, int | float):
+        return isclose(one, other, rel_tol=1e-9)
+    return one == other
