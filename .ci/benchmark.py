@@ -15,10 +15,10 @@ import time
 from collections.abc import Callable
 from fcntl import ioctl
 from pathlib import Path
-from runpy import run_path
 from termios import TIOCSWINSZ
 
 HERE = Path(__file__).resolve().parent.parent
+sys.path.insert(0, str(HERE))
 PYTHON = sys.executable
 SAMPLES = HERE / "sample_sheets"
 SHEET = SAMPLES / "dune_wren_finished.toml"
@@ -104,7 +104,7 @@ def judge_speed() -> None:
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
     from wizard.command_line import check_files
-    from wizard.sheet_file import read
+    from wizard.files.sheet_file import read
 
     def judging(path: Path) -> float:
         sheet = read_sheet(read(path).document)
@@ -136,9 +136,9 @@ def motion_speed() -> None:
     from rules.motion.joints import bolt_direction, outer_swing, tie_rod_inner, tie_rod_outer
     from rules.motion.sweep import envelope, highest, lowest
     from rules.sheet import read_sheet
+    from tests.support.base_sheet import MOVING, changed
 
-    tests = run_path(str(HERE / "tests" / "rules" / "conftest.py"))
-    still, moving = (read_sheet(tests["_changed"](changes)) for changes in ({}, tests["MOVING"]))
+    still, moving = (read_sheet(changed(changes)) for changes in ({}, MOVING))
     known = judge(moving).worked.known
     entered = known["moving_front"]
     upright, (lower, upper) = entered.upright, entered.arms

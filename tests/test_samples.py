@@ -12,9 +12,9 @@ from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, STEPS, read_sheet
 from sample_sheets import FINISHED, SHOWN, document, expected_file, sample, samples
+from wizard.files.sheet_file import read
+from wizard.files.sheet_text import to_text
 from wizard.paper.cut import cut_files
-from wizard.sheet_file import read
-from wizard.sheet_text import to_text
 
 NAMES = samples()
 CHANGED = [path.stem for path in (Path(sample_sheets.__file__).parent / "changed").glob("*.toml")]

@@ -1,46 +1,44 @@
 """The wizard as a Textual app: which sheet is open, how it is left, and how it ends when it is ended."""
 
-import asyncio
 import gc
 import os
 import sys
-import traceback
 from collections.abc import Callable, Iterable, Sequence
 from contextlib import suppress
 from functools import cached_property
 from pathlib import Path
-from typing import Any, ClassVar, cast
+from typing import Any, cast
 
-from rich.text import Text
-from textual.app import App, SystemCommand
-from textual.binding import Binding, BindingType
+from textual.events import Event, Key, Paste, Resize
 from textual.filter import LineFilter
 from textual.screen import Screen
-from textual.theme import Theme
 
-from wizard import recent, sheet_file, terminal
+from wizard import terminal
+from wizard.desk import recent
+from wizard.desk.drawing_styles import Drawing, best_drawing, next_drawing
+from wizard.desk.keys import APP, bindings
+from wizard.desk.keys import Key as WizardKey
+from wizard.desk.session import Disk, Session
+from wizard.desk.typed_ahead import TypedAhead
+from wizard.desk.words import count
+from wizard.endable_app import EndableApp
 from wizard.ending import Ending
+from wizard.files import sheet_file
+from wizard.files.sheet_file import CannotRead, ChangedOnDisk, SheetFile
+from wizard.look import LOOK
 from wizard.screens.sheet import SheetScreen
-from wizard.session import Disk, Session
-from wizard.sheet_file import CannotRead, ChangedOnDisk, SheetFile
-from wizard.words import count
-
-LOOK = Theme(
-    name="workbench",
-    primary="#6fa8c9", secondary="#c9a36f", accent="#e3b34c", foreground="#ecebe6", background="#15191c",
-    surface="#232a2f", panel="#20262b", success="#86cf86", warning="#f2bd55", error="#ff7a6b", dark=True,
-)  # fmt: skip
-DRAWINGS: tuple[recent.Drawing, ...] = ("braille", "blocks", "plain")
+from wizard.screens.too_small import TooSmallScreen, too_small
 
 
-class BuildSheetApp(App[None]):
+class BuildSheetApp(EndableApp):
     """The wizard."""
 
     CSS_PATH = "look.tcss"
     TITLE = "Build sheet"
     HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (100, "-middle"), (118, "-wide"), (150, "-roomy")]  # noqa: RUF012
     VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+q", "quit", "Quit", priority=True)]
+    ENABLE_COMMAND_PALETTE = False
+    BINDINGS = bindings(APP)
 
     def __init__(
         self,
@@ -54,30 +52,37 @@ class BuildSheetApp(App[None]):
 
         ending: what tells that the program is to stop.
         """
-        super().__init__(driver_class=terminal.driver_class(ending))
-        self._ending = ending
+        super().__init__(ending)
         self._path, self._demo, self._disk = path, demo, disk
         self.session: Session | None = None
         self.note = ""
         """Something to tell that must stay in sight, such as the file that is worked in now."""
         self.close_up = False
-        self.ended = False
         """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
+        terminal.let_go_of_closed_screens()
+        self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
         self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
         # Before anything is on the screen: a theme set later styles every widget a second time.
         self.register_theme(LOOK)
         if "TEXTUAL_THEME" not in os.environ:
             self.theme = LOOK.name
 
-    def on_load(self) -> None:
-        """From here on, before the terminal is taken over, a signal saves and ends."""
-        if self._ending is not None:
-            self._ending.by(self.end_now)
-
     def on_mount(self) -> None:
         """The first picture is about to be painted."""
         self.set_timer(0.5, collect_garbage_again)
+        self._make_room(*self.size)
+
+    def on_resize(self, event: Resize) -> None:
+        """In a terminal that is too small only that is said, and taken back when it is larger again."""
+        self._make_room(event.size.width, event.size.height)
+
+    def _make_room(self, width: int, height: int) -> None:
+        says_so = isinstance(self.screen, TooSmallScreen)
+        if too_small(width, height) and not says_so:
+            self.push_screen(TooSmallScreen())
+        elif says_so and not too_small(width, height):
+            self.pop_screen()
 
     def get_default_screen(self) -> Screen[Any]:
         """Start with what was asked for: opening it above an empty screen would take half as long again."""
@@ -90,6 +95,31 @@ class BuildSheetApp(App[None]):
     def get_line_filters(self) -> Sequence[LineFilter]:
         """Textual's own filters, and the last net against control characters."""
         return [*super().get_line_filters(), self._net]
+
+    # Keys
+
+    async def on_event(self, event: Event) -> None:
+        """What is typed waits for its turn; everything else is dealt with as it comes."""
+        if isinstance(event, Key | Paste) and not event.is_forwarded:
+            self._typed_ahead.take(event)
+        else:
+            await super().on_event(event)
+
+    async def _hand_on(self, event: Event) -> None:
+        """Give a key to where the cursor is now."""
+        screen = self.screen
+        if isinstance(event, Key) and isinstance(screen, SheetScreen):
+            await screen.make_way(event)
+        await super().on_event(event)
+
+    @property
+    def more_typed(self) -> bool:
+        """Whether keys wait to be dealt with."""
+        return self._typed_ahead.more
+
+    def _all_typed(self) -> None:
+        if screen := self.sheet_screen:
+            screen.all_typed()
 
     # Opening
 
@@ -159,8 +189,16 @@ class BuildSheetApp(App[None]):
     # Leaving
 
     async def action_quit(self) -> None:
-        """Quit, but not before everything typed is safe."""
-        self.leave(self._end)
+        """Quit, but not before everything typed is safe. Where there is no room to ask, save and ask nothing."""
+        if isinstance(self.screen, TooSmallScreen):
+            self.keep_what_is_typed()
+            trouble = self.session.trouble if self.session else None
+            if trouble:
+                self.screen.tell(trouble)
+            else:
+                self._end()
+        else:
+            self.leave(self._end)
 
     def _end(self) -> None:
         self.ended = True
@@ -171,6 +209,11 @@ class BuildSheetApp(App[None]):
         """The screen of the open sheet, wherever in the stack it is."""
         sheets = (screen for screen in self.screen_stack if isinstance(screen, SheetScreen))
         return next((screen for screen in sheets if screen.session is self.session), None)
+
+    def save_sheet(self) -> None:
+        """Save the open sheet, and ask where it has changed on disk."""
+        if screen := self.sheet_screen:
+            screen.save()
 
     def leave(self, go: Callable[[], None]) -> None:
         """Leave the open sheet and then `go`. Asks where an entry cannot be read or the sheet cannot be saved."""
@@ -190,7 +233,7 @@ class BuildSheetApp(App[None]):
             else:
                 self._back_to(unreadable[0])
 
-        from wizard.pages import ASKED
+        from wizard.desk.pages import ASKED
         from wizard.screens.confirm import Ask
 
         first = f"{ASKED[unreadable[0]].label}: {session.faults[unreadable[0]]}."
@@ -288,29 +331,6 @@ class BuildSheetApp(App[None]):
             return False
         return True
 
-    def end_now(self) -> None:
-        """Told to stop, or the terminal is gone: save without asking and end."""
-        if self.ended:
-            return
-        if not (self.screen_stack and self.screen.is_mounted):  # half built, it could neither be asked nor closed
-            asyncio.get_running_loop().call_later(0.02, self.end_now)
-            return
-        self.keep_what_is_typed()
-        self.ended = True
-        self.exit(return_code=0)
-
-    def _handle_exception(self, error: Exception) -> None:
-        # Told to stop, a page may be taken apart before it was built, and then looks for its parts. The sheet is saved.
-        if self._ending is None or self._ending.number is None:
-            super()._handle_exception(error)
-        else:
-            self._close_messages_no_wait()
-
-    def _fatal_error(self) -> None:
-        # Textual's own report writes out every variable: whole sheets, for minutes.
-        self._exit_renderables.append(Text(traceback.format_exc()))
-        self._close_messages_no_wait()
-
     def keep_what_is_typed(self) -> None:
         """Save the open sheet, with the entry that is being typed, without asking anything."""
         if self.session is not None:
@@ -330,10 +350,8 @@ class BuildSheetApp(App[None]):
         return picture
 
     @cached_property
-    def drawing(self) -> recent.Drawing:
+    def drawing(self) -> Drawing:
         """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
-        from wizard.widgets.front_view import best_drawing
-
         return recent.drawing() or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
 
     def dress(self, pictures: Iterable[Any]) -> None:
@@ -348,27 +366,24 @@ class BuildSheetApp(App[None]):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        place = DRAWINGS.index(self.drawing) + 1
-        self.drawing = DRAWINGS[place % len(DRAWINGS)]
+        self.drawing = next_drawing(self.drawing)
         recent.set_drawing(self.drawing)
         self.dress(self.screen.query("FrontView"))
 
-    # The command palette: the same actions in words
+    # All keys
 
-    def get_system_commands(self, screen: Screen[Any]) -> Iterable[SystemCommand]:
-        """Every key of the screen, in words."""
-        for binding in screen.BINDINGS:
-            if isinstance(binding, Binding) and binding.description:
-                action = binding.action if "." in binding.action else f"screen.{binding.action}"
-                keys = binding.key.replace("ctrl+", "^").replace(",", " or ").upper()
-                yield SystemCommand(binding.description, f"Key: {keys}", self._runner(action))
-        yield SystemCommand("Quit", "Key: ^Q", self.action_quit)
+    def action_all_keys(self) -> None:
+        """Every key of the open screen, to read and to pick from."""
+        from wizard.screens.all_keys import AllKeysScreen
 
-    def _runner(self, action: str) -> Callable[[], Any]:
-        async def run_it() -> None:
+        screen = self.screen
+        keys: Sequence[WizardKey] = screen.keys if isinstance(screen, SheetScreen) else getattr(screen, "KEYS", ())
+        if not isinstance(screen, AllKeysScreen):
+            self.push_screen(AllKeysScreen((*keys, *APP)), self._run_chosen)
+
+    async def _run_chosen(self, action: str | None) -> None:
+        if action:
             await self.run_action(action)
-
-        return run_it
 
 
 def collect_garbage_again() -> None:

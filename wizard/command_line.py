@@ -12,7 +12,7 @@ from wizard.ending import flush_or_forget, say
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
-    from wizard.sheet_file import SheetFile
+    from wizard.files.sheet_file import SheetFile
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
 USAGE = """\
@@ -25,6 +25,7 @@ buildsheet motion FILE           travel, lock, joint and gap tables for the alig
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
+buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
 buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
@@ -65,7 +66,7 @@ def _open(given: list[str]) -> int:
 
 def _demo(given: list[str]) -> int:
     _parser("demo").parse_args(given)
-    from wizard import scratch
+    from wizard.desk import scratch
 
     if not _at_a_terminal():
         return UNREADABLE
@@ -80,7 +81,7 @@ def _demo(given: list[str]) -> int:
 
 
 def _wizard(path: Path | None, *, demo: bool = False) -> int:
-    from wizard.sheet_file import trouble_at
+    from wizard.files.sheet_file import trouble_at
 
     if path is not None and (trouble := trouble_at(path)):
         complain(trouble)
@@ -142,7 +143,7 @@ def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
     """A sheet read and judged, or why it cannot be read."""
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
-    from wizard.sheet_file import CannotRead, read
+    from wizard.files.sheet_file import CannotRead, read
 
     try:
         sheet_file = read(Path(name))
@@ -177,6 +178,7 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
     """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
     from rules.graph.asking import printable
     from rules.judging.judge import and_list
+    from rules.judging.search import nearest_key
 
     lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
     for finding in judged.findings:
@@ -192,6 +194,10 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
         lines += _wrapped("UNUSUAL, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
     if judged.sheet.missing:
         lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.sheet.missing)}.")
+    for name in judged.sheet.unknown:
+        near = nearest_key(name)
+        meant = f"; did you mean {near}?" if near else "."
+        lines += _wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
     lines.append(f"Verdict: {judged.verdict}. This informs a builder; it does not certify.")
     return lines
 
@@ -213,24 +219,34 @@ def _explain(given: list[str]) -> int:
         return UNREADABLE
     from rules.graph.asking import printable
     from rules.judging.explain import explain
+    from rules.judging.search import is_exactly, names_like
 
+    name = options.name
+    found = names_like(name)
     try:
-        lines = explain(read[0], options.name)
+        lines = explain(read[0], name)
     except KeyError:
-        complain(f"nothing is called {printable(options.name)}{_near(options.name)}; see `buildsheet list values`")
-        return UNREADABLE
+        if not found or (len(found) > 1 and not is_exactly(name, found[0])):
+            complain(f"nothing is called {printable(name)}; {_instead(name, found)}")
+            return UNREADABLE
+        lines = [f"{name}: here called {found[0]}", "", *explain(read[0], found[0])]
     print("\n".join(printable(line) for line in lines))
     return NO_STOP
 
 
-def _near(name: str) -> str:
-    from difflib import get_close_matches
+MOST_NAMED = 8
+"""Names listed where a word stands for several."""
 
-    from rules.judging.trade import trade
-    from rules.sheet import FIELDS
 
-    near = get_close_matches(name, [*trade().values, *trade().checks, *FIELDS], n=3)
-    return f"; did you mean {' or '.join(near)}" if near else ""
+def _instead(name: str, found: Sequence[str]) -> str:
+    """What to ask for in place of a name that is none."""
+    from rules.judging.search import nearest
+
+    if found:
+        more = f", and {len(found) - MOST_NAMED} more" if len(found) > MOST_NAMED else ""
+        return f"it stands for {', '.join(found[:MOST_NAMED])}{more}"
+    near = nearest(name)
+    return f"did you mean {' or '.join(near)}" if near else "nothing is near it; see `buildsheet list values`"
 
 
 def _list(given: list[str]) -> int:
@@ -300,10 +316,17 @@ def _paper(name: str, given: list[str]) -> int:
     return run(name, given)
 
 
+def _room(given: list[str]) -> int:
+    from wizard.room_command import run
+
+    return run(given)
+
+
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
     **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
+    "room": _room,
     "explain": _explain,
     "list": _list,
 }

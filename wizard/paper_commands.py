@@ -8,12 +8,12 @@ from typing import TYPE_CHECKING, Literal
 from rules.measure.quantity import EntryError
 from rules.shop.motion_sheet import NOT_ENTERED, is_known
 from wizard.command_line import NO_STOP, UNREADABLE, complain, fault_lines, judged_file
+from wizard.files.sheet_file import CannotSave
 from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
-from wizard.sheet_file import CannotSave
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
-    from wizard.sheet_file import SheetFile
+    from wizard.files.sheet_file import SheetFile
 
 Writer = Callable[["Judged", "SheetFile", argparse.Namespace], list[Path]]
 

@@ -6,8 +6,8 @@ from pathlib import Path
 
 from rules.graph.asking import printable
 from wizard.app import BuildSheetApp
+from wizard.desk.session import Session
 from wizard.ending import Ending, say
-from wizard.session import Session
 
 
 def run(path: Path | None, *, demo: bool = False) -> int:
@@ -36,7 +36,7 @@ def run(path: Path | None, *, demo: bool = False) -> int:
 
 def last_line(session: Session) -> str:
     """Where the sheet is and how far it got, or that it could not be saved."""
-    from wizard.widgets.lines import progress
+    from wizard.desk.session import progress
 
     if session.scratch:
         return "That was a scratch copy; nothing of it is kept."

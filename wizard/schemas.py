@@ -112,7 +112,10 @@ def _entry(asked: AskedField) -> dict[str, Any]:
 def _form(asked: AskedField) -> dict[str, Any]:
     """How an entry is written, by its kind."""
     if asked.kind in KINDS:
-        return {"type": ["string", "number"], "examples": list(dict.fromkeys(KINDS[asked.kind].examples.values()))}
+        return {
+            "type": ["string", "number"],
+            "examples": list(dict.fromkeys((asked.example("inch"), asked.example("metric")))),
+        }
     if asked.kind == "choice":
         return {"enum": list(asked.choices)}
     if asked.kind == "yes or no":

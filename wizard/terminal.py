@@ -3,6 +3,7 @@
 import sys
 from codecs import getincrementaldecoder
 from collections.abc import Sequence
+from functools import lru_cache, partial
 from typing import TYPE_CHECKING, Any, TextIO, cast
 
 from rich.segment import Segment
@@ -83,3 +84,17 @@ class NothingToObey(LineFilter):
             else Segment(printable(segment.text), segment.style)
             for segment in segments
         ]
+
+
+def let_go_of_closed_screens() -> None:
+    """Let the memory of a screen go when it is closed: about 1.4 MB for the moving front end.
+
+    Textual remembers the two background colours of a widget by the widget's own store of painted lines, so that the
+    last thousand stores are kept alive. The colours depend on the colours given alone; they are remembered by those.
+    """
+    from textual._styles_cache import StylesCache
+
+    remembered: Any = vars(StylesCache).get("get_inner_outer")
+    if hasattr(remembered, "__wrapped__") and not isinstance(remembered, staticmethod):
+        by_colours = lru_cache(1024)(partial(remembered.__wrapped__, None))
+        StylesCache.get_inner_outer = staticmethod(by_colours)  # type: ignore[assignment,method-assign]

@@ -26,12 +26,14 @@ from rules.checks.agreement import (
 from rules.checks.agreement import (
     strength as strength_entries,
 )
+from rules.checks.corner import room
 from rules.checks.steering import (
     arm_pivots,
-    steers,
-    swings,
-    travels,
-    turns,
+    joint_swing,
+    rub,
+    steering_axis,
+    travel,
+    turning,
 )
 from rules.checks.stopping import (
     brakes,
@@ -56,14 +58,16 @@ from rules.checks.wheel_end import (
 MODULES = (
     fits,
     clears,
+    room,
     holds_together,
     carries,
     brakes,
-    steers,
+    steering_axis,
     arm_pivots,
-    turns,
-    travels,
-    swings,
+    turning,
+    travel,
+    joint_swing,
+    rub,
     cut,
     loads,
     bearing,

@@ -6,11 +6,24 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
+from rules.graph.examples import example_of, limits_of
 from rules.graph.results import Waits
+from rules.graph.words import in_words
 from rules.measure.closeness import reaches
-from rules.measure.display import both
+from rules.measure.display import show
 from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
-from rules.measure.quantity import KINDS, EntryError, Units, as_typed, float_of, parse, plain_number_text
+from rules.measure.quantity import (
+    KINDS,
+    EntryError,
+    Units,
+    as_typed,
+    ask_about_commas,
+    float_of,
+    parse,
+    plain_number_text,
+)
+from rules.measure.rim_marks import RIM_READERS
+from rules.tables.speed_symbol import HIGHEST_SPEED
 
 LONGEST_TEXT = 2000
 """Characters in a note. A sheet is a page, not a book."""
@@ -25,7 +38,7 @@ class AskedField:
     least, most: inclusive bounds in the kind's inside unit. usual: the range in which nobody would ask again, same unit;
     None where an answer is no number. reading_error: what a careful person with a tape may
     be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
-    empty in a finished sheet.
+    empty in a finished sheet. mark: the mark of a wheel that stands for this length too, a key of RIM_READERS.
     """
 
     step: str
@@ -41,6 +54,7 @@ class AskedField:
     whole_inches: bool = False
     several_lines: bool = False
     usual: tuple[float, float] | None = None
+    mark: str = ""
 
     def __get__(self, record: "Step | None", owner: type | None = None) -> "AskedField":
         """The question itself on a step's class; on a record of its answers, where it is not answered: raises Waits."""
@@ -64,12 +78,26 @@ class AskedField:
             return KINDS[self.kind].bare[units]
         return KINDS["length"].bare[units] if self.kind == "bolt circle" else ""
 
+    def example(self, units: Units | None) -> str:
+        """An entry that this row takes, in the sheet's units; several for marks. Empty where any words will do."""
+        return example_of(self, units or "inch")
+
+    def limits(self, units: Units | None) -> str:
+        """The bounds of a quantity in the sheet's units, as a person says them: “8 to 30 in”. Empty without bounds."""
+        return limits_of(self, units or "inch") if self.kind in KINDS else ""
+
+    def in_words(self, entry: object, answer: Any, units: Units) -> str:
+        """What an accepted entry was read as, in the sheet's units; empty where the entry says it itself."""
+        return in_words(self, entry, answer, units)
+
     def read(self, entry: object, units: Units | None) -> Any:
         """The answer an entry stands for. Raises EntryError with a message for the person who typed it."""
         if isinstance(entry, str) and (fault := unsafe_character(entry, self.several_lines)):
-            raise EntryError(f"the entry holds {fault}; type it again without that")
+            raise EntryError(f"“{printable(entry[:40])}”: the entry holds {fault}; type it again without that")
         if self.kind in KINDS:
-            number = parse(entry, self.kind, units)
+            number = RIM_READERS[self.mark](entry, units) if self.mark else None
+            if number is None:
+                number = parse(entry, self.kind, units, example=self.example(units))
             self._within_bounds(number, entry, units or "inch")
             return number
         return _READERS[self.kind](self, entry, units)
@@ -85,12 +113,10 @@ class AskedField:
         low, high = self.least, self.most
         if (low is None or number >= low - 1e-9) and (high is None or number <= high + 1e-9):
             return
-        unit = KINDS[self.kind].unit
-        limits = " to ".join(both(limit, unit, units) for limit in (low, high) if limit is not None)
         comma = "; a comma is read as a decimal point" if isinstance(entry, str) and "," in entry else ""
         raise EntryError(
-            f"“{as_typed(entry)}” is {both(number, unit, units)}, and this should be {limits}: "
-            f"check the figure and its unit{comma}"
+            f"“{as_typed(entry)}” is {show(number, KINDS[self.kind].unit, units)}, and this should be "
+            f"{self.limits(units)}: check the figure and its unit{comma}; for example {self.example(units)}"
         )
 
 
@@ -123,12 +149,13 @@ def ask(
     reading_error: str | float = 0.0,
     whole_inches: bool = False,
     several_lines: bool = False,
+    mark: str = "",
 ) -> Any:
     """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
 
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
     usual: what a fabricator would call usual; outside it the program asks once. Common practice, no source.
-    reading_error: what a careful reading may be out by ("1 mm").
+    reading_error: what a careful reading may be out by ("1 mm"). mark: see AskedField.
     """
     return AskedField(
         step="",
@@ -144,6 +171,7 @@ def ask(
         whole_inches=whole_inches,
         several_lines=several_lines,
         usual=None if usual is None else (_limit(usual[0], kind), _limit(usual[1], kind)),
+        mark=mark,
     )
 
 
@@ -164,7 +192,7 @@ class Step:
     A question is declared as `diameter: Mm = ask(...)`; the annotation is what the answer is inside `rules`.
     A sheet is read entry by entry, so that one slip never hides another. An instance is a record of the answers given:
     `plate.thickness` is the answer, and raises Waits where there is none.
-    Steps that ask the same take their questions from a plain class: `class JointUpper(JointQuestions, Step)`. Those of
+    Steps that ask the same take their questions from a plain class: `class WeldUpper(WeldQuestions, Step)`. Those of
     such classes and of parts come first, in the order written, then the step's own.
     """
 
@@ -209,54 +237,67 @@ def _literal(base: type, key: str) -> tuple[str, ...]:
     return get_args(annotation) if get_origin(annotation) is Literal else ()
 
 
-def given(record: Step | Part, key: str) -> Any:
-    """One answer of a record, or None where it is not answered."""
+def given(record: object, key: str) -> Any:
+    """One answer of a record of a step, or of its part, or None where it is not answered."""
     return vars(record).get(key)
 
 
-def need(record: Step | Part, *keys: str) -> None:
+def need(record: object, *keys: str) -> None:
     """Raise Waits for those of these questions that are not answered, all at once."""
     missing = [getattr(type(record), key).name for key in keys if key not in vars(record)]
     if missing:
         raise Waits(*missing)
 
 
+def _typed(entry: object) -> str:
+    return f"“{printable(as_typed(entry))}”"
+
+
 def _text(field: AskedField, entry: object, units: Units | None) -> str:
     if not isinstance(entry, str):
-        raise EntryError("this should be words in quotes")
+        raise EntryError(f"{_typed(entry)}: this should be words in quotes")
     if len(entry) > LONGEST_TEXT:
-        raise EntryError(f"this is {len(entry)} characters long; {LONGEST_TEXT} is the most")
+        raise EntryError(f"{_typed(entry)}: this is {len(entry)} characters long; {LONGEST_TEXT} is the most")
     return unicodedata.normalize("NFC", entry.strip())
 
 
+_GRADE_WORD = re.compile(r"(?:class|cl\.?)\s*(?=\d+\.\d$)|(?:sae\s*)?(?:grade|gr\.?)\s*(?=\d$)")
+"""How a grade is spoken; the choices have it as “grade 8” and “8.8”. Common practice, no source."""
+
+
 def _choice(field: AskedField, entry: object, units: Units | None) -> str:
-    if isinstance(entry, str) and entry.strip().lower() in field.choices:
-        return entry.strip().lower()
+    if isinstance(entry, str | float) and (chosen := _chosen(str(entry), field.choices)):
+        return chosen
     offered = ", ".join(f"“{choice}”" for choice in field.choices)
-    raise EntryError(f"“{printable(as_typed(entry))}” is not one of the choices: {offered}")
+    raise EntryError(f"{_typed(entry)} is not one of the choices: {offered}")
+
+
+def _chosen(entry: str, choices: tuple[str, ...]) -> str | None:
+    text = " ".join(entry.lower().split())
+    spoken = _GRADE_WORD.sub(lambda word: "" if word[0].startswith("cl") else "grade ", text)
+    return next((choice for choice in (text, spoken) if choice in choices), None)
 
 
 def _yes_no(field: AskedField, entry: object, units: Units | None) -> bool:
     if isinstance(entry, bool):
         return entry
-    raise EntryError("this should be true or false, without quotes")
+    raise EntryError(f"{_typed(entry)}: this should be true or false, without quotes")
 
 
 def _count(field: AskedField, entry: object, units: Units | None) -> int:
     number = int(entry.strip()) if isinstance(entry, str) and re.fullmatch(r"\s*[0-9]{1,3}\s*", entry) else entry
+    example = f"for example {field.example(units)}"
     if isinstance(number, bool) or not isinstance(number, int):
-        raise EntryError(f"“{printable(as_typed(entry))}” is not a count; for example 4")
+        raise EntryError(f"{_typed(entry)} is not a count; {example}")
     if (field.least is not None and number < field.least) or (field.most is not None and number > field.most):
-        raise EntryError(f"{as_typed(number)} is outside {field.least:g} to {field.most:g}")
+        raise EntryError(f"“{as_typed(number)}” is outside {field.least:g} to {field.most:g}; {example}")
     return number
 
 
 def _speed_symbol(field: AskedField, entry: object, units: Units | None) -> str:
-    from rules.tables.speed_symbol import HIGHEST_SPEED
-
     if isinstance(entry, str) and entry.strip().upper() in HIGHEST_SPEED:
         return entry.strip().upper()
-    raise EntryError(f"“{printable(as_typed(entry))}” is not a speed symbol; it is one letter such as Q, R, S or T")
+    raise EntryError(f"{_typed(entry)} is not a speed symbol, which is one letter; for example {field.example(units)}")
 
 
 _PRICE = re.compile(r"(?:[A-Z]{3}|[$€£¥])?\s*(?P<figure>\d{1,9}(?:[.,]\d{1,2})?)\s*(?:[A-Z]{3}|[$€£¥])?", re.ASCII)
@@ -264,12 +305,13 @@ _PRICE = re.compile(r"(?:[A-Z]{3}|[$€£¥])?\s*(?P<figure>\d{1,9}(?:[.,]\d{1,2
 
 def _price(field: AskedField, entry: object, units: Units | None) -> float:
     if isinstance(entry, str):
-        match = _PRICE.fullmatch(plain_number_text(entry))
-        if match:
+        text = plain_number_text(entry)
+        ask_about_commas(text)
+        if match := _PRICE.fullmatch(text):
             return float(match["figure"].replace(",", "."))
     elif isinstance(entry, int | float) and not isinstance(entry, bool) and 0 <= float_of(entry) < 1e9:
         return float(entry)
-    raise EntryError(f"“{printable(as_typed(entry))}” is not a price; for example 85 or 85.50")
+    raise EntryError(f"{_typed(entry)} is not a price; for example {field.example(units)}")
 
 
 _PLAIN_UNITS = {

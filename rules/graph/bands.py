@@ -38,8 +38,8 @@ def at_most(number: float, good: float, watch: float | None = None) -> Verdict:
 def figure(number: float, unit: str) -> str:
     """A limit as a person would say it: `6 mm`, `12 deg`, `65 %`, `1.1`.
 
-    >>> figure(6.0, "mm"), figure(1.1, "1")
-    ('6 mm', '1.1')
+    >>> figure(6.0, "mm"), figure(1.1, "1"), figure(10_000.0, "1")
+    ('6 mm', '1.1', '10 000')
     """
     text, symbol = _parts(number, unit)
     return f"{text} {symbol}".strip()
@@ -65,7 +65,8 @@ def _from_to(low: float, high: float, unit: str) -> str:
 
 def _parts(number: float, unit: str) -> tuple[str, str]:
     shown, symbol = published(number, unit)
-    return f"{shown:.4g}", "" if symbol in ("1", "price") else symbol
+    text = f"{shown:.4g}" if abs(shown) < 1e4 else f"{shown:,.0f}".replace(",", " ")
+    return text, "" if symbol in ("1", "price") else symbol
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,9 +180,18 @@ class Between(Limits):
         return "watch" if within(number, self.least, self.most) else "stop"
 
     def figures(self) -> dict[str, str]:
-        """low, high, least and most, and the check's own."""
+        """usual: low to high; low, high, least and most by themselves; and the check's own."""
         named = {"low": self.low, "high": self.high, "least": self.least, "most": self.most}
-        return _figures(self.unit, named) | Limits.figures(self)
+        return {"usual": self.usual} | _figures(self.unit, named) | Limits.figures(self)
+
+    @property
+    def usual(self) -> str:
+        """The good range in words.
+
+        >>> Between("mm", -10.0, 40.0).usual
+        '-10 to 40 mm'
+        """
+        return _from_to(self.low, self.high, self.unit)
 
     def standard_words(self) -> dict[str, str]:
         """In words.
@@ -200,7 +210,7 @@ class Between(Limits):
             if isfinite(number)
         ]
         return {
-            "good": _from_to(self.low, self.high, self.unit),
+            "good": self.usual,
             "watch": " and ".join(["anything else", *ends]).replace("else and", "else"),
             "stop": " or ".join(beyond),
         }

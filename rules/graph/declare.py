@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
-from rules.graph.results import Grade, Verdict
+from rules.graph.results import Verdict
+from rules.tables.sources import Cited, Grade, Source, cited, several, weakest
 
 F = TypeVar("F", bound=Callable[..., Any])
 
@@ -22,11 +23,17 @@ ALONE: tuple[Member, ...] = ({},)
 
 @dataclass(frozen=True, slots=True)
 class ValueNote:
-    """What a value says of itself: subject, formula in words, source."""
+    """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key."""
 
     subject: str
     formula: str
-    source: str
+    sources: tuple[Source, ...]
+    heavy: bool = False
+
+    @property
+    def source(self) -> str:
+        """Its sources on one line."""
+        return cited(self.sources)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +50,16 @@ class CheckNote:
     good: str
     watch: str
     stop: str
-    source: str
+    sources: tuple[Source, ...]
     grade: Grade
     try_changing: tuple[str, ...]
     limits: Limits | None = None
     never_good: bool = False
+
+    @property
+    def source(self) -> str:
+        """Its sources on one line."""
+        return cited(self.sources)
 
     @property
     def best(self) -> Verdict:
@@ -67,6 +79,13 @@ class Declared:
 @dataclass(frozen=True, slots=True)
 class Every:
     """Marks a parameter that takes every value of one role, by name: `Annotated[Mapping[str, float], Every(SAFETY)]`."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class Role:
+    """Gives values of a class a role, for those that take every one of them: `Annotated[Part, Role(PART)]`."""
 
     role: str
 
@@ -113,12 +132,29 @@ def in_words(text: str, member: Member) -> str:
     return text
 
 
-def value(subject: str, *, formula: str, source: str, each: Iterable[Member] = ALONE) -> Callable[[F], F]:
-    """Mark a pure function as a value, or as a family of them. formula: in words, as `explain` prints it."""
+def value(
+    subject: str,
+    *,
+    formula: str,
+    source: Cited | Callable[[Any], Cited],
+    each: Iterable[Member] = ALONE,
+    heavy: bool = False,
+) -> Callable[[F], F]:
+    """Mark a pure function as a value, or as a family of them.
+
+    formula: in words, as `explain` prints it. source: of all, or what gives that of one member. heavy: may be put off, with
+    all that rests on it, while somebody types.
+    """
 
     def mark(function: F) -> F:
         function.declared = tuple(  # type: ignore[attr-defined]
-            Declared(in_name(function.__name__, member), ValueNote(subject, in_words(formula, member), source), member)
+            Declared(
+                in_name(function.__name__, member),
+                ValueNote(
+                    subject, in_words(formula, member), several(source(member) if callable(source) else source), heavy
+                ),
+                member,
+            )
             for member in each
         )
         return function
@@ -136,8 +172,8 @@ def check(
     watch: str = "",
     stop: str = "",
     never_good: str = "",
-    source: str,
-    grade: Grade,
+    source: Cited,
+    grade: Grade | None = None,
     try_changing: tuple[str, ...] = (),
     each: Iterable[Member] = ALONE,
 ) -> Callable[[F], F]:
@@ -145,8 +181,11 @@ def check(
 
     limits: the figures it is judged by; its words follow from them. good, watch, stop: the words where they must say more,
     with `{good}`, `{watch}` and other figures of the limits in braces; empty where it has no such verdict. never_good: why
-    it is never good. A parameter annotated with a class of limits receives them.
+    it is never good. grade: that of the weakest source, unless one is given. A parameter annotated with a class of limits
+    receives them.
     """
+
+    sources = several(source)
 
     def mark(function: F) -> F:
         function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]
@@ -167,8 +206,8 @@ def check(
                 words["good"],
                 words["watch"],
                 words["stop"],
-                source,
-                grade,
+                sources,
+                grade or weakest(sources),
                 tuple(in_braces(field, member) for field in try_changing),
                 limits,
                 bool(never_good),

@@ -3,28 +3,27 @@
 A parameter names, in this order: a value (`wheel_offset`); a field with its step in front (`wheel_diameter`);
 a field by its own name where only one step has it (`ground_offset`). `Mm | None` marks an input the function can
 do without. The graph is built once, and refuses an unknown name, an ambiguous one, a unit that differs from what
-the producer returns, and a loop; each message names the function.
+the producer returns, choices other than those offered, and a loop; each message names the function.
 
-A parameter that names a step and is annotated with its class takes all its answers as one record. Others gather what they
-take: `Annotated[..., Every(role)]` every value of a role, `Annotated[..., AnswersOf(steps)]` every answer of some steps.
+A parameter that names a step and is annotated with its class takes all its answers as one record, annotated with a part
+of it the answers to that part. Others gather what they take: `Annotated[..., Every(role)]` every value of a role,
+`Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
 import inspect
 import math
-import types
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
-from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Any
 
+from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
-from rules.measure.units import SYMBOLS, Unit
-
-
-class GraphError(Exception):
-    """The functions do not fit together. A mistake in the program, found when it starts."""
+from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.worked import Worked
+from rules.measure.units import SYMBOLS
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,38 +57,6 @@ class Node:
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
 
 
-@dataclass(slots=True)
-class Worked:
-    """What has been worked out for one sheet.
-
-    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
-    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
-    """
-
-    known: dict[str, Any]
-    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
-    not_here: dict[str, str] = field(default_factory=dict)
-    broken: dict[str, str] = field(default_factory=dict)
-    crashed: set[str] = field(default_factory=set)
-
-    def copy(self) -> "Worked":
-        """One of its own with the same in it."""
-        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
-        return Worked(known, estimated, waits, not_here, broken, set(self.crashed))
-
-    def forget(self, name: str) -> None:
-        """Drop what is known of a name."""
-        for kept in self._all():
-            kept.pop(name, None)
-        self.crashed.discard(name)
-
-    def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_here, self.broken
-
-
 class Graph:
     """Every value in working order, and every check, over the fields of a sheet."""
 
@@ -99,7 +66,7 @@ class Graph:
         values: Iterable[Callable[..., Any]],
         checks: Iterable[Callable[..., Any]],
         steps: Iterable[type[Step]] = (),
-        facts: Mapping[str, str] = types.MappingProxyType({}),
+        facts: Mapping[str, str] = MappingProxyType({}),
     ) -> None:
         """Look up every name and compare every unit. steps: those whose answers a function may take as one record; facts:
         what is known of a sheet besides its answers, with the name of its type. Raises GraphError."""
@@ -117,15 +84,15 @@ class Graph:
         self._with_step = {name.replace(".", "_"): name for name in fields}
         declared: dict[str, tuple[Declared, Callable[..., Any]]] = {}
         for function in values:
-            returned = _hints(function).get("return")
+            returned = hints_of(function).get("return")
             for one in function.declared:  # type: ignore[attr-defined]
                 if one.name in declared:
                     raise GraphError(f"two values are called {one.name}")
                 declared[one.name] = one, function
-                self.units[one.name] = _unit(returned, function)
-                if choices := _choices(returned):
+                self.units[one.name] = unit_of(returned, function)
+                if choices := choices_of(returned):
                     self._choices[one.name] = choices
-                if role := _role(returned):
+                if role := role_of(returned):
                     self._roles.setdefault(role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
         self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
@@ -147,10 +114,20 @@ class Graph:
                 above[given.origin] = None
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+        self._heavy = {name for name, node in self.values.items() if node.note.heavy}
+        self._heavy |= {name for name, node in self.checks.items() if self._heavy_to_mend(node)}
+
+    def in_role(self, role: str) -> tuple[str, ...]:
+        """The names of every value of a role, in the order they are declared."""
+        return tuple(self._roles.get(role, ()))
 
     def is_number(self, name: str) -> bool:
         """Whether a field or value is one number with a unit, and not a table of them, a mark or a word."""
         return self.units[name] in SYMBOLS
+
+    def of_role(self, role: str) -> tuple[str, ...]:
+        """The values of one role, such as every safety factor, in working order."""
+        return tuple(name for name in self.values if name in self._roles[role])
 
     def needs(self, name: str) -> tuple[str, ...]:
         """Every field and value a value or check rests on, directly or not, in working order."""
@@ -164,39 +141,51 @@ class Graph:
         """The checks that an answer to this field can change."""
         return tuple(name for name in self.checks if field_name in self._needs[name])
 
-    def work_out(self, answers: Mapping[str, Any]) -> Worked:
-        """Work out every value from the answers given."""
-        worked = Worked(dict(answers))
+    def _heavy_to_mend(self, check: Node) -> bool:
+        """Whether a search for what would mend a check's verdict works out something heavy again and again."""
+        return any(
+            changed in self._needs_set[name]
+            for name in self._needs_set[check.name] & self._heavy
+            for changed in check.note.try_changing
+        )
+
+    def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
+        """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
+        worked = Worked(dict(answers), light=light)
         for node in self.values.values():
             self._work_out_one(node, worked)
         return worked
 
-    def work_again(self, before: Worked, answers: Mapping[str, Any]) -> tuple[Worked, frozenset[str]]:
+    def work_again(
+        self, before: Worked, answers: Mapping[str, Any], *, light: bool = False
+    ) -> tuple[Worked, frozenset[str]]:
         """Work out with other answers only what they can change, and name the values and checks that rest on them.
 
-        before: what was worked out with other answers; it is left as it is.
+        before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
+        light: put off what is heavy, and what rests on it.
         """
         had = {name: answer for name, answer in before.known.items() if name in self._given}
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
-        touched = frozenset(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
         worked = before.copy()
+        worked.light = light
         for name in (*changed, *touched):
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
         for name, node in self.values.items():
             if name in touched:
                 self._work_out_one(node, worked)
-        return worked, touched
+        return worked, frozenset(touched)
 
-    def what_if(self, worked: Worked, field_name: str, name: str) -> Callable[[Any], Worked]:
-        """A function that gives a value, and what a value or check rests on, with another answer to one field.
+    def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
+        """A function that gives values, and what values or checks rest on, with another answer to one field.
 
         Only what depends on that field is worked out again. The result is good until the next call.
         """
-        chain = (*self._needs[name], name)
+        chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
         again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
-        stale_names = [node.name for node in again] + ([name] if name in self.checks else [])
+        stale_names = [node.name for node in again] + [name for name in names if name in self.checks]
         trial = worked.copy()
 
         def with_answer(answer: Any) -> Worked:
@@ -210,15 +199,23 @@ class Graph:
         return with_answer
 
     def ask_check(self, node: Node, worked: Worked) -> Judgement | None:
-        """Run one check. None when it waits, does not apply or broke: `worked` then says which, under its id."""
+        """Run one check; the worst of its judgements. None when it waits, does not apply or broke: see `ask_each`."""
+        return next(iter(self.ask_each(node, worked)), None)
+
+    def ask_each(self, node: Node, worked: Worked) -> tuple[Judgement, ...]:
+        """Run one check: all its judgements, worst first.
+
+        None at all when it waits, does not apply or broke: `worked` then says which, under its id.
+        """
         answer = self._work_out_one(node, worked)
-        return answer if isinstance(answer, Judgement) else None
+        return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
         measure: list[str] = []
+        put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
@@ -227,6 +224,8 @@ class Graph:
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
                 return None
+            elif origin in worked.put_off:
+                put_off = True
             elif given.into:
                 continue
             elif given.optional:
@@ -239,6 +238,9 @@ class Graph:
         if waits:
             worked.waits[node.name] = tuple(dict.fromkeys(waits))
             return None
+        if put_off:  # only what would be worked out otherwise
+            worked.put_off.add(node.name)
+            return None
         try:
             for into, hand_on in node.gathers.items():
                 arguments[into] = hand_on(gathered[into])
@@ -249,11 +251,12 @@ class Graph:
             named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
             worked.waits[node.name] = tuple(dict.fromkeys(named))
             return None
-        except NotForThisBuild as reason:
-            worked.not_here[node.name] = str(reason)
+        except NotForThisBuild as why:
+            worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            worked.broken[node.name] = f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
+            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
             if not isinstance(fault, OutsideRange):
                 worked.crashed.add(node.name)
             return None
@@ -269,23 +272,23 @@ class Graph:
         return answer
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
-        hints, member = _hints(function), one.member
+        hints, member = hints_of(function), one.member
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
         for parameter in inspect.signature(function).parameters:
-            annotation, optional = _without_none(hints.get(parameter))
+            annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
             if parameter in member:
                 fixed[parameter] = member[parameter]
             elif isinstance(annotation, type) and issubclass(annotation, Limits):
                 fixed[parameter] = self._limits(one, annotation, function)
-            elif gathering := _gathering(annotation):
+            elif gathering := gathering_of(annotation):
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked()
-                inputs += [Input(each.key, each.name, True, parameter) for each in asked.values()]
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
+                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
@@ -294,11 +297,13 @@ class Graph:
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
-        wanted, produced = _unit(annotation, function, name), self.units[origin]
+        wanted, produced = unit_of(annotation, function, name), self.units[origin]
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
-        choices, offered = _choices(annotation), self._choices.get(origin, frozenset())
-        if choices and choices != offered:
+        choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
+        if offered and not choices:
+            raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
+        if choices != offered:
             odd = ", ".join(sorted(choices ^ offered))
             raise GraphError(f"{function.__name__}: {name} and {origin} do not offer the same choices: {odd}")
         return origin
@@ -337,44 +342,6 @@ class Graph:
                 f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
             )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
-
-
-def _hints(function: Callable[..., Any]) -> dict[str, Any]:
-    return get_type_hints(function, include_extras=True)
-
-
-def _without_none(annotation: Any) -> tuple[Any, bool]:
-    if get_origin(annotation) in (Union, types.UnionType):
-        rest = [part for part in get_args(annotation) if part is not type(None)]
-        if len(rest) == 1:
-            return rest[0], True
-    return annotation, False
-
-
-def _choices(annotation: Any) -> frozenset[str]:
-    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
-
-
-def _role(annotation: Any) -> str:
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra.role for extra in extras if isinstance(extra, Unit)), "")
-
-
-def _gathering(annotation: Any) -> "Every | AnswersOf | None":
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
-
-
-def _unit(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
-    if get_origin(annotation) is Annotated:
-        for extra in get_args(annotation)[1:]:
-            if isinstance(extra, Unit):
-                return extra.symbol
-    if get_origin(annotation) is Literal:
-        return "str"
-    if isinstance(annotation, type):
-        return annotation.__name__
-    raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")
 
 
 def _in_order(nodes: dict[str, Node]) -> list[Node]:

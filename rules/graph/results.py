@@ -1,11 +1,14 @@
 """What a value or a check may answer besides a plain number: an estimate, a wait, or that it does not apply."""
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Any, Literal
+
+from rules.measure.display import Figures
+from rules.tables.sources import Grade as Grade
 
 Verdict = Literal["good", "watch", "stop", "waiting", "not for this build"]
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
-Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 
 WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not for this build")
 
@@ -33,11 +36,30 @@ class Waits(Exception):  # noqa: N818 - not a fault: the sheet is just not that 
         self.fields = fields
 
 
-class NotForThisBuild(Exception):  # noqa: N818 - not a fault: the question does not arise
+class Reason(str):
+    """Why something is not worked out. `{name}` in it stands for one of its figures, as a person's units show it."""
+
+    figures: Figures
+
+    def __new__(cls, text: str, figures: Figures | None = None) -> "Reason":
+        """figures: numbers with their units, by the names in the braces."""
+        made = super().__new__(cls, text)
+        made.figures = figures or {}
+        return made
+
+
+class _WithReason(Exception):  # noqa: N818 - see those below
+    def __init__(self, text: str, figures: Figures | None = None) -> None:
+        """figures: numbers with their units, by the names in the text's braces."""
+        super().__init__(text)
+        self.reason = Reason(text, figures)
+
+
+class NotForThisBuild(_WithReason):
     """Raised when the question does not arise in this build. The message says why."""
 
 
-class OutsideRange(Exception):  # noqa: N818 - reads better where it is raised
+class OutsideRange(_WithReason):
     """Raised when a function is asked outside the range its formula holds in. Shown as a `stop`."""
 
 
@@ -48,6 +70,10 @@ class Judgement:
     text: one or two plain sentences. `{name}` in it is replaced by that input as the sheet's units show it;
     figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces. asks_about: dotted
     name of the answer that the builder may confirm as it stands; empty where there is nothing to confirm.
+
+    A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
+    about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
+    check takes. again: from fields and values by name to the number judged, to find which answer moves it most.
     """
 
     verdict: Verdict
@@ -55,3 +81,6 @@ class Judgement:
     change: str = ""
     figures: dict[str, tuple[float, str]] = field(default_factory=dict)
     asks_about: str = ""
+    about: str = ""
+    rests_on: tuple[str, ...] = ()
+    again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)

@@ -1,6 +1,7 @@
 """The catalogue of checks as a page, made from the checks themselves, with the sources they rest on at its end."""
 
-from rules.judging.report import check_list, value_list
+from rules.judging.report import check_list
+from rules.judging.trade import trade
 from rules.tables.sources import SOURCES, Source
 
 INTRO = """\
@@ -35,8 +36,10 @@ def as_markdown() -> str:
 
 def _source(source: Source) -> str:
     """A source with what cites it; nothing where no check and no value does."""
-    checks = [entry["id"] for entry in check_list() if source.key in entry["source"]]
-    values = [entry["name"] for entry in value_list() if source.key in entry["source"]]
+    checks, values = (
+        [name for name, node in nodes.items() if any(one.key == source.key for one in node.note.sources)]
+        for nodes in (trade().checks, trade().values)
+    )
     uses = [
         f"- {words}: {', '.join(f'`{name}`' for name in names)}\n"
         for words, names in (("checks", checks), ("values", values))

@@ -13,7 +13,7 @@ WAYS = (("ahead", "back"), ("outboard", "inboard"), ("up", "down"))
 
 
 @dataclass(frozen=True, slots=True)
-class Part:
+class LoadColumn:
     """One column: heading in two lines, the part in words, unit, size in that unit; vector where it has a direction."""
 
     above: str
@@ -25,12 +25,16 @@ class Part:
 
 
 PARTS = (
-    Part("Upper", "pivot", "Upper pivot", "N", lambda case: size(case.upper_pivot), lambda case: case.upper_pivot),
-    Part("Lower", "pivot", "Lower pivot", "N", lambda case: size(case.lower_pivot), lambda case: case.lower_pivot),
-    Part("Tie", "rod", "Tie rod", "N", lambda case: size(case.tie_rod), lambda case: case.tie_rod),
-    Part("Hub", "force", "Hub force", "N", lambda case: size(case.hub_force), lambda case: case.hub_force),
-    Part("Hub", "moment", "Hub moment", "N m", lambda case: size(case.hub_moment) / 1000),
-    Part("Caliper", "torque", "Caliper torque", "N m", lambda case: abs(case.brake_torque) / 1000),
+    LoadColumn(
+        "Upper", "pivot", "Upper pivot", "N", lambda case: size(case.upper_pivot), lambda case: case.upper_pivot
+    ),
+    LoadColumn(
+        "Lower", "pivot", "Lower pivot", "N", lambda case: size(case.lower_pivot), lambda case: case.lower_pivot
+    ),
+    LoadColumn("Tie", "rod", "Tie rod", "N", lambda case: size(case.tie_rod), lambda case: case.tie_rod),
+    LoadColumn("Hub", "force", "Hub force", "N", lambda case: size(case.hub_force), lambda case: case.hub_force),
+    LoadColumn("Hub", "moment", "Hub moment", "N m", lambda case: size(case.hub_moment) / 1000),
+    LoadColumn("Caliper", "torque", "Caliper torque", "N m", lambda case: abs(case.brake_torque) / 1000),
 )
 LEGEND = (
     "Forces act on the upright. Hub moment: what the wheel tilts the bearing with,",

@@ -7,7 +7,7 @@ from rules.graph.declare import in_words
 from rules.graph.engine import Graph, Node
 from rules.graph.results import WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
-from rules.judging.judge import Finding, Judged, and_list, shown
+from rules.judging.judge import Finding, Judged, and_list, shown, why_not
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.display import both, published, show
@@ -144,9 +144,9 @@ def _outcome(graph: Graph, name: str, judged: Judged) -> str:
         answer = worked.known[name]
         return exact_in_both(answer, graph.units[name]) if isinstance(answer, float) else shown(named(name), judged)
     if name in worked.not_here:
-        return f"not for this build: {worked.not_here[name]}"
+        return f"not for this build: {why_not(name, judged)}"
     if name in worked.broken:
-        return worked.broken[name]
+        return why_not(name, judged)
     if name in FIELDS:
         return "not entered"
     return f"not known yet; waits for {and_list(worked.waits[name])}"

@@ -5,14 +5,17 @@ from dataclasses import dataclass
 from functools import cache
 
 from rules.graph.declare import CheckNote, words_of
-from rules.graph.engine import Graph, Node, Worked
-from rules.graph.results import WORST_FIRST, Grade, Judgement, SheetVerdict, Verdict
+from rules.graph.engine import Graph, Node
+from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.worked import Worked
+from rules.judging.moved_most import moved_most
 from rules.judging.reader import Name, answer
 from rules.judging.remedy import remedies
 from rules.judging.trade import trade
-from rules.measure.display import both, in_a_sentence, show
+from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
+from rules.tables.sources import Grade
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +39,8 @@ class Finding:
     asks_about: str = ""
 
 
+BEING_WORKED_OUT = "Being worked out."
+"""What is said of a check that rests on something put off."""
 _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 
@@ -55,57 +60,83 @@ class Judged:
         odd = (finding.asks_about for finding in self.findings if finding.asks_about)
         return tuple(dict.fromkeys((*self.sheet.unusual, *odd)))
 
+    @property
+    def whole(self) -> bool:
+        """Whether everything is judged, and nothing heavy still to be worked out."""
+        return not self.worked.put_off
 
-def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None) -> Judged:
+
+def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None, *, light: bool = False) -> Judged:
     """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
 
     before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
+    light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
+    better than unfinished. What is kept or printed is never judged so.
     """
     graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
     if before is None or before.shown_in != units:
-        worked = graph.work_out(known)
-        findings = [_finding(graph, node, worked, units) for node in graph.checks.values()]
+        worked = graph.work_out(known, light=light)
+        findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units)]
     else:
-        worked, touched = graph.work_again(before.worked, known)
-        found = {finding.check: finding for finding in before.findings}
+        worked, touched = graph.work_again(before.worked, known, light=light)
+        found_before: dict[str, list[Finding]] = {}
+        for finding in before.findings:
+            found_before.setdefault(finding.check, []).append(finding)
         findings = [
-            _finding(graph, node, worked, units) if name in touched or name not in found else found[name]
+            found
             for name, node in graph.checks.items()
+            for found in (
+                _findings(graph, node, worked, units)
+                if name in touched or name not in found_before
+                else found_before[name]
+            )
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
-    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings), units)
+    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings, whole=not worked.put_off), units)
 
 
-def _verdict(sheet: Sheet, findings: Iterable[Finding]) -> SheetVerdict:
-    """An entry that cannot be read leaves the sheet unfinished, wherever it stands."""
+def _verdict(sheet: Sheet, findings: Iterable[Finding], *, whole: bool) -> SheetVerdict:
+    """An entry that cannot be read leaves the sheet unfinished, wherever it stands; so does what is not worked out yet."""
     verdicts = {finding.verdict for finding in findings}
     if "stop" in verdicts:
         return "stop"
-    if sheet.missing or sheet.faults:
+    if sheet.missing or sheet.faults or not whole:
         return "unfinished"
     return "watch" if verdicts & {"watch", "waiting"} else "good"
 
 
-def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
+def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Finding]:
+    """What one check says: one finding, or one for each thing it judges."""
     note: CheckNote = node.note
-    judgement = graph.ask_check(node, worked)
-    estimated = worked.estimated.get(node.name, ())
+    judgements = graph.ask_each(node, worked)
+    if judgements:
+        return [_judged(graph, node, judgement, worked, units) for judgement in judgements]
     waits: tuple[str, ...] = ()
     verdict: Verdict
-    if judgement is not None:
-        verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
-    elif node.name in worked.broken:
+    if node.name in worked.broken:
         verdict = "stop"
-        text = f"Not judged: {worked.broken[node.name]}."
+        text = f"Not judged: {reason(worked.broken[node.name], units)}."
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
     elif node.name in worked.not_here:
-        verdict, text, change = "not for this build", f"{_sentence(worked.not_here[node.name])}.", ""
+        verdict, text, change = "not for this build", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
+    elif node.name in worked.put_off:
+        verdict, text, change = "waiting", BEING_WORKED_OUT, ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
-    asks_about = judgement.asks_about if judgement is not None else ""
+    estimated = worked.estimated.get(node.name, ())
+    return [Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)]
+
+
+def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Finding:
+    """One judgement as a finding. It rests on the estimates of what it names, or of all its check takes."""
+    note: CheckNote = node.note
+    names = judgement.rests_on or (node.name,)
+    estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
+    verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
+    title = f"{note.title}: {judgement.about}" if judgement.about else note.title
     return Finding(
-        node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated, asks_about
+        node.name, note.step, title, verdict, text, change, note.source, note.grade, (), estimated, judgement.asks_about
     )
 
 
@@ -116,9 +147,10 @@ def _in_words(
     figures = _figures(graph, node, judgement, worked, units)
     verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
     best: Verdict = node.note.best
-    if verdict in ("stop", "watch") and verdict != best and node.note.try_changing:
-        offers = remedies(graph, node, worked, units)
-        if offers:
+    if verdict in ("stop", "watch") and verdict != best:
+        if judgement.again:
+            change = f"{change} {moved_most(graph, judgement, worked, units)}".strip()
+        elif node.note.try_changing and (offers := remedies(graph, node, worked, units)):
             change = f"{change} Would be {best} with {'; or with '.join(offers)}."
     if estimated:
         verdict = "watch" if verdict == "good" else verdict
@@ -135,6 +167,21 @@ def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, uni
         if isinstance(found, float):
             figures[given.parameter] = both(found, graph.units[given.origin], units)
     return figures
+
+
+def reason(why: Reason, units: Units) -> str:
+    """Why something is not worked out, in words with the sheet's units.
+
+    >>> reason(Reason("the arms lock at {locks} bump", {"locks": (76.2, "mm")}), "inch")
+    'the arms lock at 3 in (76.2 mm) bump'
+    """
+    return filled(why, why.figures, units)
+
+
+def why_not(name: str, judged: Judged) -> str:
+    """Why a value is not there: what failed, or why the question does not arise; empty where it is not for either."""
+    why = judged.worked.broken.get(name) or judged.worked.not_here.get(name)
+    return reason(why, judged.shown_in) if why else ""
 
 
 @cache

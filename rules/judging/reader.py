@@ -13,14 +13,15 @@ Where a table of names is the natural form, each is a `name("lower_pivot_height"
 """
 
 import inspect
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import wraps
 from types import UnionType
 from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
 
-from rules.graph.engine import GraphError, Worked
+from rules.graph.annotations import GraphError
 from rules.graph.results import Estimate
+from rules.graph.worked import Worked
 from rules.judging.trade import trade
 from rules.measure.units import Mm
 
@@ -170,7 +171,29 @@ def is_known(known: Known, *wanted: Name) -> bool:
     return not absent(known, wanted)
 
 
+def of_role(known: Known, role: str) -> dict[str, Any]:
+    """Every value of one role that is known, such as every safety factor, by name."""
+    return {each: known[each] for each in trade().of_role(role) if each in known}
+
+
 # Estimates
+
+
+@dataclass(frozen=True, slots=True)
+class _Marked(Mapping[str, object]):
+    """What was worked out, looked up one name at a time."""
+
+    worked: Worked
+
+    def __getitem__(self, origin: str) -> object:
+        found, measure = self.worked.known[origin], self.worked.estimated.get(origin)
+        return Estimate(found, measure[0]) if measure and type(found) is float else found
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self.worked.known)
+
+    def __len__(self) -> int:
+        return len(self.worked.known)
 
 
 def with_estimates(worked: Worked) -> Known:
@@ -178,12 +201,7 @@ def with_estimates(worked: Worked) -> Known:
 
     So a function that is handed one can tell: `isinstance(number, Estimate)`.
     """
-    marked = {
-        origin: Estimate(number, measure[0])
-        for origin, measure in worked.estimated.items()
-        if measure and type(number := worked.known.get(origin)) is float
-    }
-    return {**worked.known, **marked}
+    return _Marked(worked)
 
 
 def to_measure(worked: Worked, *wanted: Name) -> tuple[str, ...]:

@@ -5,7 +5,7 @@ from typing import Any
 from rules.graph.asking import printable
 from rules.graph.engine import Graph
 from rules.judging.explain import first_paragraph
-from rules.judging.judge import Judged
+from rules.judging.judge import Judged, why_not
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
@@ -72,9 +72,9 @@ def _value(graph: Graph, name: str, judged: Judged) -> dict[str, Any]:
         "waits_for": list(worked.waits.get(name, ())),
     }
     if name in worked.not_here:
-        entry["not_for_this_build"] = worked.not_here[name]
+        entry["not_for_this_build"] = why_not(name, judged)
     if name in worked.broken:
-        entry["fault"] = worked.broken[name]
+        entry["fault"] = why_not(name, judged)
     return entry
 
 
@@ -88,7 +88,7 @@ def field_list() -> list[dict[str, Any]]:
             "bare_unit": {units: asked.bare_unit(units) for units in ("inch", "metric")},
             "may_be_empty": not asked.needed,
             "choices": list(asked.choices),
-            "example": KINDS[asked.kind].examples["inch"] if asked.kind in KINDS else "",
+            "example": asked.example("inch") if asked.kind in KINDS else "",
             "how": asked.how,
         }
         for asked in FIELDS.values()

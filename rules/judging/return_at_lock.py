@@ -5,7 +5,7 @@ The values of a lock's end (rules/values/steering/returning.py), worked out for 
 
 from rules.judging.reader import reads
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.sweep import Placed, Sweep
 from rules.values.steering.returning import rack_force_full_lock
 from rules.values.steering.returning import return_moment_full_lock as moment_at_full_lock
@@ -15,7 +15,6 @@ from rules.values.steering.returning import rim_effort as effort_at_full_lock
 def lock_up_to(front: FrontEnd, lock: float) -> Sweep:
     """The left corner at ride height at a lock, 0 to 1, and at the opposite one: both wheels of that turn.
 
-    >>> from rules.motion.examples import leaning
     >>> [placed.lock for placed in lock_up_to(leaning(), 0.5).placed]
     [-0.5, 0.5]
     """
@@ -25,7 +24,7 @@ def lock_up_to(front: FrontEnd, lock: float) -> Sweep:
 @reads
 def return_moment_at(
     steered_front: FrontEnd,
-    steering_linkage: Linkage,
+    steering_linkage: SteeringLinkage,
     job_corner_weight: Kg,
     return_moment_full_lock: NewtonMetre,
     *,
@@ -41,7 +40,7 @@ def return_moment_at(
 @reads
 def rim_effort_at(
     steered_front: FrontEnd,
-    steering_linkage: Linkage,
+    steering_linkage: SteeringLinkage,
     job_corner_weight: Kg,
     travel_per_turn: Mm,
     steering_wheel_diameter: Mm,
@@ -55,5 +54,5 @@ def rim_effort_at(
     return effort_at_full_lock(force, travel_per_turn, steering_wheel_diameter)
 
 
-def _return_moment(front: FrontEnd, linkage: Linkage, weight: float, lock: float) -> float:
+def _return_moment(front: FrontEnd, linkage: SteeringLinkage, weight: float, lock: float) -> float:
     return moment_at_full_lock(lock_up_to(front, lock), linkage, weight)

@@ -1,6 +1,7 @@
 """A number back to text, as a tape, a scale or a torque wrench shows it."""
 
 import math
+from collections.abc import Callable, Mapping
 from fractions import Fraction
 from functools import lru_cache
 
@@ -58,6 +59,23 @@ def both(number: float, unit: str, units: Units) -> str:
     """
     first, second = show(number, unit, units), show(number, unit, other(units))
     return first if first == second else f"{first} ({second})"
+
+
+Figures = Mapping[str, tuple[float, str]]
+"""Numbers by name, each with its unit, for the braces of a text."""
+
+
+def filled(text: str, figures: Figures, units: Units, shown: Callable[[float, str, Units], str] = both) -> str:
+    """A text with its figures filled in as the sheet's units show them. Without figures it stays as it is, braces and all.
+
+    >>> filled("{far} droop", {"far": (50.8, "mm")}, "inch"), filled("{far} droop", {"far": (50.8, "mm")}, "inch", show)
+    ('2 in (50.8 mm) droop', '2 in droop')
+    """
+    return (
+        text.format_map({name: shown(number, unit, units) for name, (number, unit) in figures.items()})
+        if figures
+        else text
+    )
 
 
 def in_a_sentence(label: str) -> str:

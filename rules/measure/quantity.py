@@ -28,28 +28,50 @@ class EntryError(ValueError):
     """An entry that cannot be read. The message is for the person who typed it."""
 
 
-@dataclass(frozen=True, slots=True)
-class Kind:
-    """A kind of quantity: the unit used inside, the unit a bare number takes, and every spelling read.
+class EntryQuestion(EntryError):  # noqa: N818 - not a fault: it is asked back
+    """An entry that more than one meaning fits, or that leaves one out. readings: what to type instead, each clear by itself."""
 
-    `spellings` maps a spelling (lower case unless case matters, spaces removed) to its size in `unit`.
+    def __init__(self, message: str, *readings: str) -> None:
+        super().__init__(message)
+        self.readings = readings
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Kind:
+    """A kind of quantity: the unit used inside, the units offered in each kind of sheet, and every spelling read.
+
+    offered: the first is what a bare number takes. spellings: a spelling (lower case unless case matters, spaces
+    removed) and its size in `unit`.
     """
 
     name: str
     unit: str
-    bare: dict[Units, str]
+    offered: dict[Units, tuple[str, ...]]
     examples: dict[Units, str]
     spellings: dict[str, float]
 
+    @property
+    def bare(self) -> dict[Units, str]:
+        """The unit a bare number takes in each kind of sheet; empty where it takes none."""
+        return {units: names[0] for units, names in self.offered.items()}
 
-def _kind(name: str, unit: str, inch: str, metric: str, examples: tuple[str, str], spellings: dict[str, float]) -> Kind:
-    return Kind(
-        name,
-        unit,
-        {"inch": inch, "metric": metric},
-        {"inch": examples[0], "metric": examples[1]},
-        spellings,
-    )
+    def known(self, units: Units | None) -> str:
+        """The units offered, in words, those of the sheet first: `lb or kg`."""
+        order: tuple[Units, Units] = ("metric", "inch") if units == "metric" else ("inch", "metric")
+        first, then = order
+        *most, last = dict.fromkeys((*self.offered[first], *self.offered[then]))
+        return f"{', '.join(most)} or {last}" if most else last
+
+
+def _kind(
+    name: str,
+    unit: str,
+    inch: tuple[str, ...],
+    metric: tuple[str, ...],
+    examples: tuple[str, str],
+    spellings: dict[str, float],
+) -> Kind:
+    return Kind(name, unit, {"inch": inch, "metric": metric}, {"inch": examples[0], "metric": examples[1]}, spellings)
 
 
 _DEGREE = math.pi / 180
@@ -58,7 +80,7 @@ KINDS: dict[str, Kind] = {
     kind.name: kind
     for kind in (
         _kind(
-            "length", "mm", "in", "mm", ("9 3/8 in", "260 mm"),
+            "length", "mm", ("in", "ft"), ("mm", "cm", "m"), ("9 3/8 in", "260 mm"),
             {
                 "mm": 1.0, "cm": 10.0, "m": 1000.0,
                 "in": INCH, "in.": INCH, "inch": INCH, "inches": INCH, '"': INCH, "″": INCH, "”": INCH, "''": INCH,
@@ -66,30 +88,30 @@ KINDS: dict[str, Kind] = {
             },
         ),
         _kind(
-            "angle", "rad", "deg", "deg", ("8 deg", "8 deg"),
+            "angle", "rad", ("deg",), ("deg",), ("8 deg", "8 deg"),
             {"deg": _DEGREE, "deg.": _DEGREE, "degree": _DEGREE, "degrees": _DEGREE, "°": _DEGREE, "rad": 1.0},
         ),
         _kind(
-            "mass", "kg", "lb", "kg", ("520 lb", "236 kg"),
+            "mass", "kg", ("lb",), ("kg",), ("520 lb", "236 kg"),
             {
-                "kg": 1.0, "g": 0.001, "t": 1000.0,
+                "kg": 1.0, "kgs": 1.0, "kilogram": 1.0, "kilograms": 1.0, "g": 0.001, "t": 1000.0,
                 "lb": POUND, "lb.": POUND, "lbs": POUND, "lbs.": POUND, "pound": POUND, "pounds": POUND, "oz": POUND / 16,
             },
         ),
         _kind(
-            "force", "N", "lbf", "N", ("2700 lbf", "12 kN"),
+            "force", "N", ("lbf",), ("N", "kN"), ("2700 lbf", "12 kN"),
             {"n": 1.0, "kn": 1000.0, "lbf": POUND_FORCE},
         ),
         _kind(
-            "pressure", "MPa", "psi", "MPa", ("1000 psi", "6.9 MPa"),
+            "pressure", "MPa", ("psi",), ("MPa", "kPa", "bar"), ("1000 psi", "6.9 MPa"),
             {"MPa": 1.0, "mpa": 1.0, "kPa": 0.001, "kpa": 0.001, "bar": 0.1, "psi": POUND_FORCE / INCH**2},
         ),
         _kind(
-            "speed", "m/s", "mph", "km/h", ("70 mph", "110 km/h"),
+            "speed", "m/s", ("mph",), ("km/h", "m/s"), ("70 mph", "110 km/h"),
             {"m/s": 1.0, "km/h": 1 / 3.6, "kmh": 1 / 3.6, "kph": 1 / 3.6, "mph": 0.44704},
         ),
         _kind(
-            "torque", "N m", "lbf ft", "N m", ("90 lbf ft", "122 N m"),
+            "torque", "N m", ("lbf ft", "lbf in"), ("N m",), ("90 lbf ft", "122 N m"),
             {
                 **dict.fromkeys(("nm", "n·m", "n.m", "n-m", "n*m"), 1.0),
                 **dict.fromkeys(
@@ -101,10 +123,10 @@ KINDS: dict[str, Kind] = {
             },
         ),
         _kind(
-            "percent", "share", "%", "%", ("65 %", "65 %"),
+            "percent", "share", ("%",), ("%",), ("65 %", "65 %"),
             {"%": 0.01, "percent": 0.01, "percentage": 0.01},
         ),
-        _kind("ratio", "1", "", "", ("0.38", "0.38"), {}),
+        _kind("ratio", "1", ("",), ("",), ("0.38", "0.38"), {}),
     )
 }  # fmt: skip
 
@@ -118,49 +140,63 @@ _NUMBER = re.compile(
 )
 _TWO_WAYS = re.compile(r"[1-9]\d{0,2},\d{3}", re.ASCII)
 """A comma before exactly three digits: of thousands to some, of a decimal fraction to others."""
+_ANY_COMMA = re.compile(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
 _FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
-def parse(entry: object, kind_name: str, units: Units | None) -> float:
+@dataclass(frozen=True, slots=True)
+class _Typed:
+    """What a message needs: the whole of what was typed, its kind, the sheet's units, and an example that would work."""
+
+    entry: str
+    kind: Kind
+    units: Units | None
+    example: str
+
+    def refused(self, why: str) -> EntryError:
+        return EntryError(f"“{self.entry[:40]}” {why}; for example {self.example}")
+
+
+def parse(entry: object, kind_name: str, units: Units | None, *, shown: str = "", example: str = "") -> float:
     """Read one quantity.
 
     entry: text such as `9 3/8 in`, or a TOML integer or float (a bare number).
     kind_name: a key of KINDS. units: what a bare number takes; None refuses bare numbers.
+    shown, example: what messages quote as typed where the quantity is a part of it, and the example they give.
     Returns the number in the kind's inside unit (mm, rad, kg, N, MPa, m/s, N m, or a plain ratio).
     Raises EntryError, never anything else.
     """
     kind = KINDS[kind_name]
+    example = example or kind.examples[units or "inch"]
     if isinstance(entry, bool) or not isinstance(entry, str | int | float):
-        raise EntryError(f"this should be {_a(kind)} such as {_example(kind, units)}")
+        raise EntryError(f"“{as_typed(entry)}”: this should be {_a(kind)} such as {example}")
     if not isinstance(entry, str):
-        return _finite(_bare(float_of(entry), kind, units, as_typed(entry)), as_typed(entry), kind, units)
-    return _parse_text(entry, kind_name, units)
+        typed = _Typed(shown or as_typed(entry), kind, units, example)
+        return _finite(_bare(float_of(entry), typed), typed)
+    return _parse_text(entry, _Typed(shown or entry, kind, units, example))
 
 
 @lru_cache(maxsize=4096)  # a sheet is read anew at every keystroke, and most entries stay
-def _parse_text(entry: str, kind_name: str, units: Units | None) -> float:
-    kind = KINDS[kind_name]
+def _parse_text(entry: str, typed: _Typed) -> float:
+    kind = typed.kind
     text = plain_number_text(entry)
     if not text:
-        raise EntryError(f"nothing is written here; for example {_example(kind, units)}")
+        raise EntryError(f"nothing is written here; for example {typed.example}")
     match = _NUMBER.match(text)
     if not match:
-        raise _unreadable(entry, kind, units, "does not start with a number")
-    number = _number(match, entry, kind, units)
+        raise typed.refused("does not start with a number")
+    number = _number(match, typed)
     rest = text[match.end() :].strip()
-    if (
-        kind.name == "length"
-        and (compound := _feet_and_inches(number, rest, match["sign"], entry, kind, units)) is not None
-    ):
-        return _finite(compound, entry, kind, units)
+    if kind.name == "length" and (compound := _feet_and_inches(match, rest, number, typed)) is not None:
+        return _finite(compound, typed)
     if not rest:
-        return _finite(_bare(number, kind, units, entry), entry, kind, units)
+        return _finite(_bare(number, typed), typed)
     if rest[0] in "0123456789.,/-+":
-        raise _unreadable(entry, kind, units, "is not one clear number")
+        raise typed.refused("is not one clear number")
     size = _size(rest, kind)
     if size is None:
-        raise _unreadable(entry, kind, units, _unit_fault(rest, kind))
-    return _finite(number * size, entry, kind, units)
+        raise typed.refused(_unit_fault(rest, typed))
+    return _finite(number * size, typed)
 
 
 def float_of(number: int | float) -> float:
@@ -189,7 +225,7 @@ def plain_number_text(entry: str) -> str:
     `9⅜` becomes `9 3/8`: folding the whole text at once would make `93/8` of it.
     """
     if len(entry) > LONGEST_ENTRY:
-        raise EntryError(f"this is {len(entry)} characters long; a number with its unit is enough")
+        raise EntryError(f"“{entry[:40]}”: this is {len(entry)} characters long; a number with its unit is enough")
     if entry.isascii():
         return entry.strip()
     out: list[str] = []
@@ -209,40 +245,43 @@ def plain_number_text(entry: str) -> str:
     return "".join(out).strip()
 
 
-def _number(match: re.Match[str], entry: str, kind: Kind, units: Units | None) -> float:
+def _number(match: re.Match[str], typed: _Typed) -> float:
     sign = -1.0 if match["sign"] == "-" else 1.0
     try:
         if match["decimal"] is not None:
             more = match.string[match.end() :].lstrip()[:1]
             if _TWO_WAYS.fullmatch(match["decimal"]) and not (more and more in "0123456789.,/-+"):
-                raise _two_ways(entry, match["decimal"])
+                raise two_ways(typed.entry, match["decimal"])
             return sign * float(match["decimal"].replace(",", "."))
         top, bottom = int(match["top"] or match["only_top"]), int(match["bottom"] or match["only_bottom"])
         if bottom == 0:
-            raise _unreadable(entry, kind, units, "divides by nought")
+            raise typed.refused("divides by nought")
         if match["whole"] is None:
             return sign * top / bottom
         if top >= bottom:
-            raise _unreadable(entry, kind, units, "has a fraction that is not less than one")
+            raise typed.refused("has a fraction that is not less than one")
         return sign * float(int(match["whole"]) + Fraction(top, bottom))
     except OverflowError:
-        raise _unreadable(entry, kind, units, "is too large to be a measurement") from None
+        raise typed.refused("is too large to be a measurement") from None
 
 
-def _feet_and_inches(feet: float, rest: str, sign: str, entry: str, kind: Kind, units: Units | None) -> float | None:
-    """`5 ft 2 1/2 in`: None when the text after the first number is not feet followed by more."""
+def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed) -> float | None:
+    """`5 ft 2 1/2 in`, or `5 ft 2 1/2`: None when the text after the first number is not feet followed by more."""
     for mark in _FOOT_MARKS:
         after = rest[len(mark) :].strip()
         if not rest.lower().startswith(mark) or not after or not after[0].isdigit():
             continue
         match = _NUMBER.match(after)
         inch_mark = after[match.end() :].strip().lower() if match else ""
-        if match and not match["sign"] and kind.spellings.get(inch_mark) == INCH:
-            inches = _number(match, entry, kind, units)
-            if feet != int(feet) or inches >= 12:
-                raise _unreadable(entry, kind, units, "is not whole feet and less than twelve inches")
-            return (abs(feet) * FOOT + inches * INCH) * (-1 if sign == "-" else 1)
-        raise _unreadable(entry, kind, units, "does not end in inches")
+        if not match or match["sign"] or (inch_mark and typed.kind.spellings.get(inch_mark) != INCH):
+            raise typed.refused("does not end in inches")
+        inches = _number(match, typed)
+        if feet != int(feet) or inches >= 12:
+            raise typed.refused("is not whole feet and less than twelve inches")
+        if match["only_top"] and not inch_mark:
+            readings = f"{first[0]} ft 0 {match[0]} in", f"{first[0]} {match[0]} ft"
+            raise _which(typed.entry, *readings)
+        return (abs(feet) * FOOT + inches * INCH) * (-1 if first["sign"] == "-" else 1)
     return None
 
 
@@ -258,39 +297,50 @@ def _size(spelling: str, kind: Kind) -> float | None:
     return None
 
 
-def _unit_fault(rest: str, kind: Kind) -> str:
+def _unit_fault(rest: str, typed: _Typed) -> str:
+    kind = typed.kind
     for other in KINDS.values():
         if other is not kind and _size(rest, other) is not None:
             return f"is {_a(other)}, and {_a(kind)} is wanted"
-    return f"ends in “{rest[:20]}”, which is not a unit of {kind.name} known here"
+    if kind.name == "ratio":
+        return f"ends in “{rest[:20]}”, and a ratio has no unit"
+    return f"ends in “{rest[:20]}”, which is no unit known here: {kind.known(typed.units)}"
 
 
-def _bare(number: float, kind: Kind, units: Units | None, entry: str) -> float:
+def _bare(number: float, typed: _Typed) -> float:
+    kind, units = typed.kind, typed.units
     if kind.name == "ratio":
         return number
     if units is None and kind.name not in ("angle", "percent"):
-        raise EntryError(f'“{entry}” has no unit, and the sheet does not say units = "inch" or "metric"')
+        raise EntryError(
+            f'“{typed.entry[:40]}” has no unit, and the sheet does not say units = "inch" or "metric"; '
+            f"for example {typed.example}"
+        )
     size = _size(kind.bare[units or "inch"], kind)
     assert size is not None
     return number * size
 
 
-def _finite(number: float, entry: str, kind: Kind, units: Units | None) -> float:
+def _finite(number: float, typed: _Typed) -> float:
     if not math.isfinite(number):
-        raise _unreadable(entry, kind, units, "is not a finite number")
+        raise typed.refused("is not a finite number")
     return number
 
 
-def _two_ways(entry: str, number: str) -> EntryError:
-    shown = entry[:40]
+def ask_about_commas(entry: str) -> None:
+    """Raise EntryQuestion where a comma stands before exactly three digits: `1,900` is 1900 to some and 1.9 to others."""
+    for match in _ANY_COMMA.finditer(entry):
+        if _TWO_WAYS.fullmatch(match[0]):
+            raise two_ways(entry, match[0])
+
+
+def two_ways(entry: str, number: str) -> EntryQuestion:
+    """The question about a number in an entry that holds a comma before exactly three digits."""
     readings = number.replace(",", ""), number.replace(",", ".").rstrip("0").rstrip(".")
-    whole, decimal = (shown.replace(number, reading) for reading in readings)
-    return EntryError(f"“{shown}” can be read in two ways: {whole} or {decimal}? Type the one that is meant")
+    return _which(entry, *(entry[:40].replace(number, reading) for reading in readings))
 
 
-def _unreadable(entry: str, kind: Kind, units: Units | None, why: str) -> EntryError:
-    return EntryError(f"“{entry[:40]}” {why}; for example {_example(kind, units)}")
-
-
-def _example(kind: Kind, units: Units | None) -> str:
-    return kind.examples[units or "inch"]
+def _which(entry: str, *readings: str) -> EntryQuestion:
+    return EntryQuestion(
+        f"“{entry[:40]}” can be read in two ways: {' or '.join(readings)}? Type the one that is meant", *readings
+    )

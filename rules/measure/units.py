@@ -26,9 +26,6 @@ MetrePerSecond = Annotated[float, Unit("m/s")]
 Share = Annotated[float, Unit("share")]
 """A part of a whole: 0.65 is 65 %."""
 Ratio = Annotated[float, Unit("1")]
-SAFETY = "safety factor"
-SafetyFactor = Annotated[float, Unit("1", SAFETY)]
-"""Strength over load in the worst case: 1 is just enough."""
 Celsius = Annotated[float, Unit("°C")]
 """A rise of temperature, never a reading of a thermometer."""
 Price = Annotated[float, Unit("price")]

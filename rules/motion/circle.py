@@ -13,7 +13,7 @@ from rules.motion.points import CannotReach
 
 
 @dataclass(frozen=True, slots=True)
-class Circle:
+class PivotCircle:
     """What a point on a hinge can reach: at angle a it is at centre + cos(a) u + sin(a) v; u and v square, of one length."""
 
     centre: Vector
@@ -23,7 +23,7 @@ class Circle:
     def at(self, angle: float) -> Vector:
         """The point at an angle, rad.
 
-        >>> Circle((0.0, 0.0, 5.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0)).at(0.0)
+        >>> PivotCircle((0.0, 0.0, 5.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0)).at(0.0)
         (2.0, 0.0, 5.0)
         """
         c, s = cos(angle), sin(angle)
@@ -39,7 +39,7 @@ class Circle:
     def side_of(self, point: Vector) -> int:
         """Which of the two answers the angle 0 is, for a link from this point.
 
-        >>> Circle((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0)).side_of((0.0, 3.0, 0.0))
+        >>> PivotCircle((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0)).side_of((0.0, 3.0, 0.0))
         1
         """
         middle, _, _ = self._sum(point)
@@ -50,7 +50,7 @@ class Circle:
 
         Raises CannotReach where no place on the circle is.
 
-        >>> circle = Circle((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0))
+        >>> circle = PivotCircle((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0))
         >>> abs(circle.angle((0.0, 3.0, 0.0), 13**0.5, 1)) < 1e-12
         True
         """
@@ -62,7 +62,7 @@ class Circle:
         return (found + pi) % (2 * pi) - pi
 
 
-def hinged(front: Vector, rear: Vector, point: Vector) -> Circle:
+def hinged(front: Vector, rear: Vector, point: Vector) -> PivotCircle:
     """The circle of a point on a hinge, angle 0 where it is now, growing as the point rises.
 
     >>> hinged((100.0, 0.0, 0.0), (-100.0, 0.0, 0.0), (0.0, 300.0, 0.0)).v[2] > 0
@@ -72,7 +72,7 @@ def hinged(front: Vector, rear: Vector, point: Vector) -> Circle:
     centre = plus(rear, times(dot(minus(point, rear), line), line))
     u = minus(point, centre)
     v = cross(line, u)
-    return Circle(centre, u, v if v[2] >= 0 else times(-1.0, v))
+    return PivotCircle(centre, u, v if v[2] >= 0 else times(-1.0, v))
 
 
 def nearest_turn(a: float, b: float, c: float, near: float = 0.0) -> float:

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from math import asin, copysign, cos, hypot, pi, radians, sin, sqrt
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
-from rules.motion.circle import Circle, hinged, nearest_turn
-from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, Upright, mirrored
+from rules.motion.circle import PivotCircle, hinged, nearest_turn
+from rules.motion.kinds import LinkageKind
+from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.search import golden, last_that_holds
 
 STEP = 0.04
@@ -27,16 +28,16 @@ FARTHEST_CLOSE = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
-class Linkage:
+class SteeringLinkage:
     """What moves the left tie rod's inner end.
 
-    how: "rack", "relay rod" or "one rod across". inner: the inner end with the wheels straight; None with one rod.
+    inner: the inner end with the wheels straight; None with one rod.
     relay_arm: mm, minus where the arms point rearward. centre_line: the car's centre line, mm from the tyre plane (minus).
     travel: mm sideways each way, to the rack's own end; None where only the stop is known. stop: rad of the inner wheel
     at ride height where the stop touches; None where there is none.
     """
 
-    how: str
+    how: LinkageKind
     inner: Vector | None
     centre_line: float
     travel: float | None = None
@@ -64,7 +65,7 @@ class Linkage:
         straight: the outer end with the wheels straight. The function raises CannotReach where the rod does not reach.
         A rod of 300 straight across, its outer end moved 300 (1 - cos 30 deg) inboard and 150 back:
 
-        >>> inner_for = Linkage("rack", (0.0, -400.0, 300.0), -800.0).inner_for((0.0, -100.0, 300.0))
+        >>> inner_for = SteeringLinkage("rack", (0.0, -400.0, 300.0), -800.0).inner_for((0.0, -100.0, 300.0))
         >>> round(inner_for((-150.0, -140.19238, 300.0))[1], 4)
         -400.0
         """
@@ -73,7 +74,7 @@ class Linkage:
         rod = size(minus(straight, self.inner))
         if self.how == "relay rod":
             arm = self.relay_arm
-            joint = Circle((x - arm, y, z), (arm, 0.0, 0.0), (0.0, arm, 0.0))
+            joint = PivotCircle((x - arm, y, z), (arm, 0.0, 0.0), (0.0, arm, 0.0))
             side = joint.side_of(straight)
             return lambda end: joint.at(joint.angle(end, rod, side))
         outboard = copysign(1, straight[1] - y)
@@ -91,7 +92,7 @@ class FrontEnd:
     """One front corner and its mirror image, ready to be moved."""
 
     def __init__(
-        self, upright: Upright, arms: tuple[Hinge, Hinge] | None = None, linkage: Linkage | None = None
+        self, upright: UprightPoints, arms: tuple[Hinge, Hinge] | None = None, linkage: SteeringLinkage | None = None
     ) -> None:
         """arms: lower and upper; None where travel is not known. linkage: None where the steering is not known.
 
@@ -109,11 +110,11 @@ class FrontEnd:
             self._upper = hinged(upper.front, upper.rear, upright.upper)
             self._upper_side = self._upper.side_of(upright.lower)
         self._held: dict[float, tuple[Vector, Vector]] = {0.0: (upright.lower, upright.upper)}
-        self._outer_circles: dict[float, Circle] = {}
+        self._outer_circles: dict[float, PivotCircle] = {}
         if linkage is not None:
             self._prepare(linkage)
 
-    def _prepare(self, linkage: Linkage) -> None:
+    def _prepare(self, linkage: SteeringLinkage) -> None:
         assert self.upright.tie_rod_end is not None
         if linkage.how == "one rod across":
             self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
@@ -163,7 +164,7 @@ class FrontEnd:
         """Full lock to the left at ride height: mm the inner ends move to the left, or rad of the left wheel with one rod."""
         return self._full
 
-    def steered(self, upright: Upright, linkage: Linkage) -> "FrontEnd":
+    def steered(self, upright: UprightPoints, linkage: SteeringLinkage) -> "FrontEnd":
         """The same corner steered so. upright: with a tie-rod end; otherwise as here. What was found of the arms is kept.
 
         Raises CannotReach where the linkage does not steer at all.
@@ -172,7 +173,7 @@ class FrontEnd:
         made._held = self._held
         return made
 
-    def _outer_circle(self, travel: float) -> Circle:
+    def _outer_circle(self, travel: float) -> PivotCircle:
         """Where the tie rod's outer joint can be at a travel: turned about the steering axis."""
         if travel not in self._outer_circles:
             lower, upper = self.held(travel)
@@ -320,7 +321,7 @@ class FrontEnd:
             return self._pose(pivots, straight + lock * self._full, inner)
         return self._pose(pivots, circle.angle(other, self._rod, self._rod_side), other)
 
-    def _middle_of_one_rod(self, circle: Circle, centre_line: float) -> float:
+    def _middle_of_one_rod(self, circle: PivotCircle, centre_line: float) -> float:
         """With one rod both ends lie half its length from the centre line when both wheels turn alike."""
         wanted = centre_line + self._rod / 2 - circle.centre[1]
         if abs(wanted) > hypot(circle.u[1], circle.v[1]):
@@ -335,9 +336,9 @@ def _frame(lower: Vector, upper: Vector) -> Frame:
     return first, cross(up, first), up
 
 
-def _circle(lower: Vector, frame: Frame, parts: Vector) -> Circle:
+def _circle(lower: Vector, frame: Frame, parts: Vector) -> PivotCircle:
     (a, b, c), (e1, e2, e3) = parts, frame
-    return Circle(
+    return PivotCircle(
         plus(lower, times(c, e3)), plus(times(a, e1), times(b, e2)), plus(times(a, e2), times(-b, e1))
     )  # fmt: skip
 

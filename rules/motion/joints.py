@@ -9,7 +9,8 @@ from math import asin, atan2, cos, pi, sin
 from typing import NamedTuple
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, size, times, unit, within
-from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, Upright
+from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
+from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, UprightPoints
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
 
@@ -150,10 +151,10 @@ def out_of_square(first: Vector, second: Vector) -> float:
     return asin(min(1.0, abs(dot(first, second))))
 
 
-def bolt_direction(lies: str, upright: Upright) -> Vector:
+def bolt_direction(lies: OuterPivotBolt | TieRodOuterBolt | TieRodInnerBolt, upright: UprightPoints) -> Vector:
     """Direction of a bolt at ride height, of length 1.
 
-    >>> bolt_direction("fore and aft", Upright((0.0, 0.0, 300.0), (0.0, 0.0, 600.0), (0.0, 100.0, 400.0)))
+    >>> bolt_direction("fore and aft", UprightPoints((0.0, 0.0, 300.0), (0.0, 0.0, 600.0), (0.0, 100.0, 400.0)))
     (1.0, 0.0, 0.0)
     """
     if lies == "along the steering axis":
@@ -161,7 +162,7 @@ def bolt_direction(lies: str, upright: Upright) -> Vector:
     return {"fore and aft": FORWARD, "across the car": OUTBOARD, "along the rack": OUTBOARD, "up and down": UP}[lies]
 
 
-def outer_swing(sweep: Sweep, upright: Upright, upper: bool, hinge: Hinge, bolt: Vector) -> Swing:
+def outer_swing(sweep: Sweep, upright: UprightPoints, upper: bool, hinge: Hinge, bolt: Vector) -> Swing:
     """How the bolt of the upper or lower outer pivot swings, seen from its arm. bolt: at ride, of length 1."""
     line = minus(hinge.front, hinge.rear)
     arm_at_ride = _frame(line, minus(upright.upper if upper else upright.lower, hinge.rear))
@@ -174,7 +175,7 @@ def outer_swing(sweep: Sweep, upright: Upright, upper: bool, hinge: Hinge, bolt:
     return Swing(bolt, seen)
 
 
-def tie_rod_outer(sweep: Sweep, upright: Upright, bolt: Vector) -> Angles:
+def tie_rod_outer(sweep: Sweep, upright: UprightPoints, bolt: Vector) -> Angles:
     """What the tie rod's outer joint needs; its bolt moves with the upright. bolt: at ride, of length 1."""
     at_ride = _upright_at_ride(upright)
     return Angles({
@@ -183,7 +184,7 @@ def tie_rod_outer(sweep: Sweep, upright: Upright, bolt: Vector) -> Angles:
     })  # fmt: skip
 
 
-def tie_rod_inner(sweep: Sweep, lies: str, bolt: Vector) -> Angles:
+def tie_rod_inner(sweep: Sweep, lies: TieRodInnerBolt, bolt: Vector) -> Angles:
     """What the tie rod's inner joint needs. Rack and relay rod slide without turning, so its bolt or shank stays put.
 
     lies: "along the rack" is a shank that a ball sits on, measured from its own line; any other a bolt through the rod.
@@ -227,7 +228,7 @@ def _frame(first: Vector, second: Vector) -> Frame:
     return one, two, cross(one, two)
 
 
-def _upright_at_ride(upright: Upright) -> Frame:
+def _upright_at_ride(upright: UprightPoints) -> Frame:
     return _frame(minus(upright.upper, upright.lower), OUTBOARD)
 
 

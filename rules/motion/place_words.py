@@ -1,8 +1,15 @@
-"""Words for a place in travel and lock, for the checks that say where a worst was found. No check stands here."""
+"""The one wording for a place in travel and lock: words, and the figures that stand in their braces.
 
+A finding shows the figures in both unit systems, a table or a picture in the sheet's alone: `filled` does either.
+"""
+
+from rules.measure.display import filled, show
+from rules.measure.quantity import Units
 from rules.motion.sweep import Worst
 
 Figures = dict[str, tuple[float, str]]
+Words = tuple[str, Figures]
+STRAIGHT = "straight ahead"
 
 
 def side(travel: float) -> str:
@@ -14,8 +21,8 @@ def side(travel: float) -> str:
     return "bump" if travel > 0 else "droop"
 
 
-def height(travel: float) -> tuple[str, Figures]:
-    """Words for a travel, mm, and the figures in them.
+def height(travel: float) -> Words:
+    """Words for a travel, mm, up positive.
 
     >>> height(-90.0)
     ('{travel_there} droop', {'travel_there': (90.0, 'mm')})
@@ -25,27 +32,44 @@ def height(travel: float) -> tuple[str, Figures]:
     return f"{{travel_there}} {side(travel)}" if travel else "ride height", {"travel_there": (abs(travel), "mm")}
 
 
-def place(travel: float, lock: float) -> tuple[str, Figures]:
-    """Words for a travel, mm, and a lock of the left wheel, and the figures in them.
+def turned(lock: float) -> Words:
+    """Words for how far the wheels are turned, the side left open. lock: 1 full left, -1 full right.
 
-    >>> place(110.0, -1.0)[0]
-    'at {travel_there} bump and full lock, on the outer wheel'
-    >>> place(0.0, 0.5)[0]
-    'at ride height and {lock_there} of full lock, on the inner wheel'
+    >>> turned(-1.0)[0], turned(0.5), turned(0.0)[0]
+    ('full lock', ('{lock_there} lock', {'lock_there': (0.5, 'share')}), 'straight ahead')
     """
-    words, figures = height(travel)
-    figures["lock_there"] = (abs(lock), "share")
-    if not lock:
-        return f"at {words}, wheels straight", figures
-    turned = "full lock" if abs(lock) == 1 else "{lock_there} of full lock"
-    wheel = "inner" if lock > 0 else "outer"
-    return f"at {words} and {turned}, on the {wheel} wheel", figures
+    words = "full lock" if abs(lock) == 1 else "{lock_there} lock" if lock else STRAIGHT
+    return words, {"lock_there": (round(abs(lock), 2), "share")}
 
 
-def where(worst: float) -> tuple[str, Figures]:
-    """Words for where in travel and lock a worst was found, and the figures in them.
+def place(travel: float, lock: float) -> Words:
+    """Words for a travel, mm, up positive, and a lock of the left wheel, 1 full left.
+
+    >>> place(110.0, -1.0)[0], place(0.0, 0.5)[0], place(0.0, 0.0)[0]
+    ('{travel_there} bump, full lock, outer wheel', 'ride height, {lock_there} lock, inner wheel', 'ride height, straight ahead')
+    """
+    (high, travelled), (steered, locked) = height(travel), turned(lock)
+    wheel = f", {'inner' if lock > 0 else 'outer'} wheel" if lock else ""
+    return f"{high}, {steered}{wheel}", travelled | locked
+
+
+def where(worst: float) -> Words:
+    """Words for where in travel and lock a worst was found.
 
     >>> where(Worst(0.3, 110.0, 0.0))[0], where(0.3)[0]
-    ('at {travel_there} bump, wheels straight', 'somewhere in the travel')
+    ('at {travel_there} bump, straight ahead', 'somewhere in the travel')
     """
-    return place(worst.travel, worst.lock) if isinstance(worst, Worst) else ("somewhere in the travel", {})
+    if not isinstance(worst, Worst):
+        return "somewhere in the travel", {}
+    words, figures = place(worst.travel, worst.lock)
+    return f"at {words}", figures
+
+
+def in_units(words: Words, units: Units) -> str:
+    """Such words with their figures in one unit system.
+
+    >>> in_units(place(-50.8, 0.5), "inch"), in_units(height(110.0), "metric")
+    ('2 in droop, 50 % lock, inner wheel', '110 mm bump')
+    """
+    text, figures = words
+    return filled(text, figures, units, show)

@@ -40,7 +40,7 @@ class Hinge:
 
 
 @dataclass(frozen=True, slots=True)
-class Upright:
+class UprightPoints:
     """The points that move with the upright, at ride height. The wheel stands upright and points straight ahead.
 
     radius: from the wheel centre to the ground. tie_rod_end: None where the steering is not known.
@@ -59,7 +59,7 @@ class Upright:
     def on_axis(self, height: float) -> Vector:
         """Where the steering axis passes a height above the ground, mm.
 
-        >>> Upright((0.0, -80.0, 300.0), (0.0, -120.0, 500.0), (0.0, 0.0, 400.0)).on_axis(400.0)
+        >>> UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 500.0), (0.0, 0.0, 400.0)).on_axis(400.0)
         (0.0, -100.0, 400.0)
         """
         return _at_height(self.lower, self.upper, height)

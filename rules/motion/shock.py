@@ -4,17 +4,18 @@ from typing import NamedTuple
 
 from rules.measure.vectors import Vector, minus, size
 from rules.motion.front_end import FrontEnd
+from rules.motion.kinds import ArmName
 
 NEAR_RIDE = 1.0
 """mm of wheel travel each way over which the ratio at ride height is taken."""
 
 
 class Shock(NamedTuple):
-    """Its two ends at ride height, mm, and the arm it stands on: "lower arm" or "upper arm"."""
+    """Its two ends at ride height, mm, and the arm it stands on."""
 
     on_arm: Vector
     on_frame: Vector
-    arm: str
+    arm: ArmName
 
     @property
     def text(self) -> str:

@@ -9,9 +9,9 @@ from math import atan2, copysign, cos, hypot, inf, radians, sin, sqrt
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
-from rules.motion.circle import Circle
-from rules.motion.front_end import Linkage
-from rules.motion.points import CannotReach, Upright, mirrored
+from rules.motion.circle import PivotCircle
+from rules.motion.front_end import SteeringLinkage
+from rules.motion.points import CannotReach, UprightPoints, mirrored
 from rules.motion.search import golden
 from rules.motion.turning import ideal_outer, steer_at
 
@@ -58,11 +58,10 @@ class BestArm(NamedTuple):
         return "the best of every arm angle within 54 deg of straight fore and aft"
 
 
-def arm_of(upright: Upright) -> Arm:
+def arm_of(upright: UprightPoints) -> Arm:
     """The steering arm as it is built.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> arm = arm_of(trapezium().upright)
     >>> round(arm.length, 6), round(degrees(arm.inward), 4), arm.side
     (150.0, 16.2602, -1)
@@ -73,10 +72,9 @@ def arm_of(upright: Upright) -> Arm:
     return Arm(foot, hypot(ahead, outboard), atan2(-outboard, abs(ahead)), int(copysign(1, ahead)))
 
 
-def axis_of(upright: Upright) -> Vector:
+def axis_of(upright: UprightPoints) -> Vector:
     """Direction of the steering axis at ride height, from the lower to the upper pivot, of length 1.
 
-    >>> from rules.motion.examples import trapezium
     >>> axis_of(trapezium().upright)
     (0.0, 0.0, 1.0)
     """
@@ -90,7 +88,6 @@ def aim(arm: Arm, centre_line: float) -> float:
 
     Arm 144 behind and 42 inboard: 700 x 144 / 42 = 2400 behind.
 
-    >>> from rules.motion.examples import trapezium
     >>> round(aim(arm_of(trapezium().upright), -700.0), 6)
     -2400.0
     """
@@ -98,27 +95,26 @@ def aim(arm: Arm, centre_line: float) -> float:
     return arm.foot[0] + (centre_line - arm.foot[1]) * ahead / outboard
 
 
-def outer_turn(upright: Upright, linkage: Linkage, end: Vector) -> Callable[[float], float]:
+def outer_turn(upright: UprightPoints, linkage: SteeringLinkage, end: Vector) -> Callable[[float], float]:
     """The outer wheel's turn about its axis by the inner one's, rad, both into the bend, with the tie-rod end put here.
 
     Raises CannotReach where the links lock before.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> follow = outer_turn(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0))
     >>> round(degrees(follow(trapezium().at(0.0, 1.0).turn)) + degrees(trapezium().at(0.0, -1.0).turn), 9)
     0.0
     """
     axis = axis_of(upright)
     foot = plus(upright.lower, times(dot(minus(end, upright.lower), axis), axis))
-    circle = Circle(foot, minus(end, foot), cross(axis, minus(end, foot)))
+    circle = PivotCircle(foot, minus(end, foot), cross(axis, minus(end, foot)))
     inner_end = _other_inner_end(linkage, end)
     straight = inner_end(end)
     rod, side = size(minus(end, straight)), circle.side_of(straight)
     return lambda turn: -circle.angle(inner_end(circle.at(turn)), rod, side)
 
 
-def _other_inner_end(linkage: Linkage, straight: Vector) -> Callable[[Vector], Vector]:
+def _other_inner_end(linkage: SteeringLinkage, straight: Vector) -> Callable[[Vector], Vector]:
     """From one wheel's tie-rod end to the inner end of the other's tie rod, given as the left corner's."""
     if linkage.how == "one rod across":
         return lambda end: mirrored(end, linkage.centre_line)
@@ -127,12 +123,13 @@ def _other_inner_end(linkage: Linkage, straight: Vector) -> Callable[[Vector], V
     return lambda end: mirrored(own(end), middle)
 
 
-def errors(upright: Upright, linkage: Linkage, end: Vector, turns: Iterable[float], ratio: float) -> list[float]:
+def errors(
+    upright: UprightPoints, linkage: SteeringLinkage, end: Vector, turns: Iterable[float], ratio: float
+) -> list[float]:
     """The outer wheel's angle less its ideal one, rad, at each turn of the inner wheel about its axis.
 
     ratio: distance between the kingpins over the wheelbase. Raises CannotReach where the links lock before.
 
-    >>> from rules.motion.examples import trapezium
     >>> errors(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0), [0.0], 0.5)
     [0.0]
     """
@@ -150,14 +147,13 @@ def root_mean_square(numbers: list[float]) -> float:
     return sqrt(sum(number * number for number in numbers) / len(numbers))
 
 
-def best_arm(upright: Upright, linkage: Linkage, turns: list[float], ratio: float) -> BestArm:
+def best_arm(upright: UprightPoints, linkage: SteeringLinkage, turns: list[float], ratio: float) -> BestArm:
     """The arm of the same length, height and side whose error over the lock is least, the tie rod's length following.
 
     turns: of the inner wheel about its axis, rad, evenly over the lock. Scanned, then closed in on by golden section.
     Raises CannotReach where no arm of this length follows through all of them.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> best = best_arm(trapezium().upright, trapezium().linkage, [radians(turn) for turn in range(1, 36)], 1.4 / 2.6)
     >>> round(degrees(best.inward), 2), round(degrees(best.error), 4)
     (21.98, 0.2018)

@@ -8,7 +8,7 @@ from math import floor, sin
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, size
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Hinge, Pose
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
@@ -28,7 +28,6 @@ def instant_centre(arms: tuple[Hinge, Hinge], pose: Pose) -> tuple[float, float]
 
     Lower arm level at 300 high; upper arm 600 high at the upright, falling 100 in its 300: it meets 300 high at y = -900.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> front = meeting_arms()
     >>> [round(part, 6) for part in instant_centre(front.arms, front.straight(0.0))]
     [-900.0, 300.0]
@@ -48,7 +47,6 @@ def roll_centre_height(arms: tuple[Hinge, Hinge], pose: Pose, centre_line: float
 
     As above, half the track 450: half way to the instant centre, 300 / 2.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> front = meeting_arms()
     >>> round(roll_centre_height(front.arms, front.straight(0.0), -450.0), 6)
     150.0
@@ -174,14 +172,13 @@ def from_inner_pivot(front: FrontEnd, pivot: InnerPivot) -> FrontEnd:
 
     Raises CannotReach where the tie rod then does not steer.
 
-    >>> from rules.motion.examples import parallel_arms
     >>> from_inner_pivot(parallel_arms(), InnerPivot(-300.0, 350.0)).at(0.0, 0.0).inner_end
     (-120.0, -300.0, 350.0)
     """
     linkage = front.linkage
     assert linkage is not None and linkage.inner is not None
     inner = (linkage.inner[0], pivot.across, pivot.up)
-    return front.steered(front.upright, Linkage("rack", inner, linkage.centre_line, travel=SLIDE))
+    return front.steered(front.upright, SteeringLinkage("rack", inner, linkage.centre_line, travel=SLIDE))
 
 
 def least_steering(front: FrontEnd, travels: Sequence[float], near: InnerPivot) -> InnerPivot:
@@ -190,7 +187,6 @@ def least_steering(front: FrontEnd, travels: Sequence[float], near: InnerPivot) 
     So near to it every angle changes with the pivot's place as along a straight line, and the largest less the least of
     straight lines has one valley: searched up and down for each place across. Raises CannotReach.
 
-    >>> from rules.motion.examples import parallel_arms
     >>> best = least_steering(parallel_arms(), [-60.0, -30.0, 0.0, 30.0, 60.0], InnerPivot(-380.3, 360.1))
     >>> round(best.across, 1), round(best.up, 1)
     (-380.0, 360.0)

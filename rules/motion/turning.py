@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
 from rules.motion.circle import nearest_turn
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
 from rules.motion.sweep import Sweep
@@ -65,7 +65,6 @@ class Reach(NamedTuple):
 def reach(front: FrontEnd) -> Reach:
     """How far both wheels follow at ride height before two links lie in a line, where the linkage locks or turns back.
 
-    >>> from rules.motion.examples import trapezium
     >>> reach(trapezium()).text
     'the whole lock'
     """
@@ -100,7 +99,6 @@ def _last_lock(front: FrontEnd) -> float:
 def both_wheels(sweep: Sweep) -> list[Steered]:
     """Both wheels of a left turn, from straight ahead to full lock. sweep: one travel, from full right to full left.
 
-    >>> from rules.motion.examples import trapezium
     >>> from rules.motion.sweep import envelope
     >>> [wheels.lock for wheels in both_wheels(envelope(trapezium(), 0.0, 0.0, locks=5))]
     [0.0, 0.5, 1.0]
@@ -178,7 +176,6 @@ def turn_at(steer: float, axis: Vector) -> float:
 def arm(pose: Pose) -> Vector:
     """From the steering axis, square to it, out to the tie-rod end, mm.
 
-    >>> from rules.motion.examples import trapezium
     >>> arm(trapezium().at(0.0, 0.0))
     (-144.0, -42.0, 0.0)
     """
@@ -192,7 +189,6 @@ def lever(pose: Pose) -> float:
 
     Arm 144 behind the axis, rod straight across: a pull to the right turns the wheel's front left with 144 mm.
 
-    >>> from rules.motion.examples import trapezium
     >>> lever(trapezium().at(0.0, 0.0))
     144.0
     """
@@ -208,7 +204,6 @@ def rod_to_arm(pose: Pose, straight: Pose) -> float:
     wheels straight. Arm 42 in 144 inboard and rod straight across: atan(144 / 42).
 
     >>> from math import degrees
-    >>> from rules.motion.examples import trapezium
     >>> straight = trapezium().at(0.0, 0.0)
     >>> round(degrees(rod_to_arm(straight, straight)), 4)
     73.7398
@@ -218,7 +213,7 @@ def rod_to_arm(pose: Pose, straight: Pose) -> float:
     return atan2(copysign(1, lever(straight)) * dot(cross(out, rod), pose.axis), abs(dot(out, rod)))
 
 
-def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
+def turn_per_slide(linkage: SteeringLinkage, pose: Pose) -> float:
     """Rate of the wheel's turn about its axis with the slide of rack or relay rod to the left, rad per mm.
 
     Raises ZeroDivisionError where the rod lies in a line with the arm, or the relay rod with its own arms.
@@ -226,7 +221,6 @@ def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
     The rod keeps its length, so both its ends move alike along it. Rack straight across behind, arm 150 mm: it must
     slide right for a turn to the left.
 
-    >>> from rules.motion.examples import straight_rack
     >>> round(turn_per_slide(straight_rack().linkage, straight_rack().at(0.0, 0.0)) * 150, 9)
     -1.0
     """
@@ -239,10 +233,9 @@ def turn_per_slide(linkage: Linkage, pose: Pose) -> float:
     return along / size(rod) / lever(pose)
 
 
-def outer_per_inner(linkage: Linkage, wheels: Steered) -> float:
+def outer_per_inner(linkage: SteeringLinkage, wheels: Steered) -> float:
     """How much the outer wheel turns about its axis for a little more of the inner one, both positive into the bend.
 
-    >>> from rules.motion.examples import trapezium
     >>> outer_per_inner(trapezium().linkage, Steered(0.0, trapezium().at(0.0, 0.0), trapezium().at(0.0, 0.0)))
     1.0
     """
@@ -254,7 +247,6 @@ def outer_per_inner(linkage: Linkage, wheels: Steered) -> float:
 def lift(pose: Pose) -> float:
     """Rise of the body at this wheel, mm: how far the wheel's lowest point would sink if the body were held.
 
-    >>> from rules.motion.examples import leaning
     >>> round(lift(leaning().at(0.0, 1.0)), 5)
     1.22178
     """
@@ -266,17 +258,15 @@ def lift_rate(pose: Pose) -> float:
 
     By virtual work this is the lever of the weight on the wheel: of an upward force at its lowest point.
 
-    >>> from rules.motion.examples import leaning
     >>> round(lift_rate(leaning().at(0.0, 1.0)), 4)
     6.8084
     """
     return -dot(cross(minus(pose.contact, pose.lower), UP), pose.axis)
 
 
-def return_lever(linkage: Linkage, wheels: Steered) -> float:
+def return_lever(linkage: SteeringLinkage, wheels: Steered) -> float:
     """Rise of the body at both wheels per turn of the inner one, mm per rad. Positive: the weight returns the wheels.
 
-    >>> from rules.motion.examples import leaning
     >>> return_lever(leaning().linkage, Steered(0.0, leaning().at(0.0, 0.0), leaning().at(0.0, 0.0)))
     0.0
     """
@@ -292,7 +282,6 @@ def outer_edge_radius(wheels: Steered, wheelbase: float, centre_line: float, tyr
     Ideal angles for 5 m at the middle of the rear axle put the outer wheel at (5.0 + 0.7) m across and 2.6 m ahead:
 
     >>> from math import radians
-    >>> from rules.motion.examples import wheel_turned
     >>> wheels = Steered(1.0, wheel_turned(radians(31.159305)), wheel_turned(radians(-24.519643)))
     >>> round(outer_edge_radius(wheels, 2600.0, -700.0, 0.0), 1), round(hypot(5700.0, 2600.0), 1)
     (6265.0, 6265.0)

@@ -26,7 +26,7 @@ from rules.sheet.spring import Spring
 from rules.sheet.steering import Steering
 from rules.sheet.tyre import Tyre
 from rules.sheet.upright import Upright
-from rules.sheet.welds import JointCaliperBracket, JointLower, JointSteeringArm, JointUpper
+from rules.sheet.welds import WELD_STEPS
 from rules.sheet.wheel import Wheel
 
 SHEET_VERSION = 1
@@ -46,10 +46,7 @@ STEPS: tuple[type[Step], ...] = (
     Loads,
     Upright,
     Bolts,
-    JointUpper,
-    JointLower,
-    JointSteeringArm,
-    JointCaliperBracket,
+    *WELD_STEPS,
     Brakes,
 )
 FIELDS: dict[str, AskedField] = {asked.name: asked for step in STEPS for asked in step.asked().values()}

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from rules.graph.asking import Step, ask
+from rules.graph.asking import Part, Step, ask
 from rules.measure.units import Mm
 
 AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
@@ -29,7 +29,30 @@ def _height(label: str, more: str = "") -> Any:
     return ask(label, "length", HEIGHT + more, may_be_empty=True, between=UP, usual=USUAL_UP, reading_error="1 mm")
 
 
-class Arms(Step):
+def _tube(label: str) -> Any:
+    how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in."
+    return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), usual=("20 mm", "60 mm"),
+               reading_error="0.5 mm")  # fmt: skip
+
+
+class ArmPivots(Part):
+    """The four inner pivots in the frame."""
+
+    lower_front_ahead: Mm = _ahead("Lower arm front, ahead")
+    lower_front_from_centre: Mm = _from_centre("Lower arm front, from centre")
+    lower_front_height: Mm = _height("Lower arm front, height")
+    lower_rear_ahead: Mm = _ahead("Lower arm rear, ahead")
+    lower_rear_from_centre: Mm = _from_centre("Lower arm rear, from centre", FRONT_VIEW)
+    lower_rear_height: Mm = _height("Lower arm rear, height", FRONT_VIEW)
+    upper_front_ahead: Mm = _ahead("Upper arm front, ahead")
+    upper_front_from_centre: Mm = _from_centre("Upper arm front, from centre")
+    upper_front_height: Mm = _height("Upper arm front, height")
+    upper_rear_ahead: Mm = _ahead("Upper arm rear, ahead")
+    upper_rear_from_centre: Mm = _from_centre("Upper arm rear, from centre", FRONT_VIEW)
+    upper_rear_height: Mm = _height("Upper arm rear, height", FRONT_VIEW)
+
+
+class Arms(ArmPivots, Step):
     """Double A-arms, both wheels moving together. A sheet is finished without any of it."""
 
     name = "arms"
@@ -44,18 +67,6 @@ class Arms(Step):
         "Check every gap on the real parts, springs out, at full bump and droop and at both locks.",
     )
 
-    lower_front_ahead: Mm = _ahead("Lower arm front, ahead")
-    lower_front_from_centre: Mm = _from_centre("Lower arm front, from centre")
-    lower_front_height: Mm = _height("Lower arm front, height")
-    lower_rear_ahead: Mm = _ahead("Lower arm rear, ahead")
-    lower_rear_from_centre: Mm = _from_centre("Lower arm rear, from centre", FRONT_VIEW)
-    lower_rear_height: Mm = _height("Lower arm rear, height", FRONT_VIEW)
-    upper_front_ahead: Mm = _ahead("Upper arm front, ahead")
-    upper_front_from_centre: Mm = _from_centre("Upper arm front, from centre")
-    upper_front_height: Mm = _height("Upper arm front, height")
-    upper_rear_ahead: Mm = _ahead("Upper arm rear, ahead")
-    upper_rear_from_centre: Mm = _from_centre("Upper arm rear, from centre", FRONT_VIEW)
-    upper_rear_height: Mm = _height("Upper arm rear, height", FRONT_VIEW)
     bump_travel: Mm = ask(
         "Bump travel",
         "length",
@@ -74,24 +85,8 @@ class Arms(Step):
         usual=("50 mm", "350 mm"),
         reading_error="3 mm",
     )
-    lower_tube: Mm = ask(
-        "Lower arm tube diameter",
-        "length",
-        "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in.",
-        may_be_empty=True,
-        between=("6 mm", "200 mm"),
-        usual=("22 mm", "60 mm"),
-        reading_error="0.5 mm",
-    )
-    upper_tube: Mm = ask(
-        "Upper arm tube diameter",
-        "length",
-        "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in.",
-        may_be_empty=True,
-        between=("6 mm", "200 mm"),
-        usual=("20 mm", "60 mm"),
-        reading_error="0.5 mm",
-    )
+    lower_tube: Mm = _tube("Lower arm tube diameter")
+    upper_tube: Mm = _tube("Upper arm tube diameter")
     tie_rod_tube: Mm = ask(
         "Tie rod diameter",
         "length",

@@ -1,12 +1,14 @@
 """The bolts of the corner: pivots, hub, wheel studs."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
-from rules.tables.bolt_grades import GRADES
-from rules.tables.torque_factors import TORQUE_FACTOR
+from rules.tables.bolt_grades import BoltGrade
+from rules.tables.torque_factors import ThreadState
 
-SCREWED_INTO = ("nut", "steel", "iron", "aluminium")
+ScrewedInto = Literal["nut", "steel", "iron", "aluminium"]
 
 GRADE = "Mark on the head: 8.8, 10.9; three lines are grade 5, six are grade 8. Unmarked counts as grade 2."
 BALL = "Width of the ball or inner ring the bolt goes through. For a ball joint's stud: 0."
@@ -36,7 +38,7 @@ class Bolts(Step):
     upper_thread: Thread = ask(
         "Upper pivot bolt thread", "thread", "Diameter and pitch: 14 x 1.5 mm, 1/2-20.", may_be_empty=True
     )
-    upper_grade: str = ask("Upper pivot bolt grade", "choice", GRADE, may_be_empty=True, choices=GRADES)
+    upper_grade: BoltGrade = ask("Upper pivot bolt grade", "choice", GRADE, may_be_empty=True)
     upper_ball_width: Mm = ask(
         "Upper ball width", "length", BALL, may_be_empty=True, between=("0 mm", "80 mm"), usual=("0 mm", "40 mm")
     )
@@ -70,7 +72,7 @@ class Bolts(Step):
     lower_thread: Thread = ask(
         "Lower pivot bolt thread", "thread", "Diameter and pitch: 14 x 1.5 mm, 1/2-20.", may_be_empty=True
     )
-    lower_grade: str = ask("Lower pivot bolt grade", "choice", GRADE, may_be_empty=True, choices=GRADES)
+    lower_grade: BoltGrade = ask("Lower pivot bolt grade", "choice", GRADE, may_be_empty=True)
     lower_ball_width: Mm = ask(
         "Lower ball width", "length", BALL, may_be_empty=True, between=("0 mm", "80 mm"), usual=("0 mm", "40 mm")
     )
@@ -116,24 +118,21 @@ class Bolts(Step):
         usual=("8 mm", "40 mm"),
         reading_error="0.5 mm",
     )
-    hub_bolt_into: str = ask(
+    hub_bolt_into: ScrewedInto = ask(
         "Hub bolts screw into",
         "choice",
         "A nut of the bolt's own grade, or the metal that is tapped.",
         may_be_empty=True,
-        choices=SCREWED_INTO,
     )
-    stud_grade: str = ask(
+    stud_grade: BoltGrade = ask(
         "Wheel stud grade",
         "choice",
         "From the stud maker; the mark is on the stud's head, behind the flange.",
         may_be_empty=True,
-        choices=GRADES,
     )
-    lubrication: str = ask(
+    lubrication: ThreadState = ask(
         "On the threads",
         "choice",
         "What is on the threads of the hub and pivot bolts when they are tightened. It changes the torque more than twice.",
         may_be_empty=True,
-        choices=tuple(TORQUE_FACTOR),
     )

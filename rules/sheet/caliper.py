@@ -3,7 +3,7 @@
 from typing import Literal
 
 from rules.graph.asking import Step, ask
-from rules.measure.units import Mm, MPa, Price, Ratio
+from rules.measure.units import Mm, MPa, Price, Rad, Ratio
 
 CaliperKind = Literal["sliding", "fixed"]
 
@@ -87,5 +87,40 @@ class Caliper(Step):
         "Bleed screw at the top",
         "yes or no",
         "With the caliper where it will be mounted on the car: is the bleed screw its highest point?",
+    )
+    inboard_reach: Mm = ask(
+        "Inboard reach",
+        "length",
+        "From the middle of the rotor's thickness to the caliper's innermost point, hose bolt included, new pads in. Until "
+        "measured, the outboard reach, and 25 mm more for a sliding caliper.",
+        may_be_empty=True,
+        between=("0 mm", "250 mm"),
+        reading_error="1 mm",
+    )
+    inward_reach: Mm = ask(
+        "Reach towards the hub",
+        "length",
+        "From the rotor's edge towards the hub to the lowest point of caliper or pads. Until measured, the braking band "
+        "less 5 mm.",
+        may_be_empty=True,
+        between=("5 mm", "250 mm"),
+        reading_error="1 mm",
+    )
+    length: Mm = ask(
+        "Length along the rotor",
+        "length",
+        "Straight from end to end of the caliper along the rotor's edge, bracket ears included. Until measured 180 mm stands in.",
+        may_be_empty=True,
+        between=("30 mm", "500 mm"),
+        reading_error="2 mm",
+    )
+    clock: Rad = ask(
+        "Place round the clock",
+        "angle",
+        "From straight up over the spindle round to the caliper's middle: plus ahead, minus behind; 90 is straight ahead, 180 "
+        "straight below. Until entered, where the bracket's weld says, else behind.",
+        may_be_empty=True,
+        between=("-180 deg", "180 deg"),
+        reading_error="2 deg",
     )
     price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

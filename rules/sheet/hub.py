@@ -6,9 +6,9 @@ from rules.graph.asking import Step, ask
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price
 from rules.sheet.wheel import NutSeat
+from rules.tables.static_safety import RollingElement
 
 HeldTogetherBy = Literal["itself", "a clamped stub shaft"]
-RollingElement = Literal["ball", "roller"]
 
 
 class Hub(Step):
@@ -163,5 +163,63 @@ class Hub(Step):
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
         usual=("520 mm", "900 mm"),
+    )
+    body_diameter: Mm = ask(
+        "Hub body diameter",
+        "length",
+        "Caliper across the part that stands still between flange and mounting face, at its thickest. Until "
+        "measured the pilot's diameter stands in.",
+        may_be_empty=True,
+        between=("20 mm", "300 mm"),
+        reading_error="0.5 mm",
+    )
+    body_length: Mm = ask(
+        "Hub body length",
+        "length",
+        "From the flange face inboard to the hub's rearmost point, stub shaft's nut left out. Until "
+        "measured it ends at the plate's back.",
+        may_be_empty=True,
+        between=("10 mm", "400 mm"),
+        reading_error="1 mm",
+    )
+    flange_diameter: Mm = ask(
+        "Flange diameter",
+        "length",
+        "Caliper across the flange the wheel bolts to. Until measured, bolt circle + 3 stud diameters.",
+        may_be_empty=True,
+        between=("60 mm", "400 mm"),
+        reading_error="0.5 mm",
+    )
+    flange_thickness: Mm = ask(
+        "Flange thickness",
+        "length",
+        "Caliper on the flange's edge. Until measured 10 mm stands in.",
+        may_be_empty=True,
+        between=("2 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    stud_head_diameter: Mm = ask(
+        "Stud head diameter",
+        "length",
+        "Across one stud's head, behind the flange. Until measured, 1 1/2 stud diameters.",
+        may_be_empty=True,
+        between=("5 mm", "80 mm"),
+        reading_error="0.5 mm",
+    )
+    stud_head_height: Mm = ask(
+        "Stud head height",
+        "length",
+        "How far a stud's head stands out behind the flange. Until measured, half a stud diameter.",
+        may_be_empty=True,
+        between=("0 mm", "40 mm"),
+        reading_error="0.5 mm",
+    )
+    mount_flange_thickness: Mm = ask(
+        "Mounting flange thickness",
+        "length",
+        "Caliper on the ear the mounting bolts go through or screw into. Until measured 12 mm stands in.",
+        may_be_empty=True,
+        between=("2 mm", "80 mm"),
+        reading_error="0.5 mm",
     )
     price_each: Price = ask("Price each", "price", "What one hub costs.", may_be_empty=True)  # fmt: skip

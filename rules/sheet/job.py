@@ -1,11 +1,8 @@
 """What is being built, for what use, and what one front tyre carries."""
 
-from typing import Literal
-
 from rules.graph.asking import Step, ask
 from rules.measure.units import Kg, MetrePerSecond, Mm, Share
-
-Use = Literal["trail", "dunes", "race", "road"]
+from rules.tables.load_multiples import Use
 
 
 class Job(Step):

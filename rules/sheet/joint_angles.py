@@ -1,9 +1,11 @@
 """How the outer pivots and tie-rod ends are clocked, and how far their makers let them swing."""
 
+from typing import Any
+
 from rules.graph.asking import Step, ask
 from rules.measure.units import Rad
+from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 
-BOLT_LIES = ("along the steering axis", "fore and aft", "across the car")
 ALLOWED = (
     "From its maker, each way from square; with the spacers and bracket it will really have. On the bench: angle gauge, "
     "swung until it touches, less 1 deg for the gauge."
@@ -12,6 +14,30 @@ SET = (
     "At ride height, wheels straight, seen from the front: how far the housing is turned from square to the bolt, plus "
     "when its top leans inboard (so its outboard end rises). Empty counts as 0: square."
 )
+
+
+def _allowed(label: str) -> Any:
+    return ask(
+        label,
+        "angle",
+        ALLOWED,
+        may_be_empty=True,
+        between=("1 deg", "60 deg"),
+        usual=("15 deg", "45 deg"),
+        reading_error="1 deg",
+    )
+
+
+def _set(label: str) -> Any:
+    return ask(
+        label,
+        "angle",
+        SET,
+        may_be_empty=True,
+        between=("-45 deg", "45 deg"),
+        usual=("-20 deg", "20 deg"),
+        reading_error="1 deg",
+    )
 
 
 class JointAngles(Step):
@@ -28,77 +54,33 @@ class JointAngles(Step):
         "Check that boots, nuts and spacers do not touch before the joint's own limit.",
     )
 
-    upper_bolt: str = ask(
+    upper_bolt: OuterPivotBolt = ask(
         "Upper joint's bolt or stud lies",
         "choice",
         "How the bolt or stud through the upper outer joint runs.",
         may_be_empty=True,
-        choices=BOLT_LIES,
     )
-    upper_allowed: Rad = ask(
-        "Upper joint allows",
-        "angle",
-        ALLOWED,
-        may_be_empty=True,
-        between=("1 deg", "60 deg"),
-        usual=("16 deg", "45 deg"),
-        reading_error="1 deg",
-    )
-    upper_set: Rad = ask(
-        "Upper joint set at ride",
-        "angle",
-        SET,
-        may_be_empty=True,
-        between=("-45 deg", "45 deg"),
-        usual=("-20 deg", "20 deg"),
-        reading_error="1 deg",
-    )
-    lower_bolt: str = ask(
+    upper_allowed: Rad = _allowed("Upper joint allows")
+    upper_set: Rad = _set("Upper joint set at ride")
+    lower_bolt: OuterPivotBolt = ask(
         "Lower joint's bolt or stud lies",
         "choice",
         "How the bolt or stud through the lower outer joint runs.",
         may_be_empty=True,
-        choices=BOLT_LIES,
     )
-    lower_allowed: Rad = ask(
-        "Lower joint allows",
-        "angle",
-        ALLOWED,
-        may_be_empty=True,
-        between=("1 deg", "60 deg"),
-        usual=("16 deg", "45 deg"),
-        reading_error="1 deg",
-    )
-    lower_set: Rad = ask(
-        "Lower joint set at ride",
-        "angle",
-        SET,
-        may_be_empty=True,
-        between=("-45 deg", "45 deg"),
-        usual=("-20 deg", "20 deg"),
-        reading_error="1 deg",
-    )
-    tie_rod_outer_bolt: str = ask(
+    lower_allowed: Rad = _allowed("Lower joint allows")
+    lower_set: Rad = _set("Lower joint set at ride")
+    tie_rod_outer_bolt: TieRodOuterBolt = ask(
         "Outer tie-rod joint's bolt lies",
         "choice",
         "How the bolt or stud of the tie rod's outer joint runs in the steering arm.",
         may_be_empty=True,
-        choices=("up and down", "fore and aft"),
     )
-    tie_rod_outer_allowed: Rad = ask(
-        "Outer tie-rod joint allows", "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"),
-        usual=("15 deg", "45 deg"),
-        reading_error="1 deg",
-    )  # fmt: skip
-    tie_rod_inner_bolt: str = ask(
+    tie_rod_outer_allowed: Rad = _allowed("Outer tie-rod joint allows")
+    tie_rod_inner_bolt: TieRodInnerBolt = ask(
         "Inner tie-rod joint's bolt lies",
         "choice",
         "How the inner joint is held: a ball whose shank lies along the rack, or a bolt up and down or fore and aft.",
         may_be_empty=True,
-        choices=("along the rack", "up and down", "fore and aft"),
     )
-    tie_rod_inner_allowed: Rad = ask(
-        "Inner tie-rod joint allows", "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"),
-        usual=("15 deg", "45 deg"),
-        reading_error="1 deg",
-    )  # fmt: skip
+    tie_rod_inner_allowed: Rad = _allowed("Inner tie-rod joint allows")

@@ -1,14 +1,13 @@
 """The upright plate and the caliper bracket blank, for the cutter and the welder."""
 
-from typing import Literal, get_args
+from typing import Literal
 
 from rules.graph.asking import Part, Step, ask
 from rules.measure.units import Mm
+from rules.tables.electrodes import WeldProcess
 
 PlateMetal = Literal["mild steel plate", "4130", "other"]
 CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
-WeldProcess = Literal["tig", "mig", "stick"]
-WELD_PROCESSES = get_args(WeldProcess)
 
 
 class PlateStock(Part):

@@ -111,4 +111,12 @@ class Rotor(Step):
         between=("0.3 kg", "40 kg"),
         usual=("2 kg", "12 kg"),
     )
+    hat_outside_diameter: Mm = ask(
+        "Hat outside diameter",
+        "length",
+        "Across the outside of the hat at its widest. Until measured it counts as wide as the inside of the braking band.",
+        may_be_empty=True,
+        between=("50 mm", "550 mm"),
+        reading_error="1 mm",
+    )
     price_each: Price = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip

@@ -1,26 +1,17 @@
 """The steering arm, what moves its tie rod, and where the lock stops."""
 
-from rules.graph.asking import Step, ask
+from typing import Literal
+
+from rules.graph.asking import Part, Step, ask
 from rules.measure.units import Mm, Rad
+from rules.motion.kinds import LinkageKind
 
-LINKAGES = ("rack", "relay rod", "one rod across")
-STOPPED_BY = ("upright or arm", "rack", "steering box", "nothing")
+ArmPoints = Literal["ahead", "behind"]
+StoppedBy = Literal["upright or arm", "rack", "steering box", "nothing"]
 
 
-class Steering(Step):
-    """Steering arm and linkage, wheels straight ahead at ride height. A sheet is finished without any of it."""
-
-    name = "steering"
-    title = "Steering"
-    intro = (
-        "Where the tie rods run, wheels straight ahead and the car at ride height. From this the program turns both "
-        "wheels from lock to lock. Enter the tie-rod end by its place, or copy length and angle from an arm you have; "
-        "then choose what moves the tie rods."
-    )
-    cautions = (
-        "A steering arm that is welded, heated or bent may be refused outright: ask the inspector before you cut.",
-        "Turn the real steering by hand from lock to lock, springs out, at full bump and full droop, before you drive.",
-    )
+class TieRodEnd(Part):
+    """Where the tie rod takes hold of the upright: by its place, or by an arm copied. Wanted for strength as well."""
 
     tie_rod_ahead: Mm = ask(
         "Tie-rod end ahead of the spindle",
@@ -79,20 +70,23 @@ class Steering(Step):
         usual=("-30 deg", "30 deg"),
         reading_error="0.5 deg",
     )
-    copied_side: str = ask(
+    copied_side: ArmPoints = ask(
         "Arm points",
         "choice",
         "Whether the copied arm points ahead of the axle or behind it.",
         may_be_empty=True,
-        choices=("ahead", "behind"),
     )
-    linkage: str = ask(
+
+
+class RodMover(Part):
+    """What moves the tie rod's inner end, and how far."""
+
+    linkage: LinkageKind = ask(
         "What moves the tie rods",
         "choice",
         "Two tie rods on a rack that slides straight across, or on a relay rod that hangs on two equal arms; or one rod "
         "across, straight from arm to arm.",
         may_be_empty=True,
-        choices=LINKAGES,
     )
     inner_ahead: Mm = ask(
         "Inner tie-rod pivot ahead",
@@ -150,12 +144,28 @@ class Steering(Step):
         usual=("22 deg", "48 deg"),
         reading_error="0.5 deg",
     )
-    stopped_by: str = ask(
+
+
+class Steering(TieRodEnd, RodMover, Step):
+    """Steering arm and linkage, wheels straight ahead at ride height. A sheet is finished without any of it."""
+
+    name = "steering"
+    title = "Steering"
+    intro = (
+        "Where the tie rods run, wheels straight ahead and the car at ride height. From this the program turns both "
+        "wheels from lock to lock. Enter the tie-rod end by its place, or copy length and angle from an arm you have; "
+        "then choose what moves the tie rods."
+    )
+    cautions = (
+        "A steering arm that is welded, heated or bent may be refused outright: ask the inspector before you cut.",
+        "Turn the real steering by hand from lock to lock, springs out, at full bump and full droop, before you drive.",
+    )
+
+    stopped_by: StoppedBy = ask(
         "Lock is stopped by",
         "choice",
         "What touches first at full lock: a stop on upright or arm, the rack's own end, the steering box, or nothing.",
         may_be_empty=True,
-        choices=STOPPED_BY,
     )
     travel_per_turn: Mm = ask(
         "Rack travel per turn",

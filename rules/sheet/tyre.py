@@ -54,6 +54,7 @@ class Tyre(Step):
         "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
         between=("60 mm", "600 mm"),
         usual=("4 in", "12 in"),
+        mark="rim width",
     )
     rim_width_most: Mm = ask(
         "Widest rim allowed",
@@ -61,6 +62,7 @@ class Tyre(Step):
         "From the same list: the widest rim.",
         between=("60 mm", "600 mm"),
         usual=("5 in", "14 in"),
+        mark="rim width",
     )
     load_capacity: Kg = ask(
         "Load one tyre may carry",

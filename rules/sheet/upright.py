@@ -1,11 +1,13 @@
 """What the upright and its arms are made of, where their strength is judged."""
 
+from typing import Literal
+
 from rules.graph.asking import Step, ask
 from rules.measure.units import Mm, MPa
-from rules.tables.materials import MATERIALS
+from rules.tables.materials import Metal
 
-BEAMS = ("none", "box", "channel", "tube")
-ARM_FORMS = ("flat bar", "round bar", "box", "round tube")
+Beam = Literal["none", "box", "channel", "tube"]
+ArmForm = Literal["flat bar", "round bar", "box", "round tube"]
 
 
 class Upright(Step):
@@ -25,12 +27,11 @@ class Upright(Step):
         "Where the rules or the road ask for an engineer, the engineer decides, not this sheet.",
     )
 
-    material: str = ask(
+    material: Metal = ask(
         "Metal of the upright",
         "choice",
         "Metal and condition off the certificate; DOM tube is 1020 or 1026 drawn tube. If nobody knows, it is other.",
         may_be_empty=True,
-        choices=MATERIALS,
     )
     certificate_yield: MPa = ask(
         "Yield strength, certificate",
@@ -41,13 +42,12 @@ class Upright(Step):
         between=("100 MPa", "1600 MPa"),
         usual=("230 MPa", "700 MPa"),
     )
-    beam: str = ask(
+    beam: Beam = ask(
         "Beam on the back of the plate",
         "choice",
         "What is welded up the inboard face of the plate, behind the hub, along its whole length; none is plate alone. A "
         "channel counts only with its toes on the plate.",
         may_be_empty=True,
-        choices=BEAMS,
     )
     beam_width: Mm = ask(
         "Beam width, fore and aft",
@@ -109,12 +109,11 @@ class Upright(Step):
         usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
-    steering_arm_form: str = ask(
+    steering_arm_form: ArmForm = ask(
         "Steering arm form",
         "choice",
         "Shape of the arm's section at its root. The arm counts as the same metal as the upright, welded on.",
         may_be_empty=True,
-        choices=ARM_FORMS,
     )
     steering_arm_length: Mm = ask(
         "Steering arm length",

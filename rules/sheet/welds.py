@@ -1,49 +1,59 @@
-"""The welded joints of the upright: four of them, asked the same. A sheet is finished without any of it."""
+"""The welds of the upright: four of them, asked the same. A sheet is finished without any of it."""
 
-from rules.graph.asking import Step, ask
+from typing import ClassVar, Literal
+
+from rules.graph.asking import Step, ask, given
 from rules.measure.units import Mm
-from rules.sheet.plate import WELD_PROCESSES
-from rules.tables.electrodes import FILLERS
+from rules.tables.electrodes import Filler, WeldProcess
 
-MADE_FROM = ("plate, bar or tube", "production casting or forging", "not known")
-FORMS = (
+MadeFrom = Literal["plate, bar or tube", "production casting or forging", "not known"]
+WeldForm = Literal[
     "fillet on both sides",
     "fillet on one side",
     "fillet round a rectangle",
     "fillet round a tube or cup",
     "full bevel",
+]
+WeldedMetal = Literal["mild steel", "4130", "other"]
+Way = Literal["fore and aft", "up and down", "in and out"]
+PadsStand = Literal["ahead", "above", "behind", "below"]
+WELDS = (
+    {"which": "upper", "part": "upper pivot", "weld": "upper weld", "short": "upper weld"},
+    {"which": "lower", "part": "lower pivot", "weld": "lower weld", "short": "lower weld"},
+    {"which": "steering_arm", "part": "steering arm", "weld": "steering arm weld", "short": "arm weld"},
+    {"which": "caliper_bracket", "part": "caliper bracket", "weld": "caliper bracket weld", "short": "brake weld"},
 )
-METALS = ("mild steel", "4130", "other")
-WAYS = ("fore and aft", "up and down", "in and out")
+"""The four welds of an upright, in the order of the sheet: its word in names, what it holds on, what it is called, and that
+in ten letters."""
 CAUTIONS = (
     "The strength worked out here is for steady loads. Loads that come and go crack a weld far below it, from its toe or "
     "its end: crack test every weld after it is made and again in use.",
     "Carry each run round the ends of the part. No tack, stop or arc strike at a corner or on a tension edge.",
-    "Never weld a production casting or forging that holds a wheel or steers it, unless the inspector has agreed in writing.",
+    "Never weld a production casting or forging that holds a wheel or steers it: it cracks beside the weld, unseen.",
     "No chlorinated brake cleaner near the arc: a drop left in a pit makes phosgene.",
 )
 
 
-class JointQuestions:
-    """What is asked of every welded joint. Lengths are taken on the piece as it will stand on the car."""
+class WeldQuestions:
+    """What is asked of every weld. Lengths are taken on the piece as it will stand on the car."""
+
+    cautions: ClassVar[tuple[str, ...]] = CAUTIONS
 
     parts: str = ask(
         "The two parts", "text", "What is welded to what, as you call them: cup to plate, arm to plate.",
         may_be_empty=True,
     )  # fmt: skip
-    made_from: str = ask(
+    made_from: MadeFrom = ask(
         "What the parts were",
         "choice",
         "If either part began as a production knuckle, arm or other casting or forging, say so. If nobody knows, say that.",
         may_be_empty=True,
-        choices=MADE_FROM,
     )
-    metal: str = ask(
+    metal: WeldedMetal = ask(
         "Metal",
         "choice",
         "Of the weaker part, off its certificate.",
         may_be_empty=True,
-        choices=METALS,
     )
     thickness_one: Mm = ask(
         "Thickness of the part welded on",
@@ -63,12 +73,11 @@ class JointQuestions:
         usual=("3 mm", "25 mm"),
         reading_error="0.1 mm",
     )
-    form: str = ask(
+    form: WeldForm = ask(
         "Form of the weld",
         "choice",
         "Full bevel: ground to an edge and welded through the whole thickness, with the back seen or gouged and welded.",
         may_be_empty=True,
-        choices=FORMS,
     )
     leg: Mm = ask(
         "Leg of the fillet",
@@ -97,19 +106,17 @@ class JointQuestions:
         usual=("6 mm", "150 mm"),
         reading_error="0.5 mm",
     )
-    runs_lie: str = ask(
+    runs_lie: Way = ask(
         "The runs lie",
         "choice",
         "Which way along the car, wheels straight. For a tube or cup, one direction in the plane of the ring.",
         may_be_empty=True,
-        choices=WAYS,
     )
-    apart_lies: str = ask(
+    apart_lies: Way = ask(
         "One run to the next lies",
         "choice",
         "Which way along the car from one run to the other, or across a single run. For a ring, its other direction.",
         may_be_empty=True,
-        choices=WAYS,
     )
     load_ahead: Mm = ask(
         "Load ahead of the weld",
@@ -138,19 +145,17 @@ class JointQuestions:
         usual=("-80 mm", "140 mm"),
         reading_error="1 mm",
     )
-    welded_by: str = ask(
+    welded_by: WeldProcess = ask(
         "Welded by",
         "choice",
         "What this joint will really be welded with.",
         may_be_empty=True,
-        choices=WELD_PROCESSES,
     )
-    filler: str = ask(
+    filler: Filler = ask(
         "Filler class",
         "choice",
         "The class printed on the packet of wire, rod or electrodes.",
         may_be_empty=True,
-        choices=FILLERS,
     )
     preheat: str = ask(
         "Preheat",
@@ -159,8 +164,15 @@ class JointQuestions:
         may_be_empty=True,
     )
 
+    @property
+    def text(self) -> str:
+        """What is entered of it, in words, for the written-out working."""
+        sizes = [f"{key} {given(self, key):.1f} mm" for key in ("leg", "run", "apart") if given(self, key) is not None]
+        told = [given(self, "form"), *sizes, given(self, "metal"), given(self, "filler")]
+        return ", ".join(word for word in told if word) or "entered in part"
 
-class JointUpper(JointQuestions, Step):
+
+class WeldUpper(WeldQuestions, Step):
     """The weld that holds the upper pivot."""
 
     name = "joint_upper"
@@ -169,10 +181,9 @@ class JointUpper(JointQuestions, Step):
         "The weld that joins the upper pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
-    cautions = CAUTIONS
 
 
-class JointLower(JointQuestions, Step):
+class WeldLower(WeldQuestions, Step):
     """The weld that holds the lower pivot."""
 
     name = "joint_lower"
@@ -181,10 +192,9 @@ class JointLower(JointQuestions, Step):
         "The weld that joins the lower pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
-    cautions = CAUTIONS
 
 
-class JointSteeringArm(JointQuestions, Step):
+class WeldSteeringArm(WeldQuestions, Step):
     """The weld that holds the steering arm."""
 
     name = "joint_steering_arm"
@@ -193,10 +203,9 @@ class JointSteeringArm(JointQuestions, Step):
         "The weld that joins the steering arm to the plate. The load comes in at the middle of the tie rod's joint. A "
         "bolted arm leaves all of it empty: then no weld is judged. Many inspectors refuse a welded steering arm."
     )
-    cautions = CAUTIONS
 
 
-class JointCaliperBracket(JointQuestions, Step):
+class WeldCaliperBracket(WeldQuestions, Step):
     """The weld that holds the caliper bracket."""
 
     name = "joint_caliper_bracket"
@@ -205,12 +214,14 @@ class JointCaliperBracket(JointQuestions, Step):
         "The weld that joins the caliper's bracket to the plate. The load comes in at the middle of the pads. All of it "
         "may stay empty: then the weld is not judged."
     )
-    cautions = CAUTIONS
 
-    caliper_stands: str = ask(
+    caliper_stands: PadsStand = ask(
         "The caliper stands",
         "choice",
         "Where the middle of the pads lies from the spindle, to the nearest quarter turn.",
         may_be_empty=True,
-        choices=("ahead", "above", "behind", "below"),
     )
+
+
+WELD_STEPS: tuple[type[Step], ...] = (WeldUpper, WeldLower, WeldSteeringArm, WeldCaliperBracket)
+"""The steps that ask about them, in the order of WELDS."""

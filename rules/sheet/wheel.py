@@ -30,6 +30,7 @@ class Wheel(Step):
         between=("8 in", "30 in"),
         usual=("12 in", "20 in"),
         whole_inches=True,
+        mark="rim diameter",
     )
     width: Mm = ask(
         "Wheel width",
@@ -38,6 +39,7 @@ class Wheel(Step):
         between=("3 in", "20 in"),
         usual=("4 in", "12 in"),
         reading_error="1 mm",
+        mark="rim width",
     )
     overall_width: Mm = ask(
         "Overall width, lip to lip",
@@ -57,6 +59,7 @@ class Wheel(Step):
         between=("-200 mm", "200 mm"),
         usual=("-60 mm", "70 mm"),
         reading_error="1 mm",
+        mark="rim offset",
     )
     backspacing: Mm = ask(
         "Backspacing",

@@ -7,7 +7,7 @@ from rules.judging.judge import Judged, label
 from rules.judging.reader import answer, name
 from rules.sheet import FIELDS
 from rules.sheet.rotor import CUT
-from rules.shop.checklist_line import CAUTIONS, SETTLE, Line
+from rules.shop.checklist_line import CAUTIONS, SETTLE, ChecklistLine
 
 HELD_TOGETHER_BY, _ROTOR_STYLE = name("hub.held_together_by"), name("rotor.style")
 
@@ -25,7 +25,7 @@ ALWAYS = (
 )
 
 
-def cautions(judged: Judged) -> Iterator[Line]:
+def cautions(judged: Judged) -> Iterator[ChecklistLine]:
     """The cautions of a sheet: DO NOT CUT with its reasons, then the rest."""
     stops = [f"{finding.title}: {finding.text}" for finding in judged.findings if finding.verdict == "stop"]
     if stops:
@@ -58,5 +58,5 @@ def _as_it_stands(field: str, judged: Judged) -> str:
     return f"{label(field)} {printable(judged.sheet.typed[field])}"
 
 
-def _caution(line: str, text: str) -> Line:
-    return Line(f"caution.{line}", CAUTIONS, text, kind="caution")
+def _caution(line: str, text: str) -> ChecklistLine:
+    return ChecklistLine(f"caution.{line}", CAUTIONS, text, kind="caution")

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from rules.judging.judge import Finding, Judged
 from rules.shop.cautions import cautions
-from rules.shop.checklist_line import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, Line
+from rules.shop.checklist_line import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, ChecklistLine
 from rules.shop.layout import layout
 from rules.shop.steps import (
     after_weld,
@@ -24,12 +24,12 @@ from rules.shop.steps import (
 )
 
 __all__ = [
-    "BLANK", "NO_LONGER_ASKED", "WELDER_SECTIONS", "Line", "Marks", "checklist", "kept_marks", "marked", "to_tables",
+    "BLANK", "NO_LONGER_ASKED", "WELDER_SECTIONS", "ChecklistLine", "Marks", "checklist", "kept_marks", "marked", "to_tables",
     "worked_out_tables",
 ]  # fmt: skip
 
 
-def checklist(judged: Judged) -> tuple[Line, ...]:
+def checklist(judged: Judged) -> tuple[ChecklistLine, ...]:
     """Every line of a sheet in shop order, in the units the sheet is judged in. Ids are unique."""
     return (
         *cautions(judged),
@@ -67,7 +67,7 @@ class Marks:
         """Whether anything is ticked or written."""
         return self.left or self.right or bool(self.left_measured or self.right_measured)
 
-    def stale_for(self, line: Line) -> bool:
+    def stale_for(self, line: ChecklistLine) -> bool:
         """Whether the line asked for something else when it was marked, so that the marks prove nothing now."""
         asks = line.target or (line.text if line.kind == "settle" else "")
         return self.any and bool(asks and self.asked_for) and self.asked_for != asks
@@ -121,7 +121,7 @@ def _together(one: Marks, other: Marks) -> Marks:
     )
 
 
-def marked(lines: Iterable[Line], kept: Mapping[str, Marks]) -> list[tuple[Line, Marks]]:
+def marked(lines: Iterable[ChecklistLine], kept: Mapping[str, Marks]) -> list[tuple[ChecklistLine, Marks]]:
     """Each line with its marks; then, so that nothing typed is lost, marked lines that are no longer asked."""
     lines = tuple(lines)
     now = {line.id for line in lines}
@@ -129,11 +129,13 @@ def marked(lines: Iterable[Line], kept: Mapping[str, Marks]) -> list[tuple[Line,
     return [(line, kept.get(line.id, NO_MARKS)) for line in (*lines, *gone)]
 
 
-def _gone(id: str, marks: Marks) -> Line:
-    return Line(id, NO_LONGER_ASKED, marks.text or id, "" if marks.asked_for == marks.text else marks.asked_for)
+def _gone(id: str, marks: Marks) -> ChecklistLine:
+    return ChecklistLine(
+        id, NO_LONGER_ASKED, marks.text or id, "" if marks.asked_for == marks.text else marks.asked_for
+    )
 
 
-def to_tables(lines: Iterable[Line], kept: Mapping[str, Marks]) -> list[dict[str, object]]:
+def to_tables(lines: Iterable[ChecklistLine], kept: Mapping[str, Marks]) -> list[dict[str, object]]:
     """The checklist as a sheet file keeps it: one table a line.
 
     `marked_for` is written only where the line now asks for something else than when it was marked; clearing the
@@ -142,7 +144,7 @@ def to_tables(lines: Iterable[Line], kept: Mapping[str, Marks]) -> list[dict[str
     return [_table(line, marks) for line, marks in marked(lines, kept)]
 
 
-def _table(line: Line, marks: Marks) -> dict[str, object]:
+def _table(line: ChecklistLine, marks: Marks) -> dict[str, object]:
     table: dict[str, object] = {
         "id": line.id,
         "section": line.section,

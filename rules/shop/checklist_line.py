@@ -34,7 +34,7 @@ WELDER_SECTIONS = (CAUTIONS, HAND_OVER, LAYOUT, MOCK_UP, TACK, HOLD, WELD, AFTER
 
 
 @dataclass(frozen=True, slots=True)
-class Line:
+class ChecklistLine:
     """One thing to do, measure, settle or sign.
 
     id: stable words; it never depends on titles, figures, units or the order of lines. target: what it should be, in

@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from math import ceil
 
 from rules.graph.bands import AtLeast
-from rules.judging.judge import Judged, and_list, shown
+from rules.judging.judge import Judged, and_list, shown, why_not
 from rules.judging.reader import Name, answer, check_id, is_known, name, to_measure
 from rules.judging.trade import trade
 from rules.measure.closeness import CLOSENESS
 from rules.measure.display import show, tape
 from rules.measure.quantity import INCH, Units
-from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, Line
+from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, ChecklistLine
 
 LENGTH_TOLERANCE: dict[Units, str] = {"inch": "+/- 1/64 in", "metric": "+/- 0.5 mm"}
 """Trade custom for pivots and faces; no published source."""
@@ -24,7 +24,7 @@ ANGLE_TOLERANCE = "+/- 0.25 deg"
 
 
 @dataclass(frozen=True, slots=True)
-class Place:
+class LayoutFigure:
     """One thing to lay out.
 
     value: the figure to lay out. ways: words for plus and minus, empty where neither applies. again: what it is called
@@ -47,27 +47,29 @@ _HUB_BOLTS, _HUB_BOLT_THREAD = name("hub.mount_bolts"), name("hub.mount_bolt_thr
 _LOWER, _UPPER = "Lower pivot centre from", "Upper pivot centre from"
 
 PLACES = (
-    Place("plate-face-from-hub-face", "Hub plate's face from hub face", name("hub.flange_to_mount_face"), _INBOARD),
-    Place("bearing-centre-from-hub-face", "Bearing centre from hub face", name("hub.flange_to_bearing_centre"), _INBOARD,
+    LayoutFigure("plate-face-from-hub-face", "Hub plate's face from hub face", name("hub.flange_to_mount_face"), _INBOARD),
+    LayoutFigure("bearing-centre-from-hub-face", "Bearing centre from hub face", name("hub.flange_to_bearing_centre"), _INBOARD,
           toleranced=False),
-    Place("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", name("hub_face_offset"), _INBOARD,
+    LayoutFigure("tyre-centre-plane-from-hub-face", "Tyre centre plane from hub face", name("hub_face_offset"), _INBOARD,
           toleranced=False),
-    Place("lower-pivot-from-hub-face", f"{_LOWER} hub face", name("lower_pivot_from_hub_face"), _INBOARD, "Lower from hub face"),
-    Place("upper-pivot-from-hub-face", f"{_UPPER} hub face", name("upper_pivot_from_hub_face"), _INBOARD, "Upper from hub face"),
-    Place("lower-pivot-from-plate-face", f"{_LOWER} plate face", name("lower_pivot_from_mount_face"), _INBOARD),
-    Place("upper-pivot-from-plate-face", f"{_UPPER} plate face", name("upper_pivot_from_mount_face"), _INBOARD),
-    Place("lower-pivot-height", f"{_LOWER} spindle line", name("pivots.lower_below_spindle"), ("below", "above"),
+    LayoutFigure("lower-pivot-from-hub-face", f"{_LOWER} hub face", name("lower_pivot_from_hub_face"), _INBOARD,
+          "Lower from hub face"),
+    LayoutFigure("upper-pivot-from-hub-face", f"{_UPPER} hub face", name("upper_pivot_from_hub_face"), _INBOARD,
+          "Upper from hub face"),
+    LayoutFigure("lower-pivot-from-plate-face", f"{_LOWER} plate face", name("lower_pivot_from_mount_face"), _INBOARD),
+    LayoutFigure("upper-pivot-from-plate-face", f"{_UPPER} plate face", name("upper_pivot_from_mount_face"), _INBOARD),
+    LayoutFigure("lower-pivot-height", f"{_LOWER} spindle line", name("pivots.lower_below_spindle"), ("below", "above"),
           "Lower from spindle"),
-    Place("upper-pivot-height", f"{_UPPER} spindle line", name("upper_above_spindle"), ("above", "below")),
-    Place("lower-pivot-fore-aft", f"{_LOWER} spindle line", name("lower_pivot_ahead"), _AHEAD, "Lower from spindle"),
-    Place("upper-pivot-fore-aft", f"{_UPPER} spindle line", name("upper_pivot_ahead"), _AHEAD, "Upper from spindle"),
-    Place("pivot-spacing", "Pivot spacing along axis", name("pivots.spacing"), again="Pivot spacing along axis"),
-    Place("inclination", "Inclination, seen from the front", name("pivots.inclination"), ("top inboard", "top outboard"),
+    LayoutFigure("upper-pivot-height", f"{_UPPER} spindle line", name("upper_above_spindle"), ("above", "below")),
+    LayoutFigure("lower-pivot-fore-aft", f"{_LOWER} spindle line", name("lower_pivot_ahead"), _AHEAD, "Lower from spindle"),
+    LayoutFigure("upper-pivot-fore-aft", f"{_UPPER} spindle line", name("upper_pivot_ahead"), _AHEAD, "Upper from spindle"),
+    LayoutFigure("pivot-spacing", "Pivot spacing along axis", name("pivots.spacing"), again="Pivot spacing along axis"),
+    LayoutFigure("inclination", "Inclination, seen from the front", name("pivots.inclination"), ("top inboard", "top outboard"),
           "Inclination"),
-    Place("castor", "Castor, seen from the side", name("pivots.castor"), ("top rearward", "top forward"), "Castor"),
-    Place("axis-tilt", "True lean from plumb", name("axis_tilt")),
-    Place("mount-bolts-fore-aft", "Hub bolts, fore and aft", name("hub.mount_width"), toleranced=False, off="hub"),
-    Place("mount-bolts-up-down", "Hub bolts, up and down", name("hub.mount_height"), toleranced=False, off="hub"),
+    LayoutFigure("castor", "Castor, seen from the side", name("pivots.castor"), ("top rearward", "top forward"), "Castor"),
+    LayoutFigure("axis-tilt", "True lean from plumb", name("axis_tilt")),
+    LayoutFigure("mount-bolts-fore-aft", "Hub bolts, fore and aft", name("hub.mount_width"), toleranced=False, off="hub"),
+    LayoutFigure("mount-bolts-up-down", "Hub bolts, up and down", name("hub.mount_height"), toleranced=False, off="hub"),
 )  # fmt: skip
 
 GAPS = (
@@ -94,7 +96,7 @@ GAPS = (
 )
 
 
-def layout(judged: Judged) -> Iterator[Line]:
+def layout(judged: Judged) -> Iterator[ChecklistLine]:
     """Every layout line in the order the work is done."""
     finest = "1/32 in" if judged.shown_in == "inch" else "0.5 mm"
     yield _note(
@@ -115,10 +117,12 @@ def layout(judged: Judged) -> Iterator[Line]:
     for place in PLACES:
         yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
     count, thread = (shown(wanted, judged) or BLANK for wanted in (_HUB_BOLTS, _HUB_BOLT_THREAD))
-    yield Line("layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do")
+    yield ChecklistLine(
+        "layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do"
+    )
 
 
-def measured_again(judged: Judged, before_welding: bool) -> Iterator[Line]:
+def measured_again(judged: Judged, before_welding: bool) -> Iterator[ChecklistLine]:
     """The figures that welding can move, to be measured on the tacked part, or on the cooled one."""
     prefix, section = ("hold", HOLD) if before_welding else ("after", AFTER)
     for place in PLACES:
@@ -126,14 +130,14 @@ def measured_again(judged: Judged, before_welding: bool) -> Iterator[Line]:
             yield _line(f"{prefix}.{place.name}", section, place.again, place, judged, by_tape=False)
 
 
-def gaps(judged: Judged) -> Iterator[Line]:
+def gaps(judged: Judged) -> Iterator[ChecklistLine]:
     """The gaps to measure on the mock-up. One that does not arise in this build is left out."""
     for line, text, value, check in GAPS:
         if value.origin not in judged.worked.not_here:
             limits = trade().checks[check].note.limits
             assert isinstance(limits, AtLeast) and limits.unit == "mm"
             wanted, least = target(judged, value, by_tape=False), least_by_tape(limits.good, judged.shown_in)
-            yield Line(f"mock-up.{line}", MOCK_UP, text, wanted, f"{least} or more", "measure")
+            yield ChecklistLine(f"mock-up.{line}", MOCK_UP, text, wanted, f"{least} or more", "measure")
 
 
 def least_by_tape(length: float, units: Units) -> str:
@@ -146,18 +150,18 @@ def least_by_tape(length: float, units: Units) -> str:
     return tape(ceil(length / mark - CLOSENESS) * mark, units)
 
 
-def _note(line: str, text: str) -> Line:
-    return Line(f"layout.{line}", LAYOUT, text, kind="caution")
+def _note(line: str, text: str) -> ChecklistLine:
+    return ChecklistLine(f"layout.{line}", LAYOUT, text, kind="caution")
 
 
-def _line(id: str, section: str, text: str, place: Place, judged: Judged, by_tape: bool = True) -> Line:
+def _line(id: str, section: str, text: str, place: LayoutFigure, judged: Judged, by_tape: bool = True) -> ChecklistLine:
     angle = place.value.unit == "rad"
     tolerance = ANGLE_TOLERANCE if angle else LENGTH_TOLERANCE[judged.shown_in]
     if place.off and not is_known(judged.worked.known, place.value):
         wanted = f"{BLANK} measure on the {place.off}"
     else:
         wanted = target(judged, place.value, place.ways, by_tape)
-    return Line(id, section, text, wanted, tolerance if place.toleranced else "", "measure")
+    return ChecklistLine(id, section, text, wanted, tolerance if place.toleranced else "", "measure")
 
 
 def target(judged: Judged, wanted: Name, ways: tuple[str, str] = ("", ""), by_tape: bool = True) -> str:
@@ -192,7 +196,7 @@ def _is_nought(figure: str) -> bool:
 def _blank(judged: Judged, wanted: Name) -> str:
     worked, origin = judged.worked, wanted.origin
     if origin in worked.broken:
-        return f"{BLANK} {worked.broken[origin]}"
+        return f"{BLANK} {why_not(origin, judged)}"
     if origin in worked.not_here:
-        return f"{BLANK} not for this build: {worked.not_here[origin]}"
+        return f"{BLANK} not for this build: {why_not(origin, judged)}"
     return f"{BLANK} not worked out: needs {and_list(worked.waits.get(origin, (origin,)))}"

@@ -27,7 +27,7 @@ from rules.shop.checklist_line import (
     TORQUE,
     TURN,
     WELD,
-    Line,
+    ChecklistLine,
 )
 from rules.shop.layout import gaps, measured_again, target
 from rules.shop.motion_sheet import is_known as moves
@@ -66,10 +66,10 @@ _ALWAYS_WANTED = name("tyre.loaded_radius")
 """May stay empty in a sheet, and every height on it rests on it."""
 
 
-def parts(judged: Judged) -> Iterator[Line]:
+def parts(judged: Judged) -> Iterator[ChecklistLine]:
     """Each part, then what to measure on it. An empty entry is listed where something waits for it."""
     wanted = {field for finding in judged.findings for field in (*finding.waits_for, *finding.estimated_from)}
-    yield Line(
+    yield ChecklistLine(
         "parts.both-sides",
         PARTS,
         "One of each a side, alike. Measure both; write side and donor on each.",
@@ -78,13 +78,13 @@ def parts(judged: Judged) -> Iterator[Line]:
     for words, *entries in _PARTS:
         step = FIELDS[entries[0].origin].step
         counter_words = (_counter_words(entry, judged) for entry in entries)
-        yield Line(f"parts.{step}", PARTS, words.format(*counter_words))
+        yield ChecklistLine(f"parts.{step}", PARTS, words.format(*counter_words))
         for asked in FIELDS.values():
             if asked.step == step and _measured_on_part(asked):
                 entered = shown(name(asked.name), judged)
                 if entered or asked.needed or asked.name in wanted or asked.name == _ALWAYS_WANTED.origin:
                     id = f"parts.{asked.name}".replace("_", "-")
-                    yield Line(id, PARTS, asked.label, entered or f"{BLANK} {asked.how}", kind="measure")
+                    yield ChecklistLine(id, PARTS, asked.label, entered or f"{BLANK} {asked.how}", kind="measure")
 
 
 def _counter_words(entry: Name, judged: Judged) -> str:
@@ -101,7 +101,7 @@ def _measured_on_part(asked: AskedField) -> bool:
 _OPEN = {"stop": "STOP", "watch": "WATCH", "waiting": "NOT JUDGED"}
 
 
-def settle(judged: Judged) -> Iterator[Line]:
+def settle(judged: Judged) -> Iterator[ChecklistLine]:
     """Everything that is not good, as something to settle; then what this sheet does not judge at all."""
     if judged.sheet.missing:
         yield _settle("answers-missing", f"Still to be answered: {and_list(judged.sheet.missing)}.")
@@ -127,8 +127,8 @@ _MOTION = {"steering": _STEERED, "travel": _HUNG}
 """What each rests on: once that is known, its checks say the rest."""
 
 
-def _settle(line: str, text: str) -> Line:
-    return Line(f"settle.{line}", SETTLE, text, kind="settle")
+def _settle(line: str, text: str) -> ChecklistLine:
+    return ChecklistLine(f"settle.{line}", SETTLE, text, kind="settle")
 
 
 def _to_settle(finding: Finding) -> str:
@@ -157,7 +157,7 @@ _KNOWN_FROM_PLATE = {
 """Entries of the plate step that answer a line, once all of them are there."""
 
 
-def hand_over(judged: Judged) -> Iterator[Line]:
+def hand_over(judged: Judged) -> Iterator[ChecklistLine]:
     """What a welder would otherwise have to ask: printed as entered, or as a blank to write in."""
     known, units = judged.worked.known, judged.shown_in
     tie_rod_hole = {
@@ -168,7 +168,7 @@ def hand_over(judged: Judged) -> Iterator[Line]:
     for line, text, source in _TO_WRITE_IN:
         entered = [shown(entry, judged) for entry in _KNOWN_FROM_PLATE.get(line, ())]
         words = tie_rod_hole.get(line) or ("; ".join(entered) if entered and all(entered) else "")
-        yield Line(f"hand-over.{line}", HAND_OVER, text, words or f"{BLANK} {source}".strip(), kind="measure")
+        yield ChecklistLine(f"hand-over.{line}", HAND_OVER, text, words or f"{BLANK} {source}".strip(), kind="measure")
 
 
 # Where the tie rod's outer joint goes, by straightedge and tape
@@ -193,19 +193,19 @@ def _way(distance: float, plus_side: str, minus_side: str, units: Units) -> str:
     return f"{show(abs(distance), 'mm', units)} {plus_side if distance >= 0 else minus_side}"
 
 
-def mock_up(judged: Judged) -> Iterator[Line]:
+def mock_up(judged: Judged) -> Iterator[ChecklistLine]:
     """Dry fit of the real parts: nothing is tacked before they clear."""
     yield _do("mock-up.dry-fit", MOCK_UP, "Clamp up. Hub, rotor, caliper, new pads, wheel, nuts.")
     yield from gaps(judged)
     engagement = target(judged, _STUD_ENGAGEMENT, by_tape=False)
-    yield Line(
+    yield ChecklistLine(
         "mock-up.stud-engagement", MOCK_UP, "Nut turns x pitch", engagement, "1 stud diameter or more", "measure"
     )
     yield _do("mock-up.bleed-screw", MOCK_UP, "Bleed screw is the caliper's highest point.")
     yield _do("mock-up.one-revolution", MOCK_UP, "One full revolution, full lock both ways: no touch.")
 
 
-def tack_and_hold(judged: Judged) -> Iterator[Line]:
+def tack_and_hold(judged: Judged) -> Iterator[ChecklistLine]:
     """Tack in the fixture, then measure and sign before anything is finish welded."""
     yield _do("tack.clean", TACK, "Scale, plating, paint, oil off 1 in (25 mm) each side; acetone, dry.")
     yield _do("tack.fit-up", TACK, "Joints tight: no gap over 1/16 in (1.5 mm). Recut, do not bridge.")
@@ -215,7 +215,7 @@ def tack_and_hold(judged: Judged) -> Iterator[Line]:
     yield _hold("hold.before-finish-weld", HOLD, "HOLD. All inside? If not, cut tacks, reset. Initials:")
 
 
-def weld() -> Iterator[Line]:
+def weld() -> Iterator[ChecklistLine]:
     """Weld in the fixture."""
     yield _hold("weld.test-piece", WELD, "HOLD. Test piece, same joint, bent: sound. Initials:")
     yield _do("weld.hub-and-bearing-out", WELD, "Hub, bearing, seals, joints out; dummy bolted tight.")
@@ -227,7 +227,7 @@ def weld() -> Iterator[Line]:
     )
 
 
-def after_weld(judged: Judged) -> Iterator[Line]:
+def after_weld(judged: Judged) -> Iterator[ChecklistLine]:
     """Cool, measure again and crack test."""
     yield _do("after.cool", AFTER, "In the fixture to hand-warm; still air, never quench.")
     yield _do("after.look", AFTER, "No crack, undercut or crater. Never grind flush.")
@@ -240,7 +240,7 @@ def after_weld(judged: Judged) -> Iterator[Line]:
     yield _hold("crack-test.signed", AFTER, "HOLD. Measured, crack tested, no paint yet. Initials:")
 
 
-def bracket() -> Iterator[Line]:
+def bracket() -> Iterator[ChecklistLine]:
     """The caliper bracket is made to the mocked-up caliper, not to a figure."""
     yield _do("bracket.mock-up", BRACKET, "Hub, rotor, caliper, new pads on: central, square.")
     yield _do(
@@ -267,18 +267,20 @@ _TORQUES = (
 )
 
 
-def torque(judged: Judged) -> Iterator[Line]:
+def torque(judged: Judged) -> Iterator[ChecklistLine]:
     """Assemble. A torque is the builder's own figure from the maker, or a blank: never a chart figure."""
     yield _do("assemble.clean", TORQUE, "Bores washed. No paint on mating faces or threads.")
     yield _do(
         "assemble.bolts", TORQUE, "Shank, not thread, in every joint; two threads past each nut; new pins or locknuts."
     )
     for line, text in _TORQUES:
-        yield Line(line, TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
+        yield ChecklistLine(line, TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
     known = judged.worked.known
     if answer(known, HELD_TOGETHER_BY) != "itself":
         figure = shown_in_both(_STUB_SHAFT_TORQUE, judged) or BLANK
-        yield Line("torque.stub-shaft-nut", TORQUE, "Stub shaft nut, new", f"{figure} {BY_MAKER}", kind="torque")
+        yield ChecklistLine(
+            "torque.stub-shaft-nut", TORQUE, "Stub shaft nut, new", f"{figure} {BY_MAKER}", kind="torque"
+        )
     if is_known(judged.worked.known, _STEERED):
         yield _do(
             "assemble.steering-arm", TORQUE,
@@ -291,7 +293,7 @@ def torque(judged: Judged) -> Iterator[Line]:
     yield _hold("torque.second-person", TORQUE, "HOLD. Second person: torques, pins, locks. Initials:")
 
 
-def turn_and_drive(judged: Judged) -> Iterator[Line]:
+def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
     """Nothing touches, then short drives with a stop to look after each, at the parts with the least margin first."""
     moving = moves(judged)
     yield _do("turn.one-revolution", TURN, "Wheel turns one full revolution by hand: no touch, no rough spot.")
@@ -308,17 +310,21 @@ def turn_and_drive(judged: Judged) -> Iterator[Line]:
     yield _do("turn.stops", TURN, "Steering stops meet before a joint binds or the tyre touches.")
     if is_known(judged.worked.known, _FULL_LOCK):
         angle = target(judged, _FULL_LOCK, by_tape=False)
-        yield Line("turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, LOCKS_ALIKE, "measure")
+        yield ChecklistLine(
+            "turn.stop-angle", TURN, "Inner wheel at its stop, on turn plates", angle, LOCKS_ALIKE, "measure"
+        )
     if is_known(judged.worked.known, _STEERED):
-        yield Line("turn.free-play", TURN, "Free play at the steering wheel", "", FREE_PLAY, "measure")
+        yield ChecklistLine("turn.free-play", TURN, "Free play at the steering wheel", "", FREE_PLAY, "measure")
     if moving:
         castor = target(judged, _CASTOR, ("top rearward", "top forward"), by_tape=False)
-        yield Line("turn.castor", TURN, "Castor, on turn plates", castor, CASTOR_ALIKE, "measure")
+        yield ChecklistLine("turn.castor", TURN, "Castor, on turn plates", castor, CASTOR_ALIKE, "measure")
         step = "1 in" if judged.shown_in == "inch" else "25 mm"
         toe = f"Springs out: toe every {step} from droop to bump"
         worked_out = "as on the motion sheet" if is_known(judged.worked.known, _ENVELOPE) else ""
-        yield Line("turn.toe-straight", TURN, f"{toe}, straight ahead; most change", worked_out, kind="measure")
-        yield Line("turn.toe-turned", TURN, f"{toe}, again at half lock each way; most change", kind="measure")
+        yield ChecklistLine(
+            "turn.toe-straight", TURN, f"{toe}, straight ahead; most change", worked_out, kind="measure"
+        )
+        yield ChecklistLine("turn.toe-turned", TURN, f"{toe}, again at half lock each way; most change", kind="measure")
     yield from inspect_first(judged)
     yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")
     yield _do("drive.re-torque", DRIVE, "After 5 miles (8 km): re-torque all; paint marks; feel hub, rotor heat.")
@@ -327,7 +333,7 @@ def turn_and_drive(judged: Judged) -> Iterator[Line]:
     yield _do("drive.strip", DRIVE, "After 50 miles (80 km): re-torque, strip one side, crack test welds.")
 
 
-def inspect_first(judged: Judged) -> Iterator[Line]:
+def inspect_first(judged: Judged) -> Iterator[ChecklistLine]:
     """The three parts with the least margin, and up to two more where those hold less than is called good.
 
     Nothing where strength is not judged.
@@ -340,16 +346,16 @@ def inspect_first(judged: Judged) -> Iterator[Line]:
     ]
     if first:
         text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
-        yield Line("inspect.first", DRIVE, text, kind="caution")
+        yield ChecklistLine("inspect.first", DRIVE, text, kind="caution")
     for one in first:
         estimate = "; an estimate" if one.estimated else ""
         target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{estimate}"
-        yield Line(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
+        yield ChecklistLine(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
 
 
-def _do(id: str, section: str, text: str) -> Line:
-    return Line(id, section, text)
+def _do(id: str, section: str, text: str) -> ChecklistLine:
+    return ChecklistLine(id, section, text)
 
 
-def _hold(id: str, section: str, text: str) -> Line:
-    return Line(id, section, text, kind="hold")
+def _hold(id: str, section: str, text: str) -> ChecklistLine:
+    return ChecklistLine(id, section, text, kind="hold")

@@ -28,7 +28,7 @@ Weighed = tuple[list[Vertex], list[float]]
 """A place of the difference: the corners it lies between, and their weights."""
 
 
-class Between(NamedTuple):
+class HullGap(NamedTuple):
     """Two convex hulls without their radii: between which bounds their distance lies, and at which points. mm.
 
     Minus in each other: b has to be moved by that much to be clear of a. way: of length 1, the way b is, or has to go, from a.
@@ -125,7 +125,7 @@ def _nearest(corners: list[Vertex]) -> Weighed:
     return best or (corners, [0.25] * 4)
 
 
-def distance(a: Piece, b: Piece, beyond: float = inf) -> Between | None:
+def distance(a: Piece, b: Piece, beyond: float = inf) -> HullGap | None:
     """How far apart two hulls are without their radii, to CLOSE; None where one lies in the other.
 
     Found to be more than `beyond`, the search ends with what is known then.
@@ -162,7 +162,7 @@ def distance(a: Piece, b: Piece, beyond: float = inf) -> Between | None:
         if nearer < TOUCHING:
             return None
     on_a, on_b = _mixed(corners, weights, 1), _mixed(corners, weights, 2)
-    return Between(max(least, 0.0), most, on_a, on_b, times(-1 / away, (x, y, z)))
+    return HullGap(max(least, 0.0), most, on_a, on_b, times(-1 / away, (x, y, z)))
 
 
 Face = tuple[float, Vector, int, int, int]
@@ -220,14 +220,14 @@ def _crossing(a: Piece, b: Piece) -> tuple[Vector, Vector]:
     return _mixed(*there, 1), _mixed(*there, 2)
 
 
-def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
+def depth(a: Piece, b: Piece, steps: int = STEPS) -> HullGap:
     """How far two hulls that share a point are in each other without their radii: the shortest shift that parts them.
 
     `most` is minus that length, not too much by at most DEPTH_CLOSE or DEPTH_PART of it.
     """
     start = _tetrahedron(a, b)
     if isinstance(start, tuple):  # a flat difference: any shift out of its plane parts them
-        return Between(0.0, 0.0, *_crossing(a, b), start)
+        return HullGap(0.0, 0.0, *_crossing(a, b), start)
     corners = start
     faces = [f for ijk in ((0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)) if (f := _face(corners, *ijk))]
     shortest = inf
@@ -255,4 +255,4 @@ def depth(a: Piece, b: Piece, steps: int = STEPS) -> Between:
         if face[0] < offset + TOUCHING  # a facet may be several triangles; the foot is in one of them
     ]
     there = _nearest_of(flat)
-    return Between(-shortest, -min(offset, shortest), _mixed(*there, 1), _mixed(*there, 2), normal)
+    return HullGap(-shortest, -min(offset, shortest), _mixed(*there, 1), _mixed(*there, 2), normal)

@@ -6,29 +6,27 @@ no lever: in a corner at 1 g it can be a quarter of what one row really carries.
 
 from dataclasses import dataclass
 from math import hypot, pi
-from typing import Literal
 
 from rules.graph.results import OutsideRange
 from rules.measure.vectors import Vector
+from rules.tables.static_safety import RollingElement
 
-Element = Literal["ball", "roller"]
-
-DYNAMIC_SHARE: dict[Element, float] = {"ball": 2**-0.7, "roller": 2 ** (-7 / 9)}
+DYNAMIC_SHARE: dict[RollingElement, float] = {"ball": 2**-0.7, "roller": 2 ** (-7 / 9)}
 """Dynamic rating of one row, of a unit of two: the rows stand in the rating as i^0.7 and i^(7/9). ISO 281, from memory."""
 
 STATIC_SHARE = 0.5
 """Static rating of one row, of a unit of two: the rows stand in the rating as i. ISO 76, from memory."""
 
-STATIC_THRUST: dict[Element, float] = {"ball": 0.38, "roller": 1.0}
+STATIC_THRUST: dict[RollingElement, float] = {"ball": 0.38, "roller": 1.0}
 """Part of the thrust added to a row's static load. Ball: half of the 0.76 that bearing makers print for two rows at 25 deg,
 the flattest, so the most careful, of their angles. Roller: the whole thrust, careful, from memory."""
 
-DYNAMIC_THRUST: dict[Element, float] = {"ball": 0.92, "roller": 1.5}
+DYNAMIC_THRUST: dict[RollingElement, float] = {"ball": 0.92, "roller": 1.5}
 """Part of the thrust added to a row's load for its life. Ball: the factor printed for two rows at 25 deg, taken for one row
 alone, which is careful. Roller: careful, from memory."""
 
-LIFE_EXPONENT: dict[Element, float] = {"ball": 3.0, "roller": 10 / 3}
-WEIBULL_SLOPE: dict[Element, float] = {"ball": 10 / 9, "roller": 9 / 8}
+LIFE_EXPONENT: dict[RollingElement, float] = {"ball": 3.0, "roller": 10 / 3}
+WEIBULL_SLOPE: dict[RollingElement, float] = {"ball": 10 / 9, "roller": 9 / 8}
 """ISO 281 and ISO/TR 1281-1; the slopes from memory."""
 
 ROLLING_SHARE = 0.97
@@ -81,7 +79,7 @@ def row_loads(force: Vector, moment: Vector, spread: float) -> RowLoads:
     return RowLoads((along / 2 - push, up / 2 + lift), (along / 2 + push, up / 2 - lift), abs(thrust))
 
 
-def static_row_load(radial: float, thrust: float, element: Element) -> float:
+def static_row_load(radial: float, thrust: float, element: RollingElement) -> float:
     """Static equivalent load of one row, N; which row takes the thrust is not known, so either may.
 
     Source: `P0 = Fr + 0.76 Fa` of a pair at 25 deg (bearing makers' tables), halved to one row.
@@ -92,7 +90,7 @@ def static_row_load(radial: float, thrust: float, element: Element) -> float:
     return radial + STATIC_THRUST[element] * thrust
 
 
-def static_safety(static_rating: float, radial: float, thrust: float, element: Element) -> float:
+def static_safety(static_rating: float, radial: float, thrust: float, element: RollingElement) -> float:
     """Static safety s0 of one row: its share of the unit's static rating C0, N, over its static load. Source: ISO 76.
 
     >>> round(static_safety(33_520.0, 8000.0, 1000.0, "ball"), 9)
@@ -104,7 +102,7 @@ def static_safety(static_rating: float, radial: float, thrust: float, element: E
     return STATIC_SHARE * static_rating / load
 
 
-def life_load(radial: float, thrust: float, element: Element) -> float:
+def life_load(radial: float, thrust: float, element: RollingElement) -> float:
     """Dynamic equivalent load of one row, N. Source: `P = Fr + 0.92 Fa` of a pair at 25 deg, the thrust all on one row.
 
     >>> life_load(2000.0, 1000.0, "ball")
@@ -113,7 +111,7 @@ def life_load(radial: float, thrust: float, element: Element) -> float:
     return radial + DYNAMIC_THRUST[element] * thrust
 
 
-def basic_life(dynamic_rating: float, load: float, element: Element) -> float:
+def basic_life(dynamic_rating: float, load: float, element: RollingElement) -> float:
     """L10, million turns, which 90 of 100 bearings reach. Ratings and loads in one unit. Raises OutsideRange.
 
     Source: ISO 281, L10 = (C / P)^p. Wentzell, Machine Design, Ex. 20.4 p. 436, as quoted elsewhere: C 3350,
@@ -127,7 +125,7 @@ def basic_life(dynamic_rating: float, load: float, element: Element) -> float:
     return float((dynamic_rating / load) ** LIFE_EXPONENT[element])
 
 
-def mean_load(shares: tuple[tuple[float, float], ...], element: Element) -> float:
+def mean_load(shares: tuple[tuple[float, float], ...], element: RollingElement) -> float:
     """The steady load of equal life, from (share of the distance, load, N). Shares add up to 1.
 
     Source: the cubic mean, from memory. 90 % at 4000, 8 % at 4780, 2 % at 11 220 N:
@@ -139,7 +137,7 @@ def mean_load(shares: tuple[tuple[float, float], ...], element: Element) -> floa
     return float(sum(share * load**p for share, load in shares) ** (1 / p))
 
 
-def life_of_two_rows(first: float, second: float, element: Element) -> float:
+def life_of_two_rows(first: float, second: float, element: RollingElement) -> float:
     """L10 of the pair from the L10 of each row: less than the worse one, because either may fail. Source: ISO/TR 1281-1,
     from memory.
 

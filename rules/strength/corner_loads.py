@@ -61,16 +61,3 @@ class CornerLoads:
     def text(self) -> str:
         """In one line, for the written-out working of what rests on it."""
         return f"{len(self.cases)} load cases: {', '.join(case.case for case in self.cases)}"
-
-
-class Margin(float):
-    """A safety factor, worst case first: strength over load. `case` names the load case, `limit` what gives."""
-
-    case: str
-    limit: str
-
-    def __new__(cls, factor: float, case: str, limit: str) -> "Margin":
-        """factor: 1 is just enough. case: a name of a load case. limit: in words, "yield at the upper pivot"."""
-        made = super().__new__(cls, factor)
-        made.case, made.limit = case, limit
-        return made

@@ -1,15 +1,10 @@
 """Which part gives first: every safety factor of a judged sheet, worst first."""
 
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 from dataclasses import dataclass
-from typing import Any
 
-from rules.graph.results import OutsideRange
 from rules.measure.closeness import more_than
-from rules.strength.corner_loads import Margin
-
-ENDING = "_safety"
-"""Values of this ending return a Margin."""
+from rules.strength.margin import Margin
 
 CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})
 """Parts that bend in plain sight and cost little. Every other part is dear or hidden: plate, hub, pivots, bolts, welds."""
@@ -35,26 +30,23 @@ class Ranked:
     estimated: bool = False
 
 
-def part_of(value: str) -> str:
-    """The part a safety value speaks of, in words.
+def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple[Ranked, ...]:
+    """Margins by the value that gives each, worst first; equal ones with the dear or hidden part first.
 
-    >>> part_of("upper_pivot_bolt_safety")
-    'upper pivot bolt'
+    estimated: the values among them that rest on an estimate.
     """
-    return value.removesuffix(ENDING).replace("_", " ")
-
-
-def rank(known: Mapping[str, Any], estimated: Mapping[str, object] | None = None) -> tuple[Ranked, ...]:
-    """The margins among worked-out values, worst first; equal ones with the dear or hidden part first."""
-    found = []
-    for name, answer in known.items():
-        if not name.endswith(ENDING):
-            continue
-        if not isinstance(answer, Margin):
-            raise OutsideRange(f"{part_of(name)} has a factor, but not the case it is for")
-        part, rests = part_of(name), name in (estimated or {})
-        cheap = part in CHEAP_AND_VISIBLE
-        found.append(Ranked(name, part, float(answer), answer.case, answer.limit, cheap, rests))
+    found = [
+        Ranked(
+            value,
+            one.part,
+            float(one),
+            one.case,
+            one.limit,
+            one.part in CHEAP_AND_VISIBLE,
+            estimated=value in estimated,
+        )
+        for value, one in margins.items()
+    ]
     return tuple(sorted(found, key=lambda one: (one.factor, one.cheap_and_visible)))
 
 

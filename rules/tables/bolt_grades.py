@@ -6,12 +6,16 @@ proof and tensile from load tables that quote it, yield from Shigley Table 8-11 
 """
 
 from dataclasses import dataclass
+from typing import Literal, get_args
 
 from rules.measure.closeness import reaches
 from rules.measure.quantity import INCH
 from rules.tables.electrodes import KSI
 
-SAE = (
+BoltGrade = Literal["grade 2", "grade 5", "grade 7", "grade 8", "8.8", "10.9", "12.9"]
+GRADES: tuple[BoltGrade, ...] = get_args(BoltGrade)
+
+SAE: tuple[tuple[BoltGrade, float, float, float, float], ...] = (
     ("grade 2", 3 / 4, 55, 57, 74),
     ("grade 2", 1 + 1 / 2, 33, 36, 60),
     ("grade 5", 1, 85, 92, 120),
@@ -21,7 +25,7 @@ SAE = (
 )
 """Grade; up to and including, in; proof, yield, tensile, ksi."""
 
-ISO = (
+ISO: tuple[tuple[BoltGrade, float, float, float, float], ...] = (
     ("8.8", 16, 580, 640, 800),
     ("8.8", 39, 600, 660, 830),
     ("10.9", 39, 830, 940, 1040),
@@ -29,9 +33,7 @@ ISO = (
 )
 """Class; up to and including, mm; proof, yield, tensile, MPa."""
 
-GRADES = tuple(dict.fromkeys(row[0] for row in (*SAE, *ISO)))
-
-WEAK = ("grade 2",)
+WEAK: tuple[BoltGrade, ...] = ("grade 2",)
 """Below what student racing rules ask of a suspension bolt: SAE grade 5 or class 8.8."""
 
 
@@ -49,8 +51,8 @@ class BoltStrength:
         return f"proof {self.proof:.0f}, yield {self.yields:.0f}, tensile {self.tensile:.0f} MPa"
 
 
-def bolt_strength(grade: str, diameter: float) -> BoltStrength | None:
-    """Strength of a bolt by grade (one of GRADES) and nominal diameter, mm. None where the standard has no such size.
+def bolt_strength(grade: BoltGrade, diameter: float) -> BoltStrength | None:
+    """Strength of a bolt by grade and nominal diameter, mm. None where the standard has no such size.
 
     >>> bolt_strength("8.8", 16.0), bolt_strength("8.8", 18.0).proof
     (BoltStrength(proof=580, yields=640, tensile=800), 600)

@@ -6,9 +6,15 @@ tables give E60 as 62 / 50 and E70 as 70 / 57 ksi: the class number is what desi
 """
 
 from dataclasses import dataclass
+from typing import Literal
 
 KSI = 6.894757
 """MPa in a thousand pounds a square inch."""
+
+WeldProcess = Literal["tig", "mig", "stick"]
+ElectrodeClass = Literal["e6010", "e6011", "e7018", "er70s-2", "er70s-6", "er80s-d2"]
+Filler = Literal[ElectrodeClass, "4130 rod", "other"]
+"""4130 rod: of the parent's own analysis; it has its strength only when heat treated after welding."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,11 +23,11 @@ class Electrode:
 
     tensile: float
     yields: float
-    processes: tuple[str, ...]
+    processes: tuple[WeldProcess, ...]
     low_hydrogen: bool
 
 
-ELECTRODES = {
+ELECTRODES: dict[ElectrodeClass, Electrode] = {
     "e6010": Electrode(60 * KSI, 48 * KSI, ("stick",), False),
     "e6011": Electrode(60 * KSI, 48 * KSI, ("stick",), False),
     "e7018": Electrode(70 * KSI, 58 * KSI, ("stick",), True),
@@ -29,8 +35,3 @@ ELECTRODES = {
     "er70s-6": Electrode(70 * KSI, 58 * KSI, ("tig", "mig"), True),
     "er80s-d2": Electrode(80 * KSI, 68 * KSI, ("tig", "mig"), True),
 }
-
-CHROMOLY_ROD = "4130 rod"
-"""A rod of the parent's own analysis: it has its strength only when heat treated after welding."""
-
-FILLERS = (*ELECTRODES, CHROMOLY_ROD, "other")

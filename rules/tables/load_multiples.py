@@ -18,17 +18,27 @@ and lecture slides are common practice: anyone can read them, but they are neith
 from dataclasses import dataclass
 from typing import Literal
 
-Case = Literal["bump", "braking", "cornering", "landing", "rock", "steering stop"]
+from rules.tables import sources
+from rules.tables.sources import Cited
+
+Use = Literal["trail", "dunes", "race", "road"]
+"""What the car is used for: the hardest use it will really see."""
+Case = Literal["bump", "braking", "cornering", "landing", "rock", "steering_stop"]
 
 
 @dataclass(frozen=True, slots=True)
 class LoadMultiple:
-    """One case. offered: by `job.use`. low, high: the range of the sources above. published: False where it is custom."""
+    """One case. push: what the multiple is of. offered: by `job.use`. low, high: the range of the sources above.
 
-    offered: dict[str, float]
+    published: False where it is custom.
+    """
+
+    push: str
+    offered: dict[Use, float]
     low: float
     high: float
     published: bool
+    source: Cited
 
     @property
     def range_words(self) -> str:
@@ -41,10 +51,28 @@ class LoadMultiple:
 
 
 LOAD_MULTIPLES: dict[Case, LoadMultiple] = {
-    "bump": LoadMultiple({"road": 3.0, "trail": 4.0, "dunes": 4.0, "race": 4.0}, 2.0, 4.0, True),
-    "braking": LoadMultiple({"road": 1.1, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.1, 1.84, True),
-    "cornering": LoadMultiple({"road": 1.0, "trail": 1.0, "dunes": 1.0, "race": 1.0}, 1.0, 1.75, True),
-    "landing": LoadMultiple({"road": 3.0, "trail": 4.0, "dunes": 6.0, "race": 6.0}, 3.0, 6.0, False),
-    "rock": LoadMultiple({"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True),
-    "steering stop": LoadMultiple({"road": 1.75, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.4, 2.56, False),
-}
+    "bump": LoadMultiple(
+        "upward load in a bump", {"road": 3.0, "trail": 4.0, "dunes": 4.0, "race": 4.0}, 2.0, 4.0, True,
+        (sources.COURSE_NOTES.at("ch. 9"), sources.LECTURE_SLIDES),
+    ),
+    "braking": LoadMultiple(
+        "rearward pull at the ground", {"road": 1.1, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.1, 1.84, True,
+        sources.BROWN.at("table 2.4", "read from a scanned page, which name goes with which figure is uncertain"),
+    ),
+    "cornering": LoadMultiple(
+        "inboard push at the ground on the outer wheel", {"road": 1.0, "trail": 1.0, "dunes": 1.0, "race": 1.0}, 1.0, 1.75,
+        True, sources.COURSE_NOTES.at("ch. 9", "as much as the tyre grips"),
+    ),
+    "landing": LoadMultiple(
+        "upward load on landing", {"road": 3.0, "trail": 4.0, "dunes": 6.0, "race": 6.0}, 3.0, 6.0, False,
+        sources.COMMON_PRACTICE.saying("from memory; no published figure"),
+    ),
+    "rock": LoadMultiple(
+        "rearward push at spindle height", {"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True,
+        sources.COURSE_NOTES.at("ch. 9", "longitudinal bump"),
+    ),
+    "steering_stop": LoadMultiple(
+        "sideways push on the tyre's front edge", {"road": 1.75, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.4, 2.56,
+        False, sources.COURSE_NOTES.at("ch. 9", "sideways against a kerb; borrowed"),
+    ),
+}  # fmt: skip

@@ -7,10 +7,27 @@ here: the certificate's figure is asked for.
 """
 
 from dataclasses import dataclass
+from typing import Literal
 
 from rules.tables import sources
 from rules.tables.electrodes import KSI
 from rules.tables.sources import Source
+
+PublishedMetal = Literal[
+    "a36 plate",
+    "1018 hot rolled",
+    "1018 cold drawn",
+    "1020 hot rolled",
+    "1020 cold drawn",
+    "1020 drawn tube",
+    "1026 drawn tube",
+    "4130 annealed",
+    "4130 normalised",
+    "4130 heat treated",
+    "6061-t6",
+]
+"""Metal and condition, as a certificate names them."""
+Metal = Literal[PublishedMetal, "other"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +50,7 @@ MOTT_ANNEALED = sources.MOTT.at("Table A-3", "annealed")
 AS_DRAWN = sources.ASTM_A513.at("type 5", "as drawn")
 STRESS_RELIEVED = sources.ASTM_A513.at("type 5", "stress relieved")
 
-AS_BOUGHT: dict[str, tuple[Strength, ...]] = {
+AS_BOUGHT: dict[PublishedMetal, tuple[Strength, ...]] = {
     "a36 plate": (
         _ksi(36, 58, sources.ASTM_A36),
         _ksi(33, 58, sources.COMMON_PRACTICE.saying("least of the range that metal charts print")),
@@ -54,7 +71,7 @@ AS_BOUGHT: dict[str, tuple[Strength, ...]] = {
 }
 """Metal and condition: what is published of it. 4130 heat treated: the softest of the tempers in the table."""
 
-BESIDE_WELD: dict[str, Strength] = {
+BESIDE_WELD: dict[PublishedMetal, Strength] = {
     "a36 plate": _ksi(33, 58, sources.COMMON_PRACTICE.saying("as bought: it is hot rolled")),
     "1018 hot rolled": _ksi(32, 58, SHIGLEY),
     "1018 cold drawn": _ksi(32, 58, SHIGLEY_HOT_ROLLED),
@@ -68,8 +85,6 @@ BESIDE_WELD: dict[str, Strength] = {
     "6061-t6": _ksi(20, 24, sources.MMPDS.saying("note on welded 6061-T6")),
 }
 """Metal and condition: what is left beside a weld that is not heat treated after."""
-
-MATERIALS = (*AS_BOUGHT, "other")
 
 
 def lowest(rows: tuple[Strength, ...]) -> Strength:

@@ -5,7 +5,11 @@ Source: Shigley's Mechanical Engineering Design, 9th ed., Table 8-15. Others pri
 best (Shigley Table 8-14).
 """
 
-TORQUE_FACTOR = {
+from typing import Literal
+
+ThreadState = Literal["black and dry", "zinc plated", "oiled", "cadmium plated", "anti-seize"]
+
+TORQUE_FACTOR: dict[ThreadState, float] = {
     "black and dry": 0.30,
     "zinc plated": 0.20,
     "oiled": 0.18,

@@ -6,8 +6,10 @@ from typing import Any
 from rules.values.agreement import (
     levers,
 )
+from rules.values.corner import joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
+from rules.values.corner import room as corner_room
 from rules.values.steering import (
-    begun,
+    asked_for,
     bump_steer,
     joint_swing,
     links,
@@ -50,7 +52,7 @@ MODULES = (
     pivots,
     gaps,
     self_centring,
-    begun,
+    asked_for,
     links,
     motion,
     turning,
@@ -71,6 +73,12 @@ MODULES = (
     bolts,
     pivot_bolts,
     levers,
+    stand_ins,
+    wheel_parts,
+    upright_parts,
+    joint_parts,
+    linkage_parts,
+    corner_room,
 )
 
 VALUES: tuple[Callable[..., Any], ...] = tuple(

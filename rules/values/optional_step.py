@@ -1,9 +1,12 @@
-"""Optional steps: not judged while untouched, waiting once begun."""
+"""Entries that may stay empty: not judged while untouched, waiting once begun."""
 
-from typing import Any
+from collections.abc import Mapping
+from typing import Any, TypeVar
 
 from rules.graph.asking import Part, Step, given, need
 from rules.graph.results import NotForThisBuild, Waits
+
+Answer = TypeVar("Answer")
 
 
 def need_once_begun(record: Step | Part, *keys: str, why_not: str) -> None:
@@ -29,9 +32,29 @@ def answered(why_not: str, step: str, **answers: Any) -> list[Any]:
     >>> answered("nothing entered", "brakes", pad_length=90.0, pad_height=40.0)
     [90.0, 40.0]
     """
-    empty = [f"{step}.{key}" for key, answer in answers.items() if answer is None]
-    if len(empty) == len(answers):
+    if all(answer is None for answer in answers.values()):
         raise NotForThisBuild(why_not)
-    if empty:
-        raise Waits(*empty)
-    return list(answers.values())
+    return whole({f"{step}.{key}": answer for key, answer in answers.items()})
+
+
+def whole(answers: Mapping[str, Answer | None]) -> list[Answer]:
+    """The answers by dotted name, all of them. Raises Waits for those that miss, all at once.
+
+    >>> whole({"hub.mount_width": 80.0, "plate.bore": 60.0})
+    [80.0, 60.0]
+    """
+    found = [answer for answer in answers.values() if answer is not None]
+    if len(found) < len(answers):
+        raise Waits(*(name for name, answer in answers.items() if answer is None))
+    return found
+
+
+def needed(name: str, answer: Answer | None) -> Answer:
+    """One answer, by dotted name. Raises Waits where it misses.
+
+    >>> needed("hub.mount_width", 80.0)
+    80.0
+    """
+    if answer is None:
+        raise Waits(name)
+    return answer

@@ -11,11 +11,11 @@ from math import atan, cos, degrees, hypot, radians, sin, sqrt, tan
 import pytest
 from scipy.optimize import brentq, minimize_scalar
 
-from rules.motion.examples import through_lock, wheel_turned
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import Upright
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import UprightPoints
 from rules.motion.steering_arm import Arm, aim, arm_of, best_arm, errors, root_mean_square
 from rules.motion.turning import Steered, ackermann, both_wheels, ideal_outer, outer_edge_radius
+from tests.support.front_ends import through_lock, wheel_turned
 
 TRACK, WHEELBASE, ARM = 1400.0, 2600.0, 150.0
 RULE_OF_THUMB = atan(TRACK / 2 / WHEELBASE)
@@ -24,8 +24,8 @@ RULE_OF_THUMB = atan(TRACK / 2 / WHEELBASE)
 def trapezium(inward: float, full: float, arm: float = ARM, track: float = TRACK) -> FrontEnd:
     """Axes straight up through the tyres, arms behind, one rod across; full lock at an angle of the inner wheel, rad."""
     end = (-arm * cos(inward), -arm * sin(inward), 300.0)
-    upright = Upright((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), end)
-    return FrontEnd(upright, linkage=Linkage("one rod across", None, -track / 2, stop=full))
+    upright = UprightPoints((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), end)
+    return FrontEnd(upright, linkage=SteeringLinkage("one rod across", None, -track / 2, stop=full))
 
 
 # The centre of the bend 5 and 6 m from the middle of the rear axle: tan inner = 2.6 / (R - 0.7), tan outer = 2.6 / (R + 0.7).

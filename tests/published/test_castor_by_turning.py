@@ -11,7 +11,10 @@ import pytest
 from scipy.optimize import brentq
 from scipy.spatial.transform import Rotation
 
-from rules.values.steering.returning import camber_turned_20_in, camber_turned_20_out, castor_by_turning
+from rules.values.steering.returning import castor_by_turning
+from tests.support.declared import the_value
+
+camber_turned_20_in, camber_turned_20_out = the_value("camber_turned_20_in"), the_value("camber_turned_20_out")
 
 
 def read(steer: float, inclination: float, castor: float) -> float:

@@ -5,10 +5,12 @@ that restates it. ASTM A36, A513 type 5, B209 and B221, and the MMPDS note on we
 The 33 ksi of A36 is the least of such a chart's range, common practice, no source.
 """
 
+from typing import get_args
+
 import pytest
 
 from rules.tables.electrodes import KSI
-from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, MATERIALS, lowest
+from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
 
 LOWEST = {
     "a36 plate": (33, 58), "1018 hot rolled": (32, 58), "1018 cold drawn": (54, 64), "1020 hot rolled": (30, 55),
@@ -28,7 +30,7 @@ def test_no_minimum_is_given_for_normalised_4130_because_none_could_be_confirmed
 
 
 def test_every_metal_has_a_figure_beside_a_weld_that_is_no_more_than_as_bought() -> None:
-    assert set(BESIDE_WELD) == set(AS_BOUGHT) == set(MATERIALS) - {"other"}
+    assert set(BESIDE_WELD) == set(AS_BOUGHT) == set(get_args(Metal)) - {"other"}
     for metal, rows in AS_BOUGHT.items():
         assert not rows or BESIDE_WELD[metal].yields <= lowest(rows).yields
 

@@ -18,7 +18,10 @@ from hypothesis import strategies as st
 from scipy.optimize import minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.values.steering.self_centring import Disc, disc, lift_inner_20_deg, lift_outer_20_deg, return_moment_20_deg
+from rules.values.steering.self_centring import Disc, disc, return_moment_20_deg
+from tests.support.declared import the_value
+
+lift_inner_20_deg, lift_outer_20_deg = the_value("lift_inner_20_deg"), the_value("lift_outer_20_deg")
 
 # Radius 400, inclination 10 deg, no castor, ground offset 50 mm: turn deg, lift mm, camber deg, arm mm, textbook arm mm
 CASE_A = [

@@ -18,7 +18,7 @@ from scipy.optimize import brentq
 from skspatial.objects import Line
 
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import Hinge, Pose, Upright
+from rules.motion.points import Hinge, Pose, UprightPoints
 from rules.motion.travel import instant_centre, roll_centre_height
 from rules.values.steering.travel import (
     instant_centre_from_tyre,
@@ -42,7 +42,9 @@ TABLE = [
 
 
 def front(lower_ahead: float = 0.0, upper_ahead: float = 0.0) -> FrontEnd:
-    upright = Upright((lower_ahead, 700.0 - CONTACT, 300.0), (upper_ahead, 660.0 - CONTACT, 590.0), (0.0, 0.0, 400.0))
+    upright = UprightPoints(
+        (lower_ahead, 700.0 - CONTACT, 300.0), (upper_ahead, 660.0 - CONTACT, 590.0), (0.0, 0.0, 400.0)
+    )
     return FrontEnd(upright, (LOWER, UPPER))
 
 

@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from unittest import mock
 
-from wizard import recent
-from wizard.sheet_file import CannotRead, CannotSave, new, read, save, save_beside
+from wizard.desk import recent
+from wizard.files.sheet_file import CannotRead, CannotSave, new, read, save, save_beside
 
 CALLS = (
     "open", "close", "read", "write", "fsync", "stat", "fstat", "lstat", "readlink", "access", "chmod", "link", "rename",

@@ -1,8 +1,6 @@
 """Driving the wizard without a terminal, on sheets in a folder of the test's own."""
 
 import asyncio
-import runpy
-import sys
 from collections.abc import Awaitable, Callable, Iterator, Mapping
 from pathlib import Path
 from typing import Any
@@ -12,11 +10,10 @@ import tomli_w
 from textual.pilot import Pilot
 
 from sample_sheets import sample
+from tests.support.base_sheet import MOVING, changed
 from tests.support.resting import rest
 from wizard.app import BuildSheetApp
 from wizard.widgets.entry import Entry
-
-sys.path.append(str(Path(__file__).parent))  # for driving.py beside this file
 
 Act = Callable[[Pilot[None]], Awaitable[None]]
 
@@ -46,11 +43,10 @@ def finished(tmp_path: Path) -> Path:
 @pytest.fixture
 def moving_sheet(tmp_path: Path) -> Callable[..., Path]:
     """Writes a finished sheet with its steering, arms, joint angles and spring, some entries changed; None takes one out."""
-    front = runpy.run_path(str(Path(__file__).parents[1] / "rules/conftest.py"))
 
     def write(changes: Mapping[str, object] | None = None) -> Path:
         path = tmp_path / "moving.toml"
-        path.write_text(tomli_w.dumps(front["_changed"]({**front["MOVING"], **(changes or {})})), "utf-8")
+        path.write_text(tomli_w.dumps(changed({**MOVING, **(changes or {})})), "utf-8")
         return path
 
     return write

@@ -4,15 +4,16 @@ from collections.abc import Mapping
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
 from textual.pilot import Pilot
 
-from wizard import recent, sheet_file
-from wizard.pages import REVIEW
+from tests.support.driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
+from wizard.desk import recent
+from wizard.desk.pages import REVIEW
+from wizard.files import sheet_file
+from wizard.files.sheet_file import CannotSave, SheetFile
 from wizard.screens.confirm import Ask
 from wizard.screens.new_sheet import NewSheetScreen
 from wizard.screens.start import StartScreen
-from wizard.sheet_file import CannotSave, SheetFile
 
 
 def test_quitting_asks_about_an_unreadable_entry(drive: Drive, half_done: Path) -> None:

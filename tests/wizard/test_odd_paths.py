@@ -10,9 +10,9 @@ import pytest
 
 from sample_sheets import FINISHED, sample
 from tests.support.pseudo_terminal import Terminal
-from wizard import recent
 from wizard.command_line import main
-from wizard.sheet_file import trouble_at, trouble_at_new
+from wizard.desk import recent
+from wizard.files.sheet_file import trouble_at, trouble_at_new
 
 NOBODY = 65534
 """A user id with no rights of its own; common practice of Linux systems."""

@@ -2,13 +2,13 @@
 
 import shutil
 from pathlib import Path
-from runpy import run_path
 
 import pypdfium2
 import pytest
 import tomli_w
 
 from sample_sheets import FINISHED, sample
+from tests.support.base_sheet import MOVING, changed
 from wizard.command_line import main
 from wizard.paper.folder import LIST
 
@@ -23,9 +23,8 @@ def sheet(tmp_path: Path) -> Path:
 @pytest.fixture
 def moving(tmp_path: Path) -> Path:
     """A finished sheet with steering and arms."""
-    front = run_path(str(Path(__file__).parents[1] / "rules" / "conftest.py"))
     path = tmp_path / "car.toml"
-    path.write_text(tomli_w.dumps(front["_changed"](front["MOVING"])), "utf-8")
+    path.write_text(tomli_w.dumps(changed(MOVING)), "utf-8")
     return path
 
 

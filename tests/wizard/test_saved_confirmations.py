@@ -2,12 +2,13 @@
 
 from pathlib import Path
 
-from sample_sheets import document, sample
-from wizard.command_line import main
 from wizard.session import Session
 from wizard.sheet_edit import edited
 from wizard.sheet_file import read
 from wizard.sheet_text import from_bytes, to_text
+
+from sample_sheets import document, sample
+from wizard.command_line import main
 
 NAME = "wheel.pad_thickness"
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from rules.judging.judge import Judged, shown
-from rules.shop.checklist import BLANK, Line, Marks
+from rules.shop.checklist import BLANK, ChecklistLine, Marks
 from rules.shop.checklist_line import REVISION
 from wizard.paper.checklist_text import HEADINGS, LEGEND, Part, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow
@@ -51,7 +51,7 @@ class _Checklist(Flow):
         self.y = self.page.paragraph((left, self.y), width, signs) - 2
         self.y = self.page.paragraph((left, self.y), width, LEGEND)
 
-    def section(self, name: str, lines: list[tuple[Line, Marks]]) -> None:
+    def section(self, name: str, lines: list[tuple[ChecklistLine, Marks]]) -> None:
         """A section's heading, then its rows; the heading again where the section runs over."""
         boxes = any(not is_plain(line, marks) for line, marks in lines)
         self._section_heading(name, boxes, self._height(*lines[0]))
@@ -67,10 +67,10 @@ class _Checklist(Flow):
             for number, side in enumerate(("RIGHT", "LEFT"), 1):
                 self.page.text((self.area.right - number * _CELL + 1, self.y + 1.5), side, bold=True)
 
-    def _words_width(self, line: Line, marks: Marks) -> float:
+    def _words_width(self, line: ChecklistLine, marks: Marks) -> float:
         return self.area.width - 6 if is_plain(line, marks) else self.area.width - 2 * _CELL - 3
 
-    def _height(self, line: Line, marks: Marks) -> float:
+    def _height(self, line: ChecklistLine, marks: Marks) -> float:
         width = self._words_width(line, marks)
         rows = sum(len(wrap(words, width, WORDS, bold)) for words, bold in _paragraphs(line, marks))
         if _beside(line, width):
@@ -78,7 +78,7 @@ class _Checklist(Flow):
         cells = [len(wrap(measured, _CELL - _BOX - 3)) for measured in (marks.left_measured, marks.right_measured)]
         return max(max(rows, *cells) * line_height() + 2 * _PADDING, _WRITING if has_blank(line) else 0)
 
-    def _row(self, line: Line, marks: Marks) -> None:
+    def _row(self, line: ChecklistLine, marks: Marks) -> None:
         height, width = self._height(line, marks), self._words_width(line, marks)
         left, right, bottom = self.area.left, self.area.right, self.y - height
         plain, y = is_plain(line, marks), self.y - _PADDING
@@ -124,17 +124,17 @@ def _capped(text: str) -> str:
     return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}..."
 
 
-def _detail(line: Line) -> str:
+def _detail(line: ChecklistLine) -> str:
     return f"{line.target}{'  ' if line.tolerance.startswith('+/-') else '; '}{line.tolerance}".strip("; ")
 
 
-def _beside(line: Line, width: float) -> bool:
+def _beside(line: ChecklistLine, width: float) -> bool:
     """Whether what a line asks for stands at the end of its first row."""
     detail, bold = _detail(line), line.kind == "hold"
     return bool(detail) and text_width(line.text, WORDS, bold) + text_width(detail, WORDS, bold=True) + 5 <= width
 
 
-def _paragraphs(line: Line, marks: Marks) -> list[tuple[str, bool]]:
+def _paragraphs(line: ChecklistLine, marks: Marks) -> list[tuple[str, bool]]:
     """The words of a row, and whether each stands out."""
     paragraphs = [(line.text, line.kind == "hold"), (_detail(line), True)]
     if marks.stale_for(line):

@@ -11,7 +11,16 @@ from typing import Literal
 from rules.graph.asking import printable
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name
-from rules.shop.checklist import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, Line, Marks, checklist, kept_marks, marked
+from rules.shop.checklist import (
+    BLANK,
+    NO_LONGER_ASKED,
+    WELDER_SECTIONS,
+    ChecklistLine,
+    Marks,
+    checklist,
+    kept_marks,
+    marked,
+)
 
 Part = Literal["whole", "welder"]
 
@@ -57,7 +66,10 @@ def as_markdown(judged: Judged, document: Mapping[str, object], part: Part = "wh
         rows += [f"- {markdown_line(line.text)}" for line, _ in plain]
         if len(plain) < len(lines):
             rows += [""] if plain else []
-            rows += ["| Line | Target | Tolerance | Left | Right | Id |", "| --- | --- | --- | --- | --- | --- |"]
+            rows += [
+                "| Line | Target | Tolerance | Left | Right | Id |",
+                "| --- | --- | --- | --- | --- | --- |",
+            ]
             rows += [_table_row(line, marks) for line, marks in lines if not is_plain(line, marks)]
     return "\n".join(rows) + "\n"
 
@@ -76,7 +88,7 @@ def head(judged: Judged) -> list[tuple[str, str]]:
 
 def sections(
     judged: Judged, document: Mapping[str, object], part: Part
-) -> Iterable[tuple[str, list[tuple[Line, Marks]]]]:
+) -> Iterable[tuple[str, list[tuple[ChecklistLine, Marks]]]]:
     """Each section with its lines and what is marked on them, in shop order."""
     lines = marked(checklist(judged), kept_marks(document))
     wanted = [pair for pair in lines if part == "whole" or pair[0].section in WELDER_SECTIONS]
@@ -84,12 +96,12 @@ def sections(
         yield section, list(group)
 
 
-def is_plain(line: Line, marks: Marks) -> bool:
+def is_plain(line: ChecklistLine, marks: Marks) -> bool:
     """Whether a line is only to be read: a caution nobody has marked."""
     return line.kind == "caution" and not marks.any
 
 
-def has_blank(line: Line) -> bool:
+def has_blank(line: ChecklistLine) -> bool:
     """Whether a person writes on the line besides ticking it."""
     return line.kind in ("measure", "torque", "hold")
 
@@ -110,7 +122,7 @@ _TICKING = _Page(body=68, cell=5)
 _READING = _Page(body=WIDTH, cell=0)
 
 
-def _page(lines: list[tuple[Line, Marks]]) -> _Page:
+def _page(lines: list[tuple[ChecklistLine, Marks]]) -> _Page:
     """The narrowest columns that hold a section: nothing to mark, boxes only, or boxes with room to write."""
     if all(is_plain(line, marks) for line, marks in lines):
         return _READING
@@ -123,7 +135,7 @@ def _heading(section: str, page: _Page) -> str:
     return f"{start} {'LEFT':-<{page.cell}} {'RIGHT':-<{page.cell}}" if page.cell else start
 
 
-def _rows(line: Line, marks: Marks, page: _Page) -> list[str]:
+def _rows(line: ChecklistLine, marks: Marks, page: _Page) -> list[str]:
     text = ascii_line(line.text)
     if is_plain(line, marks):
         return textwrap.wrap(text, WIDTH, initial_indent="! ", subsequent_indent="  ")
@@ -197,7 +209,7 @@ def markdown_line(text: str) -> str:
     return _OUR_BLANK.sub(lambda blank: blank[0].replace("\\", ""), escaped)
 
 
-def _table_row(line: Line, marks: Marks) -> str:
+def _table_row(line: ChecklistLine, marks: Marks) -> str:
     target = markdown_line(line.target)
     if marks.stale_for(line):
         target += f" (CHANGED since it was marked: check again. It was {markdown_line(marks.asked_for)})"

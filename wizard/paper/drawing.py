@@ -11,7 +11,7 @@ from rules.judging.judge import Judged
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
 from wizard.paper.flow import Flow
-from wizard.paper.pdf import MARGIN, POINT, WORDS, Area, Document, Page, check_bars, line_height, paper_size
+from wizard.paper.pdf import MARGIN, POINT, WORDS, Area, Document, PaperPage, check_bars, line_height, paper_size
 from wizard.paper.stops import stop_band
 from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling
 
@@ -57,13 +57,13 @@ def one_sheet_pdf(judged: Judged, side: Side = "left", view: Extent = "upright")
     return document.written()
 
 
-def one_sheet(judged: Judged, drawing: Drawing) -> tuple[Page, Area]:
+def one_sheet(judged: Judged, drawing: Drawing) -> tuple[PaperPage, Area]:
     """An empty page just large enough for a drawing, with its bars, and the room for the drawing on it."""
     width = max(drawing.frame.width, 250.0) + 2 * MARGIN + 20
     heading = f"{drawing.side.upper()}, whole drawing on one sheet"
-    least = Page(width, 1000.0, heading)
+    least = PaperPage(width, 1000.0, heading)
     spare = check_bars(least, stop_band(least, judged)).height
-    page = Page(width, 1000.0 - spare + max(drawing.frame.height, 150.0), heading)
+    page = PaperPage(width, 1000.0 - spare + max(drawing.frame.height, 150.0), heading)
     return page, check_bars(page, stop_band(page, judged))
 
 
@@ -84,7 +84,7 @@ def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) ->
     """The paper upright or on its side, whichever needs fewer pages."""
     found = []
     for turned in (size, size[::-1]):
-        window = window_on(judged, Page(*turned, ""))
+        window = window_on(judged, PaperPage(*turned, ""))
         if min(window.width, window.height) >= _LEAST_TILE:
             found.append((turned, tiling(drawing, window.width, window.height)))
     if not found:
@@ -92,7 +92,7 @@ def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) ->
     return min(found, key=lambda each: len(each[1].printed))
 
 
-def window_on(judged: Judged, page: Page) -> Area:
+def window_on(judged: Judged, page: PaperPage) -> Area:
     """Where a page shows its part of the drawing; draws what stands around it."""
     return check_bars(page, stop_band(page, judged)).less(left=1, bottom=1, top=_BAND)
 
@@ -118,14 +118,14 @@ def _tile_page(
     _crop_marks(page, window)
 
 
-def _alignment_mark(page: Page, at: tuple[float, float]) -> None:
+def _alignment_mark(page: PaperPage, at: tuple[float, float]) -> None:
     x, y = at
     page.circle(at, 2.0, "thin")
     page.line((x - 4, y), (x + 4, y))
     page.line((x, y - 4), (x, y + 4))
 
 
-def _crop_marks(page: Page, window: Area) -> None:
+def _crop_marks(page: PaperPage, window: Area) -> None:
     for x, way_x in ((window.left, -1), (window.right, 1)):
         for y, way_y in ((window.bottom, -1), (window.top, 1)):
             page.line((x + way_x * _CROP_GAP, y), (x + way_x * _CROP, y))

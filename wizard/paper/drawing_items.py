@@ -2,28 +2,28 @@
 
 from collections.abc import Iterable
 
-from rules.drawn.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
-from wizard.paper.pdf import Area, Page
+from rules.drawn.full_size.shapes import Item, PaperCircle, PaperWords, Point, Stroke, corners
+from wizard.paper.pdf import Area, PaperPage
 
 _SYMBOL = 9.0
 """mm, height of the projection symbol."""
 
 
-def draw_items(page: Page, items: Iterable[Item]) -> None:
+def draw_items(page: PaperPage, items: Iterable[Item]) -> None:
     """Draw at true size, the drawing's origin on the page's."""
     for item in items:
         match item:
             case Stroke():
                 page.polyline(item.points, item.pen, item.closed, item.filled)
-            case Circle():
+            case PaperCircle():
                 page.circle(item.centre, item.radius, item.pen)
-            case Words():
+            case PaperWords():
                 if item.over_lines:
                     page.polyline(corners(item, 0.4), closed=True, white=True)
                 page.text(item.at, item.text, item.size, item.bold, item.align, item.angle, middle=True)
 
 
-def draw_reduced(page: Page, items: Iterable[Item], reduction: float) -> None:
+def draw_reduced(page: PaperPage, items: Iterable[Item], reduction: float) -> None:
     """Edges, axes and neighbouring parts at 1 to `reduction`, without dimensions and words."""
 
     def at(point: Point) -> Point:
@@ -33,11 +33,11 @@ def draw_reduced(page: Page, items: Iterable[Item], reduction: float) -> None:
         match item:
             case Stroke(pen=pen) if pen != "thin":
                 page.polyline([at(point) for point in item.points], pen, item.closed, item.filled)
-            case Circle():
+            case PaperCircle():
                 page.circle(at(item.centre), item.radius / reduction, item.pen)
 
 
-def projection_symbol(page: Page, at: Point) -> Area:
+def projection_symbol(page: PaperPage, at: Point) -> Area:
     """The first-angle symbol of ISO 5456-2 with its lower left corner at a point. Returns the room it takes."""
     x, y = at
     middle, half = y + _SYMBOL / 2, _SYMBOL / 2

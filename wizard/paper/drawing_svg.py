@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from html import escape
 
 from rules.drawn.full_size import PROJECTION, Extent, Side, full_size
-from rules.drawn.full_size.shapes import Circle, Item, Point, Stroke, Words, corners
+from rules.drawn.full_size.shapes import Item, PaperCircle, PaperWords, Point, Stroke, corners
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from wizard.paper.lettering import POINT
@@ -37,12 +37,12 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     bars = top + drawing.frame.height + _LINE
     height = bars + max(BARS[-1][1] + 3 * _LINE, _LINE * len(below)) + MARGIN
     body = [
-        *(_words(Words((MARGIN, MARGIN + _LINE * (row + 1)), text, bold=True)) for row, text in enumerate(above)),
+        *(_words(PaperWords((MARGIN, MARGIN + _LINE * (row + 1)), text, bold=True)) for row, text in enumerate(above)),
         f'<g transform="translate({_n(MARGIN)} {_n(top + drawing.frame.height)})">',
         *(_drawn(item) for item in drawing.items),
         "</g>",
         *_bars(MARGIN, bars),
-        *(_words(Words((MARGIN + _BESIDE_BARS, bars + _LINE * row + 1), text)) for row, text in enumerate(below)),
+        *(_words(PaperWords((MARGIN + _BESIDE_BARS, bars + _LINE * row + 1), text)) for row, text in enumerate(below)),
     ]  # fmt: skip
     return "\n".join(
         (
@@ -70,18 +70,18 @@ def _drawn(item: Item) -> str:
         case Stroke():
             shape = "polygon" if item.closed else "polyline"
             return f'<{shape} points="{_points(item.points)}" {_style(item)}/>'
-        case Circle(centre=(x, y)):
+        case PaperCircle(centre=(x, y)):
             return f'<circle cx="{_n(x)}" cy="{_n(-y)}" r="{_n(item.radius)}" {_style(item)}/>'
-        case Words(at=(x, y)):
+        case PaperWords(at=(x, y)):
             wiped = (
                 f'<polygon points="{_points(corners(item, 0.4))}" fill="white" stroke="none"/>'
                 if item.over_lines
                 else ""
             )
-            return wiped + _words(Words((x, -y), item.text, item.align, -item.angle, item.size, item.bold))
+            return wiped + _words(PaperWords((x, -y), item.text, item.align, -item.angle, item.size, item.bold))
 
 
-def _style(item: Stroke | Circle) -> str:
+def _style(item: Stroke | PaperCircle) -> str:
     width, dashes = PENS[item.pen]
     if isinstance(item, Stroke) and item.filled:
         return 'fill="black" stroke="none"'
@@ -89,7 +89,7 @@ def _style(item: Stroke | Circle) -> str:
     return f'stroke-width="{_n(width)}"{dashed}'
 
 
-def _words(words: Words) -> str:
+def _words(words: PaperWords) -> str:
     x, y = words.at
     size = words.size * POINT
     turned = f' transform="rotate({_n(words.angle)} {_n(x)} {_n(y)})"' if words.angle else ""
@@ -105,9 +105,9 @@ def _bars(left: float, top: float) -> Iterator[str]:
         aside = 5.0 * number
         yield f'<rect x="{_n(left + 12)}" y="{_n(top + aside)}" width="{_n(long)}" height="1.2" fill="black" stroke="none"/>'
         yield f'<rect x="{_n(left + aside)}" y="{_n(top)}" width="1.2" height="{_n(long)}" fill="black" stroke="none"/>'
-        yield _words(Words((left + 12 + BARS[-1][1] + 3, top + aside + 0.6), name))
-        yield _words(Words((left + aside + 0.6, top + BARS[-1][1] + 3), name, "right", -90.0))
-    yield _words(Words((left + 14, top + 14), MEASURE_THIS))
+        yield _words(PaperWords((left + 12 + BARS[-1][1] + 3, top + aside + 0.6), name))
+        yield _words(PaperWords((left + aside + 0.6, top + BARS[-1][1] + 3), name, "right", -90.0))
+    yield _words(PaperWords((left + 14, top + 14), MEASURE_THIS))
 
 
 def _points(points: tuple[Point, ...]) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from rules.judging.judge import Judged
-from wizard.paper.pdf import POINT, WORDS, Area, Document, Page, line_height, text_width, wrap
+from wizard.paper.pdf import POINT, WORDS, Area, Document, PaperPage, line_height, text_width, wrap
 from wizard.paper.stops import stop_band
 
 HEADING = 12.0
@@ -23,7 +23,7 @@ class Flow:
     def __init__(self, judged: Judged, document: Document, paper: tuple[float, float], heading: str) -> None:
         """paper: width and height, mm. heading: what the pages show."""
         self.judged, self.document, self.paper, self._heading = judged, document, paper, heading
-        self.page: Page
+        self.page: PaperPage
         self.area: Area
         self.y = 0.0
         self.turn_page()

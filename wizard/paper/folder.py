@@ -13,9 +13,9 @@ from pathlib import Path
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.shop.motion_sheet import is_known
-from wizard.atomic_file import bytes_if_any, mode_of, put, resolved
+from wizard.files.atomic_file import bytes_if_any, mode_of, put, resolved
+from wizard.files.sheet_file import cannot_save, digest
 from wizard.paper.checklist_text import as_markdown, as_text
-from wizard.sheet_file import cannot_save, digest
 
 LIST = ".buildsheet-papers.json"
 """Name in the folder of what this program wrote there: file name to sha256."""

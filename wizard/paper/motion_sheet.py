@@ -7,7 +7,7 @@ from itertools import zip_longest
 from rules.judging.judge import Judged, shown
 from rules.shop.checklist import BLANK
 from rules.shop.checklist_line import REVISION
-from rules.shop.motion_sheet import CAUTIONS, Section, sections
+from rules.shop.motion_sheet import CAUTIONS, SheetTable, sections
 from wizard.paper.checklist_text import WIDTH, ascii_line, head, markdown_line
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size, text_width
@@ -39,7 +39,7 @@ def as_text(judged: Judged) -> str:
     return "\n".join(row.rstrip() for row in rows) + "\n"
 
 
-def _text_table(section: Section) -> Iterator[str]:
+def _text_table(section: SheetTable) -> Iterator[str]:
     if not section.rows:
         return
     columns = list(zip(*(map(ascii_line, row) for row in (section.columns, *section.rows)), strict=True))
@@ -127,7 +127,7 @@ def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
     return pages.written()
 
 
-def _shares(section: Section) -> list[float]:
+def _shares(section: SheetTable) -> list[float]:
     """mm each column asks for."""
     shares = []
     for heading, *cells in zip(section.columns, *section.rows, strict=True):

@@ -15,7 +15,7 @@ from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, s
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
-    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "Page", "Pen", "Point", "check_bars", "drawable",
+    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "Pen", "Point", "check_bars", "drawable",
     "line_height", "paper_size", "row_height", "shortened", "text_width", "wrap",
 ]  # fmt: skip
 
@@ -78,7 +78,7 @@ class Area:
         return Area(self.left + left, self.bottom + bottom, self.right - right, self.top - top)
 
 
-class Page:
+class PaperPage:
     """One page. What is drawn on it is kept until the document is written."""
 
     def __init__(self, width: float, height: float, heading: str) -> None:
@@ -289,11 +289,11 @@ class Document:
     def __init__(self, title: str, revision: str = "", note: str = "") -> None:
         """title: the sheet's. revision: blank when not known. note: words for the footer of every page."""
         self.title, self.revision, self.note = title, revision, note
-        self.pages: list[Page] = []
+        self.pages: list[PaperPage] = []
 
-    def page(self, size: tuple[float, float], heading: str) -> Page:
+    def page(self, size: tuple[float, float], heading: str) -> PaperPage:
         """A new page of a size in mm. heading: what it shows, for its header."""
-        self.pages.append(Page(*size, heading))
+        self.pages.append(PaperPage(*size, heading))
         return self.pages[-1]
 
     def written(self) -> bytes:
@@ -311,9 +311,9 @@ class Document:
         canvas.save()
         return stream.getvalue()
 
-    def _frame(self, page: Page, number: str) -> Page:
+    def _frame(self, page: PaperPage, number: str) -> PaperPage:
         """The page with its header and footer; drawn on a copy so that writing twice gives the same."""
-        framed = Page(page.width, page.height, page.heading)
+        framed = PaperPage(page.width, page.height, page.heading)
         framed._marks = list(page._marks)
         left, right, size = MARGIN, page.width - MARGIN, WORDS
         top, bottom = page.height - MARGIN - size * POINT, MARGIN + 1
@@ -332,7 +332,7 @@ class Document:
 # Check bars
 
 
-def check_bars(page: Page, area: Area) -> Area:
+def check_bars(page: PaperPage, area: Area) -> Area:
     """A 100 mm and a 4 in bar along the bottom and along the left of a rectangle, and the words that go with them.
 
     Each black bar is exactly that long from end to end. Returns the rectangle left for the drawing.
@@ -360,5 +360,5 @@ def _turned(area: Area, along: float, across: float, turned: bool) -> Point:
     return area.left + along, area.bottom + across
 
 
-def _along(page: Page, area: Area, along: float, across: float, words: str, turned: bool) -> None:
+def _along(page: PaperPage, area: Area, along: float, across: float, words: str, turned: bool) -> None:
     page.text(_turned(area, along, across, turned), words, angle=90 if turned else 0)

@@ -2,7 +2,7 @@
 
 from rules.judging.judge import Judged
 from rules.shop.cautions import cautions
-from wizard.paper.pdf import WORDS, Area, Page, line_height, wrap
+from wizard.paper.pdf import WORDS, Area, PaperPage, line_height, wrap
 
 _BARS = ("caution.do-not-cut", "caution.not-finished")
 _PADDING = 1.5
@@ -24,7 +24,7 @@ def stops(judged: Judged) -> list[str]:
     return list(bars.values())
 
 
-def stop_band(page: Page, judged: Judged) -> Area:
+def stop_band(page: PaperPage, judged: Judged) -> Area:
     """DO NOT CUT and NOT FINISHED in a frame at the top of a page, where they apply. Returns the room left below."""
     area = page.area
     words = stops(judged)

@@ -8,7 +8,7 @@ from math import ceil, cos, radians, sin
 
 from rules.drawn.full_size import Drawing
 from rules.drawn.full_size.board import crossed
-from rules.drawn.full_size.shapes import Box, Circle, Item, Point, Stroke, Words, corners
+from rules.drawn.full_size.shapes import Item, PaperBox, PaperCircle, PaperWords, Point, Stroke, corners
 
 OVERLAP = 10.0
 """mm that two neighbouring pages both show."""
@@ -21,7 +21,7 @@ class Tile:
 
     row: int
     column: int
-    room: Box
+    room: PaperBox
     blank: bool
 
     @property
@@ -88,7 +88,7 @@ def tiling(drawing: Drawing, width: float, height: float) -> Tiling:
         for column in range(columns):
             left = frame.left - spare_x / 2 + column * (width - OVERLAP)
             top = frame.top + spare_y / 2 - row * (height - OVERLAP)
-            room = Box(left, top - height, left + width, top)
+            room = PaperBox(left, top - height, left + width, top)
             tiles.append(Tile(row, column, room, not items_on(drawing, room)))
     return Tiling(width, height, tuple(tiles))
 
@@ -97,7 +97,7 @@ def _count(length: float, tile: float) -> int:
     return max(1, ceil((length - OVERLAP) / (tile - OVERLAP) - 1e-9))
 
 
-def items_on(drawing: Drawing, room: Box) -> tuple[Item, ...]:
+def items_on(drawing: Drawing, room: PaperBox) -> tuple[Item, ...]:
     """What of a drawing shows in a rectangle of it."""
     around = ((room.left, room.bottom), (room.right, room.bottom), (room.right, room.top), (room.left, room.top))
     return tuple(item for item in drawing.items if crossed(around, _segments(item)))
@@ -107,11 +107,11 @@ def _segments(item: Item) -> Iterator[Segment]:
     match item:
         case Stroke():
             points = (*item.points, item.points[0]) if item.closed else item.points
-        case Circle(centre=(x, y), radius=radius):
+        case PaperCircle(centre=(x, y), radius=radius):
             points = tuple(
                 (x + radius * cos(radians(turn)), y + radius * sin(radians(turn))) for turn in range(0, 361, 3)
             )
-        case Words():
+        case PaperWords():
             one, two, three, four = corners(item)
             points = (one, two, three, four, one, three)
     for (x1, y1), (x2, y2) in pairwise(points):

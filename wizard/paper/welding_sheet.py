@@ -9,10 +9,11 @@ from rules.drawn.welding_figure import figures
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
+from rules.sheet.welds import WELDS
 from rules.shop.cautions import cautions
-from rules.shop.checklist import BLANK, NO_MARKS, Line, Marks, checklist, kept_marks
+from rules.shop.checklist import BLANK, NO_MARKS, ChecklistLine, Marks, checklist, kept_marks
 from rules.shop.checklist_line import REVISION
-from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, Place, target
+from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, LayoutFigure, target
 from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, HOLDS, MACHINED_AFTER, VISUAL, least_legs
 from wizard.paper.checklist_text import VEHICLE
 from wizard.paper.drawing_items import draw_items
@@ -29,13 +30,10 @@ _FIGURE_HEIGHT = 92.0
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
 _JOINTS = {
-    words: [name(f"{step}.{key}") for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")]
-    for words, step in (
-        ("Upper pivot", "joint_upper"),
-        ("Lower pivot", "joint_lower"),
-        ("Steering arm", "joint_steering_arm"),
-        ("Caliper bracket", "joint_caliper_bracket"),
-    )
+    part.capitalize(): [
+        name(f"joint_{which}.{key}") for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")
+    ]
+    for which, part in ((weld["which"], weld["part"]) for weld in WELDS)
 }
 """Joints, with the entries that say how each is welded; one blank row follows them for any other."""
 _CAUTIONS = (
@@ -74,7 +72,7 @@ class _Sheet:
 
     def __init__(self, flow: Flow, judged: Judged, marks: Mapping[str, Marks]) -> None:
         self.flow, self.judged, self.marks = flow, judged, marks
-        self.lines: dict[str, Line] = {line.id: line for line in checklist(judged)}
+        self.lines: dict[str, ChecklistLine] = {line.id: line for line in checklist(judged)}
 
     def _answer(self, wanted: Name) -> str:
         return shown(wanted, self.judged) or BLANK
@@ -182,13 +180,13 @@ class _Sheet:
         heading = ("What", "Target", "Set L", "Set R", "Tack L", "Tack R", "Weld L", "Weld R")
         flow.table((50, 46, 15, 15, 15.7, 15.7, 16.6, 16.6), heading, rows, _WRITING)
 
-    def _target(self, place: Place) -> str:
+    def _target(self, place: LayoutFigure) -> str:
         """The full figure; a blank without the long list of what it waits for, which the checklist has."""
         if not is_known(self.judged.worked.known, place.value):
             return f"{BLANK} not worked out"
         return target(self.judged, place.value, place.ways, by_tape=False)
 
-    def _measured(self, when: str, place: Place) -> tuple[str, str]:
+    def _measured(self, when: str, place: LayoutFigure) -> tuple[str, str]:
         """What was measured left and right; nothing where the figure asked for was another one then."""
         id = f"{when}.{place.name}"
         marks = self.marks.get(id, NO_MARKS)

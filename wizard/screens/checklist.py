@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import groupby
-from typing import Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
@@ -13,12 +13,14 @@ from textual.screen import ModalScreen, Screen
 from textual.widgets import Input, Static
 
 from rules.judging.judge import judge
-from rules.shop.checklist import Line, Marks, checklist, kept_marks, marked, to_tables
-from wizard.session import Session
+from rules.shop.checklist import ChecklistLine, Marks, checklist, marked
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry, Refused
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain
 
 LONGEST_MEASURED = 60
 
@@ -26,11 +28,13 @@ LONGEST_MEASURED = 60
 class ChecklistScreen(Screen[Any]):
     """Every line in shop order. Ticks and results are saved in the sheet at once, by line."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,ctrl+l", "back", show=False),
-        Binding("l", "tick('left')", "Tick the left piece"),
-        Binding("r", "tick('right')", "Tick the right piece"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("l", "tick('left')", "tick the left piece, or take the tick away", "tick left"),
+        Key("r", "tick('right')", "tick the right piece, or take the tick away", "tick right"),
+        Key("enter", "measure", "write what you measured", "write a result", told=True),
+        Key("escape,ctrl+l", "back", "back", "back"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -42,22 +46,15 @@ class ChecklistScreen(Screen[Any]):
         """Heading, lines, keys."""
         yield Static("", id="tally", classes="heading", markup=False)
         yield Items(list(self._items()))
-        yield KeyLine(
-            [
-                ("l", "tick left", "screen.tick('left')"),
-                ("r", "tick right", "screen.tick('right')"),
-                ("Enter", "write what you measured", "screen.measure"),
-                ("Esc", "back", "screen.back"),
-            ]
-        )
+        yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
         """The arrow keys move in the list."""
         self._tell()
         self.query_one(Items).focus_list()
 
-    def _marked(self) -> list[tuple[Line, Marks]]:
-        return marked(self._lines, kept_marks(self._session.document))
+    def _marked(self) -> list[tuple[ChecklistLine, Marks]]:
+        return marked(self._lines, self._session.marks)
 
     def _tell(self) -> None:
         to_do = [marks for line, marks in self._marked() if line.kind != "caution"]
@@ -71,7 +68,7 @@ class ChecklistScreen(Screen[Any]):
             for line, marks in group:
                 yield Item(line.id, _line(line, marks), lambda line=line, marks=marks: _about(line, marks))  # type: ignore[misc]
 
-    def _at(self) -> tuple[Line, Marks] | None:
+    def _at(self) -> tuple[ChecklistLine, Marks] | None:
         at = self.query_one(Items).at
         return next((pair for pair in self._marked() if pair[0].id == at), None)
 
@@ -97,17 +94,12 @@ class ChecklistScreen(Screen[Any]):
 
         self.app.push_screen(Measured(line, marks), answered)
 
-    def _mark(self, line: Line, marks: Marks, **changed: Any) -> None:
+    def _mark(self, line: ChecklistLine, marks: Marks, **changed: Any) -> None:
         # A tick from before a target changed proves nothing now, and a new one beside it does not change that.
         asked_for = marks.asked_for if marks.stale_for(line) else line.target or line.text
         marks = replace(marks, **changed, asked_for=asked_for, text=marks.text or line.text)
-        kept = {**kept_marks(self._session.document), line.id: marks}
-        self._session.document["checklist"] = to_tables(
-            self._lines, {id: each for id, each in kept.items() if each.any}
-        )
-        self._session.unsaved = True
-        if screen := cast(Any, self.app).sheet_screen:
-            screen.save()
+        self._session.mark(self._lines, line, marks)
+        house_of(self).save_sheet()
         self.query_one(Items).show(list(self._items()))
         self._tell()
 
@@ -116,7 +108,7 @@ class ChecklistScreen(Screen[Any]):
         self.dismiss(None)
 
 
-def _line(line: Line, marks: Marks) -> Content:
+def _line(line: ChecklistLine, marks: Marks) -> Content:
     """Ticks, text, target. A line is cut at the edge; the cursor tells it in full."""
     if line.kind == "caution":
         return plain(f"- {line.text}")
@@ -126,7 +118,7 @@ def _line(line: Line, marks: Marks) -> Content:
     return Content.assemble(plain(ticks, "bold"), again, target, plain(line.text))
 
 
-def _about(line: Line, marks: Marks) -> Content:
+def _about(line: ChecklistLine, marks: Marks) -> Content:
     told = [plain(line.section, "bold"), plain(line.text)]
     if line.target:
         tolerance = f", tolerance {line.tolerance}" if line.tolerance else ""
@@ -152,7 +144,7 @@ class Measured(ModalScreen[tuple[str, str] | None]):
         Binding("up", "app.focus_previous", show=False),
     ]
 
-    def __init__(self, line: Line, marks: Marks) -> None:
+    def __init__(self, line: ChecklistLine, marks: Marks) -> None:
         super().__init__()
         self._line, self._marks = line, marks
 
@@ -175,7 +167,7 @@ class Measured(ModalScreen[tuple[str, str] | None]):
         if event.input is right:
             self.dismiss((self.query_one("#left", Entry).value.strip(), right.value.strip()))
         else:
-            right.focus()
+            self.set_focus(right)
 
     def on_refused(self, event: Refused) -> None:
         """Say why a paste was not taken."""

@@ -6,8 +6,8 @@ from textual.content import Content
 
 from rules.judging.trade import trade
 from rules.sheet import STEPS
+from wizard.desk.words import lines, plain, verdict
 from wizard.screens.reading import ReadingScreen
-from wizard.words import lines, plain, verdict
 
 
 def checks_screen() -> ReadingScreen:

@@ -11,7 +11,7 @@ from textual.screen import ModalScreen
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
-from wizard.words import plain
+from wizard.desk.words import plain
 
 
 class Ask(ModalScreen[str]):

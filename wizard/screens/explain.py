@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Input, OptionList, Static
@@ -12,23 +11,26 @@ from textual.widgets import Input, OptionList, Static
 from rules.judging.explain import explain
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name as named
+from rules.judging.search import matches
 from rules.judging.trade import trade
 from rules.sheet import FIELDS
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.entry import Entry
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Item, Items, nothing_like
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain, verdict
 
 
 class ExplainScreen(Screen[Any]):
     """A list of everything that can be explained, narrowed by typing, and the working of one of it."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f5", "back", show=False),
-        Binding("down", "to_list", show=False),
-        Binding("pageup", "scroll(-1)", show=False),
-        Binding("pagedown", "scroll(1)", show=False),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("escape,f5", "back", "back", "back"),
+        Key("down", "to_list", "down into the list; up at its top comes back", "pick"),
+        Key("pageup", "scroll(-1)", "scroll the working up", "scroll the working"),
+        Key("pagedown", "scroll(1)", "scroll the working down"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, judged: Judged, at: str) -> None:
         """at: name of the value, check or field to start on."""
@@ -40,17 +42,11 @@ class ExplainScreen(Screen[Any]):
         yield Static(plain("Explain a number or a verdict. Type part of its name."), classes="heading", markup=False)
         yield Entry("", longest=60, id="search")
         yield Items(list(self._items("")), at=self._at)
-        yield KeyLine(
-            [
-                ("Esc", "back", "screen.back"),
-                ("Up Down", "pick", "screen.to_list"),
-                ("PgUp PgDn", "scroll the working", "screen.scroll(1)"),
-            ]
-        )
+        yield KeyLine((self.KEYS[0], self.KEYS[1], self.KEYS[2:], ALL_KEYS))
 
     def on_mount(self) -> None:
         """Typing narrows the list."""
-        self.query_one("#search").focus()
+        self.set_focus(self.query_one("#search"))
 
     def on_input_changed(self, event: Input.Changed) -> None:
         """Keep what holds all the words typed."""
@@ -61,10 +57,13 @@ class ExplainScreen(Screen[Any]):
         self.action_to_list()
 
     def _items(self, search: str) -> Iterator[Item]:
-        wanted = search.lower().split()
+        found = False
         for name, line in self._everything():
-            if all(word in f"{name} {name.replace('_', ' ')} {line.plain}".lower() for word in wanted):
+            if matches(search, f"{name} {line.plain}"):
+                found = True
                 yield Item(name, line, lambda name=name: self._working(name))  # type: ignore[misc]
+        if not found:
+            yield nothing_like(search)
 
     def _everything(self) -> Iterator[tuple[str, Content]]:
         judged = self._judged
@@ -98,4 +97,4 @@ class ExplainScreen(Screen[Any]):
     def on_key(self, event: Any) -> None:
         """Up at the top of the list goes back to the search line."""
         if event.key == "up" and self.query_one(OptionList).has_focus and self.query_one(OptionList).highlighted == 0:
-            self.query_one("#search").focus()
+            self.set_focus(self.query_one("#search"))

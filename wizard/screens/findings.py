@@ -3,28 +3,30 @@
 from typing import ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.judging.judge import Finding
 from rules.judging.trade import trade
-from wizard.session import Session
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.verdict_list import tally
-from wizard.words import lines, plain, verdict
 
 
 class FindingsScreen(Screen[str | None]):
     """Closes with the name of the entry to go to, or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f2", "back", show=False),
-        Binding("f5,e", "explain", "Explain this verdict"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("escape,f2", "back", "back", "back"),
+        Key("enter", "go", "go to the entry the verdict rests on", "go to the entry", told=True),
+        Key("f5,e", "explain", "explain this verdict", "explain"),
+        Key("f6", "units", "show inches or millimetres", "units"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -34,14 +36,7 @@ class FindingsScreen(Screen[str | None]):
         """Tally, list, keys."""
         yield Static(Content.assemble("Verdicts: ", tally(self._session.judged)), classes="heading", markup=False)
         yield Items(finding_items(self._session))
-        yield KeyLine(
-            [
-                ("Esc", "back", "screen.back"),
-                ("Enter", "go to the entry", "screen.back"),
-                ("F5", "explain", "screen.explain"),
-                ("F6", "units", "screen.units"),
-            ]
-        )
+        yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
         """The arrow keys move in the list."""
@@ -50,6 +45,10 @@ class FindingsScreen(Screen[str | None]):
     def on_items_chosen(self, event: Items.Chosen) -> None:
         """Go to the first entry the finding rests on."""
         self.dismiss(entry_behind(self._session, event.item_id))
+
+    def action_go(self) -> None:
+        """Go to the entry behind the verdict under the cursor."""
+        self.dismiss(entry_behind(self._session, self.query_one(Items).at))
 
     def action_back(self) -> None:
         """Back to the sheet."""

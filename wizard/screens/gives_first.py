@@ -1,9 +1,8 @@
 """Which part gives first: every part that was judged, least margin first, as bars."""
 
-from typing import TYPE_CHECKING, ClassVar, cast
+from typing import ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
@@ -12,15 +11,14 @@ from rules.judging.reader import answer, name
 from rules.judging.weakest_part import ranked
 from rules.sheet import FIELDS
 from rules.strength.weakest import UNLIKE_KINDS, Ranked
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain, verdict
 from wizard.screens.findings import about_finding, entry_behind
-from wizard.session import Session
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
-from wizard.words import lines, plain, verdict
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKING = name("loads.judge_strength")
@@ -31,11 +29,13 @@ ROOM_BESIDE = 3
 class GivesFirstScreen(Screen[str | None]):
     """Closes with the name of the entry to go to, or None."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape", "back", show=False),
-        Binding("f5,e", "explain", "Explain this factor"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        BACK,
+        Key("enter", "go", "go to the entry the factor rests on", "go to the entry", told=True),
+        Key("f5,e", "explain", "explain this factor", "explain"),
+        Key("f6", "units", "show inches or millimetres", "units"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -46,14 +46,7 @@ class GivesFirstScreen(Screen[str | None]):
         yield Static(plain(HEADING), classes="heading", markup=False)
         yield Static(self._order(), classes="padded", markup=False)
         yield Items(self._items())
-        yield KeyLine(
-            [
-                ("Esc", "back", "screen.back"),
-                ("Enter", "go to the entry", "screen.go"),
-                ("F5", "explain", "screen.explain"),
-                ("F6", "units", "screen.units"),
-            ]
-        )
+        yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
         """The arrow keys move in the list."""
@@ -97,7 +90,7 @@ class GivesFirstScreen(Screen[str | None]):
     @property
     def _ascii_only(self) -> bool:
         """The way of drawing that was chosen for the picture holds here too."""
-        return cast("BuildSheetApp", self.app).drawing == "plain"
+        return house_of(self).drawing == "plain"
 
     def _about(self, one: Ranked) -> Content:
         told = [plain(f"Worst case: {one.case}; {one.limit}.", "bold")]

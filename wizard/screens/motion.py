@@ -1,19 +1,31 @@
 """Both wheels moved through travel and lock by key: two views to scale, what the wheels do, and curves of it."""
 
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import Static
 
-from rules.drawn.moving.graphs import Graph, graphs
-from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, STAND_IN_TRAVEL, Moving, Place, moved, moving, touches
-from rules.judging.judge import Judged, and_list
+from rules.drawn.moving.graphs import Curve, graphs
+from rules.drawn.moving.scene import (
+    LOCK_NOTCHES,
+    NOTCH,
+    RIDE,
+    STAND_IN_TRAVEL,
+    Moving,
+    TravelAndLock,
+    moved,
+    moving,
+    touches,
+)
+from rules.judging.judge import Judged, and_list, why_not
 from rules.judging.reader import Known, Name, name
 from rules.measure.display import show
-from wizard.session import Session
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.graph import Graphs
 from wizard.widgets.lines import KeyLine
@@ -26,11 +38,6 @@ from wizard.widgets.motion_state import (
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
-from wizard.widgets.raster import Drawing
-from wizard.words import lines, plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
@@ -44,45 +51,44 @@ STATE_LINES, ONE_LINE = 5, 78
 BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
 
 
-def why_not(judged: Judged, wanted: Name) -> str:
+def why_missing(judged: Judged, wanted: Name) -> str:
     """Why a value is not there, as a sentence; empty where it is."""
     worked, origin = judged.worked, wanted.origin
-    if origin in worked.broken:
-        return f"{worked.broken[origin]}."
-    if origin in worked.not_here:
-        return f"{worked.not_here[origin]}."
+    if reason := why_not(origin, judged):
+        return f"{reason}."
     return f"waits for {and_list(worked.waits[origin])}." if origin in worked.waits else ""
 
 
 class MotionScreen(Screen[None]):
     """The moving front end. Nothing is judged anew while it moves."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f12", "back", show=False),
-        Binding("f1,ctrl+g", "help", "Motion: help and keys"),
-        Binding("up", "travel(1)", "Motion: wheels up one notch"),
-        Binding("down", "travel(-1)", "Motion: wheels down one notch"),
-        Binding("pageup", "full_travel(1)", "Motion: full bump"),
-        Binding("pagedown", "full_travel(-1)", "Motion: full droop"),
-        Binding("left", "lock(1)", "Motion: steer left one notch"),
-        Binding("right", "lock(-1)", "Motion: steer right one notch"),
-        Binding("shift+left", "full_lock(1)", "Motion: full left lock"),
-        Binding("shift+right", "full_lock(-1)", "Motion: full right lock"),
-        Binding("end", "other_lock", "Motion: full lock, and again for the other side"),
-        Binding("home", "ride", "Motion: ride height, straight ahead"),
-        Binding("w", "worst", "Motion: where the least gap is"),
-        Binding("tab,g", "turn_over", "Motion: picture or graphs"),
-        Binding("f4", "one_or_both", "Motion: left corner, or both wheels"),
-        Binding("ctrl+t,d", "next_drawing", "Another way of drawing"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("f1,ctrl+g", "help", "what is shown, what is not in it, and the keys", "help"),
+        Key("escape,f12", "back", "back to the sheet", "back"),
+        Key("up", "travel(1)", "wheels up one notch", "travel"),
+        Key("down", "travel(-1)", "wheels down one notch"),
+        Key("pageup", "full_travel(1)", "full bump"),
+        Key("pagedown", "full_travel(-1)", "full droop"),
+        Key("left", "lock(1)", "steer left one notch", "lock"),
+        Key("right", "lock(-1)", "steer right one notch"),
+        Key("end", "other_lock", "full lock, and again for the other side"),
+        Key("home", "ride", "ride height, straight ahead", "ride"),
+        Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
+        Key("shift+left", "full_lock(1)", "full left lock"),
+        Key("shift+right", "full_lock(-1)", "full right lock"),
+        Key("w", "worst", "where the least gap is"),
+        Key("f4", "one_or_both", "left corner, or both wheels"),
+        Key("f6", "units", "show inches or millimetres"),
+        Key("ctrl+t,d", "next_drawing", "another way of drawing, for terminals that show dots badly"),
+    )
+    BINDINGS = bindings(KEYS)
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
         super().__init__()
         self._session = session
         self._front: Moving | None = moving(self._known)
-        self._graphs: tuple[Graph, ...] = ()
+        self._graphs: tuple[Curve, ...] = ()
         self._worst = ""
         self._told = HEADING
         self._place = RIDE
@@ -94,26 +100,14 @@ class MotionScreen(Screen[None]):
         yield Static(plain(HEADING), classes="heading", markup=False)
         if self._front is None:
             yield Static(self._what_to_enter(), classes="reading", markup=False)
-            yield KeyLine([("Esc", "back", "screen.back")])
+            yield KeyLine((self.KEYS[1], ALL_KEYS))
             return
         yield Static("", id="state", markup=False)
         with Horizontal(id="moving"):
             yield MotionView()
             yield Graphs()
-        yield KeyLine(
-            [
-                ("F1", "help", "screen.help"),
-                ("Esc", "back", "screen.back"),
-                ("↑ ↓ PgUp PgDn", "travel", "screen.travel(1)"),
-                ("← → End", "lock", "screen.lock(1)"),
-                ("Home", "ride", "screen.ride"),
-                ("Tab", "graphs", "screen.turn_over"),
-            ]
-        )
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
+        help_key, back, *moves = self.KEYS
+        yield KeyLine((help_key, back, tuple(moves[:4]), tuple(moves[4:7]), moves[7], moves[8]))
 
     @property
     def _judged(self) -> Judged:
@@ -124,7 +118,7 @@ class MotionScreen(Screen[None]):
         return self._judged.worked.known
 
     def _what_to_enter(self) -> Any:
-        reasons = [f"{step}: {why_not(self._judged, wanted)}" for wanted, step in NEEDED.items()]
+        reasons = [f"{step}: {why_missing(self._judged, wanted)}" for wanted, step in NEEDED.items()]
         return lines(plain(NOTHING), "", *(plain(reason) for reason in reasons))
 
     def on_mount(self) -> None:
@@ -188,7 +182,7 @@ class MotionScreen(Screen[None]):
         assert front is not None
         missing = NEEDED if not (front.travels and front.steers) else {}
         for wanted, step in missing.items():
-            if reason := why_not(self._judged, wanted):
+            if reason := why_missing(self._judged, wanted):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
@@ -197,7 +191,7 @@ class MotionScreen(Screen[None]):
 
     # Moving
 
-    def _go(self, target: Place) -> None:
+    def _go(self, target: TravelAndLock) -> None:
         """As far towards a place as the links reach; where they lock before, say so."""
         front = self._front
         if front is None:
@@ -246,7 +240,7 @@ class MotionScreen(Screen[None]):
         """What is shown here, what is not in it, and every key."""
         from wizard.screens.help import MotionHelpScreen
 
-        self.app.push_screen(MotionHelpScreen())
+        self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
         """Go where the least gap over all travel and lock is."""
@@ -256,11 +250,11 @@ class MotionScreen(Screen[None]):
         if found is None:
             self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
         else:
-            self._go(Place(found[0].travel, found[0].lock))
+            self._go(TravelAndLock(found[0].travel, found[0].lock))
 
     def _may(self, possible: bool, wanted: Name) -> bool:
         if not possible:
-            self._tell(f"{NEEDED[wanted]}: {why_not(self._judged, wanted)}")
+            self._tell(f"{NEEDED[wanted]}: {why_missing(self._judged, wanted)}")
         return possible
 
     # Other keys
@@ -277,12 +271,12 @@ class MotionScreen(Screen[None]):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        self._app.action_next_drawing()
+        house_of(self).action_next_drawing()
         self._dress()
 
     def _dress(self) -> None:
         for drawn in self.query(Drawn):
-            drawn.drawing = cast(Drawing, self._app.drawing)
+            drawn.drawing = house_of(self).drawing
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""

@@ -4,22 +4,20 @@ import os
 import re
 from contextlib import suppress
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.graph.asking import AskedField, printable
-from wizard import sheet_file
-from wizard.pages import HEADINGS
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.pages import HEADINGS
+from wizard.desk.words import plain
+from wizard.files import sheet_file
 from wizard.widgets.field_row import FieldRow
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 FILE = AskedField("", "file", "File", "text", "Where the sheet is kept. Saved there after every entry.")
 HOW = (
@@ -31,11 +29,15 @@ HOW = (
 class NewSheetScreen(Screen[Any]):
     """Asks the little a sheet needs before the first step."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape", "app.start", show=False),
-        Binding("down", "app.focus_next", show=False),
-        Binding("up", "app.focus_previous", show=False),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key(
+            "enter", "begin", "take the answer and go to the next; after the last, begin", "next, then begin", told=True
+        ),
+        Key("down", "app.focus_next", "to the next question"),
+        Key("up", "app.focus_previous", "to the question before"),
+        Key("escape", "app.start", "back", "back"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, path: Path | None) -> None:
         """path: the file it is to be kept in; None to ask for one."""
@@ -52,11 +54,11 @@ class NewSheetScreen(Screen[Any]):
         yield Static(plain(HOW + where), classes="intro padded", markup=False)
         yield from self._rows.values()
         yield Static("", id="fault", classes="padded", markup=False)
-        yield KeyLine([("Enter", "next, then begin", "screen.begin"), ("Esc", "back", "app.start")])
+        yield KeyLine((self.KEYS[0], self.KEYS[3], ALL_KEYS))
 
     def on_mount(self) -> None:
         """Title first."""
-        self._rows["title"].editor.focus()
+        self.set_focus(self._rows["title"].editor)
 
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """A file name follows the title until a person writes one."""
@@ -70,7 +72,7 @@ class NewSheetScreen(Screen[Any]):
         rows = list(self._rows.values())
         place = rows.index(event.row) + 1
         if place < len(rows):
-            rows[place].editor.focus()
+            self.set_focus(rows[place].editor)
         else:
             self.action_begin()
 
@@ -82,18 +84,18 @@ class NewSheetScreen(Screen[Any]):
         if not title:
             self._say("Give the sheet a title, so that you know it on paper.", "title")
         elif units not in ("inch", "metric"):
-            self._say("Choose what bare numbers mean: left and right choose, or press i or m.", "units")
+            self._say("Choose what bare numbers mean: left and right choose, or type i or m.", "units")
         elif fault := sheet_file.trouble_at_new(path):
             self._say(fault, "file")
         else:
             file = sheet_file.new(path)
             file.document |= {"title": title, "units": units}
-            cast("BuildSheetApp", self.app).open_new(file)
+            house_of(self).open_new(file)
 
     def _say(self, fault: str, name: str = "") -> None:
         self.query_one("#fault", Static).update(plain(fault, "bold $text-error"))
         if name in self._rows:
-            self._rows[name].editor.focus()
+            self.set_focus(self._rows[name].editor)
 
 
 def _as_path(path: Path) -> Path:

@@ -1,29 +1,33 @@
 """The front view on the whole screen."""
 
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar, cast
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.screen import Screen
 from textual.widgets import Static
 
-from wizard.session import Session
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.session import Session
+from wizard.desk.words import plain
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 
 class PictureScreen(Screen[Any]):
     """The picture, as large as it goes."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("escape,f3", "back", show=False),
-        Binding("f4", "app.close_up", "Close up, or the whole wheel"),
-        Binding("ctrl+t,d", "app.next_drawing", "Another way of drawing"),
-        Binding("f6", "units", "Show inches or millimetres"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("escape,f3", "back", "back", "back"),
+        Key("f4", "app.close_up", "close up on the upright, or the whole wheel", "close up or whole"),
+        Key(
+            "ctrl+t,d",
+            "app.next_drawing",
+            "another way of drawing, for terminals that show dots badly",
+            "way of drawing",
+        ),
+        Key("f6", "units", "show inches or millimetres", "units"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -32,19 +36,8 @@ class PictureScreen(Screen[Any]):
     def compose(self) -> ComposeResult:
         """Heading, picture, keys."""
         yield Static(plain("Front view, drawn to scale from the answers so far"), classes="heading", markup=False)
-        yield self._app.new_picture()
-        yield KeyLine(
-            [
-                ("Esc", "back", "screen.back"),
-                ("F4", "close up or whole", "app.close_up"),
-                ("^t", "way of drawing", "app.next_drawing"),
-                ("F6", "units", "screen.units"),
-            ]
-        )
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
+        yield house_of(self).new_picture()
+        yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
         """Draw what is known."""

@@ -3,22 +3,24 @@
 from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
+from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.words import plain
 from wizard.widgets.lines import KeyLine
-from wizard.words import plain
-
-BACK = ("Esc", "back", "screen.back")
 
 
 class ReadingScreen(Screen[Any]):
     """Shows a text."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape,f1,f2,f3,f5,f9", "back", show=False)]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("escape,f1,f2,f3,f5,f9", "back", "back", "back"),
+        Key("up,down,pageup,pagedown", "", "scroll", told=True),
+    )
+    BINDINGS = bindings(KEYS)
 
     def __init__(self, heading: str, text: Content) -> None:
         super().__init__()
@@ -29,11 +31,11 @@ class ReadingScreen(Screen[Any]):
         yield Static(plain(self.heading), classes="heading", markup=False)
         with VerticalScroll(classes="reading"):
             yield Static(self.text, markup=False)
-        yield KeyLine([BACK, ("Up Down", "scroll", "screen.back")])
+        yield KeyLine((self.KEYS[0], ALL_KEYS))
 
     def on_mount(self) -> None:
         """The arrow keys scroll at once."""
-        self.query_one(".reading").focus()
+        self.set_focus(self.query_one(".reading"))
 
     def action_back(self) -> None:
         """Back to where it was opened."""

@@ -3,60 +3,62 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any, ClassVar, cast
 
-from textual import work
+from textual import events
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
+from textual.timer import Timer
 from textual.widgets import Static
 
-from wizard.pages import PAGES, REVIEW, first_unfinished, page_of
-from wizard.session import Session
-from wizard.sheet_file import ChangedOnDisk
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, QUIT, Key, Shown, bindings
+from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
+from wizard.desk.session import Session
+from wizard.desk.words import plain
+from wizard.files.sheet_file import ChangedOnDisk
 from wizard.widgets.form import FormPage
-from wizard.widgets.lines import Key, KeyLine, TopLine
+from wizard.widgets.lines import KeyLine, TopLine
 from wizard.widgets.step_list import StepChosen, StepList, StepStrip
 from wizard.widgets.verdict_list import VerdictList
-from wizard.words import plain
 
 if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
-    from wizard.widgets.review import Review, What
+    from wizard.desk.papers import What
+    from wizard.screens.review import Review
 
-KEYS = (
-    ("F1", "help", "screen.help"),
-    ("F2", "verdicts", "screen.findings"),
-    ("F3", "picture", "screen.picture"),
-    ("F5", "explain", "screen.explain"),
-    ("F7 F8", "step back, on", "screen.turn_by(1)"),
-    ("^q", "quit", "app.quit"),
-)
-MOTION_KEYS = (*KEYS[:2], ("F12", "motion", "screen.motion"), *KEYS[3:])
-"""On the pages of what moves, the moving picture stands where the picture stands on the others."""
+HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
+FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
+PICTURE = Key("f3", "picture", "the picture, full screen", "picture")
+FIND = Key("ctrl+f", "find", "find a step or an entry by part of its name", "find", first=True)
+STEP_BACK = Key("f7,ctrl+b", "turn_by(-1)", "step back; no answer is lost", "step")
+STEP_ON = Key("f8,ctrl+n", "turn_by(1)", "next step; no answer is lost")
+MOTION = Key("f12,ctrl+y", "motion", "both wheels through travel and lock", "motion")
+REST = 0.2
+"""Seconds without a key after which what is heavy is worked out. Nobody types the next digit much later than that."""
 MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
 class SheetScreen(Screen[None]):
     """One sheet being filled in."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [
-        # Some terminals keep F1 for themselves.
-        Binding("f1,ctrl+g", "help", "Help for this step"),
-        Binding("f2", "findings", "All verdicts"),
-        Binding("f3", "picture", "The picture, full screen"),
-        Binding("f4", "app.close_up", "Picture: close up, or the whole wheel"),
-        Binding("ctrl+t", "app.next_drawing", "Picture: another way of drawing"),
-        Binding("f5", "explain", "Explain a number"),
-        Binding("f6", "units", "Show inches or millimetres"),
-        Binding("f7,ctrl+b", "turn_by(-1)", "Step back"),
-        Binding("f8,ctrl+n", "turn_by(1)", "Next step"),
-        Binding("f9", "checks", "List of all checks"),
-        Binding("ctrl+r", "gives_first", "Which part gives first"),
-        Binding("f12,ctrl+y", "motion", "Motion: both wheels through travel and lock"),
-        Binding("ctrl+s", "save", "Save now"),
-        Binding("ctrl+l", "checklist", "The fabrication checklist"),
-        Binding("ctrl+o", "app.start", "Open another sheet"),
-    ]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        HELP,
+        FINDINGS,
+        PICTURE,
+        Key("f4", "app.close_up", "picture: close up, or the whole wheel"),
+        Key("ctrl+t", "app.next_drawing", "picture: another way of drawing"),
+        Key("f5", "explain", "explain a number or a verdict"),
+        Key("f6", "units", "show inches or millimetres; entries stay as typed"),
+        STEP_BACK,
+        STEP_ON,
+        FIND,
+        Key("f9", "checks", "all checks with their limits and sources"),
+        Key("ctrl+r", "gives_first", "which part gives first"),
+        MOTION,
+        Key("ctrl+l", "checklist", "the fabrication checklist, to tick off"),
+        Key("ctrl+s", "save", "save now; it also saves after each entry"),
+        Key("ctrl+o", "app.start", "open another sheet"),
+    )
+    BINDINGS = bindings(KEYS)
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
@@ -64,11 +66,10 @@ class SheetScreen(Screen[None]):
         self.session = session
         self.number = first_unfinished(session.judged)
         self._asking = False
-        self._side_owed = False
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
+        self._side_owed = self._save_owed = False
+        self._at_rest: Timer | None = None
+        # Not asked of the screen with `query_one`: what that has found it keeps, a thousand pages long.
+        self._page: FormPage | Review | None = None
 
     # Parts
 
@@ -84,20 +85,30 @@ class SheetScreen(Screen[None]):
                 yield VerdictList()
         yield KeyLine(self._keys())
 
-    def _keys(self) -> Sequence[Key]:
-        return MOTION_KEYS if PAGES[self.number].key in MOVES else KEYS
+    def _keys(self) -> Sequence[Shown]:
+        """On the pages of what moves, the moving picture stands where the picture stands on the others."""
+        picture = MOTION if PAGES[self.number].key in MOVES else PICTURE
+        return (HELP, FINDINGS, picture, (STEP_BACK, STEP_ON), FIND, ALL_KEYS, QUIT)
+
+    @property
+    def keys(self) -> tuple[Key, ...]:
+        """Every key that does something now."""
+        return (*self.page.KEYS, *self.KEYS)
 
     def _page_widget(self) -> "FormPage | Review":
         if self.number == REVIEW:
-            from wizard.widgets.review import Review
+            from wizard.screens.review import Review
 
-            return Review(self.session)
-        return FormPage(PAGES[self.number], self.session)
+            self._page = Review(self.session)
+        else:
+            self._page = FormPage(PAGES[self.number], self.session)
+        return self._page
 
     @property
     def page(self) -> "FormPage | Review":
         """The page that is open."""
-        return cast("FormPage | Review", self.query_one("#page"))
+        assert self._page is not None
+        return self._page
 
     def on_mount(self) -> None:
         """Show where the sheet stands."""
@@ -105,10 +116,12 @@ class SheetScreen(Screen[None]):
 
     def on_screen_resume(self) -> None:
         """The page comes only now: a screen styles anew all that is on it when it comes to the front."""
-        if not self.query("#page"):
+        if self._page is None:
             self.call_later(self._first_page)
 
     async def _first_page(self) -> None:
+        if self._page is not None:
+            return
         await self.query_one("#middle").mount(self._page_widget())
         self.page.start()
         if self.session.file.digest is None:
@@ -125,57 +138,94 @@ class SheetScreen(Screen[None]):
 
         side = self.query_one("#side")
         if not side.query(FrontView):
-            await side.mount(self._app.new_picture(), before=0)
+            await side.mount(house_of(self).new_picture(), before=0)
             self._show_picture()
 
     def show_all(self) -> None:
-        """Repaint everything that follows from the answers."""
-        judged = self.session.judged
+        """Repaint everything that follows from the answers. What is heavy to work out follows when the keys rest."""
+        judged = self.session.judged_so_far
+        self._wait_for_rest(owed=not judged.whole)
         self.query_one(TopLine).show()
         for steps in (self.query_one(StepStrip), self.query_one(StepList)):
             steps.show(judged, self.number)
         self.query_one(VerdictList).show(judged)
         trouble = self.query_one("#trouble", Static)
-        notes = [self.session.trouble or "", self._app.note]
+        notes = [self.session.trouble or "", house_of(self).note]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
             trouble.update(plain("  ".join(note for note in notes if note)))
             trouble.set_class(any(notes), "shown")
         self._show_picture()
+        for page in self.query(FormPage):
+            page.show_panel()
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
-            cast(Any, picture).show(self.session.judged.worked.known, self.session.judged.shown_in)
+            judged = self.session.judged_so_far
+            cast(Any, picture).show(judged.worked.known, judged.shown_in)
+
+    def _wait_for_rest(self, *, owed: bool) -> None:
+        """Begin to wait anew, if anything is owed then."""
+        if self._at_rest is not None:
+            self._at_rest.stop()
+        self._at_rest = self.set_timer(REST, self._judge_the_rest) if owed else None
+
+    def _judge_the_rest(self) -> None:
+        if house_of(self).more_typed:
+            self._wait_for_rest(owed=True)
+        else:
+            self.session.judge_the_rest()
+            self.show_all()
 
     # What happens on the page
 
     def on_form_page_edited(self) -> None:
-        """Verdicts and picture follow each keystroke, a frame after the entry itself: they are much more to paint."""
+        """Verdicts, picture and panel follow, a frame after the entry itself: they are much more to work out and paint."""
         if not self._side_owed:
             self._side_owed = True
-            self.call_after_refresh(self._show_side)
+            if not house_of(self).more_typed:
+                self.call_after_refresh(self._show_side)
 
     def _show_side(self) -> None:
         self._side_owed = False
         self.show_all()
 
     def on_form_page_left(self) -> None:
-        """Save as soon as an entry is done."""
-        self.save()
+        """Save as soon as an entry is done; of a burst of keys, as soon as the last has been dealt with."""
+        self._save_owed = True
+        if not house_of(self).more_typed:
+            self.save()
 
-    def on_form_page_finished(self) -> None:
+    def all_typed(self) -> None:
+        """What was put off while keys were waiting."""
+        if self._save_owed:
+            self.save()
+        if self._side_owed:
+            self._show_side()
+
+    async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
-        self.action_turn_by(1)
+        await self._turn_to(self.number + 1, at_top=True)
+
+    async def make_way(self, key: events.Key) -> None:
+        """Before a key is handed on: the next answer does not go into one whose Enter was refused."""
+        page = self.page
+        if isinstance(page, FormPage) and page.begins_the_next(key) and not page.go_on():
+            await self._turn_to(self.number + 1, at_top=True)
 
     def on_step_chosen(self, event: StepChosen) -> None:
         """A click on a step opens it."""
         self.open_page(event.number)
 
-    @work(exclusive=True, group="page")
-    async def open_page(self, number: int, name: str = "", *, anew: bool = False) -> None:
+    def open_page(self, number: int, name: str = "", *, anew: bool = False, at_top: bool = False) -> None:
         """Open a page, with the cursor in the named entry or where there is something to do.
 
         anew: what stands in the open page's entries is of the past and must not get into the sheet.
+        at_top: with the cursor in the first entry, as somebody who goes on typing expects.
         """
+        self.call_later(self._turn_to, number, name, anew=anew, at_top=at_top)
+
+    async def _turn_to(self, number: int, name: str = "", *, anew: bool = False, at_top: bool = False) -> None:
+        number = max(0, min(len(PAGES) - 1, number))
         if not anew:
             self.flush()
         if number != self.number or anew:
@@ -185,13 +235,15 @@ class SheetScreen(Screen[None]):
                 await self.page.remove()
                 await middle.mount(self._page_widget())
             self.query_one(KeyLine).show(self._keys())
-        self.show_all()
         page = self.page
         if name and isinstance(page, FormPage):
             page.focus_on(name)
+        elif at_top and isinstance(page, FormPage):
+            page.focus_on(page.current)
         else:
             page.start()
-        self.save()
+        self._side_owed = True
+        self.on_form_page_left()
 
     def go_to(self, name: str) -> None:
         """Open the page that asks for an entry, with the cursor in it."""
@@ -210,13 +262,14 @@ class SheetScreen(Screen[None]):
 
     def save(self) -> None:
         """Save; where the file has changed on disk, ask whose version stays."""
+        self._save_owed = False
         if self._asking:
             return
         try:
             self.session.save()
         except ChangedOnDisk as reason:
             self._asking = True
-            self._app.ask_about_conflict(str(reason), lambda: None)
+            house_of(self).ask_about_conflict(str(reason), lambda: None)
         self.show_all()
 
     def conflict_settled(self) -> None:
@@ -234,7 +287,7 @@ class SheetScreen(Screen[None]):
 
     def action_turn_by(self, by: int) -> None:
         """The next or the previous step."""
-        self.open_page(max(0, min(len(PAGES) - 1, self.number + by)))
+        self.open_page(self.number + by, at_top=True)
 
     def action_units(self) -> None:
         """Show results in the other units. Entries stay as they were typed."""
@@ -247,7 +300,9 @@ class SheetScreen(Screen[None]):
         from wizard.screens.help import HelpScreen
 
         page = self.page
-        self.app.push_screen(HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else ""))
+        self.app.push_screen(
+            HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else "", self.keys)
+        )
 
     def action_findings(self) -> None:
         """All verdicts in full."""
@@ -256,14 +311,22 @@ class SheetScreen(Screen[None]):
         self.app.push_screen(FindingsScreen(self.session), self._jump)
 
     def _jump(self, name: str | None) -> None:
-        if name:
+        if name and name in ASKED:
             self.go_to(name)
+        elif name:
+            self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
 
     def action_picture(self) -> None:
         """The picture, full screen."""
         from wizard.screens.picture import PictureScreen
 
         self.app.push_screen(PictureScreen(self.session))
+
+    def action_find(self) -> None:
+        """Find a step or an entry by part of its name."""
+        from wizard.screens.find import FindScreen
+
+        self.app.push_screen(FindScreen(self.session), self._jump)
 
     def action_explain(self) -> None:
         """The working of a number or verdict."""

@@ -1,23 +1,21 @@
 """Where the program starts when no sheet was named: a new sheet, one begun before, or the sample."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import Any, ClassVar
 
 from textual.app import ComposeResult
-from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.graph.asking import printable
-from wizard import recent, scratch
-from wizard.recent import Summary
+from wizard.desk import recent, scratch
+from wizard.desk.house import house_of
+from wizard.desk.keys import ALL_KEYS, QUIT, Key, bindings
+from wizard.desk.recent import Summary
+from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Item, Items
 from wizard.widgets.lines import KeyLine
-from wizard.words import lines, plain, verdict
-
-if TYPE_CHECKING:
-    from wizard.app import BuildSheetApp
 
 WHAT_IT_IS = (
     "Plan the front uprights you build from a production hub, rotor, caliper and wheel. It asks for what you can "
@@ -29,30 +27,23 @@ WHAT_IT_IS_NOT = "It informs a builder; it does not certify. Local rules, the in
 class StartScreen(Screen[Any]):
     """New, resume, or look round."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("delete", "forget", show=False)]
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("enter", "open", "open what the cursor is on", "open", told=True),
+        Key("delete", "forget", "take a sheet off the list; its file stays", "take off the list"),
+    )
+    BINDINGS = bindings(KEYS)
 
     def compose(self) -> ComposeResult:
         """What the program is, then what can be opened."""
         yield Static(plain("Build sheets for home-built front uprights"), classes="heading", markup=False)
-        trouble = self._app.trouble_at_start
-        self._app.trouble_at_start = ""
+        trouble = house_of(self).trouble_at_start
+        house_of(self).trouble_at_start = ""
         yield Static(
             lines(WHAT_IT_IS, plain(WHAT_IT_IS_NOT, "bold"), *([plain(trouble, "bold $text-error")] if trouble else [])),
             classes="intro padded", markup=False,
         )  # fmt: skip
         yield Items(self._items([]))
-        yield KeyLine(
-            [
-                ("Enter", "open", "screen.open"),
-                ("Delete", "take off the list", "screen.forget"),
-                ("^p", "all commands", "app.command_palette"),
-                ("^q", "quit", "app.quit"),
-            ]
-        )
-
-    @property
-    def _app(self) -> "BuildSheetApp":
-        return cast("BuildSheetApp", self.app)
+        yield KeyLine((*self.KEYS, ALL_KEYS, QUIT))
 
     def on_mount(self) -> None:
         """The list of sheets is read after the first picture is on the screen."""
@@ -82,11 +73,11 @@ class StartScreen(Screen[Any]):
     def on_items_chosen(self, event: Items.Chosen) -> None:
         """Open what was chosen."""
         if event.item_id == "new":
-            self._app.ask_for_new()
+            house_of(self).ask_for_new()
         elif event.item_id == "sample":
-            self._app.open_path(scratch.sheet(), scratch=True)
+            house_of(self).open_path(scratch.sheet(), scratch=True)
         else:
-            self._app.open_path(Path(event.item_id))
+            house_of(self).open_path(Path(event.item_id))
 
     def action_open(self) -> None:
         """Open the line the cursor is on."""

@@ -11,7 +11,8 @@ from textual.strip import Strip
 from textual.widget import Widget
 
 from rules.drawn.scene import Part
-from wizard.widgets.raster import Drawing, Row, Run
+from wizard.desk.drawing_styles import Drawing
+from wizard.widgets.raster import Row, Run
 
 
 class Drawn(Widget, can_focus=False):

@@ -1,19 +1,17 @@
-"""The two ways to answer: a line to type in, and a row of choices."""
+"""A line to type an answer in."""
 
 import unicodedata
 from typing import Any, ClassVar
 
 from textual import events
 from textual.binding import Binding, BindingType
-from textual.content import Content
 from textual.geometry import Size
 from textual.message import Message
-from textual.reactive import Reactive, reactive
-from textual.widget import Widget
+from textual.reactive import Reactive
 from textual.widgets import Input
 
 from rules.graph.asking import unsafe_character
-from wizard.session import LINE_BREAK
+from wizard.desk.session import LINE_BREAK
 
 
 class Refused(Message):
@@ -38,6 +36,14 @@ class Entry(Input):
         # No validation on change either: it styles the entry anew to no end. Nor `compact`: look.tcss does that.
         super().__init__(text, select_on_focus=False, max_length=longest, validate_on=("submitted",), **given)
         self.several_lines = several_lines
+
+    def on_mount(self) -> None:
+        """Input asks its screen to be told of each selection, and the screen would keep it for that when it is gone."""
+        self._asked = self.screen.text_selection_started_signal
+
+    def on_unmount(self) -> None:
+        """Nothing more to be told."""
+        self._asked.unsubscribe(self)
 
     async def _on_key(self, event: events.Key) -> None:
         character = event.character
@@ -68,85 +74,3 @@ class Entry(Input):
         """Start a new line in a text of several lines."""
         if self.several_lines:
             self.replace(LINE_BREAK, *self.selection)
-
-
-class Choice(Widget, can_focus=True):
-    """One of a few choices, all in view where there is room. Left and right choose; delete takes the answer away."""
-
-    BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("left", "step(-1)", show=False),
-        Binding("right,space", "step(1)", show=False),
-        Binding("delete,backspace", "clear", show=False),
-        Binding("enter", "accept", show=False),
-    ]
-    chosen: reactive[str | None] = reactive[str | None](None)
-
-    class Changed(Message):
-        """Another choice, or none."""
-
-        def __init__(self, chosen: str | None) -> None:
-            super().__init__()
-            self.chosen = chosen
-
-    class Accepted(Message):
-        """Enter was pressed."""
-
-    def __init__(self, choices: tuple[str, ...], chosen: str | None, **given: Any) -> None:
-        """chosen: one of the choices, None, or any other text, which is shown as standing there unreadable."""
-        super().__init__(**given)
-        self.choices = choices
-        self.set_reactive(Choice.chosen, chosen)
-
-    def render(self) -> Content:
-        """All choices in a row, the chosen one in brackets; the chosen one alone where the row is too short."""
-        width = self.size.width
-        stray = self.chosen is not None and self.chosen not in self.choices
-        parts = [Content.styled(f"“{self.chosen}”"[:width], "$text-error")] if stray else []
-        parts += [
-            Content.styled(f"[{choice}]", "bold reverse") if choice == self.chosen else Content(f" {choice} ")
-            for choice in self.choices
-        ]
-        row = Content(" " if sum(map(len, parts)) + len(parts) <= width else "").join(parts)
-        if len(row) <= width:
-            return row
-        if self.chosen is None:
-            return Content(f"< choose, 1 of {len(self.choices)} >"[:width])
-        shown = Content.styled(f"[{self.chosen}]", "$text-error" if stray else "bold reverse")
-        between = Content.assemble("< ", shown, " >")
-        return between if len(between) <= width else shown.truncate(width, ellipsis=True)
-
-    def action_step(self, by: int) -> None:
-        """Choose the next or the previous one."""
-        if self.chosen in self.choices:
-            place = (self.choices.index(self.chosen) + by) % len(self.choices)
-        else:
-            place = 0 if by > 0 else len(self.choices) - 1
-        self._choose(self.choices[place])
-
-    def action_clear(self) -> None:
-        """Take the answer away."""
-        self._choose(None)
-
-    def action_accept(self) -> None:
-        """Leave it as it is and go on."""
-        self.post_message(self.Accepted())
-
-    def _choose(self, choice: str | None) -> None:
-        if choice != self.chosen:
-            self.chosen = choice
-            self.post_message(self.Changed(choice))
-
-    def on_key(self, event: events.Key) -> None:
-        """The first letter of a choice jumps to it; pressed again, to the next with that letter."""
-        letter = event.character
-        if not letter or not event.is_printable or letter == " ":
-            return
-        event.stop()
-        fits = [choice for choice in self.choices if choice.lower().startswith(letter.lower())]
-        if fits:
-            after = fits.index(self.chosen) + 1 if self.chosen in fits else 0
-            self._choose(fits[after % len(fits)])
-
-    def on_click(self) -> None:
-        """A click moves on by one, as space does."""
-        self.action_step(1)

@@ -5,20 +5,10 @@ from textual.widget import Widget
 
 from rules.graph.asking import AskedField
 from rules.judging.trade import trade
-from rules.measure.display import both
-from rules.measure.quantity import KINDS, Units
-from wizard.pages import ASKED
-from wizard.session import Session
-from wizard.words import plain, verdict, wrapped
-
-EXAMPLES = {
-    "tyre mark": "33x12.50R15LT or LT265/75R16 123/120Q",
-    "bolt circle": "6 x 5.5 in or 5 x 114.3 mm",
-    "thread": "12 x 1.5 mm or 1/2-20",
-    "count": "4",
-    "price": "85 or 85.50",
-    "speed symbol": "Q",
-}
+from rules.measure.quantity import Units
+from wizard.desk.pages import ASKED
+from wizard.desk.session import Session
+from wizard.desk.words import plain, verdict, wrapped
 
 
 class FieldPanel(Widget):
@@ -53,7 +43,7 @@ class FieldPanel(Widget):
             read_as = session.echo(self._shown)
             parts.append(plain(f"Accepted: {' = '.join(read_as)}" if read_as else "Accepted.", "$text-success"))
         else:
-            parts.append(plain(_would_be_right(asked, session.judged.shown_in, session.units), "$foreground 65%"))
+            parts.append(plain(_would_be_right(asked, session.shown_in, session.units), "$foreground 65%"))
         return parts + self._findings()
 
     def _findings(self) -> list[Content]:
@@ -61,7 +51,7 @@ class FieldPanel(Widget):
         step = self._shown.partition(".")[0]
         found = [
             finding
-            for finding in self._session.judged.findings
+            for finding in self._session.judged_so_far.findings
             if finding.check in touched and (finding.verdict != "not for this build" or finding.step == step)
         ]
         worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
@@ -78,7 +68,7 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
     elif not units and asked.bare_unit("inch"):
         notes.append("write the unit")
     if asked.kind in ("choice", "yes or no"):
-        notes.append("left and right choose, delete clears")
+        notes.append("left, right or underlined letters choose")
     if asked.several_lines:
         notes.append("ctrl+j starts a new line")
     if not asked.needed:
@@ -90,10 +80,8 @@ def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> 
     """An example that would work, and the sane bounds."""
     if asked.kind in ("choice", "yes or no"):
         return f"One of: {', '.join(asked.choices or ('yes', 'no'))}."
-    if asked.kind in KINDS:
-        example = f"Written like {KINDS[asked.kind].examples[units or shown_in]}"
-        limits = [
-            both(limit, KINDS[asked.kind].unit, shown_in) for limit in (asked.least, asked.most) if limit is not None
-        ]
-        return f"{example}; from {' to '.join(limits)}." if len(limits) == 2 else f"{example}."
-    return f"For example {EXAMPLES[asked.kind]}." if asked.kind in EXAMPLES else "Words of your own."
+    in_units = units or shown_in
+    example, limits = asked.example(in_units), asked.limits(in_units)
+    if not example:
+        return "Words of your own."
+    return f"For example {example}; from {limits}." if limits else f"For example {example}."

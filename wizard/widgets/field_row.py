@@ -12,8 +12,9 @@ from textual.widgets import Input
 
 from rules.graph.asking import LONGEST_TEXT, AskedField
 from rules.measure.quantity import LONGEST_ENTRY, Units
-from wizard.widgets.entry import Choice, Entry, Refused
-from wizard.words import plain, wrapped
+from wizard.desk.words import plain, wrapped
+from wizard.widgets.choice import Choice
+from wizard.widgets.entry import Entry, Refused
 
 LABEL_CELLS, ENTRY_CELLS = 35, 17
 """The same in look.tcss. The label column holds the mark and the longest label."""
@@ -70,7 +71,21 @@ class FieldRow(Widget):
         """The answer as it stands in the widget."""
         if isinstance(self.editor, Entry):
             return self.editor.value
-        return YES_NO.get(self.editor.chosen or "") if self.asked.kind == "yes or no" else self.editor.chosen
+        chosen = self.editor.chosen
+        return YES_NO.get(chosen, chosen) if self.asked.kind == "yes or no" and chosen else chosen
+
+    @property
+    def unread(self) -> str:
+        """What was typed into a row of choices and picks none, in a sentence; empty where there is nothing."""
+        typed = self.editor.unread if isinstance(self.editor, Choice) else ""
+        return f"“{typed}” picks none. Left and right choose, or the underlined letters" if typed else ""
+
+    def leave(self) -> str:
+        """The cursor goes elsewhere. Text that now stands in the row as an answer that cannot be read; mostly none."""
+        text = self.editor.leave() if isinstance(self.editor, Choice) else ""
+        if text:
+            self._text, self._chosen_once = text, True
+        return text
 
     def reload(self, text: str) -> None:
         """Show another text that was put in the sheet elsewhere."""
@@ -93,8 +108,6 @@ class FieldRow(Widget):
         height = 1 + len(self._below())
         if self.styles.height != Scalar.from_number(height):
             self.styles.height = height
-            if self.editor.has_focus:  # what is said below the entry must be seen
-                self.call_after_refresh(self.scroll_visible, animate=False)
 
     def on_resize(self) -> None:
         """An error may take more or fewer lines now."""
@@ -139,7 +152,8 @@ class FieldRow(Widget):
     def _chosen(self, event: Choice.Changed) -> None:
         event.stop()
         self._text, self.refused, self._chosen_once = event.chosen or "", "", True
-        self.post_message(self.Typed(self.field_name, self.entry))
+        entry = YES_NO.get(event.chosen or "") if self.asked.kind == "yes or no" else event.chosen
+        self.post_message(self.Typed(self.field_name, entry))
 
     @on(Refused)
     def _refuse(self, event: Refused) -> None:

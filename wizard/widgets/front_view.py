@@ -8,26 +8,15 @@ from textual.reactive import reactive
 from rules.drawn.front_view import front_scene, upright_scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from wizard.desk.drawing_styles import DOT_IN_WORDS, Drawing
 from wizard.widgets.drawn import Drawn
-from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot
+from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 
 Figure = Callable[[float, Units], str]
 """Writes a length in mm in the sheet's units, with the unit."""
 
 NOTHING_YET = "The picture starts when the tyre is known."
 _FEWEST_PICTURE_ROWS = 8
-DOT_IN_WORDS: dict[Drawing, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
-
-
-def best_drawing(environment: Mapping[str, str], encoding: str) -> Drawing:
-    """The finest drawing this terminal can be expected to show.
-
-    Plain ASCII where the output is not UTF-8 or TERM is "dumb"; quadrant blocks on the Linux console, whose
-    font has no braille; braille dots anywhere else.
-    """
-    if encoding.lower().replace("-", "").replace("_", "") != "utf8" or environment.get("TERM") == "dumb":
-        return "plain"
-    return "blocks" if environment.get("TERM") == "linux" else "braille"
 
 
 def caption(dot: float, drawing: Drawing, figure: Callable[[float], str], width: int) -> list[str]:

@@ -5,11 +5,12 @@ from itertools import pairwise
 from math import ceil, floor, log10
 from typing import NamedTuple
 
-from rules.drawn.moving.graphs import Graph
-from rules.drawn.moving.scene import RIDE, Place
+from rules.drawn.moving.graphs import Curve
+from rules.drawn.moving.scene import RIDE, TravelAndLock
 from rules.drawn.scene import Box, Item, Line, Mark, Point, Polyline, Scene
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.drawn import Drawn
-from wizard.widgets.raster import Drawing, Row, Run, draw
+from wizard.widgets.raster import Row, Run, draw
 
 LEAST_SPAN = {"deg": 0.5, "mm": 2.0, "in": 0.1}
 """A curve flatter than this is drawn flat: what is smaller cannot be measured in a workshop."""
@@ -57,7 +58,7 @@ def _ticks(low: float, high: float, step: float) -> tuple[float, ...]:
     return tuple(round(step * count, 9) + 0.0 for count in range(first, last + 1))
 
 
-def graph_rows(graph: Graph, place: Place, width: int, height: int, drawing: Drawing) -> tuple[Row, ...]:
+def graph_rows(graph: Curve, place: TravelAndLock, width: int, height: int, drawing: Drawing) -> tuple[Row, ...]:
     """Title with the numbers at the place, curve, and ticks along both axes, in `width` by `height` cells."""
     if width < LEAST_WIDTH or height < LEAST_HEIGHT:
         return _blank(width, height)
@@ -83,7 +84,7 @@ def _blank(width: int, height: int) -> tuple[Row, ...]:
     return ((Run(" " * width, None, False),),) * height
 
 
-def _plot(graph: Graph, place: Place, across: Axis, up: Axis, columns: int, rows: int) -> Scene:
+def _plot(graph: Curve, place: TravelAndLock, across: Axis, up: Axis, columns: int, rows: int) -> Scene:
     """The curves in cells from the lower left corner: a cell is 1 wide and 2 high, as the drawing takes it."""
 
     def cell(point: Point) -> Point:
@@ -127,11 +128,11 @@ class Graphs(Drawn):
 
     def __init__(self) -> None:
         super().__init__()
-        self._graphs: tuple[Graph, ...] = ()
+        self._graphs: tuple[Curve, ...] = ()
         self._place = RIDE
         self._made: tuple[object, tuple[Row, ...]] = (None, ())
 
-    def show(self, graphs: tuple[Graph, ...], place: Place) -> None:
+    def show(self, graphs: tuple[Curve, ...], place: TravelAndLock) -> None:
         """Draw these curves with the mark at a place."""
         before, self._graphs, self._place = self._made[1], graphs, place
         self.repaint(before)
@@ -145,7 +146,9 @@ class Graphs(Drawn):
         return self._made[1]
 
 
-def grid_rows(graphs: Sequence[Graph], place: Place, width: int, height: int, drawing: Drawing) -> tuple[Row, ...]:
+def grid_rows(
+    graphs: Sequence[Curve], place: TravelAndLock, width: int, height: int, drawing: Drawing
+) -> tuple[Row, ...]:
     """The graphs in one column, or in two where they would be too flat in one."""
     if not graphs:
         return ()

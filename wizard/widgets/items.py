@@ -11,6 +11,9 @@ from textual.message import Message
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
+from rules.judging.search import nearest
+from wizard.desk.words import plain
+
 
 class Item(NamedTuple):
     """One line of the list: what it stands for, how it reads, and what is told of it below; a heading tells nothing."""
@@ -18,6 +21,13 @@ class Item(NamedTuple):
     id: str
     line: Content
     about: Callable[[], Content] | None
+
+
+def nothing_like(wanted: str) -> Item:
+    """The line of a search that found nothing, with the nearest names there are."""
+    near = nearest(wanted)
+    told = f"Nearest: {', '.join(near)}." if near else "Try a shorter part of a name, or another word for it."
+    return Item("", plain(f"Nothing is called “{wanted}”"), lambda: plain(told))
 
 
 class Items(Vertical):
@@ -49,9 +59,17 @@ class Items(Vertical):
         """Start on the line asked for."""
         self._move_to(self._at)
 
-    def show(self, items: Sequence[Item]) -> None:
-        """Another list; the cursor stays on its line where that is still there."""
-        at = self.at
+    def move(self, by: int) -> None:
+        """The cursor one line down or up."""
+        options = self.query_one(OptionList)
+        if by > 0:
+            options.action_cursor_down()
+        else:
+            options.action_cursor_up()
+
+    def show(self, items: Sequence[Item], *, at_top: bool = False) -> None:
+        """Another list; the cursor stays on its line where that is still there, unless it is to stand at the top."""
+        at = "" if at_top else self.at
         self._items = {item.id: item for item in items}
         options = self.query_one(OptionList)
         options.clear_options()
@@ -72,7 +90,7 @@ class Items(Vertical):
 
     def focus_list(self) -> None:
         """The arrow keys move in the list from now on."""
-        self.query_one(OptionList).focus()
+        self.screen.set_focus(self.query_one(OptionList))
 
     @on(OptionList.OptionHighlighted)
     def _tell(self) -> None:

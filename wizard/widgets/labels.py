@@ -14,7 +14,7 @@ _Form = tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
+class LabelWords:
     """A label asking for a place: its words and figure, the cell it names, and the side it prefers."""
 
     text: str
@@ -26,7 +26,7 @@ class Words:
 
 
 @dataclass(frozen=True, slots=True)
-class Placed:
+class PlacedWords:
     """A label's lines from (row, column) down; `leader` is its leader's (row, first column, last column)."""
 
     lines: _Form
@@ -59,7 +59,7 @@ class _Cells:
             together |= int.from_bytes(row)
         return together.to_bytes(self.width + 2)
 
-    def take(self, placed: Placed) -> None:
+    def take(self, placed: PlacedWords) -> None:
         """Marks a label's cells, one more at each end, and the rows round a label of several lines."""
         first, tall = placed.column, len(placed.lines)
         last = first + len(placed.lines[0]) + 2
@@ -74,7 +74,7 @@ class _Cells:
             self.taken[row][start + 1 : end + 2] = b"\1" * (end + 1 - start)
 
 
-def place(labels: Sequence[Words], drawn: Sequence[bytes | bytearray], width: int) -> list[Placed]:
+def place(labels: Sequence[LabelWords], drawn: Sequence[bytes | bytearray], width: int) -> list[PlacedWords]:
     """A place for each label that finds one, first come first served.
 
     drawn: a row of cells each, not zero where something is drawn. A label keeps a cell's distance from what
@@ -90,7 +90,7 @@ def place(labels: Sequence[Words], drawn: Sequence[bytes | bytearray], width: in
     return found
 
 
-def _places(label: Words, cells: _Cells) -> Iterator[tuple[float, Placed]]:
+def _places(label: LabelWords, cells: _Cells) -> Iterator[tuple[float, PlacedWords]]:
     """The nearest place in every row near the label, for every way to break it into lines, with its cost."""
     for lines in _forms(label, cells.width):
         long, tall = max(map(len, lines)), len(lines)
@@ -106,7 +106,7 @@ def _places(label: Words, cells: _Cells) -> Iterator[tuple[float, Placed]]:
             yield 3.0 * off + 0.6 * away + 2.5 * (tall - 1), _aligned(lines, top, start, long, label)
 
 
-def _free(row: bytes, long: int, label: Words) -> int | None:
+def _free(row: bytes, long: int, label: LabelWords) -> int | None:
     """First column of the nearest free run on the label's side, with a free cell before and after it."""
     # Because of the free cell at each end, a run that starts at n in `row` leaves its words to start at n.
     gap = bytes(long + 2)
@@ -114,7 +114,7 @@ def _free(row: bytes, long: int, label: Words) -> int | None:
     return None if start < 0 else start
 
 
-def _forms(label: Words, width: int) -> list[_Form]:
+def _forms(label: LabelWords, width: int) -> list[_Form]:
     """The label in one line, and in as many as it takes to fit beside what it names."""
     whole = label.text if label.figure is None else f"{label.text} {label.figure}"
     room = width - label.column - 2 if label.rightwards else label.column - 1
@@ -128,8 +128,8 @@ def _forms(label: Words, width: int) -> list[_Form]:
     return [form for form in dict.fromkeys(forms) if len(form) <= _MOST_LINES]
 
 
-def _aligned(lines: _Form, top: int, start: int, long: int, label: Words) -> Placed:
+def _aligned(lines: _Form, top: int, start: int, long: int, label: LabelWords) -> PlacedWords:
     lines = tuple(line.ljust(long) if label.rightwards else line.rjust(long) for line in lines)
     first, last = (label.column + 1, start - 2) if label.rightwards else (start + long + 1, label.column - 1)
     leader = (label.row, first, last) if top <= label.row < top + len(lines) and last > first else None
-    return Placed(lines, top, start, label.rank, leader)
+    return PlacedWords(lines, top, start, label.rank, leader)

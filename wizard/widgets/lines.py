@@ -4,22 +4,13 @@ import time
 from collections.abc import Sequence
 
 from textual.content import Content
+from textual.style import Style
 from textual.widget import Widget
 from textual.widgets import Static
 
-from rules.judging.judge import Judged
-from rules.sheet import FIELDS
-from wizard.session import Session
-from wizard.words import plain, verdict
-
-Key = tuple[str, str, str]
-"""The key as it is printed, the word for what it does, and the action."""
-
-
-def progress(judged: Judged) -> str:
-    """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
-    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+from wizard.desk.keys import Key, Shown
+from wizard.desk.session import Session, progress
+from wizard.desk.words import BEING_WORKED_OUT, plain, verdict
 
 
 class TopLine(Widget):
@@ -42,9 +33,10 @@ class TopLine(Widget):
 
     def _line(self) -> Content:
         session = self._session
-        judged = session.judged
+        judged = session.judged_so_far
         state = save_state(session)
-        facts = Content.assemble("  ", verdict(judged.verdict), f" · {progress(judged)}")
+        told = verdict(judged.verdict if judged.whole or judged.verdict == "stop" else BEING_WORKED_OUT)
+        facts = Content.assemble("  ", told, f" · {progress(judged)}")
         room = self.size.width - len(facts) - len(state) - 2
         title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
         line = Content.assemble(title, facts)
@@ -65,22 +57,31 @@ def save_state(session: Session) -> Content:
 
 
 class KeyLine(Static):
-    """At most six keys with what they do; each can be clicked."""
+    """At most seven keys with what they do; each can be clicked."""
 
-    MOST = 6
+    MOST = 7
 
-    def __init__(self, keys: Sequence[Key]) -> None:
+    def __init__(self, keys: Sequence[Shown]) -> None:
         assert len(keys) <= self.MOST
         super().__init__(key_content(keys))
 
-    def show(self, keys: Sequence[Key]) -> None:
+    def show(self, keys: Sequence[Shown]) -> None:
         """Other keys in their place."""
         assert len(keys) <= self.MOST
         self.update(key_content(keys))
 
 
-def key_content(keys: Sequence[Key]) -> Content:
-    """The keys in one line. All words here are ours, so they may carry actions."""
-    return Content("  ").join(
-        [Content.from_markup(f"[@click={action}][bold $text-accent]{key}[/] {word}[/]") for key, word, action in keys]
-    )
+def key_content(keys: Sequence[Shown]) -> Content:
+    """The keys in one line, each of which can be clicked; the word goes with the first of its keys."""
+    return Content("  ").join([_clickable(each if isinstance(each, tuple) else (each,)) for each in keys])
+
+
+def _clickable(together: Sequence[Key]) -> Content:
+    """Keys with one word, that of the first."""
+    first = together[0]
+    names = [plain(key.short, "bold $text-accent").stylize(_click(key)) for key in together]
+    return Content(" ").join([*names, plain(first.word).stylize(_click(first))])
+
+
+def _click(key: Key) -> Style:
+    return Style.from_meta({"@click": key.run})

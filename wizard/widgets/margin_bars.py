@@ -8,6 +8,7 @@ from rules.judging.judge import Finding, Judged
 from rules.judging.reader import check_id
 from rules.judging.trade import trade
 from rules.measure.display import show
+from rules.strength.margin import SAFETY
 from rules.strength.weakest import Ranked
 
 FULL_BAR = 4.0
@@ -37,9 +38,10 @@ def judging(judged: Judged) -> dict[str, Finding]:
     """Each safety value with the finding that judges it, the worst where there are several."""
     found = {finding.check: finding for finding in judged.findings}
     by_value: dict[str, Finding] = {}
+    margins = trade().of_role(SAFETY)
     for name, node in trade().checks.items():
         for given in node.inputs:
-            if name != ORDERING and given.origin.endswith("_safety"):
+            if name != ORDERING and given.origin in margins:
                 rivals = [found[name], by_value.get(given.origin, found[name])]
                 by_value[given.origin] = min(rivals, key=lambda finding: WORST_FIRST.index(finding.verdict))
     return by_value

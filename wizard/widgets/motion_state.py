@@ -1,14 +1,15 @@
 """Where the moving front end is and what that does to its wheels, in a few lines that keep their places."""
 
 from rules.drawn.moving.gaps import NearTouch
-from rules.drawn.moving.scene import Moving, Place
+from rules.drawn.moving.scene import Moving, TravelAndLock
 from rules.judging.reader import Known, answer, name
 from rules.judging.return_at_lock import return_moment_at
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.motion.place_words import height, in_units, turned
+from rules.motion.place_words import place as place_of
 from rules.motion.points import Pose
 from rules.motion.sweep import Worst
-from rules.shop.motion_sheet.section import lock_words, travel_words, where
 
 GAPS = {
     name("tyre_upper_arm_gap"): "tyre to upper arm",
@@ -24,17 +25,17 @@ MARGIN = 5
 """Columns of a line that are not its words: one free on each side, `; ` between and the full stop."""
 
 
-def place_words(place: Place, front: Moving, units: Units) -> str:
+def place_words(place: TravelAndLock, front: Moving, units: Units) -> str:
     """Travel and lock, as far as the front end has either."""
-    turned = "straight ahead"
+    steered = in_units(turned(place.lock), units)
     if place.lock:
-        turned = f"{lock_words(place.lock)} {'left' if place.lock > 0 else 'right'}"
+        steered += " left" if place.lock > 0 else " right"
     if not front.steers:
-        turned = "wheels held straight"
-    return f"{travel_words(place.travel, units)}, {turned}" if front.travels else turned
+        steered = "wheels held straight"
+    return f"{in_units(height(place.travel), units)}, {steered}" if front.travels else steered
 
 
-def toe_words(place: Place, left: Pose, right: Pose, units: Units) -> str:
+def toe_words(place: TravelAndLock, left: Pose, right: Pose, units: Units) -> str:
     """Toe of one wheel straight ahead; in a turn, how much further the inner wheel is turned than the outer."""
     if place.lock:
         inner, outer = (left.steer, -right.steer) if place.lock > 0 else (right.steer, -left.steer)
@@ -55,7 +56,7 @@ def wheel_line(wheel: str, pose: Pose, turned: float | None, units: Units, width
     )
 
 
-def state_lines(front: Moving, place: Place, units: Units, width: int, returning: str = "") -> list[str]:
+def state_lines(front: Moving, place: TravelAndLock, units: Units, width: int, returning: str = "") -> list[str]:
     """Place and toe, then a line for each wheel. returning: what else the first line says where there is room."""
     left, right = front.corners(place)
     first = place_words(place, front, units)
@@ -73,7 +74,7 @@ def state_lines(front: Moving, place: Place, units: Units, width: int, returning
     return [first + ".", *(wheel_line(wheel, pose, angle, units, width) for wheel, pose, angle in wheels)]
 
 
-def return_words(known: Known, place: Place, units: Units) -> str:
+def return_words(known: Known, place: TravelAndLock, units: Units) -> str:
     """With what the weight returns the wheels from the present lock, at ride height; empty straight ahead or unknown."""
     moment = return_moment_at(known, lock=abs(place.lock)) if place.lock else None
     if moment is None:
@@ -109,5 +110,5 @@ def worst_line(known: Known, units: Units) -> str:
     if found is None:
         return ""
     worst, between = found
-    place = where(worst.travel, worst.lock, units) if worst.lock else travel_words(worst.travel, units)
-    return f"Worst gap {show(worst, 'mm', units)}, {between}: {place}."
+    there = in_units(place_of(worst.travel, worst.lock) if worst.lock else height(worst.travel), units)
+    return f"Worst gap {show(worst, 'mm', units)}, {between}: {there}."

@@ -4,13 +4,13 @@ from collections.abc import Callable
 from typing import NamedTuple
 
 from rules.drawn.moving.gaps import NearTouch
-from rules.drawn.moving.scene import RIDE, VIEWS, Moving, Place, frame, scene
+from rules.drawn.moving.scene import RIDE, VIEWS, Moving, TravelAndLock, frame, scene
 from rules.drawn.scene import Box, Scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from wizard.desk.drawing_styles import DOT_IN_WORDS, Drawing
 from wizard.widgets.drawn import Drawn
-from wizard.widgets.front_view import DOT_IN_WORDS
-from wizard.widgets.raster import Drawing, Row, Run, draw, mm_per_dot
+from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 
 Touches = tuple[NearTouch | None, NearTouch | None]
 """The near touch to mark on the left and on the right wheel."""
@@ -45,7 +45,7 @@ def _arrangement(frames: tuple[Box, Box], under: bool, cells: tuple[tuple[int, i
 
 def motion_rows(
     front: Moving,
-    place: Place,
+    place: TravelAndLock,
     touches: Touches,
     both: bool,
     width: int,
@@ -95,10 +95,16 @@ class MotionView(Drawn):
 
     def __init__(self) -> None:
         super().__init__()
-        self._shown: tuple[Moving | None, Place, Touches, bool, Units] = (None, RIDE, (None, None), False, "metric")
+        self._shown: tuple[Moving | None, TravelAndLock, Touches, bool, Units] = (
+            None,
+            RIDE,
+            (None, None),
+            False,
+            "metric",
+        )
         self._made: tuple[object, tuple[Row, ...]] = (None, ())
 
-    def show(self, front: Moving, place: Place, touches: Touches, both: bool, units: Units) -> None:
+    def show(self, front: Moving, place: TravelAndLock, touches: Touches, both: bool, units: Units) -> None:
         """Draw the front end at a place it reaches. both: both wheels, else the left corner."""
         before, self._shown = self._made[1], (front, place, touches, both, units)
         self.repaint(before)

@@ -9,12 +9,11 @@ import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, Part, Point, Polyline, Scene, Style
-from wizard.widgets.labels import Words, place
-
-Drawing = Literal["braille", "blocks", "plain"]
+from wizard.desk.drawing_styles import Drawing
+from wizard.widgets.labels import LabelWords, place
 
 
 class Run(NamedTuple):
@@ -309,7 +308,7 @@ def _labels(canvas: _Canvas, labels: Sequence[Label], figure: Callable[[float], 
         if 0 <= row < canvas.height and 0 <= column < canvas.width:
             shown = None if label.mm is None else figure(label.mm)
             cell = int(column), int(row)
-            words.append(Words(label.text, shown, *cell, label.side == "outboard", _RANK[label.part]))
+            words.append(LabelWords(label.text, shown, *cell, label.side == "outboard", _RANK[label.part]))
     texts: list[_Letters] = [{} for _ in range(canvas.height)]
     for placed in place(words, canvas.owners, canvas.width):
         for row, line in enumerate(placed.lines, start=placed.row):

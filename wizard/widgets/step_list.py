@@ -6,8 +6,8 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judging.judge import Judged
-from wizard.pages import PAGES, REVIEW, Page, page_state
-from wizard.words import STYLES, plain
+from wizard.desk.pages import PAGES, REVIEW, Page, page_state
+from wizard.desk.words import STYLES, WORKING, plain
 
 CELL = 11
 """Columns of one step where they stand side by side: seven of them fit in 80."""
@@ -31,7 +31,8 @@ class _Steps(Widget):
         """The state of every step, and which one is open."""
         pages = [page_state(page, judged) for page in PAGES]
         states = [(state.words, state.more_words, state.verdict) for state in pages]
-        states[REVIEW] = (judged.verdict, judged.verdict, judged.verdict)
+        told = judged.verdict if judged.whole or judged.verdict == "stop" else WORKING
+        states[REVIEW] = (told, told, judged.verdict)
         if (states, current) != (self._states, self.current):  # painting is what a keystroke waits for
             self._states, self.current = states, current
             self.refresh()

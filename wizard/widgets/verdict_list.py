@@ -7,7 +7,7 @@ from textual.widget import Widget
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
-from wizard.words import plain, verdict, wrapped
+from wizard.desk.words import BEING_WORKED_OUT, plain, verdict, wrapped
 
 TOLD_IN_FULL = ("stop", "watch")
 
@@ -35,9 +35,9 @@ class VerdictList(Widget):
             if finding.verdict == "not for this build":
                 continue
             room = height - 1 - len(shown)
-            part = wrapped(_told(finding), width)
+            part = wrapped(_told(finding, self._judged), width)
             if len(part) > room:
-                part = wrapped(_head(finding), width)
+                part = wrapped(_head(finding, self._judged), width)
             if len(part) > room:
                 shown.append(plain("F2 shows all of them.", "$foreground 65%"))
                 break
@@ -47,14 +47,21 @@ class VerdictList(Widget):
 
 def tally(judged: Judged) -> Content:
     """How many findings of each verdict."""
-    counted = Counter(finding.verdict for finding in judged.findings)
-    parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in WORST_FIRST[:4] if counted[word]]
+    counted = Counter(_word(finding, judged) for finding in judged.findings)
+    words = (*WORST_FIRST[:4], BEING_WORKED_OUT)
+    parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in words if counted[word]]
     return Content(" · ").join(parts)
 
 
-def _head(finding: Finding) -> Content:
-    return Content.assemble(verdict(finding.verdict), plain(f" {finding.title}"))
+def _word(finding: Finding, judged: Judged) -> str:
+    """The verdict, or that it is not worked out again yet."""
+    return BEING_WORKED_OUT if finding.check in judged.worked.put_off else finding.verdict
 
 
-def _told(finding: Finding) -> Content:
-    return Content.assemble(_head(finding), plain(f". {finding.text}" if finding.verdict in TOLD_IN_FULL else ""))
+def _head(finding: Finding, judged: Judged) -> Content:
+    return Content.assemble(verdict(_word(finding, judged)), plain(f" {finding.title}"))
+
+
+def _told(finding: Finding, judged: Judged) -> Content:
+    text = f". {finding.text}" if finding.verdict in TOLD_IN_FULL else ""
+    return Content.assemble(_head(finding, judged), plain(text))

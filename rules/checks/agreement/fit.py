@@ -10,10 +10,11 @@ from rules.measure.closeness import more_than, reaches, within
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.units import Kg, Mm, Newton
 from rules.sheet.confirmed import Confirmed
-from rules.sheet.hub import RollingElement
 from rules.sheet.rotor import RotorStyle
 from rules.strength.heat import GREY_IRON
+from rules.tables import sources
 from rules.tables.load_index import LOAD_CAPACITY
+from rules.tables.static_safety import RollingElement
 
 LENGTHS = (
     T("loaded-radius-within-tyre", "Loaded radius and tyre", "tyre.loaded_radius", "design_tyre_diameter",
@@ -111,7 +112,7 @@ def tied_backspacing(
     title="Smallest and largest tyre",
     good="the smallest is no larger than the largest",
     stop="it is larger",
-    source="geometry: the diameters that the two marks state",
+    source=sources.GEOMETRY.saying("the diameters that the two marks state"),
     grade="common practice",
 )
 def tyres_in_order(smallest_tyre_diameter: Mm, largest_tyre_diameter: Mm) -> Judgement:
@@ -169,7 +170,7 @@ def _index_capacity(*marks: TyreMark | None) -> float | None:
     good="at most what the load index stands for, and at least {low} of it",
     watch="less",
     stop="more",
-    source="load index table of UN Regulations 30 and 54; a tyre run soft carries less than its index",
+    source=sources.ARRETE_1994.at("annex II", "load indices, as UN Regulations 30 and 54 have them"),
     grade="standard",
 )
 def tyre_load_agrees(
@@ -196,7 +197,7 @@ def tyre_load_agrees(
     title="Speed symbol entered and in the mark",
     good="the same, or no mark carries one",
     stop="they differ",
-    source="common practice, no source: a tyre carries one speed symbol",
+    source=sources.COMMON_PRACTICE.saying("a tyre carries one speed symbol"),
     grade="common practice",
 )
 def speed_symbol_agrees(speed_symbol: str | None, smallest: TyreMark | None, largest: TyreMark | None) -> Judgement:
@@ -218,7 +219,7 @@ def speed_symbol_agrees(speed_symbol: str | None, smallest: TyreMark | None, lar
     title="Spoke room inside the wheel",
     good="the back of the spokes lies between the two lips",
     stop="it does not",
-    source="plain geometry",
+    source=sources.GEOMETRY,
     grade="common practice",
 )
 def spoke_room_inside_wheel(
@@ -273,7 +274,7 @@ def inside_bolt_circle(
     good="{low} to {most} x solid iron of its size",
     watch="down to {least}",
     stop="more than solid iron, or less than {least}",
-    source="geometry and arithmetic; density of grey iron from memory; two plates of a vented ring are about six tenths of it",
+    source=sources.COMMON_PRACTICE.saying("density of grey iron; a vented ring is about six tenths of a solid one"),
     grade="common practice",
 )
 def ring_not_heavier_than_iron(
@@ -361,7 +362,7 @@ def ratings_like_their_kind(
     title="Caliper and rotor thickness",
     good="the caliper reaches outboard beyond half of the rotor, a pad and its own wall",
     stop="it does not",
-    source="plain geometry: half of the thickness it was made for and nothing for pad and wall is the least there can be",
+    source=sources.GEOMETRY.saying("half of the rotor is the least there can be"),
     grade="common practice",
 )
 def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judgement:

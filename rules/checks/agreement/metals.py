@@ -1,14 +1,18 @@
 """One metal in one upright, filler that suits it, and grades of the thread's own system."""
 
+from typing import Any
+
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild, OutsideRange
 from rules.measure.marks import Thread
 from rules.sheet.plate import PlateMetal
-from rules.tables.bolt_grades import ISO, SAE
-from rules.tables.electrodes import ELECTRODES
+from rules.sheet.welds import WeldedMetal
+from rules.tables import sources
+from rules.tables.bolt_grades import ISO, SAE, BoltGrade
+from rules.tables.electrodes import ELECTRODES, Filler
+from rules.tables.materials import Metal
 from rules.values.strength.bolts import read_grade
 
-PRACTICE = "common practice, no source"
 STEEL, CHROMOLY, OTHER = "mild steel", "4130", "another metal"
 
 
@@ -25,16 +29,16 @@ def _family(metal: str) -> str:
     title="One metal in one upright",
     good="plate, upright and welds are of one metal",
     stop="they are not",
-    source=f"{PRACTICE}: strength, filler and preheat are judged for one metal",
+    source=sources.COMMON_PRACTICE.saying("strength, filler and preheat are judged for one metal"),
     grade="common practice",
 )
 def one_metal(
     plate_metal: PlateMetal | None,
-    upright_material: str | None,
-    joint_upper_metal: str | None,
-    joint_lower_metal: str | None,
-    joint_steering_arm_metal: str | None,
-    joint_caliper_bracket_metal: str | None,
+    upright_material: Metal | None,
+    joint_upper_metal: WeldedMetal | None,
+    joint_lower_metal: WeldedMetal | None,
+    joint_steering_arm_metal: WeldedMetal | None,
+    joint_caliper_bracket_metal: WeldedMetal | None,
 ) -> Judgement:
     """The metal as entered under plate, upright and each weld."""
     entered = {
@@ -59,15 +63,15 @@ def one_metal(
     title="Steel filler on steel",
     good="no steel filler on aluminium",
     stop="a steel filler on aluminium",
-    source=f"{PRACTICE}: steel weld metal does not join aluminium",
+    source=sources.COMMON_PRACTICE.saying("steel weld metal does not join aluminium"),
     grade="common practice",
 )
 def filler_suits_metal(
-    upright_material: str | None,
-    joint_upper_filler: str | None,
-    joint_lower_filler: str | None,
-    joint_steering_arm_filler: str | None,
-    joint_caliper_bracket_filler: str | None,
+    upright_material: Metal | None,
+    joint_upper_filler: Filler | None,
+    joint_lower_filler: Filler | None,
+    joint_steering_arm_filler: Filler | None,
+    joint_caliper_bracket_filler: Filler | None,
 ) -> Judgement:
     """Filler of every weld against the upright's metal. What suits which steel is judged weld by weld."""
     fillers = (joint_upper_filler, joint_lower_filler, joint_steering_arm_filler, joint_caliper_bracket_filler)
@@ -92,41 +96,52 @@ def is_inch(thread: Thread) -> bool:
     return "-" in thread.text
 
 
-@check(
-    "{bolts}-grade-of-its-system",
-    step="{table}",
-    title="Grade and thread of the {called}",
-    good="an SAE grade on an inch thread, an ISO class on a metric one",
-    stop="a grade of the other system",
-    source="SAE J429 covers inch bolts only, ISO 898-1 metric bolts only",
-    grade="standard",
-    each=(
-        {"bolts": "upper-pivot", "table": "bolts", "called": "upper pivot bolt", "given": "bolts", "grade": "upper_grade",
-         "cut": "bolts", "thread": "upper_thread"},
-        {"bolts": "lower-pivot", "table": "bolts", "called": "lower pivot bolt", "given": "bolts", "grade": "lower_grade",
-         "cut": "bolts", "thread": "lower_thread"},
-        {"bolts": "stud", "table": "bolts", "called": "wheel studs", "given": "bolts", "grade": "stud_grade",
-         "cut": "hub", "thread": "stud_thread"},
-        {"bolts": "hub-bolt", "table": "hub", "called": "hub bolts", "given": "hub", "grade": "mount_bolt_grade",
-         "cut": "hub", "thread": "mount_bolt_thread"},
-    ),
-)  # fmt: skip
-def grade_of_its_system(given_grade: str | None, cut_thread: Thread | None, called: str) -> Judgement:
+SYSTEM: dict[str, Any] = {
+    "title": "Grade and thread of the {called}",
+    "good": "an SAE grade on an inch thread, an ISO class on a metric one",
+    "stop": "a grade of the other system",
+    "source": (sources.SAE_J429.saying("inch bolts only"), sources.ISO_898.saying("metric bolts only")),
+    "grade": "standard",
+}
+CHOSEN = (
+    {"bolts": "upper-pivot", "called": "upper pivot bolt", "which": "upper", "cut": "bolts", "thread": "upper_thread"},
+    {"bolts": "lower-pivot", "called": "lower pivot bolt", "which": "lower", "cut": "bolts", "thread": "lower_thread"},
+    {"bolts": "stud", "called": "wheel studs", "which": "stud", "cut": "hub", "thread": "stud_thread"},
+)
+
+
+@check("{bolts}-grade-of-its-system", step="bolts", each=CHOSEN, **SYSTEM)
+def chosen_grade_of_its_system(which_grade: BoltGrade | None, cut_thread: Thread | None, called: str) -> Judgement:
     """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
-    if given_grade is None or cut_thread is None:
+    return _of_its_system(which_grade, cut_thread, called)
+
+
+@check("hub-bolt-grade-of-its-system", step="hub", each=({"called": "hub bolts"},), **SYSTEM)
+def hub_bolt_grade_of_its_system(
+    mount_bolt_grade: str | None, mount_bolt_thread: Thread | None, called: str
+) -> Judgement:
+    """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
+    return _of_its_system(mount_bolt_grade, mount_bolt_thread, called)
+
+
+def _of_its_system(mark: str | None, thread: Thread | None, called: str) -> Judgement:
+    if mark is None or thread is None:
         raise NotForThisBuild("grade and thread are not both entered")
     try:
-        sort = read_grade(given_grade)
+        sort = read_grade(mark)
     except OutsideRange as unknown:
         raise NotForThisBuild(str(unknown)) from None  # said where its strength is judged
-    own = SAE if is_inch(cut_thread) else ISO
+    own = SAE if is_inch(thread) else ISO
     if sort in {row[0] for row in own}:
         return Judgement("good", f"{sort} is a grade of the thread's own system.")
-    system, classes = ("inch", "grade 5 or grade 8") if is_inch(cut_thread) else ("metric", "8.8, 10.9 or 12.9")
-    marked = given_grade.replace("{", "(").replace("}", ")")
+    marked = mark.replace("{", "(").replace("}", ")")
+    if is_inch(thread):
+        text, classes = f"an inch thread, and “{marked}” is a class of metric bolts", "grade 5 or grade 8"
+    else:
+        text = f"a metric thread, and “{marked}” reads as {sort}, which is a grade of inch bolts"
+        classes = "8.8, 10.9 or 12.9"
     return Judgement(
         "stop",
-        f"The {called} have an {system} thread, and “{marked}” is a grade of the other system." if system == "inch"
-        else f"The {called} have a metric thread, and “{marked}” reads as {sort}, which is a grade of inch bolts.",
+        f"The {called} have {text}.",
         f"Read the mark on the head again: {classes} for such a thread. Unknown bolts are not used.",
-    )  # fmt: skip
+    )

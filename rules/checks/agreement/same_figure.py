@@ -9,6 +9,7 @@ from rules.measure.display import in_a_sentence
 from rules.measure.units import Mm
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
+from rules.tables.sources import COMMON_PRACTICE
 
 LENGTHS = (
     ("outboard-reach-its-own", "caliper.outboard_reach", "caliper.made_for_thickness"),
@@ -28,7 +29,7 @@ NO_DIFFERENCE = 1e-6
 SAME: dict[str, Any] = {
     "good": "two figures",
     "watch": "one figure in both, and not confirmed",
-    "source": "common practice, no source: a line read twice",
+    "source": COMMON_PRACTICE.saying("a line read twice"),
 }
 
 

@@ -10,7 +10,8 @@ from rules.measure.closeness import within
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa
 from rules.sheet.confirmed import Confirmed
-from rules.tables.materials import AS_BOUGHT, lowest
+from rules.tables.materials import AS_BOUGHT, Metal, lowest
+from rules.tables.sources import COMMON_PRACTICE
 
 END = "the upright's end, from the spindle to the pivot"
 AT_PIVOT = "the section lies between the spindle and the pivot, near the middle"
@@ -161,11 +162,11 @@ def lugs_hold_ball(
     good="{least} to {good} x the published figure of that metal",
     watch="to {watch} x, or less than {least} x",
     stop="more than {watch} x",
-    source="rules/tables/materials.py, each row with its source; the range is common practice",
+    source=COMMON_PRACTICE.saying("the range; the published figure has its own source"),
     grade="common practice",
 )
 def yield_suits_metal(
-    certificate_yield: MPa | None, upright_material: str | None, confirmed: Confirmed, limits: AtMost
+    certificate_yield: MPa | None, upright_material: Metal | None, confirmed: Confirmed, limits: AtMost
 ) -> Judgement:
     """The certificate's yield against what is published of the metal that was chosen."""
     rows = AS_BOUGHT.get(upright_material or "", ())

@@ -16,8 +16,9 @@ from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
+from rules.tables.sources import COMMON_PRACTICE
 
-PRACTICE = "common practice, no source; what cannot be is plain geometry or arithmetic"
+PRACTICE = COMMON_PRACTICE.saying("what cannot be is plain geometry or arithmetic")
 Range = tuple[float, float]
 
 

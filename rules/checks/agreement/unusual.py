@@ -5,6 +5,7 @@ from rules.graph.results import Judgement
 from rules.measure.display import in_a_sentence
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Unusual
+from rules.tables.sources import COMMON_PRACTICE
 
 
 @check(
@@ -13,7 +14,7 @@ from rules.sheet.confirmed import Unusual
     title="Unusual answers",
     good="every answer is usual, or confirmed as it stands",
     watch="an answer is outside what is usual, and not confirmed",
-    source="common practice, no source: what a fabricator would call usual from a small buggy to a heavy rig",
+    source=COMMON_PRACTICE.saying("what a fabricator would call usual from a small buggy to a heavy rig"),
     grade="common practice",
 )
 def unusual_answers(unusual: Unusual) -> Judgement:

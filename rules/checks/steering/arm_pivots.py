@@ -2,16 +2,20 @@
 
 from math import hypot
 
+from rules.graph.asking import given
+from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotForThisBuild, Waits
-from rules.measure.units import Mm, Rad
-from rules.motion.points import Hinge, Upright
-from rules.values.steering.begun import NO_ARMS
+from rules.measure.units import Mm
+from rules.motion.points import Hinge, UprightPoints
+from rules.sheet.arms import ArmPivots
+from rules.tables import sources
+from rules.values.steering.asked_for import NO_ARMS
 from rules.values.steering.links import HALF_FLAT_HINGE, hinge_slip
 
-PLAIN = "geometry: double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel"
-CLOSE = 2.0
-"""mm by which a place entered and one copied from an arm may differ: twice a reading error."""
+PLAIN = sources.GEOMETRY.saying("double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel")
+AGREE = Limits(other={"close": (2.0, "mm")})
+"""By how much a place entered and one copied from an arm may differ: twice a reading error."""
 
 
 @check(
@@ -21,42 +25,26 @@ CLOSE = 2.0
     good="each arm's front pivot ahead of its rear one, inner pivots inboard of the outer one, upper arm above the lower",
     stop="any of these the other way round",
     source=PLAIN,
-    grade="common practice",
 )
-def arm_pivots_placed(
-    lower_front_ahead: Mm | None,
-    lower_front_from_centre: Mm | None,
-    lower_front_height: Mm | None,
-    lower_rear_ahead: Mm | None,
-    lower_rear_from_centre: Mm | None,
-    upper_front_ahead: Mm | None,
-    upper_front_from_centre: Mm | None,
-    upper_front_height: Mm | None,
-    upper_rear_ahead: Mm | None,
-    upper_rear_from_centre: Mm | None,
-    lower_pivot_offset: Mm,
-    upper_pivot_offset: Mm,
-    track: Mm,
-) -> Judgement:
+def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offset: Mm, track: Mm) -> Judgement:
     """Whether what is entered so far can be a pair of arms. One slip here would spoil everything that moves."""
-    heights = (lower_front_height, upper_front_height)
-    entered = (lower_front_from_centre, upper_front_from_centre, *heights)
-    if all(part is None for part in entered):
+    lower_height, upper_height = given(arms, "lower_front_height"), given(arms, "upper_front_height")
+    across = (given(arms, "lower_front_from_centre"), given(arms, "upper_front_from_centre"))
+    if all(part is None for part in (*across, lower_height, upper_height)):
         raise NotForThisBuild(NO_ARMS)
     slips = []
-    for arm, ahead, across, behind, rear_across, outer in (
-        ("lower", lower_front_ahead, lower_front_from_centre, lower_rear_ahead, lower_rear_from_centre, lower_pivot_offset),
-        ("upper", upper_front_ahead, upper_front_from_centre, upper_rear_ahead, upper_rear_from_centre, upper_pivot_offset),
-    ):  # fmt: skip
-        first = HALF_FLAT_HINGE if ahead is None or behind is None else ahead
-        second = -HALF_FLAT_HINGE if ahead is None or behind is None else behind
-        sides = [part - track / 2 for part in (across, rear_across) if part is not None]
+    for arm, outer in (("lower", lower_pivot_offset), ("upper", upper_pivot_offset)):
+        ahead, behind = given(arms, f"{arm}_front_ahead"), given(arms, f"{arm}_rear_ahead")
+        if ahead is None or behind is None:
+            ahead, behind = HALF_FLAT_HINGE, -HALF_FLAT_HINGE
+        entered = (given(arms, f"{arm}_{end}_from_centre") for end in ("front", "rear"))
+        sides = [part - track / 2 for part in entered if part is not None]
         if not sides:
             continue
-        hinge = Hinge((first, sides[0], 0.0), (second, sides[-1], 0.0))
+        hinge = Hinge((ahead, sides[0], 0.0), (behind, sides[-1], 0.0))
         if slip := hinge_slip(hinge, outer):
             slips.append(f"the {arm} arm's {slip}")
-    if lower_front_height is not None and upper_front_height is not None and upper_front_height <= lower_front_height:
+    if lower_height is not None and upper_height is not None and upper_height <= lower_height:
         slips.append("the upper arm's inner pivots do not lie above the lower arm's")
     if not slips:
         return Judgement("good", "The arms' pivots entered so far are in order.")
@@ -73,22 +61,22 @@ def arm_pivots_placed(
     "tie-rod-placed",
     step="steering",
     title="Tie rod's ends in order",
-    good="inner end inboard of the outer one; a place entered and an arm copied agree within 2 mm",
+    limits=AGREE,
+    good="inner end inboard of the outer one; a place entered and an arm copied agree within {close}",
     watch="they disagree",
     stop="inner end outboard of the outer one",
     source=PLAIN,
-    grade="common practice",
 )
 def tie_rod_placed(
-    upright_points: Upright,
+    upright_points: UprightPoints,
     tie_rod_end_ahead: Mm | None,
     tie_rod_end_offset: Mm | None,
     tie_rod_end_height: Mm | None,
     inner_from_centre: Mm | None,
     tie_rod_ahead: Mm | None,
     copied_length: Mm | None,
-    copied_angle: Rad | None,
     track: Mm,
+    limits: Limits,
 ) -> Judgement:
     """Whether the tie rod's two ends can be where they are entered."""
     if inner_from_centre is None and (tie_rod_ahead is None or copied_length is None):
@@ -107,7 +95,7 @@ def tie_rod_placed(
     if tie_rod_ahead is not None and copied_length is not None:
         foot = upright_points.on_axis(tie_rod_end_height)
         entered = hypot(tie_rod_end_ahead - foot[0], tie_rod_end_offset - foot[1])
-        if abs(entered - copied_length) > CLOSE:
+        if abs(entered - copied_length) > limits.other["close"][0]:
             return Judgement(
                 "watch",
                 "The tie-rod end as placed makes an arm of {entered}, but an arm of {copied_length} is copied. The place counts.",

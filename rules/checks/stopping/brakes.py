@@ -5,8 +5,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.units import Mm
 from rules.sheet.rotor import CUT, RotorStyle
-
-PRACTICE = "common practice, no source"
+from rules.tables import sources
 
 
 @check(
@@ -17,8 +16,7 @@ PRACTICE = "common practice, no source"
     good="working thickness at least {good} over the stamped minimum",
     watch="the minimum to {good} over; any rotor cut to one plate",
     stop="under the minimum; cut to a plate that does not carry the hat",
-    source="stamped minimum: rotor maker. Cut to one plate: nobody publishes a safe figure",
-    grade="no published figure",
+    source=sources.NO_FIGURE.saying("cut to one plate; the stamped minimum is the rotor maker's"),
     try_changing=("rotor.finished_thickness",),
 )
 def rotor_thickness(
@@ -73,8 +71,7 @@ def _cut_to_one_plate(carries_hat: bool | None, working: float | None) -> Judgem
     good="within {good} of what it was made for",
     watch="to {watch}",
     stop="beyond {watch}",
-    source=f"{PRACTICE}; a caliper made for 28 mm on a 22 mm rotor let its pads leave their guides",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("a caliper made for 28 mm on a 22 mm rotor let its pads leave their guides"),
     try_changing=("rotor.finished_thickness", "caliper.made_for_thickness"),
 )
 def caliper_suits_rotor(rotor_working_thickness: Mm, made_for_thickness: Mm, limits: AtMost) -> Judgement:
@@ -96,8 +93,7 @@ def caliper_suits_rotor(rotor_working_thickness: Mm, made_for_thickness: Mm, lim
     title="Bleed screw at the top",
     good="on top",
     stop="not on top",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
 )
 def bleed_screw(bleed_screw_on_top: bool) -> Judgement:
     """Air rises: with the bleed screw anywhere but the top, air stays in the caliper and the pedal goes down."""

@@ -11,6 +11,7 @@ from rules.measure.units import Celsius, Kg, Mm, NewtonMetre, Ratio, Share
 from rules.sheet.brakes import RunOfStops
 from rules.sheet.caliper import CaliperKind
 from rules.sheet.rotor import CUT, RotorStyle
+from rules.tables import sources
 
 RISE = AtMost("°C", good=230.0, watch=inf)
 """deg C rise in one stop from 128 km/h at 0.7 g: a brake maker's published goal. No standard."""
@@ -27,8 +28,10 @@ TRADE_FLAG = 250.0
     good="the brake can use all the grip entered",
     watch="less than that",
     stop="less than the deceleration entered asks for",
-    source="statics; common practice, no standard: a brake that cannot slide its tyre stops longer than the tyre could",
-    grade="common practice",
+    source=(
+        sources.STATICS,
+        sources.COMMON_PRACTICE.saying("a brake that cannot slide its tyre stops longer than the tyre could"),
+    ),
     try_changing=("caliper.line_pressure", "caliper.piston_diameter"),
 )
 def brake_can_lock_wheel(
@@ -72,9 +75,9 @@ def brake_can_lock_wheel(
     limits=RISE,
     good="the ring rises {good} at most",
     watch="more; every rotor cut to one plate",
-    source="no standard: 230 °C is a brake maker's published goal for 128 km/h at 0.7 g, gross weight; 250 °C is a trade "
-    "flag from memory",
-    grade="no published figure",
+    source=sources.NO_FIGURE.saying(
+        "230 °C is one brake maker's goal for 128 km/h at 0.7 g, gross weight; 250 °C is common practice from memory"
+    ),
 )
 def rotor_heat_one_stop(
     rotor_rise_one_stop: Celsius,
@@ -107,8 +110,7 @@ def rotor_heat_one_stop(
     title="Rotor heat after a run of stops",
     never_good="never: nobody publishes a limit for a home-made front end",
     watch="always; the figure is for the pad and fluid makers' limits",
-    source="energy balance; no published limit. Pads, fluid and seals each have their maker's own",
-    grade="no published figure",
+    source=sources.NO_FIGURE.saying("energy balance; pads, fluid and seals each have their maker's own limit"),
 )
 def rotor_heat_run(rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, brakes: RunOfStops) -> Judgement:
     """Mean rise of the ring over the air after the last stop of a run."""
@@ -130,8 +132,10 @@ def rotor_heat_run(rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, brakes
     good="at least {good} to spare on worn pads and the thinnest rotor",
     watch="less to spare; every rotor cut to one plate",
     stop="the piston comes out further than its travel",
-    source="geometry; common practice: the discard thickness of a rotor is set mainly by this. The 1 mm has no source",
-    grade="common practice",
+    source=(
+        sources.GEOMETRY,
+        sources.COMMON_PRACTICE.saying("the discard thickness of a rotor is set mainly by this; the 1 mm"),
+    ),
     try_changing=("brakes.pad_thickness_worn",),
 )
 def piston_travel_worn(
@@ -177,8 +181,10 @@ def piston_travel_worn(
     title="What cutting to one plate costs",
     never_good="never: nobody publishes a safe figure",
     watch="always, for a vented rotor cut to one plate",
-    source="arithmetic: one plate of two is half of the iron. No published minimum for one plate",
-    grade="no published figure",
+    source=(
+        sources.ARITHMETIC.saying("one plate of two is half of the iron"),
+        sources.NO_FIGURE.saying("the least for one plate"),
+    ),
 )
 def rotor_cut_consequence(thickness_cut_away: Mm, rotor_plane_shift: Mm, caliper_kind: CaliperKind) -> Judgement:
     """Half of the iron gone, its middle moved, and more travel for pads and pistons."""

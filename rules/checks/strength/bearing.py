@@ -1,21 +1,35 @@
 """Does the hub bearing carry it: dents, life, and the car the hub comes from."""
 
-from rules.graph.bands import at_least
+from math import inf
+
+from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Verdict, Waits
-from rules.measure.closeness import more_than
+from rules.graph.results import Judgement, NotForThisBuild, Waits
 from rules.measure.display import show
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.strength.bearing import life_distance
-from rules.strength.corner_loads import Margin
-from rules.tables.static_safety import STATIC_SAFETY
+from rules.strength.margin import SafetyFactor
+from rules.tables import sources
+from rules.tables.static_safety import STATIC_SAFETY, RollingElement
 
 WHY_NOT_THE_CATALOGUE = (
     "The catalogue's P = X Fr + Y Fa is not used: it leaves out how the tyre tilts the hub, which is most of the load."
 )
 
-LEAST_LIFE = 10_000.0
-"""km. Under this a hub is a part that is worn out in a season."""
+LIFE = AtLeast("1", inf, 10_000.0)
+"""km. Under this a hub is a part that is worn out in a season; nobody publishes a life from which it would be good."""
+
+
+def _static_safety(element: RollingElement) -> tuple[float, float, float]:
+    """Of the table: pronounced shock in rough and in quiet running, and the normal row in normal running."""
+    table = STATIC_SAFETY[element]
+    return table["pronounced shock"][0], table["pronounced shock"][2], table["normal"][1]
+
+
+ELEMENTS: tuple[RollingElement, ...] = ("ball", "roller")
+STATIC = {f"quiet_{element}": (_static_safety(element)[1], "1") for element in ELEMENTS} | {
+    f"least_{element}": (_static_safety(element)[2], "1") for element in ELEMENTS
+}
 
 
 def _spread_words(pressure_centre_spread: float | None) -> str:
@@ -31,32 +45,34 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
     "bearing-static",
     step="hub",
     title="Hub bearing: dents",
-    good="each row's static safety at least 2 on balls, 4 on rollers: pronounced shock, quiet running",
-    watch="1 to 2 on balls, 1.5 to 4 on rollers",
-    stop="less than 1 on balls, 1.5 on rollers: the normal row of the table",
-    source="bearing makers' static safety table to ISO 76 (catalogue guidance), used on each row with the tilting moment; the "
-    "cases hold the shock already, so the shock row is the careful end",
-    grade="handbook",
+    limits=Limits(other=STATIC),
+    good="each row's static safety at least {quiet_ball} on balls, {quiet_roller} on rollers: pronounced shock, quiet running",
+    watch="{least_ball} to {quiet_ball} on balls, {least_roller} to {quiet_roller} on rollers",
+    stop="less than {least_ball} on balls, {least_roller} on rollers: the normal row of the table",
+    source=(
+        sources.MAKERS_ADVICE.saying(
+            "static safety table, used on each row with the tilting moment; the cases hold the shock "
+            "already, so the shock row is the careful end"
+        ),
+        sources.ISO_76.saying("s0 = C0 / P0"),
+    ),
 )
 def bearing_static(
-    hub_bearing_safety: Ratio,
-    rolling_element: str,
+    hub_bearing_safety: SafetyFactor,
+    rolling_element: RollingElement,
     static_rating: Newton,
     bearing_spread: Mm,
     pressure_centre_spread: Mm | None,
     bearing_offset: Mm,
 ) -> Judgement:
     """Half the static rating against the worse row's load, which the lever of the tyre decides. Dents, not breakage."""
-    table = STATIC_SAFETY[rolling_element]
-    quiet, least = table["pronounced shock"][2], table["normal"][1]
+    shock, quiet, least = _static_safety(rolling_element)
     verdict = at_least(hub_bearing_safety, good=quiet, watch=least)
-    worst = (
-        f" ({hub_bearing_safety.case}, {hub_bearing_safety.limit})" if isinstance(hub_bearing_safety, Margin) else ""
-    )
     text = (
-        f"Static safety of the worse row is {{hub_bearing_safety}}{worst}, with {{bearing_spread}} between the points it "
-        f"holds at and its middle {{bearing_offset}} from the tyre's plane. Under shock makers ask for "
-        f"{table['pronounced shock'][0]:g} to {quiet:g}. {WHY_NOT_THE_CATALOGUE}"
+        f"Static safety of the worse row is {{hub_bearing_safety}} ({hub_bearing_safety.case}, {hub_bearing_safety.limit}), "
+        "with {bearing_spread} between the points it holds at and its middle {bearing_offset} from the tyre's plane. "
+        f"Under shock makers ask for "
+        f"{shock:g} to {quiet:g}. {WHY_NOT_THE_CATALOGUE}"
         f"{_spread_words(pressure_centre_spread)}"
     )
     if verdict == "good":
@@ -74,18 +90,21 @@ def bearing_static(
     step="hub",
     title="Hub bearing: life",
     never_good="never: no life is published for such use",
-    watch="10 000 km or more",
-    stop="less than 10 000 km, a floor of this program's own",
-    source="ISO 281 for the life, a1 = 0.64 at 95 % of its 2007 edition; no published figure for how far a hub must run off "
-    "road, and none of it counts dirt, water or shock",
-    grade="no published figure",
+    limits=LIFE,
+    watch="{watch} km or more",
+    stop="less than {watch} km, a floor of this program's own",
+    source=(
+        sources.NO_FIGURE.saying("how far a hub must run off road; none of this counts dirt, water or shock"),
+        sources.ISO_281.saying("the life, with a1 = 0.64 at 95 %"),
+    ),
 )
-def bearing_life(hub_bearing_life: Ratio, design_tyre_diameter: Mm, pressure_centre_spread: Mm | None) -> Judgement:
+def bearing_life(
+    hub_bearing_life: Ratio, design_tyre_diameter: Mm, pressure_centre_spread: Mm | None, limits: AtLeast
+) -> Judgement:
     """The distance that 95 of 100 such bearings would reach on a clean road, each row with its tilting load."""
     distance = life_distance(hub_bearing_life, design_tyre_diameter)
-    verdict = at_least(distance, good=float("inf"), watch=LEAST_LIFE)
     return Judgement(
-        verdict,
+        limits.verdict(distance),
         f"95 of 100 such bearings reach {show(hub_bearing_life, '1', 'metric')} million turns, which on this tyre is "
         f"{_thousands(distance)} km ({_thousands(distance / 1.609344)} miles), by ISO 281 with a1 = 0.64 of the 2007 edition. "
         f"Dirt, water and shock come off that; nobody publishes by how much. {WHY_NOT_THE_CATALOGUE}"
@@ -108,11 +127,11 @@ def _thousands(distance: float) -> str:
     "bearing-against-donor",
     step="hub",
     title="Hub against the car it comes from",
+    limits=AtMost("1", -inf, 1.0),
     never_good="never: a comparison is not a rating",
     watch="no more load and leverage than there",
     stop="more than there",
-    source="common practice, no source: no more axle weight, tyre and lever than the car the hub was made for",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("no more axle weight, tyre and lever than the car the hub was made for"),
     try_changing=("job.corner_weight",),
 )
 def bearing_against_donor(
@@ -125,18 +144,18 @@ def bearing_against_donor(
     donor_tyre_diameter: Mm | None,
     design_tyre_diameter: Mm,
     donor_wheel_offset: Mm | None,
+    limits: AtMost,
 ) -> Judgement:
     """Weight, tyre and lever on the hub against the car it was made for, where no rating says more."""
     if static_rating is not None and dynamic_rating is not None:
         raise NotForThisBuild("the bearing's own ratings are entered and say more")
     if bearing_load_against_donor is None:
         raise Waits("bearing_load_against_donor")
-    verdict: Verdict = "stop" if more_than(bearing_load_against_donor, 1.0) else "watch"
     offset = (
         "" if donor_wheel_offset is not None else " The offset of its wheel is not entered, so the planes are left out."
     )
     return Judgement(
-        verdict,
+        limits.verdict(bearing_load_against_donor),
         "Load times leverage on the hub is {bearing_load_against_donor} of that on the car it comes from: {corner_weight} "
         "on a tyre of {design_tyre_diameter} here, half of {donor_axle_weight} on one of {donor_tyre_diameter} there."
         f"{offset} That car was driven on roads; jumps and rocks come on top. {WHY_NOT_THE_CATALOGUE}",

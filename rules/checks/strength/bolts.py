@@ -1,109 +1,109 @@
 """Do the bolts hold: pivots and their lugs, hub bolts, wheel studs, threads, grades, torque."""
 
-from rules.checks.strength.strength import GIVES, HOLDS, NEVER, NO_LIMIT, carried
-from rules.graph.bands import at_least
+from rules.checks.strength.strength import GIVES, HOLDS, NEVER, NO_LIMIT, ONCE, carried
+from rules.graph.bands import AtLeast, Limits, at_least
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import Judgement, NotForThisBuild
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, NewtonMetre, Ratio
-from rules.tables.bolt_grades import WEAK
+from rules.sheet.bolts import ScrewedInto
+from rules.strength.margin import SafetyFactor
+from rules.tables import sources
+from rules.tables.bolt_grades import WEAK, BoltGrade
 from rules.tables.edge_distance import least_edge_distance
+from rules.tables.torque_factors import ThreadState
+from rules.values.optional_step import needed
 from rules.values.strength.bolts import read_grade
 from rules.values.strength.pivot_bolts import PivotBolt
 
-BOLT_FACTOR = f"{NO_LIMIT}; strengths: SAE J429, ISO 898-1"
+BOLT_FACTOR = (
+    sources.NO_FIGURE.saying(
+        "a factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published a "
+        "limit for home-made uprights"
+    ),
+    sources.SAE_J429.saying("strengths"),
+    sources.ISO_898.saying("strengths"),
+)
+EDGE_FLOOR = 1.5
+"""Bolt diameters from centre to edge."""
+EDGE = AtLeast("1", 2.0, EDGE_FLOOR)
 WHOLE_FORCE = "The whole force counts as square to the bolt, and clamping as no help."
 
 
+PIVOTS = ({"which": "upper"}, {"which": "lower"})
+
+
 @check(
-    "upper-pivot-bolt",
+    "{which}-pivot-bolt",
     step="bolts",
-    title="Upper pivot bolt",
-    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.upper_gap",),
+    title="{Which} pivot bolt",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
+    try_changing=("bolts.{which}_gap",),
+    each=PIVOTS,
 )  # fmt: skip
-def upper_pivot_bolt_strength(upper_pivot_bolt_safety: Ratio) -> Judgement:
+def pivot_bolt(which_pivot_bolt_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """Bending over the gap, and shear, in bolt, pin or stud."""
     change = "A larger bolt, double shear, or a shorter spacer: the gap bends the bolt."
-    return carried(upper_pivot_bolt_safety, "The upper pivot bolt", change, WHOLE_FORCE)
+    return carried(limits, which_pivot_bolt_safety, "The {which} pivot bolt", change, WHOLE_FORCE)
 
 
 @check(
-    "lower-pivot-bolt",
+    "{which}-pivot-lug",
     step="bolts",
-    title="Lower pivot bolt",
-    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure", try_changing=("bolts.lower_gap",),
+    title="Lugs of the {which} pivot",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
+    try_changing=("bolts.{which}_lug_thickness",),
+    each=PIVOTS,
 )  # fmt: skip
-def lower_pivot_bolt_strength(lower_pivot_bolt_safety: Ratio) -> Judgement:
-    """Bending over the gap, and shear, in bolt, pin or stud."""
-    change = "A larger bolt, double shear, or a shorter spacer: the gap bends the bolt."
-    return carried(lower_pivot_bolt_safety, "The lower pivot bolt", change, WHOLE_FORCE)
-
-
-LUG_CHANGE = "Thicker lugs, or more metal beyond the hole."
-
-
-@check(
-    "upper-pivot-lug",
-    step="bolts",
-    title="Lugs of the upper pivot",
-    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
-    try_changing=("bolts.upper_lug_thickness",),
-)  # fmt: skip
-def upper_pivot_lug(upper_pivot_lug_safety: Ratio) -> Judgement:
+def pivot_lug(which_pivot_lug_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted."""
-    return carried(upper_pivot_lug_safety, "A lug of the upper pivot", LUG_CHANGE)
-
-
-@check(
-    "lower-pivot-lug",
-    step="bolts",
-    title="Lugs of the lower pivot",
-    never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT, grade="no published figure",
-    try_changing=("bolts.lower_lug_thickness",),
-)  # fmt: skip
-def lower_pivot_lug(lower_pivot_lug_safety: Ratio) -> Judgement:
-    """Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted."""
-    return carried(lower_pivot_lug_safety, "A lug of the lower pivot", LUG_CHANGE)
+    change = "Thicker lugs, or more metal beyond the hole."
+    return carried(limits, which_pivot_lug_safety, "A lug of the {which} pivot", change)
 
 
 @check(
     "hub-bolts",
     step="bolts",
     title="Hub bolts",
-    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
 )  # fmt: skip
-def hub_bolts(hub_bolts_safety: Ratio) -> Judgement:
+def hub_bolts(hub_bolts_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """Pull from tilting, and shear, in the worst of the four."""
     beside = "This counts on proof load. They hold for years only if they are tight: a loose joint breaks its bolts."
     change = "A higher grade, a larger bolt, or a hub with a wider pattern."
-    return carried(hub_bolts_safety, "The worst hub bolt", change, beside)
+    return carried(limits, hub_bolts_safety, "The worst hub bolt", change, beside)
 
 
 @check(
     "wheel-studs",
     step="bolts",
     title="Wheel studs",
-    never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR, grade="no published figure",
+    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
 )  # fmt: skip
-def wheel_studs(wheel_studs_safety: Ratio) -> Judgement:
+def wheel_studs(wheel_studs_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     """Pull and shear in the worst stud, with no help from the clamped faces."""
-    return carried(wheel_studs_safety, "The worst wheel stud", "A higher grade, larger studs, or more of them.")
+    return carried(limits, wheel_studs_safety, "The worst wheel stud", "A higher grade, larger studs, or more of them.")
 
 
 @check(
     "hub-bolt-threads",
     step="bolts",
     title="Hub bolts have thread enough",
+    limits=AtLeast("1", 1.0),
     good="the bolt breaks before the thread strips, and the rule of thumb is met",
     watch="the same in iron, where only a rule of thumb from memory is known",
     stop="less thread",
-    source="FED-STD-H28/2B (1991) formula 14; rule of thumb: steel 1.5 d, iron 2 d, aluminium 2.5 d",
-    grade="handbook",
+    source=(
+        sources.FED_STD_H28.at("formula 14"),
+        sources.COMMON_PRACTICE.saying(
+            "steel 1.5 d, an old rule of thumb in print; iron 2 d and aluminium 2.5 d from memory"
+        ),
+    ),
     try_changing=("bolts.hub_bolt_engagement",),
 )
-def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: str | None) -> Judgement:
+def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: ScrewedInto | None, limits: AtLeast) -> Judgement:
     """A bolt that breaks is seen; a thread that strips is not."""
-    verdict = at_least(hub_bolt_thread_share, good=1.0)
+    verdict = limits.verdict(hub_bolt_thread_share)
     if verdict == "good" and hub_bolt_into == "iron":
         verdict = "watch"
     text = "The hub bolts have {hub_bolt_thread_share} times the thread they need to break before it strips."
@@ -113,57 +113,49 @@ def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: str | None) ->
     return Judgement(verdict, text, change)
 
 
-def _edge(name: str, edge: float, bolt: PivotBolt) -> Judgement:
-    diameter = bolt.thread.diameter
-    floor, custom = max(1.5 * diameter, least_edge_distance(diameter)), 2 * diameter
+@check(
+    "{which}-lug-edge",
+    step="bolts",
+    title="{Which} pivot hole clear of the edge",
+    limits=EDGE,
+    good="{good} bolt diameters or more from centre to edge",
+    watch="{watch} to {good}, and the table's least",
+    stop="less",
+    source=(
+        sources.COMMON_PRACTICE.saying("1.5 to 2 d"),
+        sources.AISC_360.at("Table J3.4", "the floor; written for buildings"),
+    ),
+    try_changing=("bolts.{which}_edge_distance",),
+    each=PIVOTS,
+)
+def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits: AtLeast, which: str) -> Judgement:
+    """Metal between the {which} pivot bolt and the end of its lug."""
+    edge = needed(f"bolts.{which}_edge_distance", which_edge_distance)
+    diameter = which_pivot_bolt.thread.diameter
+    floor, custom = max(EDGE_FLOOR * diameter, least_edge_distance(diameter)), limits.good * diameter
     figures = {"edge": (edge, "mm"), "floor": (floor, "mm"), "custom": (custom, "mm")}
     verdict = at_least(edge, good=max(custom, floor), watch=floor)
-    text = f"The {name} pivot hole's centre is {{edge}} from the edge of its lug; {{floor}} is the least, {{custom}} custom."
+    text = "The {which} pivot hole's centre is {edge} from the edge of its lug; {floor} is the least, {custom} custom."
     return Judgement(verdict, text, "" if verdict == "good" else "More metal beyond the hole.", figures)
-
-
-EDGE_SOURCE = "common practice, no source: 1.5 to 2 d; floor also AISC 360-16 Table J3.4, written for buildings"
-
-
-@check(
-    "upper-lug-edge",
-    step="bolts",
-    title="Upper pivot hole clear of the edge",
-    good="2 bolt diameters or more from centre to edge", watch="1.5 to 2, and the table's least", stop="less",
-    source=EDGE_SOURCE, grade="common practice", try_changing=("bolts.upper_edge_distance",),
-)  # fmt: skip
-def upper_lug_edge(upper_edge_distance: Mm | None, upper_pivot_bolt: PivotBolt) -> Judgement:
-    """Metal between the upper pivot bolt and the end of its lug."""
-    if upper_edge_distance is None:
-        raise Waits("bolts.upper_edge_distance")
-    return _edge("upper", upper_edge_distance, upper_pivot_bolt)
-
-
-@check(
-    "lower-lug-edge",
-    step="bolts",
-    title="Lower pivot hole clear of the edge",
-    good="2 bolt diameters or more from centre to edge", watch="1.5 to 2, and the table's least", stop="less",
-    source=EDGE_SOURCE, grade="common practice", try_changing=("bolts.lower_edge_distance",),
-)  # fmt: skip
-def lower_lug_edge(lower_edge_distance: Mm | None, lower_pivot_bolt: PivotBolt) -> Judgement:
-    """Metal between the lower pivot bolt and the end of its lug."""
-    if lower_edge_distance is None:
-        raise Waits("bolts.lower_edge_distance")
-    return _edge("lower", lower_edge_distance, lower_pivot_bolt)
 
 
 @check(
     "bolt-grade",
     step="bolts",
     title="Grade of the joint bolts",
-    good="SAE grade 5, class 8.8, or better",
+    limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1")}),
+    good="SAE grade {sae}, class {iso}, or better",
     stop="less, or unmarked",
-    source="common practice; student racing rules ask for grade 5 or class 8.8 or better in suspension and steering joints",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE,
+        sources.RACE_RULES.saying("grade 5 or class 8.8 or better in suspension and steering joints"),
+    ),
 )
 def bolt_grade(
-    upper_grade: str | None, lower_grade: str | None, stud_grade: str | None, mount_bolt_grade: str | None
+    upper_grade: BoltGrade | None,
+    lower_grade: BoltGrade | None,
+    stud_grade: BoltGrade | None,
+    mount_bolt_grade: str | None,
 ) -> Judgement:
     """The weakest mark among pivot bolts, wheel studs and hub bolts."""
     bolts = {"upper pivot bolt": upper_grade, "lower pivot bolt": lower_grade, "wheel studs": stud_grade}
@@ -187,8 +179,7 @@ def bolt_grade(
     title="No thread in the pivot joints",
     good="plain shank through the whole joint",
     watch="thread in the joint, or not looked at",
-    source="common practice, no source: pick the grip length so that the shank fills the joint",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("pick the grip length so that the shank fills the joint"),
 )
 def threads_out_of_joint(
     threads_in_joint: bool | None, upper_thread: Thread | None, lower_thread: Thread | None
@@ -209,20 +200,19 @@ def threads_out_of_joint(
     "bolt-torque",
     step="bolts",
     title="Tightening torque",
-    good="what is on the threads is named, and the torque worked out",
-    watch="nobody says what is on the threads",
-    source="T = K d F, Shigley 9th ed. eq. 8-27 and Table 8-15; one K is good to about 10 % of preload",
-    grade="handbook",
+    never_good="never: the figure of whoever made the part goes before any working",
+    watch="worked out from thread, grade and what is on the threads, or nobody says what is on them",
+    source=sources.SHIGLEY_9.at("eq. 8-27 and Table 8-15", "T = K d F; one K is good to about 10 % of preload"),
 )
 def bolt_torque(
-    lubrication: str | None,
+    lubrication: ThreadState | None,
     upper_thread: Thread | None,
     lower_thread: Thread | None,
     hub_bolt_torque: NewtonMetre | None,
     upper_pivot_bolt_torque: NewtonMetre | None,
     lower_pivot_bolt_torque: NewtonMetre | None,
 ) -> Judgement:
-    """Torque of the hub and pivot bolts for three quarters of their proof load. A maker's own figure goes first."""
+    """The program's own working for three quarters of the bolts' proof load; never for a ball joint's tapered stud."""
     if lubrication is None:
         if upper_thread is None and lower_thread is None:
             raise NotForThisBuild("what is on the threads is not entered, so no torque was worked out")
@@ -236,5 +226,9 @@ def bolt_torque(
     known = [f"{name} {{{field}}}" for name, (field, torque) in torques.items() if torque is not None]
     if not known:
         raise NotForThisBuild("no bolt with a known grade is entered, so no torque was worked out")
-    text = f"Threads {lubrication}: {', '.join(known)}. A maker's own figure goes before these."
-    return Judgement("good", text)
+    return Judgement(
+        "watch",
+        f"Worked out by this program from thread, grade and threads {lubrication}, for three quarters of proof load: "
+        f"{', '.join(known)}. No maker said so, and the pull that comes of a torque scatters.",
+        "Tighten to the figure of whoever made hub or joint; where there is none, ask before you use these.",
+    )

@@ -3,23 +3,27 @@
 from collections.abc import Mapping
 from typing import Annotated
 
+from rules.graph.bands import Limits
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotForThisBuild
-from rules.measure.units import SAFETY
-from rules.strength.weakest import UNLIKE_KINDS, rank, tied
+from rules.strength.margin import SAFETY, Margin
+from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
+from rules.tables import sources
 
 
 @check(
     "what-gives-first",
     step="loads",
     title="What gives first",
-    good="a cheap part in plain sight, tie rod or steering arm, at least 10 % before every dear or hidden one",
-    watch="a dear or hidden part gives before both of those, or less than 10 % after",
-    source="common practice, no source: let the part give that is seen and cheap, before upright, hub, pivot or weld. "
-    f"{UNLIKE_KINDS} The 10 % is this program's own",
-    grade="common practice",
+    limits=Limits(other={"tie": (TIE - 1, "share")}),
+    good="a cheap part in plain sight, tie rod or steering arm, at least {tie} before every dear or hidden one",
+    watch="a dear or hidden part gives before both of those, or less than {tie} after",
+    source=sources.COMMON_PRACTICE.saying(
+        "let the part give that is seen and cheap, before upright, hub, pivot or weld. "
+        f"{UNLIKE_KINDS} The 10 % is this program's own"
+    ),
 )
-def what_gives_first(margins: Annotated[Mapping[str, float], Every(SAFETY)]) -> Judgement:
+def what_gives_first(margins: Annotated[Mapping[str, Margin], Every(SAFETY)]) -> Judgement:
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a

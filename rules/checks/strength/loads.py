@@ -1,21 +1,22 @@
 """How hard the corner is taken to be used, and how its links are taken to lie."""
 
-from rules.graph.bands import at_least
+from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
 from rules.measure.units import Newton, Rad, Ratio
-from rules.strength.corner_loads import Margin
+from rules.strength.margin import SafetyFactor
+from rules.tables import sources
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case
 
-STEADY, VARYING = 2.0, 5.0
-"""Least factor on a rod end's static rating for a steady load, and for one that changes direction."""
+RATED = AtLeast("1", 5.0, 2.0)
+"""Factor on a rod end's static rating: least for a load that changes direction, and for a steady one."""
 
 
 def _ranges(published: bool) -> str:
     """The published or customary range of each case, in words."""
     kind = [(case, multiple) for case, multiple in LOAD_MULTIPLES.items() if multiple.published == published]
-    return ", ".join(f"{case} {multiple.range_words}" for case, multiple in kind)
+    return ", ".join(f"{case.replace('_', ' ')} {multiple.range_words}" for case, multiple in kind)
 
 
 @check(
@@ -24,9 +25,11 @@ def _ranges(published: bool) -> str:
     title="Load multiples",
     good=f"entered, and none under the least published figure: {_ranges(True)}",
     watch="under it, or not entered: a figure for the use of the car stands in",
-    source="course notes on vehicle structures, ch. 9; lecture slides on frame loads; Brown, Robertson and Serpento, Motor "
-    "Vehicle Structures, table 2.4. They disagree",
-    grade="handbook",
+    source=(
+        sources.COURSE_NOTES.at("ch. 9"),
+        sources.LECTURE_SLIDES,
+        sources.BROWN.at("table 2.4", "which name goes with which figure is uncertain. The three disagree"),
+    ),
 )
 def load_multiples(
     bump_multiple: Ratio, braking_multiple: Ratio, cornering_multiple: Ratio, rock_multiple: Ratio
@@ -56,9 +59,13 @@ def load_multiples(
     title="Landing and steering stop",
     never_good="never: there is no published figure",
     watch="always: the multiples are somebody's choice",
-    source="no published figure; landing is trade custom from memory, the steering stop borrowed from a kerb (course notes, "
-    "ch. 9) and one student team's figure",
-    grade="no published figure",
+    source=(
+        sources.NO_FIGURE.saying(
+            "landing is common practice from memory; the steering stop is borrowed from a kerb, and from "
+            "one student team's figure"
+        ),
+        sources.COURSE_NOTES.at("ch. 9", "the kerb"),
+    ),
 )
 def landing_and_stop_multiples(landing_multiple: Ratio, steering_stop_multiple: Ratio) -> Judgement:
     """The multiples nobody publishes. They are shown, and never pass."""
@@ -76,8 +83,7 @@ def landing_and_stop_multiples(landing_multiple: Ratio, steering_stop_multiple: 
     title="Slope of arm and tie rod",
     good="all four known, from the inner pivots or an angle finder",
     watch="one not known, so taken as level or straight across",
-    source="geometry: an arm without a spring pushes only in its own plane, a tie rod only along itself",
-    grade="common practice",
+    source=sources.GEOMETRY.saying("an arm without a spring pushes only in its own plane, a tie rod only along itself"),
 )
 def link_directions(
     strength_asked: bool,
@@ -111,17 +117,20 @@ def link_directions(
     "tie-rod-rating",
     step="loads",
     title="Tie rod under load",
-    good="rating at least 5 x the worst load",
-    watch="2 to 5 x",
-    stop="less than 2 x",
-    source="one rod-end maker's advice on its static ratings: 5 to 8 for a load that changes direction, 2 to 3 for a steady "
-    "one; trade pages give 5 for steering",
-    grade="handbook",
+    limits=RATED,
+    good="rating at least {good} x the worst load",
+    watch="{watch} to {good} x",
+    stop="less than {watch} x",
+    source=sources.MAKERS_ADVICE.saying(
+        "one rod-end maker on its static ratings: 5 to 8 for a load that changes direction, 2 to 3 for "
+        "a steady one; 5 for steering is common practice"
+    ),
 )
-def tie_rod_rating_reached(tie_rod_safety: Ratio, tie_rod_load: Newton, tie_rod_rating: Newton) -> Judgement:
+def tie_rod_rating_reached(
+    tie_rod_safety: SafetyFactor, tie_rod_load: Newton, tie_rod_rating: Newton, limits: AtLeast
+) -> Judgement:
     """The rated strength of the rod's weaker part against its worst pull or push."""
-    assert isinstance(tie_rod_safety, Margin)
-    verdict = at_least(tie_rod_safety, good=VARYING, watch=STEADY)
+    verdict = limits.verdict(tie_rod_safety)
     text = (
         "The tie rod is rated for {tie_rod_rating}, {tie_rod_safety} times its worst load of {tie_rod_load} "
         f"({tie_rod_safety.case})."
@@ -132,5 +141,5 @@ def tie_rod_rating_reached(tie_rod_safety: Ratio, tie_rod_load: Newton, tie_rod_
         verdict,
         text,
         "Joint and rod rated for {needed}, or a longer steering arm, which lowers the load.",
-        {"needed": (VARYING * tie_rod_load, "N")},
+        {"needed": (limits.good * tie_rod_load, "N")},
     )

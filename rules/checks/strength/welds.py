@@ -1,55 +1,276 @@
-"""Are the welds right: the same five questions of each of the four."""
+"""Are the welds right: size, length, strength, filler and preheat, and what is welded, the same of each."""
 
-from rules.checks.strength.weld_judgements import (
-    FILLER,
-    LEG,
-    LENGTH,
-    MADE_FROM,
-    STRENGTH,
-    filler_judged,
-    leg_judged,
-    length_judged,
-    made_from_judged,
-    strength_judged,
-)
+from collections.abc import Iterator
+from math import inf
+
+from rules.graph.asking import need
+from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement
-from rules.measure.units import SafetyFactor
-from rules.values.strength.weld_joint import WeldJoint
+from rules.graph.results import Judgement, NotForThisBuild
+from rules.measure.closeness import more_than, reaches
+from rules.sheet.welds import WELDS, WeldQuestions
+from rules.strength.margin import WeldSafetyFactor
+from rules.strength.weld import SHORTEST_IN_LEGS, full_strength_leg, greatest_leg_along_an_edge
+from rules.tables import sources
+from rules.tables.electrodes import ELECTRODES, Filler, WeldProcess
+from rules.tables.fillet_size import least_leg
+from rules.values.strength.weld import counted_run, thinner
 
-WELDS = (
-    {"which": "upper", "part": "upper pivot"},
-    {"which": "lower", "part": "lower pivot"},
-    {"which": "steering_arm", "part": "steering arm"},
-    {"which": "caliper_bracket", "part": "caliper bracket"},
+THIN_CHROMOLY = 0.120 * 25.4
+"""mm: thinner 4130 needs no preheat from 21 °C up, all sources agree."""
+HEAVY_CHROMOLY = 6.0
+"""mm: over this every source wants preheat."""
+THICK_MILD = 0.75 * 25.4
+"""mm: up to this no preheat is asked of mild steel (AWS D1.1, from memory)."""
+LONG_IN_LEGS = 100.0
+
+FATIGUE = (
+    "This is a rule for steady loads. A wheel's loads come and go, and cracks a weld from its toe or its end far below this "
+    "figure; nobody publishes a limit for that."
 )
 
 
-@check("{which}-weld-leg", step="joint_{which}", title="{Part}: leg of the weld", each=WELDS, **LEG)
-def weld_leg(weld_which: WeldJoint) -> Judgement:
-    """Leg of the {part}'s weld against the parts' thickness."""
-    return leg_judged(weld_which)
+@check(
+    "{which}-weld-leg",
+    step="joint_{which}",
+    title="{Part}: leg of the weld",
+    good="three quarters of the thinner part on both sides or all round, and no more than fits along its edge",
+    watch="at least the least leg, but less than that, on one side only, or larger than fits along an edge",
+    stop="under the least leg for the thinner part",
+    source=(
+        sources.AISC_360.at("Table J2.4 and J2.2b", "least leg, and most along an edge"),
+        sources.BLODGETT.at("6.3", "three quarters; static strength only"),
+    ),
+    each=WELDS,
+)
+def weld_leg(weld_which: WeldQuestions) -> Judgement:
+    """Leg of the {part}'s weld against the parts' thickness.
+
+    Against the least for the thinner part, three quarters of it, and what fits along its edge.
+    """
+    weld = weld_which
+    if weld.form == "full bevel":
+        raise NotForThisBuild("a full bevel has no leg")
+    leg, part = weld.leg, thinner(weld)
+    least = min(least_leg(part, "inch"), least_leg(part, "metric"))
+    full, greatest = full_strength_leg(part), greatest_leg_along_an_edge(part)
+    figures = {"leg": (leg, "mm"), "part": (part, "mm"), "least": (least, "mm"), "full": (full, "mm"),
+               "greatest": (greatest, "mm")}  # fmt: skip
+    text = "The leg is {leg}; the thinner part is {part}."
+    if not reaches(leg, least):
+        text += " Under {least} such metal chills the weld too fast."
+        return Judgement("stop", text, "A leg of {least} at least, in one single run.", figures)
+    if weld.form == "fillet on one side":
+        text += " A fillet on one side opens at its root when the joint bends."
+        return Judgement("watch", text, "Weld both sides, or bevel the part and weld it through.", figures)
+    if not reaches(leg, full):
+        text += " It is less than three quarters of that, {full}: the joint is weaker than the part."
+        change = (
+            "{full} on both sides makes it as strong as the part under steady loads; else rest on the strength figure."
+        )
+        return Judgement("watch", text, change, figures)
+    if more_than(leg, greatest):
+        text += " Along the edge of the part no more than {greatest} fits without melting the edge away."
+        return Judgement("watch", text, "Less leg, or see that no run lies along an edge.", figures)
+    return Judgement("good", f"{text} That is at least three quarters of it.", figures=figures)
 
 
-@check("{which}-weld-length", step="joint_{which}", title="{Part}: length of the weld", each=WELDS, **LENGTH)
-def weld_length(weld_which: WeldJoint) -> Judgement:
+@check(
+    "{which}-weld-length",
+    step="joint_{which}",
+    title="{Part}: length of the weld",
+    limits=Limits(other={"shortest": (SHORTEST_IN_LEGS, "1"), "long": (LONG_IN_LEGS, "1")}),
+    good="at least {shortest} legs, one leg at each end not counted, and no more than {long}",
+    watch="shorter: its leg counts as a quarter of its length; longer: not all of it counts",
+    stop="no longer than its two end craters",
+    source=sources.AISC_360.at(
+        "J2.2b and equation J2-1",
+        "the 2005 edition differs beyond 300 legs; a leg taken off for each end crater is common practice",
+    ),
+    each=WELDS,
+)
+def weld_length(weld_which: WeldQuestions) -> Judgement:
     """How much of each run of the {part}'s weld counts."""
-    return length_judged(weld_which)
+    weld, form = weld_which, weld_which.form
+    if form == "full bevel" or form == "fillet round a tube or cup":
+        raise NotForThisBuild("a full bevel or a ring has no run to count in legs")
+    need(weld, "leg", "run")
+    leg, run = weld.leg, weld.run
+    if form == "fillet round a rectangle":
+        sound = min(run, weld.apart)
+    elif run <= 2 * leg:
+        return Judgement(
+            "stop",
+            "The run of {run} is no longer than the craters at its two ends, one leg of {leg} each.",
+            "A longer run, or weld all round.",
+            {"run": (run, "mm"), "leg": (leg, "mm")},
+        )
+    else:
+        sound = counted_run(run, leg)
+    figures = {"sound": (sound, "mm"), "leg": (leg, "mm"), "shortest": (SHORTEST_IN_LEGS * leg, "mm")}
+    text = "{sound} of each run counts."
+    if not reaches(sound, SHORTEST_IN_LEGS * leg):
+        text += " Four legs are {shortest}: the leg counts as a quarter of the length only."
+        return Judgement("watch", text, "A longer run, or a smaller leg.", figures)
+    if more_than(sound, LONG_IN_LEGS * leg):
+        text += " That is over 100 legs: loaded from its end, the far part of it carries less."
+        return Judgement("watch", text, "Count less of it, or use a larger leg.", figures)
+    if form != "fillet round a rectangle":
+        text += " One leg at each end is not counted; carry the runs round the ends of the part where you can."
+    return Judgement("good", text, figures=figures)
 
 
-@check("{which}-weld-strength", step="joint_{which}", title="{Part}: strength of the weld", each=WELDS, **STRENGTH)
-def weld_strength(which_weld_safety: SafetyFactor) -> Judgement:
+@check(
+    "{which}-weld-strength",
+    step="joint_{which}",
+    title="{Part}: strength of the weld",
+    limits=AtLeast("1", inf, 1.0),
+    never_good="never: no published limit covers loads that come and go on a home-made upright",
+    watch="the code for steady loads is met",
+    stop="the code for steady loads is not met",
+    source=(
+        sources.AISC_360.at("Table J2.5", "0.30 of the electrode on the throat"),
+        sources.AISC_360.at("J4.2", read="a quotation"),
+        sources.SHIGLEY_9.at(
+            "Table 9-4",
+            "0.30 of tensile strength and 0.40 of yield beside it. Steady loads only; nothing is published "
+            "for this use",
+            read="a quotation",
+        ),
+    ),
+    each=WELDS,
+)
+def weld_strength(which_weld_safety: WeldSafetyFactor, limits: AtLeast) -> Judgement:
     """The {part}'s weld under the load cases, against the code for steady loads."""
-    return strength_judged(which_weld_safety)
+    safety, verdict = which_weld_safety, limits.verdict(which_weld_safety.allowed)
+    figures = {"factor": (float(safety), "1"), "allowed": (safety.allowed, "1")}
+    text = f"Worst in {safety.case}: strength is {{factor}} times the load, where {safety.limit}. "
+    if verdict == "stop":
+        text += f"The code for steady loads allows {{allowed}} times this load only ({safety.allowed_limit})."
+        return Judgement(
+            verdict,
+            text,
+            "A larger leg, longer runs, runs further apart, welds all round, or the load closer to the weld.",
+            figures,
+        )
+    text += f"The code for steady loads allows {{allowed}} times this load. {FATIGUE}"
+    return Judgement(
+        verdict, text, "Crack test the weld when made, after the first drive, and at every strip.", figures
+    )
 
 
-@check("{which}-weld-filler", step="joint_{which}", title="{Part}: filler and preheat", each=WELDS, **FILLER)
-def weld_filler(weld_which: WeldJoint) -> Judgement:
+@check(
+    "{which}-weld-filler",
+    step="joint_{which}",
+    title="{Part}: filler and preheat",
+    limits=Limits(other={"thick": (THICK_MILD, "mm"), "thin": (THIN_CHROMOLY, "mm")}),
+    good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
+    watch="sources differ, or nobody publishes for this metal or filler",
+    stop="chromoly with a cellulose electrode or with rod of its own kind; a filler the process cannot use",
+    source=sources.COMMON_PRACTICE.saying(
+        "a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums; they differ"
+    ),
+    each=WELDS,
+)
+def weld_filler(weld_which: WeldQuestions) -> Judgement:
     """Process, filler and preheat of the {part}'s weld."""
-    return filler_judged(weld_which)
+    weld = weld_which
+    need(weld, "metal", "welded_by", "filler")
+    metal, process, filler = weld.metal, weld.welded_by, weld.filler
+    if filler != "4130 rod" and filler != "other" and process not in ELECTRODES[filler].processes:
+        made_for = " or ".join(ELECTRODES[filler].processes)
+        text = f"{filler.upper()} is made for {made_for}, and the process is {process}."
+        return Judgement("stop", text, "Put right whichever of the two is a slip.")
+    if metal == "4130":
+        return _chromoly(weld)
+    if metal == "other" or filler == "other" or filler == "4130 rod":
+        text = "No guidance is held here for this metal or filler."
+        return Judgement("watch", text, "Follow the filler maker's data, and make a test piece and break it.")
+    thick = _thicker(weld)
+    if more_than(thick, THICK_MILD):
+        text = "Mild steel this thick, {thick}, chills the weld: a structural code wants it warmed (from memory)."
+        return Judgement(
+            "watch", text, "Ask the filler maker for the preheat and write it down.", {"thick": (thick, "mm")}
+        )
+    text = f"{filler.upper()} on mild steel up to 19 mm: no preheat above freezing (a structural code, from memory)."
+    return Judgement("good", text)
 
 
-@check("{which}-weld-metal", step="joint_{which}", title="{Part}: what is welded", each=WELDS, **MADE_FROM)
-def weld_metal(weld_which: WeldJoint, rule_book: str | None) -> Judgement:
+def _thicker(weld: WeldQuestions) -> float:
+    need(weld, "thickness_one", "thickness_two")
+    return max(weld.thickness_one, weld.thickness_two)
+
+
+def _chromoly(weld: WeldQuestions) -> Judgement:
+    process, filler = weld.welded_by, weld.filler
+    if filler == "4130 rod":
+        return Judgement(
+            "stop",
+            "Weld metal from 4130 rod is hard and brittle unless the whole part is heat treated after.",
+            "ER80S-D2 comes near 4130's strength as welded; ER70S-2 is a little softer and more forgiving.",
+        )
+    if filler != "other" and not ELECTRODES[filler].low_hydrogen:
+        return Judgement(
+            "stop",
+            f"{filler.upper()} puts hydrogen into the weld, and 4130 cracks from it, often a day later.",
+            "TIG with ER80S-D2 or ER70S-2.",
+        )
+    thick = _thicker(weld)
+    doubts = [
+        *_filler_doubts(process, filler),
+        *(_preheat_doubts(thick, weld.preheat) if more_than(thick, THIN_CHROMOLY) else ()),
+    ]
+    if not doubts:
+        text = f"{filler.upper()} by TIG on 4130 of 3 mm at most: no preheat from 21 °C up; sources agree."
+        return Judgement("good", text)
+    return Judgement(
+        "watch",
+        " ".join(doubts),
+        "Follow the filler maker's data for this metal and thickness, cool in still air or under a blanket, never quench, and "
+        "bend or break a test piece of the same joint.",
+        {"thick": (thick, "mm")},
+    )
+
+
+def _filler_doubts(process: WeldProcess, filler: Filler) -> Iterator[str]:
+    if process != "tig":
+        yield "Some cage rules ask for TIG on 4130; no source here speaks for anything else."
+    if filler == "er70s-6":
+        yield "One source takes ER70S-6 on 4130, others name ER80S-D2 and ER70S-2 only."
+    elif filler != "er80s-d2" and filler != "er70s-2":
+        yield "The sources held here name ER80S-D2 and ER70S-2 for 4130 left as welded, not this."
+
+
+def _preheat_doubts(thick: float, preheat: str) -> Iterator[str]:
+    yield (
+        "Sources differ on preheat for 4130 of {thick}: a welding equipment maker says 150 to 205 °C (300 to 400 °F) over "
+        "3 mm; a welding society's forum only over 6 mm; a procedure writer 200 to 250 °C for heavy parts."
+    )
+    if more_than(thick, HEAVY_CHROMOLY):
+        yield "All of them want it at this thickness."
+    words = preheat.replace("{", "(").replace("}", ")")
+    yield f"You wrote: “{words}”."
+
+
+@check(
+    "{which}-weld-metal",
+    step="joint_{which}",
+    title="{Part}: what is welded",
+    good="plate, bar or tube",
+    stop="a production casting or forging, or not known, whoever agreed to it",
+    source=sources.COMMON_PRACTICE.saying(
+        "inspectors in several countries refuse welds on production knuckles and arms"
+    ),
+    each=WELDS,
+)
+def weld_metal(weld_which: WeldQuestions) -> Judgement:
     """Whether the {part}'s weld is on a production casting or forging."""
-    return made_from_judged(weld_which, rule_book)
+    made_from = weld_which.made_from
+    if made_from == "plate, bar or tube":
+        return Judgement("good", "Both parts are plate, bar or tube.")
+    what = "a production casting or forging" if made_from != "not known" else "metal that nobody knows"
+    return Judgement(
+        "stop",
+        f"The weld is on {what}: its steel may crack beside the weld, at once or later, with nothing to be seen.",
+        "Buy or machine the part instead. An inspector who agrees to such a weld does not make it hold.",
+    )

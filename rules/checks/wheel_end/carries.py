@@ -8,6 +8,7 @@ from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
 from rules.measure.marks import TyreMark
 from rules.measure.units import Kg, MetrePerSecond, Mm, Rad
+from rules.tables import sources
 
 IN_HAND = AtLeast("1", good=1.1, watch=1.0)
 """Rating over the weighed load: a tenth in hand. Common practice, no source."""
@@ -21,7 +22,12 @@ IN_HAND = AtLeast("1", good=1.1, watch=1.0)
     good="capacity at least {good} x the load on the tyre",
     watch="{watch} to {good} x",
     stop="less than the load",
-    source="capacity: load index table of UN R30 and R54 (or the sidewall); the tenth in hand is common practice",
+    source=(
+        sources.ARRETE_1994.at(
+            "annex II", "load index table, as UN Regulations 30 and 54 have it; a sidewall's own figure goes first"
+        ),
+        sources.COMMON_PRACTICE.saying("the tenth in hand"),
+    ),
     grade="standard",
     try_changing=("job.corner_weight", "tyre.load_capacity"),
 )
@@ -55,8 +61,7 @@ def tyre_load(
     title="Tyre speed symbol",
     good="the symbol's speed reaches the top speed",
     stop="it does not",
-    source="speed symbols of UN R30 and R54, as printed in the French decree of 24 October 1994, annex I",
-    grade="standard",
+    source=sources.ARRETE_1994.at("annex I", "speed symbols, as UN Regulations 30 and 54 have them"),
     try_changing=("job.top_speed",),
 )
 def tyre_speed(
@@ -87,8 +92,7 @@ def tyre_speed(
     title="Loaded radius measured",
     good="measured",
     watch="not measured: half the diameter is used",
-    source="common practice, no source; a tyre under load stands lower than half its diameter",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("a tyre under load stands lower than half its diameter"),
 )
 def loaded_radius_measured(loaded_radius: Mm | None, wheel_centre_height: Mm, inclination: Rad | None) -> Judgement:
     """Whether the spindle height was measured under load, and what it moves if the tyre sags 3 % and 6 %."""
@@ -123,8 +127,7 @@ def loaded_radius_measured(loaded_radius: Mm | None, wheel_centre_height: Mm, in
     good="rating at least {good} x the load on the wheel",
     watch="{watch} to {good} x",
     stop="less than the load",
-    source="common practice, no source",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
     try_changing=("job.corner_weight", "wheel.load_rating"),
 )
 def wheel_load(wheel_load_rating: Kg, corner_weight: Kg, limits: AtLeast) -> Judgement:
@@ -143,8 +146,7 @@ def wheel_load(wheel_load_rating: Kg, corner_weight: Kg, limits: AtLeast) -> Jud
     limits=Between("mm", -25.0, 25.0),
     good="within {high}",
     watch="beyond",
-    source="common practice, no source: distance from the tyre's plane is leverage on the bearing",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("distance from the tyre's plane is leverage on the bearing"),
     try_changing=("wheel.offset", "wheel.backspacing"),
 )
 def bearing_near_tyre_centre(bearing_offset: Mm, limits: Between) -> Judgement:

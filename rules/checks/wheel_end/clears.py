@@ -6,10 +6,11 @@ from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.units import Mm
+from rules.tables import sources
 
-ROOM = "common practice, no source: 1/4 in (6 mm) general, 1/8 in (3 mm) the bare minimum for flex"
+ROOM = sources.COMMON_PRACTICE.saying("1/4 in (6 mm) general, 1/8 in (3 mm) the bare minimum for flex")
 CLEAR = AtLeast("mm", 6.0, 3.0)
-RUN_OUT = "common practice, no source: room for run-out, bearing play and stones"
+RUN_OUT = sources.COMMON_PRACTICE.saying("room for run-out, bearing play and stones")
 BESIDE_ROTOR = AtLeast("mm", 5.0, 2.0)
 
 
@@ -31,7 +32,6 @@ def _clears(limits: AtLeast, gap: float, name: str, part: str, other: str, chang
     title="Caliper inside the wheel barrel",
     limits=CLEAR,
     source=ROOM,
-    grade="common practice",
     try_changing=("rotor.diameter", "wheel.diameter", "wheel.barrel_inside_diameter"),
 )
 def caliper_clears_barrel(caliper_barrel_gap: Mm, limits: AtLeast) -> Judgement:
@@ -52,7 +52,6 @@ def caliper_clears_barrel(caliper_barrel_gap: Mm, limits: AtLeast) -> Judgement:
     title="Caliper behind the spokes",
     limits=CLEAR,
     source=ROOM,
-    grade="common practice",
     try_changing=("wheel.spoke_room", "rotor.face_to_rotor"),
 )
 def caliper_clears_spokes(caliper_spoke_gap: Mm, limits: AtLeast) -> Judgement:
@@ -73,7 +72,6 @@ def caliper_clears_spokes(caliper_spoke_gap: Mm, limits: AtLeast) -> Judgement:
     title="{Which} pivot inside the wheel barrel",
     limits=CLEAR,
     source=ROOM,
-    grade="common practice",
     try_changing=("{moved_by}", "wheel.barrel_inside_diameter"),
     each=(
         {"which": "lower", "moved_by": "pivots.lower_below_spindle", "remedy": "Raise the pivot, use a smaller housing, or "
@@ -100,7 +98,6 @@ def pivot_clears_barrel(which_pivot_barrel_gap: Mm, limits: AtLeast, remedy: str
     title="Lower pivot behind the rotor",
     limits=BESIDE_ROTOR,
     source=RUN_OUT,
-    grade="common practice",
     try_changing=("pivots.ground_offset", "pivots.lower_below_spindle"),
 )
 def lower_pivot_clears_rotor(lower_pivot_rotor_gap: Mm, limits: AtLeast) -> Judgement:
@@ -121,7 +118,6 @@ def lower_pivot_clears_rotor(lower_pivot_rotor_gap: Mm, limits: AtLeast) -> Judg
     title="Tie-rod end clear of the rotor",
     limits=BESIDE_ROTOR,
     source=RUN_OUT,
-    grade="common practice",
 )
 def tie_rod_end_clears_rotor(tie_rod_end_rotor_gap: Mm, tie_rod_end_ahead: Mm, limits: AtLeast) -> Judgement:
     """Room between the rotor and the housing or bolt head of the outer tie-rod joint. Both are fixed to the upright."""
@@ -142,7 +138,6 @@ def tie_rod_end_clears_rotor(tie_rod_end_rotor_gap: Mm, tie_rod_end_ahead: Mm, l
     title="Tie-rod end clear of the rim",
     limits=CLEAR,
     source=ROOM,
-    grade="common practice",
     try_changing=("steering.tie_rod_inboard",),
 )
 def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm, limits: AtLeast) -> Judgement:
@@ -165,7 +160,6 @@ def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm, limits: AtLeast) -> Judgem
     good="{good} or more",
     watch="less, or the housing runs into the plate",
     source=ROOM,
-    grade="common practice",
     try_changing=("pivots.ground_offset",),
     each=({"which": "lower"}, {"which": "upper"}),
 )

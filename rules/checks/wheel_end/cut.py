@@ -10,15 +10,18 @@ from rules.measure.closeness import more_than, reaches
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
 from rules.sheet.plate import BracketBlank, CutProcess, DrawnPlate
+from rules.tables import sources
 from rules.tables.edge_distance import least_edge_distance
 from rules.values.optional_step import need_once_begun
 from rules.values.wheel_end.plate import NO_BRACKET, NOT_DRAWN
 
 EDGE_SOURCE = (
-    "floor: AISC 360-16 Table J3.4, least edge distance of standard holes, written for buildings (under 1/2 in, where it "
-    "has no row, 1.5 bolt diameters, trade custom); the 2 diameters are trade custom, no source"
+    sources.AISC_360.at("Table J3.4", "least edge distance of standard holes, the floor; written for buildings"),
+    sources.COMMON_PRACTICE.saying("2 diameters; 1.5 where the table has no row, under 1/2 in"),
 )
-CUT_SOURCE = "cutting trade pages: plasma holes no smaller than 1.5 x the thickness, laser holes no smaller than 1 x; no standard"
+CUT_SOURCE = sources.COMMON_PRACTICE.saying(
+    "plasma holes no smaller than 1.5 x the thickness, laser holes no smaller than 1 x"
+)
 CUSTOM = AtLeast("1", good=2.0)
 """Bolt diameters from a hole's centre to the edge."""
 SMALLEST_HOLE: dict[CutProcess, float] = {"plasma": 1.5, "laser": 1.0}
@@ -33,8 +36,7 @@ HOLES_IN_WORDS = "plasma: {plasma} x the thickness or more; laser: {laser} x or 
     title="Corners fit the plate",
     good="corner radius at most half of the shorter side",
     stop="more",
-    source="plain geometry: there is no room for a larger radius",
-    grade="common practice",
+    source=sources.GEOMETRY.saying("there is no room for a larger radius"),
     try_changing=("plate.corner_radius",),
 )
 def corner_radius_fits(plate: DrawnPlate) -> Judgement:
@@ -57,7 +59,6 @@ def corner_radius_fits(plate: DrawnPlate) -> Judgement:
     watch="the table's least edge distance or more",
     stop="less",
     source=EDGE_SOURCE,
-    grade="standard",
     try_changing=("plate.width", "plate.height"),
 )
 def hole_edge_distance(hub_bolt_edge_distance: Mm, mount_bolt_thread: Thread, limits: AtLeast) -> Judgement:
@@ -89,8 +90,9 @@ def _edge_distance(whose: str, distance: float, bolt: float, limits: AtLeast) ->
     good="hub bolts {good} diameters apart or more, and {metal} diameter of metal between any two holes, bore included",
     watch="{watch} to {good} diameters apart",
     stop="less",
-    source="AISC 360-16 J3.3, written for bolt holes of buildings; to count the centre bore as a hole is trade custom",
-    grade="standard",
+    source=sources.AISC_360.at(
+        "J3.3", "written for bolt holes of buildings; to count the centre bore as a hole is common practice"
+    ),
     try_changing=("plate.bore",),
 )
 def hole_spacing(
@@ -123,8 +125,7 @@ def hole_spacing(
     good="{good} hub bolt diameter of metal or more",
     watch="less",
     stop="the bore breaks out of the plate",
-    source="no published figure",
-    grade="no published figure",
+    source=sources.NO_FIGURE,
     try_changing=("plate.width",),
 )
 def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: AtLeast) -> Judgement:
@@ -148,7 +149,6 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
     good=HOLES_IN_WORDS,
     stop="less",
     source=CUT_SOURCE,
-    grade="common practice",
 )
 def hole_not_too_small(plate: DrawnPlate, process: CutProcess | None, limits: Limits) -> Judgement:
     """The smallest hole of the plate against its thickness."""
@@ -182,8 +182,7 @@ def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, li
     good="hole up to {high} larger than the bolt",
     watch="more than {high} larger",
     stop="smaller than the bolt",
-    source="common practice, no source: a loose hole lets the hub shift",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("a loose hole lets the hub shift"),
     try_changing=("plate.hole_diameter",),
 )
 def hub_bolt_fits_hole(hub_bolt_hole_clearance: Mm, limits: Between) -> Judgement:
@@ -202,8 +201,7 @@ def hub_bolt_fits_hole(hub_bolt_hole_clearance: Mm, limits: Between) -> Judgemen
     title="Plate reaches both pivots",
     good="the plate ends beyond both pivot centres, up and down",
     watch="it ends short of one",
-    source="common practice, no source: what bridges the rest carries the pivot and needs a drawing of its own",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("what bridges the rest carries the pivot and needs a drawing of its own"),
     try_changing=("plate.height",),
 )
 def plate_reaches_pivots(plate_beyond_upper_pivot: Mm, plate_beyond_lower_pivot: Mm) -> Judgement:
@@ -230,8 +228,12 @@ def plate_reaches_pivots(plate_beyond_upper_pivot: Mm, plate_beyond_lower_pivot:
     good="{good} hole diameters or more from hole centre to edge, and the table's least",
     watch="the table's least edge distance or more",
     stop="less",
-    source=f"{EDGE_SOURCE}; the bolt is taken as large as its hole",
-    grade="standard",
+    source=(
+        sources.AISC_360.at("Table J3.4", "least edge distance of standard holes, the floor; written for buildings"),
+        sources.COMMON_PRACTICE.saying(
+            "2 diameters; 1.5 where the table has no row, under 1/2 in; the bolt is taken as large as its hole"
+        ),
+    ),
     try_changing=("plate.bracket_hole_from_edge",),
 )
 def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter: Mm, limits: AtLeast) -> Judgement:
@@ -247,7 +249,6 @@ def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter:
     good=HOLES_IN_WORDS,
     stop="less",
     source=CUT_SOURCE,
-    grade="common practice",
 )
 def bracket_hole_not_too_small(plate: BracketBlank, process: CutProcess | None, limits: Limits) -> Judgement:
     """The caliper bolt holes against the bracket's thickness."""

@@ -8,9 +8,9 @@ from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.quantity import INCH
 from rules.measure.units import Mm
 from rules.sheet.wheel import NutSeat
+from rules.tables import sources
 from rules.values.wheel_end.wheel_stack import LIPS
 
-PRACTICE = "common practice, no source"
 SAME_CIRCLE = AtMost("mm", 0.3)
 """Difference within which two bolt circles are one. Common practice: 4.5 in and 114.3 mm are one, 114.3 and 115 are not."""
 AGREEING = AtMost("mm", good=1.6, watch=6.0, other={"lip": (LIPS / 2, "mm")})
@@ -23,8 +23,10 @@ AGREEING = AtMost("mm", good=1.6, watch=6.0, other={"lip": (LIPS / 2, "mm")})
     title="Tyre and wheel diameter",
     good="both tyres' rim code is the wheel's diameter",
     stop="anything else",
-    source="49 CFR 571.110 S4.4.1(a): the rim must be one the tyre maker lists; a rim code is in inches (UN R30)",
-    grade="standard",
+    source=(
+        sources.CFR_571_110.at("S4.4.1(a)", "the rim must be one the tyre maker lists"),
+        sources.UN_R30.at("footnote 5", "a rim code is in inches"),
+    ),
     try_changing=("wheel.diameter",),
 )
 def tyre_rim_diameter(smallest: TyreMark, largest: TyreMark, wheel_diameter: Mm) -> Judgement:
@@ -46,8 +48,7 @@ def tyre_rim_diameter(smallest: TyreMark, largest: TyreMark, wheel_diameter: Mm)
     title="Wheel width on the tyre maker's list",
     good="wheel width inside the tyre maker's list",
     stop="outside it",
-    source="49 CFR 571.110 S4.4.1(a): the rim must be on the tyre maker's list",
-    grade="standard",
+    source=sources.CFR_571_110.at("S4.4.1(a)", "the rim must be on the tyre maker's list"),
     try_changing=("wheel.width",),
 )
 def tyre_rim_width(wheel_width: Mm, rim_width_least: Mm, rim_width_most: Mm) -> Judgement:
@@ -71,8 +72,7 @@ def tyre_rim_width(wheel_width: Mm, rim_width_least: Mm, rim_width_most: Mm) -> 
     good="within {good}",
     watch="to {watch}",
     stop="beyond {watch}; {lip} is the mark of nominal width used for lip to lip",
-    source=f"{PRACTICE}; the arithmetic is geometry",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("the arithmetic is geometry"),
 )
 def wheel_numbers_agree(
     offset: Mm | None, backspacing: Mm | None, wheel_overall_width: Mm | None, limits: AtMost
@@ -143,8 +143,7 @@ def _bolt_circles(limits: AtMost, one: BoltCircle, other: BoltCircle, one_name: 
     limits=SAME_CIRCLE,
     good="same count, within {good}",
     stop="anything else; near misses are named",
-    source=f"{PRACTICE}; 6 x 5.5 in and 6 x 139.7 mm are one circle by arithmetic",
-    grade="common practice",
+    source=sources.COMMON_PRACTICE.saying("6 x 5.5 in and 6 x 139.7 mm are one circle by arithmetic"),
 )
 def bolt_circle_wheel_hub(wheel_bolt_circle: BoltCircle, hub_bolt_circle: BoltCircle, limits: AtMost) -> Judgement:
     """Count and diameter of the wheel's holes against the hub's studs."""
@@ -158,8 +157,10 @@ def bolt_circle_wheel_hub(wheel_bolt_circle: BoltCircle, hub_bolt_circle: BoltCi
     limits=SAME_CIRCLE,
     good="same count, within {good}",
     stop="anything else; near misses are named",
-    source=f"{PRACTICE}; SAE J2696 notes that a matching pattern alone does not make hub and rotor interchangeable",
-    grade="common practice",
+    source=(
+        sources.COMMON_PRACTICE,
+        sources.SAE_J2696.saying("a matching pattern alone does not make hub and rotor interchangeable"),
+    ),
 )
 def bolt_circle_rotor_hub(rotor_bolt_circle: BoltCircle, hub_bolt_circle: BoltCircle, limits: AtMost) -> Judgement:
     """Count and diameter of the rotor's holes against the hub's studs."""
@@ -174,8 +175,7 @@ def bolt_circle_rotor_hub(rotor_bolt_circle: BoltCircle, hub_bolt_circle: BoltCi
     good="bore up to {high} over the pilot",
     watch="larger{so}",
     stop="bore smaller than the pilot",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
     each=(
         {"part": "wheel", "so": ": the nuts must centre the wheel", "loose": "The nuts must centre the wheel."},
         {"part": "rotor", "so": "", "loose": "It will not run true until something centres it."},
@@ -205,8 +205,7 @@ def bore_on_pilot(part_centre_bore: Mm, pilot_diameter: Mm, limits: Between) -> 
     title="Nut seat in wheel and on nuts",
     good="the same",
     stop="they differ",
-    source=PRACTICE,
-    grade="common practice",
+    source=sources.COMMON_PRACTICE,
 )
 def nut_seat(wheel_nut_seat: NutSeat, hub_nut_seat: NutSeat) -> Judgement:
     """The seat in the wheel and the seat on the nuts must have one shape: cone of the same angle, ball or flat."""
@@ -226,8 +225,11 @@ def nut_seat(wheel_nut_seat: NutSeat, hub_nut_seat: NutSeat) -> Judgement:
     limits=AtLeast("1", good=1.0),
     good="at least {good} thread diameter",
     stop="less",
-    source="handbook rule for steel nuts: at least one diameter of thread (Shigley; FED-STD-H28); count turns x pitch",
-    grade="handbook",
+    source=sources.FED_STD_H28.at(
+        "formula 14",
+        "0.7 to 0.8 diameter for bolt and nut of equal strength, rounded up to one as the trade does; "
+        "count turns x pitch",
+    ),
     try_changing=("hub.stud_length",),
 )
 def stud_engagement_enough(stud_engagement: Mm, stud_thread: Thread, limits: AtLeast) -> Judgement:

@@ -10,12 +10,12 @@ from typing import Literal
 from rules.drawn.full_size.front import Extent, front_view
 from rules.drawn.full_size.shapes import (
     HEADING,
-    Box,
     Item,
+    PaperBox,
+    PaperWords,
     Point,
     Stroke,
     View,
-    Words,
     bounds,
     mirrored,
     moved,
@@ -52,7 +52,7 @@ class Drawing:
     side: Side
     extent: Extent
     items: tuple[Item, ...]
-    frame: Box
+    frame: PaperBox
     block: TitleBlock
 
 
@@ -90,14 +90,16 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
         items = [mirrored(item) for item in items]
     frame = bounds(items)
     placed = tuple(moved(item, _EDGE - frame.left, _EDGE - frame.bottom) for item in items)
-    size = Box(0.0, 0.0, frame.width + 2 * _EDGE, frame.height + 2 * _EDGE) if items else Box(0.0, 0.0, 0.0, 0.0)
+    size = (
+        PaperBox(0.0, 0.0, frame.width + 2 * _EDGE, frame.height + 2 * _EDGE) if items else PaperBox(0.0, 0.0, 0.0, 0.0)
+    )
     return Drawing(side, extent, placed, size, title_block(judged))
 
 
-def _heading(frame: Box, shift: float, side: Side, words: str, left: str, right: str) -> list[Item]:
+def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[Item]:
     """Above a view: which upright, seen from where, and which way its ends point."""
     middle, y = (frame.left + frame.right) / 2 + shift, frame.top + _HEADING_ROOM - 4
-    heading = Words((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True)
+    heading = PaperWords((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True)
     beside = words_width(heading.text, HEADING, bold=True) / 2 + 6
     return [heading, *_arrow((middle - beside, y), -1, left), *_arrow((middle + beside, y), 1, right)]
 
@@ -107,7 +109,7 @@ def _arrow(start: Point, way: int, words: str) -> list[Item]:
     x, y = start
     tip = x + way * (words_width(words) + 16)
     return [
-        Words((x, y), words, "left" if way > 0 else "right"),
+        PaperWords((x, y), words, "left" if way > 0 else "right"),
         Stroke(((tip - way * 14, y), (tip - way * 2, y)), "thin"),
         Stroke(((tip, y), (tip - way * 4, y + 1.2), (tip - way * 4, y - 1.2)), "thin", closed=True, filled=True),
     ]

@@ -9,7 +9,18 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise
 from math import atan2, cos, degrees, hypot, radians, sin
 
-from rules.drawn.full_size.shapes import HEADING, Align, Circle, Item, Pen, Point, Stroke, Words, corners, words_width
+from rules.drawn.full_size.shapes import (
+    HEADING,
+    Align,
+    Item,
+    PaperCircle,
+    PaperWords,
+    Pen,
+    Point,
+    Stroke,
+    corners,
+    words_width,
+)
 
 ARROW = 3.5
 """mm, length of an arrowhead."""
@@ -37,7 +48,7 @@ class Board:
 
     def __init__(self) -> None:
         self.shapes: list[Item] = []
-        self._words: list[Words] = []
+        self._words: list[PaperWords] = []
         self._lines: list[Segment] = []
         self._edges: list[Segment] = []
         self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
@@ -61,7 +72,7 @@ class Board:
 
     def circle(self, centre: Point, radius: float, pen: Pen = "outline") -> None:
         """A whole circle."""
-        self.shapes.append(Circle(centre, radius, pen))
+        self.shapes.append(PaperCircle(centre, radius, pen))
         rim = [
             (centre[0] + radius * cos(radians(angle)), centre[1] + radius * sin(radians(angle)))
             for angle in range(0, 361, 6)
@@ -166,7 +177,7 @@ class Board:
 
     def words(self, at: Point, text: str, align: Align = "left", size: float = HEADING, bold: bool = True) -> None:
         """Words at a place of their own, such as a heading."""
-        self._put(Words(at, text, align, 0.0, size, bold))
+        self._put(PaperWords(at, text, align, 0.0, size, bold))
 
     def settle(self) -> None:
         """Put every figure and label that waits where nothing crosses it: figures first, then labels."""
@@ -208,12 +219,12 @@ class Board:
         self.line(feature, elbow, pen="thin")
         self._put(words)
 
-    def _put(self, words: Words) -> None:
+    def _put(self, words: PaperWords) -> None:
         self._words.append(words)
         one, two, three, four = corners(words)
         self._lines += [(*one, *three), (*two, *four), (*one, *two), (*two, *three), (*three, *four), (*four, *one)]
 
-    def _is_clear(self, words: Words) -> bool:
+    def _is_clear(self, words: PaperWords) -> bool:
         return not crossed(corners(words, _CLEAR), self._lines)
 
     def _crosses_words(self, line: Segment) -> bool:
@@ -274,7 +285,9 @@ def _enters(line: Segment, room: tuple[Point, Point, Point, Point]) -> bool:
     return enter < leave
 
 
-def _on_line(text: str, start: Point, end: Point, outside: bool) -> Iterator[tuple[Words, tuple[Point, Point] | None]]:
+def _on_line(
+    text: str, start: Point, end: Point, outside: bool
+) -> Iterator[tuple[PaperWords, tuple[Point, Point] | None]]:
     """Places for a figure along its dimension line: the middle, then further out, then beyond its ends.
 
     With each place beyond an end goes the line that carries the figure there.
@@ -287,8 +300,10 @@ def _on_line(text: str, start: Point, end: Point, outside: bool) -> Iterator[tup
     angle = degrees(atan2(uy, ux))
     width = words_width(text)
 
-    def at(along: float, align: Align) -> Words:
-        return Words((start[0] + along * ux - _ABOVE * uy, start[1] + along * uy + _ABOVE * ux), text, align, angle)
+    def at(along: float, align: Align) -> PaperWords:
+        return PaperWords(
+            (start[0] + along * ux - _ABOVE * uy, start[1] + along * uy + _ABOVE * ux), text, align, angle
+        )
 
     slack = (length - width) / 2 - (0 if outside else ARROW * 0.5)
     if slack >= 0:
@@ -312,15 +327,15 @@ def _on_line(text: str, start: Point, end: Point, outside: bool) -> Iterator[tup
     yield at(length / 2, "centre"), None
 
 
-def _round_about(text: str, feature: Point) -> Iterator[tuple[Words, Point]]:
+def _round_about(text: str, feature: Point) -> Iterator[tuple[PaperWords, Point]]:
     """Places for a label round a point, nearest first, and where its leader line ends."""
     for distance in (7, 10, 14, 18, 23, 28, 34, 40, 48, 56, 66, 78, 92, 108):
         for degree in _ROUND:
             elbow = (feature[0] + distance * cos(radians(degree)), feature[1] + distance * sin(radians(degree)))
             align: Align = "left" if abs(degree) < 90 else "right"
             beside = 0.8 if align == "left" else -0.8
-            yield Words((elbow[0] + beside, elbow[1]), text, align), elbow
+            yield PaperWords((elbow[0] + beside, elbow[1]), text, align), elbow
 
 
-def _broken_through(words: Words) -> Words:
-    return Words(words.at, words.text, words.align, words.angle, words.size, words.bold, over_lines=True)
+def _broken_through(words: PaperWords) -> PaperWords:
+    return PaperWords(words.at, words.text, words.align, words.angle, words.size, words.bold, over_lines=True)

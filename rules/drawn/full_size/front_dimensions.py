@@ -3,7 +3,7 @@
 from math import tan
 
 from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT, Front
-from rules.drawn.full_size.shapes import Point
+from rules.drawn.full_size.shapes import WORDS, Point
 from rules.judging.reader import Known, Size, reads
 from rules.measure.units import Mm, Rad
 
@@ -25,7 +25,8 @@ def from_datum(known: Known, bottom: float, top: float, view: Front) -> None:
             board.across((0.0, level), (x, y), level, text)
         bottom, top = min(bottom, level), max(top, level)
     board.line((0.0, bottom - LANE), (0.0, top + LANE + 3), an_edge=False)
-    board.label((0.0, top + LANE), "DATUM: hub flange face")
+    clear = -1.0 if view.tyre_plane > 0 else 1.0
+    board.words((2 * clear, top + LANE), "DATUM: hub flange face", "left" if clear > 0 else "right", size=WORDS)
 
 
 @reads
@@ -148,6 +149,7 @@ def heights(
 def tyre_plane(
     wheel_centre_height: Size | None, largest_tyre_diameter: Size | None, wheel_diameter: Size | None, *, view: Front
 ) -> None:
+    """The tyre centre plane as a centre line."""
     top = ((largest_tyre_diameter if view.whole else wheel_diameter) or 0.0) / 2 + 4
     bottom = -(wheel_centre_height or 0.0) - 20 if view.whole else -top
     if top > 4:
@@ -157,6 +159,7 @@ def tyre_plane(
 
 @reads
 def axis(inclination: Rad, hub_height_offset: Mm, wheel_centre_height: Size, *, view: Front) -> None:
+    """The steering axis and its inclination."""
     board, upper, lower = view.board, view.upper, view.lower
     top = (upper[1] if upper else 0.0) + PAST_PIVOT
     bottom = -wheel_centre_height if view.whole else (lower[1] if lower else 0.0) - PAST_PIVOT
@@ -181,6 +184,7 @@ def ground(
     view: Front,
     right: float,
 ) -> None:
+    """The ground, with the ground offset on it."""
     board, figures, centre = view.board, view.figures, wheel_centre_height
     reach = max((tyre_section_width or 200.0) / 2 + 30, abs(ground_offset or 0.0) + 40)
     board.line((view.x(-reach), -centre), (view.x(reach) + 20, -centre))

@@ -27,6 +27,7 @@ def rim(
     *,
     view: Front,
 ) -> None:
+    """Flanges, bead seats, barrel and mounting face of the wheel."""
     board, figures, barrel = view.board, view.figures, barrel_inside_diameter
     seat, half = wheel_diameter / 2, wheel_overall_width / 2
     bead = min(half, (wheel_width or wheel_overall_width) / 2)
@@ -62,6 +63,7 @@ def rotor(
     *,
     view: Front,
 ) -> None:
+    """The friction ring as two cut bands with its middle plane."""
     board, figures, plane, band = view.board, view.figures, rotor_plane_offset, band_inside_diameter
     half, outer = rotor_working_thickness / 2, rotor_diameter / 2
     left, right = view.x(plane - half), view.x(plane + half)
@@ -79,6 +81,7 @@ def rotor(
 def caliper(
     rotor_diameter: Size, rotor_plane_offset: Mm, reach_above_rotor: Mm, outboard_reach: Size, *, view: Front
 ) -> None:
+    """The caliper above the rotor; its inboard side is left open."""
     board, figures, plane = view.board, view.figures, rotor_plane_offset
     # Its inboard side is left open: how far it reaches there is not asked.
     top, low = rotor_diameter / 2 + reach_above_rotor, rotor_diameter / 2 - BROKEN_OFF
@@ -99,6 +102,7 @@ def hub(
     *,
     view: Front,
 ) -> None:
+    """Pilot, studs and the middle of the bearing."""
     board, figures, circle, thread, length = view.board, view.figures, hub_bolt_circle, stud_thread, stud_length
     board.line((-40.0, 0.0), (40.0, 0.0), pen="centre")
     if pilot_diameter is not None:
@@ -129,6 +133,7 @@ def plate(
     *,
     view: Front,
 ) -> None:
+    """The hub plate cut through, or its face alone where the plate is not known."""
     board, top, height = view.board, spindle_from_top, plate_height
     face, half = view.x(mount_face_offset), (mount_height or 0.0) / 2
     if plate_thickness is not None and height is not None and top is not None:
@@ -149,6 +154,7 @@ def plate(
 
 @reads
 def pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: Front) -> None:
+    """Both pivots with their housings, where they are known."""
     for centre, radius, words in (
         (view.upper, upper_radius, "upper pivot"),
         (view.lower, lower_radius, "lower pivot"),
@@ -174,6 +180,7 @@ def tyres(
     *,
     view: Front,
 ) -> None:
+    """The outlines of all tyre sizes."""
     width, design = tyre_section_width, design_tyre_diameter
     for number, (diameter, words) in enumerate(kinds_of_tyre(design, smallest_tyre_diameter, largest_tyre_diameter), 1):
         inner = (wheel_diameter or 0.6 * diameter) / 2 + RIM_FLANGE

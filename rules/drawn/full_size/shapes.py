@@ -34,7 +34,7 @@ class Stroke:
 
 
 @dataclass(frozen=True, slots=True)
-class Circle:
+class PaperCircle:
     """A whole circle."""
 
     centre: Point
@@ -43,7 +43,7 @@ class Circle:
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
+class PaperWords:
     """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it."""
 
     at: Point
@@ -55,11 +55,11 @@ class Words:
     over_lines: bool = False
 
 
-Item = Stroke | Circle | Words
+Item = Stroke | PaperCircle | PaperWords
 
 
 @dataclass(frozen=True, slots=True)
-class Box:
+class PaperBox:
     """A rectangle."""
 
     left: float
@@ -83,7 +83,7 @@ class View:
     """One view: what is drawn, and the rectangle it fills."""
 
     items: tuple[Item, ...]
-    frame: Box = field(default_factory=lambda: Box(0, 0, 0, 0))
+    frame: PaperBox = field(default_factory=lambda: PaperBox(0, 0, 0, 0))
 
 
 _WIDE, _NARROW = 0.72, 0.36
@@ -99,7 +99,7 @@ def words_width(text: str, size: float = WORDS, bold: bool = False) -> float:
     return ems * size * POINT * (1.1 if bold else 1.0)
 
 
-def corners(words: Words, clearance: float = 0.0) -> tuple[Point, Point, Point, Point]:
+def corners(words: PaperWords, clearance: float = 0.0) -> tuple[Point, Point, Point, Point]:
     """The four corners of the room that words take, with so many mm of clearance all round."""
     width, em = words_width(words.text, words.size, words.bold), words.size * POINT
     start = {"left": 0.0, "centre": -width / 2, "right": -width}[words.align] - clearance
@@ -113,20 +113,20 @@ def corners(words: Words, clearance: float = 0.0) -> tuple[Point, Point, Point, 
     return first, second, third, fourth
 
 
-def bounds(items: Iterator[Item] | tuple[Item, ...] | list[Item]) -> Box:
+def bounds(items: Iterator[Item] | tuple[Item, ...] | list[Item]) -> PaperBox:
     """The rectangle that everything fills; a point at the origin when there is nothing."""
     points = [point for item in items for point in _outline(item)] or [(0.0, 0.0)]
     xs, ys = [x for x, _ in points], [y for _, y in points]
-    return Box(min(xs), min(ys), max(xs), max(ys))
+    return PaperBox(min(xs), min(ys), max(xs), max(ys))
 
 
 def _outline(item: Item) -> tuple[Point, ...]:
     match item:
         case Stroke():
             return item.points
-        case Circle(centre=(x, y), radius=radius):
+        case PaperCircle(centre=(x, y), radius=radius):
             return ((x - radius, y - radius), (x + radius, y + radius))
-        case Words():
+        case PaperWords():
             return corners(item)
 
 
@@ -135,9 +135,9 @@ def moved(item: Item, right: float, up: float) -> Item:
     match item:
         case Stroke():
             return replace(item, points=tuple((x + right, y + up) for x, y in item.points))
-        case Circle(centre=(x, y)):
+        case PaperCircle(centre=(x, y)):
             return replace(item, centre=(x + right, y + up))
-        case Words(at=(x, y)):
+        case PaperWords(at=(x, y)):
             return replace(item, at=(x + right, y + up))
 
 
@@ -149,9 +149,9 @@ def mirrored(item: Item) -> Item:
     match item:
         case Stroke():
             return replace(item, points=tuple((-x, y) for x, y in item.points))
-        case Circle(centre=(x, y)):
+        case PaperCircle(centre=(x, y)):
             return replace(item, centre=(-x, y))
-        case Words(at=(x, y)) if abs(item.angle - 90) < 1e-9:
+        case PaperWords(at=(x, y)) if abs(item.angle - 90) < 1e-9:
             return replace(item, at=(-x, y))
-        case Words(at=(x, y)):
+        case PaperWords(at=(x, y)):
             return replace(item, at=(-x, y), align=_OTHER_END[item.align], angle=-item.angle)

@@ -4,19 +4,20 @@ from bisect import bisect_right
 from collections.abc import Callable
 from typing import Literal, NamedTuple
 
-from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, Place
+from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, TravelAndLock
 from rules.drawn.scene import Point
 from rules.judging.reader import Known, reads
 from rules.measure.display import published
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
+from rules.motion.place_words import STRAIGHT
 from rules.motion.points import CannotReach, Pose
 from rules.motion.turning import ideal_outer
 
 _TRAVELS = 24
 
 
-class Graph(NamedTuple):
+class Curve(NamedTuple):
     """One curve, and another beside it where there is something to compare with.
 
     title: what it shows; `{across}`, `{up}` and `{beside}` in it are the numbers at the present place. places: travel,
@@ -31,7 +32,7 @@ class Graph(NamedTuple):
     up_unit: str
     beside: tuple[Point, ...] = ()
 
-    def at(self, place: Place) -> tuple[Point, Point | None]:
+    def at(self, place: TravelAndLock) -> tuple[Point, Point | None]:
         """The point of each curve that belongs to a place; its end where the place lies beyond."""
         wanted = place.travel if self.by == "travel" else abs(place.lock)
         after = min(max(bisect_right(self.places, wanted), 1), len(self.places) - 1)
@@ -44,28 +45,28 @@ class Graph(NamedTuple):
 
         return on(self.line), on(self.beside) if self.beside else None
 
-    def told(self, place: Place) -> str:
+    def told(self, place: TravelAndLock) -> str:
         """The title with the numbers at a place."""
         (across, up), beside = self.at(place)
         numbers = {"across": across, "up": up, "beside": beside[1] if beside else 0.0}
         return self.title.format_map({name: f"{round(number, 2) + 0.0:g}" for name, number in numbers.items()})
 
 
-def graphs(front: Moving, known: Known, units: Units) -> tuple[Graph, ...]:
+def graphs(front: Moving, known: Known, units: Units) -> tuple[Curve, ...]:
     """Every curve that can be drawn of a front end: camber, toe and ground offset over travel, outer over inner angle."""
     length, unit = (1 / INCH, "in") if units == "inch" else (1.0, "mm")
-    found: list[Graph] = []
+    found: list[Curve] = []
     if front.travels:
         poses = _through_travel(front)
 
         def over_travel(title: str, up_unit: str, measure: Callable[[Pose], float]) -> None:
             line = tuple((travel * length, measure(pose)) for travel, pose in poses)
-            found.append(Graph(title, "travel", tuple(travel for travel, _ in poses), line, f"travel {unit}", up_unit))
+            found.append(Curve(title, "travel", tuple(travel for travel, _ in poses), line, f"travel {unit}", up_unit))
 
-        over_travel("Camber {up} deg, straight ahead", "deg", lambda pose: _degrees(pose.camber))
+        over_travel(f"Camber {{up}} deg, {STRAIGHT}", "deg", lambda pose: _degrees(pose.camber))
         if front.steers:
-            over_travel("Toe-in {up} deg, straight ahead", "deg", lambda pose: -_degrees(pose.steer))
-        over_travel(f"Ground offset {{up}} {unit}, straight ahead", unit, lambda pose: length * pose.ground_offset)
+            over_travel(f"Toe-in {{up}} deg, {STRAIGHT}", "deg", lambda pose: -_degrees(pose.steer))
+        over_travel(f"Ground offset {{up}} {unit}, {STRAIGHT}", unit, lambda pose: length * pose.ground_offset)
         found = [graph for graph in found if len(graph.line) > 1]
     if front.steers:
         found += _outer_over_inner(front, known)
@@ -93,12 +94,12 @@ def _track_over_wheelbase(kingpin_track: Mm, job_wheelbase: Mm) -> float | None:
     return kingpin_track / job_wheelbase
 
 
-def _outer_over_inner(front: Moving, known: Known) -> list[Graph]:
+def _outer_over_inner(front: Moving, known: Known) -> list[Curve]:
     """Both wheels' angles at ride height over the lock, with the outer angle at which neither wheel would scrub."""
     places, line = [], []
     for notch in range(LOCK_NOTCHES + 1):
         try:
-            left, right = front.corners(Place(0.0, notch / LOCK_NOTCHES))
+            left, right = front.corners(TravelAndLock(0.0, notch / LOCK_NOTCHES))
         except CannotReach:
             break
         places.append(notch / LOCK_NOTCHES)
@@ -112,4 +113,4 @@ def _outer_over_inner(front: Moving, known: Known) -> list[Graph]:
     if ratio is not None:
         title = "Outer {up}, dashed ideal {beside}, ride"
         ideal = tuple((_degrees(inner), _degrees(ideal_outer(inner, ratio))) for inner, _ in line)
-    return [Graph(title, "lock", tuple(places), shown, "inner deg", "deg", ideal)]
+    return [Curve(title, "lock", tuple(places), shown, "inner deg", "deg", ideal)]

@@ -35,14 +35,14 @@ _ROOM_FOR_WORDS = 0.2
 _HALVINGS = 14
 
 
-class Place(NamedTuple):
+class TravelAndLock(NamedTuple):
     """Where the front end is: travel, mm, up positive; lock, 1 full left, -1 full right."""
 
     travel: float = 0.0
     lock: float = 0.0
 
 
-RIDE = Place()
+RIDE = TravelAndLock()
 
 
 class Moving(NamedTuple):
@@ -73,7 +73,7 @@ class Moving(NamedTuple):
         """The left corner; the right one at a lock is the mirror image of the left at the opposite lock."""
         return self.front.at(travel, lock) if self.steers else self.front.straight(travel)
 
-    def corners(self, place: Place) -> tuple[Pose, Pose]:
+    def corners(self, place: TravelAndLock) -> tuple[Pose, Pose]:
         """Left corner, and right corner as the left one it mirrors. Raises CannotReach where the links lock before."""
         left = self.corner(place.travel, place.lock)
         return left, self.corner(place.travel, -place.lock) if place.lock else left
@@ -105,7 +105,7 @@ def _moving(
     return Moving(front, droop, bump, entered, -job_track / 2, bodies)
 
 
-def touches(front: Moving, place: Place) -> tuple[NearTouch | None, NearTouch | None]:
+def touches(front: Moving, place: TravelAndLock) -> tuple[NearTouch | None, NearTouch | None]:
     """The least gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
     left, right = front.corners(place)
     arms = front.front.arms
@@ -113,7 +113,7 @@ def touches(front: Moving, place: Place) -> tuple[NearTouch | None, NearTouch | 
     return here, here if right is left else near_touch(front.bodies, arms, right)
 
 
-def moved(front: Moving, start: Place, target: Place) -> Place:
+def moved(front: Moving, start: TravelAndLock, target: TravelAndLock) -> TravelAndLock:
     """The target, or the last place on the way to it that the links reach. The start is one they reach."""
     if _reached(front, target):
         return target
@@ -121,11 +121,11 @@ def moved(front: Moving, start: Place, target: Place) -> Place:
     return _between(start, target, share)
 
 
-def _between(start: Place, target: Place, share: float) -> Place:
-    return Place(*(a + share * (b - a) for a, b in zip(start, target, strict=True)))
+def _between(start: TravelAndLock, target: TravelAndLock, share: float) -> TravelAndLock:
+    return TravelAndLock(*(a + share * (b - a) for a, b in zip(start, target, strict=True)))
 
 
-def _reached(front: Moving, place: Place) -> bool:
+def _reached(front: Moving, place: TravelAndLock) -> bool:
     try:
         front.corners(place)
     except CannotReach:
@@ -150,7 +150,7 @@ def _right(flat: Flat, centre_line: float) -> Flat:
 
 def scene(
     front: Moving,
-    place: Place,
+    place: TravelAndLock,
     view: View,
     both: bool,
     nearest: tuple[NearTouch | None, NearTouch | None] = (None, None),
@@ -299,7 +299,7 @@ def frame(front: Moving, view: View, both: bool) -> Box:
 def _extremes(front: Moving) -> Iterator[Pose]:
     for travel in (-front.droop, 0.0, front.bump):
         for lock in (-1.0, 0.0, 1.0) if front.steers else (0.0,):
-            yield front.corner(*moved(front, RIDE, Place(travel, lock)))
+            yield front.corner(*moved(front, RIDE, TravelAndLock(travel, lock)))
 
 
 def _outmost(front: Moving, pose: Pose) -> Iterator[Vector]:

@@ -11,11 +11,11 @@ from rules.shop.cautions import ALWAYS
 from rules.shop.motion_sheet.lock import castor_section, lock_section
 from rules.shop.motion_sheet.return_to_straight import return_section
 from rules.shop.motion_sheet.room import gaps_section, joints_section
-from rules.shop.motion_sheet.section import Section, reason, where
+from rules.shop.motion_sheet.section import SheetTable, reason
 from rules.shop.motion_sheet.set_up import set_up_section
 from rules.shop.motion_sheet.travel import travel_section
 
-__all__ = ["CAUTIONS", "NOT_ENTERED", "Section", "is_known", "sections", "where"]
+__all__ = ["CAUTIONS", "NOT_ENTERED", "SheetTable", "is_known", "sections"]
 
 _ENOUGH = (name("steered_front"), name("hung_front"))
 """One of them is enough for a motion sheet."""
@@ -33,9 +33,9 @@ def is_known(judged: Judged) -> bool:
     return len(absent(judged.worked.known, _ENOUGH)) < len(_ENOUGH)
 
 
-def sections(judged: Judged) -> tuple[Section, ...]:
+def sections(judged: Judged) -> tuple[SheetTable, ...]:
     """Every table in the order the work is done, in the units the sheet is judged in."""
-    makers: tuple[tuple[str, Callable[..., Section | None]], ...] = (
+    makers: tuple[tuple[str, Callable[..., SheetTable | None]], ...] = (
         ("Travel, wheel straight ahead", travel_section),
         ("Lock at ride height", lock_section),
         ("Return to straight", return_section),
@@ -47,10 +47,10 @@ def sections(judged: Judged) -> tuple[Section, ...]:
     return tuple(_section(judged, *maker) for maker in makers)
 
 
-def _section(judged: Judged, title: str, make: Callable[..., Section | None]) -> Section:
+def _section(judged: Judged, title: str, make: Callable[..., SheetTable | None]) -> SheetTable:
     """The section, or one sentence that says why it is left out."""
     known = judged.worked.known
     section = make(known, judged=judged)
     if section is None:
-        return Section(title, missing=f"Left out: {reason(judged, *still_needed(make, known))}.")
+        return SheetTable(title, missing=f"Left out: {reason(judged, *still_needed(make, known))}.")
     return section._replace(title=title)

@@ -12,7 +12,7 @@ from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
 from rules.motion.search import last_that_holds
 from rules.motion.turning import LockTable, ideal_outer
-from rules.shop.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
 _STEERED, _KINGPIN_TRACK = name("steered_front"), name("kingpin_track")
 _ACKERMANN, _TURNING_CIRCLE = name("ackermann_share"), name("turning_circle")
@@ -25,7 +25,7 @@ _TURN_STEP = 5
 @reads
 def lock_section(
     lock_table: LockTable, steered_front: FrontEnd, kingpin_track: Mm, job_wheelbase: Mm, *, judged: Judged
-) -> Section | None:
+) -> SheetTable | None:
     """Outer against inner wheel at every step of the lock, where that can be worked out at all."""
     front, units = steered_front, judged.shown_in
     assert front.linkage is not None
@@ -56,7 +56,7 @@ def lock_section(
             (words, moved.lstrip("+"), *(f"{degrees(one):.1f}" for one in (outer, ideal)),
              signed(degrees(outer - ideal), 1), "", "")
         )  # fmt: skip
-    return Section("", tuple(notes), columns, tuple(rows))
+    return SheetTable("", tuple(notes), columns, tuple(rows))
 
 
 def _defined(judged: Judged, words: str, wanted: Name, figure: Callable[[float], str]) -> str:
@@ -96,7 +96,7 @@ def _lock_at(front: FrontEnd, angle: float) -> float:
 @reads
 def castor_section(
     castor_by_turning: Rad, camber_turned_20_out: Rad, camber_turned_20_in: Rad, *, judged: Judged
-) -> Section | None:
+) -> SheetTable | None:
     """Castor as camber read on turn plates gives it."""
     out, inward, by_turning = degrees(camber_turned_20_out), degrees(camber_turned_20_in), degrees(castor_by_turning)
     columns = ("Wheel", "Camber turned 20 deg out", "Camber turned 20 deg in", "Out less in", "x 1.46 = castor")
@@ -107,4 +107,4 @@ def castor_section(
         *estimates(judged, _CASTOR_BY_TURNING),
     )
     sheet = ("This sheet", *(signed(angle, 2) for angle in (out, inward, out - inward)), signed(by_turning, 1))
-    return Section("", notes, columns, (sheet, ("Left", "", "", "", ""), ("Right", "", "", "", "")))
+    return SheetTable("", notes, columns, (sheet, ("Left", "", "", "", ""), ("Right", "", "", "", "")))

@@ -12,7 +12,7 @@ from rules.motion.front_end import FrontEnd
 from rules.motion.sweep import Sweep
 from rules.motion.turning import both_wheels, lift
 from rules.shop.motion_sheet.lock import locks
-from rules.shop.motion_sheet.section import Section, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
 _LOCK_SWEEP, _AT_20_DEG = name("lock_sweep"), name("return_moment_20_deg")
 _BY_WEIGHT = {
@@ -33,7 +33,7 @@ _LEVERS = {
 
 
 @reads
-def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged) -> Section | None:
+def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged) -> SheetTable | None:
     """Lift, camber, return moment and effort at every step of the lock, where it has no place that is out of reach."""
     known, units = judged.worked.known, judged.shown_in
     by_weight = {words: given for words, given in _BY_WEIGHT.items() if is_known(known, given[0])}
@@ -63,7 +63,7 @@ def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged
                 *("-" if figure is None else _figure_and_unit(figure, inside, units)[0] for figure, inside in figures),
             )
         )
-    return Section("", notes, columns, tuple(rows), below=tuple(_below(judged)))
+    return SheetTable("", notes, columns, tuple(rows), below=tuple(_below(judged)))
 
 
 def _figure_and_unit(number: float, unit: str, units: Units) -> tuple[str, str]:

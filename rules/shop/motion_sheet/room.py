@@ -5,8 +5,16 @@ from math import degrees
 from rules.judging.judge import Judged
 from rules.judging.reader import answer, is_known, name, reads
 from rules.motion.joints import JointTable
+from rules.motion.place_words import in_units, place
 from rules.motion.sweep import Sweep
-from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, unit_of, where
+from rules.shop.motion_sheet.section import (
+    NOT_REACHED,
+    SheetTable,
+    estimates,
+    length_of,
+    reason,
+    unit_of,
+)
 
 # Joints
 
@@ -21,7 +29,7 @@ _JOINTS = {
 
 
 @reads
-def joints_section(joint_table: JointTable, *, judged: Judged) -> Section | None:
+def joints_section(joint_table: JointTable, *, judged: Judged) -> SheetTable | None:
     """Each joint's angle at the corners of travel and lock."""
     known, (corners, joints) = judged.worked.known, joint_table
     names = [joint for joint, _ in joints]
@@ -31,22 +39,22 @@ def joints_section(joint_table: JointTable, *, judged: Judged) -> Section | None
         if joint not in names
     ]
     if not joints:
-        return Section("", missing=" ".join(absent))
+        return SheetTable("", missing=" ".join(absent))
     columns = ("Where (left wheel)", *(f"{joint.capitalize()} (deg)" for joint in names), "Left free", "Right free")
     most, allowed = ([answer(known, _JOINTS[joint][which]) for joint in names] for which in (0, 1))
     rows = [("Allowed", *map(_degrees, allowed), "-", "-"), ("Most anywhere", *map(_degrees, most), "-", "-")]
-    for place, (travel, lock) in enumerate(corners):
+    for number, (travel, lock) in enumerate(corners):
         angles = (
-            f"{degrees(angle):.1f}" if (angle := found[place]) is not None else NOT_REACHED for _, found in joints
+            f"{degrees(angle):.1f}" if (angle := found[number]) is not None else NOT_REACHED for _, found in joints
         )
-        rows.append((where(travel, lock, judged.shown_in), *angles, "", ""))
+        rows.append((in_units(place(travel, lock), judged.shown_in), *angles, "", ""))
     notes = (
         "Needed angle each way from square; the right wheel needs the same at the opposite lock. Swing each by hand, springs "
         "out, and tick where it is free.",
         *absent,
         *estimates(judged, _JOINT_TABLE),
     )
-    return Section("", notes, columns, tuple(rows))
+    return SheetTable("", notes, columns, tuple(rows))
 
 
 def _degrees(angle: float | None) -> str:
@@ -67,14 +75,14 @@ _GAPS = (
 
 
 @reads
-def gaps_section(envelope: Sweep, *, judged: Judged) -> Section | None:
+def gaps_section(envelope: Sweep, *, judged: Judged) -> SheetTable | None:
     """The least gap of each pair, and where."""
     known, units = judged.worked.known, judged.shown_in
     absent = [
         f"{words} not worked out: {reason(judged, gap.origin)}." for words, gap in _GAPS if not is_known(known, gap)
     ]
     if len(absent) == len(_GAPS):
-        return Section("", missing=" ".join(absent))
+        return SheetTable("", missing=" ".join(absent))
     notes = (
         "Largest tyre, new and round, not bulged. Minus: they overlap. Measure there, springs out.",
         *(["Places the links do not reach are not in it."] if envelope.blocked else ()),
@@ -83,7 +91,7 @@ def gaps_section(envelope: Sweep, *, judged: Judged) -> Section | None:
     )
     columns = ("Gap", f"Least ({unit_of(units)})", "Where", "Left", "Right")
     rows = tuple(
-        (words, length_of(gap, units, 1).lstrip("+"), where(gap.travel, gap.lock, units), "", "")
+        (words, length_of(gap, units, 1).lstrip("+"), in_units(place(gap.travel, gap.lock), units), "", "")
         for words, gap in ((words, answer(known, gap)) for words, gap in _GAPS if is_known(known, gap))
     )
-    return Section("", notes, columns, rows)
+    return SheetTable("", notes, columns, rows)

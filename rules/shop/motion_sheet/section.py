@@ -3,15 +3,14 @@
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from rules.judging.judge import Judged, and_list
+from rules.judging.judge import Judged, and_list, why_not
 from rules.judging.reader import Name, to_measure
-from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
 
 NOT_REACHED = "not reached"
 
 
-class Section(NamedTuple):
+class SheetTable(NamedTuple):
     """One table. notes: sentences above it; below: under it. A cell "" is to be written in; missing: why there is no table."""
 
     title: str
@@ -32,7 +31,7 @@ def reason(judged: Judged, *absent: str) -> str:
     """Why fields and values, by name, are not known: what failed, why the question does not arise, or what to enter."""
     worked = judged.worked
     for name in absent:
-        if why := worked.broken.get(name) or worked.not_here.get(name):
+        if why := why_not(name, judged):
             return why
     return f"enter {and_list(dict.fromkeys(field for name in absent for field in worked.waits.get(name, (name,))))}"
 
@@ -55,27 +54,3 @@ def signed(number: float, decimals: int) -> str:
 def length_of(length: float, units: Units, decimals: int) -> str:
     """mm, to so many decimals, or inches, to one more."""
     return signed(length / INCH, decimals + 1) if units == "inch" else signed(length, decimals)
-
-
-def travel_words(travel: float, units: Units) -> str:
-    """A travel as said in the workshop. travel: mm, up positive."""
-    if not travel:
-        return "ride height"
-    return f"{show(abs(travel), 'mm', units)} {'bump' if travel > 0 else 'droop'}"
-
-
-def lock_words(lock: float) -> str:
-    """How much of full lock, the side left open."""
-    return "full lock" if abs(lock) == 1 else f"{round(100 * abs(lock))} % lock"
-
-
-def where(travel: float, lock: float, units: Units) -> str:
-    """A place in travel and lock in words. travel: mm, up positive. lock: 1 full left, -1 full right, of the left wheel.
-
-    >>> where(110.0, -1.0, "metric"), where(0.0, 0.0, "inch"), where(-50.8, 0.5, "inch")
-    ('110 mm bump, full lock, outer wheel', 'ride height, straight', '2 in droop, 50 % lock, inner wheel')
-    """
-    height = travel_words(travel, units)
-    if not lock:
-        return f"{height}, straight"
-    return f"{height}, {lock_words(lock)}, {'inner' if lock > 0 else 'outer'} wheel"

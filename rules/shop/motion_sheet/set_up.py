@@ -4,7 +4,7 @@ from rules.judging.judge import Judged
 from rules.judging.reader import Name, answer, is_known, name, reads
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
-from rules.shop.motion_sheet.section import Section
+from rules.shop.motion_sheet.section import SheetTable
 
 _SPINDLE_HEIGHT, _WHEELBASE = name("wheel_centre_height"), name("job.wheelbase")
 _CASTOR, _INCLINATION = name("pivots.castor"), name("pivots.inclination")
@@ -15,7 +15,7 @@ THREADS_IN = "1 diameter or more (trade custom)"
 
 
 @reads
-def set_up_section(*, judged: Judged) -> Section:
+def set_up_section(*, judged: Judged) -> SheetTable:
     """What to set, from the ground up. The sheet holds no toe and no pressure: those blanks are the builder's."""
     known = judged.worked.known
 
@@ -39,4 +39,4 @@ def set_up_section(*, judged: Judged) -> Section:
     ]
     notes = ("At ride height, driver's weight in, in this order. Each wheel on its own, from the centre line.",)
     columns = ("What", "Target", "Left, as set", "Right, as set")
-    return Section("", notes, columns, tuple((*row, "", "") for row in rows))
+    return SheetTable("", notes, columns, tuple((*row, "", "") for row in rows))

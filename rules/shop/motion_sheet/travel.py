@@ -10,7 +10,15 @@ from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Hinge
-from rules.shop.motion_sheet.section import NOT_REACHED, Section, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import (
+    NOT_REACHED,
+    SheetTable,
+    estimates,
+    length_of,
+    reason,
+    signed,
+    unit_of,
+)
 
 _HUNG, _MOVING, _DESIGN_TYRE = name("hung_front"), name("moving_front"), name("design_tyre_diameter")
 
@@ -31,7 +39,7 @@ def travel_section(
     design_tyre_diameter: Mm | None,
     *,
     judged: Judged,
-) -> Section | None:
+) -> SheetTable | None:
     """Camber, castor, ground offset, track and toe at every step of the travel."""
     tread, units = design_tyre_diameter, judged.shown_in
     unit = unit_of(units)
@@ -60,7 +68,7 @@ def travel_section(
         for travel, words in _travels(droop_travel, bump_travel, units)
     )
     notes += estimates(judged, _HUNG, _MOVING, _DESIGN_TYRE)
-    return Section("", tuple(notes), columns, rows)
+    return SheetTable("", tuple(notes), columns, rows)
 
 
 def _travels(droop: float, bump: float, units: Units) -> Iterator[tuple[float, str]]:

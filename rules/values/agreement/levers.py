@@ -6,8 +6,11 @@ Each stands for the usual place of the weld, which is said; a weld made elsewher
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild
 from rules.measure.units import Mm
+from rules.sheet.upright import Beam
+from rules.sheet.welds import PadsStand
+from rules.tables.sources import GEOMETRY
 
-PLAIN = "geometry of the stack; the weld's place is the usual one"
+PLAIN = GEOMETRY.saying("the weld's place is the usual one")
 
 
 @value(
@@ -32,7 +35,7 @@ def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: M
 )
 def steering_arm_lever_ahead(
     tie_rod_end_ahead: Mm,
-    beam: str | None,
+    beam: Beam | None,
     beam_width: Mm | None,
     plate_width: Mm | None,
     spindle_from_front: Mm | None,
@@ -71,7 +74,7 @@ def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: 
     source=PLAIN,
 )
 def steering_arm_lever_inboard(
-    mount_face_offset: Mm, tie_rod_end_offset: Mm, plate_thickness: Mm | None, beam: str | None, beam_depth: Mm | None
+    mount_face_offset: Mm, tie_rod_end_offset: Mm, plate_thickness: Mm | None, beam: Beam | None, beam_depth: Mm | None
 ) -> Mm:
     """Tie-rod end inboard of a weld in the middle of the beam's side, else in the middle of the plate's edge, mm.
 
@@ -92,7 +95,10 @@ def steering_arm_lever_inboard(
     source=PLAIN,
 )
 def caliper_lever_ahead(
-    caliper_stands: str | None, brake_effective_radius: Mm | None, plate_width: Mm | None, spindle_from_front: Mm | None
+    caliper_stands: PadsStand | None,
+    brake_effective_radius: Mm | None,
+    plate_width: Mm | None,
+    spindle_from_front: Mm | None,
 ) -> Mm:
     """Middle of the pads ahead of a weld on the plate's edge, mm, minus behind; for a caliper ahead or behind.
 

@@ -3,12 +3,13 @@
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild
 from rules.measure.units import Mm
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.place_words import place
 from rules.motion.points import CannotReach
 from rules.motion.sweep import Sweep, spread
 from rules.motion.travel import InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
-from rules.values.steering.travel import place
 
 USUAL_TRAVEL = 75.0
 """mm each way: how far bump steer is usually looked at; from memory."""
@@ -25,7 +26,7 @@ def _looked_at(droop: float, bump: float) -> list[float]:
 @value(
     "travel",
     formula="75 mm each way, or the travel entered where that is less; both ways together",
-    source="from memory",
+    source=sources.COMMON_PRACTICE.saying("from memory"),
 )
 def usual_travel(droop_travel: Mm, bump_travel: Mm) -> Mm:
     """How much travel bump steer is usually looked at over, mm.
@@ -40,8 +41,8 @@ def _steer(front: FrontEnd, travel: float, lock: float = 0.0) -> float:
     try:
         return front.rack_held(travel, lock).steer
     except CannotReach:
-        held = "half lock" if lock else "the wheels straight"
-        raise NotForThisBuild(f"at {place(travel)} and {held} the tie rod does not reach") from None
+        there, figures = place(travel, lock)
+        raise NotForThisBuild(f"the tie rod does not reach at {there}", figures) from None
 
 
 def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> float:
@@ -55,7 +56,7 @@ BUMP_TOE = (
 )
 
 
-@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT)
+@value("travel", formula=f"{BUMP_TOE}, steering straight ahead", source=EXACT, heavy=True)
 def bump_toe(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -63,20 +64,18 @@ def bump_toe(
 
     A tie rod level with the level arms, of their length and over their hinge lines, follows the upright.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(bump_toe(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
     return toe(design_tyre_diameter, _steer_spread(moving_front, _looked_at(droop_travel, bump_travel)))
 
 
-@value("travel", formula="as bump toe, over all the travel entered", source=EXACT)
+@value("travel", formula="as bump toe, over all the travel entered", source=EXACT, heavy=True)
 def bump_toe_whole(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
     """Bump steer over all the travel, mm, as bump_toe; the same where there is no more travel than is usually looked at.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(bump_toe_whole(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -89,13 +88,13 @@ def bump_toe_whole(
     "travel",
     formula="2 x design tyre diameter x sin(angle) at the highest place looked at for bump toe, toe-in positive",
     source=EXACT,
+    heavy=True,
 )
 def toe_in_bump(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
     """Toe of both wheels together at the top of the travel looked at, against ride height, mm: toe-in positive.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(toe_in_bump(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """
@@ -103,7 +102,12 @@ def toe_in_bump(
     return toe(design_tyre_diameter, _steer(moving_front, 0.0) - _steer(moving_front, top))
 
 
-@value("travel", formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more", source=EXACT)
+@value(
+    "travel",
+    formula=f"{BUMP_TOE}, steering held at half lock, of the wheel that does it more",
+    source=EXACT,
+    heavy=True,
+)
 def bump_toe_turned(
     moving_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
@@ -111,7 +115,6 @@ def bump_toe_turned(
 
     Below, the axis leans 25 mm in 250, so at lock the tie rod's end no longer moves level with the arms.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> bump_toe_turned(parallel_arms(), parallel_sweep(), 60.0, 60.0, 800.0) > 0.0
     True
     """
@@ -127,15 +130,19 @@ FIT = (
 )
 
 
-@value("travel", formula=FIT, source="geometry: linear least squares, then golden section; rules/motion/travel.py")
+@value(
+    "travel",
+    formula=FIT,
+    source=sources.GEOMETRY.saying("linear least squares, then golden section; rules/motion/travel.py"),
+    heavy=True,
+)
 def best_inner(
-    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: Linkage, droop_travel: Mm, bump_travel: Mm
+    moving_front: FrontEnd, travel_reached: Sweep, steering_linkage: SteeringLinkage, droop_travel: Mm, bump_travel: Mm
 ) -> InnerPivot:
     """Where the tie rod's inner pivot would make bump steer least, over the travel that bump_toe is looked at.
 
     Level arms of 300 mm: on their hinge line, as high as the rod's outer end.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> front = parallel_arms()
     >>> best_inner(front, parallel_sweep(), front.linkage, 60.0, 60.0).text
     '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
@@ -173,13 +180,12 @@ def best_inner_height(best_inner: InnerPivot) -> Mm:
     return best_inner.up
 
 
-@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT)
+@value("travel", formula="bump toe, worked out again with the best inner pivot", source=EXACT, heavy=True)
 def best_bump_toe(
     moving_front: FrontEnd, best_inner: InnerPivot, droop_travel: Mm, bump_travel: Mm, design_tyre_diameter: Mm
 ) -> Mm:
     """Bump steer that is left with the best inner pivot, mm, as bump_toe.
 
-    >>> from rules.motion.examples import parallel_arms
     >>> round(best_bump_toe(parallel_arms(), InnerPivot(-380.0, 360.0), 60.0, 60.0, 800.0), 6) + 0.0
     0.0
     """

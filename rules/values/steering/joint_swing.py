@@ -3,81 +3,65 @@
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.units import Rad
-from rules.motion.front_end import Linkage
-from rules.motion.joints import Angles, Clocking, JointTable, Swing, bolt_direction, corners, outer_swing
+from rules.motion.front_end import SteeringLinkage
+from rules.motion.joints import Angles, JointTable, Swing, bolt_direction, corners, outer_swing
 from rules.motion.joints import tie_rod_inner as inner_angles
 from rules.motion.joints import tie_rod_outer as outer_angles
-from rules.motion.points import Hinge, Upright
+from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
+from rules.motion.points import Hinge, UprightPoints
 from rules.motion.sweep import Sweep
+from rules.tables import sources
 
-RIGID_BODIES = "geometry: upright and arm as rigid bodies; rules/motion/joints.py"
+RIGID_BODIES = sources.GEOMETRY.saying("upright and arm as rigid bodies; rules/motion/joints.py")
 SEEN_FROM_ARM = "the bolt moves with the upright, the housing with the arm: the bolt's direction seen from the arm"
 HOUSING = "angle between bolt and housing in every position, the housing square to the bolt at ride but for its set"
 BEST = "set at which the worst angle of the sweep is least, by golden section"
 NO_EFFECT = "a bolt that lies fore and aft has the same angle however the housing is clocked seen from the front"
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES)
-def upper_joint_swing(
-    joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, upper_hinge: Hinge, upper_bolt: str
+OUTER_PIVOTS = ({"which": "upper"}, {"which": "lower"})
+
+
+@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
+def which_joint_swing(
+    joint_angles_begun: bool,
+    envelope: Sweep,
+    upright_points: UprightPoints,
+    which_hinge: Hinge,
+    which_bolt: OuterPivotBolt,
+    which: str,
 ) -> Swing:
-    """The upper outer joint's bolt in every position, seen from the upper arm.
+    """The {which} outer joint's bolt in every position, seen from the {which} arm.
 
     Level parallel arms of 300 mm through 60 mm each way, wheel straight: the arm swings asin(60 / 300) under its bolt.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> front = parallel_arms()
-    >>> swing = upper_joint_swing(True, parallel_sweep(), front.upright, front.arms[1], "across the car")
+    >>> swing = which_joint_swing(True, parallel_sweep(), front.upright, front.arms[1], "across the car", "upper")
     >>> round(swing.angles(0.0).worst, 7)
     0.2013579
     """
-    return outer_swing(envelope, upright_points, True, upper_hinge, bolt_direction(upper_bolt, upright_points))
+    bolt = bolt_direction(which_bolt, upright_points)
+    return outer_swing(envelope, upright_points, which == "upper", which_hinge, bolt)
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES)
-def lower_joint_swing(
-    joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, lower_hinge: Hinge, lower_bolt: str
-) -> Swing:
-    """The lower outer joint's bolt in every position, seen from the lower arm.
+@value("joint swing", formula=HOUSING, source=RIGID_BODIES, each=OUTER_PIVOTS)
+def which_joint_angles(which_joint_swing: Swing, which_set: Rad | None) -> Angles:
+    """What the {which} outer joint needs in every position, rad.
 
-    Level parallel arms of 300 mm through 60 mm each way, wheel straight: the arm swings asin(60 / 300) under its bolt.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> front = parallel_arms()
-    >>> swing = lower_joint_swing(True, parallel_sweep(), front.upright, front.arms[0], "across the car")
-    >>> round(swing.angles(0.0).worst, 7)
-    0.2013579
-    """
-    return outer_swing(envelope, upright_points, False, lower_hinge, bolt_direction(lower_bolt, upright_points))
-
-
-@value("joint swing", formula=HOUSING, source=RIGID_BODIES)
-def upper_joint_angles(upper_joint_swing: Swing, upper_set: Rad | None) -> Angles:
-    """What the upper outer joint needs in every position, rad.
-
-    >>> upper_joint_angles(Swing((0.0, 0.0, 1.0), {(90.0, 0.0): (0.0, 0.6, 0.8)}), None).at[90.0, 0.0]  # atan(0.6 / 0.8)
+    >>> which_joint_angles(Swing((0.0, 0.0, 1.0), {(90.0, 0.0): (0.0, 0.6, 0.8)}), None).at[90.0, 0.0]  # atan(0.6 / 0.8)
     0.6435011087932844
     """
-    return upper_joint_swing.angles(upper_set or 0.0)
-
-
-@value("joint swing", formula=HOUSING, source=RIGID_BODIES)
-def lower_joint_angles(lower_joint_swing: Swing, lower_set: Rad | None) -> Angles:
-    """What the lower outer joint needs in every position, rad.
-
-    >>> lower_joint_angles(Swing((0.0, 0.0, 1.0), {(90.0, 0.0): (0.0, 0.6, 0.8)}), None).at[90.0, 0.0]  # atan(0.6 / 0.8)
-    0.6435011087932844
-    """
-    return lower_joint_swing.angles(lower_set or 0.0)
+    return which_joint_swing.angles(which_set or 0.0)
 
 
 @value(
     "joint swing",
     formula="how far bolt and rod are from square in every position; the rod is free to roll about itself",
     source=RIGID_BODIES,
+    heavy=True,
 )
 def tie_rod_outer_angles(
-    joint_angles_begun: bool, envelope: Sweep, upright_points: Upright, tie_rod_outer_bolt: str
+    joint_angles_begun: bool, envelope: Sweep, upright_points: UprightPoints, tie_rod_outer_bolt: TieRodOuterBolt
 ) -> Angles:
     """What the tie rod's outer joint needs in every position, rad. Its bolt moves with the upright.
 
@@ -85,7 +69,7 @@ def tie_rod_outer_angles(
 
     >>> from rules.motion.points import Pose
     >>> from rules.motion.sweep import Placed
-    >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
     >>> rod = ((-90.0, -100.0, 700.0), (-90.0, -500.0, 400.0))
     >>> pose = Pose(upright.lower, upright.upper, upright.wheel_centre, (0.0, 1.0, 0.0), *rod, 0.0, 400.0)
     >>> tie_rod_outer_angles(True, Sweep((Placed(0.0, 0.0, pose),)), upright, "up and down").at[0.0, 0.0]
@@ -101,10 +85,10 @@ def tie_rod_outer_angles(
 )
 def tie_rod_inner_angles(
     joint_angles_begun: bool,
-    steering_linkage: Linkage,
+    steering_linkage: SteeringLinkage,
     envelope: Sweep,
-    upright_points: Upright,
-    tie_rod_inner_bolt: str | None,
+    upright_points: UprightPoints,
+    tie_rod_inner_bolt: TieRodInnerBolt | None,
 ) -> Angles:
     """What the tie rod's inner joint needs in every position, rad. Rack and relay rod slide without turning.
 
@@ -114,10 +98,10 @@ def tie_rod_inner_angles(
 
     >>> from rules.motion.points import Pose
     >>> from rules.motion.sweep import Placed
-    >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 600.0), (0.0, 0.0, 400.0))
     >>> rod = ((-390.0, -100.0, 400.0), (-90.0, -500.0, 400.0))
     >>> pose = Pose(upright.lower, upright.upper, upright.wheel_centre, (0.0, 1.0, 0.0), *rod, 0.0, 400.0)
-    >>> sweep, rack = Sweep((Placed(0.0, 0.0, pose),)), Linkage("rack", rod[1], -800.0, 70.0)
+    >>> sweep, rack = Sweep((Placed(0.0, 0.0, pose),)), SteeringLinkage("rack", rod[1], -800.0, 70.0)
     >>> tie_rod_inner_angles(True, rack, sweep, upright, "along the rack").at[0.0, 0.0]
     0.6435011087932844
     """
@@ -128,76 +112,39 @@ def tie_rod_inner_angles(
     return inner_angles(envelope, tie_rod_inner_bolt, bolt_direction(tie_rod_inner_bolt, upright_points))
 
 
-@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
-def upper_joint_angle(upper_joint_angles: Angles) -> Rad:
-    """The most the upper outer joint swings, rad; it knows where.
+@value(
+    "joint swing",
+    formula="largest angle of the sweep",
+    source=RIGID_BODIES,
+    each=(
+        {"which": "upper_joint", "joint": "upper outer joint"},
+        {"which": "lower_joint", "joint": "lower outer joint"},
+        {"which": "tie_rod_outer", "joint": "tie rod's outer joint"},
+        {"which": "tie_rod_inner", "joint": "tie rod's inner joint"},
+    ),
+)
+def which_angle(which_angles: Angles) -> Rad:
+    """The most the {joint} swings, rad; it knows where.
 
-    >>> float(upper_joint_angle(Angles({(-50.0, 0.0): 0.1, (50.0, 1.0): 0.3})))
+    >>> float(which_angle(Angles({(-50.0, 0.0): 0.1, (50.0, 1.0): 0.3})))
     0.3
     """
-    return upper_joint_angles.worst
+    return which_angles.worst
 
 
-@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
-def lower_joint_angle(lower_joint_angles: Angles) -> Rad:
-    """The most the lower outer joint swings, rad; it knows where.
+@value("joint swing", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
+def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
+    """The {which} housing's best clocking, rad, signed like its set; it knows the angle that is left.
 
-    >>> float(lower_joint_angle(Angles({(-50.0, 0.0): 0.1, (50.0, 1.0): 0.3})))
-    0.3
+    A bolt that leans atan(0.75) outboard at one end and stands upright at the other is best met half way.
+
+    >>> swing = Swing((0.0, 0.0, 1.0), {(-90.0, 0.0): (0.0, 0.6, 0.8), (90.0, 0.0): (0.0, 0.0, 1.0)})
+    >>> round(which_best_set(swing, "along the steering axis"), 4)
+    -0.3218
     """
-    return lower_joint_angles.worst
-
-
-@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
-def tie_rod_outer_angle(tie_rod_outer_angles: Angles) -> Rad:
-    """The most the tie rod's outer joint swings, rad; it knows where.
-
-    >>> float(tie_rod_outer_angle(Angles({(-50.0, 0.0): 0.1, (50.0, 1.0): 0.3})))
-    0.3
-    """
-    return tie_rod_outer_angles.worst
-
-
-@value("joint swing", formula="largest angle of the sweep", source=RIGID_BODIES)
-def tie_rod_inner_angle(tie_rod_inner_angles: Angles) -> Rad:
-    """The most the tie rod's inner joint swings, rad; it knows where.
-
-    >>> float(tie_rod_inner_angle(Angles({(-50.0, 0.0): 0.1, (50.0, 1.0): 0.3})))
-    0.3
-    """
-    return tie_rod_inner_angles.worst
-
-
-def _best(swing: Swing, bolt: str) -> Clocking:
-    if bolt == "fore and aft":
+    if which_bolt == "fore and aft":
         raise NotForThisBuild(NO_EFFECT)
-    return swing.best()
-
-
-@value("joint swing", formula=BEST, source=RIGID_BODIES)
-def upper_best_set(upper_joint_swing: Swing, upper_bolt: str) -> Rad:
-    """The upper housing's best clocking, rad, signed like its set; it knows the angle that is left.
-
-    A bolt that leans atan(0.75) outboard at one end and stands upright at the other is best met half way.
-
-    >>> swing = Swing((0.0, 0.0, 1.0), {(-90.0, 0.0): (0.0, 0.6, 0.8), (90.0, 0.0): (0.0, 0.0, 1.0)})
-    >>> round(upper_best_set(swing, "along the steering axis"), 4)
-    -0.3218
-    """
-    return _best(upper_joint_swing, upper_bolt)
-
-
-@value("joint swing", formula=BEST, source=RIGID_BODIES)
-def lower_best_set(lower_joint_swing: Swing, lower_bolt: str) -> Rad:
-    """The lower housing's best clocking, rad, signed like its set; it knows the angle that is left.
-
-    A bolt that leans atan(0.75) outboard at one end and stands upright at the other is best met half way.
-
-    >>> swing = Swing((0.0, 0.0, 1.0), {(-90.0, 0.0): (0.0, 0.6, 0.8), (90.0, 0.0): (0.0, 0.0, 1.0)})
-    >>> round(lower_best_set(swing, "along the steering axis"), 4)
-    -0.3218
-    """
-    return _best(lower_joint_swing, lower_bolt)
+    return which_joint_swing.best()
 
 
 @value(

@@ -3,78 +3,70 @@
 from math import atan, cos, sin, tan
 from typing import NamedTuple
 
+from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.units import Mm, Rad
 from rules.motion.points import Hinge
+from rules.sheet.arms import ArmPivots
+from rules.sheet.pivots import SpringOn
+from rules.sheet.steering import TieRodEnd
 from rules.strength.balance import plane_slopes
-from rules.values.optional_step import answered
+from rules.tables import sources
 
 GEOMETRY = "geometry"
 PLACE = "as entered, or the copied arm's length and angle from the steering axis at that height"
 
 
-@value("links", formula=PLACE, source=GEOMETRY)
-def tie_rod_end_ahead(
-    tie_rod_ahead: Mm | None,
-    tie_rod_above: Mm | None,
-    copied_length: Mm | None,
-    copied_angle: Rad | None,
-    copied_side: str | None,
-    castor: Rad,
-    axis_ahead: Mm | None,
-) -> Mm:
+@value("links", formula=PLACE, source=sources.GEOMETRY)
+def tie_rod_end_ahead(steering: TieRodEnd, castor: Rad, axis_ahead: Mm | None) -> Mm:
     """Outer tie-rod joint ahead of the spindle, mm, wheels straight; minus behind.
 
     Copied arm 150 mm, 20 deg inward, behind, at spindle height: -150 cos 20 deg = -140.954 mm.
 
     >>> from math import radians
-    >>> round(tie_rod_end_ahead(None, 0.0, 150.0, radians(20), "behind", radians(5), None), 3)
+    >>> from rules.sheet.steering import Steering
+    >>> arm = {"copied_length": 150.0, "copied_angle": radians(20), "copied_side": "behind", "tie_rod_above": 0.0}
+    >>> round(tie_rod_end_ahead(Steering.record(arm), radians(5), None), 3)
     -140.954
     """
-    if tie_rod_ahead is not None:
-        return tie_rod_ahead
-    length, angle, side, above = _copied("tie_rod_ahead", copied_length, copied_angle, copied_side, tie_rod_above)
-    axis = (axis_ahead or 0.0) - above * tan(castor)
-    return axis + (1 if side == "ahead" else -1) * length * cos(angle)
+    if not _copied(steering, instead_of="tie_rod_ahead"):
+        return steering.tie_rod_ahead
+    axis = (axis_ahead or 0.0) - steering.tie_rod_above * tan(castor)
+    side = 1 if steering.copied_side == "ahead" else -1
+    return axis + side * steering.copied_length * cos(steering.copied_angle)
 
 
-@value("links", formula=PLACE, source=GEOMETRY)
-def tie_rod_end_offset(
-    tie_rod_inboard: Mm | None,
-    tie_rod_above: Mm | None,
-    copied_length: Mm | None,
-    copied_angle: Rad | None,
-    copied_side: str | None,
-    hub_face_offset: Mm,
-    hub_height_offset: Mm,
-    inclination: Rad,
-) -> Mm:
+@value("links", formula=PLACE, source=sources.GEOMETRY)
+def tie_rod_end_offset(steering: TieRodEnd, hub_face_offset: Mm, hub_height_offset: Mm, inclination: Rad) -> Mm:
     """Outer tie-rod joint from the tyre centre plane, mm, outboard positive.
 
     Copied arm 150 mm, 20 deg inward, axis 100 mm inboard: -100 - 150 sin 20 deg = -151.303 mm.
 
     >>> from math import radians
-    >>> round(tie_rod_end_offset(None, 0.0, 150.0, radians(20), "behind", -20.0, 100.0, radians(10)), 3)
+    >>> from rules.sheet.steering import Steering
+    >>> arm = {"copied_length": 150.0, "copied_angle": radians(20), "copied_side": "behind", "tie_rod_above": 0.0}
+    >>> round(tie_rod_end_offset(Steering.record(arm), -20.0, 100.0, radians(10)), 3)
     -151.303
     """
-    if tie_rod_inboard is not None:
-        return hub_face_offset - tie_rod_inboard
-    length, angle, _, above = _copied("tie_rod_inboard", copied_length, copied_angle, copied_side, tie_rod_above)
-    return -hub_height_offset - above * tan(inclination) - length * sin(angle)
+    if not _copied(steering, instead_of="tie_rod_inboard"):
+        return hub_face_offset - steering.tie_rod_inboard
+    axis = -hub_height_offset - steering.tie_rod_above * tan(inclination)
+    return axis - steering.copied_length * sin(steering.copied_angle)
 
 
-def _copied(
-    instead_of: str, length: float | None, angle: float | None, side: str | None, above: float | None
-) -> tuple[float, float, str, float]:
-    if length is None and angle is None and side is None:
+def _copied(steering: TieRodEnd, instead_of: str) -> bool:
+    """Whether an arm is copied, in full, where this place is not entered. Raises Waits for what misses."""
+    if given(steering, instead_of) is not None:
+        return False
+    copied = ("copied_length", "copied_angle", "copied_side")
+    if all(given(steering, key) is None for key in copied):
         raise Waits(f"steering.{instead_of}")
-    keys = {"copied_length": length, "copied_angle": angle, "copied_side": side, "tie_rod_above": above}
-    found = answered("", "steering", **keys)
-    return found[0], found[1], found[2], found[3]
+    need(steering, *copied, "tie_rod_above")
+    return True
 
 
-@value("links", formula="wheel centre height + tie-rod end above the spindle", source=GEOMETRY)
+@value("links", formula="wheel centre height + tie-rod end above the spindle", source=sources.GEOMETRY)
 def tie_rod_end_height(wheel_centre_height: Mm, tie_rod_above: Mm) -> Mm:
     """Outer tie-rod joint above the ground, mm.
 
@@ -84,7 +76,9 @@ def tie_rod_end_height(wheel_centre_height: Mm, tie_rod_above: Mm) -> Mm:
     return wheel_centre_height + tie_rod_above
 
 
-@value("links", formula="as entered, else from the inner pivot: atan(rise / run across the car)", source=GEOMETRY)
+@value(
+    "links", formula="as entered, else from the inner pivot: atan(rise / run across the car)", source=sources.GEOMETRY
+)
 def tie_rod_slope_at_ride(
     tie_rod_slope: Rad | None,
     tie_rod_end_offset: Mm,
@@ -108,7 +102,9 @@ def tie_rod_slope_at_ride(
     return atan((tie_rod_end_height - inner_height) / _run(tie_rod_end_offset, inner_from_centre, track))
 
 
-@value("links", formula="as entered, else from the inner pivot: atan(ahead / run across the car)", source=GEOMETRY)
+@value(
+    "links", formula="as entered, else from the inner pivot: atan(ahead / run across the car)", source=sources.GEOMETRY
+)
 def tie_rod_sweep_at_ride(
     tie_rod_sweep: Rad | None,
     tie_rod_end_offset: Mm,
@@ -139,76 +135,45 @@ def _run(outer_offset: float, inner_from_centre: float, track: float) -> float:
     return run
 
 
-@value("links", formula="the arm's inner pivots from the centre line, less half the track", source=GEOMETRY)
-def lower_hinge(
-    lower_front_ahead: Mm | None,
-    lower_front_from_centre: Mm | None,
-    lower_front_height: Mm | None,
-    lower_rear_ahead: Mm | None,
-    lower_rear_from_centre: Mm | None,
-    lower_rear_height: Mm | None,
-    travel_begun: bool,
-    lower_pivot_ahead: Mm,
-    lower_pivot_offset: Mm,
-    track: Mm,
-) -> Hinge:
-    """Inner pivots of the lower arm, mm; without a rear pivot the hinge counts as level and straight ahead.
+ARMS = ({"which": "lower"}, {"which": "upper"})
 
-    >>> lower_hinge(None, 400.0, 330.0, None, None, None, True, 10.0, -80.0, 1600.0)
+
+@value(
+    "links",
+    formula="the arm's inner pivots from the centre line, less half the track",
+    source=sources.GEOMETRY,
+    each=({"which": "lower"}, {"which": "upper"}),
+)
+def which_hinge(
+    arms: ArmPivots, travel_begun: bool, which_pivot_ahead: Mm, which_pivot_offset: Mm, track: Mm, which: str
+) -> Hinge:
+    """Inner pivots of the {which} arm, mm; without a rear pivot the hinge counts as level and straight ahead.
+
+    >>> from rules.sheet.arms import Arms
+    >>> front_view = Arms.record({"lower_front_from_centre": 400.0, "lower_front_height": 330.0})
+    >>> which_hinge(front_view, True, 10.0, -80.0, 1600.0, "lower")
     Hinge(front=(110.0, -400.0, 330.0), rear=(-90.0, -400.0, 330.0), flat=True)
     """
-    front = (lower_front_ahead, lower_front_from_centre, lower_front_height)
-    rear = (lower_rear_ahead, lower_rear_from_centre, lower_rear_height)
-    return _hinge("lower", front, rear, (lower_pivot_ahead, lower_pivot_offset), track)
-
-
-@value("links", formula="the arm's inner pivots from the centre line, less half the track", source=GEOMETRY)
-def upper_hinge(
-    upper_front_ahead: Mm | None,
-    upper_front_from_centre: Mm | None,
-    upper_front_height: Mm | None,
-    upper_rear_ahead: Mm | None,
-    upper_rear_from_centre: Mm | None,
-    upper_rear_height: Mm | None,
-    travel_begun: bool,
-    upper_pivot_ahead: Mm,
-    upper_pivot_offset: Mm,
-    track: Mm,
-) -> Hinge:
-    """Inner pivots of the upper arm, mm; without a rear pivot the hinge counts as level and straight ahead.
-
-    >>> upper_hinge(120.0, 400.0, 560.0, -160.0, 410.0, 565.0, True, -15.0, -120.0, 1600.0)
-    Hinge(front=(120.0, -400.0, 560.0), rear=(-160.0, -390.0, 565.0), flat=False)
-    """
-    front = (upper_front_ahead, upper_front_from_centre, upper_front_height)
-    rear = (upper_rear_ahead, upper_rear_from_centre, upper_rear_height)
-    return _hinge("upper", front, rear, (upper_pivot_ahead, upper_pivot_offset), track)
+    across, height = f"{which}_front_from_centre", f"{which}_front_height"
+    rest = ahead, rear_ahead, rear_across, rear_height = [
+        f"{which}_{place}" for place in ("front_ahead", "rear_ahead", "rear_from_centre", "rear_height")
+    ]
+    need(arms, across, height)
+    side, up = given(arms, across) - track / 2, given(arms, height)
+    if all(given(arms, key) is None for key in rest):
+        ends = which_pivot_ahead + HALF_FLAT_HINGE, which_pivot_ahead - HALF_FLAT_HINGE
+        hinge = Hinge((ends[0], side, up), (ends[1], side, up), flat=True)
+    else:
+        need(arms, *rest)
+        rear = (given(arms, rear_ahead), given(arms, rear_across) - track / 2, given(arms, rear_height))
+        hinge = Hinge((given(arms, ahead), side, up), rear)
+    if slip := hinge_slip(hinge, which_pivot_offset):
+        raise NotForThisBuild(f"the {which} arm's {slip}; put its pivots right first")
+    return hinge
 
 
 HALF_FLAT_HINGE = 100.0
 """mm; where only the front view is known, how far each pivot counts as ahead of and behind the outer one."""
-Place = tuple[float | None, float | None, float | None]
-
-
-def _hinge(arm: str, front: Place, rear: Place, outer: tuple[float, float], track: float) -> Hinge:
-    ahead, from_centre, height = front
-    if from_centre is None or height is None:
-        places = {f"arms.{arm}_front_from_centre": from_centre, f"arms.{arm}_front_height": height}
-        raise Waits(*(name for name, part in places.items() if part is None))
-    outer_ahead, outer_offset = outer
-    side = from_centre - track / 2
-    if ahead is None and all(part is None for part in rear):
-        flat_ahead, flat_behind = outer_ahead + HALF_FLAT_HINGE, outer_ahead - HALF_FLAT_HINGE
-        hinge = Hinge((flat_ahead, side, height), (flat_behind, side, height), flat=True)
-    else:
-        keys = (f"{arm}_front_ahead", f"{arm}_rear_ahead", f"{arm}_rear_from_centre", f"{arm}_rear_height")
-        first, behind, rear_across, rear_up = answered("", "arms", **dict(zip(keys, (ahead, *rear), strict=True)))
-        hinge = Hinge((first, side, height), (behind, rear_across - track / 2, rear_up))
-    if slip := hinge_slip(hinge, outer_offset):
-        raise NotForThisBuild(f"the {arm} arm's {slip}; put its pivots right first")
-    return hinge
-
-
 LEAST_HINGE = 10.0
 """mm fore and aft between an arm's inner pivots."""
 LEAST_ARM = 20.0
@@ -240,9 +205,11 @@ class ArmPlane(NamedTuple):
         return "plane through the arm's three pivots"
 
 
-@value("links", formula="plane through the inner and outer pivots of the arm without the spring", source=GEOMETRY)
+@value(
+    "links", formula="plane through the inner and outer pivots of the arm without the spring", source=sources.GEOMETRY
+)
 def guiding_plane(
-    spring_on: str,
+    spring_on: SpringOn,
     lower_hinge: Hinge | None,
     upper_hinge: Hinge | None,
     lower_pivot_ahead: Mm,
@@ -270,7 +237,7 @@ def guiding_plane(
     return ArmPlane(*plane_slopes(hinge.front, hinge.rear, outer))
 
 
-@value("links", formula="as entered, else across the plane through the arm's pivots", source=GEOMETRY)
+@value("links", formula="as entered, else across the plane through the arm's pivots", source=sources.GEOMETRY)
 def guiding_arm_slope(arm_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
     """Slope of the arm without the spring, seen from the front, rad, outer end higher positive.
 
@@ -284,7 +251,7 @@ def guiding_arm_slope(arm_slope: Rad | None, guiding_plane: ArmPlane | None) -> 
     return guiding_plane.across
 
 
-@value("links", formula="as entered, else along the plane through the arm's pivots", source=GEOMETRY)
+@value("links", formula="as entered, else along the plane through the arm's pivots", source=sources.GEOMETRY)
 def guiding_hinge_slope(arm_hinge_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
     """Slope of the plane of the arm without the spring, seen from the side, rad, front end higher positive.
 

@@ -2,54 +2,42 @@
 
 from dataclasses import replace
 
+from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
-from rules.measure.units import Mm, Rad
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Hinge, Upright
+from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.measure.units import Mm
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Sweep
 from rules.motion.sweep import envelope as through_travel_and_lock
 from rules.motion.sweep import straight_sweep as through_travel
-from rules.values.optional_step import answered
+from rules.sheet.steering import RodMover
+from rules.tables import sources
 
-EXACT = "geometry: every link keeps its length; rules/motion/front_end.py"
+EXACT = sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py")
 MIRRORED = "both wheels travel alike and the body stays level"
 
 
 @value("motion", formula="as entered under steering", source=EXACT)
-def steering_linkage(
-    linkage: str | None,
-    inner_ahead: Mm | None,
-    inner_from_centre: Mm | None,
-    inner_height: Mm | None,
-    rack_travel: Mm | None,
-    relay_arm_length: Mm | None,
-    stop_angle: Rad | None,
-    track: Mm,
-    steering_begun: bool,
-) -> Linkage:
+def steering_linkage(steering: RodMover, track: Mm, steering_begun: bool) -> SteeringLinkage:
     """What moves the left tie rod. Does not apply while steering is untouched; then waits for what that kind needs.
 
-    >>> steering_linkage("rack", -150.0, 400.0, 380.0, 70.0, None, None, 1600.0, True).inner
+    >>> from rules.sheet.steering import Steering
+    >>> rack = {"linkage": "rack", "inner_ahead": -150.0, "inner_from_centre": 400.0, "inner_height": 380.0, "rack_travel": 70.0}
+    >>> steering_linkage(Steering.record(rack), 1600.0, True).inner
     (-150.0, -400.0, 380.0)
     """
-    if linkage is None:
-        raise Waits("steering.linkage")
-    if linkage == "one rod across":
-        if stop_angle is None:
-            raise Waits("steering.stop_angle")
-        return Linkage(linkage, None, -track / 2, stop=stop_angle)
-    needed = {"inner_ahead": inner_ahead, "inner_from_centre": inner_from_centre, "inner_height": inner_height}
-    if linkage == "relay rod":
-        needed["relay_arm_length"] = relay_arm_length
-    if rack_travel is None and stop_angle is None:
-        needed["rack_travel"] = None
-    ahead, from_centre, height, *_ = answered("", "steering", linkage=linkage, **needed)[1:]
-    inner = (ahead, from_centre - track / 2, height)
-    return Linkage(linkage, inner, -track / 2, rack_travel, stop_angle, relay_arm_length or 0.0)
+    kind, stop, travel = steering.linkage, given(steering, "stop_angle"), given(steering, "rack_travel")
+    if kind == "one rod across":
+        return SteeringLinkage(kind, None, -track / 2, stop=steering.stop_angle)
+    of_its_own = ("relay_arm_length",) if kind == "relay rod" else ()
+    ends_at = ("rack_travel",) if stop is None else ()
+    need(steering, "inner_ahead", "inner_from_centre", "inner_height", *of_its_own, *ends_at)
+    inner = (steering.inner_ahead, steering.inner_from_centre - track / 2, steering.inner_height)
+    return SteeringLinkage(kind, inner, -track / 2, travel, stop, given(steering, "relay_arm_length") or 0.0)
 
 
-@value("motion", formula="outer pivots and spindle at ride height", source="geometry")
+@value("motion", formula="outer pivots and spindle at ride height", source=sources.GEOMETRY)
 def upright_points(
     wheel_centre_height: Mm,
     lower_pivot_ahead: Mm,
@@ -58,7 +46,7 @@ def upright_points(
     upper_pivot_ahead: Mm,
     upper_pivot_offset: Mm,
     upper_pivot_height: Mm,
-) -> Upright:
+) -> UprightPoints:
     """The points that move with the upright, mm; the tie rod left aside.
 
     >>> upright_points(400.0, 10.0, -80.0, 300.0, -15.0, -120.0, 590.0).upper
@@ -66,23 +54,23 @@ def upright_points(
     """
     lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
     upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
-    return Upright(lower, upper, (0.0, 0.0, wheel_centre_height))
+    return UprightPoints(lower, upper, (0.0, 0.0, wheel_centre_height))
 
 
-@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source="geometry")
+@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source=sources.GEOMETRY)
 def steered_upright(
-    upright_points: Upright, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
-) -> Upright:
+    upright_points: UprightPoints, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
+) -> UprightPoints:
     """The points that move with the upright, mm, with the tie rod's outer joint.
 
-    >>> plain = Upright((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> plain = UprightPoints((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> steered_upright(plain, -130.0, -140.0, 360.0).tie_rod_end
     (-130.0, -140.0, 360.0)
     """
     return replace(upright_points, tie_rod_end=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height))
 
 
-def _with_steering(hung: FrontEnd | None, upright: Upright, linkage: Linkage) -> FrontEnd:
+def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:
     if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
         raise NotForThisBuild("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
     try:
@@ -91,14 +79,14 @@ def _with_steering(hung: FrontEnd | None, upright: Upright, linkage: Linkage) ->
         raise OutsideRange("the tie rod does not steer the wheel: check its two ends") from None
 
 
-@value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT)
-def steered_front(steered_upright: Upright, steering_linkage: Linkage) -> FrontEnd:
+@value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT, heavy=True)
+def steered_front(steered_upright: UprightPoints, steering_linkage: SteeringLinkage) -> FrontEnd:
     """The front end at ride height, ready to be turned. Not for a tie rod that cannot be: that is judged by itself.
 
     A rack 150 mm behind the axle, 60 mm of travel: to turn left it moves to the right.
 
-    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
-    >>> steered_front(upright, Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).full
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> steered_front(upright, SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).full
     -60.0
     """
     return _with_steering(None, steered_upright, steering_linkage)
@@ -111,12 +99,12 @@ def _arms(lower: Hinge, upper: Hinge) -> tuple[Hinge, Hinge]:
 
 
 @value("motion", formula="outer pivots hung on the arms' inner pivots", source=EXACT)
-def hung_front(upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge) -> FrontEnd:
+def hung_front(upright_points: UprightPoints, lower_hinge: Hinge, upper_hinge: Hinge) -> FrontEnd:
     """The front end on its arms, ready to be moved up and down with the wheels held straight.
 
     Level parallel arms of equal length: the lower pivot rises as the wheel does.
 
-    >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
     >>> lower, upper = (Hinge((100.0, -400.0, height), (-100.0, -400.0, height)) for height in (300.0, 500.0))
     >>> round(hung_front(upright, lower, upper).straight(50.0).lower[2], 6)
     350.0
@@ -124,24 +112,24 @@ def hung_front(upright_points: Upright, lower_hinge: Hinge, upper_hinge: Hinge) 
     return FrontEnd(upright_points, _arms(lower_hinge, upper_hinge))
 
 
-@value("motion", formula="the front end on its arms, steered", source=EXACT)
-def moving_front(steered_upright: Upright, hung_front: FrontEnd, steering_linkage: Linkage) -> FrontEnd:
+@value("motion", formula="the front end on its arms, steered", source=EXACT, heavy=True)
+def moving_front(steered_upright: UprightPoints, hung_front: FrontEnd, steering_linkage: SteeringLinkage) -> FrontEnd:
     """The front end on its arms with its steering, ready to be moved and turned.
 
-    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
     >>> lower, upper = (Hinge((100.0, -450.0, height), (-100.0, -450.0, height)) for height in (300.0, 540.0))
-    >>> rack = Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
+    >>> rack = SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
     >>> moving_front(upright, hung_front(upright, lower, upper), rack).text
     "the front end's points, with arms and steering"
     """
     return _with_steering(hung_front, steered_upright, steering_linkage)
 
 
-@value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT)
+@value("motion", formula=f"the wheel held straight, from full droop to full bump; {MIRRORED}", source=EXACT, heavy=True)
 def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
     """The left corner through its travel, wheel held straight ahead. droop_travel, bump_travel: mm, both positive.
 
-    >>> upright = Upright((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
     >>> lower, upper = (Hinge((100.0, -400.0, height), (-100.0, -400.0, height)) for height in (300.0, 500.0))
     >>> [round(placed.travel) for placed in travel_sweep(hung_front(upright, lower, upper), 80.0, 80.0).placed]
     [-80, -60, -40, -20, 0, 20, 40, 60, 80]
@@ -149,13 +137,13 @@ def travel_sweep(hung_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Swe
     return through_travel(hung_front, droop_travel, bump_travel)
 
 
-@value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT)
+@value("motion", formula=f"every travel at every lock, nine of each; {MIRRORED}", source=EXACT, heavy=True)
 def envelope(moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm) -> Sweep:
     """The left corner at every travel and lock; the right wheel is its mirror image at the opposite lock.
 
-    >>> upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0), (-140.0, -130.0, 360.0))
     >>> lower, upper = (Hinge((100.0, -450.0, height), (-100.0, -450.0, height)) for height in (300.0, 540.0))
-    >>> rack = Linkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
+    >>> rack = SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)
     >>> len(envelope(moving_front(upright, hung_front(upright, lower, upper), rack), 60.0, 60.0).placed)
     81
     """

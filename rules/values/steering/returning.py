@@ -3,22 +3,25 @@
 from math import asin, cos, pi, sin, tan
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad
 from rules.measure.vectors import Vector, size, times
-from rules.motion.front_end import Linkage
+from rules.motion.front_end import SteeringLinkage
+from rules.motion.points import Pose
 from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import Steered, both_wheels, lift, return_lever, spin_at, turn_at, turn_per_slide
-from rules.values.optional_step import answered
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 from rules.values.steering.self_centring import return_moment_20_deg
-from rules.values.steering.turning import GEOMETRY, TURN
+from rules.values.steering.turning import TURN
 
-VIRTUAL_WORK = "derived: virtual work of the weight on both tyres; no friction, no side force on the tyres"
+VIRTUAL_WORK = sources.DERIVED.saying(
+    "virtual work of the weight on both tyres; no friction, no side force on the tyres"
+)
 
 
-def _return_moment(linkage: Linkage, wheels: Steered, corner_weight: float) -> float:
+def _return_moment(linkage: SteeringLinkage, wheels: Steered, corner_weight: float) -> float:
     return corner_weight * GRAVITY * return_lever(linkage, wheels) / 1000
 
 
@@ -28,12 +31,11 @@ def _return_moment(linkage: Linkage, wheels: Steered, corner_weight: float) -> f
     "to full lock",
     source=VIRTUAL_WORK,
 )
-def least_return_moment(lock_sweep: Sweep, steering_linkage: Linkage, corner_weight: Kg) -> NewtonMetre:
+def least_return_moment(lock_sweep: Sweep, steering_linkage: SteeringLinkage, corner_weight: Kg) -> NewtonMetre:
     """Least moment about the inner wheel's axis that returns both wheels, N m, off straight ahead. Positive returns.
 
     Nought straight ahead, so the least is near it where the moment grows with the lock, as it should.
 
-    >>> from rules.motion.examples import leaning, through_lock
     >>> least_return_moment(through_lock(leaning()), leaning().linkage, 250.0).lock
     0.125
     """
@@ -48,12 +50,11 @@ def least_return_moment(lock_sweep: Sweep, steering_linkage: Linkage, corner_wei
     formula="corner weight x g x (rate of lift, inner wheel + outer wheel x its share of the turn) at full lock",
     source=VIRTUAL_WORK,
 )
-def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, corner_weight: Kg) -> NewtonMetre:
+def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: SteeringLinkage, corner_weight: Kg) -> NewtonMetre:
     """Moment about the inner wheel's axis that returns both wheels from full lock, N m. Positive returns.
 
     Inner wheel turned 20 deg: lever 6.8084 mm; the outer a little less far, and its lever a little less.
 
-    >>> from rules.motion.examples import leaning, through_lock
     >>> 0.9 < return_moment_full_lock(through_lock(leaning()), leaning().linkage, 250.0) / (250 * 9.80665 * 0.0136168) < 1
     True
     """
@@ -61,12 +62,13 @@ def return_moment_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, corner
 
 
 @value("turning", formula="return moment at full lock x turn of the inner wheel by slide", source=VIRTUAL_WORK)
-def rack_force_full_lock(lock_sweep: Sweep, steering_linkage: Linkage, return_moment_full_lock: NewtonMetre) -> Newton:
+def rack_force_full_lock(
+    lock_sweep: Sweep, steering_linkage: SteeringLinkage, return_moment_full_lock: NewtonMetre
+) -> Newton:
     """Force along rack or relay rod that holds both wheels at full lock against the weight, N. No friction.
 
     Rod 56.847 deg to an arm of 150 mm, lever 125.584 mm, and 2.923 deg to the rack: 10 / 0.125584 x cos 2.923 deg.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
     >>> round(rack_force_full_lock(through_lock(straight_rack()), straight_rack().linkage, 10.0), 1)
     79.5
     """
@@ -85,11 +87,13 @@ def rim_effort(rack_force_full_lock: Newton, travel_per_turn: Mm | None, steerin
     >>> round(rim_effort(1000.0, 50.0, 350.0), 3)
     45.473
     """
-    travel, diameter = answered(
-        "neither travel per turn nor steering wheel diameter is entered", "steering",
-        travel_per_turn=travel_per_turn, steering_wheel_diameter=steering_wheel_diameter,
-    )  # fmt: skip
-    return rack_force_full_lock * float(travel) / (pi * float(diameter))
+    if travel_per_turn is None and steering_wheel_diameter is None:
+        raise NotForThisBuild("neither travel per turn nor steering wheel diameter is entered")
+    if travel_per_turn is None:
+        raise Waits("steering.travel_per_turn")
+    if steering_wheel_diameter is None:
+        raise Waits("steering.steering_wheel_diameter")
+    return rack_force_full_lock * travel_per_turn / (pi * steering_wheel_diameter)
 
 
 @value("turning", formula="return moment at 20 deg with castor at nought, trail with it", source=VIRTUAL_WORK)
@@ -134,53 +138,48 @@ def return_moment_without_ground_offset(
     return return_moment_20_deg(corner_weight, wheel_centre_height, 0.0, mechanical_trail, inclination, castor)
 
 
-@value("turning", formula="how far the disc's lowest point would sink, inner wheel at full lock", source=EXACT)
-def lift_full_lock_inner(lock_sweep: Sweep) -> Mm:
-    """Rise of the body at the inner wheel at full lock, mm.
+WHEELS = ({"which": "inner"}, {"which": "outer"})
+"""Of a turn."""
 
-    >>> from rules.motion.examples import leaning, through_lock
-    >>> round(lift_full_lock_inner(through_lock(leaning())), 5)
+
+def _at_full_lock(lock_sweep: Sweep, which: str) -> Pose:
+    """The left wheel where it is the inner or the outer one of a turn at full lock."""
+    return lock_sweep.placed[-1 if which == "inner" else 0].pose
+
+
+@value(
+    "turning",
+    formula="how far the disc's lowest point would sink, {which} wheel at full lock",
+    source=EXACT,
+    each=WHEELS,
+)
+def lift_full_lock_which(lock_sweep: Sweep, which: str) -> Mm:
+    """Rise of the body at the {which} wheel at full lock, mm; minus where it sinks, as with castor the outer often does.
+
+    >>> round(lift_full_lock_which(through_lock(leaning()), "inner"), 5)
     1.22178
-    """
-    return lift(lock_sweep.placed[-1].pose)
-
-
-@value("turning", formula="how far the disc's lowest point would sink, outer wheel at full lock", source=EXACT)
-def lift_full_lock_outer(lock_sweep: Sweep) -> Mm:
-    """Rise of the body at the outer wheel at full lock, mm. With castor often negative: the body sinks there.
-
-    >>> from rules.motion.examples import leaning, through_lock
-    >>> 0 < lift_full_lock_outer(through_lock(leaning())) < 1.22178
+    >>> 0 < lift_full_lock_which(through_lock(leaning()), "outer") < 1.22178
     True
     """
-    return lift(lock_sweep.placed[0].pose)
+    return lift(_at_full_lock(lock_sweep, which))
 
 
-@value("turning", formula="lean of the inner wheel at full lock", source=EXACT)
-def camber_full_lock_inner(lock_sweep: Sweep) -> Rad:
-    """Camber of the inner wheel at full lock, rad, top outboard positive.
+@value("turning", formula="lean of the {which} wheel at full lock", source=EXACT, each=WHEELS)
+def camber_full_lock_which(lock_sweep: Sweep, which: str) -> Rad:
+    """Camber of the {which} wheel at full lock, rad, top outboard positive.
 
     >>> from math import degrees
-    >>> from rules.motion.examples import leaning, through_lock
-    >>> round(degrees(camber_full_lock_inner(through_lock(leaning()))), 5)
+    >>> round(degrees(camber_full_lock_which(through_lock(leaning()), "inner")), 5)
     0.59091
-    """
-    return lock_sweep.placed[-1].pose.camber
-
-
-@value("turning", formula="lean of the outer wheel at full lock", source=EXACT)
-def camber_full_lock_outer(lock_sweep: Sweep) -> Rad:
-    """Camber of the outer wheel at full lock, rad, top outboard positive.
-
-    >>> from math import degrees
-    >>> from rules.motion.examples import leaning, through_lock
-    >>> 0 < degrees(camber_full_lock_outer(through_lock(leaning()))) < 0.59091
+    >>> 0 < degrees(camber_full_lock_which(through_lock(leaning()), "outer")) < 0.59091
     True
     """
-    return lock_sweep.placed[0].pose.camber
+    return _at_full_lock(lock_sweep, which).camber
 
 
-@value("turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=GEOMETRY)
+@value(
+    "turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=sources.GEOMETRY
+)
 def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
     """Lever about the steering axis of a rearward force through the wheel centre, mm: a rock pushes at spindle height.
 
@@ -193,7 +192,7 @@ def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
     return hub_height_offset * cos(axis_tilt)
 
 
-@value("turning", formula="ground offset x cos(axis tilt)", source=GEOMETRY)
+@value("turning", formula="ground offset x cos(axis tilt)", source=sources.GEOMETRY)
 def braking_lever(ground_offset: Mm, axis_tilt: Rad) -> Mm:
     """Lever about the steering axis of a brake force on the tyre at the ground, caliper on the upright, mm.
 
@@ -204,40 +203,31 @@ def braking_lever(ground_offset: Mm, axis_tilt: Rad) -> Mm:
     return ground_offset * cos(axis_tilt)
 
 
-def _camber_turned(steer: float, inclination: float, castor: float) -> float:
-    lean: Vector = (-tan(castor), -tan(inclination), 1.0)
-    axis = times(1 / size(lean), lean)
-    return asin(-spin_at(turn_at(steer, axis), axis)[2])
-
-
-@value("turning", formula="lean of the wheel turned 20 deg seen from above, its front outboard", source=EXACT)
-def camber_turned_20_out(inclination: Rad, castor: Rad) -> Rad:
-    """Camber on a turn plate with the wheel turned out by 20 deg, rad, top outboard positive.
+@value(
+    "turning",
+    formula="lean of the wheel turned 20 deg seen from above, its front {side}",
+    source=EXACT,
+    each=({"way": "out", "side": "outboard"}, {"way": "in", "side": "inboard"}),
+)
+def camber_turned_20_way(inclination: Rad, castor: Rad, way: str) -> Rad:
+    """Camber on a turn plate with the wheel turned {way} by 20 deg, rad, top outboard positive.
 
     Without castor the wheel leans alike both ways; turned 19.684588 deg, 0.590912 deg.
 
     >>> from math import degrees, radians
-    >>> round(degrees(camber_turned_20_out(radians(10), 0.0)), 2)
-    0.61
+    >>> [round(degrees(camber_turned_20_way(radians(10), 0.0, way)), 2) for way in ("out", "in")]
+    [0.61, 0.61]
     """
-    return _camber_turned(TURN, inclination, castor)
-
-
-@value("turning", formula="lean of the wheel turned 20 deg seen from above, its front inboard", source=EXACT)
-def camber_turned_20_in(inclination: Rad, castor: Rad) -> Rad:
-    """Camber on a turn plate with the wheel turned in by 20 deg, rad, top outboard positive.
-
-    >>> from math import degrees, radians
-    >>> round(degrees(camber_turned_20_in(radians(10), 0.0)), 2)
-    0.61
-    """
-    return _camber_turned(-TURN, inclination, castor)
+    lean: Vector = (-tan(castor), -tan(inclination), 1.0)
+    axis = times(1 / size(lean), lean)
+    steer = TURN if way == "out" else -TURN
+    return asin(-spin_at(turn_at(steer, axis), axis)[2])
 
 
 @value(
     "turning",
     formula="(camber turned 20 deg out - camber turned 20 deg in) / (2 x sin 20 deg), a factor of 1.46",
-    source="derived from the rotation for small castor; alignment trade pages give the factor 1.46",
+    source=sources.DERIVED.saying("from the rotation, for small castor; the factor 1.46 at 20 deg is common practice"),
 )
 def castor_by_turning(camber_turned_20_out: Rad, camber_turned_20_in: Rad) -> Rad:
     """Castor as turn plates and a camber gauge will read it, rad: close to the true one, not equal to it.

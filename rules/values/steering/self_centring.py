@@ -17,11 +17,13 @@ from math import cos, hypot, radians, sin, sqrt, tan
 from rules.graph.declare import value
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, NewtonMetre, Rad
+from rules.tables import sources
 
 TURN = radians(20)
-SOURCE = (
-    "derived: exact rotation of a disc standing on its lowest point; agrees with numerical rotation and with the "
-    "energy balance. No published table; textbook approximations use the ground offset and read about half"
+SOURCE = sources.DERIVED.saying(
+    "exact rotation of a disc standing on its lowest point; agrees with numerical rotation and with "
+    "the energy balance. No published table; textbook approximations use the ground offset and read "
+    "about half"
 )
 
 
@@ -70,30 +72,22 @@ def disc(wheel_centre_height: Mm, ground_offset: Mm, mechanical_trail: Mm, incli
     )  # fmt: skip
 
 
-@value("self-centring", formula="lift of a disc turned 20 deg inward about the axis (exact, see source)", source=SOURCE)
-def lift_inner_20_deg(
-    wheel_centre_height: Mm, ground_offset: Mm, mechanical_trail: Mm, inclination: Rad, castor: Rad
-) -> Mm:
-    """Rise of the body at the inner wheel of a turn, 20 deg about the axis, mm.
-
-    >>> round(lift_inner_20_deg(400.0, 50.0, 0.0, radians(10), 0.0), 6)
-    1.221782
-    """
-    return disc(wheel_centre_height, ground_offset, mechanical_trail, inclination, castor).lift(TURN)
-
-
 @value(
-    "self-centring", formula="lift of a disc turned 20 deg outward about the axis (exact, see source)", source=SOURCE
+    "self-centring",
+    formula="lift of a disc turned 20 deg {way} about the axis (exact, see source)",
+    source=SOURCE,
+    each=({"which": "inner", "way": "inward"}, {"which": "outer", "way": "outward"}),
 )
-def lift_outer_20_deg(
-    wheel_centre_height: Mm, ground_offset: Mm, mechanical_trail: Mm, inclination: Rad, castor: Rad
+def lift_which_20_deg(
+    wheel_centre_height: Mm, ground_offset: Mm, mechanical_trail: Mm, inclination: Rad, castor: Rad, way: str
 ) -> Mm:
-    """Rise of the body at the outer wheel of a turn, 20 deg about the axis, mm.
+    """Rise of the body at the {which} wheel of a turn, 20 deg about the axis, mm.
 
-    >>> round(lift_outer_20_deg(400.0, 50.0, 0.0, radians(10), 0.0), 6)
+    >>> round(lift_which_20_deg(400.0, 50.0, 0.0, radians(10), 0.0, "inward"), 6)
     1.221782
     """
-    return disc(wheel_centre_height, ground_offset, mechanical_trail, inclination, castor).lift(-TURN)
+    wheel = disc(wheel_centre_height, ground_offset, mechanical_trail, inclination, castor)
+    return wheel.lift(TURN if way == "inward" else -TURN)
 
 
 @value(

@@ -4,25 +4,16 @@ from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
+from rules.motion.place_words import height
 from rules.motion.sweep import Sweep, lowest
 from rules.motion.travel import instant_centre, largest_change, steepest, stretches
 from rules.motion.travel import roll_centre_height as height_of_roll_centre
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 
-CONSTRUCTION = "geometry: the usual front-view construction, the arms' planes cut through the contact"
+CONSTRUCTION = sources.GEOMETRY.saying("the usual front-view construction, the arms' planes cut through the contact")
 STRETCH = 25.0
 """mm of travel that camber change is told for."""
-
-
-def place(travel: float) -> str:
-    """A travel in words.
-
-    >>> place(75.0), place(-30.0), place(0.0)
-    ('75 mm bump', '30 mm droop', 'ride height')
-    """
-    if not travel:
-        return "ride height"
-    return f"{abs(travel):.3g} mm {'bump' if travel > 0 else 'droop'}"
 
 
 @value("travel", formula="every place from full droop to full bump, where the arms reach them all", source=EXACT)
@@ -30,42 +21,48 @@ def travel_reached(travel_sweep: Sweep) -> Sweep:
     """The left corner through its travel, known to be reached in full. Refuses where the arms lock before: that is
     judged by itself.
 
-    >>> from rules.motion.examples import parallel_sweep
     >>> len(travel_reached(parallel_sweep()).placed)
     9
     """
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
+        there, figures = height(least.locks_at)
         raise NotForThisBuild(
-            f"the arms lock at {place(least.locks_at)}, before the travel entered, so nothing more was judged in travel"
+            f"the arms lock at {there}, before the travel entered, so nothing more was judged in travel", figures
         )
     if len(travel_sweep.placed) == 1:
         raise NotForThisBuild("bump and droop travel are both nought, so travel was not judged")
     return travel_sweep
 
 
-@value("travel", formula="camber at full bump - camber at ride height, wheel held straight", source=EXACT)
-def camber_change_bump(hung_front: FrontEnd, travel_reached: Sweep, bump_travel: Mm) -> Rad:
-    """Change of camber from ride height to full bump, rad, top outboard positive.
+BUMP_AND_DROOP = ({"which": "bump"}, {"which": "droop"})
+"""The two ends of the travel."""
+
+
+def end_of(which: str, travel: float) -> float:
+    """The travel at one of its ends, mm, up positive.
+
+    >>> end_of("droop", 60.0)
+    -60.0
+    """
+    return travel if which == "bump" else -travel
+
+
+@value(
+    "travel",
+    formula="camber at full {which} - camber at ride height, wheel held straight",
+    source=EXACT,
+    each=BUMP_AND_DROOP,
+)
+def camber_change_which(hung_front: FrontEnd, travel_reached: Sweep, which_travel: Mm, which: str) -> Rad:
+    """Change of camber from ride height to full {which}, rad, top outboard positive.
 
     Arms of one length, level: the upright stays upright.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(camber_change_bump(parallel_arms(), parallel_sweep(), 60.0), 9) + 0.0
+    >>> round(camber_change_which(parallel_arms(), parallel_sweep(), 60.0, "bump"), 9) + 0.0
     0.0
     """
-    return hung_front.straight(bump_travel).camber - hung_front.straight(0.0).camber
-
-
-@value("travel", formula="camber at full droop - camber at ride height, wheel held straight", source=EXACT)
-def camber_change_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm) -> Rad:
-    """Change of camber from ride height to full droop, rad, top outboard positive.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(camber_change_droop(parallel_arms(), parallel_sweep(), 60.0), 9) + 0.0
-    0.0
-    """
-    return hung_front.straight(-droop_travel).camber - hung_front.straight(0.0).camber
+    return hung_front.straight(end_of(which, which_travel)).camber - hung_front.straight(0.0).camber
 
 
 @value(
@@ -73,11 +70,11 @@ def camber_change_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_trave
     formula="largest change of camber over 25 mm of travel, in size: every 25 mm from full droop up, and the last 25 mm to "
     "full bump; over the whole travel where that is less",
     source=EXACT,
+    heavy=True,
 )
 def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm) -> Rad:
     """How fast camber changes where it changes fastest, rad for 25 mm of travel, and where.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(camber_per_25_mm(parallel_arms(), parallel_sweep(), 60.0, 60.0), 9) + 0.0
     0.0
     """
@@ -90,7 +87,6 @@ def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: 
 def castor_change(hung_front: FrontEnd, travel_reached: Sweep) -> Rad:
     """Largest change of castor in the travel against ride height, rad, more castor positive, and where.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(castor_change(parallel_arms(), parallel_sweep()), 9) + 0.0
     0.0
     """
@@ -104,7 +100,6 @@ def least_castor(hung_front: FrontEnd, travel_reached: Sweep) -> Rad:
 
     The axis leans 25 back in 250 and keeps its lean: atan(0.1).
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> from math import degrees
     >>> round(degrees(least_castor(parallel_arms(), parallel_sweep())), 4)
     5.7106
@@ -123,7 +118,6 @@ def _needs_side_view(front: FrontEnd) -> None:
 def ground_offset_change(hung_front: FrontEnd, travel_reached: Sweep) -> Mm:
     """Largest change of ground offset in the travel, mm, the axis moving inboard positive, and where.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(ground_offset_change(parallel_arms(), parallel_sweep()), 9) + 0.0
     0.0
     """
@@ -136,7 +130,6 @@ def track_change(hung_front: FrontEnd, travel_reached: Sweep) -> Mm:
 
     Arms of 300 mm swung 60 mm: 300 - root(300^2 - 60^2) inboard.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
     >>> round(track_change(parallel_arms(), parallel_sweep()), 6)
     -6.061231
     """
@@ -157,7 +150,6 @@ def instant_centre_from_tyre(hung_front: FrontEnd) -> Mm:
 
     Lower arm level at 300 high; upper arm 600 high at the upright, falling 100 in 300: they meet 900 inboard, 300 up.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> round(instant_centre_from_tyre(meeting_arms()), 6)
     900.0
     """
@@ -168,7 +160,6 @@ def instant_centre_from_tyre(hung_front: FrontEnd) -> Mm:
 def instant_centre_height(hung_front: FrontEnd) -> Mm:
     """Where the arms point to at ride height, mm above ground.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> round(instant_centre_height(meeting_arms()), 6)
     300.0
     """
@@ -199,33 +190,26 @@ def roll_centre_height(hung_front: FrontEnd, track: Mm) -> Mm:
 
     Arms meet 900 mm inboard and 300 up; track 900: half way there, half as high.
 
-    >>> from rules.motion.examples import meeting_arms
     >>> round(roll_centre_height(meeting_arms(), 900.0), 6)
     150.0
     """
     return _roll_centre(hung_front, 0.0, track)
 
 
-@value("travel", formula="the same at full bump of both wheels, above the ground moved with them", source=CONSTRUCTION)
-def roll_centre_bump(hung_front: FrontEnd, travel_reached: Sweep, bump_travel: Mm, track: Mm) -> Mm:
-    """Roll centre at full bump, mm above the ground the tyres stand on.
+@value(
+    "travel",
+    formula="the same at full {which} of both wheels, above the ground moved with them",
+    source=CONSTRUCTION,
+    each=BUMP_AND_DROOP,
+)
+def roll_centre_which(hung_front: FrontEnd, travel_reached: Sweep, which_travel: Mm, track: Mm, which: str) -> Mm:
+    """Roll centre at full {which}, mm above the ground the tyres stand on.
 
     Parallel arms of 300 mm swung up 60, so inboard ends 60 lower: slope 60 / root(300^2 - 60^2); the contact is 6.061231
-    further inboard than at ride, so 793.938769 from the centre line: 162.062073 below ground.
+    further inboard than at ride, so 793.938769 from the centre line: 162.062073 below ground. Swung down, above it.
 
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(roll_centre_bump(parallel_arms(), parallel_sweep(), 60.0, 1600.0), 6)
-    -162.062073
+    >>> front, sweep = parallel_arms(), parallel_sweep()
+    >>> [round(roll_centre_which(front, sweep, 60.0, 1600.0, end), 6) for end in ("bump", "droop")]
+    [-162.062073, 162.062073]
     """
-    return _roll_centre(hung_front, bump_travel, track)
-
-
-@value("travel", formula="the same at full droop of both wheels, above the ground moved with them", source=CONSTRUCTION)
-def roll_centre_droop(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, track: Mm) -> Mm:
-    """Roll centre at full droop, mm above the ground the tyres stand on.
-
-    >>> from rules.motion.examples import parallel_arms, parallel_sweep
-    >>> round(roll_centre_droop(parallel_arms(), parallel_sweep(), 60.0, 1600.0), 6)
-    162.062073
-    """
-    return _roll_centre(hung_front, -droop_travel, track)
+    return _roll_centre(hung_front, end_of(which, which_travel), track)

@@ -4,7 +4,7 @@ Everything here is the steered front end at ride height, wheels turning about th
 known, the tie rod over its arm is looked at through the travel as well.
 """
 
-from math import degrees, radians
+from math import radians
 
 from rules.graph.declare import value
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
@@ -28,16 +28,16 @@ from rules.motion.turning import (
     steer_at,
     turn_at,
 )
+from rules.tables import sources
 from rules.values.steering.motion import EXACT
 
 TURN = radians(20)
 PLACES = 9
 """From straight ahead to full lock, both counted."""
 GEOMETRY = "geometry"
-MECHANISM = "theory of machines textbooks: cot(outer) - cot(inner) = distance between kingpins / wheelbase"
 
 
-@value("turning", formula="track - 2 x ground offset", source=GEOMETRY)
+@value("turning", formula="track - 2 x ground offset", source=sources.GEOMETRY)
 def kingpin_track(track: Mm, ground_offset: Mm) -> Mm:
     """Distance between the two steering axes where they meet the ground, mm.
 
@@ -51,7 +51,6 @@ def kingpin_track(track: Mm, ground_offset: Mm) -> Mm:
 def lock_reached(steered_front: FrontEnd) -> Reach:
     """Whether the linkage reaches full lock at ride height, and the inner wheel's angle where it ends or locks.
 
-    >>> from rules.motion.examples import trapezium
     >>> lock_reached(trapezium()).share
     1.0
     """
@@ -62,13 +61,13 @@ def lock_reached(steered_front: FrontEnd) -> Reach:
 def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
     """The left corner at ride height from full right to full left. Not for a linkage that locks before: that is judged.
 
-    >>> from rules.motion.examples import trapezium
     >>> len(lock_sweep(trapezium(), Reach(1.0, 0.6)).placed)
     17
     """
     if lock_reached.share < 1.0:
         raise NotForThisBuild(
-            f"the steering locks with the inner wheel at {degrees(lock_reached.inner):.1f} deg, before its full lock"
+            "the steering locks with the inner wheel at {inner}, before its full lock",
+            {"inner": (lock_reached.inner, "rad")},
         )
     return through_travel_and_lock(steered_front, 0.0, 0.0, locks=2 * PLACES - 1)
 
@@ -76,12 +75,15 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
 @value(
     "turning",
     formula="inner and outer angle seen from above, and the ideal: cot(ideal) = cot(inner) + kingpin track / wheelbase",
-    source=f"{EXACT}; {MECHANISM}",
+    source=(
+        sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py"),
+        sources.KHURMI.saying("cot(outer) - cot(inner) = distance between kingpins / wheelbase"),
+    ),
 )
 def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable:
     """Both wheels from straight ahead to full lock, in even steps of what moves the tie rods.
 
-    >>> from rules.motion.examples import through_lock, trapezium
+    >>> from math import degrees
     >>> round(degrees(lock_table(through_lock(trapezium()), 1400.0, 2600.0)[-1].inner), 6)
     35.0
     """
@@ -92,24 +94,20 @@ def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable
     )
 
 
-@value("turning", formula="the inner wheel's angle at the end of the lock", source=EXACT)
-def full_lock_inner(lock_table: LockTable) -> Rad:
-    """Angle of the inner wheel at full lock, seen from above, rad.
+@value(
+    "turning",
+    formula="the {which} wheel's angle at the end of the lock",
+    source=EXACT,
+    each=({"which": "inner"}, {"which": "outer"}),
+)
+def full_lock_which(lock_table: LockTable, which: str) -> Rad:
+    """Angle of the {which} wheel at full lock, seen from above, rad, into the bend positive.
 
-    >>> full_lock_inner(LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)]))
-    0.6
+    >>> table = LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)])
+    >>> full_lock_which(table, "inner"), full_lock_which(table, "outer")
+    (0.6, 0.5)
     """
-    return lock_table[-1].inner
-
-
-@value("turning", formula="the outer wheel's angle at the end of the lock", source=EXACT)
-def full_lock_outer(lock_table: LockTable) -> Rad:
-    """Angle of the outer wheel at full lock, seen from above, rad, into the bend positive.
-
-    >>> full_lock_outer(LockTable([Turned(0.0, 0.0, 0.0), Turned(0.6, 0.5, 0.48)]))
-    0.5
-    """
-    return lock_table[-1].outer
+    return lock_table[-1].inner if which == "inner" else lock_table[-1].outer
 
 
 @value("turning", formula="outer angle - ideal outer angle, where it is largest over the lock", source=EXACT)
@@ -125,14 +123,15 @@ def ackermann_error(lock_table: LockTable) -> Rad:
 @value(
     "turning",
     formula="(inner - outer) / (inner - ideal outer) at the same inner angle: 20 deg, or full lock where less",
-    source="one of two definitions in use, from memory; the other is by where the spin axes meet",
+    source=sources.COMMON_PRACTICE.saying(
+        "one of two definitions in use, from memory; the other is by where the spin axes meet"
+    ),
 )
 def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track: Mm, wheelbase: Mm) -> Share:
     """How much of the ideal difference between the wheels the linkage gives; negative where the sense is reversed.
 
     Arm leaning 16.2602 deg on a 1400 by 2600 mm car: more than the 62 % of the 15.07 deg that aim at the rear axle.
 
-    >>> from rules.motion.examples import trapezium
     >>> 0.62 < ackermann_share(trapezium(), radians(35), 1400.0, 2600.0) < 0.8
     True
     """
@@ -147,14 +146,13 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     "turning",
     formula="how far behind the spindles the line through steering axis and tie-rod end, at that joint's height, meets "
     "the centre line, by the wheelbase",
-    source=GEOMETRY,
+    source=sources.GEOMETRY,
 )
 def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     """Where the steering arms aim: 1 at the rear axle, less before it; negative ahead of the front axle.
 
     Arm 144 behind and 42 inboard, axis 700 from the centre line: 2400 behind, of 2600.
 
-    >>> from rules.motion.examples import trapezium
     >>> round(arm_aim(trapezium(), 2600.0), 4)
     0.9231
     """
@@ -169,12 +167,13 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     "turning",
     formula="arm of the same length, height and side whose root mean square error over the lock is least; tie rod's "
     "length follows, its inner end stays",
-    source="derived: scan of the arm's inward angle, then golden section",
+    source=sources.DERIVED.saying("scan of the arm's inward angle, then golden section"),
+    heavy=True,
 )
 def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> BestArm:
     """The tie-rod end that brings the outer wheel nearest to its ideal angle, over the lock there is now.
 
-    >>> from rules.motion.examples import through_lock, trapezium
+    >>> from math import degrees
     >>> round(degrees(best_arm(trapezium(), through_lock(trapezium()), 1400.0, 2600.0).inward), 1)
     21.7
     """
@@ -187,7 +186,7 @@ def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, whee
         raise NotForThisBuild("no arm of this length, near straight fore and aft, follows through the lock") from None
 
 
-@value("turning", formula="from the best arm", source=GEOMETRY)
+@value("turning", formula="from the best arm", source=sources.GEOMETRY)
 def best_tie_rod_ahead(best_arm: BestArm) -> Mm:
     """Tie-rod end of the best arm ahead of the spindle, mm; minus behind.
 
@@ -197,7 +196,7 @@ def best_tie_rod_ahead(best_arm: BestArm) -> Mm:
     return best_arm.end[0]
 
 
-@value("turning", formula="hub face offset - the best arm's tie-rod end from the tyre plane", source=GEOMETRY)
+@value("turning", formula="hub face offset - the best arm's tie-rod end from the tyre plane", source=sources.GEOMETRY)
 def best_tie_rod_inboard(best_arm: BestArm, hub_face_offset: Mm) -> Mm:
     """Tie-rod end of the best arm inboard of the hub flange face, mm.
 
@@ -207,7 +206,7 @@ def best_tie_rod_inboard(best_arm: BestArm, hub_face_offset: Mm) -> Mm:
     return hub_face_offset - best_arm.end[1]
 
 
-@value("turning", formula="from the best arm", source=GEOMETRY)
+@value("turning", formula="from the best arm", source=sources.GEOMETRY)
 def best_arm_angle(best_arm: BestArm) -> Rad:
     """Angle of the best arm from straight fore and aft, rad, its end inboard of the axis positive.
 
@@ -243,7 +242,7 @@ def best_ackermann_largest(best_arm: BestArm) -> Rad:
     "turning",
     formula="circle of the outer tyre's outer edge at full lock, about the middle of the two centres the wheels ask for "
     "on the rear axle's line; low speed, no slip, level ground",
-    source="derived: plane geometry",
+    source=sources.GEOMETRY,
 )
 def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_width: Mm) -> Mm:
     """Turning circle, kerb to kerb, mm in diameter.
@@ -251,7 +250,6 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     Inner wheel at 35 deg asks for a centre 3713.2 from its axis, outer at 28.5561 for 4777.4 - 1400 = 3377.4 from there;
     middle 3545.3. The outer edge: 3545.3 + 1400 + 100 cos 28.5561 across, 2600 + 100 sin 28.5561 ahead: 5687.13 away.
 
-    >>> from rules.motion.examples import through_lock, trapezium
     >>> round(turning_circle(through_lock(trapezium()), 2600.0, 1400.0, 200.0), 1)
     11374.3
     """
@@ -272,7 +270,7 @@ def rod_to_arm_angle(lock_sweep: Sweep, envelope: Sweep | None) -> Rad:
 
     Arm turned 30.23 deg from square to the rack, rod sloping 2.92 deg to it: 90 - 30.23 - 2.92.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
+    >>> from math import degrees
     >>> round(degrees(rod_to_arm_angle(through_lock(straight_rack()), None)), 2)
     56.85
     """
@@ -295,7 +293,6 @@ def rod_to_arm_angle(lock_sweep: Sweep, envelope: Sweep | None) -> Rad:
 def rack_left_at_stop(steered_front: FrontEnd, lock_sweep: Sweep, rack_travel: Mm | None, stop_angle: Rad | None) -> Mm:
     """Travel of rack or relay rod left when the stop touches, mm; nought where its own end comes first.
 
-    >>> from rules.motion.examples import straight_rack, through_lock
     >>> rack_left_at_stop(straight_rack(), through_lock(straight_rack()), 75.0, radians(40))
     0.0
     """

@@ -15,12 +15,11 @@ from rules.sheet.brakes import Cooling, PadFace, PadThickness, RunOfStops
 from rules.sheet.caliper import CaliperKind
 from rules.sheet.rotor import CUT, RotorStyle
 from rules.strength import brake, heat
+from rules.tables import sources
 from rules.values.optional_step import need_once_begun
 
 STATICS = "statics"
-HEAT = (
-    "energy balance; mass of the friction ring alone: Day, Braking of Road Vehicles, eq. 8.14; grey iron 460 J/(kg K)"
-)
+HEAT = sources.DAY.at("eq. 8.14", "energy balance, mass of the friction ring alone; grey iron 460 J/(kg K) from memory")
 TRANSFER: dict[Cooling, float] = {"still air": 10.0, "moving air": 25.0}
 """W/(m2 K). A heat transfer text gives 2 to 25 for still air and 25 to 250 for moving air (from memory)."""
 
@@ -28,7 +27,7 @@ TRANSFER: dict[Cooling, float] = {"still air": 10.0, "moving air": 25.0}
 @value(
     "brakes",
     formula="spindle to middle of the pads as entered, else (rotor diameter + inside of the braking band) / 4",
-    source="uniform wear of a worn-in pad (machine design texts)",
+    source=sources.WENTZELL.at("ch. 16", "uniform wear of a worn-in pad"),
 )
 def brake_effective_radius(
     effective_radius: Mm | None, rotor_diameter: Mm | None, band_inside_diameter: Mm | None
@@ -47,7 +46,7 @@ def brake_effective_radius(
     )
 
 
-@value("brakes", formula="line pressure x area of the pistons on one side", source=STATICS)
+@value("brakes", formula="line pressure x area of the pistons on one side", source=sources.STATICS)
 def pad_clamp_force(line_pressure: MPa, piston_diameter: Mm, pistons_per_side: int) -> Newton:
     """Force of one pad on the rotor, N; a sliding caliper's other pad presses as hard.
 
@@ -57,7 +56,7 @@ def pad_clamp_force(line_pressure: MPa, piston_diameter: Mm, pistons_per_side: i
     return brake.piston_force(line_pressure, piston_diameter, pistons_per_side)
 
 
-@value("brakes", formula="2 x pad friction x clamp on one pad x effective radius", source=STATICS)
+@value("brakes", formula="2 x pad friction x clamp on one pad x effective radius", source=sources.STATICS)
 def front_brake_torque(pad_friction: Ratio, pad_clamp_force: Newton, brake_effective_radius: Mm) -> NewtonMetre:
     """Torque of one front brake at the line pressure of a hard stop, N m.
 
@@ -70,7 +69,7 @@ def front_brake_torque(pad_friction: Ratio, pad_clamp_force: Newton, brake_effec
 @value(
     "brakes",
     formula="clamp on one pad / (angle the pad spans x its inner radius x its height)",
-    source="uniform wear of a worn-in pad (machine design texts)",
+    source=sources.WENTZELL.at("ch. 16", "uniform wear of a worn-in pad"),
 )
 def pad_pressure(pad_clamp_force: Newton, brake_effective_radius: Mm, brakes: PadFace) -> MPa:
     """Greatest pressure on the friction material, at its inner edge, MPa. Its maker says what it stands.
@@ -87,7 +86,7 @@ def pad_pressure(pad_clamp_force: Newton, brake_effective_radius: Mm, brakes: Pa
 @value(
     "brakes",
     formula="the greater of: load on one front tyre; front share of braking x whole vehicle / 2",
-    source="common practice, no source: the brakes' share stands for the load shifted forward",
+    source=sources.COMMON_PRACTICE.saying("the brakes' share stands for the load shifted forward"),
 )
 def front_tyre_load_braking(corner_weight: Kg, vehicle_weight: Kg, front_brake_share: Share) -> Newton:
     """Load on one front tyre in a hard stop, N.
@@ -98,7 +97,7 @@ def front_tyre_load_braking(corner_weight: Kg, vehicle_weight: Kg, front_brake_s
     return max(corner_weight, front_brake_share * vehicle_weight / 2) * GRAVITY
 
 
-@value("brakes", formula="road grip x load on the tyre when braking x wheel centre height", source=STATICS)
+@value("brakes", formula="road grip x load on the tyre when braking x wheel centre height", source=sources.STATICS)
 def wheel_grip_torque(
     road_grip: Ratio | None, front_tyre_load_braking: Newton | None, wheel_centre_height: Mm | None
 ) -> NewtonMetre:
@@ -114,7 +113,11 @@ def wheel_grip_torque(
     return brake.lock_up_torque(road_grip, front_tyre_load_braking, wheel_centre_height) / 1000
 
 
-@value("brakes", formula="front share / 2 x half of whole vehicle x speed squared", source="energy balance")
+@value(
+    "brakes",
+    formula="front share / 2 x half of whole vehicle x speed squared",
+    source=sources.PHYSICS.saying("energy balance"),
+)
 def stop_energy(
     stop_from: MetrePerSecond | None, vehicle_weight: Kg | None, front_brake_share: Share | None
 ) -> NewtonMetre:
@@ -142,7 +145,7 @@ def _band_area(outside: float, inside: float | None) -> float:
 @value(
     "brakes",
     formula="mass of the friction ring as entered, else for a rotor of one plate its volume x 7.2 g a cubic centimetre",
-    source="arithmetic; density of grey iron from memory",
+    source=sources.ARITHMETIC.saying("density of grey iron from memory"),
 )
 def friction_ring_mass(
     ring_mass: Kg | None,
@@ -177,7 +180,7 @@ def rotor_rise_one_stop(stop_energy: NewtonMetre, friction_ring_mass: Kg) -> Cel
 @value(
     "brakes",
     formula="heat conducted into the ring's own depth, layer by layer, while the flow falls evenly to nought",
-    source="one-dimensional conduction by differences; derived, checked against exact solutions",
+    source=sources.DERIVED.saying("one-dimensional conduction by differences, checked against exact solutions"),
 )
 def rotor_face_rise(
     stop_energy: NewtonMetre,
@@ -237,7 +240,7 @@ def rotor_rise_run(
 @value(
     "brakes",
     formula="thickness the caliper was made for - thinnest the rotor may be, nought at least",
-    source="arithmetic",
+    source=sources.ARITHMETIC,
 )
 def rotor_thickness_lost(
     made_for_thickness: Mm, minimum_thickness: Mm, rotor_working_thickness: Mm, rotor_style: RotorStyle
@@ -253,7 +256,7 @@ def rotor_thickness_lost(
     return max(0.0, made_for_thickness - thinnest)
 
 
-@value("brakes", formula="friction material new - worn out", source="arithmetic")
+@value("brakes", formula="friction material new - worn out", source=sources.ARITHMETIC)
 def pad_wear(brakes: PadThickness) -> Mm:
     """Friction material one pad loses before it is changed, mm.
 
@@ -271,7 +274,7 @@ def pad_wear(brakes: PadThickness) -> Mm:
 @value(
     "brakes",
     formula="sliding: wear of both pads + thickness lost; fixed: wear of one pad + half of the thickness lost",
-    source="geometry of the caliper",
+    source=sources.GEOMETRY.saying("the caliper"),
 )
 def piston_travel_needed(pad_wear: Mm, rotor_thickness_lost: Mm, caliper_kind: CaliperKind) -> Mm:
     """How far a piston comes out, mm, from new pads on the rotor it was made for to worn pads on the thinnest rotor.
@@ -283,7 +286,9 @@ def piston_travel_needed(pad_wear: Mm, rotor_thickness_lost: Mm, caliper_kind: C
 
 
 @value(
-    "brakes", formula="thickness as new - finished thickness, of a vented rotor cut to one plate", source="arithmetic"
+    "brakes",
+    formula="thickness as new - finished thickness, of a vented rotor cut to one plate",
+    source=sources.ARITHMETIC,
 )
 def thickness_cut_away(rotor_style: RotorStyle, rotor_thickness: Mm | None, finished_thickness: Mm | None) -> Mm:
     """What cutting to one plate takes off the rotor, mm.

@@ -6,19 +6,21 @@ Nothing here applies while none of the entries a part needs is answered.
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import Waits
-from rules.measure.units import Mm, MPa, SafetyFactor
+from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
+from rules.sheet.upright import ArmForm
 from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import SafetyFactor
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress
-from rules.values.optional_step import answered
+from rules.tables import sources
+from rules.values.optional_step import answered, needed, whole
 from rules.values.strength.upright import MISES, caliper_force, factor_of, moment_at, worst
 
 
-@value("upright", formula="the arm's section by its form and sizes", source="geometry")
+@value("upright", formula="the arm's section by its form and sizes", source=sources.GEOMETRY)
 def steering_arm_section(
-    steering_arm_form: str | None,
+    steering_arm_form: ArmForm | None,
     steering_arm_length: Mm | None,
     steering_arm_width: Mm | None,
     steering_arm_height: Mm | None,
@@ -29,23 +31,20 @@ def steering_arm_section(
     >>> steering_arm_section("flat bar", 110.0, 40.0, 12.0, None).modulus_v
     3200.0
     """
-    form, _, width = answered(
-        "the steering arm is not entered, so it was not judged", "upright", steering_arm_form=steering_arm_form,
-        steering_arm_length=steering_arm_length, steering_arm_width=steering_arm_width,
-    )  # fmt: skip
-    missing = []
-    if form in ("flat bar", "box") and steering_arm_height is None:
-        missing.append("upright.steering_arm_height")
-    if form in ("box", "round tube") and steering_arm_wall is None:
-        missing.append("upright.steering_arm_wall")
-    if missing:
-        raise Waits(*missing)
-    height, wall = steering_arm_height or 0.0, steering_arm_wall or 0.0
-    if form == "flat bar":
-        return flat_plate(width, height)
+    begun = {"steering_arm_form": steering_arm_form, "steering_arm_length": steering_arm_length,
+             "steering_arm_width": steering_arm_width}  # fmt: skip
+    *_, width = answered("the steering arm is not entered, so it was not judged", "upright", **begun)
+    form: ArmForm = needed("upright.steering_arm_form", steering_arm_form)
+    height = {"upright.steering_arm_height": steering_arm_height}
+    wall = {"upright.steering_arm_wall": steering_arm_wall}
     if form == "round bar":
         return round_bar(width)
-    return round_tube(width, wall) if form == "round tube" else hollow_rectangle(width, height, wall, 2 * wall)
+    if form == "flat bar":
+        return flat_plate(width, *whole(height))
+    if form == "round tube":
+        return round_tube(width, *whole(wall))
+    high, thick = whole(height | wall)
+    return hollow_rectangle(width, high, thick, 2 * thick)
 
 
 @value("upright", formula="yield / bending stress at the root of the arm: tie-rod force, all of it square to the arm, x "
@@ -72,10 +71,10 @@ def steering_arm_safety(
         acting = SectionLoads(shear_u=level, shear_v=upward, moment_v=level * length, moment_u=upward * length)
         factors.append((factor_of(upright_yield, section_stress(steering_arm_section, acting)), case.case,
                         "yield at the root of the steering arm"))  # fmt: skip
-    return worst(factors)
+    return worst("steering arm", factors)
 
 
-@value("upright", formula="the bracket's section at its root", source="geometry")
+@value("upright", formula="the bracket's section at its root", source=sources.GEOMETRY)
 def caliper_bracket_section(
     bracket_arm_length: Mm | None, bracket_arm_width: Mm | None, bracket_arm_offset: Mm | None,
     bracket_thickness: Mm | None,
@@ -89,9 +88,7 @@ def caliper_bracket_section(
         "the caliper bracket is not entered, so it was not judged", "upright", bracket_arm_length=bracket_arm_length,
         bracket_arm_width=bracket_arm_width, bracket_arm_offset=bracket_arm_offset,
     )  # fmt: skip
-    if bracket_thickness is None:
-        raise Waits("plate.bracket_thickness")
-    return flat_plate(width, bracket_thickness)
+    return flat_plate(width, needed("plate.bracket_thickness", bracket_thickness))
 
 
 @value("upright", formula="yield / von Mises stress at the root of the bracket: brake torque / pad radius as a force along "
@@ -120,10 +117,10 @@ def caliper_bracket_safety(
                               twist=force * (bracket_arm_offset or 0.0))  # fmt: skip
         factors.append((factor_of(upright_yield, section_stress(caliper_bracket_section, acting)), case.case,
                         "yield at the root of the caliper bracket"))  # fmt: skip
-    return worst(factors)
+    return worst("caliper bracket", factors)
 
 
-@value("upright", formula="the snout as a solid round bar", source="geometry")
+@value("upright", formula="the snout as a solid round bar", source=sources.GEOMETRY)
 def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None) -> Section:
     """The section of a fixed snout at its root.
 
@@ -162,4 +159,4 @@ def snout_safety(
         shear = hypot(case.hub_force[0], case.hub_force[2]) + brake
         stress = section_stress(snout_section, SectionLoads(axial=case.hub_force[1], moment_u=moment, shear_u=shear))
         factors.append((factor_of(snout_yield or 0.0, stress), case.case, "yield at the root of the snout"))
-    return worst(factors)
+    return worst("snout", factors)

@@ -8,11 +8,10 @@ asked for nothing here applies, and nothing rests on `part_loads`, which would w
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, Waits
-from rules.measure.units import Kg, Mm, Newton, Ratio, SafetyFactor
+from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
-    Element,
     RowLoads,
     basic_life,
     life_load,
@@ -21,10 +20,17 @@ from rules.strength.bearing import (
     row_loads,
     static_safety,
 )
-from rules.strength.corner_loads import CornerLoads, Margin
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import Margin, SafetyFactor
+from rules.tables import sources
 from rules.tables.bearing_reliability import ISO_281_2007
+from rules.tables.static_safety import RollingElement
+from rules.values.optional_step import needed
 
-TWO_CENTRES = "statics of a beam on two pressure centres, as race bearing technical notes size hub units"
+TWO_CENTRES = (
+    sources.STATICS.saying("a beam on two pressure centres"),
+    sources.MAKERS_ADVICE.saying("a race bearing note sizes hub units so"),
+)
 
 ROUGH = 1.2
 """Rough use: 20 % on every load, before life is worked out. Race bearing technical note."""
@@ -41,7 +47,10 @@ SHARES = (0.90, 0.08, 0.02)
 @value(
     "hub bearing",
     formula="spread of pressure centres as entered, else the spread of the rows",
-    source="the bearing's drawing; back-to-back rows hold further apart than they stand, so their own spread is careful",
+    source=(
+        sources.AS_ENTERED.saying("the bearing's drawing"),
+        sources.GEOMETRY.saying("back-to-back rows hold further apart than they stand, so their own spread is careful"),
+    ),
 )
 def bearing_spread(strength_asked: bool, pressure_centre_spread: Mm | None, row_spread: Mm | None) -> Mm:
     """Between the two points the bearing holds at, mm. An estimate while only the rows' own spread is known.
@@ -60,51 +69,38 @@ def _rows(loads: CornerLoads, spread: float) -> list[tuple[str, RowLoads]]:
     return [(case.case, row_loads(case.hub_force, case.hub_moment, spread)) for case in loads.cases]
 
 
-@value("hub bearing", formula="largest radial force on the outboard row, of all cases", source=TWO_CENTRES)
-def outboard_row_load(corner_loads: CornerLoads, bearing_spread: Mm) -> Newton:
-    """Radial force on the outboard row in its worst case, N.
+@value(
+    "hub bearing",
+    formula="largest radial force on the {which} row, of all cases",
+    source=TWO_CENTRES,
+    each=({"which": "outboard"}, {"which": "inboard"}),
+)
+def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) -> Newton:
+    """Radial force on the {which} row in its worst case, N.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> round(outboard_row_load(CornerLoads(None, (case,)), 60.0), 2)
-    2666.67
+    >>> [round(which_row_load(CornerLoads(None, (case,)), 60.0, row), 2) for row in ("outboard", "inboard")]
+    [2666.67, 1333.33]
     """
-    return max(rows.outboard_size for _, rows in _rows(corner_loads, bearing_spread))
-
-
-@value("hub bearing", formula="largest radial force on the inboard row, of all cases", source=TWO_CENTRES)
-def inboard_row_load(corner_loads: CornerLoads, bearing_spread: Mm) -> Newton:
-    """Radial force on the inboard row in its worst case, N.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> nought = (0.0, 0.0, 0.0)
-    >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> round(inboard_row_load(CornerLoads(None, (case,)), 60.0), 2)
-    1333.33
-    """
-    return max(rows.inboard_size for _, rows in _rows(corner_loads, bearing_spread))
-
-
-def _element(rolling_element: str | None) -> Element:
-    if rolling_element is None:
-        raise Waits("hub.rolling_element")
-    return "ball" if rolling_element == "ball" else "roller"
-
-
-def _spread(bearing_spread: float | None) -> float:
-    if bearing_spread is None:
-        raise Waits("bearing_spread")
-    return bearing_spread
+    found = [rows for _, rows in _rows(corner_loads, bearing_spread)]
+    return max(rows.outboard_size if which == "outboard" else rows.inboard_size for rows in found)
 
 
 @value(
     "hub bearing",
     formula="half the unit's static rating / (radial force on a row + its part of the thrust), least of all cases and rows",
-    source="ISO 76, s0 = C0 / P0, for each row; thrust factor in rules/strength/bearing.py",
+    source=(
+        sources.ISO_76.saying("s0 = C0 / P0, for each row"),
+        sources.MAKERS_ADVICE.saying("the thrust factor, in rules/strength/bearing.py"),
+    ),
 )
 def hub_bearing_safety(
-    corner_loads: CornerLoads, static_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
+    corner_loads: CornerLoads,
+    static_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: RollingElement | None,
 ) -> SafetyFactor:
     """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
 
@@ -117,11 +113,13 @@ def hub_bearing_safety(
     """
     if static_rating is None:
         raise NotForThisBuild(NO_RATING.format("static"))
-    element, spread = _element(rolling_element), _spread(bearing_spread)
+    element: RollingElement = needed("hub.rolling_element", rolling_element)
+    spread = needed("bearing_spread", bearing_spread)
     margins = []
     for name, rows in _rows(corner_loads, spread):
         radial, row = rows.worst
-        margins.append(Margin(static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
+        factor = static_safety(static_rating, radial, rows.thrust, element)
+        margins.append(Margin(factor, name, f"dents in the {row}", part="hub bearing"))
     return min(margins)
 
 
@@ -139,10 +137,16 @@ def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
     "hub bearing",
     formula="a1 x life of both rows, each (its part of the dynamic rating / (mean load x 1.2))^p; 90 % of the way standing, "
     "8 % at a quarter of the cornering case, 2 % in it",
-    source="ISO 281, a1 of the 2007 edition at 95 %; the shares are a rule of thumb from memory",
+    source=(
+        sources.ISO_281.saying("a1 at 95 %"),
+        sources.COMMON_PRACTICE.saying("the shares of the distance, a rule of thumb from memory"),
+    ),
 )
 def hub_bearing_life(
-    corner_loads: CornerLoads, dynamic_rating: Newton | None, bearing_spread: Mm | None, rolling_element: str | None
+    corner_loads: CornerLoads,
+    dynamic_rating: Newton | None,
+    bearing_spread: Mm | None,
+    rolling_element: RollingElement | None,
 ) -> Ratio:
     """Million turns that 95 of 100 such bearings reach, shock and dirt left out.
 
@@ -158,7 +162,8 @@ def hub_bearing_life(
     """
     if dynamic_rating is None:
         raise NotForThisBuild(NO_RATING.format("dynamic"))
-    element, spread = _element(rolling_element), _spread(bearing_spread)
+    element: RollingElement = needed("hub.rolling_element", rolling_element)
+    spread = needed("bearing_spread", bearing_spread)
     parts = [
         (share, row_loads(*_part_way(corner_loads, turned), spread))
         for share, turned in zip(SHARES, (0.0, 0.25, 1.0), strict=True)
@@ -176,8 +181,9 @@ def hub_bearing_life(
     "hub bearing",
     formula="load on the tyre x (half the tyre + bearing from the tyre's plane) / the same on the car the hub comes from; "
     "the planes are left out of both while its wheel's offset is not known",
-    source="moment of a tyre on its bearing at 1 g of cornering, as wheel fatigue tests load a wheel (SAE J328, "
-    "M = W (R mu + d))",
+    source=sources.SAE_J328.at(
+        "eq. 1", "M = W (R mu + d), the moment a wheel fatigue test puts on a wheel, here at 1 g of cornering"
+    ),
 )
 def bearing_load_against_donor(
     strength_asked: bool,

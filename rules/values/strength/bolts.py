@@ -7,10 +7,11 @@ import re
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import NotForThisBuild, OutsideRange
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import hub_bolt_places
-from rules.measure.units import Mm, NewtonMetre, Ratio, SafetyFactor
+from rules.measure.units import Mm, NewtonMetre, Ratio
+from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
     group_pulls,
@@ -20,29 +21,39 @@ from rules.strength.bolts import (
     tightening_torque,
 )
 from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import SafetyFactor
 from rules.strength.threads import least_engagement, root_diameter, stress_area
-from rules.tables.bolt_grades import GRADES, BoltStrength, bolt_strength
+from rules.tables import sources
+from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
 from rules.tables.materials import AS_BOUGHT, lowest
-from rules.tables.torque_factors import TORQUE_FACTOR
-from rules.values.optional_step import answered
+from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
+from rules.values.optional_step import answered, needed, whole
 from rules.values.strength.loads import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
 
 ELASTIC = (
-    "elastic bolt group (AISC Manual part 7, from memory); pull and shear by distortion energy against the proof load"
+    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
+    sources.SHIGLEY_9.at("eq. 5-15", "pull and shear by distortion energy, against the proof load"),
 )
-GRADE_TABLE = "SAE J429, ISO 898-1: rules/tables/bolt_grades.py"
+GRADE_TABLE = (sources.SAE_J429, sources.ISO_898)
 
-RULE_OF_THUMB = {"nut": 0.0, "steel": 1.5, "iron": 2.0, "aluminium": 2.5}
+RULE_OF_THUMB: dict[ScrewedInto, float] = {"nut": 0.0, "steel": 1.5, "iron": 2.0, "aluminium": 2.5}
 """Least thread engagement in bolt diameters. Steel: old rule of thumb in print; iron and aluminium from memory."""
 
-TAPPED = {"steel": lowest(AS_BOUGHT["a36 plate"]).ultimate, "aluminium": lowest(AS_BOUGHT["6061-t6"]).ultimate}
+TAPPED: dict[ScrewedInto, float] = {
+    "steel": lowest(AS_BOUGHT["a36 plate"]).ultimate,
+    "aluminium": lowest(AS_BOUGHT["6061-t6"]).ultimate,
+}
 """Tensile strength of tapped metal, MPa: the weakest usual one. Iron has no figure here, only the rule of thumb."""
 
-_LINES = {"three": "grade 5", "3": "grade 5", "five": "grade 7", "5": "grade 7", "six": "grade 8", "6": "grade 8"}
+_CLASSES: dict[str, BoltGrade] = {"8.8": "8.8", "10.9": "10.9", "12.9": "12.9"}
+_SAE_GRADES: dict[str, BoltGrade] = {"2": "grade 2", "5": "grade 5", "7": "grade 7", "8": "grade 8"}
+_LINES: dict[str, BoltGrade] = {
+    "three": "grade 5", "3": "grade 5", "five": "grade 7", "5": "grade 7", "six": "grade 8", "6": "grade 8",
+}  # fmt: skip
 
 
-def read_grade(mark: str) -> str:
+def read_grade(mark: str) -> BoltGrade:
     """One of GRADES from what was written off a bolt's head. Raises OutsideRange where it says none of them.
 
     >>> read_grade("Grade 8"), read_grade("six lines"), read_grade("class 10.9"), read_grade("gr 5")
@@ -50,16 +61,16 @@ def read_grade(mark: str) -> str:
     """
     words = mark.strip().lower().replace(",", ".")
     if match := re.search(r"\b(8\.8|10\.9|12\.9)\b", words):
-        return match[1]
+        return _CLASSES[match[1]]
     if match := re.search(r"\b(three|five|six|[356])\s+(?:radial\s+)?lines?\b", words):
         return _LINES[match[1]]
     if match := re.fullmatch(r"(?:sae\s*)?(?:grade|gr\.?|g)?\s*([2578])", words):
-        return f"grade {match[1]}"
+        return _SAE_GRADES[match[1]]
     raise OutsideRange(f"the bolt mark “{mark}” says no grade known here; write one of {', '.join(GRADES)}")
 
 
-def strength_of(grade: str, thread: Thread) -> BoltStrength:
-    """Strength of a bolt of one of GRADES. Raises OutsideRange where the grade has no such size."""
+def strength_of(grade: BoltGrade, thread: Thread) -> BoltStrength:
+    """Strength of a bolt by its grade. Raises OutsideRange where the grade has no such size."""
     found = bolt_strength(grade, thread.diameter)
     if found is None:
         raise OutsideRange(f"there is no bolt of {thread.text} in {grade}; check the mark")
@@ -73,13 +84,15 @@ def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -
     >>> hub_bolt_strength("10.9", Thread("12 x 1.75 mm", 12.0, 1.75)).proof
     830
     """
-    if mount_bolt_grade is None:
-        raise Waits("hub.mount_bolt_grade")
-    return strength_of(read_grade(mount_bolt_grade), mount_bolt_thread)
+    return strength_of(read_grade(needed("hub.mount_bolt_grade", mount_bolt_grade)), mount_bolt_thread)
 
 
-@value("bolts", formula="strength is asked for, or the hub bolts' engagement or hole is entered", source="none")
-def hub_bolts_begun(strength_asked: bool | None, hub_bolt_engagement: Mm | None, hub_bolt_into: str | None) -> bool:
+@value(
+    "bolts", formula="strength is asked for, or the hub bolts' engagement or hole is entered", source=sources.ARITHMETIC
+)
+def hub_bolts_begun(
+    strength_asked: bool | None, hub_bolt_engagement: Mm | None, hub_bolt_into: ScrewedInto | None
+) -> bool:
     """True once the hub bolts are to be judged; does not apply before.
 
     >>> hub_bolts_begun(None, 24.0, None)
@@ -119,10 +132,8 @@ def hub_bolts_safety(
     """
     if mount_bolts != 4:
         raise NotForThisBuild("the hub bolts' places are known for four bolts only, so they were not judged")
-    if mount_width is None or mount_height is None:
-        asked = {"hub.mount_width": mount_width, "hub.mount_height": mount_height}
-        raise Waits(*(name for name, answer in asked.items() if answer is None))
-    places, thread = hub_bolt_places(mount_width, mount_height), mount_bolt_thread
+    width, height = whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})
+    places, thread = hub_bolt_places(width, height), mount_bolt_thread
     area = stress_area(thread.diameter, thread.pitch)
     shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
     face = part_loads.places.mount_face
@@ -131,7 +142,7 @@ def hub_bolts_safety(
         x, y, z = case.hub_force
         about_x, about_y, about_z = moment_at(case, part_loads.places, face)
         caliper = caliper_force(case, brake_effective_radius)
-        prying = caliper * abs(rotor_plane_offset - face[1]) * hypot(1 / (2 * mount_height), 1 / (2 * mount_width))
+        prying = caliper * abs(rotor_plane_offset - face[1]) * hypot(1 / (2 * height), 1 / (2 * width))
         pulls = group_pulls(places, max(y, 0.0), -about_x, about_z)
         shears = group_shears(places, x, z, about_y)
         stress = max(
@@ -139,14 +150,22 @@ def hub_bolts_safety(
             for pull, shear in zip(pulls, shears, strict=True)
         )
         factors.append((factor_of(hub_bolt_strength.proof, stress), case.case, "proof load of a hub bolt"))
-    return worst(factors)
+    return worst("hub bolts", factors)
 
 
-@value("bolts", formula="full thread in the hole / the larger of FED-STD-H28 engagement and the rule of thumb",
-       source="FED-STD-H28/2B formula 14; steel 1.5 d in print, iron 2 d and aluminium 2.5 d from memory")  # fmt: skip
+@value(
+    "bolts",
+    formula="full thread in the hole / the larger of FED-STD-H28 engagement and the rule of thumb",
+    source=(
+        sources.FED_STD_H28.at("formula 14"),
+        sources.COMMON_PRACTICE.saying(
+            "steel 1.5 d, an old rule of thumb in print; iron 2 d and aluminium 2.5 d from memory"
+        ),
+    ),
+)
 def hub_bolt_thread_share(
     hub_bolt_engagement: Mm | None,
-    hub_bolt_into: str | None,
+    hub_bolt_into: ScrewedInto | None,
     hub_bolt_strength: BoltStrength | None,
     mount_bolt_thread: Thread | None,
 ) -> Ratio:
@@ -156,20 +175,18 @@ def hub_bolt_thread_share(
     >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
     1.0
     """
-    engaged, into = answered(
-        "the hub bolts' thread engagement is not entered, so it was not judged", "bolts",
-        hub_bolt_engagement=hub_bolt_engagement, hub_bolt_into=hub_bolt_into,
-    )  # fmt: skip
-    if hub_bolt_strength is None or mount_bolt_thread is None:
-        raise Waits("hub.mount_bolt_thread" if mount_bolt_thread is None else "hub_bolt_strength")
-    thread, tensile = mount_bolt_thread, hub_bolt_strength.tensile
+    begun = {"hub_bolt_engagement": hub_bolt_engagement, "hub_bolt_into": hub_bolt_into}
+    engaged, _ = answered("the hub bolts' thread engagement is not entered, so it was not judged", "bolts", **begun)
+    into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
+    thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
+    tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
     hole = TAPPED.get(into, tensile)
     formula = least_engagement(thread.diameter, thread.pitch, tensile, hole)
     return float(engaged / max(formula, RULE_OF_THUMB[into] * thread.diameter))
 
 
 @value("bolts", formula="the studs' thread and strength as entered", source=GRADE_TABLE)
-def wheel_stud_strength(stud_grade: str | None, stud_thread: Thread | None) -> BoltStrength:
+def wheel_stud_strength(stud_grade: BoltGrade | None, stud_thread: Thread | None) -> BoltStrength:
     """Strength of the wheel studs.
 
     >>> wheel_stud_strength("8.8", Thread("12 x 1.5 mm", 12.0, 1.5)).proof
@@ -178,9 +195,7 @@ def wheel_stud_strength(stud_grade: str | None, stud_thread: Thread | None) -> B
     (grade,) = answered(
         "the wheel studs' grade is not entered, so they were not judged", "bolts", stud_grade=stud_grade
     )
-    if stud_thread is None:
-        raise Waits("hub.stud_thread")
-    return strength_of(grade, stud_thread)
+    return strength_of(grade, needed("hub.stud_thread", stud_thread))
 
 
 @value("bolts", formula="proof strength / von Mises stress of the worst stud: 2 M / (n r) + pull / n, shear / n + brake "
@@ -212,10 +227,10 @@ def wheel_studs_safety(
         shear = hypot(x, z) / count + abs(case.brake_torque) / (count * radius)
         stress = pull_and_shear_stress(pull, shear, area, shear_area)
         factors.append((factor_of(wheel_stud_strength.proof, stress), case.case, "proof load of a wheel stud"))
-    return worst(factors)
+    return worst("wheel studs", factors)
 
 
-def torque_of(lubrication: str | None, strength: BoltStrength, thread: Thread) -> float:
+def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: Thread) -> float:
     """Torque for a preload of 0.75 of proof load, N m. Raises NotForThisBuild where nobody says what is on the threads."""
     if lubrication is None:
         raise NotForThisBuild("what is on the threads is not entered, so no torque was worked out")
@@ -226,8 +241,10 @@ def torque_of(lubrication: str | None, strength: BoltStrength, thread: Thread) -
 TORQUE = "T = K d F, K by what is on the threads (Shigley 9th ed. Table 8-15), F = 0.75 of proof load"
 
 
-@value("bolts", formula=TORQUE, source="Shigley 9th ed. eq. 8-27")
-def hub_bolt_torque(lubrication: str | None, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread) -> NewtonMetre:
+@value("bolts", formula=TORQUE, source=sources.SHIGLEY_9.at("eq. 8-27"))
+def hub_bolt_torque(
+    lubrication: ThreadState | None, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread
+) -> NewtonMetre:
     """Tightening torque of the hub bolts, N m. The hub maker's own figure goes before it.
 
     >>> round(hub_bolt_torque("zinc plated", BoltStrength(830, 940, 1040), Thread("12 x 1.75 mm", 12.0, 1.75)))

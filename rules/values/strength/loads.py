@@ -6,24 +6,27 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, Waits
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio, SafetyFactor
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
 from rules.measure.vectors import Vector, size
 from rules.motion.points import Hinge
+from rules.sheet.pivots import SpringOn
 from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
-from rules.strength.corner_loads import CornerLoads, Margin, Places
+from rules.strength.corner_loads import CornerLoads, Places
 from rules.strength.load_cases import Multiples, case_loads, load_cases
-from rules.tables.load_multiples import LOAD_MULTIPLES, Case
+from rules.strength.margin import Margin, SafetyFactor
+from rules.tables import sources
+from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
-BALANCE = "statics: six equations of a rigid body, joints without friction; rules/strength/balance.py"
-LEGS = "statics: a force in an arm's plane as two along its legs; rules/strength/balance.py"
+BALANCE = sources.STATICS.saying("six equations of a rigid body, joints without friction; rules/strength/balance.py")
+LEGS = sources.STATICS.saying("a force in an arm's plane as two along its legs; rules/strength/balance.py")
 NOT_ASKED = "strength was not asked for; answer yes to judge the strength under loads and links"
 
 
 @value(
     "loads",
     formula="yes where judge the strength says so, or where it is empty and any multiple is entered",
-    source="the builder's own answer",
+    source=sources.AS_ENTERED,
 )
 def strength_asked(
     judge_strength: bool | None,
@@ -45,70 +48,21 @@ def strength_asked(
     raise NotForThisBuild(NOT_ASKED)
 
 
-def _multiple(case: Case, entered: float | None, use: str) -> float:
-    if entered is not None:
-        return entered
-    return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case.replace(' ', '_')}")
+@value(
+    "loads",
+    formula=OFFERED,
+    source=lambda member: LOAD_MULTIPLES[member["case"]].source,
+    each=[{"case": case, "push": multiple.push} for case, multiple in LOAD_MULTIPLES.items()],
+)
+def case_multiple(strength_asked: bool, loads_case: Ratio | None, use: Use, case: Case) -> Ratio:
+    """{Push}, times the standing load.
 
-
-@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9; lecture slides on frame loads")
-def bump_multiple(strength_asked: bool, bump: Ratio | None, use: str) -> Ratio:
-    """Upward load in a bump, times the standing load.
-
-    >>> float(bump_multiple(True, None, "trail"))
-    4.0
+    >>> float(case_multiple(True, None, "dunes", "landing")), case_multiple(True, 2.5, "dunes", "landing")
+    (6.0, 2.5)
     """
-    return _multiple("bump", bump, use)
-
-
-@value("loads", formula=OFFERED, source="Brown, Robertson and Serpento, Motor Vehicle Structures, table 2.4")
-def braking_multiple(strength_asked: bool, braking: Ratio | None, use: str) -> Ratio:
-    """Rearward pull at the ground, times the standing load.
-
-    >>> float(braking_multiple(True, None, "road"))
-    1.1
-    """
-    return _multiple("braking", braking, use)
-
-
-@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: as much as the tyre grips")
-def cornering_multiple(strength_asked: bool, cornering: Ratio | None, use: str) -> Ratio:
-    """Inboard push at the ground on the outer wheel, times the standing load.
-
-    >>> float(cornering_multiple(True, None, "race"))
-    1.0
-    """
-    return _multiple("cornering", cornering, use)
-
-
-@value("loads", formula=OFFERED, source="trade custom, from memory; no published figure")
-def landing_multiple(strength_asked: bool, landing: Ratio | None, use: str) -> Ratio:
-    """Upward load on landing, times the standing load.
-
-    >>> float(landing_multiple(True, None, "dunes"))
-    6.0
-    """
-    return _multiple("landing", landing, use)
-
-
-@value("loads", formula=OFFERED, source="course notes on vehicle structures, ch. 9: longitudinal bump")
-def rock_multiple(strength_asked: bool, rock: Ratio | None, use: str) -> Ratio:
-    """Rearward push at spindle height, times the standing load.
-
-    >>> float(rock_multiple(True, None, "trail"))
-    4.5
-    """
-    return _multiple("rock", rock, use)
-
-
-@value("loads", formula=OFFERED, source="course notes, ch. 9: sideways against a kerb; borrowed")
-def steering_stop_multiple(strength_asked: bool, steering_stop: Ratio | None, use: str) -> Ratio:
-    """Sideways push on the tyre's front edge, times the standing load.
-
-    >>> float(steering_stop_multiple(True, None, "trail"))
-    1.75
-    """
-    return _multiple("steering stop", steering_stop, use)
+    if loads_case is not None:
+        return loads_case
+    return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case}")
 
 
 @value("loads", formula="each case's force on the tyre, balanced by the two pivots and the tie rod", source=BALANCE)
@@ -125,7 +79,7 @@ def corner_loads(
     lower_pivot_ahead: Mm,
     lower_pivot_offset: Mm,
     lower_pivot_height: Mm,
-    spring_on: str,
+    spring_on: SpringOn,
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_end_height: Mm,
@@ -201,30 +155,22 @@ def _worst(forces: list[Vector]) -> float:
     return max(size(force) for force in forces)
 
 
-@value("loads", formula="largest force at the upper outer pivot, of all cases", source=BALANCE)
-def upper_pivot_load(corner_loads: CornerLoads) -> Newton:
-    """Force on the upper outer pivot in its worst case, N.
+@value(
+    "loads",
+    formula="largest force at the {which} outer pivot, of all cases",
+    source=BALANCE,
+    each=({"which": "upper", "place": "upper_pivot"}, {"which": "lower", "place": "lower_pivot"}),
+)
+def which_pivot_load(corner_loads: CornerLoads, place: str) -> Newton:
+    """Force on the {which} outer pivot in its worst case, N.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("bump", nought, nought, nought, (2.0, 3.0, 6.0), nought, nought)
-    >>> upper_pivot_load(CornerLoads(None, (case,)))
+    >>> which_pivot_load(CornerLoads(None, (case,)), "upper_pivot")
     7.0
     """
-    return _worst([case.upper_pivot for case in corner_loads.cases])
-
-
-@value("loads", formula="largest force at the lower outer pivot, of all cases", source=BALANCE)
-def lower_pivot_load(corner_loads: CornerLoads) -> Newton:
-    """Force on the lower outer pivot in its worst case, N.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> nought = (0.0, 0.0, 0.0)
-    >>> case = CaseLoads("bump", nought, nought, nought, nought, (2.0, 3.0, 6.0), nought)
-    >>> lower_pivot_load(CornerLoads(None, (case,)))
-    7.0
-    """
-    return _worst([case.lower_pivot for case in corner_loads.cases])
+    return _worst([case.at(place) for case in corner_loads.cases])
 
 
 @value("loads", formula="largest pull or push in the tie rod, of all cases", source=BALANCE)
@@ -242,7 +188,9 @@ def tie_rod_load(part_loads: CornerLoads) -> Newton:
     return _worst([case.tie_rod for case in part_loads.cases])
 
 
-def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge | None) -> list[tuple[float, float]]:
+def _legs(
+    loads: CornerLoads, spring_on: SpringOn, lower: Hinge | None, upper: Hinge | None
+) -> list[tuple[float, float]]:
     """Pull in both legs of the arm without the spring, case by case."""
     guiding_upper = spring_on == "lower arm"
     hinge, outer = (upper, loads.places.upper_pivot) if guiding_upper else (lower, loads.places.lower_pivot)
@@ -257,12 +205,15 @@ def _legs(loads: CornerLoads, spring_on: str, lower: Hinge | None, upper: Hinge 
 
 
 @value(
-    "loads", formula="largest pull or push in the front leg of the arm without the spring, of all cases", source=LEGS
+    "loads",
+    formula="largest pull or push in the {end} leg of the arm without the spring, of all cases",
+    source=LEGS,
+    each=({"end": "front"}, {"end": "rear"}),
 )
-def guiding_front_leg_load(
-    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
+def guiding_end_leg_load(
+    corner_loads: CornerLoads, spring_on: SpringOn, lower_hinge: Hinge | None, upper_hinge: Hinge | None, end: str
 ) -> Newton:
-    """Pull or push in the front leg of the arm without the spring in its worst case, N, without its sign.
+    """Pull or push in the {end} leg of the arm without the spring in its worst case, N, without its sign.
 
     Legs 3-4-5 to each side, 800 N inboard: each takes half of it, 400 x 5 / 4.
 
@@ -270,26 +221,11 @@ def guiding_front_leg_load(
     >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, (0.0, -800.0, 0.0), none, none),))
-    >>> guiding_front_leg_load(loads, "lower arm", None, hinge)
+    >>> guiding_end_leg_load(loads, "lower arm", None, hinge, "front")
     500.0
     """
-    return max(abs(front) for front, _ in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
-
-
-@value("loads", formula="largest pull or push in the rear leg of the arm without the spring, of all cases", source=LEGS)
-def guiding_rear_leg_load(
-    corner_loads: CornerLoads, spring_on: str, lower_hinge: Hinge | None, upper_hinge: Hinge | None
-) -> Newton:
-    """Pull or push in the rear leg of the arm without the spring in its worst case, N, without its sign.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
-    >>> places = Places(none, none, none, none, none, none, none, none)
-    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, none, (0.0, -800.0, 0.0), none),))
-    >>> guiding_rear_leg_load(loads, "upper arm", hinge, None)
-    500.0
-    """
-    return max(abs(rear) for _, rear in _legs(corner_loads, spring_on, lower_hinge, upper_hinge))
+    legs = _legs(corner_loads, spring_on, lower_hinge, upper_hinge)
+    return max(abs(front if end == "front" else rear) for front, rear in legs)
 
 
 @value(
@@ -309,7 +245,11 @@ def hub_moment(corner_loads: CornerLoads) -> NewtonMetre:
     return _worst([case.hub_moment for case in corner_loads.cases]) / 1000
 
 
-@value("loads", formula="the tie rod's rating as entered", source="the maker of the rod's end joints")
+@value(
+    "loads",
+    formula="the tie rod's rating as entered",
+    source=sources.AS_ENTERED.saying("from the maker of the rod's end joints"),
+)
 def tie_rod_strength(tie_rod_rating: Newton | None) -> Newton:
     """The rod's rated strength, N. Entered on the step of the loads, so once it is there the rod is to be judged.
 
@@ -335,4 +275,4 @@ def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> SafetyF
     worst = max(part_loads.cases, key=lambda case: size(case.tie_rod))
     if not size(worst.tie_rod):
         raise NotForThisBuild("the tie rod carries nothing in any case")
-    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod")
+    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod", part="tie rod")

@@ -6,32 +6,41 @@ the hub, is held by that section. Nothing here applies while none of the entries
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from math import sqrt
+from math import inf, sqrt
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotForThisBuild, Waits
 from rules.measure.outline import hub_bolt_places
-from rules.measure.units import Mm, MPa, SafetyFactor
+from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
+from rules.sheet.upright import Beam
 from rules.strength.bolts import group_pulls
-from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
 from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
-from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, lowest
-from rules.values.optional_step import answered
+from rules.tables import sources
+from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
+from rules.values.optional_step import answered, needed, whole
 
-MISES = "von Mises (Shigley 9th ed. eq. 5-15) on beam theory; worst bending, twist and shear of a section taken in one point"
+MISES = sources.SHIGLEY_9.at(
+    "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
+)
 OVERHUNG = (
-    f"{MISES}; elastic bolt group; cantilever plate under a point load (Timoshenko and Woinowsky-Krieger, from memory)"
+    sources.SHIGLEY_9.at(
+        "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
+    ),
+    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
+    sources.TIMOSHENKO.saying("cantilever plate under a point load"),
 )
 ENOUGH = 1000.0
 """A factor beyond this is shown as this: the part carries next to nothing."""
 
 
-def worst(factors: Iterable[tuple[float, str, str]]) -> Margin:
-    """The least of (strength, or factor; case; what gives)."""
+def worst(part: str, factors: Iterable[tuple[float, str, str]]) -> Margin:
+    """The least of (factor; case; what gives). part: whose they are, in words."""
     factor, case, limit = min(factors)
-    return Margin(min(factor, ENOUGH), case, limit)
+    return Margin(min(factor, ENOUGH), case, limit, part=part)
 
 
 def factor_of(strength: float, stress: float) -> float:
@@ -48,14 +57,19 @@ def caliper_force(case: CaseLoads, radius: float | None) -> float:
     """What the pads drag at the caliper with, N, along the rotor's edge: brake torque over the radius they act at, mm."""
     if not case.brake_torque:
         return 0.0
-    if radius is None:
-        raise Waits("brake_effective_radius")
-    return abs(case.brake_torque) / radius
+    return abs(case.brake_torque) / needed("brake_effective_radius", radius)
 
 
-@value("upright", formula="the least of: certificate, else the lowest published figure as bought; the figure beside a weld",
-       source="rules/tables/materials.py, each row with its source")  # fmt: skip
-def upright_yield(upright_material: str | None, certificate_yield: MPa | None) -> MPa:
+@value(
+    "upright",
+    formula="the least of: certificate, else the lowest published figure as bought; the figure beside a weld",
+    source=(
+        sources.ASTM_A36,
+        sources.SHIGLEY_8.at("Table A-20"),
+        sources.MOTT.at("Table A-3", "each row of rules/tables/materials.py names its own"),
+    ),
+)
+def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None) -> MPa:
     """Yield strength of the upright's metal after welding, MPa. A table's figure is an estimate until a certificate says.
 
     >>> round(upright_yield("4130 normalised", 480.0)), round(upright_yield("1018 cold drawn", None))
@@ -63,13 +77,13 @@ def upright_yield(upright_material: str | None, certificate_yield: MPa | None) -
     """
     if upright_material is None:
         raise Waits("upright.material")
-    beside = BESIDE_WELD.get(upright_material)
+    beside = inf if upright_material == "other" else BESIDE_WELD[upright_material].yields
     if certificate_yield is not None:
-        return min(certificate_yield, beside.yields) if beside else certificate_yield
-    rows = AS_BOUGHT.get(upright_material, ())
-    if not rows or beside is None:
+        return min(certificate_yield, beside)
+    rows = () if upright_material == "other" else AS_BOUGHT[upright_material]
+    if not rows:
         raise Waits("upright.certificate_yield")
-    return Estimate(min(lowest(rows).yields, beside.yields), measure="upright.certificate_yield")
+    return Estimate(min(lowest(rows).yields, beside), measure="upright.certificate_yield")
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +96,7 @@ class Build:
     bore: float
     top: float
     bottom: float
-    beam: str
+    beam: Beam
     beam_width: float = 0.0
     beam_depth: float = 0.0
     beam_wall: float = 0.0
@@ -109,11 +123,15 @@ class Build:
         return box_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius, through, spacing)
 
 
-@value("upright", formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-       "on both sides of the spindle alike", source="geometry; a welded-on beam counts as one with the plate")  # fmt: skip
+@value(
+    "upright",
+    formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
+    "on both sides of the spindle alike",
+    source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
+)
 def upright_build(
-    upright_material: str | None,
-    beam: str | None,
+    upright_material: Metal | None,
+    beam: Beam | None,
     beam_width: Mm | None,
     beam_depth: Mm | None,
     beam_wall: Mm | None,
@@ -131,18 +149,16 @@ def upright_build(
     >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
     'plate 130 x 10 mm alone'
     """
-    _, form = answered("the upright's metal and beam are not entered, so it was not judged", "upright",
-                       material=upright_material, beam=beam)  # fmt: skip
-    sizes = {"width": plate_width, "height": plate_height, "thickness": plate_thickness, "bore": bore,
-             "spindle_from_top": spindle_from_top, "spindle_from_front": spindle_from_front}  # fmt: skip
-    missing = [f"plate.{key}" for key, size in sizes.items() if size is None]
-    needed = {"none": {}, "tube": {"beam_width": beam_width, "beam_wall": beam_wall}}.get(
-        form, {"beam_width": beam_width, "beam_depth": beam_depth, "beam_wall": beam_wall}
-    )
-    missing += [f"upright.{key}" for key, size in needed.items() if size is None]
-    if missing:
-        raise Waits(*missing)
-    width, height, thickness, hole, top, front = (size or 0.0 for size in sizes.values())
+    begun = {"material": upright_material, "beam": beam}
+    answered("the upright's metal and beam are not entered, so it was not judged", "upright", **begun)
+    form: Beam = needed("upright.beam", beam)
+    plate = {"plate.width": plate_width, "plate.height": plate_height, "plate.thickness": plate_thickness,
+             "plate.bore": bore, "plate.spindle_from_top": spindle_from_top,
+             "plate.spindle_from_front": spindle_from_front}  # fmt: skip
+    sizes = {"upright.beam_width": beam_width, "upright.beam_wall": beam_wall}
+    if form == "box" or form == "channel":
+        sizes["upright.beam_depth"] = beam_depth
+    width, height, thickness, hole, top, front, *_ = whole(plate | ({} if form == "none" else sizes))
     wide, deep, wall = beam_width or 0.0, beam_depth or 0.0, beam_wall or 0.0
     radius = 2 * wall if beam_corner_radius is None else beam_corner_radius
     alike = 2 * min(front, width - front)
@@ -155,10 +171,9 @@ Acting = list[tuple[Vector, Vector]]
 
 def _beyond(case: CaseLoads, places: Places, above: float, up: bool, arm_root: float | None) -> Acting:
     """What acts on the upright beyond a level: the pivot, and the tie rod where the steering arm's root is beyond too."""
-    if arm_root is None:
-        raise Waits("upright.steering_arm_root_above")
+    root = needed("upright.steering_arm_root_above", arm_root)
     pivot = (places.upper_pivot, case.upper_pivot) if up else (places.lower_pivot, case.lower_pivot)
-    rod_beyond = arm_root > above if up else arm_root <= above
+    rod_beyond = root > above if up else root <= above
     return [pivot, (places.tie_rod, case.tie_rod)] if rod_beyond else [pivot]
 
 
@@ -191,111 +206,74 @@ def _bolt_forces(case: CaseLoads, places: Places, bolts: Sequence[tuple[float, f
     ]
 
 
-@value("upright", formula="yield / von Mises stress of the section just above the hub, worst case", source=MISES)
-def upright_above_hub_safety(
+@value(
+    "upright",
+    formula="yield / von Mises stress of the section just {where} the hub, worst case",
+    source=MISES,
+    each=({"where": "above", "part": "upright above hub"}, {"where": "below", "part": "upright below hub"}),
+)
+def upright_where_hub_safety(
     upright_build: Build,
     upright_yield: MPa,
-    section_above: Mm | None,
+    section_where: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
+    where: str,
+    part: str,
 ) -> SafetyFactor:
-    """Factor on yield of the upright just above the hub. The caliper bracket is taken to join between the two sections.
+    """Factor on yield of the upright just {where} the hub. The caliper bracket is taken to join between the two sections.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_above_hub_safety(plate, 250.0, 60.0, -50.0, loads))
+    >>> float(upright_where_hub_safety(plate, 250.0, 60.0, -50.0, loads, "above", "upright above hub"))
     2.5
     """
-    if section_above is None:
-        raise Waits("upright.section_above")
-    section, root = upright_build.section(section_above), steering_arm_root_above
-    return worst(_cut_factors(section, part_loads, section_above, root, upright_yield, "yield just above the hub"))
+    reach = needed(f"upright.section_{where}", section_where)
+    above = reach if where == "above" else -reach
+    limit = f"yield just {where} the hub"
+    section = upright_build.section(above)
+    return worst(part, _cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
 
 
-@value("upright", formula="yield / von Mises stress of the section just below the hub, worst case", source=MISES)
-def upright_below_hub_safety(
+@value(
+    "upright",
+    formula="yield / von Mises stress of the plate where the {which} pivot's housing ends",
+    source=MISES,
+    each=({"which": "upper", "part": "upright upper end"}, {"which": "lower", "part": "upright lower end"}),
+)
+def upright_which_end_safety(
     upright_build: Build,
     upright_yield: MPa,
-    section_below: Mm | None,
+    which_radius: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
+    which: str,
+    part: str,
 ) -> SafetyFactor:
-    """Factor on yield of the upright just below the hub.
+    """Factor on yield of the upright at its {which} pivot; the bracket that carries the joint itself is not in it.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_below_hub_safety(plate, 250.0, 60.0, -50.0, loads))
+    >>> float(upright_which_end_safety(plate, 250.0, 20.0, -50.0, loads, "upper", "upright upper end"))
     2.5
     """
-    if section_below is None:
-        raise Waits("upright.section_below")
-    section, root = upright_build.section(-section_below), steering_arm_root_above
-    return worst(_cut_factors(section, part_loads, -section_below, root, upright_yield, "yield just below the hub"))
-
-
-def _end(
-    build: Build, loads: CornerLoads, reach: float | None, arm_root: float | None, name: str, strength: float
-) -> Margin:
-    spindle = loads.places.mount_face[2]
-    pivot = (loads.places.upper_pivot if name == "upper" else loads.places.lower_pivot)[2] - spindle
-    inward = -1 if name == "upper" else 1
-    above = pivot + inward * (reach or 0.0)
+    places, inward = part_loads.places, -1 if which == "upper" else 1
+    pivot = places.upper_pivot if which == "upper" else places.lower_pivot
+    above = pivot[2] - places.mount_face[2] + inward * (which_radius or 0.0)
     if above * inward >= 0:
-        raise NotForThisBuild(f"the {name} pivot is beside the hub, so there is no end of the upright to judge")
-    if not -build.bottom <= above <= build.top:
+        raise NotForThisBuild(f"the {which} pivot is beside the hub, so there is no end of the upright to judge")
+    if not -upright_build.bottom <= above <= upright_build.top:
         raise NotForThisBuild(
-            f"the plate ends short of the {name} pivot; what bridges the rest is not drawn here, and was not judged"
+            f"the plate ends short of the {which} pivot; what bridges the rest is not drawn here, and was not judged"
         )
-    section = build.section(above, beam=build.to_pivots)
-    return worst(_cut_factors(section, loads, above, arm_root, strength, f"yield at the {name} pivot"))
-
-
-@value("upright", formula="yield / von Mises stress of the plate where the upper pivot's housing ends", source=MISES)
-def upright_upper_end_safety(
-    upright_build: Build,
-    upright_yield: MPa,
-    upper_radius: Mm | None,
-    steering_arm_root_above: Mm | None,
-    part_loads: CornerLoads,
-) -> SafetyFactor:
-    """Factor on yield of the upright at its upper pivot; the bracket that carries the joint itself is not in it.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
-    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
-    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
-    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_upper_end_safety(plate, 250.0, 20.0, -50.0, loads))
-    2.5
-    """
-    return _end(upright_build, part_loads, upper_radius, steering_arm_root_above, "upper", upright_yield)
-
-
-@value("upright", formula="yield / von Mises stress of the plate where the lower pivot's housing ends", source=MISES)
-def upright_lower_end_safety(
-    upright_build: Build,
-    upright_yield: MPa,
-    lower_radius: Mm | None,
-    steering_arm_root_above: Mm | None,
-    part_loads: CornerLoads,
-) -> SafetyFactor:
-    """Factor on yield of the upright at its lower pivot; the bracket that carries the joint itself is not in it.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
-    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
-    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
-    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(upright_lower_end_safety(plate, 250.0, 20.0, -50.0, loads))
-    2.5
-    """
-    return _end(upright_build, part_loads, lower_radius, steering_arm_root_above, "lower", upright_yield)
+    section, limit = upright_build.section(above, beam=upright_build.to_pivots), f"yield at the {which} pivot"
+    return worst(part, _cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
@@ -329,17 +307,16 @@ def plate_safety(
     if mount_bolts != 4:
         raise NotForThisBuild("the plate between the hub bolts is judged for four bolts only")
     asked = {"hub.mount_width": mount_width, "hub.mount_height": mount_height, "plate.hole_diameter": hole_diameter}
-    if mount_width is None or mount_height is None or hole_diameter is None:
-        raise Waits(*(name for name, answer in asked.items() if answer is None))
+    across, up_and_down, hole = whole(asked)
     build, places = upright_build, part_loads.places
     factors: list[tuple[float, str, str]] = []
-    for row, name in ((mount_height / 2, "upper"), (-mount_height / 2, "lower")):
-        section = build.section(row, hole=hole_diameter, spacing=mount_width)
+    for row, name in ((up_and_down / 2, "upper"), (-up_and_down / 2, "lower")):
+        section = build.section(row, hole=hole, spacing=across)
         limit = f"yield at the {name} hub bolts"
         factors += _cut_factors(section, part_loads, row, steering_arm_root_above, upright_yield, limit)
-    bolts, section = hub_bolt_places(mount_width, mount_height), build.section(0.0)
+    bolts, section = hub_bolt_places(across, up_and_down), build.section(0.0)
     held = 0.0 if build.beam == "tube" else build.beam_width / 2
-    overhang = mount_width / 2 - held
+    overhang = across / 2 - held
     for case in part_loads.cases:
         shares = _bolt_forces(case, places, bolts)
         for up in (True, False):
@@ -350,8 +327,8 @@ def plate_safety(
         if build.beam != "none" and overhang > 0:
             pulls = [force[1] for _, force in shares]  # reversed, each stands beside the other bolt of its own side
             stress = max(
-                overhung_plate_stress(pull, other, mount_height, overhang, build.thickness, build.bore / 2 > held)
+                overhung_plate_stress(pull, other, up_and_down, overhang, build.thickness, build.bore / 2 > held)
                 for pull, other in zip(pulls, reversed(pulls), strict=True)
             )
             factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
-    return worst(factors)
+    return worst("plate", factors)

@@ -1,4 +1,4 @@
-"""The welded joints: what was entered of each, and how much stronger each is than the worst case asks.
+"""The welds: what was entered of each, and how much stronger each is than the worst case asks.
 
 The caliper bracket carries the brake torque as a force at the middle of the pads; its own weight, and the caliper's, are
 left out.
@@ -7,68 +7,73 @@ left out.
 from collections.abc import Mapping
 
 from rules.graph.declare import value
-from rules.graph.results import Waits
-from rules.measure.units import Mm, SafetyFactor
-from rules.measure.vectors import Vector
-from rules.sheet.welds import JointQuestions
-from rules.strength.corner_loads import CaseLoads, CornerLoads
-from rules.values.strength.weld_joint import WeldJoint, entered, joint_margin
+from rules.graph.results import NotForThisBuild
+from rules.measure.units import Mm
+from rules.measure.vectors import Vector, times
+from rules.sheet.welds import WELDS, PadsStand, WeldQuestions
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import WeldSafetyFactor
+from rules.tables import sources
+from rules.values.optional_step import needed
+from rules.values.strength.weld import weld_margin
 
 ENTERED = "as entered"
 SOURCE = (
-    "weld treated as a line: Shigley, Tables 9-1 and 9-2; strengths: AISC 360-16 Table J2.5 and J4.2, Shigley Table 9-4; "
-    "metal beside the weld: rules/tables/materials.py"
+    sources.SHIGLEY_8.at("Table 9-1"),
+    sources.SHIGLEY_9.at("Table 9-2", "weld treated as a line"),
+    sources.AISC_360.at("Table J2.5", "strengths"),
+    sources.AISC_360.at("J4.2", read="a quotation"),
+    sources.SHIGLEY_9.at("Table 9-4", "metal beside the weld: rules/tables/materials.py", read="a quotation"),
 )
-ALONG_ROTATION: Mapping[str, Vector] = {
+ALONG_ROTATION: Mapping[PadsStand, Vector] = {
     "ahead": (0.0, 0.0, -1.0), "above": (1.0, 0.0, 0.0), "behind": (0.0, 0.0, 1.0), "below": (-1.0, 0.0, 0.0),
 }  # fmt: skip
 """Which way a rotor that rolls forward and is braked drags the pads that stand there."""
 
 
-WELDS = ({"which": "upper"}, {"which": "lower"}, {"which": "steering_arm"}, {"which": "caliper_bracket"})
-"""The four welds of an upright."""
-
-
-@value("welds", formula=ENTERED, source=ENTERED, each=WELDS)
-def weld_which(joint_which: JointQuestions) -> WeldJoint:
+@value("welds", formula=ENTERED, source=sources.AS_ENTERED, each=WELDS)
+def weld_which(joint_which: WeldQuestions) -> WeldQuestions:
     """The weld that holds a pivot, the steering arm or the caliper bracket, as entered.
 
-    >>> from rules.sheet.welds import JointUpper
-    >>> weld_which(JointUpper.record({"thickness_one": 6.0, "thickness_two": 10.0})).thinner
+    What its parts are called does not begin it.
+
+    >>> from rules.sheet.welds import WeldUpper
+    >>> weld_which(WeldUpper.record({"parts": "cup to plate", "leg": 6.0})).leg
     6.0
     """
-    return entered(joint_which)
+    if not vars(joint_which).keys() - {"parts"}:
+        raise NotForThisBuild("nothing is entered of this weld, so it was not judged")
+    return joint_which
 
 
 FORMULA = (
     "strength of one mm of weld / greatest force on one mm, worst case and worst point: force shared evenly, moments by "
     "distance from the weld's middle"
 )
+AT_A_JOINT = {"upper": "upper_pivot", "lower": "lower_pivot", "steering_arm": "tie_rod"}
+"""Where the load of a weld comes in, by its word in names; the caliper bracket's comes from the pads."""
 
 
 @value(
     "welds",
     formula=FORMULA,
     source=SOURCE,
-    each=(
-        {"which": "upper", "place": "upper_pivot", "part": "upper pivot"},
-        {"which": "lower", "place": "lower_pivot", "part": "lower pivot"},
-        {"which": "steering_arm", "place": "tie_rod", "part": "steering arm"},
-    ),
+    each=[{**weld, "place": AT_A_JOINT[weld["which"]]} for weld in WELDS if weld["which"] in AT_A_JOINT],
 )
-def which_weld_safety(weld_which: WeldJoint, part_loads: CornerLoads, place: str) -> SafetyFactor:
+def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place: str, weld: str) -> WeldSafetyFactor:
     """Strength over load of the {part}'s weld, a Margin. For steady loads; nothing about fatigue.
 
+    >>> from rules.sheet.welds import WeldUpper
     >>> from rules.strength.corner_loads import CaseLoads
-    >>> joint = WeldJoint("joint_upper", metal="mild steel", form="fillet on both sides", leg=10.0, run=120.0, apart=30.0,
-    ...     runs_lie="up and down", apart_lies="in and out", load_ahead=0.0, load_above=0.0, load_inboard=0.0, filler="e7018",
-    ...     caliper_stands="behind")
+    >>> pair = WeldUpper.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
+    ...     "apart": 30.0, "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
+    ...     "load_inboard": 0.0, "filler": "e7018"})
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(which_weld_safety(joint, loads, "upper_pivot"), 4)
+    >>> round(which_weld_safety(pair, loads, "upper_pivot", "upper weld"), 4)
     2.0
     """
-    return joint_margin(weld_which, ((case.case, case.at(place)) for case in part_loads.cases))
+    return weld_margin(weld, weld_which, ((case.case, case.at(place)) for case in part_loads.cases))
 
 
 @value(
@@ -77,28 +82,24 @@ def which_weld_safety(weld_which: WeldJoint, part_loads: CornerLoads, place: str
     source=SOURCE,
 )
 def caliper_bracket_weld_safety(
-    weld_caliper_bracket: WeldJoint,
+    weld_caliper_bracket: WeldQuestions,
+    caliper_stands: PadsStand | None,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
-) -> SafetyFactor:
+) -> WeldSafetyFactor:
     """Strength over load of the caliper bracket's weld, a Margin. For steady loads; nothing about fatigue.
 
+    >>> from rules.sheet.welds import WeldCaliperBracket
     >>> from rules.strength.corner_loads import CaseLoads
-    >>> joint = WeldJoint("joint_upper", metal="mild steel", form="fillet on both sides", leg=10.0, run=120.0, apart=30.0,
-    ...     runs_lie="up and down", apart_lies="in and out", load_ahead=0.0, load_above=0.0, load_inboard=0.0, filler="e7018",
-    ...     caliper_stands="behind")
-    >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
-    >>> round(caliper_bracket_weld_safety(joint, 100.0, loads), 4)
+    >>> pair = WeldCaliperBracket.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
+    ...     "apart": 30.0, "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
+    ...     "load_inboard": 0.0, "filler": "e7018"})
+    >>> none = (0.0, 0.0, 0.0)
+    >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, none, none, none, 12_410_560.0),))
+    >>> round(caliper_bracket_weld_safety(pair, "behind", 100.0, loads), 4)
     2.0
     """
-    if brake_effective_radius is None:
-        raise Waits("brake_effective_radius")
-    radius = brake_effective_radius
-    (stands,) = weld_caliper_bracket.need("caliper_stands")
-    return joint_margin(weld_caliper_bracket, ((case.case, _drag(case, stands, radius)) for case in part_loads.cases))
-
-
-def _drag(case: CaseLoads, stands: str, radius: float) -> Vector:
-    force, way = case.brake_torque / radius, ALONG_ROTATION[stands]
-    return (force * way[0], force * way[1], force * way[2])
+    radius = needed("brake_effective_radius", brake_effective_radius)
+    stands: PadsStand = needed("joint_caliper_bracket.caliper_stands", caliper_stands)
+    dragged = ((case.case, times(case.brake_torque / radius, ALONG_ROTATION[stands])) for case in part_loads.cases)
+    return weld_margin("caliper bracket weld", weld_caliper_bracket, dragged)

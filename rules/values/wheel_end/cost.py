@@ -3,6 +3,7 @@
 from rules.graph.declare import value
 from rules.graph.results import Waits
 from rules.measure.units import Price
+from rules.tables import sources
 
 EACH_SIDE = 2
 
@@ -10,7 +11,7 @@ EACH_SIDE = 2
 @value(
     "cost",
     formula="2 x (tyre + wheel + rotor + caliper + hub) + 4 x pivot joint, of those with a price",
-    source="arithmetic; no currency is assumed, so enter all prices in one",
+    source=sources.ARITHMETIC.saying("no currency is assumed, so enter all prices in one"),
 )
 def priced_parts_cost(
     tyre_price_each: Price | None,

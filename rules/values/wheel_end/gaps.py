@@ -7,10 +7,11 @@ from rules.graph.results import NotForThisBuild, Waits
 from rules.measure.units import Mm
 from rules.motion.solids import Ring
 from rules.motion.sweep import Sweep
+from rules.tables import sources
 from rules.values.steering.rub import rim_solid
 from rules.values.wheel_end.pivots import PIVOTS
 
-PLAIN = "geometry of simple solid shapes"
+PLAIN = sources.GEOMETRY.saying("simple solid shapes")
 
 
 @value("gaps", formula="barrel inside diameter / 2 - rotor diameter / 2 - reach beyond the rotor edge", source=PLAIN)
@@ -23,14 +24,16 @@ def caliper_barrel_gap(barrel_inside_diameter: Mm, rotor_diameter: Mm, reach_abo
     return barrel_inside_diameter / 2 - rotor_diameter / 2 - reach_above_rotor
 
 
-@value("gaps", formula="spoke room + wheel face to rotor middle - outboard reach", source=PLAIN)
-def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, outboard_reach: Mm) -> Mm:
-    """Between the caliper's outermost face and the back of the spokes, mm.
+@value("gaps", formula="spoke room + wheel face to rotor middle - rotor plane shift - outboard reach", source=PLAIN)
+def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, rotor_plane_shift: Mm, outboard_reach: Mm) -> Mm:
+    """Between the caliper's outermost face and the back of the spokes, mm. The caliper sits over the rotor as used.
 
-    >>> caliper_spoke_gap(5.0, 50.0, 45.0)
-    10.0
+    A rotor cut to its outboard plate carries its middle, and the caliper with it, towards the spokes.
+
+    >>> caliper_spoke_gap(5.0, 50.0, 7.5, 45.0)
+    2.5
     """
-    return spoke_room + face_to_rotor - outboard_reach
+    return spoke_room + face_to_rotor - rotor_plane_shift - outboard_reach
 
 
 @value(
@@ -90,7 +93,7 @@ SPINDLE = (0.0, 1.0, 0.0)
 """Direction of the spindle, wheel straight: what follows turns with the upright, so one place stands for all."""
 
 
-@value("tie-rod end", formula="as entered", source="none")
+@value("tie-rod end", formula="as entered", source=sources.ARITHMETIC)
 def tie_rod_end_radius(tie_rod_end_reach: Mm | None) -> Mm:
     """Radius of the ball that holds the outer tie-rod joint's housing, mm. Does not apply until its reach is entered.
 
@@ -177,7 +180,7 @@ def which_pivot_plate_gap(
     if plate_thickness is None or which_radius is None:
         raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
     if which_pivot_from_mount_face <= 0:
-        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the face the hub bolts to")
+        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the hub plate's face")
     if plate_beyond_which_pivot + which_radius <= 0:
         raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
     return which_pivot_from_mount_face - plate_thickness - which_radius

@@ -12,9 +12,10 @@ from rules.measure.marks import Thread
 from rules.measure.outline import Outline, bracket_hole_places, hub_bolt_places, inside_distance, plate_outline
 from rules.measure.units import Mm
 from rules.sheet.plate import BracketBlank, DrawnPlate
+from rules.tables import sources
 from rules.values.optional_step import need_once_begun
 
-FLAT = "geometry of the flat piece"
+FLAT = sources.GEOMETRY.saying("the flat piece")
 FOUR_BOLTS = "the hub bolts' places are known for four bolts only; mark them off the hub"
 
 

@@ -4,12 +4,13 @@ from rules.graph.declare import value
 from rules.graph.results import OutsideRange, Waits
 from rules.measure.units import Mm
 from rules.sheet.rotor import CUT, RotorStyle
+from rules.tables import sources
 
 
 @value(
     "rotor",
     formula="finished thickness where the rotor is turned or cut, else thickness as new",
-    source="arithmetic",
+    source=sources.ARITHMETIC,
 )
 def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, style: RotorStyle) -> Mm:
     """Thickness the pads close on, mm.
@@ -30,7 +31,7 @@ def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, 
     "rotor",
     formula="half of (thickness as new - working thickness), outboard when the kept plate carries the hat; "
     "nought unless cut to one plate",
-    source="geometry: taking metal from one side moves the middle by half of it",
+    source=sources.GEOMETRY.saying("taking metal from one side moves the middle by half of it"),
 )
 def rotor_plane_shift(
     rotor_thickness: Mm, rotor_working_thickness: Mm, style: RotorStyle, kept_plate_carries_hat: bool | None
@@ -53,7 +54,7 @@ def rotor_plane_shift(
 @value(
     "rotor",
     formula="wheel offset - wheel face to rotor middle + rotor plane shift",
-    source="geometry of the stack",
+    source=sources.GEOMETRY.saying("the stack"),
 )
 def rotor_plane_offset(wheel_offset: Mm, face_to_rotor: Mm, rotor_plane_shift: Mm) -> Mm:
     """Middle of the rotor as used, from the tyre centre plane, mm, outboard positive.

@@ -4,8 +4,9 @@ from math import acos, hypot, tan
 
 from rules.graph.declare import value
 from rules.measure.units import Mm, Rad
+from rules.tables import sources
 
-GEOMETRY = "geometry, ISO 8855 sense; definitions as in SAE vehicle dynamics terminology (SAE 850219)"
+GEOMETRY = (sources.GEOMETRY.saying("signs in the sense of ISO 8855"), sources.SAE_J670.saying("definitions"))
 
 
 @value("steering axis", formula="ground offset + wheel centre height x tan(inclination)", source=GEOMETRY)

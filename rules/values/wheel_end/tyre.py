@@ -4,10 +4,14 @@ from rules.graph.declare import value
 from rules.graph.results import Waits
 from rules.measure.marks import TyreMark
 from rules.measure.units import Kg, MetrePerSecond, Mm
+from rules.tables import sources
 from rules.tables.load_index import LOAD_CAPACITY
 from rules.tables.speed_symbol import HIGHEST_SPEED
 
-MARK_RULE = "ISO 4000-1 and UN Regulation 30 design rule for metric marks; flotation marks state the diameter in inches"
+MARK_RULE = (
+    sources.ISO_4000.saying("design rule for metric marks; flotation marks state the diameter in inches"),
+    sources.UN_R30,
+)
 
 
 @value(
@@ -29,7 +33,7 @@ def size_tyre_diameter(tyre_size: TyreMark) -> Mm:
 @value(
     "tyre",
     formula="design diameter as entered, else (smallest + largest tyre diameter) / 2",
-    source="common practice, no source: draw for the middle of the tyres that will be run",
+    source=sources.COMMON_PRACTICE.saying("draw for the middle of the tyres that will be run"),
 )
 def design_tyre_diameter(
     design_diameter: Mm | None, smallest_tyre_diameter: Mm | None, largest_tyre_diameter: Mm | None
@@ -61,7 +65,7 @@ def tyre_section_width(largest: TyreMark) -> Mm:
 @value(
     "tyre",
     formula="load capacity as entered, else the smaller of what the load indices in the two size marks stand for",
-    source="load index table of UN Regulations 30 and 54, as printed in the French decree of 24 October 1994, annex II",
+    source=sources.ARRETE_1994.at("annex II", "load index table, as UN Regulations 30 and 54 have it"),
 )
 def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, largest: TyreMark | None) -> Kg:
     """Load one tyre may carry, kg. Where only one mark carries an index, that one is used and the check says so.
@@ -81,7 +85,7 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
 @value(
     "tyre",
     formula="speed that the speed symbol as entered stands for, else the lower of those in the two size marks",
-    source="speed symbols of UN Regulations 30 and 54, as printed in the French decree of 24 October 1994, annex I",
+    source=sources.ARRETE_1994.at("annex I", "speed symbols, as UN Regulations 30 and 54 have them"),
 )
 def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, largest: TyreMark | None) -> MetrePerSecond:
     """Highest speed the tyres are marked for, m/s.
@@ -99,7 +103,7 @@ def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, larg
 @value(
     "tyre",
     formula="loaded radius as entered, else design tyre diameter / 2",
-    source="common practice, no source: half the diameter is the usual assumption for a paper layout",
+    source=sources.COMMON_PRACTICE.saying("half the diameter is the usual assumption for a paper layout"),
 )
 def wheel_centre_height(loaded_radius: Mm | None, design_tyre_diameter: Mm | None) -> Mm:
     """Height of the spindle above the ground with the design tyre, mm.

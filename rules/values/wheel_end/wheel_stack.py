@@ -3,6 +3,7 @@
 from rules.graph.declare import value
 from rules.graph.results import Estimate, Waits
 from rules.measure.units import Mm
+from rules.tables import sources
 
 LIPS = 25.4
 """mm both lips add to the bead-to-bead width, until measured. Common practice (about 1/2 in a side)."""
@@ -10,13 +11,13 @@ LIPS = 25.4
 BARREL_ALLOWANCE = 20.0
 """mm the barrel's inside is under the rim diameter, until measured. Common practice, no source."""
 
-ARITHMETIC = "geometry of the stack; offset = backspacing - overall width / 2 (common practice, arithmetic)"
+ARITHMETIC = sources.GEOMETRY.saying("the stack; offset = backspacing - overall width / 2, by arithmetic")
 
 
 @value(
     "wheel stack",
     formula="overall width as entered, else wheel width + 25.4 mm for the two lips",
-    source="common practice, no source: lips add about 1/2 in a side",
+    source=sources.COMMON_PRACTICE.saying("lips add about 1/2 in a side"),
 )
 def wheel_overall_width(overall_width: Mm | None, wheel_width: Mm | None) -> Mm:
     """Width lip to lip, mm. An estimate until measured.
@@ -96,7 +97,7 @@ def mount_face_offset(hub_face_offset: Mm, flange_to_mount_face: Mm) -> Mm:
 @value(
     "wheel stack",
     formula="barrel inside diameter as measured, else wheel diameter - 20 mm",
-    source="common practice, no source: wheels of one size differ inside, so the allowance is an estimate",
+    source=sources.COMMON_PRACTICE.saying("wheels of one size differ inside, so the allowance is an estimate"),
 )
 def barrel_inside_diameter(wheel_barrel_inside_diameter: Mm | None, wheel_diameter: Mm | None) -> Mm:
     """Inside of the barrel where the caliper sits, mm. An estimate until measured.

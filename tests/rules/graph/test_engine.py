@@ -6,11 +6,14 @@ from typing import Any
 
 import pytest
 
+from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.declare import check, value
-from rules.graph.engine import Graph, GraphError, Worked
+from rules.graph.engine import Graph
 from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Waits
+from rules.graph.worked import Worked
 from rules.measure.units import Kg, Mm, Rad
+from rules.tables.sources import COMMON_PRACTICE
 
 
 def fields(*names: str, kind: str = "length") -> dict[str, AskedField]:
@@ -21,11 +24,11 @@ def fields(*names: str, kind: str = "length") -> dict[str, AskedField]:
     return made
 
 
-plain_value = value("planted", formula="none", source="none")
+plain_value = value("planted", formula="none", source=COMMON_PRACTICE)
 
 
 def planted_check(id: str, try_changing: tuple[str, ...] = ()) -> Any:
-    return check(id, step="wheel", title=id, good="x", source="x", grade="common practice", try_changing=try_changing)
+    return check(id, step="wheel", title=id, good="x", source=COMMON_PRACTICE, try_changing=try_changing)
 
 
 @plain_value
@@ -380,3 +383,19 @@ def test_the_checks_an_answer_can_change_are_those_that_rest_on_it_however_far()
     graph = Graph(fields("wheel.width", "wheel.depth"), [half_width, quarter_width], [near, far, other])
     assert graph.checks_touched_by("wheel.width") == ("near", "far")
     assert graph.checks_touched_by("wheel.depth") == ("other",)
+
+
+def test_a_reason_keeps_its_figures_and_hands_them_down() -> None:
+    @plain_value
+    def gap(half_width: Mm) -> Mm:
+        raise NotForThisBuild("it ends {short} before", {"short": (12.7, "mm")})
+
+    @plain_value
+    def beyond(half_width: Mm) -> Mm:
+        raise OutsideRange("it is {over} too wide", {"over": (25.4, "mm")})
+
+    graph = Graph(fields("wheel.width"), [half_width, gap, beyond], [])
+    worked = graph.work_out({"wheel.width": 1.0})
+    assert worked.not_here["gap"].figures == {"short": (12.7, "mm")}
+    assert worked.broken["beyond"] == "beyond could not be worked out: it is {over} too wide"
+    assert worked.broken["beyond"].figures == {"over": (25.4, "mm")}

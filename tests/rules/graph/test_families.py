@@ -6,12 +6,15 @@ from typing import Annotated, Literal
 
 import pytest
 
+from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_words, value
-from rules.graph.engine import Graph, GraphError
+from rules.graph.engine import Graph
 from rules.graph.results import Judgement, NotForThisBuild
-from rules.measure.units import SAFETY, Kg, Mm, SafetyFactor
+from rules.measure.units import Kg, Mm
+from rules.strength.margin import SAFETY, Margin, SafetyFactor
+from rules.tables.sources import COMMON_PRACTICE
 
 WHICH = ({"which": "lower"}, {"which": "upper"})
 
@@ -63,6 +66,20 @@ def test_a_member_waits_for_its_own_input_only() -> None:
     worked = Graph(RADII, [which_reach], []).work_out({"pivots.lower_radius": 15.0})
     assert worked.waits == {"upper_reach": ("pivots.upper_radius",)}
     assert worked.known["lower_reach"] == 45.0
+
+
+def test_each_member_may_have_a_source_of_its_own() -> None:
+    known = {"lower": COMMON_PRACTICE.saying("low"), "upper": COMMON_PRACTICE.saying("high")}
+
+    @value("planted", formula="none", source=lambda member: known[member["which"]], each=WHICH)
+    def which_size(which_radius: Mm) -> Mm:
+        return which_radius
+
+    values = Graph(RADII, [which_size], []).values
+    assert {name: node.note.source for name, node in values.items()} == {
+        "lower_size": "common practice, no source: low",
+        "upper_size": "common practice, no source: high",
+    }
 
 
 def test_two_members_of_one_name_are_refused() -> None:
@@ -125,11 +142,11 @@ def test_a_word_of_two_parts_replaces_one_token_and_a_phrase_none() -> None:
 def which_safety(which_radius: Mm) -> SafetyFactor:
     if which_radius < 0:
         raise NotForThisBuild("no such part")
-    return which_radius / 10
+    return Margin(which_radius / 10, "bump", "yield", part="a part")
 
 
 @value("planted", formula="none", source="none")
-def least(safeties: Annotated[Mapping[str, float], Every(SAFETY)]) -> SafetyFactor:
+def least(safeties: Annotated[Mapping[str, Margin], Every(SAFETY)]) -> SafetyFactor:
     return min(safeties.values())
 
 
@@ -215,6 +232,16 @@ def test_a_choice_left_out_is_refused_too_and_the_same_choices_in_another_order_
     with pytest.raises(GraphError, match="do not offer the same choices: flat"):
         Graph(SEAT, [some], [])
     assert Graph(SEAT, [all_of_them], []).work_out({"hub.seat": "ball"}).known["all_of_them"] == 2.0
+
+
+def test_a_choice_taken_as_any_text_is_refused_by_name_and_a_free_text_is_not() -> None:
+    @value("planted", formula="none", source="none")
+    def seated(seat: str | None) -> Mm:
+        return float(len(seat or ""))
+
+    with pytest.raises(GraphError, match=r"seated: seat is a choice; take it as one of ball, cone, flat"):
+        Graph(dict([field("hub.seat", "choice", ("cone", "ball", "flat"))]), [seated], [])
+    assert Graph(dict([field("hub.seat", "text")]), [seated], []).work_out({"hub.seat": "any"}).known["seated"] == 3.0
 
 
 def test_choices_of_a_value_are_compared_with_those_it_returns() -> None:

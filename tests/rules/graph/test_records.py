@@ -2,9 +2,10 @@
 
 import pytest
 
+from rules.graph.annotations import GraphError
 from rules.graph.asking import Part, Step, ask, given, need
 from rules.graph.declare import value
-from rules.graph.engine import Graph, GraphError
+from rules.graph.engine import Graph
 from rules.graph.results import Estimate, NotForThisBuild, Waits
 from rules.measure.units import Mm
 from rules.values.optional_step import need_once_begun

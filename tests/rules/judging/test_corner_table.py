@@ -8,9 +8,9 @@ from rules.judging.corner_table import corner_table
 from rules.judging.explain import explain
 from rules.judging.judge import Judged
 from rules.measure.quantity import Units
+from rules.sheet.welds import WeldUpper
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.tables.bolt_grades import BoltStrength
-from rules.values.strength.weld_joint import WeldJoint
 
 NONE = (0.0, 0.0, 0.0)
 PLACES = Places(NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE)
@@ -106,9 +106,9 @@ def test_tables_on_the_way_are_one_readable_line(judged: Callable[[dict[str, obj
 
 def test_no_value_shows_as_python(judged: Callable[[dict[str, object]], Judged]) -> None:
     assert BoltStrength(830, 940, 1040).text == "proof 830, yield 940, tensile 1040 MPa"
-    entered = WeldJoint("joint_upper", form="fillet on both sides", leg=7.9375, metal="4130")
+    entered = WeldUpper.record({"form": "fillet on both sides", "leg": 7.9375, "metal": "4130"})
     assert entered.text == "fillet on both sides, leg 7.9 mm, 4130"
-    assert WeldJoint("joint_upper", preheat="none").text == "entered in part"
+    assert WeldUpper.record({"preheat": "none"}).text == "entered in part"
     whole = judged(ASKED | {
         "joint_upper.leg": "8 mm", "hub.mount_bolt_grade": "10.9", "bolts.stud_grade": "10.9",
     })  # fmt: skip

@@ -7,7 +7,7 @@ from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import FINISHED, sample
-from wizard.sheet_file import read
+from wizard.files.sheet_file import read
 
 
 def judged(**tables: dict[str, object]) -> Judged:
@@ -39,7 +39,7 @@ def test_a_value_shows_formula_inputs_their_origin_both_unit_systems_and_source(
     assert "pivots.ground_offset: 1.5000 in = 38.100 mm  [typed: 1 1/2 in]" in text
     assert "wheel_centre_height: 14.3750 in = 365.125 mm  [worked out]" in text
     assert "Result: 4.2942 in = 109.073 mm" in text
-    assert "Source: geometry, ISO 8855 sense" in text
+    assert "Source: geometry: signs in the sense of ISO 8855" in text
 
 
 def test_a_measured_figure_hides_the_stand_in_it_replaces() -> None:

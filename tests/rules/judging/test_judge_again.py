@@ -10,7 +10,7 @@ from rules.judging.judge import judge
 from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from sample_sheets import sample, samples
-from wizard.sheet_file import read
+from wizard.files.sheet_file import read
 
 SHEETS = [name for name in samples() if not name.startswith("wrong_")]
 

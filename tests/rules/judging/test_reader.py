@@ -10,7 +10,8 @@ from types import ModuleType
 import pytest
 
 import rules
-from rules.graph.engine import GraphError, Worked
+from rules.graph.annotations import GraphError
+from rules.graph.engine import Worked
 from rules.graph.results import Estimate
 from rules.judging.reader import (
     Size,

@@ -17,27 +17,27 @@ from hypothesis import strategies as st
 from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
 
-from rules.motion.circle import Circle, hinged
-from rules.motion.examples import meeting_arms, parallel_arms
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Hinge, Pose, Upright, mirrored
+from rules.motion.circle import PivotCircle, hinged
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.sweep import Worst, envelope, highest, lowest, spread, straight_sweep
+from tests.support.front_ends import meeting_arms, parallel_arms
 
 Point = tuple[float, float, float]
 
 # A front end in round figures, arms behind the axle: no two points share a plane, so nothing is nought by luck.
-UPRIGHT = Upright((12.0, -75.0, 280.0), (-16.0, -120.0, 540.0), (0.0, 0.0, 400.0), (-125.0, -140.0, 350.0))
+UPRIGHT = UprightPoints((12.0, -75.0, 280.0), (-16.0, -120.0, 540.0), (0.0, 0.0, 400.0), (-125.0, -140.0, 350.0))
 LOWER = Hinge((170.0, -490.0, 300.0), (-190.0, -510.0, 285.0))
 UPPER = Hinge((120.0, -420.0, 515.0), (-150.0, -400.0, 500.0))
 INNER = (-140.0, -470.0, 345.0)
 CENTRE_LINE = -800.0
 
-RACK = Linkage("rack", INNER, CENTRE_LINE, travel=60.0)
-RELAY = Linkage("relay rod", INNER, CENTRE_LINE, travel=60.0, relay_arm=-130.0)
-ONE_ROD = Linkage("one rod across", None, CENTRE_LINE, stop=radians(28))
+RACK = SteeringLinkage("rack", INNER, CENTRE_LINE, travel=60.0)
+RELAY = SteeringLinkage("relay rod", INNER, CENTRE_LINE, travel=60.0, relay_arm=-130.0)
+ONE_ROD = SteeringLinkage("one rod across", None, CENTRE_LINE, stop=radians(28))
 
 
-def built(linkage: Linkage = RACK) -> FrontEnd:
+def built(linkage: SteeringLinkage = RACK) -> FrontEnd:
     return FrontEnd(UPRIGHT, (LOWER, UPPER), linkage)
 
 
@@ -77,7 +77,7 @@ def assert_rigid(front: FrontEnd, poses: list[Pose]) -> None:
 
 
 @pytest.mark.parametrize("linkage", [RACK, RELAY, ONE_ROD], ids=lambda linkage: linkage.how)
-def test_every_link_keeps_its_length_over_all_travel_and_lock(linkage: Linkage) -> None:
+def test_every_link_keeps_its_length_over_all_travel_and_lock(linkage: SteeringLinkage) -> None:
     front = built(linkage)
     swept = envelope(front, 90.0, 110.0, 15, 15)
     assert len(swept.placed) == 225 and not swept.blocked
@@ -104,13 +104,13 @@ def buildable() -> st.SearchStrategy[dict[str, Any]]:
 
 
 def from_drawn(drawn: dict[str, Any], how: str) -> FrontEnd:
-    upright = Upright(drawn["lower"], drawn["upper"], (0.0, 0.0, 400.0), drawn["end"])
+    upright = UprightPoints(drawn["lower"], drawn["upper"], (0.0, 0.0, 400.0), drawn["end"])
     arms = (Hinge(drawn["lower_front"], drawn["lower_rear"]), Hinge(drawn["upper_front"], drawn["upper_rear"]))
     inner = (drawn["end"][0], drawn["inner_across"], drawn["inner_up"])
     linkages = {
-        "rack": Linkage("rack", inner, CENTRE_LINE, travel=40.0),
-        "relay rod": Linkage("relay rod", inner, CENTRE_LINE, travel=40.0, relay_arm=120.0),
-        "one rod across": Linkage("one rod across", None, CENTRE_LINE, stop=radians(20)),
+        "rack": SteeringLinkage("rack", inner, CENTRE_LINE, travel=40.0),
+        "relay rod": SteeringLinkage("relay rod", inner, CENTRE_LINE, travel=40.0, relay_arm=120.0),
+        "one rod across": SteeringLinkage("one rod across", None, CENTRE_LINE, stop=radians(20)),
     }
     return FrontEnd(upright, arms, linkages[how])
 
@@ -151,7 +151,7 @@ def test_travel_the_arms_cannot_reach_says_how_far_they_go() -> None:
     # Level lower arm of 300, level upper of 150 above it, 250 apart, pivots over each other: the upper arm and the
     # upright lie in one line when the lower pivot is 150 + 250 = 400 from the upper hinge. From (-380, 300) and
     # (-230, 550): x^2 + y^2 = 300^2 about the first, (x - 150)^2 + (y - 250)^2 = 400^2 about the second.
-    upright = Upright((0.0, -80.0, 300.0), (0.0, -80.0, 550.0), (0.0, -80.0, 400.0))
+    upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -80.0, 550.0), (0.0, -80.0, 400.0))
     lower = Hinge((100.0, -380.0, 300.0), (-100.0, -380.0, 300.0))
     upper = Hinge((100.0, -230.0, 550.0), (-100.0, -230.0, 550.0))
     front = FrontEnd(upright, (lower, upper))
@@ -173,7 +173,7 @@ def test_travel_the_arms_cannot_reach_says_how_far_they_go() -> None:
 def test_a_wheel_that_turns_back_before_anything_locks_says_how_far_it_went(hinge_height: float) -> None:
     # Seen from the front, the arms gone through by hand in 1/20000 rad: the upper pivot where its arm's circle and the
     # upright's about the lower pivot cross, the wheel centre carried along with the two; its lowest place is the limit.
-    upright = Upright((0.0, -68.0, 255.0), (0.0, -95.0, 515.0), (0.0, 0.0, 400.0))
+    upright = UprightPoints((0.0, -68.0, 255.0), (0.0, -95.0, 515.0), (0.0, 0.0, 400.0))
     lower = Hinge((140.0, -460.0, hinge_height), (-140.0, -460.0, hinge_height))
     upper = Hinge((95.0, -405.0, 468.0), (-95.0, -405.0, 468.0))
     low, high, centre = (complex(*point[1:]) for point in (upright.lower, upright.upper, upright.wheel_centre))
@@ -219,7 +219,7 @@ def test_a_corner_never_jumps_and_once_locked_stays_locked(drawn: dict[str, Any]
 
 
 def closed_by_scipy(
-    upright: Upright,
+    upright: UprightPoints,
     arms: tuple[Hinge, Hinge],
     rod: tuple[Point, Point] | None,
     height: tuple[str, float],
@@ -288,7 +288,7 @@ def test_the_right_wheel_built_of_its_own_points_is_the_left_ones_mirror_image_a
     lock: float,
 ) -> None:
     front, travel = built(), 60.0
-    upright = Upright(
+    upright = UprightPoints(
         mirror(UPRIGHT.lower), mirror(UPRIGHT.upper), mirror(UPRIGHT.wheel_centre), mirror(UPRIGHT.tie_rod_end)
     )  # type: ignore[arg-type]
     arms = tuple(Hinge(mirror(hinge.front), mirror(hinge.rear)) for hinge in (LOWER, UPPER))
@@ -323,7 +323,7 @@ def test_a_corner_steered_otherwise_is_as_if_built_so() -> None:
         front.steered(replace(UPRIGHT, tie_rod_end=UPRIGHT.lower), RACK)
 
 
-STOPPED = Linkage("rack", RACK.inner, RACK.centre_line, travel=70.0, stop=radians(28))
+STOPPED = SteeringLinkage("rack", RACK.inner, RACK.centre_line, travel=70.0, stop=radians(28))
 
 
 def test_a_stop_on_the_upright_holds_the_wheels_turn_at_every_travel() -> None:
@@ -348,13 +348,13 @@ def test_with_the_rack_held_the_wheel_turns_with_the_travel() -> None:
 
 
 def test_the_racks_own_end_comes_first_where_it_does() -> None:
-    short = Linkage("rack", RACK.inner, RACK.centre_line, travel=20.0, stop=radians(28))
+    short = SteeringLinkage("rack", RACK.inner, RACK.centre_line, travel=20.0, stop=radians(28))
     for travel in (-60.0, 0.0, 90.0):
         assert abs(built(short).at(travel, 1.0).inner_end[1] - RACK.inner[1]) == pytest.approx(20.0)
 
 
 def test_a_lock_out_of_reach_leaves_the_last_place_before_it_in_the_sweep() -> None:
-    far = built(Linkage("rack", RACK.inner, RACK.centre_line, travel=400.0))
+    far = built(SteeringLinkage("rack", RACK.inner, RACK.centre_line, travel=400.0))
     swept = envelope(far, 0.0, 0.0)
     last = max(placed.lock for placed in swept.placed)
     assert last < min(blocked.lock for blocked in swept.blocked if blocked.lock > 0)
@@ -381,7 +381,7 @@ def test_a_turn_is_a_rotation_about_the_steering_axis_as_sympy_makes_it() -> Non
 
 
 @pytest.mark.parametrize("linkage", [RACK, RELAY, ONE_ROD], ids=lambda linkage: linkage.how)
-def test_full_lock_at_plus_one_points_the_left_wheel_to_the_left(linkage: Linkage) -> None:
+def test_full_lock_at_plus_one_points_the_left_wheel_to_the_left(linkage: SteeringLinkage) -> None:
     front = built(linkage)
     assert front.at(0.0, 1.0).steer > radians(15)
     assert front.at(0.0, -1.0).steer < -radians(15)
@@ -392,17 +392,17 @@ def test_the_rack_stops_at_its_own_end_or_where_the_wheels_stop_touches_whicheve
     free = built()
     assert abs(free.full) == 60.0
     reached = free.at(0.0, 1.0).steer
-    early = built(Linkage("rack", INNER, CENTRE_LINE, travel=60.0, stop=reached - 0.05))
+    early = built(SteeringLinkage("rack", INNER, CENTRE_LINE, travel=60.0, stop=reached - 0.05))
     assert early.at(0.0, 1.0).steer == pytest.approx(reached - 0.05, abs=1e-9) and abs(early.full) < 60.0
-    late = built(Linkage("rack", INNER, CENTRE_LINE, travel=60.0, stop=reached + 0.05))
+    late = built(SteeringLinkage("rack", INNER, CENTRE_LINE, travel=60.0, stop=reached + 0.05))
     assert late.full == free.full
-    stop_only = built(Linkage("rack", INNER, CENTRE_LINE, stop=reached))
+    stop_only = built(SteeringLinkage("rack", INNER, CENTRE_LINE, stop=reached))
     assert abs(stop_only.full) == pytest.approx(60.0, abs=1e-6)
 
 
 def test_a_rack_ahead_of_the_axle_moves_the_other_way_for_the_same_lock() -> None:
-    ahead = Upright(UPRIGHT.lower, UPRIGHT.upper, UPRIGHT.wheel_centre, (125.0, -60.0, 350.0))
-    front = FrontEnd(ahead, (LOWER, UPPER), Linkage("rack", (130.0, -470.0, 345.0), CENTRE_LINE, travel=40.0))
+    ahead = UprightPoints(UPRIGHT.lower, UPRIGHT.upper, UPRIGHT.wheel_centre, (125.0, -60.0, 350.0))
+    front = FrontEnd(ahead, (LOWER, UPPER), SteeringLinkage("rack", (130.0, -470.0, 345.0), CENTRE_LINE, travel=40.0))
     assert front.full * built().full < 0
     assert front.at(0.0, 1.0).steer > 0
 
@@ -443,11 +443,11 @@ def test_a_wheel_turns_steadily_over_the_lock(drawn: dict[str, Any], how: str) -
 def test_a_rod_that_cannot_steer_is_refused() -> None:
     on_the_axis = tuple((low + high) / 2 for low, high in zip(UPRIGHT.lower, UPRIGHT.upper, strict=True))
     with pytest.raises(CannotReach):
-        FrontEnd(Upright(UPRIGHT.lower, UPRIGHT.upper, UPRIGHT.wheel_centre, on_the_axis), None, RACK)  # type: ignore[arg-type]
+        FrontEnd(UprightPoints(UPRIGHT.lower, UPRIGHT.upper, UPRIGHT.wheel_centre, on_the_axis), None, RACK)  # type: ignore[arg-type]
 
 
 def test_a_rack_that_runs_past_the_rods_reach_is_refused_there_and_not_before() -> None:
-    far = built(Linkage("rack", INNER, CENTRE_LINE, travel=400.0))
+    far = built(SteeringLinkage("rack", INNER, CENTRE_LINE, travel=400.0))
     with pytest.raises(CannotReach):
         far.at(0.0, 1.0)
     assert far.at(0.0, 0.1).steer > 0
@@ -581,7 +581,7 @@ def test_on_a_hinge_a_growing_angle_lifts_the_point_on_either_side_of_it() -> No
 
 
 def test_a_link_too_long_or_too_short_for_the_circle_cannot_reach() -> None:
-    circle = Circle((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0))
+    circle = PivotCircle((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (0.0, 2.0, 0.0))
     assert circle.angle((5.0, 0.0, 0.0), 3.0, 1) == pytest.approx(0.0, abs=1e-7)  # the near point
     assert abs(circle.angle((5.0, 0.0, 0.0), 7.0, 1)) == pytest.approx(pi, abs=1e-7)  # the far one
     # (2 cos a - 5)^2 + (2 sin a)^2 = 25 where 20 cos a = 4
@@ -596,7 +596,7 @@ def test_a_link_too_long_or_too_short_for_the_circle_cannot_reach() -> None:
 
 
 def test_past_the_place_where_one_wheel_locks_the_other_is_not_looked_at_either() -> None:
-    far = built(Linkage("rack", RACK.inner, RACK.centre_line, travel=400.0))
+    far = built(SteeringLinkage("rack", RACK.inner, RACK.centre_line, travel=400.0))
     swept = envelope(far, 60.0, 60.0)
     locks = {(placed.travel, placed.lock) for placed in swept.placed}
     assert locks == {(travel, -lock) for travel, lock in locks}

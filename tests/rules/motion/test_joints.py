@@ -6,7 +6,7 @@ import numpy
 import pytest
 from scipy.spatial.transform import Rotation
 
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.joints import (
     MOST_SET,
     Angles,
@@ -19,7 +19,7 @@ from rules.motion.joints import (
     tie_rod_inner,
     tie_rod_outer,
 )
-from rules.motion.points import Hinge, Upright
+from rules.motion.points import Hinge, UprightPoints
 from rules.motion.sweep import Blocked, Placed, Sweep, envelope, straight_sweep
 
 ARM = 400.0
@@ -28,18 +28,20 @@ ALONG, FORE_AND_AFT, ACROSS = "along the steering axis", "fore and aft", "across
 
 def _level(inclined: float = 0.0) -> FrontEnd:
     """Level parallel arms of 400 mm, axis upright but for `inclined` mm in 250; a level tie rod of 400 mm behind."""
-    upright = Upright((0.0, -80.0, 300.0), (0.0, -80.0 - inclined, 550.0), (0.0, 0.0, 400.0), (-130.0, -80.0, 360.0))
+    upright = UprightPoints(
+        (0.0, -80.0, 300.0), (0.0, -80.0 - inclined, 550.0), (0.0, 0.0, 400.0), (-130.0, -80.0, 360.0)
+    )
     lower = Hinge((150.0, -80.0 - ARM, 300.0), (-150.0, -80.0 - ARM, 300.0))
     upper = Hinge((120.0, -80.0 - inclined - ARM, 550.0), (-140.0, -80.0 - inclined - ARM, 550.0))
-    return FrontEnd(upright, (lower, upper), Linkage("rack", (-130.0, -80.0 - ARM, 360.0), -800.0, travel=60.0))
+    return FrontEnd(upright, (lower, upper), SteeringLinkage("rack", (-130.0, -80.0 - ARM, 360.0), -800.0, travel=60.0))
 
 
 def _skew() -> FrontEnd:
     """Nothing level, parallel or square: hinges that run inboard and uphill, castor, inclination, a tie rod out of line."""
-    upright = Upright((14.0, -75.0, 276.0), (-15.0, -121.0, 531.0), (0.0, 0.0, 400.0), (-126.0, -140.0, 350.0))
+    upright = UprightPoints((14.0, -75.0, 276.0), (-15.0, -121.0, 531.0), (0.0, 0.0, 400.0), (-126.0, -140.0, 350.0))
     lower = Hinge((170.0, -480.0, 300.0), (-190.0, -505.0, 270.0))
     upper = Hinge((120.0, -400.0, 525.0), (-150.0, -425.0, 500.0))
-    return FrontEnd(upright, (lower, upper), Linkage("rack", (-150.0, -490.0, 365.0), -800.0, travel=50.0))
+    return FrontEnd(upright, (lower, upper), SteeringLinkage("rack", (-150.0, -490.0, 365.0), -800.0, travel=50.0))
 
 
 def _outer(front: FrontEnd, sweep: Sweep, upper: bool, lies: str) -> Swing:
@@ -246,5 +248,5 @@ def test_a_line_has_no_head_and_no_tail() -> None:
     ],
 )
 def test_a_bolts_direction(lies: str, direction: tuple[float, float, float]) -> None:
-    upright = Upright((0.0, -50.0, 300.0), (0.0, -200.0, 500.0), (0.0, 0.0, 400.0))
+    upright = UprightPoints((0.0, -50.0, 300.0), (0.0, -200.0, 500.0), (0.0, 0.0, 400.0))
     assert bolt_direction(lies, upright) == pytest.approx(direction, abs=1e-12)

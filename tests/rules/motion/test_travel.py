@@ -9,9 +9,8 @@ from hypothesis import strategies as st
 from scipy.optimize import least_squares, minimize
 from scipy.spatial.transform import Rotation
 
-from rules.motion.examples import meeting_arms, parallel_arms, shock_half_way
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Hinge, Upright
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.shock import Shock, shock_length, shock_ratio
 from rules.motion.sweep import Placed, Sweep
 from rules.motion.travel import (
@@ -25,14 +24,15 @@ from rules.motion.travel import (
     stretches,
     toe,
 )
+from tests.support.front_ends import meeting_arms, parallel_arms, shock_half_way
 
-UPRIGHT = Upright((12.0, -75.0, 280.0), (-16.0, -120.0, 540.0), (0.0, 0.0, 400.0), (-125.0, -140.0, 350.0))
+UPRIGHT = UprightPoints((12.0, -75.0, 280.0), (-16.0, -120.0, 540.0), (0.0, 0.0, 400.0), (-125.0, -140.0, 350.0))
 LOWER = Hinge((170.0, -490.0, 300.0), (-190.0, -510.0, 285.0))
 UPPER = Hinge((120.0, -420.0, 515.0), (-150.0, -400.0, 500.0))
 
 
 def askew() -> FrontEnd:
-    return FrontEnd(UPRIGHT, (LOWER, UPPER), Linkage("rack", (-140.0, -470.0, 345.0), -800.0, travel=60.0))
+    return FrontEnd(UPRIGHT, (LOWER, UPPER), SteeringLinkage("rack", (-140.0, -470.0, 345.0), -800.0, travel=60.0))
 
 
 # --- instant centre and roll centre ----------------------------------------------------------------------------------
@@ -79,7 +79,7 @@ def test_arms_that_meet_straight_above_the_contact_have_no_roll_centre() -> None
         Hinge((100.0, -400.0, 500.0), (-100.0, -400.0, 500.0)),
     )
     # Lower rises 15 in 300: at y = 0, 300 + 20 = 320. Upper falls 135 in 300: at y = 0, 500 - 180 = 320.
-    upright = Upright((0.0, -100.0, 315.0), (0.0, -100.0, 365.0), (0.0, 0.0, 340.0))
+    upright = UprightPoints((0.0, -100.0, 315.0), (0.0, -100.0, 365.0), (0.0, 0.0, 340.0))
     pose = FrontEnd(upright, arms).straight(0.0)
     assert instant_centre(arms, pose) == pytest.approx((0.0, 320.0), abs=1e-9)
     assert roll_centre_height(arms, pose, -800.0) is None
@@ -180,7 +180,7 @@ def test_the_best_inner_pivot_is_the_one_scipy_finds() -> None:
 
 def test_over_a_little_travel_the_best_rod_points_at_the_instant_centre() -> None:
     # Trade practice: the tie rod aims at the point the arms aim at. Exact where all moves in one plane across the car.
-    upright = Upright((0.0, -80.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0), (0.0, -110.0, 430.0))
+    upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0), (0.0, -110.0, 430.0))
     arms = (
         Hinge((100.0, -430.0, 330.0), (-100.0, -430.0, 330.0)),
         Hinge((100.0, -380.0, 560.0), (-100.0, -380.0, 560.0)),
@@ -201,7 +201,7 @@ def test_a_rod_from_the_best_pivot_steers_less_than_one_from_beside_it() -> None
     assert found is not None
 
     def steered(across: float, up: float) -> float:
-        rack = Linkage("rack", (-140.0, across, up), -800.0, travel=60.0)
+        rack = SteeringLinkage("rack", (-140.0, across, up), -800.0, travel=60.0)
         moved = FrontEnd(UPRIGHT, (LOWER, UPPER), rack)
         steers = [moved.at(travel, 0.0).steer for travel in np.linspace(-75, 75, 13)]
         return degrees(max(steers) - min(steers))
@@ -221,7 +221,7 @@ def test_the_refined_inner_pivot_steers_as_little_as_scipy_can_make_it() -> None
 
     def changes(pivot: np.ndarray) -> float:
         """Millionths of a radian."""
-        rack = Linkage("rack", (-140.0, float(pivot[0]), float(pivot[1])), -800.0, travel=60.0)
+        rack = SteeringLinkage("rack", (-140.0, float(pivot[0]), float(pivot[1])), -800.0, travel=60.0)
         moved = FrontEnd(UPRIGHT, (LOWER, UPPER), rack)
         found = [moved.at(travel, 0.0).steer for travel in travels]
         return 1e6 * (max(found) - min(found))

@@ -15,9 +15,8 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.motion.examples import straight_rack, through_lock, trapezium, wheel_turned
-from rules.motion.front_end import FrontEnd, Linkage
-from rules.motion.points import CannotReach, Pose, Upright
+from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import aim, arm_of, axis_of, best_arm, errors, outer_turn, root_mean_square
 from rules.motion.turning import (
     Steered,
@@ -39,6 +38,7 @@ from rules.motion.turning import (
     turn_per_slide,
 )
 from rules.values.steering.self_centring import Disc
+from tests.support.front_ends import straight_rack, through_lock, trapezium, wheel_turned
 
 LOWER, UPPER, CENTRE = np.array([13.1, -73.5, 275.0]), np.array([-13.6, -118.4, 529.7]), np.array([0.0, 0.0, 400.0])
 BEHIND, AHEAD = np.array([-126.0, -140.0, 360.0]), np.array([130.0, -60.0, 370.0])
@@ -50,11 +50,11 @@ class Case:
     """A linkage and its tie-rod end."""
 
     end: np.ndarray
-    linkage: Linkage
+    linkage: SteeringLinkage
 
     @property
-    def upright(self) -> Upright:
-        return Upright(tuple(LOWER), tuple(UPPER), tuple(CENTRE), tuple(self.end))
+    def upright(self) -> UprightPoints:
+        return UprightPoints(tuple(LOWER), tuple(UPPER), tuple(CENTRE), tuple(self.end))
 
     @property
     def front(self) -> FrontEnd:
@@ -62,12 +62,16 @@ class Case:
 
 
 CASES = {
-    "rack behind": Case(BEHIND, Linkage("rack", (-135.0, -499.0, 358.0), MIDDLE, travel=50.0)),
-    "rack ahead": Case(AHEAD, Linkage("rack", (150.0, -480.0, 380.0), MIDDLE, travel=50.0)),
-    "relay rod, arms rearward": Case(BEHIND, Linkage("relay rod", (-140.0, -480.0, 350.0), MIDDLE, 50.0, None, -160.0)),
-    "relay rod, arms forward": Case(AHEAD, Linkage("relay rod", (150.0, -480.0, 350.0), MIDDLE, 50.0, None, 140.0)),
-    "one rod behind": Case(BEHIND, Linkage("one rod across", None, MIDDLE, stop=radians(33))),
-    "one rod ahead": Case(AHEAD, Linkage("one rod across", None, MIDDLE, stop=radians(30))),
+    "rack behind": Case(BEHIND, SteeringLinkage("rack", (-135.0, -499.0, 358.0), MIDDLE, travel=50.0)),
+    "rack ahead": Case(AHEAD, SteeringLinkage("rack", (150.0, -480.0, 380.0), MIDDLE, travel=50.0)),
+    "relay rod, arms rearward": Case(
+        BEHIND, SteeringLinkage("relay rod", (-140.0, -480.0, 350.0), MIDDLE, 50.0, None, -160.0)
+    ),
+    "relay rod, arms forward": Case(
+        AHEAD, SteeringLinkage("relay rod", (150.0, -480.0, 350.0), MIDDLE, 50.0, None, 140.0)
+    ),
+    "one rod behind": Case(BEHIND, SteeringLinkage("one rod across", None, MIDDLE, stop=radians(33))),
+    "one rod ahead": Case(AHEAD, SteeringLinkage("one rod across", None, MIDDLE, stop=radians(30))),
 }
 AXIS = (UPPER - LOWER) / np.linalg.norm(UPPER - LOWER)
 each_case = pytest.mark.parametrize("case", CASES.values(), ids=CASES)
@@ -87,7 +91,7 @@ def mirrored(point: np.ndarray) -> np.ndarray:
     return point * MIRROR + np.array([0.0, 2 * MIDDLE, 0.0])
 
 
-def inner_end(linkage: Linkage, slide: float) -> np.ndarray:
+def inner_end(linkage: SteeringLinkage, slide: float) -> np.ndarray:
     assert linkage.inner is not None
     x, y, z = linkage.inner
     if (
@@ -305,14 +309,14 @@ def test_a_linkage_that_reaches_its_stop_reaches_the_whole_lock() -> None:
 
 def test_a_rack_that_ends_before_the_stop_reaches_the_whole_lock() -> None:
     front = FrontEnd(
-        straight_rack().upright, linkage=Linkage("rack", (-150.0, -400.0, 300.0), -700.0, 75.0, radians(40))
+        straight_rack().upright, linkage=SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, 75.0, radians(40))
     )
     assert reach(front).share == 1.0
 
 
 def test_past_the_place_where_rod_and_inner_arm_lie_in_a_line_one_rod_brings_the_outer_wheel_back() -> None:
     # There the rod, turned further by the inner arm, no longer moves along itself: the outer wheel has turned its most.
-    front = FrontEnd(trapezium().upright, linkage=Linkage("one rod across", None, -700.0, stop=radians(80)))
+    front = FrontEnd(trapezium().upright, linkage=SteeringLinkage("one rod across", None, -700.0, stop=radians(80)))
     straight = front.at(0.0, 0.0)
     most = minimize_scalar(lambda lock: front.at(0.0, -lock).steer, bounds=(0.5, 1.0), method="bounded")
     lock = float(most.x)
@@ -324,8 +328,8 @@ def test_past_the_place_where_rod_and_inner_arm_lie_in_a_line_one_rod_brings_the
 def test_one_rod_across_locks_where_rod_and_outer_arm_lie_in_a_line() -> None:
     # Arms ahead, 42 inboard: the outer joint runs inboard. Rod 1316; the inner joint ahead runs outboard and pulls it until
     # the outer arm lies along the rod, its joint towards the inner wheel: the other axis 1316 + 150 = 1466 from the joint.
-    upright = Upright((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (144.0, -42.0, 300.0))
-    found = reach(FrontEnd(upright, linkage=Linkage("one rod across", None, -700.0, stop=radians(80))))
+    upright = UprightPoints((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (144.0, -42.0, 300.0))
+    found = reach(FrontEnd(upright, linkage=SteeringLinkage("one rod across", None, -700.0, stop=radians(80))))
     assert found.share < 1.0
 
     def left(inner: float) -> float:
@@ -338,13 +342,13 @@ def test_one_rod_across_locks_where_rod_and_outer_arm_lie_in_a_line() -> None:
 @pytest.mark.parametrize(
     "linkage",
     [
-        Linkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=200.0),
-        Linkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=200.0, stop=radians(85)),
-        Linkage("rack", (-150.0, -400.0, 300.0), -700.0, stop=radians(85)),
+        SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=200.0),
+        SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=200.0, stop=radians(85)),
+        SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, stop=radians(85)),
     ],
     ids=["travel too long", "stop too late", "stop alone"],
 )
-def test_a_rack_locks_where_rod_and_arm_lie_in_a_line(linkage: Linkage) -> None:
+def test_a_rack_locks_where_rod_and_arm_lie_in_a_line(linkage: SteeringLinkage) -> None:
     # In line beyond the axis: rod of 400 from (-150, -y), arm of 150: sqrt(550^2 - 150^2) = 529.150, slide 129.150. There the
     # arm of the outer wheel points inboard along the rod. The inner wheel folds at sqrt(250^2 - 150^2) = 200 from its axis.
     front = FrontEnd(straight_rack().upright, linkage=linkage)
@@ -352,7 +356,9 @@ def test_a_rack_locks_where_rod_and_arm_lie_in_a_line(linkage: Linkage) -> None:
     assert found.share < 1.0
     slide = 550 * cos(np.arcsin(150 / 550)) - 400
     assert slide == pytest.approx(129.150, abs=5e-4)
-    most = FrontEnd(front.upright, linkage=Linkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=slide - 1e-6))
+    most = FrontEnd(
+        front.upright, linkage=SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, travel=slide - 1e-6)
+    )
     assert found.inner == pytest.approx(most.at(0.0, 1.0).steer, abs=1e-3)
 
 
@@ -360,8 +366,8 @@ def test_a_rack_goes_no_further_than_where_it_lies_square_to_a_rod() -> None:
     # Outer joint 100 behind and 80 outboard of the axis, rod of 50 to a rack 130 behind. Slid 60 outboard its joint is at
     # (-130, 100), and the outer joint at (-80, 100), as far from the axis as before: the rod runs straight fore and aft.
     # There more slide no longer turns the outer wheel, and beyond would turn it back: 60 of the 70 mm.
-    upright = Upright((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (-100.0, 80.0, 300.0))
-    front = FrontEnd(upright, linkage=Linkage("rack", (-130.0, 40.0, 300.0), -700.0, travel=70.0))
+    upright = UprightPoints((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (-100.0, 80.0, 300.0))
+    front = FrontEnd(upright, linkage=SteeringLinkage("rack", (-130.0, 40.0, 300.0), -700.0, travel=70.0))
     found = reach(front)
     assert found.share == pytest.approx(60 / 70, abs=1e-9)
     assert front.at(0.0, -found.share).tie_rod_end == pytest.approx((-80.0, 100.0, 300.0), abs=1e-4)
@@ -458,6 +464,6 @@ def test_an_arm_straight_fore_and_aft_aims_at_no_place() -> None:
 
 def test_an_arm_ahead_of_the_axle_that_leans_out_aims_behind_it_too() -> None:
     # 144 ahead and 42 outboard: the line runs back to the centre line 700 x 144 / 42 = 2400 behind the axis.
-    upright = Upright((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (144.0, 42.0, 300.0))
+    upright = UprightPoints((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (144.0, 42.0, 300.0))
     assert aim(arm_of(upright), -700.0) == pytest.approx(-2400.0, abs=1e-9)
     assert degrees(arm_of(upright).inward) == pytest.approx(-16.2602, abs=5e-5)

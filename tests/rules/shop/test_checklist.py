@@ -8,7 +8,7 @@ import pytest
 
 from rules.judging.judge import Judged, judge
 from rules.sheet import FIELDS, STEPS, read_sheet
-from rules.shop.checklist import Line, Marks, checklist, kept_marks, marked, to_tables, worked_out_tables
+from rules.shop.checklist import ChecklistLine, Marks, checklist, kept_marks, marked, to_tables, worked_out_tables
 from rules.shop.layout import least_by_tape
 
 Document = dict[str, Any]
@@ -58,7 +58,7 @@ def judged(document: Document, **shown_in: Any) -> Judged:
     return judge(read_sheet(document), **shown_in)
 
 
-def lines(document: Document, **shown_in: Any) -> dict[str, Line]:
+def lines(document: Document, **shown_in: Any) -> dict[str, ChecklistLine]:
     return {line.id: line for line in checklist(judged(document, **shown_in))}
 
 
@@ -381,14 +381,14 @@ def test_a_mark_made_against_another_figure_is_flagged_until_it_is_cleared() -> 
 
 def test_going_back_to_the_old_figure_makes_a_mark_good_again() -> None:
     marks = kept_marks({"checklist": [{"id": "x", "target": "11 in", "marked_for": "10 in", "left": True}]})["x"]
-    assert marks.stale_for(Line("x", "s", "t", "11 in"))
-    assert not marks.stale_for(Line("x", "s", "t", "10 in"))
+    assert marks.stale_for(ChecklistLine("x", "s", "t", "11 in"))
+    assert not marks.stale_for(ChecklistLine("x", "s", "t", "10 in"))
 
 
 def test_a_settled_item_that_has_since_become_worse_is_flagged() -> None:
     marks = Marks(left=True, asked_for="WATCH, small gap", text="WATCH, small gap")
-    assert marks.stale_for(Line("settle.x", "s", "STOP, it hits", kind="settle"))
-    assert not marks.stale_for(Line("tack.x", "s", "only worded anew"))
+    assert marks.stale_for(ChecklistLine("settle.x", "s", "STOP, it hits", kind="settle"))
+    assert not marks.stale_for(ChecklistLine("tack.x", "s", "only worded anew"))
 
 
 def test_results_of_lines_that_are_no_longer_asked_are_kept_at_the_end() -> None:
@@ -448,7 +448,7 @@ def test_two_entries_of_one_line_are_put_together() -> None:
 
 
 def test_tables_leave_out_results_nobody_wrote() -> None:
-    table = to_tables([Line("a.b", "S", "Do it", "1 in", "+/- 0.1")], {})[0]
+    table = to_tables([ChecklistLine("a.b", "S", "Do it", "1 in", "+/- 0.1")], {})[0]
     assert table == {
         "id": "a.b", "section": "S", "text": "Do it", "target": "1 in", "tolerance": "+/- 0.1", "left": False,
         "right": False,
@@ -456,7 +456,7 @@ def test_tables_leave_out_results_nobody_wrote() -> None:
 
 
 def test_marked_pairs_every_line() -> None:
-    line = Line("a.b", "S", "Do it")
+    line = ChecklistLine("a.b", "S", "Do it")
     assert marked([line], {}) == [(line, Marks())]
 
 

@@ -8,12 +8,17 @@ import pytest
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from rules.shop.checklist import checklist, worked_out_tables
-from rules.shop.checklist_line import Line
+from rules.shop.checklist_line import ChecklistLine
 from rules.shop.steps import inspect_first
-from rules.strength.corner_loads import Margin
+from rules.strength.margin import Margin
 from sample_sheets import FINISHED, sample
+from wizard.files.sheet_file import read
 from wizard.paper.checklist_text import as_markdown, as_text
-from wizard.sheet_file import read
+
+PARTS = {
+    "a": "plate_safety", "b": "snout_safety", "c": "tie_rod_safety", "d": "hub_bolts_safety", "e": "wheel_studs_safety",
+    "f": "hub_bearing_safety", "g": "steering_arm_safety",
+}  # fmt: skip
 
 
 def document(name: str = "scree_ox_strength") -> dict[str, Any]:
@@ -31,26 +36,18 @@ def judged(sheet: dict[str, Any]) -> Judged:
 
 
 def with_margins(*factors: float, estimated: tuple[str, ...] = ()) -> Judged:
-    """A judged sheet on which only parts a, b, c... have margins."""
+    """A judged sheet on which only parts a, b, c... have margins: any parts of the program will do."""
     whole = judged(document(FINISHED))
     known = {
-        f"{letter}_safety": Margin(factor, "rock", "yield") for letter, factor in zip("abcdefg", factors, strict=False)
+        PARTS[letter]: Margin(factor, "rock", "yield", part=letter)
+        for letter, factor in zip(PARTS, factors, strict=False)
     }
     worked = dataclasses.replace(whole.worked, known=known, estimated=dict.fromkeys(estimated, ("loads.rock",)))
     return dataclasses.replace(whole, worked=worked)
 
 
-def ids(lines: list[Line]) -> list[str]:
+def ids(lines: list[ChecklistLine]) -> list[str]:
     return [line.id for line in lines]
-
-
-@pytest.fixture(autouse=True)
-def ratios(monkeypatch: pytest.MonkeyPatch) -> None:
-    """The invented parts of these tests are ratios, as every safety factor is."""
-    from rules.judging.trade import trade
-
-    for letter in "abcdefg":
-        monkeypatch.setitem(trade().units, f"{letter}_safety", "1")
 
 
 @pytest.mark.parametrize(
@@ -66,13 +63,13 @@ def ratios(monkeypatch: pytest.MonkeyPatch) -> None:
 )
 def test_three_to_five_with_the_least_margin_worst_first(factors: tuple[float, ...], wanted: str) -> None:
     lines = list(inspect_first(with_margins(*factors)))
-    assert ids(lines) == ["inspect.first", *(f"inspect.{letter}_safety" for letter in wanted)]
+    assert ids(lines) == ["inspect.first", *(f"inspect.{PARTS[letter]}" for letter in wanted)]
 
 
 def test_factor_case_limit_and_estimate_are_said() -> None:
-    lines = {line.id: line for line in inspect_first(with_margins(1.25, 1.5, estimated=("b_safety",)))}
-    assert lines["inspect.a_safety"].target == "holds 1.25 times its load: rock, yield"
-    assert lines["inspect.b_safety"].target == "holds 1.5 times its load: rock, yield; an estimate"
+    lines = {line.id: line for line in inspect_first(with_margins(1.25, 1.5, estimated=(PARTS["b"],)))}
+    assert lines["inspect.plate_safety"].target == "holds 1.25 times its load: rock, yield"
+    assert lines["inspect.snout_safety"].target == "holds 1.5 times its load: rock, yield; an estimate"
 
 
 def test_a_sheet_without_strength_has_no_such_lines() -> None:

@@ -7,8 +7,9 @@ import pytest
 from scipy.optimize import brentq
 
 from rules.judging.judge import Judged
-from rules.shop.checklist import Line, checklist
-from rules.shop.motion_sheet import Section, is_known, sections, where
+from rules.motion.place_words import in_units, place
+from rules.shop.checklist import ChecklistLine, checklist
+from rules.shop.motion_sheet import SheetTable, is_known, sections
 
 Judge = Callable[[Mapping[str, object]], Judged]
 Moving = dict[str, object]
@@ -19,7 +20,7 @@ def travel_row(judged: Judged, first: str) -> tuple[str, ...]:
     return next(row for row in sections(judged)[TRAVEL].rows if row[0] == first)
 
 
-def column(section: Section, heading: str) -> list[str]:
+def column(section: SheetTable, heading: str) -> list[str]:
     return [row[section.columns.index(heading)] for row in section.rows]
 
 
@@ -93,8 +94,8 @@ def test_toe_is_of_one_wheel_plus_in_across_the_tyre(judged: Judge, moving: Movi
     with_rod_low = judged({**moving, "steering.inner_height": "300 mm"})
     bump, droop = travel_row(with_rod_low, "+50"), travel_row(with_rod_low, "-50")
     assert bump[6][0] == "-" and droop[6][0] == "+"
-    # 34 in tyre between the two marks: 863.6 mm; sin of the printed degrees, which are rounded to 0.01 (0.08 mm).
-    assert float(bump[5]) == pytest.approx(863.6 * sin(radians(float(bump[6]))), abs=0.09)
+    # 32 in tyre between the two marks: 812.8 mm; sin of the printed degrees, which are rounded to 0.01 (0.08 mm).
+    assert float(bump[5]) == pytest.approx(812.8 * sin(radians(float(bump[6]))), abs=0.09)
 
 
 def test_a_travel_the_links_do_not_reach_says_where_they_lock(judged: Judge, moving: Moving) -> None:
@@ -339,8 +340,8 @@ def test_joint_angles_of_level_arms(judged: Judge, moving: Moving) -> None:
     table = sections(judged({**moving, **SQUARE}))[JOINTS]
     upper = dict(zip(column(table, "Where (left wheel)"), column(table, "Upper joint (deg)"), strict=True))
     assert upper["Allowed"] == "28.0"
-    assert upper["Most anywhere"] == upper["110 mm bump, straight"] == "18.3"
-    assert upper["90 mm droop, straight"] == "14.9"
+    assert upper["Most anywhere"] == upper["110 mm bump, straight ahead"] == "18.3"
+    assert upper["90 mm droop, straight ahead"] == "14.9"
     assert upper["ride height, full lock, outer wheel"] == "0.0"
     assert len(table.rows) == 2 + 9
     assert {row[-2:] for row in table.rows} == {("-", "-"), ("", "")}
@@ -405,9 +406,10 @@ def test_a_tube_not_measured_is_an_estimate(judged: Judge, moving: Moving) -> No
 
 
 def test_places_in_words() -> None:
-    assert where(110.0, 1.0, "metric") == "110 mm bump, full lock, inner wheel"
-    assert where(-50.8, -1.0, "inch") == "2 in droop, full lock, outer wheel"
-    assert where(0.0, 0.25, "metric") == "ride height, 25 % lock, inner wheel"
+    assert in_units(place(110.0, 1.0), "metric") == "110 mm bump, full lock, inner wheel"
+    assert in_units(place(-50.8, -1.0), "inch") == "2 in droop, full lock, outer wheel"
+    assert in_units(place(0.0, 0.25), "metric") == "ride height, 25 % lock, inner wheel"
+    assert in_units(place(85.0, 0.0), "metric") == "85 mm bump, straight ahead"
 
 
 # Set-up
@@ -445,7 +447,7 @@ def test_a_sheet_with_neither_has_nothing_to_show(judged: Judge, moving: Moving)
 
 def test_a_section_that_waits_says_what_to_enter(judged: Judge, moving: Moving) -> None:
     travel = sections(judged({**moving, "arms.bump_travel": None}))[TRAVEL]
-    assert travel == Section("Travel, wheel straight ahead", missing="Left out: enter bump travel.")
+    assert travel == SheetTable("Travel, wheel straight ahead", missing="Left out: enter bump travel.")
 
 
 def test_arms_alone_and_steering_alone_leave_the_other_out(judged: Judge) -> None:
@@ -475,7 +477,7 @@ def test_every_row_is_as_wide_as_its_heading(judged: Judge, moving: Moving) -> N
 # Shop lines
 
 
-def shop_lines(judged: Judged) -> dict[str, Line]:
+def shop_lines(judged: Judged) -> dict[str, ChecklistLine]:
     return {line.id: line for line in checklist(judged)}
 
 

@@ -1,120 +1,20 @@
-"""Gaps of random pairs of every two kinds of shape, against general mesh libraries: manifold3d makes the meshes and says
-what two of them have in common, the Flexible Collision Library (python-fcl) how far they are apart.
-
-The meshes' flat faces stand within 0.08 mm of the round faces they stand for, on both sides of them.
-"""
+"""Gaps of random pairs of every two kinds of shape, against general mesh libraries; see tests/support/meshes.py."""
 
 from collections.abc import Callable
 from itertools import combinations_with_replacement
-from math import cos, degrees, hypot, pi, sin, sqrt
+from math import cos, pi, sin
 from random import Random
 
-import fcl
 import manifold3d
-import numpy as np
 import pytest
 
 from rules.solids.gap import Solid, gap, nearer
 from rules.solids.shapes import Ball, Bore, Cylinder, Prism, Revolved, Rod, Shape, box_tube, hexagon, solid
 from rules.solids.space import Vector, cross, plus, shift, square_to, times, unit
+from tests.support.meshes import WITHIN, Mesh, apart, whole
 
-Mesh = manifold3d.Manifold
-WITHIN = 0.2
-"""mm; what the meshes and the kernel may differ by."""
-CHORD = 0.08
 TRIES = 2
 """Pairs of every two kinds."""
-
-
-def apart(one: Mesh, other: Mesh) -> float:
-    """Least distance between the faces of two meshes, mm."""
-    objects = []
-    for mesh in (one, other):
-        plain = mesh.to_mesh64()
-        model = fcl.BVHModel()
-        model.beginModel(len(plain.vert_properties), len(plain.tri_verts))
-        model.addSubModel(np.asarray(plain.vert_properties, dtype=float), np.asarray(plain.tri_verts))
-        model.endModel()
-        objects.append(fcl.CollisionObject(model, fcl.Transform()))
-    return float(fcl.distance(*objects, fcl.DistanceRequest(), fcl.DistanceResult()))
-
-
-def sides(radius: float) -> int:
-    """Of a polygon whose corners are no more than 0.08 mm outside a circle, when its sides are as much inside it."""
-    return max(24, 4 * int(pi / sqrt(CHORD / max(radius, 1.0)) / 4 + 1))
-
-
-def swollen(count: int) -> float:
-    """What a polygon inside a circle is enlarged by, for its sides and corners to stand evenly on both sides of it."""
-    return 2 / (1 + cos(pi / count))
-
-
-def placed(mesh: Mesh, origin: Vector, x: Vector, y: Vector, z: Vector) -> Mesh:
-    return mesh.transform([[x[i], y[i], z[i], origin[i]] for i in range(3)])
-
-
-def ball_mesh(centre: Vector, radius: float) -> Mesh:
-    return Mesh.sphere(radius * 1.0005, sides(radius) // 4 * 6).translate(centre)
-
-
-def rod_mesh(start: Vector, end: Vector, radius: float) -> Mesh:
-    return (ball_mesh(start, radius) + ball_mesh(end, radius)).hull()
-
-
-def revolved_mesh(shape: Revolved) -> Mesh:
-    """Each convex outline of at least three corners, grown in the plane and turned round by the library itself."""
-    profile = shape.profile if len(shape.profile) > 2 else shape.profile * 3
-    section = manifold3d.CrossSection([profile], manifold3d.FillRule.NonZero)
-    if shape.rounding:
-        if len(shape.profile) == 1:
-            section = manifold3d.CrossSection.circle(shape.rounding, 48).translate(shape.profile[0])
-        else:
-            section = section.offset(shape.rounding, manifold3d.JoinType.Round, circular_segments=48)
-    count = sides(max(r for r, _ in shape.profile) + shape.rounding)
-    factor = swollen(count)
-    mesh = section.revolve(count, degrees(2 * shape.half_angle)).scale((factor, factor, 1.0))
-    towards = shape.towards or square_to(shape.axis)
-    across = cross(shape.axis, towards)
-    if shape.half_angle < pi:  # the library turns from its x axis on; the middle of the part is half_angle further
-        c, s = cos(shape.half_angle), sin(shape.half_angle)
-        towards, across = (
-            plus(times(c, towards), times(-s, across)),
-            plus(times(s, towards), times(c, across)),
-        )
-    return placed(mesh, shape.origin, towards, across, shape.axis)
-
-
-def prism_mesh(shape: Prism) -> Mesh:
-    section = manifold3d.CrossSection([shape.outline], manifold3d.FillRule.NonZero)
-    if section.area() < 1e-9:
-        section = manifold3d.CrossSection([shape.outline[::-1]], manifold3d.FillRule.NonZero)
-    if shape.bore:
-        count = sides(shape.bore.radius)
-        section -= manifold3d.CrossSection.circle(shape.bore.radius * swollen(count), count).translate(
-            shape.bore.middle
-        )
-    mesh = section.extrude(shape.high - shape.low).translate((0.0, 0.0, shape.low))
-    return placed(mesh, shape.origin, shape.across, shape.up, shape.normal)
-
-
-def cylinder_mesh(shape: Cylinder) -> Mesh:
-    run = plus(shape.end, times(-1, shape.start))
-    axis, length = unit(run), hypot(*run)
-    profile = ((0.0, 0.0), (shape.radius, 0.0), (shape.radius, length), (0.0, length))
-    return revolved_mesh(Revolved(shape.start, axis, profile))
-
-
-def mesh_of(shape: Shape) -> Mesh:
-    if isinstance(shape, Ball):
-        return ball_mesh(shape.centre, shape.radius)
-    if isinstance(shape, Rod):
-        return rod_mesh(shape.start, shape.end, shape.radius)
-    if isinstance(shape, Cylinder):
-        return cylinder_mesh(shape)
-    if isinstance(shape, Revolved):
-        return revolved_mesh(shape)
-    assert isinstance(shape, Prism)
-    return prism_mesh(shape)
 
 
 class Square(Random):
@@ -236,10 +136,6 @@ KINDS: tuple[Make, ...] = (
     ball, rod, cylinder, hollow_ring, hat, round_shouldered, doughnut, sector, convex_prism, bent_prism, bored_plate, bolt, box,
 )  # fmt: skip
 PAIRS = list(combinations_with_replacement(KINDS, 2))
-
-
-def whole(shapes: tuple[Shape, ...]) -> Mesh:
-    return Mesh.batch_boolean([mesh_of(shape) for shape in shapes], manifold3d.OpType.Add)
 
 
 def agree(one: Solid, other: Solid, mesh: Mesh, other_mesh: Mesh) -> float:

@@ -8,7 +8,6 @@ from rules.graph.results import OutsideRange
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
     STATIC_SHARE,
-    Element,
     basic_life,
     life_load,
     life_of_two_rows,
@@ -18,6 +17,7 @@ from rules.strength.bearing import (
     static_safety,
     turns_per_kilometre,
 )
+from rules.tables.static_safety import RollingElement
 
 
 def test_a_central_load_is_shared_evenly_and_its_thrust_is_the_pairs() -> None:
@@ -53,7 +53,7 @@ def test_rows_that_are_not_apart_are_refused(spread: float) -> None:
 
 
 @pytest.mark.parametrize("element, load", [("ball", 2380.0), ("roller", 3000.0)])
-def test_static_load_of_a_row(element: Element, load: float) -> None:
+def test_static_load_of_a_row(element: RollingElement, load: float) -> None:
     assert static_row_load(2000.0, 1000.0, element) == pytest.approx(load)  # 0.38 of the thrust, or all of it
 
 

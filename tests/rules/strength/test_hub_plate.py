@@ -4,7 +4,8 @@ import pytest
 
 from rules.graph.results import NotForThisBuild
 from rules.measure.vectors import Vector
-from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.strength.margin import Margin
 from rules.values.strength.upright import Build, plate_safety
 
 NONE: Vector = (0.0, 0.0, 0.0)
@@ -26,9 +27,7 @@ def safety(
     rod: Vector = NONE, root: float = -30.0, bolts: int = 4,
 ) -> Margin:  # fmt: skip
     case = CaseLoads("bump", NONE, force, moment, upper, lower, rod)
-    found = plate_safety(build, 250.0, bolts, 60.0, 80.0, 12.0, root, CornerLoads(PLACES, (case,)))
-    assert isinstance(found, Margin)
-    return found
+    return plate_safety(build, 250.0, bolts, 60.0, 80.0, 12.0, root, CornerLoads(PLACES, (case,)))
 
 
 def test_level_at_the_bolts_their_holes_are_taken_out() -> None:

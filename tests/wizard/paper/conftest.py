@@ -1,15 +1,11 @@
 """Pages as pixels: a PDF rasterised by another program's renderer, and distances measured on it in mm."""
 
-import sys
 from collections.abc import Callable
-from pathlib import Path
 from typing import Any
 
 import numpy as np
 import pypdfium2
 import pytest
-
-sys.path.append(str(Path(__file__).parent))  # for paper_reading.py beside this file
 
 Grey = Any
 """A picture as a numpy array: 0 black, 255 white, first row at the top of the page."""

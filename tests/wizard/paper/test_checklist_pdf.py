@@ -4,11 +4,11 @@ from typing import Any
 
 import pypdfium2
 import pytest
-from paper_reading import document, is_black_and_white, judged, letter_sizes, pages, squeezed
 
 from rules.measure.quantity import EntryError
 from rules.shop.checklist import checklist
 from sample_sheets import document as sample_document
+from tests.support.paper_reading import document, is_black_and_white, judged, letter_sizes, pages, squeezed
 from wizard.paper.checklist_pdf import checklist_pdf
 
 

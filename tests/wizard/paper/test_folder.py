@@ -7,12 +7,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from paper_reading import document, judged
 
 from rules.measure.quantity import EntryError
+from tests.support.paper_reading import document, judged
+from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
 from wizard.paper.folder import LIST, ChangedByHand, write_hand_over
-from wizard.sheet_file import CannotSave
 
 PAPERS = {
     "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf", "drawing_left.pdf", "drawing_left.svg",

@@ -1,23 +1,21 @@
 """The motion sheet on paper: 80 columns of plain ASCII, Markdown nothing typed can break, and a PDF read back."""
 
-from pathlib import Path
-from runpy import run_path
 from typing import Any
 
 import pytest
 from markdown_it import MarkdownIt
-from paper_reading import is_black_and_white, judged, letter_sizes, pages, squeezed
 
 from rules.shop.motion_sheet import CAUTIONS, sections
+from tests.support.base_sheet import MOVING, changed
+from tests.support.paper_reading import is_black_and_white, judged, letter_sizes, pages, squeezed
 from wizard.paper.motion_sheet import as_markdown, as_text, motion_sheet_pdf
 
-FRONT = run_path(str(Path(__file__).parents[2] / "rules" / "conftest.py"))
 HOSTILE = ["9⅜ “x” – 10°", "漢字", "a" * 1900, "word " * 390, "(\\) Tj ET", "| a | **b** <i> [x](y) |", "\x1b[2J"]
 
 
-def document(**changed: object) -> dict[str, Any]:
-    """The finished sheet with steering, arms, joints and spring; changed: other top-level entries."""
-    return FRONT["_changed"](FRONT["MOVING"]) | changed  # type: ignore[no-any-return]
+def document(**others: object) -> dict[str, Any]:
+    """The finished sheet with steering, arms, joints and spring; others: top-level entries besides."""
+    return changed(MOVING) | others
 
 
 def without(*tables: str) -> dict[str, Any]:

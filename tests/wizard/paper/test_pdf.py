@@ -9,13 +9,13 @@ import pytest
 from rules.measure.quantity import EntryError
 from wizard.paper.lettering import drawable, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
-from wizard.paper.pdf import MARGIN, Area, Document, Page, check_bars
+from wizard.paper.pdf import MARGIN, Area, Document, PaperPage, check_bars
 
 MEASURE = "measure this before you trust the page: print at 100 %"
 
 
 def written(
-    draw: Callable[[Page], object], size: tuple[float, float] = (215.9, 279.4), title: str = "A sheet"
+    draw: Callable[[PaperPage], object], size: tuple[float, float] = (215.9, 279.4), title: str = "A sheet"
 ) -> bytes:
     document = Document(title)
     draw(document.page(size, "heading"))
@@ -132,7 +132,7 @@ def test_hostile_titles_neither_break_the_file_nor_vanish(title: str, rasterised
 
 
 def test_the_same_pages_give_the_same_bytes() -> None:
-    def draw(page: Page) -> None:
+    def draw(page: PaperPage) -> None:
         check_bars(page, page.area)
         page.circle((100, 150), 30)
         page.text((50, 200), "9⅜ in 10°", bold=True)
@@ -160,7 +160,7 @@ def test_page_sizes_and_numbers_and_revision(rasterised: Any) -> None:
 
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_nothing_stands_in_the_margins(dpi: int, rasterised: Any) -> None:
-    def draw(page: Page) -> None:
+    def draw(page: PaperPage) -> None:
         check_bars(page, page.area)
         page.box(page.area)
 
@@ -262,7 +262,7 @@ def test_figures_of_ten_points_are_at_least_two_and_a_half_mm_high(rasterised: A
 
 
 def test_a_table_stops_at_the_bottom_and_returns_what_is_left() -> None:
-    page = Page(215.9, 279.4, "")
+    page = PaperPage(215.9, 279.4, "")
     rows = [(str(number), "words " * 12) for number in range(100)]
     below, left = page.table((20, 250), (20, 60), rows, 40, heading=("No.", "What"))
     assert 40 <= below < 60 and 0 < len(left) < 100
@@ -271,13 +271,13 @@ def test_a_table_stops_at_the_bottom_and_returns_what_is_left() -> None:
 
 
 def test_a_row_too_tall_for_any_page_is_drawn_once() -> None:
-    page = Page(215.9, 279.4, "")
+    page = PaperPage(215.9, 279.4, "")
     below, left = page.table((20, 100), (20, 60), [("1", "words " * 500), ("2", "x")], 40)
     assert below < 40 and list(left) == [("2", "x")]
 
 
 def test_what_is_drawn_outside_a_clip_does_not_show(rasterised: Any) -> None:
-    def draw(page: Page) -> None:
+    def draw(page: PaperPage) -> None:
         with page.only_inside(Area(50, 50, 100, 100)), page.moved(10, 0):
             page.line((0, 75), (200, 75), "outline")
 

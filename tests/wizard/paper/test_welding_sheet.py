@@ -3,9 +3,9 @@
 from typing import Any
 
 import pytest
-from paper_reading import PLATE, document, is_black_and_white, judged, letter_sizes, pages, squeezed
 
 from rules.shop.weld_words import HOLDS, VISUAL
+from tests.support.paper_reading import PLATE, document, is_black_and_white, judged, letter_sizes, pages, squeezed
 from wizard.paper.welding_sheet import welding_sheet_pdf
 
 

@@ -4,11 +4,12 @@ from functools import partial
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
 from textual.pilot import Pilot
 
-from wizard.pages import PAGES, REVIEW
-from wizard.widgets.entry import Choice, Entry
+from tests.support.driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
+from wizard.desk.pages import PAGES, REVIEW
+from wizard.widgets.choice import Choice
+from wizard.widgets.entry import Entry
 from wizard.widgets.form import FormPage
 
 
@@ -45,6 +46,11 @@ def test_nothing_is_wider_than_the_screen(drive: Drive, half_done: Path, size: t
     drive(half_done, act, size=size)
 
 
+def is_open(pilot: Pilot[None], number: int) -> bool:
+    screen = screen_of(pilot)
+    return screen.number == number and set(PAGES[number].fields) == set(form_of(pilot).rows)
+
+
 def came_to_another(form: FormPage, reached: list[str]) -> bool:
     return form.rows[form.current].editor.has_focus and form.current not in reached
 
@@ -58,7 +64,7 @@ def test_tab_reaches_every_entry_and_it_is_in_view(drive: Drive, half_done: Path
     async def act(pilot: Pilot[None]) -> None:
         for number in (*range(REVIEW), REVIEW + 1):
             screen_of(pilot).open_page(number)
-            await pilot.app.workers.wait_for_complete()
+            await until(pilot, partial(is_open, pilot, number))
             form = form_of(pilot)
             reached: list[str] = []
             for _ in PAGES[number].fields:
@@ -93,6 +99,6 @@ def test_choice_shows_all_or_one(drive: Drive, half_done: Path) -> None:
         assert choice.render().plain.split() == ["60", "deg", "cone", "90", "deg", "cone", "[ball]", "flat"]
         await pilot.resize_terminal(120, 40)
         await pilot.pause()
-        assert choice.render().plain == "< [ball] >"
+        assert choice.render().plain.split("  ")[0] == "< [ball] >"
 
     drive(half_done, act)

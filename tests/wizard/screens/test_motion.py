@@ -1,30 +1,30 @@
 """Both wheels moved by key: what stands on the screen, where it stops, and what is said when nothing can move."""
 
-import runpy
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, go_to
 from syrupy.assertion import SnapshotAssertion
 from syrupy.extensions.single_file import SingleFileSnapshotExtension, WriteMode
 from textual.binding import Binding
 from textual.pilot import Pilot
 
-from rules.drawn.moving.scene import Place
+from rules.drawn.moving.scene import TravelAndLock
+from tests.support.base_sheet import MOVING
+from tests.support.driving import Drive, TextOf, app_of, dealt_with, go_to, until
 from wizard.screens.motion import MotionScreen, next_notch
 from wizard.screens.sheet import SheetScreen
 from wizard.widgets.graph import Graphs
+from wizard.widgets.items import Items
 from wizard.widgets.motion_view import MotionView
 
 Write = Callable[..., Path]
 Act = Callable[[Pilot[None]], Awaitable[None]]
-MADE = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
 
 
 def untouched(*steps: str) -> dict[str, object]:
     """Every entry of these steps taken out."""
-    return {name: None for name in MADE["MOVING"] if name.partition(".")[0] in steps}
+    return {name: None for name in MOVING if name.partition(".")[0] in steps}
 
 
 NO_STEERING = untouched("steering", "joint_angles")
@@ -66,7 +66,7 @@ def after(drive: Drive, text_of: TextOf, path: Path, *keys: str, size: tuple[int
     return seen[0]
 
 
-def place_after(drive: Drive, path: Path, *keys: str) -> Place:
+def place_after(drive: Drive, path: Path, *keys: str) -> TravelAndLock:
     seen = []
 
     async def act(pilot: Pilot[None]) -> None:
@@ -123,7 +123,7 @@ def test_keys_move_it(moving_sheet: Write, drive: Drive, keys: tuple[str, ...], 
 
 
 def test_twenty_presses_are_full_lock(moving_sheet: Write, drive: Drive) -> None:
-    assert place_after(drive, moving_sheet(), *["left"] * 20) == Place(0.0, 1.0)
+    assert place_after(drive, moving_sheet(), *["left"] * 20) == TravelAndLock(0.0, 1.0)
 
 
 def test_in_an_inch_sheet_a_notch_is_a_quarter_inch(moving_sheet: Write, drive: Drive) -> None:
@@ -184,8 +184,8 @@ def test_what_is_missing_is_told_and_the_rest_moves(
     path = moving_sheet(changes)
     assert words in after(drive, text_of, path).splitlines()[0]
     assert words in after(drive, text_of, path, *keys).splitlines()[0]
-    assert place_after(drive, path, *keys) == Place()
-    assert place_after(drive, path, "pageup", "end") != Place()
+    assert place_after(drive, path, *keys) == TravelAndLock()
+    assert place_after(drive, path, "pageup", "end") != TravelAndLock()
 
 
 def test_a_linkage_that_is_half_entered_names_what_it_waits_for(
@@ -324,14 +324,16 @@ def test_the_pages_of_what_moves_show_the_key(moving_sheet: Write, drive: Drive,
     drive(moving_sheet(), act)
 
 
-def test_every_key_is_in_the_palette_in_words(moving_sheet: Write, drive: Drive) -> None:
+def test_every_key_is_on_the_page_of_all_keys(moving_sheet: Write, drive: Drive) -> None:
     async def act(pilot: Pilot[None]) -> None:
-        app = app_of(pilot)
-        assert any(command.title.startswith("Motion:") for command in app.get_system_commands(app.screen))
         await opened(pilot)
-        commands = {command.title: command for command in app.get_system_commands(app.screen)}
-        await commands["Motion: full bump"].callback()  # type: ignore[misc]
-        assert motion(pilot)._place == Place(110.0, 0.0)
+        await pilot.press("ctrl+p")
+        await dealt_with(pilot)
+        items = pilot.app.screen.query_one(Items)
+        assert {key.keys for key in MotionScreen.KEYS} <= set(items._items)
+        items.post_message(Items.Chosen("pageup"))
+        await until(pilot, lambda: isinstance(pilot.app.screen, MotionScreen))
+        await until(pilot, lambda: motion(pilot)._place == TravelAndLock(110.0, 0.0))
 
     drive(moving_sheet(), act)
 

@@ -3,11 +3,11 @@
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
 from textual.pilot import Pilot
 from textual.widgets import OptionList
 
-from wizard.pages import ASKED, PAGES, REVIEW
+from tests.support.driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
+from wizard.desk.pages import ASKED, PAGES, REVIEW
 from wizard.screens.checklist import ChecklistScreen
 from wizard.screens.confirm import Ask
 from wizard.screens.explain import ExplainScreen

@@ -4,10 +4,10 @@ import tomllib
 from pathlib import Path
 
 import pytest
-from driving import Drive, TextOf, app_of, form_of, go_to, saved, screen_of, until, write
 from textual.pilot import Pilot
 
-from wizard.pages import PAGES
+from tests.support.driving import Drive, TextOf, app_of, form_of, go_to, saved, screen_of, until, write
+from wizard.desk.pages import PAGES
 from wizard.screens.confirm import Ask
 from wizard.screens.start import StartScreen
 from wizard.widgets.entry import Entry
@@ -92,7 +92,7 @@ def test_a_hand_edit_with_one_bad_entry_opens_there_with_its_text(
     drive: Drive, finished: Path, text_of: TextOf
 ) -> None:
     finished.write_text(
-        finished.read_text("utf-8").replace('bolt_circle = "6 x 5.5 in"', 'bolt_circle = "six"', 1), "utf-8"
+        finished.read_text("utf-8").replace('bolt_circle = "5 x 4.75 in"', 'bolt_circle = "six"', 1), "utf-8"
     )
 
     async def act(pilot: Pilot[None]) -> None:
@@ -163,9 +163,9 @@ def test_units_are_switched_for_showing_only(drive: Drive, half_done: Path, text
     async def act(pilot: Pilot[None]) -> None:
         before = half_done.read_bytes()
         await go_to(pilot, "rotor.diameter")
-        assert "= 11 in · 279.4 mm" in text_of(app_of(pilot))
+        assert "= 10.9 in · 276.9 mm" in text_of(app_of(pilot))
         await pilot.press("f6")
-        assert "= 279.4 mm · 11 in" in text_of(app_of(pilot))
+        assert "= 276.9 mm · 10.9 in" in text_of(app_of(pilot))
         assert "a bare number is in" in text_of(app_of(pilot))
         assert saved(half_done)["rotor"] == tomllib.loads(before.decode())["rotor"]
 

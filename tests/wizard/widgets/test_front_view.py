@@ -6,8 +6,9 @@ from collections.abc import Awaitable, Callable, Mapping
 import pytest
 from textual.app import App, ComposeResult
 
-from wizard.widgets.front_view import NOTHING_YET, FrontView, best_drawing, caption, front_rows
-from wizard.widgets.raster import Drawing, Row
+from wizard.desk.drawing_styles import Drawing, best_drawing
+from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
+from wizard.widgets.raster import Row
 
 TYRES: dict[str, object] = {
     "design_tyre_diameter": 863.6,

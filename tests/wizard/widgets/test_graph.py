@@ -4,15 +4,15 @@ from math import floor
 
 import pytest
 
-from rules.drawn.moving.graphs import Graph
-from rules.drawn.moving.scene import Place
+from rules.drawn.moving.graphs import Curve
+from rules.drawn.moving.scene import TravelAndLock
+from wizard.desk.drawing_styles import DRAWINGS, Drawing
 from wizard.widgets.graph import LEAST_HEIGHT, LEAST_WIDTH, axis, graph_rows, grid_rows
-from wizard.widgets.raster import Drawing, Row
+from wizard.widgets.raster import Row
 
-RISING = Graph("Rise {up} deg at {across} mm", "travel", (0.0, 100.0), ((0.0, 0.0), (100.0, 10.0)), "travel mm", "deg")
+RISING = Curve("Rise {up} deg at {across} mm", "travel", (0.0, 100.0), ((0.0, 0.0), (100.0, 10.0)), "travel mm", "deg")
 TWO = RISING._replace(beside=((0.0, 0.0), (100.0, 5.0)))
 FLAT = RISING._replace(line=((0.0, 3.0), (100.0, 3.0)))
-DRAWINGS: tuple[Drawing, ...] = ("braille", "blocks", "plain")
 
 
 def text(rows: tuple[Row, ...]) -> list[str]:
@@ -61,13 +61,13 @@ def test_no_axis_stretches_to_nothing() -> None:
 @pytest.mark.parametrize("drawing", DRAWINGS)
 @pytest.mark.parametrize("graph", [RISING, TWO, FLAT])
 @pytest.mark.parametrize(("width", "height"), [(26, 5), (38, 8), (60, 20)])
-def test_it_fills_its_cells_exactly(graph: Graph, width: int, height: int, drawing: Drawing) -> None:
-    rows = graph_rows(graph, Place(40.0), width, height, drawing)
+def test_it_fills_its_cells_exactly(graph: Curve, width: int, height: int, drawing: Drawing) -> None:
+    rows = graph_rows(graph, TravelAndLock(40.0), width, height, drawing)
     assert len(rows) == height and {len(line) for line in text(rows)} == {width}
 
 
 def test_axes_carry_numbers_and_units_and_the_title_tells_the_present_ones() -> None:
-    lines = text(graph_rows(RISING, Place(40.0), 60, 12, "braille"))
+    lines = text(graph_rows(RISING, TravelAndLock(40.0), 60, 12, "braille"))
     assert lines[0].rstrip() == "Rise 4 deg at 40 mm"
     assert lines[-1].split() == ["0", "20", "40", "60", "80", "travel", "mm"]
     labels = [line[:3].strip() for line in lines[1:-1]]
@@ -77,7 +77,7 @@ def test_axes_carry_numbers_and_units_and_the_title_tells_the_present_ones() -> 
 
 def test_the_curve_runs_from_corner_to_corner() -> None:
     """From 0 at the lower left to the highest at the upper right; a cell half way stands half way up."""
-    curve = dots(graph_rows(RISING, Place(0.0), 63, 21, "plain"), "axis")
+    curve = dots(graph_rows(RISING, TravelAndLock(0.0), 63, 21, "plain"), "axis")
     left, right = min(column for column, _ in curve), max(column for column, _ in curve)
     assert (right, 1) in curve
     middle = [row for column, row in curve if column == (left + right) // 2]
@@ -86,14 +86,14 @@ def test_the_curve_runs_from_corner_to_corner() -> None:
 
 @pytest.mark.parametrize(("travel", "share"), [(0.0, 0.0), (50.0, 0.5), (100.0, 1.0)])
 def test_the_mark_is_at_the_present_place(travel: float, share: float) -> None:
-    rows = graph_rows(RISING, Place(travel), 63, 22, "plain")
+    rows = graph_rows(RISING, TravelAndLock(travel), 63, 22, "plain")
     ((column, row),) = dots(rows, "gap")
     margin = 3  # "10" and a blank
     assert column == margin + floor(share * 59 + 0.5) and abs(row - (20 - share * 19)) <= 0.5 + 1e-9
 
 
 def test_the_other_curve_is_told_apart_without_colour() -> None:
-    alone, beside = (dots(graph_rows(graph, Place(0.0), 63, 21, "plain"), "rim") for graph in (RISING, TWO))
+    alone, beside = (dots(graph_rows(graph, TravelAndLock(0.0), 63, 21, "plain"), "rim") for graph in (RISING, TWO))
     assert not alone
     columns = {column for column, _ in beside}
     assert len(columns) < max(columns) - min(columns), "dashed: some columns on the way are left out"
@@ -101,7 +101,7 @@ def test_the_other_curve_is_told_apart_without_colour() -> None:
 
 @pytest.mark.parametrize(("width", "height"), [(LEAST_WIDTH - 1, 20), (60, LEAST_HEIGHT - 1), (0, 0)])
 def test_where_there_is_no_room_it_stays_blank(width: int, height: int) -> None:
-    rows = graph_rows(RISING, Place(0.0), width, height, "braille")
+    rows = graph_rows(RISING, TravelAndLock(0.0), width, height, "braille")
     assert len(rows) == height and not "".join(text(rows)).strip()
 
 
@@ -110,7 +110,7 @@ def test_where_there_is_no_room_it_stays_blank(width: int, height: int) -> None:
     [(4, 78, 17, 2), (4, 46, 33, 1), (4, 40, 17, 1), (3, 78, 17, 2), (1, 78, 17, 1)],
 )
 def test_graphs_stand_in_a_grid(count: int, width: int, height: int, columns: int) -> None:
-    rows = grid_rows((RISING,) * count, Place(10.0), width, height, "braille")
+    rows = grid_rows((RISING,) * count, TravelAndLock(10.0), width, height, "braille")
     lines = text(rows)
     assert len(lines) == height and {len(line) for line in lines} == {width}
     titles = [line.count("Rise") for line in lines if "Rise" in line]
@@ -119,4 +119,4 @@ def test_graphs_stand_in_a_grid(count: int, width: int, height: int, columns: in
 
 
 def test_without_curves_there_is_nothing() -> None:
-    assert grid_rows((), Place(0.0), 78, 17, "braille") == ()
+    assert grid_rows((), TravelAndLock(0.0), 78, 17, "braille") == ()

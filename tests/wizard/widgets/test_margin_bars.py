@@ -7,7 +7,7 @@ from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.strength.weakest import Ranked
 from sample_sheets import sample
-from wizard.sheet_file import read
+from wizard.files.sheet_file import read
 from wizard.widgets.margin_bars import judging, margin_rows
 
 PARTS = (
@@ -60,6 +60,6 @@ def test_every_part_of_the_trade_is_judged_by_a_check_of_its_own() -> None:
     judged = judge(read_sheet(read(sample("wrong_upright_too_thin")).document))
     by_value = judging(judged)
     assert set(by_value) == {name for name in trade().values if name.endswith("_safety")}
-    assert by_value["lower_pivot_bolt_safety"].check == "lower-pivot-bolt"
-    assert by_value["lower_pivot_bolt_safety"].verdict == "stop"
-    assert by_value["tie_rod_safety"].verdict == "watch"
+    assert by_value["upright_below_hub_safety"].check == "upright-below-hub"
+    assert by_value["upright_below_hub_safety"].verdict == "stop"
+    assert by_value["lower_pivot_bolt_safety"].verdict == "watch"

@@ -1,15 +1,14 @@
 """The two moving views on the screen: true to scale both ways, one scale for both, within their cells."""
 
-import runpy
-from pathlib import Path
-
 import pytest
 
-from rules.drawn.moving.scene import RIDE, Moving, Place, frame, moving, touches
+from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, frame, moving, touches
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
+from tests.support.base_sheet import MOVING, changed
+from wizard.desk.drawing_styles import Drawing
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
-from wizard.widgets.raster import Drawing, Row
+from wizard.widgets.raster import Row
 
 BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 """Bits of a braille character's dots, by row and column: Unicode chapter 21, Braille Patterns."""
@@ -17,14 +16,13 @@ BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 
 @pytest.fixture(scope="module")
 def front() -> Moving:
-    made = runpy.run_path(str(Path(__file__).parents[2] / "rules/conftest.py"))
-    found = moving(judge(read_sheet(made["_changed"](made["MOVING"]))).worked.known)
+    found = moving(judge(read_sheet(changed(MOVING))).worked.known)
     assert found is not None
     return found
 
 
 def drawn(
-    front: Moving, place: Place, width: int, height: int, *, both: bool = False, drawing: Drawing = "braille"
+    front: Moving, place: TravelAndLock, width: int, height: int, *, both: bool = False, drawing: Drawing = "braille"
 ) -> tuple[Row, ...]:
     return motion_rows(front, place, (None, None), both, width, height, drawing, lambda mm: f"{mm:g} mm")
 
@@ -62,17 +60,17 @@ def layout(front: Moving, width: int, height: int, both: bool = False) -> Arrang
 
 @pytest.mark.parametrize(("width", "height"), [(78, 17), (118, 33), (198, 53)])
 def test_millimetres_are_that_many_dots_both_ways_in_both_views(front: Moving, width: int, height: int) -> None:
-    """The tyre, 317.5 by 889 mm; a column is two dots wide and a row four high, so a dot is as wide as high."""
+    """The tyre, 317.5 by 838.2 mm; a column is two dots wide and a row four high, so a dot is as wide as high."""
     made = layout(front, width, height)
     assert not made.under_each_other
     rows, (across, _), dot = drawn(front, RIDE, width, height), made.cells[0], made.mm_per_column / 2
     wide, high = size(tyre_dots(rows, 0, across))
     assert wide == pytest.approx(317.5 / dot, abs=1.01)
-    # From the ground, where it is flattened, to the crown: 400 + 889 / 2.
-    assert high == pytest.approx(844.5 / dot, abs=1.01)
+    # From the ground, where it is flattened, to the crown: 400 + 838.2 / 2.
+    assert high == pytest.approx(819.1 / dot, abs=1.01)
     wide, long = size(tyre_dots(rows, across, width))
     assert wide == pytest.approx(317.5 / dot, abs=1.01)
-    assert long == pytest.approx(889.0 / dot, abs=1.01)
+    assert long == pytest.approx(838.2 / dot, abs=1.01)
 
 
 def test_under_each_other_the_same_point_is_in_the_same_column(front: Moving) -> None:
@@ -98,9 +96,9 @@ def test_the_scale_is_told(front: Moving) -> None:
 @pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
 @pytest.mark.parametrize("both", [False, True])
 @pytest.mark.parametrize(("width", "height"), [(58, 10), (78, 17), (72, 33), (118, 33), (30, 40)])
-@pytest.mark.parametrize("place", [RIDE, Place(110.0, 1.0), Place(-90.0, -1.0)])
+@pytest.mark.parametrize("place", [RIDE, TravelAndLock(110.0, 1.0), TravelAndLock(-90.0, -1.0)])
 def test_it_fills_its_cells_exactly(
-    front: Moving, place: Place, width: int, height: int, both: bool, drawing: Drawing
+    front: Moving, place: TravelAndLock, width: int, height: int, both: bool, drawing: Drawing
 ) -> None:
     lines = text(drawn(front, place, width, height, both=both, drawing=drawing))
     assert len(lines) == height and {len(line) for line in lines} == {width}
@@ -113,7 +111,7 @@ def test_links_are_named_where_there_is_room(front: Moving) -> None:
 
 
 def test_the_gap_is_marked_by_a_sign(front: Moving) -> None:
-    place = Place(110.0, 1.0)
+    place = TravelAndLock(110.0, 1.0)
     near = touches(front, place)
     plain = motion_rows(front, place, near, False, 78, 17, "plain", str)
     assert sum(line.count("X") for line in text(plain)) == 2  # once in each view

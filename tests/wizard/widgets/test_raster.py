@@ -6,7 +6,8 @@ from itertools import pairwise
 import pytest
 
 from rules.drawn.scene import Box, Circle, Item, Label, Line, Mark, Polyline, Scene
-from wizard.widgets.raster import Drawing, Picture, draw, mm_per_dot
+from wizard.desk.drawing_styles import Drawing
+from wizard.widgets.raster import Picture, draw, mm_per_dot
 
 FRAME = Box(-200.0, 200.0, -200.0, 200.0)
 EVERY_DRAWING: tuple[Drawing, ...] = ("braille", "blocks", "plain")

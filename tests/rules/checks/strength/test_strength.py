@@ -5,11 +5,14 @@ from typing import Any
 
 import pytest
 
+from rules.graph.declare import in_words
 from rules.graph.results import Judgement
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
+from rules.judging.weakest_part import ranked
 from rules.measure.marks import Thread
-from rules.strength.corner_loads import Margin
+from rules.strength.margin import Margin
+from rules.strength.weakest import CHEAP_AND_VISIBLE
 from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.pivot_bolts import PivotBolt
 
@@ -68,19 +71,27 @@ def found(judged: Judged, check: str) -> Finding:
     return next(finding for finding in judged.findings if finding.check == check)
 
 
+def judged_by(check: str, margin: Margin) -> Judgement:
+    """What a check makes of a margin, the only value it takes."""
+    node = trade().checks[check]
+    (given,) = node.inputs
+    assert given.origin == BY_FACTOR[check]
+    judgement: Judgement = node.function(**node.fixed, **{given.parameter: margin})
+    return judgement
+
+
 @pytest.mark.parametrize("check", BY_FACTOR)
 @pytest.mark.parametrize(
     "factor, verdict",
     [(9.0, "watch"), (2.0, "watch"), (1.99, "watch"), (1.5, "watch"), (1.49, "watch"), (1.0, "watch"), (0.99, "stop")],
 )
 def test_the_bands_of_every_factor(check: str, factor: float, verdict: str) -> None:
-    node = trade().checks[check]
-    judgement = node.function(**{BY_FACTOR[check]: Margin(factor, "landing", "yield somewhere")})
+    judgement = judged_by(check, Margin(factor, "landing", "yield somewhere", part="it"))
     assert judgement.verdict == verdict
     assert bool(judgement.change) == (factor < 2.0)
     assert "landing: yield somewhere" in judgement.text
-    assert ("under even the 1.5" in judgement.text) == (factor in (1.49, 1.0))
-    assert judgement.figures["factor"] == (factor, "1")
+    assert ("under even the {custom}" in judgement.text) == (factor in (1.49, 1.0))
+    assert judgement.figures == {"factor": (factor, "1"), "custom": (1.5, "1"), "known_loads": (2.0, "1")}
 
 
 @pytest.mark.parametrize("check", BY_FACTOR)
@@ -92,7 +103,7 @@ def test_every_factor_says_that_no_limit_is_published(check: str) -> None:
 
 @pytest.mark.parametrize("check", [check for check in BY_FACTOR if trade().checks[check].note.step == "upright"][:-1])
 def test_fatigue_is_spoken_of_in_plain_words(check: str) -> None:
-    judgement = trade().checks[check].function(**{BY_FACTOR[check]: Margin(3.0, "bump", "yield")})
+    judgement = judged_by(check, Margin(3.0, "bump", "yield", part="it"))
     assert "welds crack at their edge long before" in judgement.text
 
 
@@ -101,6 +112,16 @@ def test_a_stout_corner_gets_the_best_verdict_there_is_throughout(judged: Judged
     best = {check: trade().checks[check].note.best for check in MINE}
     assert {check: found(result, check).verdict for check in MINE} == best
     assert {check for check in BY_FACTOR if best[check] == "watch"} == set(BY_FACTOR)
+
+
+def test_the_parts_of_a_whole_corner_each_by_a_name_of_its_own(judged: JudgedWith) -> None:
+    parts = [one.part for one in ranked(judged({**STOUT, "loads.tie_rod_rating": "60 kN"}))]
+    assert sorted(parts) == [
+        "caliper bracket", "hub bolts", "lower pivot bolt", "lower pivot lug", "plate", "snout", "steering arm", "tie rod",
+        "upper pivot bolt", "upper pivot lug", "upright above hub", "upright below hub", "upright lower end",
+        "upright upper end", "wheel studs",
+    ]  # fmt: skip
+    assert set(parts) >= CHEAP_AND_VISIBLE
 
 
 def test_untouched_nothing_of_it_is_judged_and_the_sheet_stays_good(judged: JudgedWith) -> None:
@@ -252,7 +273,8 @@ def test_a_part_left_alone_gives_its_own_reason_on_a_half_done_sheet(
     ],
 )
 def test_the_limit_of_thread_engagement(share: float, into: str, verdict: str) -> None:
-    assert trade().checks["hub-bolt-threads"].function(share, into).verdict == verdict
+    node = trade().checks["hub-bolt-threads"]
+    assert node.function(share, into, **node.fixed).verdict == verdict
 
 
 # 16 mm bolt: 1.5 d is 24, the table's row for 16 mm is 22, 2 d is 32. 1/2 in: 19.05 both ways, 2 d 25.4
@@ -264,8 +286,9 @@ def test_the_limit_of_thread_engagement(share: float, into: str, verdict: str) -
 )  # fmt: skip
 def test_the_limits_of_edge_distance(which: str, diameter: float, edge: float, verdict: str) -> None:
     bolt = PivotBolt(Thread("bolt", diameter, 2.0), BoltStrength(1, 1, 1), diameter, 0.0, 0.0, 8.0, True)
-    judgement: Judgement = trade().checks[f"{which}-lug-edge"].function(edge, bolt)
-    assert judgement.verdict == verdict and which in judgement.text
+    node = trade().checks[f"{which}-lug-edge"]
+    judgement: Judgement = node.function(edge, bolt, **node.fixed)
+    assert judgement.verdict == verdict and which in in_words(judgement.text, node.member)
 
 
 @pytest.mark.parametrize(
@@ -280,3 +303,24 @@ def test_the_limit_of_grade(grades: tuple[Any, ...], verdict: str) -> None:
 def test_the_torque_is_given_in_the_sheets_units(judged: JudgedWith) -> None:
     # M12 10.9 oiled: 0.18 x 12 mm x 0.75 x 830 x 84.27 = 113.3 N m
     assert "hub bolts 113.3 N m" in found(judged(STOUT), "bolt-torque").text
+
+
+def test_a_torque_is_the_programs_own_working_and_never_good(judged: JudgedWith) -> None:
+    torque = found(judged(STOUT), "bolt-torque")
+    assert torque.verdict == "watch"
+    assert "Worked out by this program from thread, grade" in torque.text
+
+
+def test_no_torque_is_worked_out_for_the_tapered_stud_of_a_ball_joint(judged: JudgedWith) -> None:
+    ball = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single"})
+    assert "lower_pivot_bolt_torque" in ball.worked.not_here
+    torque = found(ball, "bolt-torque")
+    assert "lower pivot bolt" not in torque.text and "upper pivot bolt" in torque.text
+
+
+def test_a_ball_joints_stud_said_to_be_in_double_shear_is_counted_in_single(judged: JudgedWith) -> None:
+    double = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "double"})
+    single = judged({**STOUT, "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single"})
+    safety = single.worked.known["lower_pivot_bolt_safety"]
+    assert double.worked.known["lower_pivot_bolt_safety"] == safety
+    assert safety < judged(STOUT).worked.known["lower_pivot_bolt_safety"]

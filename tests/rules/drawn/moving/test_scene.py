@@ -7,8 +7,19 @@ from typing import Any
 import pytest
 
 from rules.drawn.moving.gaps import Bodies, NearTouch, near_touch
-from rules.drawn.moving.graphs import Graph, graphs
-from rules.drawn.moving.scene import LOCK_NOTCHES, NOTCH, RIDE, Moving, Place, View, frame, moved, scene, touches
+from rules.drawn.moving.graphs import Curve, graphs
+from rules.drawn.moving.scene import (
+    LOCK_NOTCHES,
+    NOTCH,
+    RIDE,
+    Moving,
+    TravelAndLock,
+    View,
+    frame,
+    moved,
+    scene,
+    touches,
+)
 from rules.drawn.moving.scene import moving as front_end
 from rules.drawn.scene import Item, Line, Mark, Point, Polyline
 from rules.judging.judge import Judged
@@ -17,7 +28,13 @@ from rules.motion.solids import Ring
 from rules.motion.sweep import Worst
 
 Judge = Callable[[Mapping[str, object]], Judged]
-PLACES = [RIDE, Place(110.0, 0.0), Place(-90.0, 1.0), Place(110.0, -1.0), Place(35.0, 0.4)]
+PLACES = [
+    RIDE,
+    TravelAndLock(110.0, 0.0),
+    TravelAndLock(-90.0, 1.0),
+    TravelAndLock(110.0, -1.0),
+    TravelAndLock(35.0, 0.4),
+]
 
 
 @pytest.fixture
@@ -36,7 +53,7 @@ def without(changes: Mapping[str, object], *steps: str) -> dict[str, object]:
     return {name: entry for name, entry in changes.items() if name.split(".")[0] not in steps}
 
 
-def outlines(front: Moving, place: Place, view: View, both: bool = False) -> list[tuple[Point, ...]]:
+def outlines(front: Moving, place: TravelAndLock, view: View, both: bool = False) -> list[tuple[Point, ...]]:
     """The tyres' outlines, the left one first."""
     items = scene(front, place, view, both).items
     return [item.points for item in items if isinstance(item, Polyline) and item.part == "tyre"]
@@ -47,7 +64,7 @@ def spread(points: tuple[Point, ...], axis: int) -> tuple[float, float]:
     return min(numbers), max(numbers)
 
 
-def lines(front: Moving, place: Place, view: View, part: str, both: bool = False) -> list[Line]:
+def lines(front: Moving, place: TravelAndLock, view: View, part: str, both: bool = False) -> list[Line]:
     return [item for item in scene(front, place, view, both).items if isinstance(item, Line) and item.part == part]
 
 
@@ -55,13 +72,13 @@ def lines(front: Moving, place: Place, view: View, part: str, both: bool = False
 
 
 def test_at_ride_the_tyre_is_as_large_as_on_its_side(front: Moving) -> None:
-    # 35x12.50R15: 35 in = 889 mm across, 12.50 in = 317.5 mm wide; wheel centre at the loaded radius, 400 mm.
+    # 33x12.50R15: 33 in = 838.2 mm across, 12.50 in = 317.5 mm wide; wheel centre at the loaded radius, 400 mm.
     (tyre,) = outlines(front, RIDE, "front")
     assert spread(tyre, 0) == pytest.approx((-317.5 / 2, 317.5 / 2))
-    assert spread(tyre, 1) == pytest.approx((0.0, 400 + 889 / 2))
+    assert spread(tyre, 1) == pytest.approx((0.0, 400 + 838.2 / 2))
     (tyre,) = outlines(front, RIDE, "plan")
     assert spread(tyre, 0) == pytest.approx((-317.5 / 2, 317.5 / 2))
-    assert spread(tyre, 1) == pytest.approx((-889 / 2, 889 / 2))
+    assert spread(tyre, 1) == pytest.approx((-838.2 / 2, 838.2 / 2))
 
 
 def test_the_pivots_stand_where_the_sheet_has_them(front: Moving) -> None:
@@ -73,7 +90,7 @@ def test_the_pivots_stand_where_the_sheet_has_them(front: Moving) -> None:
 
 
 @pytest.mark.parametrize("place", PLACES)
-def test_both_views_agree_across_the_car(front: Moving, place: Place) -> None:
+def test_both_views_agree_across_the_car(front: Moving, place: TravelAndLock) -> None:
     """Every shape they share reaches equally far inboard and outboard; the lower edge is flattened in one only."""
     for one, other in zip(outlines(front, place, "front"), outlines(front, place, "plan"), strict=True):
         assert spread(one, 0) == pytest.approx(spread(other, 0))
@@ -87,7 +104,7 @@ def test_both_views_agree_across_the_car(front: Moving, place: Place) -> None:
 
 @pytest.mark.parametrize("place", PLACES)
 @pytest.mark.parametrize("view", ["front", "plan"])
-def test_links_keep_their_drawn_length_in_space(front: Moving, place: Place, view: View) -> None:
+def test_links_keep_their_drawn_length_in_space(front: Moving, place: TravelAndLock, view: View) -> None:
     """Tie rod from (-126, -140, 360) to (-135, -499, 358): no view may show it longer than it is, 359.12 mm."""
     rod = next(line for line in lines(front, place, view, "tie rod") if line.style == "dashed")
     drawn = hypot(rod.end[0] - rod.start[0], rod.end[1] - rod.start[1])
@@ -95,18 +112,18 @@ def test_links_keep_their_drawn_length_in_space(front: Moving, place: Place, vie
 
 
 def test_bump_lifts_wheel_and_ground_and_leaves_the_frame(front: Moving) -> None:
-    (ride,), (bump,) = outlines(front, RIDE, "front"), outlines(front, Place(50.0, 0.0), "front")
+    (ride,), (bump,) = outlines(front, RIDE, "front"), outlines(front, TravelAndLock(50.0, 0.0), "front")
     assert spread(bump, 1)[0] - spread(ride, 1)[0] == pytest.approx(50.0, abs=0.5)
-    ground = lines(front, Place(50.0, 0.0), "front", "ground")
+    ground = lines(front, TravelAndLock(50.0, 0.0), "front", "ground")
     assert {round(point[1]) for line in ground for point in (line.start, line.end)} == {50}
     pivots = [
         {item.at for item in scene(front, place, "front", False).items if isinstance(item, Mark)}
-        for place in (RIDE, Place(50.0, 0.0))
+        for place in (RIDE, TravelAndLock(50.0, 0.0))
     ]
     assert {(-500.0, 285.0), (-410.0, 512.0)} <= pivots[0] & pivots[1]
 
 
-def rolling(front: Moving, place: Place, both: bool = False) -> list[float]:
+def rolling(front: Moving, place: TravelAndLock, both: bool = False) -> list[float]:
     """Angle of each wheel's line from straight ahead, deg, to the car's left positive; front of the car is down."""
     found = []
     for line in lines(front, place, "plan", "centre line", both):
@@ -118,10 +135,10 @@ def rolling(front: Moving, place: Place, both: bool = False) -> list[float]:
 
 def test_left_lock_turns_the_front_of_both_wheels_to_the_cars_left(front: Moving) -> None:
     """Seen from in front the car's left is at the right of the drawing. The stop is entered as 32 deg."""
-    left, right = rolling(front, Place(0.0, 1.0), both=True)
+    left, right = rolling(front, TravelAndLock(0.0, 1.0), both=True)
     assert (left + 180) % 360 - 180 == pytest.approx(32.0, abs=1e-6)
     assert 20 < right < left
-    right_lock = rolling(front, Place(0.0, -1.0), both=True)
+    right_lock = rolling(front, TravelAndLock(0.0, -1.0), both=True)
     assert right_lock == pytest.approx([-right, -left])
 
 
@@ -132,15 +149,17 @@ def mirrored(points: tuple[Point, ...]) -> list[Point]:
 
 @pytest.mark.parametrize("view", ["front", "plan"])
 def test_the_right_wheel_is_the_left_ones_mirror_image_at_the_other_lock(front: Moving, view: View) -> None:
-    _, right = outlines(front, Place(40.0, 0.6), view, both=True)
-    left, _ = outlines(front, Place(40.0, -0.6), view, both=True)
+    _, right = outlines(front, TravelAndLock(40.0, 0.6), view, both=True)
+    left, _ = outlines(front, TravelAndLock(40.0, -0.6), view, both=True)
     assert mirrored(left) == sorted((round(y, 6), round(z, 6)) for y, z in right)
 
 
 @pytest.mark.parametrize("both", [False, True])
 @pytest.mark.parametrize("view", ["front", "plan"])
 @pytest.mark.parametrize("place", PLACES)
-def test_the_frame_holds_every_place_and_never_moves(front: Moving, place: Place, view: View, both: bool) -> None:
+def test_the_frame_holds_every_place_and_never_moves(
+    front: Moving, place: TravelAndLock, view: View, both: bool
+) -> None:
     box = scene(front, place, view, both).frame
     assert box == scene(front, RIDE, view, both).frame
     for outline in outlines(front, place, view, both):
@@ -155,8 +174,12 @@ def test_both_wheels_are_framed_about_the_centre_line(front: Moving) -> None:
 
 
 def test_the_rack_joins_both_tie_rods(front: Moving) -> None:
-    solid = [line for line in lines(front, Place(0.0, 0.5), "plan", "tie rod", both=True) if line.style == "solid"]
-    rods = [line for line in lines(front, Place(0.0, 0.5), "plan", "tie rod", both=True) if line.style == "dashed"]
+    solid = [
+        line for line in lines(front, TravelAndLock(0.0, 0.5), "plan", "tie rod", both=True) if line.style == "solid"
+    ]
+    rods = [
+        line for line in lines(front, TravelAndLock(0.0, 0.5), "plan", "tie rod", both=True) if line.style == "dashed"
+    ]
     assert len(solid) == 1 and len(rods) == 2
     assert {solid[0].start, solid[0].end} == {rod.end for rod in rods}
     # Pivots 301 mm from the centre line: 602 mm of rack wherever it slides.
@@ -173,7 +196,7 @@ def test_nothing_can_be_moved_until_steering_or_arms_are_known(judged: Judge) ->
 def test_arms_alone_travel_and_steering_alone_steers(judged: Judge, moving: dict[str, object]) -> None:
     hung = front_end(judged(without(moving, "steering", "joint_angles")).worked.known)
     assert hung is not None and hung.travels and not hung.steers
-    assert hung.corners(Place(60.0, 0.0))[0].steer == pytest.approx(0.0, abs=1e-12)
+    assert hung.corners(TravelAndLock(60.0, 0.0))[0].steer == pytest.approx(0.0, abs=1e-12)
     assert not lines(hung, RIDE, "front", "tie rod")
     steered = front_end(judged({name: moving[name] for name in moving if name.startswith("steering")}).worked.known)
     assert steered is not None and steered.steers and not steered.travels
@@ -193,19 +216,19 @@ def test_a_stand_in_for_travel_is_told(judged: Judge, front: Moving, moving: dic
 
 
 def test_a_place_that_is_reached_is_reached_exactly(front: Moving) -> None:
-    assert moved(front, RIDE, Place(110.0, -1.0)) == Place(110.0, -1.0)
+    assert moved(front, RIDE, TravelAndLock(110.0, -1.0)) == TravelAndLock(110.0, -1.0)
 
 
 def test_it_stops_where_the_links_lock(judged: Judge, moving: dict[str, object]) -> None:
     """Bump beyond anything the arms can do: it stops on the way, and a millimetre further is not reached."""
     front = front_end(judged({**moving, "arms.bump_travel": "500 mm"}).worked.known)
     assert front is not None
-    stopped = moved(front, Place(100.0, 0.0), Place(500.0, 0.0))
+    stopped = moved(front, TravelAndLock(100.0, 0.0), TravelAndLock(500.0, 0.0))
     assert 110 < stopped.travel < 500 and stopped.lock == 0
     front.corners(stopped)
     with pytest.raises(CannotReach):
-        front.corners(Place(stopped.travel + 1.0, 0.0))
-    assert moved(front, stopped, Place(500.0, 0.0)).travel == pytest.approx(stopped.travel, abs=0.1)
+        front.corners(TravelAndLock(stopped.travel + 1.0, 0.0))
+    assert moved(front, stopped, TravelAndLock(500.0, 0.0)).travel == pytest.approx(stopped.travel, abs=0.1)
     for view in ("front", "plan"):
         (outline,), box = outlines(front, stopped, view), frame(front, view, False)
         assert spread(outline, 1)[1] <= box.top + 1
@@ -253,16 +276,16 @@ def test_no_bodies_no_gap() -> None:
 
 def test_moving_finds_what_the_judged_values_found_at_their_worst(front: Moving, known: Mapping[str, object]) -> None:
     worst = min(gap for name, gap in known.items() if name.endswith("_gap") and isinstance(gap, Worst))
-    here, _ = touches(front, Place(worst.travel, worst.lock))
+    here, _ = touches(front, TravelAndLock(worst.travel, worst.lock))
     assert here is not None and here.gap == pytest.approx(worst, abs=0.1)
     for travel in (-90.0, 0.0, 60.0, 110.0):
         for lock in (-1.0, -0.5, 0.0, 0.5, 1.0):
-            each, _ = touches(front, Place(travel, lock))
+            each, _ = touches(front, TravelAndLock(travel, lock))
             assert each is not None and each.gap >= worst - 0.1
 
 
-@pytest.mark.parametrize("place", [RIDE, Place(110.0, 1.0)])
-def test_the_near_touch_is_marked_on_its_wheel(front: Moving, place: Place) -> None:
+@pytest.mark.parametrize("place", [RIDE, TravelAndLock(110.0, 1.0)])
+def test_the_near_touch_is_marked_on_its_wheel(front: Moving, place: TravelAndLock) -> None:
     near = touches(front, place)
 
     def marks(both: bool) -> list[Point]:
@@ -277,7 +300,7 @@ def test_the_near_touch_is_marked_on_its_wheel(front: Moving, place: Place) -> N
 # Curves
 
 
-def curves(front: Moving, known: Mapping[str, object], units: Any = "metric") -> dict[str, Graph]:
+def curves(front: Moving, known: Mapping[str, object], units: Any = "metric") -> dict[str, Curve]:
     return {graph.title.split()[0]: graph for graph in graphs(front, known, units)}
 
 
@@ -329,7 +352,7 @@ def test_curves_end_where_the_links_lock(judged: Judge, moving: dict[str, object
     assert 300 < curves(front, known)["Camber"].places[-1] < 400
 
 
-GRAPH = Graph(
+GRAPH = Curve(
     "{up} at {across}, {beside}", "travel", (-10.0, 0.0, 30.0), ((-10, 1.0), (0, 2.0), (30, 5.0)), "mm", "deg"
 )
 
@@ -338,17 +361,17 @@ GRAPH = Graph(
     ("travel", "point"), [(-10.0, (-10, 1)), (-5.0, (-5, 1.5)), (10.0, (10, 3)), (30.0, (30, 5)), (99.0, (30, 5))]
 )
 def test_between_two_places_a_curve_is_straight(travel: float, point: Point) -> None:
-    assert GRAPH.at(Place(travel, 0.3)) == (pytest.approx(point), None)
+    assert GRAPH.at(TravelAndLock(travel, 0.3)) == (pytest.approx(point), None)
 
 
 def test_a_curve_over_lock_does_not_ask_which_side() -> None:
     graph = GRAPH._replace(by="lock", places=(0.0, 0.5, 1.0), beside=((0, 0.0), (0, 4.0), (0, 8.0)))
-    assert graph.at(Place(50.0, -0.75)) == graph.at(Place(0.0, 0.75)) == ((15.0, 3.5), (0.0, 6.0))
-    assert graph.told(Place(0.0, -0.75)) == "3.5 at 15, 6"
+    assert graph.at(TravelAndLock(50.0, -0.75)) == graph.at(TravelAndLock(0.0, 0.75)) == ((15.0, 3.5), (0.0, 6.0))
+    assert graph.told(TravelAndLock(0.0, -0.75)) == "3.5 at 15, 6"
 
 
 def test_lock_notches_are_places_of_the_curve(front: Moving, known: Mapping[str, object]) -> None:
     graph = curves(front, known)["Outer"]
     assert len(graph.places) == LOCK_NOTCHES + 1
-    left, right = front.corners(Place(0.0, 0.55))
-    assert graph.at(Place(0.0, 0.55))[0] == pytest.approx((degrees(left.steer), -degrees(right.steer)))
+    left, right = front.corners(TravelAndLock(0.0, 0.55))
+    assert graph.at(TravelAndLock(0.0, 0.55))[0] == pytest.approx((degrees(left.steer), -degrees(right.steer)))

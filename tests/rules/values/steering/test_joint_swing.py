@@ -8,11 +8,11 @@ from math import degrees, radians
 
 import pytest
 
-from rules.checks.steering.swings import lower_joint_swings, tie_rod_inner_swings, tie_rod_outer_swings
 from rules.judging.judge import Finding, Judged
 from rules.motion.joints import Angles, JointTable
 from rules.motion.place_words import where
 from rules.motion.sweep import Worst
+from tests.support.declared import the_check
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
@@ -215,17 +215,17 @@ def test_there_is_no_best_clocking_for_a_bolt_fore_and_aft(judged: JudgedWith, m
 def test_what_to_hold_back_follows_from_where_the_joint_is_worst(
     travel: float, lock: float, said: str, unsaid: str
 ) -> None:
-    change = tie_rod_inner_swings(Worst(0.5, travel, lock), 0.4).change
+    change = the_check("tie-rod-inner-angle")(Worst(0.5, travel, lock), 0.4).change
     assert said in change and unsaid not in change
 
 
 @pytest.mark.parametrize(
     ("travel", "lock", "words"),
     [
-        (0.0, 0.0, "at ride height, wheels straight"),
-        (110.0, 1.0, "at {travel_there} bump and full lock, on the inner wheel"),
-        (-90.0, -1.0, "at {travel_there} droop and full lock, on the outer wheel"),
-        (0.0, 0.75, "at ride height and {lock_there} of full lock, on the inner wheel"),
+        (0.0, 0.0, "at ride height, straight ahead"),
+        (110.0, 1.0, "at {travel_there} bump, full lock, inner wheel"),
+        (-90.0, -1.0, "at {travel_there} droop, full lock, outer wheel"),
+        (0.0, 0.75, "at ride height, {lock_there} lock, inner wheel"),
     ],
 )
 def test_the_place_is_said_in_words(travel: float, lock: float, words: str) -> None:
@@ -245,13 +245,13 @@ def test_lock_alone_counts_as_the_cause_from_less_than_three_degrees_in_hand() -
     """Allowed 20 deg; lock alone 17 leaves the 3 that are wanted, 17.1 does not."""
     for alone, blamed in ((17.0, False), (17.1, True)):
         angles = Angles({(0.0, 1.0): radians(alone), (90.0, 1.0): radians(25)})
-        found = tie_rod_outer_swings(angles.worst, radians(20), angles, "fore and aft")
+        found = the_check("tie-rod-outer-angle")(angles.worst, radians(20), angles, "fore and aft")
         assert ("because its bolt lies" in found.change) is blamed
 
 
 def test_without_a_best_clocking_none_is_offered() -> None:
     angles = Angles({(0.0, 1.0): radians(30)})
-    found = lower_joint_swings(angles.worst, radians(20), angles, "fore and aft", None, None)
+    found = the_check("lower-joint-angle")(angles.worst, radians(20), angles, "fore and aft", None, None)
     assert found.verdict == "stop" and "Clock" not in found.change
 
 

@@ -6,27 +6,23 @@ from math import hypot
 import numpy
 import pytest
 
-from rules.checks.steering import swings
 from rules.graph.results import Estimate, Judgement, OutsideRange
 from rules.judging.judge import Finding, Judged
 from rules.motion.points import Hinge, Pose
 from rules.motion.solids import Ring
 from rules.motion.sweep import Placed, Sweep, Worst
-from rules.values.steering.rub import rim_solid, tie_rod_diameter, tyre_solid, tyre_tie_rod_gap, upper_arm_tube
+from rules.values.steering.rub import rim_solid, ring_tie_rod_gap, tie_rod_diameter, tyre_solid, which_arm_tube
+from tests.support.declared import the_check
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
 FindingWith = Callable[[str, Changes], Finding]
 
 TYRE_CHECKS = {
-    "tyre-clears-upper-arm": swings.tyre_clears_upper_arm,
-    "tyre-clears-lower-arm": swings.tyre_clears_lower_arm,
-    "tyre-clears-tie-rod": swings.tyre_clears_tie_rod,
+    f"tyre-clears-{part}": the_check(f"tyre-clears-{part}") for part in ("upper-arm", "lower-arm", "tie-rod")
 }
 RIM_CHECKS = {
-    "rim-clears-upper-joint": swings.rim_clears_upper_joint,
-    "rim-clears-lower-joint": swings.rim_clears_lower_joint,
-    "rim-clears-tie-rod": swings.rim_clears_tie_rod,
+    f"rim-clears-{part}": the_check(f"rim-clears-{part}") for part in ("upper-joint", "lower-joint", "tie-rod")
 }
 CHECKS = (*TYRE_CHECKS, *RIM_CHECKS)
 GAPS = {
@@ -43,10 +39,10 @@ GAPS = {
 
 
 def test_the_base_sheets_solids_are_those_worked_out_by_hand(judged: JudgedWith, moving: Changes) -> None:
-    """35x12.50R15 on a wheel 240 mm lip to lip: 381 / 2 + 17.5 = 208, 889 / 2 = 444.5, 12 1/2 in = 317.5; barrel 360 / 2."""
+    """33x12.50R15 on a wheel 240 mm lip to lip: 381 / 2 + 17.5 = 208, 838.2 / 2 = 419.1, 12 1/2 in = 317.5; barrel 360 / 2."""
     assert not {"tyre_solid", "rim_solid", "upper_arm_tube", "tie_rod_diameter"} & judged({}).worked.known.keys()
     known = judged(moving).worked.known
-    assert known["tyre_solid"] == pytest.approx((208.0, 444.5, 317.5, 240.0))
+    assert known["tyre_solid"] == pytest.approx((208.0, 419.1, 317.5, 240.0))
     assert known["rim_solid"] == pytest.approx((180.0, 208.0, 240.0, 240.0))
 
 
@@ -72,11 +68,11 @@ HINGE = Hinge((100.0, -400.0, 500.0), (-100.0, -400.0, 500.0))
 
 
 def test_a_tube_that_is_not_entered_is_an_estimate_of_the_field_to_measure() -> None:
-    arm, rod = upper_arm_tube(Sweep(()), None, HINGE), tie_rod_diameter(Sweep(()), None)
+    arm, rod = which_arm_tube(Sweep(()), None, HINGE, "upper"), tie_rod_diameter(Sweep(()), None)
     assert isinstance(arm, Estimate) and isinstance(rod, Estimate)
     assert (float(arm), arm.measure) == (38.0, "arms.upper_tube")
     assert (float(rod), rod.measure) == (25.0, "arms.tie_rod_tube")
-    assert not isinstance(upper_arm_tube(Sweep(()), 32.0, HINGE), Estimate)
+    assert not isinstance(which_arm_tube(Sweep(()), 32.0, HINGE, "upper"), Estimate)
 
 
 # --- the gaps
@@ -217,15 +213,15 @@ def test_a_rim_wants_six_and_stops_below_three(check: str, gap: float, verdict: 
 
 
 def _said(gap: Worst) -> Judgement:
-    return swings.tyre_clears_tie_rod(gap, "trail")
+    return TYRE_CHECKS["tyre-clears-tie-rod"](gap, "trail")
 
 
 def test_the_words_say_hits_clears_and_clears_by_only() -> None:
     assert _said(Worst(-4.0, 110.0, 1.0)).text.startswith(
-        "The tyre hits the tie rod by {hit}, at {travel_there} bump and full lock, on the inner wheel."
+        "The tyre hits the {which} by {hit}, at {travel_there} bump, full lock, inner wheel."
     )
-    assert "clears the tie rod by only {gap}, at" in _said(Worst(8.0, -90.0, -1.0)).text
-    assert "clears the tie rod by {gap}, least at" in _said(Worst(20.0, -90.0, -1.0)).text
+    assert "clears the {which} by only {gap}, at" in _said(Worst(8.0, -90.0, -1.0)).text
+    assert "clears the {which} by {gap}, least at" in _said(Worst(20.0, -90.0, -1.0)).text
     assert _said(Worst(-4.0, 110.0, 1.0)).figures["hit"] == (4.0, "mm")
     assert all("largest tyre, new and not bulged" in _said(Worst(gap, 0.0, 1.0)).text for gap in (-4.0, 8.0, 20.0))
 
@@ -298,7 +294,7 @@ def test_a_position_that_is_nearest_on_the_outer_wheel_is_said_so(judged: Judged
         spin = (-float(numpy.sin(turn)), float(numpy.cos(turn)), 0.0)
         pose = Pose((0, -80, 300), (0, -120, 560), (0.0, 0.0, 400.0), spin, rod[1], rod[0], turn, 400.0)
         places.append(Placed(0.0, lock, pose))
-    gap = tyre_tie_rod_gap(Sweep(tuple(places)), 25.0, Ring(208.0, 444.5, 317.5, 240.0))
+    gap = ring_tie_rod_gap(Sweep(tuple(places)), 25.0, Ring(208.0, 419.1, 317.5, 240.0))
     assert isinstance(gap, Worst) and gap.lock == -1.0
 
 

@@ -5,11 +5,14 @@ from math import atan2, cos, hypot, sin
 
 import pytest
 
-from rules.checks.steering.travels import shock_spare
 from rules.graph.results import Judgement, NotForThisBuild, Waits
 from rules.judging.judge import Finding, Judged
 from rules.sheet import FIELDS
+from rules.sheet.spring import Spring
 from rules.values.steering.spring import shock_ends
+from tests.support.declared import the_check
+
+shock_spare = the_check("shock-spare")
 
 JudgedWith = Callable[[dict[str, object]], Judged]
 FindingOf = Callable[[str, dict[str, object]], Finding]
@@ -94,9 +97,9 @@ def test_a_shock_without_arms_waits_for_the_arms(finding: FindingOf, moving: Mov
 
 def test_the_ends_wait_by_name_and_do_not_apply_when_empty() -> None:
     with pytest.raises(NotForThisBuild):
-        shock_ends(None, None, None, None, None, None, None, None, "lower arm", 1600.0)
+        shock_ends(Spring.record({}), "lower arm", 1600.0)
     with pytest.raises(Waits) as wait:
-        shock_ends(None, None, None, None, None, None, 360.0, None, "lower arm", 1600.0)
+        shock_ends(Spring.record({"shock_shortest": 360.0}), "lower arm", 1600.0)
     assert wait.value.fields == tuple(f"spring.{key}" for key in ENDS)
     assert all(name in FIELDS for name in wait.value.fields)
 

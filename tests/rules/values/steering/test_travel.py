@@ -9,16 +9,16 @@ import pytest
 from scipy.optimize import brentq, fsolve
 from scipy.spatial.transform import Rotation
 
-from rules.checks.steering import travels
 from rules.graph.results import Judgement, NotForThisBuild
-from rules.judging.judge import Finding, Judged
-from rules.motion.examples import parallel_arms
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.judging.judge import Finding, Judged, reason
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst, straight_sweep
 from rules.motion.travel import InnerPivot
 from rules.values.steering import bump_steer
 from rules.values.steering import travel as values
+from tests.support.declared import the_check
+from tests.support.front_ends import parallel_arms
 
 JudgedWith = Callable[[dict[str, object]], Judged]
 FindingOf = Callable[[str, dict[str, object]], Finding]
@@ -213,16 +213,16 @@ def test_an_instant_centre_straight_above_the_contact_leaves_no_roll_centre() ->
 
 
 def test_bump_toe_is_the_spread_of_one_wheels_angle_across_two_treads(judged: JudgedWith, moving: Moving) -> None:
-    # Half way between 33 and 35 in: 863.6 mm. Travel is more than 75 mm each way: looked at from -75 to 75 by 12.5.
+    # Half way between 31 and 33 in: 812.8 mm. Travel is more than 75 mm each way: looked at from -75 to 75 by 12.5.
     known = judged({**moving, **RODS}).worked.known
-    assert known["bump_toe"] == pytest.approx(2 * 863.6 * sin(spread_of(USUAL, 0.0)), abs=1e-5)
-    assert known["toe_in_bump"] == pytest.approx(-2 * 863.6 * sin(corner(75.0, 0.0).steer), abs=1e-5)
+    assert known["bump_toe"] == pytest.approx(2 * 812.8 * sin(spread_of(USUAL, 0.0)), abs=1e-5)
+    assert known["toe_in_bump"] == pytest.approx(-2 * 812.8 * sin(corner(75.0, 0.0).steer), abs=1e-5)
     assert known["usual_travel"] == 150.0
 
 
 def test_bump_toe_over_all_the_travel_reaches_both_ends(judged: JudgedWith, moving: Moving) -> None:
     known = judged({**moving, **RODS}).worked.known
-    assert known["bump_toe_whole"] == pytest.approx(2 * 863.6 * sin(spread_of([-90.0, *USUAL, 110.0], 0.0)), abs=1e-5)
+    assert known["bump_toe_whole"] == pytest.approx(2 * 812.8 * sin(spread_of([-90.0, *USUAL, 110.0], 0.0)), abs=1e-5)
     assert known["bump_toe_whole"] > 5 * known["bump_toe"]  # flat where it is usually looked at, and not beyond
     within = judged({**moving, **RODS, "arms.bump_travel": "75 mm", "arms.droop_travel": "60 mm"}).worked.known
     assert within["bump_toe_whole"] == within["bump_toe"] and within["usual_travel"] == 135.0
@@ -247,7 +247,7 @@ def test_at_half_lock_the_wheel_that_does_it_more_is_told(
     half = slide_to_stop(end, inner) / 2
     spreads = {"inner": spread_of(USUAL, half, end, inner), "outer": spread_of(USUAL, -half, end, inner)}
     assert max(spreads, key=spreads.__getitem__) == worse
-    assert known["bump_toe_turned"] == pytest.approx(2 * 863.6 * sin(spreads[worse]), abs=1e-5)
+    assert known["bump_toe_turned"] == pytest.approx(2 * 812.8 * sin(spreads[worse]), abs=1e-5)
 
 
 def test_a_left_wheel_that_points_inward_in_bump_toes_in(judged: JudgedWith, moving: Moving) -> None:
@@ -270,7 +270,7 @@ def test_less_travel_than_75_mm_is_looked_at_as_entered(judged: JudgedWith, movi
     known = judged(short).worked.known
     inner = np.array([-135.0, -499.0, 370.0])
     spread = corner(-20.0, 0.0, inner=inner).steer - corner(40.0, 0.0, inner=inner).steer  # off one way: steady so far
-    assert known["bump_toe"] == pytest.approx(2 * 863.6 * sin(spread), abs=1e-5)
+    assert known["bump_toe"] == pytest.approx(2 * 812.8 * sin(spread), abs=1e-5)
     assert known["usual_travel"] == 60.0
 
 
@@ -323,22 +323,23 @@ def test_a_best_pivot_too_near_to_steer_from_is_not_offered(from_centre: float, 
 
 def test_arms_that_lock_both_ways_are_told_by_the_nearer() -> None:
     both = Sweep((), (Blocked(-200.0, 0.0, -150.4), Blocked(300.0, 0.0, 120.6)))
-    with pytest.raises(NotForThisBuild, match="the arms lock at 121 mm bump"):
+    with pytest.raises(NotForThisBuild, match=r"the arms lock at \{travel_there\} bump") as told:
         values.travel_reached(both)
-    judgement = travels.travel_is_reached(both, None, 200.0, 300.0)
-    assert judgement.figures["locks"] == (120.6, "mm") and "before the {bump_travel} entered" in judgement.text
+    assert reason(told.value.reason, "metric").startswith("the arms lock at 120.6 mm (4.748 in) bump, before")
+    assert reason(told.value.reason, "inch").startswith("the arms lock at 4.748 in (120.6 mm) bump, before")
+    judgement = the_check("travel-reached")(both, None, 200.0, 300.0)
+    assert judgement.figures["travel_there"] == (120.6, "mm") and "before the {bump_travel} entered" in judgement.text
 
 
 def test_a_tie_rod_that_does_not_reach_names_the_place() -> None:
     # The rod's outer end goes from 20 above its inner one to 80 above: more than the rod's root(30^2 + 20^2) = 36.
     front = parallel_arms()
-    short = FrontEnd(front.upright, front.arms, Linkage("rack", (-120.0, -110.0, 340.0), -800.0, travel=2.0))
-    with pytest.raises(NotForThisBuild, match="60 mm bump and the wheels straight the tie rod does not reach"):
+    short = FrontEnd(front.upright, front.arms, SteeringLinkage("rack", (-120.0, -110.0, 340.0), -800.0, travel=2.0))
+    with pytest.raises(
+        NotForThisBuild, match=r"the tie rod does not reach at \{travel_there\} bump, straight ahead"
+    ) as told:
         bump_steer.toe_in_bump(short, straight_sweep(front, 60.0, 60.0), 60.0, 60.0, 800.0)
-
-
-def test_travel_in_words() -> None:
-    assert [values.place(travel) for travel in (0.0, 84.96, -30.2)] == ["ride height", "85 mm bump", "30.2 mm droop"]
+    assert told.value.reason.figures["travel_there"] == (60.0, "mm")
 
 
 # --- optional steps --------------------------------------------------------------------------------------------------
@@ -407,7 +408,7 @@ def test_travel_the_arms_do_not_reach_stops_with_the_place(
     assert "The arms lock at 398" in found.text and "before the 400 mm" in found.text and "bump" in found.text
     for check in ("bump-steer", "camber-change", "castor-in-travel", "shock-spare"):
         other = finding(check, far)
-        assert other.verdict == "not for this build" and "arms lock at 398 mm bump" in other.text, check
+        assert other.verdict == "not for this build" and "arms lock at 398.4 mm (15.684 in) bump" in other.text, check
     assert finding("travel-reached", {**moving, **RODS, "arms.bump_travel": "398 mm"}).text.count("arms lock") == 0
 
 
@@ -423,41 +424,42 @@ def test_a_tie_rod_that_locks_first_stops_with_the_place(finding: FindingOf, mov
     found = finding("travel-reached", {**moving, **RODS, **NO_STOP, "steering.inner_height": "400 mm"})
     assert found.verdict == "stop"
     assert found.text.startswith("The tie rod does not reach at 90 mm")
-    assert "droop and full lock, on the inner wheel: the steering locks before" in found.text
+    assert "droop, full lock, inner wheel: the steering locks before" in found.text
 
 
 @pytest.mark.parametrize(
     ("blocked", "words"),
     [
-        (Blocked(60.0, 0.0, 0.0), "at {travel_there} bump, wheels straight:"),
-        (Blocked(0.0, -1.0, 0.0), "at ride height and full lock, on the outer wheel:"),
-        (Blocked(-60.0, 0.75, 0.0), "at {travel_there} droop and {lock_there} of full lock, on the inner wheel:"),
+        (Blocked(60.0, 0.0, 0.0), "at {travel_there} bump, straight ahead:"),
+        (Blocked(0.0, -1.0, 0.0), "at ride height, full lock, outer wheel:"),
+        (Blocked(-60.0, 0.75, 0.0), "at {travel_there} droop, {lock_there} lock, inner wheel:"),
     ],
 )
 def test_where_the_tie_rod_locks_in_words(blocked: Blocked, words: str) -> None:
     straight = straight_sweep(parallel_arms(), 60.0, 60.0)
-    judgement = travels.travel_is_reached(straight, Sweep((), (blocked,)), 60.0, 60.0)
+    judgement = the_check("travel-reached")(straight, Sweep((), (blocked,)), 60.0, 60.0)
     assert judgement.verdict == "stop" and judgement.text.startswith(f"The tie rod does not reach {words}")
 
 
 def test_the_least_lock_that_locks_is_named() -> None:
     straight = straight_sweep(parallel_arms(), 60.0, 60.0)
     several = Sweep((), (Blocked(60.0, 1.0, 0.0), Blocked(60.0, -0.5, 0.0), Blocked(45.0, -0.75, 0.0)))
-    judgement = travels.travel_is_reached(straight, several, 60.0, 60.0)
+    judgement = the_check("travel-reached")(straight, several, 60.0, 60.0)
     assert judgement.figures == {"travel_there": (60.0, "mm"), "lock_there": (0.5, "share")}
 
 
 # --- bump-steer ------------------------------------------------------------------------------------------------------
 
-RACK = Linkage("rack", (-120.0, -380.0, 360.0), -800.0, travel=60.0)
+RACK = SteeringLinkage("rack", (-120.0, -380.0, 360.0), -800.0, travel=60.0)
 
 
 def told(
     toe: float, whole: float | None = 0.0, use: str = "trail", usual: float = 150.0, bump: float = 75.0,
-    droop: float = 75.0, sense: float = 1.0, linkage: Linkage = RACK, best: tuple[float | None, float | None] = (400.0, 0.5),
+    droop: float = 75.0, sense: float = 1.0, linkage: SteeringLinkage = RACK,
+    best: tuple[float | None, float | None] = (400.0, 0.5),
 ) -> Judgement:  # fmt: skip
     """What the check says; best: the inner pivot from the centre line, and the toe it leaves."""
-    return travels.bump_steer(toe, whole, usual, bump, droop, sense, linkage, use, best[0], 350.0, best[1])
+    return the_check("bump-steer")(toe, whole, usual, bump, droop, sense, linkage, use, best[0], 350.0, best[1])
 
 
 @pytest.mark.parametrize(
@@ -532,7 +534,7 @@ def test_a_pivot_that_is_no_better_is_not_offered() -> None:
 
 
 def test_one_rod_across_says_what_its_figure_leaves_out() -> None:
-    one_rod = Linkage("one rod across", None, -800.0, stop=0.5)
+    one_rod = SteeringLinkage("one rod across", None, -800.0, stop=0.5)
     judgement = told(2.0, 2.0, linkage=one_rod, best=(None, None))
     assert judgement.verdict == "good" and "a wheel that rises alone is steered by far more" in judgement.text
 
@@ -548,11 +550,9 @@ def test_bump_steer_on_whole_sheets(finding: FindingOf, moving: Moving) -> None:
 
 
 def test_bump_steer_that_grows_beyond_the_usual_travel_is_not_good(finding: FindingOf, moving: Moving) -> None:
-    # 0.8 mm over 150 mm, and 4.46 over 200 where 4 would be good.
+    # 0.8 mm over 150 mm, and 4.2 over 200 where 4 would be good.
     found = finding("bump-steer", {**moving, **RODS})
-    assert (
-        found.verdict == "watch" and "over all the travel by 4.46 mm" in found.text and "more than 4 mm" in found.text
-    )
+    assert found.verdict == "watch" and "over all the travel by 4.2 mm" in found.text and "more than 4 mm" in found.text
 
 
 # --- bump-steer-turned -----------------------------------------------------------------------------------------------
@@ -560,7 +560,7 @@ def test_bump_steer_that_grows_beyond_the_usual_travel_is_not_good(finding: Find
 
 @pytest.mark.parametrize(("angle", "verdict"), [(0.99, "good"), (1.0, "good"), (1.01, "watch")])
 def test_bump_steer_turned(angle: float, verdict: str) -> None:
-    judgement = travels.bump_steer_turned(2 * 863.6 * sin(radians(angle)), 863.6)
+    judgement = the_check("bump-steer-turned")(2 * 812.8 * sin(radians(angle)), 812.8)
     assert judgement.verdict == verdict
     assert degrees(judgement.figures["angle"][0]) == pytest.approx(angle)
 
@@ -577,7 +577,7 @@ def test_bump_steer_turned_on_whole_sheets(finding: FindingOf, moving: Moving) -
 @pytest.mark.parametrize(("angle", "verdict"), [(0.99, "good"), (1.0, "good"), (1.01, "watch")])
 def test_camber_change(angle: float, verdict: str) -> None:
     found = Worst(radians(angle), 110.0, 0.0)
-    judgement = travels.camber_change(found, -0.05, 0.01)
+    judgement = the_check("camber-change")(found, -0.05, 0.01)
     assert judgement.verdict == verdict
     assert "at {travel_there} bump" in judgement.text and judgement.figures["travel_there"] == (110.0, "mm")
 
@@ -602,14 +602,14 @@ def test_camber_change_on_whole_sheets(finding: FindingOf, moving: Moving) -> No
 )  # fmt: skip
 def test_castor_in_travel(least: float, change: float, verdict: str) -> None:
     at = Worst(radians(least), -90.0, 0.0)
-    judgement = travels.castor_in_travel(radians(6), at, Worst(radians(change), 110.0, 0.0))
+    judgement = the_check("castor-in-travel")(radians(6), at, Worst(radians(change), 110.0, 0.0))
     assert judgement.verdict == verdict
     assert judgement.figures["travel_there"] == ((90.0 if verdict == "stop" else 110.0), "mm")
     assert ("droop" in judgement.text) == (verdict == "stop")
 
 
 def test_castor_that_does_not_change_is_told_at_ride_height() -> None:
-    judgement = travels.castor_in_travel(radians(6), Worst(radians(6), 0.0, 0.0), Worst(0.0, 0.0, 0.0))
+    judgement = the_check("castor-in-travel")(radians(6), Worst(radians(6), 0.0, 0.0), Worst(0.0, 0.0, 0.0))
     assert judgement.verdict == "good" and "at ride height." in judgement.text
 
 

@@ -1,6 +1,6 @@
 """Turning on whole sheets: every value against figures worked out by scipy alone, every check at its limits.
 
-The sheet is the finished one of conftest.py with steering of its own. What is expected is found with general tools only:
+The sheet is the base sheet with steering of its own. What is expected is found with general tools only:
 points turned with scipy's rotation, rods closed with its root finder, the wheel's lowest point searched for, moments as
 differences of the work of lifting. Axis of the sheet: inclination 10 deg, castor 6 deg, 25 mm inboard on the ground.
 """
@@ -14,20 +14,10 @@ import pytest
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.checks.steering.turns import (
-    ackermann_error_small,
-    lock_is_reached,
-    returns_over_whole_lock,
-    steering_sense,
-    steering_stops,
-    stop_before_rack_end,
-    tie_rod_over_centre,
-)
 from rules.graph.results import NotForThisBuild, OutsideRange, Waits
-from rules.judging.judge import Finding, Judged
+from rules.judging.judge import Finding, Judged, reason
 from rules.judging.trade import trade
-from rules.motion.examples import leaning, straight_rack, through_lock, trapezium
-from rules.motion.front_end import FrontEnd, Linkage
+from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Blocked, Placed, Sweep, Worst
 from rules.motion.turning import LockTable, Reach, Turned
@@ -40,6 +30,16 @@ from rules.values.steering.turning import (
     rod_to_arm_angle,
     turning_circle,
 )
+from tests.support.declared import the_check
+from tests.support.front_ends import leaning, straight_rack, through_lock, trapezium
+
+lock_is_reached = the_check("lock-reached")
+steering_sense = the_check("steering-sense")
+ackermann_error_small = the_check("ackermann-error")
+tie_rod_over_centre = the_check("tie-rod-over-centre")
+steering_stops = the_check("steering-stops")
+stop_before_rack_end = the_check("stop-before-rack-end")
+returns_over_whole_lock = the_check("returns-over-whole-lock")
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
@@ -299,7 +299,7 @@ def test_once_begun_what_is_missing_is_waited_for(finding: FindingOf, missing: s
     assert finding("steering-sense", STEERING | {missing: None}).waits_for == (missing,)
 
 
-CHECKS = [name for name, node in trade().checks.items() if node.function.__module__ == "rules.checks.steering.turns"]
+CHECKS = [name for name, node in trade().checks.items() if node.function.__module__ == "rules.checks.steering.turning"]
 
 
 @pytest.mark.parametrize("check", CHECKS)
@@ -341,8 +341,9 @@ def test_the_travel_left_at_the_stop_needs_both_stop_and_travel() -> None:
 
 
 def test_a_linkage_that_locks_before_full_lock_has_no_sweep() -> None:
-    with pytest.raises(NotForThisBuild, match=r"20\.1 deg"):
+    with pytest.raises(NotForThisBuild, match="locks with the inner wheel at") as told:
         lock_sweep(trapezium(), Reach(0.6, radians(20.1)))
+    assert "at 20.1 deg, before" in reason(told.value.reason, "inch")
 
 
 def test_an_arm_straight_fore_and_aft_aims_at_no_place_and_says_so() -> None:
@@ -353,7 +354,7 @@ def test_an_arm_straight_fore_and_aft_aims_at_no_place_and_says_so() -> None:
 def test_no_best_arm_where_none_follows() -> None:
     # Short rods of 30 mm to arms of 150 straight back: turned 170 deg, every arm's end stands ahead of the axle, further
     # from the rack fore and aft than its rod is long (237 against 163 mm with the arm 54 deg out, the longest rod).
-    rack = Linkage("rack", (-150.0, -30.0, 300.0), -700.0, travel=10.0)
+    rack = SteeringLinkage("rack", (-150.0, -30.0, 300.0), -700.0, travel=10.0)
     front = FrontEnd(straight_rack().upright, linkage=rack)
     sweep = through_lock(front)
     last = sweep.placed[-1]._replace(pose=sweep.placed[-1].pose._replace(turn=radians(170)))

@@ -1,4 +1,4 @@
-"""Strength asked for on the base sheet (conftest.py): loads, bearing and what gives first, judged from entries as typed."""
+"""Strength asked for on the base sheet: loads, bearing and what gives first, judged from entries as typed."""
 
 from collections.abc import Callable
 from math import hypot
@@ -8,7 +8,8 @@ import pytest
 
 from rules.graph.results import NotForThisBuild, Waits
 from rules.judging.judge import Finding, Judged
-from rules.strength.corner_loads import CornerLoads, Margin
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import Margin
 from rules.values.strength.loads import part_loads
 
 Changes = dict[str, object]
@@ -259,9 +260,9 @@ CASES = [
     ("bearing-life", {**RATED, "hub.dynamic_rating": "5 kN"}, "stop"),
     ("bearing-against-donor", {}, "waiting"),
     ("bearing-against-donor", RATED, "not for this build"),
-    # 250 kg on 863.6 mm: half of a 674.6875 mm donor tyre at 320 kg is as much: 250 x 863.6 = 320 x 674.6875
-    ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "674.6875 mm"}, "watch"),
-    ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "674 mm"}, "stop"),
+    # 250 kg on 812.8 mm: half of a 635 mm donor tyre at 320 kg is as much: 250 x 812.8 = 320 x 635
+    ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "635 mm"}, "watch"),
+    ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "634 mm"}, "stop"),
     ("bearing-against-donor", {"hub.donor_axle_weight": "900 kg", "hub.donor_tyre_diameter": "680 mm"}, "watch"),
 ]  # fmt: skip
 
@@ -281,11 +282,11 @@ def test_defaults_cap_every_verdict_that_rests_on_them(finding: FindingWith) -> 
 
 
 def test_the_offset_of_the_donors_wheel_counts_when_it_is_known(judged: JudgedWith) -> None:
-    # Here 431.8 + 20; there 320 + |40 - 6 - 24| = 330; 250 against 500
+    # Here 406.4 + 20; there 320 + |40 - 6 - 24| = 330; 250 against 500
     known = judged({**ASKED, **DONOR, "loads.donor_wheel_offset": "40 mm"}).worked.known
-    assert known["bearing_load_against_donor"] == pytest.approx(250 * 451.8 / (500 * 330))
+    assert known["bearing_load_against_donor"] == pytest.approx(250 * 426.4 / (500 * 330))
     without = judged({**ASKED, **DONOR}).worked.known
-    assert without["bearing_load_against_donor"] == pytest.approx(250 * 431.8 / (500 * 320))
+    assert without["bearing_load_against_donor"] == pytest.approx(250 * 406.4 / (500 * 320))
 
 
 def test_every_bearing_verdict_says_why_the_catalogue_load_is_not_used(finding: FindingWith) -> None:

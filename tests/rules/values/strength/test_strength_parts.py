@@ -9,7 +9,8 @@ from rules.graph.results import Estimate, NotForThisBuild, OutsideRange, Waits
 from rules.judging.judge import Judged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.vectors import Vector
-from rules.strength.corner_loads import CaseLoads, CornerLoads, Margin, Places
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.strength.margin import Margin
 from rules.strength.section import flat_plate
 from rules.tables.bolt_grades import BoltStrength
 from rules.tables.electrodes import KSI
@@ -17,16 +18,15 @@ from rules.values.strength.arms import caliper_bracket_safety, snout_safety, ste
 from rules.values.strength.bolts import hub_bolt_thread_share, hub_bolts_safety, read_grade, wheel_studs_safety
 from rules.values.strength.pivot_bolts import (
     PivotBolt,
-    upper_pivot_bolt,
-    upper_pivot_bolt_safety,
-    upper_pivot_lug_safety,
+    which_pivot_bolt,
+    which_pivot_bolt_safety,
+    which_pivot_lug_safety,
 )
 from rules.values.strength.upright import (
     Build,
-    upright_above_hub_safety,
-    upright_below_hub_safety,
     upright_build,
-    upright_upper_end_safety,
+    upright_where_hub_safety,
+    upright_which_end_safety,
     upright_yield,
 )
 
@@ -40,6 +40,26 @@ PLATE = Build(width=100.0, thickness=10.0, bore=0.0, top=180.0, bottom=150.0, be
 BOX = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
 M12 = Thread("12 x 1.75 mm", 12.0, 1.75)
 CLASS_8_8 = BoltStrength(580.0, 640.0, 800.0)
+
+
+def above_hub(build: Build, strength: float, level: float, arm_root: float | None, carried: CornerLoads) -> Margin:
+    return upright_where_hub_safety(build, strength, level, arm_root, carried, "above", "upright above hub")
+
+
+def below_hub(build: Build, strength: float, level: float, arm_root: float | None, carried: CornerLoads) -> Margin:
+    return upright_where_hub_safety(build, strength, level, arm_root, carried, "below", "upright below hub")
+
+
+def upper_end(build: Build, strength: float, radius: float, arm_root: float | None, carried: CornerLoads) -> Margin:
+    return upright_which_end_safety(build, strength, radius, arm_root, carried, "upper", "upright upper end")
+
+
+def bolt_safety(bolt: PivotBolt, carried: CornerLoads) -> Margin:
+    return which_pivot_bolt_safety(bolt, carried, "upper_pivot", "upper pivot bolt")
+
+
+def lug_safety(bolt: PivotBolt, edge: float, strength: float, carried: CornerLoads) -> Margin:
+    return which_pivot_lug_safety(bolt, edge, strength, carried, "upper_pivot", "upper pivot lug")
 
 
 def loads(
@@ -64,7 +84,7 @@ def loads(
 def test_just_above_the_hub_by_hand() -> None:
     # Section 60 up, its middle 5 inboard of the face: (0, -60, 460). Pivot 90 above it, straight over its middle.
     # 1000 N outboard: 90 000 N mm over 100 x 100 / 6 = 1666.67 mm3 is 54 MPa, with 1.5 MPa of shear: 54.0624
-    found = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 1000.0, 0.0)})))
+    found = above_hub(PLATE, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 1000.0, 0.0)})))
     assert isinstance(found, Margin)
     assert found == pytest.approx(250 / (54**2 + 3 * 1.5**2) ** 0.5)
     assert (found.case, found.limit) == ("bump", "yield just above the hub")
@@ -72,38 +92,38 @@ def test_just_above_the_hub_by_hand() -> None:
 
 def test_the_worst_case_is_named_and_its_order_does_not_matter() -> None:
     light, heavy = ("bump", {"upper": (0.0, 500.0, 0.0)}), ("rock", {"upper": (0.0, 1000.0, 0.0)})
-    one = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(light, heavy))
-    other = upright_above_hub_safety(PLATE, 250.0, 60.0, -30.0, loads(heavy, light))
-    assert one == other and one.case == other.case == "rock"  # type: ignore[attr-defined]
+    one = above_hub(PLATE, 250.0, 60.0, -30.0, loads(light, heavy))
+    other = above_hub(PLATE, 250.0, 60.0, -30.0, loads(heavy, light))
+    assert one == other and one.case == other.case == "rock"
 
 
 def test_the_tie_rod_counts_where_the_arm_joins_beyond_the_cut_and_not_elsewhere() -> None:
     pull = loads(("steering stop", {"rod": (0.0, 1000.0, 0.0)}))
-    assert upright_below_hub_safety(PLATE, 250.0, 20.0, -10.0, pull) == 1000.0
+    assert below_hub(PLATE, 250.0, 20.0, -10.0, pull) == 1000.0
     # Cut at (0, -60, 380); rod at (-120, -60, 370): bends 10 000 N mm (6 MPa), twists 120 000 N mm
     twist = 120_000 / flat_plate(100.0, 10.0).torsion_modulus + 1.5
-    found = upright_below_hub_safety(PLATE, 250.0, 20.0, -25.0, pull)
+    found = below_hub(PLATE, 250.0, 20.0, -25.0, pull)
     assert found == pytest.approx(250 / (6**2 + 3 * twist**2) ** 0.5)
     with pytest.raises(Waits) as waits:
-        upright_below_hub_safety(PLATE, 250.0, 20.0, None, pull)
+        below_hub(PLATE, 250.0, 20.0, None, pull)
     assert waits.value.fields == ("upright.steering_arm_root_above",)
 
 
 def test_a_beam_moves_the_middle_and_the_pivots_lever_with_it() -> None:
     # Box on plate: middle 14.5041 from the face, so (0, -69.5041); a pull of 10 kN at -60 bends it by 95 041 N mm
-    found = upright_above_hub_safety(BOX, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 0.0, 10_000.0)})))
+    found = above_hub(BOX, 250.0, 60.0, -30.0, loads(("bump", {"upper": (0.0, 0.0, 10_000.0)})))
     stress = 10_000 / 1936 + 95_041.3 * 35.4959 / 473_129.3
     assert found == pytest.approx(250 / stress, rel=1e-5)
 
 
 def test_the_end_is_judged_without_the_beam_unless_it_runs_through() -> None:
     push = loads(("rock", {"upper": (5000.0, 0.0, 0.0)}))
-    short = upright_upper_end_safety(BOX, 250.0, 30.0, -30.0, push)
+    short = upper_end(BOX, 250.0, 30.0, -30.0, push)
     through = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0, to_pivots=True)
     # 30 below the pivot, fore and aft: 150 000 over 24 000 mm3 is 6.25, shear 5000/800 = 6.25: MPa, 12.5 together
     assert short == pytest.approx(250 / 12.5)
-    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push) < ENOUGH
-    assert upright_upper_end_safety(through, 250.0, 30.0, -30.0, push) != short
+    assert upper_end(through, 250.0, 30.0, -30.0, push) < ENOUGH
+    assert upper_end(through, 250.0, 30.0, -30.0, push) != short
 
 
 ENOUGH = 1000.0
@@ -112,9 +132,9 @@ ENOUGH = 1000.0
 def test_a_plate_that_ends_short_of_the_pivot_is_not_judged_there_and_says_so() -> None:
     short = Build(100.0, 10.0, 0.0, 100.0, 150.0, "none")
     with pytest.raises(NotForThisBuild, match="ends short of the upper pivot"):
-        upright_upper_end_safety(short, 250.0, 30.0, -30.0, loads(("bump", {})))
+        upper_end(short, 250.0, 30.0, -30.0, loads(("bump", {})))
     with pytest.raises(NotForThisBuild, match="beside the hub"):
-        upright_upper_end_safety(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})))
+        upper_end(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})))
 
 
 def test_yield_after_welding_is_the_softest_state_or_the_certificate_where_that_is_less() -> None:
@@ -201,7 +221,7 @@ def test_hub_bolts_by_hand() -> None:
     found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, 0.0, held)
     pull, shear = 1777.778 / 84.2664, 1000 / (pi / 4 * 9.85298**2)
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
-    assert found.limit == "proof load of a hub bolt"  # type: ignore[attr-defined]
+    assert found.limit == "proof load of a hub bolt"
 
 
 def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
@@ -235,36 +255,38 @@ def pivot(double: bool, gap: float = 0.0, diameter: float = 16.0) -> PivotBolt:
 def test_a_pivot_bolt_by_hand() -> None:
     # 6-8-10 kN. Double, gap 5: 70 N m on pi 16^3/32 = 402.124 mm3: 174.075; shear 10 000/(2 x 201.062) = 24.868
     force = loads(("landing", {"upper": (0.0, 6000.0, 8000.0)}))
-    found = upper_pivot_bolt_safety(pivot(True, 5.0), force)
+    found = bolt_safety(pivot(True, 5.0), force)
     assert found == pytest.approx(940 / (174.075**2 + 3 * 24.868**2) ** 0.5, rel=1e-4)
     # Single, gap 5: 150 N m, and twice the shear
-    single = upper_pivot_bolt_safety(pivot(False, 5.0), force)
+    single = bolt_safety(pivot(False, 5.0), force)
     assert single == pytest.approx(940 / (373.019**2 + 3 * 49.736**2) ** 0.5, rel=1e-4)
-    assert upper_pivot_bolt_safety(pivot(True, 0.0), force) > found > single
+    assert bolt_safety(pivot(True, 0.0), force) > found > single
 
 
 def test_thread_in_the_joint_leaves_its_root_to_carry() -> None:
     entries = (Thread("16 x 2 mm", 16.0, 2.0), "10.9", 20.0, 5.0, 8.0)
-    assert upper_pivot_bolt(*entries, False, "double").diameter == 16.0
+    assert which_pivot_bolt(*entries, False, "rod end", "double", "upper").diameter == 16.0
     for looked in (True, None):
-        assert upper_pivot_bolt(*entries, looked, "double").diameter == pytest.approx(13.546, abs=1e-3)  # ISO 724: d3
+        assert which_pivot_bolt(*entries, looked, "rod end", "double", "upper").diameter == pytest.approx(
+            13.546, abs=1e-3
+        )  # ISO 724: d3
     with pytest.raises(Waits) as waits:
-        upper_pivot_bolt(*entries, False, None)
+        which_pivot_bolt(*entries, False, "rod end", None, "upper")
     assert waits.value.fields == ("pivots.upper_shear",)
     with pytest.raises(OutsideRange, match="no bolt of"):
-        upper_pivot_bolt(Thread("40 x 4 mm", 40.0, 4.0), "10.9", 20.0, 5.0, 8.0, False, "double")
+        which_pivot_bolt(Thread("40 x 4 mm", 40.0, 4.0), "10.9", 20.0, 5.0, 8.0, False, "rod end", "double", "upper")
 
 
 def test_a_lug_carries_half_in_double_shear() -> None:
     force = loads(("landing", {"upper": (0.0, 6000.0, 8000.0)}))
-    double = upper_pivot_lug_safety(pivot(True), 32.0, 250.0, force)
+    double = lug_safety(pivot(True), 32.0, 250.0, force)
     assert double == pytest.approx(250 / (5000 / (16 * 8)))  # pressure in the hole: 39.06 MPa
-    assert upper_pivot_lug_safety(pivot(False), 32.0, 250.0, force) == pytest.approx(double / 2)
+    assert lug_safety(pivot(False), 32.0, 250.0, force) == pytest.approx(double / 2)
     # Close to the edge it tears: 0.57735 x 250 x 8 (48 - 12.256)/5000
-    torn = upper_pivot_lug_safety(pivot(True), 24.0, 250.0, force)
+    torn = lug_safety(pivot(True), 24.0, 250.0, force)
     assert torn == pytest.approx(min(double, 0.577350 * 250 * 8 * 35.744 / 5000))
     with pytest.raises(OutsideRange):
-        upper_pivot_lug_safety(pivot(True), 23.9, 250.0, force)
+        lug_safety(pivot(True), 23.9, 250.0, force)
 
 
 def test_threads_of_the_hub_bolts_need_the_larger_of_formula_and_rule_of_thumb() -> None:

@@ -1,0 +1,1 @@
+"""Judged from the model of the corner."""

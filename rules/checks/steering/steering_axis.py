@@ -1,0 +1,238 @@
+"""Does it steer: the lean of the axis, where it meets the ground, and whether it returns to straight."""
+
+from math import inf, radians
+
+from rules.graph.bands import AtMost, Between, Limits
+from rules.graph.declare import check
+from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.measure.closeness import more_than
+from rules.measure.units import Mm, NewtonMetre, Rad
+from rules.tables import sources
+from rules.values.steering.self_centring import TURN
+
+DEGREE = radians(1)
+
+
+@check(
+    "inclination-usual",
+    step="pivots",
+    title="Inclination in the usual range",
+    limits=Between("rad", 8 * DEGREE, 12 * DEGREE),
+    good="{usual}",
+    watch="outside that",
+    stop="nought or leaning outboard",
+    source=sources.COMMON_PRACTICE.saying("no published range for off-road arms was found"),
+    try_changing=("pivots.inclination",),
+)
+def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
+    """Lean of the axis seen from the front. Less puts the pivots deep in the wheel; more lifts the car in every turn."""
+    if limits.verdict(inclination) == "good":
+        return Judgement("good", f"Inclination is {{inclination}}, in the usual {limits.usual}.")
+    if more_than(inclination, 0.0):
+        return Judgement(
+            "watch",
+            f"Inclination is {{inclination}}; {limits.usual} is usual.",
+            "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
+        )
+    return Judgement(
+        "stop",
+        "Inclination is {inclination}: the axis does not lean inboard at the top.",
+        "Move the upper pivot inboard of the lower one. Check that upper and lower were not swapped.",
+    )
+
+
+@check(
+    "ground-offset-usual",
+    step="pivots",
+    title="Ground offset in the usual range",
+    limits=Between("mm", -10.0, 40.0, most=100.0),
+    good="{usual}",
+    watch="to {most}, or below {low}",
+    stop="beyond {most}",
+    source=sources.COMMON_PRACTICE.saying(
+        "small either side of nought on road cars, up to 100 mm on old and off-road ones"
+    ),
+    try_changing=("pivots.ground_offset",),
+)
+def ground_offset_usual(ground_offset: Mm, limits: Between) -> Judgement:
+    """Where the axis meets the ground from the tyre's centre plane: the lever of every stone and brake force."""
+    verdict = limits.verdict(ground_offset)
+    if verdict == "good":
+        figures = {"distance": (abs(ground_offset), "mm")}
+        side = "outboard" if ground_offset < 0 else "inboard"
+        text = f"The axis meets the ground {{distance}} {side} of the tyre's centre plane."
+        return Judgement("good", text, figures=figures)
+    change = "More backspacing, more inclination, or pivots further out in the wheel."
+    if ground_offset < 0:
+        figures = {"outboard": (-ground_offset, "mm")}
+        text = (
+            "The axis meets the ground {outboard} outboard of the tyre's centre plane: the wheel toes in when braked."
+        )
+        return Judgement(verdict, text, "Less inclination, less backspacing, or pivots further in.", figures)
+    if verdict == "watch":
+        return Judgement(
+            verdict, "Ground offset is {ground_offset}: expect kickback, heavy steering and tramlining.", change
+        )
+    return Judgement(
+        verdict, "Ground offset is {ground_offset}: a stone at speed can take the wheel out of your hands.", change
+    )
+
+
+@check(
+    "ground-offset-across-tyres",
+    step="pivots",
+    title="Ground offset from smallest to largest tyre",
+    limits=AtMost("mm", 10.0, inf),
+    good="changes by {good} or less and keeps its sign",
+    watch="changes more, or changes sign",
+    source=sources.COMMON_PRACTICE,
+    try_changing=("pivots.inclination",),
+)
+def ground_offset_across_tyres(
+    ground_offset_smallest_tyre: Mm, ground_offset_largest_tyre: Mm, limits: AtMost
+) -> Judgement:
+    """How far the ground offset moves when the other tyre is fitted, and whether it passes through nought."""
+    change = abs(ground_offset_smallest_tyre - ground_offset_largest_tyre)
+    figures = {"moved": (change, "mm")}
+    text = "Ground offset is {ground_offset_smallest_tyre} on the smallest tyre and {ground_offset_largest_tyre} on the largest"
+    if ground_offset_smallest_tyre * ground_offset_largest_tyre < -1e-9:
+        return Judgement(
+            "watch", f"{text}: it changes sign, so the pull under braking changes side.",
+            "Choose an offset that stays on one side with both tyres.", figures,
+        )  # fmt: skip
+    if limits.verdict(change) == "good":
+        return Judgement("good", f"{text}.", figures=figures)
+    return Judgement("watch", f"{text}: a change of {{moved}}.", "Less inclination, or tyres closer in size.", figures)
+
+
+@check(
+    "swap-spacing",
+    step="pivots",
+    title="Pivot spacing of the ready-made spare",
+    limits=AtMost("mm", 0.8, inf),
+    good="within {good}",
+    watch="further apart",
+    source=sources.COMMON_PRACTICE,
+    try_changing=("pivots.spacing",),
+)
+def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None, limits: AtMost) -> Judgement:
+    """Your pivot spacing against that of the ready-made upright you want to be able to change to."""
+    if swap_spacing is None:
+        raise NotForThisBuild("no ready-made spare is asked for")
+    if spacing is None:
+        raise Waits("pivots.spacing")
+    difference = abs(spacing - swap_spacing)
+    figures = {"difference": (difference, "mm")}
+    if limits.verdict(difference) == "good":
+        return Judgement("good", "Spacing {spacing} matches the spare's {swap_spacing}.", figures=figures)
+    return Judgement(
+        "watch",
+        "Spacing {spacing} differs from the spare's {swap_spacing} by {difference}: the spare will not bolt in.",
+        "Lay out for the spare's spacing, or note that the spare does not fit.",
+        figures,
+    )
+
+
+@check(
+    "castor-usual",
+    step="pivots",
+    title="Castor in the usual range",
+    limits=Between("rad", 4 * DEGREE, 10 * DEGREE, least=0.0),
+    good="{usual}",
+    watch="nought to {low}, or above {high}",
+    stop="negative",
+    source=sources.COMMON_PRACTICE.saying("a technicians' textbook gives 2 to 8 deg for road cars"),
+    try_changing=("pivots.castor",),
+)
+def castor_usual(castor: Rad, limits: Between) -> Judgement:
+    """Lean of the axis seen from the side, top to the rear."""
+    verdict, figures = limits.verdict(castor), {"low": (limits.low, "rad"), "high": (limits.high, "rad")}
+    if verdict == "good":
+        return Judgement(verdict, f"Castor is {{castor}}, in the usual {limits.usual}.")
+    if verdict == "stop":
+        return Judgement(
+            verdict,
+            "Castor is {castor}: the top of the axis leans forward, and the steering can run to lock by itself.",
+            "Move the upper pivot back. Check that left and right arms were not swapped.",
+        )
+    if castor > limits.high:
+        return Judgement(
+            verdict,
+            "Castor is {castor}; above {high} the steering grows heavy and the joints run out of angle.",
+            "Less castor, or power steering and a check of the joint angles.",
+            figures,
+        )
+    return Judgement(
+        verdict,
+        "Castor is {castor}; with less than {low} the steering hardly returns by itself.",
+        "Move the upper pivot back.",
+        figures,
+    )
+
+
+@check(
+    "trail-positive",
+    step="pivots",
+    title="Mechanical trail",
+    good="more than nought",
+    stop="nought or less",
+    source=sources.GILLESPIE.at("ch. 8", "the contact must trail the axis for the wheel to align itself"),
+    try_changing=("pivots.castor", "pivots.axis_ahead"),
+)
+def trail_positive(mechanical_trail: Mm) -> Judgement:
+    """The axis must meet the ground ahead of the tyre's contact."""
+    if more_than(mechanical_trail, 0.0):
+        return Judgement("good", "The axis meets the ground {mechanical_trail} ahead of the tyre's contact.")
+    figures = {"behind": (-mechanical_trail, "mm")}
+    return Judgement(
+        "stop",
+        "The axis meets the ground {behind} behind the tyre's contact: nothing trails, and the wheel does not align itself.",
+        "More castor, or move the axis ahead of the spindle.",
+        figures,
+    )
+
+
+@check(
+    "self-centring",
+    step="pivots",
+    title="Steering returns by itself",
+    limits=Limits(other={"turn": (TURN, "rad")}),
+    good="return moment at {turn} more than nought",
+    stop="nought or less",
+    source=sources.GILLESPIE.at("ch. 8", "the principle; the moment is the exact one of a disc, derived here"),
+    try_changing=("pivots.inclination", "pivots.castor", "pivots.ground_offset"),
+)
+def self_centring(return_moment_20_deg: NewtonMetre) -> Judgement:
+    """Whether the weight on both front tyres turns the wheels back to straight from 20 deg. Friction takes its part."""
+    if more_than(return_moment_20_deg, 0.0):
+        return Judgement(
+            "good", "Turned 20 deg, the car's weight returns the wheels with {return_moment_20_deg} before friction."
+        )
+    return Judgement(
+        "stop",
+        "Turned 20 deg, the car's weight does not bring the wheels back: {return_moment_20_deg}.",
+        "More inclination or castor, or a larger ground offset.",
+    )
+
+
+@check(
+    "pivots-straddle-spindle",
+    step="pivots",
+    title="Pivots above and below the spindle",
+    good="lower pivot below and upper pivot above the spindle",
+    watch="both on one side",
+    source=sources.COMMON_PRACTICE,
+    try_changing=("pivots.lower_below_spindle", "pivots.spacing"),
+)
+def pivots_straddle_spindle(lower_below_spindle: Mm, upper_above_spindle: Mm) -> Judgement:
+    """With both pivots on one side of the spindle, every braking force levers on the joints."""
+    if more_than(lower_below_spindle, 0.0) and more_than(upper_above_spindle, 0.0):
+        return Judgement(
+            "good",
+            "The lower pivot is {lower_below_spindle} below the spindle, the upper {upper_above_spindle} above it.",
+        )
+    return Judgement(
+        "watch",
+        "Both pivots are on one side of the spindle: lower {lower_below_spindle} below, upper {upper_above_spindle} above.",
+        "Let the pivots straddle the spindle unless the wheel leaves no room; then size the joints for the leverage.",
+    )

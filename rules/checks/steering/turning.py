@@ -1,0 +1,229 @@
+"""Does it turn: the sense of the steering arms, the lock and what stops it, the return to straight over the whole lock."""
+
+from collections.abc import Mapping
+from math import inf, radians
+
+from rules.graph.bands import AtLeast, AtMost, Between
+from rules.graph.declare import check
+from rules.graph.results import Judgement, Waits
+from rules.measure.closeness import more_than, reaches, within
+from rules.measure.units import Mm, NewtonMetre, Rad, Ratio, Share
+from rules.motion.kinds import LinkageKind
+from rules.motion.place_words import turned, where
+from rules.motion.sweep import Sweep, Worst
+from rules.motion.turning import LockTable, Reach
+from rules.sheet.steering import StoppedBy
+from rules.tables import sources
+from rules.values.steering.turning import TURN
+
+LOCKS: Mapping[LinkageKind, str] = {
+    "rack": "a tie rod lies in a line with its arm, or square to the rack",
+    "relay rod": "a tie rod lies in a line with its arm, or the relay rod with its own arms",
+    "one rod across": "the rod lies in a line with an arm",
+}
+"""What locks each kind of linkage."""
+FURTHEST_AIM = 3.0
+"""Wheelbases; an arm that aims further off runs all but straight fore and aft."""
+IN_LINE = radians(0.01)
+"""Closer than anyone can read."""
+
+
+@check(
+    "lock-reached",
+    step="steering",
+    title="Linkage reaches full lock",
+    good="both wheels follow to the stop or the end of the travel",
+    stop="the linkage locks before",
+    source=(sources.COMMON_PRACTICE, sources.RACE_RULES.saying("no inversion of the linkage")),
+)
+def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
+    """Whether both wheels follow to full lock at ride height before two links lie in a line, where the steering locks."""
+    figures = {"inner": (lock_reached.inner, "rad")}
+    if reaches(lock_reached.share, 1.0):
+        return Judgement("good", "Both wheels follow to full lock, the inner one to {inner}.", figures=figures)
+    text = f"The steering locks with the inner wheel at {{inner}}, before its full lock: there {LOCKS[linkage]}."
+    return Judgement("stop", text, "A longer steering arm, less travel, or a stop that touches earlier.", figures)
+
+
+@check(
+    "steering-sense",
+    step="steering",
+    title="Inner wheel turns more than the outer",
+    limits=Between("share", 0.4, 1.2, least=0.0, other={"turn": (TURN, "rad")}),
+    good="{usual} of the difference a bend asks for, at {turn}",
+    watch="less than {low}, or above {high}",
+    stop="less than nought: the outer wheel turns more",
+    source=sources.OWN.saying("40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
+)
+def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
+    """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
+    figures = {"turned": (min(TURN, full_lock_inner), "rad")}
+    verdict = limits.verdict(ackermann_share)
+    if verdict == "stop":
+        return Judgement(
+            verdict,
+            "Turned {turned}, the outer wheel turns more than the inner one: reversed, so the wheels fight each other in "
+            "every bend. Uprights swapped side to side, or turned upside down, do this.",
+            "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
+            figures,
+        )
+    text = (
+        "Toes out in turns: with the inner wheel at {turned}, the outer one turns less by {ackermann_share} of the "
+        "difference that rolling true asks for"
+    )
+    if verdict == "good":
+        return Judgement(verdict, f"{text}.", figures=figures)
+    if arm_aim is not None and within(arm_aim, -FURTHEST_AIM, FURTHEST_AIM):
+        figures["aim"] = (abs(arm_aim), "share")
+        side = "behind" if arm_aim > 0 else "ahead of"
+        text += f"; the arms aim at a place {{aim}} of the wheelbase {side} the front axle"
+    if ackermann_share < limits.low:
+        change = "Aim the arms nearer to the rear axle: tie-rod ends behind the front axle further in, ahead of it further out."
+        return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", change, figures)
+    change = "Aim the arms further back: tie-rod ends behind the front axle further out, ahead of it further in."
+    return Judgement(verdict, f"{text}. The inner tyre is dragged round.", change, figures)
+
+
+@check(
+    "ackermann-error",
+    step="steering",
+    title="Outer wheel's error over the lock",
+    limits=AtMost("rad", radians(2), inf),
+    good="{good} or less from the ideal",
+    watch="more",
+    source=sources.OWN.saying("2 deg is what arms aimed at the rear axle's middle leave at 30 deg of lock, derived"),
+)
+def ackermann_error_small(
+    lock_table: LockTable,
+    ackermann_error: Rad,
+    best_tie_rod_ahead: Mm | None,
+    best_tie_rod_inboard: Mm | None,
+    best_ackermann_largest: Rad | None,
+    limits: AtMost,
+) -> Judgement:
+    """How far the outer wheel is from rolling true, where it is worst; and the arm of this length that does best."""
+    error = abs(ackermann_error)
+    figures = {"inner": (lock_table.worst.inner, "rad"), "error": (error, "rad")}
+    text = "With the inner wheel at {inner} the outer one is {error} off the angle the bend asks for, at worst"
+    verdict = limits.verdict(error)
+    if verdict == "good":
+        return Judgement("good", f"{text}.", figures=figures)
+    change = "No angle of an arm this long does better: a longer arm, or the inner tie-rod ends moved fore or aft."
+    if best_tie_rod_ahead is not None and best_tie_rod_inboard is not None and best_ackermann_largest is not None:
+        left = abs(best_ackermann_largest)
+        if not reaches(left, error):
+            figures |= {"left": (left, "rad"), "place": (abs(best_tie_rod_ahead), "mm")}
+            side = "ahead of" if best_tie_rod_ahead > 0 else "behind"
+            change = (
+                f"Best with an arm this long: tie-rod end {{place}} {side} the spindle and {{best_tie_rod_inboard}} inboard "
+                "of the hub face; that leaves {left}. See that it clears rotor and wheel."
+            )
+    return Judgement(verdict, f"{text}; it scrubs there.", change, figures)
+
+
+@check(
+    "tie-rod-over-centre",
+    step="steering",
+    title="Tie rod against its arm",
+    limits=AtLeast("rad", radians(30), radians(25)),
+    good="{good} or more from lying in a line",
+    watch="down to {watch}",
+    stop="less than {watch}",
+    source=(
+        sources.COMMON_PRACTICE.saying("25 to 30 deg from memory"),
+        sources.RACE_RULES.saying("no inversion of the linkage"),
+    ),
+)
+def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None, limits: AtLeast) -> Judgement:
+    """How near tie rod and arm come to lying in a line, where the steering locks or folds over to the wrong side."""
+    place, figures = where(rod_to_arm_angle)
+    change = "A longer steering arm, less rack travel, or a stop that touches earlier."
+    if reaches(IN_LINE, rod_to_arm_angle):
+        text = f"Tie rod and arm lie in a line {place}, or did before: the steering locks, or folds over to the wrong side."
+        return Judgement("stop", text, change, figures)
+    looked = "travel and lock" if envelope is not None else "the lock at ride height"
+    text = f"Over {looked}, tie rod and arm stay {{rod_to_arm_angle}} from lying in a line; nearest {place}."
+    verdict = limits.verdict(rod_to_arm_angle)
+    return Judgement(verdict, text, "" if verdict == "good" else change, figures)
+
+
+@check(
+    "steering-stops",
+    step="steering",
+    title="What stops the lock",
+    good="a stop on upright or arm, or the rack's own end",
+    watch="the entries contradict each other",
+    stop="the steering box, or nothing",
+    source=(sources.COMMON_PRACTICE, sources.RACE_RULES.saying("positive stops on upright or rack")),
+)
+def steering_stops(
+    steering_begun: bool,
+    stopped_by: StoppedBy | None,
+    linkage: LinkageKind | None,
+    stop_angle: Rad | None,
+    rack_left_at_stop: Mm | None,
+) -> Judgement:
+    """What touches first at full lock. It must touch before a joint binds or a tyre rubs."""
+    if stopped_by is None:
+        raise Waits("steering.stopped_by")
+    change = "Weld or bolt an adjustable stop to upright or arm, set to touch before any joint binds or tyre rubs."
+    if stopped_by == "nothing":
+        text = "Nothing stops the lock: a joint binds, a tyre rubs or the linkage folds over first."
+        return Judgement("stop", text, change)
+    if stopped_by == "steering box":
+        text = "The steering box stops the lock: every kerb hit at full lock goes into its shaft and its inner stops."
+        return Judgement("stop", text, change)
+    if stopped_by == "upright or arm":
+        if stop_angle is None:
+            raise Waits("steering.stop_angle")
+        return Judgement("good", "The lock is stopped by a stop on upright or arm.")
+    if linkage == "one rod across":
+        return Judgement("watch", "The rack is said to stop the lock, but one rod across has no rack.", change)
+    if rack_left_at_stop is not None and more_than(rack_left_at_stop, 0.0):
+        text = "The rack's end is said to stop the lock, but a stop touches at {stop_angle}, {rack_left_at_stop} before it."
+        return Judgement("watch", text, "Say which of the two is there, or empty the stop's angle.")
+    return Judgement("good", "The lock is stopped by the rack's own end.")
+
+
+@check(
+    "stop-before-rack-end",
+    step="steering",
+    title="Stop touches before the rack's end",
+    good="travel left when the stop touches",
+    watch="none: rack or relay rod comes to its own end first",
+    source=sources.COMMON_PRACTICE,
+)
+def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgement:
+    """Where a stop is fitted, whether it is what touches."""
+    if more_than(rack_left_at_stop, 0.0):
+        text = "The stop touches with the inner wheel at {full_lock_inner} and {rack_left_at_stop} of the travel left."
+        return Judgement("good", text)
+    return Judgement(
+        "watch",
+        "Rack or relay rod comes to its own end with the inner wheel at {full_lock_inner}: the stop never touches.",
+        "A stop that touches earlier; or leave its angle empty if the rack's own end is the stop you mean.",
+    )
+
+
+@check(
+    "returns-over-whole-lock",
+    step="steering",
+    title="Steering returns over the whole lock",
+    good="the weight returns the wheels at every lock",
+    stop="it does not, somewhere",
+    source=sources.COMMON_PRACTICE.saying(
+        "it must not run to lock by itself; the moment is the exact one of a disc, derived, before friction"
+    ),
+)
+def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full_lock: NewtonMetre) -> Judgement:
+    """Whether the weight on both tyres turns the wheels back from every lock. Friction takes its part of it."""
+    if more_than(least_return_moment, 0.0):
+        text = "From every lock the car's weight returns the wheels, at full lock with {return_moment_full_lock} before friction."
+        return Judgement("good", text)
+    there, figures = turned(least_return_moment.lock if isinstance(least_return_moment, Worst) else 1.0)
+    return Judgement(
+        "stop",
+        f"At {there} the car's weight does not return the wheels: {{least_return_moment}}. Left alone, they run to the stop.",
+        "More inclination or castor, a larger ground offset, or less lock.",
+        figures,
+    )

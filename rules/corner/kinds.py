@@ -1,0 +1,98 @@
+"""How much room two parts want, by their kinds, and which parts touch because they are made to."""
+
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from rules.corner.part import Part
+from rules.graph.bands import AtLeast, Limits
+
+
+class Band(NamedTuple):
+    """What two kinds of part want between them. why: the reason for the figures, which nobody has published."""
+
+    words: str
+    limits: AtLeast
+    why: str
+
+
+GROUND = Band("anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0), "a flat tyre and ruts")
+TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), "it bulges, grows and throws stones")
+TURNING = Band("turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), "run-out, bearing play and stones")
+WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least")
+HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least for flex")
+MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), "bushes and arms give")
+BANDS = (GROUND, TYRE, HOUSING, WHEEL, TURNING, MOVING)
+
+
+@dataclass(frozen=True, slots=True)
+class EachBand(Limits):
+    """The limits of every kind of pair, for the words of the check."""
+
+    def standard_words(self) -> dict[str, str]:
+        """Each kind's own limits, one after the other."""
+        words = [(band.words, band.limits.standard_words()) for band in BANDS]
+        return {
+            verdict: "; ".join(f"{kind} {said[verdict]}" for kind, said in words)
+            for verdict in ("good", "watch", "stop")
+        }
+
+
+def band(one: Part, other: Part) -> Band:
+    """What these two want between them."""
+    kinds, groups = {one.kind, other.kind}, {one.group, other.group}
+    if "ground" in kinds:
+        return GROUND
+    if "tyre" in kinds:
+        return TYRE
+    if "housing" in kinds:
+        return HOUSING
+    if "wheel" in groups:
+        rim_or_spokes = any(part.name in ("rim", "spokes") for part in (one, other))
+        return WHEEL if rim_or_spokes and any(part.name == "caliper" for part in (one, other)) else TURNING
+    return MOVING
+
+
+class Touching(NamedTuple):
+    """Parts, by name, that touch because they are made to, and why."""
+
+    ones: tuple[str, ...]
+    others: tuple[str, ...]
+    why: str
+
+
+HUB_STANDS = ("hub body", "hub mounting flange", "hub bolts")
+HUB_TURNS = ("hub flange", "stud heads")
+BY_DESIGN = (
+    Touching(HUB_TURNS, HUB_STANDS, "the hub is one unit as bought; its maker left the room inside it"),
+    Touching(("rotor ring",), ("caliper",), "the pads close on the rotor, and the caliper reaches round its edge"),
+    Touching(("tyre",), ("ground",), "the tyre stands on it"),
+    *(
+        touching
+        for arm in ("upper", "lower")
+        for touching in (
+            Touching(
+                (f"{arm} joint housing", f"{arm} arm"),
+                (f"{arm} lugs", f"{arm} pivot bolt"),
+                "the joint sits between the lugs and on the bolt",
+            ),
+            Touching((f"{arm} arm",), (f"frame at the {arm} arm",), "the arm hangs on it"),
+            Touching((f"{arm} arm",), ("shock",), "the shock may stand on it"),
+        )
+    ),
+    Touching(("tie-rod end", "tie rod"), ("steering arm",), "the tie rod is bolted to it"),
+    Touching(("tie rod",), ("rack or relay",), "the tie rod hangs on it"),
+    Touching(
+        ("frame at the upper arm", "frame at the lower arm"), ("shock", "rack or relay"), "the frame carries them"
+    ),
+)  # fmt: skip
+_WHY = {
+    frozenset((one, other)): touching.why
+    for touching in BY_DESIGN
+    for one in touching.ones
+    for other in touching.others
+}
+
+
+def by_design(one: Part, other: Part) -> str:
+    """Why two parts touch, where they are made to; else empty."""
+    return _WHY.get(frozenset((one.name, other.name)), "")

@@ -1,0 +1,73 @@
+"""A part of the corner: plain shapes in one frame, and what it moves with.
+
+Frame of the left wheel: x forward, y outboard, z up; origin on the ground under the tyre's centre plane, below the wheel
+centre. Every part is where it stands at ride height with the wheels straight. mm.
+"""
+
+from dataclasses import dataclass, field
+from typing import Annotated, Literal
+
+from rules.graph.declare import Role
+from rules.measure.vectors import Vector
+from rules.solids.gap import Solid
+from rules.solids.shapes import Shape, solid
+from rules.solids.turning import all_round
+
+Group = Literal[
+    "wheel", "upright", "upper arm", "lower arm", "tie rod", "rack or relay", "shock", "frame", "ground"
+]  # fmt: skip
+"""What moves together: the first turns with the wheel, the second is fixed on the upright."""
+Kind = Literal["metal", "tyre", "housing", "ground"]
+PART = "part of the corner"
+SPINDLE: Vector = (0.0, 1.0, 0.0)
+"""Direction of the spindle at ride height, wheels straight."""
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One part. name: in words, without an article. held_by: the group it is rigid with, where that is not its own.
+
+    A ball joint's round housing belongs to its arm, but its middle stays where it is on the upright.
+    """
+
+    name: str
+    group: Group
+    shapes: tuple[Shape, ...]
+    kind: Kind = "metal"
+    held_by: Group | None = None
+    solid: Solid = field(init=False, compare=False, repr=False)
+    number: int = field(init=False, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "solid", solid(*self.shapes))
+        object.__setattr__(self, "number", hash((self.name, self.group, self.shapes, self.kind, self.held_by)))
+
+    def __hash__(self) -> int:
+        """Worked out once: parts are looked up by what they are many times."""
+        return self.number
+
+    @property
+    def moves_with(self) -> Group:
+        """The group whose motion it takes part in."""
+        return self.held_by or self.group
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        shapes = f"{len(self.shapes)} shapes" if len(self.shapes) > 1 else type(self.shapes[0]).__name__.lower()
+        return f"{self.name}: {shapes}, {self.group}"
+
+
+AnyPart = Annotated[Part, Role(PART)]
+
+
+def turning(name: str, height: float, *shapes: Shape, kind: Kind = "metal") -> Part:
+    """A part that turns with the wheel: everything it passes through in a full turn about the spindle at this height."""
+    made = Part(name, "wheel", shapes, kind)
+    object.__setattr__(made, "solid", all_round(shapes, spindle(height), SPINDLE))
+    return made
+
+
+def spindle(height: float) -> Vector:
+    """The wheel centre: where the spindle's line passes the tyre's centre plane."""
+    return (0.0, 0.0, height)

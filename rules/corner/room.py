@@ -1,0 +1,260 @@
+"""How much room there is between every two parts of different motion groups, and where it is least."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from functools import lru_cache, partial
+from itertools import combinations
+from math import atan2, dist, hypot
+from typing import NamedTuple
+
+from rules.corner.kinds import Band, band, by_design
+from rules.corner.part import Group, Part
+from rules.corner.placing import Ride, corners, from_upright, inverse, placed
+from rules.graph.results import Verdict
+from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
+from rules.motion.points import UP
+from rules.motion.sweep import Placed, Sweep
+from rules.solids.gap import Gap, Solid, nearer
+from rules.solids.space import STILL, Motion
+
+TOGETHER: tuple[frozenset[Group], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
+"""Groups that are not compared: nothing here says where the frame's other parts are."""
+
+
+@dataclass(frozen=True, slots=True)
+class Between:
+    """The least room between two parts, mm, minus where they overlap; and where that is.
+
+    one, other: names of the two values. gap: None where it is more than was looked for. travel, lock: as in the front end.
+    on_one, on_other: the nearest places, at ride height as seen from the wheel centre: ahead, outboard, above.
+    """
+
+    one: str
+    other: str
+    parts: tuple[Part, Part]
+    gap: float | None
+    travel: float = 0.0
+    lock: float = 0.0
+    on_one: Vector = (0.0, 0.0, 0.0)
+    on_other: Vector = (0.0, 0.0, 0.0)
+    turns: bool = False
+    everywhere: bool = True
+
+    @property
+    def band(self) -> Band:
+        """What the two want between them."""
+        return band(*self.parts)
+
+    @property
+    def verdict(self) -> Verdict:
+        """good, watch or stop."""
+        return "good" if self.gap is None else self.band.limits.verdict(self.gap)
+
+    @property
+    def clock(self) -> float:
+        """About the spindle from straight up, rad, plus ahead."""
+        return atan2(self.on_other[0], self.on_other[2])
+
+    @property
+    def from_spindle(self) -> float:
+        """How far the nearest place is from the spindle's line, mm."""
+        return hypot(self.on_other[0], self.on_other[2])
+
+
+@dataclass(frozen=True, slots=True)
+class Moves:
+    """What moves the corner: its front end at ride height, and every position known so far; none: it stands still."""
+
+    ride: Ride
+    sweep: Sweep
+    number: int = field(init=False, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "number", hash((self.ride, self.sweep)))
+
+    def __hash__(self) -> int:
+        """Worked out once: what was found is looked up by it many times."""
+        return self.number
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return self.sweep.text if self.sweep.placed else "standing still"
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at."""
+
+    near: tuple[Between, ...]
+    judged: int
+    absent: tuple[str, ...] = ()
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{self.judged} pairs of parts, {len(self.near)} too close"
+
+
+def pairs(parts: Mapping[str, Part]) -> list[tuple[str, str]]:
+    """Every two parts that can move against each other and are not made to touch."""
+    return [
+        (one, other)
+        for one, other in combinations(parts, 2)
+        if parts[one].group != parts[other].group
+        and frozenset((parts[one].group, parts[other].group)) not in TOGETHER
+        and not by_design(parts[one], parts[other])
+    ]
+
+
+def rooms(parts: Mapping[str, Part], moves: Moves, within: float | None = None) -> list[Between]:
+    """The room of every pair. within: mm, how far is looked; None: only as far as the pair's own band asks.
+
+    Parts that are rigid with each other are compared once; wheel and upright so too, since a turning part is everything
+    it passes through.
+    """
+    return list(_rooms(parts, moves, pairs(parts), within))
+
+
+def room_of(parts: Mapping[str, Part], moves: Moves, one: str, other: str, at: tuple[float, float]) -> float | None:
+    """The room of one pair at one travel and lock, mm; None where that position is not in reach."""
+    still = _still(parts[one], parts[other]) or not moves.sweep.placed
+    if still:
+        found = nearer(parts[one].solid, parts[other].solid)
+        return found and found.distance
+    here = next((place for place in moves.sweep.placed if (place.travel, place.lock) == at), None)
+    if here is None:
+        return None
+    motions = moves.ride.motions(here.pose)
+    found = nearer(placed(parts[one], motions), placed(parts[other], motions))
+    return found and found.distance
+
+
+def _still(one: Part, other: Part) -> bool:
+    on_wheel: set[Group] = {"wheel", "upright"}
+    return {one.moves_with, other.moves_with} <= on_wheel or one.moves_with == other.moves_with
+
+
+def _rooms(
+    parts: Mapping[str, Part], moves: Moves, wanted: Iterable[tuple[str, str]], within: float | None
+) -> Iterable[Between]:
+    centre = moves.ride.upright.wheel_centre
+    for one, other in wanted:
+        a, b = parts[one], parts[other]
+        look = band(a, b).limits.good if within is None else within
+        still = _still(a, b)
+        made = partial(Between, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
+        least = _still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
+        if least is None:
+            yield made(gap=None)
+            continue
+        on_one, on_other = (minus(place, centre) for place in (least.on_one, least.on_other))
+        yield made(gap=least.gap, travel=least.travel, lock=least.lock, on_one=on_one, on_other=on_other)
+
+
+class _Least(NamedTuple):
+    """The least gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height."""
+
+    gap: float
+    travel: float
+    lock: float
+    on_one: Vector
+    on_other: Vector
+
+
+@lru_cache(maxsize=8192)  # an answer changes few parts, and what is found of the others stays
+def _still_least(a: Part, b: Part, look: float) -> _Least | None:
+    found = nearer(a.solid, b.solid, look)
+    return _Least(found.distance, 0.0, 0.0, found.on_a, found.on_b) if found else None
+
+
+@lru_cache(maxsize=8192)
+def _moving_least(a: Part, b: Part, look: float, moves: Moves) -> _Least | None:
+    found, at, back = _positions(moves).nearest(a, b, look)
+    if found is None or at is None:
+        return None
+    return _Least(found.distance, at.travel, at.lock, back.point(found.on_a), back.point(found.on_b))
+
+
+@lru_cache(maxsize=2)
+def _positions(moves: Moves) -> "_Positions":
+    return _Positions(moves)
+
+
+Motions = dict[Group, Motion]
+
+
+class _Positions:
+    """Every position of a corner, and the motions to each, seen from the road and seen from the upright."""
+
+    def __init__(self, moves: Moves) -> None:
+        self._places = moves.sweep.placed
+        self._from_road = [moves.ride.motions(place.pose) for place in self._places]
+        self._from_upright = [from_upright(motions) for motions in self._from_road]
+        self._solids: dict[tuple[Part, int, bool], Solid] = {}
+        self._shifts: dict[tuple[Part, bool], list[float]] = {}
+
+    def nearest(self, a: Part, b: Part, look: float) -> tuple[Gap | None, Placed | None, Motion]:
+        """The least gap under `look` over all positions, where, and from its frame to the upright's own at ride height.
+
+        A part's gap to another changes by no more than the two move: the gap at ride height says where it is worth looking.
+        """
+        on_upright = bool({a.moves_with, b.moves_with} & {"wheel", "upright"})
+        if "ground" in (a.group, b.group):
+            return self._over_ground(a, b, look, on_upright)
+        moved = [x + y for x, y in zip(self._shift(a, on_upright), self._shift(b, on_upright), strict=True)]
+        ride = nearer(a.solid, b.solid, look + max(moved))
+        if ride is None:
+            return None, None, STILL
+        order = sorted((n for n in range(len(moved)) if ride.distance - moved[n] < look), key=lambda n: -moved[n])
+        best: Gap | None = None
+        at = 0
+        for n in order:
+            found = nearer(self._solid(a, n, on_upright), self._solid(b, n, on_upright), look)
+            if found:
+                best, at, look = found, n, found.distance
+        return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
+
+    def _over_ground(self, a: Part, b: Part, look: float, on_upright: bool) -> tuple[Gap | None, Placed | None, Motion]:
+        """The same over level ground: a plane sees no more of a part than its farthest points."""
+        part, first = (b, False) if a.group == "ground" else (a, True)
+        best: Gap | None = None
+        at = 0
+        for n, motions in enumerate(self._from_upright if on_upright else self._from_road):
+            up, level = motions["ground"].direction(UP), motions["ground"].point(NOUGHT)
+            standing = self._solid(part, n, on_upright)
+            if dot(minus(standing.middle, level), up) - standing.reach >= look:
+                continue
+            for piece in standing.pieces:
+                lowest = minus(piece.support(-up[0], -up[1], -up[2]), times(piece.radius, up))
+                height = dot(minus(lowest, level), up)
+                if height < look:
+                    below = minus(lowest, times(height, up))
+                    best = Gap(height, lowest, below) if first else Gap(height, below, lowest)
+                    at, look = n, height
+        return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
+
+    def _motions(self, n: int, on_upright: bool) -> Motions:
+        return (self._from_upright if on_upright else self._from_road)[n]
+
+    def _solid(self, part: Part, n: int, on_upright: bool) -> Solid:
+        if on_upright and part.moves_with in ("wheel", "upright"):
+            return part.solid
+        key = (part, n, on_upright)
+        if key not in self._solids:
+            self._solids[key] = placed(part, self._motions(n, on_upright))
+        return self._solids[key]
+
+    def _shift(self, part: Part, on_upright: bool) -> list[float]:
+        """How far the part's farthest moved place is from where it is at ride height, mm, at each position."""
+        key = (part, on_upright)
+        if key not in self._shifts:
+            if on_upright and part.moves_with in ("wheel", "upright"):
+                self._shifts[key] = [0.0] * len(self._places)
+            else:
+                points = corners(part)
+                self._shifts[key] = [
+                    max(dist(point, motions[carrier].point(point)) for point, carrier in points)
+                    for motions in (self._from_upright if on_upright else self._from_road)
+                ]
+        return self._shifts[key]

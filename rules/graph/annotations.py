@@ -1,0 +1,57 @@
+"""What a function says of its parameters by their annotations: unit, choices, role, whether it can be done without."""
+
+import types
+from collections.abc import Callable
+from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+
+from rules.graph.declare import AnswersOf, Every, Role
+from rules.measure.units import Unit
+
+
+class GraphError(Exception):
+    """The functions do not fit together. A mistake in the program, found when it starts."""
+
+
+def hints_of(function: Callable[..., Any]) -> dict[str, Any]:
+    """Annotations by parameter, and the result's under `return`, with what stands beside each type."""
+    return get_type_hints(function, include_extras=True)
+
+
+def without_none(annotation: Any) -> tuple[Any, bool]:
+    """The annotation without `| None`, and whether it had that."""
+    if get_origin(annotation) in (Union, types.UnionType):
+        rest = [part for part in get_args(annotation) if part is not type(None)]
+        if len(rest) == 1:
+            return rest[0], True
+    return annotation, False
+
+
+def choices_of(annotation: Any) -> frozenset[str]:
+    """The words of a Literal; none of anything else."""
+    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
+
+
+def role_of(annotation: Any) -> str:
+    """The role a unit or a class is given, for those that take every value of it; empty without one."""
+    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
+    return next((extra.role for extra in extras if isinstance(extra, Unit | Role)), "")
+
+
+def gathering_of(annotation: Any) -> "Every | AnswersOf | None":
+    """What a parameter gathers; None where it is one input."""
+    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
+    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
+
+
+def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
+    """The unit's symbol, or the name of the type. Raises GraphError for neither."""
+    if get_origin(annotation) is Annotated:
+        for extra in get_args(annotation)[1:]:
+            if isinstance(extra, Unit):
+                return extra.symbol
+        annotation = get_args(annotation)[0]
+    if get_origin(annotation) is Literal:
+        return "str"
+    if isinstance(annotation, type):
+        return annotation.__name__
+    raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")

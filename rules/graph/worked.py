@@ -1,0 +1,42 @@
+"""What has been worked out for one sheet: the engine's notebook."""
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from rules.graph.results import Reason
+
+
+@dataclass(slots=True)
+class Worked:
+    """What has been worked out for one sheet.
+
+    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
+    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
+    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
+    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
+    light: heavy functions are put off. put_off: names that are still to be worked out: those and what rests on them.
+    """
+
+    known: dict[str, Any]
+    estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    not_here: dict[str, Reason] = field(default_factory=dict)
+    broken: dict[str, Reason] = field(default_factory=dict)
+    crashed: set[str] = field(default_factory=set)
+    put_off: set[str] = field(default_factory=set)
+    light: bool = False
+
+    def copy(self) -> "Worked":
+        """One of its own with the same in it."""
+        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
+        return Worked(known, estimated, waits, not_here, broken, set(self.crashed), set(self.put_off), self.light)
+
+    def forget(self, name: str) -> None:
+        """Drop what is known of a name."""
+        for kept in self._all():
+            kept.pop(name, None)
+        self.crashed.discard(name)
+        self.put_off.discard(name)
+
+    def _all(self) -> tuple[dict[str, Any], ...]:
+        return self.known, self.estimated, self.waits, self.not_here, self.broken

@@ -1,0 +1,57 @@
+"""Which one answer moves a number most, found by changing each a little."""
+
+from math import radians
+
+from rules.graph.engine import Graph
+from rules.graph.results import Judgement
+from rules.graph.worked import Worked
+from rules.measure.display import in_a_sentence, show
+from rules.measure.quantity import KINDS, Units
+
+NUDGE = {"mm": 0.5, "rad": radians(0.25)}
+"""How much an answer is changed by to see what it does, in the inside unit."""
+SAID = {"mm": (10.0, 25.4 / 4), "rad": (radians(1.0), radians(1.0))}
+"""What the change is told for: metric and inch sheets."""
+LEAST = 0.05
+"""Of the number for one of the answer (a mm for a mm, a mm for a degree): less is not worth saying."""
+
+
+def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units) -> str:
+    """In a sentence, which answer adds most to the number judged, and how much; empty where none does.
+
+    Lengths and angles the number rests on are changed a little, one at a time, all others held.
+    """
+    rates = sorted(
+        _rates(graph, judgement, worked).items(), key=lambda pair: -abs(pair[1]) * SAID[_unit(graph, pair[0])][0]
+    )
+    if not rates:
+        return ""
+    name, rate = rates[0]
+    unit, asked = _unit(graph, name), graph.fields[name]
+    step = SAID[unit][units == "inch"]
+    more = "more" if rate > 0 else "less"
+    return (
+        f"Moved most by {in_a_sentence(asked.label)} ({asked.step.replace('_', ' ')}): {show(step, unit, units)} {more} gives "
+        f"{show(abs(rate) * step, 'mm', units)} more room."
+    )
+
+
+def _rates(graph: Graph, judgement: Judgement, worked: Worked) -> dict[str, float]:
+    """mm of the number judged for one inside unit of each answer that matters."""
+    assert judgement.again is not None
+    now = judgement.again(worked.known)
+    fields = dict.fromkeys(field for name in judgement.rests_on for field in graph.fields_of(name))
+    rates: dict[str, float] = {}
+    for field in fields:
+        answer = worked.known.get(field)
+        if not isinstance(answer, float) or KINDS[graph.fields[field].kind].unit not in NUDGE or now is None:
+            continue
+        nudge = NUDGE[_unit(graph, field)]
+        then = judgement.again(graph.what_if(worked, field, *judgement.rests_on)(answer + nudge).known)
+        if then is not None and abs(then - now) * SAID[_unit(graph, field)][0] > LEAST * nudge * 10:
+            rates[field] = (then - now) / nudge
+    return rates
+
+
+def _unit(graph: Graph, field: str) -> str:
+    return graph.units[field]

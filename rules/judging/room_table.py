@@ -1,0 +1,96 @@
+"""The room between all parts of a corner as plain data: least first, and what cannot be judged yet."""
+
+from dataclasses import dataclass
+
+from rules.corner.kinds import BY_DESIGN
+from rules.corner.part import PART, Part
+from rules.corner.room import Between, Moves, rooms
+from rules.corner.words import where
+from rules.graph.results import WORST_FIRST, Verdict
+from rules.judging.judge import Judged, and_list, reason
+from rules.judging.trade import trade
+from rules.measure.display import both
+
+WITHIN = 60.0
+"""mm; pairs further apart than this everywhere are listed as more than that."""
+
+
+@dataclass(frozen=True, slots=True)
+class RoomLine:
+    """One pair. gap: mm, minus where they overlap, None where it is more than `WITHIN`. measure: fields it rests on that
+    are not measured. where: in words, empty where the gap is not known. travel: mm. lock: 1 full left, -1 full right."""
+
+    one: str
+    other: str
+    verdict: Verdict
+    gap: float | None
+    wanted: float
+    least: float
+    kind: str
+    why: str
+    where: str
+    travel: float
+    lock: float
+    measure: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NotJudged:
+    """A part that is not in it yet, and why: the fields to enter, or that this build has no such thing."""
+
+    part: str
+    enter: tuple[str, ...]
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class RoomTable:
+    """Every pair, least room first; parts that are not in it; pairs made to touch, in words; positions looked at."""
+
+    lines: tuple[RoomLine, ...]
+    absent: tuple[NotJudged, ...]
+    touching: tuple[str, ...]
+    positions: int
+
+
+def room_table(judged: Judged) -> RoomTable:
+    """The room of every two parts of different motion groups among those that can be built from what is entered."""
+    worked, graph = judged.worked, trade()
+    names = graph.in_role(PART)
+    parts: dict[str, Part] = {name: worked.known[name] for name in names if name in worked.known}
+    moves: Moves | None = worked.known.get("corner_moves")
+    found = rooms(parts, moves, WITHIN) if moves else []
+    lines = sorted((_line(pair, judged) for pair in found), key=lambda line: WITHIN if line.gap is None else line.gap)
+    absent = tuple(_absent(name, judged) for name in names if name not in worked.known)
+    present = {part.name for part in parts.values()}
+    touching = tuple(
+        f"{' and '.join(touch.ones)} with {' and '.join(touch.others)}: {touch.why}"
+        for touch in BY_DESIGN
+        if present & set(touch.ones) and present & set(touch.others)
+    )
+    return RoomTable(tuple(lines), absent, touching, len(moves.sweep.placed) if moves else 0)
+
+
+def _line(pair: Between, judged: Judged) -> RoomLine:
+    estimated = judged.worked.estimated
+    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
+    measure = tuple(dict.fromkeys(field for name in rests_on for field in estimated.get(name, ())))
+    words, figures = where(pair) if pair.gap is not None else ("", {})
+    shown = {name: both(number, unit, judged.shown_in) for name, (number, unit) in figures.items()}
+    verdict: Verdict = max((pair.verdict, "watch" if measure else "good"), key=lambda one: -WORST_FIRST.index(one))
+    band, (one, other) = pair.band, pair.parts
+    limits = band.limits
+    return RoomLine(
+        one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, band.why,
+        words.format_map(shown), pair.travel, pair.lock, measure,
+    )  # fmt: skip
+
+
+def _absent(name: str, judged: Judged) -> NotJudged:
+    worked = judged.worked
+    words = name.removesuffix("_part").replace("_", " ")
+    if name in worked.waits:
+        fields = worked.waits[name]
+        return NotJudged(words, fields, f"enter {and_list(fields)}")
+    why = worked.not_here.get(name) or worked.broken.get(name)
+    return NotJudged(words, (), reason(why, judged.shown_in) if why else "not known")

@@ -1,0 +1,72 @@
+"""Finding a question, a value or a check by part of its name or by what else builders call it."""
+
+from collections.abc import Iterable
+from difflib import get_close_matches
+from functools import cache
+
+from rules.judging.trade import trade
+from rules.sheet import FIELDS, STEPS
+from rules.sheet.glossary import ALSO_CALLED, also_called, plain_words
+
+SHORT = 3
+"""Letters. So short a word must begin one of the words searched; a longer one may stand anywhere in them."""
+
+
+@cache
+def searched(text: str) -> str:
+    """A text and all that it is also called, as plain words with a space before each."""
+    return f" {plain_words(' '.join((text, *also_called(text))))}"
+
+
+def matches(wanted: str, text: str) -> bool:
+    """Whether every word wanted is in a text or in what it is also called.
+
+    >>> matches("KPI", "Pivots: Inclination"), matches("tire size", "Smallest tyre"), matches("tire", "Smallest tyre")
+    (True, False, True)
+    """
+    words = searched(text)
+    return all((f" {word}" if len(word) <= SHORT else word) in words for word in plain_words(wanted).split())
+
+
+@cache
+def _named() -> dict[str, str]:
+    """Every name that can be explained, and the text it is searched by."""
+    fields = {name: f"{asked.label} {name}" for name, asked in FIELDS.items()}
+    checks = {name: f"{node.note.title} {name}" for name, node in trade().checks.items()}
+    return {**fields, **{name: name for name in trade().values}, **checks}
+
+
+def names_like(wanted: str) -> tuple[str, ...]:
+    """Names that part of a name or another word for it finds: what is called exactly so, questions, values, checks."""
+    word = plain_words(wanted)
+    if not word:
+        return ()
+    found = [name for name, text in _named().items() if matches(wanted, text)]
+    return tuple(sorted(found, key=lambda name: word not in _exactly(name)))
+
+
+def is_exactly(wanted: str, name: str) -> bool:
+    """Whether a question is called just so, or just so by others: `caster` is `pivots.castor`."""
+    return plain_words(wanted) in _exactly(name)
+
+
+def _exactly(name: str) -> tuple[str, ...]:
+    label = plain_words(FIELDS[name].label) if name in FIELDS else ""
+    return (label, *map(plain_words, ALSO_CALLED.get(label, ()))) if label else ()
+
+
+def nearest(wanted: str, names: Iterable[str] = (), most: int = 3) -> tuple[str, ...]:
+    """Real names that a misspelt one may have meant. names: what to choose from; all that can be explained by default."""
+    return tuple(get_close_matches(wanted, list(names) or list(_named()), n=most))
+
+
+def nearest_key(unknown: str) -> str:
+    """The question or step that a key of a sheet nobody knows may have meant; empty where none is near.
+
+    >>> nearest_key("pivots.caster"), nearest_key("tire"), nearest_key("pivots.horses")
+    ('pivots.castor', 'tyre', '')
+    """
+    step, _, key = unknown.rpartition(".")
+    names = [asked.key for asked in FIELDS.values() if asked.step == step] if step else [one.name for one in STEPS]
+    near = nearest(key, names, most=1) if names else ()
+    return f"{step}.{near[0]}" if near and step else near[0] if near else ""

@@ -1,0 +1,11 @@
+"""What is chosen about the moving front end, in the words a sheet uses."""
+
+from typing import Literal
+
+LinkageKind = Literal["rack", "relay rod", "one rod across"]
+"""What moves the tie rods."""
+OuterPivotBolt = Literal["along the steering axis", "fore and aft", "across the car"]
+TieRodOuterBolt = Literal["up and down", "fore and aft"]
+TieRodInnerBolt = Literal["along the rack", "up and down", "fore and aft"]
+"""Which way the bolt, stud or shank of a joint lies at ride height, wheels straight."""
+ArmName = Literal["lower arm", "upper arm"]

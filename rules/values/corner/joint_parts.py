@@ -1,0 +1,216 @@
+"""The outer joints: their housings, the lugs and bolts that hold them, steering arm and tie-rod end."""
+
+from math import isclose
+
+from rules.corner.part import AnyPart, Group, Part
+from rules.graph.declare import value
+from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.measure.marks import Thread
+from rules.measure.units import Mm
+from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
+from rules.motion.joints import bolt_direction
+from rules.motion.kinds import OuterPivotBolt
+from rules.motion.points import OUTBOARD, UP, UprightPoints
+from rules.solids.shapes import Ball, Cylinder, Prism
+from rules.tables import sources
+from rules.tables.hexagons import hexagon_for
+from rules.values.optional_step import answered
+
+SUBJECT = "corner"
+BOTH = ({"which": "upper"}, {"which": "lower"})
+PLACE = sources.GEOMETRY
+LEAST_LUG = 1.0
+"""mm from the plate's back to the pivot, where lugs can stand."""
+
+
+@value(SUBJECT, formula="a ball, {which} housing reach, round the {which} pivot", source=PLACE, each=BOTH)
+def which_joint_housing_part(which: str, which_radius: Mm | None, upright_points: UprightPoints) -> AnyPart:
+    """The {which} joint's housing, which belongs to its arm; its middle stays on the upright.
+
+    >>> upright = UprightPoints((10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> which_joint_housing_part("upper", 22.0, upright).text
+    'upper joint housing: ball, upper arm'
+    """
+    if which_radius is None:
+        raise Waits(f"pivots.{which}_radius")
+    arm: Group = "upper arm" if which == "upper" else "lower arm"
+    ball = Ball(_pivot(which, upright_points), which_radius)
+    return Part(f"{which} joint housing", arm, (ball,), "housing", held_by="upright")
+
+
+def _pivot(which: str, upright: UprightPoints) -> Vector:
+    return upright.upper if which == "upper" else upright.lower
+
+
+def _between_lugs(which: str, kind: str, shear: str | None, width: float | None, gap: float | None) -> float:
+    """From the joint's middle to a lug's inner face, mm."""
+    if kind == "ball joint":
+        raise NotForThisBuild(f"which side of the {which} ball joint its stud leaves is not asked")
+    if shear is None:
+        raise Waits(f"pivots.{which}_shear")
+    if shear != "double":
+        raise NotForThisBuild(f"on which side the one lug of the {which} joint stands is not asked")
+    names = {f"{which}_ball_width": width, f"{which}_gap": gap}
+    wide, free = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    return float(wide / 2 + free)
+
+
+def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Vector:
+    if lies is None:
+        raise Waits(f"joint_angles.{which}_bolt")
+    return bolt_direction(lies, upright)
+
+
+@value(
+    SUBJECT,
+    formula="two flat pieces square to the bolt, ball width and gap apart, from the plate's back to the hole's edge distance "
+    "past the pivot",
+    source=PLACE,
+    each=BOTH,
+)
+def which_lugs_part(
+    which: str,
+    which_kind: str,
+    which_shear: str | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    which_lug_thickness: Mm | None,
+    which_edge_distance: Mm | None,
+    which_bolt: OuterPivotBolt | None,
+    plate_thickness: Mm | None,
+    mount_face_offset: Mm,
+    upright_points: UprightPoints,
+) -> AnyPart:
+    """The two lugs of a {which} joint in double shear.
+
+    >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> bolt = ("spherical bearing", "double", 20.0, 5.0, 10.0, 20.0, "fore and aft")
+    >>> which_lugs_part("upper", *bolt, 10.0, -70.0, upright).text
+    'upper lugs: 4 shapes, upright'
+    """
+    inner = _between_lugs(which, which_kind, which_shear, which_ball_width, which_gap)
+    names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_edge_distance": which_edge_distance}
+    thick, edge = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    (plate,) = answered("the plate is not drawn yet", "plate", thickness=plate_thickness)
+    pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
+    out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
+    if size(out) < 0.1:
+        raise NotForThisBuild(f"the {which} joint's bolt lies across the car; how its lugs stand is not asked")
+    out = unit(out)
+    reach = (mount_face_offset - plate - pivot[1]) / out[1]
+    if reach < LEAST_LUG:
+        raise NotForThisBuild(f"the {which} pivot does not lie behind the plate; how its lugs stand is not asked")
+    outline = ((-edge, 0.0), (edge, 0.0), (edge, reach), (-edge, reach))
+    across = cross(out, along)
+    shapes: list[Prism | Cylinder] = []
+    for low, high in ((inner, inner + thick), (-inner - thick, -inner)):
+        shapes.append(Prism(pivot, across, out, outline, low, high))
+        shapes.append(Cylinder(plus(pivot, times(low, along)), plus(pivot, times(high, along)), edge))
+    return Part(f"{which} lugs", "upright", tuple(shapes))
+
+
+@value(
+    SUBJECT,
+    formula="a shank through ball and lugs, a head on one side, a nut on the other, each turned round",
+    source=(sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2),
+    each=BOTH,
+)
+def which_pivot_bolt_part(
+    which: str,
+    which_kind: str,
+    which_shear: str | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    which_lug_thickness: Mm | None,
+    which_thread: Thread | None,
+    which_bolt: OuterPivotBolt | None,
+    upright_points: UprightPoints,
+) -> AnyPart:
+    """The bolt of a {which} joint in double shear. Which end the head is on is not asked: a nut's height counts at both.
+
+    >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> bolt = ("spherical bearing", "double", 20.0, 5.0, 10.0, Thread("", 14.0, 1.5), "fore and aft")
+    >>> which_pivot_bolt_part("upper", *bolt, upright).text
+    'upper pivot bolt: 3 shapes, upright'
+    """
+    inner = _between_lugs(which, which_kind, which_shear, which_ball_width, which_gap)
+    names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_thread": which_thread}
+    thick, thread = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
+    hexagon, face = hexagon_for(thread.diameter), inner + thick
+    end = face + hexagon.nut + 2 * thread.pitch
+
+    def bar(low: float, high: float, radius: float) -> Cylinder:
+        return Cylinder(plus(pivot, times(low, along)), plus(pivot, times(high, along)), radius)
+
+    return Part(
+        f"{which} pivot bolt",
+        "upright",
+        (
+            bar(-face, face, thread.diameter / 2),
+            bar(face, end, hexagon.corner_radius),
+            bar(-end, -face, hexagon.corner_radius),
+        ),
+    )
+
+
+@value(SUBJECT, formula="a ball, tie-rod end housing reach, round the outer tie-rod joint", source=sources.AS_ENTERED)
+def tie_rod_end_part(
+    tie_rod_end_reach: Mm | None, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
+) -> AnyPart:
+    """The tie-rod end's housing, which belongs to the tie rod; its middle stays on the upright.
+
+    >>> tie_rod_end_part(20.0, -120.0, -90.0, 360.0).text
+    'tie-rod end: ball, tie rod'
+    """
+    if tie_rod_end_reach is None:
+        raise NotForThisBuild("the reach of the tie-rod end's housing is not entered under steering")
+    middle = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
+    return Part("tie-rod end", "tie rod", (Ball(middle, tie_rod_end_reach),), "housing", held_by="upright")
+
+
+@value(
+    SUBJECT,
+    formula="a bar of the root's section, from the weld's middle (by the load's place from it) to the tie-rod end",
+    source=PLACE.saying("the arm counts as thick all along as at its root"),
+)
+def steering_arm_part(
+    steering_arm_form: str | None,
+    steering_arm_width: Mm | None,
+    steering_arm_height: Mm | None,
+    joint_steering_arm_load_ahead: Mm | None,
+    joint_steering_arm_load_above: Mm | None,
+    joint_steering_arm_load_inboard: Mm | None,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_end_height: Mm,
+) -> AnyPart:
+    """The steering arm from root to tie-rod end.
+
+    >>> steering_arm_part("flat bar", 60.0, 25.0, -110.0, 0.0, 60.0, -150.0, -120.0, 400.0).text
+    'steering arm: prism, upright'
+    """
+    if steering_arm_form is None:
+        raise NotForThisBuild("the steering arm's form is not entered under upright strength")
+    round_arm = steering_arm_form.startswith("round")
+    sizes = {"steering_arm_width": steering_arm_width}
+    if not round_arm:
+        sizes["steering_arm_height"] = steering_arm_height
+    wide, *rest = answered("", "upright", form=steering_arm_form, **sizes)[1:]
+    loads = {"load_ahead": joint_steering_arm_load_ahead, "load_above": joint_steering_arm_load_above,
+             "load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
+    no_weld = "where the steering arm's root stands is not known: the place of its load from the weld is not entered"
+    ahead, above, inboard = answered(no_weld, "joint_steering_arm", **loads)
+    end = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
+    root = minus(end, (ahead, -inboard, above))
+    length = size(minus(end, root))
+    if isclose(length, 0.0, abs_tol=1.0):
+        raise OutsideRange("the steering arm's weld lies at the tie-rod end itself")
+    if round_arm:
+        return Part("steering arm", "upright", (Cylinder(root, end, wide / 2),))
+    along = times(1 / length, minus(end, root))
+    level = cross(UP, along)
+    level = unit(level) if size(level) > 1e-6 else OUTBOARD
+    x, y = wide / 2, rest[0] / 2
+    outline = ((-x, -y), (x, -y), (x, y), (-x, y))
+    return Part("steering arm", "upright", (Prism(root, level, cross(along, level), outline, 0.0, length),))

@@ -1,0 +1,339 @@
+"""The parts that stand still on the upright: hub, plate, beam, caliper with its bracket, hub bolts."""
+
+from math import asin, cos, pi, sin
+
+from rules.corner.part import SPINDLE, AnyPart, Part, spindle
+from rules.graph.declare import value
+from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.measure.marks import Thread
+from rules.measure.outline import Outline, hub_bolt_places, plate_outline
+from rules.measure.units import Mm, Rad
+from rules.measure.vectors import Vector
+from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
+from rules.tables import sources
+from rules.tables.hexagons import hexagon_for
+from rules.values.optional_step import answered
+
+SUBJECT = "corner"
+STACK = sources.GEOMETRY
+TO_THE_REAR: Vector = (-1.0, 0.0, 0.0)
+UP: Vector = (0.0, 0.0, 1.0)
+EAR = 1.25
+"""Bolt diameters of metal beside a hub bolt's middle in the hub's mounting flange. Common practice, no source."""
+TRIMMED = 1.5
+"""Hole diameters from the caliper bolts' middle to the trimmed edge of the bracket. Common practice, no source."""
+NO_PLATE = "the plate is not drawn yet"
+
+
+@value(SUBJECT, formula="a round bar, body diameter, from behind the flange to the hub's end", source=STACK)
+def hub_body_part(
+    body_diameter: Mm, body_length: Mm, flange_thickness: Mm, hub_face_offset: Mm, wheel_centre_height: Mm
+) -> AnyPart:
+    """The hub's body and spigot, which stand still.
+
+    >>> hub_body_part(80.0, 90.0, 10.0, 0.0, 400.0).text
+    'hub body: cylinder, upright'
+    """
+    if body_length <= flange_thickness:
+        raise OutsideRange("the hub's body ends within its flange")
+    front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
+    return Part("hub body", "upright", (Cylinder(front, back, body_diameter / 2),))
+
+
+def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[tuple[float, float], ...]:
+    if bolts != 4:
+        raise NotForThisBuild("the hub bolts' places are known for four bolts only")
+    if width is None or height is None:
+        asked = {"hub.mount_width": width, "hub.mount_height": height}
+        raise Waits(*(name for name, answer in asked.items() if answer is None))
+    return hub_bolt_places(width, height)
+
+
+@value(
+    SUBJECT,
+    formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face",
+    source=sources.COMMON_PRACTICE.saying("the metal beside the bolts"),
+)
+def hub_mounting_flange_part(
+    mount_bolts: int,
+    mount_width: Mm | None,
+    mount_height: Mm | None,
+    mount_bolt_thread: Thread,
+    mount_flange_thickness: Mm,
+    mount_face_offset: Mm,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The ears of the hub that the plate bolts to.
+
+    >>> hub_mounting_flange_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, -60.0, 400.0).text
+    'hub mounting flange: prism, upright'
+    """
+    places = _hub_bolts(mount_bolts, mount_width, mount_height)
+    beyond = EAR * mount_bolt_thread.diameter
+    wide, high = (2 * (max(place[i] for place in places) + beyond) for i in (0, 1))
+    middle = (0.0, mount_face_offset + mount_flange_thickness / 2, wheel_centre_height)
+    return Part("hub mounting flange", "upright", (block(middle, TO_THE_REAR, UP, wide, high, mount_flange_thickness),))
+
+
+@value(
+    SUBJECT,
+    formula="shanks from the heads behind the plate to the mounting flange's front, or to nuts in front of it",
+    source=(sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2),
+)
+def hub_bolts_part(
+    mount_bolts: int,
+    mount_width: Mm | None,
+    mount_height: Mm | None,
+    mount_bolt_thread: Thread,
+    mount_flange_thickness: Mm,
+    plate_thickness: Mm | None,
+    hub_bolt_into: str | None,
+    mount_face_offset: Mm,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The hub's mounting bolts with their heads, turned round, and with nuts where they go into nuts.
+
+    >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, "nut", -60.0, 400.0).text
+    'hub bolts: 12 shapes, upright'
+    """
+    (thickness,) = answered(NO_PLATE, "plate", thickness=plate_thickness)
+    places = _hub_bolts(mount_bolts, mount_width, mount_height)
+    hexagon = hexagon_for(mount_bolt_thread.diameter)
+    back, front = mount_face_offset - thickness, mount_face_offset + mount_flange_thickness
+    shapes: list[Shape] = []
+    for x, z in places:
+
+        def bar(start: float, end: float, radius: float, x: float = x, z: float = z) -> Cylinder:
+            return Cylinder((x, start, wheel_centre_height + z), (x, end, wheel_centre_height + z), radius)
+
+        shapes.append(bar(back - hexagon.head, back, hexagon.corner_radius))
+        shapes.append(bar(back, front, mount_bolt_thread.diameter / 2))
+        if hub_bolt_into == "nut":
+            shapes.append(bar(front, front + hexagon.nut + 2 * mount_bolt_thread.pitch, hexagon.corner_radius))
+    return Part("hub bolts", "upright", tuple(shapes))
+
+
+def _outline(
+    width: float | None,
+    height: float | None,
+    top: float | None,
+    front: float | None,
+    corner: float | None,
+    thickness: float | None,
+) -> tuple[Outline, float]:
+    """The plate's outline, x forward, and its thickness."""
+    places = {"spindle_from_top": top, "spindle_from_front": front}
+    sizes = answered(NO_PLATE, "plate", width=width, height=height, thickness=thickness, **places)
+    wide, high, thick, from_top, from_front = sizes
+    outline = plate_outline(
+        wide, high, from_top, from_front, corner or 0.0, "right"
+    )  # a right piece has its front at the right: x is forward
+    if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
+        raise NotForThisBuild("the spindle does not lie inside the plate's outline; put that right first")
+    return outline, thick
+
+
+@value(SUBJECT, formula="the plate's own outline with its bore, thickness inboard of the mounting face", source=STACK)
+def plate_part(
+    plate_width: Mm | None,
+    plate_height: Mm | None,
+    spindle_from_top: Mm | None,
+    spindle_from_front: Mm | None,
+    corner_radius: Mm | None,
+    plate_thickness: Mm | None,
+    bore: Mm | None,
+    mount_face_offset: Mm,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The upright's plate, exact: round corners and bore. Its bolt holes, full of bolts, are not taken out.
+
+    >>> plate_part(140.0, 260.0, 140.0, 70.0, 20.0, 10.0, 80.0, -60.0, 400.0).text
+    'plate: 5 shapes, upright'
+    """
+    placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    outline, thickness = _outline(*placed, corner_radius, plate_thickness)
+    back, front = mount_face_offset - thickness, mount_face_offset
+    middle = spindle(wheel_centre_height)
+    hole = Bore((0.0, 0.0), bore / 2) if bore else None
+    try:
+        return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
+    except ValueError:
+        raise NotForThisBuild("the plate's bore does not lie inside its outline; put that right first") from None
+
+
+def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bore | None) -> list[Shape]:
+    """A cross with the bore in it and four quarter discs: exact, with few pieces. x of the outline is forward."""
+    left, right, bottom, top, r = outline.left, outline.right, outline.bottom, outline.top, outline.corner_radius
+    if r <= 0:
+        corners = ((left, bottom), (right, bottom), (right, top), (left, top))
+        return [_flat(middle, corners, back, front, bore)]
+    cross = (
+        (left + r, bottom), (right - r, bottom), (right - r, bottom + r), (right, bottom + r), (right, top - r),
+        (right - r, top - r), (right - r, top), (left + r, top), (left + r, top - r), (left, top - r), (left, bottom + r),
+        (left + r, bottom + r),
+    )  # fmt: skip
+    shapes: list[Shape] = [_flat(middle, cross, back, front, bore)]
+    for x, z in ((left + r, bottom + r), (right - r, bottom + r), (right - r, top - r), (left + r, top - r)):
+        towards = (
+            cos(pi / 4) * (1 if x > (left + right) / 2 else -1),
+            0.0,
+            sin(pi / 4) * (1 if z > (bottom + top) / 2 else -1),
+        )
+        quarter = ((0.0, back), (r, back), (r, front), (0.0, front))
+        origin = (middle[0] + x, middle[1], middle[2] + z)
+        shapes.append(Revolved(origin, SPINDLE, quarter, towards=towards, half_angle=pi / 4))
+    return shapes
+
+
+def _flat(
+    middle: Vector, corners: tuple[tuple[float, float], ...], back: float, front: float, bore: Bore | None
+) -> Prism:
+    """An outline, x forward and y up, standing square to the spindle; its own x then runs to the rear."""
+    return Prism(middle, TO_THE_REAR, UP, tuple((-x, z) for x, z in corners), back, front, bore)
+
+
+@value(
+    SUBJECT,
+    formula="beam width by beam depth behind the plate, up and down the plate; clear of the joint housings where it does not "
+    "run past both pivots",
+    source=STACK.saying("the beam counts as standing straight behind the spindle"),
+)
+def beam_part(
+    beam: str | None,
+    beam_width: Mm | None,
+    beam_depth: Mm | None,
+    beam_to_pivots: bool | None,
+    plate_width: Mm | None,
+    plate_height: Mm | None,
+    spindle_from_top: Mm | None,
+    spindle_from_front: Mm | None,
+    plate_thickness: Mm | None,
+    upper_above_spindle: Mm,
+    lower_below_spindle: Mm,
+    upper_radius: Mm | None,
+    lower_radius: Mm | None,
+    mount_face_offset: Mm,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The beam on the back of the plate, as what it takes up from outside: box, channel or tube.
+
+    >>> sizes = (140.0, 300.0, 150.0, 70.0, 10.0, 120.0, 120.0, 22.0, 22.0, -60.0, 400.0)
+    >>> beam_part("box", 60.0, 40.0, True, *sizes).text
+    'beam: prism, upright'
+    """
+    if beam is None or beam == "none":
+        raise NotForThisBuild("no beam is entered under upright strength")
+    if beam_width is None or (beam_depth is None and beam != "tube"):
+        raise Waits("upright.beam_width" if beam_width is None else "upright.beam_depth")
+    placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    outline, thickness = _outline(*placed, None, plate_thickness)
+    low, high = outline.bottom, outline.top
+    if not beam_to_pivots:
+        if upper_radius is None or lower_radius is None:
+            raise Waits(
+                *(
+                    f"pivots.{which}_radius"
+                    for which, r in (("upper", upper_radius), ("lower", lower_radius))
+                    if r is None
+                )
+            )
+        low = max(low, lower_radius + CLEAR_OF_JOINT - lower_below_spindle)
+        high = min(high, upper_above_spindle - upper_radius - CLEAR_OF_JOINT)
+    if low >= high:
+        raise OutsideRange("no height is left for the beam between the two joints")
+    depth, back = beam_depth or beam_width, mount_face_offset - thickness
+    half = beam_width / 2
+    corners = ((-half, low), (half, low), (half, high), (-half, high))
+    return Part("beam", "upright", (_flat(spindle(wheel_centre_height), corners, back - depth, back, None),))
+
+
+CLEAR_OF_JOINT = 12.0
+"""mm that a beam which ends before the pivots leaves free beside a joint's housing. Common practice, no source."""
+
+
+@value(
+    SUBJECT,
+    formula="round the rotor's edge over its length: a bridge above the edge, a body on each side from the pads' faces out",
+    source=STACK.saying("measured places joined by plain shapes"),
+)
+def caliper_part(
+    rotor_diameter: Mm,
+    rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
+    reach_above_rotor: Mm,
+    outboard_reach: Mm,
+    caliper_inboard: Mm,
+    caliper_inward: Mm,
+    caliper_long: Mm,
+    caliper_at: Rad,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The caliper with its bridge and pads, where it stands round the clock.
+
+    >>> caliper_part(280.0, -40.0, 20.0, 22.0, 44.0, 60.0, 45.0, 180.0, 1.5, 400.0).text
+    'caliper: 3 shapes, upright'
+    """
+    edge = rotor_diameter / 2
+    inner, outer = edge - caliper_inward, edge + reach_above_rotor
+    half = rotor_working_thickness / 2
+    if min(outboard_reach, caliper_inboard) <= half:
+        raise OutsideRange("the caliper does not reach past the rotor's face: check its reach")
+    if caliper_long / 2 >= edge or inner <= 0:
+        raise OutsideRange("the caliper is as large as the rotor: check its length and its reach towards the hub")
+    towards = (sin(caliper_at), 0.0, cos(caliper_at))
+    turn = asin(caliper_long / 2 / edge)
+
+    def part_of(low: float, high: float, start: float, end: float) -> Revolved:
+        profile = ((low, start), (high, start), (high, end), (low, end))
+        return Revolved(spindle(wheel_centre_height), SPINDLE, profile, towards=towards, half_angle=turn)
+
+    plane = rotor_plane_offset
+    shapes: list[Shape] = [
+        part_of(inner, outer, plane + half, plane + outboard_reach),
+        part_of(inner, outer, plane - caliper_inboard, plane - half),
+    ]
+    if reach_above_rotor > 0:
+        shapes.append(part_of(edge, outer, plane - half, plane + half))
+    return Part("caliper", "upright", tuple(shapes))
+
+
+@value(
+    SUBJECT,
+    formula="round the rotor's edge, root width by free length by thickness, square to the spindle; its caliper bolts counted "
+    "at the rotor's edge, trimmed 1.5 hole diameters beyond them",
+    source=sources.COMMON_PRACTICE.saying("where the caliper's bolts stand, and how the blank is trimmed"),
+)
+def caliper_bracket_part(
+    bracket_thickness: Mm | None,
+    bracket_arm_length: Mm | None,
+    bracket_arm_width: Mm | None,
+    bracket_arm_offset: Mm | None,
+    bracket_hole_diameter: Mm | None,
+    rotor_diameter: Mm,
+    rotor_plane_offset: Mm,
+    caliper_at: Rad,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The caliper's bracket, from its root to its outer edge, inboard of the rotor.
+
+    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 280.0, -40.0, 1.5, 400.0).text
+    'caliper bracket: revolved, upright'
+    """
+    lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
+               "bracket_arm_offset": bracket_arm_offset}  # fmt: skip
+    free, wide, offset = answered("the caliper's bracket is not entered under upright strength", "upright", **lengths)
+    (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
+    edge = rotor_diameter / 2
+    low, high = edge - free, edge + TRIMMED * (bracket_hole_diameter or 0.0)
+    if low <= 0 or wide / 2 >= low:
+        raise OutsideRange("the caliper's bracket is larger than the rotor leaves room for: check its length and width")
+    middle = rotor_plane_offset - offset
+    back, front = middle - thickness / 2, middle + thickness / 2
+    shape = Revolved(
+        spindle(wheel_centre_height),
+        SPINDLE,
+        ((low, back), (high, back), (high, front), (low, front)),
+        towards=(sin(caliper_at), 0.0, cos(caliper_at)),
+        half_angle=asin(wide / 2 / low),
+    )
+    return Part("caliper bracket", "upright", (shape,))

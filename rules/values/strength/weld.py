@@ -1,0 +1,128 @@
+"""One weld as entered: its runs as lines, and its margin under forces at the pivot it holds.
+
+The load comes in at the middle of its pivot, tie rod joint or pads; the lever is the three distances entered from the middle
+of the weld to there.
+"""
+
+from collections.abc import Iterable, Mapping
+from typing import Literal
+
+from rules.graph.asking import need
+from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.measure.vectors import Vector, cross, dot
+from rules.sheet.welds import Way, WeldQuestions
+from rules.strength.margin import WeldMargin
+from rules.strength.weld import (
+    WeldLines,
+    counted_leg,
+    counted_length,
+    greatest_force,
+    limits,
+    one_line,
+    rectangle,
+    ring,
+    throat,
+    two_lines,
+)
+from rules.tables.electrodes import ELECTRODES
+from rules.tables.materials import BESIDE_WELD, PublishedMetal
+
+DIRECTIONS: Mapping[Way, Vector] = {
+    "fore and aft": (1.0, 0.0, 0.0), "in and out": (0.0, 1.0, 0.0), "up and down": (0.0, 0.0, 1.0),
+}  # fmt: skip
+SOFTEST: Mapping[Literal["mild steel", "4130"], PublishedMetal] = {
+    "mild steel": "1020 hot rolled", "4130": "4130 annealed",
+}  # fmt: skip
+"""What the metal beside the weld is taken for: the softest published state of such metal."""
+
+
+def thinner(weld: WeldQuestions) -> float:
+    """The thinner of the two parts, mm. Raises Waits."""
+    need(weld, "thickness_one", "thickness_two")
+    return min(weld.thickness_one, weld.thickness_two)
+
+
+def weld_lines(weld: WeldQuestions) -> tuple[WeldLines, float, float]:
+    """The weld's runs as lines, the throat and the width fused to the part, mm. Raises Waits.
+
+    Of a run that ends, one leg at each end is not counted: the crater.
+    """
+    form = weld.form
+    if form == "full bevel":
+        need(weld, "run")
+        part = thinner(weld)
+        return one_line(weld.run, part), part, part
+    if form == "fillet round a tube or cup":
+        need(weld, "leg", "apart")
+        return ring(weld.apart), throat(weld.leg), weld.leg
+    if form == "fillet round a rectangle":
+        need(weld, "leg", "run", "apart")
+        leg = counted_leg(weld.leg, min(weld.run, weld.apart))
+        return rectangle(weld.run, weld.apart), throat(leg), leg
+    need(weld, "leg", "run")
+    sound = counted_run(weld.run, weld.leg)
+    leg = counted_leg(weld.leg, sound)
+    sound = counted_length(sound, leg)
+    if form == "fillet on one side":
+        return one_line(sound, throat(leg)), throat(leg), leg
+    return two_lines(sound, weld.apart), throat(leg), leg
+
+
+def counted_run(run: float, leg: float) -> float:
+    """A run less one leg at each end, mm. Raises OutsideRange where nothing is left.
+
+    >>> counted_run(100.0, 6.0)
+    88.0
+    """
+    if run <= 2 * leg:
+        raise OutsideRange("the run is no longer than its two end craters")
+    return run - 2 * leg
+
+
+def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vector]]) -> WeldMargin:
+    """The margin in the worst of the cases, each a name and the force where the load comes in, N; elastic, steady loads.
+
+    part: what the weld is called. Raises Waits for an entry that misses, NotForThisBuild where nothing is published or
+    nothing loads it.
+
+    >>> from rules.sheet.welds import WeldUpper
+    >>> pair = WeldUpper.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
+    ...     "apart": 30.0, "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
+    ...     "load_inboard": 0.0, "filler": "e7018"})
+    >>> margin = weld_margin("upper weld", pair, [("bump", (0.0, 0.0, 124_105.6))])
+    >>> round(margin, 4), margin.case, margin.limit, round(margin.allowed, 4)
+    (2.0, 'bump', 'the part yields beside the weld', 1.3333)
+    """
+    lines, through, face = weld_lines(weld)
+    need(weld, "metal", "filler")
+    need(weld, "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
+    metal, filler = weld.metal, weld.filler
+    if metal == "other" or filler == "other" or filler == "4130 rod":
+        raise NotForThisBuild("no published strength is held here for this metal or filler, so the weld was not judged")
+    if weld.runs_lie == weld.apart_lies:
+        raise OutsideRange("the runs, and the way from one to the next, cannot lie the same way")
+    p, q = DIRECTIONS[weld.runs_lie], DIRECTIONS[weld.apart_lies]
+    axes, arm = (p, q, cross(p, q)), (weld.load_ahead, -weld.load_inboard, weld.load_above)
+    worst, case = 0.0, ""
+    for name, force in loads:
+        unit_force = greatest_force(lines, _along(axes, force), _along(axes, cross(arm, force)))
+        if unit_force > worst:
+            worst, case = unit_force, name
+    if not case:
+        raise NotForThisBuild("no load case loads this weld")
+    beside = BESIDE_WELD[SOFTEST[metal]]
+    ways = list(limits(through, face, ELECTRODES[filler].tensile, beside.yields, beside.ultimate))
+    first = min(ways, key=lambda way: way.strength)
+    strictest = min(ways, key=lambda way: way.strength / way.omega)
+    return WeldMargin(
+        first.strength / worst,
+        case,
+        first.words,
+        part=part,
+        allowed=strictest.strength / strictest.omega / worst,
+        allowed_limit=strictest.words,
+    )
+
+
+def _along(axes: tuple[Vector, Vector, Vector], vector: Vector) -> Vector:
+    return (dot(axes[0], vector), dot(axes[1], vector), dot(axes[2], vector))

@@ -1,0 +1,213 @@
+"""Pairs of parts that stand too near or in one place, each by a hand calculation."""
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from math import dist, radians
+
+import pytest
+
+from rules.corner.part import PART
+from rules.corner.room import Moves, rooms
+from rules.corner.words import clock
+from rules.judging.judge import Finding, Judged
+from rules.judging.room_table import room_table
+from rules.judging.trade import trade
+from rules.measure.vectors import dot
+from rules.motion.sweep import Sweep
+from rules.tables.hexagons import hexagon_for
+
+Changes = Mapping[str, object]
+PLATE: dict[str, object] = {
+    "plate.thickness": "10 mm", "plate.width": "140 mm", "plate.height": "260 mm", "plate.corner_radius": "20 mm",
+    "plate.spindle_from_top": "130 mm", "plate.spindle_from_front": "70 mm", "plate.bore": "100 mm",
+}  # fmt: skip
+ROOM = "Room between parts"
+
+
+@pytest.fixture(scope="module")
+def of_room(judged: Callable[[Changes], Judged]) -> Callable[[Changes], list[Finding]]:
+    """The findings of the check, worst first."""
+    return lambda changes: [found for found in judged(changes).findings if found.check == "room"]
+
+
+def gaps(judged: Judged) -> dict[tuple[str, str], float | None]:
+    """Every pair's room by the parts' names."""
+    return {(line.one, line.other): line.gap for line in room_table(judged).lines}
+
+
+def test_all_is_well_on_the_base_sheet(of_room: Callable[[Changes], list[Finding]]) -> None:
+    (found,) = of_room({})
+    assert (found.verdict, found.title) == ("good", ROOM)
+    assert "nothing was moved" in found.text
+
+
+def test_a_plate_inside_a_turning_rotor(of_room: Callable[[Changes], list[Finding]]) -> None:
+    """Rotor's middle 50.45 behind the wheel's face, 22 thick, hat 6: its inboard face 50.45 + 11 - 6 = 55.45 behind the hub's
+    face. The plate's front stands at 50.8: 4.65 inside. 5 is wanted, so 9.65 more.
+    """
+    found = of_room({**PLATE, "rotor.face_to_rotor": "50.45 mm", "hub.flange_to_mount_face": "50.8 mm"})
+    (pair,) = [one for one in found if one.title == f"{ROOM}: rotor ring and plate"]
+    assert pair.verdict == "stop"
+    inside, wanted = (float(re.findall(r"at least ([0-9.]+) mm", text.lower())[0]) for text in (pair.text, pair.change))
+    assert (
+        0.75 * 4.65 < inside < 4.66
+    )  # what parts the two pieces that need it most, to a quarter; never more than it takes
+    assert wanted == pytest.approx(inside + 5.0, abs=0.01)
+    assert "Moved most by" in found[0].change
+
+
+@pytest.mark.parametrize(
+    ("front", "verdict"),
+    [("60.45 mm", "good"), ("60.4 mm", "watch"), ("57.45 mm", "watch"), ("57.4 mm", "stop")],
+)
+def test_limits_beside_the_rotor(of_room: Callable[[Changes], list[Finding]], front: str, verdict: str) -> None:
+    """The rotor's inboard face stands 55.45 behind the hub's; 5 and 2 from it are the limits of turning beside fixed."""
+    found = of_room({**PLATE, "rotor.face_to_rotor": "50.45 mm", "hub.flange_to_mount_face": front})
+    verdicts = {one.title: one.verdict for one in found}
+    assert verdicts.get(f"{ROOM}: rotor ring and plate", "good") == verdict
+
+
+@pytest.mark.parametrize(("carries", "room"), [(True, 26.0), (False, 13.0)])
+def test_a_cut_rotor_is_judged_where_it_really_lies(
+    judged: Callable[[Changes], Judged], carries: bool, room: float
+) -> None:
+    """New 22 thick with its middle 44 behind the wheel's face: faces at 33 and 55, less the hat of 6 at 27 and 49 behind the
+    hub's. 9 kept outboard ends at 36, kept inboard at 49. Plate at 62: 26 or 13.
+    """
+    cut = {
+        "rotor.style": "cut to one plate",
+        "rotor.finished_thickness": "9 mm",
+        "rotor.kept_plate_carries_hat": carries,
+        "hub.flange_to_mount_face": "62 mm",
+    }
+    assert gaps(judged({**PLATE, **cut}))["rotor ring", "plate"] == pytest.approx(room, abs=0.05)
+
+
+def test_one_finding_a_pair_worst_first(of_room: Callable[[Changes], list[Finding]]) -> None:
+    """Barrel 360: radius 180; rotor 140 + 38 leaves 2 to the caliper (stop under 3). Spokes: 2 + 44 - 41 = 5 (watch)."""
+    found = of_room(
+        {"caliper.reach_above_rotor": "38 mm", "wheel.spoke_room": "2 mm", "caliper.outboard_reach": "41 mm"}
+    )
+    titles = [one.title for one in found]
+    assert titles[0] == f"{ROOM}: rim and caliper" and found[0].verdict == "stop"
+    assert f"{ROOM}: spokes and caliper" in titles
+    assert [one.verdict for one in found] == sorted((one.verdict for one in found), key=("stop", "watch").index)
+
+
+def test_what_rests_on_a_stand_in_is_watch_at_best(
+    of_room: Callable[[Changes], list[Finding]], judged: Callable[[Changes], Judged]
+) -> None:
+    (found,) = of_room({"hub.body_diameter": None})
+    assert (found.verdict, found.estimated_from) == ("watch", ("hub.body_diameter",))
+    lines = {(line.one, line.other): line for line in room_table(judged({"hub.body_diameter": None})).lines}
+    assert lines["rotor ring", "hub body"].measure == ("hub.body_diameter",)
+    assert lines["rim", "caliper"].measure == ()
+
+
+def test_a_pair_names_only_the_estimates_it_rests_on(of_room: Callable[[Changes], list[Finding]]) -> None:
+    found = of_room({"hub.body_diameter": None, "caliper.reach_above_rotor": "38 mm"})
+    (pair,) = [one for one in found if one.title == f"{ROOM}: rim and caliper"]
+    assert (pair.verdict, pair.estimated_from) == ("stop", ())
+
+
+def test_a_part_that_cannot_be_built_says_what_to_enter(judged: Callable[[Changes], Judged]) -> None:
+    table = room_table(judged({"wheel.spoke_room": None, "plate.thickness": "10 mm"}))
+    absent = {one.part: one.enter for one in table.absent}
+    assert absent["spokes"] == ("wheel.spoke_room",)
+    assert "plate.width" in absent["plate"]
+    assert "the arms" in next(one.why for one in table.absent if one.part == "upper arm")
+
+
+def test_it_waits_for_rim_rotor_hub_and_caliper(of_room: Callable[[Changes], list[Finding]]) -> None:
+    (found,) = of_room({"rotor.diameter": None})
+    assert (found.verdict, found.waits_for) == ("waiting", ("rotor.diameter",))
+
+
+def test_a_shock_that_stands_in_the_tyre_is_found_in_travel(
+    of_room: Callable[[Changes], list[Finding]], moving: dict[str, object]
+) -> None:
+    """The arm's end of the shock 120 inboard of the tyre's middle, where the section of 317.5 reaches 158.75."""
+    assert [one.verdict for one in of_room(moving)] == ["good"]
+    found = of_room({**moving, "spring.arm_end_from_centre": "680 mm", "spring.frame_end_from_centre": "660 mm"})
+    titles = {one.title: one for one in found}
+    assert titles[f"{ROOM}: tyre and shock"].verdict == "stop"
+    assert "wheel" in titles[f"{ROOM}: tyre and shock"].text
+
+
+def test_a_sweep_finds_the_least_of_all_its_positions(
+    judged: Callable[[Changes], Judged], moving: dict[str, object]
+) -> None:
+    known = judged(moving).worked.known
+    parts = {name: known[name] for name in trade().in_role(PART) if name in known}
+    moves: Moves = known["corner_moves"]
+    whole = {(pair.one, pair.other): pair.gap for pair in rooms(parts, moves, 40.0)}
+    least: dict[tuple[str, str], float] = {}
+    for place in moves.sweep.placed:
+        for pair in rooms(parts, replace(moves, sweep=Sweep((place,))), 40.0):
+            if pair.gap is not None:
+                key = (pair.one, pair.other)
+                least[key] = min(least.get(key, pair.gap), pair.gap)
+    assert {key for key, gap in whole.items() if gap is not None} == least.keys()
+    assert len(least) > 10
+    for key, gap in least.items():
+        assert whole[key] == pytest.approx(gap, abs=0.05)
+
+
+def test_groups_are_carried_where_the_front_end_has_its_points(
+    judged: Callable[[Changes], Judged], moving: dict[str, object]
+) -> None:
+    """Rigid motions that take the points of ride height to those of the pose, and change no length."""
+    moves: Moves = judged(moving).worked.known["corner_moves"]
+    ride = moves.ride
+    assert ride.tie_rod is not None
+    for place in moves.sweep.placed[::7]:
+        motions, pose = ride.motions(place.pose), place.pose
+        assert pose.tie_rod_end is not None and pose.inner_end is not None
+        for group, before, after in (
+            ("upright", ride.upright.upper, pose.upper),
+            ("wheel", ride.upright.wheel_centre, pose.wheel_centre),
+            ("upright", ride.tie_rod[1], pose.tie_rod_end),
+            ("lower arm", ride.upright.lower, pose.lower),
+            ("upper arm", ride.upright.upper, pose.upper),
+            ("tie rod", ride.tie_rod[0], pose.inner_end),
+            ("tie rod", ride.tie_rod[1], pose.tie_rod_end),
+            ("rack or relay", ride.tie_rod[0], pose.inner_end),
+        ):
+            assert dist(motions[group].point(before), after) < 1e-6, (group, place.travel, place.lock)  # type: ignore[index]
+        assert motions["wheel"].direction((0.0, 1.0, 0.0)) == pytest.approx(pose.spin, abs=1e-9)
+        for motion in motions.values():
+            for one, other, product in (
+                (motion.x, motion.x, 1.0),
+                (motion.x, motion.y, 0.0),
+                (motion.y, motion.z, 0.0),
+            ):
+                assert dot(one, other) == pytest.approx(product, abs=1e-9)
+
+
+def test_the_clock_is_that_of_the_left_wheel_from_outside() -> None:
+    """Its front is then at the left: 9 o'clock."""
+    assert [clock(radians(angle)) for angle in (0, 90, 180, -90, 45)] == [
+        "12 o'clock", "9 o'clock", "6 o'clock", "3 o'clock", "10 o'clock",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("thread", "across"), [(8.0, 13.0), (12.0, 18.0), (16.0, 24.0), (12.7, 19.05), (19.05, 28.575)]
+)
+def test_width_across_flats(thread: float, across: float) -> None:
+    """ISO 4014 and ASME B18.2.1, from memory: M8 13, M12 18, M16 24; 1/2 in 3/4 in, 3/4 in 1 1/8 in."""
+    assert hexagon_for(thread).across_flats == pytest.approx(across)
+
+
+def test_stand_ins_by_hand(judged: Callable[[Changes], Judged]) -> None:
+    """Stud 12: head 1.5 x 12 across and 6 high; flange 135 + 36; sliding caliper 44 + 25 inboard; hub's end at 60, no plate."""
+    bare = judged(
+        {f"hub.{key}": None for key in ("stud_head_diameter", "stud_head_height", "flange_diameter", "body_length")}
+        | {"caliper.inboard_reach": None}
+    ).worked.known
+    found = {
+        name: float(bare[name]) for name in ("stud_head_diameter", "stud_head_height", "flange_diameter", "body_length")
+    }
+    assert found == {"stud_head_diameter": 18.0, "stud_head_height": 6.0, "flange_diameter": 171.0, "body_length": 60.0}
+    assert float(bare["caliper_inboard"]) == 69.0

@@ -1,0 +1,88 @@
+"""Finding things by what builders call them. The words themselves are common practice, no source."""
+
+import pytest
+
+from rules.judging.search import is_exactly, matches, names_like, nearest, nearest_key
+from rules.sheet import FIELDS
+from rules.sheet.glossary import ALSO_CALLED, also_called, plain_words
+
+
+@pytest.mark.parametrize(
+    ("word", "name"),
+    [
+        ("caster", "pivots.castor"),
+        ("SAI", "pivots.inclination"),
+        ("KPI", "pivots.inclination"),
+        ("kingpin", "pivots.inclination"),
+        ("scrub", "pivots.ground_offset"),
+        ("scrub radius", "pivots.ground_offset"),
+        ("jounce", "arms.bump_travel"),
+        ("rebound", "arms.droop_travel"),
+        ("knuckle", "upright.material"),
+        ("spindle", "upright.material"),
+        ("motion ratio", "spring_ratio"),
+        ("tire", "tyre.largest"),
+        ("center", "wheel.centre_bore"),
+        ("track rod", "steering.tie_rod_ahead"),
+        ("track-rod", "tie_rod_load"),
+        ("backspac", "wheel.backspacing"),
+        ("caster trail", "mechanical_trail"),
+    ],
+)
+def test_a_common_word_finds_the_thing(word: str, name: str) -> None:
+    assert name in names_like(word)
+
+
+@pytest.mark.parametrize("word", ["", "  ", "--", "xyzzy", "scrubb", "gearbox"])
+def test_what_nothing_is_called_finds_nothing(word: str) -> None:
+    assert names_like(word) == ()
+
+
+def test_what_is_called_exactly_so_comes_first() -> None:
+    assert names_like("caster")[0] == "pivots.castor"
+    assert is_exactly("KPI", "pivots.inclination")
+    assert not is_exactly("knuckle", names_like("knuckle")[0])
+
+
+def test_a_short_word_begins_a_word_and_is_not_found_inside_one() -> None:
+    assert not matches("ire", "tyre and fire")
+    assert matches("fir", "tyre and fire")
+
+
+def test_every_word_wanted_must_be_there() -> None:
+    assert matches("lower bolt", "Lower pivot bolt thread")
+    assert not matches("lower screw", "Lower pivot bolt thread")
+
+
+@pytest.mark.parametrize("term", ALSO_CALLED)
+def test_every_term_is_a_word_of_the_program(term: str) -> None:
+    from rules.judging.trade import trade
+
+    words = [plain_words(text) for text in (*FIELDS, *trade().values, *trade().checks)]
+    words += [plain_words(asked.label) for asked in FIELDS.values()]
+    assert any(term in text for text in words), "nobody would find anything by its other words"
+
+
+def test_a_term_is_found_as_a_word_only() -> None:
+    assert "tire" in also_called("Smallest tyre") and "tire" in also_called("tyres")
+    assert "wishbone" not in also_called("armour")
+
+
+@pytest.mark.parametrize(
+    ("key", "real"),
+    [
+        ("pivots.castr", "pivots.castor"),
+        ("wheel.backspaceing", "wheel.backspacing"),
+        ("wheels", "wheel"),
+        ("wheel.zzz", ""),
+        ("zzz.width", ""),
+        ("zzz", ""),
+    ],
+)
+def test_the_nearest_real_key(key: str, real: str) -> None:
+    assert nearest_key(key) == real
+
+
+def test_nearest_names_of_a_misspelt_value() -> None:
+    assert "hub_height_offset" in nearest("hub_hight_ofset")
+    assert nearest("qqqqqq") == ()

@@ -1,0 +1,132 @@
+"""Keys sent faster than they can be dealt with: each answer lands in its own row, on every step."""
+
+from pathlib import Path
+
+import pytest
+from textual.pilot import Pilot
+
+from tests.support.answers import answer
+from tests.support.driving import Drive, burst, dealt_with, form_of, go_to, saved, screen_of
+from wizard.desk.pages import ASKED, HEADINGS, PAGES, REVIEW
+
+STEPS = [number for number in range(len(PAGES)) if number != REVIEW]
+
+
+@pytest.fixture
+def empty(tmp_path: Path) -> Path:
+    path = tmp_path / "sheet.toml"
+    path.write_text('sheet_version = 1\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
+    return path
+
+
+def entry(path: Path, name: str) -> object:
+    step, _, key = name.partition(".")
+    return saved(path).get(step, {}).get(key)
+
+
+def test_each_step_typed_in_one_burst_is_saved_as_typed(drive: Drive, empty: Path) -> None:
+    answers = {
+        name: answer(ASKED[name], place)
+        for number in STEPS
+        for place, name in enumerate(PAGES[number].fields)
+        if name not in HEADINGS
+    }
+
+    async def act(pilot: Pilot[None]) -> None:
+        for number in STEPS:
+            names = [name for name in PAGES[number].fields if name in answers]
+            await go_to(pilot, names[0])
+            for name in names:
+                burst(pilot, f"type:{answers[name][0]}", "enter")
+            await dealt_with(pilot)
+            assert screen_of(pilot).number == min(number + 1, len(PAGES) - 1)
+
+    drive(empty, act)
+    assert {name: entry(empty, name) for name in answers} == {name: kept for name, (_, kept) in answers.items()}
+
+
+def test_keys_typed_while_a_page_is_built_go_to_its_first_row(drive: Drive, empty: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        last, first = PAGES[1].fields[-1], PAGES[2].fields[0]
+        await go_to(pilot, last)
+        burst(pilot, "enter", "type:1", "f7", "type:2", "f8", "type:3")
+        await dealt_with(pilot)
+        session = screen_of(pilot).session
+        assert session.entry(first) == "13"
+        assert session.entry(PAGES[1].fields[0]) == "2"
+
+    drive(empty, act)
+
+
+def test_keys_typed_before_another_screen_is_there_go_to_it(drive: Drive, empty: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await go_to(pilot, "job.vehicle")
+        burst(pilot, "f5", "type:castor", "escape", "type:buggy", "enter")
+        await dealt_with(pilot)
+        assert screen_of(pilot).session.entry("job.vehicle") == "buggy"
+
+    drive(empty, act)
+
+
+ROWS = ("wheel.width", "wheel.overall_width", "wheel.offset")
+
+
+async def three(pilot: Pilot[None], *keys: str) -> list[object]:
+    """What stands in three rows that follow each other after a burst that began in the first."""
+    await go_to(pilot, ROWS[0])
+    burst(pilot, *keys)
+    await dealt_with(pilot)
+    return [screen_of(pilot).session.entry(name) for name in ROWS]
+
+
+def test_the_three_rows_follow_each_other() -> None:
+    fields = PAGES[2].fields
+    assert fields[fields.index(ROWS[0]) :][:3] == ROWS
+
+
+@pytest.mark.parametrize(
+    ("keys", "kept", "at"),
+    [
+        (["type:wide", "enter"], ["wide", None, None], 0),
+        (["type:wide", "enter", "enter"], ["wide", None, None], 1),
+        (["type:wide", "enter", "type:9", "enter", "type:1/4", "enter"], ["wide", "9", "1/4"], 3),
+        (["type:wide", "enter", "enter", "type:9", "enter", "type:1/4"], ["wide", "9", "1/4"], 2),
+        (["type:8x", "enter", "backspace", "enter", "type:9", "enter"], ["8", "9", None], 2),
+        (["type:8x", "enter", "backspace", "type:.5", "enter", "type:9"], ["8.5", "9", None], 1),
+        (["type:8 i", "enter", "type: n"], ["8 i n", None, None], 0),
+        (["type:8 i", "enter", "left", "right", "type:n", "enter"], ["8 in", None, None], 1),
+        (["type:wide", "enter", "up", "down", "type:r", "enter"], ["wider", None, None], 0),
+    ],
+)  # fmt: skip
+def test_a_slip_stays_once_and_never_shifts_the_answers_after_it(
+    drive: Drive, empty: Path, keys: list[str], kept: list[object], at: int
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        assert await three(pilot, *keys) == kept
+        fields = PAGES[2].fields
+        assert form_of(pilot).current == fields[fields.index(ROWS[0]) + at]
+        assert form_of(pilot).rows[form_of(pilot).current].editor.has_focus
+
+    drive(empty, act)
+
+
+def test_a_slip_in_the_last_row_does_not_shift_the_next_page(drive: Drive, empty: Path) -> None:
+    last, first = PAGES[1].fields[-1], PAGES[2].fields[0]
+
+    async def act(pilot: Pilot[None]) -> None:
+        await go_to(pilot, last)
+        burst(pilot, "type:cheap", "enter", "type:15", "enter")
+        await dealt_with(pilot)
+        assert screen_of(pilot).session.entry(last) == "cheap"
+        assert screen_of(pilot).session.entry(first) == "15"
+
+    drive(empty, act)
+
+
+def test_a_refused_answer_says_what_would_work_and_how_to_go_on(drive: Drive, empty: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await three(pilot, "type:wide", "enter")
+        error = form_of(pilot).rows[ROWS[0]].error
+        assert "9 3/8 in" in error and "Enter" in error and "Backspace" in error
+
+    drive(empty, act)

@@ -1,0 +1,37 @@
+"""The whole sheet typed into a terminal as fast as it takes it: every answer lands in its own row."""
+
+import tomllib
+from pathlib import Path
+
+from tests.support.answers import answer
+from tests.support.pseudo_terminal import Terminal
+from wizard.desk.pages import ASKED, HEADINGS, PAGES, REVIEW
+
+F8 = b"\x1b[19~"
+
+
+def test_every_step_typed_at_full_speed_is_saved_as_typed(tmp_path: Path) -> None:
+    path = tmp_path / "sheet.toml"
+    path.write_text('sheet_version = 1\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
+    answers = {
+        name: answer(ASKED[name], place)
+        for page in PAGES
+        for place, name in enumerate(page.fields)
+        if name not in HEADINGS
+    }
+    keys = b""
+    for number, page in enumerate(PAGES):
+        if number == REVIEW:
+            keys += F8
+        keys += b"".join(answers[name][0].encode() + b"\r" for name in page.fields if name in answers)
+    terminal = Terminal(str(path), environment={"BUILDSHEET_STATE": str(tmp_path / "state")})
+    try:
+        terminal.until(b"Heron")
+        terminal.type(keys + b"\x11")
+        assert terminal.status() == 0
+    finally:
+        terminal.close()
+    kept = tomllib.loads(path.read_text("utf-8"))
+    for name, (_, entry) in answers.items():
+        step, _, key = name.partition(".")
+        assert (name, kept.get(step, {}).get(key)) == (name, entry)

@@ -1,0 +1,29 @@
+"""The ways a picture is drawn on a terminal: their names, what one dot is, and which suits a terminal."""
+
+from collections.abc import Mapping
+from typing import Literal, get_args
+
+Drawing = Literal["braille", "blocks", "plain"]
+DRAWINGS: tuple[Drawing, ...] = get_args(Drawing)
+"""In the order one key goes through them, the finest first."""
+DOT_IN_WORDS: Mapping[Drawing, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
+
+
+def best_drawing(environment: Mapping[str, str], encoding: str) -> Drawing:
+    """The finest drawing this terminal can be expected to show.
+
+    Plain ASCII where the output is not UTF-8 or TERM is "dumb"; quadrant blocks on the Linux console, whose
+    font has no braille; braille dots anywhere else.
+    """
+    if encoding.lower().replace("-", "").replace("_", "") != "utf8" or environment.get("TERM") == "dumb":
+        return "plain"
+    return "blocks" if environment.get("TERM") == "linux" else "braille"
+
+
+def next_drawing(drawing: Drawing) -> Drawing:
+    """The one after it; after the last, the first again.
+
+    >>> next_drawing("plain")
+    'braille'
+    """
+    return DRAWINGS[(DRAWINGS.index(drawing) + 1) % len(DRAWINGS)]

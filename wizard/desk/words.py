@@ -1,0 +1,40 @@
+"""Colours and short words that every screen uses alike. The word always stands beside the colour."""
+
+from textual.content import Content
+
+STYLES = {
+    "stop": "bold $text-error",
+    "watch": "bold $text-warning",
+    "waiting": "$foreground 65%",
+    "unfinished": "bold $text-accent",
+    "good": "$text-success",
+    "not for this build": "$foreground 65%",
+    "being worked out": "$foreground 65%",
+}
+BEING_WORKED_OUT, WORKING = "being worked out", "working"
+"""What stands in place of a verdict that is not worked out again yet; the short word in a narrow column."""
+
+
+def verdict(word: str, *, width: int = 0) -> Content:
+    """A verdict word in its colour."""
+    return Content.styled(word.ljust(width), STYLES.get(word, ""))
+
+
+def plain(text: str, style: str = "") -> Content:
+    """Text that is not ours, or not known beforehand: shown as it is, never read as markup."""
+    return Content.styled(text, style) if style else Content(text)
+
+
+def lines(*parts: Content | str) -> Content:
+    """Parts under each other."""
+    return Content("\n").join([Content(part) if isinstance(part, str) else part for part in parts])
+
+
+def wrapped(content: Content, width: int) -> list[Content]:
+    """A text in lines of at most `width` cells."""
+    return content.wrap(max(1, width))
+
+
+def count(number: int, one: str, many: str = "") -> str:
+    """A number with its noun: "1 entry", "3 entries"."""
+    return f"{number} {one if number == 1 else many or one + 's'}"

@@ -1,0 +1,1 @@
+"""Every file read or written: sheets, the state file, safely and whole."""

@@ -1,0 +1,64 @@
+"""All keys of a page, in words: to read, and to pick one from."""
+
+from collections.abc import Sequence
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Static
+
+from wizard.desk.keys import Key, bindings
+from wizard.desk.words import plain
+from wizard.widgets.items import Item, Items
+from wizard.widgets.lines import KeyLine
+
+COLUMN = 28
+"""Cells of the keys' own column."""
+
+
+class AllKeysScreen(Screen[str | None]):
+    """Closes with the action of the key picked, or None."""
+
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("escape,ctrl+p", "back", "back", "back"),
+        Key("enter", "run", "do what the key does", "do it", told=True),
+    )
+    BINDINGS = bindings(KEYS)
+
+    def __init__(self, keys: Sequence[Key]) -> None:
+        """keys: those of the screen it is opened from."""
+        super().__init__()
+        self._keys = {key.keys: key for key in keys}
+
+    def compose(self) -> ComposeResult:
+        """A line for each key."""
+        yield Static(plain("All keys of this page"), classes="heading", markup=False)
+        yield Items([Item(name, _line(key), lambda key=key: _about(key)) for name, key in self._keys.items()])  # type: ignore[misc]
+        yield KeyLine(self.KEYS)
+
+    def on_mount(self) -> None:
+        """The arrow keys move in the list."""
+        self.query_one(Items).focus_list()
+
+    def on_items_chosen(self, event: Items.Chosen) -> None:
+        """Enter does what the key does."""
+        event.stop()
+        self.dismiss(self._keys[event.item_id].run)
+
+    def action_run(self) -> None:
+        """Do what the key under the cursor does."""
+        self.dismiss(self._keys[self.query_one(Items).at].run)
+
+    def action_back(self) -> None:
+        """Back, doing nothing."""
+        self.dismiss(None)
+
+
+def _line(key: Key) -> Content:
+    return Content.assemble(plain(key.names.ljust(COLUMN), "bold"), plain(f" {key.does}"))
+
+
+def _about(key: Key) -> Content:
+    how = "Enter does it." if key.run else "A key of entries and lists: it works there."
+    return plain(f"{key.names}: {key.does}. {how}")

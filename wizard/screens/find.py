@@ -1,0 +1,101 @@
+"""Find a step or an entry by part of its name, or by what else builders call it, and go there."""
+
+from collections.abc import Iterator
+from typing import ClassVar
+
+from textual.app import ComposeResult
+from textual.content import Content
+from textual.screen import Screen
+from textual.widgets import Input, Static
+
+from rules.judging.search import matches
+from rules.sheet.glossary import also_called
+from wizard.desk.keys import Key, bindings
+from wizard.desk.pages import ASKED, PAGES
+from wizard.desk.session import Session
+from wizard.desk.words import lines, plain
+from wizard.widgets.entry import Entry
+from wizard.widgets.items import Item, Items, nothing_like
+from wizard.widgets.lines import KeyLine
+
+
+class FindScreen(Screen[str | None]):
+    """Closes with the name of the entry or the key of the page to go to, or None."""
+
+    KEYS: ClassVar[tuple[Key, ...]] = (
+        Key("escape,ctrl+f", "back", "back", "back", first=True),
+        Key("enter", "go", "go there", "go there", told=True),
+        Key("down", "move(1)", "the next line of the list", "pick", first=True),
+        Key("up", "move(-1)", "the line before", first=True),
+    )
+    BINDINGS = bindings(KEYS)
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self._session = session
+
+    def compose(self) -> ComposeResult:
+        """Search line, list, what the cursor is on, keys."""
+        yield Static(
+            plain("Go to a step or an entry. Type part of its name, or what you call it."),
+            classes="heading",
+            markup=False,
+        )
+        yield Entry("", longest=60, id="search")
+        yield Items(list(self._items("")))
+        back, go, down, up = self.KEYS
+        yield KeyLine((back, go, (down, up)))
+
+    def on_mount(self) -> None:
+        """Typing narrows the list."""
+        self.set_focus(self.query_one("#search"))
+
+    def on_input_changed(self, event: Input.Changed) -> None:
+        """Keep what holds all the words typed."""
+        self.query_one(Items).show(list(self._items(event.value)), at_top=True)
+
+    def on_input_submitted(self) -> None:
+        """Enter goes to the line of the list that is marked."""
+        self.action_go()
+
+    def on_items_chosen(self, event: Items.Chosen) -> None:
+        """A click goes there too."""
+        event.stop()
+        self.dismiss(event.item_id or None)
+
+    def _items(self, wanted: str) -> Iterator[Item]:
+        found = False
+        for page in PAGES:
+            if matches(wanted, f"step {page.title}"):
+                found = True
+                yield Item(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
+            for name in page.fields:
+                if matches(wanted, f"{page.title} {ASKED[name].label} {name}"):
+                    found = True
+                    yield self._entry(page.short, name)
+        if not found:
+            yield nothing_like(wanted)
+
+    def _entry(self, step: str, name: str) -> Item:
+        asked, text = ASKED[name], self._session.text(name)
+        others = also_called(asked.label)
+        told = [plain(asked.how), plain(f"Also called: {', '.join(others)}." if others else "")]
+        line = Content.assemble(plain(f"{step:<13}"), plain(asked.label.ljust(34)), plain(text))
+        return Item(name, line, lambda: lines(*told))
+
+    def action_go(self) -> None:
+        """Go to the line that is marked."""
+        if at := self.query_one(Items).at:
+            self.dismiss(at)
+
+    def action_move(self, by: int) -> None:
+        """Mark the next line of the list or the one before; typing goes on."""
+        self.query_one(Items).move(by)
+
+    def action_back(self) -> None:
+        """Back, going nowhere."""
+        self.dismiss(None)
+
+
+def _about_step(title: str) -> Content:
+    return plain(f"Opens the step {title} where there is something to do.")
