@@ -12,6 +12,7 @@ class Caliper(Step):
     """The caliper, measured on its rotor with new pads in."""
 
     name = "caliper"
+    bought = "caliper"
     title = "Caliper"
     intro = (
         "Clamp the caliper on the rotor with new pads, the way it will sit, and measure the two places it can touch "
@@ -74,6 +75,7 @@ class Caliper(Step):
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
         usual=("3 MPa", "12 MPa"),
+        bought="",
     )
     pad_friction: Ratio = ask(
         "Pad friction",
@@ -82,6 +84,7 @@ class Caliper(Step):
         may_be_empty=True,
         between=(0.1, 0.8),
         usual=(0.25, 0.55),
+        bought="pad",
     )
     bleed_screw_on_top: bool = ask(
         "Bleed screw at the top",

@@ -15,6 +15,7 @@ class Hub(Step):
     """The hub unit as bought."""
 
     name = "hub"
+    bought = "hub"
     title = "Hub"
     intro = (
         "Everything on the upright is laid out from one face: the hub flange the wheel and rotor bolt to. Clean it, "
@@ -44,6 +45,7 @@ class Hub(Step):
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
         usual=("150 N m", "350 N m"),
+        bought="",
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
     pilot_diameter: Mm = ask(
@@ -55,7 +57,10 @@ class Hub(Step):
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(
-        "Stud thread", "thread", "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way."
+        "Stud thread",
+        "thread",
+        "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way.",
+        bought="stud",
     )
     stud_length: Mm = ask(
         "Stud length",
@@ -64,12 +69,14 @@ class Hub(Step):
         between=("5 mm", "150 mm"),
         usual=("22 mm", "75 mm"),
         reading_error="0.5 mm",
+        bought="stud",
     )
     nut_seat: NutSeat = ask(
         "Nut seat of your nuts",
         "choice",
         "The shape of the seat on the nuts you will use.",
         may_be_empty=True,
+        bought="nut",
     )
     flange_to_bearing_centre: Mm = ask(
         "Flange to bearing centre",

@@ -14,6 +14,7 @@ class Rotor(Step):
     """The rotor as bought, and as used."""
 
     name = "rotor"
+    bought = "rotor"
     title = "Rotor"
     intro = (
         "Measure a new rotor of the kind you will buy again. Its depth from the wheel's mounting face decides where "
@@ -61,6 +62,7 @@ class Rotor(Step):
         between=("1 mm", "80 mm"),
         usual=("6 mm", "36 mm"),
         reading_error="0.05 mm",
+        bought="",
     )
     kept_plate_carries_hat: bool = ask(
         "Kept plate carries the hat",

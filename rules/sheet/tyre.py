@@ -9,6 +9,7 @@ class Tyre(Step):
     """Smallest and largest tyre, and what their maker says."""
 
     name = "tyre"
+    bought = "tyre"
     title = "Tyre"
     intro = (
         "The tyre comes first: its size sets the height of the spindle, and so where the steering axis meets the "
@@ -37,6 +38,7 @@ class Tyre(Step):
         between=("300 mm", "1600 mm"),
         usual=("500 mm", "1050 mm"),
         reading_error="3 mm",
+        bought="",
     )
     loaded_radius: Mm = ask(
         "Loaded radius",

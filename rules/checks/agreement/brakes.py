@@ -3,7 +3,7 @@
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
 from rules.graph.bands import AtMost
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import MetrePerSecond, Mm, Ratio
 from rules.sheet.confirmed import Confirmed
 
@@ -71,7 +71,7 @@ def pads_on_rotor(
 ) -> Judgement:
     """Inner and outer edge of the pad against the band it rubs: beyond the edge it wears a step, inside it hits the hat."""
     if effective_radius is None or pad_height is None or band_inside_diameter is None or rotor_diameter is None:
-        raise NotForThisBuild("pad height, its radius and the inside of the band are not all entered")
+        raise DoesNotApply("pad height, its radius and the inside of the band are not all entered")
     inner, outer = effective_radius - pad_height / 2, effective_radius + pad_height / 2
     off = max(band_inside_diameter / 2 - inner, outer - rotor_diameter / 2)
     figures = {"inner": (inner, "mm"), "outer": (outer, "mm"), "from": (band_inside_diameter / 2, "mm"),
@@ -99,7 +99,7 @@ def pad_fills_band(
 ) -> Judgement:
     """What the pad leaves of the band unrubbed rusts and stays thick."""
     if pad_height is None or band_inside_diameter is None or rotor_diameter is None:
-        raise NotForThisBuild("pad height and the inside of the band are not both entered")
+        raise DoesNotApply("pad height and the inside of the band are not both entered")
     band = (rotor_diameter - band_inside_diameter) / 2
     figures = {"band": (band, "mm")}
     text = "The pad is {pad_height} high, the band {band} wide."

@@ -5,7 +5,7 @@ from math import pi
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches, within
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.units import Kg, Mm, Newton
@@ -143,7 +143,7 @@ def design_diameter_agrees(
 ) -> Judgement:
     """The diameter the layout is drawn for against the two marks. Measured tyres run up to 3 % under theirs."""
     if design_diameter is None or smallest_tyre_diameter is None or largest_tyre_diameter is None:
-        raise NotForThisBuild("no design diameter is entered, so the middle of the two tyres is used")
+        raise DoesNotApply("no design diameter is entered, so the middle of the two tyres is used")
     middle = (smallest_tyre_diameter + largest_tyre_diameter) / 2
     figures = {"middle": (middle, "mm")}
     text = "The layout is drawn for {design_diameter}; the middle of the two tyres is {middle} by their marks."
@@ -179,7 +179,7 @@ def tyre_load_agrees(
     """What was entered against what the load index in the size marks stands for, which is the most at full pressure."""
     index = _index_capacity(smallest, largest)
     if load_capacity is None or index is None:
-        raise NotForThisBuild("the load is not both entered and in a size mark, so there is nothing to compare")
+        raise DoesNotApply("the load is not both entered and in a size mark, so there is nothing to compare")
     figures = {"index": (index, "kg")}
     text = "{load_capacity} is entered; the load index in the size marks stands for {index} at full pressure."
     verdict = limits.verdict(load_capacity / index)
@@ -206,7 +206,7 @@ def speed_symbol_agrees(speed_symbol: str | None, smallest: TyreMark | None, lar
         {one.speed_symbol for one in (smallest, largest) if one is not None and one.speed_symbol is not None}
     )
     if speed_symbol is None or not marked:
-        raise NotForThisBuild("the speed symbol is not both entered and in a size mark, so there is nothing to compare")
+        raise DoesNotApply("the speed symbol is not both entered and in a size mark, so there is nothing to compare")
     if speed_symbol in marked:
         return Judgement("good", f"The speed symbol {speed_symbol} is the one in the size mark.")
     text = f"The speed symbol entered is {speed_symbol}; the size marks carry {' and '.join(marked)}."
@@ -227,7 +227,7 @@ def spoke_room_inside_wheel(
 ) -> Judgement:
     """How far outboard the spokes' back lies against where the outer lip is."""
     if spoke_room is None or wheel_overall_width is None or wheel_backspacing is None:
-        raise NotForThisBuild("spoke room and the wheel's width are not both entered")
+        raise DoesNotApply("spoke room and the wheel's width are not both entered")
     front = wheel_overall_width - wheel_backspacing
     figures = {"front": (front, "mm")}
     text = "Spoke room is {spoke_room}; from the mounting face to the outer lip it is {front}."
@@ -288,7 +288,7 @@ def ring_not_heavier_than_iron(
 ) -> Judgement:
     """Entered mass of the friction ring against the same ring solid. A solid ring weighs at least nine tenths of it."""
     if ring_mass is None or rotor_diameter is None or band_inside_diameter is None or rotor_working_thickness is None:
-        raise NotForThisBuild("mass and sizes of the ring are not all entered")
+        raise DoesNotApply("mass and sizes of the ring are not all entered")
     area = pi / 4 * (rotor_diameter**2 - band_inside_diameter**2) / 1e6
     iron = area * rotor_working_thickness / 1000 * GREY_IRON.density
     figures = {"iron": (iron, "kg")}
@@ -318,7 +318,7 @@ def stud_not_too_long(
 ) -> Judgement:
     """A stud is sold for the metal it passes through: much more thread than the nut takes is a slip, or a closed nut's end."""
     if stud_engagement is None or stud_thread is None:
-        raise NotForThisBuild("what the stud passes through is not entered")
+        raise DoesNotApply("what the stud passes through is not entered")
     text = "The stud leaves {stud_engagement} of thread beyond hat and wheel"
     if limits.verdict(stud_engagement / stud_thread.diameter) == "good":
         return Judgement("good", f"{text}.")
@@ -349,7 +349,7 @@ def ratings_like_their_kind(
 ) -> Judgement:
     """The two ratings of one bearing against each other."""
     if dynamic_rating is None or static_rating is None or rolling_element is None:
-        raise NotForThisBuild("both ratings and the kind of bearing are not all entered")
+        raise DoesNotApply("both ratings and the kind of bearing are not all entered")
     text = "The dynamic rating is {dynamic_rating}, the static one {static_rating}."
     if within(dynamic_rating / static_rating, *RATIO[rolling_element]):
         return Judgement("good", text)
@@ -386,7 +386,7 @@ def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judge
 def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limits: AtMost) -> Judgement:
     """Much more room than is usual between caliper and spokes: a slip in one of three depths would look like that."""
     if caliper_spoke_gap is None:
-        raise NotForThisBuild("spoke room is not entered")
+        raise DoesNotApply("spoke room is not entered")
     text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")

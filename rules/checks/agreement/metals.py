@@ -3,7 +3,7 @@
 from typing import Any
 
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, OutsideRange
+from rules.graph.results import DoesNotApply, Judgement, OutsideRange
 from rules.measure.marks import Thread
 from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WeldedMetal
@@ -48,7 +48,7 @@ def one_metal(
     }  # fmt: skip
     told = {where: metal for where, metal in entered.items() if metal is not None}
     if len(told) < 2:
-        raise NotForThisBuild("the metal is entered in fewer than two places")
+        raise DoesNotApply("the metal is entered in fewer than two places")
     if len({_family(metal) for metal in told.values()}) == 1:
         return Judgement("good", f"One metal throughout: {_family(next(iter(told.values())))}.")
     listed = "; ".join(f"{where}: {metal}" for where, metal in told.items())
@@ -77,7 +77,7 @@ def filler_suits_metal(
     fillers = (joint_upper_filler, joint_lower_filler, joint_steering_arm_filler, joint_caliper_bracket_filler)
     told = sorted({filler for filler in fillers if filler is not None})
     if not told or upright_material is None:
-        raise NotForThisBuild("metal and filler are not both entered")
+        raise DoesNotApply("metal and filler are not both entered")
     steel = [filler for filler in told if filler in ELECTRODES]
     if upright_material.startswith("6061") and steel:
         text = f"The upright is {upright_material}, and {' and '.join(steel).upper()} is a steel filler."
@@ -126,11 +126,11 @@ def hub_bolt_grade_of_its_system(
 
 def _of_its_system(mark: str | None, thread: Thread | None, called: str) -> Judgement:
     if mark is None or thread is None:
-        raise NotForThisBuild("grade and thread are not both entered")
+        raise DoesNotApply("grade and thread are not both entered")
     try:
         sort = read_grade(mark)
     except OutsideRange as unknown:
-        raise NotForThisBuild(str(unknown)) from None  # said where its strength is judged
+        raise DoesNotApply(str(unknown)) from None  # said where its strength is judged
     own = SAE if is_inch(thread) else ISO
     if sort in {row[0] for row in own}:
         return Judgement("good", f"{sort} is a grade of the thread's own system.")

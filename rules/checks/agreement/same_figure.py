@@ -4,7 +4,7 @@ from typing import Any
 
 from rules.checks.agreement.tie import odd
 from rules.graph.declare import Member, check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.display import in_a_sentence
 from rules.measure.units import Mm
 from rules.sheet import FIELDS
@@ -45,7 +45,7 @@ def _members(rows: tuple[tuple[str, str, str], ...]) -> tuple[Member, ...]:
 
 def _judged(one: float | None, other: float | None, field: str, confirmed: Confirmed) -> Judgement:
     if one is None or other is None:
-        raise NotForThisBuild("not both of these are entered, so there is nothing to compare")
+        raise DoesNotApply("not both of these are entered, so there is nothing to compare")
     if abs(one - other) > NO_DIFFERENCE * max(abs(one), abs(other)):
         return Judgement("good", "{First} is {one_answer}, {second} {other_figure}.")
     return odd("{First} and {second} are both {one_answer}: one line may have been read twice.", field, confirmed)

@@ -3,7 +3,7 @@
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
 from rules.graph.bands import Between
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Mm, Ratio
 from rules.sheet.confirmed import Confirmed
 
@@ -64,7 +64,7 @@ def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Conf
 def shock_moves_with_wheel(spring_ratio: Ratio | None, confirmed: Confirmed, limits: Between) -> Judgement:
     """How far the shock moves for each mm of the wheel: it stands out along the arm, not near its hinge nor beyond its end."""
     if spring_ratio is None:
-        raise NotForThisBuild("how the shock moves is not known")
+        raise DoesNotApply("how the shock moves is not known")
     text = "The shock moves {spring_ratio} of what the wheel does."
     if limits.verdict(spring_ratio) == "good":
         return Judgement("good", text)

@@ -5,7 +5,7 @@ from math import inf
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa
@@ -113,7 +113,7 @@ def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Conf
 def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     if one_answer == 0:
-        raise NotForThisBuild("a ball joint's stud has no ball that a bolt goes through")
+        raise DoesNotApply("a ball joint's stud has no ball that a bolt goes through")
     diameter = 0.0 if other_figure is None else other_figure.diameter
     judged = tied(TIES[tie], one_answer, diameter or None, confirmed)
     return renamed(judged, {"other_figure": "diameter"}, diameter=(diameter, "mm"))
@@ -142,7 +142,7 @@ def lugs_hold_ball(
 ) -> Judgement:
     """Two lugs welded on their outsides, against the stack that stands between and in them."""
     if joint_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
-        raise NotForThisBuild("ball, spacer, lug and the distance of the runs are not all entered")
+        raise DoesNotApply("ball, spacer, lug and the distance of the runs are not all entered")
     stack = which_ball_width + 2 * which_gap + 2 * which_lug_thickness
     figures = {"stack": (stack, "mm")}
     text = "The runs are {joint_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
@@ -171,7 +171,7 @@ def yield_suits_metal(
     """The certificate's yield against what is published of the metal that was chosen."""
     rows = AS_BOUGHT.get(upright_material or "", ())
     if certificate_yield is None or not rows:
-        raise NotForThisBuild("no yield is entered, or none is published of this metal")
+        raise DoesNotApply("no yield is entered, or none is published of this metal")
     published = lowest(rows).yields
     figures = {"published": (published, "MPa")}
     text = f"The certificate says {{certificate_yield}}; {upright_material} has {{published}} at least."

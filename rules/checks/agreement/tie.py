@@ -11,7 +11,7 @@ from math import inf, isfinite
 from typing import Any, Literal
 
 from rules.graph.declare import Member
-from rules.graph.results import Judgement, NotForThisBuild, Verdict
+from rules.graph.results import DoesNotApply, Judgement, Verdict
 from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.sheet import FIELDS
@@ -96,11 +96,11 @@ def by_id(ties: Iterable[Tie]) -> Mapping[str, Tie]:
 def tied(tie: Tie, one: float | None, other: float | None, confirmed: Confirmed) -> Judgement:
     """One answer against what bounds it, both in one unit. Does not apply until both are there."""
     if one is None or other is None:
-        raise NotForThisBuild("not both of these are entered, so there is nothing to compare")
+        raise DoesNotApply("not both of these are entered, so there is nothing to compare")
     if tie.how == "more":
         number = one - other
     elif other == 0:
-        raise NotForThisBuild("what it is compared with is nought")
+        raise DoesNotApply("what it is compared with is nought")
     else:
         number = abs(one / other) if tie.how == "size" else one / other
     text = "{First} is {one_answer}, and {second} {other_figure}"

@@ -4,7 +4,7 @@ Each stands for the usual place of the weld, which is said; a weld made elsewher
 """
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import DoesNotApply
 from rules.measure.units import Mm
 from rules.sheet.upright import Beam
 from rules.sheet.welds import PadsStand
@@ -47,10 +47,10 @@ def steering_arm_lever_ahead(
     """
     if beam not in (None, "none"):
         if beam_width is None:
-            raise NotForThisBuild("the beam's width is not entered")
+            raise DoesNotApply("the beam's width is not entered")
         half = beam_width / 2
     elif plate_width is None or spindle_from_front is None:
-        raise NotForThisBuild("neither beam nor plate is entered")
+        raise DoesNotApply("neither beam nor plate is entered")
     else:
         half = spindle_from_front if tie_rod_end_ahead > 0 else plate_width - spindle_from_front
     return tie_rod_end_ahead - half if tie_rod_end_ahead > 0 else tie_rod_end_ahead + half
@@ -64,7 +64,7 @@ def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: 
     30.0
     """
     if tie_rod_above is None or steering_arm_root_above is None:
-        raise NotForThisBuild("the heights of the tie-rod end and of the arm's root are not both entered")
+        raise DoesNotApply("the heights of the tie-rod end and of the arm's root are not both entered")
     return tie_rod_above - steering_arm_root_above
 
 
@@ -85,7 +85,7 @@ def steering_arm_lever_inboard(
     if beam in (None, "none"):
         return from_face - plate / 2
     if beam_depth is None:
-        raise NotForThisBuild("the beam's depth is not entered")
+        raise DoesNotApply("the beam's depth is not entered")
     return from_face - plate - beam_depth / 2
 
 
@@ -106,9 +106,9 @@ def caliper_lever_ahead(
     (40.0, -30.0)
     """
     if caliper_stands not in ("ahead", "behind"):
-        raise NotForThisBuild("the caliper does not stand ahead or behind")
+        raise DoesNotApply("the caliper does not stand ahead or behind")
     if brake_effective_radius is None or plate_width is None or spindle_from_front is None:
-        raise NotForThisBuild("the pads' radius and the plate are not all entered")
+        raise DoesNotApply("the pads' radius and the plate are not all entered")
     if caliper_stands == "ahead":
         return brake_effective_radius - spindle_from_front
     return plate_width - spindle_from_front - brake_effective_radius
@@ -126,7 +126,7 @@ def bracket_rotor_distance(rotor_plane_offset: Mm, mount_face_offset: Mm, bracke
     43.0
     """
     if bracket_thickness is None:
-        raise NotForThisBuild("the bracket's thickness is not entered")
+        raise DoesNotApply("the bracket's thickness is not entered")
     return rotor_plane_offset - mount_face_offset + bracket_thickness / 2
 
 
@@ -142,5 +142,5 @@ def caliper_lever_inboard(bracket_rotor_distance: Mm) -> Mm:
 
 def _plate(thickness: float | None) -> float:
     if thickness is None:
-        raise NotForThisBuild("the plate's thickness is not entered")
+        raise DoesNotApply("the plate's thickness is not entered")
     return thickness

@@ -4,13 +4,15 @@ from math import isclose
 
 from rules.corner.part import AnyPart, Group, Part
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.joints import bolt_direction
 from rules.motion.kinds import OuterPivotBolt
 from rules.motion.points import OUTBOARD, UP, UprightPoints
+from rules.sheet.pivots import PivotKind, Shear
+from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -42,14 +44,14 @@ def _pivot(which: str, upright: UprightPoints) -> Vector:
     return upright.upper if which == "upper" else upright.lower
 
 
-def _between_lugs(which: str, kind: str, shear: str | None, width: float | None, gap: float | None) -> float:
+def _between_lugs(which: str, kind: PivotKind, shear: Shear | None, width: float | None, gap: float | None) -> float:
     """From the joint's middle to a lug's inner face, mm."""
     if kind == "ball joint":
-        raise NotForThisBuild(f"which side of the {which} ball joint its stud leaves is not asked")
+        raise NotJudged(f"which side of the {which} ball joint its stud leaves is not asked")
     if shear is None:
         raise Waits(f"pivots.{which}_shear")
     if shear != "double":
-        raise NotForThisBuild(f"on which side the one lug of the {which} joint stands is not asked")
+        raise NotJudged(f"on which side the one lug of the {which} joint stands is not asked")
     names = {f"{which}_ball_width": width, f"{which}_gap": gap}
     wide, free = answered("nothing is entered of the bolts and lugs", "bolts", **names)
     return float(wide / 2 + free)
@@ -70,8 +72,8 @@ def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Ve
 )
 def which_lugs_part(
     which: str,
-    which_kind: str,
-    which_shear: str | None,
+    which_kind: PivotKind,
+    which_shear: Shear | None,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
@@ -95,11 +97,11 @@ def which_lugs_part(
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
     if size(out) < 0.1:
-        raise NotForThisBuild(f"the {which} joint's bolt lies across the car; how its lugs stand is not asked")
+        raise NotJudged(f"the {which} joint's bolt lies across the car; how its lugs stand is not asked")
     out = unit(out)
     reach = (mount_face_offset - plate - pivot[1]) / out[1]
     if reach < LEAST_LUG:
-        raise NotForThisBuild(f"the {which} pivot does not lie behind the plate; how its lugs stand is not asked")
+        raise NotJudged(f"the {which} pivot does not lie behind the plate; how its lugs stand is not asked")
     outline = ((-edge, 0.0), (edge, 0.0), (edge, reach), (-edge, reach))
     across = cross(out, along)
     shapes: list[Prism | Cylinder] = []
@@ -117,8 +119,8 @@ def which_lugs_part(
 )
 def which_pivot_bolt_part(
     which: str,
-    which_kind: str,
-    which_shear: str | None,
+    which_kind: PivotKind,
+    which_shear: Shear | None,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
@@ -164,7 +166,9 @@ def tie_rod_end_part(
     'tie-rod end: ball, tie rod'
     """
     if tie_rod_end_reach is None:
-        raise NotForThisBuild("the reach of the tie-rod end's housing is not entered under steering")
+        raise NotJudged(
+            "the reach of the tie-rod end's housing is not entered under steering", "steering.tie_rod_end_reach"
+        )
     middle = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
     return Part("tie-rod end", "tie rod", (Ball(middle, tie_rod_end_reach),), "housing", held_by="upright")
 
@@ -175,7 +179,7 @@ def tie_rod_end_part(
     source=PLACE.saying("the arm counts as thick all along as at its root"),
 )
 def steering_arm_part(
-    steering_arm_form: str | None,
+    steering_arm_form: ArmForm | None,
     steering_arm_width: Mm | None,
     steering_arm_height: Mm | None,
     joint_steering_arm_load_ahead: Mm | None,
@@ -191,7 +195,7 @@ def steering_arm_part(
     'steering arm: prism, upright'
     """
     if steering_arm_form is None:
-        raise NotForThisBuild("the steering arm's form is not entered under upright strength")
+        raise NotJudged("the steering arm's form is not entered under upright strength", "upright.steering_arm_form")
     round_arm = steering_arm_form.startswith("round")
     sizes = {"steering_arm_width": steering_arm_width}
     if not round_arm:

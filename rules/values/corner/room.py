@@ -10,6 +10,7 @@ from rules.graph.declare import Every, value
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Placed, Sweep, spread
+from rules.sheet.pivots import SpringOn
 from rules.tables import sources
 from rules.values.corner.linkage_parts import inner_end
 
@@ -45,7 +46,7 @@ def corner_moves(
     envelope: Sweep | None,
     travel_sweep: Sweep | None,
     steered_front: FrontEnd | None,
-    spring_on: str | None,
+    spring_on: SpringOn | None,
 ) -> Moves:
     """Every position of the corner known so far, and where the front end is at ride height.
 

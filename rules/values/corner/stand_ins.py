@@ -3,10 +3,12 @@
 from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild
+from rules.graph.results import Estimate, NotJudged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
+from rules.sheet.caliper import CaliperKind
+from rules.sheet.welds import PadsStand
 from rules.tables import sources
 
 USUAL = sources.COMMON_PRACTICE.saying("stands in until measured")
@@ -125,7 +127,7 @@ def band_inside(band_inside_diameter: Mm | None, hat_diameter: Mm) -> Mm:
 
 
 @value(SUBJECT, formula="as entered, else the outboard reach, 25 mm more for a sliding caliper", source=USUAL)
-def caliper_inboard(inboard_reach: Mm | None, outboard_reach: Mm, caliper_kind: str) -> Mm:
+def caliper_inboard(inboard_reach: Mm | None, outboard_reach: Mm, caliper_kind: CaliperKind) -> Mm:
     """From the rotor's middle to the caliper's innermost point, mm. An estimate until measured.
 
     >>> float(caliper_inboard(None, 45.0, "sliding")), float(caliper_inboard(None, 45.0, "fixed"))
@@ -160,7 +162,7 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
     formula="as entered, else the quarter that its bracket's weld is said to stand in, else behind",
     source=USUAL,
 )
-def caliper_at(clock: Rad | None, caliper_stands: str | None) -> Rad:
+def caliper_at(clock: Rad | None, caliper_stands: PadsStand | None) -> Rad:
     """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
@@ -188,5 +190,7 @@ def shock_outside(shock_diameter: Mm | None, arm_end_height: Mm | None) -> Mm:
     70.0
     """
     if arm_end_height is None:
-        raise NotForThisBuild("where the shock stands on the arm is not entered under spring and shock")
+        raise NotJudged(
+            "where the shock stands on the arm is not entered under spring and shock", "spring.arm_end_ahead"
+        )
     return _measured(shock_diameter, SHOCK, "spring.shock_diameter")

@@ -4,11 +4,13 @@ from math import asin, cos, pi, sin
 
 from rules.corner.part import SPINDLE, AnyPart, Part, spindle
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, hub_bolt_places, plate_outline
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
+from rules.sheet.bolts import ScrewedInto
+from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -42,7 +44,7 @@ def hub_body_part(
 
 def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[tuple[float, float], ...]:
     if bolts != 4:
-        raise NotForThisBuild("the hub bolts' places are known for four bolts only")
+        raise NotJudged("the hub bolts' places are known for four bolts only")
     if width is None or height is None:
         asked = {"hub.mount_width": width, "hub.mount_height": height}
         raise Waits(*(name for name, answer in asked.items() if answer is None))
@@ -87,7 +89,7 @@ def hub_bolts_part(
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     plate_thickness: Mm | None,
-    hub_bolt_into: str | None,
+    hub_bolt_into: ScrewedInto | None,
     mount_face_offset: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
@@ -129,7 +131,7 @@ def _outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
-        raise NotForThisBuild("the spindle does not lie inside the plate's outline; put that right first")
+        raise NotJudged("the spindle does not lie inside the plate's outline; put that right first")
     return outline, thick
 
 
@@ -158,7 +160,7 @@ def plate_part(
     try:
         return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
     except ValueError:
-        raise NotForThisBuild("the plate's bore does not lie inside its outline; put that right first") from None
+        raise NotJudged("the plate's bore does not lie inside its outline; put that right first") from None
 
 
 def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bore | None) -> list[Shape]:
@@ -199,7 +201,7 @@ def _flat(
     source=STACK.saying("the beam counts as standing straight behind the spindle"),
 )
 def beam_part(
-    beam: str | None,
+    beam: Beam | None,
     beam_width: Mm | None,
     beam_depth: Mm | None,
     beam_to_pivots: bool | None,
@@ -222,7 +224,7 @@ def beam_part(
     'beam: prism, upright'
     """
     if beam is None or beam == "none":
-        raise NotForThisBuild("no beam is entered under upright strength")
+        raise NotJudged("no beam is entered under upright strength", "upright.beam")
     if beam_width is None or (beam_depth is None and beam != "tube"):
         raise Waits("upright.beam_width" if beam_width is None else "upright.beam_depth")
     placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)

@@ -89,7 +89,7 @@ A36 = {"upright.material": "a36 plate"}
         ("one-metal", {**A36, "plate.metal": "4130"}, "stop"),
         ("one-metal", {"upright.material": "4130 normalised", "joint_lower.metal": "4130"}, "good"),
         ("one-metal", {"upright.material": "4130 normalised", "joint_lower.metal": "mild steel"}, "stop"),
-        ("one-metal", A36, "not for this build"),
+        ("one-metal", A36, "does not apply"),
         ("filler-suits-metal", {**A36, "joint_upper.filler": "er70s-6"}, "good"),
         ("filler-suits-metal", {"upright.material": "6061-t6", "joint_upper.filler": "er70s-6"}, "stop"),
         ("filler-suits-metal", {"upright.material": "6061-t6", "joint_upper.filler": "other"}, "good"),
