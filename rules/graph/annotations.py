@@ -1,7 +1,8 @@
 """What a function says of its parameters by their annotations: unit, choices, role, whether it can be done without."""
 
 import types
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from functools import cache
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from rules.graph.declare import AnswersOf, Every, Role
@@ -12,9 +13,20 @@ class GraphError(Exception):
     """The functions do not fit together. A mistake in the program, found when it starts."""
 
 
-def hints_of(function: Callable[..., Any]) -> dict[str, Any]:
+@cache
+def hints_of(function: Callable[..., Any]) -> Mapping[str, Any]:
     """Annotations by parameter, and the result's under `return`, with what stands beside each type."""
     return get_type_hints(function, include_extras=True)
+
+
+def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:
+    """The names of a plain function's parameters, in order. `inspect.signature` takes ten times as long at each start.
+
+    >>> parameters_of(lambda width, *, depth: width + depth)
+    ('width', 'depth')
+    """
+    code = function.__code__
+    return code.co_varnames[: code.co_argcount + code.co_kwonlyargcount]
 
 
 def without_none(annotation: Any) -> tuple[Any, bool]:

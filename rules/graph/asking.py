@@ -36,7 +36,8 @@ class AskedField:
 
     least, most: inclusive bounds in the kind's inside unit. reading_error: what a careful person with a tape may
     be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
-    empty in a finished sheet. mark: the mark of a wheel that stands for this length too, a key of RIM_READERS.
+    empty in a finished sheet. bought: the part this is a fact about, "rotor", which only another one changes;
+    empty where there is none. mark: the mark of a wheel that stands for this length too, a key of RIM_READERS.
     """
 
     step: str
@@ -51,6 +52,7 @@ class AskedField:
     reading_error: float = 0.0
     whole_inches: bool = False
     several_lines: bool = False
+    bought: str | None = None
     mark: str = ""
 
     def __get__(self, record: "Step | None", owner: type | None = None) -> "AskedField":
@@ -138,12 +140,15 @@ def ask(
     reading_error: str | float = 0.0,
     whole_inches: bool = False,
     several_lines: bool = False,
+    bought: str | None = None,
     mark: str = "",
 ) -> Any:
     """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
 
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
-    reading_error: what a careful reading may be out by ("1 mm"). mark: see AskedField.
+    reading_error: what a careful reading may be out by ("1 mm"). mark: see AskedField. bought: what has to be bought for
+    another answer, where that is not what the step says; empty where the builder makes it so, such as what a rotor is turned
+    down to.
     """
     return AskedField(
         step="",
@@ -158,6 +163,7 @@ def ask(
         reading_error=_limit(reading_error, kind),
         whole_inches=whole_inches,
         several_lines=several_lines,
+        bought=bought,
         mark=mark,
     )
 
@@ -181,17 +187,25 @@ class Step:
     `plate.thickness` is the answer, and raises Waits where there is none.
     Steps that ask the same take their questions from a plain class: `class WeldUpper(WeldQuestions, Step)`. Those of
     such classes and of parts come first, in the order written, then the step's own.
+    bought: what is bought, where the step's answers are facts about such a part.
     """
 
     name: ClassVar[str]
     title: ClassVar[str]
     intro: ClassVar[str]
     cautions: ClassVar[tuple[str, ...]]
+    bought: ClassVar[str] = ""
     _questions: ClassVar[dict[str, AskedField]]
 
     def __init_subclass__(cls) -> None:
         cls._questions = {
-            key: replace(question, step=cls.name, key=key, choices=question.choices or _literal(base, key))
+            key: replace(
+                question,
+                step=cls.name,
+                key=key,
+                choices=question.choices or _literal(base, key),
+                bought=cls.bought if question.bought is None else question.bought,
+            )
             for base in (*cls.__mro__[1:], cls)
             for key, question in vars(base).items()
             if isinstance(question, AskedField)

@@ -104,6 +104,8 @@ def in_name(name: str, member: Member) -> str:
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
+    if not member:
+        return name
     words = {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
     return "_".join(words.get(part, part) for part in name.split("_"))
 

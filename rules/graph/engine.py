@@ -10,17 +10,25 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
-import inspect
 import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from rules.graph.annotations import GraphError, choices_of, gathering_of, hints_of, role_of, unit_of, without_none
+from rules.graph.annotations import (
+    GraphError,
+    choices_of,
+    gathering_of,
+    hints_of,
+    parameters_of,
+    role_of,
+    unit_of,
+    without_none,
+)
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
@@ -213,6 +221,7 @@ class Graph:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
+        not_judged: Reason | None = None
         measure: list[str] = []
         put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
@@ -220,8 +229,11 @@ class Graph:
             if origin in worked.known:
                 (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
                 measure += worked.estimated.get(origin, ())
+            elif origin in worked.broken and not_judged:
+                continue  # nobody has asked for this, so what failed is said by what was asked for
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
+                worked.crashed |= {node.name} if origin in worked.crashed else set()
                 return None
             elif origin in worked.put_off:
                 put_off = True
@@ -234,9 +246,9 @@ class Graph:
                 return None
             else:
                 waits += worked.waits.get(origin, (origin,))
-        if waits:
-            worked.waits[node.name] = tuple(dict.fromkeys(waits))
-            return None
+                not_judged = not_judged or worked.not_judged.get(origin)
+        if waits or not_judged:
+            return self._wait(node, worked, waits, not_judged)
         if put_off:  # only what would be worked out otherwise
             worked.put_off.add(node.name)
             return None
@@ -247,16 +259,19 @@ class Graph:
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
-            named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
-            worked.waits[node.name] = tuple(dict.fromkeys(named))
-            return None
-        except NotForThisBuild as why:
+            return self._wait(node, worked, wait.fields)
+        except NotJudged as why:
+            return self._wait(node, worked, why.fields, why.reason)
+        except DoesNotApply as why:
             worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
-            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
-            if not isinstance(fault, OutsideRange):
+            if isinstance(fault, OutsideRange):
+                worked.broken[node.name] = fault.reason
+            else:
+                worked.broken[node.name] = Reason(
+                    f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+                )
                 worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
@@ -270,12 +285,21 @@ class Graph:
         worked.known[node.name] = answer
         return answer
 
+    @staticmethod
+    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
+        """Note what it waits for: fields, a value standing for whatever that waits for itself."""
+        worked.waits[node.name] = tuple(
+            dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
+        )
+        if not_judged:
+            worked.not_judged[node.name] = not_judged
+
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
-        for parameter in inspect.signature(function).parameters:
+        for parameter in parameters_of(function):
             annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
             if parameter in member:

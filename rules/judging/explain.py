@@ -143,7 +143,9 @@ def _outcome(graph: Graph, name: str, judged: Judged) -> str:
         answer = worked.known[name]
         return exact_in_both(answer, graph.units[name]) if isinstance(answer, float) else shown(named(name), judged)
     if name in worked.not_here:
-        return f"not for this build: {why_not(name, judged)}"
+        return f"does not apply: {why_not(name, judged)}"
+    if name in worked.not_judged:
+        return f"not judged: {why_not(name, judged)}"
     if name in worked.broken:
         return why_not(name, judged)
     if name in FIELDS:
@@ -214,4 +216,4 @@ def _badness(verdict: Verdict) -> int:
 def _verdict_with(graph: Graph, node: Node, judged: Judged, name: str, error: float) -> Verdict:
     trial = graph.what_if(judged.worked, name, node.name)(judged.worked.known[name] + error)
     judgement = graph.ask_check(node, trial)
-    return judgement.verdict if judgement else "not for this build"
+    return judgement.verdict if judgement else "does not apply"

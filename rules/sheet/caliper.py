@@ -12,6 +12,7 @@ class Caliper(Step):
     """The caliper, measured on its rotor with new pads in."""
 
     name = "caliper"
+    bought = "caliper"
     title = "Caliper"
     intro = (
         "Clamp the caliper on the rotor with new pads, the way it will sit, and measure the two places it can touch "
@@ -64,6 +65,7 @@ class Caliper(Step):
         "From a gauge in the bleed port at a hard stop. Leave empty if not known.",
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
+        bought="",
     )
     pad_friction: Ratio = ask(
         "Pad friction",
@@ -71,6 +73,7 @@ class Caliper(Step):
         "From the pad maker's data, cold and hot; enter the lower. Leave empty if not known.",
         may_be_empty=True,
         between=(0.1, 0.8),
+        bought="pad",
     )
     bleed_screw_on_top: bool = ask(
         "Bleed screw at the top",

@@ -15,6 +15,7 @@ class Hub(Step):
     """The hub unit as bought."""
 
     name = "hub"
+    bought = "hub"
     title = "Hub"
     intro = (
         "Everything on the upright is laid out from one face: the hub flange the wheel and rotor bolt to. Clean it, "
@@ -43,6 +44,7 @@ class Hub(Step):
         "From the hub maker's data for this hub, and nobody else's.",
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
+        bought="",
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
     pilot_diameter: Mm = ask(
@@ -53,7 +55,10 @@ class Hub(Step):
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(
-        "Stud thread", "thread", "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way."
+        "Stud thread",
+        "thread",
+        "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way.",
+        bought="stud",
     )
     stud_length: Mm = ask(
         "Stud length",
@@ -61,12 +66,14 @@ class Hub(Step):
         "Flange face to the end of the full thread, rotor off.",
         between=("5 mm", "150 mm"),
         reading_error="0.5 mm",
+        bought="stud",
     )
     nut_seat: NutSeat = ask(
         "Nut seat of your nuts",
         "choice",
         "The shape of the seat on the nuts you will use.",
         may_be_empty=True,
+        bought="nut",
     )
     flange_to_bearing_centre: Mm = ask(
         "Flange to bearing centre",

@@ -14,6 +14,7 @@ class Rotor(Step):
     """The rotor as bought, and as used."""
 
     name = "rotor"
+    bought = "rotor"
     title = "Rotor"
     intro = (
         "Measure a new rotor of the kind you will buy again. Its depth from the wheel's mounting face decides where "
@@ -57,6 +58,7 @@ class Rotor(Step):
         may_be_empty=True,
         between=("1 mm", "80 mm"),
         reading_error="0.05 mm",
+        bought="",
     )
     kept_plate_carries_hat: bool = ask(
         "Kept plate carries the hat",

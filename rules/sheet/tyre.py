@@ -9,6 +9,7 @@ class Tyre(Step):
     """Smallest and largest tyre, and what their maker says."""
 
     name = "tyre"
+    bought = "tyre"
     title = "Tyre"
     intro = (
         "The tyre comes first: its size sets the height of the spindle, and so where the steering axis meets the "
@@ -36,6 +37,7 @@ class Tyre(Step):
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
         reading_error="3 mm",
+        bought="",
     )
     loaded_radius: Mm = ask(
         "Loaded radius",

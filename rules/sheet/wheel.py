@@ -13,6 +13,7 @@ class Wheel(Step):
     """The wheel, measured rather than read from a catalogue."""
 
     name = "wheel"
+    bought = "wheel"
     title = "Wheel"
     intro = (
         "Have the real wheel in front of you: two wheels of one size can differ inside. Take every figure from the "

@@ -28,7 +28,7 @@ def cautions(judged: Judged) -> Iterator[ChecklistLine]:
     stops = [f"{finding.title}: {finding.text}" for finding in judged.findings if finding.verdict == "stop"]
     if stops:
         yield _caution("do-not-cut", f"DO NOT CUT. {' '.join(stops)}")
-    if judged.sheet.missing or judged.sheet.faults:
+    if judged.missing or judged.sheet.faults:
         yield _caution(
             "not-finished", f"NOT FINISHED. Needed answers are missing or cannot be read; see “{SETTLE}”. "
             "A blank is not a figure: do not lay out from this sheet yet.",

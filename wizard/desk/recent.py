@@ -75,12 +75,16 @@ def sheets_here() -> list[Path]:
 
 @dataclass(frozen=True, slots=True)
 class Summary:
-    """A recent sheet in a line: its title, how far it is, its verdict, when it was saved; or why it cannot be opened."""
+    """A recent sheet in a line: its title, how far it is, its verdict and what that covers.
+
+    saved: when. trouble: why it cannot be opened.
+    """
 
     path: Path
     title: str = ""
     progress: str = ""
     verdict: str = ""
+    scope: str = ""
     saved: str = ""
     trouble: str = ""
 
@@ -99,7 +103,7 @@ def summary(path: Path) -> Summary:
         saved = time.strftime("%d %b %Y %H:%M", time.localtime(path.stat().st_mtime))
     except (CannotRead, OSError) as reason:
         return Summary(path, trouble=str(reason))
-    return Summary(path, judged.sheet.title or "No title", progress(judged), judged.verdict, saved)
+    return Summary(path, judged.sheet.title or "No title", progress(judged), judged.verdict, judged.scope, saved)
 
 
 def _remembered() -> "State":

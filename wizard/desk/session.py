@@ -50,7 +50,7 @@ class Session:
     def _take(self, file: SheetFile) -> None:
         self.file = file
         self.document: dict[str, object] = copy.deepcopy(file.document)
-        self.unsaved = file.digest is None
+        self.unsaved = file.text is None
         self.look_again()
 
     def look_again(self) -> None:
@@ -245,5 +245,6 @@ def _read(asked: AskedField, entry: object, units: Units) -> object:
 
 def progress(judged: Judged) -> str:
     """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
-    return f"{needed - len(judged.sheet.missing)} of {needed} answered"
+    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+    wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
+    return f"{answered} of {wanted} answered"

@@ -6,7 +6,6 @@ overwritten unless that was asked for. What a person wrote around the answers st
 
 import copy
 import errno
-import hashlib
 import itertools
 import os
 import stat
@@ -62,14 +61,12 @@ class SheetFile:
     """A sheet and the file it stands in.
 
     document: the table of tables a TOML file gives, every entry as typed.
-    digest: sha256 (hex) of the bytes as read or last written; None while the file is not on disk.
-    text: what was read or last written, comments and all; empty while nothing was.
+    text: what was read or last written, comments and all; None while the file is not on disk.
     """
 
     path: Path
     document: dict[str, object]
-    digest: str | None
-    text: str = ""
+    text: str | None
 
 
 def new(path: Path | str) -> SheetFile:
@@ -95,7 +92,7 @@ def read(path: Path | str) -> SheetFile:
             f"{_name(path)} cannot be kept as it is: its answers take more than {MOST_ANSWERS // 1024} kB, which leaves no"
             " room for warnings and checklist. Shorten it, if it is a build sheet."
         )
-    return SheetFile(path, document, digest(data), data.decode())
+    return SheetFile(path, document, data.decode())
 
 
 def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = False) -> SheetFile:
@@ -119,18 +116,18 @@ def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = 
         raise ChangedOnDisk(_appeared(sheet.path)) from error
     except (OSError, ValueError) as error:
         raise cannot_save(sheet.path, error) from error
-    return SheetFile(sheet.path, _own_copy(document), digest(data), text)
+    return SheetFile(sheet.path, _own_copy(document), text)
 
 
 def save_beside(sheet: SheetFile, document: Mapping[str, object]) -> SheetFile:
     """Write a document under a free name next to the sheet's file ("name.mine.toml"). Raises CannotSave."""
-    text = _text(document, sheet.path, sheet.text)
+    text = _text(document, sheet.path, sheet.text or "")
     try:
         mode = mode_of(sheet.path)
         path = _put_beside(sheet.path, text.encode(), None if mode is None else mode | stat.S_IWUSR)
     except (OSError, ValueError) as error:
         raise cannot_save(sheet.path, error) from error
-    return SheetFile(path, _own_copy(document), digest(text.encode()), text)
+    return SheetFile(path, _own_copy(document), text)
 
 
 # What is on disk
@@ -162,15 +159,17 @@ def trouble_at_new(path: Path) -> str | None:
 
 def digest(data: bytes) -> str:
     """sha256, hex."""
+    import hashlib  # slow to load, and not needed to read a sheet
+
     return hashlib.sha256(data).hexdigest()
 
 
 def _refuse_if_changed(sheet: SheetFile, there: bytes | None) -> None:
-    if there is None and sheet.digest is not None:
+    if there is None and sheet.text is not None:
         raise ChangedOnDisk(f"{_name(sheet.path)} is no longer there: it was moved or deleted after it was opened.")
-    if there is not None and sheet.digest is None:
+    if there is not None and sheet.text is None:
         raise ChangedOnDisk(_appeared(sheet.path))
-    if there is not None and digest(there) != sheet.digest:
+    if there is not None and sheet.text is not None and there != sheet.text.encode():
         raise ChangedOnDisk(
             f"{_name(sheet.path)} was changed by somebody else or by another program after it was opened."
         )
@@ -195,7 +194,7 @@ def _base(sheet: SheetFile, there: bytes | None) -> str:
         if there is not None:
             from_bytes(there, "")
             return there.decode()
-    return sheet.text
+    return sheet.text or ""
 
 
 def _text(document: Mapping[str, object], path: Path, base: str) -> str:

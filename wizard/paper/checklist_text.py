@@ -30,7 +30,7 @@ WIDTH = 80
 _INDENT = "    "
 
 VERDICTS = {
-    "good": "GOOD: every check passes",
+    "good": "GOOD in what was judged",
     "watch": "WATCH: settle what is open first",
     "stop": "STOP: do not cut",
     "unfinished": "UNFINISHED: not ready to cut",
@@ -81,7 +81,7 @@ def head(judged: Judged) -> list[tuple[str, str]]:
     return [
         ("Title", judged.sheet.title or BLANK),
         ("Vehicle", f"{shown(VEHICLE, judged) or BLANK}; main use {shown(_USE, judged) or BLANK}"),
-        ("Verdict", verdict),
+        ("Verdict", f"{verdict}. {judged.scope}"),
         ("Units", _UNITS[judged.shown_in]),
     ]
 

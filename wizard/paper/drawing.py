@@ -140,6 +140,7 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     flow.paragraph(drawing.block.title or "No sheet title", bold=True)
     what = "rim, rotor, hub and pivots" if drawing.extent == "upright" else "the whole wheel down to the ground"
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
+    flow.paragraph(drawing.block.scope, before=2)
     flow.paragraph("Date ____________   Drawn ____________   Checked ____________", before=2)
     symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13))
     below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION)

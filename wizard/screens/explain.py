@@ -68,7 +68,7 @@ class ExplainScreen(Screen[Any]):
     def _everything(self) -> Iterator[tuple[str, Content]]:
         judged = self._judged
         for name in trade().values:
-            number = shown(named(name), judged) or ("does not apply" if name in judged.worked.not_here else "waits")
+            number = shown(named(name), judged) or _why_not(judged, name)
             yield name, Content.assemble(plain(name.replace("_", " ").ljust(34)), plain(number))
         for finding in judged.findings:
             yield finding.check, Content.assemble(plain(finding.title.ljust(44)), verdict(finding.verdict))
@@ -98,3 +98,9 @@ class ExplainScreen(Screen[Any]):
         """Up at the top of the list goes back to the search line."""
         if event.key == "up" and self.query_one(OptionList).has_focus and self.query_one(OptionList).highlighted == 0:
             self.set_focus(self.query_one("#search"))
+
+
+def _why_not(judged: Judged, name: str) -> str:
+    if name in judged.worked.not_here:
+        return "does not apply"
+    return "not judged" if name in judged.worked.not_judged else "waits"

@@ -58,7 +58,9 @@ class Review(Vertical):
         judged = self._session.judged
         standing = Content.assemble("This sheet: ", verdict(judged.verdict), f" · {progress(judged)}")
         said = [plain(self.said, "bold $text-success")] if self.said else []
-        self.query_one("#standing", Static).update(lines(standing, key_content(self.PAPERS), *said))
+        self.query_one("#standing", Static).update(
+            lines(standing, plain(judged.scope), key_content(self.PAPERS), *said)
+        )
 
     def say(self, words: str) -> None:
         """Tell what was done, in a line that stays."""
@@ -85,7 +87,7 @@ class Review(Vertical):
             label = ASKED[fault.where].label if fault.where in ASKED else printable(fault.where)
             line = Content.assemble(("to fix   ", "bold $text-error"), plain(label))
             yield Item(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
-        for name in sheet.missing:
+        for name in self._session.judged.missing:
             if name not in self._session.faults:
                 words = f"{ASKED[name].label} ({PAGES[page_of(name)].short})"
                 line = Content.assemble(("missing  ", "bold $text-accent"), plain(words))

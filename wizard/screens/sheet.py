@@ -124,7 +124,7 @@ class SheetScreen(Screen[None]):
             return
         await self.query_one("#middle").mount(self._page_widget())
         self.page.start()
-        if self.session.file.digest is None:
+        if self.session.file.text is None:
             self.save()
 
     def on_resize(self) -> None:

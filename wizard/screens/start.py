@@ -94,7 +94,9 @@ def _sheet_item(sheet: Summary) -> Item:
     name = printable(sheet.path.name)
     if sheet.trouble:
         return Item(str(sheet.path), plain(f"{name}: cannot be opened", "$text-error"), lambda: plain(sheet.trouble))
-    line = Content.assemble(plain(f"{sheet.title}  ", "bold"), verdict(sheet.verdict), plain(f" · {sheet.progress}"))
+    line = Content.assemble(
+        plain(f"{sheet.title}  ", "bold"), verdict(sheet.verdict), plain(f". {sheet.scope} {sheet.progress}")
+    )
     return Item(
         str(sheet.path),
         line,

@@ -4,7 +4,7 @@ from math import inf, radians
 
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, NewtonMetre, Rad
 from rules.tables import sources
@@ -118,7 +118,7 @@ def ground_offset_across_tyres(
 def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None, limits: AtMost) -> Judgement:
     """Your pivot spacing against that of the ready-made upright you want to be able to change to."""
     if swap_spacing is None:
-        raise NotForThisBuild("no ready-made spare is asked for")
+        raise DoesNotApply("no ready-made spare is asked for")
     if spacing is None:
         raise Waits("pivots.spacing")
     difference = abs(spacing - swap_spacing)

@@ -3,7 +3,7 @@
 from math import asin, cos, pi, sin, tan
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad
 from rules.measure.vectors import Vector, size, times
@@ -73,7 +73,7 @@ def rack_force_full_lock(
     79.5
     """
     if steering_linkage.how == "one rod across":
-        raise NotForThisBuild("with one rod across it is not asked what turns the arm")
+        raise DoesNotApply("with one rod across it is not asked what turns the arm")
     inner = lock_sweep.placed[-1].pose
     return 1000 * return_moment_full_lock * abs(turn_per_slide(steering_linkage, inner))
 
@@ -88,7 +88,11 @@ def rim_effort(rack_force_full_lock: Newton, travel_per_turn: Mm | None, steerin
     45.473
     """
     if travel_per_turn is None and steering_wheel_diameter is None:
-        raise NotForThisBuild("neither travel per turn nor steering wheel diameter is entered")
+        raise NotJudged(
+            "neither travel per turn nor steering wheel diameter is entered",
+            "steering.travel_per_turn",
+            "steering.steering_wheel_diameter",
+        )
     if travel_per_turn is None:
         raise Waits("steering.travel_per_turn")
     if steering_wheel_diameter is None:

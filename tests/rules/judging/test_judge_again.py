@@ -2,11 +2,12 @@
 
 import copy
 import random
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
-from rules.judging.judge import judge
+from rules.judging.judge import BEING_WORKED_OUT, judge
 from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from sample_sheets import sample, samples
@@ -56,3 +57,41 @@ def test_other_units_are_judged_anew_because_every_text_changes() -> None:
     sheet = read_sheet(document(SHEETS[0]))
     inch = judge(sheet, "inch")
     assert judge(sheet, "metric", inch).findings == judge(sheet, "metric").findings
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_what_is_put_off_is_told_and_the_rest_is_as_in_a_whole_judgement(name: str) -> None:
+    """Every numeric answer a little larger: light, then whole from there."""
+    sheet = read_sheet(document(name))
+    before = judge(sheet)
+    numbers = [field for field, answer in sheet.answers.items() if isinstance(answer, float)]
+    for field in random.Random(name).sample(numbers, 12):
+        changed = replace(sheet, answers={**sheet.answers, field: sheet.answers[field] * 1.004})
+        light, whole = judge(changed, before=before, light=True), judge(changed)
+        told = {finding.check: finding for finding in whole.findings}
+        for finding in light.findings:
+            if finding.check in light.worked.put_off:
+                assert (finding.verdict, finding.text, finding.change) == ("waiting", BEING_WORKED_OUT, "")
+            else:
+                assert finding == told[finding.check]
+        assert light.whole or light.verdict in ("stop", "unfinished")
+        followed = judge(changed, before=light)
+        assert followed.whole
+        assert (followed.findings, followed.verdict) == (whole.findings, whole.verdict)
+
+
+def test_the_pivots_of_a_sheet_that_moves_put_its_sweeps_off_and_the_weight_does_not() -> None:
+    entries = document("dune_wren_moving")
+    before = judge(read_sheet(entries))
+    assert "moving_front" in before.worked.known
+    entries["pivots"]["spacing"] = "8.7 in"
+    light = judge(read_sheet(entries), before=before, light=True)
+    assert not light.whole
+    assert {"envelope", "tyre_upper_arm_gap", "best_inner", "bump_toe", "best_arm"} <= light.worked.put_off
+    entries = document("dune_wren_moving")
+    entries["job"]["corner_weight"] = "350 lb"
+    assert judge(read_sheet(entries), before=before, light=True).whole
+
+
+def test_a_sheet_without_steering_and_arms_puts_nothing_off() -> None:
+    assert judge(read_sheet(document("dune_wren_finished")), light=True).whole

@@ -63,3 +63,14 @@ def test_a_page_that_may_be_left_out_says_what_is_left_once_it_is_asked_for() ->
     # lower height; upper place and height; droop
     assert page_state(arms, judged(begun)).words == "4 left"
     assert PAGES[first_unfinished(judged(begun))].key == "arms"
+
+
+def test_a_page_with_a_check_still_being_worked_out_does_not_read_done() -> None:
+    moving = document("dune_wren_moving")
+    before = judged(moving)
+    moving["pivots"]["spacing"] = "8.65 in"
+    arms = PAGES[page_of("arms.bump_travel")]
+    light = page_state(arms, judge(read_sheet(moving), before=before, light=True))
+    assert light.words in ("working", "stop")
+    assert light.verdict != "good"
+    assert page_state(arms, judged(moving)).words != "working"

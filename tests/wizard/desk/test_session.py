@@ -6,6 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from rules.judging.judge import judge
+from sample_sheets import sample
 from wizard.desk.session import LINE_BREAK, Session
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
@@ -22,7 +24,7 @@ def test_entries_stay_as_typed(tmp_path: Path) -> None:
     session.put("wheel.width", " 8,5 in ")
     assert session.entry("wheel.width") == " 8,5 in "
     assert session.entry("hub.mount_bolts") == 4
-    assert session.echo("wheel.width") == ("8 1/2 in", "215.9 mm")
+    assert session.echo("wheel.width") == ("8 1/2 in",)
 
 
 def test_an_unreadable_entry_is_kept_and_the_others_stand(tmp_path: Path) -> None:
@@ -57,13 +59,14 @@ def test_a_value_where_a_table_belongs_is_kept_under_another_name(tmp_path: Path
 
 
 def test_changing_the_units_of_a_sheet_changes_no_bare_number(tmp_path: Path) -> None:
+    """A wheel's whole inches and a bolt circle that only one system can mean are the same in both: they stay."""
     session = session_on(
         tmp_path,
         'units = "inch"\n[wheel]\nwidth = "8 1/2"\ndiameter = 15\ncentre_bore = "108 mm"\nbolt_circle = "6 x 5.5"\n',
     )
     session.put("units", "metric")
     assert session.document["wheel"] == {
-        "width": "8 1/2 in", "diameter": "15 in", "centre_bore": "108 mm", "bolt_circle": "6 x 5.5 in",
+        "width": "8 1/2 in", "diameter": 15, "centre_bore": "108 mm", "bolt_circle": "6 x 5.5",
     }  # fmt: skip
     assert session.judged.worked.known["wheel.width"] == pytest.approx(215.9)
 
@@ -72,7 +75,7 @@ def test_showing_other_units_changes_no_entry(tmp_path: Path) -> None:
     session = session_on(tmp_path, 'units = "inch"\n[wheel]\nwidth = "8 1/2"\n')
     before = session.path.read_bytes()
     assert session.switch_units() == "metric"
-    assert session.echo("wheel.width") == ("215.9 mm", "8 1/2 in")
+    assert session.echo("wheel.width") == ("215.9 mm",)
     assert session.entry("wheel.width") == "8 1/2"
     session.save()
     assert session.path.read_bytes() == before
@@ -179,3 +182,38 @@ def test_a_fraction_is_echoed_as_the_number_it_is(half_done: Path) -> None:
     session = Session(sheet_file.read(half_done))
     session.put("hub.stud_length", "16/8")
     assert session.echo("hub.stud_length")[0] == "2 in"
+
+
+def moving_session(tmp_path: Path) -> Session:
+    path = tmp_path / "moving.toml"
+    path.write_bytes(sample("dune_wren_moving").read_bytes())
+    return Session(sheet_file.read(path))
+
+
+def test_what_is_judged_so_far_says_what_is_put_off_and_judged_is_whole(tmp_path: Path) -> None:
+    session = moving_session(tmp_path)
+    session.put("pivots.spacing", "8.7 in")
+    so_far = session.judged_so_far
+    assert not so_far.whole
+    assert session.judged_so_far is so_far
+    assert session.judged.whole
+    assert session.judged.findings == judge(session.sheet).findings
+    assert session.judged_so_far.whole
+
+
+def test_what_is_saved_is_judged_whole(tmp_path: Path) -> None:
+    session = moving_session(tmp_path)
+    session.put("pivots.spacing", "8.7 in")
+    assert not session.judged_so_far.whole
+    session.save()
+    kept = session.path.read_text("utf-8")
+    assert "eing worked out" not in kept
+    assert session.judged_so_far.whole
+
+
+def test_the_rest_can_be_judged_without_a_change(tmp_path: Path) -> None:
+    session = moving_session(tmp_path)
+    session.put("pivots.spacing", "8.7 in")
+    assert not session.judged_so_far.whole
+    session.judge_the_rest()
+    assert session.judged_so_far.whole

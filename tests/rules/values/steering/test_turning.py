@@ -14,7 +14,7 @@ import pytest
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged, reason
 from rules.judging.trade import trade
 from rules.motion.front_end import FrontEnd, SteeringLinkage
@@ -290,7 +290,7 @@ ALONE = (
 def test_while_steering_is_untouched_only_what_the_axis_decides_is_worked_out(judged: JudgedWith) -> None:
     untouched = judged({})
     assert set(NUMBERS) & untouched.worked.known.keys() == set(ALONE)
-    assert {name for name in NUMBERS if name not in untouched.worked.not_here} == set(ALONE)
+    assert {name for name in NUMBERS if name not in untouched.worked.not_judged} == set(ALONE)
     assert untouched.verdict == "good"
 
 
@@ -305,7 +305,7 @@ CHECKS = [name for name, node in trade().checks.items() if node.function.__modul
 @pytest.mark.parametrize("check", CHECKS)
 def test_the_sheet_with_sound_steering_is_good_and_without_any_is_not_judged(finding: FindingOf, check: str) -> None:
     assert finding(check, STEERING).verdict == "good"
-    assert finding(check, {}).verdict == "not for this build"
+    assert finding(check, {}).verdict == "not judged"
 
 
 def test_one_rod_across_has_neither_rack_nor_its_end(judged: JudgedWith) -> None:
@@ -328,7 +328,7 @@ def test_effort_at_the_rim_waits_for_both_of_its_fields(judged: JudgedWith, left
 
 
 def test_effort_at_the_rim_is_not_asked_for_while_neither_is_entered() -> None:
-    with pytest.raises(NotForThisBuild):
+    with pytest.raises(NotJudged):
         rim_effort(300.0, None, None)
 
 
@@ -336,18 +336,18 @@ def test_the_travel_left_at_the_stop_needs_both_stop_and_travel() -> None:
     front, sweep = straight_rack(), through_lock(straight_rack())
     with pytest.raises(Waits):
         rack_left_at_stop(front, sweep, None, radians(20))
-    with pytest.raises(NotForThisBuild, match="no angle at a stop"):
+    with pytest.raises(DoesNotApply, match="no angle at a stop"):
         rack_left_at_stop(front, sweep, 75.0, None)
 
 
 def test_a_linkage_that_locks_before_full_lock_has_no_sweep() -> None:
-    with pytest.raises(NotForThisBuild, match="locks with the inner wheel at") as told:
+    with pytest.raises(NotJudged, match="locks with the inner wheel at") as told:
         lock_sweep(trapezium(), Reach(0.6, radians(20.1)))
     assert "at 20.1 deg, before" in reason(told.value.reason, "inch")
 
 
 def test_an_arm_straight_fore_and_aft_aims_at_no_place_and_says_so() -> None:
-    with pytest.raises(NotForThisBuild, match="straight fore and aft"):
+    with pytest.raises(DoesNotApply, match="straight fore and aft"):
         arm_aim(straight_rack(), 2600.0)
 
 
@@ -358,7 +358,7 @@ def test_no_best_arm_where_none_follows() -> None:
     front = FrontEnd(straight_rack().upright, linkage=rack)
     sweep = through_lock(front)
     last = sweep.placed[-1]._replace(pose=sweep.placed[-1].pose._replace(turn=radians(170)))
-    with pytest.raises(NotForThisBuild, match="follows through the lock"):
+    with pytest.raises(NotJudged, match="follows through the lock"):
         best_arm(front, Sweep((*sweep.placed[:-1], last)), 1400.0, 2600.0)
 
 
@@ -543,7 +543,7 @@ def test_stop_before_rack_end(left: float, verdict: str) -> None:
     [
         ({}, "good"),  # 30 deg take about 60 mm of the 80
         ({"steering.rack_travel": "40 mm"}, "watch"),
-        ({"steering.stop_angle": None, "steering.rack_travel": "55 mm"}, "not for this build"),
+        ({"steering.stop_angle": None, "steering.rack_travel": "55 mm"}, "does not apply"),
         ({"steering.rack_travel": None}, "waiting"),
     ],
 )
@@ -618,7 +618,7 @@ def test_a_linkage_that_locks_is_stopped_once_and_the_rest_is_not_judged(judged:
     assert verdicts.pop("lock-reached") == "stop"
     angle = (STEERING | changes)["steering.stop_angle"]
     assert verdicts.pop("steering-stops") == ("waiting" if angle is None else "good")
-    assert set(verdicts.values()) == {"not for this build"}
+    assert set(verdicts.values()) == {"not judged"}
     assert not {name for name in result.worked.broken if name in NUMBERS}
 
 
