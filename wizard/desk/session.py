@@ -10,7 +10,7 @@ from rules.graph.asking import AskedField, printable
 from rules.judging.judge import Judged, judge
 from rules.measure.display import other, show
 from rules.measure.quantity import KINDS, EntryError, Units
-from rules.sheet import FIELDS, Sheet, read_sheet
+from rules.sheet import Sheet, read_sheet
 from wizard.desk.pages import ASKED
 from wizard.files import sheet_file
 from wizard.files.saving import complete_document
@@ -238,5 +238,5 @@ def _read(asked: AskedField, entry: object, units: Units) -> object:
 
 def progress(judged: Judged) -> str:
     """How many of the needed questions are answered."""
-    needed = sum(asked.needed for asked in FIELDS.values())
+    needed = len(Sheet().missing)
     return f"{needed - len(judged.sheet.missing)} of {needed} answered"
