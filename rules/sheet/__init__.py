@@ -62,6 +62,10 @@ class Fault:
     text: str
 
 
+AT_LEAST_ONE = (("wheel.offset", "wheel.backspacing"),)
+"""Fields that may stay empty only while another of them is answered."""
+
+
 @dataclass(frozen=True, slots=True)
 class Sheet:
     """A sheet as read: answers by dotted field name in inside units, what was typed, and every fault.
@@ -91,8 +95,13 @@ class Sheet:
 
     @property
     def missing(self) -> tuple[str, ...]:
-        """Needed fields that have no readable answer, in order."""
-        return tuple(name for name, asked in FIELDS.items() if asked.needed and name not in self.answers)
+        """Needed fields that have no readable answer, in order; of those that stand for each other, the first."""
+        open_choices = {first for first, *others in AT_LEAST_ONE if not {first, *others} & self.answers.keys()}
+        return tuple(
+            name
+            for name, asked in FIELDS.items()
+            if name not in self.answers and (asked.needed or name in open_choices)
+        )
 
 
 def read_sheet(document: Mapping[str, object]) -> Sheet:

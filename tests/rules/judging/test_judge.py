@@ -256,7 +256,10 @@ CASES = [
     ("trail-positive", {**STRAIGHT}, "stop"),  # nought
     ("trail-positive", {**STRAIGHT, "pivots.axis_ahead": "0.1 mm"}, "good"),
     ("self-centring", {**UPRIGHT}, "stop"),  # an upright axis lifts nothing: nought
-    ("self-centring", {**UPRIGHT, "pivots.inclination": "1 deg"}, "good"),
+    ("self-centring", {**UPRIGHT, "pivots.inclination": "1 deg"}, "watch"),  # hardly anything, and nothing trails
+    ("self-centring", {"pivots.castor": "12 deg"}, "good"),  # every day on sand and desert cars: common practice
+    ("self-centring", {"pivots.castor": "15 deg"}, "watch"),  # the weight turns them out, the trail brings them back
+    ("self-centring", {"pivots.inclination": "2 deg", "pivots.ground_offset": "0 mm", "pivots.castor": "12 deg"}, "watch"),
     ("self-centring", {**UPRIGHT, "pivots.inclination": "-1 deg"}, "stop"),  # the spindle, 18 outboard of the axis, sinks
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "49 mm"}, "good"),  # 180 - 125 - 49 = 6
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "49.1 mm"}, "watch"),
