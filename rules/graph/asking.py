@@ -185,7 +185,7 @@ def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
 
 
-class Part:
+class StepPart:
     """Questions of a step that belong together: `class Plate(DrawnPlate, BracketBlank, Step)`.
 
     A function that needs no more takes the part as a record of its own: `plate: BracketBlank`.
@@ -234,7 +234,7 @@ class Step:
     @classmethod
     def asked_in(cls, part: type) -> dict[str, AskedField]:
         """The questions that a record annotated with this class holds: a part's own, else all of the step's."""
-        if not issubclass(part, Part) or issubclass(part, Step):
+        if not issubclass(part, StepPart) or issubclass(part, Step):
             return cls._questions
         return {key: asked for key, asked in cls._questions.items() if key in vars(part)}
 

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm
 
 AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
@@ -35,7 +35,7 @@ def _tube(label: str) -> Any:
                reading_error="0.5 mm")  # fmt: skip
 
 
-class ArmPivots(Part):
+class ArmPivots(StepPart):
     """The four inner pivots in the frame."""
 
     lower_front_ahead: Mm = _ahead("Lower arm front, ahead")

@@ -2,13 +2,13 @@
 
 from typing import Literal
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import MetrePerSecond, Mm, Ratio
 
 Cooling = Literal["none", "still air", "moving air"]
 
 
-class HardStop(Part):
+class HardStop(StepPart):
     """One stop: from what speed, how hard, on what road."""
 
     stop_from: MetrePerSecond = ask(
@@ -37,7 +37,7 @@ class HardStop(Part):
     )
 
 
-class RunOfStops(Part):
+class RunOfStops(StepPart):
     """Stops that follow each other."""
 
     stops_in_a_run: int = ask(
@@ -64,7 +64,7 @@ class RunOfStops(Part):
     )
 
 
-class PadFace(Part):
+class PadFace(StepPart):
     """The rubbed face of a pad, and where it stands."""
 
     effective_radius: Mm = ask(
@@ -96,7 +96,7 @@ class PadFace(Part):
     )
 
 
-class PadThickness(Part):
+class PadThickness(StepPart):
     """The friction material, new and worn out."""
 
     pad_thickness_new: Mm = ask(

@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm
 from rules.tables.electrodes import WeldProcess
 
@@ -10,7 +10,7 @@ PlateMetal = Literal["mild steel plate", "4130", "other"]
 CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
 
 
-class PlateStock(Part):
+class PlateStock(StepPart):
     """What both pieces are cut from, and how."""
 
     revision: str = ask(
@@ -39,7 +39,7 @@ class PlateStock(Part):
     )
 
 
-class DrawnPlate(Part):
+class DrawnPlate(StepPart):
     """The plate as drawn: its outline about the spindle, and its holes."""
 
     thickness: Mm = ask(
@@ -116,7 +116,7 @@ class DrawnPlate(Part):
     )
 
 
-class BracketBlank(Part):
+class BracketBlank(StepPart):
     """The blank the caliper bracket is fitted from."""
 
     bracket_thickness: Mm = ask(

@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm, Rad
 from rules.motion.kinds import LinkageKind
 
@@ -10,7 +10,7 @@ ArmPoints = Literal["ahead", "behind"]
 StoppedBy = Literal["upright or arm", "rack", "steering box", "nothing"]
 
 
-class TieRodEnd(Part):
+class TieRodEnd(StepPart):
     """Where the tie rod takes hold of the upright: by its place, or by an arm copied. Wanted for strength as well."""
 
     tie_rod_ahead: Mm = ask(
@@ -78,7 +78,7 @@ class TieRodEnd(Part):
     )
 
 
-class RodMover(Part):
+class RodMover(StepPart):
     """What moves the tie rod's inner end, and how far."""
 
     linkage: LinkageKind = ask(
