@@ -55,7 +55,7 @@ def _judgement(pair: BetweenTwo, traced: bool) -> Judgement:
     if traced:
         again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
-    return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)
+    return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 
 
 def _again(known: Mapping[str, Any], pair: tuple[str, str], at: tuple[float, float]) -> float | None:

@@ -93,5 +93,10 @@ def test_the_pivots_of_a_sheet_that_moves_put_its_sweeps_off_and_the_weight_does
     assert judge(read_sheet(entries), before=before, light=True).whole
 
 
-def test_a_sheet_without_steering_and_arms_puts_nothing_off() -> None:
-    assert judge(read_sheet(document("dune_wren_finished")), light=True).whole
+def test_a_sheet_without_steering_and_arms_has_only_the_room_between_its_parts_put_off() -> None:
+    light = judge(read_sheet(document("dune_wren_finished")), light=True)
+    assert {name for name in light.worked.put_off if name in trade().values} == {"corner_room"}
+
+
+def test_a_sheet_that_is_not_far_enough_for_anything_heavy_is_whole() -> None:
+    assert judge(read_sheet({"sheet_version": 1, "units": "inch", "wheel": {"width": "8 in"}}), light=True).whole

@@ -258,8 +258,24 @@ def test_an_unknown_key_with_a_control_character_is_a_fault_shown_safely(documen
 def test_an_empty_document_has_only_its_units_at_fault_and_every_needed_field_missing() -> None:
     sheet = read_sheet({})
     assert [fault.where for fault in sheet.faults] == ["units"]
-    assert set(sheet.missing) == {name for name, field in FIELDS.items() if field.needed}
+    assert set(sheet.missing) == {name for name, field in FIELDS.items() if field.needed} | {"wheel.offset"}
     assert judge(sheet).verdict == "unfinished"
+
+
+@pytest.mark.parametrize(
+    ("left_out", "missing"),
+    [
+        (["wheel.offset"], ()),
+        (["wheel.backspacing"], ()),
+        (["wheel.offset", "wheel.backspacing"], ("wheel.offset",)),
+    ],
+)
+def test_one_of_offset_and_backspacing_is_needed(
+    document: Document, left_out: list[str], missing: tuple[str, ...]
+) -> None:
+    sheet = read_sheet(document(dict.fromkeys(left_out)))
+    assert sheet.missing == missing
+    assert (judge(sheet).verdict == "unfinished") == bool(missing)
 
 
 @pytest.mark.parametrize(
