@@ -5,8 +5,11 @@ from collections import defaultdict
 from pathlib import Path
 
 HOME = Path(__file__).parents[1]
-SAME_THING = {"Finding": {"rules/judging/judge.py", "wizard/schemas.py"}}
-"""A finding, and its description in the published schema."""
+SAME_THING = {
+    "Finding": {"rules/judging/judge.py", "wizard/schemas.py"},
+    "Standing": {"rules/judging/scope.py", "wizard/schemas.py"},
+}
+"""What is found, and its description in the published schema."""
 
 
 def names_of_types(source: str) -> set[str]:

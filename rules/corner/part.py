@@ -13,7 +13,7 @@ from rules.solids.gap import Solid
 from rules.solids.shapes import Shape, solid
 from rules.solids.turning import all_round
 
-Group = Literal[
+MovesWith = Literal[
     "wheel", "upright", "upper arm", "lower arm", "tie rod", "rack or relay", "shock", "frame", "ground"
 ]  # fmt: skip
 """What moves together: the first turns with the wheel, the second is fixed on the upright."""
@@ -31,10 +31,10 @@ class Part:
     """
 
     name: str
-    group: Group
+    group: MovesWith
     shapes: tuple[Shape, ...]
     kind: PartKind = "metal"
-    held_by: Group | None = None
+    held_by: MovesWith | None = None
     solid: Solid = field(init=False, compare=False, repr=False)
     number: int = field(init=False, compare=False, repr=False)
 
@@ -47,7 +47,7 @@ class Part:
         return self.number
 
     @property
-    def moves_with(self) -> Group:
+    def moves_with(self) -> MovesWith:
         """The group whose motion it takes part in."""
         return self.held_by or self.group
 

@@ -8,7 +8,7 @@ from math import atan2, dist, hypot
 from typing import NamedTuple
 
 from rules.corner.kinds import Band, band, by_design
-from rules.corner.part import Group, Part
+from rules.corner.part import MovesWith, Part
 from rules.corner.placing import Ride, corners, from_upright, inverse, placed
 from rules.graph.results import Verdict
 from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
@@ -17,7 +17,7 @@ from rules.motion.sweep import Placed, Sweep
 from rules.solids.gap import Gap, Solid, nearer
 from rules.solids.space import STILL, Motion
 
-TOGETHER: tuple[frozenset[Group], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
+TOGETHER: tuple[frozenset[MovesWith], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
 """Groups that are not compared: nothing here says where the frame's other parts are."""
 
 
@@ -131,7 +131,7 @@ def room_of(parts: Mapping[str, Part], moves: Moves, one: str, other: str, at: t
 
 
 def _still(one: Part, other: Part) -> bool:
-    on_wheel: set[Group] = {"wheel", "upright"}
+    on_wheel: set[MovesWith] = {"wheel", "upright"}
     return {one.moves_with, other.moves_with} <= on_wheel or one.moves_with == other.moves_with
 
 
@@ -181,7 +181,7 @@ def _positions(moves: Moves) -> "_Positions":
     return _Positions(moves)
 
 
-Motions = dict[Group, Motion]
+Motions = dict[MovesWith, Motion]
 
 
 class _Positions:

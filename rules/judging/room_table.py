@@ -35,7 +35,7 @@ class RoomLine:
 
 
 @dataclass(frozen=True, slots=True)
-class NotJudged:
+class RoomNotJudged:
     """A part that is not in it yet, and why: the fields to enter, or that this build has no such thing."""
 
     part: str
@@ -48,7 +48,7 @@ class RoomTable:
     """Every pair, least room first; parts that are not in it; pairs made to touch, in words; positions looked at."""
 
     lines: tuple[RoomLine, ...]
-    absent: tuple[NotJudged, ...]
+    absent: tuple[RoomNotJudged, ...]
     touching: tuple[str, ...]
     positions: int
 
@@ -86,11 +86,11 @@ def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     )  # fmt: skip
 
 
-def _absent(name: str, judged: Judged) -> NotJudged:
+def _absent(name: str, judged: Judged) -> RoomNotJudged:
     worked = judged.worked
     words = name.removesuffix("_part").replace("_", " ")
     if name in worked.waits:
         fields = worked.waits[name]
-        return NotJudged(words, fields, f"enter {and_list(fields)}")
+        return RoomNotJudged(words, fields, f"enter {and_list(fields)}")
     why = worked.not_here.get(name) or worked.broken.get(name)
-    return NotJudged(words, (), reason(why, judged.shown_in) if why else "not known")
+    return RoomNotJudged(words, (), reason(why, judged.shown_in) if why else "not known")
