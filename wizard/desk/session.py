@@ -245,7 +245,7 @@ class Write(Protocol):
     def __call__(self, document: Mapping[str, object], /) -> SheetFile: ...
 
 
-def _read(asked: AskedField, entry: object, units: Units) -> object:
+def _read(asked: AskedField, entry: object, units: Units | None) -> object:
     try:
         return asked.read(entry, units)
     except EntryError:

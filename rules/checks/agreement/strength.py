@@ -169,7 +169,7 @@ def yield_suits_metal(
     certificate_yield: MPa | None, upright_material: Metal | None, confirmed: Confirmed, limits: AtMost
 ) -> Judgement:
     """The certificate's yield against what is published of the metal that was chosen."""
-    rows = AS_BOUGHT.get(upright_material or "", ())
+    rows = () if upright_material is None or upright_material == "other" else AS_BOUGHT[upright_material]
     if certificate_yield is None or not rows:
         raise DoesNotApply("no yield is entered, or none is published of this metal")
     published = lowest(rows).yields
