@@ -4,6 +4,29 @@ from collections.abc import Callable, Mapping
 from types import ModuleType
 from typing import Any
 
+from rules.checks.agreement import (
+    brakes as brake_entries,
+)
+from rules.checks.agreement import (
+    cutting as plate_entries,
+)
+from rules.checks.agreement import (
+    fit as bought_entries,
+)
+from rules.checks.agreement import (
+    geometry as axis_entries,
+)
+from rules.checks.agreement import (
+    metals,
+    same_figure,
+    unusual,
+)
+from rules.checks.agreement import (
+    steering as steering_entries,
+)
+from rules.checks.agreement import (
+    strength as strength_entries,
+)
 from rules.checks.corner import room
 from rules.checks.steering import (
     arm_pivots,
@@ -55,6 +78,15 @@ MODULES: Mapping[ModuleType, Group] = {
     strength: "strength",
     bolts: "strength",
     gives_first: "strength",
+    unusual: "fit",
+    same_figure: "fit",
+    bought_entries: "fit",
+    axis_entries: "geometry",
+    steering_entries: "steering and travel",
+    strength_entries: "strength",
+    metals: "strength",
+    plate_entries: "cutting",
+    brake_entries: "brakes",
 }
 """Every module of checks, with the group its checks belong to."""
 
