@@ -82,13 +82,14 @@ MODULES: Mapping[ModuleType, Group] = {
     same_figure: "fit",
     bought_entries: "fit",
     axis_entries: "geometry",
-    steering_entries: "steering and travel",
-    strength_entries: "strength",
-    metals: "strength",
-    plate_entries: "cutting",
-    brake_entries: "brakes",
+    steering_entries: "fit",
+    strength_entries: "fit",
+    metals: "fit",
+    plate_entries: "fit",
+    brake_entries: "fit",
 }
-"""Every module of checks, with the group its checks belong to."""
+"""Every module of checks, with the group its checks belong to. Whether entries agree is a question of fit whatever they are for:
+it does not make strength judged."""
 
 
 def _checks_of(module: ModuleType) -> list[Callable[..., Any]]:

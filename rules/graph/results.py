@@ -99,7 +99,7 @@ class Judgement:
     text: str
     change: str = ""
     figures: dict[str, tuple[float, str]] = field(default_factory=dict)
-    asks_about: str = ""
     about: str = ""
     rests_on: tuple[str, ...] = ()
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)
+    asks_about: str = ""

@@ -98,6 +98,7 @@ class Caliper(Step):
         "measured, the outboard reach, and 25 mm more for a sliding caliper.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
+        usual=("40 mm", "100 mm"),
         reading_error="1 mm",
     )
     inward_reach: Mm = ask(
@@ -107,6 +108,7 @@ class Caliper(Step):
         "less 5 mm.",
         may_be_empty=True,
         between=("5 mm", "250 mm"),
+        usual=("30 mm", "70 mm"),
         reading_error="1 mm",
     )
     length: Mm = ask(
@@ -115,6 +117,7 @@ class Caliper(Step):
         "Straight from end to end of the caliper along the rotor's edge, bracket ears included. Until measured 180 mm stands in.",
         may_be_empty=True,
         between=("30 mm", "500 mm"),
+        usual=("110 mm", "260 mm"),
         reading_error="2 mm",
     )
     clock: Rad = ask(
@@ -124,6 +127,7 @@ class Caliper(Step):
         "straight below. Until entered, where the bracket's weld says, else behind.",
         may_be_empty=True,
         between=("-180 deg", "180 deg"),
+        usual=("-180 deg", "180 deg"),
         reading_error="2 deg",
     )
     price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

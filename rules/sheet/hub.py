@@ -178,6 +178,7 @@ class Hub(Step):
         "measured the pilot's diameter stands in.",
         may_be_empty=True,
         between=("20 mm", "300 mm"),
+        usual=("45 mm", "140 mm"),
         reading_error="0.5 mm",
     )
     body_length: Mm = ask(
@@ -187,6 +188,7 @@ class Hub(Step):
         "measured it ends at the plate's back.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
+        usual=("50 mm", "140 mm"),
         reading_error="1 mm",
     )
     flange_diameter: Mm = ask(
@@ -195,6 +197,7 @@ class Hub(Step):
         "Caliper across the flange the wheel bolts to. Until measured, bolt circle + 3 stud diameters.",
         may_be_empty=True,
         between=("60 mm", "400 mm"),
+        usual=("110 mm", "240 mm"),
         reading_error="0.5 mm",
     )
     flange_thickness: Mm = ask(
@@ -203,6 +206,7 @@ class Hub(Step):
         "Caliper on the flange's edge. Until measured 10 mm stands in.",
         may_be_empty=True,
         between=("2 mm", "60 mm"),
+        usual=("6 mm", "20 mm"),
         reading_error="0.5 mm",
     )
     stud_head_diameter: Mm = ask(
@@ -211,6 +215,7 @@ class Hub(Step):
         "Across one stud's head, behind the flange. Until measured, 1 1/2 stud diameters.",
         may_be_empty=True,
         between=("5 mm", "80 mm"),
+        usual=("13 mm", "28 mm"),
         reading_error="0.5 mm",
     )
     stud_head_height: Mm = ask(
@@ -219,6 +224,7 @@ class Hub(Step):
         "How far a stud's head stands out behind the flange. Until measured, half a stud diameter.",
         may_be_empty=True,
         between=("0 mm", "40 mm"),
+        usual=("3 mm", "10 mm"),
         reading_error="0.5 mm",
     )
     mount_flange_thickness: Mm = ask(
@@ -227,6 +233,7 @@ class Hub(Step):
         "Caliper on the ear the mounting bolts go through or screw into. Until measured 12 mm stands in.",
         may_be_empty=True,
         between=("2 mm", "80 mm"),
+        usual=("7 mm", "20 mm"),
         reading_error="0.5 mm",
     )
     price_each: Price = ask("Price each", "price", "What one hub costs.", may_be_empty=True)  # fmt: skip

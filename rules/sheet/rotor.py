@@ -119,6 +119,7 @@ class Rotor(Step):
         "Across the outside of the hat at its widest. Until measured it counts as wide as the inside of the braking band.",
         may_be_empty=True,
         between=("50 mm", "550 mm"),
+        usual=("110 mm", "240 mm"),
         reading_error="1 mm",
     )
     price_each: Price = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip

@@ -2,13 +2,12 @@
 
 from pathlib import Path
 
-from wizard.session import Session
-from wizard.sheet_edit import edited
-from wizard.sheet_file import read
-from wizard.sheet_text import from_bytes, to_text
-
 from sample_sheets import document, sample
 from wizard.command_line import main
+from wizard.desk.session import Session
+from wizard.files.sheet_edit import edited
+from wizard.files.sheet_file import read
+from wizard.files.sheet_text import from_bytes, to_text
 
 NAME = "wheel.pad_thickness"
 

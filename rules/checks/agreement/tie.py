@@ -116,7 +116,7 @@ def renamed(judgement: Judgement, names: Mapping[str, str], **figures: tuple[flo
     text = judgement.text
     for parameter, name in names.items():
         text = text.replace(f"{{{parameter}}}", f"{{{name}}}")
-    return Judgement(judgement.verdict, text, judgement.change, figures, judgement.asks_about)
+    return Judgement(judgement.verdict, text, judgement.change, figures, asks_about=judgement.asks_about)
 
 
 def impossible(text: str) -> Judgement:
@@ -132,4 +132,4 @@ def odd(
     if verdict == "good":
         return Judgement(verdict, f"{text} Unusual, and confirmed as it stands.", figures=dict(figures or {}))
     change = f"Measure again. If it is so, confirm {in_a_sentence(FIELDS[name].label)} as it stands."
-    return Judgement(verdict, f"{text} Possible, but unusual.", change, dict(figures or {}), name)
+    return Judgement(verdict, f"{text} Possible, but unusual.", change, dict(figures or {}), asks_about=name)

@@ -1,8 +1,8 @@
 """Entries compared otherwise than one against one: marks, metals, grades, pads, lugs. Limits by hand on the base sheet.
 
-BASE in `tests/rules/conftest.py`: tyres 33x12.50R15LT 108Q and 35x12.50R15LT 113Q, so 838.2 and 889 mm, middle 863.6 mm;
+BASE in `tests/support/base_sheet.py`: tyres 31x10.50R15LT 109Q and 33x12.50R15LT 108Q, so 787.4 and 838.2 mm, middle 812.8 mm;
 rotor 280 x 22 mm; wheel 240 mm overall, backspacing 130 mm, so 110 mm to the outer lip; stud 45, hat 6, wheel 12 mm, 12 mm
-thread; bolt circles 139.7 mm; spoke room 12, face to rotor 44, outboard reach 44 mm, so 12 mm before the spokes.
+thread; bolt circles 135 mm; spoke room 12, face to rotor 44, outboard reach 44 mm, so 12 mm before the spokes.
 """
 
 from collections.abc import Callable, Mapping
@@ -26,15 +26,15 @@ A36 = {"upright.material": "a36 plate"}
     ("check", "changes", "verdict"),
     [
         ("tyres-in-order", {}, "good"),
-        ("tyres-in-order", {"tyre.smallest": "35x12.50R15LT 113Q"}, "good"),
-        ("tyres-in-order", {"tyre.smallest": "36x12.50R15LT 113Q"}, "stop"),
-        # 863.6 x 0.98 = 846.33 and x 0.92 = 794.5; 838.2 to 889 lies within the two tyres.
-        ("design-diameter-agrees", {"tyre.design_diameter": "847 mm"}, "good"),
-        ("design-diameter-agrees", {"tyre.design_diameter": "846 mm"}, "watch"),
-        ("design-diameter-agrees", {"tyre.design_diameter": "795 mm"}, "watch"),
-        ("design-diameter-agrees", {"tyre.design_diameter": "794 mm"}, "stop"),
-        ("design-diameter-agrees", {"tyre.design_diameter": "933 mm"}, "stop"),
-        # Index 108 is 1000 kg, 113 is 1150: the smaller counts. 1.02 x = 1020, 0.3 x = 300.
+        ("tyres-in-order", {"tyre.smallest": "33x12.50R15LT 108Q"}, "good"),
+        ("tyres-in-order", {"tyre.smallest": "34x12.50R15LT 113Q"}, "stop"),
+        # 812.8 x 0.98 = 796.54, x 0.92 = 747.8 and x 1.08 = 877.8.
+        ("design-diameter-agrees", {"tyre.design_diameter": "797 mm"}, "good"),
+        ("design-diameter-agrees", {"tyre.design_diameter": "796 mm"}, "watch"),
+        ("design-diameter-agrees", {"tyre.design_diameter": "748 mm"}, "watch"),
+        ("design-diameter-agrees", {"tyre.design_diameter": "747 mm"}, "stop"),
+        ("design-diameter-agrees", {"tyre.design_diameter": "878 mm"}, "stop"),
+        # Index 108 is 1000 kg, 109 is 1030: the smaller counts. 1.02 x = 1020, 0.3 x = 300.
         ("tyre-load-agrees", {"tyre.load_capacity": "1020 kg"}, "good"),
         ("tyre-load-agrees", {"tyre.load_capacity": "1021 kg"}, "stop"),
         ("tyre-load-agrees", {"tyre.load_capacity": "300 kg"}, "good"),
@@ -45,12 +45,12 @@ A36 = {"upright.material": "a36 plate"}
         ("spoke-room-inside-wheel", {"wheel.spoke_room": "111 mm"}, "stop"),
         ("spoke-room-inside-wheel", {"wheel.spoke_room": "-130 mm"}, "good"),
         ("spoke-room-inside-wheel", {"wheel.spoke_room": "-131 mm"}, "stop"),
-        # 0.82 x 139.7 = 114.55, 0.95 x 139.7 = 132.7.
-        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "114.5 mm"}, "good"),
-        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "114.6 mm"}, "watch"),
-        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "132.8 mm"}, "stop"),
-        ("rotor-inside-bolt-circle", {"rotor.centre_bore": "132.8 mm"}, "stop"),
-        ("hub-inside-bolt-circle", {"hub.pilot_diameter": "132.8 mm"}, "stop"),
+        # 0.82 x 135 = 110.7, 0.95 x 135 = 128.25.
+        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "110.6 mm"}, "good"),
+        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "110.8 mm"}, "watch"),
+        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "128.3 mm"}, "stop"),
+        ("rotor-inside-bolt-circle", {"rotor.centre_bore": "128.3 mm"}, "stop"),
+        ("hub-inside-bolt-circle", {"hub.pilot_diameter": "128.3 mm"}, "stop"),
         # 0.42 x 5.7227 = 2.404; 0.2 x = 1.1445; 1.02 x = 5.837.
         ("ring-not-heavier-than-iron", {**RING, "rotor.ring_mass": "2.41 kg"}, "good"),
         ("ring-not-heavier-than-iron", {**RING, "rotor.ring_mass": "2.40 kg"}, "watch"),
@@ -101,7 +101,11 @@ A36 = {"upright.material": "a36 plate"}
         ("hub-bolt-grade-of-its-system", {"hub.mount_bolt_thread": "1/2-13", "hub.mount_bolt_grade": "8.8"}, "stop"),
         ("stud-grade-of-its-system", {"bolts.stud_grade": "10.9"}, "good"),
         ("stud-grade-of-its-system", {"bolts.stud_grade": "grade 8"}, "stop"),
-        ("upper-pivot-grade-of-its-system", {"bolts.upper_thread": "M14", "bolts.upper_grade": "grade 5"}, "stop"),
+        (
+            "upper-pivot-grade-of-its-system",
+            {"bolts.upper_thread": "14 x 2 mm", "bolts.upper_grade": "grade 5"},
+            "stop",
+        ),
         ("lower-pivot-grade-of-its-system", {"bolts.lower_thread": "5/8-18", "bolts.lower_grade": "12.9"}, "stop"),
         ("unusual-answers", {}, "good"),
         ("unusual-answers", {"wheel.pad_thickness": "20 mm"}, "good"),
