@@ -1,7 +1,9 @@
 """Rewrites what every sample sheet must give, NAME.expected.toml beside it, from what it gives now.
 
-python .ci/expect.py           write them, and read the difference before you keep it
+python .ci/expect.py [NAME ...]     write them, or those of some samples; read the difference before you keep it
 """
+
+import sys
 
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
@@ -21,9 +23,9 @@ def as_text(name: str, judged: Judged) -> str:
     return text
 
 
-def main() -> None:
-    """Write every file; say how many changed."""
-    texts = {expected_file(name): as_text(name, judge(read_sheet(document(name)))) for name in samples()}
+def main(names: list[str]) -> None:
+    """Write the file of each sample; say how many changed."""
+    texts = {expected_file(name): as_text(name, judge(read_sheet(document(name)))) for name in names}
     changed = [path for path, text in texts.items() if not path.is_file() or path.read_text("utf-8") != text]
     for path, text in texts.items():
         path.write_text(text, "utf-8")
@@ -31,4 +33,4 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    main(sys.argv[1:] or samples())

@@ -190,17 +190,19 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
             lines += _wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
             if finding.change:
                 lines += _wrapped(f"{'':<8}", f"To change: {finding.change}")
-    for verdict in ("good", "not for this build"):
+    for verdict in ("good", "not judged", "does not apply"):
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
             lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
-    if judged.sheet.missing:
-        lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.sheet.missing)}.")
+    if judged.sheet.confirmed:
+        lines += _wrapped("UNUSUAL, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
+    if judged.missing:
+        lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
     for name in judged.sheet.unknown:
         near = nearest_key(name)
         meant = f"; did you mean {near}?" if near else "."
         lines += _wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
-    lines.append(f"Verdict: {judged.verdict}. This informs a builder; it does not certify.")
+    lines += _wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
     return lines
 
 
@@ -303,7 +305,7 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
         ]
     limits = [f"    {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word]]
     source = _wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
-    return [f"{entry['id']} [{entry['step']}] {entry['title']}", *limits, *source]
+    return [f"{entry['id']} [{entry['step']}, {entry['group']}] {entry['title']}", *limits, *source]
 
 
 def complain(message: str) -> None:

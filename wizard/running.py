@@ -43,4 +43,4 @@ def last_line(session: Session) -> str:
     if session.trouble or session.unsaved:
         return session.trouble or f"{printable(session.path)} is not saved."
     judged = session.judged
-    return f"{printable(session.path)} is saved: {progress(judged)}, {judged.verdict}."
+    return f"{printable(session.path)} is saved: {progress(judged)}, {judged.verdict}. {judged.scope}"

@@ -8,9 +8,10 @@ from typing import Annotated, Any
 from pydantic import BaseModel, ConfigDict, Field, TypeAdapter
 
 from rules.graph.asking import LONGEST_TEXT, AskedField
-from rules.graph.results import Grade, SheetVerdict, Verdict
+from rules.graph.results import Grade, Group, SheetVerdict, Verdict
 from rules.measure.quantity import KINDS
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
+from rules.sheet.confirmed import CONFIRMED
 
 DRAFT = "https://json-schema.org/draft/2020-12/schema"
 
@@ -26,7 +27,8 @@ class Value(_Closed):
     unit: Annotated[str, Field(description="mm, deg, kg, N, MPa, m/s, N m ..., whatever the sheet's units.")]
     estimated_from: Annotated[list[str], Field(description="Fields to measure: an estimate stands in for each.")] = []
     waits_for: Annotated[list[str], Field(description="Fields without an answer that it needs.")] = []
-    not_for_this_build: Annotated[str, Field(description="Why this build has no such number.")] = ""
+    does_not_apply: Annotated[str, Field(description="Why this build has no such number.")] = ""
+    not_judged: Annotated[str, Field(description="Why nobody has asked for it; waits_for names what to enter.")] = ""
     fault: Annotated[str, Field(description="Why it could not be worked out.")] = ""
 
 
@@ -35,6 +37,7 @@ class Finding(_Closed):
 
     check: Annotated[str, Field(description="Id of the check; see `buildsheet list checks`.")]
     step: str
+    group: Group
     title: str
     verdict: Verdict
     text: str
@@ -43,6 +46,7 @@ class Finding(_Closed):
     grade: Annotated[Grade, Field(description="What kind of source that is.")]
     waits_for: list[str]
     estimated_from: list[str]
+    asks_about: Annotated[str, Field(description="The answer that can be confirmed as it stands; empty for none.")]
 
 
 class EntryFault(_Closed):
@@ -52,16 +56,28 @@ class EntryFault(_Closed):
     text: str
 
 
+class Standing(_Closed):
+    """How one group of checks stands."""
+
+    verdict: Annotated[Verdict, Field(description="The worst of what was judged; not judged where nothing was.")]
+    judged: Annotated[int, Field(description="Checks that said good, watch or stop.")]
+    of: Annotated[int, Field(description="Checks that apply to this build.")]
+
+
 class Report(_Closed):
     """One sheet, judged."""
 
     file: str
     title: str
-    verdict: SheetVerdict
+    verdict: Annotated[SheetVerdict, Field(description="The worst of what was judged. Never without its scope.")]
+    scope: Annotated[str, Field(description="What the verdict covers, in words.")]
+    groups: Annotated[dict[Group, Standing], Field(description="By group; empty where the file cannot be read.")]
     values: Annotated[dict[str, Value], Field(description="By name; see `buildsheet list values`.")]
     findings: list[Finding]
     errors: list[EntryFault]
-    missing: Annotated[list[str], Field(description="Needed fields without a readable answer.")]
+    missing: Annotated[list[str], Field(description="Fields this sheet needs that have no readable answer.")]
+    unusual: Annotated[list[str], Field(description="Answers that are possible but unusual, and not confirmed.")]
+    confirmed: Annotated[list[str], Field(description="Answers the builder has confirmed as they stand.")]
     unknown: Annotated[
         list[str], Field(description="Names in the file that this version does not know. They are kept.")
     ]
@@ -89,13 +105,14 @@ def sheet_schema() -> dict[str, Any]:
         }
         for step in STEPS
     }
+    yes = {"type": "object", "description": "Unusual answers said yes to, by dotted name, each as it was typed."}
     made = {name: {"type": "array", "description": "Rewritten on every save."} for name in WORKED_OUT}
     return {
         "$schema": DRAFT,
         "title": "Build sheet",
         "description": "A name that is not listed is kept, and reported as unknown.",
         "type": "object",
-        "properties": head | steps | made,
+        "properties": head | steps | {CONFIRMED: yes} | made,
     }
 
 

@@ -1,8 +1,32 @@
 """The judgements: one module for each question a fabricator asks, one function a check."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from types import ModuleType
 from typing import Any
 
+from rules.checks.agreement import (
+    brakes as brake_entries,
+)
+from rules.checks.agreement import (
+    cutting as plate_entries,
+)
+from rules.checks.agreement import (
+    fit as bought_entries,
+)
+from rules.checks.agreement import (
+    geometry as axis_entries,
+)
+from rules.checks.agreement import (
+    metals,
+    same_figure,
+    unusual,
+)
+from rules.checks.agreement import (
+    steering as steering_entries,
+)
+from rules.checks.agreement import (
+    strength as strength_entries,
+)
 from rules.checks.corner import room
 from rules.checks.steering import (
     arm_pivots,
@@ -31,33 +55,55 @@ from rules.checks.wheel_end import (
     fits,
     holds_together,
 )
+from rules.graph.results import Group
 
-MODULES = (
-    fits,
-    clears,
-    room,
-    holds_together,
-    carries,
-    brakes,
-    steering_axis,
-    arm_pivots,
-    turning,
-    travel,
-    joint_swing,
-    rub,
-    cut,
-    loads,
-    bearing,
-    stops,
-    welds,
-    strength,
-    bolts,
-    gives_first,
-)
+MODULES: Mapping[ModuleType, Group] = {
+    fits: "fit",
+    clears: "room",
+    room: "room",
+    holds_together: "fit",
+    carries: "fit",
+    brakes: "fit",
+    steering_axis: "geometry",
+    arm_pivots: "steering and travel",
+    turning: "steering and travel",
+    travel: "steering and travel",
+    joint_swing: "steering and travel",
+    rub: "steering and travel",
+    cut: "cutting",
+    loads: "strength",
+    bearing: "strength",
+    stops: "brakes",
+    welds: "strength",
+    strength: "strength",
+    bolts: "strength",
+    gives_first: "strength",
+    unusual: "fit",
+    same_figure: "fit",
+    bought_entries: "fit",
+    axis_entries: "geometry",
+    steering_entries: "steering and travel",
+    strength_entries: "strength",
+    metals: "strength",
+    plate_entries: "cutting",
+    brake_entries: "brakes",
+}
+"""Every module of checks, with the group its checks belong to."""
 
-CHECKS: tuple[Callable[..., Any], ...] = tuple(
-    function
-    for module in MODULES
-    for function in vars(module).values()
-    if hasattr(function, "declared") and function.__module__ == module.__name__
-)
+
+def _checks_of(module: ModuleType) -> list[Callable[..., Any]]:
+    return [
+        function
+        for function in vars(module).values()
+        if hasattr(function, "declared") and function.__module__ == module.__name__
+    ]
+
+
+CHECKS: tuple[Callable[..., Any], ...] = tuple(function for module in MODULES for function in _checks_of(module))
+GROUP_OF: dict[str, Group] = {
+    one.name: group
+    for module, group in MODULES.items()
+    for function in _checks_of(module)
+    for one in function.declared  # type: ignore[attr-defined]
+}
+"""The group of each check, by its id."""

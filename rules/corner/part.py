@@ -17,7 +17,7 @@ Group = Literal[
     "wheel", "upright", "upper arm", "lower arm", "tie rod", "rack or relay", "shock", "frame", "ground"
 ]  # fmt: skip
 """What moves together: the first turns with the wheel, the second is fixed on the upright."""
-Kind = Literal["metal", "tyre", "housing", "ground"]
+PartKind = Literal["metal", "tyre", "housing", "ground"]
 PART = "part of the corner"
 SPINDLE: Vector = (0.0, 1.0, 0.0)
 """Direction of the spindle at ride height, wheels straight."""
@@ -33,7 +33,7 @@ class Part:
     name: str
     group: Group
     shapes: tuple[Shape, ...]
-    kind: Kind = "metal"
+    kind: PartKind = "metal"
     held_by: Group | None = None
     solid: Solid = field(init=False, compare=False, repr=False)
     number: int = field(init=False, compare=False, repr=False)
@@ -61,7 +61,7 @@ class Part:
 AnyPart = Annotated[Part, Role(PART)]
 
 
-def turning(name: str, height: float, *shapes: Shape, kind: Kind = "metal") -> Part:
+def turning(name: str, height: float, *shapes: Shape, kind: PartKind = "metal") -> Part:
     """A part that turns with the wheel: everything it passes through in a full turn about the spindle at this height."""
     made = Part(name, "wheel", shapes, kind)
     object.__setattr__(made, "solid", all_round(shapes, spindle(height), SPINDLE))

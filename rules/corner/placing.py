@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from math import atan2
 
 from rules.corner.part import Group, Part
-from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
+from rules.measure.vectors import Frame, Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.points import OUTBOARD, Hinge, Pose, UprightPoints
 from rules.solids.gap import Solid
 from rules.solids.pieces import Hull
@@ -12,7 +12,6 @@ from rules.solids.shapes import Rod, solid
 from rules.solids.space import STILL, Motion, shift, turn
 
 SMALL = 1e-12
-Frame = tuple[Vector, Vector, Vector]
 
 
 @dataclass(frozen=True, slots=True)

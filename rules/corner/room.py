@@ -22,7 +22,7 @@ TOGETHER: tuple[frozenset[Group], ...] = (frozenset(("frame", "ground")), frozen
 
 
 @dataclass(frozen=True, slots=True)
-class Between:
+class BetweenTwo:
     """The least room between two parts, mm, minus where they overlap; and where that is.
 
     one, other: names of the two values. gap: None where it is more than was looked for. travel, lock: as in the front end.
@@ -86,7 +86,7 @@ class Moves:
 class Room:
     """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at."""
 
-    near: tuple[Between, ...]
+    near: tuple[BetweenTwo, ...]
     judged: int
     absent: tuple[str, ...] = ()
 
@@ -107,7 +107,7 @@ def pairs(parts: Mapping[str, Part]) -> list[tuple[str, str]]:
     ]
 
 
-def rooms(parts: Mapping[str, Part], moves: Moves, within: float | None = None) -> list[Between]:
+def rooms(parts: Mapping[str, Part], moves: Moves, within: float | None = None) -> list[BetweenTwo]:
     """The room of every pair. within: mm, how far is looked; None: only as far as the pair's own band asks.
 
     Parts that are rigid with each other are compared once; wheel and upright so too, since a turning part is everything
@@ -137,13 +137,13 @@ def _still(one: Part, other: Part) -> bool:
 
 def _rooms(
     parts: Mapping[str, Part], moves: Moves, wanted: Iterable[tuple[str, str]], within: float | None
-) -> Iterable[Between]:
+) -> Iterable[BetweenTwo]:
     centre = moves.ride.upright.wheel_centre
     for one, other in wanted:
         a, b = parts[one], parts[other]
         look = band(a, b).limits.good if within is None else within
         still = _still(a, b)
-        made = partial(Between, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
+        made = partial(BetweenTwo, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
         least = _still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
         if least is None:
             yield made(gap=None)

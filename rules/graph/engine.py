@@ -13,6 +13,7 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Any
 
 from rules.graph.annotations import (
@@ -28,7 +29,7 @@ from rules.graph.annotations import (
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
-from rules.graph.results import Estimate, Judgement, NotForThisBuild, OutsideRange, Reason, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
@@ -73,14 +74,14 @@ class Graph:
         values: Iterable[Callable[..., Any]],
         checks: Iterable[Callable[..., Any]],
         steps: Iterable[type[Step]] = (),
+        facts: Mapping[str, str] = MappingProxyType({}),
     ) -> None:
-        """Look up every name and compare every unit. steps: those whose answers a function may take as one record.
-
-        Raises GraphError.
-        """
+        """Look up every name and compare every unit. steps: those whose answers a function may take as one record; facts:
+        what is known of a sheet besides its answers, with the name of its type. Raises GraphError."""
         self.fields = fields
         self._steps = {step.name: step for step in steps}
-        self.units: dict[str, str] = {name: asked.unit for name, asked in fields.items()}
+        self.units: dict[str, str] = {**facts, **{name: asked.unit for name, asked in fields.items()}}
+        self._given = facts.keys() | fields.keys()
         self._choices: dict[str, frozenset[str]] = {
             name: frozenset(asked.choices) for name, asked in fields.items() if asked.choices
         }
@@ -171,7 +172,7 @@ class Graph:
         before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
         light: put off what is heavy, and what rests on it.
         """
-        had = {name: answer for name, answer in before.known.items() if name in self.fields}
+        had = {name: answer for name, answer in before.known.items() if name in self._given}
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
         touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
@@ -221,6 +222,7 @@ class Graph:
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
+        not_judged: Reason | None = None
         measure: list[str] = []
         put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
@@ -228,8 +230,11 @@ class Graph:
             if origin in worked.known:
                 (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
                 measure += worked.estimated.get(origin, ())
+            elif origin in worked.broken and not_judged:
+                continue  # nobody has asked for this, so what failed is said by what was asked for
             elif origin in worked.broken:
                 worked.broken[node.name] = worked.broken[origin]
+                worked.crashed |= {node.name} if origin in worked.crashed else set()
                 return None
             elif origin in worked.put_off:
                 put_off = True
@@ -242,9 +247,9 @@ class Graph:
                 return None
             else:
                 waits += worked.waits.get(origin, (origin,))
-        if waits:
-            worked.waits[node.name] = tuple(dict.fromkeys(waits))
-            return None
+                not_judged = not_judged or worked.not_judged.get(origin)
+        if waits or not_judged:
+            return self._wait(node, worked, waits, not_judged)
         if put_off:  # only what would be worked out otherwise
             worked.put_off.add(node.name)
             return None
@@ -255,16 +260,19 @@ class Graph:
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
-            named = [field for name in wait.fields for field in worked.waits.get(name, (name,))]
-            worked.waits[node.name] = tuple(dict.fromkeys(named))
-            return None
-        except NotForThisBuild as why:
+            return self._wait(node, worked, wait.fields)
+        except NotJudged as why:
+            return self._wait(node, worked, why.fields, why.reason)
+        except DoesNotApply as why:
             worked.not_here[node.name] = why.reason
             return None
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            told = fault.reason if isinstance(fault, OutsideRange) else Reason(str(fault) or type(fault).__name__)
-            worked.broken[node.name] = Reason(f"{node.name} could not be worked out: {told}", told.figures)
-            if not isinstance(fault, OutsideRange):
+            if isinstance(fault, OutsideRange):
+                worked.broken[node.name] = fault.reason
+            else:
+                worked.broken[node.name] = Reason(
+                    f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
+                )
                 worked.crashed.add(node.name)
             return None
         if isinstance(answer, float):
@@ -277,6 +285,15 @@ class Graph:
             worked.estimated[node.name] = tuple(dict.fromkeys(measure))
         worked.known[node.name] = answer
         return answer
+
+    @staticmethod
+    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
+        """Note what it waits for: fields, a value standing for whatever that waits for itself."""
+        worked.waits[node.name] = tuple(
+            dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
+        )
+        if not_judged:
+            worked.not_judged[node.name] = not_judged
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member

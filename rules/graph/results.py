@@ -1,16 +1,21 @@
-"""What a value or a check may answer besides a plain number: an estimate, a wait, or that it does not apply."""
+"""What a value or a check may answer besides a plain number: an estimate, a wait, that it is not judged or does not apply."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any, Literal
+from typing import Any, Literal, get_args
 
 from rules.measure.display import Figures
 from rules.tables.sources import Grade as Grade
 
-Verdict = Literal["good", "watch", "stop", "waiting", "not for this build"]
+Verdict = Literal["good", "watch", "stop", "waiting", "not judged", "does not apply"]
+"""not judged: nobody entered what it is judged by. does not apply: this build has no such thing."""
+JUDGED: tuple[Verdict, ...] = ("stop", "watch", "good")
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
 
-WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not for this build")
+Group = Literal["fit", "room", "geometry", "steering and travel", "strength", "brakes", "cutting"]
+
+WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not judged", "does not apply")
+GROUPS: tuple[Group, ...] = get_args(Group)
 
 
 class Estimate(float):
@@ -40,23 +45,37 @@ class Reason(str):
     """Why something is not worked out. `{name}` in it stands for one of its figures, as a person's units show it."""
 
     figures: Figures
+    change: str
 
-    def __new__(cls, text: str, figures: Figures | None = None) -> "Reason":
-        """figures: numbers with their units, by the names in the braces."""
+    def __new__(cls, text: str, figures: Figures | None = None, change: str = "") -> "Reason":
+        """figures: numbers with their units, by the names in the braces. change: what to do about it, a sentence."""
         made = super().__new__(cls, text)
         made.figures = figures or {}
+        made.change = change
         return made
 
 
 class _WithReason(Exception):  # noqa: N818 - see those below
-    def __init__(self, text: str, figures: Figures | None = None) -> None:
-        """figures: numbers with their units, by the names in the text's braces."""
+    def __init__(self, text: str, figures: Figures | None = None, change: str = "") -> None:
+        """figures: numbers with their units, by the names in the text's braces. change: what to do about it, a sentence."""
         super().__init__(text)
-        self.reason = Reason(text, figures)
+        self.reason = Reason(text, figures, change)
 
 
-class NotForThisBuild(_WithReason):
-    """Raised when the question does not arise in this build. The message says why."""
+class DoesNotApply(_WithReason):
+    """Raised when this build has no such thing, so that the question does not arise. The message says why."""
+
+
+class NotJudged(_WithReason):
+    """Raised when nobody entered what it is judged by, in a part of the sheet that may be left out.
+
+    text: a clause, "the tie rod's rating is not entered". fields: what to enter for it to be judged, dotted names, or values
+    as for Waits; none where no entry would help, because nothing is published.
+    """
+
+    def __init__(self, text: str, *fields: str, figures: Figures | None = None) -> None:
+        super().__init__(text, figures)
+        self.fields = fields
 
 
 class OutsideRange(_WithReason):
@@ -68,7 +87,8 @@ class Judgement:
     """What a check says.
 
     text: one or two plain sentences. `{name}` in it is replaced by that input as the sheet's units show it;
-    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces.
+    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces. asks_about: dotted
+    name of the answer that the builder may confirm as it stands; empty where there is nothing to confirm.
 
     A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
@@ -79,6 +99,7 @@ class Judgement:
     text: str
     change: str = ""
     figures: dict[str, tuple[float, str]] = field(default_factory=dict)
+    asks_about: str = ""
     about: str = ""
     rests_on: tuple[str, ...] = ()
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)

@@ -11,15 +11,17 @@ class Worked:
     """What has been worked out for one sheet.
 
     known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
-    waits: names that cannot be worked out yet, with the fields they wait for. not_here: names that do not apply, with
-    the reason. broken: names whose function failed, with the reason. crashed: those of them that failed otherwise than
-    by `OutsideRange`, which is how a function refuses entries that contradict each other: a mistake in the program.
+    waits: names that cannot be worked out yet, with the fields they wait for. not_judged: those of them that nobody has
+    asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with
+    the reason. crashed: those of them that failed otherwise than by `OutsideRange`, or rest on such a one: that is how a
+    function refuses entries outside the range it holds in, and what is left is a mistake in the program.
     light: heavy functions are put off. put_off: names that are still to be worked out: those and what rests on them.
     """
 
     known: dict[str, Any]
     estimated: dict[str, tuple[str, ...]] = field(default_factory=dict)
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    not_judged: dict[str, Reason] = field(default_factory=dict)
     not_here: dict[str, Reason] = field(default_factory=dict)
     broken: dict[str, Reason] = field(default_factory=dict)
     crashed: set[str] = field(default_factory=set)
@@ -28,8 +30,10 @@ class Worked:
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
-        known, estimated, waits, not_here, broken = (dict(kept) for kept in self._all())
-        return Worked(known, estimated, waits, not_here, broken, set(self.crashed), set(self.put_off), self.light)
+        known, estimated, waits, not_judged, not_here, broken = (dict(kept) for kept in self._all())
+        return Worked(
+            known, estimated, waits, not_judged, not_here, broken, set(self.crashed), set(self.put_off), self.light
+        )
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""
@@ -39,4 +43,4 @@ class Worked:
         self.put_off.discard(name)
 
     def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_here, self.broken
+        return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken

@@ -13,6 +13,7 @@ from rules.judging.trade import trade
 from rules.measure.display import both, published, show
 from rules.measure.quantity import INCH, KINDS
 from rules.sheet import FIELDS
+from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
 
 
@@ -108,7 +109,7 @@ def _used(node: Node, judged: Judged) -> list[str]:
     known = judged.worked.known
     answer = known.get(node.name)
     handed = [given.origin for given in node.inputs if isinstance(answer, float) and known.get(given.origin) is answer]
-    return handed or [given.origin for given in node.inputs]
+    return handed or [given.origin for given in node.inputs if given.origin not in FACTS]
 
 
 def _rests_on(graph: Graph, node: Node, judged: Judged) -> set[str]:
@@ -143,7 +144,9 @@ def _outcome(graph: Graph, name: str, judged: Judged) -> str:
         answer = worked.known[name]
         return exact_in_both(answer, graph.units[name]) if isinstance(answer, float) else shown(named(name), judged)
     if name in worked.not_here:
-        return f"not for this build: {why_not(name, judged)}"
+        return f"does not apply: {why_not(name, judged)}"
+    if name in worked.not_judged:
+        return f"not judged: {why_not(name, judged)}"
     if name in worked.broken:
         return why_not(name, judged)
     if name in FIELDS:
@@ -214,4 +217,4 @@ def _badness(verdict: Verdict) -> int:
 def _verdict_with(graph: Graph, node: Node, judged: Judged, name: str, error: float) -> Verdict:
     trial = graph.what_if(judged.worked, name, node.name)(judged.worked.known[name] + error)
     judgement = graph.ask_check(node, trial)
-    return judgement.verdict if judgement else "not for this build"
+    return judgement.verdict if judgement else "does not apply"

@@ -1,16 +1,18 @@
 """Runs every check on a sheet: findings, worst first, and the verdict of the whole."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
+from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph, Node
-from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.results import WORST_FIRST, Group, Judgement, Reason, SheetVerdict, Verdict
 from rules.graph.worked import Worked
 from rules.judging.moved_most import moved_most
-from rules.judging.reader import Name, answer
+from rules.judging.reader import Name, answer, name
 from rules.judging.remedy import remedies
+from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
@@ -22,11 +24,13 @@ from rules.tables.sources import Grade
 class Finding:
     """What one check says of a sheet, in words.
 
-    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names.
+    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. asks_about: the answer
+    that the builder may confirm as it stands, empty where there is none.
     """
 
     check: str
     step: str
+    group: Group
     title: str
     verdict: Verdict
     text: str
@@ -35,6 +39,7 @@ class Finding:
     grade: Grade
     waits_for: tuple[str, ...] = ()
     estimated_from: tuple[str, ...] = ()
+    asks_about: str = ""
 
 
 BEING_WORKED_OUT = "Being worked out."
@@ -44,13 +49,30 @@ _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """A sheet with everything worked out and judged. `findings` come worst first, then in step order."""
+    """A sheet with everything worked out and judged. `findings` come worst first, then in step order.
+
+    missing: fields without a readable answer that this sheet needs, in order: those every sheet needs, and once strength is
+    asked for those its checks want.
+    """
 
     sheet: Sheet
     worked: Worked
     findings: tuple[Finding, ...]
+    missing: tuple[str, ...]
+    groups: Groups
     verdict: SheetVerdict
     shown_in: Units
+
+    @property
+    def asks_about(self) -> tuple[str, ...]:
+        """Dotted names of the answers the builder is asked to confirm: unusual by themselves, or beside another."""
+        odd = (finding.asks_about for finding in self.findings if finding.asks_about)
+        return tuple(dict.fromkeys((*self.sheet.unusual, *odd)))
+
+    @property
+    def scope(self) -> str:
+        """What the verdict covers. It stands wherever the verdict does."""
+        return scope(self.groups)
 
     @property
     def whole(self) -> bool:
@@ -65,32 +87,61 @@ def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = N
     light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
     better than unfinished. What is kept or printed is never judged so.
     """
-    graph, units = trade(), shown_in or sheet.shown_in
+    graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
     if before is None or before.shown_in != units:
-        worked = graph.work_out(sheet.answers, light=light)
+        worked = graph.work_out(known, light=light)
         findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units)]
     else:
-        worked, touched = graph.work_again(before.worked, sheet.answers, light=light)
-        known: dict[str, list[Finding]] = {}
+        worked, touched = graph.work_again(before.worked, known, light=light)
+        found_before: dict[str, list[Finding]] = {}
         for finding in before.findings:
-            known.setdefault(finding.check, []).append(finding)
+            found_before.setdefault(finding.check, []).append(finding)
         findings = [
             found
             for name, node in graph.checks.items()
             for found in (
-                _findings(graph, node, worked, units) if name in touched or name not in known else known[name]
+                _findings(graph, node, worked, units)
+                if name in touched or name not in found_before
+                else found_before[name]
             )
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
-    return Judged(sheet, worked, tuple(findings), _verdict(sheet, findings, whole=not worked.put_off), units)
+    missing = missing_answers(sheet, findings)
+    worst = {finding.check: finding for finding in reversed(findings)}.values()
+    groups = standings((finding.group, finding.verdict) for finding in worst)
+    verdict = _verdict(sheet, missing, findings, whole=not worked.put_off)
+    return Judged(sheet, worked, tuple(findings), missing, groups, verdict, units)
 
 
-def _verdict(sheet: Sheet, findings: Iterable[Finding], *, whole: bool) -> SheetVerdict:
+_STRENGTH_STEPS = frozenset(
+    ("loads", "upright", "bolts", "joint_upper", "joint_lower", "joint_steering_arm", "joint_caliper_bracket", "brakes")
+)
+"""Steps that say what the car is to stand. One answer in any of them asks for all."""
+_USE, _HARD_USES = name("job.use"), ("dunes", "race")
+"""Uses in which a front upright is not sound until its strength has been judged."""
+
+
+def strength_is_asked(sheet: Sheet) -> bool:
+    """Whether strength has to be judged before the sheet is finished: one answer about it, or a use that is hard on it."""
+    steps = {asked.partition(".")[0] for asked in sheet.answers}
+    return answer(sheet.answers, _USE) in _HARD_USES or not _STRENGTH_STEPS.isdisjoint(steps)
+
+
+def missing_answers(sheet: Sheet, findings: Iterable[Finding]) -> tuple[str, ...]:
+    """Fields without an answer that this sheet needs, in order: see `Judged`."""
+    missing = set(sheet.missing)
+    if strength_is_asked(sheet):
+        wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
+        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS}
+    return tuple(name for name in FIELDS if name in missing)
+
+
+def _verdict(sheet: Sheet, missing: tuple[str, ...], findings: Iterable[Finding], *, whole: bool) -> SheetVerdict:
     """An entry that cannot be read leaves the sheet unfinished, wherever it stands; so does what is not worked out yet."""
     verdicts = {finding.verdict for finding in findings}
     if "stop" in verdicts:
         return "stop"
-    if sheet.missing or sheet.faults or not whole:
+    if missing or sheet.faults or not whole:
         return "unfinished"
     return "watch" if verdicts & {"watch", "waiting"} else "good"
 
@@ -104,18 +155,44 @@ def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Fi
     waits: tuple[str, ...] = ()
     verdict: Verdict
     if node.name in worked.broken:
-        verdict = "stop"
-        text = f"Not judged: {reason(worked.broken[node.name], units)}."
-        change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
+        verdict, (text, change) = "stop", _failed(graph, node, worked, units)
     elif node.name in worked.not_here:
-        verdict, text, change = "not for this build", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
+        verdict, text, change = "does not apply", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
+    elif node.name in worked.not_judged:
+        verdict, waits = "not judged", worked.waits[node.name]
+        text = f"{_sentence(reason(worked.not_judged[node.name], units))}."
+        change = f"To have it judged, enter {and_list(waits)}." if waits else ""
     elif node.name in worked.put_off:
         verdict, text, change = "waiting", BEING_WORKED_OUT, ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
     estimated = worked.estimated.get(node.name, ())
-    return [Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)]
+    return [_found(node, note.title, verdict, text, change, waits, estimated)]
+
+
+def _found(
+    node: Node, title: str, verdict: Verdict, text: str, change: str, waits: tuple[str, ...], estimated: tuple[str, ...]
+) -> Finding:
+    note, group = node.note, GROUP_OF[node.name]
+    return Finding(node.name, note.step, group, title, verdict, text, change, note.source, note.grade, waits, estimated)
+
+
+def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str, str]:
+    """What to say, and what to do, where something a check rests on failed. Only a crash is a fault in the program."""
+    why = worked.broken[node.name]
+    if node.name in worked.crashed:
+        change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
+        return f"Not judged: {reason(why, units)}.", change
+    entered = [
+        name
+        for name in graph.fields_of(node.name)
+        if name in worked.known and graph.fields[name].step == node.note.step
+    ]
+    change = why.change or (f"Check {and_list(entered)}." if entered else "Check the entries it rests on.")
+    if offers := remedies(graph, node, worked, units):
+        change = f"{change} Would be {node.note.best} with {'; or with '.join(offers)}."
+    return f"{_sentence(reason(why, units))}.", change
 
 
 def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Finding:
@@ -125,7 +202,7 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
     title = f"{note.title}: {judgement.about}" if judgement.about else note.title
-    return Finding(node.name, note.step, title, verdict, text, change, note.source, note.grade, (), estimated)
+    return replace(_found(node, title, verdict, text, change, (), estimated), asks_about=judgement.asks_about)
 
 
 def _in_words(
@@ -167,8 +244,9 @@ def reason(why: Reason, units: Units) -> str:
 
 
 def why_not(name: str, judged: Judged) -> str:
-    """Why a value is not there: what failed, or why the question does not arise; empty where it is not for either."""
-    why = judged.worked.broken.get(name) or judged.worked.not_here.get(name)
+    """Why a value is not there: what failed, why it does not apply or is not judged; empty where it is for none of these."""
+    worked = judged.worked
+    why = worked.broken.get(name) or worked.not_here.get(name) or worked.not_judged.get(name)
     return reason(why, judged.shown_in) if why else ""
 
 

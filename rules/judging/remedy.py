@@ -22,7 +22,10 @@ GROWTH = 1.15
 
 
 def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str]:
-    """For each field the check offers to change: the nearest answer that gives its best verdict, others held, in words."""
+    """For each field the check offers to change: the nearest answer that gives its best verdict, others held, in words.
+
+    One that is a fact about a bought part says so: "(now 12 in; only with another rotor)".
+    """
     offers = []
     for name in node.note.try_changing:
         asked, now = graph.fields[name], worked.known.get(name)
@@ -31,7 +34,8 @@ def remedies(graph: Graph, node: Node, worked: Worked, units: Units) -> list[str
             if answer is not None:
                 words = in_a_sentence(asked.label)
                 unit = KINDS[asked.kind].unit
-                offers.append(f"{words} {show(answer, unit, units)} (now {show(now, unit, units)})")
+                only = f"; only with another {asked.bought}" if asked.bought else ""
+                offers.append(f"{words} {show(answer, unit, units)} (now {show(now, unit, units)}{only})")
     return offers
 
 

@@ -1,7 +1,9 @@
 """A judged sheet, and what the program knows, as plain data for scripts."""
 
+from dataclasses import asdict
 from typing import Any
 
+from rules.checks import GROUP_OF
 from rules.graph.asking import printable
 from rules.graph.engine import Graph
 from rules.judging.explain import first_paragraph
@@ -10,6 +12,7 @@ from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
 from rules.sheet import FIELDS
+from rules.sheet.confirmed import FACTS
 
 
 def as_data(judged: Judged, file: str) -> dict[str, Any]:
@@ -19,11 +22,14 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
         "file": file,
         "title": judged.sheet.title,
         "verdict": judged.verdict,
+        "scope": judged.scope,
+        "groups": {group: asdict(found) for group, found in judged.groups.items()},
         "values": {name: _value(graph, name, judged) for name in graph.values if graph.is_number(name)},
         "findings": [
             {
                 "check": finding.check,
                 "step": finding.step,
+                "group": finding.group,
                 "title": finding.title,
                 "verdict": finding.verdict,
                 "text": finding.text,
@@ -32,11 +38,14 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
                 "grade": finding.grade,
                 "waits_for": list(finding.waits_for),
                 "estimated_from": list(finding.estimated_from),
+                "asks_about": finding.asks_about,
             }
             for finding in judged.findings
         ],
         "errors": [{"where": fault.where, "text": fault.text} for fault in judged.sheet.faults],
-        "missing": list(judged.sheet.missing),
+        "missing": list(judged.missing),
+        "unusual": list(judged.sheet.unusual),
+        "confirmed": sorted(judged.sheet.confirmed),
         "unknown": [printable(name) for name in judged.sheet.unknown],
     }
 
@@ -47,10 +56,14 @@ def unreadable(file: str, why: str) -> dict[str, Any]:
         "file": file,
         "title": "",
         "verdict": "unfinished",
+        "scope": "",
+        "groups": {},
         "values": {},
         "findings": [],
         "errors": [{"where": file, "text": why}],
         "missing": [],
+        "unusual": [],
+        "confirmed": [],
         "unknown": [],
     }
 
@@ -66,14 +79,19 @@ def _value(graph: Graph, name: str, judged: Judged) -> dict[str, Any]:
         "waits_for": list(worked.waits.get(name, ())),
     }
     if name in worked.not_here:
-        entry["not_for_this_build"] = why_not(name, judged)
+        entry["does_not_apply"] = why_not(name, judged)
+    if name in worked.not_judged:
+        entry["not_judged"] = why_not(name, judged)
     if name in worked.broken:
         entry["fault"] = why_not(name, judged)
     return entry
 
 
 def field_list() -> list[dict[str, Any]]:
-    """Every field: name, label, kind, the unit a bare number takes, whether it may stay empty, how to measure."""
+    """Every field: name, label, kind, the unit a bare number takes.
+
+    Besides: whether it may stay empty, what bought part it is a fact of, and how to measure.
+    """
     return [
         {
             "name": asked.name,
@@ -81,6 +99,7 @@ def field_list() -> list[dict[str, Any]]:
             "kind": asked.kind,
             "bare_unit": {units: asked.bare_unit(units) for units in ("inch", "metric")},
             "may_be_empty": not asked.needed,
+            "bought": asked.bought or "",
             "choices": list(asked.choices),
             "example": asked.example("inch") if asked.kind in KINDS else "",
             "how": asked.how,
@@ -99,7 +118,7 @@ def value_list() -> list[dict[str, Any]]:
             "subject": node.note.subject,
             "meaning": first_paragraph(node),
             "formula": node.note.formula,
-            "inputs": [given.origin for given in node.inputs],
+            "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
         }
         for node in graph.values.values()
@@ -108,18 +127,19 @@ def value_list() -> list[dict[str, Any]]:
 
 
 def check_list() -> list[dict[str, Any]]:
-    """Every check: id, step, title, limits, inputs, source and its grade."""
+    """Every check: id, step, group, title, limits, inputs, source and its grade."""
     graph = trade()
     return [
         {
             "id": node.name,
             "step": node.note.step,
+            "group": GROUP_OF[node.name],
             "title": node.note.title,
             "meaning": first_paragraph(node),
             "good": node.note.good,
             "watch": node.note.watch,
             "stop": node.note.stop,
-            "inputs": [given.origin for given in node.inputs],
+            "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
             "grade": node.note.grade,
         }

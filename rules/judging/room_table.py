@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
-from rules.corner.room import Between, Moves, rooms
+from rules.corner.room import BetweenTwo, Moves, rooms
 from rules.corner.words import where
 from rules.graph.results import WORST_FIRST, Verdict
 from rules.judging.judge import Judged, and_list, reason
@@ -71,7 +71,7 @@ def room_table(judged: Judged) -> RoomTable:
     return RoomTable(tuple(lines), absent, touching, len(moves.sweep.placed) if moves else 0)
 
 
-def _line(pair: Between, judged: Judged) -> RoomLine:
+def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     estimated = judged.worked.estimated
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     measure = tuple(dict.fromkeys(field for name in rests_on for field in estimated.get(name, ())))

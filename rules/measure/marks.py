@@ -37,6 +37,12 @@ class TyreMark:
     flotation: bool = False
     passenger: bool = False
 
+    def same_size(self, other: "TyreMark") -> bool:
+        """Whether both marks name one size, whatever their load and speed."""
+        return (self.diameter, self.section_width, self.rim_code) == (
+            other.diameter, other.section_width, other.rim_code
+        )  # fmt: skip
+
 
 @dataclass(frozen=True, slots=True)
 class BoltCircle:
@@ -105,10 +111,13 @@ def read_tyre_mark(entry: object) -> TyreMark:
         )
     else:
         raise EntryError(f"“{entry[:40]}” is not a tyre size mark known here; for example {TYRE_EXAMPLES}")
-    rim = float(match["rim"]) * INCH
-    if (diameter is not None and not rim < diameter) or width <= 0:
+    if width <= 0 or (diameter is not None and not float(match["rim"]) * INCH < diameter):
         raise EntryError(
             f"“{entry[:40]}” would be a tyre no larger than its rim; check the mark; for example {TYRE_EXAMPLES}"
+        )
+    if diameter is not None and width >= diameter:
+        raise EntryError(
+            f"“{entry[:40]}” would be a tyre wider than it is tall; check the mark; for example {TYRE_EXAMPLES}"
         )
     groups = match.groupdict()
     return TyreMark(
@@ -221,7 +230,7 @@ def _metric_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
 def _inch_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
     named, series = match["diameter"].strip(), (match["series"] or "").upper()
     diameter = parse(named, "length", "inch", shown=entry, example=THREAD_EXAMPLES)
-    usual = {name: rows.get(diameter / INCH) for name, rows in THREADS_PER_INCH.items()}
+    usual = {name: rows.get(round(diameter / INCH, 6)) for name, rows in THREADS_PER_INCH.items()}
     if match["per_inch"]:
         per_inch = int(match["per_inch"])
     elif found := usual.get(series):

@@ -28,8 +28,8 @@ class EntryError(ValueError):
     """An entry that cannot be read. The message is for the person who typed it."""
 
 
-class EntryQuestion(EntryError):  # noqa: N818 - not a fault: it is asked back
-    """An entry that more than one meaning fits, or that leaves one out. readings: what to type instead, each clear by itself."""
+class EntryQuestion(EntryError):  # noqa: N818 - no fault: something is asked
+    """An entry that more than one meaning fits, or that leaves something out. readings: what to type instead."""
 
     def __init__(self, message: str, *readings: str) -> None:
         super().__init__(message)
@@ -57,9 +57,8 @@ class Kind:
 
     def known(self, units: Units | None) -> str:
         """The units offered, in words, those of the sheet first: `lb or kg`."""
-        order: tuple[Units, Units] = ("metric", "inch") if units == "metric" else ("inch", "metric")
-        first, then = order
-        *most, last = dict.fromkeys((*self.offered[first], *self.offered[then]))
+        inch, metric = self.offered["inch"], self.offered["metric"]
+        *most, last = dict.fromkeys(metric + inch if units == "metric" else inch + metric)
         return f"{', '.join(most)} or {last}" if most else last
 
 

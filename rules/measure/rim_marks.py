@@ -38,10 +38,7 @@ class RimMark:
 
 
 def read_rim_mark(entry: object) -> RimMark | None:
-    """Read `8J`, `8 1/2 J`, `8JJx15` or `15x8JJ`. None where it is no such mark.
-
-    Raises EntryError for a slip inside one.
-    """
+    """Read `8J`, `8 1/2 J`, `8JJx15` or `15x8JJ`; None where the entry is no such mark. Raises EntryError for a slip in one."""
     text = plain_number_text(entry) if isinstance(entry, str) else ""
     match = next((found for form in _RIM_MARKS if (found := form.fullmatch(text))), None)
     if match is None:

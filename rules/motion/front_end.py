@@ -202,25 +202,31 @@ class FrontEnd:
         """The lower arm's angle at a travel: stepped towards, then closed in on."""
         if self.arms is None:
             raise CannotReach(0.0)
-        step = STEP if travel > 0 else -STEP
-        near, rise = 0.0, 0.0
+        way = copysign(1.0, travel)
+        wanted, step = travel * way, STEP * way
+
+        def goes(angle: float) -> float:
+            """How far the wheel goes the way it is wanted to; minus where the arm takes it the other way."""
+            return self._rise(angle) * way
+
+        near, gone = 0.0, 0.0
         while abs(near) < MOST_SWING:
             far = near + step
             try:
-                beyond = self._rise(far)
-                turned_back = (beyond - rise) * step <= 0
+                beyond = goes(far)
+                turned_back = beyond <= gone
             except CannotReach:
                 far, turned_back = last_that_holds(self._reaches, near, far), True
             if turned_back:  # the farthest the wheel goes lies within these two steps
                 near = near - step if near else near
-                far = golden(lambda angle: -abs(self._rise(angle)), near, far, FARTHEST_CLOSE)
-                rise, beyond = self._rise(near), self._rise(far)
-                if abs(beyond) < abs(travel):
-                    raise CannotReach(beyond)
-            if abs(beyond) >= abs(travel):
-                return _root(lambda angle: self._rise(angle) - travel, near, far, rise - travel, beyond - travel)
-            near, rise = far, beyond
-        raise CannotReach(rise)
+                far = golden(lambda angle: -goes(angle), near, far, FARTHEST_CLOSE)
+                gone, beyond = goes(near), goes(far)
+                if beyond < wanted:
+                    raise CannotReach(max(beyond, 0.0) * way)
+            if beyond >= wanted:
+                return _root(lambda angle: goes(angle) - wanted, near, far, gone - wanted, beyond - wanted)
+            near, gone = far, beyond
+        raise CannotReach(gone * way)
 
     def _reaches(self, angle: float) -> bool:
         try:

@@ -12,6 +12,7 @@ class Caliper(Step):
     """The caliper, measured on its rotor with new pads in."""
 
     name = "caliper"
+    bought = "caliper"
     title = "Caliper"
     intro = (
         "Clamp the caliper on the rotor with new pads, the way it will sit, and measure the two places it can touch "
@@ -32,6 +33,7 @@ class Caliper(Step):
         "length",
         "Square from the rotor's edge outward to the caliper's highest point, bridge and bolt heads included.",
         between=("0 mm", "150 mm"),
+        usual=("15 mm", "45 mm"),
         reading_error="1 mm",
     )
     outboard_reach: Mm = ask(
@@ -39,6 +41,7 @@ class Caliper(Step):
         "length",
         "From the middle of the rotor's thickness to the caliper's outermost face, new pads in.",
         between=("0 mm", "200 mm"),
+        usual=("30 mm", "75 mm"),
         reading_error="1 mm",
     )
     made_for_thickness: Mm = ask(
@@ -46,6 +49,7 @@ class Caliper(Step):
         "length",
         "New thickness of the rotor on the car the caliper came from.",
         between=("2 mm", "80 mm"),
+        usual=("8 mm", "38 mm"),
     )
     piston_diameter: Mm = ask(
         "Piston diameter",
@@ -53,10 +57,16 @@ class Caliper(Step):
         "Across one piston; the part list gives it.",
         may_be_empty=True,
         between=("10 mm", "150 mm"),
+        usual=("28 mm", "70 mm"),
         reading_error="0.1 mm",
     )
     pistons_per_side: int = ask(
-        "Pistons on one side", "count", "Count on one side of the rotor only.", may_be_empty=True, between=(1, 6)
+        "Pistons on one side",
+        "count",
+        "Count on one side of the rotor only.",
+        may_be_empty=True,
+        between=(1, 6),
+        usual=(1, 3),
     )
     line_pressure: MPa = ask(
         "Line pressure, hard stop",
@@ -64,6 +74,8 @@ class Caliper(Step):
         "From a gauge in the bleed port at a hard stop. Leave empty if not known.",
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
+        usual=("3 MPa", "12 MPa"),
+        bought="",
     )
     pad_friction: Ratio = ask(
         "Pad friction",
@@ -71,6 +83,8 @@ class Caliper(Step):
         "From the pad maker's data, cold and hot; enter the lower. Leave empty if not known.",
         may_be_empty=True,
         between=(0.1, 0.8),
+        usual=(0.25, 0.55),
+        bought="pad",
     )
     bleed_screw_on_top: bool = ask(
         "Bleed screw at the top",

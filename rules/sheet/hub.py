@@ -15,6 +15,7 @@ class Hub(Step):
     """The hub unit as bought."""
 
     name = "hub"
+    bought = "hub"
     title = "Hub"
     intro = (
         "Everything on the upright is laid out from one face: the hub flange the wheel and rotor bolt to. Clean it, "
@@ -43,6 +44,8 @@ class Hub(Step):
         "From the hub maker's data for this hub, and nobody else's.",
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
+        usual=("150 N m", "350 N m"),
+        bought="",
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
     pilot_diameter: Mm = ask(
@@ -50,23 +53,30 @@ class Hub(Step):
         "length",
         "Caliper across the round step in the middle that centres rotor and wheel.",
         between=("20 mm", "300 mm"),
+        usual=("50 mm", "135 mm"),
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(
-        "Stud thread", "thread", "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way."
+        "Stud thread",
+        "thread",
+        "Thread gauge or a known nut: 12 x 1.5 mm, 1/2-20. Turn it on by hand, all the way.",
+        bought="stud",
     )
     stud_length: Mm = ask(
         "Stud length",
         "length",
         "Flange face to the end of the full thread, rotor off.",
         between=("5 mm", "150 mm"),
+        usual=("22 mm", "75 mm"),
         reading_error="0.5 mm",
+        bought="stud",
     )
     nut_seat: NutSeat = ask(
         "Nut seat of your nuts",
         "choice",
         "The shape of the seat on the nuts you will use.",
         may_be_empty=True,
+        bought="nut",
     )
     flange_to_bearing_centre: Mm = ask(
         "Flange to bearing centre",
@@ -74,6 +84,7 @@ class Hub(Step):
         "Inboard from the flange face to half way between the two rows. Measure the bearing body and halve it if there "
         "is no drawing.",
         between=("-100 mm", "300 mm"),
+        usual=("20 mm", "80 mm"),
         reading_error="1 mm",
     )
     flange_to_mount_face: Mm = ask(
@@ -81,9 +92,12 @@ class Hub(Step):
         "length",
         "Inboard from the flange face to the face that lies on the hub plate.",
         between=("-100 mm", "400 mm"),
+        usual=("40 mm", "120 mm"),
         reading_error="0.5 mm",
     )
-    mount_bolts: int = ask("Mounting bolts", "count", "Bolts that hold the hub to the upright.", between=(2, 12))
+    mount_bolts: int = ask(
+        "Mounting bolts", "count", "Bolts that hold the hub to the upright.", between=(2, 12), usual=(3, 5)
+    )
     mount_bolt_thread: Thread = ask(
         "Mounting bolt thread", "thread", "Diameter and pitch of those bolts: 12 x 1.75 mm, 1/2-13."
     )
@@ -99,6 +113,7 @@ class Hub(Step):
         "Centre to centre of the mounting bolts, fore and aft.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
     )
     mount_height: Mm = ask(
@@ -107,6 +122,7 @@ class Hub(Step):
         "Centre to centre of the mounting bolts, up and down.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
     )
     row_spread: Mm = ask(
@@ -115,6 +131,7 @@ class Hub(Step):
         "Between the middles of the two rows, from the bearing drawing.",
         may_be_empty=True,
         between=("5 mm", "200 mm"),
+        usual=("20 mm", "90 mm"),
     )
     dynamic_rating: Newton = ask(
         "Dynamic load rating",
@@ -122,6 +139,7 @@ class Hub(Step):
         "C in the bearing maker's data. Leave empty when nobody publishes it.",
         may_be_empty=True,
         between=("1 kN", "500 kN"),
+        usual=("15 kN", "250 kN"),
     )
     static_rating: Newton = ask(
         "Static load rating",
@@ -129,6 +147,7 @@ class Hub(Step):
         "C0 in the bearing maker's data.",
         may_be_empty=True,
         between=("1 kN", "500 kN"),
+        usual=("15 kN", "350 kN"),
     )
     rolling_element: RollingElement = ask(
         "Rolling elements",
@@ -142,6 +161,7 @@ class Hub(Step):
         "Front axle rating of the car the hub comes from, off its door plate.",
         may_be_empty=True,
         between=("100 kg", "10000 kg"),
+        usual=("500 kg", "3000 kg"),
     )
     donor_tyre_diameter: Mm = ask(
         "Donor tyre diameter",
@@ -149,6 +169,7 @@ class Hub(Step):
         "Outside diameter of the tyre on that car.",
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
+        usual=("520 mm", "900 mm"),
     )
     body_diameter: Mm = ask(
         "Hub body diameter",

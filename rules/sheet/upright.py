@@ -40,6 +40,7 @@ class Upright(Step):
         "somebody who answers for it.",
         may_be_empty=True,
         between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
     )
     beam: Beam = ask(
         "Beam on the back of the plate",
@@ -54,6 +55,7 @@ class Upright(Step):
         "Across the beam, fore and aft. For a tube its outside diameter.",
         may_be_empty=True,
         between=("10 mm", "200 mm"),
+        usual=("30 mm", "120 mm"),
         reading_error="0.2 mm",
     )
     beam_depth: Mm = ask(
@@ -62,6 +64,7 @@ class Upright(Step):
         "From the plate's back to the beam's inboard face. Not asked for a tube.",
         may_be_empty=True,
         between=("8 mm", "150 mm"),
+        usual=("25 mm", "100 mm"),
         reading_error="0.2 mm",
     )
     beam_wall: Mm = ask(
@@ -70,6 +73,7 @@ class Upright(Step):
         "Caliper on a cut end, burr off. The thinnest place counts.",
         may_be_empty=True,
         between=("1 mm", "20 mm"),
+        usual=("3 mm", "13 mm"),
         reading_error="0.05 mm",
     )
     beam_corner_radius: Mm = ask(
@@ -78,6 +82,7 @@ class Upright(Step):
         "Radius gauge on the box's outside corner. Empty counts as twice the wall, as rolled.",
         may_be_empty=True,
         between=("0 mm", "40 mm"),
+        usual=("0 mm", "20 mm"),
         reading_error="0.5 mm",
     )
     beam_to_pivots: bool = ask(
@@ -92,6 +97,7 @@ class Upright(Step):
         "Straight up from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
+        usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
     section_below: Mm = ask(
@@ -100,6 +106,7 @@ class Upright(Step):
         "Straight down from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
+        usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
     steering_arm_form: ArmForm = ask(
@@ -114,6 +121,7 @@ class Upright(Step):
         "From the middle of the tie-rod joint straight to the arm's root, where its weld or bolts begin.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
+        usual=("60 mm", "220 mm"),
         reading_error="1 mm",
     )
     steering_arm_root_above: Mm = ask(
@@ -122,6 +130,7 @@ class Upright(Step):
         "Straight up from spindle height to the middle of the arm's root, where it joins the upright. Minus when below.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
+        usual=("-100 mm", "100 mm"),
         reading_error="2 mm",
     )
     steering_arm_width: Mm = ask(
@@ -130,6 +139,7 @@ class Upright(Step):
         "Level across the arm, the way the tie rod pushes. For a round arm its diameter.",
         may_be_empty=True,
         between=("5 mm", "150 mm"),
+        usual=("25 mm", "100 mm"),
         reading_error="0.2 mm",
     )
     steering_arm_height: Mm = ask(
@@ -138,6 +148,7 @@ class Upright(Step):
         "Up and down across the arm. Not asked for a round arm.",
         may_be_empty=True,
         between=("3 mm", "150 mm"),
+        usual=("10 mm", "50 mm"),
         reading_error="0.2 mm",
     )
     steering_arm_wall: Mm = ask(
@@ -146,6 +157,7 @@ class Upright(Step):
         "Wall of a box or tube arm. Not asked for a solid bar.",
         may_be_empty=True,
         between=("1 mm", "20 mm"),
+        usual=("3 mm", "10 mm"),
         reading_error="0.05 mm",
     )
     bracket_arm_length: Mm = ask(
@@ -154,6 +166,7 @@ class Upright(Step):
         "From the bracket's weld or bolts out to the line through the two caliper bolts.",
         may_be_empty=True,
         between=("3 mm", "250 mm"),
+        usual=("20 mm", "70 mm"),
         reading_error="1 mm",
     )
     bracket_arm_width: Mm = ask(
@@ -162,6 +175,7 @@ class Upright(Step):
         "Along the rotor's edge, where the bracket leaves its weld or bolts. Holes in it taken off.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("60 mm", "200 mm"),
         reading_error="0.5 mm",
     )
     bracket_arm_offset: Mm = ask(
@@ -170,6 +184,7 @@ class Upright(Step):
         "Square across: from the middle of the rotor's thickness to the middle of the bracket's.",
         may_be_empty=True,
         between=("0 mm", "120 mm"),
+        usual=("0 mm", "65 mm"),
         reading_error="0.5 mm",
     )
     snout_diameter: Mm = ask(
@@ -178,6 +193,7 @@ class Upright(Step):
         "Only where the hub runs on a fixed snout or pin: its smallest diameter where it meets the upright.",
         may_be_empty=True,
         between=("10 mm", "120 mm"),
+        usual=("25 mm", "70 mm"),
         reading_error="0.05 mm",
     )
     snout_yield: MPa = ask(
@@ -186,4 +202,5 @@ class Upright(Step):
         "Off the snout's certificate; beside a weld, what is left of it there.",
         may_be_empty=True,
         between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "1000 MPa"),
     )

@@ -198,5 +198,7 @@ def _blank(judged: Judged, wanted: Name) -> str:
     if origin in worked.broken:
         return f"{BLANK} {why_not(origin, judged)}"
     if origin in worked.not_here:
-        return f"{BLANK} not for this build: {why_not(origin, judged)}"
+        return f"{BLANK} does not apply: {why_not(origin, judged)}"
+    if origin in worked.not_judged:
+        return f"{BLANK} not worked out: {why_not(origin, judged)}"
     return f"{BLANK} not worked out: needs {and_list(worked.waits.get(origin, (origin,)))}"

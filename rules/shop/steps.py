@@ -68,7 +68,11 @@ _ALWAYS_WANTED = name("tyre.loaded_radius")
 
 def parts(judged: Judged) -> Iterator[ChecklistLine]:
     """Each part, then what to measure on it. An empty entry is listed where something waits for it."""
-    wanted = {field for finding in judged.findings for field in (*finding.waits_for, *finding.estimated_from)}
+    wanted = {
+        field
+        for finding in judged.findings
+        for field in (*(finding.waits_for if finding.verdict == "waiting" else ()), *finding.estimated_from)
+    }
     yield ChecklistLine(
         "parts.both-sides",
         PARTS,
@@ -98,13 +102,13 @@ def _measured_on_part(asked: AskedField) -> bool:
     return asked.name in on_joints or asked.step != FIELDS[on_joints[0]].step
 
 
-_OPEN = {"stop": "STOP", "watch": "WATCH", "waiting": "NOT JUDGED"}
+_OPEN = {"stop": "STOP", "watch": "WATCH", "waiting": "WAITING"}
 
 
 def settle(judged: Judged) -> Iterator[ChecklistLine]:
     """Everything that is not good, as something to settle; then what this sheet does not judge at all."""
-    if judged.sheet.missing:
-        yield _settle("answers-missing", f"Still to be answered: {and_list(judged.sheet.missing)}.")
+    if judged.missing:
+        yield _settle("answers-missing", f"Still to be answered: {and_list(judged.missing)}.")
     if judged.sheet.faults:
         faults = "; ".join(f"{fault.where}: {fault.text}" for fault in judged.sheet.faults)
         yield _settle("entries-that-cannot-be-read", f"Entries that cannot be read: {faults}.")

@@ -64,7 +64,10 @@ def tear_out_area(edge: float, diameter: float, thickness: float) -> float:
     232.848
     """
     if not reaches(edge, LEAST_EDGE * diameter):
-        raise OutsideRange("under 1.5 hole diameters from centre to edge a lug bends open: no simple formula holds")
+        raise OutsideRange(
+            "under 1.5 hole diameters from centre to edge a lug bends open: no simple formula holds",
+            change="A longer lug, 1.5 hole diameters or more from centre to edge, or a smaller bolt.",
+        )
     return thickness * (2 * edge - 0.766 * diameter)
 
 

@@ -53,7 +53,7 @@ def test_the_two_ball_joint_case_read_backwards_gives_the_joints() -> None:
     assert which_pivot_ahead(above, CASTOR, 1.379310, "above") == pytest.approx(-15.0, abs=1e-4)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(
     height=st.floats(250, 600),
     offset=st.floats(-50, 100),

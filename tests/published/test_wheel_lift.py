@@ -100,7 +100,7 @@ GEOMETRY = st.tuples(
 TURN = st.floats(-0.75, 0.75)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(geometry=GEOMETRY, turn=TURN)
 def test_the_lift_of_any_geometry_is_that_of_the_searched_lowest_point(
     geometry: tuple[float, ...], turn: float
@@ -108,13 +108,13 @@ def test_the_lift_of_any_geometry_is_that_of_the_searched_lowest_point(
     assert disc(*geometry).lift(turn) == pytest.approx(searched_lift(*geometry, turn), abs=1e-6)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(geometry=GEOMETRY, turn=TURN)
 def test_the_right_wheel_turned_the_other_way_is_the_mirror_image(geometry: tuple[float, ...], turn: float) -> None:
     assert searched_lift(*geometry, turn, side=-1) == pytest.approx(disc(*geometry).lift(turn), abs=1e-6)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(geometry=GEOMETRY, turn=TURN)
 def test_without_castor_and_trail_both_directions_lift_alike(geometry: tuple[float, ...], turn: float) -> None:
     radius, offset, _, inclination, _ = geometry
@@ -122,7 +122,7 @@ def test_without_castor_and_trail_both_directions_lift_alike(geometry: tuple[flo
     assert wheel.lift(turn) == pytest.approx(wheel.lift(-turn), abs=1e-9)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(geometry=GEOMETRY, turn=TURN)
 def test_energy_the_arm_is_the_rate_of_the_searched_lift(geometry: tuple[float, ...], turn: float) -> None:
     step = 1e-3
@@ -130,7 +130,7 @@ def test_energy_the_arm_is_the_rate_of_the_searched_lift(geometry: tuple[float, 
     assert disc(*geometry).lift_rate(turn) == pytest.approx(rate, abs=2e-3)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(geometry=GEOMETRY, weight=st.floats(100, 800))
 def test_energy_the_return_moment_is_the_rate_of_the_work_of_lifting_both_wheels(
     geometry: tuple[float, ...], weight: float
@@ -145,7 +145,7 @@ def test_energy_the_return_moment_is_the_rate_of_the_work_of_lifting_both_wheels
     assert return_moment_20_deg(weight, *geometry) == pytest.approx(rate, abs=0.02)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(geometry=GEOMETRY, turn=TURN)
 def test_the_arm_is_the_moment_of_a_unit_load_at_the_lowest_point(geometry: tuple[float, ...], turn: float) -> None:
     radius, offset, trail, inclination, castor = geometry

@@ -130,17 +130,19 @@ def page_state(page: Page, judged: Judged) -> PageState:
     """The state of a form page."""
     names = set(page.fields)
     unreadable = sum(fault.where in names for fault in judged.sheet.faults)
-    missing = len(names & (set(judged.sheet.missing) if page in CORE else _waited_for(judged)))
     steps = {step.name for step in page.steps}
     found = [finding for finding in judged.findings if finding.step in steps]
     working = any(finding.check in judged.worked.put_off for finding in found)
     begun = any(name in judged.sheet.typed for name in names)
-    return PageState(unreadable, missing, begun, found[0].verdict if found else "good", working)
+    left = names & ({*judged.missing} | _wanted(judged, also_not_judged=begun and page not in CORE))
+    return PageState(unreadable, len(left), begun, found[0].verdict if found else "good", working)
 
 
-def _waited_for(judged: Judged) -> set[str]:
-    """Entries that checks wait for. On a page that may be left out, those are what is left once it is asked for."""
-    return {name for finding in judged.findings for name in finding.waits_for}
+def _wanted(judged: Judged, *, also_not_judged: bool) -> set[str]:
+    """Entries that checks wait for, and on a page that may be left out and is begun, those for which one is not judged."""
+    open_ones = ("waiting", "not judged") if also_not_judged else ("waiting",)
+    found = [finding for finding in judged.findings if finding.verdict in open_ones]
+    return {name for finding in found for name in finding.waits_for}
 
 
 def first_unfinished(judged: Judged) -> int:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from wizard.desk.drawing_styles import Drawing
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.files.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
 
 if TYPE_CHECKING:
@@ -50,12 +50,12 @@ def forget(path: Path) -> None:
     _remember(lambda held: {"recent": [other for other in held.recent if Path(other) != path]})
 
 
-def drawing() -> Drawing | Literal[""]:
+def drawing() -> DrawingStyle | Literal[""]:
     """The style the picture was last drawn in; empty when nothing was chosen."""
     return _remembered().drawing
 
 
-def set_drawing(style: Drawing) -> None:
+def set_drawing(style: DrawingStyle) -> None:
     """Remember how the picture is drawn."""
     _remember(lambda held: {"drawing": style})
 
@@ -75,12 +75,16 @@ def sheets_here() -> list[Path]:
 
 @dataclass(frozen=True, slots=True)
 class Summary:
-    """A recent sheet in a line: its title, how far it is, its verdict, when it was saved; or why it cannot be opened."""
+    """A recent sheet in a line: its title, how far it is, its verdict and what that covers.
+
+    saved: when. trouble: why it cannot be opened.
+    """
 
     path: Path
     title: str = ""
     progress: str = ""
     verdict: str = ""
+    scope: str = ""
     saved: str = ""
     trouble: str = ""
 
@@ -99,7 +103,7 @@ def summary(path: Path) -> Summary:
         saved = time.strftime("%d %b %Y %H:%M", time.localtime(path.stat().st_mtime))
     except (CannotRead, OSError) as reason:
         return Summary(path, trouble=str(reason))
-    return Summary(path, judged.sheet.title or "No title", progress(judged), judged.verdict, saved)
+    return Summary(path, judged.sheet.title or "No title", progress(judged), judged.verdict, judged.scope, saved)
 
 
 def _remembered() -> "State":

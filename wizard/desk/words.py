@@ -2,13 +2,17 @@
 
 from textual.content import Content
 
+from rules.judging.judge import Judged
+from rules.judging.scope import groups_judged
+
 STYLES = {
     "stop": "bold $text-error",
     "watch": "bold $text-warning",
     "waiting": "$foreground 65%",
     "unfinished": "bold $text-accent",
     "good": "$text-success",
-    "not for this build": "$foreground 65%",
+    "not judged": "$foreground 65%",
+    "does not apply": "$foreground 65%",
     "being worked out": "$foreground 65%",
 }
 BEING_WORKED_OUT, WORKING = "being worked out", "working"
@@ -18,6 +22,12 @@ BEING_WORKED_OUT, WORKING = "being worked out", "working"
 def verdict(word: str, *, width: int = 0) -> Content:
     """A verdict word in its colour."""
     return Content.styled(word.ljust(width), STYLES.get(word, ""))
+
+
+def sheet_verdict(judged: Judged) -> Content:
+    """The verdict of a sheet in its colour, never without how much of it was judged."""
+    some, all_groups = groups_judged(judged.groups)
+    return Content.assemble(verdict(judged.verdict), f" ({some} of {all_groups} groups judged)")
 
 
 def plain(text: str, style: str = "") -> Content:

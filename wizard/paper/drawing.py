@@ -6,8 +6,9 @@ Every page carries check bars, the side, and DO NOT CUT with its reasons where t
 from collections.abc import Sequence
 from functools import partial
 
-from rules.drawn.full_size import PROJECTION, Drawing, Extent, Side, TitleBlock, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size
 from rules.judging.judge import Judged
+from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
 from wizard.paper.flow import Flow
@@ -140,6 +141,7 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     flow.paragraph(drawing.block.title or "No sheet title", bold=True)
     what = "rim, rotor, hub and pivots" if drawing.extent == "upright" else "the whole wheel down to the ground"
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
+    flow.paragraph(drawing.block.scope, before=2)
     flow.paragraph("Date ____________   Drawn ____________   Checked ____________", before=2)
     symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13))
     below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION)

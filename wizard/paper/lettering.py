@@ -5,7 +5,7 @@ The typeface is embedded, so that every printer shows the same. reportlab is imp
 
 import re
 import unicodedata
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -60,7 +60,12 @@ _SPELT_OUT = {"⌀": "ø", "⁄": "/", "″": '"', "′": "'", "‑": "-", "‐"
 
 def text_width(text: object, size: float = WORDS, bold: bool = False) -> float:
     """mm that one line of text takes."""
-    return float(fonts()[bold].stringWidth(drawable(text), size)) * POINT
+    return _width(drawable(text), size, bold)
+
+
+@lru_cache(maxsize=20_000)  # the same lines are measured for their height, for the pages they take, and when printed
+def _width(line: str, size: float, bold: bool) -> float:
+    return float(fonts()[bold].stringWidth(line, size)) * POINT
 
 
 def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) -> list[str]:

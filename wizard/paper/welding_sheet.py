@@ -85,6 +85,7 @@ class _Sheet:
         rows = (
             f"Part: front upright, one LEFT and one RIGHT (mirror images). {self._answer(VEHICLE)}. "
             f"Revision {self._answer(REVISION)}. Date {BLANK}",
+            f"Judged: {self.judged.scope}",
             f"Builder {BLANK}{BLANK}  Welder {BLANK}{BLANK}  Inspector {BLANK}{BLANK}",
             f"Plate: {metal}. Thickness {drawn}, measured L {BLANK} R {BLANK}",
             f"Tube, cups, other metal: grade, condition, thickness {BLANK}{BLANK}{BLANK}",

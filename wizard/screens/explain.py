@@ -17,7 +17,7 @@ from rules.sheet import FIELDS
 from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.entry import Entry
-from wizard.widgets.items import Item, Items, nothing_like
+from wizard.widgets.items import Items, Listed, nothing_like
 from wizard.widgets.lines import KeyLine
 
 
@@ -56,19 +56,19 @@ class ExplainScreen(Screen[Any]):
         """Enter goes down to the list."""
         self.action_to_list()
 
-    def _items(self, search: str) -> Iterator[Item]:
+    def _items(self, search: str) -> Iterator[Listed]:
         found = False
         for name, line in self._everything():
             if matches(search, f"{name} {line.plain}"):
                 found = True
-                yield Item(name, line, lambda name=name: self._working(name))  # type: ignore[misc]
+                yield Listed(name, line, lambda name=name: self._working(name))  # type: ignore[misc]
         if not found:
             yield nothing_like(search)
 
     def _everything(self) -> Iterator[tuple[str, Content]]:
         judged = self._judged
         for name in trade().values:
-            number = shown(named(name), judged) or ("does not apply" if name in judged.worked.not_here else "waits")
+            number = shown(named(name), judged) or _why_not(judged, name)
             yield name, Content.assemble(plain(name.replace("_", " ").ljust(34)), plain(number))
         for finding in judged.findings:
             yield finding.check, Content.assemble(plain(finding.title.ljust(44)), verdict(finding.verdict))
@@ -98,3 +98,9 @@ class ExplainScreen(Screen[Any]):
         """Up at the top of the list goes back to the search line."""
         if event.key == "up" and self.query_one(OptionList).has_focus and self.query_one(OptionList).highlighted == 0:
             self.set_focus(self.query_one("#search"))
+
+
+def _why_not(judged: Judged, name: str) -> str:
+    if name in judged.worked.not_here:
+        return "does not apply"
+    return "not judged" if name in judged.worked.not_judged else "waits"

@@ -52,7 +52,8 @@ class FieldPanel(Widget):
         found = [
             finding
             for finding in self._session.judged_so_far.findings
-            if finding.check in touched and (finding.verdict != "not for this build" or finding.step == step)
+            if finding.check in touched
+            and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
         ]
         worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
         return [

@@ -211,7 +211,7 @@ class FormPage(Vertical):
 
     def start(self) -> None:
         """Put the cursor where there is something to do: an entry to fix, a needed one to fill in, else the first."""
-        missing = self._session.sheet.missing
+        missing = self._session.judged.missing
         to_fix = [name for name in self.rows if name in self._session.faults]
         to_fill = [name for name in self.rows if name in missing]
         self.focus_on((to_fix or to_fill or list(self.rows))[0])

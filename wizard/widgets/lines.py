@@ -10,7 +10,7 @@ from textual.widgets import Static
 
 from wizard.desk.keys import Key, Shown
 from wizard.desk.session import Session, progress
-from wizard.desk.words import BEING_WORKED_OUT, plain, verdict
+from wizard.desk.words import BEING_WORKED_OUT, plain, sheet_verdict, verdict
 
 
 class TopLine(Widget):
@@ -35,7 +35,8 @@ class TopLine(Widget):
         session = self._session
         judged = session.judged_so_far
         state = save_state(session)
-        told = verdict(judged.verdict if judged.whole or judged.verdict == "stop" else BEING_WORKED_OUT)
+        whole = judged.whole or judged.verdict == "stop"
+        told = sheet_verdict(judged) if whole else verdict(BEING_WORKED_OUT)
         facts = Content.assemble("  ", told, f" · {progress(judged)}")
         room = self.size.width - len(facts) - len(state) - 2
         title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)

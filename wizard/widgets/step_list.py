@@ -6,6 +6,7 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judging.judge import Judged
+from rules.judging.scope import groups_judged
 from wizard.desk.pages import PAGES, REVIEW, Page, page_state
 from wizard.desk.words import STYLES, WORKING, plain
 
@@ -31,8 +32,8 @@ class _Steps(Widget):
         """The state of every step, and which one is open."""
         pages = [page_state(page, judged) for page in PAGES]
         states = [(state.words, state.more_words, state.verdict) for state in pages]
-        told = judged.verdict if judged.whole or judged.verdict == "stop" else WORKING
-        states[REVIEW] = (told, told, judged.verdict)
+        whole = judged.whole or judged.verdict == "stop"
+        states[REVIEW] = _review(judged) if whole else (WORKING, WORKING, judged.verdict)
         if (states, current) != (self._states, self.current):  # painting is what a keystroke waits for
             self._states, self.current = states, current
             self.refresh()
@@ -93,6 +94,14 @@ class StepList(_Steps):
         view = self._in_view(max(1, self.size.height // self._rows))
         if event.y // self._rows < len(view):
             self.post_message(StepChosen(view[event.y // self._rows]))
+
+
+def _review(judged: Judged) -> tuple[str, str, str]:
+    """The verdict of the sheet; what reads well stands with how many groups of checks were judged."""
+    some, all_groups = groups_judged(judged.groups)
+    if judged.verdict in ("stop", "unfinished"):
+        return judged.verdict, judged.verdict, judged.verdict
+    return f"{judged.verdict} {some}/{all_groups}", f"{judged.verdict}, {some} of {all_groups}", judged.verdict
 
 
 def _name(page: Page) -> str:

@@ -32,7 +32,7 @@ class VerdictList(Widget):
         width, height = self.size
         shown: list[Content] = wrapped(tally(self._judged), width)
         for finding in self._judged.findings:
-            if finding.verdict == "not for this build":
+            if finding.verdict in ("not judged", "does not apply"):
                 continue
             room = height - 1 - len(shown)
             part = wrapped(_told(finding, self._judged), width)
@@ -48,7 +48,7 @@ class VerdictList(Widget):
 def tally(judged: Judged) -> Content:
     """How many findings of each verdict."""
     counted = Counter(_word(finding, judged) for finding in judged.findings)
-    words = (*WORST_FIRST[:4], BEING_WORKED_OUT)
+    words = (*WORST_FIRST[:5], BEING_WORKED_OUT)
     parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in words if counted[word]]
     return Content(" · ").join(parts)
 

@@ -5,7 +5,7 @@ from functools import partial
 from typing import Any
 
 from rules.corner.kinds import BANDS, EachBand
-from rules.corner.room import Between, Moves, Room, room_of
+from rules.corner.room import BetweenTwo, Moves, Room, room_of
 from rules.corner.words import way, where
 from rules.graph.declare import check
 from rules.graph.results import Judgement
@@ -38,7 +38,7 @@ def room(corner_room: Room, corner_moves: Moves) -> tuple[Judgement, ...]:
     return tuple(_judgement(pair, number < TRACED) for number, pair in enumerate(worst_first[:SPEAKS_OF]))
 
 
-def _judgement(pair: Between, traced: bool) -> Judgement:
+def _judgement(pair: BetweenTwo, traced: bool) -> Judgement:
     one, other = (part.name for part in pair.parts)
     gap, wanted = pair.gap or 0.0, pair.band.limits.good
     words, figures = where(pair)
@@ -55,7 +55,7 @@ def _judgement(pair: Between, traced: bool) -> Judgement:
     if traced:
         again = partial(_again, pair=(pair.one, pair.other), at=(pair.travel, pair.lock))
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
-    return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)
+    return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 
 
 def _again(known: Mapping[str, Any], pair: tuple[str, str], at: tuple[float, float]) -> float | None:

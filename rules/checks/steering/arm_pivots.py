@@ -5,12 +5,12 @@ from math import hypot
 from rules.graph.asking import given
 from rules.graph.bands import Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.units import Mm
 from rules.motion.points import Hinge, UprightPoints
 from rules.sheet.arms import ArmPivots
 from rules.tables import sources
-from rules.values.steering.asked_for import NO_ARMS
+from rules.values.steering.asked_for import INNER_PIVOTS, NO_ARMS
 from rules.values.steering.links import HALF_FLAT_HINGE, hinge_slip
 
 PLAIN = sources.GEOMETRY.saying("double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel")
@@ -31,7 +31,7 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     lower_height, upper_height = given(arms, "lower_front_height"), given(arms, "upper_front_height")
     across = (given(arms, "lower_front_from_centre"), given(arms, "upper_front_from_centre"))
     if all(part is None for part in (*across, lower_height, upper_height)):
-        raise NotForThisBuild(NO_ARMS)
+        raise NotJudged(NO_ARMS, *INNER_PIVOTS)
     slips = []
     for arm, outer in (("lower", lower_pivot_offset), ("upper", upper_pivot_offset)):
         ahead, behind = given(arms, f"{arm}_front_ahead"), given(arms, f"{arm}_rear_ahead")
@@ -69,6 +69,7 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
 )
 def tie_rod_placed(
     upright_points: UprightPoints,
+    steering_begun: bool | None,
     tie_rod_end_ahead: Mm | None,
     tie_rod_end_offset: Mm | None,
     tie_rod_end_height: Mm | None,
@@ -80,7 +81,10 @@ def tie_rod_placed(
 ) -> Judgement:
     """Whether the tie rod's two ends can be where they are entered."""
     if inner_from_centre is None and (tie_rod_ahead is None or copied_length is None):
-        raise NotForThisBuild("the tie rod's inner end is not entered, so its place was not judged")
+        if steering_begun:
+            raise Waits("steering.inner_from_centre")
+        why_not = "the tie rod's inner end is not entered, so its place was not judged"
+        raise NotJudged(why_not, "steering.inner_from_centre")
     if tie_rod_end_ahead is None or tie_rod_end_offset is None or tie_rod_end_height is None:
         places = {"ahead": tie_rod_end_ahead, "offset": tie_rod_end_offset, "height": tie_rod_end_height}
         raise Waits(*(f"tie_rod_end_{name}" for name, part in places.items() if part is None))

@@ -1,8 +1,10 @@
 """Does it turn: the sense of the steering arms, the lock and what stops it, the return to straight over the whole lock."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from math import inf, radians
 
+from rules.checks.steering.returns import RETURN, RETURN_SOURCES, RETURNS_WORDS, returns
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
@@ -209,21 +211,31 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgeme
     "returns-over-whole-lock",
     step="steering",
     title="Steering returns over the whole lock",
-    good="the weight returns the wheels at every lock",
-    stop="it does not, somewhere",
-    source=sources.COMMON_PRACTICE.saying(
-        "it must not run to lock by itself; the moment is the exact one of a disc, derived, before friction"
-    ),
+    limits=RETURN,
+    good=RETURNS_WORDS["good"],
+    watch=RETURNS_WORDS["watch"],
+    stop=RETURNS_WORDS["stop"],
+    source=RETURN_SOURCES,
 )
-def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full_lock: NewtonMetre) -> Judgement:
-    """Whether the weight on both tyres turns the wheels back from every lock. Friction takes its part of it."""
-    if more_than(least_return_moment, 0.0):
-        text = "From every lock the car's weight returns the wheels, at full lock with {return_moment_full_lock} before friction."
-        return Judgement("good", text)
+def returns_over_whole_lock(
+    least_return_moment: NewtonMetre,
+    side_force_moment: NewtonMetre,
+    mechanical_trail: Mm,
+    weight_return_per_castor: NewtonMetre,
+    weight_return_per_inclination: NewtonMetre,
+    bend_return_per_castor: NewtonMetre,
+    bend_return_per_inclination: NewtonMetre,
+    limits: AtLeast,
+) -> Judgement:
+    """The same over the lock of the linkage there is: where the weight on both tyres does least to turn the wheels back."""
     there, figures = turned(least_return_moment.lock if isinstance(least_return_moment, Worst) else 1.0)
-    return Judgement(
-        "stop",
-        f"At {there} the car's weight does not return the wheels: {{least_return_moment}}. Left alone, they run to the stop.",
-        "More inclination or castor, a larger ground offset, or less lock.",
-        figures,
+    judgement = returns(
+        least_return_moment,
+        side_force_moment,
+        mechanical_trail,
+        f"{{least_return_moment}} at {there}, where it is least",
+        (weight_return_per_castor, weight_return_per_inclination),
+        (bend_return_per_castor, bend_return_per_inclination),
+        limits,
     )
+    return replace(judgement, figures=judgement.figures | figures)

@@ -4,7 +4,7 @@ from math import inf
 
 from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.display import show
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.strength.bearing import life_distance
@@ -148,7 +148,7 @@ def bearing_against_donor(
 ) -> Judgement:
     """Weight, tyre and lever on the hub against the car it was made for, where no rating says more."""
     if static_rating is not None and dynamic_rating is not None:
-        raise NotForThisBuild("the bearing's own ratings are entered and say more")
+        raise DoesNotApply("the bearing's own ratings are entered and say more")
     if bearing_load_against_donor is None:
         raise Waits("bearing_load_against_donor")
     offset = (

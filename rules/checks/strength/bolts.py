@@ -3,7 +3,7 @@
 from rules.checks.strength.strength import GIVES, HOLDS, NEVER, NO_LIMIT, ONCE, carried
 from rules.graph.bands import AtLeast, Limits, at_least
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import Judgement, NotJudged
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
@@ -31,6 +31,9 @@ WHOLE_FORCE = "The whole force counts as square to the bolt, and clamping as no 
 
 
 PIVOTS = ({"which": "upper"}, {"which": "lower"})
+
+GRADES_ASKED = ("upper_grade", "lower_grade", "stud_grade")
+THREADS_ASKED = ("bolts.upper_thread", "bolts.lower_thread")
 
 
 @check(
@@ -161,7 +164,7 @@ def bolt_grade(
     bolts = {"upper pivot bolt": upper_grade, "lower pivot bolt": lower_grade, "wheel studs": stud_grade}
     entered = {name: grade for name, grade in bolts.items() if grade is not None}
     if not entered:
-        raise NotForThisBuild("no bolt grade is entered on the bolts step")
+        raise NotJudged("no bolt grade is entered on the bolts step", *(f"bolts.{key}" for key in GRADES_ASKED))
     if mount_bolt_grade is not None:
         entered["hub bolts"] = read_grade(mount_bolt_grade)
     weak = [name for name, grade in entered.items() if grade in WEAK]
@@ -186,7 +189,7 @@ def threads_out_of_joint(
 ) -> Judgement:
     """A thread in the shear plane is thinner, and every groove of it is a notch."""
     if threads_in_joint is None and upper_thread is None and lower_thread is None:
-        raise NotForThisBuild("no pivot bolt is entered on the bolts step")
+        raise NotJudged("no pivot bolt is entered on the bolts step", *THREADS_ASKED)
     if threads_in_joint is False:
         return Judgement("good", "The plain shank fills both pivot joints.")
     seen = "Thread lies" if threads_in_joint else "Nobody has looked whether thread lies"
@@ -215,7 +218,7 @@ def bolt_torque(
     """The program's own working for three quarters of the bolts' proof load; never for a ball joint's tapered stud."""
     if lubrication is None:
         if upper_thread is None and lower_thread is None:
-            raise NotForThisBuild("what is on the threads is not entered, so no torque was worked out")
+            raise NotJudged("what is on the threads is not entered, so no torque was worked out", "bolts.lubrication")
         return Judgement(
             "watch", "Nobody says what is on the threads: the torque changes more than twice with it.",
             "Name what is on the threads, and tighten to the figure that comes of it.",
@@ -225,7 +228,9 @@ def bolt_torque(
                "lower pivot bolt": ("lower_pivot_bolt_torque", lower_pivot_bolt_torque)}  # fmt: skip
     known = [f"{name} {{{field}}}" for name, (field, torque) in torques.items() if torque is not None]
     if not known:
-        raise NotForThisBuild("no bolt with a known grade is entered, so no torque was worked out")
+        raise NotJudged(
+            "no bolt with a known grade is entered, so no torque was worked out", "hub.mount_bolt_grade", *THREADS_ASKED
+        )
     return Judgement(
         "watch",
         f"Worked out by this program from thread, grade and threads {lubrication}, for three quarters of proof load: "

@@ -5,7 +5,8 @@ from typing import Annotated
 
 from rules.graph.bands import Limits
 from rules.graph.declare import Every, check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import Judgement, NotJudged, Waits
+from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SAFETY, Margin
 from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
 from rules.tables import sources
@@ -23,7 +24,11 @@ from rules.tables import sources
         f"{UNLIKE_KINDS} The 10 % is this program's own"
     ),
 )
-def what_gives_first(margins: Annotated[Mapping[str, Margin], Every(SAFETY)]) -> Judgement:
+def what_gives_first(
+    margins: Annotated[Mapping[str, Margin], Every(SAFETY)],
+    strength_asked: bool | None,
+    corner_loads: CornerLoads | None,
+) -> Judgement:
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
@@ -31,7 +36,10 @@ def what_gives_first(margins: Annotated[Mapping[str, Margin], Every(SAFETY)]) ->
     """
     order = rank(margins)
     if len(order) < 2:
-        raise NotForThisBuild("the strength of fewer than two parts was judged, so nothing can be ranked")
+        if strength_asked and corner_loads is None:
+            raise Waits("corner_loads")
+        fields = () if strength_asked else ("loads.judge_strength",)
+        raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", *fields)
     first, second = order[0], order[1]
     text = (
         f"First to give: {first.part} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "

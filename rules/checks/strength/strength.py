@@ -4,7 +4,7 @@ from math import inf
 
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import reaches
 from rules.measure.units import MPa
 from rules.strength.margin import Margin, SafetyFactor
@@ -142,10 +142,17 @@ def snout_strength(snout_safety: SafetyFactor, limits: AtLeast) -> Judgement:
     watch="a published minimum stands in",
     source=sources.COMMON_PRACTICE.saying("bar of unknown origin has unknown strength"),
 )
-def metal_known(upright_yield: MPa | None, upright_material: Metal | None, certificate_yield: MPa | None) -> Judgement:
+def metal_known(
+    strength_asked: bool | None,
+    upright_yield: MPa | None,
+    upright_material: Metal | None,
+    certificate_yield: MPa | None,
+) -> Judgement:
     """Whether the yield used is the builder's own metal's. Beside a weld the softest published state counts."""
     if upright_material is None and certificate_yield is None:
-        raise NotForThisBuild("the metal of the upright is not entered")
+        if strength_asked:
+            raise Waits("upright.material")
+        raise NotJudged("the metal of the upright is not entered", "upright.material")
     if upright_yield is None:
         raise Waits("upright_yield")
     text = "{upright_yield} of yield is counted on after welding."

@@ -6,7 +6,7 @@ from math import inf
 from rules.graph.asking import need
 from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
@@ -50,7 +50,7 @@ def weld_leg(weld_which: WeldQuestions) -> Judgement:
     """
     weld = weld_which
     if weld.form == "full bevel":
-        raise NotForThisBuild("a full bevel has no leg")
+        raise DoesNotApply("a full bevel has no leg")
     leg, part = weld.leg, thinner(weld)
     least = min(least_leg(part, "inch"), least_leg(part, "metric"))
     full, greatest = full_strength_leg(part), greatest_leg_along_an_edge(part)
@@ -93,7 +93,7 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
     """How much of each run of the {part}'s weld counts."""
     weld, form = weld_which, weld_which.form
     if form == "full bevel" or form == "fillet round a tube or cup":
-        raise NotForThisBuild("a full bevel or a ring has no run to count in legs")
+        raise DoesNotApply("a full bevel or a ring has no run to count in legs")
     need(weld, "leg", "run")
     leg, run = weld.leg, weld.run
     if form == "fillet round a rectangle":

@@ -5,7 +5,7 @@ from math import inf
 from rules.graph.asking import given
 from rules.graph.bands import AtLeast, Between, Limits, at_least, at_most
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
@@ -13,7 +13,7 @@ from rules.sheet.plate import BracketBlank, CutProcess, DrawnPlate
 from rules.tables import sources
 from rules.tables.edge_distance import least_edge_distance
 from rules.values.optional_step import need_once_begun
-from rules.values.wheel_end.plate import NO_BRACKET, NOT_DRAWN
+from rules.values.wheel_end.plate import DRAWS_BRACKET, DRAWS_PLATE, NO_BRACKET, NOT_DRAWN
 
 EDGE_SOURCE = (
     sources.AISC_360.at("Table J3.4", "least edge distance of standard holes, the floor; written for buildings"),
@@ -41,7 +41,7 @@ HOLES_IN_WORDS = "plasma: {plasma} x the thickness or more; laser: {laser} x or 
 )
 def corner_radius_fits(plate: DrawnPlate) -> Judgement:
     """Whether the sides have room for the corners. Empty counts as square corners."""
-    need_once_begun(plate, "width", "height", why_not=NOT_DRAWN)
+    need_once_begun(plate, "width", "height", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     verdict = at_most(given(plate, "corner_radius") or 0.0, good=min(plate.width, plate.height) / 2)
     if verdict == "good":
         return Judgement("good", "The corners fit the plate.")
@@ -152,7 +152,7 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
 )
 def hole_not_too_small(plate: DrawnPlate, process: CutProcess | None, limits: Limits) -> Judgement:
     """The smallest hole of the plate against its thickness."""
-    need_once_begun(plate, "hole_diameter", "bore", "thickness", why_not=NOT_DRAWN)
+    need_once_begun(plate, "hole_diameter", "bore", "thickness", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     return _smallest_hole(min(plate.hole_diameter, plate.bore), plate.thickness, process, limits)
 
 
@@ -162,7 +162,7 @@ def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, li
     if process == "saw and drill":
         return Judgement("good", "The holes are drilled.")
     if process not in limits.other:
-        raise NotForThisBuild(f"no figure is known here for the smallest hole of a {process}: ask the cutter")
+        raise NotJudged(f"no figure is known here for the smallest hole of a {process}: ask the cutter")
     least = limits.other[process][0] * thickness
     verdict = at_least(hole, good=least)
     text = f"The smallest hole is {{hole}}; the least for {process} in {{plate}} plate is {{least}}."
@@ -252,5 +252,5 @@ def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter:
 )
 def bracket_hole_not_too_small(plate: BracketBlank, process: CutProcess | None, limits: Limits) -> Judgement:
     """The caliper bolt holes against the bracket's thickness."""
-    need_once_begun(plate, "bracket_hole_diameter", "bracket_thickness", why_not=NO_BRACKET)
+    need_once_begun(plate, "bracket_hole_diameter", "bracket_thickness", why_not=NO_BRACKET, begun_by=DRAWS_BRACKET)
     return _smallest_hole(plate.bracket_hole_diameter, plate.bracket_thickness, process, limits)

@@ -2,7 +2,7 @@
 
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import within
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.quantity import INCH
@@ -81,7 +81,8 @@ def wheel_numbers_agree(
     if offset is None and backspacing is None:
         raise Waits("wheel.offset", "wheel.backspacing")
     if offset is None or backspacing is None:
-        raise NotForThisBuild("only one of offset and backspacing is given, so there is nothing to compare")
+        other = "wheel.offset" if offset is None else "wheel.backspacing"
+        raise NotJudged("only one of offset and backspacing is given, so there is nothing to compare", other)
     if wheel_overall_width is None:
         raise Waits("wheel_overall_width")
     worked_out = backspacing - wheel_overall_width / 2

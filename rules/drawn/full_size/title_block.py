@@ -60,10 +60,14 @@ PROJECTION = "First-angle projection: the view from outside the car stands on th
 
 @dataclass(frozen=True, slots=True)
 class TitleBlock:
-    """What is written beside a drawing. figures: words and figure. missing: words and a blank."""
+    """What is written beside a drawing.
+
+    scope: what the sheet was judged for. figures: words and figure. missing: words and a blank.
+    """
 
     title: str
     revision: str
+    scope: str
     figures: tuple[tuple[str, str], ...]
     missing: tuple[tuple[str, str], ...]
     notes: tuple[str, ...] = NOTES
@@ -81,6 +85,7 @@ def title_block(judged: Judged) -> TitleBlock:
     return TitleBlock(
         judged.sheet.title,
         shown(REVISION, judged),
+        judged.scope,
         tuple(figures),
         (*lines, *_unread(judged)),
     )

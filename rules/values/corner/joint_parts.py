@@ -4,7 +4,7 @@ from math import isclose
 
 from rules.corner.part import AnyPart, Group, Part
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
@@ -44,14 +44,14 @@ def _pivot(which: str, upright: UprightPoints) -> Vector:
     return upright.upper if which == "upper" else upright.lower
 
 
-def _between_lugs(which: str, kind: str, shear: str | None, width: float | None, gap: float | None) -> float:
+def _between_lugs(which: str, kind: PivotKind, shear: Shear | None, width: float | None, gap: float | None) -> float:
     """From the joint's middle to a lug's inner face, mm."""
     if kind == "ball joint":
-        raise NotForThisBuild(f"which side of the {which} ball joint its stud leaves is not asked")
+        raise NotJudged(f"which side of the {which} ball joint its stud leaves is not asked")
     if shear is None:
         raise Waits(f"pivots.{which}_shear")
     if shear != "double":
-        raise NotForThisBuild(f"on which side the one lug of the {which} joint stands is not asked")
+        raise NotJudged(f"on which side the one lug of the {which} joint stands is not asked")
     names = {f"{which}_ball_width": width, f"{which}_gap": gap}
     wide, free = answered("nothing is entered of the bolts and lugs", "bolts", **names)
     return float(wide / 2 + free)
@@ -97,11 +97,11 @@ def which_lugs_part(
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
     if size(out) < 0.1:
-        raise NotForThisBuild(f"the {which} joint's bolt lies across the car; how its lugs stand is not asked")
+        raise NotJudged(f"the {which} joint's bolt lies across the car; how its lugs stand is not asked")
     out = unit(out)
     reach = (mount_face_offset - plate - pivot[1]) / out[1]
     if reach < LEAST_LUG:
-        raise NotForThisBuild(f"the {which} pivot does not lie behind the plate; how its lugs stand is not asked")
+        raise NotJudged(f"the {which} pivot does not lie behind the plate; how its lugs stand is not asked")
     outline = ((-edge, 0.0), (edge, 0.0), (edge, reach), (-edge, reach))
     across = cross(out, along)
     shapes: list[Prism | Cylinder] = []
@@ -166,7 +166,9 @@ def tie_rod_end_part(
     'tie-rod end: ball, tie rod'
     """
     if tie_rod_end_reach is None:
-        raise NotForThisBuild("the reach of the tie-rod end's housing is not entered under steering")
+        raise NotJudged(
+            "the reach of the tie-rod end's housing is not entered under steering", "steering.tie_rod_end_reach"
+        )
     middle = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
     return Part("tie-rod end", "tie rod", (Ball(middle, tie_rod_end_reach),), "housing", held_by="upright")
 
@@ -193,7 +195,7 @@ def steering_arm_part(
     'steering arm: prism, upright'
     """
     if steering_arm_form is None:
-        raise NotForThisBuild("the steering arm's form is not entered under upright strength")
+        raise NotJudged("the steering arm's form is not entered under upright strength", "upright.steering_arm_form")
     round_arm = steering_arm_form.startswith("round")
     sizes = {"steering_arm_width": steering_arm_width}
     if not round_arm:

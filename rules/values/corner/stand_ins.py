@@ -3,7 +3,7 @@
 from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild
+from rules.graph.results import Estimate, NotJudged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
@@ -190,5 +190,7 @@ def shock_outside(shock_diameter: Mm | None, arm_end_height: Mm | None) -> Mm:
     70.0
     """
     if arm_end_height is None:
-        raise NotForThisBuild("where the shock stands on the arm is not entered under spring and shock")
+        raise NotJudged(
+            "where the shock stands on the arm is not entered under spring and shock", "spring.arm_end_ahead"
+        )
     return _measured(shock_diameter, SHOCK, "spring.shock_diameter")

@@ -4,7 +4,7 @@ from math import asin, cos, pi, sin
 
 from rules.corner.part import SPINDLE, AnyPart, Part, spindle
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, hub_bolt_places, plate_outline
 from rules.measure.units import Mm, Rad
@@ -44,7 +44,7 @@ def hub_body_part(
 
 def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[tuple[float, float], ...]:
     if bolts != 4:
-        raise NotForThisBuild("the hub bolts' places are known for four bolts only")
+        raise NotJudged("the hub bolts' places are known for four bolts only")
     if width is None or height is None:
         asked = {"hub.mount_width": width, "hub.mount_height": height}
         raise Waits(*(name for name, answer in asked.items() if answer is None))
@@ -131,7 +131,7 @@ def _outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
-        raise NotForThisBuild("the spindle does not lie inside the plate's outline; put that right first")
+        raise NotJudged("the spindle does not lie inside the plate's outline; put that right first")
     return outline, thick
 
 
@@ -160,7 +160,7 @@ def plate_part(
     try:
         return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
     except ValueError:
-        raise NotForThisBuild("the plate's bore does not lie inside its outline; put that right first") from None
+        raise NotJudged("the plate's bore does not lie inside its outline; put that right first") from None
 
 
 def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bore | None) -> list[Shape]:
@@ -224,7 +224,7 @@ def beam_part(
     'beam: prism, upright'
     """
     if beam is None or beam == "none":
-        raise NotForThisBuild("no beam is entered under upright strength")
+        raise NotJudged("no beam is entered under upright strength", "upright.beam")
     if beam_width is None or (beam_depth is None and beam != "tube"):
         raise Waits("upright.beam_width" if beam_width is None else "upright.beam_depth")
     placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)

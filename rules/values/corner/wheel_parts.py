@@ -4,11 +4,11 @@ from math import cos, pi, sin, sqrt
 
 from rules.corner.part import SPINDLE, AnyPart, spindle, turning
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
-from rules.solids.outline import Outline
+from rules.solids.outline import Polygon
 from rules.solids.shapes import Cylinder, Revolved, ring
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -192,7 +192,7 @@ def rotor_hat_part(
     'rotor hat: 3 shapes, wheel'
     """
     if hat_thickness <= 0:
-        raise NotForThisBuild("the rotor bolts on behind the flange, and the shape of its middle is not asked")
+        raise NotJudged("the rotor bolts on behind the flange, and the shape of its middle is not asked")
     middle, bore, wall = spindle(wheel_centre_height), rotor_centre_bore / 2, hat_diameter / 2 - hat_thickness
     if wall <= bore:
         raise OutsideRange("the rotor's hat is hardly larger than its centre bore")
@@ -215,7 +215,7 @@ def hub_flange_part(flange_diameter: Mm, flange_thickness: Mm, hub_face_offset: 
     'hub flange: revolved, wheel'
     """
     faces = (hub_face_offset - flange_thickness, hub_face_offset)
-    profile: Outline = (
+    profile: Polygon = (
         (0.0, faces[0]),
         (flange_diameter / 2, faces[0]),
         (flange_diameter / 2, faces[1]),
@@ -239,7 +239,7 @@ def stud_heads_part(
     'stud heads: cylinder, wheel'
     """
     if stud_head_height <= 0:
-        raise NotForThisBuild("the stud heads are sunk into the flange")
+        raise DoesNotApply("the stud heads are sunk into the flange")
     back = hub_face_offset - flange_thickness
     heads = _round_about(hub_bolt_circle, wheel_centre_height, back - stud_head_height, back, stud_head_diameter / 2)
     return turning("stud heads", wheel_centre_height, *heads)

@@ -1,7 +1,7 @@
 """Bump steer: the toe that the tie rod gives the wheel as it travels, and the inner pivot that makes it least."""
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.place_words import place
@@ -42,7 +42,7 @@ def _steer(front: FrontEnd, travel: float, lock: float = 0.0) -> float:
         return front.rack_held(travel, lock).steer
     except CannotReach:
         there, figures = place(travel, lock)
-        raise NotForThisBuild(f"the tie rod does not reach at {there}", figures) from None
+        raise NotJudged(f"the tie rod does not reach at {there}", figures=figures) from None
 
 
 def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> float:
@@ -148,16 +148,16 @@ def best_inner(
     '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
     """
     if steering_linkage.inner is None:
-        raise NotForThisBuild("one rod across has no inner pivot to move")
+        raise DoesNotApply("one rod across has no inner pivot to move")
     travels = _looked_at(droop_travel, bump_travel)
     path = [moving_front.straight(travel).tie_rod_end for travel in travels]
     fitted = best_inner_pivot([end for end in path if end is not None], steering_linkage.inner[0])
     if fitted is None:
-        raise NotForThisBuild("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
+        raise DoesNotApply("the tie rod's outer end travels in a straight line, which no inner pivot can follow")
     try:
         return least_steering(moving_front, travels, fitted)
     except CannotReach:
-        raise NotForThisBuild(NOT_STEERED) from None
+        raise NotJudged(NOT_STEERED) from None
 
 
 @value("travel", formula="half the track - the best inner pivot's distance from the tyre plane", source=EXACT)
@@ -192,5 +192,5 @@ def best_bump_toe(
     try:
         moved = from_inner_pivot(moving_front, best_inner)
         return toe(design_tyre_diameter, _steer_spread(moved, _looked_at(droop_travel, bump_travel)))
-    except (CannotReach, NotForThisBuild):
-        raise NotForThisBuild(NOT_STEERED) from None
+    except (CannotReach, NotJudged):
+        raise NotJudged(NOT_STEERED) from None

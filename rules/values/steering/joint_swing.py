@@ -1,7 +1,7 @@
 """How far every joint swings through all travel and lock, and how its housing is best clocked."""
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Waits
 from rules.measure.units import Rad
 from rules.motion.front_end import SteeringLinkage
 from rules.motion.joints import Angles, JointTable, Swing, bolt_direction, corners, outer_swing
@@ -106,7 +106,7 @@ def tie_rod_inner_angles(
     0.6435011087932844
     """
     if steering_linkage.how == "one rod across":
-        raise NotForThisBuild("one rod runs from wheel to wheel, so it has no inner joints")
+        raise DoesNotApply("one rod runs from wheel to wheel, so it has no inner joints")
     if tie_rod_inner_bolt is None:
         raise Waits("joint_angles.tie_rod_inner_bolt")
     return inner_angles(envelope, tie_rod_inner_bolt, bolt_direction(tie_rod_inner_bolt, upright_points))
@@ -143,7 +143,7 @@ def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
     -0.3218
     """
     if which_bolt == "fore and aft":
-        raise NotForThisBuild(NO_EFFECT)
+        raise DoesNotApply(NO_EFFECT)
     return which_joint_swing.best()
 
 

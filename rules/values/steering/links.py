@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import NotJudged, Waits
 from rules.measure.units import Mm, Rad
 from rules.motion.points import Hinge
 from rules.sheet.arms import ArmPivots
@@ -13,6 +13,7 @@ from rules.sheet.pivots import SpringOn
 from rules.sheet.steering import TieRodEnd
 from rules.strength.balance import plane_slopes
 from rules.tables import sources
+from rules.values.steering.asked_for import INNER_PIVOTS
 
 GEOMETRY = "geometry"
 PLACE = "as entered, or the copied arm's length and angle from the steering axis at that height"
@@ -131,7 +132,7 @@ def tie_rod_sweep_at_ride(
 def _run(outer_offset: float, inner_from_centre: float, track: float) -> float:
     run = outer_offset + track / 2 - inner_from_centre
     if run < 1.0:
-        raise NotForThisBuild("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
+        raise NotJudged("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
     return run
 
 
@@ -168,7 +169,7 @@ def which_hinge(
         rear = (given(arms, rear_ahead), given(arms, rear_across) - track / 2, given(arms, rear_height))
         hinge = Hinge((given(arms, ahead), side, up), rear)
     if slip := hinge_slip(hinge, which_pivot_offset):
-        raise NotForThisBuild(f"the {which} arm's {slip}; put its pivots right first")
+        raise NotJudged(f"the {which} arm's {slip}; put its pivots right first")
     return hinge
 
 
@@ -233,7 +234,7 @@ def guiding_plane(
     upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
     hinge, outer = (upper_hinge, upper) if spring_on == "lower arm" else (lower_hinge, lower)
     if hinge is None:
-        raise NotForThisBuild("the inner pivots of the arm without the spring are not known")
+        raise NotJudged("the inner pivots of the arm without the spring are not known", *INNER_PIVOTS)
     return ArmPlane(*plane_slopes(hinge.front, hinge.rear, outer))
 
 

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.graph.results import NotJudged, OutsideRange
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
@@ -72,7 +72,7 @@ def steered_upright(
 
 def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:
     if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
-        raise NotForThisBuild("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
+        raise NotJudged("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
     try:
         return hung.steered(upright, linkage) if hung is not None else FrontEnd(upright, linkage=linkage)
     except CannotReach:
@@ -94,7 +94,7 @@ def steered_front(steered_upright: UprightPoints, steering_linkage: SteeringLink
 
 def _arms(lower: Hinge, upper: Hinge) -> tuple[Hinge, Hinge]:
     if upper.front[2] <= lower.front[2]:
-        raise NotForThisBuild("the upper arm's inner pivots do not lie above the lower arm's; put them right first")
+        raise NotJudged("the upper arm's inner pivots do not lie above the lower arm's; put them right first")
     return lower, upper
 
 

@@ -2,7 +2,7 @@
 
 from rules.graph.asking import need
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.graph.results import NotJudged, OutsideRange
 from rules.measure.units import Mm, Ratio
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach
@@ -15,6 +15,10 @@ from rules.values.steering.travel import BUMP_AND_DROOP, end_of
 
 TURNS_WITH_ARM = sources.GEOMETRY.saying("the shock's end turns with the arm it stands on; rules/motion/shock.py")
 
+ENDS = (
+    "arm_end_ahead", "arm_end_from_centre", "arm_end_height", "frame_end_ahead", "frame_end_from_centre", "frame_end_height",
+)  # fmt: skip
+
 
 @value("spring", formula="as entered under spring, on the arm the spring acts on", source=sources.GEOMETRY)
 def shock_ends(spring: Spring, spring_on: SpringOn, track: Mm) -> Shock:
@@ -26,11 +30,8 @@ def shock_ends(spring: Spring, spring_on: SpringOn, track: Mm) -> Shock:
     (0.0, -180.0, 300.0)
     """
     if not vars(spring):
-        raise NotForThisBuild("spring and shock are not entered, so they were not judged")
-    need(
-        spring, "arm_end_ahead", "arm_end_from_centre", "arm_end_height", "frame_end_ahead", "frame_end_from_centre",
-        "frame_end_height",
-    )  # fmt: skip
+        raise NotJudged("spring and shock are not entered, so they were not judged", *(f"spring.{key}" for key in ENDS))
+    need(spring, *ENDS)
     half = track / 2
     on_arm = (spring.arm_end_ahead, spring.arm_end_from_centre - half, spring.arm_end_height)
     on_frame = (spring.frame_end_ahead, spring.frame_end_from_centre - half, spring.frame_end_height)

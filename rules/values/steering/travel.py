@@ -1,7 +1,7 @@
 """What changes as the wheel travels: camber, castor, track and roll centre."""
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
 from rules.motion.place_words import height
@@ -15,6 +15,9 @@ CONSTRUCTION = sources.GEOMETRY.saying("the usual front-view construction, the a
 STRETCH = 25.0
 """mm of travel that camber change is told for."""
 
+BOTH_TRAVELS = ("arms.bump_travel", "arms.droop_travel")
+REAR_PIVOTS = ("arms.lower_rear_ahead", "arms.upper_rear_ahead")
+
 
 @value("travel", formula="every place from full droop to full bump, where the arms reach them all", source=EXACT)
 def travel_reached(travel_sweep: Sweep) -> Sweep:
@@ -27,11 +30,12 @@ def travel_reached(travel_sweep: Sweep) -> Sweep:
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
         there, figures = height(least.locks_at)
-        raise NotForThisBuild(
-            f"the arms lock at {there}, before the travel entered, so nothing more was judged in travel", figures
+        raise NotJudged(
+            f"the arms lock at {there}, before the travel entered, so nothing more was judged in travel",
+            figures=figures,
         )
     if len(travel_sweep.placed) == 1:
-        raise NotForThisBuild("bump and droop travel are both nought, so travel was not judged")
+        raise NotJudged("bump and droop travel are both nought, so travel was not judged", *BOTH_TRAVELS)
     return travel_sweep
 
 
@@ -111,7 +115,7 @@ def least_castor(hung_front: FrontEnd, travel_reached: Sweep) -> Rad:
 def _needs_side_view(front: FrontEnd) -> None:
     assert front.arms is not None
     if any(hinge.flat for hinge in front.arms):
-        raise NotForThisBuild("an arm is known from the front only, so castor in the travel was not judged")
+        raise NotJudged("an arm is known from the front only, so castor in the travel was not judged", *REAR_PIVOTS)
 
 
 @value("travel", formula="the ground offset in the travel that differs most from ride height, less that", source=EXACT)
@@ -140,7 +144,7 @@ def _instant_centre(front: FrontEnd) -> tuple[float, float]:
     assert front.arms is not None
     found = instant_centre(front.arms, front.straight(0.0))
     if found is None:
-        raise NotForThisBuild("the arms are parallel seen from the front, so they meet nowhere")
+        raise DoesNotApply("the arms are parallel seen from the front, so they meet nowhere")
     return found
 
 
@@ -180,7 +184,7 @@ def _roll_centre(front: FrontEnd, travel: float, track: float) -> float:
     assert front.arms is not None
     found = height_of_roll_centre(front.arms, front.straight(travel), -track / 2)
     if found is None:
-        raise NotForThisBuild("the instant centre stands straight above the contact, so there is no roll centre")
+        raise DoesNotApply("the instant centre stands straight above the contact, so there is no roll centre")
     return found
 
 

@@ -7,7 +7,7 @@ known, the tie rod over its arm is looked at through the travel as well.
 from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.units import Mm, Rad, Ratio, Share
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Pose
@@ -65,9 +65,9 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
     17
     """
     if lock_reached.share < 1.0:
-        raise NotForThisBuild(
+        raise NotJudged(
             "the steering locks with the inner wheel at {inner}, before its full lock",
-            {"inner": (lock_reached.inner, "rad")},
+            figures={"inner": (lock_reached.inner, "rad")},
         )
     return through_travel_and_lock(steered_front, 0.0, 0.0, locks=2 * PLACES - 1)
 
@@ -160,7 +160,7 @@ def arm_aim(steered_front: FrontEnd, wheelbase: Mm) -> Ratio:
     try:
         return -aim(arm_of(steered_front.upright), steered_front.linkage.centre_line) / wheelbase
     except ZeroDivisionError:
-        raise NotForThisBuild("the steering arm runs straight fore and aft and aims at no place") from None
+        raise DoesNotApply("the steering arm runs straight fore and aft and aims at no place") from None
 
 
 @value(
@@ -183,7 +183,7 @@ def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, whee
     try:
         return search_best_arm(steered_front.upright, steered_front.linkage, turns, kingpin_track / wheelbase)
     except CannotReach:
-        raise NotForThisBuild("no arm of this length, near straight fore and aft, follows through the lock") from None
+        raise NotJudged("no arm of this length, near straight fore and aft, follows through the lock") from None
 
 
 @value("turning", formula="from the best arm", source=sources.GEOMETRY)
@@ -297,9 +297,9 @@ def rack_left_at_stop(steered_front: FrontEnd, lock_sweep: Sweep, rack_travel: M
     0.0
     """
     if steered_front.linkage is None or steered_front.linkage.how == "one rod across":
-        raise NotForThisBuild("one rod across has no end of its own")
+        raise DoesNotApply("one rod across has no end of its own")
     if stop_angle is None:
-        raise NotForThisBuild("no angle at a stop is entered: rack or relay rod stops at its own end")
+        raise DoesNotApply("no angle at a stop is entered: rack or relay rod stops at its own end")
     if rack_travel is None:
         raise Waits("steering.rack_travel")
     return rack_travel - abs(steered_front.full)

@@ -8,10 +8,10 @@ from math import pi
 
 from rules.graph.asking import given
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Celsius, Kg, MetrePerSecond, Mm, MPa, Newton, NewtonMetre, Ratio, Share
-from rules.sheet.brakes import Cooling, PadFace, PadThickness, RunOfStops
+from rules.sheet.brakes import Cooling, HardStop, PadFace, PadThickness, RunOfStops
 from rules.sheet.caliper import CaliperKind
 from rules.sheet.rotor import CUT, RotorStyle
 from rules.strength import brake, heat
@@ -20,6 +20,9 @@ from rules.values.optional_step import need_once_begun
 
 STATICS = "statics"
 HEAT = sources.DAY.at("eq. 8.14", "energy balance, mass of the friction ring alone; grey iron 460 J/(kg K) from memory")
+HARD_STOP = ("stop_from", "deceleration", "road_grip")
+RUN = ("stops_in_a_run", "seconds_between", "cooling")
+"""One of the answers to either asks for what is judged by it."""
 TRANSFER: dict[Cooling, float] = {"still air": 10.0, "moving air": 25.0}
 """W/(m2 K). A heat transfer text gives 2 to 25 for still air and 25 to 250 for moving air (from memory)."""
 
@@ -99,18 +102,19 @@ def front_tyre_load_braking(corner_weight: Kg, vehicle_weight: Kg, front_brake_s
 
 @value("brakes", formula="road grip x load on the tyre when braking x wheel centre height", source=sources.STATICS)
 def wheel_grip_torque(
-    road_grip: Ratio | None, front_tyre_load_braking: Newton | None, wheel_centre_height: Mm | None
+    brakes: HardStop, front_tyre_load_braking: Newton | None, wheel_centre_height: Mm | None
 ) -> NewtonMetre:
     """Torque about the spindle at which a front tyre slides, N m.
 
-    >>> round(wheel_grip_torque(0.9, 6000.0, 400.0), 6)
+    >>> from rules.sheet.brakes import Brakes
+    >>> round(wheel_grip_torque(Brakes.record({"road_grip": 0.9}), 6000.0, 400.0), 6)
     2160.0
     """
-    if road_grip is None:
-        raise NotForThisBuild("road grip is not entered, so brake torque was not judged")
+    why_not = "road grip is not entered, so brake torque was not judged"
+    need_once_begun(brakes, "road_grip", why_not=why_not, begun_by=HARD_STOP)
     if front_tyre_load_braking is None or wheel_centre_height is None:
         raise Waits("front_tyre_load_braking" if front_tyre_load_braking is None else "wheel_centre_height")
-    return brake.lock_up_torque(road_grip, front_tyre_load_braking, wheel_centre_height) / 1000
+    return brake.lock_up_torque(brakes.road_grip, front_tyre_load_braking, wheel_centre_height) / 1000
 
 
 @value(
@@ -118,19 +122,18 @@ def wheel_grip_torque(
     formula="front share / 2 x half of whole vehicle x speed squared",
     source=sources.PHYSICS.saying("energy balance"),
 )
-def stop_energy(
-    stop_from: MetrePerSecond | None, vehicle_weight: Kg | None, front_brake_share: Share | None
-) -> NewtonMetre:
+def stop_energy(brakes: HardStop, vehicle_weight: Kg | None, front_brake_share: Share | None) -> NewtonMetre:
     """Heat one front brake takes in one stop to a standstill, N m (which is J). Engine braking and drag are left out.
 
-    >>> round(stop_energy(128 / 3.6, 1500.0, 0.7), 1)
+    >>> from rules.sheet.brakes import Brakes
+    >>> round(stop_energy(Brakes.record({"stop_from": 128 / 3.6}), 1500.0, 0.7), 1)
     331851.9
     """
-    if stop_from is None:
-        raise NotForThisBuild("the speed a stop starts from is not entered, so heat in the rotor was not judged")
+    why_not = "the speed a stop starts from is not entered, so heat in the rotor was not judged"
+    need_once_begun(brakes, "stop_from", why_not=why_not, begun_by=HARD_STOP)
     if vehicle_weight is None or front_brake_share is None:
         raise Waits("job.vehicle_weight" if vehicle_weight is None else "job.front_brake_share")
-    return heat.kinetic_energy(vehicle_weight, stop_from) * front_brake_share / 2
+    return heat.kinetic_energy(vehicle_weight, brakes.stop_from) * front_brake_share / 2
 
 
 def _band_area(outside: float, inside: float | None) -> float:
@@ -226,8 +229,8 @@ def rotor_rise_run(
     >>> round(rotor_rise_run(50.0, 5.0, cooled, 300.0, 180.0), 1)
     193.1
     """
-    if all(given(brakes, key) is None for key in ("stops_in_a_run", "seconds_between", "cooling")):
-        raise NotForThisBuild("no run of stops is entered, so none was judged")
+    if all(given(brakes, key) is None for key in RUN):
+        raise NotJudged("no run of stops is entered, so none was judged", *(f"brakes.{key}" for key in RUN))
     stops, cooling = brakes.stops_in_a_run, brakes.cooling
     if cooling == "none":
         return heat.rise_after_run(rotor_rise_one_stop, stops, 0.0, None)
@@ -297,7 +300,7 @@ def thickness_cut_away(rotor_style: RotorStyle, rotor_thickness: Mm | None, fini
     13.0
     """
     if rotor_style != CUT:
-        raise NotForThisBuild("the rotor is not cut to one plate")
+        raise DoesNotApply("the rotor is not cut to one plate")
     if rotor_thickness is None or finished_thickness is None:
         raise Waits("rotor.thickness" if rotor_thickness is None else "rotor.finished_thickness")
     return rotor_thickness - finished_thickness

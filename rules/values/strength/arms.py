@@ -6,6 +6,7 @@ Nothing here applies while none of the entries a part needs is answered.
 from math import hypot
 
 from rules.graph.declare import value
+from rules.graph.results import DoesNotApply
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
 from rules.sheet.upright import ArmForm
@@ -127,9 +128,9 @@ def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None) -> Section
     >>> round(snout_section(40.0, 600.0).modulus_u, 1)
     6283.2
     """
-    diameter, _ = answered(
-        "no fixed snout is entered", "upright", snout_diameter=snout_diameter, snout_yield=snout_yield
-    )
+    if snout_diameter is None and snout_yield is None:
+        raise DoesNotApply("no fixed snout is entered")
+    diameter, _ = whole({"upright.snout_diameter": snout_diameter, "upright.snout_yield": snout_yield})
     return round_bar(diameter)
 
 

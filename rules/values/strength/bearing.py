@@ -7,7 +7,7 @@ asked for nothing here applies, and nothing rests on `part_loads`, which would w
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.graph.results import Estimate, NotJudged, Waits
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.strength.bearing import (
@@ -99,6 +99,7 @@ def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) ->
 def hub_bearing_safety(
     corner_loads: CornerLoads,
     static_rating: Newton | None,
+    dynamic_rating: Newton | None,
     bearing_spread: Mm | None,
     rolling_element: RollingElement | None,
 ) -> SafetyFactor:
@@ -107,12 +108,14 @@ def hub_bearing_safety(
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, 60.0, "ball")
+    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, None, 60.0, "ball")
     >>> round(found, 9), found.limit
     (3.0, 'dents in the outboard row')
     """
     if static_rating is None:
-        raise NotForThisBuild(NO_RATING.format("static"))
+        raise (
+            Waits("hub.static_rating") if dynamic_rating else NotJudged(NO_RATING.format("static"), "hub.static_rating")
+        )
     element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     margins = []
@@ -145,6 +148,7 @@ def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
 def hub_bearing_life(
     corner_loads: CornerLoads,
     dynamic_rating: Newton | None,
+    static_rating: Newton | None,
     bearing_spread: Mm | None,
     rolling_element: RollingElement | None,
 ) -> Ratio:
@@ -157,11 +161,15 @@ def hub_bearing_life(
     >>> nought = (0.0, 0.0, 0.0)
     >>> cases = [CaseLoads(name, nought, (0.0, 0.0, 4000.0), nought, nought, nought, nought)
     ...     for name in ("standing", "cornering")]
-    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, 60.0, "ball"), 1)
+    >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, None, 60.0, "ball"), 1)
     370.4
     """
     if dynamic_rating is None:
-        raise NotForThisBuild(NO_RATING.format("dynamic"))
+        raise (
+            Waits("hub.dynamic_rating")
+            if static_rating
+            else NotJudged(NO_RATING.format("dynamic"), "hub.dynamic_rating")
+        )
     element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     parts = [

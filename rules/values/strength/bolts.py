@@ -7,7 +7,7 @@ import re
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.graph.results import NotJudged, OutsideRange
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import hub_bolt_places
 from rules.measure.units import Mm, NewtonMetre, Ratio
@@ -93,7 +93,7 @@ def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -
 def hub_bolts_begun(
     strength_asked: bool | None, hub_bolt_engagement: Mm | None, hub_bolt_into: ScrewedInto | None
 ) -> bool:
-    """True once the hub bolts are to be judged; does not apply before.
+    """True once the hub bolts are to be judged; not judged before.
 
     >>> hub_bolts_begun(None, 24.0, None)
     True
@@ -101,7 +101,7 @@ def hub_bolts_begun(
     # Their grade and places belong to the hub step, which every build fills in: those alone ask for nothing.
     if strength_asked or hub_bolt_engagement is not None or hub_bolt_into is not None:
         return True
-    raise NotForThisBuild(NOT_ASKED)
+    raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
 @value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
@@ -131,7 +131,7 @@ def hub_bolts_safety(
     6.994
     """
     if mount_bolts != 4:
-        raise NotForThisBuild("the hub bolts' places are known for four bolts only, so they were not judged")
+        raise NotJudged("the hub bolts' places are known for four bolts only, so they were not judged")
     width, height = whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})
     places, thread = hub_bolt_places(width, height), mount_bolt_thread
     area = stress_area(thread.diameter, thread.pitch)
@@ -186,15 +186,17 @@ def hub_bolt_thread_share(
 
 
 @value("bolts", formula="the studs' thread and strength as entered", source=GRADE_TABLE)
-def wheel_stud_strength(stud_grade: BoltGrade | None, stud_thread: Thread | None) -> BoltStrength:
+def wheel_stud_strength(
+    strength_asked: bool | None, stud_grade: BoltGrade | None, stud_thread: Thread | None
+) -> BoltStrength:
     """Strength of the wheel studs.
 
-    >>> wheel_stud_strength("8.8", Thread("12 x 1.5 mm", 12.0, 1.5)).proof
+    >>> wheel_stud_strength(None, "8.8", Thread("12 x 1.5 mm", 12.0, 1.5)).proof
     580
     """
-    (grade,) = answered(
-        "the wheel studs' grade is not entered, so they were not judged", "bolts", stud_grade=stud_grade
-    )
+    if stud_grade is None and not strength_asked:
+        raise NotJudged("the wheel studs' grade is not entered, so they were not judged", "bolts.stud_grade")
+    grade: BoltGrade = needed("bolts.stud_grade", stud_grade)
     return strength_of(grade, needed("hub.stud_thread", stud_thread))
 
 
@@ -231,9 +233,9 @@ def wheel_studs_safety(
 
 
 def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: Thread) -> float:
-    """Torque for a preload of 0.75 of proof load, N m. Raises NotForThisBuild where nobody says what is on the threads."""
+    """Torque for a preload of 0.75 of proof load, N m. Raises NotJudged where nobody says what is on the threads."""
     if lubrication is None:
-        raise NotForThisBuild("what is on the threads is not entered, so no torque was worked out")
+        raise NotJudged("what is on the threads is not entered, so no torque was worked out", "bolts.lubrication")
     preload = PRELOAD_OF_PROOF * strength.proof * stress_area(thread.diameter, thread.pitch)
     return tightening_torque(TORQUE_FACTOR[lubrication], thread.diameter, preload) / 1000
 

@@ -4,7 +4,7 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
 from rules.measure.vectors import Vector, size
@@ -16,6 +16,7 @@ from rules.strength.load_cases import Multiples, case_loads, load_cases
 from rules.strength.margin import Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
+from rules.values.steering.asked_for import INNER_PIVOTS
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
 BALANCE = sources.STATICS.saying("six equations of a rigid body, joints without friction; rules/strength/balance.py")
@@ -37,7 +38,7 @@ def strength_asked(
     rock: Ratio | None,
     steering_stop: Ratio | None,
 ) -> bool:
-    """True where strength is to be judged; does not apply where it is not.
+    """True where strength is to be judged; not judged where it is not.
 
     >>> strength_asked(True, None, None, None, None, None, None)
     True
@@ -45,7 +46,7 @@ def strength_asked(
     entered = (bump, braking, cornering, landing, rock, steering_stop)
     if judge_strength or (judge_strength is None and any(answer is not None for answer in entered)):
         return True
-    raise NotForThisBuild(NOT_ASKED)
+    raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
 @value(
@@ -136,8 +137,8 @@ def part_loads(
 ) -> CornerLoads:
     """Every load case, for a part whose own entries are answered: it waits for them, so that it is never passed over.
 
-    It stands after the part's own entries among the inputs, so that an untouched part gives its own reason. Does not
-    apply only where the builder said no to strength.
+    It stands after the part's own entries among the inputs, so that an untouched part gives its own reason. Not
+    judged only where the builder said no to strength.
 
     >>> part_loads(CornerLoads(None, ()), True, True).cases
     ()
@@ -148,7 +149,7 @@ def part_loads(
         raise Waits("corner_loads")
     if judge_strength is None:
         raise Waits("loads.judge_strength")
-    raise NotForThisBuild(NOT_ASKED)
+    raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
 def _worst(forces: list[Vector]) -> float:
@@ -195,11 +196,11 @@ def _legs(
     guiding_upper = spring_on == "lower arm"
     hinge, outer = (upper, loads.places.upper_pivot) if guiding_upper else (lower, loads.places.lower_pivot)
     if hinge is None:
-        raise NotForThisBuild(
-            "the inner pivots of the arm without the spring are not known, so its legs were not judged"
+        raise NotJudged(
+            "the inner pivots of the arm without the spring are not known, so its legs were not judged", *INNER_PIVOTS
         )
     if hinge.flat:
-        raise NotForThisBuild("the arm without the spring is known from the front only, so its legs were not judged")
+        raise NotJudged("the arm without the spring is known from the front only, so its legs were not judged")
     forces = [case.upper_pivot if guiding_upper else case.lower_pivot for case in loads.cases]
     return [leg_forces(force, outer, hinge.front, hinge.rear) for force in forces]
 
@@ -250,14 +251,16 @@ def hub_moment(corner_loads: CornerLoads) -> NewtonMetre:
     formula="the tie rod's rating as entered",
     source=sources.AS_ENTERED.saying("from the maker of the rod's end joints"),
 )
-def tie_rod_strength(tie_rod_rating: Newton | None) -> Newton:
+def tie_rod_strength(strength_asked: bool | None, tie_rod_rating: Newton | None) -> Newton:
     """The rod's rated strength, N. Entered on the step of the loads, so once it is there the rod is to be judged.
 
-    >>> tie_rod_strength(24_000.0)
+    >>> tie_rod_strength(None, 24_000.0)
     24000.0
     """
     if tie_rod_rating is None:
-        raise NotForThisBuild("the tie rod's rating is not entered, so its strength was not judged")
+        if strength_asked:
+            raise Waits("loads.tie_rod_rating")
+        raise NotJudged("the tie rod's rating is not entered, so its strength was not judged", "loads.tie_rod_rating")
     return tie_rod_rating
 
 
@@ -274,5 +277,5 @@ def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> SafetyF
     """
     worst = max(part_loads.cases, key=lambda case: size(case.tie_rod))
     if not size(worst.tie_rod):
-        raise NotForThisBuild("the tie rod carries nothing in any case")
+        raise DoesNotApply("the tie rod carries nothing in any case")
     return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod", part="tie rod")

@@ -6,7 +6,7 @@ Nothing here applies while none of the entries a part needs is answered.
 from dataclasses import dataclass
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import DoesNotApply
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, NewtonMetre
 from rules.measure.vectors import size
@@ -164,5 +164,5 @@ def which_pivot_bolt_torque(
     126
     """
     if which_kind == "ball joint":
-        raise NotForThisBuild(f"the {which} ball joint's tapered stud takes its maker's torque, and no other")
+        raise DoesNotApply(f"the {which} ball joint's tapered stud takes its maker's torque, and no other")
     return torque_of(lubrication, which_pivot_bolt.strength, which_pivot_bolt.thread)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from math import inf, sqrt
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.outline import hub_bolt_places
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
@@ -267,9 +267,9 @@ def upright_which_end_safety(
     pivot = places.upper_pivot if which == "upper" else places.lower_pivot
     above = pivot[2] - places.mount_face[2] + inward * (which_radius or 0.0)
     if above * inward >= 0:
-        raise NotForThisBuild(f"the {which} pivot is beside the hub, so there is no end of the upright to judge")
+        raise DoesNotApply(f"the {which} pivot is beside the hub, so there is no end of the upright to judge")
     if not -upright_build.bottom <= above <= upright_build.top:
-        raise NotForThisBuild(
+        raise NotJudged(
             f"the plate ends short of the {which} pivot; what bridges the rest is not drawn here, and was not judged"
         )
     section, limit = upright_build.section(above, beam=upright_build.to_pivots), f"yield at the {which} pivot"
@@ -305,7 +305,7 @@ def plate_safety(
     2.0
     """
     if mount_bolts != 4:
-        raise NotForThisBuild("the plate between the hub bolts is judged for four bolts only")
+        raise NotJudged("the plate between the hub bolts is judged for four bolts only")
     asked = {"hub.mount_width": mount_width, "hub.mount_height": mount_height, "plate.hole_diameter": hole_diameter}
     across, up_and_down, hole = whole(asked)
     build, places = upright_build, part_loads.places

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Mapping
 from typing import Literal
 
 from rules.graph.asking import need
-from rules.graph.results import NotForThisBuild, OutsideRange
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange
 from rules.measure.vectors import Vector, cross, dot
 from rules.sheet.welds import Way, WeldQuestions
 from rules.strength.margin import WeldMargin
@@ -82,8 +82,8 @@ def counted_run(run: float, leg: float) -> float:
 def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vector]]) -> WeldMargin:
     """The margin in the worst of the cases, each a name and the force where the load comes in, N; elastic, steady loads.
 
-    part: what the weld is called. Raises Waits for an entry that misses, NotForThisBuild where nothing is published or
-    nothing loads it.
+    part: what the weld is called. Raises Waits for an entry that misses, NotJudged where nothing is published,
+    DoesNotApply where nothing loads it.
 
     >>> from rules.sheet.welds import WeldUpper
     >>> pair = WeldUpper.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
@@ -98,7 +98,7 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
     need(weld, "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
     metal, filler = weld.metal, weld.filler
     if metal == "other" or filler == "other" or filler == "4130 rod":
-        raise NotForThisBuild("no published strength is held here for this metal or filler, so the weld was not judged")
+        raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
     if weld.runs_lie == weld.apart_lies:
         raise OutsideRange("the runs, and the way from one to the next, cannot lie the same way")
     p, q = DIRECTIONS[weld.runs_lie], DIRECTIONS[weld.apart_lies]
@@ -109,7 +109,7 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         if unit_force > worst:
             worst, case = unit_force, name
     if not case:
-        raise NotForThisBuild("no load case loads this weld")
+        raise DoesNotApply("no load case loads this weld")
     beside = BESIDE_WELD[SOFTEST[metal]]
     ways = list(limits(through, face, ELECTRODES[filler].tensile, beside.yields, beside.ultimate))
     first = min(ways, key=lambda way: way.strength)

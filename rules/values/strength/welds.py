@@ -7,7 +7,7 @@ left out.
 from collections.abc import Mapping
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import NotJudged
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, times
 from rules.sheet.welds import WELDS, PadsStand, WeldQuestions
@@ -30,6 +30,9 @@ ALONG_ROTATION: Mapping[PadsStand, Vector] = {
 }  # fmt: skip
 """Which way a rotor that rolls forward and is braked drags the pads that stand there."""
 
+FIRST = ("form", "leg", "run", "metal", "filler")
+"""What begins a weld, and is named to whoever wants it judged."""
+
 
 @value("welds", formula=ENTERED, source=sources.AS_ENTERED, each=WELDS)
 def weld_which(joint_which: WeldQuestions) -> WeldQuestions:
@@ -42,7 +45,10 @@ def weld_which(joint_which: WeldQuestions) -> WeldQuestions:
     6.0
     """
     if not vars(joint_which).keys() - {"parts"}:
-        raise NotForThisBuild("nothing is entered of this weld, so it was not judged")
+        raise NotJudged(
+            "nothing is entered of this weld, so it was not judged",
+            *(getattr(type(joint_which), key).name for key in FIRST),
+        )
     return joint_which
 
 

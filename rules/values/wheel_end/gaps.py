@@ -3,7 +3,7 @@
 from math import hypot, inf
 
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.units import Mm
 from rules.motion.solids import Ring
 from rules.motion.sweep import Sweep
@@ -12,6 +12,20 @@ from rules.values.steering.rub import rim_solid
 from rules.values.wheel_end.pivots import PIVOTS
 
 PLAIN = sources.GEOMETRY.saying("simple solid shapes")
+
+
+def _less_housing(bare: float, reach: float | None, asked: str) -> float:
+    """Room left by a housing, mm. bare: room at the joint's centre. Without the reach of the housing, known only where
+    even the centre is in the way: then that is an estimate, and too much. Raises Waits elsewhere.
+
+    >>> _less_housing(30.0, 25.0, "pivots.lower_radius"), _less_housing(-2.0, None, "pivots.lower_radius")
+    (5.0, -2.0)
+    """
+    if reach is not None:
+        return bare - reach
+    if bare < 0:
+        return Estimate(bare, measure=asked)
+    raise Waits(asked)
 
 
 @value("gaps", formula="barrel inside diameter / 2 - rotor diameter / 2 - reach beyond the rotor edge", source=PLAIN)
@@ -57,10 +71,9 @@ def which_pivot_barrel_gap(
     105.5
     """
     if which_pivot_offset <= -wheel_overall_width / 2:
-        raise NotForThisBuild("the pivot's centre sits inboard of the wheel's inner lip")
-    if which_radius is None:
-        raise Waits(f"pivots.{which}_radius")
-    return barrel_inside_diameter / 2 - hypot(which_pivot_ahead, which_side_spindle) - which_radius
+        raise DoesNotApply("the pivot's centre sits inboard of the wheel's inner lip")
+    bare = barrel_inside_diameter / 2 - hypot(which_pivot_ahead, which_side_spindle)
+    return _less_housing(bare, which_radius, f"pivots.{which}_radius")
 
 
 @value(
@@ -82,27 +95,43 @@ def lower_pivot_rotor_gap(
     >>> lower_pivot_rotor_gap(-40.0, 20.0, 285.0, -85.0, 0.0, 120.0, 25.0)
     10.0
     """
+    bare = rotor_plane_offset - rotor_working_thickness / 2 - lower_pivot_offset
     if lower_radius is None:
-        raise Waits("pivots.lower_radius")
+        if hypot(lower_pivot_ahead, lower_below_spindle) >= rotor_diameter / 2:
+            raise Waits("pivots.lower_radius")
+        return _less_housing(bare, lower_radius, "pivots.lower_radius")
     if hypot(lower_pivot_ahead, lower_below_spindle) - lower_radius >= rotor_diameter / 2:
-        raise NotForThisBuild("the lower pivot's housing sits beyond the rotor's edge")
-    return rotor_plane_offset - rotor_working_thickness / 2 - lower_pivot_offset - lower_radius
+        raise DoesNotApply("the lower pivot's housing sits beyond the rotor's edge")
+    return bare - lower_radius
 
 
 SPINDLE = (0.0, 1.0, 0.0)
 """Direction of the spindle, wheel straight: what follows turns with the upright, so one place stands for all."""
 
 
-@value("tie-rod end", formula="as entered", source=sources.ARITHMETIC)
-def tie_rod_end_radius(tie_rod_end_reach: Mm | None) -> Mm:
-    """Radius of the ball that holds the outer tie-rod joint's housing, mm. Does not apply until its reach is entered.
+@value("tie-rod end", formula="anything entered of the tie rod's outer end", source=sources.AS_ENTERED)
+def tie_rod_end_begun(
+    tie_rod_ahead: Mm | None,
+    tie_rod_inboard: Mm | None,
+    tie_rod_above: Mm | None,
+    tie_rod_end_reach: Mm | None,
+    copied_length: Mm | None,
+) -> bool:
+    """True once the room of the outer tie-rod joint is to be judged. Raises NotJudged before.
 
-    >>> tie_rod_end_radius(20.0)
-    20.0
+    >>> tie_rod_end_begun(None, None, None, 20.0, None)
+    True
     """
-    if tie_rod_end_reach is None:
-        raise NotForThisBuild("the reach of the tie-rod end's housing is not entered under steering")
-    return tie_rod_end_reach
+    entries = {
+        "tie_rod_ahead": tie_rod_ahead,
+        "tie_rod_inboard": tie_rod_inboard,
+        "tie_rod_above": tie_rod_above,
+        "tie_rod_end_reach": tie_rod_end_reach,
+    }
+    if copied_length is None and all(entry is None for entry in entries.values()):
+        why_not = "nothing is entered of the tie rod's outer end under steering"
+        raise NotJudged(why_not, *(f"steering.{key}" for key in entries))
+    return True
 
 
 @value(
@@ -111,7 +140,8 @@ def tie_rod_end_radius(tie_rod_end_reach: Mm | None) -> Mm:
     source=PLAIN,
 )
 def tie_rod_end_rotor_gap(
-    tie_rod_end_radius: Mm,
+    tie_rod_end_begun: bool,
+    tie_rod_end_reach: Mm | None,
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_above: Mm,
@@ -123,19 +153,21 @@ def tie_rod_end_rotor_gap(
 
     Rotor 280 x 20, its inboard face 50 inboard; joint 120 behind the spindle and 80 inboard, ball of 20: 80 - 50 - 20.
 
-    >>> tie_rod_end_rotor_gap(20.0, -120.0, -80.0, 0.0, -40.0, 20.0, 280.0)
+    >>> tie_rod_end_rotor_gap(True, 20.0, -120.0, -80.0, 0.0, -40.0, 20.0, 280.0)
     10.0
     """
     disc = Ring(
         -inf, rotor_diameter / 2, rotor_working_thickness, rotor_working_thickness
     )  # hat and hub fill its middle
     joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
-    return disc.from_point((0.0, rotor_plane_offset, 0.0), SPINDLE, joint) - tie_rod_end_radius
+    bare = disc.from_point((0.0, rotor_plane_offset, 0.0), SPINDLE, joint)
+    return _less_housing(bare, tie_rod_end_reach, "steering.tie_rod_end_reach")
 
 
 @value("tie-rod end", formula="distance of the tie-rod end from the rim - housing reach", source=PLAIN)
 def tie_rod_end_wheel_gap(
-    tie_rod_end_radius: Mm,
+    tie_rod_end_begun: bool,
+    tie_rod_end_reach: Mm | None,
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_above: Mm,
@@ -147,14 +179,15 @@ def tie_rod_end_wheel_gap(
 
     Joint in the barrel of 360, 120 behind and 90 below the spindle, so 150 from it, ball of 20: 180 - 150 - 20.
 
-    >>> tie_rod_end_wheel_gap(20.0, -120.0, -60.0, -90.0, 360.0, 381.0, 240.0)
+    >>> tie_rod_end_wheel_gap(True, 20.0, -120.0, -60.0, -90.0, 360.0, 381.0, 240.0)
     10.0
     """
     rim = rim_solid(
         Sweep(()), barrel_inside_diameter, wheel_diameter, wheel_overall_width
     )  # where it moves is no matter
     joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
-    return rim.from_point((0.0, 0.0, 0.0), SPINDLE, joint) - tie_rod_end_radius
+    bare = rim.from_point((0.0, 0.0, 0.0), SPINDLE, joint)
+    return _less_housing(bare, tie_rod_end_reach, "steering.tie_rod_end_reach")
 
 
 @value(
@@ -177,10 +210,15 @@ def which_pivot_plate_gap(
     >>> which_pivot_plate_gap(20.0, 45.0, 12.0, 25.0, "lower")
     8.0
     """
-    if plate_thickness is None or which_radius is None:
-        raise NotForThisBuild(f"the plate's thickness and the {which} housing reach are not both entered")
+    if plate_thickness is None:
+        raise Waits("plate.thickness")
     if which_pivot_from_mount_face <= 0:
-        raise NotForThisBuild(f"the {which} pivot does not sit inboard of the hub plate's face")
+        raise DoesNotApply(f"the {which} pivot does not sit inboard of the hub plate's face")
+    bare = which_pivot_from_mount_face - plate_thickness
+    if which_radius is None:
+        if plate_beyond_which_pivot <= 0:
+            raise Waits(f"pivots.{which}_radius")
+        return _less_housing(bare, which_radius, f"pivots.{which}_radius")
     if plate_beyond_which_pivot + which_radius <= 0:
-        raise NotForThisBuild(f"the plate ends clear of the {which} pivot's housing")
-    return which_pivot_from_mount_face - plate_thickness - which_radius
+        raise DoesNotApply(f"the plate ends clear of the {which} pivot's housing")
+    return bare - which_radius

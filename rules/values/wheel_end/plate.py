@@ -1,13 +1,13 @@
 """The plate and the bracket blank: how much metal stands around their holes.
 
-Nothing here applies while none of the entries it needs is answered: a sheet is finished without a plate.
+Nothing here is judged while none of the entries that draw the piece is answered: a sheet is finished without a plate.
 """
 
 from math import hypot
 
 from rules.graph.asking import given
 from rules.graph.declare import value
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import NotJudged, Waits
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, bracket_hole_places, hub_bolt_places, inside_distance, plate_outline
 from rules.measure.units import Mm
@@ -21,19 +21,25 @@ FOUR_BOLTS = "the hub bolts' places are known for four bolts only; mark them off
 
 NOT_DRAWN = "the plate is not drawn yet"
 NO_BRACKET = "the bracket is not drawn yet"
+DRAWS_PLATE = ("width", "height", "corner_radius", "spindle_from_top", "spindle_from_front", "bore", "hole_diameter")
+"""One of these asks for the plate to be judged. Its thickness does not: strength wants that as well."""
+DRAWS_BRACKET = (
+    "bracket_width", "bracket_height", "bracket_hole_diameter", "bracket_hole_spacing", "bracket_hole_from_edge",
+)  # fmt: skip
+"""One of these asks for the bracket to be judged."""
 
 
 def _outline(plate: DrawnPlate, *others: str) -> Outline:
     """The plate's outline, once it is drawn and those other answers are there."""
     outline = ("width", "height", "spindle_from_top", "spindle_from_front")
-    need_once_begun(plate, *outline, *others, why_not=NOT_DRAWN)
+    need_once_begun(plate, *outline, *others, why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     radius = given(plate, "corner_radius") or 0.0
     return plate_outline(plate.width, plate.height, plate.spindle_from_top, plate.spindle_from_front, radius)
 
 
 def _bolts_fore_aft_up_down(bolts: int | None, width: float | None, height: float | None) -> tuple[float, float]:
     if bolts is not None and bolts != 4:
-        raise NotForThisBuild(FOUR_BOLTS)
+        raise NotJudged(FOUR_BOLTS)
     if bolts is None or width is None or height is None:
         asked = {"mount_bolts": bolts, "mount_width": width, "mount_height": height}
         raise Waits(*(f"hub.{key}" for key, answer in asked.items() if answer is None))
@@ -80,7 +86,7 @@ def metal_between_holes(
     >>> metal_between_holes(Plate.record({"hole_diameter": 13.0, "bore": 70.0}), 4, 60.0, 80.0)
     8.5
     """
-    need_once_begun(plate, "hole_diameter", "bore", why_not=NOT_DRAWN)
+    need_once_begun(plate, "hole_diameter", "bore", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     across, along = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
     return min(
         min(across, along) - plate.hole_diameter,
@@ -119,6 +125,7 @@ def bracket_edge_distance(plate: BracketBlank) -> Mm:
         "bracket_hole_from_edge",
         "bracket_hole_diameter",
         why_not=NO_BRACKET,
+        begun_by=DRAWS_BRACKET,
     )
     width, height = plate.bracket_width, plate.bracket_height
     holes = bracket_hole_places(width, height, plate.bracket_hole_spacing, plate.bracket_hole_from_edge)
@@ -126,17 +133,17 @@ def bracket_edge_distance(plate: BracketBlank) -> Mm:
 
 
 @value("plate", formula="hub bolt hole diameter - hub bolt diameter", source=FLAT)
-def hub_bolt_hole_clearance(hole_diameter: Mm | None, mount_bolt_thread: Thread | None) -> Mm:
+def hub_bolt_hole_clearance(plate: DrawnPlate, mount_bolt_thread: Thread | None) -> Mm:
     """How much larger the finished hole is than the hub's mounting bolt, mm; negative when the bolt does not go in.
 
-    >>> hub_bolt_hole_clearance(12.5, Thread("12 x 1.75 mm", 12.0, 1.75))
+    >>> from rules.sheet.plate import Plate
+    >>> hub_bolt_hole_clearance(Plate.record({"hole_diameter": 12.5}), Thread("12 x 1.75 mm", 12.0, 1.75))
     0.5
     """
-    if hole_diameter is None:
-        raise NotForThisBuild(NOT_DRAWN)
+    need_once_begun(plate, "hole_diameter", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     if mount_bolt_thread is None:
         raise Waits("hub.mount_bolt_thread")
-    return hole_diameter - mount_bolt_thread.diameter
+    return plate.hole_diameter - mount_bolt_thread.diameter
 
 
 @value("plate", formula="spindle below the top edge - upper pivot above spindle", source=FLAT)
@@ -147,7 +154,7 @@ def plate_beyond_upper_pivot(plate: DrawnPlate, upper_above_spindle: Mm | None) 
     >>> plate_beyond_upper_pivot(Plate.record({"height": 260.0, "spindle_from_top": 140.0}), 129.5)
     10.5
     """
-    need_once_begun(plate, "height", "spindle_from_top", why_not=NOT_DRAWN)
+    need_once_begun(plate, "height", "spindle_from_top", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     if upper_above_spindle is None:
         raise Waits("upper_above_spindle")
     return plate.spindle_from_top - upper_above_spindle
@@ -161,7 +168,7 @@ def plate_beyond_lower_pivot(plate: DrawnPlate, lower_below_spindle: Mm | None) 
     >>> plate_beyond_lower_pivot(Plate.record({"height": 260.0, "spindle_from_top": 140.0}), 125.0)
     -5.0
     """
-    need_once_begun(plate, "height", "spindle_from_top", why_not=NOT_DRAWN)
+    need_once_begun(plate, "height", "spindle_from_top", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     if lower_below_spindle is None:
         raise Waits("pivots.lower_below_spindle")
     return plate.height - plate.spindle_from_top - lower_below_spindle

@@ -16,18 +16,28 @@ MARK_RULE = (
 
 @value(
     "tyre",
-    formula="diameter that the {size} tyre's size mark states",
+    formula="diameter that the {size} tyre's size mark states; where it states none, the design diameter of the one size run",
     source=MARK_RULE,
     each=({"size": "smallest"}, {"size": "largest"}),
 )
-def size_tyre_diameter(tyre_size: TyreMark) -> Mm:
+def size_tyre_diameter(
+    tyre_size: TyreMark, smallest: TyreMark | None, largest: TyreMark | None, design_diameter: Mm | None, size: str
+) -> Mm:
     """Nominal outside diameter of the {size} tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
 
+    An old numeric mark (7.00-15) states no diameter: the design diameter is that of the tyre where only one size is run.
+
     >>> from rules.measure.marks import read_tyre_mark
-    >>> round(size_tyre_diameter(read_tyre_mark("LT235/85R16")), 1)
+    >>> round(size_tyre_diameter(read_tyre_mark("LT235/85R16"), None, None, None, "smallest"), 1)
     805.9
     """
-    return tyre_size.diameter
+    if tyre_size.diameter is not None:
+        return tyre_size.diameter
+    if design_diameter is None:
+        raise Waits("tyre.design_diameter")
+    if smallest is None or largest is None or not smallest.same_size(largest):
+        raise Waits(f"tyre.{size}")
+    return design_diameter
 
 
 @value(
@@ -46,7 +56,7 @@ def design_tyre_diameter(
     if design_diameter is not None:
         return design_diameter
     if smallest_tyre_diameter is None or largest_tyre_diameter is None:
-        missing = {"tyre.smallest": smallest_tyre_diameter, "tyre.largest": largest_tyre_diameter}
+        missing = {"smallest_tyre_diameter": smallest_tyre_diameter, "largest_tyre_diameter": largest_tyre_diameter}
         raise Waits(*[name for name, diameter in missing.items() if diameter is None])
     return (smallest_tyre_diameter + largest_tyre_diameter) / 2
 

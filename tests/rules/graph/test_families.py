@@ -11,7 +11,7 @@ from rules.graph.asking import AskedField
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_words, value
 from rules.graph.engine import Graph
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Kg, Mm
 from rules.strength.margin import SAFETY, Margin, SafetyFactor
 from rules.tables.sources import COMMON_PRACTICE
@@ -141,7 +141,7 @@ def test_a_word_of_two_parts_replaces_one_token_and_a_phrase_none() -> None:
 @value("planted", formula="none", source="none", each=WHICH)
 def which_safety(which_radius: Mm) -> SafetyFactor:
     if which_radius < 0:
-        raise NotForThisBuild("no such part")
+        raise DoesNotApply("no such part")
     return Margin(which_radius / 10, "bump", "yield", part="a part")
 
 

@@ -6,7 +6,7 @@ from typing import Annotated
 from rules.graph.asking import AskedField
 from rules.graph.declare import Every, check, value
 from rules.graph.engine import Graph
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Mm, Unit
 from rules.tables.sources import COMMON_PRACTICE
 
@@ -25,7 +25,7 @@ heavy_value = value("planted", formula="none", source=COMMON_PRACTICE, heavy=Tru
 def slow(width: Mm) -> Mm:
     ASKED.append(width)
     if width > 900:
-        raise NotForThisBuild("too wide to ask")
+        raise DoesNotApply("too wide to ask")
     return 2 * width
 
 

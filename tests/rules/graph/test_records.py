@@ -3,22 +3,22 @@
 import pytest
 
 from rules.graph.annotations import GraphError
-from rules.graph.asking import Part, Step, ask, given, need
+from rules.graph.asking import Step, StepPart, ask, given, need
 from rules.graph.declare import value
 from rules.graph.engine import Graph
-from rules.graph.results import Estimate, NotForThisBuild, Waits
+from rules.graph.results import Estimate, NotJudged, Waits
 from rules.measure.units import Mm
 from rules.values.optional_step import need_once_begun
 
 
-class Holes(Part):
+class Holes(StepPart):
     """The holes of a planted step."""
 
     bore: Mm = ask("Bore", "length", "Tape.")
     hole: Mm = ask("Hole", "length", "Tape.")
 
 
-class Sides(Part):
+class Sides(StepPart):
     """The sides of a planted step."""
 
     width: Mm = ask("Width", "length", "Tape.")
@@ -159,7 +159,7 @@ def test_a_stand_in_worked_out_from_a_record_is_an_estimate_and_so_is_all_that_r
 
 
 def test_an_optional_part_does_not_apply_until_begun_and_then_waits_for_the_rest() -> None:
-    with pytest.raises(NotForThisBuild, match="not drawn"):
+    with pytest.raises(NotJudged, match="not drawn"):
         need_once_begun(Card.record({"thickness": 5.0}), "width", "height", why_not="not drawn")
     with pytest.raises(Waits) as wait:
         need_once_begun(Card.record({"height": 5.0}), "width", "height", "bore", why_not="not drawn")

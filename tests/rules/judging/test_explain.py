@@ -77,7 +77,7 @@ def test_a_value_that_waits_or_does_not_apply_says_so() -> None:
     waiting = "\n".join(explain(judged(pivots={"inclination": None}), "hub_height_offset"))
     assert "Result: not known yet; waits for inclination" in waiting
     absent = "\n".join(explain(judged(), "upper_pivot_barrel_gap"))
-    assert "Result: not for this build" in absent
+    assert "Result: does not apply" in absent
 
 
 def test_an_unknown_name_is_a_key_error() -> None:

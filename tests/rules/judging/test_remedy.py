@@ -29,8 +29,10 @@ def test_a_big_rotor_hits_the_barrel_of_a_15_in_wheel_by_the_hand_figure(finding
     found = finding("caliper-clears-barrel", BIG_ROTOR)
     assert found.verdict == "stop"
     assert "hits the wheel barrel by 0.144 in (3.65 mm)" in found.text
-    assert "wheel diameter 16 in (now 15 in)" in found.change
-    assert "rotor diameter 11 11/16 in (now 12 1/2 in)" in found.change  # 2 x (180.5 - 25.4 - 6) = 298.2 = 11.740 in
+    assert "wheel diameter 16 in (now 15 in; only with another wheel)" in found.change
+    assert (
+        "rotor diameter 11 11/16 in (now 12 1/2 in; only with another rotor)" in found.change
+    )  # 2 x (180.5 - 25.4 - 6) = 298.2 = 11.740 in
     assert "barrel inside" not in found.change.partition("Would be good")[2]  # there is no answer yet to change
 
 
@@ -99,10 +101,12 @@ def good(result: Judged, check: str, field: str, answer: float) -> bool:
 @pytest.mark.parametrize(
     ("check", "changes", "words"),
     [
-        ("stud-engagement", {"hub.stud_length": "25 mm"}, "Would be good with stud length 30 mm (now 25 mm)."),
+        ("stud-engagement", {"hub.stud_length": "25 mm"}, "Would be good with stud length 30 mm "
+         "(now 25 mm; only with another stud)."),
         ("inclination-usual", {"pivots.inclination": "5 deg"}, "Would be good with inclination 8 deg (now 5 deg)."),
         ("caliper-clears-spokes", {"wheel.spoke_room": "3 mm"},
-         "Would be good with spoke room 6 mm (now 3 mm); or with wheel face to rotor middle 47 mm (now 44 mm)."),
+         "Would be good with spoke room 6 mm (now 3 mm; only with another "
+         "wheel); or with wheel face to rotor middle 47 mm (now 44 mm; only with another rotor)."),
     ],
 )  # fmt: skip
 def test_offers_are_put_in_words_after_the_advice(

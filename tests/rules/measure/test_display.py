@@ -74,7 +74,7 @@ def test_a_tape_shows_the_nearest_thirty_second_or_half_millimetre(length: float
     assert tape(length, "metric") == metric
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=100)
 @given(length=st.floats(-3000, 3000))
 def test_a_tape_reading_is_never_further_off_than_half_its_division(length: float) -> None:
     assert abs(parse(tape(length, "inch"), "length", "inch") - length) <= 25.4 / 64 + 1e-9

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rules.measure.quantity import KINDS, LONGEST_ENTRY, EntryError, parse
+from rules.measure.quantity import KINDS, LONGEST_ENTRY, EntryError, EntryQuestion, parse
 
 # What is typed, its kind, and the inside number worked by hand: 1 in = 25.4 mm, 1 lb = 0.45359237 kg,
 # 1 lbf = 4.4482216152605 N, 1 lbf ft = 1.3558179483314 N m, 1 psi = 0.006894757293168 MPa, 1 mile = 1609.344 m.
@@ -32,6 +32,10 @@ FORMS = [
     ("5' 2 1/2\"", "length", 1587.5),
     ("5'2½\"", "length", 1587.5),
     ("-5 ft 2 1/2 in", "length", -1587.5),
+    ("7 ft 10 1/2", "length", 2400.3),  # 94 1/2 in
+    ("7'10 1/2", "length", 2400.3),
+    ("5 ft 2", "length", 1574.8),  # 62 in
+    ("5' 6", "length", 1676.4),  # 66 in
     ("5 ft", "length", 1524.0),
     ("8 1/2 inches", "length", 215.9),
     ("260 mm", "length", 260.0),
@@ -52,6 +56,7 @@ FORMS = [
     ("8 1/2 degrees", "angle", 0.1483529864195),
     ("520 lb", "mass", 235.8680324),
     ("236 kg", "mass", 236.0),
+    ("425 kgs", "mass", 425.0),
     ("70 mph", "speed", 31.2928),
     ("110 km/h", "speed", 30.5555555556),
     ("65 %", "percent", 0.65),
@@ -155,7 +160,6 @@ REFUSED = [
     ("9⅜⅜ in", "length"),
     ("9.5 3/8 in", "length"),
     ("5 ft 12 in", "length"),
-    ("5 ft 2", "length"),
     ("5 ft 2 mm", "length"),
     ("5 ft -2 in", "length"),
     ("5.5 ft 2 in", "length"),
@@ -250,6 +254,35 @@ def test_an_unknown_unit_is_quoted() -> None:
         parse("5 cubits", "length", "inch")
 
 
+@pytest.mark.parametrize(
+    ("kind", "inch", "metric"),
+    [
+        ("length", "in, ft, mm, cm or m", "mm, cm, m, in or ft"),
+        ("mass", "lb or kg", "kg or lb"),
+        ("speed", "mph, km/h or m/s", "km/h, m/s or mph"),
+        ("angle", "deg", "deg"),
+    ],
+)
+def test_an_unknown_unit_is_answered_with_those_that_are_known(kind: str, inch: str, metric: str) -> None:
+    for units, known in (("inch", inch), ("metric", metric)):
+        with pytest.raises(EntryError, match=f"“5 cubits” ends in “cubits”, which is no unit known here: {known};"):
+            parse("5 cubits", kind, units)
+
+
+def test_a_ratio_says_that_it_has_no_unit() -> None:
+    with pytest.raises(EntryError, match="a ratio has no unit"):
+        parse("5 cubits", "ratio", "inch")
+
+
+def test_feet_and_a_bare_fraction_are_asked_about_and_both_readings_are_read() -> None:
+    """Five foot and a half inch, or five and a half feet."""
+    with pytest.raises(EntryQuestion) as asked:
+        parse("5 ft 1/2", "length", "metric")
+    assert [parse(reading, "length", "metric") for reading in asked.value.readings] == pytest.approx(
+        [1536.7, 1676.4]  # 60 1/2 in, 66 in
+    )
+
+
 def test_capitals_are_read_where_they_cannot_be_mistaken() -> None:
     assert parse("260 MM", "length", "inch") == 260.0
     assert parse("9 IN", "length", "metric") == pytest.approx(228.6)
@@ -271,7 +304,7 @@ SAME_IN_PINT = {
     },
     "angle": {"degree": "deg|deg.|degree|degrees|°", "radian": "rad"},
     "mass": {
-        "kilogram": "kg", "gram": "g", "metric_ton": "t", "ounce": "oz",
+        "kilogram": "kg|kgs|kilogram|kilograms", "gram": "g", "metric_ton": "t", "ounce": "oz",
         "pound": "lb|lb.|lbs|lbs.|pound|pounds",
     },
     "force": {"newton": "n", "kilonewton": "kn", "force_pound": "lbf"},
@@ -325,7 +358,7 @@ CRUMBS = st.lists(
 ).map("".join)  # fmt: skip
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(entry=st.text(max_size=30) | CRUMBS, kind=st.sampled_from(list(KINDS)), units=UNITS)
 def test_no_text_does_anything_but_read_or_refuse(entry: str, kind: str, units: str) -> None:
     try:
@@ -336,7 +369,7 @@ def test_no_text_does_anything_but_read_or_refuse(entry: str, kind: str, units: 
         assert isinstance(number, float) and math.isfinite(number)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=80)
 @given(
     entry=st.integers() | st.floats() | st.booleans() | st.none() | st.lists(st.integers(), max_size=2),
     kind=st.sampled_from(list(KINDS)),
@@ -369,7 +402,7 @@ def typed_quantities(draw: st.DrawFn) -> tuple[str, Fraction, str, str]:
     return f"{sign}{written}", way * number, draw(st.sampled_from([*KINDS[kind].spellings, ""])), kind
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(typed=typed_quantities(), units=st.sampled_from(["inch", "metric"]))
 def test_so_many_of_a_unit_is_so_many_times_one_of_it(typed: tuple[str, Fraction, str, str], units: str) -> None:
     written, number, unit, kind = typed

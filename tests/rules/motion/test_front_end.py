@@ -116,7 +116,7 @@ def from_drawn(drawn: dict[str, Any], how: str) -> FrontEnd:
 
 
 @pytest.mark.parametrize("how", ["rack", "relay rod", "one rod across"])
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=20)
 @given(drawn=buildable())
 def test_every_link_keeps_its_length_whatever_the_points(how: str, drawn: dict[str, Any]) -> None:
     front = from_drawn(drawn, how)
@@ -129,7 +129,7 @@ def test_every_link_keeps_its_length_whatever_the_points(how: str, drawn: dict[s
 
 
 @given(travel=st.floats(-100.0, 130.0))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_travel_is_how_far_the_wheel_centre_rises_with_the_wheel_straight(travel: float) -> None:
     pose = built().straight(travel)
     assert pose.wheel_centre[2] - 400.0 == pytest.approx(travel, abs=1e-9)
@@ -195,7 +195,7 @@ def test_a_wheel_that_turns_back_before_anything_locks_says_how_far_it_went(hing
     assert FrontEnd(upright, (lower, upper)).straight(least).wheel_centre[2] == pytest.approx(400.0 + least, abs=1e-9)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(drawn=buildable(), way=st.sampled_from([1.0, -1.0]))
 def test_a_corner_never_jumps_and_once_locked_stays_locked(drawn: dict[str, Any], way: float) -> None:
     front = from_drawn(drawn, "rack")
@@ -427,7 +427,7 @@ def test_one_rod_joins_both_steering_arms_at_its_own_length() -> None:
             assert left.inner_end == pytest.approx(other_end, abs=1e-9)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(drawn=buildable(), how=st.sampled_from(["rack", "relay rod"]))
 def test_a_wheel_turns_steadily_over_the_lock(drawn: dict[str, Any], how: str) -> None:
     front = from_drawn(drawn, how)
@@ -564,7 +564,7 @@ def test_places_are_spread_from_end_to_end_with_ride_height_among_them(
     angle=st.floats(-1.5, 1.5),
     point=st.tuples(st.floats(-900, -500), st.floats(-200, 200), st.floats(-200, 200)),
 )
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_a_circle_finds_the_angle_a_link_was_made_for(angle: float, point: Point) -> None:
     circle = hinged((100.0, 0.0, 0.0), (-100.0, 20.0, 10.0), (0.0, 300.0, 40.0))
     length = dist(circle.at(angle), point)

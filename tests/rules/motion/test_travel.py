@@ -138,7 +138,7 @@ def test_toe_is_the_difference_across_both_treads() -> None:
     ends=st.tuples(st.floats(-0.4, -0.1), st.floats(0.1, 0.4)),
     ahead=st.floats(-200, 200),
 )
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 def test_points_on_a_sphere_give_its_centre(
     centre: tuple[float, float], radius: float, ends: tuple[float, float], ahead: float
 ) -> None:

@@ -177,7 +177,7 @@ def axis_leaning(castor: float, inclination: float) -> tuple[float, float, float
     return tuple(axis / np.linalg.norm(axis))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(lean=LEANS, turn=st.floats(-0.9, 0.9))
 def test_the_spin_turns_as_scipy_turns_it_and_back(lean: tuple[float, float], turn: float) -> None:
     axis = axis_leaning(*lean)

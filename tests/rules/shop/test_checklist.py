@@ -19,7 +19,7 @@ def dune_car() -> Document:
     centre plane (offset = hat), 10 deg, 1 in ground offset, castor 0."""
     return {
         "sheet_version": 1, "title": "Dune car front", "units": "inch",
-        "job": {"vehicle": "Dune car", "use": "dunes", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
+        "job": {"vehicle": "Dune car", "use": "trail", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
                 "wheelbase": "104 in", "track": "64 in", "top_speed": "70 mph"},
         "tyre": {"smallest": "33x12.50R15LT 108Q", "largest": "35x12.50R15LT 113Q", "rim_width_least": "8 in",
                  "rim_width_most": "10 1/2 in"},
@@ -300,7 +300,7 @@ def test_stop_watch_and_waiting_become_things_to_settle_and_good_does_not() -> N
     settle = lines(changed(pivots__castor="2 deg", caliper__bleed_screw_on_top=False, wheel__load_rating=None))
     assert settle["settle.bleed-screw"].text.startswith("STOP, Bleed screw at the top: ")
     assert settle["settle.castor-usual"].text.startswith("WATCH, Castor in the usual range: ")
-    assert settle["settle.wheel-load"].text.startswith("NOT JUDGED, Wheel load rating: Waits for ")
+    assert settle["settle.wheel-load"].text.startswith("WAITING, Wheel load rating: Waits for ")
     assert "settle.tyre-rim-width" not in settle
     assert settle["settle.bleed-screw"].kind == "settle"
 

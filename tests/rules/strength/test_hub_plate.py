@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import NotJudged
 from rules.measure.vectors import Vector
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
@@ -110,5 +110,5 @@ def test_a_tube_holds_the_plate_along_its_middle_only() -> None:
 
 
 def test_other_than_four_bolts_are_not_judged() -> None:
-    with pytest.raises(NotForThisBuild, match="four bolts only"):
+    with pytest.raises(NotJudged, match="four bolts only"):
         safety(PLATE, bolts=5)

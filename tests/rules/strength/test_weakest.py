@@ -5,7 +5,7 @@ from collections.abc import Callable
 import pytest
 
 from rules.checks.strength.gives_first import what_gives_first
-from rules.graph.results import NotForThisBuild
+from rules.graph.results import NotJudged
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
 from rules.judging.weakest_part import ranked
@@ -61,20 +61,22 @@ def test_a_sheet_without_strength_ranks_nothing(judged: Callable[[dict[str, obje
     ],
 )
 def test_a_dear_or_hidden_part_should_not_give_before_every_cheap_one(margins: dict[str, Margin], verdict: str) -> None:
-    judgement = what_gives_first(margins)
+    judgement = what_gives_first(margins, None, None)
     assert judgement.verdict == verdict
     assert bool(judgement.change) == (verdict == "watch")
 
 
 def test_no_cheap_part_judged_is_said_and_no_arm_is_claimed_to_have_been_looked_at() -> None:
-    text = what_gives_first({"plate_safety": PLATE, "upper_weld_safety": WELD}).text
+    text = what_gives_first({"plate_safety": PLATE, "upper_weld_safety": WELD}, None, None).text
     assert text.endswith("gives and no tie rod or steering arm was judged beside it.")
 
 
 # 10 % over the lesser factor: 1.1 x 1.818 is 1.9998, short of 2.0; 1.1 x 1.819 is 2.0009, past it.
 @pytest.mark.parametrize("plate, tie", [(1.5, False), (1.818, False), (1.819, True), (2.0, True), (2.199, True)])
 def test_a_dear_part_within_a_tenth_of_the_cheap_one_is_called_a_tie(plate: float, tie: bool) -> None:
-    text = what_gives_first({"tie_rod_safety": ROD, "plate_safety": Margin(plate, "bump", "yield", part="plate")}).text
+    text = what_gives_first(
+        {"tie_rod_safety": ROD, "plate_safety": Margin(plate, "bump", "yield", part="plate")}, None, None
+    ).text
     assert ("Less than 10 % from tie rod, so a tie in which any may give first: plate." in text) == tie
     assert ("Plate is dear or hidden, and gives before tie rod." in text) != tie
 
@@ -86,14 +88,16 @@ def test_every_dear_part_of_the_tie_is_named_and_no_other() -> None:
         "steering_arm_safety": Margin(4.0, "rock", "yield", part="steering arm"),
         "upper_weld_safety": Margin(2.1, "combined", "throat", part="upper weld"),
         "snout_safety": Margin(1.9, "landing", "yield", part="snout"),
-    })  # fmt: skip
+    }, None, None)  # fmt: skip
     assert judgement.text.endswith("any may give first: snout, upper weld.")
     assert judgement.change == "Strengthen snout, upper weld. Inspect them and tie rod first."
 
 
 def test_one_dear_part_far_weaker_is_no_tie_though_another_is_close_to_the_cheap_one() -> None:
     text = what_gives_first(
-        {"tie_rod_safety": ROD, "plate_safety": Margin(2.1, "bump", "yield", part="plate"), "upper_weld_safety": WELD}
+        {"tie_rod_safety": ROD, "plate_safety": Margin(2.1, "bump", "yield", part="plate"), "upper_weld_safety": WELD},
+        None,
+        None,
     ).text
     assert "tie in which" not in text and text.endswith("Upper weld is dear or hidden, and gives before tie rod.")
 
@@ -101,7 +105,9 @@ def test_one_dear_part_far_weaker_is_no_tie_though_another_is_close_to_the_cheap
 def test_two_cheap_parts_alone_are_good_however_close() -> None:
     assert (
         what_gives_first(
-            {"tie_rod_safety": ROD, "steering_arm_safety": Margin(2.01, "rock", "yield", part="steering arm")}
+            {"tie_rod_safety": ROD, "steering_arm_safety": Margin(2.01, "rock", "yield", part="steering arm")},
+            None,
+            None,
         ).verdict
         == "good"
     )
@@ -118,12 +124,15 @@ def test_the_check_says_that_its_factors_are_of_unlike_kinds() -> None:
 
 @pytest.mark.parametrize("margins", [{}, {"plate_safety": PLATE}, {"tie_rod_safety": ROD}])
 def test_fewer_than_two_cannot_be_ranked(margins: dict[str, Margin | None]) -> None:
-    with pytest.raises(NotForThisBuild):
-        what_gives_first(margins)
+    with pytest.raises(NotJudged):
+        what_gives_first(margins, None, None)
 
 
 def test_every_safety_of_the_program_is_ranked() -> None:
     safeties = {name for name in trade().values if name.endswith("_safety")}
-    assert {given.origin for given in trade().checks["what-gives-first"].inputs} == safeties
+    assert {given.origin for given in trade().checks["what-gives-first"].inputs} == safeties | {
+        "strength_asked",
+        "corner_loads",
+    }
     assert set(trade().of_role(SAFETY)) == safeties
     assert {"hub_bearing_safety", "tie_rod_safety"} <= safeties

@@ -5,7 +5,7 @@ import tomllib
 from typing import Any
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from rules.judging.judge import judge
@@ -229,7 +229,6 @@ def with_comments(text: str, gaps: list[str]) -> str:
     return out
 
 
-@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(DOCUMENTS, DOCUMENTS, GAPS, st.sampled_from(["\n", "\r\n"]))
 def test_any_change_of_any_text_gives_the_document_and_keeps_every_comment(
     held: dict[str, object], wanted: dict[str, object], gaps: list[str], new_line: str

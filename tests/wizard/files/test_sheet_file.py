@@ -618,7 +618,7 @@ def python(code: str, path: Path) -> "subprocess.Popen[str]":
 def test_killed_at_each_stage(path: Path, call: str, survives: str) -> None:
     code = (
         "import os, signal, sys\n"
-        "from wizard import sheet_edit, sheet_file\n"
+        "from wizard.files import sheet_edit, sheet_file\n"
         "sheet = sheet_file.read(sys.argv[1])\n"
         f"os.{call} = lambda *_: os.kill(os.getpid(), signal.SIGKILL)\n"
         "sheet_file.save(sheet, {'title': 'mine'})\n"

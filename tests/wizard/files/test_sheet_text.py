@@ -6,7 +6,7 @@ import tomllib
 from datetime import UTC, date, datetime, time, timedelta, timezone
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from wizard.files.sheet_text import (
@@ -48,7 +48,6 @@ def exact(held: object) -> object:
     return type(held).__name__, held.isoformat() if isinstance(held, date | time) else repr(held)
 
 
-@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(DOCUMENTS)
 def test_every_document_reads_back_the_same(document: dict[str, object]) -> None:
     text = to_text(document)
@@ -57,7 +56,6 @@ def test_every_document_reads_back_the_same(document: dict[str, object]) -> None
     assert to_text(again) == text
 
 
-@settings(deadline=None)
 @given(st.text(st.sampled_from(' \t"\\\n\r\u001bé#x'), min_size=LONGEST_LINE, max_size=3 * LONGEST_LINE))
 def test_a_text_of_any_length_is_folded_to_lines_that_can_be_read(notes: str) -> None:
     document = {"job": {"notes": notes, "a name": notes}, "list": [[{"a name": notes, "b": "x"}], 1]}
@@ -131,7 +129,6 @@ def test_what_toml_cannot_hold_is_an_error(held: object) -> None:
         to_text({"job": {"notes": held}})
 
 
-@settings(deadline=None)
 @given(st.binary(max_size=60) | st.text("[]{}=\"'#\\,.\n\r\x00a1-:T ", max_size=60).map(str.encode))
 def test_any_bytes_are_read_or_refused(data: bytes) -> None:
     try:

@@ -151,7 +151,7 @@ TEXTS = st.text(st.characters(exclude_categories=["Cs"]), max_size=300)
 
 
 @given(TEXTS)
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 def test_never_wider_than_the_page_and_only_printable_ascii(text: str) -> None:
     document = marks(text)
     for row in as_text(judged(document), document).splitlines():
@@ -202,7 +202,7 @@ def test_what_is_typed_stays_text(text: str) -> None:
 
 
 @given(TEXTS)
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 def test_nothing_typed_changes_the_shape_of_the_markdown(text: str) -> None:
     if not text.strip() or text.strip() in {line.id for line in checklist(judged(CAR))}:
         return

@@ -2,6 +2,7 @@
 
 import copy
 import re
+from functools import cache
 from typing import Any
 from xml.etree import ElementTree
 
@@ -33,8 +34,21 @@ def document(name: str, **changes: object) -> dict[str, Any]:
     return copy.deepcopy(found)
 
 
-def judged(name: str, **changes: object) -> Judged:
+@cache
+def judged(name: str, **changes: str) -> Judged:
     return judge(read_sheet(document(name, **changes)))
+
+
+@cache
+def tiled(name: str, **options: Any) -> bytes:
+    """The drawing on pages, made once for all tests that look at it."""
+    return drawing_pdf(judged(name), **options)
+
+
+@cache
+def single(name: str, *side_and_view: Any) -> bytes:
+    """The drawing on one sheet, made once for all tests that look at it."""
+    return one_sheet_pdf(judged(name), *side_and_view)
 
 
 def squeezed(text: str) -> str:
@@ -51,7 +65,7 @@ def dimensions(sheet: Judged, side: Any, view: Any) -> list[str]:
 @pytest.mark.parametrize("dpi", [150, 300])
 @pytest.mark.parametrize(("name", "paper"), [(WREN, "letter"), (BADGER, "500x700 mm"), (WRONG, "a4")])
 def test_check_bars_on_every_page(name: str, paper: str, dpi: int, rasterised: Any, bar_lengths: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(name), paper=paper), dpi)
+    pages = rasterised(tiled(name, paper=paper), dpi)
     assert len(pages) >= 3
     for number in range(len(pages)):
         assert bar_lengths(pages, number, False) == pytest.approx([100.0, 101.6], abs=0.15), number
@@ -61,7 +75,7 @@ def test_check_bars_on_every_page(name: str, paper: str, dpi: int, rasterised: A
 
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_check_bars_on_the_one_sheet(dpi: int, rasterised: Any, bar_lengths: Any) -> None:
-    pages = rasterised(one_sheet_pdf(judged(BADGER), "right"), dpi)
+    pages = rasterised(single(BADGER, "right"), dpi)
     for upright in (False, True):
         assert {round(length, 1) for length in bar_lengths(pages, 0, upright)} >= {100.0, 101.6}
 
@@ -82,7 +96,7 @@ def places(sheet: Judged, side: Any) -> tuple[float, float, float]:
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_plate_face_is_74_mm_from_the_datum(dpi: int, side: Any, rasterised: Any, dark_runs: Any) -> None:
     sheet = judged(BADGER)
-    pages, (x, y, outboard) = rasterised(one_sheet_pdf(sheet, side), dpi), places(sheet, side)
+    pages, (x, y, outboard) = rasterised(single(BADGER, side), dpi), places(sheet, side)
     # 90 mm above the spindle only these two are wide lines: the studs end at 63 and the rotor's open end is at 93.
     row = pages.part(0, x - 80, y + 89, x + 80, y + 91)[round(dpi / 25.4)]
     wide = [(start + end) / 2 for start, end in dark_runs(row, least=0.35 * dpi / 25.4)]
@@ -95,7 +109,7 @@ def test_plate_face_is_74_mm_from_the_datum(dpi: int, side: Any, rasterised: Any
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_rim_of_17_in_measures_431_8_mm_up_and_down(dpi: int, rasterised: Any, dark_runs: Any) -> None:
     sheet = judged(BADGER)
-    pages, (x, y, _) = rasterised(one_sheet_pdf(sheet, "left"), dpi), places(sheet, "left")
+    pages, (x, y, _) = rasterised(single(BADGER, "left"), dpi), places(sheet, "left")
     column = pages.part(0, x + 60, y - 228, x + 62, y + 228)[:, round(dpi / 25.4)]
     wide = [(start + end) / 2 for start, end in dark_runs(column, least=0.35 * dpi / 25.4)]
     assert pages.mm(wide[-1] - wide[0]) == pytest.approx(431.8, abs=0.15)
@@ -105,7 +119,7 @@ def test_rim_of_17_in_measures_431_8_mm_up_and_down(dpi: int, rasterised: Any, d
 def test_rotor_circle_measures_298_mm(dpi: int, rasterised: Any, dark_runs: Any) -> None:
     """On a chord 60 mm above the spindle: 2 sqrt(149^2 - 60^2) = 272.771 mm."""
     sheet = judged(BADGER)
-    pages, (_, y, _) = rasterised(one_sheet_pdf(sheet, "left"), dpi), places(sheet, "left")
+    pages, (_, y, _) = rasterised(single(BADGER, "left"), dpi), places(sheet, "left")
     row = pages.part(0, 28, y + 59, 330, y + 61)[round(dpi / 25.4)]
     exact = (round((y + 61) * dpi / 25.4) - round(dpi / 25.4) - 0.5) * 25.4 / dpi - y
     wide = [(start + end) / 2 for start, end in dark_runs(row, least=0.35 * dpi / 25.4)]
@@ -135,8 +149,8 @@ def dark_and_near(picture: Any) -> tuple[Any, Any]:
 def test_tiles_put_together_are_the_one_sheet(name: str, paper: str, side: Any, view: Any, rasterised: Any) -> None:
     sheet, dpi = judged(name), 200 if view == "upright" else 120
     drawing = full_size(sheet, side, view)
-    pages = rasterised(drawing_pdf(sheet, paper=paper, side=side, view=view), dpi)
-    whole = rasterised(one_sheet_pdf(sheet, side, view), dpi)
+    pages = rasterised(tiled(name, paper=paper, side=side, view=view), dpi)
+    whole = rasterised(single(name, side, view), dpi)
     turned, tiles = fewest_pages(sheet, drawing, paper_size(paper))
     _, room = one_sheet(sheet, drawing)
     window = window_on(sheet, PaperPage(*turned, ""))
@@ -169,7 +183,7 @@ def test_blank_tiles_are_not_printed_and_the_map_says_so(rasterised: Any) -> Non
     _, tiles = fewest_pages(sheet, drawing, paper_size("letter"))
     blank = [tile.name for tile in tiles.tiles if tile.blank]
     assert blank, "inside the tyre's circle there is room enough"
-    pages = rasterised(drawing_pdf(sheet, view="whole"), 50)
+    pages = rasterised(tiled(WREN, view="whole"), 50)
     assert "crossed-out page is blank and is not printed" in pages.words(0)
     headings = " ".join(pages.words(number) for number in range(len(pages)))
     for tile in tiles.tiles:
@@ -177,7 +191,7 @@ def test_blank_tiles_are_not_printed_and_the_map_says_so(rasterised: Any) -> Non
 
 
 def test_each_tile_names_its_neighbours(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(WREN)), 50)
+    pages = rasterised(tiled(WREN), 50)
     words = {
         name: pages.words(number)
         for number in range(len(pages))
@@ -189,7 +203,7 @@ def test_each_tile_names_its_neighbours(rasterised: Any) -> None:
 
 
 def test_a_plotter_page_takes_the_upright_on_one_tile(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(BADGER), paper="a0"), 20)
+    pages = rasterised(tiled(BADGER, paper="a0"), 20)
     assert sum("of the map" in pages.words(number) for number in range(len(pages))) == 1
 
 
@@ -197,7 +211,7 @@ def test_a_plotter_page_takes_the_upright_on_one_tile(rasterised: Any) -> None:
     ("name", "paper", "most"), [(WREN, "letter", 12), (BADGER, "a4", 14), (BADGER, "a3", 8), (WREN, "tabloid", 6)]
 )
 def test_the_default_drawing_needs_few_pages(name: str, paper: str, most: int, rasterised: Any) -> None:
-    assert len(rasterised(drawing_pdf(judged(name), paper=paper), 20)) <= most
+    assert len(rasterised(tiled(name, paper=paper), 20)) <= most
 
 
 # Words
@@ -207,14 +221,14 @@ def test_the_default_drawing_needs_few_pages(name: str, paper: str, most: int, r
 @pytest.mark.parametrize("name", [WREN, BADGER, HALF, WRONG])
 def test_every_dimension_is_in_the_text_of_the_one_sheet(name: str, side: Any, rasterised: Any) -> None:
     sheet = judged(name)
-    found = squeezed(rasterised(one_sheet_pdf(sheet, side, "whole"), 20).words(0))
+    found = squeezed(rasterised(single(name, side, "whole"), 20).words(0))
     for text in dimensions(sheet, side, "whole"):
         # A line that passes close by a figure puts a blank in it for some readers: compared without blanks.
         assert squeezed(text) in found, text
 
 
 def test_tiles_together_hold_every_dimension(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(WREN), view="whole"), 20)
+    pages = rasterised(tiled(WREN, view="whole"), 20)
     found = squeezed(" ".join(pages.words(number) for number in range(len(pages))))
     for text in dimensions(judged(WREN), "left", "whole"):
         assert squeezed(text) in found, text
@@ -223,7 +237,7 @@ def test_tiles_together_hold_every_dimension(rasterised: Any) -> None:
 def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
     """Axis at spindle height: 38 + 384 tan 9.5 = 102.260. Lower pivot: 102.260 - 120 tan 9.5 + 37 = 119.18 mm from the hub face.
     Trail: 384 tan 5.5 = 36.975 mm."""
-    pages = rasterised(drawing_pdf(judged(BADGER), paper="a4", view="whole"), 20)
+    pages = rasterised(tiled(BADGER, paper="a4", view="whole"), 20)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "lower pivot 119 mm (119.2 mm)" in found
     assert "mechanical trail 37 mm (36.97 mm)" in found
@@ -232,7 +246,7 @@ def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
 
 @pytest.mark.parametrize(("side", "other"), [("left", "RIGHT"), ("right", "LEFT")])
 def test_every_page_says_which_side_it_is_for(side: Any, other: str, rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(WREN), side=side), 20)
+    pages = rasterised(tiled(WREN, side=side), 20)
     for number in range(len(pages)):
         words = pages.words(number)
         assert side.upper() in words and other not in words
@@ -242,24 +256,24 @@ def test_every_page_says_which_side_it_is_for(side: Any, other: str, rasterised:
 
 @pytest.mark.parametrize("paper", ["letter", "a4", "500x700 mm"])
 def test_a_stop_prints_do_not_cut_with_its_reason_on_every_page(paper: str, rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(WRONG), paper=paper), 20)
+    pages = rasterised(tiled(WRONG, paper=paper), 20)
     for number in range(len(pages)):
         assert "DO NOT CUT. Caliper inside the wheel barrel: The caliper hits the wheel barrel by 1 mm" in pages.words(
             number
         )
-    one = rasterised(one_sheet_pdf(judged(WRONG)), 20)
+    one = rasterised(single(WRONG), 20)
     assert all("DO NOT CUT. Caliper" in one.words(number) for number in range(len(one)))
     assert "DO NOT CUT" in drawing_svg(judged(WRONG))
 
 
 def test_a_good_sheet_does_not_say_do_not_cut(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(BADGER)), 20)
+    pages = rasterised(tiled(BADGER), 20)
     assert not any("DO NOT CUT" in pages.words(number) for number in range(len(pages)))
     assert "DO NOT CUT" not in drawing_svg(judged(BADGER))
 
 
 def test_unknowns_are_labelled_blanks_and_estimates_say_so(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(HALF)), 20)
+    pages = rasterised(tiled(HALF), 20)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "Pivot spacing along axis ________" in found
     assert "Hub face to lower pivot ________ not worked out: needs" in found
@@ -268,7 +282,7 @@ def test_unknowns_are_labelled_blanks_and_estimates_say_so(rasterised: Any) -> N
 
 
 def test_projection_and_line_kinds_are_spelled_out(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judged(BADGER)), 20)
+    pages = rasterised(tiled(BADGER), 20)
     assert "First-angle projection" in pages.words(0) and "reduced to 1:" in pages.words(0)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "Line kinds (ISO 128)" in found and "Dimensions as ISO 129" in found and "Scale 1:1" in found
@@ -284,12 +298,13 @@ def test_an_empty_sheet_prints_what_is_missing_and_no_tiles(rasterised: Any) -> 
 
 def test_papers_that_cannot_be_used_are_refused() -> None:
     with pytest.raises(EntryError, match="letter"):
-        drawing_pdf(judged(BADGER), paper="napkin")
+        tiled(BADGER, paper="napkin")
 
 
 def test_the_same_sheet_gives_the_same_bytes() -> None:
     for make in (drawing_pdf, one_sheet_pdf, drawing_svg):
-        assert make(judged(WREN)) == make(judged(WREN))  # type: ignore[operator]
+        one, other = (judge(read_sheet(document(WREN))) for _ in "12")
+        assert make(one) == make(other)  # type: ignore[operator]
 
 
 HOSTILE = [
@@ -325,7 +340,7 @@ def test_left_and_right_are_mirror_images_in_pixels(rasterised: Any) -> None:
     """Lines only: words are wiped from both by comparing where neither has any."""
     sheet, dpi = judged(BADGER), 100
     left, right = full_size(sheet, "left"), full_size(sheet, "right")
-    one, two = rasterised(one_sheet_pdf(sheet, "left"), dpi), rasterised(one_sheet_pdf(sheet, "right"), dpi)
+    one, two = rasterised(single(BADGER, "left"), dpi), rasterised(single(BADGER, "right"), dpi)
     (_, room), (_, other_room) = one_sheet(sheet, left), one_sheet(sheet, right)
     assert left.frame.width == pytest.approx(right.frame.width)
     part = one.part(0, room.left, room.bottom, room.left + left.frame.width, room.bottom + left.frame.height)

@@ -3,6 +3,7 @@
 import json
 import os
 import stat
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +14,7 @@ from tests.support.paper_reading import document, judged
 from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
 from wizard.paper.folder import LIST, ChangedByHand, write_hand_over
+from wizard.paper.papers import paper_size
 
 PAPERS = {
     "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf", "drawing_left.pdf", "drawing_left.svg",
@@ -22,10 +24,16 @@ CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf"}
 
 
 @pytest.fixture(autouse=True)
-def quick_drawings(monkeypatch: pytest.MonkeyPatch) -> None:
-    """The drawings have tests of their own; here they only have to arrive."""
+def quick_papers(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What is drawn and typeset has tests of its own; here it only has to arrive."""
+    for module, make in (("checklist_pdf", "checklist_pdf"), ("welding_sheet", "welding_sheet_pdf")):
+        monkeypatch.setattr(f"wizard.paper.{module}.{make}", lambda judged, document, paper: stand_in(document, paper))
     monkeypatch.setattr("wizard.paper.drawing.drawing_pdf", lambda judged, *, paper, side: f"{paper} {side}".encode())
     monkeypatch.setattr("wizard.paper.drawing_svg.drawing_svg", lambda judged, side: f"<svg>{side}</svg>")
+
+
+def stand_in(document: Mapping[str, object], paper: str) -> bytes:
+    return f"{document['title']} {paper_size(paper)}".encode()
 
 
 def write(folder: Path, sheet: dict[str, Any] | None = None, **options: Any) -> list[Path]:
@@ -45,7 +53,7 @@ def test_everything_is_written_and_returned(tmp_path: Path) -> None:
     assert names(folder) == PAPERS | CUT | {LIST}
     assert (folder / "drawing_left.pdf").read_bytes() == b"a4 left"
     assert (folder / "drawing_right.svg").read_text() == "<svg>right</svg>"
-    assert (folder / "checklist.pdf").read_bytes().startswith(b"%PDF-")
+    assert (folder / "checklist.pdf").read_bytes() == stand_in(document(), "a4")
     assert (folder / "checklist.txt").read_text("utf-8").startswith("SHOP CHECKLIST")
 
 

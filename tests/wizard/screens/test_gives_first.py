@@ -69,7 +69,7 @@ def test_where_strength_is_not_judged_it_says_so(sheet: Path, drive: Drive, text
     async def act(pilot: Pilot[None]) -> None:
         closed = await opened(pilot)
         text = text_of(pilot.app)  # type: ignore[arg-type]
-        assert "not for this build" in text and "█" not in text and "a tie" not in text
+        assert "not judged" in text and "█" not in text and "a tie" not in text
         assert "answer yes to “Judge the strength”" in text
         await pilot.press("enter", "f5", "f6")
         assert isinstance(pilot.app.screen, GivesFirstScreen)

@@ -9,7 +9,7 @@ import pytest
 from rules.checks.strength.welds import weld_strength
 from rules.graph.asking import Step, ask
 from rules.graph.bands import AtLeast
-from rules.graph.results import NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged
 from rules.sheet import FIELDS
 from rules.sheet.welds import (
@@ -170,12 +170,12 @@ def test_what_misses_is_waited_for(missing: str) -> None:
 
 @pytest.mark.parametrize("changes", [{"metal": "other"}, {"filler": "other"}, {"filler": "4130 rod"}])
 def test_where_no_strength_is_published_it_is_not_judged(changes: dict[str, str]) -> None:
-    with pytest.raises(NotForThisBuild, match="no published strength"):
+    with pytest.raises(NotJudged, match="no published strength"):
         margin_of(cup(**changes), [("one", (1.0, 0.0, 0.0))])
 
 
 def test_a_weld_that_nothing_loads_is_not_judged() -> None:
-    with pytest.raises(NotForThisBuild, match="no load case"):
+    with pytest.raises(DoesNotApply, match="no load case"):
         margin_of(CUP, [("one", NONE)])
 
 
@@ -257,7 +257,7 @@ def upper(**changes: object) -> dict[str, object]:
         ("upper-weld-leg", {"leg": "6.42 mm"}, "watch"),
         ("upper-weld-leg", {"form": "fillet on one side"}, "watch"),
         ("upper-weld-leg", {"form": "fillet round a tube or cup"}, "good"),
-        ("upper-weld-leg", {"form": "full bevel", "leg": None}, "not for this build"),
+        ("upper-weld-leg", {"form": "full bevel", "leg": None}, "does not apply"),
         ("upper-weld-leg", {"thickness_one": None}, "waiting"),
         ("upper-weld-leg", {"leg": None}, "waiting"),
         # One leg off each end: 36 - 12 = 24 is four legs; 612 - 12 = 600 is 100.
@@ -269,8 +269,8 @@ def upper(**changes: object) -> dict[str, object]:
         ("upper-weld-length", {"leg": "3 mm", "run": "306.1 mm"}, "watch"),
         ("upper-weld-length", {"form": "fillet round a rectangle", "apart": "24 mm"}, "good"),
         ("upper-weld-length", {"form": "fillet round a rectangle", "apart": "23.9 mm"}, "watch"),
-        ("upper-weld-length", {"form": "fillet round a tube or cup"}, "not for this build"),
-        ("upper-weld-length", {"form": "full bevel"}, "not for this build"),
+        ("upper-weld-length", {"form": "fillet round a tube or cup"}, "does not apply"),
+        ("upper-weld-length", {"form": "full bevel"}, "does not apply"),
         ("upper-weld-length", {"form": None}, "waiting"),
         # Filler, process, preheat.
         ("upper-weld-filler", {}, "good"),
@@ -349,9 +349,9 @@ def test_strength_is_never_better_than_watch(allowed: float, verdict: str) -> No
 
 @pytest.mark.parametrize("dashed", DASHED)
 @pytest.mark.parametrize("kind", ["leg", "length", "strength", "filler", "metal"])
-def test_a_joint_left_alone_is_not_for_this_build(finding: FindingWith, dashed: str, kind: str) -> None:
+def test_a_joint_left_alone_is_not_judged(finding: FindingWith, dashed: str, kind: str) -> None:
     found = finding(f"{dashed}-weld-{kind}", {})
-    assert found.verdict == "not for this build"
+    assert found.verdict == "not judged"
     assert found.text == "Nothing is entered of this weld, so it was not judged."
 
 
@@ -361,7 +361,7 @@ def test_each_joint_is_asked_the_same_and_answers_for_itself(judged: JudgedWith,
     verdicts = {found.check: found.verdict for found in judged(sheet).findings if "-weld-" in found.check}
     assert verdicts[f"{dashed}-weld-leg"] == "stop"
     assert verdicts[f"{dashed}-weld-metal"] == "good"
-    assert {verdict for check, verdict in verdicts.items() if not check.startswith(dashed)} == {"not for this build"}
+    assert {verdict for check, verdict in verdicts.items() if not check.startswith(dashed)} == {"not judged"}
 
 
 def test_a_whole_sheet_with_a_weld_far_too_small_stops(finding: FindingWith) -> None:

@@ -59,7 +59,7 @@ def test_a_finished_sheet_without_joint_angles_is_not_judged_for_them(
     assert judged({}).verdict == "good"
     for changes in ({}, _without_joint_angles(moving)):
         found = finding(CHECKS[joint], changes)
-        assert found.verdict == "not for this build"
+        assert found.verdict == "not judged"
         assert "joint angles" in found.text
 
 
@@ -95,7 +95,7 @@ def test_one_rod_across_has_no_inner_joint(judged: JudgedWith, finding: FindingW
         "joint_angles.tie_rod_inner_bolt": None, "joint_angles.tie_rod_inner_allowed": None,
     }  # fmt: skip
     inner = finding("tie-rod-inner-angle", one_rod)
-    assert inner.verdict == "not for this build" and "no inner joints" in inner.text
+    assert inner.verdict == "does not apply" and "no inner joints" in inner.text
     table = judged(one_rod).worked.known["joint_table"]
     assert [name for name, _ in table.joints] == ["upper joint", "lower joint", "outer tie-rod joint"]
     # The same rod seen from its other end: the right wheel's outer joint, of the same corner mirrored.

@@ -96,4 +96,4 @@ def test_from_the_front_alone_the_hinge_runs_straight_ahead(judged: JudgedWith) 
 
 def test_a_tie_rod_that_points_outboard_has_no_slope(judged: JudgedWith, moving: dict[str, object]) -> None:
     worked = judged({**moving, "steering.inner_from_centre": "700 mm"}).worked
-    assert "does not lie inboard of its outer end" in worked.not_here["tie_rod_slope_at_ride"]
+    assert "does not lie inboard of its outer end" in worked.not_judged["tie_rod_slope_at_ride"]

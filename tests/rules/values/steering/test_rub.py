@@ -273,7 +273,7 @@ def test_a_finished_sheet_without_arms_or_steering_is_not_judged_for_rubbing(
     judged: JudgedWith, finding: FindingWith, moving: Changes, check: str
 ) -> None:
     assert judged({}).verdict == "good" and not judged({}).worked.estimated
-    assert finding(check, {}).verdict == "not for this build"
+    assert finding(check, {}).verdict == "not judged"
     for step in ("arms", "steering"):
         without = {name: entry for name, entry in moving.items() if not name.startswith(f"{step}.")}
         # joint angles are still entered, and cannot be judged without: nothing is passed over

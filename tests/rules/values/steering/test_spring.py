@@ -5,7 +5,7 @@ from math import atan2, cos, hypot, sin
 
 import pytest
 
-from rules.graph.results import Judgement, NotForThisBuild, Waits
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.judging.judge import Finding, Judged
 from rules.sheet import FIELDS
 from rules.sheet.spring import Spring
@@ -79,8 +79,8 @@ def test_a_spring_on_the_upper_arm_moves_with_the_upper_arm(judged: JudgedWith, 
 
 def test_an_untouched_spring_step_is_not_judged(finding: FindingOf, moving: Moving) -> None:
     untouched = {name: (None if name.startswith("spring.") else entry) for name, entry in moving.items()}
-    assert finding("shock-spare", untouched).verdict == "not for this build"
-    assert finding("shock-spare", {}).verdict == "not for this build"
+    assert finding("shock-spare", untouched).verdict == "not judged"
+    assert finding("shock-spare", {}).verdict == "not judged"
 
 
 @pytest.mark.parametrize("key", [*ENDS, "shock_shortest", "shock_longest"])
@@ -96,7 +96,7 @@ def test_a_shock_without_arms_waits_for_the_arms(finding: FindingOf, moving: Mov
 
 
 def test_the_ends_wait_by_name_and_do_not_apply_when_empty() -> None:
-    with pytest.raises(NotForThisBuild):
+    with pytest.raises(NotJudged):
         shock_ends(Spring.record({}), "lower arm", 1600.0)
     with pytest.raises(Waits) as wait:
         shock_ends(Spring.record({"shock_shortest": 360.0}), "lower arm", 1600.0)

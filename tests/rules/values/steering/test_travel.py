@@ -9,7 +9,7 @@ import pytest
 from scipy.optimize import brentq, fsolve
 from scipy.spatial.transform import Rotation
 
-from rules.graph.results import Judgement, NotForThisBuild
+from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.judging.judge import Finding, Judged, reason
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Hinge
@@ -197,7 +197,7 @@ def test_instant_centre_and_roll_centre_of_level_hinges(judged: JudgedWith, movi
 def test_parallel_arms_have_a_roll_centre_and_no_instant_centre() -> None:
     front = parallel_arms()
     for asked in (values.instant_centre_from_tyre, values.instant_centre_height):
-        with pytest.raises(NotForThisBuild, match="parallel"):
+        with pytest.raises(DoesNotApply, match="parallel"):
             asked(front)
     assert values.roll_centre_height(front, 1600.0) == pytest.approx(0.0, abs=1e-9)
 
@@ -208,7 +208,7 @@ def test_an_instant_centre_straight_above_the_contact_leaves_no_roll_centre() ->
     upper = Hinge((100.0, -400.0, 500.0), (-100.0, -400.0, 500.0))
     upright = parallel_arms().upright
     points = type(upright)((0.0, -100.0, 315.0), (0.0, -100.0, 365.0), (0.0, 0.0, 340.0))
-    with pytest.raises(NotForThisBuild, match="straight above the contact"):
+    with pytest.raises(DoesNotApply, match="straight above the contact"):
         values.roll_centre_height(FrontEnd(points, (lower, upper)), 1600.0)
 
 
@@ -309,7 +309,7 @@ def test_an_outer_end_that_travels_straight_has_no_best_pivot() -> None:
     front = parallel_arms()
     linkage = front.linkage
     assert linkage is not None
-    with pytest.raises(NotForThisBuild, match="straight line"):
+    with pytest.raises(DoesNotApply, match="straight line"):
         bump_steer.best_inner(front, straight_sweep(front, 0.0, 1e-4), linkage, 0.0, 1e-4)
 
 
@@ -317,13 +317,13 @@ def test_an_outer_end_that_travels_straight_has_no_best_pivot() -> None:
 def test_a_best_pivot_too_near_to_steer_from_is_not_offered(from_centre: float, height: float) -> None:
     # 110 or 80 inboard of the tyre's plane: the rod would be 36 or 60 long, and the arm's end goes 60 up and down.
     pivot = InnerPivot(from_centre - 800.0, height)
-    with pytest.raises(NotForThisBuild, match="would not steer"):
+    with pytest.raises(NotJudged, match="would not steer"):
         bump_steer.best_bump_toe(parallel_arms(), pivot, 60.0, 60.0, 800.0)
 
 
 def test_arms_that_lock_both_ways_are_told_by_the_nearer() -> None:
     both = Sweep((), (Blocked(-200.0, 0.0, -150.4), Blocked(300.0, 0.0, 120.6)))
-    with pytest.raises(NotForThisBuild, match=r"the arms lock at \{travel_there\} bump") as told:
+    with pytest.raises(NotJudged, match=r"the arms lock at \{travel_there\} bump") as told:
         values.travel_reached(both)
     assert reason(told.value.reason, "metric").startswith("the arms lock at 120.6 mm (4.748 in) bump, before")
     assert reason(told.value.reason, "inch").startswith("the arms lock at 4.748 in (120.6 mm) bump, before")
@@ -335,9 +335,7 @@ def test_a_tie_rod_that_does_not_reach_names_the_place() -> None:
     # The rod's outer end goes from 20 above its inner one to 80 above: more than the rod's root(30^2 + 20^2) = 36.
     front = parallel_arms()
     short = FrontEnd(front.upright, front.arms, SteeringLinkage("rack", (-120.0, -110.0, 340.0), -800.0, travel=2.0))
-    with pytest.raises(
-        NotForThisBuild, match=r"the tie rod does not reach at \{travel_there\} bump, straight ahead"
-    ) as told:
+    with pytest.raises(NotJudged, match=r"the tie rod does not reach at \{travel_there\} bump, straight ahead") as told:
         bump_steer.toe_in_bump(short, straight_sweep(front, 60.0, 60.0), 60.0, 60.0, 800.0)
     assert told.value.reason.figures["travel_there"] == (60.0, "mm")
 
@@ -350,14 +348,14 @@ def test_a_sheet_without_arms_is_finished_and_nothing_of_travel_is_judged(
 ) -> None:
     assert judged({}).verdict == "good"
     for check in CHECKS:
-        assert finding(check, {}).verdict == "not for this build", check
+        assert finding(check, {}).verdict == "not judged", check
 
 
 def test_arms_without_steering_are_judged_with_the_wheels_straight(finding: FindingOf, moving: Moving) -> None:
     steers = ("steering.", "joint_angles.")
     hung = {name: (None if name.startswith(steers) else entry) for name, entry in {**moving, **RODS}.items()}
     for check in ("bump-steer", "bump-steer-turned"):
-        assert finding(check, hung).verdict == "not for this build", check
+        assert finding(check, hung).verdict == "not judged", check
     reached = finding("travel-reached", hung)
     assert reached.verdict == "good" and "the steering is not entered" in reached.text
     assert finding("castor-in-travel", hung).verdict == "good"
@@ -384,19 +382,34 @@ def test_arms_known_from_the_front_only_say_nothing_of_castor(
         for key in ("front_ahead", "rear_ahead", "rear_from_centre", "rear_height")
     }
     castor = finding("castor-in-travel", front_view)
-    assert castor.verdict == "not for this build" and "from the front only" in castor.text
-    not_here = judged(front_view).worked.not_here
-    assert not_here["castor_change"] == not_here["least_castor"]
+    assert castor.verdict == "not judged" and "from the front only" in castor.text
+    not_judged = judged(front_view).worked.not_judged
+    assert not_judged["castor_change"] == not_judged["least_castor"]
     assert finding("bump-steer", front_view).verdict == "good"
 
 
 def test_no_travel_at_all_is_not_judged(finding: FindingOf, moving: Moving) -> None:
     still = {**moving, "arms.bump_travel": "0 mm", "arms.droop_travel": "0 mm"}
     for check in ("bump-steer", "camber-change", "castor-in-travel"):
-        assert finding(check, still).verdict == "not for this build", check
+        assert finding(check, still).verdict == "not judged", check
 
 
 # --- travel-reached --------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("droop", ["4 mm", "8 mm", "60 mm"])
+def test_arms_that_only_rise_do_not_count_as_drooping(
+    judged: JudgedWith, finding: FindingOf, moving: Moving, droop: str
+) -> None:
+    # Leaned in this far, the upright and the upper arm lie almost in a line: whichever way the lower arm swings, the wheel
+    # rises. A rise of 8 mm is no droop of 8 mm.
+    leaned = {**moving, "pivots.inclination": "36 deg", "arms.droop_travel": droop}
+    found = finding("travel-reached", leaned)
+    assert found.verdict == "stop" and "lock at ride height" in found.text
+    placed = judged(leaned).worked.known["travel_sweep"].placed
+    straight = [at for at in placed if at.lock == 0.0]
+    assert min(at.travel for at in straight) > -0.01
+    assert all(abs(at.pose.wheel_centre[2] - 400.0 - at.travel) < 1e-3 for at in straight)
 
 
 def test_travel_the_arms_do_not_reach_stops_with_the_place(
@@ -408,7 +421,7 @@ def test_travel_the_arms_do_not_reach_stops_with_the_place(
     assert "The arms lock at 398" in found.text and "before the 400 mm" in found.text and "bump" in found.text
     for check in ("bump-steer", "camber-change", "castor-in-travel", "shock-spare"):
         other = finding(check, far)
-        assert other.verdict == "not for this build" and "arms lock at 398.4 mm (15.684 in) bump" in other.text, check
+        assert other.verdict == "not judged" and "arms lock at 398.4 mm (15.684 in) bump" in other.text, check
     assert finding("travel-reached", {**moving, **RODS, "arms.bump_travel": "398 mm"}).text.count("arms lock") == 0
 
 

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from rules.graph.results import NotForThisBuild, Waits
+from rules.graph.results import NotJudged, Waits
 from rules.judging.judge import Finding, Judged
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin
@@ -48,7 +48,7 @@ def loads_of(judged: Judged) -> CornerLoads:
 def test_an_untouched_sheet_is_not_judged_for_strength_and_says_so(judged: JudgedWith) -> None:
     result = judged({})
     found = {finding.check: finding for finding in result.findings if finding.check in MINE}
-    assert {check: finding.verdict for check, finding in found.items()} == dict.fromkeys(MINE, "not for this build")
+    assert {check: finding.verdict for check, finding in found.items()} == dict.fromkeys(MINE, "not judged")
     assert "judge the strength" in found["bearing-static"].text
     assert result.verdict == "good"
 
@@ -65,13 +65,18 @@ def test_a_tie_rod_rating_entered_waits_for_the_word_to_judge_it(finding: Findin
     asked = finding("tie-rod-rating", {**rated, "loads.judge_strength": True})
     assert asked.verdict == "waiting" and set(asked.waits_for) == set(TIE_ROD)
     refused = finding("tie-rod-rating", {**rated, "loads.judge_strength": False})
-    assert refused.verdict == "not for this build" and "strength was not asked for" in refused.text.lower()
+    assert refused.verdict == "not judged" and "strength was not asked for" in refused.text.lower()
 
 
-@pytest.mark.parametrize("strength", [None, True, False])
+def test_a_tie_rod_without_a_rating_waits_for_it_once_strength_is_asked_for(finding: FindingWith) -> None:
+    assert "loads.tie_rod_rating" in finding("tie-rod-rating", {"loads.judge_strength": True}).waits_for
+
+
+@pytest.mark.parametrize("strength", [None, False])
 def test_a_tie_rod_without_a_rating_gives_its_own_reason(strength: bool | None, finding: FindingWith) -> None:
     found = finding("tie-rod-rating", {"loads.judge_strength": strength})
-    assert found.verdict == "not for this build" and found.text.startswith("The tie rod's rating is not entered")
+    assert found.waits_for[0] == "loads.tie_rod_rating"
+    assert found.verdict == "not judged" and found.text.startswith("The tie rod's rating is not entered")
 
 
 @pytest.mark.parametrize("entry", MULTIPLES)
@@ -82,7 +87,7 @@ def test_any_multiple_entered_asks_for_strength(entry: str, judged: JudgedWith) 
 
 def test_no_to_strength_outweighs_what_is_entered(judged: JudgedWith) -> None:
     worked = judged({**ASKED, "loads.judge_strength": False}).worked
-    assert "corner_loads" in worked.not_here and "bump_multiple" in worked.not_here
+    assert "corner_loads" in worked.not_judged and "bump_multiple" in worked.not_judged
 
 
 def test_without_the_tie_rod_the_loads_wait_for_it(judged: JudgedWith) -> None:
@@ -190,10 +195,10 @@ LEG_LOADS = ("guiding_front_leg_load", "guiding_rear_leg_load")
 
 @pytest.mark.parametrize("name", LEG_LOADS)
 def test_legs_are_not_judged_where_their_inner_pivots_are_not_known(name: str, judged: JudgedWith) -> None:
-    assert "inner pivots of the arm" in judged({**ASKED}).worked.not_here[name]
+    assert "inner pivots of the arm" in judged({**ASKED}).worked.not_judged[name]
     front_view = {"arms.upper_front_from_centre": "375 mm", "arms.upper_front_height": "535 mm"}
-    assert "from the front only" in judged({**ASKED, **front_view}).worked.not_here[name]
-    assert "not asked for" in judged({**UPPER_INNER}).worked.not_here[name]
+    assert "from the front only" in judged({**ASKED, **front_view}).worked.not_judged[name]
+    assert "not asked for" in judged({**UPPER_INNER}).worked.not_judged[name]
 
 
 @pytest.mark.parametrize("name", LEG_LOADS)
@@ -205,7 +210,7 @@ def test_a_slope_entered_that_is_not_that_of_the_inner_pivots_is_refused(name: s
 def test_a_tie_rod_on_the_steering_axis_is_refused_as_a_stop(judged: JudgedWith) -> None:
     broken = judged({**ASKED, **UPRIGHT, "steering.tie_rod_ahead": "0 mm"})
     assert "points straight at the steering axis" in broken.worked.broken["corner_loads"]
-    assert "tie_rod_load" in broken.worked.broken
+    assert "tie_rod_load" in broken.worked.broken and not broken.worked.crashed
 
 
 def test_sloping_arm_and_rod_move_the_loads(judged: JudgedWith) -> None:
@@ -230,13 +235,13 @@ CASES = [
     ("link-directions", {"loads.arm_hinge_slope": None}, "watch"),
     ("link-directions", {"loads.tie_rod_slope": None}, "watch"),
     ("link-directions", {"loads.tie_rod_sweep": None}, "watch"),
-    ("tie-rod-rating", {}, "not for this build"),
+    ("tie-rod-rating", {}, "waiting"),
     # 5 W = 12 258.3125 N on a straight-up axis: five times is 61 291.5625 N, twice is 24 516.625 N
     ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "61291.5625 N"}, "good"),
     ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "61291 N"}, "watch"),
     ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "24516.625 N"}, "watch"),
     ("tie-rod-rating", {**UPRIGHT, "loads.tie_rod_rating": "24516 N"}, "stop"),
-    ("bearing-static", {}, "not for this build"),
+    ("bearing-static", {}, "not judged"),
     ("bearing-static", {"hub.static_rating": "60 kN"}, "waiting"),
     ("bearing-static", {**RATED, "hub.rolling_element": None}, "waiting"),
     ("bearing-static", {**RATED, "loads.pressure_centre_spread": None}, "waiting"),
@@ -254,12 +259,12 @@ CASES = [
     # The rows' own spread is an estimate, so never better than watch
     ("bearing-static", {**RATED, "loads.pressure_centre_spread": None, "hub.row_spread": "100 mm",
                         "hub.static_rating": "64829 N"}, "watch"),
-    ("bearing-life", {}, "not for this build"),
+    ("bearing-life", {}, "not judged"),
     ("bearing-life", {**RATED, "hub.rolling_element": None}, "waiting"),
     ("bearing-life", RATED, "watch"),
     ("bearing-life", {**RATED, "hub.dynamic_rating": "5 kN"}, "stop"),
     ("bearing-against-donor", {}, "waiting"),
-    ("bearing-against-donor", RATED, "not for this build"),
+    ("bearing-against-donor", RATED, "does not apply"),
     # 250 kg on 812.8 mm: half of a 635 mm donor tyre at 320 kg is as much: 250 x 812.8 = 320 x 635
     ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "635 mm"}, "watch"),
     ("bearing-against-donor", {"hub.donor_axle_weight": "640 kg", "hub.donor_tyre_diameter": "634 mm"}, "stop"),
@@ -271,7 +276,7 @@ CASES = [
 def test_verdicts(check: str, changes: Changes, verdict: str, finding: FindingWith) -> None:
     found = finding(check, {**ASKED, **changes})
     assert found.verdict == verdict, found.text
-    assert found.change or verdict in ("good", "waiting", "not for this build")
+    assert found.change or verdict in ("good", "waiting", "not judged", "does not apply")
 
 
 def test_defaults_cap_every_verdict_that_rests_on_them(finding: FindingWith) -> None:
@@ -317,7 +322,7 @@ def test_life_by_hand(judged: JudgedWith) -> None:
 
 
 def test_what_gives_first_needs_two_parts(finding: FindingWith) -> None:
-    assert finding("what-gives-first", ASKED).verdict == "not for this build"
+    assert finding("what-gives-first", ASKED).verdict == "not judged"
     assert "fewer than two" in finding("what-gives-first", {**ASKED, **RATED}).text
 
 
@@ -342,5 +347,5 @@ def test_a_part_with_its_own_entries_waits_for_the_loads_rather_than_being_passe
         part_loads(None, None, None)
     with pytest.raises(Waits, match="corner_loads"):
         part_loads(None, True, None)
-    with pytest.raises(NotForThisBuild):
+    with pytest.raises(NotJudged):
         part_loads(None, None, False)

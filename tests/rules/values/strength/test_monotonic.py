@@ -51,7 +51,7 @@ ONE_SIDED = [
 
 
 @pytest.mark.parametrize(("check", "field", "unit", "roomy", "tight"), ONE_SIDED)
-@settings(max_examples=12, deadline=None)
+@settings(max_examples=12)
 @given(shares=st.tuples(st.floats(0, 1), st.floats(0, 1)).map(sorted))
 def test_tightening_an_input_never_improves_the_verdict(
     finding: FindingWith, check: str, field: str, unit: str, roomy: float, tight: float, shares: list[float]

@@ -5,7 +5,7 @@ from math import pi
 
 import pytest
 
-from rules.graph.results import Estimate, NotForThisBuild, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Judged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.vectors import Vector
@@ -131,9 +131,9 @@ ENOUGH = 1000.0
 
 def test_a_plate_that_ends_short_of_the_pivot_is_not_judged_there_and_says_so() -> None:
     short = Build(100.0, 10.0, 0.0, 100.0, 150.0, "none")
-    with pytest.raises(NotForThisBuild, match="ends short of the upper pivot"):
+    with pytest.raises(NotJudged, match="ends short of the upper pivot"):
         upper_end(short, 250.0, 30.0, -30.0, loads(("bump", {})))
-    with pytest.raises(NotForThisBuild, match="beside the hub"):
+    with pytest.raises(DoesNotApply, match="beside the hub"):
         upper_end(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})))
 
 
@@ -157,7 +157,7 @@ def test_where_nothing_is_published_the_certificate_is_asked_for(metal: str) -> 
 
 def test_the_build_asks_for_what_it_lacks_once_begun() -> None:
     empty: list[object] = [None] * 13
-    with pytest.raises(NotForThisBuild, match="not entered"):
+    with pytest.raises(NotJudged, match="not entered"):
         upright_build(*empty)  # type: ignore[arg-type]
     with pytest.raises(Waits) as waits:
         upright_build("a36 plate", "box", *empty[2:])  # type: ignore[arg-type]
@@ -233,7 +233,7 @@ def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
     with pytest.raises(Waits):
         hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, -34.0, braked)
-    with pytest.raises(NotForThisBuild, match="four bolts only"):
+    with pytest.raises(NotJudged, match="four bolts only"):
         hub_bolts_safety(True, CLASS_8_8, M12, 5, 80.0, 90.0, 100.0, -34.0, braked)
 
 
