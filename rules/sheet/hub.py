@@ -206,7 +206,7 @@ class Hub(Step):
         "Caliper on the flange's edge. Until measured 10 mm stands in.",
         may_be_empty=True,
         between=("2 mm", "60 mm"),
-        usual=("6 mm", "20 mm"),
+        usual=("6 mm", "16 mm"),
         reading_error="0.5 mm",
     )
     stud_head_diameter: Mm = ask(
@@ -224,7 +224,7 @@ class Hub(Step):
         "How far a stud's head stands out behind the flange. Until measured, half a stud diameter.",
         may_be_empty=True,
         between=("0 mm", "40 mm"),
-        usual=("3 mm", "10 mm"),
+        usual=("3 mm", "7.5 mm"),
         reading_error="0.5 mm",
     )
     mount_flange_thickness: Mm = ask(

@@ -25,6 +25,8 @@ band-on-rotor: 100 | 45 78 | 44 20 79 95 | 19 96
 bearing-before-mount-face: 100 | 36 110 | 35 -20 111 500 |
 hub-bolts-square: 100 | 65 155 | 64 15 156 700 | 14 701
 rows-in-hub: 100 | 25 110 | 24 0 111 200 | -1 201
+hub-body-like-pilot: 100 | 70 120 | 69 121 |
+hub-body-past-mount-face: 100 | 90 160 | 89 161 |
 donor-tyre-like: 100 | 60 120 | 59 121 |
 wheel-rating-like-tyre: 100 | 55 135 | 54 136 |
 donor-axle-like: 100 | 260 800 | 259 801 |
