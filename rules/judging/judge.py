@@ -90,14 +90,28 @@ def _finding(graph: Graph, node: Node, worked: Worked, units: Units) -> Finding:
         verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
     elif node.name in worked.broken:
         verdict = "stop"
-        text = f"Not judged: {reason(worked.broken[node.name], units)}."
-        change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
+        text, change = _broken(worked, worked.broken[node.name], units)
     elif node.name in worked.not_here:
         verdict, text, change = "not for this build", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
     else:
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
     return Finding(node.name, note.step, note.title, verdict, text, change, note.source, note.grade, waits, estimated)
+
+
+def _broken(worked: Worked, why: Reason, units: Units) -> tuple[str, str]:
+    """What is said of answers that cannot stand together; and, apart from that, of a fault in the program."""
+    told = reason(why, units)
+    name, _, refused = told.partition(" could not be worked out: ")
+    if name in worked.crashed or not refused:
+        return (
+            f"Not judged: {told}.",
+            "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it.",
+        )
+    return (
+        f"As entered it cannot be worked out: {refused}.",
+        "Put right the entries this rests on. If they are right, change the part: nothing vouches for it as it is.",
+    )
 
 
 def _in_words(

@@ -132,7 +132,8 @@ THREAD_EXAMPLES = "12 x 1.5 mm or 1/2-20"
 def read_thread(entry: object) -> Thread:
     """Read `12 x 1.5 mm`, `M12 x 1.5`, `M12` (the ISO 261 coarse pitch) or `1/2-20` (threads per inch).
 
-    Diameter 5 to 40 mm, pitch less than a third of it.
+    Diameter 5 to 40 mm, pitch less than a third of it, and no finer than 0.5 mm or a fortieth of it: ISO 261 goes no finer
+    in these sizes (from memory).
     """
     wanted = f"a thread is its diameter and pitch, for example {THREAD_EXAMPLES}"
     if not isinstance(entry, str):
@@ -153,6 +154,6 @@ def read_thread(entry: object) -> Thread:
         diameter, pitch = parse(match["diameter"].strip(), "length", "inch"), INCH / per_inch
     else:
         raise EntryError(f"“{entry[:40]}” cannot be read; {wanted}")
-    if not 5 <= diameter <= 40 or not 0 < pitch < diameter / 3:
+    if not 5 <= diameter <= 40 or not max(0.5, diameter / 40) - 1e-9 <= pitch < diameter / 3:
         raise EntryError(f"“{entry[:40]}” would be {diameter:.4g} mm with a pitch of {pitch:.3g} mm; {wanted}")
     return Thread(entry.strip(), diameter, pitch)

@@ -209,6 +209,8 @@ def test_threads_are_read(entry: str, diameter: float, pitch: float) -> None:
         ("12 mm", "has no pitch"),
         ("1/2", "cannot be read"),
         ("1/2-0", "has no threads"),
+        ("40 x 0.1 mm", "would be 40 mm with a pitch of 0.1 mm"),
+        ("5 x 0.4 mm", "would be 5 mm with a pitch of 0.4 mm"),
         ("1/0-20", "divides by nought"),
         ("9/8/2-20", "is not one clear number"),
         ("12 x 0 mm", "pitch of 0 mm"),
