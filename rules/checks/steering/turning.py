@@ -51,11 +51,11 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     "steering-sense",
     step="steering",
     title="Inner wheel turns more than the outer",
-    limits=Between("share", 0.4, 1.2, least=0.0, other={"turn": (TURN, "rad")}),
+    limits=Between("share", 0.4, 1.2, least=-0.2, other={"turn": (TURN, "rad")}),
     good="{usual} of the difference a bend asks for, at {turn}",
     watch="less than {low}, or above {high}",
-    stop="less than nought: the outer wheel turns more",
-    source=sources.OWN.saying("40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
+    stop="less than {least}: the outer wheel turns more",
+    source=sources.OWN.saying("-20, 40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
 )
 def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
@@ -73,6 +73,11 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
         "Toes out in turns: with the inner wheel at {turned}, the outer one turns less by {ackermann_share} of the "
         "difference that rolling true asks for"
     )
+    if ackermann_share < 0:
+        text = (
+            "Slightly reversed: with the inner wheel at {turned}, the outer one turns a little more than it, where rolling true "
+            "asks for less; {ackermann_share} of that difference"
+        )
     if verdict == "good":
         return Judgement(verdict, f"{text}.", figures=figures)
     if arm_aim is not None and within(arm_aim, -FURTHEST_AIM, FURTHEST_AIM):
@@ -84,6 +89,34 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
         return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", change, figures)
     change = "Aim the arms further back: tie-rod ends behind the front axle further out, ahead of it further in."
     return Judgement(verdict, f"{text}. The inner tyre is dragged round.", change, figures)
+
+
+@check(
+    "steering-arm-sense",
+    step="steering",
+    title="Steering arm leans the right way",
+    limits=AtLeast("rad", 0.0, radians(-5)),
+    good="straight fore and aft, or aimed rearward: its end inboard of the axis behind the axle, outboard of it ahead",
+    watch="the other way, down to {watch}",
+    stop="the other way by more: reversed",
+    source=sources.OWN.saying("5 deg; that arms must converge towards the rear axle is geometry"),
+)
+def steering_arm_sense(steering_arm_lean: Rad, limits: AtLeast) -> Judgement:
+    """Known from the arm alone, before anything is known of rack or tie rod."""
+    verdict = limits.verdict(steering_arm_lean)
+    figures = {"lean": (abs(steering_arm_lean), "rad")}
+    if verdict == "good":
+        return Judgement(
+            verdict, "The steering arm leans {lean} to the side that turns the inner wheel more.", figures=figures
+        )
+    how = "Reversed" if verdict == "stop" else "Slightly reversed"
+    return Judgement(
+        verdict,
+        f"{how}: the steering arm leans {{lean}} to the side that turns the outer wheel more than the inner one. Uprights "
+        "swapped side to side, or turned upside down, do this.",
+        "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
+        figures,
+    )
 
 
 @check(

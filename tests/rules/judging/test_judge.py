@@ -622,3 +622,10 @@ def test_a_value_or_answer_is_shown_in_the_sheets_units(judged: JudgedWith, want
 def test_a_value_can_be_shown_in_the_other_units(judged: JudgedWith) -> None:
     assert shown(named("wheel.diameter"), judged({}), "inch") == "15 in"
     assert shown(named("caliper.bleed_screw_on_top"), judged({"caliper.bleed_screw_on_top": False}), "inch") == "no"
+
+
+def test_entries_that_cannot_stand_together_are_not_called_a_fault_in_the_program(finding: FindingWith) -> None:
+    found = finding("rotor-thickness", {"rotor.finished_thickness": "23 mm"})
+    assert found.verdict == "stop"
+    assert found.text == "As entered it cannot be worked out: the finished thickness is more than the new thickness."
+    assert "fault in the program" not in found.change and "Put right the entries" in found.change

@@ -228,6 +228,7 @@ def by_general_tools() -> dict[str, float]:
         "ackermann_error": degrees(max(errors, key=abs)),
         "ackermann_share": (radians(20) - at_20) / (radians(20) - ideal(radians(20))),
         "arm_aim": -aimed / 2600,
+        "steering_arm_lean": degrees(np.arctan((END - foot)[1] / (END - foot)[0])),
         "best_tie_rod_ahead": float(end[0]),
         "best_tie_rod_inboard": 4 - float(end[1]),
         "best_arm_angle": degrees(angle),
@@ -437,11 +438,39 @@ def test_with_arms_entered_the_tie_rod_is_looked_at_through_the_travel(judged: J
     ("share", "verdict"),
     [
         (1.201, "watch"), (1.2, "good"), (1.199, "good"), (0.401, "good"), (0.4, "good"), (0.399, "watch"),
-        (0.001, "watch"), (0.0, "watch"), (-0.001, "stop"), (-2.0, "stop"),
+        (0.001, "watch"), (0.0, "watch"), (-0.001, "watch"), (-0.2, "watch"), (-0.201, "stop"), (-2.0, "stop"),
     ],
 )  # fmt: skip
 def test_steering_sense(share: float, verdict: str) -> None:
     assert steering_sense(share, FULL, 0.7).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("lean", "verdict"),
+    [(15.0, "good"), (0.0, "good"), (-0.1, "watch"), (-5.0, "watch"), (-5.1, "stop"), (-40.0, "stop")],
+)
+def test_steering_arm_sense(lean: float, verdict: str) -> None:
+    assert the_check("steering-arm-sense")(radians(lean)).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("ahead", "inboard", "verdict"),
+    [
+        ("-130 mm", "136 mm", "good"),
+        ("-130 mm", "30 mm", "stop"),
+        ("130 mm", "30 mm", "good"),
+        ("130 mm", "136 mm", "stop"),
+    ],
+)
+def test_a_reversed_arm_is_known_from_the_arm_alone(finding: FindingOf, ahead: str, inboard: str, verdict: str) -> None:
+    # The axis passes 79 inboard of the hub face at that height; nothing is said of rack or tie rod.
+    arm: Changes = {
+        "steering.tie_rod_ahead": ahead,
+        "steering.tie_rod_inboard": inboard,
+        "steering.tie_rod_above": "-45 mm",
+    }
+    assert finding("steering-arm-sense", arm).verdict == verdict
+    assert finding("steering-sense", arm).verdict == "not for this build"
 
 
 def test_steering_sense_says_what_to_move() -> None:
@@ -710,6 +739,7 @@ def test_a_linkage_that_locks_is_stopped_once_and_the_rest_is_not_judged(judged:
     result = judged(STEERING | changes)
     verdicts = {found.check: found.verdict for found in result.findings if found.check in CHECKS}
     assert verdicts.pop("lock-reached") == "stop"
+    del verdicts["steering-arm-sense"]  # of the arm alone, whatever the linkage does
     angle = (STEERING | changes)["steering.stop_angle"]
     assert verdicts.pop("steering-stops") == ("waiting" if angle is None else "good")
     assert set(verdicts.values()) == {"not judged"}
