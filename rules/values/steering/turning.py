@@ -159,7 +159,8 @@ def steering_arm_lean(
     16.2602
     """
     if tie_rod_ahead is None and tie_rod_inboard is None:
-        raise NotForThisBuild("the tie rod's outer end is not entered under steering, so its arm was not judged")
+        fields = ("steering.tie_rod_ahead", "steering.tie_rod_inboard")
+        raise NotJudged("the tie rod's outer end is not entered under steering, so its arm was not judged", *fields)
     if steered_upright is None:
         raise Waits("steered_upright")
     arm = arm_of(steered_upright)
