@@ -1,10 +1,11 @@
 """Prints how long things take, as ratios to a plain program timed in the same run. Nothing is asserted.
 
-python .ci/benchmark.py [judge] [motion] [check] [paint] [keys]
+python .ci/benchmark.py [judge] [answer] [motion] [check] [paint] [keys]
 """
 
 import os
 import pty
+import resource
 import select
 import statistics
 import struct
@@ -49,10 +50,11 @@ def median(measure: Callable[[], float], times: int) -> float:
 
 
 def process_seconds(*arguments: str) -> float:
-    """Wall time of one process from start to end."""
-    start = time.perf_counter()
+    """Time of the processor that one process takes from start to end: what else the machine does is not in it."""
+    before = resource.getrusage(resource.RUSAGE_CHILDREN)
     subprocess.run([PYTHON, *arguments], check=False, cwd=HERE, stdout=subprocess.DEVNULL)
-    return time.perf_counter() - start
+    after = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime
 
 
 class Terminal:
@@ -127,6 +129,40 @@ def judge_speed() -> None:
     with contextlib.redirect_stdout(io.StringIO()):
         check_files([str(SHEET)] * 1000, as_json=True)
     print(f"check: {1000 / (time.perf_counter() - start):.0f} sheets a second in one process (aim: 300)")
+
+
+def answer_speed() -> None:
+    """What one changed answer costs while somebody types, and what follows when the keys rest. In time of the processor."""
+    from dataclasses import replace
+
+    from rules.judging.judge import Judged, judge
+    from rules.sheet import read_sheet
+    from wizard.files.sheet_file import read
+
+    def seconds(work: Callable[[], Judged]) -> float:
+        start = time.process_time()
+        work()
+        return time.process_time() - start
+
+    for name in ("dune_wren_moving", "scree_ox_strength"):
+        document = read(SAMPLES / f"{name}.toml").document
+        sheet = read_sheet(document)
+        before = judge(sheet)
+        whole = median(lambda sheet=sheet: seconds(lambda: judge(sheet)), 20)
+        for kind, field in (("a light", "job.corner_weight"), ("a geometry", "pivots.spacing")):
+            changed = replace(sheet, answers={**sheet.answers, field: sheet.answers[field] * 1.004})
+            light = judge(changed, before=before, light=True)
+
+            def typed(document=document, changed=changed, before=before) -> Judged:
+                read_sheet(document)
+                return judge(changed, before=before, light=True)
+
+            at_once = median(lambda typed=typed: seconds(typed), 50)
+            follows = median(lambda changed=changed, light=light: seconds(lambda: judge(changed, before=light)), 20)
+            print(
+                f"answer: {name}, {kind} answer: {at_once * 1000:.1f} ms at the key (aim: 5 ms), "
+                f"{at_once / whole:.2f} times the whole; {follows * 1000:.1f} ms when the keys rest (no aim)"
+            )
 
 
 def motion_speed() -> None:
@@ -230,6 +266,7 @@ def main() -> None:
     os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
     known = {
         "judge": judge_speed,
+        "answer": answer_speed,
         "motion": motion_speed,
         "check": check_speed,
         "paint": paint_speed,

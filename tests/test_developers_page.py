@@ -40,7 +40,7 @@ for which in ("lower", "upper"):
 found = next(finding for finding in judged.findings if finding.check == "tyre-sizes-near")
 assert found.verdict == "good" and "50.8 mm" in found.text, found
 # nothing of the spare entered; half of it; all of it, beside a wheel of 130 mm backspacing
-assert judged.worked.not_here["spare_reaches_farther"] == "no spare wheel is entered"
+assert judged.worked.not_judged["spare_reaches_farther"] == "no spare wheel is entered"
 half = judge(read_sheet(changed({"spare.stamped_offset": "30 mm"}))).worked
 assert half.waits["spare_reaches_farther"] == ("spare.lip_to_lip",)
 whole = judge(read_sheet(changed({"spare.stamped_offset": "30 mm", "spare.lip_to_lip": "220 mm"}))).worked

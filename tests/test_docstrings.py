@@ -121,8 +121,9 @@ def test_no_placeholder_is_left_in_what_is_said_of_a_value_or_check(subtests: py
             assert not [text for text in (*said, first_paragraph(node)) if "{" in text or "}" in text]
 
 
-GIVEN_GRADES = {"tyre-load": "standard"}
-"""The load index is a standard's; the tenth in hand that is asked for beyond it is common practice."""
+GIVEN_GRADES = {"tyre-load": "standard", "self-centring": "handbook"}
+"""The load index is a standard's; the tenth in hand that is asked for beyond it is common practice. That trail and weight
+return the wheels is a handbook's; what friction takes of it is our own figure."""
 
 
 def test_a_check_is_graded_by_its_weakest_source_unless_it_says_otherwise(subtests: pytest.Subtests) -> None:

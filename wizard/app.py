@@ -15,7 +15,7 @@ from textual.screen import Screen
 
 from wizard import terminal
 from wizard.desk import recent
-from wizard.desk.drawing_styles import Drawing, best_drawing, next_drawing
+from wizard.desk.drawing_styles import DrawingStyle, best_drawing, next_drawing
 from wizard.desk.keys import APP, bindings
 from wizard.desk.keys import Key as WizardKey
 from wizard.desk.session import Disk, Session
@@ -350,7 +350,7 @@ class BuildSheetApp(EndableApp):
         return picture
 
     @cached_property
-    def drawing(self) -> Drawing:
+    def drawing(self) -> DrawingStyle:
         """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
         return recent.drawing() or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
 

@@ -11,6 +11,7 @@ from rules.graph.asking import LONGEST_TEXT, AskedField
 from rules.graph.results import Grade, Group, SheetVerdict, Verdict
 from rules.measure.quantity import KINDS
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
+from rules.sheet.confirmed import CONFIRMED
 
 DRAFT = "https://json-schema.org/draft/2020-12/schema"
 
@@ -45,6 +46,7 @@ class Finding(_Closed):
     grade: Annotated[Grade, Field(description="What kind of source that is.")]
     waits_for: list[str]
     estimated_from: list[str]
+    asks_about: Annotated[str, Field(description="The answer that can be confirmed as it stands; empty for none.")]
 
 
 class EntryFault(_Closed):
@@ -74,6 +76,8 @@ class Report(_Closed):
     findings: list[Finding]
     errors: list[EntryFault]
     missing: Annotated[list[str], Field(description="Fields this sheet needs that have no readable answer.")]
+    unusual: Annotated[list[str], Field(description="Answers that are possible but unusual, and not confirmed.")]
+    confirmed: Annotated[list[str], Field(description="Answers the builder has confirmed as they stand.")]
     unknown: Annotated[
         list[str], Field(description="Names in the file that this version does not know. They are kept.")
     ]
@@ -101,13 +105,14 @@ def sheet_schema() -> dict[str, Any]:
         }
         for step in STEPS
     }
+    yes = {"type": "object", "description": "Unusual answers said yes to, by dotted name, each as it was typed."}
     made = {name: {"type": "array", "description": "Rewritten on every save."} for name in WORKED_OUT}
     return {
         "$schema": DRAFT,
         "title": "Build sheet",
         "description": "A name that is not listed is kept, and reported as unknown.",
         "type": "object",
-        "properties": head | steps | made,
+        "properties": head | steps | {CONFIRMED: yes} | made,
     }
 
 

@@ -4,6 +4,29 @@ from collections.abc import Callable, Mapping
 from types import ModuleType
 from typing import Any
 
+from rules.checks.agreement import (
+    brakes as brake_entries,
+)
+from rules.checks.agreement import (
+    cutting as plate_entries,
+)
+from rules.checks.agreement import (
+    fit as bought_entries,
+)
+from rules.checks.agreement import (
+    geometry as axis_entries,
+)
+from rules.checks.agreement import (
+    metals,
+    same_figure,
+    unusual,
+)
+from rules.checks.agreement import (
+    steering as steering_entries,
+)
+from rules.checks.agreement import (
+    strength as strength_entries,
+)
 from rules.checks.corner import assembly, overlap, room
 from rules.checks.steering import (
     arm_pivots,
@@ -57,8 +80,18 @@ MODULES: Mapping[ModuleType, Group] = {
     strength: "strength",
     bolts: "strength",
     gives_first: "strength",
+    unusual: "fit",
+    same_figure: "fit",
+    bought_entries: "fit",
+    axis_entries: "geometry",
+    steering_entries: "fit",
+    strength_entries: "fit",
+    metals: "fit",
+    plate_entries: "fit",
+    brake_entries: "fit",
 }
-"""Every module of checks, with the group its checks belong to."""
+"""Every module of checks, with the group its checks belong to. Whether entries agree is a question of fit whatever they are for:
+it does not make strength judged."""
 
 
 def _checks_of(module: ModuleType) -> list[Callable[..., Any]]:

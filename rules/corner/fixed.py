@@ -6,7 +6,7 @@ from math import inf
 
 from rules.corner.kinds import Touching
 from rules.corner.part import Part
-from rules.corner.room import Between, still_least
+from rules.corner.room import BetweenTwo, still_least
 from rules.measure.outline import Outline, inside_distance
 from rules.measure.vectors import Vector, minus
 from rules.motion.points import UprightPoints
@@ -45,7 +45,7 @@ NOTCHED = {
 """Pieces welded together of which one is often let into the other."""
 
 
-def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[Between]:
+def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[BetweenTwo]:
     """Every two parts of one group that stand in one another and are not meant to, deepest first."""
     found = []
     for one, other in combinations(parts, 2):
@@ -56,7 +56,7 @@ def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[Between]
         if least and least.gap < -TOUCH:
             on_one, on_other = (minus(place, upright.wheel_centre) for place in (least.on_one, least.on_other))
             found.append(
-                Between(one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, turns=a.group == "wheel")
+                BetweenTwo(one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, turns=a.group == "wheel")
             )
     return sorted(found, key=lambda pair: pair.gap or 0.0)
 

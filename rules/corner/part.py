@@ -13,11 +13,11 @@ from rules.solids.gap import Solid
 from rules.solids.shapes import Shape, solid
 from rules.solids.turning import all_round
 
-Group = Literal[
+MovesWith = Literal[
     "wheel", "upright", "upper arm", "lower arm", "tie rod", "rack or relay", "shock", "frame", "ground"
 ]  # fmt: skip
 """What moves together: the first turns with the wheel, the second is fixed on the upright."""
-Kind = Literal["metal", "tyre", "housing", "ground"]
+PartKind = Literal["metal", "tyre", "housing", "ground"]
 PART = "part of the corner"
 SPINDLE: Vector = (0.0, 1.0, 0.0)
 """Direction of the spindle at ride height, wheels straight."""
@@ -31,10 +31,10 @@ class Part:
     """
 
     name: str
-    group: Group
+    group: MovesWith
     shapes: tuple[Shape, ...]
-    kind: Kind = "metal"
-    held_by: Group | None = None
+    kind: PartKind = "metal"
+    held_by: MovesWith | None = None
     solid: Solid = field(init=False, compare=False, repr=False)
     number: int = field(init=False, compare=False, repr=False)
 
@@ -47,7 +47,7 @@ class Part:
         return self.number
 
     @property
-    def moves_with(self) -> Group:
+    def moves_with(self) -> MovesWith:
         """The group whose motion it takes part in."""
         return self.held_by or self.group
 
@@ -61,7 +61,7 @@ class Part:
 AnyPart = Annotated[Part, Role(PART)]
 
 
-def turning(name: str, height: float, *shapes: Shape, kind: Kind = "metal") -> Part:
+def turning(name: str, height: float, *shapes: Shape, kind: PartKind = "metal") -> Part:
     """A part that turns with the wheel: everything it passes through in a full turn about the spindle at this height."""
     made = Part(name, "wheel", shapes, kind)
     object.__setattr__(made, "solid", all_round(shapes, spindle(height), SPINDLE))

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from math import atan2
 
-from rules.corner.part import Group, Part
-from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
+from rules.corner.part import MovesWith, Part
+from rules.measure.vectors import Frame, Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.points import OUTBOARD, Hinge, Pose, UprightPoints
 from rules.solids.gap import Solid
 from rules.solids.pieces import Hull
@@ -12,7 +12,6 @@ from rules.solids.shapes import Rod, solid
 from rules.solids.space import STILL, Motion, shift, turn
 
 SMALL = 1e-12
-Frame = tuple[Vector, Vector, Vector]
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,15 +22,15 @@ class Ride:
     lower: Hinge | None = None
     upper: Hinge | None = None
     tie_rod: tuple[Vector, Vector] | None = None
-    shock_on: Group = "lower arm"
+    shock_on: MovesWith = "lower arm"
 
-    def motions(self, pose: Pose) -> dict[Group, Motion]:
+    def motions(self, pose: Pose) -> dict[MovesWith, Motion]:
         """How each group has moved from ride height to a pose."""
         on_upright = _rigid(
             self.upright.lower, _frame(self.upright.lower, self.upright.upper, OUTBOARD),
             pose.lower, _frame(pose.lower, pose.upper, pose.spin),
         )  # fmt: skip
-        moved: dict[Group, Motion] = {
+        moved: dict[MovesWith, Motion] = {
             "wheel": on_upright,
             "upright": on_upright,
             "frame": STILL,
@@ -49,7 +48,7 @@ class Ride:
         return moved
 
 
-def placed(part: Part, motions: dict[Group, Motion]) -> Solid:
+def placed(part: Part, motions: dict[MovesWith, Motion]) -> Solid:
     """A part where it is after these motions. A shock is as long as it then has to be, from frame to arm."""
     motion, frame = motions[part.moves_with], motions["frame"]
     if part.group == "shock":
@@ -59,10 +58,10 @@ def placed(part: Part, motions: dict[Group, Motion]) -> Solid:
     return part.solid if motion is STILL else part.solid.moved(motion)
 
 
-def from_upright(motions: dict[Group, Motion]) -> dict[Group, Motion]:
+def from_upright(motions: dict[MovesWith, Motion]) -> dict[MovesWith, Motion]:
     """The same motions as seen from the upright, which then stands still, and the wheel with it."""
     back = inverse(motions["upright"])
-    seen: dict[Group, Motion] = {group: motion.then(back) for group, motion in motions.items()}
+    seen: dict[MovesWith, Motion] = {group: motion.then(back) for group, motion in motions.items()}
     return seen | {"wheel": STILL, "upright": STILL}
 
 
@@ -73,7 +72,7 @@ def inverse(motion: Motion) -> Motion:
     return Motion(x, y, z, times(-1, turned.direction(motion.shift)))
 
 
-def corners(part: Part) -> list[tuple[Vector, Group]]:
+def corners(part: Part) -> list[tuple[Vector, MovesWith]]:
     """Points of a part, each with the group that carries it: no place of it moves further than the one that moves most.
 
     That holds for balls, rods and prisms, which all parts that do not stand on the upright are made of.

@@ -8,7 +8,7 @@ from math import atan2, dist, hypot
 from typing import NamedTuple
 
 from rules.corner.kinds import Band, band, by_design
-from rules.corner.part import Group, Part
+from rules.corner.part import MovesWith, Part
 from rules.corner.placing import Ride, corners, from_upright, inverse, placed
 from rules.graph.results import Verdict
 from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
@@ -17,12 +17,12 @@ from rules.motion.sweep import Placed, Sweep
 from rules.solids.gap import Gap, Solid, nearer
 from rules.solids.space import STILL, Motion
 
-TOGETHER: tuple[frozenset[Group], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
+TOGETHER: tuple[frozenset[MovesWith], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
 """Groups that are not compared: nothing here says where the frame's other parts are."""
 
 
 @dataclass(frozen=True, slots=True)
-class Between:
+class BetweenTwo:
     """The least room between two parts, mm, minus where they overlap; and where that is.
 
     one, other: names of the two values. gap: None where it is more than was looked for. travel, lock: as in the front end.
@@ -86,7 +86,7 @@ class Moves:
 class Room:
     """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at."""
 
-    near: tuple[Between, ...]
+    near: tuple[BetweenTwo, ...]
     judged: int
     absent: tuple[str, ...] = ()
 
@@ -107,7 +107,7 @@ def pairs(parts: Mapping[str, Part]) -> list[tuple[str, str]]:
     ]
 
 
-def rooms(parts: Mapping[str, Part], moves: Moves, within: float | None = None) -> list[Between]:
+def rooms(parts: Mapping[str, Part], moves: Moves, within: float | None = None) -> list[BetweenTwo]:
     """The room of every pair. within: mm, how far is looked; None: only as far as the pair's own band asks.
 
     Parts that are rigid with each other are compared once; wheel and upright so too, since a turning part is everything
@@ -131,19 +131,19 @@ def room_of(parts: Mapping[str, Part], moves: Moves, one: str, other: str, at: t
 
 
 def _still(one: Part, other: Part) -> bool:
-    on_wheel: set[Group] = {"wheel", "upright"}
+    on_wheel: set[MovesWith] = {"wheel", "upright"}
     return {one.moves_with, other.moves_with} <= on_wheel or one.moves_with == other.moves_with
 
 
 def _rooms(
     parts: Mapping[str, Part], moves: Moves, wanted: Iterable[tuple[str, str]], within: float | None
-) -> Iterable[Between]:
+) -> Iterable[BetweenTwo]:
     centre = moves.ride.upright.wheel_centre
     for one, other in wanted:
         a, b = parts[one], parts[other]
         look = band(a, b).limits.good if within is None else within
         still = _still(a, b)
-        made = partial(Between, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
+        made = partial(BetweenTwo, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
         least = still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
         if least is None:
             yield made(gap=None)
@@ -181,7 +181,7 @@ def _positions(moves: Moves) -> "_Positions":
     return _Positions(moves)
 
 
-Motions = dict[Group, Motion]
+Motions = dict[MovesWith, Motion]
 
 
 class _Positions:

@@ -2,9 +2,9 @@
 
 from math import degrees
 
-from rules.corner.room import Between
+from rules.corner.room import BetweenTwo
 from rules.measure.vectors import minus
-from rules.motion.place_words import Figures, place
+from rules.motion.place_words import PlaceFigures, place
 
 NEAR_SPINDLE = 5.0
 """mm from the spindle's line: no clock position there."""
@@ -21,13 +21,13 @@ def clock(angle: float) -> str:
     return f"{hour or 12} o'clock"
 
 
-def where(pair: Between) -> tuple[str, Figures]:
+def where(pair: BetweenTwo) -> tuple[str, PlaceFigures]:
     """Where the pair comes nearest, and the figures in the words.
 
     The clock is that of the left wheel seen from outside; inboard is counted from the tyre's centre plane.
     """
     outboard = pair.on_other[1]
-    figures: Figures = {"out": (pair.from_spindle, "mm"), "in": (abs(outboard), "mm")}
+    figures: PlaceFigures = {"out": (pair.from_spindle, "mm"), "in": (abs(outboard), "mm")}
     inboard = f"{{in}} {'outboard' if outboard > 0 else 'inboard'} of the tyre's middle"
     if pair.from_spindle > NEAR_SPINDLE:
         words = f"at {clock(pair.clock)} (left wheel from outside), {{out}} from the spindle's line, {inboard}"
@@ -39,7 +39,7 @@ def where(pair: Between) -> tuple[str, Figures]:
     return f"{words}, {moved}", figures | more
 
 
-def way(pair: Between) -> str:
+def way(pair: BetweenTwo) -> str:
     """Which way the part that does not turn has to go for more room: along the spindle, or to or from it where one turns.
 
     Where neither turns it is the second of the two.
@@ -47,7 +47,7 @@ def way(pair: Between) -> str:
     >>> from rules.corner.part import Part
     >>> from rules.solids.shapes import Ball
     >>> ball = Part("ball", "upright", (Ball((0.0, 0.0, 0.0), 1.0),))
-    >>> way(Between("a", "b", (ball, ball), 3.0, on_one=(0.0, 0.0, 0.0), on_other=(0.0, -3.0, 0.5)))
+    >>> way(BetweenTwo("a", "b", (ball, ball), 3.0, on_one=(0.0, 0.0, 0.0), on_other=(0.0, -3.0, 0.5)))
     'inboard'
     """
     apart = minus(pair.on_other, pair.on_one)

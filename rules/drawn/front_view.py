@@ -7,8 +7,9 @@ sidewall, the edge of a hub flange, the length of the plate) is a symbol, and na
 import math
 from collections.abc import Iterator
 
-from rules.drawn.scene import Box, Circle, Dimension, Item, Label, Line, Mark, Point, Polyline, Scene
+from rules.drawn.scene import Box, Circle, Dimension, Item, Label, Line, Mark, Polyline, Scene
 from rules.judging.reader import Known, Size, reads
+from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 from rules.tables.rim_flange import RIM_FLANGE
 

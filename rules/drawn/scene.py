@@ -7,20 +7,21 @@ and the height above the ground.
 from dataclasses import dataclass
 from typing import Literal
 
-Part = Literal[
+from rules.measure.outline import Point
+
+PartDrawn = Literal[
     "tyre", "rim", "rotor", "caliper", "hub", "plate", "arm", "tie rod", "pivot", "axis", "gap", "ground", "centre line",
     "dimension",
 ]  # fmt: skip
 Style = Literal["solid", "dashed", "dotted"]
-Side = Literal["inboard", "outboard"]
-Point = tuple[float, float]
+FaceSide = Literal["inboard", "outboard"]
 
 
 @dataclass(frozen=True, slots=True)
 class Line:
     """A straight line from `start` to `end`, mm."""
 
-    part: Part
+    part: PartDrawn
     start: Point
     end: Point
     style: Style = "solid"
@@ -30,7 +31,7 @@ class Line:
 class Polyline:
     """Straight lines from point to point, mm; `closed` joins the last to the first, `filled` is a body."""
 
-    part: Part
+    part: PartDrawn
     points: tuple[Point, ...]
     closed: bool = False
     style: Style = "solid"
@@ -41,7 +42,7 @@ class Polyline:
 class Circle:
     """A circle, mm."""
 
-    part: Part
+    part: PartDrawn
     centre: Point
     radius: float
     style: Style = "solid"
@@ -51,7 +52,7 @@ class Circle:
 class Mark:
     """A point of interest: drawn at the same size whatever the scale."""
 
-    part: Part
+    part: PartDrawn
     at: Point
     kind: Literal["pivot", "bearing", "landing", "gap"]
 
@@ -60,10 +61,10 @@ class Mark:
 class Label:
     """Words at a point, with their quantity in mm if they have one, and the side they should stand on."""
 
-    part: Part
+    part: PartDrawn
     at: Point
     text: str
-    side: Side
+    side: FaceSide
     mm: float | None = None
 
 
@@ -74,7 +75,7 @@ class Dimension:
     start: Point
     end: Point
     label: Label
-    part: Part = "dimension"
+    part: PartDrawn = "dimension"
 
 
 Item = Line | Polyline | Circle | Mark | Label | Dimension

@@ -8,7 +8,7 @@ from math import atan2
 from typing import NamedTuple
 
 from rules.drawn.full_size.board import Board
-from rules.drawn.full_size.figures import Figures
+from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
 from rules.drawn.pieces import hub_plate
 from rules.judging.judge import Judged
@@ -31,7 +31,7 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
 
     None while neither the hub face nor a pivot can be placed.
     """
-    known, figures = with_estimates(judged.worked), Figures(judged.shown_in)
+    known, figures = with_estimates(judged.worked), FigureWriter(judged.shown_in)
     if not _can_be_placed(known):
         return None
     drawn = None
@@ -122,7 +122,7 @@ def _mount_face(flange_to_mount_face: Mm) -> float | None:
     return flange_to_mount_face
 
 
-def _from_the_front(known: Known, figures: Figures, scale: float) -> View:
+def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
     """x: outboard of the hub face, y: above the spindle, both on paper."""
     board = Board()
     face = _FACE / scale
@@ -158,7 +158,7 @@ def _axis_in_front(
     inclination: Rad | None,
     *,
     board: Board,
-    figures: Figures,
+    figures: FigureWriter,
     lower: _Pivot,
     upper: _Pivot,
 ) -> None:
@@ -170,7 +170,7 @@ def _axis_in_front(
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(inclination))
 
 
-def _from_the_hub_side(known: Known, figures: Figures, scale: float) -> View:
+def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> View:
     """x: to the right with front at the left, y: above the spindle, both on paper."""
     board = Board()
     profile = hub_plate(known, "left")
@@ -202,7 +202,7 @@ def _from_the_hub_side(known: Known, figures: Figures, scale: float) -> View:
 
 
 @reads
-def _castor(castor: Rad, *, board: Board, figures: Figures, lower: _Pivot, upper: _Pivot) -> None:
+def _castor(castor: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, upper: _Pivot) -> None:
     (x1, y1, *_), (x2, y2, *_) = lower, upper
     if abs(y2 - y1) > 1:
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(castor))

@@ -9,6 +9,7 @@ from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 from rules.graph.examples import example_of, limits_of
 from rules.graph.results import Waits
 from rules.graph.words import in_words
+from rules.measure.closeness import reaches
 from rules.measure.display import show
 from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
 from rules.measure.quantity import (
@@ -34,7 +35,8 @@ _UNSAFE = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
 class AskedField:
     """One question: what it is called, how it is measured, and which answers make sense.
 
-    least, most: inclusive bounds in the kind's inside unit. reading_error: what a careful person with a tape may
+    least, most: inclusive bounds in the kind's inside unit. usual: the range in which nobody would ask again, same unit;
+    None where an answer is no number. reading_error: what a careful person with a tape may
     be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
     empty in a finished sheet. bought: the part this is a fact about, "rotor", which only another one changes;
     empty where there is none. mark: the mark of a wheel that stands for this length too, a key of RIM_READERS.
@@ -52,6 +54,7 @@ class AskedField:
     reading_error: float = 0.0
     whole_inches: bool = False
     several_lines: bool = False
+    usual: tuple[float, float] | None = None
     bought: str | None = None
     mark: str = ""
 
@@ -101,6 +104,13 @@ class AskedField:
             return number
         return _READERS[self.kind](self, entry, units)
 
+    def is_unusual(self, answer: object) -> bool:
+        """Whether a number is one the program asks about: possible, but outside what is usual."""
+        if self.usual is None or not isinstance(answer, int | float):
+            return False
+        low, high = self.usual
+        return not (reaches(answer, low) and reaches(high, answer))
+
     def _within_bounds(self, number: float, entry: object, units: Units) -> None:
         low, high = self.least, self.most
         if (low is None or number >= low - 1e-9) and (high is None or number <= high + 1e-9):
@@ -137,6 +147,7 @@ def ask(
     may_be_empty: bool = False,
     choices: tuple[str, ...] = (),
     between: tuple[str | float, str | float] | None = None,
+    usual: tuple[str | float, str | float] | None = None,
     reading_error: str | float = 0.0,
     whole_inches: bool = False,
     several_lines: bool = False,
@@ -146,6 +157,7 @@ def ask(
     """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
 
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
+    usual: what a fabricator would call usual; outside it the program asks once. Common practice, no source.
     reading_error: what a careful reading may be out by ("1 mm"). mark: see AskedField. bought: what has to be bought for
     another answer, where that is not what the step says; empty where the builder makes it so, such as what a rotor is turned
     down to.
@@ -163,6 +175,7 @@ def ask(
         reading_error=_limit(reading_error, kind),
         whole_inches=whole_inches,
         several_lines=several_lines,
+        usual=None if usual is None else (_limit(usual[0], kind), _limit(usual[1], kind)),
         bought=bought,
         mark=mark,
     )
@@ -172,7 +185,7 @@ def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
 
 
-class Part:
+class StepPart:
     """Questions of a step that belong together: `class Plate(DrawnPlate, BracketBlank, Step)`.
 
     A function that needs no more takes the part as a record of its own: `plate: BracketBlank`.
@@ -221,7 +234,7 @@ class Step:
     @classmethod
     def asked_in(cls, part: type) -> dict[str, AskedField]:
         """The questions that a record annotated with this class holds: a part's own, else all of the step's."""
-        if not issubclass(part, Part) or issubclass(part, Step):
+        if not issubclass(part, StepPart) or issubclass(part, Step):
             return cls._questions
         return {key: asked for key, asked in cls._questions.items() if key in vars(part)}
 

@@ -13,6 +13,7 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 import math
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Any
 
 from rules.graph.annotations import (
@@ -73,14 +74,14 @@ class Graph:
         values: Iterable[Callable[..., Any]],
         checks: Iterable[Callable[..., Any]],
         steps: Iterable[type[Step]] = (),
+        facts: Mapping[str, str] = MappingProxyType({}),
     ) -> None:
-        """Look up every name and compare every unit. steps: those whose answers a function may take as one record.
-
-        Raises GraphError.
-        """
+        """Look up every name and compare every unit. steps: those whose answers a function may take as one record; facts:
+        what is known of a sheet besides its answers, with the name of its type. Raises GraphError."""
         self.fields = fields
         self._steps = {step.name: step for step in steps}
-        self.units: dict[str, str] = {name: asked.unit for name, asked in fields.items()}
+        self.units: dict[str, str] = {**facts, **{name: asked.unit for name, asked in fields.items()}}
+        self._given = facts.keys() | fields.keys()
         self._choices: dict[str, frozenset[str]] = {
             name: frozenset(asked.choices) for name, asked in fields.items() if asked.choices
         }
@@ -171,7 +172,7 @@ class Graph:
         before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
         light: put off what is heavy, and what rests on it.
         """
-        had = {name: answer for name, answer in before.known.items() if name in self.fields}
+        had = {name: answer for name, answer in before.known.items() if name in self._given}
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
         touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))

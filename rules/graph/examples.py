@@ -1,6 +1,7 @@
 """What would work in the row of a question: an example of its own, and its bounds as a person says them."""
 
 from collections.abc import Callable
+from functools import cache
 from math import ceil, floor, log10, sqrt
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,7 @@ _TAPE = (1.0, 1 / 4, 1 / 16, 1 / 64)
 """in. An example is in the coarsest of these that leaves at least four steps."""
 
 
+@cache  # every entry that is read is given one, in case it cannot be
 def example_of(asked: "AskedField", units: Units) -> str:
     """An entry that this row takes, as it may be typed; two or three of them for marks. Empty where any words will do."""
     if asked.kind in KINDS:

@@ -87,7 +87,8 @@ class Judgement:
     """What a check says.
 
     text: one or two plain sentences. `{name}` in it is replaced by that input as the sheet's units show it;
-    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces.
+    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces. asks_about: dotted
+    name of the answer that the builder may confirm as it stands; empty where there is nothing to confirm.
 
     A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
@@ -101,3 +102,4 @@ class Judgement:
     about: str = ""
     rests_on: tuple[str, ...] = ()
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)
+    asks_about: str = ""

@@ -13,6 +13,7 @@ from rules.judging.trade import trade
 from rules.measure.display import both, published, show
 from rules.measure.quantity import INCH, KINDS
 from rules.sheet import FIELDS
+from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
 
 
@@ -110,7 +111,7 @@ def _used(node: Node, judged: Judged) -> list[str]:
     known = judged.worked.known
     answer = known.get(node.name)
     handed = [given.origin for given in node.inputs if isinstance(answer, float) and known.get(given.origin) is answer]
-    return handed or [given.origin for given in node.inputs]
+    return handed or [given.origin for given in node.inputs if given.origin not in FACTS]
 
 
 def _rests_on(graph: Graph, node: Node, judged: Judged) -> set[str]:

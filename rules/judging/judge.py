@@ -24,8 +24,9 @@ from rules.tables.sources import Grade
 class Finding:
     """What one check says of a sheet, in words.
 
-    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. about: what of
-    many things of one kind it is about; empty where its check says one thing.
+    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. asks_about: the answer
+    that the builder may confirm as it stands, empty where there is none. about: what of many things of one kind it is
+    about; empty where its check says one thing.
     """
 
     check: str
@@ -39,6 +40,7 @@ class Finding:
     grade: Grade
     waits_for: tuple[str, ...] = ()
     estimated_from: tuple[str, ...] = ()
+    asks_about: str = ""
     about: str = ""
 
     @property
@@ -69,6 +71,12 @@ class Judged:
     shown_in: Units
 
     @property
+    def asks_about(self) -> tuple[str, ...]:
+        """Dotted names of the answers the builder is asked to confirm: unusual by themselves, or beside another."""
+        odd = (finding.asks_about for finding in self.findings if finding.asks_about)
+        return tuple(dict.fromkeys((*self.sheet.unusual, *odd)))
+
+    @property
     def scope(self) -> str:
         """What the verdict covers. It stands wherever the verdict does."""
         return scope(self.groups)
@@ -86,20 +94,22 @@ def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = N
     light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
     better than unfinished. What is kept or printed is never judged so.
     """
-    graph, units = trade(), shown_in or sheet.shown_in
+    graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
     if before is None or before.shown_in != units:
-        worked = graph.work_out(sheet.answers, light=light)
+        worked = graph.work_out(known, light=light)
         findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units)]
     else:
-        worked, touched = graph.work_again(before.worked, sheet.answers, light=light)
-        known: dict[str, list[Finding]] = {}
+        worked, touched = graph.work_again(before.worked, known, light=light)
+        found_before: dict[str, list[Finding]] = {}
         for finding in before.findings:
-            known.setdefault(finding.check, []).append(finding)
+            found_before.setdefault(finding.check, []).append(finding)
         findings = [
             found
             for name, node in graph.checks.items()
             for found in (
-                _findings(graph, node, worked, units) if name in touched or name not in known else known[name]
+                _findings(graph, node, worked, units)
+                if name in touched or name not in found_before
+                else found_before[name]
             )
         ]
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
@@ -199,7 +209,8 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
     title = f"{note.title}: {judgement.about}" if judgement.about else note.title
-    return replace(_found(node, title, verdict, text, change, (), estimated), about=judgement.about)
+    found = _found(node, title, verdict, text, change, (), estimated)
+    return replace(found, asks_about=judgement.asks_about, about=judgement.about)
 
 
 def _in_words(

@@ -12,6 +12,7 @@ from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
 from rules.sheet import FIELDS
+from rules.sheet.confirmed import FACTS
 
 
 def as_data(judged: Judged, file: str) -> dict[str, Any]:
@@ -37,11 +38,14 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
                 "grade": finding.grade,
                 "waits_for": list(finding.waits_for),
                 "estimated_from": list(finding.estimated_from),
+                "asks_about": finding.asks_about,
             }
             for finding in judged.findings
         ],
         "errors": [{"where": fault.where, "text": fault.text} for fault in judged.sheet.faults],
         "missing": list(judged.missing),
+        "unusual": list(judged.sheet.unusual),
+        "confirmed": sorted(judged.sheet.confirmed),
         "unknown": [printable(name) for name in judged.sheet.unknown],
     }
 
@@ -58,6 +62,8 @@ def unreadable(file: str, why: str) -> dict[str, Any]:
         "findings": [],
         "errors": [{"where": file, "text": why}],
         "missing": [],
+        "unusual": [],
+        "confirmed": [],
         "unknown": [],
     }
 
@@ -112,7 +118,7 @@ def value_list() -> list[dict[str, Any]]:
             "subject": node.note.subject,
             "meaning": first_paragraph(node),
             "formula": node.note.formula,
-            "inputs": [given.origin for given in node.inputs],
+            "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
         }
         for node in graph.values.values()
@@ -133,7 +139,7 @@ def check_list() -> list[dict[str, Any]]:
             "good": node.note.good,
             "watch": node.note.watch,
             "stop": node.note.stop,
-            "inputs": [given.origin for given in node.inputs],
+            "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
             "grade": node.note.grade,
         }

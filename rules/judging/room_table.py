@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from rules.checks.corner.room import again_of
 from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
-from rules.corner.room import Between, Moves, rooms
+from rules.corner.room import BetweenTwo, Moves, rooms
 from rules.corner.words import where
 from rules.graph.results import WORST_FIRST, Judgement, Verdict
 from rules.judging.judge import Judged, and_list, reason
@@ -40,7 +40,7 @@ class RoomLine:
 
 
 @dataclass(frozen=True, slots=True)
-class NotJudged:
+class RoomNotJudged:
     """A part that is not in it yet, and why: the fields to enter, or that this build has no such thing."""
 
     part: str
@@ -53,7 +53,7 @@ class RoomTable:
     """Every pair, least room first; parts that are not in it; pairs made to touch, in words; positions looked at."""
 
     lines: tuple[RoomLine, ...]
-    absent: tuple[NotJudged, ...]
+    absent: tuple[RoomNotJudged, ...]
     touching: tuple[str, ...]
     positions: int
 
@@ -87,7 +87,7 @@ def entry_behind(line: RoomLine, judged: Judged) -> str:
     return found[0] if found else graph.fields_of(one)[0]
 
 
-def _line(pair: Between, judged: Judged) -> RoomLine:
+def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     estimated = judged.worked.estimated
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
     measure = tuple(dict.fromkeys(field for name in rests_on for field in estimated.get(name, ())))
@@ -102,11 +102,11 @@ def _line(pair: Between, judged: Judged) -> RoomLine:
     )  # fmt: skip
 
 
-def _absent(name: str, judged: Judged) -> NotJudged:
+def _absent(name: str, judged: Judged) -> RoomNotJudged:
     worked = judged.worked
     words = name.removesuffix("_part").replace("_", " ")
     if name in worked.waits:
         fields = worked.waits[name]
-        return NotJudged(words, fields, f"enter {and_list(fields)}")
+        return RoomNotJudged(words, fields, f"enter {and_list(fields)}")
     why = worked.not_here.get(name) or worked.broken.get(name)
-    return NotJudged(words, (), reason(why, judged.shown_in) if why else "not known")
+    return RoomNotJudged(words, (), reason(why, judged.shown_in) if why else "not known")

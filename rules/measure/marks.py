@@ -196,7 +196,8 @@ def read_thread(entry: object) -> Thread:
     """Read `12 x 1.5 mm`, `M12 x 1.5`, `1/2-20` (threads per inch) or `1/2 UNF` (those of the series).
 
     `M12` and `1/2` leave the pitch out: they are asked about, since a wheel stud or a fine bolt rarely has the coarse
-    one. Diameter 5 to 40 mm, pitch less than a third of it. Sources: ISO 261, ASME B1.1.
+    one. Diameter 5 to 40 mm, pitch less than a third of it, and no finer than
+    0.5 mm or a fortieth of it: ISO 261 goes no finer in these sizes (from memory). Sources: ISO 261, ASME B1.1.
     """
     wanted = f"a thread is its diameter and pitch, for example {THREAD_EXAMPLES}"
     if not isinstance(entry, str):
@@ -260,4 +261,5 @@ def _inch_thread(match: re.Match[str], entry: str, wanted: str) -> Thread:
 
 
 def _possible(thread: Thread) -> bool:
-    return 5 <= thread.diameter <= 40 and 0 < thread.pitch < thread.diameter / 3
+    finest = max(0.5, thread.diameter / 40) - 1e-9
+    return 5 <= thread.diameter <= 40 and finest <= thread.pitch < thread.diameter / 3

@@ -7,8 +7,8 @@ from rules.measure.display import filled, show
 from rules.measure.quantity import Units
 from rules.motion.sweep import Worst
 
-Figures = dict[str, tuple[float, str]]
-Words = tuple[str, Figures]
+PlaceFigures = dict[str, tuple[float, str]]
+Words = tuple[str, PlaceFigures]
 STRAIGHT = "straight ahead"
 
 

@@ -71,7 +71,10 @@ def reach(front: FrontEnd) -> Reach:
     linkage = front.linkage
     assert linkage is not None
     lock = _last_lock(front)
-    inner, stop = front.at(0.0, lock).steer, linkage.stop
+    try:
+        inner, stop = front.at(0.0, lock).steer, linkage.stop
+    except CannotReach:  # rod and arm lie in a line as they stand, and rounding decides which way they miss each other
+        return Reach(0.0, 0.0)
     at_end = linkage.travel is not None and abs(front.full) >= linkage.travel
     if lock == 1.0 and (stop is None or inner >= stop - STOP_CLOSE or at_end):
         return Reach(1.0, inner)

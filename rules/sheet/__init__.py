@@ -14,6 +14,7 @@ from rules.sheet.arms import Arms
 from rules.sheet.bolts import Bolts
 from rules.sheet.brakes import Brakes
 from rules.sheet.caliper import Caliper
+from rules.sheet.confirmed import CONFIRMED, Confirmed, Unusual, still_confirmed
 from rules.sheet.hub import Hub
 from rules.sheet.job import Job
 from rules.sheet.joint_angles import JointAngles
@@ -61,9 +62,17 @@ class Fault:
     text: str
 
 
+AT_LEAST_ONE = (("wheel.offset", "wheel.backspacing"),)
+"""Fields that may stay empty only while another of them is answered."""
+
+
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A sheet as read: answers by dotted field name in inside units, what was typed, and every fault."""
+    """A sheet as read: answers by dotted field name in inside units, what was typed, and every fault.
+
+    confirmed: names of answers the builder has said yes to, as they stand. unusual: names of answers that are outside
+    what is usual and not confirmed, in order.
+    """
 
     title: str = ""
     units: Units | None = None
@@ -71,6 +80,8 @@ class Sheet:
     typed: Mapping[str, object] = field(default_factory=dict)
     faults: tuple[Fault, ...] = ()
     unknown: tuple[str, ...] = ()
+    confirmed: Confirmed = field(default_factory=Confirmed)
+    unusual: tuple[str, ...] = ()
 
     @property
     def shown_in(self) -> Units:
@@ -78,9 +89,19 @@ class Sheet:
         return self.units or "inch"
 
     @property
+    def facts(self) -> dict[str, object]:
+        """What checks may ask of the sheet besides its answers, by the name of the parameter."""
+        return {"confirmed": self.confirmed, "unusual": Unusual({name: self.answers[name] for name in self.unusual})}
+
+    @property
     def missing(self) -> tuple[str, ...]:
-        """Needed fields that have no readable answer, in order."""
-        return tuple(name for name, asked in FIELDS.items() if asked.needed and name not in self.answers)
+        """Needed fields that have no readable answer, in order; of those that stand for each other, the first."""
+        open_choices = {first for first, *others in AT_LEAST_ONE if not {first, *others} & self.answers.keys()}
+        return tuple(
+            name
+            for name, asked in FIELDS.items()
+            if name not in self.answers and (asked.needed or name in open_choices)
+        )
 
 
 def read_sheet(document: Mapping[str, object]) -> Sheet:
@@ -113,7 +134,13 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         for name in unknown
         if unsafe_character(name)
     ]
-    return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown))
+    held = document.get(CONFIRMED, {})
+    if not isinstance(held, Mapping):
+        faults.append(Fault(CONFIRMED, f"[{CONFIRMED}] should be a table of confirmed answers, not a single value"))
+        held = {}
+    confirmed = Confirmed(still_confirmed(held, answers, FIELDS, units))
+    unusual = tuple(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
+    return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
 
 
 def _empty(entry: object) -> bool:
@@ -141,4 +168,4 @@ def _units(document: Mapping[str, object], faults: list[Fault]) -> Units | None:
     return None
 
 
-_KNOWN_KEYS = {"sheet_version", "title", "units", *(step.name for step in STEPS), *WORKED_OUT}
+_KNOWN_KEYS = {"sheet_version", "title", "units", *(step.name for step in STEPS), CONFIRMED, *WORKED_OUT}

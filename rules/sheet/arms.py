@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm
 
 AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
@@ -12,26 +12,30 @@ FRONT_VIEW = " Leave empty where only the view from the front is known: the hing
 ALONG = ("-1200 mm", "1200 mm")
 ACROSS = ("0 mm", "1200 mm")
 UP = ("-100 mm", "1500 mm")
+USUAL_ALONG, USUAL_ACROSS, USUAL_UP = ("-500 mm", "500 mm"), ("120 mm", "550 mm"), ("150 mm", "900 mm")
 
 
 def _ahead(label: str, more: str = FRONT_VIEW) -> Any:
-    return ask(label, "length", AHEAD + more, may_be_empty=True, between=ALONG, reading_error="1 mm")
+    return ask(label, "length", AHEAD + more, may_be_empty=True, between=ALONG, usual=USUAL_ALONG, reading_error="1 mm")
 
 
 def _from_centre(label: str, more: str = "") -> Any:
-    return ask(label, "length", FROM_CENTRE + more, may_be_empty=True, between=ACROSS, reading_error="1 mm")
+    return ask(
+        label, "length", FROM_CENTRE + more, may_be_empty=True, between=ACROSS, usual=USUAL_ACROSS, reading_error="1 mm"
+    )
 
 
 def _height(label: str, more: str = "") -> Any:
-    return ask(label, "length", HEIGHT + more, may_be_empty=True, between=UP, reading_error="1 mm")
+    return ask(label, "length", HEIGHT + more, may_be_empty=True, between=UP, usual=USUAL_UP, reading_error="1 mm")
 
 
 def _tube(label: str) -> Any:
     how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in."
-    return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), reading_error="0.5 mm")
+    return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), usual=("20 mm", "60 mm"),
+               reading_error="0.5 mm")  # fmt: skip
 
 
-class ArmPivots(Part):
+class ArmPivots(StepPart):
     """The four inner pivots in the frame."""
 
     lower_front_ahead: Mm = _ahead("Lower arm front, ahead")
@@ -69,6 +73,7 @@ class Arms(ArmPivots, Step):
         "How far the wheel's centre rises from ride height to the bump stop, fully squashed.",
         may_be_empty=True,
         between=("0 mm", "600 mm"),
+        usual=("50 mm", "350 mm"),
         reading_error="3 mm",
     )
     droop_travel: Mm = ask(
@@ -77,6 +82,7 @@ class Arms(ArmPivots, Step):
         "How far the wheel's centre falls from ride height until strap or shock holds it.",
         may_be_empty=True,
         between=("0 mm", "600 mm"),
+        usual=("50 mm", "350 mm"),
         reading_error="3 mm",
     )
     lower_tube: Mm = _tube("Lower arm tube diameter")
@@ -87,5 +93,6 @@ class Arms(ArmPivots, Step):
         "Outside of the rod or its thickest sleeve. Until it is entered 25 mm stands in.",
         may_be_empty=True,
         between=("6 mm", "100 mm"),
+        usual=("18 mm", "45 mm"),
         reading_error="0.5 mm",
     )

@@ -39,29 +39,69 @@ class Bolts(Step):
         "Upper pivot bolt thread", "thread", "Diameter and pitch: 14 x 1.5 mm, 1/2-20.", may_be_empty=True
     )
     upper_grade: BoltGrade = ask("Upper pivot bolt grade", "choice", GRADE, may_be_empty=True)
-    upper_ball_width: Mm = ask("Upper ball width", "length", BALL, may_be_empty=True, between=("0 mm", "80 mm"))
+    upper_ball_width: Mm = ask(
+        "Upper ball width", "length", BALL, may_be_empty=True, between=("0 mm", "80 mm"), usual=("0 mm", "40 mm")
+    )
     upper_gap: Mm = ask(
-        "Upper gap or spacer", "length", GAP, may_be_empty=True, between=("0 mm", "80 mm"), reading_error="0.2 mm"
+        "Upper gap or spacer",
+        "length",
+        GAP,
+        may_be_empty=True,
+        between=("0 mm", "80 mm"),
+        usual=("0 mm", "30 mm"),
+        reading_error="0.2 mm",
     )
     upper_lug_thickness: Mm = ask(
-        "Upper lug thickness", "length", LUG, may_be_empty=True, between=("2 mm", "80 mm"), reading_error="0.1 mm"
+        "Upper lug thickness",
+        "length",
+        LUG,
+        may_be_empty=True,
+        between=("2 mm", "80 mm"),
+        usual=("6 mm", "25 mm"),
+        reading_error="0.1 mm",
     )
     upper_edge_distance: Mm = ask(
-        "Upper hole to edge", "length", EDGE, may_be_empty=True, between=("3 mm", "150 mm"), reading_error="0.5 mm"
+        "Upper hole to edge",
+        "length",
+        EDGE,
+        may_be_empty=True,
+        between=("3 mm", "150 mm"),
+        usual=("14 mm", "50 mm"),
+        reading_error="0.5 mm",
     )
     lower_thread: Thread = ask(
         "Lower pivot bolt thread", "thread", "Diameter and pitch: 14 x 1.5 mm, 1/2-20.", may_be_empty=True
     )
     lower_grade: BoltGrade = ask("Lower pivot bolt grade", "choice", GRADE, may_be_empty=True)
-    lower_ball_width: Mm = ask("Lower ball width", "length", BALL, may_be_empty=True, between=("0 mm", "80 mm"))
+    lower_ball_width: Mm = ask(
+        "Lower ball width", "length", BALL, may_be_empty=True, between=("0 mm", "80 mm"), usual=("0 mm", "40 mm")
+    )
     lower_gap: Mm = ask(
-        "Lower gap or spacer", "length", GAP, may_be_empty=True, between=("0 mm", "80 mm"), reading_error="0.2 mm"
+        "Lower gap or spacer",
+        "length",
+        GAP,
+        may_be_empty=True,
+        between=("0 mm", "80 mm"),
+        usual=("0 mm", "30 mm"),
+        reading_error="0.2 mm",
     )
     lower_lug_thickness: Mm = ask(
-        "Lower lug thickness", "length", LUG, may_be_empty=True, between=("2 mm", "80 mm"), reading_error="0.1 mm"
+        "Lower lug thickness",
+        "length",
+        LUG,
+        may_be_empty=True,
+        between=("2 mm", "80 mm"),
+        usual=("6 mm", "25 mm"),
+        reading_error="0.1 mm",
     )
     lower_edge_distance: Mm = ask(
-        "Lower hole to edge", "length", EDGE, may_be_empty=True, between=("3 mm", "150 mm"), reading_error="0.5 mm"
+        "Lower hole to edge",
+        "length",
+        EDGE,
+        may_be_empty=True,
+        between=("3 mm", "150 mm"),
+        usual=("14 mm", "50 mm"),
+        reading_error="0.5 mm",
     )
     threads_in_joint: bool = ask(
         "Threads inside a pivot joint",
@@ -75,6 +115,7 @@ class Bolts(Step):
         "Full threads that are in the nut or the tapped hole, chamfers left out.",
         may_be_empty=True,
         between=("2 mm", "100 mm"),
+        usual=("8 mm", "40 mm"),
         reading_error="0.5 mm",
     )
     hub_bolt_into: ScrewedInto = ask(

@@ -2,13 +2,13 @@
 
 from typing import Literal
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import MetrePerSecond, Mm, Ratio
 
 Cooling = Literal["none", "still air", "moving air"]
 
 
-class HardStop(Part):
+class HardStop(StepPart):
     """One stop: from what speed, how hard, on what road."""
 
     stop_from: MetrePerSecond = ask(
@@ -17,6 +17,7 @@ class HardStop(Part):
         "The fastest it will really be stopped from, hard, to a standstill.",
         may_be_empty=True,
         between=("5 km/h", "300 km/h"),
+        usual=("20 km/h", "160 km/h"),
     )
     deceleration: Ratio = ask(
         "Deceleration, in g",
@@ -24,6 +25,7 @@ class HardStop(Part):
         "0.7 is a hard stop on a good road, less on loose ground. Tyres seldom give more than 1.",
         may_be_empty=True,
         between=(0.1, 1.5),
+        usual=(0.5, 1.0),
     )
     road_grip: Ratio = ask(
         "Road grip, braking force over load",
@@ -31,10 +33,11 @@ class HardStop(Part):
         "The most grip it will meet, not the usual: about 0.9 on dry road, less on loose ground.",
         may_be_empty=True,
         between=(0.1, 1.5),
+        usual=(0.5, 1.0),
     )
 
 
-class RunOfStops(Part):
+class RunOfStops(StepPart):
     """Stops that follow each other."""
 
     stops_in_a_run: int = ask(
@@ -43,6 +46,7 @@ class RunOfStops(Part):
         "How many such stops follow each other before the brakes can cool: a descent, or one lap.",
         may_be_empty=True,
         between=(1, 200),
+        usual=(1, 9),
     )
     seconds_between: int = ask(
         "Seconds between stops",
@@ -50,6 +54,7 @@ class RunOfStops(Part):
         "From the start of one stop to the start of the next.",
         may_be_empty=True,
         between=(1, 999),
+        usual=(15, 85),
     )
     cooling: Cooling = ask(
         "Cooling between stops",
@@ -59,7 +64,7 @@ class RunOfStops(Part):
     )
 
 
-class PadFace(Part):
+class PadFace(StepPart):
     """The rubbed face of a pad, and where it stands."""
 
     effective_radius: Mm = ask(
@@ -68,6 +73,7 @@ class PadFace(Part):
         "From the spindle's centre to the middle of the pad's height, pads in the mounted caliper.",
         may_be_empty=True,
         between=("30 mm", "300 mm"),
+        usual=("85 mm", "175 mm"),
         reading_error="1 mm",
     )
     pad_length: Mm = ask(
@@ -76,6 +82,7 @@ class PadFace(Part):
         "Along the rotor, across the middle of the pad.",
         may_be_empty=True,
         between=("20 mm", "250 mm"),
+        usual=("60 mm", "160 mm"),
         reading_error="1 mm",
     )
     pad_height: Mm = ask(
@@ -84,11 +91,12 @@ class PadFace(Part):
         "In and out along the rotor's radius.",
         may_be_empty=True,
         between=("10 mm", "120 mm"),
+        usual=("25 mm", "65 mm"),
         reading_error="1 mm",
     )
 
 
-class PadThickness(Part):
+class PadThickness(StepPart):
     """The friction material, new and worn out."""
 
     pad_thickness_new: Mm = ask(
@@ -97,6 +105,7 @@ class PadThickness(Part):
         "Thickness of the friction material alone on a new pad, backing plate not counted.",
         may_be_empty=True,
         between=("3 mm", "30 mm"),
+        usual=("7 mm", "18 mm"),
         reading_error="0.2 mm",
     )
     pad_thickness_worn: Mm = ask(
@@ -105,6 +114,7 @@ class PadThickness(Part):
         "What is left when you will change it. 0 is down to the backing plate: enter that to be safe.",
         may_be_empty=True,
         between=("0 mm", "15 mm"),
+        usual=("2 mm", "5 mm"),
         reading_error="0.2 mm",
     )
 
@@ -131,5 +141,6 @@ class Brakes(HardStop, RunOfStops, PadFace, PadThickness, Step):
         "it. From the maker, or a scrap caliper.",
         may_be_empty=True,
         between=("1 mm", "100 mm"),
+        usual=("14 mm", "45 mm"),
         reading_error="0.5 mm",
     )

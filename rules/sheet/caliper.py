@@ -33,6 +33,7 @@ class Caliper(Step):
         "length",
         "Square from the rotor's edge outward to the caliper's highest point, bridge and bolt heads included.",
         between=("0 mm", "150 mm"),
+        usual=("15 mm", "45 mm"),
         reading_error="1 mm",
     )
     outboard_reach: Mm = ask(
@@ -40,6 +41,7 @@ class Caliper(Step):
         "length",
         "From the middle of the rotor's thickness to the caliper's outermost face, new pads in.",
         between=("0 mm", "200 mm"),
+        usual=("30 mm", "75 mm"),
         reading_error="1 mm",
     )
     made_for_thickness: Mm = ask(
@@ -47,6 +49,7 @@ class Caliper(Step):
         "length",
         "New thickness of the rotor on the car the caliper came from.",
         between=("2 mm", "80 mm"),
+        usual=("8 mm", "38 mm"),
     )
     piston_diameter: Mm = ask(
         "Piston diameter",
@@ -54,10 +57,16 @@ class Caliper(Step):
         "Across one piston; the part list gives it.",
         may_be_empty=True,
         between=("10 mm", "150 mm"),
+        usual=("28 mm", "70 mm"),
         reading_error="0.1 mm",
     )
     pistons_per_side: int = ask(
-        "Pistons on one side", "count", "Count on one side of the rotor only.", may_be_empty=True, between=(1, 6)
+        "Pistons on one side",
+        "count",
+        "Count on one side of the rotor only.",
+        may_be_empty=True,
+        between=(1, 6),
+        usual=(1, 3),
     )
     line_pressure: MPa = ask(
         "Line pressure, hard stop",
@@ -65,6 +74,7 @@ class Caliper(Step):
         "From a gauge in the bleed port at a hard stop. Leave empty if not known.",
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
+        usual=("3 MPa", "12 MPa"),
         bought="",
     )
     pad_friction: Ratio = ask(
@@ -73,6 +83,7 @@ class Caliper(Step):
         "From the pad maker's data, cold and hot; enter the lower. Leave empty if not known.",
         may_be_empty=True,
         between=(0.1, 0.8),
+        usual=(0.25, 0.55),
         bought="pad",
     )
     bleed_screw_on_top: bool = ask(
@@ -87,6 +98,7 @@ class Caliper(Step):
         "measured, the outboard reach, and 25 mm more for a sliding caliper.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
+        usual=("40 mm", "100 mm"),
         reading_error="1 mm",
     )
     inward_reach: Mm = ask(
@@ -96,6 +108,7 @@ class Caliper(Step):
         "less 5 mm.",
         may_be_empty=True,
         between=("5 mm", "250 mm"),
+        usual=("30 mm", "70 mm"),
         reading_error="1 mm",
     )
     length: Mm = ask(
@@ -104,6 +117,7 @@ class Caliper(Step):
         "Straight from end to end of the caliper along the rotor's edge, bracket ears included. Until measured 180 mm stands in.",
         may_be_empty=True,
         between=("30 mm", "500 mm"),
+        usual=("110 mm", "260 mm"),
         reading_error="2 mm",
     )
     clock: Rad = ask(
@@ -113,6 +127,7 @@ class Caliper(Step):
         "straight below. Until entered, where the bracket's weld says, else behind.",
         may_be_empty=True,
         between=("-180 deg", "180 deg"),
+        usual=("-180 deg", "180 deg"),
         reading_error="2 deg",
     )
     price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

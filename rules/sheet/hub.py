@@ -44,6 +44,7 @@ class Hub(Step):
         "From the hub maker's data for this hub, and nobody else's.",
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
+        usual=("150 N m", "350 N m"),
         bought="",
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")
@@ -52,6 +53,7 @@ class Hub(Step):
         "length",
         "Caliper across the round step in the middle that centres rotor and wheel.",
         between=("20 mm", "300 mm"),
+        usual=("50 mm", "135 mm"),
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(
@@ -65,6 +67,7 @@ class Hub(Step):
         "length",
         "Flange face to the end of the full thread, rotor off.",
         between=("5 mm", "150 mm"),
+        usual=("22 mm", "75 mm"),
         reading_error="0.5 mm",
         bought="stud",
     )
@@ -81,6 +84,7 @@ class Hub(Step):
         "Inboard from the flange face to half way between the two rows. Measure the bearing body and halve it if there "
         "is no drawing.",
         between=("-100 mm", "300 mm"),
+        usual=("20 mm", "80 mm"),
         reading_error="1 mm",
     )
     flange_to_mount_face: Mm = ask(
@@ -88,9 +92,12 @@ class Hub(Step):
         "length",
         "Inboard from the flange face to the face that lies on the hub plate.",
         between=("-100 mm", "400 mm"),
+        usual=("40 mm", "120 mm"),
         reading_error="0.5 mm",
     )
-    mount_bolts: int = ask("Mounting bolts", "count", "Bolts that hold the hub to the upright.", between=(2, 12))
+    mount_bolts: int = ask(
+        "Mounting bolts", "count", "Bolts that hold the hub to the upright.", between=(2, 12), usual=(3, 5)
+    )
     mount_bolt_thread: Thread = ask(
         "Mounting bolt thread", "thread", "Diameter and pitch of those bolts: 12 x 1.75 mm, 1/2-13."
     )
@@ -106,6 +113,7 @@ class Hub(Step):
         "Centre to centre of the mounting bolts, fore and aft.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
     )
     mount_height: Mm = ask(
@@ -114,6 +122,7 @@ class Hub(Step):
         "Centre to centre of the mounting bolts, up and down.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
     )
     row_spread: Mm = ask(
@@ -122,6 +131,7 @@ class Hub(Step):
         "Between the middles of the two rows, from the bearing drawing.",
         may_be_empty=True,
         between=("5 mm", "200 mm"),
+        usual=("20 mm", "90 mm"),
     )
     dynamic_rating: Newton = ask(
         "Dynamic load rating",
@@ -129,6 +139,7 @@ class Hub(Step):
         "C in the bearing maker's data. Leave empty when nobody publishes it.",
         may_be_empty=True,
         between=("1 kN", "500 kN"),
+        usual=("15 kN", "250 kN"),
     )
     static_rating: Newton = ask(
         "Static load rating",
@@ -136,6 +147,7 @@ class Hub(Step):
         "C0 in the bearing maker's data.",
         may_be_empty=True,
         between=("1 kN", "500 kN"),
+        usual=("15 kN", "350 kN"),
     )
     rolling_element: RollingElement = ask(
         "Rolling elements",
@@ -149,6 +161,7 @@ class Hub(Step):
         "Front axle rating of the car the hub comes from, off its door plate.",
         may_be_empty=True,
         between=("100 kg", "10000 kg"),
+        usual=("500 kg", "3000 kg"),
     )
     donor_tyre_diameter: Mm = ask(
         "Donor tyre diameter",
@@ -156,6 +169,7 @@ class Hub(Step):
         "Outside diameter of the tyre on that car.",
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
+        usual=("520 mm", "900 mm"),
     )
     body_diameter: Mm = ask(
         "Hub body diameter",
@@ -164,6 +178,7 @@ class Hub(Step):
         "measured the pilot's diameter stands in.",
         may_be_empty=True,
         between=("20 mm", "300 mm"),
+        usual=("45 mm", "140 mm"),
         reading_error="0.5 mm",
     )
     body_length: Mm = ask(
@@ -173,6 +188,7 @@ class Hub(Step):
         "measured it ends at the plate's back.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
+        usual=("50 mm", "140 mm"),
         reading_error="1 mm",
     )
     flange_diameter: Mm = ask(
@@ -181,6 +197,7 @@ class Hub(Step):
         "Caliper across the flange the wheel bolts to. Until measured, bolt circle + 3 stud diameters.",
         may_be_empty=True,
         between=("60 mm", "400 mm"),
+        usual=("110 mm", "240 mm"),
         reading_error="0.5 mm",
     )
     flange_thickness: Mm = ask(
@@ -189,6 +206,7 @@ class Hub(Step):
         "Caliper on the flange's edge. Until measured 10 mm stands in.",
         may_be_empty=True,
         between=("2 mm", "60 mm"),
+        usual=("6 mm", "16 mm"),
         reading_error="0.5 mm",
     )
     stud_head_diameter: Mm = ask(
@@ -197,6 +215,7 @@ class Hub(Step):
         "Across one stud's head, behind the flange. Until measured, 1 1/2 stud diameters.",
         may_be_empty=True,
         between=("5 mm", "80 mm"),
+        usual=("13 mm", "28 mm"),
         reading_error="0.5 mm",
     )
     stud_head_height: Mm = ask(
@@ -205,6 +224,7 @@ class Hub(Step):
         "How far a stud's head stands out behind the flange. Until measured, half a stud diameter.",
         may_be_empty=True,
         between=("0 mm", "40 mm"),
+        usual=("3 mm", "7.5 mm"),
         reading_error="0.5 mm",
     )
     mount_flange_thickness: Mm = ask(
@@ -213,6 +233,7 @@ class Hub(Step):
         "Caliper on the ear the mounting bolts go through or screw into. Until measured 12 mm stands in.",
         may_be_empty=True,
         between=("2 mm", "80 mm"),
+        usual=("7 mm", "20 mm"),
         reading_error="0.5 mm",
     )
     price_each: Price = ask("Price each", "price", "What one hub costs.", may_be_empty=True)  # fmt: skip

@@ -17,11 +17,27 @@ SET = (
 
 
 def _allowed(label: str) -> Any:
-    return ask(label, "angle", ALLOWED, may_be_empty=True, between=("1 deg", "60 deg"), reading_error="1 deg")
+    return ask(
+        label,
+        "angle",
+        ALLOWED,
+        may_be_empty=True,
+        between=("1 deg", "60 deg"),
+        usual=("15 deg", "45 deg"),
+        reading_error="1 deg",
+    )
 
 
 def _set(label: str) -> Any:
-    return ask(label, "angle", SET, may_be_empty=True, between=("-45 deg", "45 deg"), reading_error="1 deg")
+    return ask(
+        label,
+        "angle",
+        SET,
+        may_be_empty=True,
+        between=("-45 deg", "45 deg"),
+        usual=("-20 deg", "20 deg"),
+        reading_error="1 deg",
+    )
 
 
 class JointAngles(Step):

@@ -32,6 +32,7 @@ class Loads(Step):
         "pivot is entered under steering; without either it counts as 0: level.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
+        usual=("-15 deg", "15 deg"),
         reading_error="0.5 deg",
     )
     tie_rod_sweep: Rad = ask(
@@ -41,6 +42,7 @@ class Loads(Step):
         "Leave empty where the inner pivot is entered under steering; without either it counts as 0.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
+        usual=("-15 deg", "15 deg"),
         reading_error="1 deg",
     )
     arm_slope: Rad = ask(
@@ -50,6 +52,7 @@ class Loads(Step):
         "empty where the inner pivots are entered under arms; without either it counts as 0: level.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
+        usual=("-25 deg", "25 deg"),
         reading_error="0.5 deg",
     )
     arm_hinge_slope: Rad = ask(
@@ -59,6 +62,7 @@ class Loads(Step):
         "higher. Leave empty where they are entered under arms; without either it counts as 0: level.",
         may_be_empty=True,
         between=("-45 deg", "45 deg"),
+        usual=("-12 deg", "12 deg"),
         reading_error="0.5 deg",
     )
     bump: Ratio = ask(
@@ -68,6 +72,7 @@ class Loads(Step):
         "4 off road.",
         may_be_empty=True,
         between=(1.0, 12.0),
+        usual=(2.5, 6.0),
     )
     braking: Ratio = ask(
         "Braking multiple",
@@ -76,6 +81,7 @@ class Loads(Step):
         "0.75); stands in: 1.1 road, 1.75 off road.",
         may_be_empty=True,
         between=(0.3, 4.0),
+        usual=(0.8, 2.2),
     )
     cornering: Ratio = ask(
         "Cornering multiple",
@@ -84,6 +90,7 @@ class Loads(Step):
         "and 1.4 to 1.75 against a kerb or rut; stands in: 1.",
         may_be_empty=True,
         between=(0.3, 4.0),
+        usual=(0.8, 2.0),
     )
     landing: Ratio = ask(
         "Landing multiple",
@@ -92,6 +99,7 @@ class Loads(Step):
         "custom is 3 on the road and 4 to 6 off it, which stand in.",
         may_be_empty=True,
         between=(1.0, 20.0),
+        usual=(2.5, 8.0),
     )
     rock: Ratio = ask(
         "Rock multiple",
@@ -100,6 +108,7 @@ class Loads(Step):
         "source; stands in: 4.5.",
         may_be_empty=True,
         between=(0.3, 20.0),
+        usual=(2.0, 8.0),
     )
     steering_stop: Ratio = ask(
         "Steering-stop multiple",
@@ -108,6 +117,7 @@ class Loads(Step):
         "the tie rod is taken to hold it. No published figure; a kerb's 1.4 to 1.75 is borrowed, and 1.75 stands in.",
         may_be_empty=True,
         between=(0.1, 20.0),
+        usual=(1.0, 2.5),
     )
     tie_rod_rating: Newton = ask(
         "Tie-rod rating",
@@ -116,6 +126,7 @@ class Loads(Step):
         "if that is less.",
         may_be_empty=True,
         between=("500 N", "500 kN"),
+        usual=("20 kN", "200 kN"),
     )
     pressure_centre_spread: Mm = ask(
         "Spread of pressure centres",
@@ -124,6 +135,7 @@ class Loads(Step):
         "line. Until it is entered the spread of the rows stands in.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
+        usual=("30 mm", "160 mm"),
     )
     donor_wheel_offset: Mm = ask(
         "Offset of the hub's first wheel",
@@ -131,5 +143,6 @@ class Loads(Step):
         "Stamped in the wheel of the car the hub comes from; plus when the mounting face is outboard. Most cars: 30 to 50 mm.",
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
+        usual=("25 mm", "70 mm"),
         reading_error="1 mm",
     )

@@ -30,6 +30,7 @@ class Pivots(Step):
         "length",
         "Centre to centre of the two pivots, straight along the axis.",
         between=("60 mm", "800 mm"),
+        usual=("150 mm", "450 mm"),
         reading_error="1 mm",
     )
     inclination: Rad = ask(
@@ -37,6 +38,7 @@ class Pivots(Step):
         "angle",
         "Lean of the axis seen from the front; plus when the top is inboard.",
         between=("-30 deg", "45 deg"),
+        usual=("4 deg", "18 deg"),
         reading_error="0.25 deg",
     )
     castor: Rad = ask(
@@ -44,6 +46,7 @@ class Pivots(Step):
         "angle",
         "Lean of the axis seen from the side; plus when the top is to the rear.",
         between=("-30 deg", "45 deg"),
+        usual=("0 deg", "15 deg"),
         reading_error="0.25 deg",
     )
     ground_offset: Mm = ask(
@@ -52,6 +55,7 @@ class Pivots(Step):
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre (scrub radius). Plus when "
         "it lands inboard.",
         between=("-300 mm", "300 mm"),
+        usual=("15 mm", "90 mm"),
         reading_error="2 mm",
     )
     axis_ahead: Mm = ask(
@@ -60,6 +64,7 @@ class Pivots(Step):
         "At spindle height, how far the axis passes ahead of the spindle's centre. Usually 0; empty counts as 0.",
         may_be_empty=True,
         between=("-150 mm", "150 mm"),
+        usual=("-30 mm", "30 mm"),
         reading_error="1 mm",
     )
     lower_below_spindle: Mm = ask(
@@ -67,6 +72,7 @@ class Pivots(Step):
         "length",
         "Straight down from the spindle's centre to the lower pivot's centre.",
         between=("-400 mm", "500 mm"),
+        usual=("60 mm", "200 mm"),
         reading_error="1 mm",
     )
     upper_kind: PivotKind = ask("Upper pivot kind", "choice", "What the upper outer joint is.")
@@ -77,6 +83,7 @@ class Pivots(Step):
         "From the upper pivot's centre to the farthest point of its housing or arm end.",
         may_be_empty=True,
         between=("3 mm", "120 mm"),
+        usual=("15 mm", "40 mm"),
         reading_error="1 mm",
     )
     lower_radius: Mm = ask(
@@ -85,6 +92,7 @@ class Pivots(Step):
         "From the lower pivot's centre to the farthest point of its housing or arm end.",
         may_be_empty=True,
         between=("3 mm", "120 mm"),
+        usual=("15 mm", "40 mm"),
         reading_error="1 mm",
     )
     upper_shear: Shear = ask(
@@ -122,6 +130,7 @@ class Pivots(Step):
         "Pivot spacing of the ready-made upright you want to be able to change to. Leave empty if there is none.",
         may_be_empty=True,
         between=("60 mm", "800 mm"),
+        usual=("150 mm", "450 mm"),
         reading_error="1 mm",
     )
     price_each: Price = ask("Price each", "price", "What one joint costs.", may_be_empty=True)  # fmt: skip

@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm
 from rules.tables.electrodes import WeldProcess
 
@@ -10,7 +10,7 @@ PlateMetal = Literal["mild steel plate", "4130", "other"]
 CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
 
 
-class PlateStock(Part):
+class PlateStock(StepPart):
     """What both pieces are cut from, and how."""
 
     revision: str = ask(
@@ -39,7 +39,7 @@ class PlateStock(Part):
     )
 
 
-class DrawnPlate(Part):
+class DrawnPlate(StepPart):
     """The plate as drawn: its outline about the spindle, and its holes."""
 
     thickness: Mm = ask(
@@ -48,6 +48,7 @@ class DrawnPlate(Part):
         "Caliper on the bare plate, scale and paint off.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
+        usual=("8 mm", "22 mm"),
         reading_error="0.1 mm",
     )
     width: Mm = ask(
@@ -56,6 +57,7 @@ class DrawnPlate(Part):
         "Front edge to rear edge of the outline on your card.",
         may_be_empty=True,
         between=("40 mm", "500 mm"),
+        usual=("90 mm", "260 mm"),
         reading_error="0.5 mm",
     )
     height: Mm = ask(
@@ -64,6 +66,7 @@ class DrawnPlate(Part):
         "Bottom edge to top edge of the outline on your card.",
         may_be_empty=True,
         between=("40 mm", "800 mm"),
+        usual=("160 mm", "480 mm"),
         reading_error="0.5 mm",
     )
     corner_radius: Mm = ask(
@@ -72,6 +75,7 @@ class DrawnPlate(Part):
         "Radius of the four corners, at most half of the shorter side. Empty counts as 0: square corners.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
+        usual=("6 mm", "60 mm"),
         reading_error="0.5 mm",
     )
     spindle_from_top: Mm = ask(
@@ -80,6 +84,7 @@ class DrawnPlate(Part):
         "Straight down from the plate's top edge to the spindle's centre.",
         may_be_empty=True,
         between=("5 mm", "700 mm"),
+        usual=("70 mm", "260 mm"),
         reading_error="0.5 mm",
     )
     spindle_from_front: Mm = ask(
@@ -88,6 +93,7 @@ class DrawnPlate(Part):
         "Straight back from the plate's front edge to the spindle's centre.",
         may_be_empty=True,
         between=("5 mm", "500 mm"),
+        usual=("40 mm", "140 mm"),
         reading_error="0.5 mm",
     )
     bore: Mm = ask(
@@ -96,6 +102,7 @@ class DrawnPlate(Part):
         "Diameter of the hole for the back of the hub, off the hub itself, with the room it needs.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("45 mm", "120 mm"),
         reading_error="0.1 mm",
     )
     hole_diameter: Mm = ask(
@@ -104,11 +111,12 @@ class DrawnPlate(Part):
         "Finished size of the holes for the hub's mounting bolts, however they are made.",
         may_be_empty=True,
         between=("5 mm", "45 mm"),
+        usual=("8 mm", "18 mm"),
         reading_error="0.1 mm",
     )
 
 
-class BracketBlank(Part):
+class BracketBlank(StepPart):
     """The blank the caliper bracket is fitted from."""
 
     bracket_thickness: Mm = ask(
@@ -117,6 +125,7 @@ class BracketBlank(Part):
         "Caliper on the bare plate for the caliper bracket.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
+        usual=("8 mm", "22 mm"),
         reading_error="0.1 mm",
     )
     bracket_width: Mm = ask(
@@ -125,6 +134,7 @@ class BracketBlank(Part):
         "Along the line of the two caliper bolts, with metal to trim: the bracket is fitted to the mock-up.",
         may_be_empty=True,
         between=("30 mm", "400 mm"),
+        usual=("100 mm", "280 mm"),
         reading_error="0.5 mm",
     )
     bracket_height: Mm = ask(
@@ -133,6 +143,7 @@ class BracketBlank(Part):
         "Square to the line of the two caliper bolts, with metal to trim.",
         may_be_empty=True,
         between=("20 mm", "400 mm"),
+        usual=("40 mm", "150 mm"),
         reading_error="0.5 mm",
     )
     bracket_hole_diameter: Mm = ask(
@@ -141,6 +152,7 @@ class BracketBlank(Part):
         "Finished size of the two holes for the caliper's bolts, however they are made.",
         may_be_empty=True,
         between=("4 mm", "30 mm"),
+        usual=("8 mm", "16 mm"),
         reading_error="0.1 mm",
     )
     bracket_hole_spacing: Mm = ask(
@@ -149,6 +161,7 @@ class BracketBlank(Part):
         "Centre to centre of the caliper's two bolts. They stand in the middle of the blank's length.",
         may_be_empty=True,
         between=("20 mm", "350 mm"),
+        usual=("75 mm", "220 mm"),
         reading_error="0.2 mm",
     )
     bracket_hole_from_edge: Mm = ask(
@@ -157,6 +170,7 @@ class BracketBlank(Part):
         "From the blank's outer edge, square to it, to the line of the two bolts.",
         may_be_empty=True,
         between=("5 mm", "300 mm"),
+        usual=("12 mm", "60 mm"),
         reading_error="0.5 mm",
     )
 

@@ -31,6 +31,7 @@ class Rotor(Step):
         "length",
         "Straight across the outside edge, over any rust lip.",
         between=("100 mm", "600 mm"),
+        usual=("200 mm", "380 mm"),
         reading_error="0.5 mm",
     )
     thickness: Mm = ask(
@@ -38,6 +39,7 @@ class Rotor(Step):
         "length",
         "Micrometer or caliper on the braking faces, inside the worn lip; new figure.",
         between=("2 mm", "80 mm"),
+        usual=("8 mm", "38 mm"),
         reading_error="0.05 mm",
     )
     minimum_thickness: Mm = ask(
@@ -45,6 +47,7 @@ class Rotor(Step):
         "length",
         "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
         between=("1 mm", "80 mm"),
+        usual=("7 mm", "36 mm"),
     )
     style: RotorStyle = ask(
         "Style as used",
@@ -57,6 +60,7 @@ class Rotor(Step):
         "What is left after turning, vane roots cleaned off. Leave empty if the rotor is used as bought.",
         may_be_empty=True,
         between=("1 mm", "80 mm"),
+        usual=("6 mm", "36 mm"),
         reading_error="0.05 mm",
         bought="",
     )
@@ -71,6 +75,7 @@ class Rotor(Step):
         "length",
         "Metal between hub flange and wheel. 0 when the rotor bolts on behind the flange.",
         between=("0 mm", "60 mm"),
+        usual=("5 mm", "12 mm"),
         reading_error="0.1 mm",
     )
     face_to_rotor: Mm = ask(
@@ -79,6 +84,7 @@ class Rotor(Step):
         "Straightedge across the face the wheel bolts to; depth to the middle of the new rotor's thickness. Plus when "
         "the rotor is inboard.",
         between=("-150 mm", "300 mm"),
+        usual=("20 mm", "90 mm"),
         reading_error="0.5 mm",
     )
     band_inside_diameter: Mm = ask(
@@ -87,6 +93,7 @@ class Rotor(Step):
         "Across the inner edge of the swept face, where the hat begins.",
         may_be_empty=True,
         between=("50 mm", "550 mm"),
+        usual=("120 mm", "260 mm"),
         reading_error="1 mm",
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Holes in the hat and their circle, as for the wheel.")
@@ -95,6 +102,7 @@ class Rotor(Step):
         "length",
         "Inside calipers across the hole that fits over the hub pilot.",
         between=("20 mm", "300 mm"),
+        usual=("50 mm", "135 mm"),
         reading_error="0.1 mm",
     )
     ring_mass: Kg = ask(
@@ -103,6 +111,7 @@ class Rotor(Step):
         "The ring alone, as used, without the hat: weigh a scrap one cut off, or volume x 7.2 g a cubic centimetre.",
         may_be_empty=True,
         between=("0.3 kg", "40 kg"),
+        usual=("2 kg", "12 kg"),
     )
     hat_outside_diameter: Mm = ask(
         "Hat outside diameter",
@@ -110,6 +119,7 @@ class Rotor(Step):
         "Across the outside of the hat at its widest. Until measured it counts as wide as the inside of the braking band.",
         may_be_empty=True,
         between=("50 mm", "550 mm"),
+        usual=("110 mm", "240 mm"),
         reading_error="1 mm",
     )
     price_each: Price = ask("Price each", "price", "What one rotor costs.", may_be_empty=True)  # fmt: skip

@@ -7,8 +7,8 @@ from rules.measure.units import Mm
 from rules.sheet.arms import ACROSS, AHEAD, ALONG, FROM_CENTRE, HEIGHT, UP
 
 
-def _end(label: str, how: str, between: tuple[str, str]) -> Any:
-    return ask(label, "length", how, may_be_empty=True, between=between, reading_error="1 mm")
+def _end(label: str, how: str, between: tuple[str, str], usual: tuple[str, str]) -> Any:
+    return ask(label, "length", how, may_be_empty=True, between=between, usual=usual, reading_error="1 mm")
 
 
 class Spring(Step):
@@ -22,22 +22,22 @@ class Spring(Step):
     )
     cautions = ("A shock that bottoms or tops out before the stop or strap takes the blow in its mounts.",)
 
-    arm_end_ahead: Mm = _end("Shock on the arm, ahead", AHEAD, ALONG)
-    arm_end_from_centre: Mm = _end("Shock on the arm, from centre", FROM_CENTRE, ACROSS)
-    arm_end_height: Mm = _end("Shock on the arm, height", HEIGHT, UP)
-    frame_end_ahead: Mm = _end("Shock on the frame, ahead", AHEAD, ALONG)
-    frame_end_from_centre: Mm = _end("Shock on the frame, from centre", FROM_CENTRE, ACROSS)
-    frame_end_height: Mm = _end("Shock on the frame, height", HEIGHT, ("0 mm", "2000 mm"))
+    arm_end_ahead: Mm = _end("Shock on the arm, ahead", AHEAD, ALONG, ("-120 mm", "120 mm"))
+    arm_end_from_centre: Mm = _end("Shock on the arm, from centre", FROM_CENTRE, ACROSS, ("250 mm", "900 mm"))
+    arm_end_height: Mm = _end("Shock on the arm, height", HEIGHT, UP, ("150 mm", "700 mm"))
+    frame_end_ahead: Mm = _end("Shock on the frame, ahead", AHEAD, ALONG, ("-120 mm", "120 mm"))
+    frame_end_from_centre: Mm = _end("Shock on the frame, from centre", FROM_CENTRE, ACROSS, ("150 mm", "800 mm"))
+    frame_end_height: Mm = _end("Shock on the frame, height", HEIGHT, ("0 mm", "2000 mm"), ("450 mm", "1300 mm"))
     shock_shortest: Mm = ask(
         "Shock closed", "length", "Eye to eye, fully closed, from its maker or measured with the bump rubber off.",
-        may_be_empty=True, between=("80 mm", "1500 mm"), reading_error="1 mm",
+        may_be_empty=True, between=("80 mm", "1500 mm"), usual=("250 mm", "800 mm"), reading_error="1 mm",
     )  # fmt: skip
     shock_longest: Mm = ask(
         "Shock open", "length", "Eye to eye, fully open.",
-        may_be_empty=True, between=("80 mm", "2000 mm"), reading_error="1 mm",
+        may_be_empty=True, between=("80 mm", "2000 mm"), usual=("350 mm", "1200 mm"), reading_error="1 mm",
     )  # fmt: skip
     shock_diameter: Mm = ask(
         "Shock diameter", "length",
         "Across its widest: the spring where one is round it, else body or reservoir. Until measured 70 mm.",
-        may_be_empty=True, between=("20 mm", "250 mm"), reading_error="1 mm",
+        may_be_empty=True, between=("20 mm", "250 mm"), usual=("45 mm", "130 mm"), reading_error="1 mm",
     )  # fmt: skip

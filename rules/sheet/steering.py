@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from rules.graph.asking import Part, Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm, Rad
 from rules.motion.kinds import LinkageKind
 
@@ -10,7 +10,7 @@ ArmPoints = Literal["ahead", "behind"]
 StoppedBy = Literal["upright or arm", "rack", "steering box", "nothing"]
 
 
-class TieRodEnd(Part):
+class TieRodEnd(StepPart):
     """Where the tie rod takes hold of the upright: by its place, or by an arm copied. Wanted for strength as well."""
 
     tie_rod_ahead: Mm = ask(
@@ -20,6 +20,7 @@ class TieRodEnd(Part):
         "arm's length and angle below.",
         may_be_empty=True,
         between=("-500 mm", "500 mm"),
+        usual=("-230 mm", "230 mm"),
         reading_error="1 mm",
     )
     tie_rod_inboard: Mm = ask(
@@ -28,6 +29,7 @@ class TieRodEnd(Part):
         "Straightedge on the hub flange face; from it inboard to the middle of the outer tie-rod joint.",
         may_be_empty=True,
         between=("-200 mm", "500 mm"),
+        usual=("60 mm", "280 mm"),
         reading_error="1 mm",
     )
     tie_rod_above: Mm = ask(
@@ -36,6 +38,7 @@ class TieRodEnd(Part):
         "Straight up from spindle height to the middle of the outer tie-rod joint. Minus when it sits below.",
         may_be_empty=True,
         between=("-500 mm", "500 mm"),
+        usual=("-150 mm", "150 mm"),
         reading_error="1 mm",
     )
     tie_rod_end_reach: Mm = ask(
@@ -44,6 +47,7 @@ class TieRodEnd(Part):
         "From the middle of the outer tie-rod joint to the farthest point of its housing or bolt head.",
         may_be_empty=True,
         between=("3 mm", "80 mm"),
+        usual=("14 mm", "40 mm"),
         reading_error="1 mm",
     )
     copied_length: Mm = ask(
@@ -53,6 +57,7 @@ class TieRodEnd(Part):
         "where the places above are left empty.",
         may_be_empty=True,
         between=("30 mm", "500 mm"),
+        usual=("90 mm", "230 mm"),
         reading_error="1 mm",
     )
     copied_angle: Rad = ask(
@@ -62,6 +67,7 @@ class TieRodEnd(Part):
         "steering axis. Lay a straightedge along the wheel to measure from.",
         may_be_empty=True,
         between=("-60 deg", "60 deg"),
+        usual=("-30 deg", "30 deg"),
         reading_error="0.5 deg",
     )
     copied_side: ArmPoints = ask(
@@ -72,7 +78,7 @@ class TieRodEnd(Part):
     )
 
 
-class RodMover(Part):
+class RodMover(StepPart):
     """What moves the tie rod's inner end, and how far."""
 
     linkage: LinkageKind = ask(
@@ -88,6 +94,7 @@ class RodMover(Part):
         "Wheels straight: from the spindle's line forward to the middle of the tie rod's inner joint. Minus behind.",
         may_be_empty=True,
         between=("-1000 mm", "1000 mm"),
+        usual=("-350 mm", "350 mm"),
         reading_error="1 mm",
     )
     inner_from_centre: Mm = ask(
@@ -97,6 +104,7 @@ class RodMover(Part):
         "between the two.",
         may_be_empty=True,
         between=("0 mm", "1200 mm"),
+        usual=("150 mm", "500 mm"),
         reading_error="1 mm",
     )
     inner_height: Mm = ask(
@@ -105,6 +113,7 @@ class RodMover(Part):
         "At ride height, from level ground up to the middle of the tie rod's inner joint.",
         may_be_empty=True,
         between=("0 mm", "1500 mm"),
+        usual=("200 mm", "700 mm"),
         reading_error="1 mm",
     )
     rack_travel: Mm = ask(
@@ -113,6 +122,7 @@ class RodMover(Part):
         "How far rack or relay rod moves sideways from centre to its end. Measure end to end and halve it.",
         may_be_empty=True,
         between=("5 mm", "300 mm"),
+        usual=("45 mm", "150 mm"),
         reading_error="1 mm",
     )
     relay_arm_length: Mm = ask(
@@ -121,6 +131,7 @@ class RodMover(Part):
         "Relay rod only: from shaft to rod joint, both arms alike. Minus when the arms point rearward from their shafts.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
+        usual=("-250 mm", "250 mm"),
         reading_error="1 mm",
     )
     stop_angle: Rad = ask(
@@ -130,6 +141,7 @@ class RodMover(Part):
         "rod comes to its end first.",
         may_be_empty=True,
         between=("5 deg", "70 deg"),
+        usual=("22 deg", "48 deg"),
         reading_error="0.5 deg",
     )
 
@@ -162,6 +174,7 @@ class Steering(TieRodEnd, RodMover, Step):
         "the first turn from centre.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
+        usual=("30 mm", "80 mm"),
         reading_error="1 mm",
     )
     steering_wheel_diameter: Mm = ask(
@@ -170,5 +183,6 @@ class Steering(TieRodEnd, RodMover, Step):
         "Across the middle of the rim.",
         may_be_empty=True,
         between=("150 mm", "600 mm"),
+        usual=("240 mm", "430 mm"),
         reading_error="3 mm",
     )

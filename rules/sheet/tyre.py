@@ -36,6 +36,7 @@ class Tyre(Step):
         "Outside diameter the layout is drawn for. Leave empty to use the middle of the two tyres.",
         may_be_empty=True,
         between=("300 mm", "1600 mm"),
+        usual=("500 mm", "1050 mm"),
         reading_error="3 mm",
         bought="",
     )
@@ -46,6 +47,7 @@ class Tyre(Step):
         "used until it is measured.",
         may_be_empty=True,
         between=("120 mm", "800 mm"),
+        usual=("240 mm", "520 mm"),
         reading_error="3 mm",
     )
     rim_width_least: Mm = ask(
@@ -53,6 +55,7 @@ class Tyre(Step):
         "length",
         "From the tyre maker's list for this exact tyre: the narrowest rim, bead seat to bead seat.",
         between=("60 mm", "600 mm"),
+        usual=("4 in", "12 in"),
         mark="rim width",
     )
     rim_width_most: Mm = ask(
@@ -60,6 +63,7 @@ class Tyre(Step):
         "length",
         "From the same list: the widest rim.",
         between=("60 mm", "600 mm"),
+        usual=("5 in", "14 in"),
         mark="rim width",
     )
     load_capacity: Kg = ask(
@@ -68,6 +72,7 @@ class Tyre(Step):
         "From the sidewall, at the pressure you will run. Leave empty to use the load index in the size marks.",
         may_be_empty=True,
         between=("50 kg", "5000 kg"),
+        usual=("300 kg", "1900 kg"),
     )
     speed_symbol: str = ask(
         "Speed symbol",

@@ -41,6 +41,7 @@ class Upright(Step):
         "somebody who answers for it.",
         may_be_empty=True,
         between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
     )
     beam: Beam = ask(
         "Beam on the back of the plate",
@@ -55,6 +56,7 @@ class Upright(Step):
         "Across the beam, fore and aft. For a tube its outside diameter.",
         may_be_empty=True,
         between=("10 mm", "200 mm"),
+        usual=("30 mm", "120 mm"),
         reading_error="0.2 mm",
     )
     beam_depth: Mm = ask(
@@ -63,6 +65,7 @@ class Upright(Step):
         "From the plate's back to the beam's inboard face. Not asked for a tube.",
         may_be_empty=True,
         between=("8 mm", "150 mm"),
+        usual=("25 mm", "100 mm"),
         reading_error="0.2 mm",
     )
     beam_wall: Mm = ask(
@@ -71,6 +74,7 @@ class Upright(Step):
         "Caliper on a cut end, burr off. The thinnest place counts.",
         may_be_empty=True,
         between=("1 mm", "20 mm"),
+        usual=("3 mm", "13 mm"),
         reading_error="0.05 mm",
     )
     beam_corner_radius: Mm = ask(
@@ -79,6 +83,7 @@ class Upright(Step):
         "Radius gauge on the box's outside corner. Empty counts as twice the wall, as rolled.",
         may_be_empty=True,
         between=("0 mm", "40 mm"),
+        usual=("0 mm", "20 mm"),
         reading_error="0.5 mm",
     )
     beam_to_pivots: bool = ask(
@@ -99,6 +104,7 @@ class Upright(Step):
         "Straight up from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
+        usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
     section_below: Mm = ask(
@@ -107,6 +113,7 @@ class Upright(Step):
         "Straight down from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
+        usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
     steering_arm_form: ArmForm = ask(
@@ -121,6 +128,7 @@ class Upright(Step):
         "From the middle of the tie-rod joint straight to the arm's root, where its weld or bolts begin.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
+        usual=("60 mm", "220 mm"),
         reading_error="1 mm",
     )
     steering_arm_root_above: Mm = ask(
@@ -129,6 +137,7 @@ class Upright(Step):
         "Straight up from spindle height to the middle of the arm's root, where it joins the upright. Minus when below.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
+        usual=("-100 mm", "100 mm"),
         reading_error="2 mm",
     )
     steering_arm_width: Mm = ask(
@@ -137,6 +146,7 @@ class Upright(Step):
         "Level across the arm, the way the tie rod pushes. For a round arm its diameter.",
         may_be_empty=True,
         between=("5 mm", "150 mm"),
+        usual=("25 mm", "100 mm"),
         reading_error="0.2 mm",
     )
     steering_arm_height: Mm = ask(
@@ -145,6 +155,7 @@ class Upright(Step):
         "Up and down across the arm. Not asked for a round arm.",
         may_be_empty=True,
         between=("3 mm", "150 mm"),
+        usual=("10 mm", "50 mm"),
         reading_error="0.2 mm",
     )
     steering_arm_wall: Mm = ask(
@@ -153,6 +164,7 @@ class Upright(Step):
         "Wall of a box or tube arm. Not asked for a solid bar.",
         may_be_empty=True,
         between=("1 mm", "20 mm"),
+        usual=("3 mm", "10 mm"),
         reading_error="0.05 mm",
     )
     bracket_arm_length: Mm = ask(
@@ -161,6 +173,7 @@ class Upright(Step):
         "From the bracket's weld or bolts out to the line through the two caliper bolts.",
         may_be_empty=True,
         between=("3 mm", "250 mm"),
+        usual=("20 mm", "70 mm"),
         reading_error="1 mm",
     )
     bracket_arm_width: Mm = ask(
@@ -169,6 +182,7 @@ class Upright(Step):
         "Along the rotor's edge, where the bracket leaves its weld or bolts. Holes in it taken off.",
         may_be_empty=True,
         between=("10 mm", "300 mm"),
+        usual=("60 mm", "200 mm"),
         reading_error="0.5 mm",
     )
     bracket_arm_offset: Mm = ask(
@@ -177,6 +191,7 @@ class Upright(Step):
         "Square across: from the middle of the rotor's thickness to the middle of the bracket's.",
         may_be_empty=True,
         between=("0 mm", "120 mm"),
+        usual=("0 mm", "65 mm"),
         reading_error="0.5 mm",
     )
     snout_diameter: Mm = ask(
@@ -185,6 +200,7 @@ class Upright(Step):
         "Only where the hub runs on a fixed snout or pin: its smallest diameter where it meets the upright.",
         may_be_empty=True,
         between=("10 mm", "120 mm"),
+        usual=("25 mm", "70 mm"),
         reading_error="0.05 mm",
     )
     snout_yield: MPa = ask(
@@ -193,4 +209,5 @@ class Upright(Step):
         "Off the snout's certificate; beside a weld, what is left of it there.",
         may_be_empty=True,
         between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "1000 MPa"),
     )

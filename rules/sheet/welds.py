@@ -61,6 +61,7 @@ class WeldQuestions:
         "Caliper on the bare metal where the weld goes; the wall, for a tube or cup.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
+        usual=("3 mm", "40 mm"),
         reading_error="0.1 mm",
     )
     thickness_two: Mm = ask(
@@ -69,6 +70,7 @@ class WeldQuestions:
         "Caliper on the bare metal: the plate, or the wall of the box or tube.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
+        usual=("3 mm", "25 mm"),
         reading_error="0.1 mm",
     )
     form: WeldForm = ask(
@@ -83,6 +85,7 @@ class WeldQuestions:
         "From the corner to the toe of the weld, the smaller of the two, with a fillet gauge. Empty for a full bevel.",
         may_be_empty=True,
         between=("1 mm", "40 mm"),
+        usual=("3 mm", "16 mm"),
         reading_error="0.5 mm",
     )
     run: Mm = ask(
@@ -91,6 +94,7 @@ class WeldQuestions:
         "Along the weld from start to stop, or the longer side of a rectangle. Empty for a tube or cup.",
         may_be_empty=True,
         between=("5 mm", "600 mm"),
+        usual=("25 mm", "260 mm"),
         reading_error="1 mm",
     )
     apart: Mm = ask(
@@ -99,6 +103,7 @@ class WeldQuestions:
         "From one run to the other across the part, or the outside diameter of a tube or cup. Empty for a single run.",
         may_be_empty=True,
         between=("1 mm", "400 mm"),
+        usual=("6 mm", "150 mm"),
         reading_error="0.5 mm",
     )
     runs_lie: Way = ask(
@@ -119,6 +124,7 @@ class WeldQuestions:
         "Fore and aft, from the middle of the weld to where the load comes in; plus when that is ahead. 0 when level.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
+        usual=("-200 mm", "200 mm"),
         reading_error="1 mm",
     )
     load_above: Mm = ask(
@@ -127,6 +133,7 @@ class WeldQuestions:
         "Up and down, from the middle of the weld to where the load comes in; plus when that is above. 0 when level.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
+        usual=("-35 mm", "35 mm"),
         reading_error="1 mm",
     )
     load_inboard: Mm = ask(
@@ -135,6 +142,7 @@ class WeldQuestions:
         "Across the car, from the middle of the weld to where the load comes in; plus when that is inboard. 0 when level.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
+        usual=("-80 mm", "140 mm"),
         reading_error="1 mm",
     )
     welded_by: WeldProcess = ask(

@@ -29,6 +29,7 @@ class Wheel(Step):
         "length",
         "The rim size stamped on the wheel, bead seat to bead seat: 15, 16, 17 in. Not the outside of the lips.",
         between=("8 in", "30 in"),
+        usual=("12 in", "20 in"),
         whole_inches=True,
         mark="rim diameter",
     )
@@ -37,6 +38,7 @@ class Wheel(Step):
         "length",
         "The stamped width, bead seat to bead seat, inside the lips: 8, 8 1/2, 10 in.",
         between=("3 in", "20 in"),
+        usual=("4 in", "12 in"),
         reading_error="1 mm",
         mark="rim width",
     )
@@ -46,6 +48,7 @@ class Wheel(Step):
         "Straightedge across each lip; measure between them. Until measured, width + 1 in is assumed.",
         may_be_empty=True,
         between=("3 in", "22 in"),
+        usual=("5 in", "13 in"),
         reading_error="1 mm",
     )
     offset: Mm = ask(
@@ -55,6 +58,7 @@ class Wheel(Step):
         "or the backspacing; both is best.",
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
+        usual=("-60 mm", "70 mm"),
         reading_error="1 mm",
         mark="rim offset",
     )
@@ -65,6 +69,7 @@ class Wheel(Step):
         "or centre cap.",
         may_be_empty=True,
         between=("0 mm", "400 mm"),
+        usual=("60 mm", "200 mm"),
         reading_error="1 mm",
     )
     bolt_circle: BoltCircle = ask(
@@ -77,6 +82,7 @@ class Wheel(Step):
         "length",
         "Inside calipers across the hole in the middle, on the mounting side, clear of paint.",
         between=("20 mm", "300 mm"),
+        usual=("50 mm", "135 mm"),
         reading_error="0.1 mm",
     )
     barrel_inside_diameter: Mm = ask(
@@ -86,6 +92,7 @@ class Wheel(Step):
         "Until measured, wheel diameter - 20 mm is assumed.",
         may_be_empty=True,
         between=("150 mm", "800 mm"),
+        usual=("270 mm", "490 mm"),
         reading_error="1 mm",
     )
     spoke_room: Mm = ask(
@@ -94,6 +101,7 @@ class Wheel(Step):
         "From the wheel's mounting face to the back of the spokes at caliper radius; plus when the spokes are outboard.",
         may_be_empty=True,
         between=("-200 mm", "300 mm"),
+        usual=("7 mm", "20 mm"),
         reading_error="1 mm",
     )
     pad_thickness: Mm = ask(
@@ -102,6 +110,7 @@ class Wheel(Step):
         "Thickness the stud passes through at the nut seat: depth gauge from seat to mounting face.",
         may_be_empty=True,
         between=("0 mm", "80 mm"),
+        usual=("8 mm", "20 mm"),
         reading_error="0.5 mm",
     )
     nut_pocket: Mm = ask(
@@ -124,5 +133,6 @@ class Wheel(Step):
         "Stamped inside the wheel or on the back of a spoke; else ask the maker.",
         may_be_empty=True,
         between=("50 kg", "5000 kg"),
+        usual=("300 kg", "1600 kg"),
     )
     price_each: Price = ask("Price each", "price", "What one wheel costs.", may_be_empty=True)  # fmt: skip

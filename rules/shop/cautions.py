@@ -2,8 +2,10 @@
 
 from collections.abc import Iterator
 
-from rules.judging.judge import Judged
+from rules.graph.asking import printable
+from rules.judging.judge import Judged, label
 from rules.judging.reader import answer, name
+from rules.sheet import FIELDS
 from rules.sheet.rotor import CUT
 from rules.shop.checklist_line import CAUTIONS, SETTLE, ChecklistLine
 
@@ -33,6 +35,10 @@ def cautions(judged: Judged) -> Iterator[ChecklistLine]:
             "not-finished", f"NOT FINISHED. Needed answers are missing or cannot be read; see “{SETTLE}”. "
             "A blank is not a figure: do not lay out from this sheet yet.",
         )  # fmt: skip
+    if yes := [_as_it_stands(name, judged) for name in FIELDS if name in judged.sheet.confirmed]:
+        yield _caution("confirmed", f"Unusual, and confirmed by the builder: {'; '.join(yes)}.")
+    if asked := [_as_it_stands(name, judged) for name in judged.sheet.unusual]:
+        yield _caution("unusual", f"Unusual, and nobody has confirmed it: {'; '.join(asked)}.")
     for line, text in ALWAYS:
         yield _caution(line, text)
     if answer(judged.worked.known, HELD_TOGETHER_BY) == "a clamped stub shaft":
@@ -46,6 +52,10 @@ def cautions(judged: Judged) -> Iterator[ChecklistLine]:
             "The rotor is cut to one plate: its maker's limits are void and nobody publishes a safe thickness. Look for "
             "cracks after every drive.",
         )
+
+
+def _as_it_stands(field: str, judged: Judged) -> str:
+    return f"{label(field)} {printable(judged.sheet.typed[field])}"
 
 
 def _caution(line: str, text: str) -> ChecklistLine:

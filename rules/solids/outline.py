@@ -4,8 +4,9 @@ from functools import lru_cache
 from itertools import pairwise
 from math import hypot, inf
 
-Point = tuple[float, float]
-Outline = tuple[Point, ...]
+from rules.measure.outline import Point
+
+Polygon = tuple[Point, ...]
 
 SMALL = 1e-9
 
@@ -15,7 +16,7 @@ def _turn(a: Point, b: Point, c: Point) -> float:
     return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
-def area(outline: Outline) -> float:
+def area(outline: Polygon) -> float:
     """mm2, plus when it runs counter-clockwise.
 
     >>> area(((0.0, 0.0), (4.0, 0.0), (4.0, 3.0)))
@@ -37,7 +38,7 @@ def edge_distance(point: Point, start: Point, end: Point) -> float:
     return hypot(point[0] - start[0] - part * along, point[1] - start[1] - part * up)
 
 
-def contains(outline: Outline, point: Point) -> bool:
+def contains(outline: Polygon, point: Point) -> bool:
     """Whether the outline goes round the point (its edge itself may count either way).
 
     >>> contains(((0.0, 0.0), (4.0, 0.0), (4.0, 3.0)), (3.0, 1.0))
@@ -51,7 +52,7 @@ def contains(outline: Outline, point: Point) -> bool:
     return inside
 
 
-def _clear(outline: Outline, first: int, second: int) -> bool:
+def _clear(outline: Polygon, first: int, second: int) -> bool:
     """Whether the straight cut between two corners runs inside the outline and touches no other part of it."""
     a, b, count = outline[first], outline[second], len(outline)
     for i in range(count):
@@ -66,7 +67,7 @@ def _clear(outline: Outline, first: int, second: int) -> bool:
 
 
 @lru_cache(maxsize=1024)
-def convex_pieces(outline: Outline) -> tuple[Outline, ...]:
+def convex_pieces(outline: Polygon) -> tuple[Polygon, ...]:
     """The outline, cut into convex outlines that run counter-clockwise. Points or a line are left as they are.
 
     At each corner that points inward it is cut straight across to another corner: one that leaves no inward corner there if
@@ -98,7 +99,7 @@ def convex_pieces(outline: Outline) -> tuple[Outline, ...]:
     return convex_pieces(outline[low : high + 1]) + convex_pieces(outline[high:] + outline[: low + 1])
 
 
-def nearest_and_farthest(outline: Outline, point: Point) -> tuple[float, float]:
+def nearest_and_farthest(outline: Polygon, point: Point) -> tuple[float, float]:
     """Least and greatest distance from a point to the area inside the outline, mm; the least is 0 where it is inside.
 
     >>> nearest_and_farthest(((3.0, 0.0), (6.0, 0.0), (6.0, 8.0), (3.0, 8.0)), (0.0, 0.0))

@@ -10,7 +10,8 @@ from itertools import pairwise
 from math import acos, asin, atan2, cos, dist, hypot, inf, pi, sin, sqrt
 from typing import NamedTuple
 
-from rules.solids.outline import Outline, Point
+from rules.measure.outline import Point
+from rules.solids.outline import Polygon
 from rules.solids.space import Motion, Vector, cross, dot, minus, plus, size, times
 
 Axis = tuple[Vector, Vector]
@@ -180,7 +181,7 @@ class Wedge:
     axis: Vector
     towards: Vector
     across: Vector
-    profile: Outline
+    profile: Polygon
     half_angle: float
     radius: float = 0.0
     inner: tuple[Point, ...] = field(init=False)
@@ -305,7 +306,7 @@ class Wedge:
 Piece = Hull | Wedge
 
 
-def inner_side(profile: Outline) -> tuple[Point, ...]:
+def inner_side(profile: Polygon) -> tuple[Point, ...]:
     """The side of a convex profile that faces the axis, lowest along first.
 
     >>> inner_side(((5.0, 0.0), (9.0, 0.0), (9.0, 4.0), (7.0, 4.0)))

@@ -8,7 +8,7 @@ from math import cos, pi, radians, sin, tan
 from typing import Protocol
 
 from rules.solids.gap import Solid
-from rules.solids.outline import Outline, area, convex_pieces, edge_distance
+from rules.solids.outline import Polygon, area, convex_pieces, edge_distance
 from rules.solids.pieces import Corner, Hull, Piece, Wedge
 from rules.solids.space import Vector, cross, minus, plus, size, square_to, times, unit
 
@@ -111,7 +111,7 @@ class Revolved:
 
     origin: Vector
     axis: Vector
-    profile: Outline
+    profile: Polygon
     rounding: float = 0.0
     towards: Vector | None = None
     half_angle: float = pi
@@ -162,7 +162,7 @@ class Prism:
     origin: Vector
     across: Vector
     up: Vector
-    outline: Outline
+    outline: Polygon
     low: float
     high: float
     bore: Bore | None = None

@@ -236,22 +236,22 @@ class _Beam:
     shear_v: float
 
 
-Piece = tuple[float, float, float, float]
+Rectangle = tuple[float, float, float, float]
 """Area, v of its own centroid, own second moment about the width's axis, second moment about u = 0."""
 
 
-def _piece(section: Section, place: float) -> Piece:
+def _piece(section: Section, place: float) -> Rectangle:
     return section.area, place, section.inertia_u, section.inertia_v
 
 
-def _holes(place: float, thick: float, hole: float, spacing: float) -> Piece:
+def _holes(place: float, thick: float, hole: float, spacing: float) -> Rectangle:
     """Two holes through a wall, as metal taken away."""
     area = 2 * hole * thick
     return -area, place, -area * thick**2 / 12, -area * ((spacing / 2) ** 2 + hole**2 / 12)
 
 
 def _joined(
-    pieces: list[Piece], plate: Section, beam: _Beam, thickness: float, beam_width: float, beam_depth: float
+    pieces: list[Rectangle], plate: Section, beam: _Beam, thickness: float, beam_width: float, beam_depth: float
 ) -> Section:
     area = sum(piece[0] for piece in pieces)
     _positive(area)

@@ -61,12 +61,17 @@ def overhung_plate_stress(
     load, other: N, either way, at one distance `overhang` from the line, mm, and `apart` along it, mm; the stress is the one
     under `load`. It does not depend on the overhang of a single load, since more lever is spread over more width. cut_beside:
     an opening ends the line close by, and one side carries it all: twice the moment, by symmetry, which is a rough rule.
-    A load inside the plate, and not at its free edge, bends it less. Above nought; the overhang longer than the plate is thick.
+    A load inside the plate, and not at its free edge, bends it less.
+
+    Above nought. The figure holds where the overhang is longer than the plate is thick. Below that the width that shares the
+    moment is kept at what it is there, so that the stress falls with the lever to nought at no overhang: our own rule, no
+    source.
 
     >>> round(overhung_plate_stress(1000.0, 0.0, 80.0, 20.0, 10.0, False), 2)
     30.54
     """
-    together = abs(load) + abs(other) / (1 + (apart / overhang) ** 2)
+    holds = max(overhang, thickness)
+    together = (abs(load) + abs(other) / (1 + (apart / holds) ** 2)) * overhang / holds
     return CANTILEVER_PLATE * together * (2 if cut_beside else 1) * 6 / thickness**2
 
 

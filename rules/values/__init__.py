@@ -3,6 +3,9 @@
 from collections.abc import Callable
 from typing import Any
 
+from rules.values.agreement import (
+    levers,
+)
 from rules.values.corner import joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
 from rules.values.corner import room as corner_room
 from rules.values.steering import (
@@ -69,6 +72,7 @@ MODULES = (
     arms,
     bolts,
     pivot_bolts,
+    levers,
     stand_ins,
     wheel_parts,
     upright_parts,

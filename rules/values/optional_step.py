@@ -3,13 +3,13 @@
 from collections.abc import Iterable, Mapping
 from typing import Any, TypeVar
 
-from rules.graph.asking import Part, Step, given, need
+from rules.graph.asking import Step, StepPart, given, need
 from rules.graph.results import NotJudged, Waits
 
 Answer = TypeVar("Answer")
 
 
-def need_once_begun(record: Step | Part, *keys: str, why_not: str, begun_by: Iterable[str] = ()) -> None:
+def need_once_begun(record: Step | StepPart, *keys: str, why_not: str, begun_by: Iterable[str] = ()) -> None:
     """See that these answers of an optional step are all there. begun_by: other answers of the record that ask for them.
 
     Raises NotJudged(why_not) while none of either is given, Waits for those that miss once one is.

@@ -3,13 +3,13 @@
 from collections.abc import Mapping
 from typing import Literal, get_args
 
-Drawing = Literal["braille", "blocks", "plain"]
-DRAWINGS: tuple[Drawing, ...] = get_args(Drawing)
+DrawingStyle = Literal["braille", "blocks", "plain"]
+DRAWINGS: tuple[DrawingStyle, ...] = get_args(DrawingStyle)
 """In the order one key goes through them, the finest first."""
-DOT_IN_WORDS: Mapping[Drawing, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
+DOT_IN_WORDS: Mapping[DrawingStyle, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
 
 
-def best_drawing(environment: Mapping[str, str], encoding: str) -> Drawing:
+def best_drawing(environment: Mapping[str, str], encoding: str) -> DrawingStyle:
     """The finest drawing this terminal can be expected to show.
 
     Plain ASCII where the output is not UTF-8 or TERM is "dumb"; quadrant blocks on the Linux console, whose
@@ -20,7 +20,7 @@ def best_drawing(environment: Mapping[str, str], encoding: str) -> Drawing:
     return "blocks" if environment.get("TERM") == "linux" else "braille"
 
 
-def next_drawing(drawing: Drawing) -> Drawing:
+def next_drawing(drawing: DrawingStyle) -> DrawingStyle:
     """The one after it; after the last, the first again.
 
     >>> next_drawing("plain")

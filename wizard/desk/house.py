@@ -6,7 +6,7 @@ from typing import Any, Protocol, cast
 
 from textual.dom import DOMNode
 
-from wizard.desk.drawing_styles import Drawing
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.desk.session import Session
 from wizard.files.sheet_file import SheetFile
 
@@ -17,7 +17,7 @@ class House(Protocol):
     session: Session | None
     note: str
     trouble_at_start: str
-    drawing: Drawing
+    drawing: DrawingStyle
 
     @property
     def more_typed(self) -> bool: ...

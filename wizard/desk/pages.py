@@ -134,15 +134,13 @@ def page_state(page: Page, judged: Judged) -> PageState:
     found = [finding for finding in judged.findings if finding.step in steps]
     working = any(finding.check in judged.worked.put_off for finding in found)
     begun = any(name in judged.sheet.typed for name in names)
-    left = names & ({*judged.missing} | _wanted(judged, also_not_judged=begun and page not in CORE))
+    left = names & ({*judged.missing} | _waited_for(judged))
     return PageState(unreadable, len(left), begun, found[0].verdict if found else "good", working)
 
 
-def _wanted(judged: Judged, *, also_not_judged: bool) -> set[str]:
-    """Entries that checks wait for, and on a page that may be left out and is begun, those for which one is not judged."""
-    open_ones = ("waiting", "not judged") if also_not_judged else ("waiting",)
-    found = [finding for finding in judged.findings if finding.verdict in open_ones]
-    return {name for finding in found for name in finding.waits_for}
+def _waited_for(judged: Judged) -> set[str]:
+    """Entries that checks wait for. What is not judged may stay so: no page is unfinished for it."""
+    return {name for finding in judged.findings if finding.verdict == "waiting" for name in finding.waits_for}
 
 
 def first_unfinished(judged: Judged) -> int:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from wizard.desk.drawing_styles import Drawing
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.files.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
 
 if TYPE_CHECKING:
@@ -50,12 +50,12 @@ def forget(path: Path) -> None:
     _remember(lambda held: {"recent": [other for other in held.recent if Path(other) != path]})
 
 
-def drawing() -> Drawing | Literal[""]:
+def drawing() -> DrawingStyle | Literal[""]:
     """The style the picture was last drawn in; empty when nothing was chosen."""
     return _remembered().drawing
 
 
-def set_drawing(style: Drawing) -> None:
+def set_drawing(style: DrawingStyle) -> None:
     """Remember how the picture is drawn."""
     _remember(lambda held: {"drawing": style})
 

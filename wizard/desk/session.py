@@ -11,6 +11,7 @@ from rules.judging.judge import Judged, judge
 from rules.measure.display import other
 from rules.measure.quantity import EntryError, Units
 from rules.sheet import FIELDS, Sheet, read_sheet
+from rules.sheet.confirmed import CONFIRMED
 from wizard.desk.pages import ASKED
 from wizard.files import sheet_file
 from wizard.files.saving import complete_document
@@ -121,6 +122,14 @@ class Session:
             table.pop(key, None)
         else:
             table[key] = entry
+        self.unsaved = True
+        self.look_again()
+
+    def confirm(self, name: str) -> None:
+        """Say yes to an unusual answer as it stands. The yes goes when the answer changes."""
+        entry, unit = self.entry(name), ASKED[name].bare_unit(self.units) if self.units else ""
+        bare = isinstance(entry, int | float) or _read(ASKED[name], entry, None) is None
+        self._table(CONFIRMED)[name] = f"{entry} {unit}" if bare and unit else entry
         self.unsaved = True
         self.look_again()
 
@@ -236,7 +245,7 @@ class Write(Protocol):
     def __call__(self, document: Mapping[str, object], /) -> SheetFile: ...
 
 
-def _read(asked: AskedField, entry: object, units: Units) -> object:
+def _read(asked: AskedField, entry: object, units: Units | None) -> object:
     try:
         return asked.read(entry, units)
     except EntryError:

@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, TypeAlias, cast
 
 from rules.sheet import STEPS, WORKED_OUT
+from rules.sheet.confirmed import CONFIRMED
 from wizard.files.sheet_text import (
     EARLIER_HEADER,
     HEADER,
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
     Part: TypeAlias = tuple[Key | None, Item]
     Block: TypeAlias = Table | TOMLDocument
 
-_TOP = ("sheet_version", "title", "units", *(step.name for step in STEPS))
+_TOP = ("sheet_version", "title", "units", *(step.name for step in STEPS), CONFIRMED)
 _WITHIN: dict[str, Sequence[str]] = {step.name: list(step.asked()) for step in STEPS}
 _NAMES = ("id", "check")
 """What tells the tables of one list apart."""

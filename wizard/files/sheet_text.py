@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping
 
 from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
+from rules.sheet.confirmed import CONFIRMED
 
 MOST_BYTES = 256 * 1024
 MOST_ANSWERS = 192 * 1024
@@ -53,7 +54,7 @@ def to_text(document: Mapping[str, object]) -> str:
     parts = [HEADER]
     if single:
         parts.append("".join(entry_text(name, held) for name, held in single.items()))
-    parts += [table_text(name, tables[name]) for name in _in_order(tables, [step.name for step in STEPS])]
+    parts += [table_text(name, tables[name]) for name in _in_order(tables, [*(step.name for step in STEPS), CONFIRMED])]
     return "\n".join(parts) + worked_out_text(
         {name: document[name] for name in WORKED_OUT if name in document and name not in single}
     )

@@ -6,7 +6,7 @@ from dataclasses import replace
 from rules.judging.judge import Judged, shown
 from rules.shop.checklist import BLANK, ChecklistLine, Marks
 from rules.shop.checklist_line import REVISION
-from wizard.paper.checklist_text import HEADINGS, LEGEND, Part, has_blank, head, is_plain, sections
+from wizard.paper.checklist_text import HEADINGS, LEGEND, ForWhom, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import POINT, WORDS, Area, Document, line_height, paper_size, text_width, wrap
 
@@ -23,7 +23,9 @@ _PADDING = 1.2
 """mm above and below the words of a row."""
 
 
-def checklist_pdf(judged: Judged, document: Mapping[str, object], paper: str = "letter", part: Part = "whole") -> bytes:
+def checklist_pdf(
+    judged: Judged, document: Mapping[str, object], paper: str = "letter", part: ForWhom = "whole"
+) -> bytes:
     """The checklist as a PDF file.
 
     document: the sheet as in its file; ticks and measured results on it are printed in place. paper: a name or a size with its

@@ -22,7 +22,7 @@ from rules.shop.checklist import (
     marked,
 )
 
-Part = Literal["whole", "welder"]
+ForWhom = Literal["whole", "welder"]
 
 VEHICLE, _USE = name("job.vehicle"), name("job.use")
 
@@ -40,7 +40,7 @@ HEADINGS = {"whole": "SHOP CHECKLIST", "welder": "SHOP CHECKLIST, WELDER'S PART"
 LEGEND = "Tick each piece, left and right; write in what you measured, initials at a HOLD."
 
 
-def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
+def as_text(judged: Judged, document: Mapping[str, object], part: ForWhom = "whole") -> str:
     """The checklist in plain ASCII, 80 columns at most. part: "welder" leaves out what the welder has no use for.
 
     document: the sheet as in its file; ticks and measured results on it are printed in place.
@@ -55,7 +55,7 @@ def as_text(judged: Judged, document: Mapping[str, object], part: Part = "whole"
     return "\n".join(row.rstrip() for row in rows) + "\n"
 
 
-def as_markdown(judged: Judged, document: Mapping[str, object], part: Part = "whole") -> str:
+def as_markdown(judged: Judged, document: Mapping[str, object], part: ForWhom = "whole") -> str:
     """The checklist as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
     rows = [f"# {HEADINGS[part].capitalize()}", ""]
     rows += [f"- {name}: {markdown_line(words)}" for name, words in head(judged)]
@@ -87,7 +87,7 @@ def head(judged: Judged) -> list[tuple[str, str]]:
 
 
 def sections(
-    judged: Judged, document: Mapping[str, object], part: Part
+    judged: Judged, document: Mapping[str, object], part: ForWhom
 ) -> Iterable[tuple[str, list[tuple[ChecklistLine, Marks]]]]:
     """Each section with its lines and what is marked on them, in shop order."""
     lines = marked(checklist(judged), kept_marks(document))

@@ -6,8 +6,9 @@ Every page carries check bars, the side, and DO NOT CUT with its reasons where t
 from collections.abc import Sequence
 from functools import partial
 
-from rules.drawn.full_size import PROJECTION, Drawing, Extent, Side, TitleBlock, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size
 from rules.judging.judge import Judged
+from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
 from wizard.paper.flow import Flow

@@ -2,14 +2,15 @@
 
 from collections.abc import Iterable
 
-from rules.drawn.full_size.shapes import Item, PaperCircle, PaperWords, Point, Stroke, corners
+from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.measure.outline import Point
 from wizard.paper.pdf import Area, PaperPage
 
 _SYMBOL = 9.0
 """mm, height of the projection symbol."""
 
 
-def draw_items(page: PaperPage, items: Iterable[Item]) -> None:
+def draw_items(page: PaperPage, items: Iterable[PaperItem]) -> None:
     """Draw at true size, the drawing's origin on the page's."""
     for item in items:
         match item:
@@ -23,7 +24,7 @@ def draw_items(page: PaperPage, items: Iterable[Item]) -> None:
                 page.text(item.at, item.text, item.size, item.bold, item.align, item.angle, middle=True)
 
 
-def draw_reduced(page: PaperPage, items: Iterable[Item], reduction: float) -> None:
+def draw_reduced(page: PaperPage, items: Iterable[PaperItem], reduction: float) -> None:
     """Edges, axes and neighbouring parts at 1 to `reduction`, without dimensions and words."""
 
     def at(point: Point) -> Point:

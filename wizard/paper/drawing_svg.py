@@ -4,10 +4,11 @@ import textwrap
 from collections.abc import Iterator
 from html import escape
 
-from rules.drawn.full_size import PROJECTION, Extent, Side, full_size
-from rules.drawn.full_size.shapes import Item, PaperCircle, PaperWords, Point, Stroke, corners
+from rules.drawn.full_size import PROJECTION, Extent, full_size
+from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, corners
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
+from rules.measure.outline import Point, Side
 from wizard.paper.lettering import POINT
 from wizard.paper.pdf import BARS, FIGURE_HEIGHT, MARGIN, MEASURE_THIS, PENS
 from wizard.paper.stops import stops
@@ -65,7 +66,7 @@ def _wrapped(text: str, width: float) -> list[str]:
     return textwrap.wrap(text, int((width - 2 * MARGIN) / _LETTERS)) or [""]
 
 
-def _drawn(item: Item) -> str:
+def _drawn(item: PaperItem) -> str:
     """An item with y turned down, as SVG counts it."""
     match item:
         case Stroke():

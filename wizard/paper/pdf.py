@@ -11,11 +11,13 @@ from dataclasses import dataclass
 from math import cos, radians, sin, tan
 from typing import Any, Literal
 
+from rules.drawn.full_size.shapes import Align
+from rules.measure.outline import Point
 from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
-    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "Pen", "Point", "check_bars", "drawable",
+    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "PaperPen", "Point", "check_bars", "drawable",
     "line_height", "paper_size", "row_height", "shortened", "text_width", "wrap",
 ]  # fmt: skip
 
@@ -25,15 +27,13 @@ MARGIN = 12.0
 FIGURE_HEIGHT = 0.73
 """Height of a figure or a capital, as a share of the letter size."""
 
-Point = tuple[float, float]
-Align = Literal["left", "centre", "right"]
-Pen = Literal["outline", "thin", "hidden", "centre", "adjacent", "bar"]
+PaperPen = Literal["outline", "thin", "hidden", "centre", "adjacent", "bar"]
 
 WIDE, NARROW = 0.5, 0.25
 """mm: the pair of line widths of ISO 128-2 used here."""
 
 _LONG, _DASH, _GAP, _DOT = 24 * NARROW, 12 * NARROW, 3 * NARROW, NARROW
-PENS: dict[Pen, tuple[float, tuple[float, ...]]] = {
+PENS: dict[PaperPen, tuple[float, tuple[float, ...]]] = {
     "outline": (WIDE, ()),
     "thin": (NARROW, ()),
     "hidden": (NARROW, (_DASH, _GAP)),
@@ -92,14 +92,14 @@ class PaperPage:
         band = line_height() + 2
         return Area(MARGIN, MARGIN + band, self.width - MARGIN, self.height - MARGIN - band)
 
-    def line(self, start: Point, end: Point, pen: Pen = "thin") -> None:
+    def line(self, start: Point, end: Point, pen: PaperPen = "thin") -> None:
         """A straight line."""
         self.polyline((start, end), pen)
 
     def polyline(
         self,
         points: Sequence[Point],
-        pen: Pen = "thin",
+        pen: PaperPen = "thin",
         closed: bool = False,
         filled: bool = False,
         white: bool = False,
@@ -120,7 +120,7 @@ class PaperPage:
 
         self._marks.append(draw)
 
-    def circle(self, centre: Point, radius: float, pen: Pen = "outline", filled: bool = False) -> None:
+    def circle(self, centre: Point, radius: float, pen: PaperPen = "outline", filled: bool = False) -> None:
         """A circle of eight curves: round to a few thousandths of a mm at any size that fits on paper."""
 
         def draw(canvas: Any) -> None:
@@ -135,7 +135,7 @@ class PaperPage:
 
         self._marks.append(draw)
 
-    def box(self, area: Area, pen: Pen = "thin", filled: bool = False) -> None:
+    def box(self, area: Area, pen: PaperPen = "thin", filled: bool = False) -> None:
         """A rectangle."""
         corners = ((area.left, area.bottom), (area.right, area.bottom), (area.right, area.top), (area.left, area.top))
         self.polyline(corners, pen, closed=True, filled=filled)
@@ -257,7 +257,7 @@ def row_height(widths: Sequence[float], row: Sequence[object], size: float = WOR
     return deepest * line_height(size) + 2 * CELL_PADDING
 
 
-def _set_pen(canvas: Any, pen: Pen) -> None:
+def _set_pen(canvas: Any, pen: PaperPen) -> None:
     width, dashes = PENS[pen]
     canvas.setLineWidth(width)
     canvas.setDash(list(dashes))

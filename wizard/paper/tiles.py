@@ -7,12 +7,12 @@ from itertools import pairwise
 from math import ceil, cos, radians, sin
 
 from rules.drawn.full_size import Drawing
-from rules.drawn.full_size.board import crossed
-from rules.drawn.full_size.shapes import Item, PaperBox, PaperCircle, PaperWords, Point, Stroke, corners
+from rules.drawn.full_size.board import Segment, crossed
+from rules.drawn.full_size.shapes import PaperBox, PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.measure.outline import Point
 
 OVERLAP = 10.0
 """mm that two neighbouring pages both show."""
-Segment = tuple[float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,13 +97,13 @@ def _count(length: float, tile: float) -> int:
     return max(1, ceil((length - OVERLAP) / (tile - OVERLAP) - 1e-9))
 
 
-def items_on(drawing: Drawing, room: PaperBox) -> tuple[Item, ...]:
+def items_on(drawing: Drawing, room: PaperBox) -> tuple[PaperItem, ...]:
     """What of a drawing shows in a rectangle of it."""
     around = ((room.left, room.bottom), (room.right, room.bottom), (room.right, room.top), (room.left, room.top))
     return tuple(item for item in drawing.items if crossed(around, _segments(item)))
 
 
-def _segments(item: Item) -> Iterator[Segment]:
+def _segments(item: PaperItem) -> Iterator[Segment]:
     match item:
         case Stroke():
             points = (*item.points, item.points[0]) if item.closed else item.points

@@ -10,7 +10,7 @@ from textual.widgets import Static
 
 from wizard.desk.keys import Key, bindings
 from wizard.desk.words import plain
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 
 COLUMN = 28
@@ -34,7 +34,7 @@ class AllKeysScreen(Screen[str | None]):
     def compose(self) -> ComposeResult:
         """A line for each key."""
         yield Static(plain("All keys of this page"), classes="heading", markup=False)
-        yield Items([Item(name, _line(key), lambda key=key: _about(key)) for name, key in self._keys.items()])  # type: ignore[misc]
+        yield Items([Listed(name, _line(key), lambda key=key: _about(key)) for name, key in self._keys.items()])  # type: ignore[misc]
         yield KeyLine(self.KEYS)
 
     def on_mount(self) -> None:

@@ -19,7 +19,7 @@ from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry, Refused
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 
 LONGEST_MEASURED = 60
@@ -62,11 +62,11 @@ class ChecklistScreen(Screen[Any]):
         words = f"Checklist: {done} of {len(to_do)} lines ticked left and right"
         self.query_one("#tally", Static).update(plain(words))
 
-    def _items(self) -> Iterator[Item]:
+    def _items(self) -> Iterator[Listed]:
         for section, group in groupby(self._marked(), key=lambda pair: pair[0].section):
-            yield Item(f"# {section}", plain(section.upper(), "bold $text-accent"), None)
+            yield Listed(f"# {section}", plain(section.upper(), "bold $text-accent"), None)
             for line, marks in group:
-                yield Item(line.id, _line(line, marks), lambda line=line, marks=marks: _about(line, marks))  # type: ignore[misc]
+                yield Listed(line.id, _line(line, marks), lambda line=line, marks=marks: _about(line, marks))  # type: ignore[misc]
 
     def _at(self) -> tuple[ChecklistLine, Marks] | None:
         at = self.query_one(Items).at

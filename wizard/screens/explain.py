@@ -17,7 +17,7 @@ from rules.sheet import FIELDS
 from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.entry import Entry
-from wizard.widgets.items import Item, Items, nothing_like
+from wizard.widgets.items import Items, Listed, nothing_like
 from wizard.widgets.lines import KeyLine
 
 
@@ -56,12 +56,12 @@ class ExplainScreen(Screen[Any]):
         """Enter goes down to the list."""
         self.action_to_list()
 
-    def _items(self, search: str) -> Iterator[Item]:
+    def _items(self, search: str) -> Iterator[Listed]:
         found = False
         for name, line in self._everything():
             if matches(search, f"{name} {line.plain}"):
                 found = True
-                yield Item(name, line, lambda name=name: self._working(name))  # type: ignore[misc]
+                yield Listed(name, line, lambda name=name: self._working(name))  # type: ignore[misc]
         if not found:
             yield nothing_like(search)
 

@@ -15,7 +15,7 @@ from wizard.desk.pages import ASKED, PAGES
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry
-from wizard.widgets.items import Item, Items, nothing_like
+from wizard.widgets.items import Items, Listed, nothing_like
 from wizard.widgets.lines import KeyLine
 
 
@@ -63,12 +63,12 @@ class FindScreen(Screen[str | None]):
         event.stop()
         self.dismiss(event.item_id or None)
 
-    def _items(self, wanted: str) -> Iterator[Item]:
+    def _items(self, wanted: str) -> Iterator[Listed]:
         found = False
         for page in PAGES:
             if matches(wanted, f"step {page.title}"):
                 found = True
-                yield Item(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
+                yield Listed(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
             for name in page.fields:
                 if matches(wanted, f"{page.title} {ASKED[name].label} {name}"):
                     found = True
@@ -76,12 +76,12 @@ class FindScreen(Screen[str | None]):
         if not found:
             yield nothing_like(wanted)
 
-    def _entry(self, step: str, name: str) -> Item:
+    def _entry(self, step: str, name: str) -> Listed:
         asked, text = ASKED[name], self._session.text(name)
         others = also_called(asked.label)
         told = [plain(asked.how), plain(f"Also called: {', '.join(others)}." if others else "")]
         line = Content.assemble(plain(f"{step:<13}"), plain(asked.label.ljust(34)), plain(text))
-        return Item(name, line, lambda: lines(*told))
+        return Listed(name, line, lambda: lines(*told))
 
     def action_go(self) -> None:
         """Go to the line that is marked."""

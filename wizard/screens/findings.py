@@ -12,7 +12,7 @@ from rules.judging.trade import trade
 from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.verdict_list import tally
 
@@ -66,10 +66,10 @@ class FindingsScreen(Screen[str | None]):
         self.query_one(Items).show(finding_items(self._session))
 
 
-def finding_items(session: Session) -> list[Item]:
+def finding_items(session: Session) -> list[Listed]:
     """Every finding as a line and, when the cursor is on it, in full."""
     return [
-        Item(
+        Listed(
             finding.key,
             Content.assemble(verdict(finding.verdict, width=9), plain(finding.title)),
             lambda finding=finding: about_finding(finding),  # type: ignore[misc]

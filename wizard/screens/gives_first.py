@@ -16,7 +16,7 @@ from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
 from wizard.screens.findings import about_finding, entry_behind
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
 
@@ -73,13 +73,13 @@ class GivesFirstScreen(Screen[str | None]):
             return ""
         return f"To have strength judged, answer yes to “{FIELDS[ASKING.origin].label}” and enter the parts."
 
-    def _items(self) -> list[Item]:
+    def _items(self) -> list[Listed]:
         judged = self._session.judged
         parts = ranked(judged)
         words = {value: finding.verdict for value, finding in judging(judged).items()}
         rows = margin_rows(parts, words, self.app.size.width - ROOM_BESIDE, ascii_only=self._ascii_only)
         return [
-            Item(
+            Listed(
                 one.value,
                 Content.assemble(verdict(row.word, width=WORD), plain(row.text)),
                 lambda one=one: self._about(one),  # type: ignore[misc]

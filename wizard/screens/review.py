@@ -16,7 +16,7 @@ from wizard.desk.words import count, lines, plain, verdict
 from wizard.files.sheet_file import CannotSave
 from wizard.screens.confirm import Ask
 from wizard.screens.findings import check_of, entry_behind, finding_items
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import key_content
 
 if TYPE_CHECKING:
@@ -81,21 +81,21 @@ class Review(Vertical):
         """What F5 explains: the check or entry under the cursor."""
         return check_of(self._session, self.query_one(Items).at)
 
-    def _items(self) -> Iterator[Item]:
+    def _items(self) -> Iterator[Listed]:
         sheet = self._session.judged.sheet
         for fault in sheet.faults:
             label = ASKED[fault.where].label if fault.where in ASKED else printable(fault.where)
             line = Content.assemble(("to fix   ", "bold $text-error"), plain(label))
-            yield Item(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
+            yield Listed(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
         for name in self._session.judged.missing:
             if name not in self._session.faults:
                 words = f"{ASKED[name].label} ({PAGES[page_of(name)].short})"
                 line = Content.assemble(("missing  ", "bold $text-accent"), plain(words))
-                yield Item(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
+                yield Listed(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
         yield from finding_items(self._session)
         if sheet.unknown:
             names = ", ".join(printable(name) for name in sheet.unknown)
-            yield Item(
+            yield Listed(
                 "unknown",
                 plain(f"kept     {count(len(sheet.unknown), 'entry', 'entries')} this version does not know"),
                 lambda: plain(f"Kept in the file as they are: {names}."),

@@ -13,7 +13,7 @@ from rules.measure.display import both, show
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import count, lines, plain, verdict
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 
 WORD, FIGURE = 9, 11
@@ -48,12 +48,12 @@ class RoomScreen(Screen[str | None]):
         """The arrow keys move in the list."""
         self.query_one(Items).focus_list()
 
-    def _items(self) -> list[Item]:
+    def _items(self) -> list[Listed]:
         """Pairs in trouble, then the others, least room first; then parts that are not in it."""
         in_trouble = sorted(self._table.lines, key=lambda line: ("stop", "watch", "good").index(line.verdict))
         pairs = [Item(_id(line), self._row(line), lambda line=line: self._about(line)) for line in in_trouble]  # type: ignore[misc]
         absent = [
-            Item(f"{ABSENT} {one.part}", _absent_row(one), lambda one=one: plain(_why(one)))  # type: ignore[misc]
+            Listed(f"{ABSENT} {one.part}", _absent_row(one), lambda one=one: plain(_why(one)))  # type: ignore[misc]
             for one in self._table.absent
         ]
         return pairs + absent

@@ -14,7 +14,7 @@ from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, QUIT, Key, bindings
 from wizard.desk.recent import Summary
 from wizard.desk.words import lines, plain, verdict
-from wizard.widgets.items import Item, Items
+from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 
 WHAT_IT_IS = (
@@ -55,15 +55,15 @@ class StartScreen(Screen[Any]):
         here = [path for path in recent.sheets_here() if path.absolute() not in remembered]
         self.query_one(Items).show(self._items([recent.summary(path) for path in [*remembered, *here]]))
 
-    def _items(self, sheets: list[Summary]) -> list[Item]:
+    def _items(self, sheets: list[Summary]) -> list[Listed]:
         return [
-            Item(
+            Listed(
                 "new",
                 plain("New sheet", "bold"),
                 lambda: Content("Start from nothing. It takes title and units first."),
             ),
             *(_sheet_item(sheet) for sheet in sheets),
-            Item(
+            Listed(
                 "sample",
                 plain("Look round a finished sample"),
                 lambda: Content("Opens a scratch copy: change what you like, nothing of it is kept."),
@@ -90,14 +90,14 @@ class StartScreen(Screen[Any]):
         self._read()
 
 
-def _sheet_item(sheet: Summary) -> Item:
+def _sheet_item(sheet: Summary) -> Listed:
     name = printable(sheet.path.name)
     if sheet.trouble:
-        return Item(str(sheet.path), plain(f"{name}: cannot be opened", "$text-error"), lambda: plain(sheet.trouble))
+        return Listed(str(sheet.path), plain(f"{name}: cannot be opened", "$text-error"), lambda: plain(sheet.trouble))
     line = Content.assemble(
         plain(f"{sheet.title}  ", "bold"), verdict(sheet.verdict), plain(f". {sheet.scope} {sheet.progress}")
     )
-    return Item(
+    return Listed(
         str(sheet.path),
         line,
         lambda: plain(f"{printable(sheet.path)}\nLast saved {sheet.saved}. Opens at the first unfinished step."),

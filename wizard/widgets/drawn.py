@@ -10,8 +10,8 @@ from textual.reactive import reactive
 from textual.strip import Strip
 from textual.widget import Widget
 
-from rules.drawn.scene import Part
-from wizard.desk.drawing_styles import Drawing
+from rules.drawn.scene import PartDrawn
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.raster import Row, Run
 
 
@@ -42,10 +42,10 @@ class Drawn(Widget, can_focus=False):
     Drawn > .drawn--dimension { color: $foreground 60%; }
     """
 
-    drawing: reactive[Drawing] = reactive[Drawing]("braille")
+    drawing: reactive[DrawingStyle] = reactive[DrawingStyle]("braille")
 
     def __init__(self, *, id: str | None = None, classes: str | None = None) -> None:
-        self._styles: dict[tuple[Style, Part | None, bool], Style] = {}
+        self._styles: dict[tuple[Style, PartDrawn | None, bool], Style] = {}
         super().__init__(id=id, classes=classes)
 
     def rows(self) -> tuple[Row, ...]:

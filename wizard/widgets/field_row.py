@@ -133,7 +133,9 @@ class FieldRow(Widget):
             return plain("not read"[:room], "$text-error")
         if self._echo:
             whole = f"= {' · '.join(self._echo)}"
-            return plain(whole if len(whole) <= room else f"= {self._echo[-1]}"[:room], "$text-success")
+            return plain(
+                whole if len(whole) <= room else f"= {self._echo[-1]}".partition(", ")[0][:room], "$text-success"
+            )
         if self._text.strip():  # being typed, and not readable so far
             return Content("")
         unit = self.asked.bare_unit(self._units) if self._units else ""

@@ -8,7 +8,7 @@ from textual.reactive import reactive
 from rules.drawn.front_view import front_scene, upright_scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
-from wizard.desk.drawing_styles import DOT_IN_WORDS, Drawing
+from wizard.desk.drawing_styles import DOT_IN_WORDS, DrawingStyle
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 
@@ -19,7 +19,7 @@ NOTHING_YET = "The picture starts when the tyre is known."
 _FEWEST_PICTURE_ROWS = 8
 
 
-def caption(dot: float, drawing: Drawing, figure: Callable[[float], str], width: int) -> list[str]:
+def caption(dot: float, drawing: DrawingStyle, figure: Callable[[float], str], width: int) -> list[str]:
     """Which view it is, and how much a dot stands for (to two figures), in lines of at most `width`."""
     view = "left wheel from the front, outboard to the right"
     scale = f"{DOT_IN_WORDS[drawing]} = {figure(float(f'{dot:.2g}'))}"
@@ -32,7 +32,7 @@ def front_rows(
     known: Mapping[str, object],
     width: int,
     height: int,
-    drawing: Drawing,
+    drawing: DrawingStyle,
     close_up: bool,
     figure: Callable[[float], str],
 ) -> tuple[Row, ...]:

@@ -7,8 +7,9 @@ from typing import NamedTuple
 
 from rules.drawn.moving.graphs import Curve
 from rules.drawn.moving.scene import RIDE, TravelAndLock
-from rules.drawn.scene import Box, Item, Line, Mark, Point, Polyline, Scene
-from wizard.desk.drawing_styles import Drawing
+from rules.drawn.scene import Box, Item, Line, Mark, Polyline, Scene
+from rules.measure.outline import Point
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw
 
@@ -18,7 +19,7 @@ LEAST_WIDTH, LEAST_HEIGHT = 26, 5
 ROWS_PER_TICK, COLUMNS_PER_TICK = 2, 7
 
 
-class Axis(NamedTuple):
+class Scale(NamedTuple):
     """What an axis spans, and the round numbers in it that carry a label."""
 
     low: float
@@ -35,7 +36,7 @@ class Axis(NamedTuple):
         return (number - self.low) / (self.high - self.low)
 
 
-def axis(numbers: Sequence[float], most: int, least_span: float = 0.0) -> Axis:
+def axis(numbers: Sequence[float], most: int, least_span: float = 0.0) -> Scale:
     """An axis that just holds the numbers, with as many round ticks as there are up to `most`, at least 2.
 
     Where the numbers differ by less than `least_span` it is that long.
@@ -50,7 +51,7 @@ def axis(numbers: Sequence[float], most: int, least_span: float = 0.0) -> Axis:
     step = 10.0 ** floor(log10((high - low) / most))
     while len(ticks := _ticks(low, high, step)) > max(2, most):
         step *= 2.5 if f"{step:e}"[0] == "2" else 2.0
-    return Axis(low, high, ticks)
+    return Scale(low, high, ticks)
 
 
 def _ticks(low: float, high: float, step: float) -> tuple[float, ...]:
@@ -58,7 +59,7 @@ def _ticks(low: float, high: float, step: float) -> tuple[float, ...]:
     return tuple(round(step * count, 9) + 0.0 for count in range(first, last + 1))
 
 
-def graph_rows(graph: Curve, place: TravelAndLock, width: int, height: int, drawing: Drawing) -> tuple[Row, ...]:
+def graph_rows(graph: Curve, place: TravelAndLock, width: int, height: int, drawing: DrawingStyle) -> tuple[Row, ...]:
     """Title with the numbers at the place, curve, and ticks along both axes, in `width` by `height` cells."""
     if width < LEAST_WIDTH or height < LEAST_HEIGHT:
         return _blank(width, height)
@@ -84,7 +85,7 @@ def _blank(width: int, height: int) -> tuple[Row, ...]:
     return ((Run(" " * width, None, False),),) * height
 
 
-def _plot(graph: Curve, place: TravelAndLock, across: Axis, up: Axis, columns: int, rows: int) -> Scene:
+def _plot(graph: Curve, place: TravelAndLock, across: Scale, up: Scale, columns: int, rows: int) -> Scene:
     """The curves in cells from the lower left corner: a cell is 1 wide and 2 high, as the drawing takes it."""
 
     def cell(point: Point) -> Point:
@@ -105,7 +106,7 @@ def _plot(graph: Curve, place: TravelAndLock, across: Axis, up: Axis, columns: i
     return Scene(tuple(items), Box(0.0, columns, 0.0, 2.0 * rows))
 
 
-def _ticks_beside(up: Axis, margin: int, rows: int) -> list[str]:
+def _ticks_beside(up: Scale, margin: int, rows: int) -> list[str]:
     """A label in the row of each tick, where the row is free."""
     found = [""] * rows
     for tick, label in zip(up.ticks, up.labels, strict=True):
@@ -113,7 +114,7 @@ def _ticks_beside(up: Axis, margin: int, rows: int) -> list[str]:
     return [label.rjust(margin - 1) + " " for label in found]
 
 
-def _ticks_below(across: Axis, columns: int, words: str) -> str:
+def _ticks_below(across: Scale, columns: int, words: str) -> str:
     """Labels under their ticks and what they measure at the end; a label that would touch it is left out."""
     line = list(words.rjust(columns))
     for tick, label in zip(across.ticks, across.labels, strict=True):
@@ -147,7 +148,7 @@ class Graphs(Drawn):
 
 
 def grid_rows(
-    graphs: Sequence[Curve], place: TravelAndLock, width: int, height: int, drawing: Drawing
+    graphs: Sequence[Curve], place: TravelAndLock, width: int, height: int, drawing: DrawingStyle
 ) -> tuple[Row, ...]:
     """The graphs in one column, or in two where they would be too flat in one."""
     if not graphs:

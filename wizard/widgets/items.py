@@ -15,7 +15,7 @@ from rules.judging.search import nearest
 from wizard.desk.words import plain
 
 
-class Item(NamedTuple):
+class Listed(NamedTuple):
     """One line of the list: what it stands for, how it reads, and what is told of it below; a heading tells nothing."""
 
     id: str
@@ -23,11 +23,11 @@ class Item(NamedTuple):
     about: Callable[[], Content] | None
 
 
-def nothing_like(wanted: str) -> Item:
+def nothing_like(wanted: str) -> Listed:
     """The line of a search that found nothing, with the nearest names there are."""
     near = nearest(wanted)
     told = f"Nearest: {', '.join(near)}." if near else "Try a shorter part of a name, or another word for it."
-    return Item("", plain(f"Nothing is called “{wanted}”"), lambda: plain(told))
+    return Listed("", plain(f"Nothing is called “{wanted}”"), lambda: plain(told))
 
 
 class Items(Vertical):
@@ -40,7 +40,7 @@ class Items(Vertical):
             super().__init__()
             self.item_id = id
 
-    def __init__(self, items: Sequence[Item] = (), *, at: str = "") -> None:
+    def __init__(self, items: Sequence[Listed] = (), *, at: str = "") -> None:
         """at: id of the line to start on."""
         super().__init__()
         self._items = {item.id: item for item in items}
@@ -67,7 +67,7 @@ class Items(Vertical):
         else:
             options.action_cursor_up()
 
-    def show(self, items: Sequence[Item], *, at_top: bool = False) -> None:
+    def show(self, items: Sequence[Listed], *, at_top: bool = False) -> None:
         """Another list; the cursor stays on its line where that is still there, unless it is to stand at the top."""
         at = "" if at_top else self.at
         self._items = {item.id: item for item in items}

@@ -8,7 +8,7 @@ from rules.drawn.moving.scene import RIDE, VIEWS, Moving, TravelAndLock, frame, 
 from rules.drawn.scene import Box, Scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
-from wizard.desk.drawing_styles import DOT_IN_WORDS, Drawing
+from wizard.desk.drawing_styles import DOT_IN_WORDS, DrawingStyle
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw, mm_per_dot
 
@@ -50,7 +50,7 @@ def motion_rows(
     both: bool,
     width: int,
     height: int,
-    drawing: Drawing,
+    drawing: DrawingStyle,
     figure: Callable[[float], str],
 ) -> tuple[Row, ...]:
     """Both views with their titles, in `width` by `height` cells."""
@@ -73,7 +73,7 @@ def motion_rows(
     return tuple((*left, gap, *right) for left, right in zip(*pictures, strict=True))
 
 
-def _dot(box: Box, across: int, down: int, drawing: Drawing) -> float:
+def _dot(box: Box, across: int, down: int, drawing: DrawingStyle) -> float:
     """mm to a dot, to two figures."""
     return float(f"{mm_per_dot(box, across, down, drawing):.2g}")
 

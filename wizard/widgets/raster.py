@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, Part, Point, Polyline, Scene, Style
-from wizard.desk.drawing_styles import Drawing
+from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, PartDrawn, Polyline, Scene, Style
+from rules.measure.outline import Point
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.labels import LabelWords, place
 
 
@@ -20,7 +21,7 @@ class Run(NamedTuple):
     """Characters side by side that share a part (None: nothing drawn) and a background."""
 
     text: str
-    part: Part | None
+    part: PartDrawn | None
     filled: bool
 
 
@@ -59,7 +60,7 @@ _COARSE: dict[Style, tuple[bool, ...]] = {
     "dashed": (True, True, True, False),
     "dotted": (True, False, False),
 }
-_GRIDS: dict[Drawing, _Grid] = {
+_GRIDS: dict[DrawingStyle, _Grid] = {
     "braille": _Grid(
         2, 4, ((1, 8), (2, 16), (4, 32), (64, 128)), " " + "".join(map(chr, range(0x2801, 0x2900))), _FINE
     ),
@@ -67,7 +68,7 @@ _GRIDS: dict[Drawing, _Grid] = {
     "plain": _Grid(1, 1, ((1,),), "", _COARSE),
 }
 
-_WEAKEST_FIRST: tuple[Part, ...] = (
+_WEAKEST_FIRST: tuple[PartDrawn, ...] = (
     "centre line",
     "ground",
     "dimension",
@@ -83,17 +84,24 @@ _WEAKEST_FIRST: tuple[Part, ...] = (
     "pivot",
     "gap",
 )
-_RANK: dict[Part, int] = {part: rank for rank, part in enumerate(_WEAKEST_FIRST, start=1)}
-_PART_OF_RANK: dict[int, Part | None] = {0: None, **{rank: part for part, rank in _RANK.items()}}
+_RANK: dict[PartDrawn, int] = {part: rank for rank, part in enumerate(_WEAKEST_FIRST, start=1)}
+_PART_OF_RANK: dict[int, PartDrawn | None] = {0: None, **{rank: part for part, rank in _RANK.items()}}
 
-_PLAIN_SIGNS: dict[Part, str] = {"rim": "#", "axis": "*", "pivot": "O", "ground": "=", "plate": "H", "tie rod": "~"}
+_PLAIN_SIGNS: dict[PartDrawn, str] = {
+    "rim": "#",
+    "axis": "*",
+    "pivot": "O",
+    "ground": "=",
+    "plate": "H",
+    "tie rod": "~",
+}
 """In plain ASCII a part with a sign of its own is drawn with it; the others with - | / and a backslash."""
 
 
 class _Canvas:
     """Cells that dots are set in. In plain ASCII a cell holds the sign itself in place of a dot pattern."""
 
-    def __init__(self, width: int, height: int, frame: Box, drawing: Drawing) -> None:
+    def __init__(self, width: int, height: int, frame: Box, drawing: DrawingStyle) -> None:
         self.width, self.height, self.grid = width, height, _GRIDS[drawing]
         self.plain = drawing == "plain"
         self.cells = [bytearray(width) for _ in range(height)]
@@ -110,7 +118,9 @@ class _Canvas:
         """Where a point in mm lies, in dots from the upper left corner, not yet rounded."""
         return self.origin_x + point[0] * self.scale_x, self.origin_y - point[1] * self.scale_y
 
-    def line(self, part: Part, start: Point, end: Point, pattern: Sequence[bool], phase: int = 0, sign: int = 0) -> int:
+    def line(
+        self, part: PartDrawn, start: Point, end: Point, pattern: Sequence[bool], phase: int = 0, sign: int = 0
+    ) -> int:
         """Sets the dots of a line given in dots. Returns the phase of the dash pattern at its end.
 
         sign: in plain ASCII, the sign to use in place of the one that suits the line.
@@ -139,7 +149,7 @@ class _Canvas:
             x, y = x + step_x, y + step_y
         return (phase + steps) % length
 
-    def _sign(self, part: Part, step_x: float, step_y: float) -> int:
+    def _sign(self, part: PartDrawn, step_x: float, step_y: float) -> int:
         if not self.plain:
             return 0
         if part in _PLAIN_SIGNS:
@@ -157,7 +167,7 @@ class _Canvas:
         cells = zip(self.cells[row], self.filled[row], strict=True)
         return [chr(sign) if sign else "." if fill else " " for sign, fill in cells]
 
-    def polyline(self, part: Part, points: Sequence[Point], style: Style) -> None:
+    def polyline(self, part: PartDrawn, points: Sequence[Point], style: Style) -> None:
         """Lines from point to point, given in dots, with the dashes carried over the corners."""
         phase = 0
         for start, end in pairwise(points):
@@ -187,7 +197,7 @@ class _Canvas:
                     self.filled[row][first : last + 1] = b"\1" * (last + 1 - first)
 
 
-def mm_per_dot(frame: Box, width: int, height: int, drawing: Drawing) -> float:
+def mm_per_dot(frame: Box, width: int, height: int, drawing: DrawingStyle) -> float:
     """How wide one dot is when the frame fills `width` by `height` cells (both at least 1)."""
     across, up = frame.right - frame.left, frame.top - frame.bottom
     return max(across / width, up / (2 * height), 1e-9) / _GRIDS[drawing].across
@@ -222,7 +232,7 @@ def _clip(start: Point, end: Point, right: float, bottom: float) -> tuple[Point,
     return (first_x, first_y), (last_x, last_y)
 
 
-def draw(scene: Scene, width: int, height: int, drawing: Drawing, figure: Callable[[float], str]) -> Picture:
+def draw(scene: Scene, width: int, height: int, drawing: DrawingStyle, figure: Callable[[float], str]) -> Picture:
     """The scene in `width` by `height` character cells.
 
     figure: writes a length in mm as words ("101.5 mm"). Nothing outside the cells is drawn, labels that find

@@ -5,7 +5,7 @@ from typing import Annotated
 
 from rules.corner.fixed import NOTCHED, between_bolts, beyond_plate, overlaps
 from rules.corner.part import PART, Part
-from rules.corner.room import Between, Moves
+from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
 from rules.graph.bands import AtMost
 from rules.graph.declare import Every, check
@@ -52,7 +52,7 @@ def overlap(
     return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
 
 
-def _judgement(pair: Between, *, bored: bool) -> Judgement:
+def _judgement(pair: BetweenTwo, *, bored: bool) -> Judgement:
     one, other = (part.name for part in pair.parts)
     names = frozenset((one, other))
     words, figures = where(pair)

@@ -6,7 +6,7 @@ from typing import Annotated, Any
 
 from rules.checks.wheel_end.clears import BEHIND_PLATE, BESIDE_ROTOR, CLEAR
 from rules.corner.kinds import BANDS, EachBand
-from rules.corner.room import Between, Moves, Room, room_of
+from rules.corner.room import BetweenTwo, Moves, Room, room_of
 from rules.corner.words import way, where
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
@@ -58,7 +58,7 @@ def room(
     return tuple(_judgement(pair, number < TRACED) for number, pair in enumerate(worst_first[:SPEAKS_OF]))
 
 
-def _found_already(pair: Between, checked_gaps: Mapping[str, float]) -> bool:
+def _found_already(pair: BetweenTwo, checked_gaps: Mapping[str, float]) -> bool:
     """Whether the pair's own check says it as badly."""
     name, limits = OWN_CHECK.get(frozenset(part.name for part in pair.parts), ("", CLEAR))
     if name not in checked_gaps:
@@ -66,7 +66,7 @@ def _found_already(pair: Between, checked_gaps: Mapping[str, float]) -> bool:
     return WORST_FIRST.index(limits.verdict(checked_gaps[name])) <= WORST_FIRST.index(pair.verdict)
 
 
-def _judgement(pair: Between, traced: bool) -> Judgement:
+def _judgement(pair: BetweenTwo, traced: bool) -> Judgement:
     one, other = (part.name for part in pair.parts)
     gap, wanted = pair.gap or 0.0, pair.band.limits.good
     words, figures = where(pair)
@@ -83,7 +83,7 @@ def _judgement(pair: Between, traced: bool) -> Judgement:
     if traced:
         again = again_of(pair.one, pair.other, pair.travel, pair.lock)
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
-    return Judgement(pair.verdict, text, change, figures, f"{one} and {other}", rests_on, again)
+    return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 
 
 def again_of(one: str, other: str, travel: float, lock: float) -> Callable[[Mapping[str, Any]], float | None]:

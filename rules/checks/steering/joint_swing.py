@@ -11,7 +11,7 @@ from rules.measure.closeness import reaches
 from rules.measure.units import Rad
 from rules.motion.joints import Angles
 from rules.motion.kinds import OuterPivotBolt, TieRodOuterBolt
-from rules.motion.place_words import Figures, where
+from rules.motion.place_words import PlaceFigures, where
 from rules.tables import sources
 
 IN_HAND = AtLeast("rad", radians(3), 0.0)
@@ -21,7 +21,7 @@ MARGIN_SOURCE = sources.COMMON_PRACTICE.saying("2 to 3 deg in hand, from memory;
 
 
 def _swings(
-    limits: AtLeast, part: str, needed: float, allowed: float, changes: list[str], figures: Figures
+    limits: AtLeast, part: str, needed: float, allowed: float, changes: list[str], figures: PlaceFigures
 ) -> Judgement:
     """needed: a Worst. changes: what to do beside more angle and less travel."""
     margin = allowed - needed
@@ -39,7 +39,9 @@ def _swings(
     return Judgement(verdict, f"{text}: it binds there, and bends its bolt or tears open.", change, figures)
 
 
-def _wrong_bolt(limits: AtLeast, angles: Angles, allowed: float, lies: str, better: str) -> tuple[list[str], Figures]:
+def _wrong_bolt(
+    limits: AtLeast, angles: Angles, allowed: float, lies: str, better: str
+) -> tuple[list[str], PlaceFigures]:
     """Whether lock alone, without any travel, uses the joint up because of how its bolt lies."""
     alone = angles.from_lock_alone
     if lies == better or reaches(allowed - alone, limits.good):

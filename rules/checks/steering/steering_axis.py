@@ -2,13 +2,13 @@
 
 from math import inf, radians
 
-from rules.graph.bands import AtMost, Between, Limits
+from rules.checks.steering.returns import RETURN, RETURN_SOURCES, RETURNS_WORDS, returns
+from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, NewtonMetre, Rad
 from rules.tables import sources
-from rules.values.steering.self_centring import TURN
 
 DEGREE = radians(1)
 
@@ -196,22 +196,38 @@ def trail_positive(mechanical_trail: Mm) -> Judgement:
     "self-centring",
     step="pivots",
     title="Steering returns by itself",
-    limits=Limits(other={"turn": (TURN, "rad")}),
-    good="return moment at {turn} more than nought",
-    stop="nought or less",
-    source=sources.GILLESPIE.at("ch. 8", "the principle; the moment is the exact one of a disc, derived here"),
+    limits=RETURN,
+    good=RETURNS_WORDS["good"],
+    watch=RETURNS_WORDS["watch"],
+    stop=RETURNS_WORDS["stop"],
+    source=RETURN_SOURCES,
+    grade="handbook",
     try_changing=("pivots.inclination", "pivots.castor", "pivots.ground_offset"),
 )
-def self_centring(return_moment_20_deg: NewtonMetre) -> Judgement:
-    """Whether the weight on both front tyres turns the wheels back to straight from 20 deg. Friction takes its part."""
-    if more_than(return_moment_20_deg, 0.0):
-        return Judgement(
-            "good", "Turned 20 deg, the car's weight returns the wheels with {return_moment_20_deg} before friction."
-        )
-    return Judgement(
-        "stop",
-        "Turned 20 deg, the car's weight does not bring the wheels back: {return_moment_20_deg}.",
-        "More inclination or castor, or a larger ground offset.",
+def self_centring(
+    return_moment_20_deg: NewtonMetre,
+    least_return_moment: NewtonMetre | None,
+    side_force_moment: NewtonMetre,
+    mechanical_trail: Mm,
+    weight_return_per_castor: NewtonMetre,
+    weight_return_per_inclination: NewtonMetre,
+    bend_return_per_castor: NewtonMetre,
+    bend_return_per_inclination: NewtonMetre,
+    limits: AtLeast,
+) -> Judgement:
+    """Whether weight and trail turn the wheels back to straight: at 20 deg, or over the lock once the linkage is known."""
+    weight = return_moment_20_deg if least_return_moment is None else least_return_moment
+    by_weight = "{return_moment_20_deg} turned 20 deg"
+    if least_return_moment is not None:
+        by_weight = "{least_return_moment} where it is least over the lock of this linkage"
+    return returns(
+        weight,
+        side_force_moment,
+        mechanical_trail,
+        by_weight,
+        (weight_return_per_castor, weight_return_per_inclination),
+        (bend_return_per_castor, bend_return_per_inclination),
+        limits,
     )
 
 

@@ -8,7 +8,7 @@ from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
-from rules.motion.place_words import Figures, height, place, side
+from rules.motion.place_words import PlaceFigures, height, place, side
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst
 from rules.tables import sources
@@ -30,7 +30,7 @@ TOE = Limits(
 """Toe in all, for so much travel."""
 
 
-def _where(found: float) -> tuple[str, Figures]:
+def _where(found: float) -> tuple[str, PlaceFigures]:
     """The place of a worst over the travel alone, the wheels straight all along."""
     words, figures = height(found.travel if isinstance(found, Worst) else 0.0)
     return f"at {words}", figures
@@ -98,7 +98,7 @@ def bump_steer(
     whole_travel = bump_travel + droop_travel
     good = figure["on_the_road" if use == "road" else "off_road"] / figure["over"]
     danger = figure["danger"] / figure["over"]
-    figures: Figures = {"allowed": (good * whole_travel, "mm")}
+    figures: PlaceFigures = {"allowed": (good * whole_travel, "mm")}
     usual = at_most(bump_toe, good=good * usual_travel, watch=danger * usual_travel)
     far = bump_toe_whole is None or at_most(bump_toe_whole, good=good * whole_travel) != "good"
     verdict = "watch" if far and usual == "good" else usual

@@ -1,8 +1,10 @@
 """Does it turn: the sense of the steering arms, the lock and what stops it, the return to straight over the whole lock."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 from math import inf, radians
 
+from rules.checks.steering.returns import RETURN, RETURN_SOURCES, RETURNS_WORDS, returns
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
@@ -49,11 +51,11 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     "steering-sense",
     step="steering",
     title="Inner wheel turns more than the outer",
-    limits=Between("share", 0.4, 1.2, least=0.0, other={"turn": (TURN, "rad")}),
+    limits=Between("share", 0.4, 1.2, least=-0.2, other={"turn": (TURN, "rad")}),
     good="{usual} of the difference a bend asks for, at {turn}",
     watch="less than {low}, or above {high}",
-    stop="less than nought: the outer wheel turns more",
-    source=sources.OWN.saying("40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
+    stop="less than {least}: the outer wheel turns more",
+    source=sources.OWN.saying("-20, 40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
 )
 def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
@@ -71,6 +73,11 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
         "Toes out in turns: with the inner wheel at {turned}, the outer one turns less by {ackermann_share} of the "
         "difference that rolling true asks for"
     )
+    if ackermann_share < 0:
+        text = (
+            "Slightly reversed: with the inner wheel at {turned}, the outer one turns a little more than it, where rolling true "
+            "asks for less; {ackermann_share} of that difference"
+        )
     if verdict == "good":
         return Judgement(verdict, f"{text}.", figures=figures)
     if arm_aim is not None and within(arm_aim, -FURTHEST_AIM, FURTHEST_AIM):
@@ -82,6 +89,34 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
         return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", change, figures)
     change = "Aim the arms further back: tie-rod ends behind the front axle further out, ahead of it further in."
     return Judgement(verdict, f"{text}. The inner tyre is dragged round.", change, figures)
+
+
+@check(
+    "steering-arm-sense",
+    step="steering",
+    title="Steering arm leans the right way",
+    limits=AtLeast("rad", 0.0, radians(-5)),
+    good="straight fore and aft, or aimed rearward: its end inboard of the axis behind the axle, outboard of it ahead",
+    watch="the other way, down to {watch}",
+    stop="the other way by more: reversed",
+    source=sources.OWN.saying("5 deg; that arms must converge towards the rear axle is geometry"),
+)
+def steering_arm_sense(steering_arm_lean: Rad, limits: AtLeast) -> Judgement:
+    """Known from the arm alone, before anything is known of rack or tie rod."""
+    verdict = limits.verdict(steering_arm_lean)
+    figures = {"lean": (abs(steering_arm_lean), "rad")}
+    if verdict == "good":
+        return Judgement(
+            verdict, "The steering arm leans {lean} to the side that turns the inner wheel more.", figures=figures
+        )
+    how = "Reversed" if verdict == "stop" else "Slightly reversed"
+    return Judgement(
+        verdict,
+        f"{how}: the steering arm leans {{lean}} to the side that turns the outer wheel more than the inner one. Uprights "
+        "swapped side to side, or turned upside down, do this.",
+        "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
+        figures,
+    )
 
 
 @check(
@@ -209,21 +244,31 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgeme
     "returns-over-whole-lock",
     step="steering",
     title="Steering returns over the whole lock",
-    good="the weight returns the wheels at every lock",
-    stop="it does not, somewhere",
-    source=sources.COMMON_PRACTICE.saying(
-        "it must not run to lock by itself; the moment is the exact one of a disc, derived, before friction"
-    ),
+    limits=RETURN,
+    good=RETURNS_WORDS["good"],
+    watch=RETURNS_WORDS["watch"],
+    stop=RETURNS_WORDS["stop"],
+    source=RETURN_SOURCES,
 )
-def returns_over_whole_lock(least_return_moment: NewtonMetre, return_moment_full_lock: NewtonMetre) -> Judgement:
-    """Whether the weight on both tyres turns the wheels back from every lock. Friction takes its part of it."""
-    if more_than(least_return_moment, 0.0):
-        text = "From every lock the car's weight returns the wheels, at full lock with {return_moment_full_lock} before friction."
-        return Judgement("good", text)
+def returns_over_whole_lock(
+    least_return_moment: NewtonMetre,
+    side_force_moment: NewtonMetre,
+    mechanical_trail: Mm,
+    weight_return_per_castor: NewtonMetre,
+    weight_return_per_inclination: NewtonMetre,
+    bend_return_per_castor: NewtonMetre,
+    bend_return_per_inclination: NewtonMetre,
+    limits: AtLeast,
+) -> Judgement:
+    """The same over the lock of the linkage there is: where the weight on both tyres does least to turn the wheels back."""
     there, figures = turned(least_return_moment.lock if isinstance(least_return_moment, Worst) else 1.0)
-    return Judgement(
-        "stop",
-        f"At {there} the car's weight does not return the wheels: {{least_return_moment}}. Left alone, they run to the stop.",
-        "More inclination or castor, a larger ground offset, or less lock.",
-        figures,
+    judgement = returns(
+        least_return_moment,
+        side_force_moment,
+        mechanical_trail,
+        f"{{least_return_moment}} at {there}, where it is least",
+        (weight_return_per_castor, weight_return_per_inclination),
+        (bend_return_per_castor, bend_return_per_inclination),
+        limits,
     )
+    return replace(judgement, figures=judgement.figures | figures)

@@ -21,15 +21,15 @@ LIFE = AtLeast("1", inf, 10_000.0)
 
 
 def _static_safety(element: RollingElement) -> tuple[float, float, float]:
-    """Of the table: pronounced shock in rough and in quiet running, and the normal row in normal running."""
+    """Of the table: pronounced shock in rough and in quiet running; and the load the bearing is rated for itself."""
     table = STATIC_SAFETY[element]
-    return table["pronounced shock"][0], table["pronounced shock"][2], table["normal"][1]
+    return table["pronounced shock"][0], table["pronounced shock"][2], RATED
 
 
+RATED = 1.0
+"""At the static rating itself ball and race dent each other for good, by a ten-thousandth of the ball's diameter in all."""
 ELEMENTS: tuple[RollingElement, ...] = ("ball", "roller")
-STATIC = {f"quiet_{element}": (_static_safety(element)[1], "1") for element in ELEMENTS} | {
-    f"least_{element}": (_static_safety(element)[2], "1") for element in ELEMENTS
-}
+STATIC = {f"quiet_{element}": (_static_safety(element)[1], "1") for element in ELEMENTS} | {"rated": (RATED, "1")}
 
 
 def _spread_words(pressure_centre_spread: float | None) -> str:
@@ -47,14 +47,14 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
     title="Hub bearing: dents",
     limits=Limits(other=STATIC),
     good="each row's static safety at least {quiet_ball} on balls, {quiet_roller} on rollers: pronounced shock, quiet running",
-    watch="{least_ball} to {quiet_ball} on balls, {least_roller} to {quiet_roller} on rollers",
-    stop="less than {least_ball} on balls, {least_roller} on rollers: the normal row of the table",
+    watch="{rated} to that: it dents and runs rough, it does not come apart",
+    stop="less than {rated}: beyond the rating itself",
     source=(
         sources.MAKERS_ADVICE.saying(
             "static safety table, used on each row with the tilting moment; the cases hold the shock "
             "already, so the shock row is the careful end"
         ),
-        sources.ISO_76.saying("s0 = C0 / P0"),
+        sources.ISO_76.saying("s0 = C0 / P0; at C0 the dent is 0.0001 of the rolling element's diameter"),
     ),
 )
 def bearing_static(
@@ -77,6 +77,13 @@ def bearing_static(
     )
     if verdict == "good":
         return Judgement(verdict, text)
+    if verdict == "watch":
+        text += (
+            " That is within the rating and short of what makers ask for: such a blow may leave small dents in the races. The "
+            "bearing then hums, runs rough and wears out sooner; it does not come apart from it."
+        )
+    else:
+        text += " That is beyond the rating: every such blow dents the races deeply, and play and heat follow soon."
     return Judgement(
         verdict,
         text,

@@ -5,17 +5,14 @@ inboard side of it. The right upright is the mirror image of the left; its words
 """
 
 from dataclasses import dataclass
-from typing import Literal
 
 from rules.drawn.full_size.front import Extent, front_view
 from rules.drawn.full_size.shapes import (
     HEADING,
-    Item,
     PaperBox,
+    PaperItem,
     PaperWords,
-    Point,
     Stroke,
-    View,
     bounds,
     mirrored,
     moved,
@@ -25,6 +22,7 @@ from rules.drawn.full_size.side import side_view
 from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, title_block
 from rules.judging.judge import Judged
 from rules.judging.reader import with_estimates
+from rules.measure.outline import Point, Side
 
 __all__ = [
     "PROJECTION",
@@ -32,13 +30,9 @@ __all__ = [
     "Extent",
     "Side",
     "TitleBlock",
-    "front_layout",
     "full_size",
-    "side_layout",
     "title_block",
 ]
-
-Side = Literal["left", "right"]
 
 _BETWEEN_VIEWS = 12.0
 _HEADING_ROOM = 12.0
@@ -51,30 +45,16 @@ class Drawing:
 
     side: Side
     extent: Extent
-    items: tuple[Item, ...]
+    items: tuple[PaperItem, ...]
     frame: PaperBox
     block: TitleBlock
-
-
-def front_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
-    """The view from in front of the car, mm: x from the hub flange face, y from the spindle line.
-
-    Outboard is to the right for the left upright and to the left for the right one. While the hub flange face is not
-    known, x is from the tyre centre plane and no datum is drawn.
-    """
-    return _on_side(front_view(with_estimates(judged.worked), judged.shown_in, extent), side)
-
-
-def side_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
-    """The view from outside the car, mm, origin on the spindle; the front of the car is to the left for a left upright."""
-    return _on_side(side_view(with_estimates(judged.worked), judged.shown_in, extent), side)
 
 
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
     """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
     known, units = with_estimates(judged.worked), judged.shown_in
     front, from_side = front_view(known, units, extent), side_view(known, units, extent)
-    items: list[Item] = []
+    items: list[PaperItem] = []
     right_edge = 0.0
     for view, *words in (
         (from_side, "seen from outside the car", "front", "rear"),
@@ -96,7 +76,7 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
     return Drawing(side, extent, placed, size, title_block(judged))
 
 
-def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[Item]:
+def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[PaperItem]:
     """Above a view: which upright, seen from where, and which way its ends point."""
     middle, y = (frame.left + frame.right) / 2 + shift, frame.top + _HEADING_ROOM - 4
     heading = PaperWords((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True)
@@ -104,7 +84,7 @@ def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, r
     return [heading, *_arrow((middle - beside, y), -1, left), *_arrow((middle + beside, y), 1, right)]
 
 
-def _arrow(start: Point, way: int, words: str) -> list[Item]:
+def _arrow(start: Point, way: int, words: str) -> list[PaperItem]:
     """A direction arrow and its word."""
     x, y = start
     tip = x + way * (words_width(words) + 16)
@@ -113,10 +93,3 @@ def _arrow(start: Point, way: int, words: str) -> list[Item]:
         Stroke(((tip - way * 14, y), (tip - way * 2, y)), "thin"),
         Stroke(((tip, y), (tip - way * 4, y + 1.2), (tip - way * 4, y - 1.2)), "thin", closed=True, filled=True),
     ]
-
-
-def _on_side(view: View, side: Side) -> View:
-    if side == "left":
-        return view
-    items = tuple(mirrored(item) for item in view.items)
-    return View(items, bounds(items))

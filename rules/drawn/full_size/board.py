@@ -12,15 +12,15 @@ from math import atan2, cos, degrees, hypot, radians, sin
 from rules.drawn.full_size.shapes import (
     HEADING,
     Align,
-    Item,
     PaperCircle,
+    PaperItem,
     PaperWords,
     Pen,
-    Point,
     Stroke,
     corners,
     words_width,
 )
+from rules.measure.outline import Point
 
 ARROW = 3.5
 """mm, length of an arrowhead."""
@@ -47,14 +47,14 @@ class Board:
     """Collects the items of one view."""
 
     def __init__(self) -> None:
-        self.shapes: list[Item] = []
+        self.shapes: list[PaperItem] = []
         self._words: list[PaperWords] = []
         self._lines: list[Segment] = []
         self._edges: list[Segment] = []
         self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
 
     @property
-    def items(self) -> tuple[Item, ...]:
+    def items(self) -> tuple[PaperItem, ...]:
         """Everything drawn so far, words last."""
         return (*self.shapes, *self._words)
 

@@ -10,7 +10,7 @@ ESTIMATE = "estimate - measure"
 
 
 @dataclass(frozen=True, slots=True)
-class Figures:
+class FigureWriter:
     """Writes sizes without their sign. One that rests on an estimate says so: it comes as an Estimate."""
 
     units: Units

@@ -8,10 +8,11 @@ from typing import Literal
 
 from rules.drawn.full_size import front_dimensions as dimensions
 from rules.drawn.full_size import front_parts as parts
-from rules.drawn.full_size.figures import Figures
+from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.front_canvas import Front
-from rules.drawn.full_size.shapes import Point, View, bounds
+from rules.drawn.full_size.shapes import View, bounds
 from rules.judging.reader import Known, reads
+from rules.measure.outline import Point
 from rules.measure.quantity import Units
 from rules.measure.units import Mm
 
@@ -21,7 +22,7 @@ Extent = Literal["upright", "whole"]
 
 def front_view(known: Known, units: Units, extent: Extent) -> View:
     """Everything known, with its dimensions."""
-    view = Front(extent == "whole", Figures(units), _hub_face(known))
+    view = Front(extent == "whole", FigureWriter(units), _hub_face(known))
     view.upper, view.lower = _upper_pivot(known, view=view), _lower_pivot(known, view=view)
     board = view.board
     parts.rim(known, view=view)

@@ -3,8 +3,8 @@
 from dataclasses import dataclass, field
 
 from rules.drawn.full_size.board import Board
-from rules.drawn.full_size.figures import Figures
-from rules.drawn.full_size.shapes import Point
+from rules.drawn.full_size.figures import FigureWriter
+from rules.measure.outline import Point
 
 LANE = 7.0
 """mm from one dimension line to the next."""
@@ -19,7 +19,7 @@ class Front:
     not known."""
 
     whole: bool
-    figures: Figures
+    figures: FigureWriter
     face: float | None
     upper: Point | None = None
     lower: Point | None = None

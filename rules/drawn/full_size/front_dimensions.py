@@ -3,8 +3,9 @@
 from math import tan
 
 from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT, Front
-from rules.drawn.full_size.shapes import WORDS, Point
+from rules.drawn.full_size.shapes import WORDS
 from rules.judging.reader import Known, Size, reads
+from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 
 Level = tuple[float, float, str]

@@ -3,9 +3,9 @@
 from math import cos, pi, sin
 
 from rules.drawn.full_size.front_canvas import BROKEN_OFF, Front
-from rules.drawn.full_size.shapes import Point
 from rules.judging.reader import Size, reads
 from rules.measure.marks import BoltCircle, Thread
+from rules.measure.outline import Point
 from rules.measure.units import Mm
 from rules.tables.rim_flange import RIM_FLANGE
 

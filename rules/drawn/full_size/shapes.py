@@ -9,7 +9,8 @@ from dataclasses import dataclass, field, replace
 from math import cos, radians, sin
 from typing import Literal
 
-Point = tuple[float, float]
+from rules.measure.outline import Point
+
 Pen = Literal["outline", "thin", "hidden", "centre", "adjacent"]
 """outline: a visible edge. thin: dimension, projection and leader lines. hidden: an edge behind something. centre:
 centre lines and axes. adjacent: a neighbouring part, or one of several places a part may take."""
@@ -55,7 +56,7 @@ class PaperWords:
     over_lines: bool = False
 
 
-Item = Stroke | PaperCircle | PaperWords
+PaperItem = Stroke | PaperCircle | PaperWords
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +83,7 @@ class PaperBox:
 class View:
     """One view: what is drawn, and the rectangle it fills."""
 
-    items: tuple[Item, ...]
+    items: tuple[PaperItem, ...]
     frame: PaperBox = field(default_factory=lambda: PaperBox(0, 0, 0, 0))
 
 
@@ -113,14 +114,14 @@ def corners(words: PaperWords, clearance: float = 0.0) -> tuple[Point, Point, Po
     return first, second, third, fourth
 
 
-def bounds(items: Iterator[Item] | tuple[Item, ...] | list[Item]) -> PaperBox:
+def bounds(items: Iterator[PaperItem] | tuple[PaperItem, ...] | list[PaperItem]) -> PaperBox:
     """The rectangle that everything fills; a point at the origin when there is nothing."""
     points = [point for item in items for point in _outline(item)] or [(0.0, 0.0)]
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return PaperBox(min(xs), min(ys), max(xs), max(ys))
 
 
-def _outline(item: Item) -> tuple[Point, ...]:
+def _outline(item: PaperItem) -> tuple[Point, ...]:
     match item:
         case Stroke():
             return item.points
@@ -130,7 +131,7 @@ def _outline(item: Item) -> tuple[Point, ...]:
             return corners(item)
 
 
-def moved(item: Item, right: float, up: float) -> Item:
+def moved(item: PaperItem, right: float, up: float) -> PaperItem:
     """The same thing so many mm further right and up."""
     match item:
         case Stroke():
@@ -144,7 +145,7 @@ def moved(item: Item, right: float, up: float) -> Item:
 _OTHER_END: dict[Align, Align] = {"left": "right", "centre": "centre", "right": "left"}
 
 
-def mirrored(item: Item) -> Item:
+def mirrored(item: PaperItem) -> PaperItem:
     """The mirror image about x = 0; words stay readable."""
     match item:
         case Stroke():

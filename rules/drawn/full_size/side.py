@@ -8,14 +8,15 @@ from dataclasses import dataclass, field
 from math import asin, cos, degrees, pi, radians, sin, tan
 
 from rules.drawn.full_size.board import Board
-from rules.drawn.full_size.figures import Figures
+from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.front import Extent
 from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT
 from rules.drawn.full_size.front_dimensions import below_ground
 from rules.drawn.full_size.front_parts import kinds_of_tyre
-from rules.drawn.full_size.shapes import Point, View, bounds
+from rules.drawn.full_size.shapes import View, bounds
 from rules.judging.reader import Known, Size, reads
 from rules.measure.marks import BoltCircle, Thread
+from rules.measure.outline import Point
 from rules.measure.quantity import Units
 from rules.measure.units import Mm, Rad
 
@@ -25,7 +26,7 @@ class _Side:
     """The view while it is drawn. upper, lower: the pivots, None where not known."""
 
     whole: bool
-    figures: Figures
+    figures: FigureWriter
     upper: Point | None = None
     lower: Point | None = None
     board: Board = field(default_factory=Board)
@@ -33,7 +34,7 @@ class _Side:
 
 def side_view(known: Known, units: Units, extent: Extent) -> View:
     """Everything known, with its dimensions."""
-    view = _Side(extent == "whole", Figures(units), _upper_pivot(known), _lower_pivot(known))
+    view = _Side(extent == "whole", FigureWriter(units), _upper_pivot(known), _lower_pivot(known))
     board = view.board
     _rotor(known, view=view)
     _rim(known, view=view)

@@ -5,9 +5,9 @@ from collections.abc import Callable
 from typing import Literal, NamedTuple
 
 from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, TravelAndLock
-from rules.drawn.scene import Point
 from rules.judging.reader import Known, reads
 from rules.measure.display import published
+from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
 from rules.motion.place_words import STRAIGHT

@@ -11,8 +11,9 @@ from math import cos, pi, sin
 from typing import Literal, NamedTuple
 
 from rules.drawn.moving.gaps import Bodies, NearTouch, bodies, near_touch
-from rules.drawn.scene import Box, Item, Label, Line, Mark, Point, Polyline, Scene
+from rules.drawn.scene import Box, Item, Label, Line, Mark, Polyline, Scene
 from rules.judging.reader import Known, reads
+from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
@@ -21,8 +22,8 @@ from rules.motion.points import FORWARD, UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
 from rules.motion.solids import Ring
 
-View = Literal["front", "plan"]
-VIEWS: tuple[View, View] = ("front", "plan")
+SeenFrom = Literal["front", "plan"]
+VIEWS: tuple[SeenFrom, SeenFrom] = ("front", "plan")
 NOTCH: dict[Units, float] = {"inch": INCH / 4, "metric": 5.0}
 """mm of travel at one press of a key."""
 LOCK_NOTCHES = 20
@@ -137,7 +138,7 @@ Flat = Callable[[Vector], Point]
 """A point of the car as a point of the drawing."""
 
 
-def _flat(view: View) -> Flat:
+def _flat(view: SeenFrom) -> Flat:
     """Looking rearward, or down with the front of the car at the bottom."""
     if view == "front":
         return lambda point: (point[1], point[2])
@@ -151,7 +152,7 @@ def _right(flat: Flat, centre_line: float) -> Flat:
 def scene(
     front: Moving,
     place: TravelAndLock,
-    view: View,
+    view: SeenFrom,
     both: bool,
     nearest: tuple[NearTouch | None, NearTouch | None] = (None, None),
 ) -> Scene:
@@ -185,7 +186,7 @@ def _names(front: Moving, pose: Pose, flat: Flat) -> Iterator[Item]:
         yield Label("tie rod", flat(pose.inner_end), "tie rod", "inboard")
 
 
-def _corner(front: Moving, pose: Pose, view: View, flat: Flat) -> Iterator[Item]:
+def _corner(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
     floor = pose.contact[2]
     if front.bodies.tyre is not None:
         yield Polyline("tyre", _outline(pose, front.bodies.tyre, floor, flat), closed=True, filled=True)
@@ -203,7 +204,7 @@ def _corner(front: Moving, pose: Pose, view: View, flat: Flat) -> Iterator[Item]
         yield Mark("pivot", flat(pose.tie_rod_end), "pivot")
 
 
-def _upright(pose: Pose, view: View, flat: Flat) -> Iterator[Item]:
+def _upright(pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
     """Steering axis, spindle and steering arm; from above, the line the wheel rolls along."""
     lower, axis, centre = pose.lower, pose.axis, pose.wheel_centre
     yield Line("hub", flat(centre), flat(_foot(centre, lower, axis)))
@@ -225,7 +226,7 @@ def _foot(point: Vector, on: Vector, along: Vector) -> Vector:
     return plus(on, times(dot(minus(point, on), along), along))
 
 
-def _between_the_wheels(front: Moving, left: Pose, right: Pose, view: View, flat: Flat) -> Iterator[Item]:
+def _between_the_wheels(front: Moving, left: Pose, right: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
     """What belongs to no wheel: rack or relay rod, and the ground."""
     other = _right(flat, front.centre_line)
     linkage = front.front.linkage
@@ -283,7 +284,7 @@ def _turns_right(a: Point, b: Point, c: Point) -> bool:
 
 
 @lru_cache(maxsize=16)
-def frame(front: Moving, view: View, both: bool) -> Box:
+def frame(front: Moving, view: SeenFrom, both: bool) -> Box:
     """What holds one view through all travel and lock, so that nothing jumps while it moves, mm."""
     flat = _flat(view)
     points = [flat(point) for pose in _extremes(front) for point in _outmost(front, pose)]

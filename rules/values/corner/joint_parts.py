@@ -2,7 +2,7 @@
 
 from math import isclose
 
-from rules.corner.part import AnyPart, Group, Part
+from rules.corner.part import AnyPart, MovesWith, Part
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
@@ -35,7 +35,7 @@ def which_joint_housing_part(which: str, which_radius: Mm | None, upright_points
     """
     if which_radius is None:
         raise Waits(f"pivots.{which}_radius")
-    arm: Group = "upper arm" if which == "upper" else "lower arm"
+    arm: MovesWith = "upper arm" if which == "upper" else "lower arm"
     ball = Ball(_pivot(which, upright_points), which_radius)
     return Part(f"{which} joint housing", arm, (ball,), "housing", held_by="upright")
 

@@ -1,6 +1,6 @@
 """Arms, tie rod, what moves it, shock, the frame where the arms hang, and the ground."""
 
-from rules.corner.part import AnyPart, Group, Part
+from rules.corner.part import AnyPart, MovesWith, Part
 from rules.graph.declare import value
 from rules.graph.results import Estimate
 from rules.measure.units import Mm
@@ -46,7 +46,7 @@ def which_arm_part(which: str, which_arm_outside: Mm, which_hinge: Hinge, uprigh
     >>> which_arm_part("upper", 32.0, Hinge((100.0, -400.0, 590.0), (-100.0, -400.0, 590.0)), upright).text
     'upper arm: 2 shapes, upper arm'
     """
-    group: Group = "upper arm" if which == "upper" else "lower arm"
+    group: MovesWith = "upper arm" if which == "upper" else "lower arm"
     outer = upright_points.upper if which == "upper" else upright_points.lower
     legs = tuple(Rod(end, outer, which_arm_outside / 2) for end in inner_ends(which_hinge))
     return Part(f"{which} arm", group, legs)

@@ -68,6 +68,7 @@ def corner_moves(
     "corner",
     formula="least gap of every two parts of different motion groups, over a full turn of the wheel",
     source=EXACT,
+    heavy=True,
 )
 def corner_room(
     rim_part: Part,

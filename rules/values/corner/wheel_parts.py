@@ -8,7 +8,7 @@ from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
-from rules.solids.outline import Outline
+from rules.solids.outline import Polygon
 from rules.solids.shapes import Cylinder, Revolved, ring
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -215,7 +215,7 @@ def hub_flange_part(flange_diameter: Mm, flange_thickness: Mm, hub_face_offset: 
     'hub flange: revolved, wheel'
     """
     faces = (hub_face_offset - flange_thickness, hub_face_offset)
-    profile: Outline = (
+    profile: Polygon = (
         (0.0, faces[0]),
         (flange_diameter / 2, faces[0]),
         (flange_diameter / 2, faces[1]),

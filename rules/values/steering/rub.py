@@ -99,7 +99,7 @@ def tie_rod_diameter(envelope: Sweep, tie_rod_tube: Mm | None) -> Mm:
     return _tube(tie_rod_tube, USUAL_TIE_ROD, "arms.tie_rod_tube")
 
 
-Line = tuple[Vector, Vector]
+Edge = tuple[Vector, Vector]
 
 
 def _thinner(gap: Worst, tube: float) -> Worst:
@@ -115,7 +115,7 @@ def _arm(envelope: Sweep, ring: Ring, hinge: Hinge, tube: float, which: str) -> 
     return _thinner(least_gap(envelope, ring, lambda pose: [(end, _pivot(pose, which)) for end in ends]), tube)
 
 
-def _tie_rod_line(pose: Pose) -> list[Line]:
+def _tie_rod_line(pose: Pose) -> list[Edge]:
     assert pose.inner_end is not None and pose.tie_rod_end is not None
     return [(pose.inner_end, pose.tie_rod_end)]
 

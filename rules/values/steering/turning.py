@@ -10,7 +10,7 @@ from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.units import Mm, Rad, Ratio, Share
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import CannotReach, Pose
+from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import BestArm, aim, arm_of, axis_of, outer_turn
 from rules.motion.steering_arm import best_arm as search_best_arm
 from rules.motion.sweep import Sweep, Worst, lowest
@@ -140,6 +140,31 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     axis, inner = axis_of(upright), min(TURN, full_lock_inner)
     turn = outer_turn(upright, linkage, upright.tie_rod_end)(turn_at(inner, axis))
     return ackermann(inner, -steer_at(-turn, axis), kingpin_track / wheelbase)
+
+
+@value(
+    "turning",
+    formula="angle of the arm from straight fore and aft, seen from above, plus where it aims rearward",
+    source=sources.GEOMETRY,
+)
+def steering_arm_lean(
+    steered_upright: UprightPoints | None, tie_rod_ahead: Mm | None, tie_rod_inboard: Mm | None
+) -> Rad:
+    """How the steering arm leans, rad: plus inboard of the axis behind the axle and outboard of it ahead; minus reversed.
+
+    Arm 144 behind and 42 inboard: atan(42 / 144).
+
+    >>> from math import degrees
+    >>> round(degrees(steering_arm_lean(trapezium().upright, -144.0, 46.0)), 4)
+    16.2602
+    """
+    if tie_rod_ahead is None and tie_rod_inboard is None:
+        fields = ("steering.tie_rod_ahead", "steering.tie_rod_inboard")
+        raise NotJudged("the tie rod's outer end is not entered under steering, so its arm was not judged", *fields)
+    if steered_upright is None:
+        raise Waits("steered_upright")
+    arm = arm_of(steered_upright)
+    return -arm.side * arm.inward
 
 
 @value(

@@ -7,7 +7,8 @@ from dataclasses import FrozenInstanceError
 import pytest
 
 from rules.drawn.front_view import front_scene, upright_scene
-from rules.drawn.scene import Circle, Dimension, Item, Label, Line, Mark, Point, Polyline, Scene
+from rules.drawn.scene import Circle, Dimension, Item, Label, Line, Mark, Polyline, Scene
+from rules.measure.outline import Point
 
 TYRES: dict[str, object] = {
     "design_tyre_diameter": 863.6,

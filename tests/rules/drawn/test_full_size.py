@@ -9,9 +9,13 @@ from typing import Any
 import numpy as np
 import pytest
 
-from rules.drawn.full_size import front_layout, full_size, side_layout, title_block
-from rules.drawn.full_size.shapes import Item, PaperCircle, PaperWords, Stroke, View, words_width
+from rules.drawn.full_size import Extent, full_size, title_block
+from rules.drawn.full_size.front import front_view
+from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, View, bounds, mirrored, words_width
+from rules.drawn.full_size.side import side_view
 from rules.judging.judge import Judged, judge
+from rules.judging.reader import with_estimates
+from rules.measure.outline import Side
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import document as sample
 
@@ -31,6 +35,21 @@ EXAMPLE: dict[str, Any] = {
 }  # fmt: skip
 
 
+def on_side(view: View, side: Side) -> View:
+    items = view.items if side == "left" else tuple(mirrored(item) for item in view.items)
+    return View(items, bounds(items))
+
+
+def front_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
+    """The front view of one upright by itself."""
+    return on_side(front_view(with_estimates(judged.worked), judged.shown_in, extent), side)
+
+
+def side_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
+    """The view from outside the car by itself."""
+    return on_side(side_view(with_estimates(judged.worked), judged.shown_in, extent), side)
+
+
 def example(**changes: object) -> Judged:
     document = copy.deepcopy(EXAMPLE)
     for name, entry in changes.items():
@@ -43,7 +62,7 @@ def example(**changes: object) -> Judged:
     return judge(read_sheet(document))
 
 
-def texts(items: tuple[Item, ...]) -> list[str]:
+def texts(items: tuple[PaperItem, ...]) -> list[str]:
     return [item.text for item in items if isinstance(item, PaperWords)]
 
 
@@ -57,7 +76,7 @@ def circle_at(view: View, x: float, y: float) -> PaperCircle:
     return found[0]
 
 
-def ends(items: tuple[Item, ...], pen: str) -> list[tuple[tuple[float, float], tuple[float, float]]]:
+def ends(items: tuple[PaperItem, ...], pen: str) -> list[tuple[tuple[float, float], tuple[float, float]]]:
     return [(item.points[0], item.points[-1]) for item in items if isinstance(item, Stroke) and item.pen == pen]
 
 
@@ -305,7 +324,7 @@ def inside(points: np.ndarray, words: PaperWords, clearance: float) -> np.ndarra
     return level & (-0.6 * em - clearance < up) & (up < 0.4 * em + clearance)
 
 
-def points_of(item: Item) -> np.ndarray:
+def points_of(item: PaperItem) -> np.ndarray:
     """Points 0.7 mm apart or closer along a line; on a circle every 1/200 rad."""
     if isinstance(item, PaperCircle):
         turn = np.arange(1257) / 200

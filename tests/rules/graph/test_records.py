@@ -3,7 +3,7 @@
 import pytest
 
 from rules.graph.annotations import GraphError
-from rules.graph.asking import Part, Step, ask, given, need
+from rules.graph.asking import Step, StepPart, ask, given, need
 from rules.graph.declare import value
 from rules.graph.engine import Graph
 from rules.graph.results import Estimate, NotJudged, Waits
@@ -11,14 +11,14 @@ from rules.measure.units import Mm
 from rules.values.optional_step import need_once_begun
 
 
-class Holes(Part):
+class Holes(StepPart):
     """The holes of a planted step."""
 
     bore: Mm = ask("Bore", "length", "Tape.")
     hole: Mm = ask("Hole", "length", "Tape.")
 
 
-class Sides(Part):
+class Sides(StepPart):
     """The sides of a planted step."""
 
     width: Mm = ask("Width", "length", "Tape.")

@@ -90,8 +90,15 @@ def test_the_pivots_of_a_sheet_that_moves_put_its_sweeps_off_and_the_weight_does
     assert {"envelope", "tyre_upper_arm_gap", "best_inner", "bump_toe", "best_arm"} <= light.worked.put_off
     entries = document("dune_wren_moving")
     entries["job"]["corner_weight"] = "350 lb"
-    assert judge(read_sheet(entries), before=before, light=True).whole
+    light = judge(read_sheet(entries), before=before, light=True)
+    assert light.worked.put_off.isdisjoint(trade().values)
+    assert {"envelope", "tyre_upper_arm_gap", "best_inner"} <= light.worked.known.keys()
 
 
-def test_a_sheet_without_steering_and_arms_puts_nothing_off() -> None:
-    assert judge(read_sheet(document("dune_wren_finished")), light=True).whole
+def test_a_sheet_without_steering_and_arms_has_only_the_room_between_its_parts_put_off() -> None:
+    light = judge(read_sheet(document("dune_wren_finished")), light=True)
+    assert {name for name in light.worked.put_off if name in trade().values} == {"corner_room"}
+
+
+def test_a_sheet_that_is_not_far_enough_for_anything_heavy_is_whole() -> None:
+    assert judge(read_sheet({"sheet_version": 1, "units": "inch", "wheel": {"width": "8 in"}}), light=True).whole

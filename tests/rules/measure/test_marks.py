@@ -283,6 +283,8 @@ def test_threads_are_read(entry: str, diameter: float, pitch: float) -> None:
         ("1 3/16 UNF", "cannot be read without its threads per inch"),
         ("1/2-20 UNC", "1/2 UNC is 1/2-13"),
         ("1/2-0", "has no threads"),
+        ("40 x 0.1 mm", "would be 40 mm with a pitch of 0.1 mm"),
+        ("5 x 0.4 mm", "would be 5 mm with a pitch of 0.4 mm"),
         ("1/0-20", "divides by nought"),
         ("9/8/2-20", "is not one clear number"),
         ("12 x 0 mm", "pitch of 0 mm"),

@@ -467,3 +467,17 @@ def test_an_arm_ahead_of_the_axle_that_leans_out_aims_behind_it_too() -> None:
     upright = UprightPoints((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0), (144.0, 42.0, 300.0))
     assert aim(arm_of(upright), -700.0) == pytest.approx(-2400.0, abs=1e-9)
     assert degrees(arm_of(upright).inward) == pytest.approx(-16.2602, abs=5e-5)
+
+
+@pytest.mark.parametrize(
+    ("end", "across", "height"),
+    [
+        (-280.3185945445526, 47.32340106813079, 268.771917354847),
+        (-155.66949530440127, 50.14590623519218, 336.55341358101066),
+    ],
+)
+def test_a_rod_in_a_line_with_its_arm_as_it_stands_reaches_no_lock(end: float, across: float, height: float) -> None:
+    # The arm points straight across at the other one; found by trying: rounding alone put the rod out of its own reach.
+    upright = UprightPoints((0.0, -100.0, 250.0), (0.0, -100.0 - across, 600.0), (0.0, 0.0, 400.0), (0.0, end, height))
+    front = FrontEnd(upright, linkage=SteeringLinkage("one rod across", None, -800.0, None, 0.5))
+    assert reach(front) == (0.0, 0.0)

@@ -44,7 +44,7 @@ def test_verdict_and_echo_follow_each_keystroke(drive: Drive, half_done: Path, t
         verdict = {finding.check: finding.verdict for finding in screen_of(pilot).session.judged.findings}
         assert verdict["caliper-clears-barrel"] == "stop"
         text = text_of(app_of(pilot))
-        assert "= 2 in · 50.8 mm" in text
+        assert "= 2 in" in text and "50.8 mm" not in text
         assert "stop Caliper inside the wheel barrel" in text
         assert "Rotor" in text.splitlines()[1] and "stop" in text.splitlines()[2]
 
@@ -163,9 +163,9 @@ def test_units_are_switched_for_showing_only(drive: Drive, half_done: Path, text
     async def act(pilot: Pilot[None]) -> None:
         before = half_done.read_bytes()
         await go_to(pilot, "rotor.diameter")
-        assert "= 10.9 in · 276.9 mm" in text_of(app_of(pilot))
+        assert "= 10.9 in" in text_of(app_of(pilot))
         await pilot.press("f6")
-        assert "= 276.9 mm · 10.9 in" in text_of(app_of(pilot))
+        assert "= 276.9 mm" in text_of(app_of(pilot))
         assert "a bare number is in" in text_of(app_of(pilot))
         assert saved(half_done)["rotor"] == tomllib.loads(before.decode())["rotor"]
 

@@ -52,6 +52,11 @@ def test_an_echo_too_long_for_the_row_gives_the_other_system() -> None:
     assert drawn(length("Wheel width"), "1", "1", long)[0].endswith(" = 265.9 mm")
 
 
+def test_words_too_long_for_the_row_give_the_figure() -> None:
+    words = ("1.181 in, mounting face outboard of the middle",)
+    assert drawn(length("Offset"), "ET30", "ET30", words)[0].endswith(" = 1.181 in")
+
+
 def test_an_error_stands_below_in_words_with_a_sign_before_the_label() -> None:
     lines = drawn(length("Wheel width"), "wide", "wide", (), "“wide” is not a length; " * 5)
     assert lines[0].startswith("! Wheel width")

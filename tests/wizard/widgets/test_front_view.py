@@ -6,7 +6,7 @@ from collections.abc import Awaitable, Callable, Mapping
 import pytest
 from textual.app import App, ComposeResult
 
-from wizard.desk.drawing_styles import Drawing, best_drawing
+from wizard.desk.drawing_styles import DrawingStyle, best_drawing
 from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
 from wizard.widgets.raster import Row
 
@@ -70,7 +70,7 @@ def in_app(view: FrontView, act: Callable[[App[None]], Awaitable[None]], size: t
         ({"TERM": "xterm"}, "", "plain"),
     ],
 )
-def test_best_drawing(environment: Mapping[str, str], encoding: str, drawing: Drawing) -> None:
+def test_best_drawing(environment: Mapping[str, str], encoding: str, drawing: DrawingStyle) -> None:
     assert best_drawing(environment, encoding) == drawing
 
 
@@ -85,7 +85,7 @@ def test_caption_says_which_view_and_what_a_dot_is() -> None:
 
 @pytest.mark.parametrize("width", [8, 20, 36, 46, 60])
 @pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
-def test_caption_lines_fit(width: int, drawing: Drawing) -> None:
+def test_caption_lines_fit(width: int, drawing: DrawingStyle) -> None:
     lines = caption(14.4, drawing, figure, width)
     assert all(len(line) <= width for line in lines)
     assert " ".join(lines).endswith("= 14 mm")
@@ -111,7 +111,7 @@ def test_all_the_figures_are_in_a_wide_picture() -> None:
 
 @pytest.mark.parametrize(("width", "height"), [(36, 16), (46, 20), (60, 24), (90, 40)])
 @pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
-def test_pivots_and_ground_offset_are_named_at_every_size(width: int, height: int, drawing: Drawing) -> None:
+def test_pivots_and_ground_offset_are_named_at_every_size(width: int, height: int, drawing: DrawingStyle) -> None:
     whole = "\n".join(text(front_rows(EVERYTHING, width, height, drawing, False, figure)))
     for name in ("upper pivot", "lower pivot", "ground offset", "30 mm", "outboard"):
         assert name in whole

@@ -6,7 +6,7 @@ import pytest
 
 from rules.drawn.moving.graphs import Curve
 from rules.drawn.moving.scene import TravelAndLock
-from wizard.desk.drawing_styles import DRAWINGS, Drawing
+from wizard.desk.drawing_styles import DRAWINGS, DrawingStyle
 from wizard.widgets.graph import LEAST_HEIGHT, LEAST_WIDTH, axis, graph_rows, grid_rows
 from wizard.widgets.raster import Row
 
@@ -61,7 +61,7 @@ def test_no_axis_stretches_to_nothing() -> None:
 @pytest.mark.parametrize("drawing", DRAWINGS)
 @pytest.mark.parametrize("graph", [RISING, TWO, FLAT])
 @pytest.mark.parametrize(("width", "height"), [(26, 5), (38, 8), (60, 20)])
-def test_it_fills_its_cells_exactly(graph: Curve, width: int, height: int, drawing: Drawing) -> None:
+def test_it_fills_its_cells_exactly(graph: Curve, width: int, height: int, drawing: DrawingStyle) -> None:
     rows = graph_rows(graph, TravelAndLock(40.0), width, height, drawing)
     assert len(rows) == height and {len(line) for line in text(rows)} == {width}
 

@@ -6,7 +6,7 @@ from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, frame, moving,
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
 from tests.support.base_sheet import MOVING, changed
-from wizard.desk.drawing_styles import Drawing
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Row
 
@@ -22,7 +22,13 @@ def front() -> Moving:
 
 
 def drawn(
-    front: Moving, place: TravelAndLock, width: int, height: int, *, both: bool = False, drawing: Drawing = "braille"
+    front: Moving,
+    place: TravelAndLock,
+    width: int,
+    height: int,
+    *,
+    both: bool = False,
+    drawing: DrawingStyle = "braille",
 ) -> tuple[Row, ...]:
     return motion_rows(front, place, (None, None), both, width, height, drawing, lambda mm: f"{mm:g} mm")
 
@@ -98,7 +104,7 @@ def test_the_scale_is_told(front: Moving) -> None:
 @pytest.mark.parametrize(("width", "height"), [(58, 10), (78, 17), (72, 33), (118, 33), (30, 40)])
 @pytest.mark.parametrize("place", [RIDE, TravelAndLock(110.0, 1.0), TravelAndLock(-90.0, -1.0)])
 def test_it_fills_its_cells_exactly(
-    front: Moving, place: TravelAndLock, width: int, height: int, both: bool, drawing: Drawing
+    front: Moving, place: TravelAndLock, width: int, height: int, both: bool, drawing: DrawingStyle
 ) -> None:
     lines = text(drawn(front, place, width, height, both=both, drawing=drawing))
     assert len(lines) == height and {len(line) for line in lines} == {width}

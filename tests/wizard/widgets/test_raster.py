@@ -6,11 +6,11 @@ from itertools import pairwise
 import pytest
 
 from rules.drawn.scene import Box, Circle, Item, Label, Line, Mark, Polyline, Scene
-from wizard.desk.drawing_styles import Drawing
+from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.raster import Picture, draw, mm_per_dot
 
 FRAME = Box(-200.0, 200.0, -200.0, 200.0)
-EVERY_DRAWING: tuple[Drawing, ...] = ("braille", "blocks", "plain")
+EVERY_DRAWING: tuple[DrawingStyle, ...] = ("braille", "blocks", "plain")
 # Unicode chart of the quadrant block elements: upper left, upper right, lower left, lower right.
 QUADRANTS = {
     "▘": "1000",
@@ -31,7 +31,7 @@ QUADRANTS = {
 }
 
 
-def picture(*items: Item, width: int = 40, height: int = 20, drawing: Drawing = "braille") -> Picture:
+def picture(*items: Item, width: int = 40, height: int = 20, drawing: DrawingStyle = "braille") -> Picture:
     return draw(Scene(items, FRAME), width, height, drawing, lambda mm: f"{mm:g} mm")
 
 
@@ -143,7 +143,7 @@ def test_lines_are_cut_off_at_the_edge() -> None:
     ],
 )
 @pytest.mark.parametrize("drawing", EVERY_DRAWING)
-def test_what_is_outside_or_not_finite_draws_nothing(line: Item, drawing: Drawing) -> None:
+def test_what_is_outside_or_not_finite_draws_nothing(line: Item, drawing: DrawingStyle) -> None:
     assert picture(line, drawing=drawing).text().strip() == ""
 
 
@@ -251,7 +251,7 @@ def test_label_is_written_in_its_part_and_literally() -> None:
 
 @pytest.mark.parametrize("drawing", EVERY_DRAWING)
 @pytest.mark.parametrize(("width", "height"), [(1, 1), (3, 40), (60, 24), (90, 2)])
-def test_rows_are_always_as_wide_as_the_picture(drawing: Drawing, width: int, height: int) -> None:
+def test_rows_are_always_as_wide_as_the_picture(drawing: DrawingStyle, width: int, height: int) -> None:
     items = (
         Circle("tyre", (0.0, 0.0), 199.0),
         Label("tyre", (0.0, 0.0), "tyre", "outboard", 863.6),

@@ -60,7 +60,11 @@ STOUT: dict[str, object] = {
     "bolts.threads_in_joint": False, "bolts.hub_bolt_engagement": "20 mm", "bolts.hub_bolt_into": "steel",
     "bolts.stud_grade": "10.9", "bolts.lubrication": "oiled",
 }  # fmt: skip
-MINE = tuple(name for name, node in trade().checks.items() if node.note.step in ("upright", "bolts"))
+MINE = tuple(
+    name
+    for name, node in trade().checks.items()
+    if node.note.step in ("upright", "bolts") and node.function.__module__.startswith("rules.checks.strength.")
+)
 
 
 def found(judged: Judged, check: str) -> Finding:

@@ -13,16 +13,17 @@ from rules.drawn.moving.scene import (
     NOTCH,
     RIDE,
     Moving,
+    SeenFrom,
     TravelAndLock,
-    View,
     frame,
     moved,
     scene,
     touches,
 )
 from rules.drawn.moving.scene import moving as front_end
-from rules.drawn.scene import Item, Line, Mark, Point, Polyline
+from rules.drawn.scene import Item, Line, Mark, Polyline
 from rules.judging.judge import Judged
+from rules.measure.outline import Point
 from rules.motion.points import CannotReach, Hinge, Pose
 from rules.motion.solids import Ring
 from rules.motion.sweep import Worst
@@ -53,7 +54,7 @@ def without(changes: Mapping[str, object], *steps: str) -> dict[str, object]:
     return {name: entry for name, entry in changes.items() if name.split(".")[0] not in steps}
 
 
-def outlines(front: Moving, place: TravelAndLock, view: View, both: bool = False) -> list[tuple[Point, ...]]:
+def outlines(front: Moving, place: TravelAndLock, view: SeenFrom, both: bool = False) -> list[tuple[Point, ...]]:
     """The tyres' outlines, the left one first."""
     items = scene(front, place, view, both).items
     return [item.points for item in items if isinstance(item, Polyline) and item.part == "tyre"]
@@ -64,7 +65,7 @@ def spread(points: tuple[Point, ...], axis: int) -> tuple[float, float]:
     return min(numbers), max(numbers)
 
 
-def lines(front: Moving, place: TravelAndLock, view: View, part: str, both: bool = False) -> list[Line]:
+def lines(front: Moving, place: TravelAndLock, view: SeenFrom, part: str, both: bool = False) -> list[Line]:
     return [item for item in scene(front, place, view, both).items if isinstance(item, Line) and item.part == part]
 
 
@@ -104,7 +105,7 @@ def test_both_views_agree_across_the_car(front: Moving, place: TravelAndLock) ->
 
 @pytest.mark.parametrize("place", PLACES)
 @pytest.mark.parametrize("view", ["front", "plan"])
-def test_links_keep_their_drawn_length_in_space(front: Moving, place: TravelAndLock, view: View) -> None:
+def test_links_keep_their_drawn_length_in_space(front: Moving, place: TravelAndLock, view: SeenFrom) -> None:
     """Tie rod from (-126, -140, 360) to (-135, -499, 358): no view may show it longer than it is, 359.12 mm."""
     rod = next(line for line in lines(front, place, view, "tie rod") if line.style == "dashed")
     drawn = hypot(rod.end[0] - rod.start[0], rod.end[1] - rod.start[1])
@@ -148,7 +149,7 @@ def mirrored(points: tuple[Point, ...]) -> list[Point]:
 
 
 @pytest.mark.parametrize("view", ["front", "plan"])
-def test_the_right_wheel_is_the_left_ones_mirror_image_at_the_other_lock(front: Moving, view: View) -> None:
+def test_the_right_wheel_is_the_left_ones_mirror_image_at_the_other_lock(front: Moving, view: SeenFrom) -> None:
     _, right = outlines(front, TravelAndLock(40.0, 0.6), view, both=True)
     left, _ = outlines(front, TravelAndLock(40.0, -0.6), view, both=True)
     assert mirrored(left) == sorted((round(y, 6), round(z, 6)) for y, z in right)
@@ -158,7 +159,7 @@ def test_the_right_wheel_is_the_left_ones_mirror_image_at_the_other_lock(front: 
 @pytest.mark.parametrize("view", ["front", "plan"])
 @pytest.mark.parametrize("place", PLACES)
 def test_the_frame_holds_every_place_and_never_moves(
-    front: Moving, place: TravelAndLock, view: View, both: bool
+    front: Moving, place: TravelAndLock, view: SeenFrom, both: bool
 ) -> None:
     box = scene(front, place, view, both).frame
     assert box == scene(front, RIDE, view, both).frame

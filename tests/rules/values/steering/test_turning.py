@@ -7,10 +7,13 @@ differences of the work of lifting. Axis of the sheet: inclination 10 deg, casto
 
 from collections.abc import Callable
 from functools import cache
+from itertools import product
 from math import asin, atan2, cos, degrees, hypot, pi, radians, sin, tan
 
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
@@ -21,7 +24,8 @@ from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Blocked, Placed, Sweep, Worst
 from rules.motion.turning import LockTable, Reach, Turned
-from rules.values.steering.returning import rim_effort
+from rules.values.steering.returning import rim_effort, side_force_moment
+from rules.values.steering.self_centring import return_moment_20_deg
 from rules.values.steering.turning import (
     arm_aim,
     best_arm,
@@ -30,7 +34,7 @@ from rules.values.steering.turning import (
     rod_to_arm_angle,
     turning_circle,
 )
-from tests.support.declared import the_check
+from tests.support.declared import the_check, the_value
 from tests.support.front_ends import leaning, straight_rack, through_lock, trapezium
 
 lock_is_reached = the_check("lock-reached")
@@ -40,6 +44,7 @@ tie_rod_over_centre = the_check("tie-rod-over-centre")
 steering_stops = the_check("steering-stops")
 stop_before_rack_end = the_check("stop-before-rack-end")
 returns_over_whole_lock = the_check("returns-over-whole-lock")
+self_centring = the_check("self-centring")
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
@@ -189,6 +194,14 @@ def best() -> tuple[float, float, float, np.ndarray]:
 
 
 @cache
+def side_at(inclination: float, castor: float) -> float:
+    """Moment of 0.1 g on 500 kg at the contact about the axis, N m; the force is to the left, as is the turn."""
+    lean = np.array([-tan(radians(castor)), -tan(radians(inclination)), 1.0])
+    foot = np.array([400 * tan(radians(castor)), -25.0, 0.0])
+    force = np.array([0.0, 500 * 0.980665, 0.0])
+    return -float(np.cross(-foot, force) @ lean / np.linalg.norm(lean)) / 1000
+
+
 def by_general_tools() -> dict[str, float]:
     """Every value of the subject; angles in deg."""
     inner = turn_for(FULL)
@@ -205,6 +218,9 @@ def by_general_tools() -> dict[str, float]:
     force = (work(full - 0.05) - work(full + 0.05)) / 0.1 * 1000
     camber = {way: degrees(asin(-spin(turn_for(way * radians(20)))[2])) for way in (1, -1)}
     push = np.array([-1.0, 0.0, 0.0])
+    by_castor = [moment_at_20(10, castor, 25) for castor in (6.5, 5.5)]
+    by_lean = [moment_at_20(lean, 6, 25) for lean in (10.5, 9.5)]
+    side = side_at(10, 6)
     return {
         "kingpin_track": 1550.0,  # 1600 less twice 25
         "full_lock_inner": 30.0,
@@ -212,6 +228,7 @@ def by_general_tools() -> dict[str, float]:
         "ackermann_error": degrees(max(errors, key=abs)),
         "ackermann_share": (radians(20) - at_20) / (radians(20) - ideal(radians(20))),
         "arm_aim": -aimed / 2600,
+        "steering_arm_lean": degrees(np.arctan((END - foot)[1] / (END - foot)[0])),
         "best_tie_rod_ahead": float(end[0]),
         "best_tie_rod_inboard": 4 - float(end[1]),
         "best_arm_angle": degrees(angle),
@@ -226,6 +243,11 @@ def by_general_tools() -> dict[str, float]:
         "return_moment_without_castor": moment_at_20(10, 0, 25),
         "return_moment_without_inclination": moment_at_20(0, 6, 25),
         "return_moment_without_ground_offset": moment_at_20(10, 6, 0),
+        "side_force_moment": side,
+        "weight_return_per_castor": by_castor[0] - by_castor[1],
+        "weight_return_per_inclination": by_lean[0] - by_lean[1],
+        "bend_return_per_castor": by_castor[0] - by_castor[1] + side_at(10, 6.5) - side_at(10, 5.5),
+        "bend_return_per_inclination": by_lean[0] - by_lean[1] + side_at(10.5, 6) - side_at(9.5, 6),
         "lift_full_lock_inner": -float(lowest(inner)[2]),
         "lift_full_lock_outer": -float(lowest(outer)[2]),
         "camber_full_lock_inner": degrees(asin(-spin(inner)[2])),
@@ -283,6 +305,8 @@ def test_below_20_deg_of_lock_the_share_is_taken_at_full_lock(judged: JudgedWith
 ALONE = (
     "kingpin_track", "kickback_lever", "braking_lever", "camber_turned_20_out", "camber_turned_20_in", "castor_by_turning",
     "return_moment_without_castor", "return_moment_without_inclination", "return_moment_without_ground_offset",
+    "side_force_moment", "weight_return_per_castor", "weight_return_per_inclination", "bend_return_per_castor",
+    "bend_return_per_inclination",
 )  # fmt: skip
 """What the steering axis alone decides."""
 
@@ -414,11 +438,39 @@ def test_with_arms_entered_the_tie_rod_is_looked_at_through_the_travel(judged: J
     ("share", "verdict"),
     [
         (1.201, "watch"), (1.2, "good"), (1.199, "good"), (0.401, "good"), (0.4, "good"), (0.399, "watch"),
-        (0.001, "watch"), (0.0, "watch"), (-0.001, "stop"), (-2.0, "stop"),
+        (0.001, "watch"), (0.0, "watch"), (-0.001, "watch"), (-0.2, "watch"), (-0.201, "stop"), (-2.0, "stop"),
     ],
 )  # fmt: skip
 def test_steering_sense(share: float, verdict: str) -> None:
     assert steering_sense(share, FULL, 0.7).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("lean", "verdict"),
+    [(15.0, "good"), (0.0, "good"), (-0.1, "watch"), (-5.0, "watch"), (-5.1, "stop"), (-40.0, "stop")],
+)
+def test_steering_arm_sense(lean: float, verdict: str) -> None:
+    assert the_check("steering-arm-sense")(radians(lean)).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("ahead", "inboard", "verdict"),
+    [
+        ("-130 mm", "136 mm", "good"),
+        ("-130 mm", "30 mm", "stop"),
+        ("130 mm", "30 mm", "good"),
+        ("130 mm", "136 mm", "stop"),
+    ],
+)
+def test_a_reversed_arm_is_known_from_the_arm_alone(finding: FindingOf, ahead: str, inboard: str, verdict: str) -> None:
+    # The axis passes 79 inboard of the hub face at that height; nothing is said of rack or tie rod.
+    arm: Changes = {
+        "steering.tie_rod_ahead": ahead,
+        "steering.tie_rod_inboard": inboard,
+        "steering.tie_rod_above": "-45 mm",
+    }
+    assert finding("steering-arm-sense", arm).verdict == verdict
+    assert finding("steering-sense", arm).verdict == "not for this build"
 
 
 def test_steering_sense_says_what_to_move() -> None:
@@ -551,17 +603,88 @@ def test_stop_before_rack_end_on_a_sheet(finding: FindingOf, changes: Changes, v
     assert finding("stop-before-rack-end", STEERING | changes).verdict == verdict
 
 
-@pytest.mark.parametrize(("moment", "verdict"), [(0.01, "good"), (0.0, "stop"), (-0.01, "stop")])
-def test_returns_over_whole_lock(moment: float, verdict: str) -> None:
-    assert returns_over_whole_lock(Worst(moment, 0.0, 0.5), 3.0).verdict == verdict
+PER_DEGREE = (1.0, 1.0, 1.0, 1.0)
+
+
+@pytest.mark.parametrize(
+    ("weight", "side", "trail", "verdict"),
+    [
+        (5.0, 0.0, 0.1, "good"),  # friction takes 5 N m
+        (4.9, 0.0, 0.1, "watch"),
+        (0.1, 0.0, 0.0, "watch"),
+        (0.1, 4.9, 10.0, "good"),
+        (0.1, 4.8, 10.0, "watch"),
+        (-5.0, 10.0, 20.0, "good"),  # friction holds what little turns them out
+        (-5.1, 30.0, 60.0, "watch"),
+        (-500.0, 30.0, 60.0, "watch"),  # weight alone never stops a car
+        (0.0, 0.0, 0.0, "stop"),
+        (-0.1, -5.0, -10.0, "stop"),
+        (50.0, -60.0, -10.0, "watch"),
+        (80.0, -60.0, -10.0, "good"),
+    ],
+)
+def test_the_limits_of_what_returns_the_wheels(weight: float, side: float, trail: float, verdict: str) -> None:
+    assert returns_over_whole_lock(Worst(weight, 0.0, 0.5), side, trail, *PER_DEGREE).verdict == verdict
+    assert self_centring(weight, None, side, trail, *PER_DEGREE).verdict == verdict
+    assert self_centring(-weight, Worst(weight, 0.0, 0.5), side, trail, *PER_DEGREE).verdict == verdict
+
+
+def test_the_figure_of_the_linkage_decides_once_it_is_known(finding: FindingOf) -> None:
+    for inclination, castor, offset in product(("2 deg", "10 deg"), ("1 deg", "6 deg", "14 deg"), ("-10 mm", "40 mm")):
+        changes = {"pivots.inclination": inclination, "pivots.castor": castor, "pivots.ground_offset": offset}
+        with_linkage = STEERING | changes
+        over_lock = finding("returns-over-whole-lock", with_linkage)
+        if over_lock.verdict != "not for this build":
+            assert finding("self-centring", with_linkage).verdict == over_lock.verdict, changes
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    weight=st.floats(80, 700), height=st.floats(280, 520), offset=st.floats(-10, 40), lean=st.floats(8, 12),
+    castor=st.floats(4, 10),
+)  # fmt: skip
+def test_no_car_inside_the_three_usual_bands_is_stopped(
+    weight: float, height: float, offset: float, lean: float, castor: float
+) -> None:
+    trail = height * tan(radians(castor))
+    by_weight = return_moment_20_deg(weight, height, offset, trail, radians(lean), radians(castor))
+    side = side_force_moment(weight, trail, radians(hypot(lean, castor)))
+    assert self_centring(by_weight, None, side, trail, *PER_DEGREE).verdict != "stop"
+
+
+@pytest.mark.parametrize("castor", [0.0, 3.0, 6.0, 12.0, 15.0, 20.0])
+@pytest.mark.parametrize("lean", [2.0, 6.0, 10.0, 14.0])
+def test_the_advice_makes_the_moment_it_speaks_of_grow(lean: float, castor: float) -> None:
+    def by_weight(lean: float, castor: float) -> float:
+        trail = 400.0 * tan(radians(castor))
+        return return_moment_20_deg(250.0, 400.0, 0.0, trail, radians(lean), radians(castor))
+
+    now = by_weight(lean, castor)
+    case = (250.0, 400.0, 0.0, None, radians(lean), radians(castor))
+    per_degree = [the_value(f"weight_return_per_{angle}")(*case) for angle in ("castor", "inclination")]
+    assert per_degree == pytest.approx(
+        [
+            by_weight(lean, castor + 0.5) - by_weight(lean, castor - 0.5),
+            by_weight(lean + 0.5, castor) - by_weight(lean - 0.5, castor),
+        ]
+    )
+    change = self_centring(-50.0, None, 60.0, 80.0, *per_degree, 1.0, 1.0).change
+    for angle, effect, along in zip(("castor", "inclination"), per_degree, ((0.0, 0.5), (0.5, 0.0)), strict=True):
+        way = 1 if effect > 0 else -1
+        words = f"{'more' if effect > 0 else 'less'} {angle}"
+        assert (words in change) == (abs(effect) >= 0.1)  # less is not worth a word
+        if words in change:
+            assert by_weight(lean + way * along[0], castor + way * along[1]) > now
 
 
 def test_little_inclination_with_castor_runs_to_lock_by_itself(finding: FindingOf) -> None:
     # With castor alone the outer wheel's fall outdoes the inner one's rise once the wheels are turned.
     found = finding(
-        "returns-over-whole-lock", STEERING | {"pivots.inclination": "2 deg", "pivots.ground_offset": "0 mm"}
+        "returns-over-whole-lock",
+        STEERING | {"pivots.inclination": "2 deg", "pivots.ground_offset": "0 mm", "pivots.castor": "12 deg"},
     )
-    assert found.verdict == "stop" and "run to the stop" in found.text
+    assert found.verdict == "watch" and "run to the stop" in found.text
+    assert "less castor" in found.change
 
 
 def test_an_axis_straight_up_returns_nothing(finding: FindingOf) -> None:
@@ -616,6 +739,7 @@ def test_a_linkage_that_locks_is_stopped_once_and_the_rest_is_not_judged(judged:
     result = judged(STEERING | changes)
     verdicts = {found.check: found.verdict for found in result.findings if found.check in CHECKS}
     assert verdicts.pop("lock-reached") == "stop"
+    del verdicts["steering-arm-sense"]  # of the arm alone, whatever the linkage does
     angle = (STEERING | changes)["steering.stop_angle"]
     assert verdicts.pop("steering-stops") == ("waiting" if angle is None else "good")
     assert set(verdicts.values()) == {"not judged"}

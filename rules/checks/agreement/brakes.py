@@ -1,0 +1,108 @@
+"""Do the entries of the stops and the pads agree."""
+
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
+from rules.graph.bands import AtMost
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.units import MetrePerSecond, Mm, Ratio
+from rules.sheet.confirmed import Confirmed
+
+LENGTHS = (
+    T("pad-length-and-radius", "Pad length and radius", "brakes.pad_length", "brakes.effective_radius",
+      usual=(0.55, 1.35), why="a pad spans 35 to 75 deg of the rotor"),
+    T("pad-height-and-length", "Pad height and length", "brakes.pad_height", "brakes.pad_length",
+      usual=(0.25, 0.7), never=(0.05, 1.5), why="a pad is longer than it is high"),
+    T("piston-behind-pad", "Piston and pad height", "caliper.piston_diameter", "brakes.pad_height",
+      usual=(0.5, 1.3), why="a piston is about as wide as the pad it pushes is high"),
+    T("pad-worn-below-new", "Pad worn and new", "brakes.pad_thickness_worn", "brakes.pad_thickness_new",
+      usual=(0.1, 0.5), never=(0.0, 1.0), why="a pad is changed when a tenth to a half of it is left"),
+    T("piston-travel-and-pad", "Piston travel and pad", "brakes.piston_travel", "brakes.pad_thickness_new",
+      usual=(1.2, 3.6), never=(0.2, 12.0), why="a caliper's piston can follow its pads, and not much further"),
+)  # fmt: skip
+RATIOS = (
+    T("stop-within-grip", "Deceleration and grip", "brakes.deceleration", "brakes.road_grip",
+      usual=(0.55, 1.0), never=(0.05, 1.0), why="a car stops no harder than its tyres grip"),
+)  # fmt: skip
+SPEEDS = (
+    T("stop-from-below-top-speed", "Stopped from and top speed", "brakes.stop_from", "job.top_speed",
+      usual=(0.5, 1.0), never=(0.02, 1.0), why="it is stopped from no more than it does"),
+)  # fmt: skip
+TIES = by_id((*LENGTHS, *RATIOS, *SPEEDS))
+
+
+@check("{tie}", each=members(LENGTHS), **TIED)
+def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(RATIOS), **TIED)
+def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(SPEEDS), **TIED)
+def tied_speeds(
+    one_answer: MetrePerSecond | None, other_figure: MetrePerSecond | None, confirmed: Confirmed, tie: str
+) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check(
+    "pads-on-rotor",
+    step="brakes",
+    title="Pads on the rotor",
+    limits=AtMost("mm", 2.0, 5.0),
+    good="the pad's edges lie on the braking band, to {good}",
+    watch="{good} to {watch} off it",
+    stop="further off it",
+    source=PRACTICE,
+    grade="common practice",
+)
+def pads_on_rotor(
+    effective_radius: Mm | None,
+    pad_height: Mm | None,
+    rotor_diameter: Mm | None,
+    band_inside_diameter: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """Inner and outer edge of the pad against the band it rubs: beyond the edge it wears a step, inside it hits the hat."""
+    if effective_radius is None or pad_height is None or band_inside_diameter is None or rotor_diameter is None:
+        raise DoesNotApply("pad height, its radius and the inside of the band are not all entered")
+    inner, outer = effective_radius - pad_height / 2, effective_radius + pad_height / 2
+    off = max(band_inside_diameter / 2 - inner, outer - rotor_diameter / 2)
+    figures = {"inner": (inner, "mm"), "outer": (outer, "mm"), "from": (band_inside_diameter / 2, "mm"),
+               "to": (rotor_diameter / 2, "mm")}  # fmt: skip
+    text = "The pad reaches from {inner} to {outer} from the spindle; the band from {from} to {to}."
+    verdict = limits.verdict(off)
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch":
+        return odd(text, "brakes.effective_radius", confirmed, figures)
+    return Judgement("stop", f"{text} A pad that is not on its rotor does not brake.", "Measure both again.", figures)
+
+
+@check(
+    "pad-fills-band",
+    step="brakes",
+    title="Pad height and braking band",
+    good="the pad covers seven tenths of the band or more",
+    watch="less, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def pad_fills_band(
+    pad_height: Mm | None, rotor_diameter: Mm | None, band_inside_diameter: Mm | None, confirmed: Confirmed
+) -> Judgement:
+    """What the pad leaves of the band unrubbed rusts and stays thick."""
+    if pad_height is None or band_inside_diameter is None or rotor_diameter is None:
+        raise DoesNotApply("pad height and the inside of the band are not both entered")
+    band = (rotor_diameter - band_inside_diameter) / 2
+    figures = {"band": (band, "mm")}
+    text = "The pad is {pad_height} high, the band {band} wide."
+    if pad_height >= 0.7 * band:
+        return Judgement("good", text, figures=figures)
+    return odd(text, "brakes.pad_height", confirmed, figures)

@@ -1,0 +1,397 @@
+"""Do the entries of the bought parts agree: tyre, wheel, rotor, caliper, hub."""
+
+from math import pi
+
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
+from rules.graph.bands import AtMost, Between, Limits
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import more_than, reaches, within
+from rules.measure.marks import BoltCircle, Thread, TyreMark
+from rules.measure.units import Kg, Mm, Newton
+from rules.sheet.confirmed import Confirmed
+from rules.sheet.rotor import RotorStyle
+from rules.strength.heat import GREY_IRON
+from rules.tables import sources
+from rules.tables.load_index import LOAD_CAPACITY
+from rules.tables.static_safety import RollingElement
+
+LENGTHS = (
+    T("loaded-radius-within-tyre", "Loaded radius and tyre", "tyre.loaded_radius", "design_tyre_diameter",
+      usual=(0.44, 0.5), never=(0.3, 0.505), other_called="the tyre's diameter",
+      why="a tyre under its load stands lower than half of its diameter, by 1 to 8 % of it"),
+    T("loaded-radius-beyond-rim", "Loaded radius and rim", "tyre.loaded_radius", "wheel.diameter",
+      usual=(0.6, 1.7), never=(0.5, 3.0), why="below half of it the rim would lie on the ground"),
+    T("rim-list-in-order", "Narrowest and widest rim", "tyre.rim_width_most", "tyre.rim_width_least",
+      usual=(1.0, 1.6), never=(1.0, 2.5), why="the widest rim a maker allows is up to half as wide again as the narrowest"),
+    T("rim-list-suits-tyre", "Rim list and tyre width", "tyre.rim_width_least", "tyre_section_width",
+      usual=(0.5, 0.9), never=(0.3, 1.3), other_called="the tyre's section width",
+      why="a tyre's narrowest rim is six to eight tenths of its width"),
+    T("barrel-inside-wheel", "Barrel inside the wheel", "wheel.barrel_inside_diameter", "wheel.diameter", how="more",
+      usual=(-60.0, -5.0), never=(-150.0, 0.0), why="the barrel lies inside the bead seats, by the metal and the drop centre"),
+    T("rotor-inside-wheel", "Rotor and wheel diameter", "rotor.diameter", "wheel.diameter",
+      usual=(0.5, 0.87), never=(0.25, 0.97), why="the rotor turns inside the wheel, with room for the caliper round it"),
+    T("minimum-below-new", "Minimum and new thickness", "rotor.minimum_thickness", "rotor.thickness",
+      usual=(0.75, 0.98), never=(0.3, 1.0), why="1 to 3 mm of a new rotor may wear away"),
+    T("finished-below-new", "Finished and new thickness", "rotor.finished_thickness", "rotor.thickness",
+      usual=(0.25, 1.0), never=(0.1, 1.0), why="turning takes metal off"),
+    T("band-on-rotor", "Braking band and rotor", "rotor.band_inside_diameter", "rotor.diameter",
+      usual=(0.45, 0.78), never=(0.2, 0.95), why="the band is a ring between the hat and the edge"),
+    T("bearing-before-mount-face", "Bearing and mounting face", "hub.flange_to_bearing_centre", "hub.flange_to_mount_face",
+      usual=(0.36, 1.1), why="the middle of the bearing lies half way to the mounting face or behind that"),
+    T("hub-bolts-square", "Hub bolt spacings", "hub.mount_height", "hub.mount_width",
+      usual=(0.65, 1.55), never=(0.15, 7.0), why="a hub's bolts stand in a square, or nearly"),
+    T("rows-in-hub", "Bearing rows and hub", "hub.row_spread", "hub.flange_to_mount_face",
+      usual=(0.25, 1.1), never=(0.0, 2.0), why="both rows lie in the hub's body"),
+    T("hub-body-like-pilot", "Hub body and pilot", "hub.body_diameter", "hub.pilot_diameter",
+      usual=(0.7, 1.2), why="the body behind the flange is about as thick as the pilot before it"),
+    T("hub-body-past-mount-face", "Hub body and mounting face", "hub.body_length", "hub.flange_to_mount_face",
+      usual=(0.9, 1.6), why="the body ends at the mounting face or reaches somewhat through the plate"),
+    T("donor-tyre-like", "Donor tyre and tyre", "hub.donor_tyre_diameter", "design_tyre_diameter",
+      usual=(0.6, 1.2), other_called="the tyre's diameter",
+      why="a hub's own car ran a tyre of the same kind of size, seldom a larger one"),
+)  # fmt: skip
+MASSES = (
+    T("wheel-rating-like-tyre", "Wheel rating and tyre capacity", "wheel.load_rating", "tyre_load_capacity",
+      usual=(0.55, 1.35), other_called="what one tyre may carry",
+      why="wheels and tyres that are sold for one kind of car carry about the same"),
+    T("donor-axle-like", "Donor axle and corner", "hub.donor_axle_weight", "job.corner_weight",
+      usual=(2.6, 8.0), why="a hub's own axle carries two corners, as heavy as this one or heavier"),
+)  # fmt: skip
+OVERALL = T(
+    "overall-wider-than-nominal",
+    "Overall width and width",
+    "wheel.overall_width",
+    "wheel.width",
+    how="more",
+    usual=(10.0, 40.0),
+    never=(0.0, 80.0),
+    why="the two lips add about an inch to the width between bead seats",
+)
+BACKSPACING = T(
+    "backspacing-inside-wheel",
+    "Backspacing and overall width",
+    "wheel.backspacing",
+    "wheel_overall_width",
+    usual=(0.25, 0.95),
+    never=(0.0, 1.0),
+    other_called="the overall width",
+    why="the mounting face lies between the two lips",
+)
+"""Not in the families: there is a value of the same name as the answer."""
+TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING))
+
+
+@check("{tie}", each=members(LENGTHS), **TIED)
+def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(MASSES), **TIED)
+def tied_masses(one_answer: Kg | None, other_figure: Kg | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members((OVERALL,)), **TIED)
+def tied_overall_width(overall_width: Mm | None, wheel_width: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    names = {"one_answer": "overall_width", "other_figure": "wheel_width"}
+    return renamed(tied(TIES[tie], overall_width, wheel_width, confirmed), names)
+
+
+@check("{tie}", each=members((BACKSPACING,)), **TIED)
+def tied_backspacing(
+    backspacing: Mm | None, wheel_overall_width: Mm | None, confirmed: Confirmed, tie: str
+) -> Judgement:
+    """{First} against {second}."""
+    names = {"one_answer": "backspacing", "other_figure": "wheel_overall_width"}
+    return renamed(tied(TIES[tie], backspacing, wheel_overall_width, confirmed), names)
+
+
+@check(
+    "tyres-in-order",
+    step="tyre",
+    title="Smallest and largest tyre",
+    good="the smallest is no larger than the largest",
+    stop="it is larger",
+    source=sources.GEOMETRY.saying("the diameters that the two marks state"),
+    grade="common practice",
+)
+def tyres_in_order(smallest_tyre_diameter: Mm, largest_tyre_diameter: Mm) -> Judgement:
+    """The two tyres by their marks."""
+    text = "The smallest tyre is {smallest_tyre_diameter} across by its mark, the largest {largest_tyre_diameter}."
+    if reaches(largest_tyre_diameter, smallest_tyre_diameter):
+        return Judgement("good", text)
+    return Judgement("stop", f"{text} They are the wrong way round.", "Change them over.")
+
+
+@check(
+    "design-diameter-agrees",
+    step="tyre",
+    title="Design diameter and tyres",
+    limits=AtMost("share", 0.02, 0.08),
+    good="within {good} of the middle of the two tyres",
+    watch="to {watch}",
+    stop="beyond, and outside the two tyres",
+    source=PRACTICE,
+    grade="common practice",
+)
+def design_diameter_agrees(
+    design_diameter: Mm | None,
+    smallest_tyre_diameter: Mm | None,
+    largest_tyre_diameter: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The diameter the layout is drawn for against the two marks. Measured tyres run up to 3 % under theirs."""
+    if design_diameter is None or smallest_tyre_diameter is None or largest_tyre_diameter is None:
+        raise DoesNotApply("no design diameter is entered, so the middle of the two tyres is used")
+    middle = (smallest_tyre_diameter + largest_tyre_diameter) / 2
+    figures = {"middle": (middle, "mm")}
+    text = "The layout is drawn for {design_diameter}; the middle of the two tyres is {middle} by their marks."
+    verdict = limits.verdict(abs(design_diameter / middle - 1))
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch" or within(design_diameter, smallest_tyre_diameter, largest_tyre_diameter):
+        return odd(text, "tyre.design_diameter", confirmed, figures)
+    return Judgement(
+        "stop", f"{text} It is neither of these tyres.", "Measure a mounted tyre, or correct the mark.", figures
+    )
+
+
+def _index_capacity(*marks: TyreMark | None) -> float | None:
+    known = [LOAD_CAPACITY[one.load_index] for one in marks if one is not None and one.load_index in LOAD_CAPACITY]
+    return float(min(known)) if known else None
+
+
+@check(
+    "tyre-load-agrees",
+    step="tyre",
+    title="Load entered and load index",
+    limits=Between("1", 0.3, 1.02, most=1.02),
+    good="at most what the load index stands for, and at least {low} of it",
+    watch="less",
+    stop="more",
+    source=sources.ARRETE_1994.at("annex II", "load indices, as UN Regulations 30 and 54 have them"),
+    grade="standard",
+)
+def tyre_load_agrees(
+    load_capacity: Kg | None, smallest: TyreMark | None, largest: TyreMark | None, confirmed: Confirmed, limits: Between
+) -> Judgement:
+    """What was entered against what the load index in the size marks stands for, which is the most at full pressure."""
+    index = _index_capacity(smallest, largest)
+    if load_capacity is None or index is None:
+        raise DoesNotApply("the load is not both entered and in a size mark, so there is nothing to compare")
+    figures = {"index": (index, "kg")}
+    text = "{load_capacity} is entered; the load index in the size marks stands for {index} at full pressure."
+    verdict = limits.verdict(load_capacity / index)
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch":
+        return odd(text, "tyre.load_capacity", confirmed, figures)
+    change = "Leave it empty, and the index counts; or enter what the sidewall gives at the pressure you run."
+    return Judgement("stop", f"{text} A tyre carries no more than its index.", change, figures)
+
+
+@check(
+    "speed-symbol-agrees",
+    step="tyre",
+    title="Speed symbol entered and in the mark",
+    good="the same, or no mark carries one",
+    stop="they differ",
+    source=sources.COMMON_PRACTICE.saying("a tyre carries one speed symbol"),
+    grade="common practice",
+)
+def speed_symbol_agrees(speed_symbol: str | None, smallest: TyreMark | None, largest: TyreMark | None) -> Judgement:
+    """The symbol as entered against those in the two size marks."""
+    marked = sorted(
+        {one.speed_symbol for one in (smallest, largest) if one is not None and one.speed_symbol is not None}
+    )
+    if speed_symbol is None or not marked:
+        raise DoesNotApply("the speed symbol is not both entered and in a size mark, so there is nothing to compare")
+    if speed_symbol in marked:
+        return Judgement("good", f"The speed symbol {speed_symbol} is the one in the size mark.")
+    text = f"The speed symbol entered is {speed_symbol}; the size marks carry {' and '.join(marked)}."
+    return Judgement("stop", text, "Read the sidewall again, and leave the entry empty where the mark carries it.")
+
+
+@check(
+    "spoke-room-inside-wheel",
+    step="wheel",
+    title="Spoke room inside the wheel",
+    good="the back of the spokes lies between the two lips",
+    stop="it does not",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def spoke_room_inside_wheel(
+    spoke_room: Mm | None, wheel_overall_width: Mm | None, wheel_backspacing: Mm | None
+) -> Judgement:
+    """How far outboard the spokes' back lies against where the outer lip is."""
+    if spoke_room is None or wheel_overall_width is None or wheel_backspacing is None:
+        raise DoesNotApply("spoke room and the wheel's width are not both entered")
+    front = wheel_overall_width - wheel_backspacing
+    figures = {"front": (front, "mm")}
+    text = "Spoke room is {spoke_room}; from the mounting face to the outer lip it is {front}."
+    if reaches(front, spoke_room) and reaches(spoke_room, -wheel_backspacing):
+        return Judgement("good", text, figures=figures)
+    return Judgement("stop", f"{text} The spokes would stand outside the wheel.", "Measure spoke room again.", figures)
+
+
+@check(
+    "{part}-inside-bolt-circle",
+    step="{part}",
+    title="{Part} {called} inside the bolt circle",
+    limits=AtMost("1", 0.82, 0.95),
+    good="up to {good} of the bolt circle",
+    watch="{good} to {watch}",
+    stop="more: no metal is left beside the studs",
+    source=PRACTICE,
+    grade="common practice",
+    each=(
+        {"part": "wheel", "hole": "centre_bore", "called": "centre bore"},
+        {"part": "rotor", "hole": "centre_bore", "called": "centre bore"},
+        {"part": "hub", "hole": "pilot_diameter", "called": "pilot"},
+    ),
+)
+def inside_bolt_circle(
+    part_hole: Mm, part_bolt_circle: BoltCircle, confirmed: Confirmed, part: str, hole: str, limits: AtMost
+) -> Judgement:
+    """{Part} {called} against the circle of the studs round it."""
+    figures = {"circle": (part_bolt_circle.diameter, "mm")}
+    text = "{Part} {called} is {part_hole}, its bolt circle {circle}: the studs stand round the hole."
+    verdict = limits.verdict(part_hole / part_bolt_circle.diameter)
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch":
+        return odd(text, f"{part}.{hole}", confirmed, figures)
+    return Judgement("stop", f"{text} That cannot be.", "Measure both again.", figures)
+
+
+@check(
+    "ring-not-heavier-than-iron",
+    step="rotor",
+    title="Mass of the ring and its size",
+    limits=Between("1", 0.42, 1.02, least=0.2, most=1.02),
+    good="{low} to {most} x solid iron of its size",
+    watch="down to {least}",
+    stop="more than solid iron, or less than {least}",
+    source=sources.COMMON_PRACTICE.saying("density of grey iron; a vented ring is about six tenths of a solid one"),
+    grade="common practice",
+)
+def ring_not_heavier_than_iron(
+    ring_mass: Kg | None,
+    rotor_diameter: Mm | None,
+    band_inside_diameter: Mm | None,
+    rotor_working_thickness: Mm | None,
+    style: RotorStyle | None,
+    confirmed: Confirmed,
+    limits: Between,
+) -> Judgement:
+    """Entered mass of the friction ring against the same ring solid. A solid ring weighs at least nine tenths of it."""
+    if ring_mass is None or rotor_diameter is None or band_inside_diameter is None or rotor_working_thickness is None:
+        raise DoesNotApply("mass and sizes of the ring are not all entered")
+    area = pi / 4 * (rotor_diameter**2 - band_inside_diameter**2) / 1e6
+    iron = area * rotor_working_thickness / 1000 * GREY_IRON.density
+    figures = {"iron": (iron, "kg")}
+    text = "The ring weighs {ring_mass}; solid iron of its size weighs {iron}."
+    verdict = limits.verdict(ring_mass / iron) if iron > 0 else "stop"
+    if verdict == "good" and style != "vented" and not reaches(ring_mass, 0.85 * iron):
+        verdict = "watch"
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch":
+        return odd(text, "rotor.ring_mass", confirmed, figures)
+    return Judgement("stop", f"{text} That cannot be.", "Weigh the ring again, without its hat.", figures)
+
+
+@check(
+    "stud-not-too-long",
+    step="hub",
+    title="Wheel stud and what it passes through",
+    limits=AtMost("1", 2.3),
+    good="up to {good} diameters of thread for the nut",
+    watch="more, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def stud_not_too_long(
+    stud_engagement: Mm | None, stud_thread: Thread | None, confirmed: Confirmed, limits: AtMost
+) -> Judgement:
+    """A stud is sold for the metal it passes through: much more thread than the nut takes is a slip, or a closed nut's end."""
+    if stud_engagement is None or stud_thread is None:
+        raise DoesNotApply("what the stud passes through is not entered")
+    text = "The stud leaves {stud_engagement} of thread beyond hat and wheel"
+    if limits.verdict(stud_engagement / stud_thread.diameter) == "good":
+        return Judgement("good", f"{text}.")
+    return odd(f"{text}, more than twice its thickness.", "hub.stud_length", confirmed)
+
+
+RATIO = {"ball": (0.8, 2.2), "roller": (0.4, 0.95)}
+"""C over C0 of double-row hub bearings. Common practice, no source."""
+
+
+@check(
+    "ratings-like-their-kind",
+    step="hub",
+    title="Dynamic and static rating",
+    limits=Limits(
+        other={f"{kind}_{end}": (ends[end == "to"], "1") for kind, ends in RATIO.items() for end in ("from", "to")}
+    ),
+    good="dynamic over static {ball_from} to {ball_to} for balls, {roller_from} to {roller_to} for rollers",
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def ratings_like_their_kind(
+    dynamic_rating: Newton | None,
+    static_rating: Newton | None,
+    rolling_element: RollingElement | None,
+    confirmed: Confirmed,
+) -> Judgement:
+    """The two ratings of one bearing against each other."""
+    if dynamic_rating is None or static_rating is None or rolling_element is None:
+        raise DoesNotApply("both ratings and the kind of bearing are not all entered")
+    text = "The dynamic rating is {dynamic_rating}, the static one {static_rating}."
+    if within(dynamic_rating / static_rating, *RATIO[rolling_element]):
+        return Judgement("good", text)
+    return odd(f"{text} For a {rolling_element} bearing they seldom stand so.", "hub.dynamic_rating", confirmed)
+
+
+@check(
+    "caliper-round-its-rotor",
+    step="caliper",
+    title="Caliper and rotor thickness",
+    good="the caliper reaches outboard beyond half of the rotor, a pad and its own wall",
+    stop="it does not",
+    source=sources.GEOMETRY.saying("half of the rotor is the least there can be"),
+    grade="common practice",
+)
+def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judgement:
+    """How far a caliper stands out, against the rotor it closes on."""
+    text = "Outboard reach is {outboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
+    if more_than(outboard_reach, made_for_thickness / 2):
+        return Judgement("good", text)
+    return impossible(f"{text} Its outboard wall would stand inside the rotor.")
+
+
+@check(
+    "caliper-near-spokes",
+    step="caliper",
+    title="Room before the spokes",
+    limits=AtMost("mm", 18.0),
+    good="up to {good}",
+    watch="more, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limits: AtMost) -> Judgement:
+    """Much more room than is usual between caliper and spokes: a slip in one of three depths would look like that."""
+    if caliper_spoke_gap is None:
+        raise DoesNotApply("spoke room is not entered")
+    text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
+    if limits.verdict(caliper_spoke_gap) == "good":
+        return Judgement("good", f"{text}.")
+    return odd(f"{text}, where most builds have a quarter to half an inch.", "wheel.spoke_room", confirmed)

@@ -1,0 +1,147 @@
+"""One metal in one upright, filler that suits it, and grades of the thread's own system."""
+
+from typing import Any
+
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement, OutsideRange
+from rules.measure.marks import Thread
+from rules.sheet.plate import PlateMetal
+from rules.sheet.welds import WeldedMetal
+from rules.tables import sources
+from rules.tables.bolt_grades import ISO, SAE, BoltGrade
+from rules.tables.electrodes import ELECTRODES, Filler
+from rules.tables.materials import Metal
+from rules.values.strength.bolts import read_grade
+
+STEEL, CHROMOLY, OTHER = "mild steel", "4130", "another metal"
+
+
+def _family(metal: str) -> str:
+    """Which kind of metal a name of any step stands for."""
+    if "4130" in metal:
+        return CHROMOLY
+    return STEEL if metal == "mild steel plate" or metal.startswith(("mild", "a36", "10")) else OTHER
+
+
+@check(
+    "one-metal",
+    step="upright",
+    title="One metal in one upright",
+    good="plate, upright and welds are of one metal",
+    stop="they are not",
+    source=sources.COMMON_PRACTICE.saying("strength, filler and preheat are judged for one metal"),
+    grade="common practice",
+)
+def one_metal(
+    plate_metal: PlateMetal | None,
+    upright_material: Metal | None,
+    joint_upper_metal: WeldedMetal | None,
+    joint_lower_metal: WeldedMetal | None,
+    joint_steering_arm_metal: WeldedMetal | None,
+    joint_caliper_bracket_metal: WeldedMetal | None,
+) -> Judgement:
+    """The metal as entered under plate, upright and each weld."""
+    entered = {
+        "plate": plate_metal, "upright": upright_material, "upper pivot's weld": joint_upper_metal,
+        "lower pivot's weld": joint_lower_metal, "steering arm's weld": joint_steering_arm_metal,
+        "caliper bracket's weld": joint_caliper_bracket_metal,
+    }  # fmt: skip
+    told = {where: metal for where, metal in entered.items() if metal is not None}
+    if len(told) < 2:
+        raise DoesNotApply("the metal is entered in fewer than two places")
+    if len({_family(metal) for metal in told.values()}) == 1:
+        return Judgement("good", f"One metal throughout: {_family(next(iter(told.values())))}.")
+    listed = "; ".join(f"{where}: {metal}" for where, metal in told.items())
+    return Judgement(
+        "stop", f"The metal is not one: {listed}.", "Put right whichever is a slip, or build it of one metal."
+    )
+
+
+@check(
+    "filler-suits-metal",
+    step="upright",
+    title="Steel filler on steel",
+    good="no steel filler on aluminium",
+    stop="a steel filler on aluminium",
+    source=sources.COMMON_PRACTICE.saying("steel weld metal does not join aluminium"),
+    grade="common practice",
+)
+def filler_suits_metal(
+    upright_material: Metal | None,
+    joint_upper_filler: Filler | None,
+    joint_lower_filler: Filler | None,
+    joint_steering_arm_filler: Filler | None,
+    joint_caliper_bracket_filler: Filler | None,
+) -> Judgement:
+    """Filler of every weld against the upright's metal. What suits which steel is judged weld by weld."""
+    fillers = (joint_upper_filler, joint_lower_filler, joint_steering_arm_filler, joint_caliper_bracket_filler)
+    told = sorted({filler for filler in fillers if filler is not None})
+    if not told or upright_material is None:
+        raise DoesNotApply("metal and filler are not both entered")
+    steel = [filler for filler in told if filler in ELECTRODES]
+    if upright_material.startswith("6061") and steel:
+        text = f"The upright is {upright_material}, and {' and '.join(steel).upper()} is a steel filler."
+        return Judgement(
+            "stop", text, "An aluminium filler by TIG or MIG, or another metal; aluminium loses half beside a weld."
+        )
+    return Judgement("good", f"{', '.join(told).upper()} on {upright_material}.")
+
+
+def is_inch(thread: Thread) -> bool:
+    """Whether a thread is of the inch system, by how it is written: 1/2-20 is, 12 x 1.5 mm and M12 are not.
+
+    >>> is_inch(Thread("1/2-20", 12.7, 1.27)), is_inch(Thread("12 x 1.5 mm", 12.0, 1.5))
+    (True, False)
+    """
+    return "-" in thread.text
+
+
+SYSTEM: dict[str, Any] = {
+    "title": "Grade and thread of the {called}",
+    "good": "an SAE grade on an inch thread, an ISO class on a metric one",
+    "stop": "a grade of the other system",
+    "source": (sources.SAE_J429.saying("inch bolts only"), sources.ISO_898.saying("metric bolts only")),
+    "grade": "standard",
+}
+CHOSEN = (
+    {"bolts": "upper-pivot", "called": "upper pivot bolt", "which": "upper", "cut": "bolts", "thread": "upper_thread"},
+    {"bolts": "lower-pivot", "called": "lower pivot bolt", "which": "lower", "cut": "bolts", "thread": "lower_thread"},
+    {"bolts": "stud", "called": "wheel studs", "which": "stud", "cut": "hub", "thread": "stud_thread"},
+)
+
+
+@check("{bolts}-grade-of-its-system", step="bolts", each=CHOSEN, **SYSTEM)
+def chosen_grade_of_its_system(which_grade: BoltGrade | None, cut_thread: Thread | None, called: str) -> Judgement:
+    """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
+    return _of_its_system(which_grade, cut_thread, called)
+
+
+@check("hub-bolt-grade-of-its-system", step="hub", each=({"called": "hub bolts"},), **SYSTEM)
+def hub_bolt_grade_of_its_system(
+    mount_bolt_grade: str | None, mount_bolt_thread: Thread | None, called: str
+) -> Judgement:
+    """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
+    return _of_its_system(mount_bolt_grade, mount_bolt_thread, called)
+
+
+def _of_its_system(mark: str | None, thread: Thread | None, called: str) -> Judgement:
+    if mark is None or thread is None:
+        raise DoesNotApply("grade and thread are not both entered")
+    try:
+        sort = read_grade(mark)
+    except OutsideRange as unknown:
+        raise DoesNotApply(str(unknown)) from None  # said where its strength is judged
+    own = SAE if is_inch(thread) else ISO
+    if sort in {row[0] for row in own}:
+        return Judgement("good", f"{sort} is a grade of the thread's own system.")
+    marked = mark.replace("{", "(").replace("}", ")")
+    if is_inch(thread):
+        text, classes = f"an inch thread, and “{marked}” is a class of metric bolts", "grade 5 or grade 8"
+    else:
+        text = f"a metric thread, and “{marked}” reads as {sort}, which is a grade of inch bolts"
+        classes = "8.8, 10.9 or 12.9"
+    return Judgement(
+        "stop",
+        f"The {called} have {text}.",
+        f"Read the mark on the head again: {classes} for such a thread. Unknown bolts are not used.",
+    )

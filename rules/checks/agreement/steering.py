@@ -1,0 +1,71 @@
+"""Do the entries of steering, arms and springs agree."""
+
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
+from rules.graph.bands import Between
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.units import Mm, Ratio
+from rules.sheet.confirmed import Confirmed
+
+HINGE = "an arm's two inner pivots stand about as far ahead of the axle as behind it"
+LEVEL = "an arm's two inner pivots stand at about one height"
+ALONG = "an arm's two inner pivots stand about as far from the middle of the car"
+LENGTHS = (
+    T("relay-arm-like-steering-arm", "Relay arms and steering arm", "steering.relay_arm_length", "tie_rod_end_ahead",
+      usual=(0.6, 1.8), other_called="the place of the tie-rod end ahead of the spindle",
+      why="the arms of a relay rod point the way the steering arms do, and are about as long"),
+    T("rack-travel-suits-arm", "Rack travel and steering arm", "steering.rack_travel", "tie_rod_end_ahead", how="size",
+      usual=(0.3, 1.1), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
+      why="to turn the wheels 20 to 45 deg the rod's end moves four to nine tenths of its arm"),
+    T("lower-hinge-straddles", "Lower arm, ahead and behind", "arms.lower_front_ahead", "arms.lower_rear_ahead",
+      usual=(-1.42, -0.65), why=HINGE),
+    T("upper-hinge-straddles", "Upper arm, ahead and behind", "arms.upper_front_ahead", "arms.upper_rear_ahead",
+      usual=(-1.42, -0.65), why=HINGE),
+    T("lower-hinge-along", "Lower arm, from centre", "arms.lower_front_from_centre", "arms.lower_rear_from_centre",
+      usual=(0.7, 1.4), why=ALONG),
+    T("upper-hinge-along", "Upper arm, from centre", "arms.upper_front_from_centre", "arms.upper_rear_from_centre",
+      usual=(0.7, 1.4), why=ALONG),
+    T("lower-hinge-level", "Lower arm, heights", "arms.lower_front_height", "arms.lower_rear_height", how="more",
+      usual=(-60.0, 60.0), why=LEVEL),
+    T("upper-hinge-level", "Upper arm, heights", "arms.upper_front_height", "arms.upper_rear_height", how="more",
+      usual=(-60.0, 60.0), why=LEVEL),
+    T("bump-and-droop", "Bump and droop", "arms.bump_travel", "arms.droop_travel",
+      usual=(0.6, 1.7), why="a wheel travels about as far up as down from ride height"),
+    T("arm-tubes-alike", "Tubes of the two arms", "arms.upper_tube", "arms.lower_tube",
+      usual=(0.6, 1.5), why="the two arms of one corner are made of much the same tube"),
+    T("tie-rod-and-arm-tube", "Tie rod and arm tube", "arms.tie_rod_tube", "arms.lower_tube",
+      usual=(0.5, 1.2), why="a tie rod is somewhat thinner than the tube of the arms"),
+    T("shock-closed-and-open", "Shock closed and open", "spring.shock_longest", "spring.shock_shortest",
+      usual=(1.25, 1.75), never=(1.0, 2.0), why="its rod moves in its own body, so it opens to less than twice its length"),
+    T("shock-leans-in", "Lean of the shock across", "spring.arm_end_from_centre", "spring.frame_end_from_centre", how="more",
+      usual=(-40.0, 400.0), why="a shock leans inboard at its top"),
+    T("shock-leans-along", "Lean of the shock along", "spring.arm_end_ahead", "spring.frame_end_ahead", how="more",
+      usual=(-120.0, 120.0), why="seen from the side a shock stands nearly upright"),
+)  # fmt: skip
+TIES = by_id(LENGTHS)
+
+
+@check("{tie}", each=members(LENGTHS), **TIED)
+def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check(
+    "shock-moves-with-wheel",
+    step="spring",
+    title="Shock travel for the wheel's",
+    limits=Between("1", 0.35, 1.0),
+    good="{low} to {high} of the wheel's travel",
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def shock_moves_with_wheel(spring_ratio: Ratio | None, confirmed: Confirmed, limits: Between) -> Judgement:
+    """How far the shock moves for each mm of the wheel: it stands out along the arm, not near its hinge nor beyond its end."""
+    if spring_ratio is None:
+        raise DoesNotApply("how the shock moves is not known")
+    text = "The shock moves {spring_ratio} of what the wheel does."
+    if limits.verdict(spring_ratio) == "good":
+        return Judgement("good", text)
+    return odd(f"{text} Most stand where it moves a half to nine tenths.", "spring.arm_end_from_centre", confirmed)

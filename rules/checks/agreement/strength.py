@@ -1,0 +1,189 @@
+"""Do the entries of the upright, its bolts and its welds agree."""
+
+from math import inf
+
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
+from rules.graph.bands import AtMost, Between
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import within
+from rules.measure.marks import Thread
+from rules.measure.units import Mm, MPa
+from rules.sheet.confirmed import Confirmed
+from rules.tables.materials import AS_BOUGHT, Metal, lowest
+from rules.tables.sources import COMMON_PRACTICE
+
+END = "the upright's end, from the spindle to the pivot"
+AT_PIVOT = "the section lies between the spindle and the pivot, near the middle"
+CLEAR_OF_HUB = "the section lies just clear of the hub and its bolts, so beyond half of their spacing"
+ALIKE = "both are the thickness of the same piece"
+ALONG = "a weld is not longer than what it runs along"
+LENGTHS = (
+    T("section-above-below-pivot", "Upper section and pivot", "upright.section_above", "upper_above_spindle",
+      usual=(0.35, 0.9), never=(0.05, 1.0), other_called="the upper pivot's height above the spindle", why=AT_PIVOT),
+    T("section-below-above-pivot", "Lower section and pivot", "upright.section_below", "pivots.lower_below_spindle",
+      usual=(0.35, 0.9), never=(0.05, 1.0), why=AT_PIVOT),
+    T("section-above-clear-of-hub", "Upper section and hub bolts", "upright.section_above", "hub.mount_height",
+      usual=(0.5, 1.1), never=(0.5, 5.0), why=CLEAR_OF_HUB),
+    T("section-below-clear-of-hub", "Lower section and hub bolts", "upright.section_below", "hub.mount_height",
+      usual=(0.5, 1.1), never=(0.5, 5.0), why=CLEAR_OF_HUB),
+    T("arm-length-and-tie-rod-end", "Steering arm and tie-rod end", "upright.steering_arm_length", "tie_rod_end_ahead",
+      how="size", usual=(0.55, 1.25), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the spindle",
+      why="the arm begins beside the hub and ends at the tie rod"),
+    T("arm-root-and-tie-rod-end", "Steering arm's root and end", "upright.steering_arm_root_above",
+      "steering.tie_rod_above", how="more", usual=(-60.0, 60.0),
+      why="an arm steps up or down little, for each step twists it"),
+    T("beam-inside-plate", "Beam and plate width", "upright.beam_width", "plate.width",
+      usual=(0.25, 0.75), never=(0.0, 1.0), why="the beam stands on the plate and leaves room for its welds"),
+    T("beam-nearly-square", "Beam depth and width", "upright.beam_depth", "upright.beam_width",
+      usual=(0.5, 1.4), why="boxes and channels are about as deep as wide"),
+    T("beam-wall-and-plate", "Beam wall and plate", "upright.beam_wall", "plate.thickness",
+      usual=(0.33, 1.1), why="a wall much thinner or thicker than the plate cannot be welded to it well"),
+    T("bracket-offset-derived", "Bracket and rotor", "upright.bracket_arm_offset", "bracket_rotor_distance", how="more",
+      usual=(-6.0, 6.0), other_called="the distance worked out from rotor, hub and bracket",
+      why="a bracket in the plane of the plate stands so far from the rotor"),
+    T("caliper-weld-along-bracket", "Bracket weld and width", "joint_caliper_bracket.run", "upright.bracket_arm_width",
+      usual=(0.6, 1.0), never=(0.1, 1.05), why=ALONG),
+    T("caliper-weld-apart", "Bracket weld and thickness", "joint_caliper_bracket.apart", "plate.bracket_thickness",
+      usual=(0.9, 1.1), never=(0.05, 15.0), why="the two runs stand on the two sides of the bracket"),
+    T("arm-weld-along-arm", "Arm weld and width", "joint_steering_arm.run", "upright.steering_arm_width",
+      usual=(0.6, 1.15), never=(0.1, 4.0), why=ALONG),
+    T("arm-weld-apart", "Arm weld and height", "joint_steering_arm.apart", "upright.steering_arm_height",
+      usual=(0.9, 1.1), never=(0.33, 3.0), why="the two runs stand on the two sides of the arm"),
+    T("arm-weld-thickness", "Arm weld and arm", "joint_steering_arm.thickness_one", "upright.steering_arm_height",
+      usual=(0.95, 1.05), why=ALIKE),
+    T("upper-lug-thickness", "Upper lug and weld", "joint_upper.thickness_one", "bolts.upper_lug_thickness",
+      usual=(0.95, 1.05), why=ALIKE),
+    T("lower-lug-thickness", "Lower lug and weld", "joint_lower.thickness_one", "bolts.lower_lug_thickness",
+      usual=(0.95, 1.05), why=ALIKE),
+    T("upper-weld-along-plate", "Upper weld and plate", "joint_upper.run", "plate.width",
+      usual=(0.2, 1.0), never=(0.02, 1.0), why=ALONG),
+    T("lower-weld-along-plate", "Lower weld and plate", "joint_lower.run", "plate.width",
+      usual=(0.2, 1.0), never=(0.02, 1.0), why=ALONG),
+    T("upper-spacer-and-ball", "Upper spacer and ball", "bolts.upper_gap", "bolts.upper_ball_width",
+      usual=(0.4, 0.95), why="a spacer beside a ball is about half as wide as the ball to as wide"),
+    T("lower-spacer-and-ball", "Lower spacer and ball", "bolts.lower_gap", "bolts.lower_ball_width",
+      usual=(0.4, 0.95), why="a spacer beside a ball is about half as wide as the ball to as wide"),
+    T("pressure-centres-and-rows", "Pressure centres and rows", "loads.pressure_centre_spread", "hub.row_spread",
+      usual=(1.0, 2.6), why="the load lines of the rows meet the axle outside the rows, or between them"),
+)  # fmt: skip
+LEVER = "a weld in its usual place has this lever"
+LEVERS = tuple(
+    T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more", usual=(-6.0, 6.0),
+      other_called="what the other entries give", why=LEVER)
+    for name, title, step, way, derived in (
+        ("upper-weld-lever-inboard", "Lever of the upper weld", "joint_upper", "inboard", "upper_weld_lever_inboard"),
+        ("lower-weld-lever-inboard", "Lever of the lower weld", "joint_lower", "inboard", "lower_weld_lever_inboard"),
+        ("arm-weld-lever-ahead", "Lever of the arm's weld, ahead", "joint_steering_arm", "ahead", "steering_arm_lever_ahead"),
+        ("arm-weld-lever-above", "Lever of the arm's weld, above", "joint_steering_arm", "above", "steering_arm_lever_above"),
+        ("arm-weld-lever-inboard", "Lever of the arm's weld, inboard", "joint_steering_arm", "inboard",
+         "steering_arm_lever_inboard"),
+        ("caliper-weld-lever-ahead", "Lever of the bracket's weld, ahead", "joint_caliper_bracket", "ahead",
+         "caliper_lever_ahead"),
+        ("caliper-weld-lever-inboard", "Lever of the bracket's weld, inboard", "joint_caliper_bracket", "inboard",
+         "caliper_lever_inboard"),
+    )
+)  # fmt: skip
+ON_BOLTS = (
+    *(
+        T(f"{which}-{name}", f"{which.title()} {title}", f"bolts.{which}_{key}", f"bolts.{which}_thread", usual=usual,
+          never=never, why=why, other_called="the bolt's diameter")
+        for which in ("upper", "lower")
+        for name, title, key, usual, never, why in (
+            ("ball-and-bolt", "ball and bolt", "ball_width", (0.8, 2.4), (0.2, 6.0), "a ball is one to two bolts wide"),
+            ("lug-and-bolt", "lug and bolt", "lug_thickness", (0.4, 1.2), (-inf, inf), "a lug is half a bolt thick to one"),
+            ("edge-and-bolt", "lug's edge and bolt", "edge_distance", (1.2, 3.2), (0.5, 10.0),
+             "a lug's edge is one and a half to three bolts from its hole"),
+        )
+    ),
+    T("engagement-and-bolt", "Hub bolt thread and bolt", "bolts.hub_bolt_engagement", "hub.mount_bolt_thread",
+      usual=(0.75, 2.6), other_called="the bolt's diameter",
+      why="a nut is nearly one bolt high, a tapped hole up to two and a half deep"),
+)  # fmt: skip
+TIES = by_id((*LENGTHS, *LEVERS, *ON_BOLTS))
+
+
+@check("{tie}", each=members((*LENGTHS, *LEVERS)), **TIED)
+def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(ON_BOLTS), **TIED)
+def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    if one_answer == 0:
+        raise DoesNotApply("a ball joint's stud has no ball that a bolt goes through")
+    diameter = 0.0 if other_figure is None else other_figure.diameter
+    judged = tied(TIES[tie], one_answer, diameter or None, confirmed)
+    return renamed(judged, {"other_figure": "diameter"}, diameter=(diameter, "mm"))
+
+
+@check(
+    "{which}-lugs-hold-ball",
+    step="joint_{which}",
+    title="{Which} lugs and what is between them",
+    limits=Between("1", 0.85, 1.15, least=0.2, most=3.0),
+    good="the runs are {low} to {high} as far apart as ball, spacers and both lugs are wide",
+    watch="beyond, and not confirmed",
+    stop="less than {least} or more than {most}",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def lugs_hold_ball(
+    joint_which_apart: Mm | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    which_lug_thickness: Mm | None,
+    confirmed: Confirmed,
+    which: str,
+    limits: Between,
+) -> Judgement:
+    """Two lugs welded on their outsides, against the stack that stands between and in them."""
+    if joint_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
+        raise DoesNotApply("ball, spacer, lug and the distance of the runs are not all entered")
+    stack = which_ball_width + 2 * which_gap + 2 * which_lug_thickness
+    figures = {"stack": (stack, "mm")}
+    text = "The runs are {joint_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
+    verdict = limits.verdict(joint_which_apart / stack)
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch":
+        return odd(text, f"joint_{which}.apart", confirmed, figures)
+    return Judgement("stop", f"{text} That cannot be.", "Measure them again.", figures)
+
+
+@check(
+    "yield-suits-metal",
+    step="upright",
+    title="Yield on the certificate and metal",
+    limits=AtMost("1", 1.8, 3.0, other={"least": (0.95, "1")}),
+    good="{least} to {good} x the published figure of that metal",
+    watch="to {watch} x, or less than {least} x",
+    stop="more than {watch} x",
+    source=COMMON_PRACTICE.saying("the range; the published figure has its own source"),
+    grade="common practice",
+)
+def yield_suits_metal(
+    certificate_yield: MPa | None, upright_material: Metal | None, confirmed: Confirmed, limits: AtMost
+) -> Judgement:
+    """The certificate's yield against what is published of the metal that was chosen."""
+    rows = () if upright_material is None or upright_material == "other" else AS_BOUGHT[upright_material]
+    if certificate_yield is None or not rows:
+        raise DoesNotApply("no yield is entered, or none is published of this metal")
+    published = lowest(rows).yields
+    figures = {"published": (published, "MPa")}
+    text = f"The certificate says {{certificate_yield}}; {upright_material} has {{published}} at least."
+    times = certificate_yield / published
+    if within(times, limits.other["least"][0], limits.good):
+        return Judgement("good", text, figures=figures)
+    if limits.verdict(times) != "stop":
+        return odd(text, "upright.certificate_yield", confirmed, figures)
+    return impossible_of_metal(text, figures)
+
+
+def impossible_of_metal(text: str, figures: dict[str, tuple[float, str]]) -> Judgement:
+    """A certificate that is not of the metal that was chosen."""
+    told = impossible(f"{text} It is the certificate of another metal, or in another unit.")
+    return Judgement("stop", told.text, "Read yield and unit off the certificate again.", figures)

@@ -1,0 +1,135 @@
+"""A tie: one answer bounded by another, because physics or the trade leaves it no more room.
+
+`T("overall-wider-than-nominal", "Overall width and width", "wheel.overall_width", "wheel.width", how="more", never=(0, 80),
+usual=(10, 40), why="the lips add about an inch")`. Beyond `never` the two cannot both be right: stop. Beyond `usual` they may
+be, and the program asks: watch, until the builder confirms the first of them as it stands.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from math import inf, isfinite
+from typing import Any, Literal
+
+from rules.graph.declare import Member
+from rules.graph.results import DoesNotApply, Judgement, Verdict
+from rules.measure.closeness import within
+from rules.measure.display import in_a_sentence
+from rules.sheet import FIELDS
+from rules.sheet.confirmed import Confirmed
+from rules.tables.sources import COMMON_PRACTICE
+
+PRACTICE = COMMON_PRACTICE.saying("what cannot be is plain geometry or arithmetic")
+Range = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Tie:
+    """One answer and what bounds it.
+
+    id, title: the check's. one: a field; other: a field or a value. how: whether one is so many `times` the other, so many
+    mm `more`, or so many times its `size` whatever the signs. never, usual: what cannot be, and what is odd, lies outside
+    these. why: the reason, as the end of a sentence. other_called: what to call it where it is no field.
+    """
+
+    id: str
+    title: str
+    one: str
+    other: str
+    usual: Range
+    never: Range = (-inf, inf)
+    why: str = ""
+    how: Literal["times", "more", "size"] = "times"
+    other_called: str = ""
+    step: str = ""
+
+    @property
+    def member(self) -> Member:
+        """Its member of the family of checks: `one_answer` and `other_figure` are its two inputs."""
+        one, answer = self.one.replace(".", "_").split("_", 1)
+        other, figure = self.other.replace(".", "_").split("_", 1)
+        return {
+            "tie": self.id,
+            "table": self.step or self.one.partition(".")[0],
+            "name": self.title,
+            "one": one, "answer": answer, "other": other, "figure": figure,
+            "first": in_a_sentence(FIELDS[self.one].label),
+            "second": self.other_called or in_a_sentence(FIELDS[self.other].label),
+            "agrees": self._in_words(self.usual, "good"),
+            "odd": "beyond, and not confirmed",
+            "cannot": self._in_words(self.never, "stop"),
+        }  # fmt: skip
+
+    def _in_words(self, limits: Range, verdict: str) -> str:
+        low, high = limits
+        second = self.other_called or in_a_sentence(FIELDS[self.other].label)
+        tail = f" more than {second}" if self.how == "more" else f" of {second}"
+        unit = " mm" if self.how == "more" else ""
+        if verdict == "good":
+            return f"{low:g} to {high:g}{unit}{tail}"
+        ends = [f"{word} than {end:g}{unit}" for word, end in (("less", low), ("more", high)) if isfinite(end)]
+        return f"{' or '.join(ends)}{tail}" if ends else ""
+
+
+T = Tie
+TIED: dict[str, Any] = {
+    "step": "{table}",
+    "title": "{name}",
+    "good": "{agrees}",
+    "watch": "{odd}",
+    "stop": "{cannot}",
+    "source": PRACTICE,
+    "grade": "common practice",
+}
+"""What every family of ties says of itself, from its members."""
+
+
+def members(ties: Iterable[Tie]) -> tuple[Member, ...]:
+    """The members of a family of ties."""
+    return tuple(tie.member for tie in ties)
+
+
+def by_id(ties: Iterable[Tie]) -> Mapping[str, Tie]:
+    """Ties by the id of their check."""
+    return {tie.id: tie for tie in ties}
+
+
+def tied(tie: Tie, one: float | None, other: float | None, confirmed: Confirmed) -> Judgement:
+    """One answer against what bounds it, both in one unit. Does not apply until both are there."""
+    if one is None or other is None:
+        raise DoesNotApply("not both of these are entered, so there is nothing to compare")
+    if tie.how == "more":
+        number = one - other
+    elif other == 0:
+        raise DoesNotApply("what it is compared with is nought")
+    else:
+        number = abs(one / other) if tie.how == "size" else one / other
+    text = "{First} is {one_answer}, and {second} {other_figure}"
+    if within(number, *tie.usual):
+        return Judgement("good", f"{text}: they agree.")
+    if within(number, *tie.never):
+        return odd(f"{text}: {tie.why}.", tie.one, confirmed)
+    return impossible(f"{text}: {tie.why}.")
+
+
+def renamed(judgement: Judgement, names: Mapping[str, str], **figures: tuple[float, str]) -> Judgement:
+    """The judgement of a tie whose check has other parameters than the families: what each of theirs is called there."""
+    text = judgement.text
+    for parameter, name in names.items():
+        text = text.replace(f"{{{parameter}}}", f"{{{name}}}")
+    return Judgement(judgement.verdict, text, judgement.change, figures, asks_about=judgement.asks_about)
+
+
+def impossible(text: str) -> Judgement:
+    """Two entries that cannot both be right."""
+    return Judgement("stop", f"{text} That cannot be.", "Measure both again, and see that each has its own unit.")
+
+
+def odd(
+    text: str, name: str, confirmed: Confirmed, figures: Mapping[str, tuple[float, str]] | None = None
+) -> Judgement:
+    """What is possible but odd about an answer: watch, and good once the builder has confirmed it. name: dotted."""
+    verdict: Verdict = "good" if name in confirmed else "watch"
+    if verdict == "good":
+        return Judgement(verdict, f"{text} Unusual, and confirmed as it stands.", figures=dict(figures or {}))
+    change = f"Measure again. If it is so, confirm {in_a_sentence(FIELDS[name].label)} as it stands."
+    return Judgement(verdict, f"{text} Possible, but unusual.", change, dict(figures or {}), asks_about=name)

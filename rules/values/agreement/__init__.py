@@ -1,0 +1,1 @@
+"""What the sheet can work out of an answer from the others, to compare it with."""

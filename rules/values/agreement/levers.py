@@ -1,0 +1,146 @@
+"""Levers of the welds, as the other entries give them: what the entered ones are compared with.
+
+Each stands for the usual place of the weld, which is said; a weld made elsewhere has another lever, and its builder says so.
+"""
+
+from rules.graph.declare import value
+from rules.graph.results import DoesNotApply
+from rules.measure.units import Mm
+from rules.sheet.upright import Beam
+from rules.sheet.welds import PadsStand
+from rules.tables.sources import GEOMETRY
+
+PLAIN = GEOMETRY.saying("the weld's place is the usual one")
+
+
+@value(
+    "levers of welds",
+    formula="{which} pivot from the mounting face - plate thickness",
+    source=PLAIN,
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: Mm | None) -> Mm:
+    """{Which} pivot inboard of a weld on the plate's back, mm.
+
+    >>> which_weld_lever_inboard(60.0, 12.0)
+    48.0
+    """
+    return which_pivot_from_mount_face - _plate(plate_thickness)
+
+
+@value(
+    "levers of welds",
+    formula="tie-rod end from the spindle's line, less half of the beam's width, or the plate's edge where there is no beam",
+    source=PLAIN,
+)
+def steering_arm_lever_ahead(
+    tie_rod_end_ahead: Mm,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    plate_width: Mm | None,
+    spindle_from_front: Mm | None,
+) -> Mm:
+    """Tie-rod end ahead of a weld on the beam's side, else on the plate's edge, mm; minus behind.
+
+    >>> steering_arm_lever_ahead(-160.0, "box", 80.0, None, None), steering_arm_lever_ahead(150.0, "none", None, 180.0, 90.0)
+    (-120.0, 60.0)
+    """
+    if beam not in (None, "none"):
+        if beam_width is None:
+            raise DoesNotApply("the beam's width is not entered")
+        half = beam_width / 2
+    elif plate_width is None or spindle_from_front is None:
+        raise DoesNotApply("neither beam nor plate is entered")
+    else:
+        half = spindle_from_front if tie_rod_end_ahead > 0 else plate_width - spindle_from_front
+    return tie_rod_end_ahead - half if tie_rod_end_ahead > 0 else tie_rod_end_ahead + half
+
+
+@value("levers of welds", formula="tie-rod end above the spindle - arm's root above the spindle", source=PLAIN)
+def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: Mm | None) -> Mm:
+    """Tie-rod end above the arm's root, mm; minus below.
+
+    >>> steering_arm_lever_above(-10.0, -40.0)
+    30.0
+    """
+    if tie_rod_above is None or steering_arm_root_above is None:
+        raise DoesNotApply("the heights of the tie-rod end and of the arm's root are not both entered")
+    return tie_rod_above - steering_arm_root_above
+
+
+@value(
+    "levers of welds",
+    formula="mounting face offset - tie-rod end offset - plate thickness - half of the beam's depth",
+    source=PLAIN,
+)
+def steering_arm_lever_inboard(
+    mount_face_offset: Mm, tie_rod_end_offset: Mm, plate_thickness: Mm | None, beam: Beam | None, beam_depth: Mm | None
+) -> Mm:
+    """Tie-rod end inboard of a weld in the middle of the beam's side, else in the middle of the plate's edge, mm.
+
+    >>> steering_arm_lever_inboard(-40.0, -170.0, 16.0, "box", 60.0), steering_arm_lever_inboard(-40.0, -60.0, 16.0, "none", None)
+    (84.0, 12.0)
+    """
+    from_face, plate = mount_face_offset - tie_rod_end_offset, _plate(plate_thickness)
+    if beam in (None, "none"):
+        return from_face - plate / 2
+    if beam_depth is None:
+        raise DoesNotApply("the beam's depth is not entered")
+    return from_face - plate - beam_depth / 2
+
+
+@value(
+    "levers of welds",
+    formula="middle of the pads from the spindle - the plate's edge on that side",
+    source=PLAIN,
+)
+def caliper_lever_ahead(
+    caliper_stands: PadsStand | None,
+    brake_effective_radius: Mm | None,
+    plate_width: Mm | None,
+    spindle_from_front: Mm | None,
+) -> Mm:
+    """Middle of the pads ahead of a weld on the plate's edge, mm, minus behind; for a caliper ahead or behind.
+
+    >>> caliper_lever_ahead("ahead", 130.0, 180.0, 90.0), caliper_lever_ahead("behind", 130.0, 180.0, 80.0)
+    (40.0, -30.0)
+    """
+    if caliper_stands not in ("ahead", "behind"):
+        raise DoesNotApply("the caliper does not stand ahead or behind")
+    if brake_effective_radius is None or plate_width is None or spindle_from_front is None:
+        raise DoesNotApply("the pads' radius and the plate are not all entered")
+    if caliper_stands == "ahead":
+        return brake_effective_radius - spindle_from_front
+    return plate_width - spindle_from_front - brake_effective_radius
+
+
+@value(
+    "levers of welds",
+    formula="rotor plane offset - mounting face offset + half of the bracket's thickness",
+    source=PLAIN,
+)
+def bracket_rotor_distance(rotor_plane_offset: Mm, mount_face_offset: Mm, bracket_thickness: Mm | None) -> Mm:
+    """Middle of the rotor outboard of the middle of a bracket whose face lies where the plate's does, mm.
+
+    >>> bracket_rotor_distance(-10.0, -45.0, 16.0)
+    43.0
+    """
+    if bracket_thickness is None:
+        raise DoesNotApply("the bracket's thickness is not entered")
+    return rotor_plane_offset - mount_face_offset + bracket_thickness / 2
+
+
+@value("levers of welds", formula="- distance from the bracket's middle to the rotor's", source=PLAIN)
+def caliper_lever_inboard(bracket_rotor_distance: Mm) -> Mm:
+    """Middle of the pads inboard of the bracket's middle, mm: minus, for the rotor lies outboard of the plate.
+
+    >>> caliper_lever_inboard(43.0)
+    -43.0
+    """
+    return -bracket_rotor_distance
+
+
+def _plate(thickness: float | None) -> float:
+    if thickness is None:
+        raise DoesNotApply("the plate's thickness is not entered")
+    return thickness
