@@ -8,7 +8,7 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.judging.judge import and_list
-from rules.judging.room_table import WITHIN, NotJudged, RoomLine, RoomTable, entry_behind, room_table
+from rules.judging.room_table import WITHIN, RoomLine, RoomNotJudged, RoomTable, entry_behind, room_table
 from rules.measure.display import both, show
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
@@ -51,7 +51,7 @@ class RoomScreen(Screen[str | None]):
     def _items(self) -> list[Listed]:
         """Pairs in trouble, then the others, least room first; then parts that are not in it."""
         in_trouble = sorted(self._table.lines, key=lambda line: ("stop", "watch", "good").index(line.verdict))
-        pairs = [Item(_id(line), self._row(line), lambda line=line: self._about(line)) for line in in_trouble]  # type: ignore[misc]
+        pairs = [Listed(_id(line), self._row(line), lambda line=line: self._about(line)) for line in in_trouble]  # type: ignore[misc]
         absent = [
             Listed(f"{ABSENT} {one.part}", _absent_row(one), lambda one=one: plain(_why(one)))  # type: ignore[misc]
             for one in self._table.absent
@@ -118,9 +118,9 @@ def _id(line: RoomLine) -> str:
     return " ".join(line.values)
 
 
-def _absent_row(one: NotJudged) -> Content:
+def _absent_row(one: RoomNotJudged) -> Content:
     return Content.assemble(verdict("not in it", width=WORD + 1), plain(one.part, "$foreground 65%"))
 
 
-def _why(one: NotJudged) -> str:
+def _why(one: RoomNotJudged) -> str:
     return f"{one.part.capitalize()} is not in it: {one.why}."
