@@ -7,7 +7,7 @@ from typing import Annotated
 from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.part import PART, Part, spindle
-from rules.graph.bands import AtLeast
+from rules.graph.bands import AtLeast, at_least
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged
 from rules.measure.marks import BoltCircle, Thread
@@ -229,11 +229,12 @@ def wheel_nuts_turned(nut_pocket: Mm | None, stud_thread: Thread) -> Judgement:
         "pocket": (nut_pocket, "mm"),
     }
     text = "A socket for nuts {across} across flats is {ordinary} outside; the wheel is open {pocket} round them."
-    if nut_pocket >= ordinary + ROUND:
-        return Judgement("good", text, figures=figures)
-    if nut_pocket >= thin:
-        return Judgement("watch", text, "Carry a thin-walled socket, {thin} outside.", figures)
-    return Judgement("stop", text, "Nuts with smaller heads, or another wheel: none can be tightened.", figures)
+    verdict = at_least(nut_pocket, good=ordinary + ROUND, watch=thin)
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "watch":
+        return Judgement(verdict, text, "Carry a thin-walled socket, {thin} outside.", figures)
+    return Judgement(verdict, text, "Nuts with smaller heads, or another wheel: none can be tightened.", figures)
 
 
 def _listed(names: "set[str] | tuple[str, ...]") -> str:
