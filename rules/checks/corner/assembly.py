@@ -9,7 +9,7 @@ from rules.corner.fixed import bolt_by_bolt
 from rules.corner.part import PART, Part, spindle
 from rules.graph.bands import AtLeast, at_least
 from rules.graph.declare import Every, check
-from rules.graph.results import Judgement, NotJudged
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import minus, plus, size, times
@@ -216,10 +216,12 @@ ROUND = 2.0
     stop="not even that",
     source=TOOLS,
 )
-def wheel_nuts_turned(nut_pocket: Mm | None, stud_thread: Thread) -> Judgement:
+def wheel_nuts_turned(nut_pocket: Mm | None, stud_thread: Thread | None) -> Judgement:
     """The nut's socket inside the recess in the wheel round each nut."""
     if nut_pocket is None:
         raise NotJudged("how wide the wheel is open round each nut is not entered", "wheel.nut_pocket")
+    if stud_thread is None:
+        raise Waits("hub.stud_thread")
     across = hexagon_for(stud_thread.diameter).across_flats
     ordinary, thin = socket_outside(across), thin_socket_outside(across)
     figures = {

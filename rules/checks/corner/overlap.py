@@ -9,7 +9,7 @@ from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
 from rules.graph.bands import AtMost
 from rules.graph.declare import Every, check
-from rules.graph.results import Judgement, NotJudged
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.outline import plate_outline
 from rules.measure.units import Mm
 from rules.solids.pieces import Hull
@@ -80,12 +80,12 @@ def stands_on_plate(
     beam_part: Part | None,
     upper_lugs_part: Part | None,
     lower_lugs_part: Part | None,
-    corner_moves: Moves,
-    plate_part: Part,
-    plate_width: Mm,
-    plate_height: Mm,
-    spindle_from_top: Mm,
-    spindle_from_front: Mm,
+    corner_moves: Moves | None,
+    plate_part: Part | None,
+    plate_width: Mm | None,
+    plate_height: Mm | None,
+    spindle_from_top: Mm | None,
+    spindle_from_front: Mm | None,
     corner_radius: Mm | None,
     section_above: Mm | None,
     section_below: Mm | None,
@@ -96,6 +96,9 @@ def stands_on_plate(
     known = {name: part for name, part in stand.items() if part is not None}
     if not known:
         raise NotJudged("no beam and no lugs stand on the plate yet", "upright.beam", "bolts.upper_lug_thickness")
+    if corner_moves is None or plate_part is None:
+        raise Waits("plate_part" if plate_part is None else "corner_moves")
+    assert plate_width and plate_height and spindle_from_top and spindle_from_front  # the plate is known
     outline = plate_outline(
         plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, "right"
     )
