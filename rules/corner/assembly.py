@@ -2,6 +2,7 @@
 
 from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from math import cos, pi, radians, sin
 from typing import Literal
 
@@ -47,13 +48,14 @@ def head_of(shape: Cylinder, seat_first: bool) -> Head:
 
 def in_the_way(path: Iterable[Shape], parts: Iterable[Part]) -> tuple[str, ...]:
     """The names of the parts a path runs into."""
-    swept = solid(*path)
-    hit = []
-    for part in parts:
-        found = nearer(swept, part.solid, 0.0)
-        if found and found.distance < -TOUCH:
-            hit.append(part.name)
-    return tuple(hit)
+    swept = tuple(path)
+    return tuple(part.name for part in parts if _meets(swept, part))
+
+
+@lru_cache(maxsize=4096)  # an answer changes few parts, and what is found of the others stays
+def _meets(path: tuple[Shape, ...], part: Part) -> bool:
+    found = nearer(solid(*path), part.solid, 0.0)
+    return found is not None and found.distance < -TOUCH
 
 
 def fixed(parts: Mapping[str, Part], but: Collection[str], groups: Collection[str] = ("upright",)) -> list[Part]:
