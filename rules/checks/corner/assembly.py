@@ -124,10 +124,8 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
     source=TOOLS,
     each=({"which": "upper"}, {"which": "lower"}),
 )
-def pivot_bolt_goes_in(which_pivot_bolt_part: Part | None, every_part: Parts, which: str) -> Judgement:
+def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: str) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
-    if which_pivot_bolt_part is None:
-        raise NotJudged(f"the {which} pivot's bolt is not known yet", f"{which}_pivot_bolt_part")
     shank, one, other = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
     length = size(minus(shank.end, shank.start)) + ends[0].height
@@ -169,9 +167,7 @@ def caliper_bolts_out(
     """The two caliper bolts, and whether the wheel has to be off for them."""
     if bracket_hole_spacing is None or bracket_hole_diameter is None:
         asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
-        raise NotJudged(
-            "the caliper's bolts are not entered", *(f"plate.{key}" for key, answer in asked.items() if answer is None)
-        )
+        raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))
     hexagon = hexagon_for(bracket_hole_diameter - HOLE_LARGER)
     towards, along = (sin(caliper_at), 0.0, cos(caliper_at)), (cos(caliper_at), 0.0, -sin(caliper_at))
     middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2, towards))
