@@ -5,6 +5,7 @@ from math import radians
 from rules.graph.engine import Graph
 from rules.graph.results import Judgement
 from rules.graph.worked import Worked
+from rules.judging.reader import Name, answer
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import KINDS, Units
 
@@ -58,11 +59,11 @@ def _rates(graph: Graph, judgement: Judgement, worked: Worked) -> dict[str, floa
     fields = dict.fromkeys(field for name in judgement.rests_on for field in graph.fields_of(name))
     rates: dict[str, float] = {}
     for field in fields:
-        answer = worked.known.get(field)
-        if not isinstance(answer, float) or KINDS[graph.fields[field].kind].unit not in NUDGE or now is None:
+        entered = answer(worked.known, Name(field))
+        if not isinstance(entered, float) or KINDS[graph.fields[field].kind].unit not in NUDGE or now is None:
             continue
         nudge = NUDGE[_unit(graph, field)]
-        then = judgement.again(graph.what_if(worked, field, *judgement.rests_on)(answer + nudge).known)
+        then = judgement.again(graph.what_if(worked, field, *judgement.rests_on)(entered + nudge).known)
         if then is not None and abs(then - now) * SAID[_unit(graph, field)][0] > LEAST * nudge * 10:
             rates[field] = (then - now) / nudge
     return rates

@@ -10,11 +10,13 @@ from rules.corner.words import where
 from rules.graph.results import WORST_FIRST, Judgement, Verdict
 from rules.judging.judge import Judged, and_list, reason
 from rules.judging.moved_most import entry_that_moves_most
+from rules.judging.reader import answer, name, of_role
 from rules.judging.trade import trade
 from rules.measure.display import both
 
 WITHIN = 60.0
 """mm; pairs further apart than this everywhere are listed as more than that."""
+_MOVES = name("corner_moves")
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,13 +62,12 @@ class RoomTable:
 
 def room_table(judged: Judged) -> RoomTable:
     """The room of every two parts of different motion groups among those that can be built from what is entered."""
-    worked, graph = judged.worked, trade()
-    names = graph.in_role(PART)
-    parts: dict[str, Part] = {name: worked.known[name] for name in names if name in worked.known}
-    moves: Moves | None = worked.known.get("corner_moves")
+    known = judged.worked.known
+    parts: dict[str, Part] = of_role(known, PART)
+    moves: Moves | None = answer(known, _MOVES)
     found = rooms(parts, moves, WITHIN) if moves else []
     lines = sorted((_line(pair, judged) for pair in found), key=lambda line: WITHIN if line.gap is None else line.gap)
-    absent = tuple(_absent(name, judged) for name in names if name not in worked.known)
+    absent = tuple(_absent(part, judged) for part in trade().in_role(PART) if part not in parts)
     present = {part.name for part in parts.values()}
     touching = tuple(
         f"{' and '.join(touch.ones)} with {' and '.join(touch.others)}: {touch.why}"
@@ -82,17 +83,17 @@ def entry_behind(line: RoomLine, judged: Judged) -> str:
         return line.measure[0]
     graph, (one, other) = trade(), line.values
     again = again_of(one, other, line.travel, line.lock)
-    judgement = Judgement("watch", "", rests_on=(one, other, "corner_moves"), again=again)
+    judgement = Judgement("watch", "", rests_on=(one, other, _MOVES.origin), again=again)
     found = entry_that_moves_most(graph, judgement, judged.worked)
     return found[0] if found else graph.fields_of(one)[0]
 
 
 def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     estimated = judged.worked.estimated
-    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
-    measure = tuple(dict.fromkeys(field for name in rests_on for field in estimated.get(name, ())))
+    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, _MOVES.origin)
+    measure = tuple(dict.fromkeys(field for each in rests_on for field in estimated.get(each, ())))
     words, figures = where(pair) if pair.gap is not None else ("", {})
-    shown = {name: both(number, unit, judged.shown_in) for name, (number, unit) in figures.items()}
+    shown = {word: both(number, unit, judged.shown_in) for word, (number, unit) in figures.items()}
     verdict: Verdict = max((pair.verdict, "watch" if measure else "good"), key=lambda one: -WORST_FIRST.index(one))
     band, (one, other) = pair.band, pair.parts
     limits = band.limits
@@ -102,11 +103,11 @@ def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     )  # fmt: skip
 
 
-def _absent(name: str, judged: Judged) -> RoomNotJudged:
+def _absent(part: str, judged: Judged) -> RoomNotJudged:
     worked = judged.worked
-    words = name.removesuffix("_part").replace("_", " ")
-    if name in worked.waits:
-        fields = worked.waits[name]
+    words = part.removesuffix("_part").replace("_", " ")
+    if part in worked.waits:
+        fields = worked.waits[part]
         return RoomNotJudged(words, fields, f"enter {and_list(fields)}")
-    why = worked.not_here.get(name) or worked.broken.get(name)
+    why = worked.not_here.get(part) or worked.broken.get(part)
     return RoomNotJudged(words, (), reason(why, judged.shown_in) if why else "not known")
