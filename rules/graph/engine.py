@@ -288,10 +288,18 @@ class Graph:
 
     @staticmethod
     def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
-        """Note what it waits for: fields, a value standing for whatever that waits for itself."""
+        """Note what it waits for: fields, a value standing for whatever that waits for itself.
+
+        What waits for a value that no entry would give is not judged, for that value's reason.
+        """
+        names = tuple(names)
         worked.waits[node.name] = tuple(
             dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
         )
+        if not worked.waits[node.name]:
+            not_judged = not_judged or next(
+                (worked.not_judged[name] for name in names if name in worked.not_judged), None
+            )
         if not_judged:
             worked.not_judged[node.name] = not_judged
 

@@ -12,7 +12,7 @@ from rules.sheet.job import Job
 from rules.sheet.pivots import Pivots
 from rules.sheet.rotor import Rotor
 from rules.sheet.tyre import Tyre
-from rules.sheet.welds import WELDS
+from rules.sheet.welds import WELD_STEPS, WELDS
 from rules.sheet.wheel import Wheel
 from wizard.desk.words import WORKING
 
@@ -62,7 +62,7 @@ SHORT = {
     "upright": "Upright",
     "bolts": "Bolts",
     "brakes": "Stopping",
-    **{f"joint_{weld['which']}": weld["short"].capitalize() for weld in WELDS},
+    **{step.name: weld["short"].capitalize() for step, weld in zip(WELD_STEPS, WELDS, strict=True)},
 }
 REVIEW = len(CORE)
 """The review follows what every build needs. Steps that may be left out altogether come after it."""

@@ -12,6 +12,7 @@ from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.outline import plate_outline
 from rules.measure.units import Mm
+from rules.sheet.upright import Beam
 from rules.solids.pieces import Hull
 from rules.tables import sources
 
@@ -89,12 +90,21 @@ def stands_on_plate(
     corner_radius: Mm | None,
     section_above: Mm | None,
     section_below: Mm | None,
+    beam: Beam | None,
+    upper_lug_thickness: Mm | None,
+    lower_lug_thickness: Mm | None,
     limits: AtMost,
 ) -> tuple[Judgement, ...]:
     """How far beam and lugs reach beyond the plate's outline where they stand on it."""
     stand = {"beam_part": beam_part, "upper_lugs_part": upper_lugs_part, "lower_lugs_part": lower_lugs_part}
     known = {name: part for name, part in stand.items() if part is not None}
     if not known:
+        lugs = {"upper_lugs_part": upper_lug_thickness, "lower_lugs_part": lower_lug_thickness}
+        begun = [name for name, thickness in lugs.items() if thickness is not None]
+        if beam is not None and beam != "none":
+            begun.insert(0, "beam_part")
+        if begun:
+            raise Waits(*begun)
         raise NotJudged("no beam and no lugs stand on the plate yet", "upright.beam", "bolts.upper_lug_thickness")
     if corner_moves is None or plate_part is None:
         raise Waits("plate_part" if plate_part is None else "corner_moves")
