@@ -186,16 +186,18 @@ def _found(
 
 
 def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str, str]:
-    """What to say, and what to do, where something a check rests on failed. Only a crash is a fault in the program."""
+    """What to say, and what to do, where something a check rests on failed. Only a crash is a fault in the program.
+
+    To check are the entries of what failed first; where it takes none itself, those of the check's own step.
+    """
     why = worked.broken[node.name]
     if node.name in worked.crashed:
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
         return f"Not judged: {reason(why, units)}.", change
-    entered = [
-        name
-        for name in graph.fields_of(node.name)
-        if name in worked.known and graph.fields[name].step == node.note.step
-    ]
+    first = next((graph.values[name] for name in graph.needs(node.name) if name in worked.broken), None)
+    asked = [given.origin for given in first.inputs if given.origin in graph.fields] if first else []
+    asked = asked or [name for name in graph.fields_of(node.name) if graph.fields[name].step == node.note.step]
+    entered = [name for name in asked if name in worked.known]
     change = why.change or (f"Check {and_list(entered)}." if entered else "Check the entries it rests on.")
     if offers := remedies(graph, node, worked, units):
         change = f"{change} Would be {node.note.best} with {'; or with '.join(offers)}."

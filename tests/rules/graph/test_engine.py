@@ -10,7 +10,7 @@ from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.declare import check, value
 from rules.graph.engine import Graph
-from rules.graph.results import DoesNotApply, Estimate, Judgement, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import Kg, Mm, Rad
 from rules.tables.sources import COMMON_PRACTICE
@@ -219,6 +219,26 @@ def test_an_input_that_can_be_done_without_is_none_and_the_function_may_still_wa
     assert graph.work_out({"wheel.depth": 7.0}).known["measured_or_half"] == 7.0
     assert graph.work_out({"wheel.width": 8.0}).known["measured_or_half"] == 4.0
     assert graph.work_out({}).waits["measured_or_half"] == ("wheel.width",)
+
+
+def test_what_waits_for_a_value_that_no_entry_gives_is_not_judged_for_its_reason() -> None:
+    @plain_value
+    def lug(width: Mm) -> Mm:
+        raise NotJudged("how it stands is not asked")
+
+    @planted_check("lug-good")
+    def lug_good(lug: Mm | None) -> Judgement:
+        if lug is None:
+            raise Waits("lug")
+        return Judgement("good", "")
+
+    graph = Graph(fields("wheel.width"), [lug], [lug_good])
+    worked = graph.work_out({"wheel.width": 8.0})
+    assert graph.ask_check(graph.checks["lug-good"], worked) is None
+    assert (worked.waits["lug-good"], worked.not_judged["lug-good"]) == ((), "how it stands is not asked")
+    empty = graph.work_out({})
+    assert graph.ask_check(graph.checks["lug-good"], empty) is None
+    assert empty.waits["lug-good"] == ("wheel.width",) and "lug-good" not in empty.not_judged
 
 
 @plain_value
