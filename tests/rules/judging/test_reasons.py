@@ -8,18 +8,20 @@ from rules.graph.results import Reason
 from rules.judging.explain import explain
 from rules.judging.judge import Judged, judge, reason, why_not
 from rules.judging.report import as_data
+from tests.support.base_sheet import MOVING
 
 Changes = dict[str, object]
 
 
-@pytest.fixture
-def locked(judged: Callable[[Changes], Judged], moving: Changes) -> Judged:
+@pytest.fixture(scope="module")
+def locked(judged: Callable[[Changes], Judged]) -> Judged:
     """The arms lock long before so much travel."""
-    return judged({**moving, "arms.bump_travel": "500 mm"})
+    return judged({**MOVING, "arms.bump_travel": "500 mm"})
 
 
 def test_a_reason_shows_its_figures_in_the_sheets_units_first(locked: Judged) -> None:
-    inch, metric = (judge(locked.sheet, units) for units in ("inch", "metric"))
+    assert locked.shown_in == "inch"
+    inch, metric = locked, judge(locked.sheet, "metric")
     assert "mm) bump, before the travel entered" in why_not("travel_reached", inch)
     assert "in) bump, before the travel entered" in why_not("travel_reached", metric)
     for judged in (inch, metric):
