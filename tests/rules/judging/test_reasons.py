@@ -20,8 +20,8 @@ def locked(judged: Callable[[Changes], Judged]) -> Judged:
 
 
 def test_a_reason_shows_its_figures_in_the_sheets_units_first(locked: Judged) -> None:
-    assert locked.shown_in == "inch"
-    inch, metric = locked, judge(locked.sheet, "metric")
+    assert locked.shown_in == "metric"
+    inch, metric = judge(locked.sheet, "inch"), locked
     assert "mm) bump, before the travel entered" in why_not("travel_reached", inch)
     assert "in) bump, before the travel entered" in why_not("travel_reached", metric)
     for judged in (inch, metric):
