@@ -127,7 +127,8 @@ def test_the_start_screen_makes_resumes_and_shows_a_sample(drive: Drive, half_do
         await pilot.pause()
         text = text_of(app_of(pilot))
         assert "New sheet" in text
-        assert "half done  unfinished · 26 of 45 answered" in text
+        told = " ".join(text.split())
+        assert "half done unfinished. Fit (" in told and "not judged. 26 of 45 answered" in told
         await pilot.press("down")
         assert "Last saved" in text_of(app_of(pilot))
         await pilot.press("enter")

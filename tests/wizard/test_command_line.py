@@ -78,7 +78,7 @@ def test_json_holds_what_scripts_rely_on(capsys: pytest.CaptureFixture[str]) -> 
 
 def test_findings_come_worst_first(capsys: pytest.CaptureFixture[str]) -> None:
     main(["check", str(sample("wrong_rotor_too_big_for_wheel")), "--json"])
-    order = ["stop", "watch", "waiting", "good", "not judged"]
+    order = ["stop", "watch", "waiting", "good", "not judged", "does not apply"]
     ranks = [order.index(finding["verdict"]) for finding in reports(capsys)[0]["findings"]]
     assert ranks == sorted(ranks)
 

@@ -33,7 +33,9 @@ def test_every_report_is_as_the_schema_says(tmp_path: Path, capsys: pytest.Captu
     broken.write_text("[wheel\n")
     empty.write_text("")
     odd.write_text('wheel = 1\nwhat = 2\n[job]\nvehicle = 5\ntop_speed = "fast"\n')
-    files = [str(sample(name)) for name in samples()] + [str(broken), str(empty), str(odd), str(tmp_path)]
+    whole = [name for name in samples() if not name.startswith("wrong_")]
+    stopped = ["wrong_rotor_too_big_for_wheel", "wrong_upright_too_thin"]
+    files = [str(sample(name)) for name in (*whole, *stopped)] + [str(one) for one in (broken, empty, odd, tmp_path)]
     validator.validate(reports(files, capsys))
 
 

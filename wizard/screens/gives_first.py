@@ -21,6 +21,7 @@ from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
+ASKED = name("strength_asked")
 ASKING = name("loads.judge_strength")
 ROOM_BESIDE = 3
 """Cells of a row that padding and scroll bar take."""
@@ -64,12 +65,12 @@ class GivesFirstScreen(Screen[str | None]):
         """What the check of the order says, and that close factors are a tie; where nothing is judged, why."""
         found = next(finding for finding in self._session.judged.findings if finding.check == ORDERING)
         told = Content.assemble(verdict(found.verdict), plain(f" {found.text}"))
-        change = found.change or self._how_to_ask()
+        change = self._how_to_ask() or found.change
         beside = UNLIKE_KINDS if ranked(self._session.judged) else ""
         return lines(told, *(plain(text) for text in (change, beside) if text))
 
     def _how_to_ask(self) -> str:
-        if answer(self._session.judged.worked.known, ASKING):
+        if answer(self._session.judged.worked.known, ASKED):
             return ""
         return f"To have strength judged, answer yes to “{FIELDS[ASKING.origin].label}” and enter the parts."
 

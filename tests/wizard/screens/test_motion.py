@@ -146,11 +146,19 @@ def test_w_goes_where_the_least_gap_is(moving_sheet: Write, drive: Drive, text_o
 
 
 def test_it_stops_where_the_links_lock_and_says_so(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
-    path = moving_sheet({"arms.bump_travel": "500 mm"})
-    heading = after(drive, text_of, path, "pageup").splitlines()[0]
-    assert "The links lock at 39" in heading and "mm bump, straight ahead: it stops here." in heading
-    assert 380 < place_after(drive, path, "pageup").travel < 400
-    assert "The links lock" not in after(drive, text_of, path, "pageup", "down").splitlines()[0]
+    def heading(pilot: Pilot[None]) -> str:
+        return text_of(app_of(pilot)).splitlines()[0]
+
+    async def act(pilot: Pilot[None]) -> None:
+        await opened(pilot, "pageup")
+        assert "The links lock at 39" in heading(pilot)
+        assert "mm bump, straight ahead: it stops here." in heading(pilot)
+        assert 380 < motion(pilot)._place.travel < 400
+        await pilot.press("down")
+        await pilot.pause()
+        assert "The links lock" not in heading(pilot)
+
+    drive(moving_sheet({"arms.bump_travel": "400 mm"}), act)
 
 
 # What is not entered

@@ -200,7 +200,7 @@ def test_markup_in_texts_is_shown_as_it_is(drive: Drive, half_done: Path, text_o
         assert isinstance(pilot.app.screen, StartScreen)
         assert title in text_of(app_of(pilot))
 
-    assert not drive(half_done, act).ended
+    assert not drive(half_done, act, size=(100, 30)).ended
 
 
 @pytest.mark.parametrize("pasted", ["a\x07b", "a\x9b31mb", "a\u202eb", "a\x7fb", "one\ntwo", "9" * 300])
