@@ -110,6 +110,7 @@ class FrontEnd:
             self._upper = hinged(upper.front, upper.rear, upright.upper)
             self._upper_side = self._upper.side_of(upright.lower)
         self._held: dict[float, tuple[Vector, Vector]] = {0.0: (upright.lower, upright.upper)}
+        self._farthest: dict[float, float] = {}  # by way, up 1 and down -1: where a travel past it was found to end
         self._outer_circles: dict[float, PivotCircle] = {}
         if linkage is not None:
             self._prepare(linkage)
@@ -171,6 +172,7 @@ class FrontEnd:
         """
         made = FrontEnd(upright, self.arms, linkage)
         made._held = self._held
+        made._farthest = self._farthest
         return made
 
     def _outer_circle(self, travel: float) -> PivotCircle:
@@ -204,6 +206,8 @@ class FrontEnd:
             raise CannotReach(0.0)
         way = copysign(1.0, travel)
         wanted, step = travel * way, STEP * way
+        if wanted > self._farthest.get(way, wanted):
+            raise CannotReach(max(self._farthest[way], 0.0) * way)
 
         def goes(angle: float) -> float:
             """How far the wheel goes the way it is wanted to; minus where the arm takes it the other way."""
@@ -222,6 +226,7 @@ class FrontEnd:
                 far = golden(lambda angle: -goes(angle), near, far, FARTHEST_CLOSE)
                 gone, beyond = goes(near), goes(far)
                 if beyond < wanted:
+                    self._farthest[way] = beyond
                     raise CannotReach(max(beyond, 0.0) * way)
             if beyond >= wanted:
                 return _root(lambda angle: goes(angle) - wanted, near, far, gone - wanted, beyond - wanted)

@@ -12,8 +12,8 @@ from sample_sheets import sample
 
 PLATE: dict[str, object] = {
     "revision": "C", "metal": "mild steel plate", "condition": "hot rolled, heat 7731", "process": "laser",
-    "thickness": "3/8 in", "width": "6 in", "height": "11 in", "corner_radius": "3/4 in", "spindle_from_top": "5 1/2 in",
-    "spindle_from_front": "3 in", "bore": "3 in", "hole_diameter": "13 mm", "weld_process": "mig",
+    "thickness": "3/8 in", "width": "5 in", "height": "11 in", "corner_radius": "3/4 in", "spindle_from_top": "5 1/2 in",
+    "spindle_from_front": "2 1/2 in", "bore": "3 in", "hole_diameter": "13 mm", "weld_process": "mig",
     "filler": "0.9 mm solid wire",
 }  # fmt: skip
 

@@ -94,7 +94,7 @@ def _markdown_row(cells: Sequence[str]) -> str:
 
 # PDF
 
-_WRITING = 6.4
+_WRITING = 6.2
 """mm: the least height of a row a person writes in."""
 _TO_WRITE_IN = 15.0
 """mm: the least width of a column to write in."""

@@ -25,7 +25,7 @@ _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.fille
 
 _WRITING = 6.4
 """mm: the least height of a row a person writes in."""
-_FIGURE_HEIGHT = 92.0
+_FIGURE_HEIGHT = 88.0
 """mm."""
 _BETWEEN = 12.0
 """mm kept free beside the two views."""

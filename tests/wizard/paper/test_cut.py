@@ -18,8 +18,8 @@ from wizard.paper.cut import NotDrawn, cut_files
 
 PLATE: dict[str, object] = {
     "revision": "C", "metal": "mild steel plate", "condition": "hot rolled", "process": "laser", "thickness": "10 mm",
-    "width": "152.4 mm", "height": "11 in", "corner_radius": "19 mm", "spindle_from_top": "140 mm",
-    "spindle_from_front": "3 in", "bore": "76.2 mm", "hole_diameter": "13 mm", "bracket_thickness": "10 mm",
+    "width": "127 mm", "height": "11 in", "corner_radius": "19 mm", "spindle_from_top": "140 mm",
+    "spindle_from_front": "2 1/2 in", "bore": "76.2 mm", "hole_diameter": "13 mm", "bracket_thickness": "10 mm",
     "bracket_width": "180 mm", "bracket_height": "80 mm", "bracket_hole_diameter": "12.5 mm",
     "bracket_hole_spacing": "5 in", "bracket_hole_from_edge": "26 mm",
 }  # fmt: skip
@@ -107,11 +107,11 @@ def test_the_outline_is_one_closed_line_of_the_plates_size(units: Any, size: flo
     assert outline.closed
     points = [(x * size, y * size, bulge) for x, y, bulge in outline.get_points("xyb")]
     assert len(points) == 8
-    assert [round(min(axis), 4) for axis in zip(*points, strict=True)][:2] == [-76.2, -139.4]  # 279.4 - 140 below
-    assert [round(max(axis), 4) for axis in zip(*points, strict=True)][:2] == [76.2, 140.0]
+    assert [round(min(axis), 4) for axis in zip(*points, strict=True)][:2] == [-63.5, -139.4]  # 279.4 - 140 below
+    assert [round(max(axis), 4) for axis in zip(*points, strict=True)][:2] == [63.5, 140.0]
     assert sorted(bulge for *_, bulge in points) == pytest.approx([0] * 4 + [0.41421356] * 4)
-    # Round the rectangle less the corners: 2 x (152.4 + 279.4) - 8 x 19 + 2 pi x 19
-    assert _length(points) == pytest.approx(863.6 - 152 + 119.38052, abs=1e-3)
+    # Round the rectangle less the corners: 2 x (127 + 279.4) - 8 x 19 + 2 pi x 19
+    assert _length(points) == pytest.approx(812.8 - 152 + 119.38052, abs=1e-3)
 
 
 def _length(points: list[tuple[float, float, float]]) -> float:
@@ -124,7 +124,7 @@ def _length(points: list[tuple[float, float, float]]) -> float:
 
 
 def test_square_corners_and_round_ends_have_no_double_points() -> None:
-    for radius, count in ((None, 4), ("3 in", 6)):
+    for radius, count in ((None, 4), ("2 1/2 in", 6)):
         drawing = opened(cut_files(judged(corner_radius=radius))["hub_plate_left_mm.dxf"])
         (outline,) = drawing.modelspace().query("LWPOLYLINE")
         points = outline.get_points("xy")
@@ -175,7 +175,7 @@ def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
         "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
         "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
-        "Outline 6 in (152.4 mm) wide, 11 in (279.4 mm) high", "it does not certify",
+        "Outline 5 in (127 mm) wide, 11 in (279.4 mm) high", "it does not certify",
     ):  # fmt: skip
         assert wanted in said
     assert "cut under size" not in said
