@@ -10,7 +10,7 @@ from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.declare import check, value
 from rules.graph.engine import Graph
-from rules.graph.results import DoesNotApply, Estimate, Judgement, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import Kg, Mm, Rad
 from rules.tables.sources import COMMON_PRACTICE
@@ -219,6 +219,20 @@ def test_an_input_that_can_be_done_without_is_none_and_the_function_may_still_wa
     assert graph.work_out({"wheel.depth": 7.0}).known["measured_or_half"] == 7.0
     assert graph.work_out({"wheel.width": 8.0}).known["measured_or_half"] == 4.0
     assert graph.work_out({}).waits["measured_or_half"] == ("wheel.width",)
+
+
+def test_what_waits_for_a_value_that_no_entry_would_help_is_not_judged_for_its_reason() -> None:
+    @plain_value
+    def unpublished(width: Mm) -> Mm:
+        raise NotJudged("nobody published it")
+
+    @plain_value
+    def rests_on_it(unpublished: Mm | None) -> Mm:
+        raise Waits("unpublished")
+
+    worked = Graph(fields("wheel.width"), [unpublished, rests_on_it], []).work_out({"wheel.width": 8.0})
+    assert worked.not_judged["rests_on_it"] == "nobody published it"
+    assert worked.waits["rests_on_it"] == ()
 
 
 @plain_value
