@@ -296,7 +296,7 @@ class Graph:
         worked.waits[node.name] = tuple(
             dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
         )
-        if not worked.waits[node.name]:
+        if not worked.waits[node.name]:  # no entry would help: it is not judged, for the reason its value is not
             not_judged = not_judged or next(
                 (worked.not_judged[name] for name in names if name in worked.not_judged), None
             )

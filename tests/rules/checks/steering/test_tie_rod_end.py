@@ -119,10 +119,13 @@ def test_the_place_that_would_pass_is_offered_for_the_rim_alone(finding: Finding
 
 
 @pytest.mark.parametrize("check", [ROTOR, RIM])
-def test_without_its_reach_it_is_not_asked(finding: FindingWith, moving: Changes, check: str) -> None:
-    for changes in ({}, moving):
-        found = finding(check, changes)
-        assert found.verdict == "not judged" and "reach of the tie-rod end's housing" in found.text
+def test_untouched_it_is_not_judged_and_once_begun_its_reach_is_waited_for(
+    finding: FindingWith, moving: Changes, check: str
+) -> None:
+    untouched = finding(check, {})
+    assert untouched.verdict == "not judged" and "Nothing is entered of the tie rod's outer end" in untouched.text
+    begun = finding(check, moving)
+    assert begun.verdict == "waiting" and begun.waits_for == ("steering.tie_rod_end_reach",)
 
 
 @pytest.mark.parametrize("check", [ROTOR, RIM])
