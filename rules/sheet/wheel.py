@@ -119,6 +119,7 @@ class Wheel(Step):
         "Across the recess a nut sits in, where a socket has to go in: its narrowest place. Empty: not judged.",
         may_be_empty=True,
         between=("15 mm", "120 mm"),
+        usual=("20 mm", "60 mm"),
         reading_error="0.5 mm",
     )
     nut_seat: NutSeat = ask(
