@@ -12,7 +12,6 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 
 import math
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Any
 
@@ -28,42 +27,12 @@ from rules.graph.annotations import (
 )
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
-from rules.graph.declare import AnswersOf, Declared, Every, Member, in_name
+from rules.graph.declare import AnswersOf, Declared, Every, in_name
+from rules.graph.node import Input, Node, in_order
 from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 from rules.solids.space import ImpossibleShape
-
-
-@dataclass(frozen=True, slots=True)
-class Input:
-    """One field or value a function takes. parameter: what the function calls it; optional: it can be done without.
-
-    into: the parameter it is gathered into with others, under its own name; empty where it is a parameter by itself.
-    """
-
-    parameter: str
-    origin: str
-    optional: bool
-    into: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Node:
-    """One value or check, with its inputs looked up and its unit known.
-
-    fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
-    gathered into one parameter is handed on.
-    """
-
-    name: str
-    function: Callable[..., Any]
-    note: Any
-    inputs: tuple[Input, ...]
-    unit: str
-    member: Member
-    fixed: Mapping[str, Any]
-    gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
 
 
 class Graph:
@@ -104,7 +73,7 @@ class Graph:
                 if role := role_of(returned):
                     self._roles.setdefault(role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
-        self.values: dict[str, Node] = {node.name: node for node in _in_order(nodes)}
+        self.values: dict[str, Node] = {node.name: node for node in in_order(nodes)}
         self.checks: dict[str, Node] = {}
         for function in checks:
             for one in function.declared:  # type: ignore[attr-defined]
@@ -379,26 +348,3 @@ class Graph:
                 f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
             )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
-
-
-def _in_order(nodes: dict[str, Node]) -> list[Node]:
-    """Producers before users. Raises GraphError naming the functions of a loop."""
-    ordered: dict[str, Node] = {}
-    open_now: list[str] = []
-
-    def place(node: Node) -> None:
-        if node.name in ordered:
-            return
-        if node.name in open_now:
-            loop = [*open_now[open_now.index(node.name) :], node.name]
-            raise GraphError(f"a loop: {' needs '.join(loop)}")
-        open_now.append(node.name)
-        for given in node.inputs:
-            if given.origin in nodes:
-                place(nodes[given.origin])
-        open_now.pop()
-        ordered[node.name] = node
-
-    for node in nodes.values():
-        place(node)
-    return list(ordered.values())

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from math import hypot
 
 from rules.graph.declare import in_words
-from rules.graph.engine import Graph, Node
+from rules.graph.engine import Graph
+from rules.graph.node import Node
 from rules.graph.results import WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
 from rules.judging.judge import Finding, Judged, and_list, shown, why_not

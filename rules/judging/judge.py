@@ -6,7 +6,8 @@ from functools import cache
 
 from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
-from rules.graph.engine import Graph, Node
+from rules.graph.engine import Graph
+from rules.graph.node import Node
 from rules.graph.results import WORST_FIRST, Group, Judgement, Reason, SheetVerdict, Verdict
 from rules.graph.worked import Worked
 from rules.judging.moved_most import moved_most

@@ -4,7 +4,8 @@ from collections.abc import Callable
 from math import ceil, floor, radians
 
 from rules.graph.asking import AskedField
-from rules.graph.engine import Graph, Node
+from rules.graph.engine import Graph
+from rules.graph.node import Node
 from rules.graph.worked import Worked
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import INCH, KINDS, POUND, Units

@@ -1,0 +1,62 @@
+"""One value or check of the graph with its inputs looked up, and the order to work them out in."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from rules.graph.annotations import GraphError
+from rules.graph.declare import Member
+
+
+@dataclass(frozen=True, slots=True)
+class Input:
+    """One field or value a function takes. parameter: what the function calls it; optional: it can be done without.
+
+    into: the parameter it is gathered into with others, under its own name; empty where it is a parameter by itself.
+    """
+
+    parameter: str
+    origin: str
+    optional: bool
+    into: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Node:
+    """One value or check, with its inputs looked up and its unit known.
+
+    fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
+    gathered into one parameter is handed on.
+    """
+
+    name: str
+    function: Callable[..., Any]
+    note: Any
+    inputs: tuple[Input, ...]
+    unit: str
+    member: Member
+    fixed: Mapping[str, Any]
+    gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
+
+
+def in_order(nodes: dict[str, Node]) -> list[Node]:
+    """Producers before users. Raises GraphError naming the functions of a loop."""
+    ordered: dict[str, Node] = {}
+    open_now: list[str] = []
+
+    def place(node: Node) -> None:
+        if node.name in ordered:
+            return
+        if node.name in open_now:
+            loop = [*open_now[open_now.index(node.name) :], node.name]
+            raise GraphError(f"a loop: {' needs '.join(loop)}")
+        open_now.append(node.name)
+        for given in node.inputs:
+            if given.origin in nodes:
+                place(nodes[given.origin])
+        open_now.pop()
+        ordered[node.name] = node
+
+    for node in nodes.values():
+        place(node)
+    return list(ordered.values())
