@@ -122,8 +122,8 @@ class LettersItHas(LineFilter):
     def _nearest(self, letter: str) -> str:
         if letter in _LOOK_ALIKE:
             return _LOOK_ALIKE[letter]
-        plain, *rest = normalize("NFKD", letter)  # an accent is left off, but a half must not become a one
-        return plain if plain.isascii() and all(map(combining, rest)) else "?" * cell_len(letter)
+        apart = normalize("NFKD", letter)  # an accent is left off, but a half must not become a one
+        return apart[0] if apart[0].isascii() and all(map(combining, apart[1:])) else "?" * cell_len(letter)
 
 
 _LOOK_ALIKE = {
