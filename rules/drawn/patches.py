@@ -12,11 +12,13 @@ from typing import NamedTuple
 
 from rules.measure.outline import Point
 
-Line = tuple[Point, ...]
+EdgeLine = tuple[Point, ...]
 """Points joined by straight lines; closed where it ends as it begins."""
 Stretch = tuple[float, float]
 """Part of a straight line, from share to share."""
 
+MOST_CORNERS = 720
+"""Of a circle, so that a mistyped size costs no time."""
 TINY = 1e-6
 """mm: lines nearer than this lie on one another."""
 
@@ -24,8 +26,8 @@ TINY = 1e-6
 class Patch(NamedTuple):
     """An area: everything within a convex outline but a convex hole. What of the hole lies beyond the outline is nothing."""
 
-    outer: Line
-    hole: Line = ()
+    outer: EdgeLine
+    hole: EdgeLine = ()
 
 
 @lru_cache(maxsize=256)
@@ -42,10 +44,10 @@ def corners_of_circle(radius: float, fine: float) -> int:
     """
     if radius <= fine:
         return 8
-    return max(8, 4 * ceil(pi / acos(1 - fine / radius) / 4))
+    return min(MOST_CORNERS, max(8, 4 * ceil(pi / acos(1 - fine / radius) / 4)))
 
 
-def circle(centre: Point, radius: float, fine: float) -> Line:
+def circle(centre: Point, radius: float, fine: float) -> EdgeLine:
     """A circle's corners, counter-clockwise."""
     return tuple((centre[0] + radius * c, centre[1] + radius * s) for c, s in turns(corners_of_circle(radius, fine)))
 
@@ -54,7 +56,7 @@ def _turn(a: Point, b: Point, c: Point) -> float:
     return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
-def hull(points: Iterable[Point]) -> Line:
+def hull(points: Iterable[Point]) -> EdgeLine:
     """The convex outline round points, counter-clockwise; fewer than three corners where they lie on a line.
 
     >>> hull([(0.0, 0.0), (2.0, 0.0), (1.0, 0.5), (2.0, 2.0), (0.0, 2.0)])
@@ -75,7 +77,7 @@ def hull(points: Iterable[Point]) -> Line:
     return (*half(ordered), *half(reversed(ordered)))
 
 
-def common(one: Line, other: Line) -> Line:
+def common(one: EdgeLine, other: EdgeLine) -> EdgeLine:
     """What two convex outlines have in common; empty where that is nothing.
 
     >>> common(((0.0, 0.0), (4.0, 0.0), (4.0, 4.0), (0.0, 4.0)), ((2.0, 1.0), (9.0, 1.0), (9.0, 9.0), (2.0, 9.0)))
@@ -104,7 +106,7 @@ def _sides(outline: Sequence[Point]) -> Iterable[tuple[Point, Point]]:
 # The edges of several patches
 
 
-def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[Line, ...]:
+def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeLine, ...]:
     """The edges of all that the patches cover together, as lines, closed where they close.
 
     Where two patches meet in one line there is no edge. behind: other patches, which hide what lies under them.
@@ -117,26 +119,30 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[Line,
     boxes = [_box(patch.outer) for patch in patches]
     over = [(patch, _box(patch.outer)) for patch in behind if len(patch.outer) > 2]
     runs: list[tuple[Point, Point]] = []
+    alone: list[EdgeLine] = []
     for number, patch in enumerate(patches):
         near = [(patches[n], n < number) for n, box in enumerate(boxes) if n != number and _meet(box, boxes[number])]
         near += [(other, True) for other, box in over if _meet(box, boxes[number])]
+        if not near and not patch.hole:
+            alone.append((*patch.outer, patch.outer[0]))
+            continue
         for start, end, kept in _border(patch):
             for other, first in near:
                 if kept:
                     kept = _without(kept, _covered(other, start, end, first))
             runs += [(_at(start, end, low), _at(start, end, high)) for low, high in kept]
-    return _joined(runs)
+    return (*alone, *_joined(runs))
 
 
-Box = tuple[float, float, float, float]
+Bounds = tuple[float, float, float, float]
 
 
-def _box(outline: Line) -> Box:
+def _box(outline: EdgeLine) -> Bounds:
     xs, ys = [x for x, _ in outline], [y for _, y in outline]
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def _meet(one: Box, other: Box) -> bool:
+def _meet(one: Bounds, other: Bounds) -> bool:
     return (
         one[0] <= other[2] + TINY
         and other[0] <= one[2] + TINY
@@ -166,7 +172,7 @@ def _covered(patch: Patch, start: Point, end: Point, first: bool) -> list[Stretc
     return _without([inside], [free] if free else [])
 
 
-def _within(outline: Line, start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
+def _within(outline: EdgeLine, start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
     """What of a straight line lies inside a convex outline. on_it, seam: whether along a side of it, the same way or the
     other, counts as inside."""
     low, high = 0.0, 1.0
@@ -207,7 +213,7 @@ def _at(start: Point, end: Point, share: float) -> Point:
     return start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
 
 
-def _joined(runs: Iterable[tuple[Point, Point]]) -> tuple[Line, ...]:
+def _joined(runs: Iterable[tuple[Point, Point]]) -> tuple[EdgeLine, ...]:
     """Straight runs put end to end. Corners without a bend are left out."""
 
     def place(point: Point) -> tuple[int, int]:
@@ -218,7 +224,7 @@ def _joined(runs: Iterable[tuple[Point, Point]]) -> tuple[Line, ...]:
     ends = {place(end) for _, end in real}
     for run in real:
         beginning.setdefault(place(run[0]), []).append(run)
-    found: list[Line] = []
+    found: list[EdgeLine] = []
     # First what begins at a loose end, so that an open line is one.
     for run in sorted(real, key=lambda one: place(one[0]) in ends):
         if run not in beginning.get(place(run[0]), []):
@@ -235,7 +241,7 @@ def _joined(runs: Iterable[tuple[Point, Point]]) -> tuple[Line, ...]:
     return tuple(found)
 
 
-def _bends(line: list[Point]) -> Line:
+def _bends(line: list[Point]) -> EdgeLine:
     kept = [line[0]]
     for here, after in pairwise(line[1:]):
         long = hypot(after[0] - kept[-1][0], after[1] - kept[-1][1])

@@ -8,8 +8,8 @@ from functools import lru_cache
 from itertools import combinations, pairwise
 from math import atan2, ceil, cos, hypot, pi, sin, sqrt
 
-from rules.drawn.patches import Line, Patch, circle, common, corners_of_circle, hull, turns
-from rules.drawn.views import View
+from rules.drawn.patches import EdgeLine, Patch, circle, common, corners_of_circle, hull, turns
+from rules.drawn.views import Viewpoint
 from rules.measure.outline import Point
 from rules.measure.vectors import Vector, cross, dot, minus, plus, times
 from rules.solids.outline import Polygon, convex_pieces
@@ -19,10 +19,10 @@ from rules.solids.shapes import Prism, Shape
 FINE = 0.05
 """mm; drawn so fine, a round edge is as good as round on paper."""
 ALIGNED = 1e-9
-Solid = Shape | Piece
+Substance = Shape | Piece
 
 
-def seen(what: Iterable[Solid], view: View, fine: float = FINE) -> tuple[Patch, ...]:
+def seen(what: Iterable[Substance], view: Viewpoint, fine: float = FINE) -> tuple[Patch, ...]:
     """All that one sees of shapes, whatever lies behind what.
 
     >>> from rules.drawn.views import FROM_ABOVE
@@ -33,7 +33,7 @@ def seen(what: Iterable[Solid], view: View, fine: float = FINE) -> tuple[Patch, 
     return _whole(patch for one in _pieces(what) for patch in _seen(one, view, fine))
 
 
-def cut(what: Iterable[Solid], view: View, fine: float = FINE) -> tuple[Patch, ...]:
+def cut(what: Iterable[Substance], view: Viewpoint, fine: float = FINE) -> tuple[Patch, ...]:
     """What the picture's plane, through the view's origin, cuts of shapes.
 
     >>> from rules.drawn.views import FROM_FRONT
@@ -49,7 +49,7 @@ def _whole(patches: Iterable[Patch]) -> tuple[Patch, ...]:
     return tuple(patch for patch in patches if len(patch.outer) > 2)
 
 
-def _pieces(what: Iterable[Solid]) -> Iterator[Hull | Wedge | Prism]:
+def _pieces(what: Iterable[Substance]) -> Iterator[Hull | Wedge | Prism]:
     for one in what:
         if isinstance(one, Hull | Wedge) or (isinstance(one, Prism) and one.bore):
             yield one
@@ -60,7 +60,7 @@ def _pieces(what: Iterable[Solid]) -> Iterator[Hull | Wedge | Prism]:
 # Seen
 
 
-def _seen(one: Hull | Wedge | Prism, view: View, fine: float) -> Iterator[Patch]:
+def _seen(one: Hull | Wedge | Prism, view: Viewpoint, fine: float) -> Iterator[Patch]:
     if isinstance(one, Hull):
         yield Patch(_grown([view.flat(point) for point in one.points], one.radius, fine))
     elif isinstance(one, Prism):
@@ -69,14 +69,14 @@ def _seen(one: Hull | Wedge | Prism, view: View, fine: float) -> Iterator[Patch]
         yield from _turned(one, view, fine)
 
 
-def _grown(points: list[Point], radius: float, fine: float) -> Line:
+def _grown(points: list[Point], radius: float, fine: float) -> EdgeLine:
     """The outline round points, each with a circle about it."""
     if radius > 0:
         points = [corner for point in points for corner in circle(point, radius, fine)]
     return hull(points)
 
 
-def _bored(prism: Prism, view: View, fine: float) -> Iterator[Patch]:
+def _bored(prism: Prism, view: Viewpoint, fine: float) -> Iterator[Patch]:
     bore = prism.bore
     assert bore
     frame = (prism.origin, prism.across, prism.up, prism.normal)
@@ -91,11 +91,11 @@ def _bored(prism: Prism, view: View, fine: float) -> Iterator[Patch]:
         yield Patch(hull(corners), hole)
 
 
-Frame = tuple[Vector, Vector, Vector, Vector]
+Axes = tuple[Vector, Vector, Vector, Vector]
 """An origin, two directions in a plane and the one square to it."""
 
 
-def _ring(frame: Frame, middle: Point, level: float, radius: float, view: View, fine: float) -> Line:
+def _ring(frame: Axes, middle: Point, level: float, radius: float, view: Viewpoint, fine: float) -> EdgeLine:
     """A circle in space as it looks."""
     origin, across, up, normal = frame
     centre = plus(origin, times(middle[0], across), times(middle[1], up), times(level, normal))
@@ -104,15 +104,15 @@ def _ring(frame: Frame, middle: Point, level: float, radius: float, view: View, 
     return hull((x + radius * (c * ax + s * ux), y + radius * (c * ay + s * uy)) for c, s in around)
 
 
-def _way(view: View, direction: Vector) -> Point:
+def _way(view: Viewpoint, direction: Vector) -> Point:
     return dot(direction, view.right), dot(direction, view.up)
 
 
-def _frame(wedge: Wedge) -> Frame:
+def _frame(wedge: Wedge) -> Axes:
     return wedge.origin, wedge.towards, wedge.across, wedge.axis
 
 
-def _turned(wedge: Wedge, view: View, fine: float) -> Iterator[Patch]:
+def _turned(wedge: Wedge, view: Viewpoint, fine: float) -> Iterator[Patch]:
     profile = _rounded(wedge.profile, wedge.radius, fine)
     facing = abs(dot(wedge.axis, view.eye))
     if facing > 1 - ALIGNED:
@@ -123,7 +123,7 @@ def _turned(wedge: Wedge, view: View, fine: float) -> Iterator[Patch]:
         arcs = {r: _arc(r, start, end, wedge, view, fine) for r, _ in profile}
         (x, y), (ax, ay) = view.flat(frame[0]), _way(view, wedge.axis)
         outer = hull((x + s * ax + px, y + s * ay + py) for r, s in profile for px, py in arcs[r])
-        hole: Line = ()
+        hole: EdgeLine = ()
         if wedge.full and facing >= ALIGNED:
             inner = inner_side(profile)
             hole = _ring(frame, (0.0, 0.0), inner[0][1], inner[0][0], view, fine)
@@ -135,7 +135,7 @@ def _turned(wedge: Wedge, view: View, fine: float) -> Iterator[Patch]:
             yield Patch(hull(map(view.flat, points)))
 
 
-def _arc(radius: float, start: float, end: float, wedge: Wedge, view: View, fine: float) -> list[Point]:
+def _arc(radius: float, start: float, end: float, wedge: Wedge, view: Viewpoint, fine: float) -> list[Point]:
     """Places of an arc about the axis as they look, from the axis."""
     (tx, ty), (ax, ay) = _way(view, wedge.towards), _way(view, wedge.across)
     count = max(1, ceil(corners_of_circle(radius, fine) * (end - start) / (2 * pi)))
@@ -155,7 +155,7 @@ def _turning_back(tx: float, ty: float, ax: float, ay: float) -> list[float]:
     return [first, first - pi if first > 0 else first + pi]
 
 
-def _sector(wedge: Wedge, inner: float, outer: float, view: View, fine: float) -> Patch:
+def _sector(wedge: Wedge, inner: float, outer: float, view: Viewpoint, fine: float) -> Patch:
     """A ring, or a sector of one, seen along its axis."""
     frame = _frame(wedge)
     hole = _ring(frame, (0.0, 0.0), 0.0, inner, view, fine) if inner > 0 else ()
@@ -166,7 +166,7 @@ def _sector(wedge: Wedge, inner: float, outer: float, view: View, fine: float) -
     return Patch(hull([middle, *((middle[0] + x, middle[1] + y) for x, y in arc)]), hole)
 
 
-def _stretches(wedge: Wedge, profile: Line, fine: float) -> Iterator[list[Vector]]:
+def _stretches(wedge: Wedge, profile: EdgeLine, fine: float) -> Iterator[list[Vector]]:
     """A part turn as convex pieces, each between two angles near each other: their corners."""
     outer = max(r for r, _ in profile)
     count = max(1, ceil(corners_of_circle(outer, fine) * wedge.half_angle / pi))
@@ -180,7 +180,7 @@ def _stretches(wedge: Wedge, profile: Line, fine: float) -> Iterator[list[Vector
 
 
 @lru_cache(maxsize=64)
-def _rounded(profile: Polygon, radius: float, fine: float) -> Line:
+def _rounded(profile: Polygon, radius: float, fine: float) -> EdgeLine:
     """A profile grown all round; it stays on its side of the axis."""
     if radius <= 0:
         return profile
@@ -190,7 +190,7 @@ def _rounded(profile: Polygon, radius: float, fine: float) -> Line:
 # Cut
 
 
-def _cut(one: Hull | Wedge | Prism, view: View, fine: float) -> Iterator[Patch]:
+def _cut(one: Hull | Wedge | Prism, view: Viewpoint, fine: float) -> Iterator[Patch]:
     if isinstance(one, Hull):
         yield Patch(_slice_of_hull(one, view, fine))
     elif isinstance(one, Prism):
@@ -199,7 +199,7 @@ def _cut(one: Hull | Wedge | Prism, view: View, fine: float) -> Iterator[Patch]:
         yield from _cut_turned(one, view, fine)
 
 
-def _slice_of_hull(piece: Hull, view: View, fine: float) -> Line:
+def _slice_of_hull(piece: Hull, view: Viewpoint, fine: float) -> EdgeLine:
     if piece.radius <= 0:
         return _slice(piece.points, view)
     start, end = piece.points[0], piece.points[-1]
@@ -222,7 +222,7 @@ def _slice_of_hull(piece: Hull, view: View, fine: float) -> Line:
     return hull(points)
 
 
-def _slice(points: Iterable[Vector], view: View) -> Line:
+def _slice(points: Iterable[Vector], view: Viewpoint) -> EdgeLine:
     """What the plane cuts of the hull of points."""
     places = [(view.flat(point), view.depth(point)) for point in points]
     depths = [depth for _, depth in places]
@@ -236,7 +236,7 @@ def _slice(points: Iterable[Vector], view: View) -> Line:
     return hull(found)
 
 
-def _cut_bored(prism: Prism, view: View, fine: float) -> Iterator[Patch]:
+def _cut_bored(prism: Prism, view: Viewpoint, fine: float) -> Iterator[Patch]:
     bore, normal = prism.bore, prism.normal
     assert bore
     facing = dot(normal, view.eye)
@@ -248,7 +248,7 @@ def _cut_bored(prism: Prism, view: View, fine: float) -> Iterator[Patch]:
     elif abs(facing) < ALIGNED:
         middle = plus(prism.origin, times(bore.middle[0], prism.across), times(bore.middle[1], prism.up))
         off = abs(view.depth(middle))
-        hole: Line = ()
+        hole: EdgeLine = ()
         if off < bore.radius:
             along, half = cross(view.eye, normal), sqrt(bore.radius**2 - off**2)
             hole = hull(
@@ -264,7 +264,7 @@ def _cut_bored(prism: Prism, view: View, fine: float) -> Iterator[Patch]:
             yield from _cut(piece, view, fine) if isinstance(piece, Wedge) else _cut_corner(piece, view, fine)
 
 
-def _cut_corner(piece: Piece, view: View, fine: float) -> Iterator[Patch]:
+def _cut_corner(piece: Piece, view: Viewpoint, fine: float) -> Iterator[Patch]:
     parts = [piece]
     while any(part.error > fine for part in parts):
         parts = [half for part in parts for half in (part.halves() if part.error > fine else (part,))]
@@ -273,7 +273,7 @@ def _cut_corner(piece: Piece, view: View, fine: float) -> Iterator[Patch]:
         yield Patch(_slice(part.points, view))
 
 
-def _cut_turned(wedge: Wedge, view: View, fine: float) -> Iterator[Patch]:
+def _cut_turned(wedge: Wedge, view: Viewpoint, fine: float) -> Iterator[Patch]:
     profile = _rounded(wedge.profile, wedge.radius, fine)
     facing, away = dot(wedge.axis, view.eye), view.depth(wedge.origin)
     if abs(facing) < ALIGNED and abs(away) < ALIGNED:  # along the axis: the profile itself, on either side
@@ -299,7 +299,7 @@ def _quarters(wedge: Wedge) -> Iterator[Wedge]:
         yield wedge.stretch(quarter * pi / 2, (quarter + 1) * pi / 2)
 
 
-def _radii_at(profile: Line, along: float) -> tuple[float, float] | None:
+def _radii_at(profile: EdgeLine, along: float) -> tuple[float, float] | None:
     """From which to which radius a convex profile reaches at a place along its axis."""
     found = [r for r, s in profile if abs(s - along) <= ALIGNED]
     for (r1, s1), (r2, s2) in zip(profile, (*profile[1:], profile[0]), strict=True):

@@ -12,7 +12,7 @@ from rules.solids.space import Motion
 
 
 @dataclass(frozen=True, slots=True)
-class View:
+class Viewpoint:
     """right, up: the picture's directions in space, square to each other, of length 1. origin: a point of the picture's plane.
 
     >>> FROM_FRONT.flat((10.0, 20.0, 30.0)), FROM_FRONT.depth((10.0, 20.0, 30.0))
@@ -37,11 +37,11 @@ class View:
         """How far a point stands out of the picture's plane towards whoever looks, mm."""
         return dot(minus(point, self.origin), self.eye)
 
-    def through(self, origin: Vector) -> "View":
+    def through(self, origin: Vector) -> "Viewpoint":
         """The same directions through another point."""
-        return View(self.right, self.up, origin)
+        return Viewpoint(self.right, self.up, origin)
 
-    def after(self, motion: Motion) -> "View":
+    def after(self, motion: Motion) -> "Viewpoint":
         """A view in which what has not moved yet looks as it does in this one after a rigid motion.
 
         >>> from rules.solids.space import shift
@@ -53,23 +53,23 @@ class View:
         def back(v: Vector) -> Vector:
             return dot(v, motion.x), dot(v, motion.y), dot(v, motion.z)
 
-        return View(back(self.right), back(self.up), back(away))
+        return Viewpoint(back(self.right), back(self.up), back(away))
 
 
 def _other_way(v: Vector) -> Vector:
     return times(-1.0, v)
 
 
-FROM_FRONT = View(OUTBOARD, UP)
+FROM_FRONT = Viewpoint(OUTBOARD, UP)
 """Outboard is to the right."""
-FROM_BEHIND = View(_other_way(OUTBOARD), UP)
-FROM_ABOVE = View(OUTBOARD, _other_way(FORWARD))
+FROM_BEHIND = Viewpoint(_other_way(OUTBOARD), UP)
+FROM_ABOVE = Viewpoint(OUTBOARD, _other_way(FORWARD))
 """The front of the car is at the bottom, so that it stands under the view from the front."""
-FROM_OUTSIDE = View(_other_way(FORWARD), UP)
+FROM_OUTSIDE = Viewpoint(_other_way(FORWARD), UP)
 """Front is to the left."""
 
 
-def square_to_axis(axis: Vector) -> View:
+def square_to_axis(axis: Vector) -> Viewpoint:
     """From the front, square to the steering axis: it stands upright in the picture and lengths along it are true.
 
     axis: upward, of length 1.
@@ -77,4 +77,4 @@ def square_to_axis(axis: Vector) -> View:
     >>> square_to_axis((0.0, 0.0, 1.0)) == FROM_FRONT
     True
     """
-    return View(unit(cross(axis, FORWARD)), axis)
+    return Viewpoint(unit(cross(axis, FORWARD)), axis)

@@ -189,7 +189,7 @@ def _names(front: Moving, pose: Pose, flat: Flat) -> Iterator[Item]:
 def _corner(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
     floor = pose.contact[2]
     if front.bodies.tyre is not None:
-        yield Polyline("tyre", _outline(pose, front.bodies.tyre, floor, flat), closed=True, filled=True)
+        yield Polyline("tyre", _outline(pose, front.bodies.tyre, floor, flat), closed=True)
     if front.bodies.rim is not None:
         yield Polyline("rim", _outline(pose, front.bodies.rim, floor, flat), closed=True)
     yield from _upright(pose, view, flat)

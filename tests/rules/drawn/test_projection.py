@@ -9,9 +9,9 @@ from random import Random
 import manifold3d
 import pytest
 
-from rules.drawn.patches import Line, Patch, edges
+from rules.drawn.patches import EdgeLine, Patch, edges
 from rules.drawn.projection import cut, seen
-from rules.drawn.views import FROM_ABOVE, FROM_BEHIND, FROM_FRONT, FROM_OUTSIDE, View, square_to_axis
+from rules.drawn.views import FROM_ABOVE, FROM_BEHIND, FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
 from rules.solids.shapes import Ball, Bore, Cylinder, Prism, Revolved, Rod, Shape, ring, solid
 from rules.solids.space import Vector, cross, square_to, turn, unit
 from tests.support.meshes import Mesh, whole
@@ -32,12 +32,12 @@ def area_of(patches: Sequence[Patch]) -> Area:
     return found
 
 
-def inside(lines: Sequence[Line]) -> Area:
+def inside(lines: Sequence[EdgeLine]) -> Area:
     """What closed lines go round, metal on their left."""
     return Area([line[:-1] for line in lines], manifold3d.FillRule.Positive)
 
 
-def looked_at(mesh: Mesh, view: View) -> Mesh:
+def looked_at(mesh: Mesh, view: Viewpoint) -> Mesh:
     """The mesh turned so that the view's plane is the library's z = 0."""
     (a, b, c), o = (view.right, view.up, view.eye), view.origin
     rows = [[*axis, -sum(x * y for x, y in zip(axis, o, strict=True))] for axis in (a, b, c)]
@@ -59,12 +59,12 @@ def agree(found: Area, wanted: Area) -> None:
     assert differ <= OFF * border(wanted) + 1.0
 
 
-def any_view(r: Random) -> View:
+def any_view(r: Random) -> Viewpoint:
     if isinstance(r, Square):
         return r.choice(NAMED)
     eye = direction(r)
     up = square_to(eye)
-    return View(cross(up, eye), up)
+    return Viewpoint(cross(up, eye), up)
 
 
 @pytest.mark.parametrize("make", KINDS, ids=lambda make: make.__name__)
@@ -101,8 +101,8 @@ def test_through_its_own_axis_and_square_to_it_a_ring_is_cut_as_its_profile_and_
     axis, origin = direction(r), somewhere(r)
     up = square_to(axis)
     shape = ring(origin, axis, 90.0, 140.0, -10.0, 10.0)
-    assert area_of(cut([shape], View(axis, up, origin))).area() == pytest.approx(2 * 20 * 50)
-    square = cut([shape], View(cross(up, axis), up, origin))
+    assert area_of(cut([shape], Viewpoint(axis, up, origin))).area() == pytest.approx(2 * 20 * 50)
+    square = cut([shape], Viewpoint(cross(up, axis), up, origin))
     assert area_of(square).area() == pytest.approx(pi * (140**2 - 90**2), rel=1e-3)
 
 
@@ -123,7 +123,7 @@ def test_seen_after_a_motion_is_the_moved_shape_seen() -> None:
         (FROM_OUTSIDE, (-10.0, 30.0)),
     ],
 )
-def test_the_named_views(view: View, place: tuple[float, float]) -> None:
+def test_the_named_views(view: Viewpoint, place: tuple[float, float]) -> None:
     """10 forward, 20 outboard, 30 up: from the front outboard is to the right; from above forward is down; from outside
     forward is to the left."""
     assert view.flat((10.0, 20.0, 30.0)) == pytest.approx(place)
@@ -139,11 +139,11 @@ def test_square_to_the_steering_axis_lengths_along_it_are_true() -> None:
 # Edges
 
 
-def length(lines: Sequence[Line]) -> float:
+def length(lines: Sequence[EdgeLine]) -> float:
     return sum(hypot(b[0] - a[0], b[1] - a[1]) for line in lines for a, b in pairwise(line))
 
 
-def square(x: float, y: float, side: float = 10.0) -> Line:
+def square(x: float, y: float, side: float = 10.0) -> EdgeLine:
     return ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
 
 
