@@ -4,6 +4,7 @@ Exact but for round edges, which are drawn with corners no further than `fine` f
 """
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from functools import lru_cache
 from itertools import combinations, pairwise
 from math import atan2, ceil, cos, hypot, pi, sin, sqrt
@@ -22,15 +23,15 @@ ALIGNED = 1e-9
 Substance = Shape | Piece
 
 
-def seen(what: Iterable[Substance], view: Viewpoint, fine: float = FINE) -> tuple[Patch, ...]:
-    """All that one sees of shapes, whatever lies behind what.
+def seen(what: Iterable[Substance], view: Viewpoint, fine: float = FINE, *, closed: bool = False) -> tuple[Patch, ...]:
+    """All that one sees of shapes, whatever lies behind what. closed: what one could look through counts as filled.
 
     >>> from rules.drawn.views import FROM_ABOVE
     >>> from rules.solids.shapes import block
     >>> seen([block((0.0, 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 60.0, 40.0, 6.0)], FROM_ABOVE)[0].outer
     ((-20.0, -30.0), (20.0, -30.0), (20.0, 30.0), (-20.0, 30.0))
     """
-    return _whole(patch for one in _pieces(what) for patch in _seen(one, view, fine))
+    return _whole(patch for one in _pieces(what) for patch in _seen(one, view, fine, closed))
 
 
 def cut(what: Iterable[Substance], view: Viewpoint, fine: float = FINE) -> tuple[Patch, ...]:
@@ -43,6 +44,24 @@ def cut(what: Iterable[Substance], view: Viewpoint, fine: float = FINE) -> tuple
     ((-10.0, 90.0), (10.0, 90.0), (10.0, 140.0), (-10.0, 140.0))
     """
     return _whole(patch for one in _pieces(what) for patch in _cut(one, view, fine))
+
+
+def straightened(what: Iterable[Substance], fine: float = FINE) -> tuple[Piece, ...]:
+    """Shapes as pieces that are quick to look at: bores are left out, and what goes part of the way round is straight
+    from place to place."""
+    found: list[Piece] = []
+    for one in what:
+        if isinstance(one, Prism):
+            one = replace(one, bore=None)
+        for piece in (one,) if isinstance(one, Hull | Wedge) else one.pieces:
+            if isinstance(piece, Wedge) and not piece.full:
+                found += (
+                    Hull(tuple(points))
+                    for points in _stretches(piece, _rounded(piece.profile, piece.radius, fine), fine)
+                )
+            else:
+                found.append(piece)
+    return tuple(found)
 
 
 def _whole(patches: Iterable[Patch]) -> tuple[Patch, ...]:
@@ -60,13 +79,13 @@ def _pieces(what: Iterable[Substance]) -> Iterator[Hull | Wedge | Prism]:
 # Seen
 
 
-def _seen(one: Hull | Wedge | Prism, view: Viewpoint, fine: float) -> Iterator[Patch]:
+def _seen(one: Hull | Wedge | Prism, view: Viewpoint, fine: float, closed: bool) -> Iterator[Patch]:
     if isinstance(one, Hull):
         yield Patch(_grown([view.flat(point) for point in one.points], one.radius, fine))
     elif isinstance(one, Prism):
         yield from _bored(one, view, fine)
     else:
-        yield from _turned(one, view, fine)
+        yield from _turned(one, view, fine, closed)
 
 
 def _grown(points: list[Point], radius: float, fine: float) -> EdgeLine:
@@ -112,20 +131,22 @@ def _frame(wedge: Wedge) -> Axes:
     return wedge.origin, wedge.towards, wedge.across, wedge.axis
 
 
-def _turned(wedge: Wedge, view: Viewpoint, fine: float) -> Iterator[Patch]:
+def _turned(wedge: Wedge, view: Viewpoint, fine: float, closed: bool) -> Iterator[Patch]:
     profile = _rounded(wedge.profile, wedge.radius, fine)
     facing = abs(dot(wedge.axis, view.eye))
-    if facing > 1 - ALIGNED:
+    if facing > 1 - ALIGNED and not closed:
         yield _sector(wedge, min(r for r, _ in profile), max(r for r, _ in profile), view, fine)
     elif facing < ALIGNED or wedge.full:
         # Seen from beside its axis nothing of it is hollow; else one may look through it.
         frame, (start, end) = _frame(wedge), (-wedge.half_angle, wedge.half_angle)
+        if wedge.full:  # what faces the axis is behind the rest
+            profile = _outer_side(profile)
         arcs = {r: _arc(r, start, end, wedge, view, fine) for r, _ in profile}
         (x, y), (ax, ay) = view.flat(frame[0]), _way(view, wedge.axis)
         outer = hull((x + s * ax + px, y + s * ay + py) for r, s in profile for px, py in arcs[r])
         hole: EdgeLine = ()
-        if wedge.full and facing >= ALIGNED:
-            inner = inner_side(profile)
+        if wedge.full and facing >= ALIGNED and not closed:
+            inner = inner_side(_rounded(wedge.profile, wedge.radius, fine))
             hole = _ring(frame, (0.0, 0.0), inner[0][1], inner[0][0], view, fine)
             for r, s in inner[1:]:
                 hole = common(hole, _ring(frame, (0.0, 0.0), s, r, view, fine))
@@ -133,6 +154,13 @@ def _turned(wedge: Wedge, view: Viewpoint, fine: float) -> Iterator[Patch]:
     else:
         for points in _stretches(wedge, profile, fine):
             yield Patch(hull(map(view.flat, points)))
+
+
+@lru_cache(maxsize=256)
+def _outer_side(profile: EdgeLine) -> EdgeLine:
+    """A convex profile without the corners that lie between others as far out or further."""
+    facing = set(inner_side(profile)[1:-1])
+    return tuple(corner for corner in profile if corner not in facing)
 
 
 def _arc(radius: float, start: float, end: float, wedge: Wedge, view: Viewpoint, fine: float) -> list[Point]:
