@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from html import escape
 
 from rules.drawn.full_size import PROJECTION, Extent, full_size
-from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperItem, PaperWords, Stroke, corners, points_on
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
@@ -74,6 +74,11 @@ def _drawn(item: PaperItem) -> str:
             return f'<{shape} points="{_points(item.points)}" {_style(item)}/>'
         case PaperCircle(centre=(x, y)):
             return f'<circle cx="{_n(x)}" cy="{_n(-y)}" r="{_n(item.radius)}" {_style(item)}/>'
+        case PaperArc(radius=radius):
+            begin, *_, end = points_on(item, 90.0)
+            large = int(item.sweep > 180)
+            path = f"M {_points((begin,))} A {_n(radius)} {_n(radius)} 0 {large} 0 {_points((end,))}"
+            return f'<path d="{path}" {_style(item)}/>'
         case PaperWords(at=(x, y)):
             wiped = (
                 f'<polygon points="{_points(corners(item, 0.4))}" fill="white" stroke="none"/>'
@@ -83,7 +88,7 @@ def _drawn(item: PaperItem) -> str:
             return wiped + _words(PaperWords((x, -y), item.text, item.align, -item.angle, item.size, item.bold))
 
 
-def _style(item: Stroke | PaperCircle) -> str:
+def _style(item: Stroke | PaperCircle | PaperArc) -> str:
     width, dashes = PENS[item.pen]
     if isinstance(item, Stroke) and item.filled:
         return 'fill="black" stroke="none"'

@@ -8,7 +8,7 @@ import io
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
-from math import cos, radians, sin, tan
+from math import ceil, cos, radians, sin, tan
 from typing import Any, Literal
 
 from rules.drawn.full_size.shapes import Align
@@ -125,13 +125,27 @@ class PaperPage:
 
         def draw(canvas: Any) -> None:
             path = canvas.beginPath()
-            for number, (start, first, second, end) in enumerate(_eighths(centre, radius)):
+            for number, (start, first, second, end) in enumerate(_curves(centre, radius, 0.0, 360.0)):
                 if not number:
                     path.moveTo(*start)
                 path.curveTo(*first, *second, *end)
             path.close()
             _set_pen(canvas, pen)
             canvas.drawPath(path, stroke=int(not filled), fill=int(filled))
+
+        self._marks.append(draw)
+
+    def arc(self, centre: Point, radius: float, start: float, sweep: float, pen: PaperPen = "outline") -> None:
+        """A part of a circle, from an angle in degrees on so many degrees to the left."""
+
+        def draw(canvas: Any) -> None:
+            path = canvas.beginPath()
+            for number, (begin, first, second, end) in enumerate(_curves(centre, radius, start, sweep)):
+                if not number:
+                    path.moveTo(*begin)
+                path.curveTo(*first, *second, *end)
+            _set_pen(canvas, pen)
+            canvas.drawPath(path, stroke=1, fill=0)
 
         self._marks.append(draw)
 
@@ -263,19 +277,21 @@ def _set_pen(canvas: Any, pen: PaperPen) -> None:
     canvas.setDash(list(dashes))
 
 
-def _eighths(centre: Point, radius: float) -> Iterator[tuple[Point, Point, Point, Point]]:
-    """The eight curves of a circle: start, two handles, end."""
-    handle = 4 / 3 * tan(radians(45) / 4)
-    for eighth in range(8):
+def _curves(centre: Point, radius: float, start: float, sweep: float) -> Iterator[tuple[Point, Point, Point, Point]]:
+    """The curves of an arc, none over 45 degrees: start, two handles, end."""
+    parts = max(1, ceil(sweep / 45 - 1e-9))
+    step = radians(sweep / parts)
+    handle = 4 / 3 * tan(step / 4)
+    for part in range(parts):
         ends = []
-        for angle, way in ((radians(45 * eighth), 1), (radians(45 * eighth + 45), -1)):
+        for angle, way in ((radians(start) + step * part, 1), (radians(start) + step * (part + 1), -1)):
             across, up = cos(angle), sin(angle)
             ends.append((centre[0] + radius * across, centre[1] + radius * up))
             ends.append(
                 (centre[0] + radius * (across - way * handle * up), centre[1] + radius * (up + way * handle * across))
             )
-        start, first, end, second = ends
-        yield start, first, second, end
+        begin, first, end, second = ends
+        yield begin, first, second, end
 
 
 # The document

@@ -8,7 +8,7 @@ from math import ceil, cos, radians, sin
 
 from rules.drawn.full_size import Drawing
 from rules.drawn.full_size.board import Segment, crossed
-from rules.drawn.full_size.shapes import PaperBox, PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.drawn.full_size.shapes import PaperArc, PaperBox, PaperCircle, PaperItem, PaperWords, Stroke, corners, points_on
 from rules.measure.outline import Point
 
 OVERLAP = 10.0
@@ -111,6 +111,8 @@ def _segments(item: PaperItem) -> Iterator[Segment]:
             points = tuple(
                 (x + radius * cos(radians(turn)), y + radius * sin(radians(turn))) for turn in range(0, 361, 3)
             )
+        case PaperArc():
+            points = points_on(item, 3.0)
         case PaperWords():
             one, two, three, four = corners(item)
             points = (one, two, three, four, one, three)

@@ -104,10 +104,12 @@ class _Sheet:
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")
             return
         scale, *views = drawn
+        views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
         flow.heading(f"LEFT piece, scale 1:{scale:g}. RIGHT is its mirror image.", height + 4 * line_height())
         flow.paragraph(
-            "Never measure off it. Figures: nearest tape mark. Left: seen from the front. Right: from the hub side."
+            "Never measure off it. Figures: nearest tape mark. From the left: seen from the front; from the hub side; square "
+            "to the steering axis."
         )
         top = flow.y - 1.5
         gap = (flow.area.width - sum(view.frame.width for view in views)) / (len(views) + 1)
