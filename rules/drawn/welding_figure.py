@@ -1,4 +1,6 @@
-"""The upright as a welder sees it, reduced: from the front, from the hub side, and square to the steering axis. Left piece; right is its mirror image.
+"""The upright as a welder sees it, reduced: from the front, from the hub side, and square to the steering axis.
+
+Left piece; right is its mirror image.
 
 Only what the sheet knows is drawn. Figures are the full-size ones, as a tape shows them;
 the shapes are reduced by the stated scale.
@@ -219,9 +221,7 @@ def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Vi
 
 
 @reads
-def _reaches(
-    upper_radius: Size | None, lower_radius: Size | None, *, scale: float
-) -> tuple[float, float] | None:
+def _reaches(upper_radius: Size | None, lower_radius: Size | None, *, scale: float) -> tuple[float, float] | None:
     return (upper_radius or _SYMBOL) / scale, (lower_radius or _SYMBOL) / scale
 
 

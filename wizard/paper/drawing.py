@@ -12,15 +12,27 @@ from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
 from wizard.paper.flow import Flow
-from wizard.paper.pdf import MARGIN, POINT, WORDS, Area, Document, PaperPage, check_bars, line_height, paper_size
+from wizard.paper.pdf import (
+    MARGIN,
+    POINT,
+    WORDS,
+    Area,
+    Document,
+    PaperPage,
+    bars_fit,
+    check_bars,
+    line_height,
+    paper_size,
+)
+from wizard.paper.seams import MARK, room_for
 from wizard.paper.stops import stop_band
-from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling
+from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
 
 REDUCTIONS = (1.0, 2.0, 2.5, 4.0, 5.0, 8.0, 10.0, 20.0, 50.0)
 _BAND = 7.0
 """mm above a tile for its name and its neighbours."""
 _LEAST_TILE = 60.0
-"""mm: a page with less room than that for the drawing is no use."""
+"""mm: a page with less room than that for the drawing is no use, even where every word would fit."""
 _CROP, _CROP_GAP = 4.0, 0.8
 _MAP_ROOM = 60.0
 
@@ -82,15 +94,21 @@ class _BarredFlow(Flow):
 
 
 def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) -> tuple[tuple[float, float], Tiling]:
-    """The paper upright or on its side, whichever needs fewer pages."""
+    """The paper upright or on its side, whichever needs fewer pages, with every word whole on one of them."""
     found = []
+    widest, highest = room_for(drawing.items)
     for turned in (size, size[::-1]):
-        window = window_on(judged, PaperPage(*turned, ""))
-        if min(window.width, window.height) >= _LEAST_TILE:
+        page = PaperPage(*turned, "")
+        window = window_on(judged, page)
+        wide, high = window.width >= max(widest, _LEAST_TILE), window.height >= max(highest, _LEAST_TILE)
+        if wide and high and bars_fit(stop_band(page, judged)):
             found.append((turned, tiling(drawing, window.width, window.height)))
     if not found:
-        raise EntryError("this paper is too small for the drawing and the reasons not to cut; take a larger one")
-    return min(found, key=lambda each: len(each[1].printed))
+        raise EntryError(
+            "this paper is too small for the drawing’s words and the reasons not to cut; take a larger one"
+        )
+    turned, tiles = min(found, key=lambda each: len(each[1].printed))
+    return turned, with_whole_words(tiles)
 
 
 def window_on(judged: Judged, page: PaperPage) -> Area:
@@ -112,7 +130,7 @@ def _tile_page(
         page.text((window.left + 18, window.top + 2), f"joins {', '.join(named)}")
     right, up = window.left - tile.room.left, window.bottom - tile.room.bottom
     with page.only_inside(window), page.moved(right, up):
-        draw_items(page, items_on(drawing, tile.room))
+        draw_items(page, items_on(tiles.items, tile.room))
         for mark in tiles.marks(tile):
             _alignment_mark(page, mark)
     page.box(window)
@@ -121,9 +139,9 @@ def _tile_page(
 
 def _alignment_mark(page: PaperPage, at: tuple[float, float]) -> None:
     x, y = at
-    page.circle(at, 2.0, "thin")
-    page.line((x - 4, y), (x + 4, y))
-    page.line((x, y - 4), (x, y + 4))
+    page.circle(at, MARK / 2, "thin")
+    page.line((x - MARK, y), (x + MARK, y))
+    page.line((x, y - MARK), (x, y + MARK))
 
 
 def _crop_marks(page: PaperPage, window: Area) -> None:

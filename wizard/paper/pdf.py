@@ -17,8 +17,8 @@ from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, s
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
-    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "PaperPen", "Point", "check_bars", "drawable",
-    "line_height", "paper_size", "row_height", "shortened", "text_width", "wrap",
+    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "PaperPen", "Point", "bars_fit", "check_bars",
+    "drawable",    "line_height", "paper_size", "row_height", "shortened", "text_width", "wrap",
 ]  # fmt: skip
 
 MARGIN = 12.0
@@ -348,14 +348,26 @@ class Document:
 # Check bars
 
 
+_MOST_LINES = 3
+"""Lines of words that stand beside the bars; more would run off the paper."""
+_UPRIGHT_FROM = BARS_DEEP + 4
+"""mm: the upright bars begin above the level ones, which have the corner, and clear of a drawing's crop marks."""
+
+
+def bars_fit(area: Area) -> bool:
+    """Whether both pairs of bars with their names stand inside a rectangle."""
+    long = BARS[-1][1] + 2 + text_width(BARS[0][0])
+    return area.width >= long and area.height >= _UPRIGHT_FROM + long
+
+
 def check_bars(page: PaperPage, area: Area) -> Area:
     """A 100 mm and a 4 in bar along the bottom and along the left of a rectangle, and the words that go with them.
 
-    Each black bar is exactly that long from end to end. Returns the rectangle left for the drawing.
+    Each black bar is exactly that long from end to end. The words stand beside the level bars, and beside the upright ones
+    where they have room. Returns the rectangle left for the drawing.
     """
     for turned in (False, True):
-        # The upright bars begin above the level ones, which have the corner, and clear of a drawing's crop marks.
-        start = BARS_DEEP + 4 if turned else 0.0
+        start = _UPRIGHT_FROM if turned else 0.0
         for number, (name, long) in enumerate(BARS):
             across = 1.5 + 5.0 * number
             page.line(
@@ -363,10 +375,16 @@ def check_bars(page: PaperPage, area: Area) -> Area:
             )
             _along(page, area, start + long + 2, across, name, turned)
         start += BARS[-1][1] + 2 + text_width("100 mm") + 3
-        lines = wrap(MEASURE_THIS, (area.height if turned else area.width) - start)
-        for number, line in enumerate(reversed(lines)):
-            _along(page, area, start, 1.5 + 4.4 * number, line, turned)
+        room = (area.height if turned else area.width) - start
+        lines = wrap(MEASURE_THIS, room) if room > _LEAST_WORDS else []
+        if len(lines) <= _MOST_LINES:
+            for number, line in enumerate(reversed(lines)):
+                _along(page, area, start, 1.5 + 4.4 * number, line, turned)
     return area.less(left=BARS_DEEP, bottom=BARS_DEEP)
+
+
+_LEAST_WORDS = 30.0
+"""mm: narrower, words are broken."""
 
 
 def _turned(area: Area, along: float, across: float, turned: bool) -> Point:

@@ -80,7 +80,7 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
 def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[PaperItem]:
     """Above a view: which upright, seen from where, and which way its ends point."""
     middle, y = (frame.left + frame.right) / 2 + shift, frame.top + _HEADING_ROOM - 4
-    heading = PaperWords((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True)
+    heading = PaperWords((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True, stands_alone=True)
     beside = words_width(heading.text, HEADING, bold=True) / 2 + 6
     return [heading, *_arrow((middle - beside, y), -1, left), *_arrow((middle + beside, y), 1, right)]
 
@@ -90,7 +90,7 @@ def _arrow(start: Point, way: int, words: str) -> list[PaperItem]:
     x, y = start
     tip = x + way * (words_width(words) + 16)
     return [
-        PaperWords((x, y), words, "left" if way > 0 else "right"),
+        PaperWords((x, y), words, "left" if way > 0 else "right", stands_alone=True),
         Stroke(((tip - way * 14, y), (tip - way * 2, y)), "thin"),
         Stroke(((tip, y), (tip - way * 4, y + 1.2), (tip - way * 4, y - 1.2)), "thin", closed=True, filled=True),
     ]

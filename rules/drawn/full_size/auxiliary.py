@@ -85,9 +85,7 @@ def _pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: _Auxi
 
 
 @reads
-def _spacing(
-    pivots_spacing: Size, upper_radius: Size | None, lower_radius: Size | None, *, view: _Auxiliary
-) -> None:
+def _spacing(pivots_spacing: Size, upper_radius: Size | None, lower_radius: Size | None, *, view: _Auxiliary) -> None:
     aside = _ASIDE + max(upper_radius or 0.0, lower_radius or 0.0)
     words = f"pivots {view.figures.length(pivots_spacing)} along axis"
     view.board.along(view.lower, view.upper, aside, words)

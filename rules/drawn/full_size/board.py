@@ -6,6 +6,7 @@ or left side, read from below or from the right.
 """
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from itertools import pairwise
 from math import atan2, cos, degrees, hypot, radians, sin
 
@@ -199,7 +200,7 @@ class Board:
 
     def words(self, at: Point, text: str, align: Align = "left", size: float = HEADING, bold: bool = True) -> None:
         """Words at a place of their own, such as a heading."""
-        self._put(PaperWords(at, text, align, 0.0, size, bold))
+        self._put(PaperWords(at, text, align, 0.0, size, bold, stands_alone=True))
 
     def settle(self) -> None:
         """Put every figure and label that waits where nothing crosses it: figures first, then labels."""
@@ -360,4 +361,4 @@ def _round_about(text: str, feature: Point) -> Iterator[tuple[PaperWords, Point]
 
 
 def _broken_through(words: PaperWords) -> PaperWords:
-    return PaperWords(words.at, words.text, words.align, words.angle, words.size, words.bold, over_lines=True)
+    return replace(words, over_lines=True)

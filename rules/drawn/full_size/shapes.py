@@ -56,7 +56,10 @@ class PaperArc:
 
 @dataclass(frozen=True, slots=True)
 class PaperWords:
-    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it."""
+    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it.
+
+    stands_alone: a heading or the like, which belongs to no line and no point.
+    """
 
     at: Point
     text: str
@@ -65,6 +68,7 @@ class PaperWords:
     size: float = WORDS
     bold: bool = False
     over_lines: bool = False
+    stands_alone: bool = False
 
 
 PaperItem = Stroke | PaperCircle | PaperArc | PaperWords

@@ -21,7 +21,6 @@ from rules.measure.outline import Point, plate_outline
 from rules.measure.units import Mm, Rad
 from rules.shop.named_sizes import across
 
-
 _ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
 _PILOT, _BORE = name("hub.pilot_diameter"), name("plate.bore")
 _BOLTS_ACROSS, _BOLTS_UP = name("hub.mount_width"), name("hub.mount_height")
@@ -133,7 +132,9 @@ def _hub_bolts(
                 board.circle((x, y), hole / 2)
             board.cross((x, y), half + 3)
     beyond = half + 14
-    board.across((-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.named(_BOLTS_ACROSS, width))
+    board.across(
+        (-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.named(_BOLTS_ACROSS, width)
+    )
     board.up((width / 2, -height / 2), (width / 2, height / 2), width / 2 + beyond, figures.named(_BOLTS_UP, height))
     words = f"hub bolts, {mount_bolts} of {thread.text}" if thread is not None else "hub bolts"
     board.label((-width / 2, -height / 2), words)

@@ -258,7 +258,9 @@ def test_the_plate_is_drawn_from_its_own_figures() -> None:
         for points in sections
     )
     side = side_layout(judged, "left", "upright")
-    edges = [item.points for item in side.items if isinstance(item, Stroke) and item.pen == "outline" and not item.filled]
+    edges = [
+        item.points for item in side.items if isinstance(item, Stroke) and item.pen == "outline" and not item.filled
+    ]
     assert {(round(x / IN, 3), round(y / IN, 3)) for points in edges for x, y in points} == {
         (-2.0, -6.0),
         (3.0, -6.0),
@@ -273,7 +275,9 @@ def test_plate_corners_are_true_arcs() -> None:
                      plate__spindle_from_front="2 in", plate__corner_radius="30 mm")  # fmt: skip
     arcs = [item for item in side_layout(judged, "left").items if isinstance(item, PaperArc)]
     centres = {(round(arc.centre[0], 6), round(arc.centre[1], 6)) for arc in arcs}
-    assert centres == {(x, y) for x in (-2 * IN + 30, 3 * IN - 30) for y in (6 * IN - 30, -6 * IN + 30)}
+    assert centres == {(-20.8, 122.4), (46.2, 122.4), (-20.8, -122.4), (46.2, -122.4)}, (
+        "2 in = 50.8, 3 in = 76.2, 6 in = 152.4"
+    )
     for arc in arcs:
         x, y = arc.centre
         along = points_on(arc, 1.0)
@@ -289,7 +293,14 @@ def test_named_sizes_are_printed_as_named() -> None:
                      plate__bore="76.5 mm", plate__width="5 in", plate__height="12 in", plate__spindle_from_top="6 in",
                      plate__spindle_from_front="2 in")  # fmt: skip
     found = [*texts(full_size(judged, "left").items), *(figure for _, figure in title_block(judged).figures)]
-    for words in ("studs, 5 on ø 114.3 mm", "hub pilot ø 4.24 in", "73 mm", "91 mm", "rotor ø 280 mm", "plate bore ø 76.5 mm"):
+    for words in (
+        "studs, 5 on ø 114.3 mm",
+        "hub pilot ø 4.24 in",
+        "73 mm",
+        "91 mm",
+        "rotor ø 280 mm",
+        "plate bore ø 76.5 mm",
+    ):
         assert words in found, words
     assert not any("4 1/4" in text or "4 1/2" in text for text in found)
 
