@@ -25,6 +25,7 @@ from wizard.paper.pdf import (
     paper_size,
 )
 from wizard.paper.seams import MARK, room_for
+from wizard.paper.stamp import stamp
 from wizard.paper.stops import stop_band
 from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
 
@@ -50,7 +51,7 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
     tyres and the ground as well. Raises EntryError for a paper that cannot be read or is too small.
     """
     drawing, size = full_size(judged, side, view), paper_size(paper)
-    document = Document(drawing.block.title, drawing.block.revision, f"{side.upper()}, full size, 1:1")
+    document = Document(drawing.block.title, stamp(judged), f"{side.upper()}, full size, 1:1")
     turned, tiles = fewest_pages(judged, drawing, size)
     _summary(judged, document, size, drawing, tiles)
     for tile in tiles.printed:
@@ -61,7 +62,7 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
 def one_sheet_pdf(judged: Judged, side: Side = "left", view: Extent = "upright") -> bytes:
     """The drawing at 1:1 on one large page for a plotter, its figures on a second page."""
     drawing = full_size(judged, side, view)
-    document = Document(drawing.block.title, drawing.block.revision, f"{side.upper()}, full size, 1:1")
+    document = Document(drawing.block.title, stamp(judged), f"{side.upper()}, full size, 1:1")
     page, room = one_sheet(judged, drawing)
     document.pages.append(page)
     with page.moved(room.left - drawing.frame.left, room.bottom - drawing.frame.bottom):
@@ -160,7 +161,7 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     what = "rim, rotor, hub and pivots" if drawing.extent == "upright" else "the whole wheel down to the ground"
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
     flow.paragraph(drawing.block.scope, before=2)
-    flow.paragraph("Date ____________   Drawn ____________   Checked ____________", before=2)
+    flow.paragraph(f"{stamp(judged)}.   Drawn ____________   Checked ____________", before=2)
     symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13))
     below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION)
     flow.y = min(symbol.bottom, below) - 2

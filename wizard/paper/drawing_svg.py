@@ -11,6 +11,7 @@ from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
 from wizard.paper.lettering import POINT
 from wizard.paper.pdf import BARS, FIGURE_HEIGHT, MARGIN, MEASURE_THIS, PENS
+from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
 
 _LINE = 5.0
@@ -29,7 +30,7 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     drawing = full_size(judged, side, view)
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
     above = [*_wrapped(printable(drawing.block.title), width), f"{side.upper()} upright, full size, 1:1. {PROJECTION}"]
-    above += _wrapped(drawing.block.scope, width)
+    above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]
     rows = [*drawing.block.missing, *drawing.block.figures]
     beside = width - _BESIDE_BARS

@@ -300,11 +300,11 @@ BLANK = "________"
 
 
 class Document:
-    """Pages with one title, in order. `written()` gives the same bytes for the same pages, with no date in them."""
+    """Pages with one title, in order. `written()` gives the same bytes for the same pages: no date but the stamp's."""
 
-    def __init__(self, title: str, revision: str = "", note: str = "") -> None:
-        """title: the sheet's. revision: blank when not known. note: words for the footer of every page."""
-        self.title, self.revision, self.note = title, revision, note
+    def __init__(self, title: str, stamp: str = "", note: str = "") -> None:
+        """title: the sheet's. stamp: what tells this print from others. note: words for the footer of every page."""
+        self.title, self.stamp, self.note = title, stamp, note
         self.pages: list[PaperPage] = []
 
     def page(self, size: tuple[float, float], heading: str) -> PaperPage:
@@ -339,8 +339,7 @@ class Document:
         framed.line((left, page.area.top + 0.5), (right, page.area.top + 0.5))
         framed.line((left, page.area.bottom - 0.5), (right, page.area.bottom - 0.5))
         room = right - left - text_width(number) - 4
-        revision = f"Revision {self.revision or BLANK}"
-        framed.text((left, bottom), shortened("  ".join(filter(None, (revision, self.note))), room))
+        framed.text((left, bottom), shortened(". ".join(filter(None, (self.stamp, self.note))), room))
         framed.text((right, bottom), number, align="right")
         return framed
 
