@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
 from functools import partial
@@ -98,9 +99,15 @@ def _wizard(path: Path | None, *, demo: bool = False) -> int:
 
 
 def _at_a_terminal() -> bool:
-    if sys.stdin.isatty() and sys.stdout.isatty():
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
+    elif os.environ.get("TERM") == "dumb":
+        complain(
+            "the wizard places text on the screen, and TERM=dumb says that this terminal cannot; "
+            "`buildsheet check FILE` works here"
+        )
+    else:
         return True
-    complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
     return False
 
 

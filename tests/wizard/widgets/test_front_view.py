@@ -64,7 +64,6 @@ def in_app(view: FrontView, act: Callable[[App[None]], Awaitable[None]], size: t
         ({"TERM": "xterm-256color"}, "UTF8", "braille"),
         ({}, "utf_8", "braille"),
         ({"TERM": "linux"}, "utf-8", "blocks"),
-        ({"TERM": "dumb"}, "utf-8", "plain"),
         ({"TERM": "xterm-256color"}, "ascii", "plain"),
         ({"TERM": "linux"}, "latin-1", "plain"),
         ({"TERM": "xterm"}, "", "plain"),
