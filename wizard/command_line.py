@@ -24,7 +24,7 @@ buildsheet check FILE [FILE ...] [--json]
 buildsheet checklist FILE [--markdown | --pdf] [--welder]
 buildsheet motion FILE           travel, lock, joint and gap tables for the alignment shop; --markdown | --pdf
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
-buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
+buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in; --as-is where the sheet says DO NOT CUT
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
