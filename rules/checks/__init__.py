@@ -14,6 +14,7 @@ from rules.checks.agreement import (
     fasteners,
     metals,
     same_figure,
+    tyres,
     unusual,
 )
 from rules.checks.agreement import (
@@ -82,6 +83,7 @@ MODULES: Mapping[ModuleType, Group] = {
     bolts: "strength",
     gives_first: "strength",
     fasteners: "fit",
+    tyres: "fit",
     unusual: "fit",
     same_figure: "fit",
     bought_entries: "fit",
