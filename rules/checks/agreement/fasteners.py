@@ -68,8 +68,8 @@ def big_enough(
     "hub-bolt-grade",
     step="hub",
     title="Grade of the hub bolts",
-    good="SAE grade 5, class 8.8 or better",
-    stop="a softer one",
+    good="a grade that racing rules accept for a suspension bolt",
+    stop="a softer one, or a mark that says none",
     source=sources.COMMON_PRACTICE.saying("racing rules ask SAE grade 5 or class 8.8 of a suspension bolt"),
     grade="common practice",
 )
@@ -80,8 +80,11 @@ def hub_bolt_grade(mount_bolt_grade: str | None) -> Judgement:
     try:
         sort = read_grade(mount_bolt_grade)
     except OutsideRange as unknown:
+        told = str(unknown).replace("{", "(").replace("}", ")")
         return Judgement(
-            "stop", f"{unknown}.", "Buy bolts with a mark that says their grade. Unknown bolts are not used."
+            "stop",
+            f"{told[:1].upper()}{told[1:]}.",
+            "Buy bolts with a mark that says their grade. Unknown bolts are not used.",
         )
     if sort in WEAK:
         return Judgement(

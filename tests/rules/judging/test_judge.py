@@ -278,8 +278,10 @@ CASES = [
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "28.9 mm"}, "good"),
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29 mm"}, "good"),  # 44 - 12 - 29 = 3
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29.1 mm"}, "watch"),
-    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "50 mm"}, "watch"),
-    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "56.1 mm"}, "watch"),
+    # 44 - 12 is 32 to the plate's back: a reach of 42 stands 10 in the plate.
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "42 mm"}, "watch"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "42.1 mm"}, "stop"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "56.1 mm"}, "stop"),
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29.1 mm", "plate.height": "261 mm"}, "watch"),
     ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "28.9 mm"}, "good"),
     ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "29 mm"}, "good"),
