@@ -8,6 +8,14 @@ from rules.checks.agreement import (
     brakes as brake_entries,
 )
 from rules.checks.agreement import (
+    caliper_place,
+    metals,
+    same_figure,
+    small_sizes,
+    unusual,
+    use,
+)
+from rules.checks.agreement import (
     cutting as plate_entries,
 )
 from rules.checks.agreement import (
@@ -15,11 +23,6 @@ from rules.checks.agreement import (
 )
 from rules.checks.agreement import (
     geometry as axis_entries,
-)
-from rules.checks.agreement import (
-    metals,
-    same_figure,
-    unusual,
 )
 from rules.checks.agreement import (
     steering as steering_entries,
@@ -82,6 +85,9 @@ MODULES: Mapping[ModuleType, Group] = {
     gives_first: "strength",
     unusual: "fit",
     same_figure: "fit",
+    small_sizes: "fit",
+    caliper_place: "fit",
+    use: "fit",
     bought_entries: "fit",
     axis_entries: "geometry",
     steering_entries: "fit",

@@ -6,6 +6,7 @@ from rules.graph.asking import Step, ask
 from rules.measure.units import Mm, MPa, Price, Rad, Ratio
 
 CaliperKind = Literal["sliding", "fixed"]
+CaliperSide = Literal["ahead", "behind"]
 
 
 class Caliper(Step):
@@ -33,7 +34,7 @@ class Caliper(Step):
         "length",
         "Square from the rotor's edge outward to the caliper's highest point, bridge and bolt heads included.",
         between=("0 mm", "150 mm"),
-        usual=("15 mm", "45 mm"),
+        usual=("18 mm", "35 mm"),
         reading_error="1 mm",
     )
     outboard_reach: Mm = ask(
@@ -74,7 +75,7 @@ class Caliper(Step):
         "From a gauge in the bleed port at a hard stop. Leave empty if not known.",
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
-        usual=("3 MPa", "12 MPa"),
+        usual=("5 MPa", "9.8 MPa"),
         bought="",
     )
     pad_friction: Ratio = ask(
@@ -83,7 +84,7 @@ class Caliper(Step):
         "From the pad maker's data, cold and hot; enter the lower. Leave empty if not known.",
         may_be_empty=True,
         between=(0.1, 0.8),
-        usual=(0.25, 0.55),
+        usual=(0.28, 0.55),
         bought="pad",
     )
     bleed_screw_on_top: bool = ask(
@@ -129,5 +130,12 @@ class Caliper(Step):
         between=("-180 deg", "180 deg"),
         usual=("-180 deg", "180 deg"),
         reading_error="2 deg",
+    )
+    side: CaliperSide = ask(
+        "Side of the axle",
+        "choice",
+        "Ahead of the axle or behind it, wheels straight. In a word as well as in the angle, so that a slip of the sign shows.",
+        may_be_empty=True,
+        bought="",
     )
     price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

@@ -23,7 +23,7 @@ def _allowed(label: str) -> Any:
         ALLOWED,
         may_be_empty=True,
         between=("1 deg", "60 deg"),
-        usual=("15 deg", "45 deg"),
+        usual=("16 deg", "31 deg"),
         reading_error="1 deg",
     )
 

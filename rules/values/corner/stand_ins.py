@@ -7,7 +7,7 @@ from rules.graph.results import Estimate, NotJudged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
-from rules.sheet.caliper import CaliperKind
+from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.welds import PadsStand
 from rules.tables import sources
 
@@ -159,17 +159,17 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
 
 @value(
     SUBJECT,
-    formula="as entered, else the quarter that its bracket's weld is said to stand in, else behind",
+    formula="as entered, else straight ahead or behind as its side says, else the quarter its bracket's weld names, else behind",
     source=USUAL,
 )
-def caliper_at(clock: Rad | None, caliper_stands: PadsStand | None) -> Rad:
+def caliper_at(clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None) -> Rad:
     """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
-    >>> round(degrees(caliper_at(None, "ahead")))
+    >>> round(degrees(caliper_at(None, None, "ahead")))
     90
     """
-    return _measured(clock, STANDS[caliper_stands or "behind"], "caliper.clock")
+    return _measured(clock, STANDS[side or caliper_stands or "behind"], "caliper.clock")
 
 
 @value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
