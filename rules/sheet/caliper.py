@@ -125,7 +125,7 @@ class Caliper(Step):
         "Place round the clock",
         "angle",
         "From straight up over the spindle round to the caliper's middle: plus ahead, minus behind; 90 is straight ahead, 180 "
-        "straight below. Until entered, where the bracket's weld says, else behind.",
+        "straight below. Until entered, where its side or its bracket's weld says, else beside the steering arm.",
         may_be_empty=True,
         between=("-180 deg", "180 deg"),
         usual=("-180 deg", "180 deg"),

@@ -12,7 +12,7 @@ ALLOWED = (
 )
 SET = (
     "At ride height, wheels straight, seen from the front: how far the housing is turned from square to the bolt, plus "
-    "when its top leans inboard (so its outboard end rises). Empty counts as 0: square."
+    "when its top leans inboard (so its outboard end rises). Empty counts as 5 deg the worse way, an estimate."
 )
 
 

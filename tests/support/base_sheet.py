@@ -65,6 +65,7 @@ MOVING: dict[str, object] = {
     "arms.bump_travel": "110 mm", "arms.droop_travel": "90 mm", "arms.lower_tube": "25 mm", "arms.upper_tube": "32 mm",
     "arms.tie_rod_tube": "25 mm",
     "joint_angles.upper_bolt": "along the steering axis", "joint_angles.upper_allowed": "28 deg",
+    "joint_angles.upper_set": "0 deg", "joint_angles.lower_set": "0 deg",
     "joint_angles.lower_bolt": "along the steering axis", "joint_angles.lower_allowed": "28 deg",
     "joint_angles.tie_rod_outer_bolt": "up and down", "joint_angles.tie_rod_outer_allowed": "22 deg",
     "joint_angles.tie_rod_inner_bolt": "along the rack", "joint_angles.tie_rod_inner_allowed": "25 deg",

@@ -26,6 +26,12 @@ INBOARD = (0.0, -1.0, 0.0)
 Parts = Annotated[Mapping[str, Part], Every(PART)]
 
 
+def _wait_for_the_beam(parts: Mapping[str, Part], beam: Beam | None, width: float | None) -> None:
+    """A beam that is begun but does not stand yet could be in the way of anything behind the plate."""
+    if "beam_part" not in parts and beam != "none" and (beam is not None or width is not None):
+        raise Waits("beam_part")
+
+
 @check(
     "assembly-rotor",
     step="rotor",
@@ -70,15 +76,20 @@ def rotor_goes_on(
     source=TOOLS,
 )
 def hub_bolts_reached(
-    hub_bolts_part: Part, every_part: Parts, beam: Beam | None, hub_bolt_access: HubBoltAccess | None
+    hub_bolts_part: Part,
+    every_part: Parts,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    hub_bolt_access: HubBoltAccess | None,
+    beam_part: Part | None,
 ) -> Judgement:
     """Heads behind the plate, with caliper and pivot bolts off. Nuts in front of the hub's flange are held with a spanner."""
+    _wait_for_the_beam(every_part, beam, beam_width)
     heads = [head_of(shapes[0], seat_first=False) for shapes in bolt_by_bolt(hub_bolts_part)]
     lengths = [
         sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
     ]
     standing = fixed(every_part, (*COMES_OFF, "hub bolts", "plate", "hub mounting flange"))
-    beam_part = every_part.get("beam_part")
     if beam_part and any(in_the_way([_as_bar(head)], [beam_part]) for head in heads):
         return _under_the_beam(beam, hub_bolt_access)
     found = [reached(head, standing) for head in heads]
@@ -124,8 +135,18 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
     source=TOOLS,
     each=({"which": "upper"}, {"which": "lower"}),
 )
-def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: str) -> Judgement:
+def pivot_bolt_goes_in(
+    which_pivot_bolt_part: Part,
+    every_part: Parts,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    beam_to_pivots: bool | None,
+    which: str,
+) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
+    _wait_for_the_beam(every_part, beam, beam_width)
+    if "beam_part" in every_part and beam_to_pivots is None:
+        raise Waits("upright.beam_to_pivots")
     shank, one, other = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
     length = size(minus(shank.end, shank.start)) + ends[0].height
@@ -163,8 +184,11 @@ def caliper_bolts_out(
     rotor_plane_offset: Mm,
     caliper_at: Rad,
     wheel_centre_height: Mm,
+    beam: Beam | None,
+    beam_width: Mm | None,
 ) -> Judgement:
     """The two caliper bolts, and whether the wheel has to be off for them."""
+    _wait_for_the_beam(every_part, beam, beam_width)
     if bracket_hole_spacing is None or bracket_hole_diameter is None:
         asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
         raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))

@@ -17,6 +17,8 @@ PLAIN = sources.GEOMETRY.saying("double A-arms as they are built, inner pivots i
 AGREE = Limits(other={"close": (2.0, "mm")})
 """By how much a place entered and one copied from an arm may differ: twice a reading error."""
 
+OTHER = {"front": "rear", "rear": "front"}
+
 
 @check(
     "arm-pivots-placed",
@@ -47,6 +49,9 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     if lower_height is not None and upper_height is not None and upper_height <= lower_height:
         slips.append("the upper arm's inner pivots do not lie above the lower arm's")
     if not slips:
+        if half := [f"arms.{arm}_{end}_ahead" for arm in ("lower", "upper") for end in ("front", "rear")
+                    if given(arms, f"{arm}_{end}_ahead") is None and given(arms, f"{arm}_{OTHER[end]}_ahead") is not None]:  # fmt: skip
+            raise Waits(*half)
         return Judgement("good", "The arms' pivots entered so far are in order.")
     text = "; ".join(slips)
     return Judgement(

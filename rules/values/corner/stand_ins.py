@@ -159,17 +159,21 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
 
 @value(
     SUBJECT,
-    formula="as entered, else straight ahead or behind as its side says, else the quarter its bracket's weld names, else behind",
+    formula="as entered, else ahead or behind as its side says, else the quarter its bracket's weld names, else the steering "
+    "arm's side, where room is least, else behind",
     source=USUAL,
 )
-def caliper_at(clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None) -> Rad:
+def caliper_at(
+    clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None, tie_rod_ahead: Mm | None
+) -> Rad:
     """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
-    >>> round(degrees(caliper_at(None, None, "ahead")))
-    90
+    >>> round(degrees(caliper_at(None, None, "ahead", -120.0))), round(degrees(caliper_at(None, None, None, 120.0)))
+    (90, 90)
     """
-    return _measured(clock, STANDS[side or caliper_stands or "behind"], "caliper.clock")
+    worst: CaliperSide = "ahead" if tie_rod_ahead is not None and tie_rod_ahead > 0 else "behind"
+    return _measured(clock, STANDS[side or caliper_stands or worst], "caliper.clock")
 
 
 @value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)

@@ -27,6 +27,19 @@ TRIMMED = 1.5
 NO_PLATE = "the plate is not drawn yet"
 
 
+def begun_plate_thickness(thickness: float | None, width: float | None) -> float:
+    """The plate's thickness, mm. Not judged while no plate is begun, waiting once its width is entered without it.
+
+    >>> begun_plate_thickness(12.0, None)
+    12.0
+    """
+    if thickness is None and width is not None:
+        raise Waits("plate.thickness")
+    if thickness is None:
+        raise NotJudged(NO_PLATE, "plate.thickness")
+    return thickness
+
+
 @value(SUBJECT, formula="a round bar, body diameter, from behind the flange to the hub's end", source=STACK)
 def hub_body_part(
     body_diameter: Mm, body_length: Mm, flange_thickness: Mm, hub_face_offset: Mm, wheel_centre_height: Mm
@@ -89,16 +102,17 @@ def hub_bolts_part(
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     plate_thickness: Mm | None,
+    plate_width: Mm | None,
     hub_bolt_into: ScrewedInto | None,
     mount_face_offset: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
     """The hub's mounting bolts with their heads, turned round, and with nuts where they go into nuts.
 
-    >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, "nut", -60.0, 400.0).text
+    >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, 140.0, "nut", -60.0, 400.0).text
     'hub bolts: 12 shapes, upright'
     """
-    (thickness,) = answered(NO_PLATE, "plate", thickness=plate_thickness)
+    thickness = begun_plate_thickness(plate_thickness, plate_width)
     places = _hub_bolts(mount_bolts, mount_width, mount_height)
     hexagon = hexagon_for(mount_bolt_thread.diameter)
     back, front = mount_face_offset - thickness, mount_face_offset + mount_flange_thickness
@@ -227,6 +241,8 @@ def beam_part(
     >>> beam_part("box", 60.0, 40.0, True, *sizes, *[None] * 4).text
     'beam: prism, upright'
     """
+    if beam is None and (beam_width is not None or beam_depth is not None):
+        raise Waits("upright.beam")
     if beam is None or beam == "none":
         raise NotJudged("no beam is entered under upright strength", "upright.beam")
     if beam_width is None or (beam_depth is None and beam != "tube"):
@@ -338,6 +354,8 @@ def caliper_bracket_part(
     lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
                "bracket_arm_offset": bracket_arm_offset}  # fmt: skip
     free, wide, offset = answered("the caliper's bracket is not entered under upright strength", "upright", **lengths)
+    if bracket_thickness is None and bracket_hole_diameter is not None:
+        raise Waits("plate.bracket_thickness")
     (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
     edge = rotor_diameter / 2
     low, high = edge - free, edge + TRIMMED * (bracket_hole_diameter or 0.0)
