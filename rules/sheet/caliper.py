@@ -138,4 +138,14 @@ class Caliper(Step):
         may_be_empty=True,
         bought="",
     )
+    bolts_inside: Mm = ask(
+        "Bolts inside the rotor's edge",
+        "length",
+        "Square from the rotor's edge towards the hub to the line through the caliper's two mounting bolts; minus when they "
+        "stand beyond the edge. Until measured they count at the edge.",
+        may_be_empty=True,
+        between=("-60 mm", "150 mm"),
+        usual=("-15 mm", "50 mm"),
+        reading_error="1 mm",
+    )
     price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

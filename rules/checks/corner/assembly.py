@@ -147,11 +147,14 @@ def pivot_bolt_goes_in(
     _wait_for_the_beam(every_part, beam, beam_width)
     if "beam_part" in every_part and beam_to_pivots is None:
         raise Waits("upright.beam_to_pivots")
-    shank, one, other = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
-    ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
-    length = size(minus(shank.end, shank.start)) + ends[0].height
+    shank, one, *rest = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     but = ("caliper", f"{which} pivot bolt", f"{which} lugs")
     standing = fixed(every_part, but)
+    if not rest:
+        return _stud_nut_turned(head_of(one, seat_first=True), standing)
+    (other,) = rest
+    ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
+    length = size(minus(shank.end, shank.start)) + ends[0].height
     blocked: set[str] = set()
     for head, nut in (ends, ends[::-1]):
         stuck = pushed_in(head, length, standing)
@@ -165,13 +168,22 @@ def pivot_bolt_goes_in(
     return Judgement("stop", text, "End the beam short of the bolt, turn the bolt, or move what is in the way.")
 
 
+def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
+    """A ball joint's stud goes in with its joint; what has to be reached is the nut on its end."""
+    tool, names = reached(nut, standing)
+    if tool == "nothing":
+        text = f"No tool reaches the nut of the {{which}} ball joint's stud: {_listed(names)} in the way."
+        return Judgement("stop", text, "Turn the joint over, or move what is in the way.")
+    return Judgement("good", f"A {tool} reaches the nut of the {{which}} ball joint's stud.")
+
+
 @check(
     "assembly-caliper-bolts",
     step="caliper",
     title="Caliper bolts out",
     good="a socket reaches both from inboard",
     watch="a spanner only, or neither",
-    source=TOOLS.saying("bolts counted as pushed in from inboard, at the rotor's edge"),
+    source=TOOLS.saying("bolts counted as pushed in from inboard"),
 )
 def caliper_bolts_out(
     caliper_bracket_part: Part,
@@ -180,6 +192,7 @@ def caliper_bolts_out(
     bracket_hole_diameter: Mm | None,
     bracket_thickness: Mm,
     bracket_arm_offset: Mm,
+    bolts_inside_edge: Mm,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
     caliper_at: Rad,
@@ -194,7 +207,7 @@ def caliper_bolts_out(
         raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))
     hexagon = hexagon_for(bracket_hole_diameter - HOLE_LARGER)
     towards, along = (sin(caliper_at), 0.0, cos(caliper_at)), (cos(caliper_at), 0.0, -sin(caliper_at))
-    middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2, towards))
+    middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2 - bolts_inside_edge, towards))
     back = rotor_plane_offset - bracket_arm_offset - bracket_thickness / 2
     standing = fixed(every_part, ("caliper", "caliper bracket"))
     heads = [

@@ -147,6 +147,16 @@ def caliper_inward(inward_reach: Mm | None, rotor_diameter: Mm, band_inside: Mm)
     return _measured(inward_reach, max(5.0, (rotor_diameter - band_inside) / 2 - BAND_LEFT), "caliper.inward_reach")
 
 
+@value(SUBJECT, formula="as entered, else 0: at the edge", source=USUAL)
+def bolts_inside_edge(bolts_inside: Mm | None) -> Mm:
+    """From the rotor's edge towards the hub to the line through the caliper's two bolts, mm. An estimate until measured.
+
+    >>> float(bolts_inside_edge(None))
+    0.0
+    """
+    return _measured(bolts_inside, 0.0, "caliper.bolts_inside")
+
+
 @value(SUBJECT, formula="as entered, else 180 mm", source=USUAL)
 def caliper_long(caliper_length: Mm | None) -> Mm:
     """Length of the caliper along the rotor, mm, straight from end to end. An estimate until measured.

@@ -331,9 +331,9 @@ def caliper_part(
 
 @value(
     SUBJECT,
-    formula="round the rotor's edge, root width by free length by thickness, square to the spindle; its caliper bolts counted "
-    "at the rotor's edge, trimmed 1.5 hole diameters beyond them",
-    source=sources.COMMON_PRACTICE.saying("where the caliper's bolts stand, and how the blank is trimmed"),
+    formula="round the spindle, root width by free length by thickness, square to it; from the free length inside the line "
+    "through the caliper's bolts to 1.5 hole diameters beyond it",
+    source=sources.COMMON_PRACTICE.saying("how the blank is trimmed"),
 )
 def caliper_bracket_part(
     bracket_thickness: Mm | None,
@@ -341,6 +341,7 @@ def caliper_bracket_part(
     bracket_arm_width: Mm | None,
     bracket_arm_offset: Mm | None,
     bracket_hole_diameter: Mm | None,
+    bolts_inside_edge: Mm,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
     caliper_at: Rad,
@@ -348,7 +349,7 @@ def caliper_bracket_part(
 ) -> AnyPart:
     """The caliper's bracket, from its root to its outer edge, inboard of the rotor.
 
-    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 280.0, -40.0, 1.5, 400.0).text
+    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 0.0, 280.0, -40.0, 1.5, 400.0).text
     'caliper bracket: revolved, upright'
     """
     lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
@@ -357,8 +358,8 @@ def caliper_bracket_part(
     if bracket_thickness is None and bracket_hole_diameter is not None:
         raise Waits("plate.bracket_thickness")
     (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
-    edge = rotor_diameter / 2
-    low, high = edge - free, edge + TRIMMED * (bracket_hole_diameter or 0.0)
+    bolts = rotor_diameter / 2 - bolts_inside_edge
+    low, high = bolts - free, bolts + TRIMMED * (bracket_hole_diameter or 0.0)
     if low <= 0 or wide / 2 >= low:
         raise OutsideRange("the caliper's bracket is larger than the rotor leaves room for: check its length and width")
     middle = rotor_plane_offset - offset
