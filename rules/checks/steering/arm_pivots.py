@@ -17,8 +17,6 @@ PLAIN = sources.GEOMETRY.saying("double A-arms as they are built, inner pivots i
 AGREE = Limits(other={"close": (2.0, "mm")})
 """By how much a place entered and one copied from an arm may differ: twice a reading error."""
 
-OTHER = {"front": "rear", "rear": "front"}
-
 
 @check(
     "arm-pivots-placed",
@@ -49,8 +47,13 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     if lower_height is not None and upper_height is not None and upper_height <= lower_height:
         slips.append("the upper arm's inner pivots do not lie above the lower arm's")
     if not slips:
-        if half := [f"arms.{arm}_{end}_ahead" for arm in ("lower", "upper") for end in ("front", "rear")
-                    if given(arms, f"{arm}_{end}_ahead") is None and given(arms, f"{arm}_{OTHER[end]}_ahead") is not None]:  # fmt: skip
+        half = [
+            f"arms.{arm}_{end}_ahead"
+            for arm in ("lower", "upper")
+            for end, other in (("front", "rear"), ("rear", "front"))
+            if given(arms, f"{arm}_{end}_ahead") is None and given(arms, f"{arm}_{other}_ahead") is not None
+        ]
+        if half:
             raise Waits(*half)
         return Judgement("good", "The arms' pivots entered so far are in order.")
     text = "; ".join(slips)

@@ -51,6 +51,7 @@ TOWARDS: dict[JointSide, Vector] = {
     "inboard": (0.0, -1.0, 0.0),
 }  # fmt: skip
 BOTH_SIDES = 0.0
+NO_BOLTS = "nothing is entered of the bolts and lugs"
 
 
 @value(
@@ -64,15 +65,18 @@ def which_lug_side(
     which_kind: PivotKind,
     which_shear: Shear | None,
     which_side: JointSide | None,
+    which_gap: Mm | None,
+    which_lug_thickness: Mm | None,
     which_bolt: OuterPivotBolt | None,
     upright_points: UprightPoints,
 ) -> Ratio:
     """On which side of the {which} joint metal stands. Both, an estimate, until a single one's side is entered.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
-    >>> which_lug_side("upper", "ball joint", None, "below", "along the steering axis", upright)
+    >>> which_lug_side("upper", "ball joint", None, "below", 18.0, 15.0, "along the steering axis", upright)
     -1.0
     """
+    answered(NO_BOLTS, "bolts", **{f"{which}_gap": which_gap, f"{which}_lug_thickness": which_lug_thickness})
     if which_kind != "ball joint" and which_shear is None:
         raise Waits(f"pivots.{which}_shear")
     if which_kind != "ball joint" and which_shear == "double":
@@ -84,7 +88,7 @@ def which_lug_side(
     if abs(leans) < 0.5:
         raise OutsideRange(
             f"the {which} joint's stud or lug is said to stand {which_side}, but its bolt lies {which_bolt}",
-            change="Put right its side under bolts, or which way the bolt lies under joint angles.",
+            change=f"Put right side of the {which} stud or lug, or {which} joint's bolt or stud lies.",
         )
     return copysign(1.0, leans)
 
@@ -92,7 +96,7 @@ def which_lug_side(
 def _from_middle(which: str, width: float | None, gap: float | None) -> tuple[float, float]:
     """From the joint's middle to the ball's side and to the lug's inner face, mm."""
     names = {f"{which}_ball_width": width, f"{which}_gap": gap}
-    wide, free = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    wide, free = answered(NO_BOLTS, "bolts", **names)
     return wide / 2, wide / 2 + free
 
 
@@ -131,7 +135,7 @@ def which_lugs_part(
     """
     _, inner = _from_middle(which, which_ball_width, which_gap)
     names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_edge_distance": which_edge_distance}
-    thick, edge = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    thick, edge = answered(NO_BOLTS, "bolts", **names)
     plate = begun_plate_thickness(plate_thickness, plate_width)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
@@ -179,7 +183,7 @@ def which_pivot_bolt_part(
     """
     ball, inner = _from_middle(which, which_ball_width, which_gap)
     names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_thread": which_thread}
-    thick, thread = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    thick, thread = answered(NO_BOLTS, "bolts", **names)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     along = times(copysign(1.0, which_lug_side), along)
     hexagon, face = hexagon_for(thread.diameter), inner + thick
@@ -249,7 +253,10 @@ def steering_arm_part(
     root = minus(end, (ahead, -inboard, above))
     length = size(minus(end, root))
     if isclose(length, 0.0, abs_tol=1.0):
-        raise OutsideRange("the steering arm's weld lies at the tie-rod end itself")
+        raise OutsideRange(
+            "the steering arm's weld lies at the tie-rod end itself",
+            change="Put right the steering arm weld's load ahead of the weld, above it and inboard of it.",
+        )
     if round_arm:
         return Part("steering arm", "upright", (Cylinder(root, end, wide / 2),))
     along = times(1 / length, minus(end, root))

@@ -50,7 +50,9 @@ def hub_body_part(
     'hub body: cylinder, upright'
     """
     if body_length <= flange_thickness:
-        raise OutsideRange("the hub's body ends within its flange")
+        raise OutsideRange(
+            "the hub's body ends within its flange", change="Put right hub body length or flange thickness."
+        )
     front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
     return Part("hub body", "upright", (Cylinder(front, back, body_diameter / 2),))
 
@@ -265,7 +267,10 @@ def beam_part(
         low = max([low, *(_end(part, 1.0) - wheel_centre_height + CLEAR_OF_BOLT for part in below if part)])
         high = min([high, *(-_end(part, -1.0) - wheel_centre_height - CLEAR_OF_BOLT for part in above if part)])
     if low >= high:
-        raise OutsideRange("no height is left for the beam between the two joints")
+        raise OutsideRange(
+            "no height is left for the beam between the two joints",
+            change="A larger pivot spacing, smaller housings, or a beam that runs past both pivots: enter which.",
+        )
     depth, back = beam_depth or beam_width, mount_face_offset - thickness
     half = beam_width / 2
     corners = ((-half, low), (half, low), (half, high), (-half, high))
@@ -309,9 +314,15 @@ def caliper_part(
     inner, outer = edge - caliper_inward, edge + reach_above_rotor
     half = rotor_working_thickness / 2
     if min(outboard_reach, caliper_inboard) <= half:
-        raise OutsideRange("the caliper does not reach past the rotor's face: check its reach")
+        raise OutsideRange(
+            "the caliper does not reach past the rotor's face: check its reach",
+            change="Put right outboard reach, inboard reach or the rotor's thickness.",
+        )
     if caliper_long / 2 >= edge or inner <= 0:
-        raise OutsideRange("the caliper is as large as the rotor: check its length and its reach towards the hub")
+        raise OutsideRange(
+            "the caliper is as large as the rotor: check its length and its reach towards the hub",
+            change="Put right length along the rotor, reach towards the hub or rotor diameter.",
+        )
     towards = (sin(caliper_at), 0.0, cos(caliper_at))
     turn = asin(caliper_long / 2 / edge)
 
@@ -361,7 +372,10 @@ def caliper_bracket_part(
     bolts = rotor_diameter / 2 - bolts_inside_edge
     low, high = bolts - free, bolts + TRIMMED * (bracket_hole_diameter or 0.0)
     if low <= 0 or wide / 2 >= low:
-        raise OutsideRange("the caliper's bracket is larger than the rotor leaves room for: check its length and width")
+        raise OutsideRange(
+            "the caliper's bracket is larger than the rotor leaves room for: check its length and width",
+            change="Put right the caliper bracket, free length or width at root, or bolts inside the rotor's edge.",
+        )
     middle = rotor_plane_offset - offset
     back, front = middle - thickness / 2, middle + thickness / 2
     shape = Revolved(

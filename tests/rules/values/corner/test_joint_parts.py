@@ -73,7 +73,9 @@ def test_until_its_side_is_entered_both_count_as_taken_and_what_rests_on_it_is_a
 def test_a_side_the_bolt_cannot_have_is_a_finding_with_what_to_put_right() -> None:
     judged = changed({**STUD, "bolts.lower_side": "ahead"})
     told = found_of(judged, "assembly-lower-pivot-bolt")
-    assert told.verdict == "stop" and "said to stand ahead" in told.text and "Put right its side" in told.change
+    assert (
+        told.verdict == "stop" and "said to stand ahead" in told.text and "side of the lower stud or lug" in told.change
+    )
 
 
 def test_a_single_spherical_bearing_has_one_lug_and_a_bolt_with_a_head_at_its_ball() -> None:
