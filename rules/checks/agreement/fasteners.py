@@ -24,7 +24,7 @@ CARRIED = AtLeast("1", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
     step="hub",
     title="Size of the {called}",
     limits=CARRIED,
-    good="at least {good} mm2 of thread, all together, for each kg on the wheel",
+    good="at least {good} square mm of thread, all together, for each kg on the wheel",
     watch="at least {watch}",
     stop="less, or thinner than {thinnest}",
     source=sources.COMMON_PRACTICE.saying("what cars and light trucks as sold have; the area of a thread by ISO 898-1"),

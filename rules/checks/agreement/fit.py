@@ -36,28 +36,26 @@ LENGTHS = (
       usual=(0.25, 1.0), never=(0.1, 1.0), why="turning takes metal off"),
     T("band-on-rotor", "Braking band and rotor", "rotor.band_inside_diameter", "rotor.diameter",
       usual=(0.45, 0.78), never=(0.2, 0.95), why="the band is a ring between the hat and the edge"),
-    T("hat-inside-band", "Hat and braking band", "rotor.hat_outside_diameter", "rotor.band_inside_diameter",
-      usual=(0.7, 1.0), never=(0.2, 1.005), why="the band begins where the hat ends, or outside that"),
     T("bearing-before-mount-face", "Bearing and mounting face", "hub.flange_to_bearing_centre", "hub.flange_to_mount_face",
-      usual=(0.36, 1.1), why="the middle of the bearing lies half way to the mounting face or behind that"),
+      usual=(0.39, 0.77), why="the middle of the bearing lies half way to the mounting face or behind that"),
     T("hub-bolts-square", "Hub bolt spacings", "hub.mount_height", "hub.mount_width",
-      usual=(0.65, 1.55), never=(0.15, 7.0), why="a hub's bolts stand in a square, or nearly"),
+      usual=(0.75, 1.45), never=(0.15, 7.0), why="a hub's bolts stand in a square, or nearly"),
     T("rows-in-hub", "Bearing rows and hub", "hub.row_spread", "hub.flange_to_mount_face",
-      usual=(0.25, 1.1), never=(0.0, 2.0), why="both rows lie in the hub's body"),
+      usual=(0.4, 0.79), never=(0.0, 2.0), why="both rows lie in the hub's body"),
     T("hub-body-like-pilot", "Hub body and pilot", "hub.body_diameter", "hub.pilot_diameter",
       usual=(0.7, 1.2), why="the body behind the flange is about as thick as the pilot before it"),
     T("hub-body-past-mount-face", "Hub body and mounting face", "hub.body_length", "hub.flange_to_mount_face",
       usual=(0.9, 1.6), why="the body ends at the mounting face or reaches somewhat through the plate"),
     T("donor-tyre-like", "Donor tyre and tyre", "hub.donor_tyre_diameter", "design_tyre_diameter",
-      usual=(0.6, 1.2), other_called="the tyre's diameter",
+      usual=(0.62, 1.2), other_called="the tyre's diameter",
       why="a hub's own car ran a tyre of the same kind of size, seldom a larger one"),
 )  # fmt: skip
 MASSES = (
     T("wheel-rating-like-tyre", "Wheel rating and tyre capacity", "wheel.load_rating", "tyre_load_capacity",
-      usual=(0.55, 1.35), other_called="what one tyre may carry",
+      usual=(0.6, 1.18), other_called="what one tyre may carry",
       why="wheels and tyres that are sold for one kind of car carry about the same"),
     T("donor-axle-like", "Donor axle and corner", "hub.donor_axle_weight", "job.corner_weight",
-      usual=(2.6, 8.0), why="a hub's own axle carries two corners, as heavy as this one or heavier"),
+      usual=(3.0, 5.9), why="a hub's own axle carries two corners, as heavy as this one or heavier"),
 )  # fmt: skip
 OVERALL = T(
     "overall-wider-than-nominal",
@@ -168,11 +166,13 @@ def inside_bolt_circle(
     "ring-not-heavier-than-iron",
     step="rotor",
     title="Mass of the ring and its size",
-    limits=Between("1", 0.42, 1.02, least=0.2, most=1.02),
+    limits=Between("1", 0.46, 1.02, least=0.2, most=1.02),
     good="{low} to {most} x solid iron of its size",
     watch="down to {least}",
     stop="more than solid iron, or less than {least}",
-    source=sources.COMMON_PRACTICE.saying("density of grey iron; a vented ring is about six tenths of a solid one"),
+    source=sources.COMMON_PRACTICE.saying(
+        "density of grey iron; a vented ring is about six tenths of a solid one, at most nine"
+    ),
     grade="common practice",
 )
 def ring_not_heavier_than_iron(
@@ -184,7 +184,7 @@ def ring_not_heavier_than_iron(
     confirmed: Confirmed,
     limits: Between,
 ) -> Judgement:
-    """Entered mass of the friction ring against the same ring solid. A solid ring weighs at least nine tenths of it."""
+    """Entered mass of the friction ring against the same ring solid. Solid: nine tenths of it or more."""
     if ring_mass is None or rotor_diameter is None or band_inside_diameter is None or rotor_working_thickness is None:
         raise DoesNotApply("mass and sizes of the ring are not all entered")
     area = pi / 4 * (rotor_diameter**2 - band_inside_diameter**2) / 1e6
@@ -192,7 +192,7 @@ def ring_not_heavier_than_iron(
     figures = {"iron": (iron, "kg")}
     text = "The ring weighs {ring_mass}; solid iron of its size weighs {iron}."
     verdict = limits.verdict(ring_mass / iron) if iron > 0 else "stop"
-    if verdict == "good" and style != "vented" and not reaches(ring_mass, 0.85 * iron):
+    if verdict == "good" and reaches(ring_mass, 0.88 * iron) == (style == "vented"):
         verdict = "watch"
     if verdict == "good":
         return Judgement("good", text, figures=figures)
@@ -223,7 +223,7 @@ def stud_not_too_long(
     return odd(f"{text}, more than twice its thickness.", "hub.stud_length", confirmed)
 
 
-RATIO = {"ball": (0.8, 2.2), "roller": (0.4, 0.95)}
+RATIO = {"ball": (0.95, 1.85), "roller": (0.48, 0.92)}
 """C over C0 of double-row hub bearings. Common practice, no source."""
 
 
@@ -275,7 +275,7 @@ def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judge
     "caliper-near-spokes",
     step="caliper",
     title="Room before the spokes",
-    limits=AtMost("mm", 18.0),
+    limits=AtMost("mm", 13.0),
     good="up to {good}",
     watch="more, and not confirmed",
     source=PRACTICE,

@@ -57,6 +57,13 @@ def test_a_plate_inside_a_turning_rotor(of_room: Callable[[Changes], list[Findin
     assert "Moved most by" in found[0].change
 
 
+def test_where_only_a_bought_part_moves_a_gap_that_is_said(of_room: Callable[[Changes], list[Finding]]) -> None:
+    """The rotor's inboard face 59 + 11 - 6 = 64 behind the hub's face, the ears' front at 60 - 12 = 48: hub or rotor."""
+    ears = {"hub.mount_width": "150 mm", "hub.mount_height": "150 mm", "rotor.face_to_rotor": "59 mm"}
+    (pair,) = [one for one in of_room(ears) if one.title == f"{ROOM}: rotor ring and hub mounting flange"]
+    assert re.search(r"Moved most by [a-z -]+ \((rotor|hub), only with another \1\)", pair.change)
+
+
 @pytest.mark.parametrize(
     ("front", "verdict"),
     [("60.45 mm", "good"), ("60.4 mm", "watch"), ("57.45 mm", "watch"), ("57.4 mm", "stop")],

@@ -185,7 +185,6 @@ def test_corners_have_room(finding: FindingWith, radius: str | None, verdict: st
         ("laser", "10 mm", "good"),
         ("laser", "9.9 mm", "watch"),
         ("laser", "5 mm", "watch"),
-        ("laser", "4.9 mm", "stop"),
         ("saw and drill", "5 mm", "good"),
         ("water jet", "5 mm", "not judged"),
     ],
