@@ -17,11 +17,13 @@ A_MOMENT = 0.001
 
 
 def at_work(app: App[None]) -> bool:
-    """Whether a message, a callback, a layout or a repaint still waits to be dealt with."""
+    """Whether a message, a callback, a new size, a layout or a repaint still waits to be dealt with."""
     if not (app.is_running and app.screen_stack):
         return False
     screen = app.screen
-    if screen._layout_required or screen._dirty_widgets or screen._callbacks:
+    if app._resize_event is not None or screen._layout_required or screen._scroll_required:
+        return True
+    if screen._repaint_required or screen._recompose_required or screen._dirty_widgets or screen._callbacks:
         return True
     return any(pump.message_queue_size for pump in (app, *screen.walk_children(with_self=True)))
 
