@@ -58,6 +58,7 @@ async def _screenshot(sheet: Path) -> str:
 def pages() -> dict[Path, str]:
     """Every generated page and what it should hold."""
     from licences import as_page
+
     from rules.judging.catalogue import as_markdown
 
     return {

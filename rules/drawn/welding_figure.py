@@ -12,12 +12,13 @@ from typing import NamedTuple
 from rules.drawn.full_size.auxiliary import axis_ends
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
+from rules.drawn.full_size.shapes import WORDS, PaperBox, Pen, View, bounds
 from rules.drawn.pieces import hub_plate
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads, with_estimates
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
+from rules.sheet.welds import PadsStand
 
 SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
 """Reductions to choose from: 1 : so much."""
@@ -157,6 +158,7 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
             board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, figures.short_length(pivot.height))
     if lower and upper:
         _inclination(known, board=board, figures=figures, lower=lower, upper=upper)
+    _lug_welds(known, board=board, lower=lower, upper=upper, scale=scale)
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
         board.label((-mount / scale, -0.75 * face), "plate face")
@@ -168,6 +170,43 @@ def _inclination(inclination: Rad, *, board: Board, figures: FigureWriter, lower
     (x1, y1, *_), (x2, y2, *_) = lower, upper
     if abs(y2 - y1) > 1:
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(inclination))
+
+
+@reads
+def _lug_welds(
+    flange_to_mount_face: Mm,
+    plate_thickness: Size | None,
+    *,
+    board: Board,
+    lower: _Pivot | None,
+    upper: _Pivot | None,
+    scale: float,
+) -> None:
+    """Joints 1 and 2 of the weld map, on the back of the plate level with their pivots."""
+    back = -(flange_to_mount_face + (plate_thickness or 0.0)) / scale
+    for pivot, number in ((upper, 1), (lower, 2)):
+        if pivot:
+            board.label((back, pivot.y), f"weld {number}")
+
+
+@reads
+def _arm_weld(
+    tie_rod_ahead: Mm, tie_rod_above: Mm, beam_width: Size | None, *, board: Board, reach: float, scale: float
+) -> None:
+    """Joint 3, on the side of the upright that the steering arm stands on."""
+    way = -1 if tie_rod_ahead > 0 else 1
+    board.label((way * (beam_width / 2 / scale if beam_width else reach), tie_rod_above / scale), "weld 3")
+
+
+_TOWARDS = {"ahead": (-1.0, 0.0), "behind": (1.0, 0.0), "above": (0.0, 1.0), "below": (0.0, -1.0)}
+
+
+@reads
+def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox) -> None:
+    """Joint 4, at the edge of the plate beside which the caliper stands."""
+    across, up = _TOWARDS[caliper_stands]
+    at = (across * (body.right if across > 0 else -body.left), up * (body.top if up > 0 else -body.bottom))
+    board.label(at, "weld 4")
 
 
 def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> View:
@@ -187,6 +226,9 @@ def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> Vie
     _draw_pivots(board, lower, upper, "hidden" if board.shapes else "outline")
     body = bounds(board.shapes)
     reach = max(_FACE / scale, body.right, -body.left) + 4
+    if profile is not None:
+        _arm_weld(known, board=board, reach=body.right, scale=scale)
+        _bracket_weld(known, board=board, body=body)
     board.line((-reach, 0.0), (reach, 0.0), pen="centre")
     board.line((0.0, min(body.bottom, -reach) - 3), (0.0, max(body.top, reach) + 3), pen="centre")
     body = bounds(board.shapes)

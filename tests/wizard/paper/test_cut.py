@@ -172,7 +172,8 @@ def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
 def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
     said = words(opened(cut_files(judged())["hub_plate_right_mm.dxf"]))
     for wanted in (
-        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Sheet ", "written 2026-03-04, revision C",
+        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights",
+        "written 2026-03-04, revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
         "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
         "Outline 5 in (127 mm) wide, 11 in (279.4 mm) high", "it does not certify",
