@@ -146,7 +146,7 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeL
                 if kept:
                     kept = without(kept, _covered(other, start, end, first))
             runs += [(_at(start, end, low), _at(start, end, high)) for low, high in kept]
-    return (*alone, *_joined(runs))
+    return (*alone, *joined(runs))
 
 
 def hidden(patches: Sequence[Patch], under: Sequence[Patch]) -> tuple[EdgeLine, ...]:
@@ -163,7 +163,7 @@ def hidden(patches: Sequence[Patch], under: Sequence[Patch]) -> tuple[EdgeLine, 
         for one in under
         for run in clipped(one, start, end)
     ]
-    return _joined(runs)
+    return joined(runs)
 
 
 Bounds = tuple[float, float, float, float]
@@ -246,7 +246,7 @@ def _at(start: Point, end: Point, share: float) -> Point:
     return start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
 
 
-def _joined(runs: Iterable[tuple[Point, Point]]) -> tuple[EdgeLine, ...]:
+def joined(runs: Iterable[tuple[Point, Point]]) -> tuple[EdgeLine, ...]:
     """Straight runs put end to end. Corners without a bend are left out."""
 
     def place(point: Point) -> tuple[int, int]:

@@ -3,7 +3,8 @@
 The shapes are those that the verdicts are made of; none is drawn by hand.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
+from itertools import pairwise
 from math import hypot
 from typing import NamedTuple
 
@@ -11,24 +12,27 @@ from rules.corner.part import Part
 from rules.drawn.corner_parts import How, looks
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.shapes import Pen
-from rules.drawn.patches import EdgeLine, Patch, edges
+from rules.drawn.patches import EdgeLine, Patch, clipped, edges, joined
 from rules.drawn.views import Viewpoint
 from rules.measure.outline import Point
 
 FINE = 0.05
 """mm that a round edge may be off on paper."""
+FAR = 1e5
 ROUND = 1e-6
 """mm within which the corners of an edge lie on one circle."""
 
 
 class OnBoard(NamedTuple):
-    """How a part is shown in a view. covers: it hides what lies behind it."""
+    """How a part is shown in a view. covers: it hides what lies behind it. broken_off: mm above and below the spindle at
+    which it is broken off; its ends are left open."""
 
     name: str
     how: How = "seen"
     pen: Pen = "outline"
     hatched: bool = False
     covers: bool = True
+    broken_off: float | None = None
 
 
 def draw_parts(
@@ -42,11 +46,18 @@ def put_on(board: Board, drawn: Sequence[tuple[OnBoard, tuple[Patch, ...]]], sca
     """Areas as edges, without what later ones cover."""
     for number, (one, areas) in enumerate(drawn):
         before = [patch for other, patches in drawn[number + 1 :] if other.covers and one.covers for patch in patches]
-        for edge in edges(areas, before):
+        for edge in _broken(edges(areas, before), one.broken_off):
             draw_edge(board, tuple((x / scale, y / scale) for x, y in edge), one.pen)
         if one.hatched:
             for area in areas:
                 board.hatch(area, before)
+
+
+def _broken(lines: Iterable[EdgeLine], at: float | None) -> Iterable[EdgeLine]:
+    if at is None:
+        return lines
+    band = Patch(((-FAR, -at), (FAR, -at), (FAR, at), (-FAR, at)))
+    return joined(run for line in lines for start, end in pairwise(line) for run in clipped(band, start, end))
 
 
 def draw_edge(board: Board, edge: EdgeLine, pen: Pen) -> None:

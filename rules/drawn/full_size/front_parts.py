@@ -12,6 +12,8 @@ from rules.measure.units import Mm, Rad
 
 _ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
 _THICKNESS = name("plate.thickness")
+_FLANGE_STUB = 5.0
+"""mm drawn of the rim flange where the tyre is left out."""
 
 
 SHOWN = (
@@ -51,7 +53,7 @@ def corner(known: Known, *, view: Front) -> None:
         return
     parts = parts_of(known)
     seen_from = FROM_FRONT.through((0.0, view.face or 0.0, centre))
-    shown = [one for one in SHOWN if view.whole or one.name != "tyre"]
+    shown = SHOWN if view.whole else [_broken_off(one, known) for one in SHOWN if one.name != "tyre"]
     draw_parts(view.board, parts, shown, seen_from)
     for one in TURNED_UP:
         if (part := parts.get(one.name)) and (turned := turned_up(part, seen_from)):
@@ -60,6 +62,16 @@ def corner(known: Known, *, view: Front) -> None:
         if (part := parts.get(one.name)) and one.name not in FAR_OUT:
             heights = [y for area in looks(part, seen_from, one.how, FINE)[0] for _, y in area.outer]
             view.above, view.below = max([view.above, *heights]), max([view.below, *(-y for y in heights)])
+
+
+def _broken_off(one: OnBoard, known: Known) -> OnBoard:
+    """Without its tyre the rim is broken off a little beyond its bead seats: the paper is shorter by a page for it."""
+    return one._replace(broken_off=_just_past_the_seats(known)) if one.name == "rim" else one
+
+
+@reads
+def _just_past_the_seats(wheel_diameter: Size) -> float | None:
+    return wheel_diameter / 2 + _FLANGE_STUB
 
 
 @reads
@@ -128,9 +140,11 @@ def caliper(
     """Words beside the caliper. It is drawn turned up to where the rotor is cut."""
     board, figures, top = view.board, view.figures, rotor_diameter / 2 + reach_above_rotor
     face = view.x(rotor_plane_offset + outboard_reach)
-    above, beside = figures.length(reach_above_rotor), figures.length(outboard_reach)
-    words = f"caliper (at {clock(caliper_at)}), {above} beyond rotor edge, {beside} outboard of its middle"
-    board.label((face, top - 4), words)
+    board.label(
+        (face, top - 4), f"caliper at {clock(caliper_at)}, {figures.length(reach_above_rotor)} beyond rotor edge"
+    )
+    middle = view.x(rotor_plane_offset), rotor_diameter / 2 + 6
+    board.across(middle, (face, top - 4), top - 9, figures.length(outboard_reach))
 
 
 @reads
