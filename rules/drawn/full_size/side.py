@@ -17,7 +17,7 @@ from rules.drawn.full_size.shapes import View, bounds
 from rules.judging.judge import Judged
 from rules.judging.reader import Size, name, reads, with_estimates
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import Point, plate_outline
+from rules.measure.outline import Point, outline_points, plate_outline
 from rules.measure.units import Mm, Rad
 from rules.shop.named_sizes import across
 
@@ -152,7 +152,8 @@ def _plate(
     view: _Side,
 ) -> None:
     board, figures, top, right = view.board, view.figures, spindle_from_top, plate_width - spindle_from_front
-    board.outline(plate_outline(plate_width, plate_height, top, spindle_from_front, corner_radius or 0.0))
+    outline = plate_outline(plate_width, plate_height, top, spindle_from_front, corner_radius or 0.0)
+    board.edge(outline_points(outline))
     size = f"{figures.length(plate_width)} wide, {figures.length(plate_height)} high"
     board.label((right, top - 0.3 * plate_height), f"plate {size}")
     if plate_bore is not None:
