@@ -128,10 +128,12 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
     from wizard.paper.drawing_svg import drawing_svg
     from wizard.paper.motion_sheet import as_text as motion_sheet_text
     from wizard.paper.motion_sheet import motion_sheet_pdf
+    from wizard.paper.part_sheets import part_sheets_pdf
     from wizard.paper.welding_sheet import welding_sheet_pdf
 
     yield "welding_sheet.pdf", welding_sheet_pdf(judged, document, paper)
     yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
+    yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
         yield "motion_sheet.txt", motion_sheet_text(judged).encode()

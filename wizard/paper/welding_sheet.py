@@ -145,10 +145,8 @@ class _Sheet:
         others = "Other joints: "
         if not all(joint.process for joint in found):
             process = self._answer(_WELD_PROCESS).upper()
-            flow.paragraph(
-                f"{others if any(joint.process for joint in found) else ''}Process {process}. Filler and gas {self._answer(_FILLER)}.",
-                before=0.3,
-            )
+            start = others if any(joint.process for joint in found) else ""
+            flow.paragraph(f"{start}Process {process}. Filler and gas {self._answer(_FILLER)}.", before=0.3)
         if not all(joint.preheat for joint in found):
             preheat = shown(_PREHEAT, judged) or FOLLOW_THE_FILLER_MAKER
             flow.paragraph(

@@ -8,7 +8,7 @@ or left side, read from below or from the right.
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
-from math import atan2, ceil, cos, degrees, floor, hypot, radians, sin
+from math import atan, atan2, ceil, cos, degrees, floor, hypot, radians, sin
 
 from rules.drawn.full_size.shapes import (
     HEADING,
@@ -24,7 +24,7 @@ from rules.drawn.full_size.shapes import (
     words_width,
 )
 from rules.drawn.patches import Patch, clipped
-from rules.measure.outline import Outline, Point, outline_points
+from rules.measure.outline import Point
 
 ARROW = 3.5
 """mm, length of an arrowhead."""
@@ -91,15 +91,16 @@ class Board:
         self._lines += segments
         self._edges += segments if pen == "outline" else []
 
-    def outline(self, outline: Outline, pen: Pen = "outline") -> None:
-        """A plate's edge: straight lines, and true arcs at its corners."""
-        points, radius = outline_points(outline), outline.corner_radius
+    def edge(self, points: Sequence[tuple[float, float, float]], pen: Pen = "outline") -> None:
+        """A piece's edge: straight lines and true arcs. points: x, y and the bulge of what leads to the next, 0 or more."""
         for (x1, y1, bulge), (x2, y2, _) in pairwise((*points, points[0])):
             if bulge:
-                # From one tangent point to the next, an arc of 90 degrees turning left round the corner's own centre.
-                start = degrees(atan2(y2 - y1, x2 - x1)) - 135.0
-                turn = radians(start)
-                self.arc((x1 - radius * cos(turn), y1 - radius * sin(turn)), radius, start, 90.0, pen)
+                # The bulge is the tangent of a quarter of the arc's angle, which turns left.
+                sweep = 4 * atan(bulge)
+                radius = hypot(x2 - x1, y2 - y1) / 2 / sin(sweep / 2)
+                start = atan2(y2 - y1, x2 - x1) - radians(90) - sweep / 2
+                centre = (x1 - radius * cos(start), y1 - radius * sin(start))
+                self.arc(centre, radius, degrees(start), degrees(sweep), pen)
             else:
                 self.line((x1, y1), (x2, y2), pen=pen)
 

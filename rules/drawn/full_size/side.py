@@ -22,7 +22,7 @@ from rules.drawn.views import FROM_OUTSIDE
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, name, reads, with_estimates
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import Point
+from rules.measure.outline import Point, outline_points
 from rules.measure.units import Mm, Rad
 from rules.shop.named_sizes import across
 
@@ -110,7 +110,7 @@ def _corner(known: Known, *, view: _Side) -> None:
         for edge in hidden(areas, metal):
             draw_edge(board, edge, "hidden")
     if plate:
-        board.outline(flat_plate(plate).outline)
+        board.edge(outline_points(flat_plate(plate).outline))
         if bore := flat_plate(plate).bore:
             board.circle((0.0, 0.0), bore / 2, pen="hidden")
     draw_parts(board, parts, [OnBoard("rotor ring"), OnBoard("hub flange", pen="hidden")], seen_from)
