@@ -60,7 +60,7 @@ def corner(known: Known, *, view: Front) -> None:
             draw_parts(view.board, parts, [one], turned)
     for one in SHOWN:
         if (part := parts.get(one.name)) and one.name not in FAR_OUT:
-            heights = [y for area in looks(part, seen_from, one.how, FINE)[0] for _, y in area.outer]
+            heights = [y for edge in looks(part, seen_from, one.how, FINE)[1] for _, y in edge]
             view.above, view.below = max([view.above, *heights]), max([view.below, *(-y for y in heights)])
 
 
