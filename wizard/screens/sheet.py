@@ -163,7 +163,11 @@ class SheetScreen(Screen[None]):
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
             judged = self.session.judged_so_far
-            cast(Any, picture).show(judged.worked.known, judged.shown_in)
+            cast(Any, picture).show(judged.worked.known, judged.shown_in, self._open_entry)
+
+    @property
+    def _open_entry(self) -> str:
+        return self._page.current if isinstance(self._page, FormPage) else ""
 
     def _wait_for_rest(self, *, owed: bool) -> None:
         """Begin to wait anew, if anything is owed then."""
@@ -322,7 +326,7 @@ class SheetScreen(Screen[None]):
         """The picture, full screen."""
         from wizard.screens.picture import PictureScreen
 
-        self.app.push_screen(PictureScreen(self.session))
+        self.app.push_screen(PictureScreen(self.session, self._open_entry))
 
     def action_find(self) -> None:
         """Find a step or an entry by part of its name."""
