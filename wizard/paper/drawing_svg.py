@@ -93,6 +93,8 @@ def _style(item: Stroke | PaperCircle | PaperArc) -> str:
     width, dashes = PENS[item.pen]
     if isinstance(item, Stroke) and item.filled:
         return 'fill="black" stroke="none"'
+    if isinstance(item, Stroke) and item.white:
+        return 'fill="white" stroke="none"'
     dashed = f' stroke-dasharray="{" ".join(map(_n, dashes))}"' if dashes else ""
     return f'stroke-width="{_n(width)}"{dashed}'
 

@@ -20,7 +20,7 @@ from wizard.paper.folder import LIST, ChangedByHand, write_hand_over, write_pape
 from wizard.paper.papers import paper_size
 
 PAPERS = {
-    "first_page.pdf", "part_sheets.pdf", "welding_sheet.pdf", "checklist_helper.pdf", "checklist.pdf", "checklist.txt",
+    "first_page.pdf", "general_arrangement.pdf", "part_sheets.pdf", "welding_sheet.pdf", "checklist_helper.pdf", "checklist.pdf", "checklist.txt",
     "checklist.md",
     "drawing_left.pdf", "drawing_left.svg",
     "drawing_right.pdf", "drawing_right.svg",
@@ -35,6 +35,7 @@ def quick_papers(monkeypatch: pytest.MonkeyPatch) -> None:
         monkeypatch.setattr(
             f"wizard.paper.{module}.{make}", lambda judged, document, paper, *_: stand_in(document, paper)
         )
+    monkeypatch.setattr("wizard.paper.arrangement_sheet.arrangement_pdf", lambda judged, paper: paper.encode())
     monkeypatch.setattr("wizard.paper.part_sheets.part_sheets_pdf", lambda judged, paper: paper.encode())
     monkeypatch.setattr("wizard.paper.drawing.drawing_pdf", lambda judged, *, paper, side: f"{paper} {side}".encode())
     monkeypatch.setattr("wizard.paper.drawing_svg.drawing_svg", lambda judged, side: f"<svg>{side}</svg>")
