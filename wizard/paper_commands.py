@@ -1,4 +1,4 @@
-"""The commands that write for paper and for the cutting table: checklist, motion, drawing, cut, handover."""
+"""The commands that write for paper and for the cutting table: checklist, motion, drawing, cut, fixture, handover."""
 
 import argparse
 from collections.abc import Callable, Iterator
@@ -165,6 +165,13 @@ def _cut(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace)
     )
 
 
+def _fixture(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
+    from wizard.paper.fixture_sheet import fixture_pdf
+
+    data = fixture_pdf(judged, _paper(judged, options))
+    return write_papers({"fixture.pdf": data}, options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite)
+
+
 def _handover(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
     paper = _paper(judged, options)
     return write_hand_over(
@@ -177,6 +184,7 @@ WRITERS: dict[str, Writer] = {
     "motion": _motion,
     "drawing": _drawing,
     "cut": _cut,
+    "fixture": _fixture,
     "handover": _handover,
 }
 PRINTERS: dict[str, Callable[["Judged", "SheetFile", argparse.Namespace], str]] = {

@@ -127,6 +127,7 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
     from wizard.paper.cut import NotDrawn, cut_files
     from wizard.paper.drawing import drawing_pdf
     from wizard.paper.drawing_svg import drawing_svg
+    from wizard.paper.fixture_sheet import fixture_pdf
     from wizard.paper.motion_sheet import as_text as motion_sheet_text
     from wizard.paper.motion_sheet import motion_sheet_pdf
     from wizard.paper.part_sheets import part_sheets_pdf
@@ -136,6 +137,7 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
     yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
     yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
     yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
+    yield "fixture.pdf", fixture_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
         yield "motion_sheet.txt", motion_sheet_text(judged).encode()

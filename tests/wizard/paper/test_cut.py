@@ -54,11 +54,13 @@ def test_left_right_and_bracket_with_the_unit_in_the_name() -> None:
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",
         "caliper_bracket_mm.dxf",
+        "fixture_base_mm.dxf",
     ]
     assert list(cut_files(judged(), "in")) == [
         "hub_plate_left_in.dxf",
         "hub_plate_right_in.dxf",
         "caliper_bracket_in.dxf",
+        "fixture_base_in.dxf",
     ]
 
 
