@@ -157,17 +157,16 @@ def _written(profile: Profile, words: list[str], barred: list[str], units: FileU
     for number, line in enumerate(_lines(words, barred, units)):
         place = (profile.outline.right + _BESIDE, top - number * _STEP)
         _words_at(space, line, place, size)
-    _set_extents(drawing, space)
+    _set_extents(space)
     return _as_bytes(drawing)
 
 
-def _set_extents(drawing: Any, space: Any) -> None:
+def _set_extents(space: Any) -> None:
     """Viewers zoom to what the file says it holds."""
     from ezdxf import bbox
 
     box = bbox.extents(space, fast=True)
-    for header, point in (("$EXTMIN", box.extmin), ("$EXTMAX", box.extmax)):
-        drawing.header[header] = point
+    space.reset_extents(box.extmin, box.extmax)
 
 
 def _lines(words: list[str], barred: list[str], units: FileUnits) -> Iterator[str]:

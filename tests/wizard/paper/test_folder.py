@@ -20,9 +20,8 @@ from wizard.paper.folder import LIST, ChangedByHand, write_hand_over, write_pape
 from wizard.paper.papers import paper_size
 
 PAPERS = {
-    "first_page.pdf", "fixture.pdf", "general_arrangement.pdf", "part_sheets.pdf", "welding_sheet.pdf", "checklist_helper.pdf", "checklist.pdf", "checklist.txt",
-    "checklist.md",
-    "drawing_left.pdf", "drawing_left.svg",
+    "first_page.pdf", "fixture.pdf", "general_arrangement.pdf", "part_sheets.pdf", "welding_sheet.pdf",
+    "checklist_helper.pdf", "checklist.pdf", "checklist.txt", "checklist.md", "drawing_left.pdf", "drawing_left.svg",
     "drawing_right.pdf", "drawing_right.svg",
 }  # fmt: skip
 CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf", "fixture_base_in.dxf"}
