@@ -29,7 +29,10 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     """
     drawing = full_size(judged, side, view)
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
-    above = [*_wrapped(printable(drawing.block.title), width), f"{side.upper()} upright, full size, 1:1. {PROJECTION}"]
+    above = [
+        *_wrapped(printable(drawing.block.title), width),
+        f"{side.upper()} upright, full size, 1:1. {PROJECTION[judged.shown_in]}",
+    ]
     above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]
     rows = [*drawing.block.missing, *drawing.block.figures]
