@@ -5,7 +5,7 @@ in a copy as it would be typed, and everything is judged again: a change that br
 unjudged that was judged, is not offered. Where nothing alone will do, two are tried together.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 
 from rules.graph.results import JUDGED, Verdict
@@ -104,15 +104,22 @@ def in_trouble(judged: Judged) -> tuple[Finding, ...]:
     return tuple(finding for finding in judged.findings if finding.verdict in RED)
 
 
-def look_for(judged: Judged, finding: Finding) -> Looked:
-    """Changes for one finding of a sheet that is judged whole."""
+class NoLongerWanted(Exception):  # noqa: N818 - not a fault: somebody went elsewhere
+    """Raised out of a search that nobody waits for any more."""
+
+
+def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lambda: True) -> Looked:
+    """Changes for one finding of a sheet that is judged whole.
+
+    wanted: asked before each step; raises NoLongerWanted once it says no.
+    """
     probe = Probe(judged.worked, finding.check, finding.about)
     here = probe.here()
     if (
         here.rank >= probe.best
     ):  # as good as its check can say: what holds it down is an estimate, or that nobody published
         return Looked(finding, measure=finding.estimated_from)
-    search = _Search(judged, finding)
+    search = _Search(judged, finding, wanted)
     found = search.singles(probe, here)
     offers = search.offers(found)
     if not any(RANK[offer.after] == probe.best for offer in offers):
@@ -133,6 +140,7 @@ class _Search:
 
     judged: Judged
     finding: Finding
+    wanted: Callable[[], bool]
     levers: list[Lever] = field(default_factory=list)
     refused: list[tuple[Proposal, Judged, Answers]] = field(default_factory=list)
     partly: list[Candidate] = field(default_factory=list)
@@ -148,6 +156,7 @@ class _Search:
         ]
         found = sorted(found, key=lambda one: one.score, reverse=True)[:1]
         for lever in self._worth_following(probe, here):
+            self._go_on()
             reached, nearest = follow(lever, probe, here)
             if reached is not None:
                 found.append(reached)
@@ -161,6 +170,7 @@ class _Search:
         """The levers that do something when moved by a stride, those that help most first."""
         helps: list[tuple[Score, int, Lever]] = []
         for place, lever in enumerate(self.levers):
+            self._go_on()
             score = after_a_stride(lever, probe, here)
             if score is not None and (score > here or not here.in_hand):
                 helps.append((score, -place, lever))
@@ -185,6 +195,7 @@ class _Search:
 
     def attempt(self, answers: Answers) -> tuple[Proposal, Judged]:
         """A change put in a copy as it would be typed, and the whole of it judged again."""
+        self._go_on()
         judged = self.judged
         typed = {name: as_typed(name, answer, judged.sheet.shown_in) for name, answer in answers.items()}
         sheet = with_entries(judged.sheet, typed)
@@ -192,6 +203,10 @@ class _Search:
         if not _new_stops(judged, after):  # the quick half alone may be enough to refuse it
             after = judge(sheet, judged.shown_in, after, advice=False)
         return compared(judged, after, self.finding, typed), after
+
+    def _go_on(self) -> None:
+        if not self.wanted():
+            raise NoLongerWanted
 
     def pairs(self, goal: int) -> list[Proposal]:
         """Two levers together: one that went wrong elsewhere with one that mends that, or two that each do part of it."""
@@ -211,13 +226,15 @@ class _Search:
         for after, first, proposal in sorted(helped, key=lambda one: len(one[2].stops))[:2]:
             if len(proposal.stops) == 1:
                 stop = next(found for found in after.findings if found.key == proposal.stops[0].key)
-                yield from ({**first, **second} for second in _mending(after, stop, first, 3))
+                yield from ({**first, **second} for second in _mending(after, stop, first, self.wanted, 3))
         for one in sorted(self.partly, key=lambda one: one.score, reverse=True)[:2]:
             typed = {name: as_typed(name, to, self.judged.sheet.shown_in) for name, to in one.answers.items()}
             after = judge(with_entries(self.judged.sheet, typed), self.judged.shown_in, self.judged, advice=False)
             finding = next((found for found in after.findings if found.key == self.finding.key), None)
             if finding is not None:
-                yield from ({**one.answers, **second} for second in _mending(after, finding, one.answers, 2))
+                yield from (
+                    {**one.answers, **second} for second in _mending(after, finding, one.answers, self.wanted, 2)
+                )
 
     def nearest(self) -> Proposal | None:
         """What came nearest: it helps, and brings the fewest new stops; else what leaves the finding least bad."""
@@ -230,10 +247,10 @@ class _Search:
         return None
 
 
-def _mending(after: Judged, finding: Finding, moved: Answers, most: int) -> list[Answers]:
+def _mending(after: Judged, finding: Finding, moved: Answers, wanted: Callable[[], bool], most: int) -> list[Answers]:
     """Single levers that mend a finding of a changed sheet, those that were moved already left alone."""
     probe = Probe(after.worked, finding.check, finding.about)
-    search, here = _Search(after, finding), probe.here()
+    search, here = _Search(after, finding, wanted), probe.here()
     found = [one for one in search.singles(probe, here) if not moved.keys() & one.answers.keys()]
     return [one.answers for one in found if one.score.rank > here.rank][:most]
 
