@@ -212,6 +212,8 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
         near = nearest_key(name)
         meant = f"; did you mean {near}?" if near else "."
         lines += wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
+    if any(finding.verdict in ("stop", "watch") for finding in judged.findings):
+        lines += wrapped("To mend: ", "`buildsheet fix` with this file looks for changes that help.")
     lines += wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
     return lines
 

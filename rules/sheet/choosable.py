@@ -9,9 +9,10 @@ MADE_BY_THE_BUILDER = ("pivots", "steering", "arms", "joint_angles", "spring", "
 GIVEN_WITH_A_PART = frozenset(
     """
     pivots.upper_radius pivots.lower_radius pivots.swap_spacing steering.tie_rod_end_reach steering.rack_travel
-    steering.travel_per_turn steering.steering_wheel_diameter joint_angles.upper_allowed joint_angles.lower_allowed
-    joint_angles.tie_rod_outer_allowed joint_angles.tie_rod_inner_allowed spring.shock_shortest spring.shock_longest
-    spring.shock_diameter plate.bore plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
+    steering.travel_per_turn steering.steering_wheel_diameter steering.tie_rod_outer_shank steering.tie_rod_inner_shank
+    joint_angles.upper_allowed joint_angles.lower_allowed joint_angles.tie_rod_outer_allowed
+    joint_angles.tie_rod_inner_allowed spring.shock_shortest spring.shock_longest spring.shock_diameter spring.free_length
+    spring.solid_length plate.bore plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
     bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube
     """.split()
 )
@@ -22,7 +23,7 @@ NEVER_LESS = frozenset(
     upright.steering_arm_root_above upright.steering_arm_width upright.steering_arm_height upright.steering_arm_wall
     upright.bracket_arm_width upright.snout_diameter upright.section_above upright.section_below
     bolts.upper_lug_thickness bolts.lower_lug_thickness bolts.upper_edge_distance bolts.lower_edge_distance
-    bolts.hub_bolt_engagement rotor.finished_thickness
+    bolts.hub_bolt_engagement rotor.finished_thickness steering.tie_rod_threads_in
     """.split()
 )
 """Metal that carries: less of it is no way out of anything."""
