@@ -25,6 +25,8 @@ buildsheet checklist FILE [--markdown | --pdf] [--welder]
 buildsheet motion FILE           travel, lock, joint and gap tables for the alignment shop; --markdown | --pdf
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in; --as-is where the sheet says DO NOT CUT
+buildsheet fixture FILE          the fixture both uprights come from, with its check figures
+buildsheet model FILE            left and right upright as 3MF to turn on a screen or print as a dummy; --stl
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
@@ -338,7 +340,10 @@ def _room(given: list[str]) -> int:
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
-    **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
+    **{
+        name: partial(_paper, name)
+        for name in ("checklist", "motion", "drawing", "cut", "fixture", "model", "handover")
+    },
     "room": _room,
     "explain": _explain,
     "list": _list,

@@ -33,11 +33,17 @@ def hole_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
     holes = sorted(piece.profile.holes, key=lambda hole: (-round(hole.centre[1], 3), hole.centre[0]))
     return tuple(
         HoleRow(
-            "ABCDEFGHIJKLMNOPQRSTUVWXYZ"[number % 26], hole.centre[0] - outline.left, hole.centre[1] - outline.bottom,
+            _letter(number), hole.centre[0] - outline.left, hole.centre[1] - outline.bottom,
             hole.centre, hole.diameter, hole.what,
         )
         for number, hole in enumerate(holes)
     )  # fmt: skip
+
+
+def _letter(number: int) -> str:
+    """A to Z, then AA."""
+    letter = chr(ord("A") + number % 26)
+    return letter if number < 26 else letter * 2
 
 
 def mark_rows(piece: CutPiece) -> tuple[HoleRow, ...]:

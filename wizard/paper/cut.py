@@ -12,6 +12,7 @@ from contextlib import contextmanager
 from typing import Any, Literal
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
+from rules.drawn.fixture import fixture
 from rules.drawn.pieces import SIDES, Profile, hub_plate, outline_of_plate
 from rules.judging.judge import Judged, and_list, shown_in_both
 from rules.judging.reader import answer, name, still_needed
@@ -64,6 +65,10 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
         if not piece.on_wheel_centre:
             words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
             files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
+    made = fixture(judged)
+    if made is not None and files:
+        words = [*_fixture_words(made.left_out), *_words(judged, made.base)]
+        files[f"fixture_base_{units}.dxf"] = _written(made.base, words, barred, units)
     if not files:
         wanted = and_list(still_needed(outline_of_plate, known))
         raise NotDrawn(
@@ -85,6 +90,13 @@ def _piece_words(judged: Judged, piece: CutPiece) -> Iterator[str]:
     yield f"{piece.title.upper()}. Make {piece.make}."
     yield from piece.notes
     yield f"Thickness {both(piece.thickness, 'mm', judged.shown_in) if piece.thickness else BLANK}"
+
+
+def _fixture_words(left_out: tuple[str, ...]) -> Iterator[str]:
+    yield "FIXTURE BASE. Make one for both sides."
+    yield "Seen from above: front is to the right for LEFT. Origin: spindle centre. The upper face is the hub face."
+    yield f"Thickness {BLANK}: 20 mm (3/4 in) or more, flat"
+    yield from (f"LEFT OUT: {words}" for words in left_out)
 
 
 def _words(judged: Judged, profile: Profile) -> Iterator[str]:
@@ -145,17 +157,16 @@ def _written(profile: Profile, words: list[str], barred: list[str], units: FileU
     for number, line in enumerate(_lines(words, barred, units)):
         place = (profile.outline.right + _BESIDE, top - number * _STEP)
         _words_at(space, line, place, size)
-    _set_extents(drawing, space)
+    _set_extents(space)
     return _as_bytes(drawing)
 
 
-def _set_extents(drawing: Any, space: Any) -> None:
+def _set_extents(space: Any) -> None:
     """Viewers zoom to what the file says it holds."""
     from ezdxf import bbox
 
     box = bbox.extents(space, fast=True)
-    for header, point in (("$EXTMIN", box.extmin), ("$EXTMAX", box.extmax)):
-        drawing.header[header] = point
+    space.reset_extents(box.extmin, box.extmax)
 
 
 def _lines(words: list[str], barred: list[str], units: FileUnits) -> Iterator[str]:

@@ -122,10 +122,12 @@ def folder_beside(sheet: Path) -> Path:
 
 def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is: bool) -> Iterator[tuple[str, bytes]]:
     """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
+    from wizard.paper.arrangement_sheet import arrangement_pdf
     from wizard.paper.checklist_pdf import checklist_pdf
     from wizard.paper.cut import NotDrawn, cut_files
     from wizard.paper.drawing import drawing_pdf
     from wizard.paper.drawing_svg import drawing_svg
+    from wizard.paper.fixture_sheet import fixture_pdf
     from wizard.paper.motion_sheet import as_text as motion_sheet_text
     from wizard.paper.motion_sheet import motion_sheet_pdf
     from wizard.paper.part_sheets import part_sheets_pdf
@@ -133,7 +135,9 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
 
     yield "welding_sheet.pdf", welding_sheet_pdf(judged, document, paper)
     yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
+    yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
     yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
+    yield "fixture.pdf", fixture_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
         yield "motion_sheet.txt", motion_sheet_text(judged).encode()

@@ -74,6 +74,10 @@ class Board:
         self._lines += segments
         self._edges += segments if pen == "outline" and an_edge else []
 
+    def blank(self, points: Sequence[Point]) -> None:
+        """An area that hides what was drawn there before."""
+        self.shapes.append(Stroke(tuple(points), "thin", closed=True, white=True))
+
     def circle(self, centre: Point, radius: float, pen: Pen = "outline") -> None:
         """A whole circle."""
         self.shapes.append(PaperCircle(centre, radius, pen))

@@ -54,11 +54,13 @@ def test_left_right_and_bracket_with_the_unit_in_the_name() -> None:
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",
         "caliper_bracket_mm.dxf",
+        "fixture_base_mm.dxf",
     ]
     assert list(cut_files(judged(), "in")) == [
         "hub_plate_left_in.dxf",
         "hub_plate_right_in.dxf",
         "caliper_bracket_in.dxf",
+        "fixture_base_in.dxf",
     ]
 
 
@@ -220,8 +222,9 @@ def test_without_an_outline_there_is_no_file_and_the_message_says_what_is_missin
 
 
 def test_one_piece_alone_is_written_alone() -> None:
-    assert list(cut_files(judged(bracket_height=None))) == ["hub_plate_left_mm.dxf", "hub_plate_right_mm.dxf"]
-    assert list(cut_files(judged(spindle_from_top=None))) == ["caliper_bracket_mm.dxf"]
+    found = list(cut_files(judged(bracket_height=None)))
+    assert found == ["hub_plate_left_mm.dxf", "hub_plate_right_mm.dxf", "fixture_base_mm.dxf"]
+    assert list(cut_files(judged(spindle_from_top=None))) == ["caliper_bracket_mm.dxf", "fixture_base_mm.dxf"]
 
 
 def test_a_stop_is_written_on_every_piece_with_its_reason() -> None:
