@@ -110,7 +110,7 @@ def _names(known: Known, parts: Mapping[str, Part], *, close_up: bool) -> Iterat
     if "hub flange" in named:
         flange = _reach(named["hub flange"])
         yield Label("hub", (flange.right, centre + 0.3 * (flange.top - centre)), "hub", "outboard")
-    if "plate" in named:
+    if close_up and "plate" in named:
         plate = _reach(named["plate"])
         yield Label("plate", (plate.left, centre + 0.55 * (plate.top - centre)), "plate", "inboard")
     if "rim" in named:

@@ -6,6 +6,7 @@ in which it is true length. The right upright is the mirror image of the left; i
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
@@ -15,6 +16,7 @@ from rules.drawn.full_size.shapes import (
     PaperItem,
     PaperWords,
     Stroke,
+    View,
     bounds,
     mirrored,
     moved,
@@ -51,15 +53,34 @@ class Drawing:
     block: TitleBlock
 
 
+class _Same:
+    """A judged sheet that is the same only as itself."""
+
+    def __init__(self, judged: Judged) -> None:
+        self.judged = judged
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Same) and other.judged is self.judged
+
+    def __hash__(self) -> int:
+        return id(self.judged)
+
+
+@lru_cache(maxsize=2)  # left and right, as PDF and as SVG, are drawn from the same views
+def _views(same: _Same, extent: Extent) -> tuple[View, View, View]:
+    judged = same.judged
+    return front_view(judged, extent), side_view(judged, extent), auxiliary_view(judged)
+
+
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
     """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
-    front, from_side = front_view(judged, extent), side_view(judged, extent)
+    front, from_side, square = _views(_Same(judged), extent)
     items: list[PaperItem] = []
     right_edge = 0.0
     seen_from_side = (from_side, "seen from outside the car", "front", "rear")
     in_front = (front, "seen from the front", "inboard", "outboard")
     pair = (in_front, seen_from_side) if judged.shown_in == "inch" else (seen_from_side, in_front)
-    for view, *words in (*pair, (auxiliary_view(judged), "square to the axis", "front", "rear")):
+    for view, *words in (*pair, (square, "square to the axis", "front", "rear")):
         if not view.items:
             continue
         shift = right_edge - view.frame.left
