@@ -122,8 +122,10 @@ def folder_beside(sheet: Path) -> Path:
 
 def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is: bool) -> Iterator[tuple[str, bytes]]:
     """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
+    from rules.drawn.coping import copings
     from wizard.paper.arrangement_sheet import arrangement_pdf
     from wizard.paper.checklist_pdf import checklist_pdf
+    from wizard.paper.coping_sheet import coping_pdf
     from wizard.paper.cut import NotDrawn, cut_files
     from wizard.paper.drawing import drawing_pdf
     from wizard.paper.drawing_svg import drawing_svg
@@ -137,6 +139,8 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
     yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
     yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
     yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
+    if copings(judged)[0]:
+        yield "coping.pdf", coping_pdf(judged, paper)
     yield "fixture.pdf", fixture_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
