@@ -8,7 +8,7 @@ or left side, read from below or from the right.
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
-from math import atan, atan2, cos, degrees, hypot, radians, sin
+from math import atan, atan2, ceil, cos, degrees, floor, hypot, radians, sin
 
 from rules.drawn.full_size.shapes import (
     HEADING,
@@ -23,6 +23,7 @@ from rules.drawn.full_size.shapes import (
     points_on,
     words_width,
 )
+from rules.drawn.patches import Patch, clipped
 from rules.measure.outline import Point
 
 ARROW = 3.5
@@ -107,19 +108,14 @@ class Board:
             else:
                 self.line((x1, y1), (x2, y2), pen=pen)
 
-    def section(self, left: float, bottom: float, right: float, top: float) -> None:
-        """A rectangle of cut metal, hatched at 45 degrees (ISO 128-3)."""
-        self.line((left, bottom), (right, bottom), (right, top), (left, top), closed=True)
-        self.hatch(left, bottom, right, top)
-
-    def hatch(self, left: float, bottom: float, right: float, top: float) -> None:
-        """Thin lines at 45 degrees across a rectangle."""
-        start = left - (top - bottom) + _HATCH
-        while start < right:
-            x1, x2 = max(left, start), min(right, start + top - bottom)
-            if x2 > x1:
-                self.line((x1, bottom + x1 - start), (x2, bottom + x2 - start), pen="thin")
-            start += _HATCH
+    def hatch(self, area: Patch, over: Sequence[Patch] = ()) -> None:
+        """Thin lines at 45 degrees across cut metal (ISO 128-3), where nothing lies over it."""
+        xs, ys = zip(*area.outer, strict=True)
+        left, right, bottom, top = min(xs), max(xs), min(ys), max(ys)
+        for number in range(ceil((left - top) / _HATCH), floor((right - bottom) / _HATCH) + 1):
+            lean = number * _HATCH  # the lines of neighbouring areas run through
+            for run in clipped(area, (bottom + lean, bottom), (top + lean, top), over):
+                self.line(*run, pen="thin")
 
     def cross(self, centre: Point, reach: float) -> None:
         """Centre lines of a round thing, crossing on its centre."""

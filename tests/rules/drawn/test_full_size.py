@@ -380,7 +380,7 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
                 document = sample("dune_wren_finished")
                 unit = "mm" if asked.kind == "length" else "rad"
                 document.setdefault(asked.step, {})[asked.key] = f"{limit!r} {unit}"
-                judged = judge(read_sheet(document))
+                judged = judge(read_sheet(document), before=sound)
                 assert judged.sheet.faults == sound.sheet.faults == ()
                 if any(
                     getattr(judged.worked, kept).get(read) != getattr(sound.worked, kept).get(read)
