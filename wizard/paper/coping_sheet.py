@@ -1,7 +1,5 @@
 """Coping patterns as PDF at full size: cut out, wrap round the tube, mark along the curved edge."""
 
-from math import degrees
-
 from rules.drawn.coping import Coping, copings, edge, quarters
 from rules.drawn.full_size.figures import FigureWriter
 from rules.judging.judge import Judged
@@ -38,7 +36,7 @@ def _pattern(flow: BarredFlow, pattern: Coping, figures: FigureWriter) -> None:
     flow.heading(pattern.name, high + 3 * line_height() + 4)
     meets = f"round ø {figures.exact(pattern.meets)}" if pattern.meets else "flat plate"
     flow.paragraph(
-        f"Tube ø {figures.exact(pattern.tube)} to {meets} at {degrees(pattern.angle):.1f} deg. RIGHT: turned over."
+        f"Tube ø {figures.exact(pattern.tube)} to {meets} at {figures.angle(pattern.angle)}. RIGHT: turned over."
     )
     page, bottom = flow.page, flow.y - high - 4
     with page.moved(flow.area.left + 2, bottom):

@@ -61,7 +61,7 @@ def test_the_sharp_side_is_where_the_tubes_make_the_sharper_angle() -> None:
     """A tube that leans at 40 deg over a plate: the wall on the side it leans to, in the sharp angle, begins furthest up."""
     coping = Coping("", 30.0, 0.0, radians(40))
     highest = max(edge(coping), key=lambda point: point[1])[0]
-    assert {along: words for along, words in quarters(coping)}[highest] == "sharp side"
+    assert dict(quarters(coping))[highest] == "sharp side"
     curve = in_space(coping, 4)
     assert curve[2][0] == max(point[0] for point in curve), "half round: towards +x, to which the tube leans"
 
