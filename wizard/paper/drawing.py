@@ -50,8 +50,13 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
     paper: a name or a size with its unit, see `paper_size`. view: "upright" for rim, rotor, hub and pivots, "whole" for the
     tyres and the ground as well. Raises EntryError for a paper that cannot be read or is too small.
     """
-    drawing, size = full_size(judged, side, view), paper_size(paper)
-    document = Document(drawing.block.title, stamp(judged), f"{side.upper()}, full size, 1:1")
+    return on_pages(judged, full_size(judged, side, view), paper)
+
+
+def on_pages(judged: Judged, drawing: Drawing, paper: str) -> bytes:
+    """The same of a drawing that is made already."""
+    size = paper_size(paper)
+    document = Document(drawing.block.title, stamp(judged), f"{drawing.side.upper()}, full size, 1:1")
     turned, tiles = fewest_pages(judged, drawing, size)
     _summary(judged, document, size, drawing, tiles)
     for tile in tiles.printed:
