@@ -6,7 +6,6 @@ in which it is true length. The right upright is the mirror image of the left; i
 """
 
 from dataclasses import dataclass
-from functools import lru_cache
 
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
@@ -31,9 +30,12 @@ __all__ = [
     "PROJECTION",
     "Drawing",
     "Extent",
+    "LeftViews",
     "Side",
     "TitleBlock",
     "full_size",
+    "left_views",
+    "of_views",
     "title_block",
 ]
 
@@ -53,34 +55,34 @@ class Drawing:
     block: TitleBlock
 
 
-class _Same:
-    """A judged sheet that is the same only as itself."""
+@dataclass(frozen=True, slots=True)
+class LeftViews:
+    """The views of the left upright, of which both sides' drawings are made."""
 
-    def __init__(self, judged: Judged) -> None:
-        self.judged = judged
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Same) and other.judged is self.judged
-
-    def __hash__(self) -> int:
-        return id(self.judged)
+    front: View
+    from_side: View
+    auxiliary: View
+    extent: Extent
 
 
-@lru_cache(maxsize=2)  # left and right, as PDF and as SVG, are drawn from the same views
-def _views(same: _Same, extent: Extent) -> tuple[View, View, View]:
-    judged = same.judged
-    return front_view(judged, extent), side_view(judged, extent), auxiliary_view(judged)
+def left_views(judged: Judged, extent: Extent = "upright") -> LeftViews:
+    """Every view, empty where nothing of it is known."""
+    return LeftViews(front_view(judged, extent), side_view(judged, extent), auxiliary_view(judged), extent)
 
 
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
     """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
-    front, from_side, square = _views(_Same(judged), extent)
+    return of_views(judged, side, left_views(judged, extent))
+
+
+def of_views(judged: Judged, side: Side, views: LeftViews) -> Drawing:
+    """The same of views that are drawn already."""
     items: list[PaperItem] = []
     right_edge = 0.0
-    seen_from_side = (from_side, "seen from outside the car", "front", "rear")
-    in_front = (front, "seen from the front", "inboard", "outboard")
+    seen_from_side = (views.from_side, "seen from outside the car", "front", "rear")
+    in_front = (views.front, "seen from the front", "inboard", "outboard")
     pair = (in_front, seen_from_side) if judged.shown_in == "inch" else (seen_from_side, in_front)
-    for view, *words in (*pair, (square, "square to the axis", "front", "rear")):
+    for view, *words in (*pair, (views.auxiliary, "square to the axis", "front", "rear")):
         if not view.items:
             continue
         shift = right_edge - view.frame.left
@@ -94,7 +96,7 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
     size = (
         PaperBox(0.0, 0.0, frame.width + 2 * _EDGE, frame.height + 2 * _EDGE) if items else PaperBox(0.0, 0.0, 0.0, 0.0)
     )
-    return Drawing(side, extent, placed, size, title_block(judged))
+    return Drawing(side, views.extent, placed, size, title_block(judged))
 
 
 def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[PaperItem]:
