@@ -1,8 +1,9 @@
 """Does the place of the caliper round the clock agree with what else says where it stands."""
 
-from math import degrees, pi, sin
+from math import degrees, pi, radians, sin
 
 from rules.checks.agreement.tie import PRACTICE, impossible, odd
+from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
@@ -13,8 +14,8 @@ from rules.sheet.welds import PadsStand
 from rules.tables.sources import GEOMETRY
 from rules.values.corner.stand_ins import STANDS
 
-USUAL = (60.0, 115.0)
-"""deg from straight up, ahead or behind: above and below stand the pivots. Common practice, no source."""
+USUAL = Limits(other={"least": (radians(60), "rad"), "most": (radians(115), "rad")})
+"""From straight up, ahead or behind: above and below stand the pivots. Common practice, no source."""
 QUARTER = 60.0
 """deg off the middle of a quarter turn: 45 is its end, and a tape is not an angle finder."""
 
@@ -23,16 +24,17 @@ QUARTER = 60.0
     "caliper-beside-axle",
     step="caliper",
     title="Caliper ahead or behind",
-    good="60 to 115 deg from straight up",
+    limits=USUAL,
+    good="{least} to {most} from straight up",
     watch="beyond, and not confirmed",
     source=PRACTICE,
 )
-def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed) -> Judgement:
+def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed, limits: Limits) -> Judgement:
     """How far round from straight up the caliper stands."""
     if clock is None:
         raise DoesNotApply("the caliper's place is not entered")
     text = "The caliper stands {clock} from straight up"
-    if within(abs(degrees(clock)), *USUAL):
+    if within(abs(clock), limits.other["least"][0], limits.other["most"][0]):
         return Judgement("good", f"{text}.")
     return odd(f"{text}, where pivots and arms are near.", "caliper.clock", confirmed)
 
