@@ -9,6 +9,7 @@ from rules.checks.agreement import (
 )
 from rules.checks.agreement import (
     caliper_place,
+    fasteners,
     metals,
     same_figure,
     small_sizes,
@@ -83,6 +84,7 @@ MODULES: Mapping[ModuleType, Group] = {
     strength: "strength",
     bolts: "strength",
     gives_first: "strength",
+    fasteners: "fit",
     unusual: "fit",
     same_figure: "fit",
     small_sizes: "fit",

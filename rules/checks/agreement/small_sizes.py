@@ -10,8 +10,6 @@ from rules.sheet.confirmed import Confirmed
 LENGTHS = (
     T("rotor-place-and-caliper", "Place of the rotor and caliper", "rotor.face_to_rotor", "caliper.outboard_reach",
       usual=(0.75, 1.45), why="the rotor stands about as far inboard of the wheel's face as its caliper reaches outboard"),
-    T("hat-inside-band", "Hat and braking band", "rotor.hat_outside_diameter", "rotor.band_inside_diameter",
-      usual=(0.75, 1.0), never=(0.3, 1.03), why="the hat stands inside the band the pads rub on"),
     T("hat-and-rotor", "Hat and rotor", "rotor.hat_outside_diameter", "rotor.diameter",
       usual=(0.46, 0.8), never=(0.2, 0.95), why="the ring stands out all round the hat"),
     T("reaches-of-caliper", "Both reaches of the caliper", "caliper.inboard_reach", "caliper.outboard_reach",
