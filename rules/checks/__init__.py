@@ -13,6 +13,7 @@ from rules.checks.agreement import (
     metals,
     same_figure,
     small_sizes,
+    tyres,
     unusual,
     use,
 )
@@ -85,6 +86,7 @@ MODULES: Mapping[ModuleType, Group] = {
     bolts: "strength",
     gives_first: "strength",
     fasteners: "fit",
+    tyres: "fit",
     unusual: "fit",
     same_figure: "fit",
     small_sizes: "fit",

@@ -19,8 +19,8 @@ GAP = (
 )
 LUG = "Thickness of one lug the bolt goes through: one plate of the bracket, or the boss of a single-shear joint."
 SIDE = (
-    "Ball joint: the side on which its stud leaves the ball; single shear: the side on which its one lug stands. Until it is "
-    "entered both sides count as taken."
+    "The side on which a ball joint's stud leaves the ball, or on which the one lug of single shear stands; empty for double "
+    "shear. Until it is entered both sides count as taken."
 )
 EDGE = "From the bolt hole's centre straight to the nearest edge of the lug."
 

@@ -110,13 +110,15 @@ class Pivots(Step):
     upper_retained: bool = ask(
         "Upper joint kept if it pulls out",
         "yes or no",
-        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
+        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out? Of a bought "
+        "ball joint: does its own housing close over the ball, and does it stand the way round its maker meant?",
         may_be_empty=True,
     )
     lower_retained: bool = ask(
         "Lower joint kept if it pulls out",
         "yes or no",
-        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
+        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out? Of a bought "
+        "ball joint: does its own housing close over the ball, and does it stand the way round its maker meant?",
         may_be_empty=True,
     )
     spring_on: SpringOn = ask(

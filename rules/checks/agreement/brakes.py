@@ -15,9 +15,9 @@ LENGTHS = (
     T("piston-behind-pad", "Piston and pad height", "caliper.piston_diameter", "brakes.pad_height",
       usual=(0.62, 1.2), why="a piston is about as wide as the pad it pushes is high"),
     T("pad-inside-caliper", "Pad and caliper length", "brakes.pad_length", "caliper.length",
-      usual=(0.48, 0.93), never=(0.15, 1.0), why="the caliper holds its pads between its own two ends"),
+      usual=(0.4, 0.95), never=(0.15, 1.0), why="the caliper holds its pads between its own two ends"),
     T("bracket-holes-and-caliper", "Caliper bolts and length", "plate.bracket_hole_spacing", "caliper.length",
-      usual=(0.52, 1.02), never=(0.1, 1.2), why="a caliper's two bolts or slide pins stand near its ends"),
+      usual=(0.35, 1.02), never=(0.1, 1.2), why="a caliper's two bolts or slide pins stand near its ends"),
     T("pad-worn-below-new", "Pad worn and new", "brakes.pad_thickness_worn", "brakes.pad_thickness_new",
       usual=(0.16, 0.31), never=(0.0, 1.0), why="a pad is changed when a tenth to a half of it is left"),
     T("piston-travel-and-pad", "Piston travel and pad", "brakes.piston_travel", "brakes.pad_thickness_new",
@@ -55,37 +55,36 @@ def tied_speeds(
 
 
 @check(
-    "pistons-behind-pad",
+    "pistons-along-pad",
     step="brakes",
-    title="Pistons side by side and pad",
+    title="Pistons along the pad",
     limits=Between("1", 0.45, 0.88, most=1.0),
-    good="the pistons of one side are together {low} to {high} of the pad's length",
-    watch="less, or to {most}, and not confirmed",
+    good="the pistons of one side take {low} to {high} of the pad's length",
+    watch="beyond, and not confirmed",
     stop="more than {most}",
     source=PRACTICE,
     grade="common practice",
 )
-def pistons_behind_pad(
+def pistons_along_pad(
     piston_diameter: Mm | None,
     pistons_per_side: int | None,
     pad_length: Mm | None,
     confirmed: Confirmed,
     limits: Between,
 ) -> Judgement:
-    """Pistons stand side by side behind the pad they push."""
+    """The pistons stand in a row behind the pad they push."""
     if piston_diameter is None or pistons_per_side is None or pad_length is None:
-        raise DoesNotApply("pistons and pad are not all entered")
-    row = piston_diameter * pistons_per_side
-    figures = {"row": (row, "mm")}
-    text = f"{pistons_per_side} x {{piston_diameter}} side by side are {{row}}; the pad is {{pad_length}} long."
-    verdict = limits.verdict(row / pad_length)
+        raise DoesNotApply("pistons and the pad's length are not all entered")
+    figures = {"row": (pistons_per_side * piston_diameter, "mm")}
+    text = "The pistons of one side side by side are {row} long, the pad {pad_length}"
+    verdict = limits.verdict(pistons_per_side * piston_diameter / pad_length)
     if verdict == "good":
-        return Judgement(verdict, text, figures=figures)
-    if verdict == "watch":
-        return odd(text, "caliper.pistons_per_side", confirmed, figures)
-    return Judgement(
-        "stop", f"{text} They do not fit.", "Count the pistons on one side only, and measure one.", figures
-    )
+        return Judgement("good", f"{text}.", figures=figures)
+    if verdict == "stop":
+        return Judgement(
+            "stop", f"{text}: they do not fit.", "Count the pistons of one side only, and measure one.", figures
+        )
+    return odd(f"{text}: they are spread along the most of it.", "caliper.pistons_per_side", confirmed, figures)
 
 
 @check(

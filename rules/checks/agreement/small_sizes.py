@@ -10,6 +10,8 @@ from rules.sheet.confirmed import Confirmed
 LENGTHS = (
     T("rotor-place-and-caliper", "Place of the rotor and caliper", "rotor.face_to_rotor", "caliper.outboard_reach",
       usual=(0.75, 1.45), why="the rotor stands about as far inboard of the wheel's face as its caliper reaches outboard"),
+    T("hat-inside-band", "Hat and braking band", "rotor.hat_outside_diameter", "rotor.band_inside_diameter",
+      usual=(0.75, 1.0), never=(0.3, 1.03), why="the hat stands inside the band the pads rub on"),
     T("hat-and-rotor", "Hat and rotor", "rotor.hat_outside_diameter", "rotor.diameter",
       usual=(0.46, 0.8), never=(0.2, 0.95), why="the ring stands out all round the hat"),
     T("reaches-of-caliper", "Both reaches of the caliper", "caliper.inboard_reach", "caliper.outboard_reach",
@@ -22,7 +24,7 @@ LENGTHS = (
 STUD, BOLT = "the stud's diameter", "the bolt's diameter"
 ON_THREADS = (
     T("wheel-pad-and-stud", "Metal at the stud hole and stud", "wheel.pad_thickness", "hub.stud_thread",
-      usual=(0.7, 1.35), other_called=STUD, why="a wheel is about one stud thick where its nuts bear"),
+      usual=(0.22, 1.5), other_called=STUD, why="a cast wheel is about one stud thick where its nuts bear, a steel one a third"),
     T("pocket-and-stud", "Nut pocket and stud", "wheel.nut_pocket", "hub.stud_thread",
       usual=(1.9, 3.6), never=(1.4, 12.0), other_called=STUD, why="a socket goes into it, over a nut of nearly two studs"),
     T("hat-and-stud", "Metal of the hat and stud", "rotor.hat_thickness", "hub.stud_thread",

@@ -199,12 +199,15 @@ def rotor_hat_part(
     rotor_centre_bore: Mm,
     wheel_offset: Mm,
     rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
     band_inside: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
     """The rotor's hat: its disc between wheel and hub, its wall to the ring, and the web between the two.
 
-    >>> rotor_hat_part(160.0, 6.0, 70.0, 0.0, -40.0, 180.0, 400.0).text
+    A flat disc has no web of its own: the caliper closes on its middle as it does on the ring.
+
+    >>> rotor_hat_part(160.0, 6.0, 70.0, 0.0, -40.0, 20.0, 180.0, 400.0).text
     'rotor hat: 3 shapes, wheel'
     """
     if hat_thickness <= 0:
@@ -220,7 +223,7 @@ def rotor_hat_part(
         ring(middle, SPINDLE, bore, hat_diameter / 2, wheel_offset - hat_thickness, wheel_offset),
         ring(middle, SPINDLE, wall, hat_diameter / 2, low, high),
     ]
-    if band_inside > hat_diameter + 0.1:
+    if band_inside > hat_diameter + 0.1 and hat_thickness < rotor_working_thickness:
         web = (rotor_plane_offset - hat_thickness / 2, rotor_plane_offset + hat_thickness / 2)
         shapes.append(ring(middle, SPINDLE, wall, band_inside / 2, *web))
     return turning("rotor hat", wheel_centre_height, *shapes)

@@ -114,9 +114,9 @@ A36 = {"upright.material": "a36 plate"}
         ("caliper-away-from-arm", {**ARM, "steering.tie_rod_ahead": "120 mm"}, "good"),
         ("caliper-away-from-arm", {**ARM, "steering.tie_rod_ahead": "-120 mm"}, "watch"),
         # Two pistons of 30 mm are 60 mm long: 0.45 and 0.88 of the pad are 133.3 and 68.2 mm.
-        ("pistons-behind-pad", {**TWO, "brakes.pad_length": "133 mm"}, "good"),
-        ("pistons-behind-pad", {**TWO, "brakes.pad_length": "134 mm"}, "watch"),
-        ("pistons-behind-pad", {**TWO, "brakes.pad_length": "68 mm"}, "watch"),
+        ("pistons-along-pad", {**TWO, "brakes.pad_length": "133 mm"}, "good"),
+        ("pistons-along-pad", {**TWO, "brakes.pad_length": "134 mm"}, "watch"),
+        ("pistons-along-pad", {**TWO, "brakes.pad_length": "68 mm"}, "watch"),
         # The thinner part is 8 mm: half of it is 4, 0.98 of it 7.84.
         ("upper-leg-suits-metal", {**THIN, "joint_upper.leg": "4 mm"}, "good"),
         ("upper-leg-suits-metal", {**THIN, "joint_upper.leg": "3.9 mm"}, "watch"),

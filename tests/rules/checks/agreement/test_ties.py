@@ -22,11 +22,10 @@ rotor-inside-wheel: 100 | 50 87 | 49 25 88 97 | 24 98
 minimum-below-new: 100 | 75 98 | 74 30 99 100 | 29 101
 finished-below-new: 100 | 25 100 | 24 10 | 9 101
 band-on-rotor: 100 | 45 78 | 44 20 79 95 | 19 96
-hat-inside-band: 1000 | 700 1000 | 699 200 1001 1005 | 199 1006
 wheel-suits-smallest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
 wheel-suits-largest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
-pad-inside-caliper: 100 | 48 93 | 47 15 94 100 | 14 101
-bracket-holes-and-caliper: 100 | 52 102 | 51 10 103 120 | 9 121
+pad-inside-caliper: 100 | 40 95 | 39 15 96 100 | 14 101
+bracket-holes-and-caliper: 100 | 35 102 | 34 10 103 120 | 9 121
 bearing-before-mount-face: 100 | 39 77 | 38 78 |
 hub-bolts-square: 100 | 75 145 | 74 15 146 700 | 14 701
 rows-in-hub: 100 | 40 79 | 39 0 80 200 | -1 201
@@ -64,7 +63,7 @@ arm-root-and-tie-rod-end: -20 | -80 40 | -81 41 |
 beam-inside-plate: 100 | 33 65 | 32 0 66 100 | 101
 beam-nearly-square: 100 | 60 118 | 59 119 |
 beam-wall-and-plate: 100 | 42 82 | 41 83 |
-caliper-bolts-derived: 38 | 30 46 | 29 47 |
+caliper-bolts-derived: 40 | 32 48 | 31 49 |
 bracket-offset-derived: 40 | 34 46 | 33 47 |
 caliper-weld-along-bracket: 100 | 60 100 | 59 10 101 105 | 9 106
 caliper-weld-apart: 100 | 90 110 | 89 5 111 1500 | 4 1501
@@ -122,11 +121,12 @@ beam-corner-and-wall: 100 | 125 245 | 124 246 |
 arm-wall-and-width: 100 | 8 15.6 | 7 1 16.6 50 | 0 51
 landing-and-bump: 100 | 80 155 | 79 156 |
 rotor-place-and-caliper: 100 | 75 145 | 74 146 |
+hat-inside-band: 100 | 75 100 | 74 30 101 103 | 29 104
 hat-and-rotor: 100 | 46 80 | 45 20 81 95 | 19 96
 reaches-of-caliper: 100 | 85 165 | 84 166 |
 caliper-over-band: 100 | 12 23 | 11 2 24 50 | 1 51
 caliper-along-rotor: 100 | 42 80 | 41 10 81 120 | 9 121
-wheel-pad-and-stud: 10 | 7 13.5 | 6.9 13.6 |
+wheel-pad-and-stud: 10 | 2.2 15 | 2.1 15.1 |
 pocket-and-stud: 10 | 19 36 | 18.9 14 36.1 120 | 13.9 120.1
 hat-and-stud: 10 | 4.2 8 | 4.1 8.1 |
 flange-and-stud: 10 | 6 11.7 | 5.9 11.8 |
