@@ -190,6 +190,9 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
             lines += _wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
             if finding.change:
                 lines += _wrapped(f"{'':<8}", f"To change: {finding.change}")
+    shown = [finding for finding in judged.findings if finding.verdict == "shown"]
+    for finding in shown:
+        lines += _wrapped("SHOWN   ", finding.text)
     for verdict in ("good", "not judged", "does not apply"):
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
@@ -303,7 +306,9 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
             *_wrapped("    ", f"= {entry['formula']}"),
             *_wrapped("    ", f"source: {entry['source']}"),
         ]
-    limits = [f"    {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word]]
+    from rules.graph.results import LIMITS_OF
+
+    limits = [f"    {word}: {entry[word]}" for word in LIMITS_OF if entry[word]]
     source = _wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
     return [f"{entry['id']} [{entry['step']}, {entry['group']}] {entry['title']}", *limits, *source]
 

@@ -45,7 +45,8 @@ from rules.checks.strength import (
     bolts,
     gives_first,
     loads,
-    strength,
+    metal,
+    parts,
     welds,
 )
 from rules.checks.wheel_end import (
@@ -77,7 +78,8 @@ MODULES: Mapping[ModuleType, Group] = {
     bearing: "strength",
     stops: "brakes",
     welds: "strength",
-    strength: "strength",
+    metal: "strength",
+    parts: "strength",
     bolts: "strength",
     gives_first: "strength",
     unusual: "fit",

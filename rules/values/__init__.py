@@ -29,7 +29,9 @@ from rules.values.strength import (
     bearing,
     bolts,
     loads,
+    multiples,
     pivot_bolts,
+    stances,
     upright,
     welds,
 )
@@ -64,6 +66,8 @@ MODULES = (
     rub,
     plate,
     cost,
+    multiples,
+    stances,
     loads,
     bearing,
     brakes,

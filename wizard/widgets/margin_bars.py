@@ -18,7 +18,8 @@ WORD = 9
 """Cells for the verdict word, as in the list of verdicts."""
 BLOCKS, ASCII = ("█", "░"), ("#", ".")
 ORDERING = check_id("what-gives-first")
-"""The check that compares the parts with each other; every other one judges a part by itself."""
+COMPARING = (ORDERING, check_id("strength-least"))
+"""The checks that compare the parts with each other; every other one judges a part by itself."""
 
 
 class MarginRow(NamedTuple):
@@ -41,7 +42,7 @@ def judging(judged: Judged) -> dict[str, Finding]:
     margins = trade().of_role(SAFETY)
     for name, node in trade().checks.items():
         for given in node.inputs:
-            if name != ORDERING and given.origin in margins:
+            if name not in COMPARING and given.origin in margins:
                 rivals = [found[name], by_value.get(given.origin, found[name])]
                 by_value[given.origin] = min(rivals, key=lambda finding: WORST_FIRST.index(finding.verdict))
     return by_value
@@ -53,19 +54,24 @@ def margin_rows(
     """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
 
     words: verdict by value name. A row too long for the width loses its end: word, part, bar and factor come first.
+    Behind the factor stands what it is counted on, and in a second column the same on yield where that is known.
     ascii_only: for terminals without block characters.
     """
     if not ranked:
         return []
     factors = [show(one.factor, "1", "metric") for one in ranked]
     cases = [f"{one.case}, estimate" if one.estimated else one.case for one in ranked]
-    part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
-    spare = width - WORD - part_wide - factor_wide - case_wide - len("    x  ")
+    kinds = [one.kind for one in ranked]
+    yields = ["" if one.on_yield is None else show(one.on_yield, "1", "metric") for one in ranked]
+    texts = ([one.part for one in ranked], factors, kinds, yields, cases)
+    part_wide, factor_wide, kind_wide, yield_wide, case_wide = (_widest(each) for each in texts)
+    spare = width - WORD - part_wide - factor_wide - kind_wide - yield_wide - case_wide - len("    x        ")
     bar_wide = min(max(spare, LEAST_BAR), MOST_BAR)
     rows = []
-    for one, factor, case in zip(ranked, factors, cases, strict=True):
+    for one, factor, kind, on_yield, case in zip(ranked, factors, kinds, yields, cases, strict=True):
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
-        text = f"{one.part:<{part_wide}}  {bar} {factor:>{factor_wide}} x  {case}".rstrip()
+        numbers = f"{factor:>{factor_wide}} x  {kind:<{kind_wide}}  {on_yield:>{yield_wide}}"
+        text = f"{one.part:<{part_wide}}  {bar} {numbers}  {case}".rstrip()
         rows.append(MarginRow(one.value, words.get(one.value, ""), text[: max(0, width - WORD)]))
     return rows
 

@@ -28,7 +28,7 @@ from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_stren
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
 from rules.values.optional_step import answered, needed, whole
-from rules.values.strength.loads import NOT_ASKED
+from rules.values.strength.multiples import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
 
 ELASTIC = (
@@ -150,7 +150,7 @@ def hub_bolts_safety(
             for pull, shear in zip(pulls, shears, strict=True)
         )
         factors.append((factor_of(hub_bolt_strength.proof, stress), case.case, "proof load of a hub bolt"))
-    return worst("hub bolts", factors)
+    return worst("hub bolts", factors, "proof load", hub_bolt_strength.yields / hub_bolt_strength.proof)
 
 
 @value(
@@ -229,7 +229,7 @@ def wheel_studs_safety(
         shear = hypot(x, z) / count + abs(case.brake_torque) / (count * radius)
         stress = pull_and_shear_stress(pull, shear, area, shear_area)
         factors.append((factor_of(wheel_stud_strength.proof, stress), case.case, "proof load of a wheel stud"))
-    return worst("wheel studs", factors)
+    return worst("wheel studs", factors, "proof load", wheel_stud_strength.yields / wheel_stud_strength.proof)
 
 
 def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: Thread) -> float:

@@ -16,7 +16,7 @@ from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam
 from rules.strength.bolts import group_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
-from rules.strength.margin import Margin, SafetyFactor
+from rules.strength.margin import CountedOn, Margin, SafetyFactor
 from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
 from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
 from rules.tables import sources
@@ -37,10 +37,13 @@ ENOUGH = 1000.0
 """A factor beyond this is shown as this: the part carries next to nothing."""
 
 
-def worst(part: str, factors: Iterable[tuple[float, str, str]]) -> Margin:
-    """The least of (factor; case; what gives). part: whose they are, in words."""
-    factor, case, limit = min(factors)
-    return Margin(min(factor, ENOUGH), case, limit, part=part)
+def worst(
+    part: str, factors: Iterable[tuple[float, str, str]], kind: CountedOn = "yield", yield_over: float | None = None
+) -> Margin:
+    """The least of (factor; case; what gives). part: whose they are, in words. yield_over: yield over what they count on."""
+    least, case, limit = min(factors)
+    factor = min(least, ENOUGH)
+    return Margin(factor, case, limit, part=part, kind=kind, on_yield=yield_over and min(factor * yield_over, ENOUGH))
 
 
 def factor_of(strength: float, stress: float) -> float:

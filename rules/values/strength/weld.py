@@ -119,6 +119,7 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         case,
         first.words,
         part=part,
+        on_yield=ways[-1].strength / worst,
         allowed=strictest.strength / strictest.omega / worst,
         allowed_limit=strictest.words,
     )

@@ -17,7 +17,7 @@ from wizard.paper.checklist_text import as_markdown, as_text
 
 PARTS = {
     "a": "plate_safety", "b": "snout_safety", "c": "tie_rod_safety", "d": "hub_bolts_safety", "e": "wheel_studs_safety",
-    "f": "hub_bearing_safety", "g": "steering_arm_safety",
+    "f": "bearing_static_safety", "g": "steering_arm_safety",
 }  # fmt: skip
 
 
