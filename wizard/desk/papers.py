@@ -1,20 +1,20 @@
 """Writing papers of the open sheet into the folder beside it."""
 
-from collections.abc import Sequence
 from pathlib import Path
 from typing import Literal
 
+from rules.shop.digest import sheet_digest
 from wizard.desk.session import Session
 from wizard.paper.checklist_text import as_markdown, as_text
-from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
+from wizard.paper.folder import ChangedByHand, Written, folder_beside, usual_paper, write_hand_over, write_papers
 
 __all__ = ["ChangedByHand", "What", "write"]
 
 What = Literal["text", "markdown", "welder", "folder"]
 
 
-def write(session: Session, what: What, *, overwrite: bool = False) -> tuple[Sequence[Path], Path]:
-    """Write one paper or the whole folder; what was written, and the folder.
+def write(session: Session, what: What, *, overwrite: bool = False) -> tuple[Written, Path]:
+    """Write one paper or the whole folder; what was written and what taken away, and the folder.
 
     Raises CannotSave, and ChangedByHand where a paper was changed by hand since and is not to be replaced.
     """
@@ -27,4 +27,4 @@ def write(session: Session, what: What, *, overwrite: bool = False) -> tuple[Seq
         name, text = "checklist_welder.txt", as_text(judged, document, "welder")
     else:
         name, text = "checklist.txt", as_text(judged, document)
-    return write_papers({name: text.encode()}, folder, overwrite=overwrite), folder
+    return write_papers({name: text.encode()}, folder, sheet_digest(judged.sheet), overwrite=overwrite), folder

@@ -19,12 +19,9 @@ from wizard.desk.words import lines, plain, verdict
 from wizard.screens.findings import about_finding, entry_behind
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
-from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
+from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, counted_on, judging, margin_rows
 
-HEADING = (
-    f"What gives first: strength over the worst load, what that is counted on, and the same on yield where it is known. A full "
-    f"bar is {FULL_BAR:g} times or more."
-)
+HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKED = name("strength_asked")
 ASKING = name("loads.judge_strength")
 ROOM_BESIDE = 3
@@ -98,7 +95,7 @@ class GivesFirstScreen(Screen[str | None]):
         return house_of(self).drawing == "plain"
 
     def _about(self, one: Ranked) -> Content:
-        told = [plain(f"Worst case: {one.case}; {one.limit}.", "bold")]
+        told = [plain(f"Worst case: {one.case}; {one.limit}. Counted on {counted_on(one)}.", "bold")]
         finding = judging(self._session.judged).get(one.value)
         if finding is not None:
             told.append(about_finding(finding))

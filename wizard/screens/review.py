@@ -121,10 +121,10 @@ class Review(Vertical):
         except ChangedByHand as reason:
             self._ask_to_replace(what, str(reason))
         else:
-            names = (
-                printable(written[0]) if len(written) == 1 else f"{count(len(written), 'file')} in {printable(folder)}"
-            )
-            self.say(f"Written: {names}")
+            papers = written.papers
+            names = printable(papers[0]) if len(papers) == 1 else f"{count(len(papers), 'file')} in {printable(folder)}"
+            gone = ", ".join(printable(path.name) for path in written.removed)
+            self.say(f"Written: {names}" + (f". Removed, of earlier answers: {gone}" if gone else ""))
 
     def _ask_to_replace(self, what: "What", reason: str) -> None:
         answers = [("leave", "Leave it, write nothing"), ("replace", "Replace it: what was changed in it is lost")]

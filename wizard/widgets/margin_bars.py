@@ -54,26 +54,34 @@ def margin_rows(
     """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
 
     words: verdict by value name. A row too long for the width loses its end: word, part, bar and factor come first.
-    Behind the factor stands what it is counted on, and in a second column the same on yield where that is known.
+    Where there is room, what the factor is counted on stands last, with the same on yield where that is another figure.
     ascii_only: for terminals without block characters.
     """
     if not ranked:
         return []
     factors = [show(one.factor, "1", "metric") for one in ranked]
     cases = [f"{one.case}, estimate" if one.estimated else one.case for one in ranked]
-    kinds = [one.kind for one in ranked]
-    yields = ["" if one.on_yield is None else show(one.on_yield, "1", "metric") for one in ranked]
-    texts = ([one.part for one in ranked], factors, kinds, yields, cases)
-    part_wide, factor_wide, kind_wide, yield_wide, case_wide = (_widest(each) for each in texts)
-    spare = width - WORD - part_wide - factor_wide - kind_wide - yield_wide - case_wide - len("    x        ")
+    part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
+    spare = width - WORD - part_wide - factor_wide - case_wide - len("    x  ")
+    kinds = [counted_on(one) for one in ranked]
+    if spare - _widest(kinds) - 2 >= LEAST_BAR:
+        spare -= _widest(kinds) + 2
+    else:
+        kinds = ["" for _ in ranked]
     bar_wide = min(max(spare, LEAST_BAR), MOST_BAR)
     rows = []
-    for one, factor, kind, on_yield, case in zip(ranked, factors, kinds, yields, cases, strict=True):
+    for one, factor, case, kind in zip(ranked, factors, cases, kinds, strict=True):
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
-        numbers = f"{factor:>{factor_wide}} x  {kind:<{kind_wide}}  {on_yield:>{yield_wide}}"
-        text = f"{one.part:<{part_wide}}  {bar} {numbers}  {case}".rstrip()
+        text = f"{one.part:<{part_wide}}  {bar} {factor:>{factor_wide}} x  {case:<{case_wide}}  {kind}".rstrip()
         rows.append(MarginRow(one.value, words.get(one.value, ""), text[: max(0, width - WORD)]))
     return rows
+
+
+def counted_on(one: Ranked) -> str:
+    """What a factor is counted on, and what it would be on yield where that is another figure."""
+    if one.on_yield is None or one.kind == "yield":
+        return one.kind
+    return f"{one.kind} ({show(one.on_yield, '1', 'metric')} on yield)"
 
 
 def _widest(texts: Iterable[str]) -> int:
