@@ -112,7 +112,7 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding]) -> tuple[str, ...
     missing = set(sheet.missing)
     if strength_is_asked(sheet):
         wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
-        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS}
+        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
     return tuple(name for name in FIELDS if name in missing)
 
 

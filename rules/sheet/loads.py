@@ -1,7 +1,7 @@
 """How hard the corner is used, and which way the links lie: what every judgement of strength starts from."""
 
 from rules.graph.asking import Step, StepPart, ask
-from rules.measure.units import Mm, Newton, Rad, Ratio
+from rules.measure.units import Mm, MPa, Newton, Rad, Ratio
 
 
 class MultiplesAsked(StepPart):
@@ -142,12 +142,81 @@ class Loads(MultiplesAsked, Step):
         between=("500 N", "500 kN"),
         usual=("20 kN", "200 kN"),
     )
+    tie_rod_wall: Mm = ask(
+        "Tie rod wall",
+        "length",
+        "Wall of the tie rod's tube; half its diameter for a solid bar. Its diameter is asked under arms.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "50 mm"),
+        usual=("2.5 mm", "16 mm"),
+        reading_error="0.05 mm",
+    )
+    tie_rod_yield: MPa = ask(
+        "Yield strength of the tie rod",
+        "pressure",
+        "Off the tube's certificate. Until it is entered the softest published mild steel stands in.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    arm_wall: Mm = ask(
+        "Wall of arm without the spring",
+        "length",
+        "Wall of the tubes of the arm the spring does not act on. Their diameter is asked under arms.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "20 mm"),
+        usual=("2.5 mm", "8 mm"),
+        reading_error="0.05 mm",
+    )
+    arm_yield: MPa = ask(
+        "Yield strength of that arm",
+        "pressure",
+        "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
+        "steel stands in.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    tie_rod_stud_diameter: Mm = ask(
+        "Tie-rod end stud diameter",
+        "length",
+        "Of the outer tie-rod joint's stud or bolt where it leaves the steering arm; the thread's root where it is threaded.",
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "50 mm"),
+        usual=("10 mm", "25 mm"),
+        reading_error="0.1 mm",
+    )
+    tie_rod_stud_reach: Mm = ask(
+        "Tie-rod end stud reach",
+        "length",
+        "From the steering arm's face to the middle of the joint's ball. 0 where the joint is held in double shear.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "80 mm"),
+        usual=("10 mm", "40 mm"),
+        reading_error="0.5 mm",
+    )
+    tie_rod_stud_yield: MPa = ask(
+        "Yield strength of that stud",
+        "pressure",
+        "From its maker, or of the bolt's grade.",
+        may_be_empty=True,
+        further=True,
+        between=("200 MPa", "1600 MPa"),
+        usual=("350 MPa", "1100 MPa"),
+    )
     centre_of_gravity_height: Mm = ask(
         "Height of centre of gravity",
         "length",
         "Of the loaded car above the ground: scales under the front wheels, level and then with the rear lifted. Until it is "
         "entered it counts as 0.425 of the track, so that a corner of 1 g puts 1.85 times the standing load on the outer wheel.",
         may_be_empty=True,
+        further=True,
         between=("200 mm", "1800 mm"),
         usual=("400 mm", "950 mm"),
         reading_error="25 mm",

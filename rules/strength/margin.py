@@ -43,10 +43,12 @@ class WeldMargin(Margin):
     """A weld's, with what the code for steady loads makes of it.
 
     allowed: times the load that the code allows, 1 where it is just met. allowed_limit: what the code counts, in words.
+    hits: how many such loads, from none to full and back, a weld stands until it cracks; nought where that is not known.
     """
 
     allowed: float
     allowed_limit: str
+    hits: float
 
     def __new__(
         cls,
@@ -59,10 +61,11 @@ class WeldMargin(Margin):
         on_yield: float | None = None,
         allowed: float = inf,
         allowed_limit: str = "",
+        hits: float = 0.0,
     ) -> Self:
         """factor: strength over load, above 0."""
         made = super().__new__(cls, factor, case, limit, part=part, kind=kind, on_yield=on_yield)
-        made.allowed, made.allowed_limit = allowed, allowed_limit
+        made.allowed, made.allowed_limit, made.hits = allowed, allowed_limit, hits
         return made
 
 

@@ -213,6 +213,13 @@ EN_10219 = Source(
     "EN 10219-2", "European Committee for Standardization", "Cold formed welded structural hollow sections",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
+EN_1993_1_8 = Source(
+    "EN 1993-1-8", "European Committee for Standardization", "Design of steel structures: design of joints", "2005", "memory",
+    "standard",
+)  # fmt: skip
+EN_1993_1_9 = Source(
+    "EN 1993-1-9", "European Committee for Standardization", "Design of steel structures: fatigue", "2005", "memory", "standard",
+)  # fmt: skip
 FED_STD_H28 = Source(
     "FED-STD-H28/2B", "United States, General Services Administration", "Screw-Thread Standards for Federal Services",
     "1991", "a quotation", "handbook",

@@ -28,12 +28,17 @@ from rules.values.strength import (
     arms,
     bearing,
     bolts,
+    fixings,
+    joints,
     loads,
     multiples,
     pivot_bolts,
     stances,
     upright,
     welds,
+)
+from rules.values.strength import (
+    links as strength_links,
 )
 from rules.values.wheel_end import (
     cost,
@@ -76,6 +81,9 @@ MODULES = (
     arms,
     bolts,
     pivot_bolts,
+    strength_links,
+    joints,
+    fixings,
     levers,
     stand_ins,
     wheel_parts,

@@ -86,6 +86,19 @@ METAL: tuple[Member, ...] = (
     _part("snout", "snout-strength", "upright", "Snout at its root",
           "A fixed snout, bent by the wheel. A sharp corner or a weld at the root can halve this.",
           "A larger snout, turned from bar, with a generous radius.", "upright.snout_diameter"),
+    _part("wall_under_arm", "wall-under-steering-arm", "upright", "Wall under the steering arm",
+          "The flat wall of a tube or channel that the steering arm is welded to, by yield lines.",
+          "A thicker wall or a pad, a wider or higher arm, or the arm carried to the wall's edges.", "upright.arm_on_wall"),
+    _part("seam_weld", "beam-seam-weld", "upright", "Weld of beam to plate",
+          "The two runs along the beam's edges, by the shear that flows between beam and plate.",
+          "A larger leg, or less gap between the runs.", "upright.seam_leg"),
+    *(
+        _part(f"{which}_lug_bending", f"{which}-lug-bending", "bolts", f"Lugs of the {which} pivot, bent",
+              "The lugs' root under the part of the pivot's force that lies along the bolt.",
+              "Shorter or thicker lugs, both clamped through spacers, a gusset, or the bolt square to the force.",
+              f"bolts.{which}_lug_reach")
+        for which in ("upper", "lower")
+    ),
     *(
         _part(f"{which}_pivot_lug", f"{which}-pivot-lug", "bolts", f"Lugs of the {which} pivot",
               "Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted.",
@@ -100,6 +113,9 @@ BOLTED: tuple[Member, ...] = (
               "A larger bolt, double shear, or a shorter spacer: the gap bends the bolt.", f"bolts.{which}_gap")
         for which in ("upper", "lower")
     ),
+    _part("caliper_bolts", "caliper-bolts", "bolts", "Caliper bolts",
+          "The two bolts that hold the caliper, in the hardest stop.",
+          "Larger bolts, a higher grade, or bolts further apart."),
     _part("hub_bolts", "hub-bolts", "bolts", "Hub bolts",
           "Pull from tilting, and shear, in the worst of them. A loose joint breaks its bolts all the same.",
           "A higher grade, a larger bolt, or a hub with a wider pattern."),
@@ -109,10 +125,28 @@ BOLTED: tuple[Member, ...] = (
 )  # fmt: skip
 
 
+LINKS: tuple[Member, ...] = (
+    _part("tie_rod_column", "tie-rod-column", "loads", "Tie rod as a column",
+          "The straight rod under its worst push, by Euler and Johnson.",
+          "A larger tube or a thicker wall, or a longer steering arm, which lowers the push.", "loads.tie_rod_wall"),
+    _part("arm_legs", "arm-leg-columns", "loads", "Legs of the arm without the spring",
+          "Each straight leg under its worst push, by Euler and Johnson.", "A larger tube or a thicker wall.", "loads.arm_wall"),
+    _part("tie_rod_stud", "tie-rod-end-stud", "loads", "Stud of the tie-rod end",
+          "The stud where it leaves the steering arm, bent and sheared.",
+          "A thicker stud, one that stands out less, or the joint in double shear.", "loads.tie_rod_stud_reach"),
+)  # fmt: skip
+RATED: tuple[Member, ...] = tuple(
+    _part(f"{which}_joint", f"{which}-joint-rating", "bolts", f"{which.capitalize()} outer joint",
+          "The joint's rating square to its bolt and along it, against the force in each direction at once.",
+          "A joint rated higher, or its bolt turned square to the worst force.")
+    for which in ("upper", "lower")
+)  # fmt: skip
+
+
 @check(
     "{check}", step="{step}", title="{title}",
     limits=HOLDS, never_good=NEVER, shown=SHOWN, watch=WATCH, stop=STOP, source=NO_LIMIT,
-    try_changing=("{helps}",), each=METAL,
+    try_changing=("{helps}",), each=(*METAL, *LINKS),
 )  # fmt: skip
 def part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgement:
     """{meaning}"""
@@ -125,5 +159,17 @@ def part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgeme
     try_changing=("{helps}",), each=BOLTED,
 )  # fmt: skip
 def bolted_part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgement:
+    """{meaning}"""
+    return one_line(limits.verdict(part_safety), part_safety, change)
+
+
+@check(
+    "{check}", step="{step}", title="{title}",
+    limits=HOLDS, never_good="never: a maker's rating is for a new joint and one way of loading it", shown=SHOWN, watch=WATCH,
+    stop=STOP,
+    source=sources.MAKERS_ADVICE.saying("static ratings, far smaller along the bolt; 5 to 8 asked for a load that changes way"),
+    each=RATED,
+)  # fmt: skip
+def rated_part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgement:
     """{meaning}"""
     return one_line(limits.verdict(part_safety), part_safety, change)

@@ -133,6 +133,7 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
             "for this use",
             read="a quotation",
         ),
+        sources.EN_1993_1_9.at("Table 8.5", "hits to a crack: detail category 36, slope 3, from memory"),
     ),
     each=WELDS,
 )
@@ -142,7 +143,22 @@ def weld_strength(which_weld_safety: WeldSafetyFactor, limits: Holds) -> Judgeme
     verdict = limits.verdict(safety) if reaches(safety.allowed, 1.0) else "stop"
     found = one_line(verdict, safety, "A larger leg, longer runs, runs further apart, or welds all round.")
     text = f"{found.text} The code for steady loads allows {{allowed}} times this load ({safety.allowed_limit})."
-    return Judgement(verdict, text, found.change, {**found.figures, "allowed": (safety.allowed, "1")})
+    figures = {**found.figures, "allowed": (safety.allowed, "1")}
+    if safety.hits:
+        text += f" Sound welds of the worst kind crack after about {_hits(safety.hits)} such hits."
+    return Judgement(verdict, text, found.change, figures)
+
+
+def _hits(number: float) -> str:
+    """A count with one figure: more is not known.
+
+    >>> _hits(38_400.0), _hits(6.1), _hits(4e8)
+    ('40 000', '6', 'a million or more')
+    """
+    if number >= 1e6:
+        return "a million or more"
+    whole = max(round(number), 1)
+    return f"{round(whole, 1 - len(str(whole))):,}".replace(",", " ")
 
 
 @check(

@@ -16,7 +16,7 @@ from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.optional_step import answered
+from rules.values.optional_step import whole, whole_once_begun
 
 SUBJECT = "corner"
 BOTH = ({"which": "upper"}, {"which": "lower"})
@@ -52,8 +52,8 @@ def _between_lugs(which: str, kind: PivotKind, shear: Shear | None, width: float
         raise Waits(f"pivots.{which}_shear")
     if shear != "double":
         raise NotJudged(f"on which side the one lug of the {which} joint stands is not asked")
-    names = {f"{which}_ball_width": width, f"{which}_gap": gap}
-    wide, free = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    names = {f"bolts.{which}_ball_width": width, f"bolts.{which}_gap": gap}
+    wide, free = whole_once_begun("nothing is entered of the bolts and lugs", names)
     return float(wide / 2 + free)
 
 
@@ -91,9 +91,9 @@ def which_lugs_part(
     'upper lugs: 4 shapes, upright'
     """
     inner = _between_lugs(which, which_kind, which_shear, which_ball_width, which_gap)
-    names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_edge_distance": which_edge_distance}
-    thick, edge = answered("nothing is entered of the bolts and lugs", "bolts", **names)
-    (plate,) = answered("the plate is not drawn yet", "plate", thickness=plate_thickness)
+    names = {f"bolts.{which}_lug_thickness": which_lug_thickness, f"bolts.{which}_edge_distance": which_edge_distance}
+    thick, edge = whole_once_begun("nothing is entered of the bolts and lugs", names)
+    (plate,) = whole_once_begun("the plate is not drawn yet", {"plate.thickness": plate_thickness})
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
     if size(out) < 0.1:
@@ -136,8 +136,8 @@ def which_pivot_bolt_part(
     'upper pivot bolt: 3 shapes, upright'
     """
     inner = _between_lugs(which, which_kind, which_shear, which_ball_width, which_gap)
-    names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_thread": which_thread}
-    thick, thread = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    names = {f"bolts.{which}_lug_thickness": which_lug_thickness, f"bolts.{which}_thread": which_thread}
+    thick, thread = whole_once_begun("nothing is entered of the bolts and lugs", names)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     hexagon, face = hexagon_for(thread.diameter), inner + thick
     end = face + hexagon.nut + 2 * thread.pitch
@@ -197,14 +197,15 @@ def steering_arm_part(
     if steering_arm_form is None:
         raise NotJudged("the steering arm's form is not entered under upright strength", "upright.steering_arm_form")
     round_arm = steering_arm_form.startswith("round")
-    sizes = {"steering_arm_width": steering_arm_width}
+    sizes = {"upright.steering_arm_width": steering_arm_width}
     if not round_arm:
-        sizes["steering_arm_height"] = steering_arm_height
-    wide, *rest = answered("", "upright", form=steering_arm_form, **sizes)[1:]
-    loads = {"load_ahead": joint_steering_arm_load_ahead, "load_above": joint_steering_arm_load_above,
-             "load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
+        sizes["upright.steering_arm_height"] = steering_arm_height
+    wide, *rest = whole(sizes)
+    loads = {"joint_steering_arm.load_ahead": joint_steering_arm_load_ahead,
+             "joint_steering_arm.load_above": joint_steering_arm_load_above,
+             "joint_steering_arm.load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
     no_weld = "where the steering arm's root stands is not known: the place of its load from the weld is not entered"
-    ahead, above, inboard = answered(no_weld, "joint_steering_arm", **loads)
+    ahead, above, inboard = whole_once_begun(no_weld, loads)
     end = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
     root = minus(end, (ahead, -inboard, above))
     length = size(minus(end, root))

@@ -14,7 +14,7 @@ from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.optional_step import answered
+from rules.values.optional_step import whole_once_begun
 
 SUBJECT = "corner"
 STACK = sources.GEOMETRY
@@ -100,7 +100,7 @@ def hub_bolts_part(
     >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, "nut", -60.0, 400.0).text
     'hub bolts: 12 shapes, upright'
     """
-    (thickness,) = answered(NO_PLATE, "plate", thickness=plate_thickness)
+    (thickness,) = whole_once_begun(NO_PLATE, {"plate.thickness": plate_thickness})
     places = _hub_bolts(mount_bolts, mount_width, mount_height)
     hexagon = hexagon_for(mount_bolt_thread.diameter)
     back, front = mount_face_offset - thickness, mount_face_offset + mount_flange_thickness
@@ -126,9 +126,9 @@ def _outline(
     thickness: float | None,
 ) -> tuple[Outline, float]:
     """The plate's outline, x forward, and its thickness."""
-    places = {"spindle_from_top": top, "spindle_from_front": front}
-    sizes = answered(NO_PLATE, "plate", width=width, height=height, thickness=thickness, **places)
-    wide, high, thick, from_top, from_front = sizes
+    sizes = {"plate.width": width, "plate.height": height, "plate.thickness": thickness, "plate.spindle_from_top": top,
+             "plate.spindle_from_front": front}  # fmt: skip
+    wide, high, thick, from_top, from_front = whole_once_begun(NO_PLATE, sizes)
     outline = plate_outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward
@@ -352,10 +352,11 @@ def caliper_bracket_part(
     >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 280.0, -40.0, 1.5, 400.0).text
     'caliper bracket: revolved, upright'
     """
-    lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
-               "bracket_arm_offset": bracket_arm_offset}  # fmt: skip
-    free, wide, offset = answered("the caliper's bracket is not entered under upright strength", "upright", **lengths)
-    (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
+    lengths = {"upright.bracket_arm_length": bracket_arm_length, "upright.bracket_arm_width": bracket_arm_width,
+               "upright.bracket_arm_offset": bracket_arm_offset}  # fmt: skip
+    free, wide, offset = whole_once_begun("the caliper's bracket is not entered under upright strength", lengths)
+    drawn = {"plate.bracket_thickness": bracket_thickness}
+    (thickness,) = whole_once_begun("the caliper bracket is not drawn yet", drawn)
     edge = rotor_diameter / 2
     low, high = edge - free, edge + TRIMMED * (bracket_hole_diameter or 0.0)
     if low <= 0 or wide / 2 >= low:

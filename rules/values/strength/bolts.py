@@ -27,7 +27,7 @@ from rules.tables import sources
 from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
-from rules.values.optional_step import answered, needed, whole
+from rules.values.optional_step import needed, whole, whole_once_begun
 from rules.values.strength.multiples import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
 
@@ -175,8 +175,8 @@ def hub_bolt_thread_share(
     >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
     1.0
     """
-    begun = {"hub_bolt_engagement": hub_bolt_engagement, "hub_bolt_into": hub_bolt_into}
-    engaged, _ = answered("the hub bolts' thread engagement is not entered, so it was not judged", "bolts", **begun)
+    begun = {"bolts.hub_bolt_engagement": hub_bolt_engagement, "bolts.hub_bolt_into": hub_bolt_into}
+    engaged, _ = whole_once_begun("the hub bolts' thread engagement is not entered, so it was not judged", begun)
     into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
     tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile

@@ -108,7 +108,7 @@ def tie_rod_load(part_loads: CornerLoads) -> Newton:
     return _worst([case.tie_rod for case in part_loads.cases])
 
 
-def _legs(
+def legs_of(
     loads: CornerLoads, spring_on: SpringOn, lower: Hinge | None, upper: Hinge | None
 ) -> list[tuple[float, float]]:
     """Pull in both legs of the arm without the spring, case by case."""
@@ -148,7 +148,7 @@ def guiding_end_leg_load(
     >>> guiding_end_leg_load(loads, "lower arm", None, hinge, "front")
     500.0
     """
-    legs = _legs(corner_loads, spring_on, lower_hinge, upper_hinge)
+    legs = legs_of(corner_loads, spring_on, lower_hinge, upper_hinge)
     return max(abs(front if end == "front" else rear) for front, rear in legs)
 
 

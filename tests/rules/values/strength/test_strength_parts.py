@@ -59,7 +59,7 @@ def bolt_safety(bolt: PivotBolt, carried: CornerLoads) -> Margin:
 
 
 def lug_safety(bolt: PivotBolt, edge: float, strength: float, carried: CornerLoads) -> Margin:
-    return which_pivot_lug_safety(bolt, edge, strength, carried, "upper_pivot", "upper pivot lug")
+    return which_pivot_lug_safety(bolt, edge, None, strength, carried, "upper_pivot", "upper pivot lug")
 
 
 def loads(
@@ -179,7 +179,7 @@ def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
 def test_a_steering_arm_by_hand_and_its_forms() -> None:
     # 40 x 12 flat: 3200 and 960 mm3. Level pull 600-800: 1000 N at 100; upward 96 N: 31.25 + 10; shear 3.125 + 0.3
     pull = loads(("steering stop", {"rod": (600.0, 800.0, 96.0)}))
-    found = steering_arm_safety(steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 250.0, pull)
+    found = steering_arm_safety(steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 0.0, 0.0, 250.0, pull)
     assert found == pytest.approx(250 / (41.25**2 + 3 * 3.425**2) ** 0.5)
     assert steering_arm_section("round bar", 100.0, 20.0, None, None).modulus_u == pytest.approx(785.398, abs=1e-3)
     assert steering_arm_section("round tube", 100.0, 42.0, None, 5.0).area == pytest.approx(581.19, abs=0.01)
@@ -193,12 +193,12 @@ def test_a_steering_arm_by_hand_and_its_forms() -> None:
 def test_a_caliper_bracket_by_hand() -> None:
     # 1200 N m at 120 mm: 10 kN; 30 out on 60 x 10: 300 000/6000 = 50; twist 10 kN x 6; shear 1.5 x 10 000/600 = 25
     section = flat_plate(60.0, 10.0)
-    found = caliper_bracket_safety(section, 30.0, 6.0, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0))
+    found = caliper_bracket_safety(section, 30.0, 6.0, None, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0))
     shear = 60_000 / section.torsion_modulus + 25
     assert found == pytest.approx(250 / (50**2 + 3 * shear**2) ** 0.5)
     with pytest.raises(Waits):
-        caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("braking", {}), brake=1.0))
-    assert caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("bump", {}))) == ENOUGH
+        caliper_bracket_safety(section, 30.0, 6.0, None, 250.0, None, loads(("braking", {}), brake=1.0))
+    assert caliper_bracket_safety(section, 30.0, 6.0, None, 250.0, None, loads(("bump", {}))) == ENOUGH
 
 
 def test_a_snout_by_hand() -> None:
