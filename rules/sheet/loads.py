@@ -188,7 +188,7 @@ class Loads(MultiplesAsked, Step):
         may_be_empty=True,
         further=True,
         between=("5 mm", "50 mm"),
-        usual=("10 mm", "25 mm"),
+        usual=("10 mm", "28 mm"),
         reading_error="0.1 mm",
     )
     tie_rod_stud_reach: Mm = ask(

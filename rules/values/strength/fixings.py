@@ -98,6 +98,13 @@ def seam_weld_safety(
     """Factor of the two runs that join the beam to the plate, as a rule for steady loads counts it.
 
     The weakest electrode of the table and the upright's own yield count. What one load brings in at one place is not in it.
+
+    >>> from rules.strength.corner_loads import CaseLoads, Places
+    >>> none, push = (0.0, 0.0, 0.0), (0.0, 20_000.0, 0.0)
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("kerb", none, none, none, push, none, none),))
+    >>> build = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
+    >>> round(seam_weld_safety(5.0, None, build, 250.0, 60.0, 60.0, 0.0, loads), 2)
+    3.11
     """
     if seam_leg is None:
         raise NotJudged("the weld between beam and plate is not entered, so it was not judged", "upright.seam_leg")

@@ -135,6 +135,12 @@ def arm_legs_safety(
     """Factor on buckling of the legs of the arm without the spring, each straight from outer to inner pivot.
 
     The other arm is bent by spring and shock, which the sheet does not hold.
+
+    >>> from rules.strength.corner_loads import CaseLoads, Places
+    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("kerb", none, none, none, (0.0, 8000.0, 0.0), none, none),))
+    >>> round(arm_legs_safety(round_tube(16.0, 8.0), 300.0, "lower arm", None, hinge, loads), 2)
+    5.08
     """
     upper = spring_on == "lower arm"
     hinge, outer = (
