@@ -158,6 +158,7 @@ class SheetScreen(Screen[None]):
         self._show_picture()
         for page in self.query(FormPage):
             page.show_panel()
+            page.show_questions()
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
@@ -238,7 +239,7 @@ class SheetScreen(Screen[None]):
             self.query_one(KeyLine).show(self._keys())
         page = self.page
         if name and isinstance(page, FormPage):
-            page.focus_on(name)
+            page.focus_on(name, walked=False)
         elif at_top and isinstance(page, FormPage):
             page.focus_on(page.current)
         else:
@@ -345,6 +346,11 @@ class SheetScreen(Screen[None]):
         """Write papers into the folder beside the sheet."""
         if not isinstance(self.page, FormPage):
             self.page.write(what)
+
+    def action_confirm(self) -> None:
+        """Yes to the answer that the line under the cursor asks about."""
+        if not isinstance(self.page, FormPage) and self.page.confirm():
+            self.save()
 
     def action_room(self) -> None:
         """Room between all parts, least first."""
