@@ -43,6 +43,7 @@ from rules.checks.steering import (
 )
 from rules.checks.stopping import (
     brakes,
+    hydraulics,
     stops,
 )
 from rules.checks.strength import (
@@ -82,6 +83,7 @@ MODULES: Mapping[ModuleType, Group] = {
     loads: "strength",
     bearing: "strength",
     stops: "brakes",
+    hydraulics: "brakes",
     welds: "strength",
     metal: "strength",
     parts: "strength",

@@ -287,6 +287,10 @@ SAE_J429 = Source(
 SAE_J670 = Source(
     "SAE J670", "SAE International", "Vehicle Dynamics Terminology", "edition not recorded", "a quotation", "standard"
 )
+UN_R13H = Source(
+    "UN Regulation 13-H", "United Nations Economic Commission for Europe", "Approval of passenger cars with regard to braking",
+    "edition not recorded", "memory", "standard",
+)  # fmt: skip
 UN_R30 = Source(
     "UN Regulation 30", "United Nations Economic Commission for Europe",
     "Pneumatic tyres for motor vehicles and their trailers", "edition not recorded", "a quotation", "standard",

@@ -23,6 +23,7 @@ from rules.values.steering import (
 )
 from rules.values.stopping import (
     brakes,
+    hydraulics,
 )
 from rules.values.strength import (
     arms,
@@ -76,6 +77,7 @@ MODULES = (
     loads,
     bearing,
     brakes,
+    hydraulics,
     welds,
     upright,
     arms,

@@ -149,7 +149,8 @@ def test_caliper_bolts_by_hand() -> None:
 def test_the_seam_of_beam_and_plate_by_hand() -> None:
     """Plate 120 x 10, box 60 x 40 x 4 sharp: area 1200 and 736, middles 5 and 30 mm, together 14.504.
 
-    I = 1200 x 100 / 12 + 1200 x 9.504^2 + (60 x 40^3 - 52 x 32^3) / 12 + 736 x 15.496^2 = 473 129. Q = 1200 x 9.504 = 11 404.8. 20 000 N across:
+    I = 1200 x 100 / 12 + 1200 x 9.504^2 + (60 x 40^3 - 52 x 32^3) / 12 + 736 x 15.496^2 = 473 129.
+    Q = 1200 x 9.504 = 11 404.8. 20 000 N across:
     V Q / 2 I = 241.05 N on 1 mm of each seam. Leg 5: throat 3.535 x 0.6 x 413.685 = 877.4; part 0.6 x 250 x 5 = 750 is less.
     """
     build = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
