@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 
 from rules.checks import GROUP_OF
+from rules.checks.strength.parts import CUSTOM
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph
 from rules.graph.node import Node
@@ -200,7 +201,8 @@ def _in_words(
         if judgement.again:
             change = f"{change} {moved_most(graph, judgement, worked, units)}".strip()
         elif node.note.try_changing and (offers := remedies(graph, node, worked, units)):
-            change = f"{change} Would be {best} with {'; or with '.join(offers)}."
+            would = f"Would hold {CUSTOM:g} times" if best == "shown" else f"Would be {best}"
+            change = f"{change} {would} with {'; or with '.join(offers)}."
     if estimated:
         verdict = "watch" if verdict == "good" else verdict
         text = f"{text} This rests on an estimate."

@@ -23,7 +23,7 @@ COMMON = (
 @check(
     "strength-least",
     step="loads",
-    title="Strength",
+    title="All parts together",
     limits=HOLDS,
     never_good="never: nobody has published a limit for home-made uprights",
     watch="{once} or more: every part shown, whatever its factor",
