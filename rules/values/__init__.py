@@ -6,18 +6,21 @@ from typing import Any
 from rules.values.agreement import (
     levers,
 )
-from rules.values.corner import joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
+from rules.values.corner import caliper_parts, joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
 from rules.values.corner import room as corner_room
 from rules.values.steering import (
     asked_for,
     bump_steer,
     joint_swing,
+    lengths,
     links,
     motion,
     returning,
     rub,
     self_centring,
     spring,
+    spring_load,
+    steering_wheel,
     travel,
     turning,
 )
@@ -63,11 +66,14 @@ MODULES = (
     asked_for,
     links,
     motion,
+    lengths,
     turning,
     returning,
+    steering_wheel,
     travel,
     bump_steer,
     spring,
+    spring_load,
     joint_swing,
     rub,
     plate,
@@ -90,6 +96,7 @@ MODULES = (
     stand_ins,
     wheel_parts,
     upright_parts,
+    caliper_parts,
     joint_parts,
     linkage_parts,
     corner_room,

@@ -19,6 +19,9 @@ LENGTHS = (
     T("relay-arm-like-steering-arm", "Relay arms and steering arm", "steering.relay_arm_length", "tie_rod_end_ahead",
       usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the spindle",
       why="the arms of a relay rod point the way the steering arms do, and are about as long"),
+    T("tie-rod-level", "Heights of the tie rod's ends", "steering.inner_height", "tie_rod_end_height", how="more",
+      usual=(-10.0, 10.0), other_called="the height of the tie-rod end",
+      why="a tie rod lies nearly level at ride height, as the arms do"),
     T("rack-travel-suits-arm", "Rack travel and steering arm", "steering.rack_travel", "tie_rod_end_ahead", how="size",
       usual=(0.5, 0.98), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
       why="to turn the wheels 20 to 45 deg the rod's end moves four to nine tenths of its arm"),
@@ -89,6 +92,41 @@ def arm_base(
     if verdict == "watch":
         return odd(text, f"arms.{which}_rear_ahead", confirmed, figures)
     return Judgement("stop", f"{text} Braking would tear it out.", "Set the inner pivots further apart.", figures)
+
+
+@check(
+    "{which}-tube-between-lugs",
+    step="arms",
+    title="{Which} arm's tube and the lugs",
+    limits=AtMost("1", 0.85),
+    good="the tube is up to {good} as thick as the lugs of its joint stand apart",
+    watch="thicker, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def tube_between_lugs(
+    which: str,
+    which_tube: Mm | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The arm swings between the lugs of its joint: a tube nearly as thick as they stand apart has to end well short of them."""
+    if which_tube is None or not which_ball_width or which_gap is None:
+        raise DoesNotApply("tube and joint are not both entered")
+    apart = which_ball_width + 2 * which_gap
+    figures = {"apart": (apart, "mm")}
+    text = "The {which} arm's tube is {which_tube} thick, and the lugs of its joint stand {apart} apart."
+    if limits.verdict(which_tube / apart) == "good":
+        return Judgement("good", text, figures=figures)
+    return odd(
+        f"{text} It ends well short of them, or it binds on them as the joint swings.",
+        f"arms.{which}_tube",
+        confirmed,
+        figures,
+    )
 
 
 @check(

@@ -9,7 +9,6 @@ from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import minus, size
-from rules.motion.kinds import LinkageKind
 from rules.motion.points import Hinge
 from rules.sheet.pivots import SpringOn
 from rules.strength.column import column_strength
@@ -20,7 +19,7 @@ from rules.strength.section import Section, round_tube
 from rules.strength.stress import von_mises
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, lowest
-from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.loads import legs_of
 from rules.values.strength.upright import ENOUGH, factor_of, worst
 
@@ -66,31 +65,6 @@ def link_section(loads_link_wall: Mm | None, link_tube: Mm | None, words: str, a
         raise NotJudged(f"the wall of the {words} is not entered, so it was not judged as a column", asked)
     outside = needed(diameter, link_tube)
     return round_tube(outside, min(loads_link_wall, outside / 2))
-
-
-@value("links", formula="between the tie rod's two joints", source=sources.GEOMETRY)
-def tie_rod_length(
-    track: Mm,
-    tie_rod_end_ahead: Mm,
-    tie_rod_end_offset: Mm,
-    tie_rod_end_height: Mm,
-    inner_ahead: Mm | None,
-    inner_from_centre: Mm | None,
-    inner_height: Mm | None,
-    linkage: LinkageKind | None,
-) -> Mm:
-    """Length of the tie rod between its joints, mm; of one rod across, from end to end.
-
-    >>> tie_rod_length(1600.0, -120.0, -100.0, 380.0, -120.0, 400.0, 380.0, None)
-    300.0
-    """
-    if linkage == "one rod across":
-        return 2 * (tie_rod_end_offset + track / 2)
-    asked = {"steering.inner_ahead": inner_ahead, "steering.inner_from_centre": inner_from_centre,
-             "steering.inner_height": inner_height}  # fmt: skip
-    ahead, across, height = whole(asked)
-    outer = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
-    return size(minus(outer, (ahead, across - track / 2, height)))
 
 
 def _pushed(part: str, holds: float, pushes: list[tuple[float, str]]) -> Margin:

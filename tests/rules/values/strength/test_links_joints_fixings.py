@@ -15,7 +15,7 @@ from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.arms import steering_arm_safety
 from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
 from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
-from rules.values.strength.links import arm_legs_safety, tie_rod_column_safety, tie_rod_length
+from rules.values.strength.links import arm_legs_safety, tie_rod_column_safety
 from rules.values.strength.pivot_bolts import PivotBolt
 from rules.values.strength.upright import ENOUGH, Build
 
@@ -41,17 +41,6 @@ def test_only_a_push_buckles_the_tie_rod() -> None:
     assert (found.case, found.kind, found.on_yield) == ("bump", "buckling", None)
     with pytest.raises(DoesNotApply):
         tie_rod_column_safety(round_bar(20.0), 300.0, 1000.0, loads(pulled))
-
-
-def test_a_tie_rods_length_is_between_its_joints_and_of_one_rod_from_end_to_end() -> None:
-    # 300 across, 40 back, 0 up: root of 91 600 is 302.655
-    assert tie_rod_length(1600.0, -160.0, -100.0, 380.0, -120.0, 400.0, 380.0, "rack") == pytest.approx(
-        302.655, abs=1e-3
-    )
-    assert tie_rod_length(1600.0, -160.0, -100.0, 380.0, None, None, None, "one rod across") == 1400.0
-    with pytest.raises(Waits) as waits:
-        tie_rod_length(1600.0, -160.0, -100.0, 380.0, -120.0, None, 380.0, "rack")
-    assert waits.value.fields == ("steering.inner_from_centre",)
 
 
 def test_the_longer_or_harder_pushed_leg_of_an_arm_counts() -> None:
