@@ -34,6 +34,7 @@ from rules.values.strength import (
     welds,
 )
 from rules.values.wheel_end import (
+    as_found,
     cost,
     gaps,
     pivots,
@@ -49,6 +50,7 @@ MODULES = (
     wheel_stack,
     rotor,
     steering_axis,
+    as_found,
     pivots,
     gaps,
     self_centring,

@@ -35,6 +35,12 @@ pivots-suit-wheel: 100 | 40 100 | 39 101 |
 spindle-between-pivots: 100 | 30 70 | 29 -10 71 120 |
 upper-housing-suits-pivots: 1000 | 65 170 | 64 171 |
 lower-housing-suits-pivots: 1000 | 65 170 | 64 171 |
+upper-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+upper-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+upper-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+lower-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+lower-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 corner-below-half: 1000 | 140 360 | 139 20 361 500 | 19 501
 relay-arm-like-steering-arm: -100 | -60 -180 | -59 60 -181 |
 rack-travel-suits-arm: -100 | 30 110 | 29 3 111 300 | 2 301
