@@ -25,7 +25,7 @@ from wizard.endable_app import EndableApp
 from wizard.ending import Ending
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotRead, ChangedOnDisk, SheetFile
-from wizard.look import LOOK
+from wizard.look import DARK, LOOKS
 from wizard.screens.sheet import SheetScreen
 from wizard.screens.too_small import TooSmallScreen, too_small
 
@@ -35,7 +35,9 @@ class BuildSheetApp(EndableApp):
 
     CSS_PATH = "look.tcss"
     TITLE = "Build sheet"
-    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (100, "-middle"), (118, "-wide"), (150, "-roomy")]  # noqa: RUF012
+    HORIZONTAL_BREAKPOINTS = [  # noqa: RUF012
+        (0, "-narrow"), (100, "-middle"), (120, "-wide"), (160, "-roomy"), (200, "-vast"),
+    ]  # fmt: skip
     VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
     ENABLE_COMMAND_PALETTE = False
     BINDINGS = bindings(APP)
@@ -64,9 +66,11 @@ class BuildSheetApp(EndableApp):
         self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
         self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
         # Before anything is on the screen: a theme set later styles every widget a second time.
-        self.register_theme(LOOK)
+        for look in LOOKS:
+            self.register_theme(look)
         if "TEXTUAL_THEME" not in os.environ:
-            self.theme = LOOK.name
+            chosen = recent.look()
+            self.theme = chosen if chosen in {look.name for look in LOOKS} else DARK.name
 
     def on_mount(self) -> None:
         """The first picture is about to be painted."""
@@ -353,6 +357,17 @@ class BuildSheetApp(EndableApp):
     def drawing(self) -> DrawingStyle:
         """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
         return recent.drawing() or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
+
+    @cached_property
+    def few_characters(self) -> bool:
+        """Whether this terminal shows few characters beyond plain letters."""
+        return best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "") != "braille"
+
+    def action_next_look(self) -> None:
+        """The colours on a dark or on a light ground, remembered for next time."""
+        names = [look.name for look in LOOKS]
+        self.theme = names[(names.index(self.theme) + 1) % len(names)] if self.theme in names else names[0]
+        recent.set_look(self.theme)
 
     def dress(self, pictures: Iterable[Any]) -> None:
         """Put the style and view now chosen on pictures."""

@@ -125,6 +125,13 @@ class Session:
         self.unsaved = True
         self.look_again()
 
+    def sheet_with(self, name: str, entry: str) -> Sheet:
+        """The sheet as it would be with another entry, which is not put in."""
+        step, _, key = name.rpartition(".")
+        table = self.document.get(step)
+        tried = {**(table if isinstance(table, Mapping) else {}), key: entry}
+        return read_sheet({**self.document, step: tried})
+
     def confirm(self, name: str) -> None:
         """Say yes to an unusual answer as it stands. The yes goes when the answer changes."""
         entry, unit = self.entry(name), ASKED[name].bare_unit(self.units) if self.units else ""
@@ -252,8 +259,14 @@ def _read(asked: AskedField, entry: object, units: Units | None) -> object:
         return None
 
 
-def progress(judged: Judged) -> str:
-    """How many of the needed questions are answered."""
-    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+def answered(judged: Judged) -> tuple[int, int]:
+    """How many of the needed questions are answered, and how many are needed."""
+    done = sum(asked.needed and name in judged.worked.known for name, asked in FIELDS.items())
     wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
-    return f"{answered} of {wanted} answered"
+    return done, wanted
+
+
+def progress(judged: Judged) -> str:
+    """The same in words."""
+    done, wanted = answered(judged)
+    return f"{done} of {wanted} answered"

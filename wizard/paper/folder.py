@@ -7,7 +7,7 @@ a person; a file that is not on the list is not ours.
 import errno
 import json
 import os
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 
 from rules.graph.asking import printable
@@ -19,6 +19,10 @@ from wizard.paper.checklist_text import as_markdown, as_text
 
 LIST = ".buildsheet-papers.json"
 """Name in the folder of what this program wrote there: file name to sha256."""
+
+
+Tell = Callable[[str], None]
+"""Is told the name of each paper when work on it begins."""
 
 
 class ChangedByHand(Exception):  # noqa: N818 - a question, not a fault
@@ -37,16 +41,22 @@ def write_hand_over(
     paper: str = "letter",
     *,
     overwrite: bool = False,
+    tell: Tell = lambda name: None,
 ) -> list[Path]:
     """Write the whole hand-over folder, each file all of it or nothing, and return the files in reading order.
 
-    The folder is made where it is missing. paper: a name or a size with its unit. Unchanged files of an earlier sheet are
+    The folder is made where it is missing. paper: a name or a size with its unit. tell: is told of each paper as its turn
+    comes. Unchanged files of an earlier sheet are
     replaced, and taken away where this sheet no longer gives them: an old cut file would be cut from.
 
     Raises ChangedByHand, before anything is written, where a file of one of our names is not as this program wrote it,
     unless `overwrite`; CannotSave where a file cannot be written; EntryError for a paper that cannot be read.
     """
-    return write_papers(dict(_files(judged, document, paper)), folder, overwrite=overwrite, whole=True)
+    files: dict[str, bytes] = {}
+    for name, data in _files(judged, document, paper):
+        tell(name)
+        files[name] = data
+    return write_papers(files, folder, overwrite=overwrite, whole=True)
 
 
 def write_papers(

@@ -16,6 +16,7 @@ from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
 from wizard.desk.session import Session
 from wizard.desk.words import plain
 from wizard.files.sheet_file import ChangedOnDisk
+from wizard.widgets.field_row import picture_beside
 from wizard.widgets.form import FormPage
 from wizard.widgets.lines import KeyLine, TopLine
 from wizard.widgets.step_list import StepChosen, StepList, StepStrip
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
 
 HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
 FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
-PICTURE = Key("f3", "picture", "the picture, full screen", "picture")
+PICTURE = Key("f3", "picture", "the picture: beside the form, on the whole screen, away again", "picture")
 FIND = Key("ctrl+f", "find", "find a step or an entry by part of its name", "find", first=True)
 STEP_BACK = Key("f7,ctrl+b", "turn_by(-1)", "step back; no answer is lost", "step")
 STEP_ON = Key("f8,ctrl+n", "turn_by(1)", "next step; no answer is lost")
@@ -129,10 +130,13 @@ class SheetScreen(Screen[None]):
             self.save()
 
     def on_resize(self) -> None:
-        """The picture is only made where there is room for it: it would cost a third of the start."""
-        side = self.query_one("#side")
-        if self.size.width >= 100 and not side.query("FrontView"):
+        """The picture is only made where it is shown: it would cost a third of the start."""
+        if self._has_picture and not self.query("#side FrontView"):
             self.call_after_refresh(self._add_picture)
+
+    @property
+    def _has_picture(self) -> bool:
+        return not (self.has_class("-narrow") or self.has_class("-middle")) or picture_beside(self)
 
     async def _add_picture(self) -> None:
         from wizard.widgets.front_view import FrontView
@@ -149,7 +153,10 @@ class SheetScreen(Screen[None]):
         self.query_one(TopLine).show()
         for steps in (self.query_one(StepStrip), self.query_one(StepList)):
             steps.show(judged, self.number)
-        self.query_one(VerdictList).show(judged)
+        page = self._page
+        self.query_one(VerdictList).show(
+            judged, [step.name for step in PAGES[self.number].steps], page.current if isinstance(page, FormPage) else ""
+        )
         trouble = self.query_one("#trouble", Static)
         notes = [self.session.trouble or "", house_of(self).note]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
@@ -318,10 +325,18 @@ class SheetScreen(Screen[None]):
             self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
 
     def action_picture(self) -> None:
-        """The picture, full screen."""
+        """The picture beside the form; where it is there already, on the whole screen."""
+        if not self._has_picture:
+            self._turn()
+            return
         from wizard.screens.picture import PictureScreen
 
-        self.app.push_screen(PictureScreen(self.session))
+        self.app.push_screen(PictureScreen(self.session), lambda _: self._turn() if picture_beside(self) else None)
+
+    def _turn(self) -> None:
+        """Bring the picture beside the form, or take it away."""
+        self.toggle_class("turned")
+        self.on_resize()
 
     def action_find(self) -> None:
         """Find a step or an entry by part of its name."""

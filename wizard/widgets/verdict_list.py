@@ -1,67 +1,92 @@
-"""The verdicts beside the form: how many of each, then each in words, worst first."""
+"""Below the picture: what the last answer changed, what is in trouble on the open step, and how many of the rest."""
 
 from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 
 from textual.content import Content
+from textual.geometry import Size
 from textual.widget import Widget
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
-from wizard.desk.words import BEING_WORKED_OUT, plain, verdict, wrapped
+from wizard.desk.words import BEING_WORKED_OUT, lines, plain, verdict, wrapped
 
-TOLD_IN_FULL = ("stop", "watch")
+TROUBLE = ("stop", "watch")
+QUIET = ("not judged", "does not apply")
+"""Verdicts that nothing is told of where there is little room."""
 
 
 class VerdictList(Widget):
-    """As many verdicts as there is room for; the full list is one key away."""
+    """What has changed stays until another answer changes something."""
 
     def __init__(self) -> None:
         super().__init__()
         self._judged: Judged | None = None
+        self._steps: Sequence[str] = ()
+        self._typed_in = ""
+        self._before: Mapping[str, str] = {}
 
-    def show(self, judged: Judged) -> None:
-        """What the rules say now."""
-        if self._judged is None or judged.findings != self._judged.findings:
-            self._judged = judged
-            self.refresh()
+    def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "") -> None:
+        """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in."""
+        if self._judged is None or (typed_in != self._typed_in and judged.findings != self._judged.findings):
+            self._before = _words(self._judged or judged)
+            self._typed_in = typed_in
+        if self._judged is None or judged.findings != self._judged.findings or steps != self._steps:
+            self._judged, self._steps = judged, steps
+            self.refresh(layout=True)
 
     def render(self) -> Content:
-        """Tally, stops and watches with their reasons, then the names of the others."""
-        if self._judged is None:
-            return Content("")
+        """The tally, then changes, then troubles; as many lines as there is room for."""
         width, height = self.size
-        shown: list[Content] = wrapped(tally(self._judged), width)
-        for finding in self._judged.findings:
-            if finding.verdict in ("not judged", "does not apply"):
-                continue
-            room = height - 1 - len(shown)
-            part = wrapped(_told(finding, self._judged), width)
-            if len(part) > room:
-                part = wrapped(_head(finding, self._judged), width)
-            if len(part) > room:
-                shown.append(plain("F2 shows all of them.", "$foreground 65%"))
-                break
-            shown += part
-        return Content("\n").join(shown[:height])
+        told = self._lines(width)
+        if len(told) > height > 0:
+            told = [*told[: height - 1], plain("F2 shows all of it.", "$foreground 65%")]
+        return lines(*told)
+
+    def get_content_height(self, container: Size, viewport: Size, width: int) -> int:
+        """As high as what there is to tell; the style sheet says how high it may get."""
+        return max(1, len(self._lines(width)))
+
+    def _lines(self, width: int) -> list[Content]:
+        return [line for part in self._parts() for line in wrapped(part, width)] if self._judged else []
+
+    def _parts(self) -> Iterator[Content]:
+        judged = self._judged
+        assert judged is not None
+        yield tally(judged)
+        changed = [finding for finding in judged.findings if self._has_changed(finding)]
+        for finding in changed:
+            was = self._before.get(finding.key, "not judged")
+            yield Content.assemble("was ", verdict(was), ", now ", told(finding, judged))
+        for finding in judged.findings:
+            if finding.verdict in TROUBLE and finding.step in self._steps and finding not in changed:
+                yield told(finding, judged)
+
+    def _has_changed(self, finding: Finding) -> bool:
+        judged = self._judged
+        assert judged is not None
+        now, was = word(finding, judged), self._before.get(finding.key, "not judged")
+        return now != was and now != BEING_WORKED_OUT != was and not {now, was} <= {*QUIET, "waiting"}
+
+
+def _words(judged: Judged) -> dict[str, str]:
+    return {finding.key: word(finding, judged) for finding in judged.findings}
 
 
 def tally(judged: Judged) -> Content:
     """How many findings of each verdict."""
-    counted = Counter(_word(finding, judged) for finding in judged.findings)
+    counted = Counter(word(finding, judged) for finding in judged.findings)
     words = (*WORST_FIRST[:5], BEING_WORKED_OUT)
     parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in words if counted[word]]
     return Content(" · ").join(parts)
 
 
-def _word(finding: Finding, judged: Judged) -> str:
+def word(finding: Finding, judged: Judged) -> str:
     """The verdict, or that it is not worked out again yet."""
     return BEING_WORKED_OUT if finding.check in judged.worked.put_off else finding.verdict
 
 
-def _head(finding: Finding, judged: Judged) -> Content:
-    return Content.assemble(verdict(_word(finding, judged)), plain(f" {finding.title}"))
-
-
-def _told(finding: Finding, judged: Judged) -> Content:
-    text = f". {finding.text}" if finding.verdict in TOLD_IN_FULL else ""
-    return Content.assemble(_head(finding, judged), plain(text))
+def told(finding: Finding, judged: Judged) -> Content:
+    """The verdict and its reason; what is good needs none."""
+    text = f". {finding.text}" if finding.verdict in TROUBLE else ""
+    return Content.assemble(verdict(word(finding, judged)), plain(f" {finding.title}{text}"))
