@@ -1,4 +1,5 @@
-"""Writes the pages that are made from the program itself: the catalogue of checks and the picture in the README.
+"""Writes the pages that are made from the program itself: the catalogue of checks, the picture in the README, and the
+licences of the libraries.
 
 python .ci/pages.py           write them
 python .ci/pages.py --check   fail if one is stale
@@ -56,9 +57,15 @@ async def _screenshot(sheet: Path) -> str:
 
 def pages() -> dict[Path, str]:
     """Every generated page and what it should hold."""
+    from licences import as_page
+
     from rules.judging.catalogue import as_markdown
 
-    return {HERE / "rules" / "checks" / "CATALOGUE.md": as_markdown(), PICTURE: picture()}
+    return {
+        HERE / "rules" / "checks" / "CATALOGUE.md": as_markdown(),
+        PICTURE: picture(),
+        HERE / ".ci" / "LICENCES.md": as_page(HERE / "constraints.txt"),
+    }
 
 
 def main() -> int:

@@ -8,5 +8,5 @@ from hypothesis import HealthCheck, settings
 ANY_SPEED = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
 settings.register_profile("the same each run", ANY_SPEED, derandomize=True)
-settings.register_profile("by seed", ANY_SPEED, derandomize=False, database=None, print_blob=True)
+settings.register_profile("by seed", ANY_SPEED, derandomize=False, database=None, print_blob=True, max_examples=500)
 settings.load_profile("the same each run")

@@ -23,7 +23,6 @@ assert Path(rules.__file__).parents[1] == Path.cwd(), rules.__file__
 from rules.drawn.full_size.side import side_view
 from rules.graph.results import Waits
 from rules.judging.judge import judge
-from rules.judging.reader import with_estimates
 from rules.sheet import FIELDS, read_sheet
 from rules.tables.sources import SOURCES
 from tests.support.base_sheet import changed
@@ -45,7 +44,7 @@ half = judge(read_sheet(changed({"spare.stamped_offset": "30 mm"}))).worked
 assert half.waits["spare_reaches_farther"] == ("spare.lip_to_lip",)
 whole = judge(read_sheet(changed({"spare.stamped_offset": "30 mm", "spare.lip_to_lip": "220 mm"}))).worked
 assert whole.known["spare_reaches_farther"] == 10.0
-words = [getattr(item, "text", "") for item in side_view(with_estimates(judged.worked), "metric", "whole").items]
+words = [getattr(item, "text", "") for item in side_view(judged, "whole").items]
 assert any(text.startswith("wheel bore ø 108") for text in words), words
 assert [source.key for source in SOURCES].count("wheel shop") == 1
 """

@@ -2,7 +2,6 @@
 
 import gc
 import os
-import sys
 from collections.abc import Callable, Iterable, Sequence
 from contextlib import suppress
 from functools import cached_property
@@ -15,7 +14,7 @@ from textual.screen import Screen
 
 from wizard import terminal
 from wizard.desk import recent
-from wizard.desk.drawing_styles import DrawingStyle, best_drawing, next_drawing
+from wizard.desk.drawing_styles import DrawingStyle, best_drawing, is_utf_8, next_drawing
 from wizard.desk.keys import APP, bindings
 from wizard.desk.keys import Key as WizardKey
 from wizard.desk.session import Disk, Session
@@ -64,7 +63,10 @@ class BuildSheetApp(EndableApp):
         self.trouble_at_start = ""
         terminal.let_go_of_closed_screens()
         self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
-        self._net = terminal.NothingToObey()  # one for good: lines already filtered are remembered by their filter
+        # One of each for good: lines already filtered are remembered by their filter.
+        self._nets: list[LineFilter] = [terminal.NothingToObey()]
+        if not is_utf_8(coding := terminal.coding()):
+            self._nets.append(terminal.LettersItHas(coding))
         # Before anything is on the screen: a theme set later styles every widget a second time.
         for look in LOOKS:
             self.register_theme(look)
@@ -97,8 +99,8 @@ class BuildSheetApp(EndableApp):
         return self._sized(self._new_screen(self._path))
 
     def get_line_filters(self) -> Sequence[LineFilter]:
-        """Textual's own filters, and the last net against control characters."""
-        return [*super().get_line_filters(), self._net]
+        """Textual's own filters, and the last nets: against control characters and letters the terminal lacks."""
+        return [*super().get_line_filters(), *self._nets]
 
     # Keys
 
@@ -356,7 +358,7 @@ class BuildSheetApp(EndableApp):
     @cached_property
     def drawing(self) -> DrawingStyle:
         """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
-        return recent.drawing() or best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "")
+        return recent.drawing() or best_drawing(os.environ, terminal.coding())
 
     @cached_property
     def few_characters(self) -> bool:

@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
 from functools import partial
@@ -23,7 +24,7 @@ buildsheet check FILE [FILE ...] [--json]
 buildsheet checklist FILE [--markdown | --pdf] [--welder]
 buildsheet motion FILE           travel, lock, joint and gap tables for the alignment shop; --markdown | --pdf
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
-buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in
+buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in; --as-is where the sheet says DO NOT CUT
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
@@ -98,9 +99,15 @@ def _wizard(path: Path | None, *, demo: bool = False) -> int:
 
 
 def _at_a_terminal() -> bool:
-    if sys.stdin.isatty() and sys.stdout.isatty():
+    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+        complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
+    elif os.environ.get("TERM") == "dumb":
+        complain(
+            "the wizard places text on the screen, and TERM=dumb says that this terminal cannot; "
+            "`buildsheet check FILE` works here"
+        )
+    else:
         return True
-    complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
     return False
 
 

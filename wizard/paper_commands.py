@@ -6,20 +6,24 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
 from rules.measure.quantity import EntryError
+from rules.shop.digest import sheet_digest
 from rules.shop.motion_sheet import NOT_ENTERED, is_known
-from wizard.command_line import NO_STOP, UNREADABLE, complain, fault_lines, judged_file
+from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file
 from wizard.files.sheet_file import CannotSave
-from wizard.paper.folder import ChangedByHand, folder_beside, usual_paper, write_hand_over, write_papers
+from wizard.paper.folder import ChangedByHand, Written, folder_beside, usual_paper, write_hand_over, write_papers
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
     from wizard.files.sheet_file import SheetFile
 
-Writer = Callable[["Judged", "SheetFile", argparse.Namespace], list[Path]]
+Writer = Callable[["Judged", "SheetFile", argparse.Namespace], Written]
 
 
 def run(name: str, given: list[str]) -> int:
-    """Run one of the commands. Returns the exit status: 2 when something cannot be read or must not be written over."""
+    """Run one of the commands. Returns the exit status.
+
+    2: something cannot be read or must not be written over. 1: cut files asked for of a sheet with a stop.
+    """
     options = _parser(name).parse_args(given)
     read = judged_file(options.file)
     if isinstance(read, str):
@@ -32,11 +36,20 @@ def run(name: str, given: list[str]) -> int:
     if name == "motion" and not is_known(judged):
         complain(NOT_ENTERED)
         return UNREADABLE
+    barred = name == "cut" and judged.verdict == "stop"
+    if barred and not options.as_is:
+        from wizard.paper.stops import stops
+
+        complain(f"{' '.join(stops(judged))} {_AS_IS}")
+        return STOP
     if name in PRINTERS and not options.pdf:
         print(PRINTERS[name](judged, sheet_file, options))
     elif not _write(WRITERS[name], judged, sheet_file, options):
         return UNREADABLE
-    return UNREADABLE if faults else NO_STOP
+    return UNREADABLE if faults else STOP if barred else NO_STOP
+
+
+_AS_IS = "No cut file was written. To have them all the same, with these words in the drawing, say --as-is."
 
 
 def _parser(name: str) -> argparse.ArgumentParser:
@@ -55,6 +68,8 @@ def _parser(name: str) -> argparse.ArgumentParser:
         parser.add_argument("--one-sheet", action="store_true", help="one large page, for a plotter")
     if name == "cut":
         parser.add_argument("--units", choices=("mm", "in"), help="unit of the DXF files; the sheet's own by default")
+    if name in ("cut", "handover"):
+        parser.add_argument("--as-is", action="store_true", help="cut files even of a sheet that says DO NOT CUT")
     if name != "cut":
         parser.add_argument("--paper", help='letter, a4, a3 ... or a size such as "500x700 mm"; by the sheet\'s units')
     parser.add_argument("--folder", type=Path, help="where to write; NAME_papers beside the sheet by default")
@@ -95,29 +110,35 @@ def _write(writer: Writer, judged: "Judged", sheet_file: "SheetFile", options: a
     except (CannotSave, NotDrawn, EntryError) as reason:
         complain(str(reason))
         return False
-    for path in written:
+    for path in written.papers:
         print(path)
+    for path in written.removed:
+        complain(f"{path}: removed, it was of other answers than these")
     return True
 
 
-def _checklist(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+def _checklist(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
     from wizard.paper.checklist_pdf import checklist_pdf
 
     part = _part(options)
     name = "checklist.pdf" if part == "whole" else "checklist_welder.pdf"
     data = checklist_pdf(judged, sheet_file.document, _paper(judged, options), part)
-    return write_papers({name: data}, options.folder, overwrite=options.overwrite)
+    return write_papers({name: data}, options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite)
 
 
-def _motion(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+def _motion(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
     from wizard.paper.motion_sheet import motion_sheet_pdf
 
     data = motion_sheet_pdf(judged, _paper(judged, options))
-    return write_papers({"motion_sheet.pdf": data}, options.folder, overwrite=options.overwrite)
+    return write_papers(
+        {"motion_sheet.pdf": data}, options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite
+    )
 
 
-def _drawing(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
-    return write_papers(dict(_drawings(judged, options)), options.folder, overwrite=options.overwrite)
+def _drawing(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
+    return write_papers(
+        dict(_drawings(judged, options)), options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite
+    )
 
 
 def _drawings(judged: "Judged", options: argparse.Namespace) -> Iterator[tuple[str, bytes]]:
@@ -135,16 +156,20 @@ def _drawings(judged: "Judged", options: argparse.Namespace) -> Iterator[tuple[s
             yield f"drawing_{side}{whole}.pdf", drawing_pdf(judged, paper=paper, side=side, view=options.view)
 
 
-def _cut(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+def _cut(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
     from wizard.paper.cut import cut_files
 
     units: Literal["mm", "in"] = options.units or ("in" if judged.shown_in == "inch" else "mm")
-    return write_papers(cut_files(judged, units), options.folder, overwrite=options.overwrite)
+    return write_papers(
+        cut_files(judged, units), options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite
+    )
 
 
-def _handover(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> list[Path]:
+def _handover(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
     paper = _paper(judged, options)
-    return write_hand_over(judged, sheet_file.document, options.folder, paper, overwrite=options.overwrite)
+    return write_hand_over(
+        judged, sheet_file.document, options.folder, paper, overwrite=options.overwrite, as_is=options.as_is
+    )
 
 
 WRITERS: dict[str, Writer] = {

@@ -5,7 +5,9 @@ from codecs import getincrementaldecoder
 from collections.abc import Sequence
 from functools import lru_cache, partial
 from typing import TYPE_CHECKING, Any, TextIO, cast
+from unicodedata import combining, normalize
 
+from rich.cells import cell_len
 from rich.segment import Segment
 from textual.color import Color
 from textual.filter import LineFilter
@@ -84,6 +86,66 @@ class NothingToObey(LineFilter):
             else Segment(printable(segment.text), segment.style)
             for segment in segments
         ]
+
+
+def coding() -> str:
+    """How letters are coded for the terminal: "utf-8" nearly everywhere, "ascii" where nothing is known."""
+    return getattr(sys.__stdout__, "encoding", None) or "ascii"
+
+
+class LettersItHas(LineFilter):
+    """For a terminal whose coding is not UTF-8: a letter it lacks becomes one that looks like it, as wide as it was."""
+
+    def __init__(self, coding: str) -> None:
+        """coding: the name of the terminal's coding, such as "ascii" or "latin-1"."""
+        super().__init__()
+        self._coding = coding
+        self._like = lru_cache(4096)(self._in_letters_it_has)
+
+    def apply(self, segments: Sequence[Segment], background: Color) -> list[Segment]:
+        """The same segments in letters the terminal has."""
+        return [
+            segment if segment.control or segment.text.isascii() else Segment(self._like(segment.text), segment.style)
+            for segment in segments
+        ]
+
+    def _in_letters_it_has(self, text: str) -> str:
+        return "".join(letter if self._has(letter) else self._nearest(letter) for letter in text)
+
+    def _has(self, letter: str) -> bool:
+        try:
+            letter.encode(self._coding)
+        except UnicodeEncodeError:
+            return False
+        return True
+
+    def _nearest(self, letter: str) -> str:
+        if letter in _LOOK_ALIKE:
+            return _LOOK_ALIKE[letter]
+        apart = normalize("NFKD", letter)  # an accent is left off, but a half must not become a one
+        return apart[0] if apart[0].isascii() and all(map(combining, apart[1:])) else "?" * cell_len(letter)
+
+
+_LOOK_ALIKE = {
+    letter: plain
+    for letters, plain in (
+        ("─━╌╍┄┅╴╶–—‐‑−▔▁·•", "-"),
+        ("│┃╎╏┆┇▎▏▕", "|"),
+        ("┌┐└┘├┤┬┴┼╭╮╰╯┏┓┗┛", "+"),
+        ("█▉▊▋▌▐▇▆▅▄▃▂▀", "#"),
+        ("‘’′", "'"),
+        ("“”″", '"'),
+        ("→▶", ">"),
+        ("←◀", "<"),
+        ("↑▲", "^"),
+        ("↓▼", "v"),
+        ("×", "x"),
+        ("…", "~"),
+        ("°", "o"),
+        ("⁄", "/"),
+    )
+    for letter in letters
+}
 
 
 def let_go_of_closed_screens() -> None:

@@ -11,15 +11,16 @@ from rules.checks.agreement import (
     cutting as plate_entries,
 )
 from rules.checks.agreement import (
+    fasteners,
+    metals,
+    same_figure,
+    unusual,
+)
+from rules.checks.agreement import (
     fit as bought_entries,
 )
 from rules.checks.agreement import (
     geometry as axis_entries,
-)
-from rules.checks.agreement import (
-    metals,
-    same_figure,
-    unusual,
 )
 from rules.checks.agreement import (
     steering as steering_entries,
@@ -80,6 +81,7 @@ MODULES: Mapping[ModuleType, Group] = {
     strength: "strength",
     bolts: "strength",
     gives_first: "strength",
+    fasteners: "fit",
     unusual: "fit",
     same_figure: "fit",
     bought_entries: "fit",

@@ -80,7 +80,6 @@ BY_DESIGN = (
                 "the joint sits between the lugs and on the bolt",
             ),
             Touching((f"{arm} arm",), (f"frame at the {arm} arm",), "the arm hangs on it"),
-            Touching((f"{arm} arm",), ("shock",), "the shock may stand on it"),
         )
     ),
     Touching(("tie-rod end", "tie rod"), ("steering arm",), "the tie rod is bolted to it"),
@@ -99,4 +98,6 @@ _WHY = {
 
 def by_design(one: Part, other: Part) -> str:
     """Why two parts touch, where they are made to; else empty."""
+    if one.stands_on == other.name or other.stands_on == one.name:
+        return "it stands on it"
     return _WHY.get(frozenset((one.name, other.name)), "")

@@ -27,7 +27,8 @@ SPINDLE: Vector = (0.0, 1.0, 0.0)
 class Part:
     """One part. name: in words, without an article. held_by: the group it is rigid with, where that is not its own.
 
-    A ball joint's round housing belongs to its arm, but its middle stays where it is on the upright.
+    A ball joint's round housing belongs to its arm, but its middle stays where it is on the upright. stands_on: the name of
+    a part that it is fixed to by a bolt of its own, so that the two touch.
     """
 
     name: str
@@ -35,12 +36,15 @@ class Part:
     shapes: tuple[Shape, ...]
     kind: PartKind = "metal"
     held_by: MovesWith | None = None
+    stands_on: str = ""
     solid: Solid = field(init=False, compare=False, repr=False)
     number: int = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "solid", solid(*self.shapes))
-        object.__setattr__(self, "number", hash((self.name, self.group, self.shapes, self.kind, self.held_by)))
+        object.__setattr__(
+            self, "number", hash((self.name, self.group, self.shapes, self.kind, self.held_by, self.stands_on))
+        )
 
     def __hash__(self) -> int:
         """Worked out once: parts are looked up by what they are many times."""

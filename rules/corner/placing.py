@@ -1,11 +1,12 @@
 """Where the parts of each motion group go as the front end moves."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import atan2
 
 from rules.corner.part import MovesWith, Part
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, plus, size, times, unit
-from rules.motion.points import OUTBOARD, Hinge, Pose, UprightPoints
+from rules.motion.front_end import FrontEnd
+from rules.motion.points import OUTBOARD, CannotReach, Hinge, Pose, UprightPoints
 from rules.solids.gap import Solid
 from rules.solids.pieces import Hull
 from rules.solids.shapes import Rod, solid
@@ -16,13 +17,31 @@ SMALL = 1e-12
 
 @dataclass(frozen=True, slots=True)
 class Ride:
-    """The front end at ride height, which every part is built at. inner: the tie rod's inner end; None where not known."""
+    """The front end at ride height, which every part is built at.
+
+    tie_rod: its inner and outer end; None where not known. front: what it moves as; None where it stands still.
+    """
 
     upright: UprightPoints
     lower: Hinge | None = None
     upper: Hinge | None = None
     tie_rod: tuple[Vector, Vector] | None = None
     shock_on: MovesWith = "lower arm"
+    front: FrontEnd | None = field(default=None, compare=False)
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return self.front.text if self.front else "standing still"
+
+    def motions_at(self, travel: float, lock: float) -> "dict[MovesWith, Motion] | None":
+        """How each group has moved at a travel, mm, and lock; None where the links do not reach or nothing moves."""
+        if self.front is None:
+            return None
+        try:
+            return self.motions(self.front.at(travel, lock) if self.front.linkage else self.front.straight(travel))
+        except CannotReach:
+            return None
 
     def motions(self, pose: Pose) -> dict[MovesWith, Motion]:
         """How each group has moved from ride height to a pose."""

@@ -116,17 +116,14 @@ def rooms(parts: Mapping[str, Part], moves: Moves, within: float | None = None) 
     return list(_rooms(parts, moves, pairs(parts), within))
 
 
-def room_of(parts: Mapping[str, Part], moves: Moves, one: str, other: str, at: tuple[float, float]) -> float | None:
+def room_of(one: Part, other: Part, ride: Ride, at: tuple[float, float]) -> float | None:
     """The room of one pair at one travel and lock, mm; None where that position is not in reach."""
-    still = _still(parts[one], parts[other]) or not moves.sweep.placed
-    if still:
-        found = nearer(parts[one].solid, parts[other].solid)
-        return found and found.distance
-    here = next((place for place in moves.sweep.placed if (place.travel, place.lock) == at), None)
-    if here is None:
+    if _still(one, other) or ride.front is None:
+        found = nearer(one.solid, other.solid)
+    elif motions := ride.motions_at(*at):
+        found = nearer(placed(one, motions), placed(other, motions))
+    else:
         return None
-    motions = moves.ride.motions(here.pose)
-    found = nearer(placed(parts[one], motions), placed(parts[other], motions))
     return found and found.distance
 
 

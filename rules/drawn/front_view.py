@@ -1,63 +1,130 @@
-"""What is known so far as a picture: the vertical plane through the spindle, left wheel seen from the front.
+"""What is known so far as a picture: the corner cut through the spindle, left wheel seen from the front.
 
-Nothing is worked out here, and what is not known is absent. A shape that no one measures (the bulge of a
-sidewall, the edge of a hub flange, the length of the plate) is a symbol, and named as one below.
+What turns, the hub, plate and beam are cut by the upright plane through the spindle; what stands round the spindle is cut
+through its own middle and turned up into that plane, as edges alone; the rest is seen from the front. Nothing but the
+corner's parts is drawn, and lines and words about them; a part that cannot be placed yet is absent.
 """
 
 import math
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator, Mapping
 
-from rules.drawn.scene import Box, Circle, Dimension, Item, Label, Line, Mark, Polyline, Scene
+from rules.corner.part import Part
+from rules.corner.words import clock
+from rules.drawn.clash import Clash, worst_clash
+from rules.drawn.corner_parts import bodies, body, parts_of, turned_up
+from rules.drawn.scene import Body, Box, Dimension, FaceSide, Item, Label, Line, Mark, Scene
+from rules.drawn.views import FROM_FRONT
 from rules.judging.reader import Known, Size, reads
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
+from rules.solids.shapes import Revolved
 from rules.tables.rim_flange import RIM_FLANGE
 
-# Symbols, mm or a share of what is measured. They say "here", not "this big".
-_FLANGE_THICKNESS = 12.0
-_FLANGE_BEYOND_PILOT = 38.0
-_PILOT, _PILOT_LENGTH = 70.0, 14.0
-_BAND_SHARE = 0.64
-_PLATE_HALF_LENGTH = 70.0
+CUT = (
+    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "hub body",
+    "hub mounting flange", "plate", "beam",
+)  # fmt: skip
+"""Parts cut by the plane through the spindle; `TURNED_UP` are cut through their own middle."""
+TURNED_UP = ("caliper bracket", "caliper")
+FAR_FROM_WHEEL = ("frame at the upper arm", "frame at the lower arm", "shock", "rack or relay")
+"""Parts that the other views show; here they would only take the room that the words need."""
+
+# Lengths of lines that say "here", mm.
 _AXIS_BEYOND_PIVOT = 95.0
-_CROWN = 3.2
-_FOOTPRINT = 5.0
 _PIVOT_RADIUS = 20.0
 _FAR = 1e5
 
 
-def front_scene(known: Known) -> Scene:
+def front_scene(known: Known, lit: Collection[str] = ()) -> Scene:
     """The whole wheel, from above the tyre to below the ground.
 
-    `known` maps names of values and fields ("wheel_offset", "rotor.diameter") to mm or radians. A name that
-    is missing, or is not a finite number, leaves its part out. Never raises.
+    `known` maps names of values and fields ("wheel_offset", "rotor.diameter") to what was worked out. A name that
+    is missing, or is not a finite number, leaves its part out. lit: names of parts to light. Never raises.
     """
-    return Scene(tuple(_items(known, close_up=False)), _whole_frame(known))
+    return Scene(tuple(_items(known, lit, close_up=False)), _whole_frame(known))
 
 
-def upright_scene(known: Known) -> Scene:
-    """Closely framed on rim, rotor, hub, plate and pivots, with the shapes that only show at that scale.
+def upright_scene(known: Known, lit: Collection[str] = ()) -> Scene:
+    """Closely framed on rim, rotor, hub, plate and pivots, with the words that only have room at that scale.
 
     The whole wheel, as `front_scene`, until a wheel or a rotor is known.
     """
     frame = _upright_frame(known)
-    return front_scene(known) if frame is None else Scene(tuple(_items(known, close_up=True)), frame)
+    return front_scene(known, lit) if frame is None else Scene(tuple(_items(known, lit, close_up=True)), frame)
 
 
-def _items(known: Known, close_up: bool) -> Iterator[Item]:
+def _items(known: Known, lit: Collection[str], close_up: bool) -> Iterator[Item]:
+    parts, clash = parts_of(known), worst_clash(known)
+    yield from bodies(map(_drawn, parts.values()), lit=lit, clash=clash.names if clash else ())
     # Labels are given places in this order, so the figures a builder looks for come first.
+    if clash:
+        yield _clash_mark(clash)
     yield from _upper_pivot(known)
     yield from _lower_pivot(known)
     yield from _axis(known)
     yield from _pivot_spacing(known)
-    yield from _caliper(known)
-    yield from _tyre(known)
-    yield from _rotor(known, close_up=close_up)
-    yield from _hub(known, close_up=close_up)
-    yield from _plate(known, close_up=close_up)
-    yield from _rim(known)
+    yield from _caliper(known, parts=parts)
+    yield from _names(known, parts, close_up=close_up)
     yield from _datum_lines(known, close_up=close_up)
     yield from _other_tyres(known)
+
+
+def _drawn(part: Part) -> Body | None:
+    if part.name in FAR_FROM_WHEEL:
+        return None
+    if part.name in TURNED_UP:
+        view = turned_up(part, FROM_FRONT)
+        return body(part, view, "cut", style="dashed", covers=False) if view else None
+    return body(part, FROM_FRONT, "cut" if part.name in CUT else "seen")
+
+
+def _clash_mark(clash: Clash) -> Dimension:
+    up = clash.on_other[2] >= clash.centre[2] or any(name in TURNED_UP for name in clash.names)
+    start, end = map(FROM_FRONT.flat, clash.places(up))
+    words = f"{clash.one} to {clash.other}{', when moved' if clash.moved else ''}"
+    side: FaceSide = "inboard" if end[0] < 0 else "outboard"
+    return Dimension(start, end, Label("clash", end, words, side, clash.gap), "clash")
+
+
+def _reach(drawn: Body) -> Box:
+    """The rectangle a body fills."""
+    points = [point for area in drawn.areas for point in area.outer]
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return Box(min(xs), max(xs), min(ys), max(ys))
+
+
+def _names(known: Known, parts: Mapping[str, Part], *, close_up: bool) -> Iterator[Label]:
+    """Words beside parts, where they stand free."""
+    named = {name: drawn for name, part in parts.items() if (drawn := _drawn(part))}
+    centre = _wheel_centre(known)
+    if centre is None:
+        return
+    if "tyre" in named:
+        tyre = _reach(named["tyre"])
+        yield Label(
+            "tyre", (tyre.right, centre + 0.82 * (tyre.top - centre)), "tyre", "outboard", 2 * (tyre.top - centre)
+        )
+    if "rotor ring" in named:
+        ring = _reach(named["rotor ring"])
+        yield Label("rotor", (ring.right, centre - 0.84 * (ring.top - centre)), "rotor", "outboard")
+    if "hub flange" in named:
+        flange = _reach(named["hub flange"])
+        yield Label("hub", (flange.right, centre + 0.3 * (flange.top - centre)), "hub", "outboard")
+    if "plate" in named:
+        plate = _reach(named["plate"])
+        yield Label("plate", (plate.left, centre + 0.55 * (plate.top - centre)), "plate", "inboard")
+    if "rim" in named:
+        rim = _reach(named["rim"])
+        yield Label("rim", (rim.right, centre - 0.97 * (rim.top - centre)), "wheel", "outboard")
+    for name in ("beam", "steering arm") if close_up else ():
+        if name in named:
+            box = _reach(named[name])
+            yield Label(named[name].part, (box.left, box.bottom), name, "inboard")
+
+
+@reads
+def _wheel_centre(wheel_centre_height: Size) -> float | None:
+    return wheel_centre_height
 
 
 @reads
@@ -77,193 +144,38 @@ def _datum_lines(
 
 
 @reads
-def _tyre(
-    wheel_centre_height: Size,
-    design_tyre_diameter: Size,
-    tyre_section_width: Size,
-    wheel_diameter: Size | None,
-    wheel_overall_width: Size | None,
-) -> Iterator[Item]:
-    centre, diameter, width = wheel_centre_height, design_tyre_diameter, tyre_section_width
-    crown = diameter / 2
-    yield Label("tyre", (width / 2, centre + 0.82 * crown), "tyre", "outboard", diameter)
-    inner = _bead(wheel_diameter, wheel_overall_width, min(crown, centre))
-    if inner is None:
-        yield Polyline("tyre", _tyre_without_wheel(centre, crown, width), closed=True, filled=True)
-        return
-    for reach, direction, squareness in ((crown, 1, _CROWN), (centre, -1, _FOOTPRINT)):
-        outline = _lobe(inner, width / 2, reach, squareness)
-        yield Polyline("tyre", tuple((y, centre + direction * r) for y, r in outline), filled=True)
-
-
-@reads
 def _other_tyres(
     wheel_centre_height: Size,
     design_tyre_diameter: Size,
     tyre_section_width: Size,
     largest_tyre_diameter: Size | None,
     smallest_tyre_diameter: Size | None,
-    wheel_diameter: Size | None,
-    wheel_overall_width: Size | None,
 ) -> Iterator[Item]:
-    """Only the tread of the other tyres: they share the wheel, and each sags by an amount of its own."""
-    centre, width = wheel_centre_height, tyre_section_width
-    for other, words in ((largest_tyre_diameter, "largest"), (smallest_tyre_diameter, "smallest")):
-        if other is None or abs(other - design_tyre_diameter) < 1.0:
+    """How high the tyres reach that are not drawn: the part is the largest, as it must have room."""
+    largest = largest_tyre_diameter or design_tyre_diameter
+    for other, words in ((design_tyre_diameter, "design"), (smallest_tyre_diameter, "smallest")):
+        if other is None or abs(other - largest) < 1.0:
             continue
-        crown = other / 2
-        inner = _bead(wheel_diameter, wheel_overall_width, crown) or (width / 2, 0.6 * crown)
-        tread = [(y, centre + r) for y, r in _lobe(inner, width / 2, crown, _CROWN) if r > 0.88 * crown]
-        yield Polyline("tyre", tuple(tread), style="dotted")
-        yield Label("tyre", (-0.42 * width, centre + 0.97 * crown), words, "inboard", other)
-
-
-def _bead(rim: float | None, width: float | None, least_reach: float) -> Point | None:
-    """Where the sidewall leaves the rim flange, as (offset, radius); None while no wheel fits in the tyre."""
-    if rim is None or width is None or rim / 2 + RIM_FLANGE >= least_reach:
-        return None
-    return width / 2, rim / 2 + RIM_FLANGE
-
-
-def _quarter(half_width: float, start: float, end: float, squareness: float) -> list[Point]:
-    """A rounded corner from the widest point at radius `start` to the middle of the tread at radius `end`."""
-    points = []
-    for step in range(13):
-        angle = step / 12 * math.pi / 2
-        across = half_width * max(0.0, math.cos(angle)) ** (2 / squareness)
-        points.append((across, start + (end - start) * math.sin(angle) ** (2 / squareness)))
-    return points
-
-
-def _lobe(inner: Point, half_width: float, reach: float, squareness: float) -> list[Point]:
-    """Half a tyre section from the outboard bead round the tread to the inboard one, as (offset, radius)."""
-    seat, bead = inner
-    widest = bead + 0.45 * (reach - bead)
-    sidewall = []
-    for step in range(8):
-        angle = step / 8 * math.pi / 2
-        sidewall.append((seat + (half_width - seat) * math.sin(angle), widest - (widest - bead) * math.cos(angle)))
-    outboard = [*sidewall, *_quarter(half_width, widest, reach, squareness)]
-    return [*outboard, *((-y, r) for y, r in reversed(outboard[:-1]))]
-
-
-def _tyre_without_wheel(centre: float, crown: float, width: float) -> tuple[Point, ...]:
-    """The tyre's outline before the wheel is known."""
-    upper = _quarter(width / 2, crown - min(0.35 * width, crown), crown, 2.6)
-    lower = _quarter(width / 2, centre - min(0.25 * width, centre), centre, 3.6)
-    right = [*((y, centre - r) for y, r in reversed(lower)), *((y, centre + r) for y, r in upper)]
-    return (*right, *((-y, z) for y, z in reversed(right)))
+        crown, half = wheel_centre_height + other / 2, 0.42 * tyre_section_width
+        yield Line("tyre", (-half, crown), (half, crown), "dotted")
+        yield Label("tyre", (-half, crown), words, "inboard", other)
 
 
 @reads
-def _rim(
-    wheel_centre_height: Size,
-    wheel_diameter: Size,
-    wheel_overall_width: Size,
-    barrel_inside_diameter: Size | None,
-    wheel_offset: Mm | None,
-    wheel_centre_bore: Size | None,
-    pilot_diameter: Size | None,
-) -> Iterator[Item]:
-    centre, offset = wheel_centre_height, wheel_offset
-    seat, lip = wheel_diameter / 2, wheel_diameter / 2 + RIM_FLANGE
-    barrel, half = (barrel_inside_diameter or wheel_diameter) / 2, wheel_overall_width / 2
-    for direction in (1, -1):
-        profile = [(-half, lip), (-half, seat), (-0.86 * half, barrel), (0.86 * half, barrel), (half, seat)]
-        points = [*profile, (half, lip)]
-        yield Polyline("rim", tuple((y, centre + direction * r) for y, r in points))
-        if offset is not None:
-            bore = min(barrel, (wheel_centre_bore or pilot_diameter or 0.0) / 2)
-            yield Line("rim", (offset, centre + direction * bore), (offset, centre + direction * barrel))
-    named = (half, centre - seat) if offset is None else (offset, centre - 0.84 * barrel)
-    yield Label("rim", named, "wheel", "outboard")
-
-
-@reads
-def _rotor(
-    wheel_centre_height: Size,
-    rotor_diameter: Size,
-    rotor_plane_offset: Mm,
-    rotor_working_thickness: Size,
-    band_inside_diameter: Size | None,
-    hub_face_offset: Mm | None,
-    pilot_diameter: Size | None,
-    *,
-    close_up: bool,
-) -> Iterator[Item]:
-    centre, plane, face = wheel_centre_height, rotor_plane_offset, hub_face_offset
-    outer = rotor_diameter / 2
-    inner = min(outer, (band_inside_diameter or _BAND_SHARE * rotor_diameter) / 2)
-    left, right = plane - rotor_working_thickness / 2, plane + rotor_working_thickness / 2
-    for direction in (1, -1):
-        low, high = centre + direction * inner, centre + direction * outer
-        yield Polyline("rotor", ((left, low), (left, high), (right, high), (right, low)), closed=True)
-        if close_up and face is not None and pilot_diameter is not None:
-            hat = ((right, low), (face, low), (face, centre + direction * min(inner, pilot_diameter / 2)))
-            yield Polyline("rotor", hat)
-    yield Label("rotor", (right, centre - 0.68 * outer), "rotor", "outboard")
-
-
-@reads
-def _caliper(
-    wheel_centre_height: Size,
-    rotor_diameter: Size,
-    rotor_plane_offset: Mm,
-    reach_above_rotor: Size,
-    outboard_reach: Size,
-    caliper_barrel_gap: Mm | None,
-) -> Iterator[Item]:
-    centre, plane, gap = wheel_centre_height, rotor_plane_offset, caliper_barrel_gap
-    # The inboard side is left open: how far the caliper reaches there is not asked.
-    low, top = centre + 0.76 * rotor_diameter / 2, centre + rotor_diameter / 2 + reach_above_rotor
-    corner = (plane + outboard_reach, top)
-    yield Polyline("caliper", ((plane - outboard_reach, top), corner, (plane + outboard_reach, low)), style="dashed")
-    if gap is None:
-        yield Label("caliper", corner, "caliper", "outboard")
+def _caliper(caliper_barrel_gap: Mm | None, *, parts: Mapping[str, Part]) -> Iterator[Item]:
+    caliper = parts.get("caliper")
+    drawn = _drawn(caliper) if caliper else None
+    shape = caliper.shapes[0] if caliper else None
+    if drawn is None or not isinstance(shape, Revolved) or shape.towards is None:
+        return
+    box, (ahead, _, above) = _reach(drawn), shape.towards
+    words = f"caliper, at {clock(math.atan2(ahead, above))}"
+    if caliper_barrel_gap is None:
+        yield Label("caliper", (box.right, box.top), words, "outboard")
     else:
-        label = Label("caliper", corner, "caliper to barrel", "outboard", gap)
-        yield Dimension((plane + 0.6 * outboard_reach, top), (plane + 0.6 * outboard_reach, top + gap), label)
-
-
-@reads
-def _hub(
-    wheel_centre_height: Size,
-    hub_face_offset: Mm,
-    pilot_diameter: Size | None,
-    mount_face_offset: Mm | None,
-    bearing_offset: Mm | None,
-    *,
-    close_up: bool,
-) -> Iterator[Item]:
-    centre, face, pilot = wheel_centre_height, hub_face_offset, (pilot_diameter or _PILOT) / 2
-    flange, nose, back = pilot + _FLANGE_BEYOND_PILOT, face + _PILOT_LENGTH, face - _FLANGE_THICKNESS
-    inboard = back if mount_face_offset is None else min(mount_face_offset, back)
-    half: tuple[Point, ...] = ((face, 0.0), (face, flange), (face, pilot), (inboard, pilot), (inboard, 0.0))
-    if close_up:
-        front = ((nose, 0.0), (nose, pilot), (face, pilot), (face, flange))
-        half = (*front, (back, flange), (back, pilot), (inboard, pilot), (inboard, 0.0))
-    outline = (*half, *((y, -r) for y, r in reversed(half[1:-1])))
-    yield Polyline("hub", tuple((y, centre + r) for y, r in outline), closed=True)
-    if bearing_offset is not None:
-        yield Mark("hub", (bearing_offset, centre), "bearing")
-    yield Label("hub", (nose, centre + 0.5 * pilot), "hub", "outboard")
-
-
-@reads
-def _plate(
-    wheel_centre_height: Size,
-    mount_face_offset: Mm,
-    lower_pivot_height: Mm | None,
-    upper_pivot_height: Mm | None,
-    *,
-    close_up: bool,
-) -> Iterator[Item]:
-    centre, mount = wheel_centre_height, mount_face_offset
-    bottom = centre - _PLATE_HALF_LENGTH if lower_pivot_height is None else lower_pivot_height
-    top = centre + _PLATE_HALF_LENGTH if upper_pivot_height is None else upper_pivot_height
-    yield Line("plate", (mount, bottom), (mount, top))
-    if close_up:
-        yield Label("plate", (mount, centre + 0.55 * (top - centre)), "mount face", "inboard")
+        at = box.left + 0.8 * (box.right - box.left)
+        label = Label("caliper", (box.right, box.top), f"{words}, to barrel", "outboard", caliper_barrel_gap)
+        yield Dimension((at, box.top), (at, box.top + caliper_barrel_gap), label)
 
 
 @reads
@@ -277,10 +189,8 @@ def _lower_pivot(lower_pivot_offset: Mm, lower_pivot_height: Mm, lower_radius: S
 
 
 def _pivot(words: str, centre: Point, reach: float | None) -> Iterator[Item]:
-    radius = reach or _PIVOT_RADIUS
-    yield Circle("pivot", centre, radius)
     yield Mark("pivot", centre, "pivot")
-    yield Label("pivot", (centre[0] - radius, centre[1]), words, "inboard")
+    yield Label("pivot", (centre[0] - (reach or 0.0), centre[1]), words, "inboard")
 
 
 @reads

@@ -7,12 +7,14 @@ and the height above the ground.
 from dataclasses import dataclass
 from typing import Literal
 
+from rules.drawn.patches import EdgeLine, Patch
 from rules.measure.outline import Point
 
 PartDrawn = Literal[
-    "tyre", "rim", "rotor", "caliper", "hub", "plate", "arm", "tie rod", "pivot", "axis", "gap", "ground", "centre line",
-    "dimension",
+    "tyre", "rim", "rotor", "caliper", "hub", "plate", "frame", "shock", "arm", "tie rod", "pivot", "axis", "gap", "ground",
+    "centre line", "dimension", "lit", "clash",
 ]  # fmt: skip
+"""What a colour stands for. lit, clash: any part while an entry about it is open, or while it stands in another."""
 Style = Literal["solid", "dashed", "dotted"]
 FaceSide = Literal["inboard", "outboard"]
 
@@ -29,13 +31,12 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Polyline:
-    """Straight lines from point to point, mm; `closed` joins the last to the first, `filled` is a body."""
+    """Straight lines from point to point, mm; `closed` joins the last to the first."""
 
     part: PartDrawn
     points: tuple[Point, ...]
     closed: bool = False
     style: Style = "solid"
-    filled: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +47,21 @@ class Circle:
     centre: Point
     radius: float
     style: Style = "solid"
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """A part of the corner as it is seen or cut: its areas, which cover what was drawn before, and its edges.
+
+    name: the part's own. covers: False for one that stands elsewhere in truth, of which the edges alone are drawn.
+    """
+
+    part: PartDrawn
+    name: str
+    areas: tuple[Patch, ...]
+    edges: tuple[EdgeLine, ...]
+    style: Style = "solid"
+    covers: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +94,7 @@ class Dimension:
     part: PartDrawn = "dimension"
 
 
-Item = Line | Polyline | Circle | Mark | Label | Dimension
+Item = Body | Line | Polyline | Circle | Mark | Label | Dimension
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,6 @@
-"""The upright as a welder sees it, reduced: from the front, and from the hub side. Left piece; right is its mirror image.
+"""The upright as a welder sees it, reduced: from the front, from the hub side, and square to the steering axis.
+
+Left piece; right is its mirror image.
 
 Only what the sheet knows is drawn. Figures are the full-size ones, as a tape shows them;
 the shapes are reduced by the stated scale.
@@ -7,12 +9,14 @@ the shapes are reduced by the stated scale.
 from math import atan2
 from typing import NamedTuple
 
+from rules.drawn.full_size.auxiliary import axis_ends
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
 from rules.drawn.pieces import hub_plate
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads, with_estimates
+from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 
 SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
@@ -26,18 +30,25 @@ _FACE = 55.0
 """mm, half the height drawn of the hub face. It says "here", not "this big"."""
 
 
-def figures(judged: Judged, width: float, height: float) -> tuple[float, View, View] | None:
-    """The scale and both views, at the largest scale at which they fit side by side in so many mm of paper.
+def figures(judged: Judged, width: float, height: float) -> tuple[float, View, View, View] | None:
+    """The scale and the views, at the largest scale at which they fit side by side in so many mm of paper.
+
+    From the front, from the hub side, and square to the steering axis; the last is empty while the pivots are not known.
 
     None while neither the hub face nor a pivot can be placed.
     """
-    known, figures = with_estimates(judged.worked), FigureWriter(judged.shown_in)
+    known, figures = with_estimates(judged.worked), FigureWriter.of(judged)
     if not _can_be_placed(known):
         return None
     drawn = None
     for scale in SCALES:
-        drawn = scale, _from_the_front(known, figures, scale), _from_the_hub_side(known, figures, scale)
-        frames = [view.frame for view in drawn[1:]]
+        drawn = (
+            scale,
+            _from_the_front(known, figures, scale),
+            _from_the_hub_side(known, figures, scale),
+            _square_to_the_axis(known, figures, scale),
+        )
+        frames = [view.frame for view in drawn[1:] if view.items]
         if sum(frame.width for frame in frames) <= width and max(frame.height for frame in frames) <= height:
             break
     return drawn
@@ -145,7 +156,7 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
             board.across((0.0, way * face), (pivot.x, pivot.y), level, figures.short_length(pivot.across))
             board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, figures.short_length(pivot.height))
     if lower and upper:
-        _axis_in_front(known, board=board, figures=figures, lower=lower, upper=upper)
+        _inclination(known, board=board, figures=figures, lower=lower, upper=upper)
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
         board.label((-mount / scale, -0.75 * face), "plate face")
@@ -153,20 +164,9 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
 
 
 @reads
-def _axis_in_front(
-    pivots_spacing: Mm | None,
-    inclination: Rad | None,
-    *,
-    board: Board,
-    figures: FigureWriter,
-    lower: _Pivot,
-    upper: _Pivot,
-) -> None:
+def _inclination(inclination: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, upper: _Pivot) -> None:
     (x1, y1, *_), (x2, y2, *_) = lower, upper
-    if pivots_spacing is not None:
-        aside = max(x1, x2) - min(x1, x2) + 3.6 * _LANE + max(lower.reach, upper.reach)
-        board.along((x1, y1), (x2, y2), aside, figures.short_length(pivots_spacing))
-    if inclination is not None and abs(y2 - y1) > 1:
+    if abs(y2 - y1) > 1:
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(inclination))
 
 
@@ -206,6 +206,30 @@ def _castor(castor: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, 
     (x1, y1, *_), (x2, y2, *_) = lower, upper
     if abs(y2 - y1) > 1:
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(castor))
+
+
+def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> View:
+    """x: to the right with front at the left; the spacing of the pivots is true length in this view alone."""
+    board = Board()
+    ends = axis_ends(known)
+    if ends is not None:
+        (x2, y2), (x1, y1) = ((x / scale, y / scale) for x, y in ends)
+        upper, lower = _reaches(known, scale=scale) or (0.0, 0.0)
+        _draw_pivots(board, _Pivot(x1, y1, lower, 0.0, 0.0), _Pivot(x2, y2, upper, 0.0, 0.0))
+        _spacing(known, board=board, figures=figures, ends=((x1, y1), (x2, y2)), reach=max(upper, lower))
+    return _view(board)
+
+
+@reads
+def _reaches(upper_radius: Size | None, lower_radius: Size | None, *, scale: float) -> tuple[float, float] | None:
+    return (upper_radius or _SYMBOL) / scale, (lower_radius or _SYMBOL) / scale
+
+
+@reads
+def _spacing(
+    pivots_spacing: Size, *, board: Board, figures: FigureWriter, ends: tuple[Point, Point], reach: float
+) -> None:
+    board.along(*ends, reach + 1.3 * _LANE, figures.short_length(pivots_spacing))
 
 
 _UPPER_LANE, _LOWER_LANE = 1, 2

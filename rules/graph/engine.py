@@ -32,7 +32,6 @@ from rules.graph.node import Input, Node, in_order
 from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
-from rules.solids.space import ImpossibleShape
 
 
 class Graph:
@@ -248,10 +247,6 @@ class Graph:
         except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
             if isinstance(fault, OutsideRange):
                 worked.broken[node.name] = fault.reason
-            elif isinstance(
-                fault, ImpossibleShape
-            ):  # entries that leave a part no metal: theirs, not the program's fault
-                worked.broken[node.name] = Reason(f"with these sizes there is no such part: {fault}")
             else:
                 worked.broken[node.name] = Reason(
                     f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"

@@ -17,6 +17,7 @@ from rules.measure.display import both
 WITHIN = 60.0
 """mm; pairs further apart than this everywhere are listed as more than that."""
 _MOVES = name("corner_moves")
+_RIDE = name("corner_ride")
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,14 +84,14 @@ def entry_behind(line: RoomLine, judged: Judged) -> str:
         return line.measure[0]
     graph, (one, other) = trade(), line.values
     again = again_of(one, other, line.travel, line.lock)
-    judgement = Judgement("watch", "", rests_on=(one, other, _MOVES.origin), again=again)
+    judgement = Judgement("watch", "", rests_on=(one, other, _RIDE.origin), again=again)
     found = entry_that_moves_most(graph, judgement, judged.worked)
     return found[0] if found else graph.fields_of(one)[0]
 
 
 def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     estimated = judged.worked.estimated
-    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, _MOVES.origin)
+    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, _RIDE.origin)
     measure = tuple(dict.fromkeys(field for each in rests_on for field in estimated.get(each, ())))
     words, figures = where(pair) if pair.gap is not None else ("", {})
     shown = {word: both(number, unit, judged.shown_in) for word, (number, unit) in figures.items()}

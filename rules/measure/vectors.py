@@ -14,7 +14,10 @@ def plus(*vectors: Vector) -> Vector:
     >>> plus((1.0, 2.0, 3.0), (1.0, 0.0, -3.0))
     (2.0, 2.0, 0.0)
     """
-    return (sum(v[0] for v in vectors), sum(v[1] for v in vectors), sum(v[2] for v in vectors))
+    x = y = z = 0.0
+    for a, b, c in vectors:
+        x, y, z = x + a, y + b, z + c
+    return x, y, z
 
 
 def minus(first: Vector, second: Vector) -> Vector:

@@ -9,7 +9,7 @@ Both wheels travel alike and the body stays level, so the right wheel is the lef
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from math import asin, copysign, cos, hypot, pi, radians, sin, sqrt
+from math import asin, copysign, cos, hypot, radians, sin, sqrt
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import PivotCircle, hinged, nearest_turn
@@ -23,6 +23,8 @@ CLOSE_ENOUGH = 1e-10
 """mm of travel."""
 MOST_SWING = radians(80)
 """How far the lower arm is followed."""
+AT_STOP = 1e-6
+"""rad of the upright's turn."""
 FARTHEST_CLOSE = 1e-9
 """rad of the lower arm; its travel hardly changes there."""
 
@@ -121,7 +123,7 @@ class FrontEnd:
             self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
             self._rod_side = self._outer_circle(0.0).side_of(mirrored(self.upright.tie_rod_end, linkage.centre_line))
             assert linkage.stop is not None
-            self._full = self._turn_to(linkage.stop)
+            self._full = self._turned_to(self._held[0.0], linkage.stop)
             return
         assert linkage.inner is not None
         self._rod = size(minus(self.upright.tie_rod_end, linkage.inner))
@@ -134,25 +136,39 @@ class FrontEnd:
         self._full_slides: dict[float, float] = {}
         if linkage.stop is not None:
             self._inner_for = linkage.inner_for(self.upright.tie_rod_end)
-            self._stop_turn = self._turn_to(linkage.stop)
-            self._full = self._slide_to_stop(most, linkage.stop, ends_there=linkage.travel is not None)
+            self._stop_turn = self._turned_to(self._held[0.0], linkage.stop)
+            self._full = self._slide_to_stop(most, ends_there=linkage.travel is not None)
 
-    def _slide_to_stop(self, most: float, stop: float, ends_there: bool) -> float:
-        """Slide at which the inner wheel meets its stop at ride height, or the rack's own end where that comes first."""
-
-        def short(slide: float) -> bool:
-            try:
-                return self._steered(0.0, self._held[0.0], slide).steer < stop
-            except CannotReach:
-                return False
-
-        if ends_there and short(most):
+    def _slide_to_stop(self, most: float, ends_there: bool) -> float:
+        """Slide at which the inner wheel meets its stop at ride height, or where rack or links end before."""
+        if ends_there and self._short_of_stop(most):
             return most
-        return last_that_holds(short, 0.0, most)
+        slide = self._slide_at(0.0, self._stop_turn)
+        if slide is not None and slide * most > 0 and self._turns_to_stop(slide):
+            return slide
+        return last_that_holds(self._short_of_stop, 0.0, most)  # a rod past its dead point, or that locks before
 
-    def _turn_to(self, steer: float) -> float:
-        """Turn about the axis at which the wheel points `steer` to the left at ride height."""
-        return last_that_holds(lambda turn: self._pose(self._held[0.0], turn, None).steer < steer, 0.0, pi / 2)
+    def _slide_at(self, travel: float, turn: float) -> float | None:
+        """Slide at which the upright stands turned so far about its axis; None where the rod does not reach."""
+        assert self.linkage is not None and self.linkage.inner is not None
+        try:
+            return self._inner_for(self._outer_circle(travel).at(turn))[1] - self.linkage.inner[1]
+        except CannotReach:
+            return None
+
+    def _turns_to_stop(self, slide: float) -> bool:
+        """Whether the wheel stands at its stop with the inner ends there, and not on the other side of a dead point."""
+        try:
+            return abs(self._steered(0.0, self._held[0.0], slide).turn - self._stop_turn) < AT_STOP
+        except CannotReach:
+            return False
+
+    def _short_of_stop(self, slide: float) -> bool:
+        """Whether the links reach, and the wheel has not met its stop, with the inner ends there."""
+        try:
+            return self._steered(0.0, self._held[0.0], slide).turn < self._stop_turn
+        except CannotReach:
+            return False
 
     @property
     def text(self) -> str:
@@ -242,11 +258,14 @@ class FrontEnd:
 
     def _straight(self, pivots: tuple[Vector, Vector]) -> float:
         """The turn about the axis that leaves the wheel pointing straight ahead."""
-        frame = _frame(*pivots)
+        return self._turned_to(pivots, 0.0)
+
+    def _turned_to(self, pivots: tuple[Vector, Vector], steer: float) -> float:
+        """The turn about the axis that leaves the wheel pointing so far to the left, rad."""
+        ahead = (cos(steer), sin(steer), 0.0)  # square to the spindle seen from above
+        first, second, up = within(_frame(*pivots), ahead)
         a, b, c = self._spin
-        along = a * frame[0][0] + b * frame[1][0]
-        across = a * frame[1][0] - b * frame[0][0]
-        return nearest_turn(along, across, -c * frame[2][0])
+        return nearest_turn(a * first + b * second, a * second - b * first, -c * up, near=steer)
 
     def _pose(self, pivots: tuple[Vector, Vector], turn: float, inner: Vector | None) -> Pose:
         lower, upper = pivots
@@ -315,10 +334,8 @@ class FrontEnd:
         if travel not in self._full_slides:
             assert linkage.inner is not None
             most = self._full if linkage.travel is None else copysign(linkage.travel, self._full)
-            try:
-                slide = self._inner_for(self._outer_circle(travel).at(self._stop_turn))[1] - linkage.inner[1]
-            except CannotReach:
-                slide = most
+            at_stop = self._slide_at(travel, self._stop_turn)
+            slide = most if at_stop is None else at_stop
             stopped = slide * most > 0 and (linkage.travel is None or abs(slide) <= linkage.travel)
             self._full_slides[travel] = slide if stopped else most
         return self._full_slides[travel]

@@ -117,13 +117,14 @@ def _sweep(travels: Iterable[float], sizes: Sequence[float], at: Callable[[float
 
     places = sorted(travels, key=abs)
     for side in (-1.0, 1.0):
-        held = 0.0
+        held, ends = 0.0, not reached(0.0, 0.0)
         for travel in (place for place in places if place * side > 0):
             if row(travel):
                 held = travel
-            elif reached(held, 0.0) and (last := last_that_holds(lambda to: reached(to, 0.0), held, travel, HALVINGS)):
-                row(last)
-                held = last
+            elif not ends:
+                ends = True
+                if last := last_that_holds(lambda to: reached(to, 0.0), held, travel, HALVINGS):
+                    row(last)
     if 0.0 in places:
         row(0.0)
     return Sweep(tuple(sorted(placed, key=lambda place: (place.travel, place.lock))), tuple(blocked))

@@ -27,8 +27,8 @@ ALWAYS = (
 
 def cautions(judged: Judged) -> Iterator[ChecklistLine]:
     """The cautions of a sheet: DO NOT CUT with its reasons, then the rest."""
-    stops = [f"{finding.title}: {finding.text}" for finding in judged.findings if finding.verdict == "stop"]
-    if stops:
+    # In the words of each check: a title such as "Caliper inside the wheel barrel" reads as good news.
+    if stops := dict.fromkeys(finding.text for finding in judged.findings if finding.verdict == "stop"):
         yield _caution("do-not-cut", f"DO NOT CUT. {' '.join(stops)}")
     if judged.missing or judged.sheet.faults:
         yield _caution(

@@ -16,6 +16,7 @@ from rules.measure.closeness import CLOSENESS
 from rules.measure.display import show, tape
 from rules.measure.quantity import INCH, Units
 from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, ChecklistLine
+from rules.shop.named_sizes import as_named
 
 LENGTH_TOLERANCE: dict[Units, str] = {"inch": "+/- 1/64 in", "metric": "+/- 0.5 mm"}
 """Trade custom for pivots and faces; no published source."""
@@ -168,11 +169,13 @@ def target(judged: Judged, wanted: Name, ways: tuple[str, str] = ("", ""), by_ta
     """A length or angle as a person lays it out, or a blank that says what it needs.
 
     ways: words for plus and minus. by_tape: a length stands first as a tape shows it, then in full in brackets where
-    that differs; else in full alone. An estimate says so, and what to measure.
+    that differs; else in full alone. A size that has a name stands as it was entered. An estimate says so, and what to measure.
     """
     known = judged.worked.known
     if not is_known(known, wanted):
         return _blank(judged, wanted)
+    if words := as_named(judged.sheet, wanted):
+        return words
     number, unit = float(answer(known, wanted)), wanted.unit
     size = abs(number) if ways[0] else number
     full = show(size, unit, judged.shown_in)

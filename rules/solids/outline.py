@@ -5,7 +5,6 @@ from itertools import pairwise
 from math import hypot, inf
 
 from rules.measure.outline import Point
-from rules.solids.space import ImpossibleShape
 
 Polygon = tuple[Point, ...]
 
@@ -95,7 +94,7 @@ def convex_pieces(outline: Polygon) -> tuple[Polygon, ...]:
 
     others = [j for j in range(count) if j not in (i, (i - 1) % count, (i + 1) % count) and _clear(outline, i, j)]
     if not others:
-        raise ImpossibleShape("the outline crosses itself")
+        raise ValueError("the outline crosses itself")
     low, high = sorted((i, min(others, key=cost)))
     return convex_pieces(outline[low : high + 1]) + convex_pieces(outline[high:] + outline[: low + 1])
 

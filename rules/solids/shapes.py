@@ -10,7 +10,7 @@ from typing import Protocol
 from rules.solids.gap import Solid
 from rules.solids.outline import Polygon, area, convex_pieces, edge_distance
 from rules.solids.pieces import Corner, Hull, Piece, Wedge
-from rules.solids.space import ImpossibleShape, Vector, cross, minus, plus, size, square_to, times, unit
+from rules.solids.space import Vector, cross, minus, plus, size, square_to, times, unit
 
 
 class Shape(Protocol):
@@ -118,7 +118,7 @@ class Revolved:
 
     def __post_init__(self) -> None:
         if min(radius for radius, _ in self.profile) < 0:
-            raise ImpossibleShape("a profile lies on one side of its axis: no radius below 0")
+            raise ValueError("a profile lies on one side of its axis: no radius below 0")
         if not 0 <= self.half_angle <= pi:
             raise ValueError("a part turn goes from 0 to pi to each side")
 
@@ -195,10 +195,10 @@ class Prism:
             outline = outline[::-1]
         edges = list(zip(outline, outline[1:] + outline[:1], strict=True))
         if any(x1 * y2 - y1 * x2 <= 0 for (x1, y1), (x2, y2) in edges):
-            raise ImpossibleShape("from the middle of a bore the whole outline must be seen")
+            raise ValueError("from the middle of a bore the whole outline must be seen")
         circle = min(edge_distance((0.0, 0.0), start, end) for start, end in edges)
         if circle <= bore.radius:
-            raise ImpossibleShape("a bore lies inside its outline")
+            raise ValueError("a bore lies inside its outline")
         middle, normal = plus(self.origin, times(x0, self.across), times(y0, self.up)), self.normal
         low, high = self.low, self.high
         ring = ((bore.radius, low), (circle, low), (circle, high), (bore.radius, high))

@@ -6,7 +6,7 @@ from math import cos, sin
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, plus, size, times, unit
 
 __all__ = (
-    "NOUGHT", "STILL", "ImpossibleShape",
+    "NOUGHT", "STILL",
     "Motion", "Vector", "cross", "dot", "minus", "plus", "shift", "size", "square_to", "times", "turn",
     "unit",
 )  # fmt: skip
@@ -20,10 +20,6 @@ def square_to(direction: Vector) -> Vector:
     """
     least = min(range(3), key=lambda i: abs(direction[i]))
     return unit(cross(((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))[least], direction))
-
-
-class ImpossibleShape(ValueError):  # noqa: N818 - what it is, not that it is an error
-    """The sizes make no solid: a radius below nought, a bore larger than its plate, an outline that crosses itself."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,9 +1,15 @@
 """Tyre load index to load capacity.
 
 Source: French arrêté of 24 October 1994, annex II (indices 70 to 130), which repeats the table of UN Regulations 30 and 54.
-Its row 59, out of range here, is a misprint (240 for 243, from memory). The index is not the rating of every tyre: a
-light-truck tyre's sidewall load stands above it.
+Indices 40 to 69 are from memory: no car's tyre has one, and a mark that says so must not be taken for one that says nothing.
+The index is not the rating of every tyre: a light-truck tyre's sidewall load stands above it.
 """
+
+_FROM_40 = (
+    140, 145, 150, 155, 160, 165, 170, 175, 180, 185,
+    190, 195, 200, 206, 212, 218, 224, 230, 236, 243,
+    250, 257, 265, 272, 280, 290, 300, 307, 315, 325,
+)  # fmt: skip
 
 _FROM_70 = (
     335, 345, 355, 365, 375, 387, 400, 412,
@@ -16,5 +22,5 @@ _FROM_70 = (
     1700, 1750, 1800, 1850, 1900,
 )  # fmt: skip
 
-LOAD_CAPACITY = dict(enumerate(_FROM_70, start=70))
+LOAD_CAPACITY = dict(enumerate((*_FROM_40, *_FROM_70), start=40))
 """Load index: kilograms one tyre may carry."""

@@ -7,8 +7,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from rich.segment import Segment
+from textual.color import Color
 
 from tests.support.pseudo_terminal import LEAVES_SCREEN, Terminal
+from wizard.terminal import LettersItHas
 
 
 @pytest.fixture
@@ -137,3 +140,45 @@ def test_sequences_in_a_received_sheet_never_reach_the_terminal(half_done: Path,
         assert obeyed not in terminal.output
     kept = tomllib.loads(half_done.read_text("utf-8"))
     assert kept["caliper"]["reach_above_rotor"] == "\x1b]2;GOTCHA\x07\x9b31mGOTCHA\u202e"
+
+
+ASCII = {"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0", "PYTHONIOENCODING": "ascii"}
+
+
+@pytest.mark.parametrize("about", [{"TERM": "linux"}, {"TERM": "vt100"}, {"TERM": "xterm", "NO_COLOR": "1"}, ASCII])
+def test_a_poorer_terminal_is_enough(half_done: Path, tmp_path: Path, about: dict[str, str]) -> None:
+    """Without UTF-8 not a byte beyond ASCII goes out, so that nothing shows as two strange letters."""
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), **about})
+    try:
+        typed(terminal, half_done)
+        terminal.type(b"\x11")
+        assert terminal.status() == 0
+        assert terminal.given_back
+    finally:
+        terminal.close()
+    assert reach(half_done) == "0.9"
+    assert terminal.output.isascii() == (about is ASCII)
+
+
+def test_a_terminal_that_cannot_place_text_is_told_in_one_line(half_done: Path, tmp_path: Path) -> None:
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), "TERM": "dumb"})
+    try:
+        assert terminal.status() == 2
+    finally:
+        terminal.close()
+    (line,) = terminal.output.decode().splitlines()
+    assert line.startswith("buildsheet: ")
+    assert "TERM=dumb" in line
+    assert "check FILE" in line
+
+
+@pytest.mark.parametrize(
+    ("coding", "written", "shown"),
+    [
+        ("ascii", "┌─ ½ … 5° × é │ → ▅ Ω", "+- ? ~ 5o x e | > # ?"),
+        ("latin-1", "─ ½ 5° é", "- ½ 5° é"),
+    ],
+)
+def test_letters_a_terminal_lacks_become_such_as_look_alike(coding: str, written: str, shown: str) -> None:
+    (got,) = LettersItHas(coding).apply([Segment(written)], Color.parse("black"))
+    assert got.text == shown

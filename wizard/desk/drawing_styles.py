@@ -9,13 +9,22 @@ DRAWINGS: tuple[DrawingStyle, ...] = get_args(DrawingStyle)
 DOT_IN_WORDS: Mapping[DrawingStyle, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
 
 
+def is_utf_8(encoding: str) -> bool:
+    """Whether a coding, by any of its names, has every letter.
+
+    >>> is_utf_8("UTF8"), is_utf_8("latin-1"), is_utf_8("")
+    (True, False, False)
+    """
+    return encoding.lower().replace("-", "").replace("_", "") == "utf8"
+
+
 def best_drawing(environment: Mapping[str, str], encoding: str) -> DrawingStyle:
     """The finest drawing this terminal can be expected to show.
 
-    Plain ASCII where the output is not UTF-8 or TERM is "dumb"; quadrant blocks on the Linux console, whose
-    font has no braille; braille dots anywhere else.
+    Plain ASCII where the output is not UTF-8; quadrant blocks on the Linux console, whose font has no braille; braille
+    dots anywhere else.
     """
-    if encoding.lower().replace("-", "").replace("_", "") != "utf8" or environment.get("TERM") == "dumb":
+    if not is_utf_8(encoding):
         return "plain"
     return "blocks" if environment.get("TERM") == "linux" else "braille"
 

@@ -2,8 +2,9 @@
 
 import errno
 import os
-from collections.abc import Callable
-from contextlib import suppress
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
@@ -15,7 +16,8 @@ if TYPE_CHECKING:
     from wizard.files.state import State
 
 MOST = 6
-_FILE, _SPOILT = "recent.json", "recent.spoilt.json"
+_FILE, _SPOILT, _LOCK = "recent.json", "recent.spoilt.json", "recent.lock"
+_TRIES, _PAUSE = 40, 0.005  # seconds: a run that was stopped in the middle must not stop this one
 _MOST_BYTES = 1024 * 1024
 STATE_VARIABLE = "BUILDSHEET_STATE"
 """Names another folder for the file, for tests and for sticks without a home folder."""
@@ -107,8 +109,6 @@ class Summary:
 
 def summary(path: Path) -> Summary:
     """Read and judge a sheet for the start screen."""
-    import time
-
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
     from wizard.desk.pages import goes_on
@@ -150,13 +150,36 @@ def _remember(change: "Callable[[State], dict[str, object]]") -> None:
     # Remembering is a comfort, the sheet itself is safe: nothing that goes wrong here stops the work.
     with suppress(OSError):
         folder().mkdir(parents=True, exist_ok=True)
-        data = _state_bytes()
-        try:
-            held = State.model_validate_json(data or b"{}")
-        except ValueError:
-            held = State()
-            put(folder() / _SPOILT, data or b"", None)
-        file = resolved(folder() / _FILE)
-        new = held.model_copy(update=change(held)).model_dump_json().encode()
-        if new != data:
-            put(file, new, mode_of(file))
+        with _alone():
+            data = _state_bytes()
+            try:
+                held = State.model_validate_json(data or b"{}")
+            except ValueError:
+                held = State()
+                put(folder() / _SPOILT, data or b"", None)
+            file = resolved(folder() / _FILE)
+            new = held.model_copy(update=change(held)).model_dump_json().encode()
+            if new != data:
+                put(file, new, mode_of(file))
+
+
+@contextmanager
+def _alone() -> Iterator[None]:
+    """While no other run changes the state file, so that what two remember at once is all kept. Not on Windows."""
+    try:
+        import fcntl
+    except ImportError:
+        yield
+        return
+    handle = os.open(folder() / _LOCK, os.O_RDWR | os.O_CREAT | os.O_NONBLOCK, 0o666)
+    try:
+        with suppress(OSError):  # a file system without locks
+            for _ in range(_TRIES):
+                try:
+                    fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+                    break
+                except BlockingIOError:
+                    time.sleep(_PAUSE)
+        yield
+    finally:
+        os.close(handle)

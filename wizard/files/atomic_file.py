@@ -28,9 +28,7 @@ def put(target: Path, data: bytes, mode: int | None, *, must_be_new: bool = Fals
     mode: permission bits, or None for what new files get. Raises FileExistsError where the file must be new and is not,
     and OSError where it cannot be written; what was there before is then untouched.
     """
-    import secrets  # only needed on saving, as the next
-
-    temporary = target.with_name(f".buildsheet-{_machine()}-{os.getpid()}-{secrets.token_hex(4)}.tmp")
+    temporary = target.with_name(own_name("tmp"))
     try:
         start_mode = 0o666 if mode is None else mode
         handle = os.open(temporary, os.O_WRONLY | os.O_CREAT | os.O_EXCL | _BINARY, start_mode)
@@ -53,6 +51,13 @@ def put(target: Path, data: bytes, mode: int | None, *, must_be_new: bool = Fals
         raise
     _sync_folder(target.parent)
     sweep(target.parent)
+
+
+def own_name(ending: str) -> str:
+    """A hidden name that says which machine and process made it."""
+    import secrets  # only needed on saving
+
+    return f".buildsheet-{_machine()}-{os.getpid()}-{secrets.token_hex(4)}.{ending}"
 
 
 def resolved(path: Path) -> Path:
@@ -117,11 +122,12 @@ def sweep(folder: Path) -> None:
         for entry in entries:
             if found := _TEMPORARY.fullmatch(entry.name):
                 with suppress(OSError):
-                    if _is_left_over(found, entry.stat(follow_symlinks=False).st_mtime):
+                    if is_left_over(found, entry.stat(follow_symlinks=False).st_mtime):
                         Path(entry.path).unlink()
 
 
-def _is_left_over(name: re.Match[str], written_at: float) -> bool:
+def is_left_over(name: re.Match[str], written_at: float) -> bool:
+    """Whether the process that made a hidden name is gone. name: with groups machine and process. written_at: seconds."""
     if time.time() - written_at > _LONGEST_SAVE:
         return True
     return name["machine"] == _machine() and not _runs(int(name["process"]))

@@ -3,12 +3,12 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rules.judging.judge import Judged, shown
+from rules.judging.judge import Judged
 from rules.shop.checklist import BLANK, ChecklistLine, Marks
-from rules.shop.checklist_line import REVISION
 from wizard.paper.checklist_text import HEADINGS, LEGEND, ForWhom, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import POINT, WORDS, Area, Document, line_height, paper_size, text_width, wrap
+from wizard.paper.stamp import stamp
 
 _CELL = 34.0
 """mm: room for a box and a measured figure."""
@@ -31,8 +31,8 @@ def checklist_pdf(
     document: the sheet as in its file; ticks and measured results on it are printed in place. paper: a name or a size with its
     unit, see `paper_size`. part: "welder" leaves out what the welder has no use for.
     """
-    revision = shown(REVISION, judged)
-    written = _Checklist(judged, Document(judged.sheet.title, revision), paper_size(paper), HEADINGS[part].capitalize())
+    pages = Document(judged.sheet.title, stamp(judged))
+    written = _Checklist(judged, pages, paper_size(paper), HEADINGS[part].capitalize())
     written.front_matter()
     for section, lines in sections(judged, document, part):
         written.section(section, [(line, _fitting(marks)) for line, marks in lines])

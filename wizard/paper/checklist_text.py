@@ -21,6 +21,7 @@ from rules.shop.checklist import (
     kept_marks,
     marked,
 )
+from wizard.paper.stamp import stamp
 
 ForWhom = Literal["whole", "welder"]
 
@@ -75,14 +76,14 @@ def as_markdown(judged: Judged, document: Mapping[str, object], part: ForWhom = 
 
 
 def head(judged: Judged) -> list[tuple[str, str]]:
-    """What heads a checklist: title, vehicle, verdict and units, by name."""
+    """What heads a checklist: title, vehicle, verdict, units, and what tells this print from others, by name."""
     still_open = sum(finding.verdict in ("stop", "watch", "waiting") for finding in judged.findings)
     verdict = f"{VERDICTS[judged.verdict]} ({still_open} open)" if still_open else VERDICTS[judged.verdict]
     return [
         ("Title", judged.sheet.title or BLANK),
         ("Vehicle", f"{shown(VEHICLE, judged) or BLANK}; main use {shown(_USE, judged) or BLANK}"),
         ("Verdict", f"{verdict}. {judged.scope}"),
-        ("Units", _UNITS[judged.shown_in]),
+        ("Units", f"{_UNITS[judged.shown_in]}. {stamp(judged)}"),
     ]
 
 

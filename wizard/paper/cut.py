@@ -16,8 +16,9 @@ from rules.judging.reader import answer, name, still_needed
 from rules.measure.display import both
 from rules.measure.outline import Outline, Point, outline_points
 from rules.measure.quantity import INCH
-from rules.shop.checklist_line import BLANK, REVISION
+from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
+from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
 
 FileUnits = Literal["mm", "in"]
@@ -86,7 +87,7 @@ def _bracket_words(judged: Judged) -> Iterator[str]:
 def _words(judged: Judged, profile: Profile) -> Iterator[str]:
     known = judged.worked.known
     yield f"Title {judged.sheet.title or BLANK}"
-    yield f"Revision {answer(known, REVISION) or BLANK}"
+    yield stamp(judged)
     yield f"Metal {answer(known, _METAL) or BLANK}, {answer(known, _CONDITION) or f'condition {BLANK}'}"
     outline = profile.outline
     width, height = (

@@ -12,15 +12,28 @@ from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
 from wizard.paper.flow import Flow
-from wizard.paper.pdf import MARGIN, POINT, WORDS, Area, Document, PaperPage, check_bars, line_height, paper_size
+from wizard.paper.pdf import (
+    MARGIN,
+    POINT,
+    WORDS,
+    Area,
+    Document,
+    PaperPage,
+    bars_fit,
+    check_bars,
+    line_height,
+    paper_size,
+)
+from wizard.paper.seams import MARK, room_for
+from wizard.paper.stamp import stamp
 from wizard.paper.stops import stop_band
-from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling
+from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
 
 REDUCTIONS = (1.0, 2.0, 2.5, 4.0, 5.0, 8.0, 10.0, 20.0, 50.0)
 _BAND = 7.0
 """mm above a tile for its name and its neighbours."""
 _LEAST_TILE = 60.0
-"""mm: a page with less room than that for the drawing is no use."""
+"""mm: a page with less room than that for the drawing is no use, even where every word would fit."""
 _CROP, _CROP_GAP = 4.0, 0.8
 _MAP_ROOM = 60.0
 
@@ -38,7 +51,7 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
     tyres and the ground as well. Raises EntryError for a paper that cannot be read or is too small.
     """
     drawing, size = full_size(judged, side, view), paper_size(paper)
-    document = Document(drawing.block.title, drawing.block.revision, f"{side.upper()}, full size, 1:1")
+    document = Document(drawing.block.title, stamp(judged), f"{side.upper()}, full size, 1:1")
     turned, tiles = fewest_pages(judged, drawing, size)
     _summary(judged, document, size, drawing, tiles)
     for tile in tiles.printed:
@@ -49,7 +62,7 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
 def one_sheet_pdf(judged: Judged, side: Side = "left", view: Extent = "upright") -> bytes:
     """The drawing at 1:1 on one large page for a plotter, its figures on a second page."""
     drawing = full_size(judged, side, view)
-    document = Document(drawing.block.title, drawing.block.revision, f"{side.upper()}, full size, 1:1")
+    document = Document(drawing.block.title, stamp(judged), f"{side.upper()}, full size, 1:1")
     page, room = one_sheet(judged, drawing)
     document.pages.append(page)
     with page.moved(room.left - drawing.frame.left, room.bottom - drawing.frame.bottom):
@@ -82,15 +95,21 @@ class _BarredFlow(Flow):
 
 
 def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) -> tuple[tuple[float, float], Tiling]:
-    """The paper upright or on its side, whichever needs fewer pages."""
+    """The paper upright or on its side, whichever needs fewer pages, with every word whole on one of them."""
     found = []
+    widest, highest = room_for(drawing.items)
     for turned in (size, size[::-1]):
-        window = window_on(judged, PaperPage(*turned, ""))
-        if min(window.width, window.height) >= _LEAST_TILE:
+        page = PaperPage(*turned, "")
+        window = window_on(judged, page)
+        wide, high = window.width >= max(widest, _LEAST_TILE), window.height >= max(highest, _LEAST_TILE)
+        if wide and high and bars_fit(stop_band(page, judged)):
             found.append((turned, tiling(drawing, window.width, window.height)))
     if not found:
-        raise EntryError("this paper is too small for the drawing and the reasons not to cut; take a larger one")
-    return min(found, key=lambda each: len(each[1].printed))
+        raise EntryError(
+            "this paper is too small for the drawing’s words and the reasons not to cut; take a larger one"
+        )
+    turned, tiles = min(found, key=lambda each: len(each[1].printed))
+    return turned, with_whole_words(tiles)
 
 
 def window_on(judged: Judged, page: PaperPage) -> Area:
@@ -112,7 +131,7 @@ def _tile_page(
         page.text((window.left + 18, window.top + 2), f"joins {', '.join(named)}")
     right, up = window.left - tile.room.left, window.bottom - tile.room.bottom
     with page.only_inside(window), page.moved(right, up):
-        draw_items(page, items_on(drawing, tile.room))
+        draw_items(page, items_on(tiles.items, tile.room))
         for mark in tiles.marks(tile):
             _alignment_mark(page, mark)
     page.box(window)
@@ -121,9 +140,9 @@ def _tile_page(
 
 def _alignment_mark(page: PaperPage, at: tuple[float, float]) -> None:
     x, y = at
-    page.circle(at, 2.0, "thin")
-    page.line((x - 4, y), (x + 4, y))
-    page.line((x, y - 4), (x, y + 4))
+    page.circle(at, MARK / 2, "thin")
+    page.line((x - MARK, y), (x + MARK, y))
+    page.line((x, y - MARK), (x, y + MARK))
 
 
 def _crop_marks(page: PaperPage, window: Area) -> None:
@@ -142,7 +161,7 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     what = "rim, rotor, hub and pivots" if drawing.extent == "upright" else "the whole wheel down to the ground"
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
     flow.paragraph(drawing.block.scope, before=2)
-    flow.paragraph("Date ____________   Drawn ____________   Checked ____________", before=2)
+    flow.paragraph(f"{stamp(judged)}.   Drawn ____________   Checked ____________", before=2)
     symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13))
     below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION)
     flow.y = min(symbol.bottom, below) - 2

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperItem, PaperWords, Stroke, corners
 from rules.measure.outline import Point
 from wizard.paper.pdf import Area, PaperPage
 
@@ -18,6 +18,8 @@ def draw_items(page: PaperPage, items: Iterable[PaperItem]) -> None:
                 page.polyline(item.points, item.pen, item.closed, item.filled)
             case PaperCircle():
                 page.circle(item.centre, item.radius, item.pen)
+            case PaperArc():
+                page.arc(item.centre, item.radius, item.start, item.sweep, item.pen)
             case PaperWords():
                 if item.over_lines:
                     page.polyline(corners(item, 0.4), closed=True, white=True)
@@ -36,6 +38,8 @@ def draw_reduced(page: PaperPage, items: Iterable[PaperItem], reduction: float) 
                 page.polyline([at(point) for point in item.points], pen, item.closed, item.filled)
             case PaperCircle():
                 page.circle(at(item.centre), item.radius / reduction, item.pen)
+            case PaperArc():
+                page.arc(at(item.centre), item.radius / reduction, item.start, item.sweep, item.pen)
 
 
 def projection_symbol(page: PaperPage, at: Point) -> Area:

@@ -5,12 +5,13 @@ from collections.abc import Iterator
 from html import escape
 
 from rules.drawn.full_size import PROJECTION, Extent, full_size
-from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperItem, PaperWords, Stroke, corners, points_on
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
 from wizard.paper.lettering import POINT
 from wizard.paper.pdf import BARS, FIGURE_HEIGHT, MARGIN, MEASURE_THIS, PENS
+from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
 
 _LINE = 5.0
@@ -29,7 +30,7 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     drawing = full_size(judged, side, view)
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
     above = [*_wrapped(printable(drawing.block.title), width), f"{side.upper()} upright, full size, 1:1. {PROJECTION}"]
-    above += _wrapped(drawing.block.scope, width)
+    above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]
     rows = [*drawing.block.missing, *drawing.block.figures]
     beside = width - _BESIDE_BARS
@@ -74,6 +75,11 @@ def _drawn(item: PaperItem) -> str:
             return f'<{shape} points="{_points(item.points)}" {_style(item)}/>'
         case PaperCircle(centre=(x, y)):
             return f'<circle cx="{_n(x)}" cy="{_n(-y)}" r="{_n(item.radius)}" {_style(item)}/>'
+        case PaperArc(radius=radius):
+            begin, *_, end = points_on(item, 90.0)
+            large = int(item.sweep > 180)
+            path = f"M {_points((begin,))} A {_n(radius)} {_n(radius)} 0 {large} 0 {_points((end,))}"
+            return f'<path d="{path}" {_style(item)}/>'
         case PaperWords(at=(x, y)):
             wiped = (
                 f'<polygon points="{_points(corners(item, 0.4))}" fill="white" stroke="none"/>'
@@ -83,7 +89,7 @@ def _drawn(item: PaperItem) -> str:
             return wiped + _words(PaperWords((x, -y), item.text, item.align, -item.angle, item.size, item.bold))
 
 
-def _style(item: Stroke | PaperCircle) -> str:
+def _style(item: Stroke | PaperCircle | PaperArc) -> str:
     width, dashes = PENS[item.pen]
     if isinstance(item, Stroke) and item.filled:
         return 'fill="black" stroke="none"'

@@ -4,21 +4,23 @@ A hidden list in the folder keeps what this program wrote there, as digests. A f
 a person; a file that is not on the list is not ours.
 """
 
-import errno
 import json
 import os
 from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
+from typing import NamedTuple
 
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
+from rules.shop.digest import sheet_digest
 from rules.shop.motion_sheet import is_known
-from wizard.files.atomic_file import bytes_if_any, mode_of, put, resolved
+from wizard.files.atomic_file import bytes_if_any
 from wizard.files.sheet_file import cannot_save, digest
 from wizard.paper.checklist_text import as_markdown, as_text
+from wizard.paper.swap import recover, swap
 
 LIST = ".buildsheet-papers.json"
-"""Name in the folder of what this program wrote there: file name to sha256."""
+"""Name in the folder of what this program wrote there: file name to sha256, and the digest of the sheet it is of."""
 
 
 Tell = Callable[[str], None]
@@ -34,6 +36,13 @@ class ChangedByHand(Exception):  # noqa: N818 - a question, not a fault
         super().__init__(f"Changed by hand, or not written by this program: {names}.")
 
 
+class Written(NamedTuple):
+    """The papers written, in reading order, and those of an earlier sheet that were taken away."""
+
+    papers: list[Path]
+    removed: list[Path]
+
+
 def write_hand_over(
     judged: Judged,
     document: Mapping[str, object],
@@ -41,49 +50,72 @@ def write_hand_over(
     paper: str = "letter",
     *,
     overwrite: bool = False,
+    as_is: bool = False,
     tell: Tell = lambda name: None,
-) -> list[Path]:
-    """Write the whole hand-over folder, each file all of it or nothing, and return the files in reading order.
+) -> Written:
+    """Write the whole hand-over folder, all of it or nothing.
 
-    The folder is made where it is missing. paper: a name or a size with its unit. tell: is told of each paper as its turn
-    comes. Unchanged files of an earlier sheet are
-    replaced, and taken away where this sheet no longer gives them: an old cut file would be cut from.
+    The folder is made where it is missing. paper: a name or a size with its unit. Papers of this program that nobody changed
+    are replaced; others that it wrote for these very answers are kept, and those of other answers are taken away: an old cut
+    file would be cut from. as_is: cut files even of a sheet with a stop. tell: is told of each paper as it is made.
 
     Raises ChangedByHand, before anything is written, where a file of one of our names is not as this program wrote it,
     unless `overwrite`; CannotSave where a file cannot be written; EntryError for a paper that cannot be read.
     """
     files: dict[str, bytes] = {}
-    for name, data in _files(judged, document, paper):
+    for name, data in _files(judged, document, paper, as_is=as_is):
         tell(name)
         files[name] = data
-    return write_papers(files, folder, overwrite=overwrite, whole=True)
+    return write_papers(files, folder, sheet_digest(judged.sheet), overwrite=overwrite, whole=True)
 
 
 def write_papers(
-    files: Mapping[str, bytes], folder: Path | str, *, overwrite: bool = False, whole: bool = False
-) -> list[Path]:
-    """Write some papers into a hand-over folder, as `write_hand_over` does. whole: they are all it should hold."""
+    files: Mapping[str, bytes], folder: Path | str, sheet: str, *, overwrite: bool = False, whole: bool = False
+) -> Written:
+    """Write some papers into a hand-over folder, as `write_hand_over` does.
+
+    sheet: the digest of the sheet they are of. whole: they are all of it, so that papers of other answers go.
+    """
     folder = Path(folder)
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except (OSError, ValueError) as error:
         raise cannot_save(folder, error) from error
+    recover(folder)
     ours = _list(folder)
     there = {name: _bytes_there(folder / name) for name in files}
     changed = [
         folder / name
         for name, data in there.items()
-        if data is not None and data != files[name] and digest(data) != ours.get(name)
+        if data is not None and data != files[name] and not _is_ours(data, ours.get(name, ""))
     ]
     if changed and not overwrite:
         raise ChangedByHand(tuple(changed))
-    for name, data in files.items():
-        if there[name] != data:
-            _write(folder / name, data)
     earlier = {name: mark for name, mark in ours.items() if name not in files}
-    kept = _take_away(folder, earlier) if whole else earlier
-    _write(folder / LIST, json.dumps(kept | {name: digest(data) for name, data in files.items()}, indent=1).encode())
-    return [folder / name for name in files]
+    gone = [name for name, mark in earlier.items() if whole and _can_go(folder / name, mark, sheet)]
+    kept = {name: mark for name, mark in earlier.items() if name not in gone and os.path.lexists(folder / name)}
+    listed = kept | {name: f"{digest(data)} {sheet}" for name, data in files.items()}
+    new = {name: data for name, data in files.items() if there[name] != data}
+    try:
+        swap(folder, {**new, LIST: json.dumps(listed, indent=1).encode()}, gone)
+    except (OSError, ValueError) as error:
+        raise cannot_save(folder, error) from error
+    return Written([folder / name for name in files], [folder / name for name in gone])
+
+
+def _is_ours(data: bytes, mark: str) -> bool:
+    return digest(data) == mark.partition(" ")[0]
+
+
+def _can_go(path: Path, mark: str, sheet: str) -> bool:
+    """Whether a paper is of other answers than these, and as this program wrote it."""
+    if mark.partition(" ")[2] == sheet:
+        return False
+    try:
+        data = bytes_if_any(path)
+    except (OSError, ValueError):
+        return False  # it stays on the list, and the next writing tries again
+    return data is not None and _is_ours(data, mark)
 
 
 def usual_paper(judged: Judged) -> str:
@@ -96,7 +128,7 @@ def folder_beside(sheet: Path) -> Path:
     return sheet.with_name(f"{sheet.stem}_papers")
 
 
-def _files(judged: Judged, document: Mapping[str, object], paper: str) -> Iterator[tuple[str, bytes]]:
+def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is: bool) -> Iterator[tuple[str, bytes]]:
     """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
     from wizard.paper.checklist_pdf import checklist_pdf
     from wizard.paper.cut import NotDrawn, cut_files
@@ -116,6 +148,8 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str) -> Iterat
     for side in ("left", "right"):
         yield f"drawing_{side}.pdf", drawing_pdf(judged, paper=paper, side=side)
         yield f"drawing_{side}.svg", drawing_svg(judged, side).encode()
+    if judged.verdict == "stop" and not as_is:
+        return
     try:
         yield from cut_files(judged, "in" if judged.shown_in == "inch" else "mm").items()
     except NotDrawn:
@@ -143,31 +177,3 @@ def _list(folder: Path) -> dict[str, str]:
 def _is_plain_name(name: str) -> bool:
     """Whether a name stands for a file in the folder itself, whatever the list was made to say."""
     return name not in ("", ".", "..", LIST) and not set(name) & set("/\\:\0")
-
-
-def _take_away(folder: Path, earlier: Mapping[str, str]) -> dict[str, str]:
-    """Remove papers of an earlier sheet that nobody has changed; return those that stay."""
-    kept = {}
-    for name, mark in earlier.items():
-        path = folder / name
-        try:
-            data = bytes_if_any(path)
-            if data is not None and digest(data) == mark:
-                path.unlink()
-            elif data is not None:
-                kept[name] = mark
-        except (OSError, ValueError):
-            kept[name] = mark  # it stays on the list, and the next writing tries again
-    return kept
-
-
-def _write(path: Path, data: bytes) -> None:
-    try:
-        target = resolved(path)
-        if target.exists() and not os.access(target, os.W_OK):
-            raise PermissionError(
-                errno.EACCES, os.strerror(errno.EACCES)
-            )  # replacing would get past its write protection
-        put(target, data, mode_of(target))
-    except (OSError, ValueError) as error:
-        raise cannot_save(path, error) from error

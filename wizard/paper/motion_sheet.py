@@ -4,13 +4,14 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from itertools import zip_longest
 
-from rules.judging.judge import Judged, shown
+from rules.judging.judge import Judged
 from rules.shop.checklist import BLANK
-from rules.shop.checklist_line import REVISION
 from rules.shop.motion_sheet import CAUTIONS, SheetTable, sections
 from wizard.paper.checklist_text import WIDTH, ascii_line, head, markdown_line
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size, text_width
+from wizard.paper.stamp import stamp
+from wizard.paper.stops import stops
 
 HEADING = "MOTION SHEET, FRONT END"
 _PEOPLE = ("Date", "Builder", "Measured by")
@@ -26,6 +27,8 @@ def as_text(judged: Judged) -> str:
     rows = [HEADING]
     for name, words in head(judged):
         rows += textwrap.wrap(f"{name:<9}{ascii_line(words)}", WIDTH, subsequent_indent=" " * 9)
+    for stop in stops(judged):
+        rows += textwrap.wrap(ascii_line(stop), WIDTH, initial_indent="! ", subsequent_indent="  ")
     rows.append("  ".join(f"{name} {BLANK}" for name in _PEOPLE))
     for caution in CAUTIONS:
         rows += textwrap.wrap(ascii_line(caution), WIDTH, initial_indent="! ", subsequent_indent="  ")
@@ -75,6 +78,7 @@ def as_markdown(judged: Judged) -> str:
     """The motion sheet as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
     rows = [f"# {HEADING.capitalize()}", ""]
     rows += [f"- {name}: {markdown_line(words)}" for name, words in head(judged)]
+    rows += [f"- **{markdown_line(stop)}**" for stop in stops(judged)]
     rows += ["", ", ".join(f"{name} {BLANK}" for name in _PEOPLE), ""]
     rows += [f"- {markdown_line(caution)}" for caution in CAUTIONS]
     for number, section in enumerate(sections(judged), 1):
@@ -108,8 +112,7 @@ _LONGEST = 1000
 
 def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The motion sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
-    revision = shown(REVISION, judged)
-    pages = Document(judged.sheet.title, revision, "Motion sheet: informs, does not certify.")
+    pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     flow = Flow(judged, pages, paper_size(paper), HEADING.capitalize())
     for name, words in head(judged):
         flow.paragraph(f"{name}: {words if len(words) <= _LONGEST else words[:_LONGEST] + '...'}")

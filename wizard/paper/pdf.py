@@ -8,7 +8,7 @@ import io
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
-from math import cos, radians, sin, tan
+from math import ceil, cos, radians, sin, tan
 from typing import Any, Literal
 
 from rules.drawn.full_size.shapes import Align
@@ -17,8 +17,8 @@ from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, s
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
-    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "PaperPen", "Point", "check_bars", "drawable",
-    "line_height", "paper_size", "row_height", "shortened", "text_width", "wrap",
+    "MARGIN", "PAPERS", "POINT", "WORDS", "Align", "Area", "Document", "PaperPage", "PaperPen", "Point", "bars_fit", "check_bars",
+    "drawable",    "line_height", "paper_size", "row_height", "shortened", "text_width", "wrap",
 ]  # fmt: skip
 
 MARGIN = 12.0
@@ -125,13 +125,27 @@ class PaperPage:
 
         def draw(canvas: Any) -> None:
             path = canvas.beginPath()
-            for number, (start, first, second, end) in enumerate(_eighths(centre, radius)):
+            for number, (start, first, second, end) in enumerate(_curves(centre, radius, 0.0, 360.0)):
                 if not number:
                     path.moveTo(*start)
                 path.curveTo(*first, *second, *end)
             path.close()
             _set_pen(canvas, pen)
             canvas.drawPath(path, stroke=int(not filled), fill=int(filled))
+
+        self._marks.append(draw)
+
+    def arc(self, centre: Point, radius: float, start: float, sweep: float, pen: PaperPen = "outline") -> None:
+        """A part of a circle, from an angle in degrees on so many degrees to the left."""
+
+        def draw(canvas: Any) -> None:
+            path = canvas.beginPath()
+            for number, (begin, first, second, end) in enumerate(_curves(centre, radius, start, sweep)):
+                if not number:
+                    path.moveTo(*begin)
+                path.curveTo(*first, *second, *end)
+            _set_pen(canvas, pen)
+            canvas.drawPath(path, stroke=1, fill=0)
 
         self._marks.append(draw)
 
@@ -263,19 +277,21 @@ def _set_pen(canvas: Any, pen: PaperPen) -> None:
     canvas.setDash(list(dashes))
 
 
-def _eighths(centre: Point, radius: float) -> Iterator[tuple[Point, Point, Point, Point]]:
-    """The eight curves of a circle: start, two handles, end."""
-    handle = 4 / 3 * tan(radians(45) / 4)
-    for eighth in range(8):
+def _curves(centre: Point, radius: float, start: float, sweep: float) -> Iterator[tuple[Point, Point, Point, Point]]:
+    """The curves of an arc, none over 45 degrees: start, two handles, end."""
+    parts = max(1, ceil(sweep / 45 - 1e-9))
+    step = radians(sweep / parts)
+    handle = 4 / 3 * tan(step / 4)
+    for part in range(parts):
         ends = []
-        for angle, way in ((radians(45 * eighth), 1), (radians(45 * eighth + 45), -1)):
+        for angle, way in ((radians(start) + step * part, 1), (radians(start) + step * (part + 1), -1)):
             across, up = cos(angle), sin(angle)
             ends.append((centre[0] + radius * across, centre[1] + radius * up))
             ends.append(
                 (centre[0] + radius * (across - way * handle * up), centre[1] + radius * (up + way * handle * across))
             )
-        start, first, end, second = ends
-        yield start, first, second, end
+        begin, first, end, second = ends
+        yield begin, first, second, end
 
 
 # The document
@@ -284,11 +300,11 @@ BLANK = "________"
 
 
 class Document:
-    """Pages with one title, in order. `written()` gives the same bytes for the same pages, with no date in them."""
+    """Pages with one title, in order. `written()` gives the same bytes for the same pages: no date but the stamp's."""
 
-    def __init__(self, title: str, revision: str = "", note: str = "") -> None:
-        """title: the sheet's. revision: blank when not known. note: words for the footer of every page."""
-        self.title, self.revision, self.note = title, revision, note
+    def __init__(self, title: str, stamp: str = "", note: str = "") -> None:
+        """title: the sheet's. stamp: what tells this print from others. note: words for the footer of every page."""
+        self.title, self.stamp, self.note = title, stamp, note
         self.pages: list[PaperPage] = []
 
     def page(self, size: tuple[float, float], heading: str) -> PaperPage:
@@ -323,8 +339,7 @@ class Document:
         framed.line((left, page.area.top + 0.5), (right, page.area.top + 0.5))
         framed.line((left, page.area.bottom - 0.5), (right, page.area.bottom - 0.5))
         room = right - left - text_width(number) - 4
-        revision = f"Revision {self.revision or BLANK}"
-        framed.text((left, bottom), shortened("  ".join(filter(None, (revision, self.note))), room))
+        framed.text((left, bottom), shortened(". ".join(filter(None, (self.stamp, self.note))), room))
         framed.text((right, bottom), number, align="right")
         return framed
 
@@ -332,14 +347,26 @@ class Document:
 # Check bars
 
 
+_MOST_LINES = 3
+"""Lines of words that stand beside the bars; more would run off the paper."""
+_UPRIGHT_FROM = BARS_DEEP + 4
+"""mm: the upright bars begin above the level ones, which have the corner, and clear of a drawing's crop marks."""
+
+
+def bars_fit(area: Area) -> bool:
+    """Whether both pairs of bars with their names stand inside a rectangle."""
+    long = BARS[-1][1] + 2 + text_width(BARS[0][0])
+    return area.width >= long and area.height >= _UPRIGHT_FROM + long
+
+
 def check_bars(page: PaperPage, area: Area) -> Area:
     """A 100 mm and a 4 in bar along the bottom and along the left of a rectangle, and the words that go with them.
 
-    Each black bar is exactly that long from end to end. Returns the rectangle left for the drawing.
+    Each black bar is exactly that long from end to end. The words stand beside the level bars, and beside the upright ones
+    where they have room. Returns the rectangle left for the drawing.
     """
     for turned in (False, True):
-        # The upright bars begin above the level ones, which have the corner, and clear of a drawing's crop marks.
-        start = BARS_DEEP + 4 if turned else 0.0
+        start = _UPRIGHT_FROM if turned else 0.0
         for number, (name, long) in enumerate(BARS):
             across = 1.5 + 5.0 * number
             page.line(
@@ -347,10 +374,16 @@ def check_bars(page: PaperPage, area: Area) -> Area:
             )
             _along(page, area, start + long + 2, across, name, turned)
         start += BARS[-1][1] + 2 + text_width("100 mm") + 3
-        lines = wrap(MEASURE_THIS, (area.height if turned else area.width) - start)
-        for number, line in enumerate(reversed(lines)):
-            _along(page, area, start, 1.5 + 4.4 * number, line, turned)
+        room = (area.height if turned else area.width) - start
+        lines = wrap(MEASURE_THIS, room) if room > _LEAST_WORDS else []
+        if len(lines) <= _MOST_LINES:
+            for number, line in enumerate(reversed(lines)):
+                _along(page, area, start, 1.5 + 4.4 * number, line, turned)
     return area.less(left=BARS_DEEP, bottom=BARS_DEEP)
+
+
+_LEAST_WORDS = 30.0
+"""mm: narrower, words are broken."""
 
 
 def _turned(area: Area, along: float, across: float, turned: bool) -> Point:

@@ -1,31 +1,54 @@
 """What must stand on every paper of a sheet that is not fit to cut from."""
 
-from rules.judging.judge import Judged
+from rules.judging.judge import Finding, Judged
 from rules.shop.cautions import cautions
 from wizard.paper.pdf import WORDS, Area, PaperPage, line_height, wrap
 
-_BARS = ("caution.do-not-cut", "caution.not-finished")
+_NOT_FINISHED = "caution.not-finished"
+_OVERLAP = "overlap"
+"""The check that looks for parts in one another."""
 _PADDING = 1.5
 """mm between the words and the frame round them."""
-
-
-_MOST_IN_FULL = 3
+_MOST = 3
+"""Stops that are told on every page; the checklist has each in full."""
+_MOST_PAIRS = 6
 
 
 def stops(judged: Judged) -> list[str]:
-    """DO NOT CUT with its reasons, and NOT FINISHED; empty for a sheet that can be cut from.
+    """DO NOT CUT with what is wrong, parts in one another, and NOT FINISHED; empty for a sheet that can be cut from.
 
-    Many reasons are given by their titles, so that a page is still a page; the checklist has each in full.
+    What is wrong is said in the words of the check, never by its title: "Caliper inside the wheel barrel" reads as good news.
     """
-    bars = {line.id: line.text for line in cautions(judged) if line.id in _BARS}
-    titles = [finding.title for finding in judged.findings if finding.verdict == "stop"]
-    if len(titles) > _MOST_IN_FULL:
-        bars[_BARS[0]] = f"DO NOT CUT. {len(titles)} checks stop: {'; '.join(titles)}."
-    return list(bars.values())
+    bars = []
+    if wrong := whats_wrong(judged):
+        more = len(wrong) - _MOST
+        rest = f" And {more} more: the checklist has each." if more > 0 else ""
+        bars.append(f"DO NOT CUT. {' '.join(wrong[:_MOST])}{rest}")
+    pairs = [finding.about for finding in judged.findings if _overlaps(finding) and finding.about]
+    if pairs:
+        more = len(pairs) - _MOST_PAIRS
+        rest = f"; and {more} more" if more > 0 else ""
+        bars.append(f"OVERLAP, parts drawn in one another: {'; '.join(pairs[:_MOST_PAIRS])}{rest}.")
+    bars += [line.text for line in cautions(judged) if line.id == _NOT_FINISHED]
+    return bars
+
+
+def whats_wrong(judged: Judged) -> list[str]:
+    """The first sentence of each stop, each once."""
+    return list(dict.fromkeys(_first(finding.text) for finding in judged.findings if finding.verdict == "stop"))
+
+
+def _first(text: str) -> str:
+    sentence, dot, _ = text.partition(". ")
+    return sentence + "." if dot else text
+
+
+def _overlaps(finding: Finding) -> bool:
+    return finding.check == _OVERLAP and finding.verdict in ("stop", "watch")
 
 
 def stop_band(page: PaperPage, judged: Judged) -> Area:
-    """DO NOT CUT and NOT FINISHED in a frame at the top of a page, where they apply. Returns the room left below."""
+    """The stops in a frame at the top of a page, where there are any. Returns the room left below."""
     area = page.area
     words = stops(judged)
     if not words:

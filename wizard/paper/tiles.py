@@ -1,15 +1,14 @@
 """How a large drawing is laid over several pages: rows from the top are letters, columns from the left are numbers."""
 
-from collections.abc import Iterator
-from dataclasses import dataclass
-from functools import cached_property
-from itertools import pairwise
-from math import ceil, cos, radians, sin
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from functools import cache, cached_property
+from math import ceil
 
 from rules.drawn.full_size import Drawing
-from rules.drawn.full_size.board import Segment, crossed
-from rules.drawn.full_size.shapes import PaperBox, PaperCircle, PaperItem, PaperWords, Stroke, corners
+from rules.drawn.full_size.shapes import PaperBox, PaperItem, PaperWords
 from rules.measure.outline import Point
+from wizard.paper.seams import holds, mark_places, touches, whole_words
 
 OVERLAP = 10.0
 """mm that two neighbouring pages both show."""
@@ -17,7 +16,7 @@ OVERLAP = 10.0
 
 @dataclass(frozen=True, slots=True)
 class Tile:
-    """One page's part of the drawing. room: in the drawing's own mm. blank: nothing is drawn there, so it is not printed."""
+    """One page's part of the drawing. room: in the drawing's own mm. blank: no line is drawn there, so it is not printed."""
 
     row: int
     column: int
@@ -39,11 +38,12 @@ def _name(row: int, column: int) -> str:
 
 @dataclass(frozen=True)
 class Tiling:
-    """All tiles of a drawing, row by row from the top. width, height: of one tile, mm."""
+    """All tiles of a drawing, row by row from the top. width, height: of one tile, mm. items: what is drawn on them."""
 
     width: float
     height: float
     tiles: tuple[Tile, ...]
+    items: tuple[PaperItem, ...]
 
     @property
     def printed(self) -> tuple[Tile, ...]:
@@ -59,17 +59,30 @@ class Tiling:
         found = self._by_place.get((tile.row + down, tile.column + right))
         return found if found is not None and not found.blank else None
 
-    def marks(self, tile: Tile) -> Iterator[Point]:
-        """Where alignment marks stand on a tile: in the middle of what it shares with a printed neighbour."""
+    def marks(self, tile: Tile) -> tuple[Point, ...]:
+        """Where alignment marks stand on a tile: in the middle of what it shares with each printed neighbour."""
         room = tile.room
-        for down, right in ((0, 1), (0, -1)):
+        found: list[Point] = []
+        seams = (
+            (0, 1, PaperBox(room.right - OVERLAP, room.bottom, room.right, room.top)),
+            (0, -1, PaperBox(room.left, room.bottom, room.left + OVERLAP, room.top)),
+            (-1, 0, PaperBox(room.left, room.top - OVERLAP, room.right, room.top)),
+            (1, 0, PaperBox(room.left, room.bottom, room.right, room.bottom + OVERLAP)),
+        )
+        for down, right, seam in seams:
             if self.neighbour(tile, down, right):
-                x = room.right - OVERLAP / 2 if right > 0 else room.left + OVERLAP / 2
-                yield from ((x, room.bottom + share * room.height) for share in (0.25, 0.75))
-        for down, right in ((-1, 0), (1, 0)):
-            if self.neighbour(tile, down, right):
-                y = room.top - OVERLAP / 2 if down < 0 else room.bottom + OVERLAP / 2
-                yield from ((room.left + share * room.width, y) for share in (0.25, 0.75))
+                found += self._seam_marks(_to_a_hair(seam))
+        return tuple(found)
+
+    @cached_property
+    def _seam_marks(self) -> Callable[[PaperBox], tuple[Point, ...]]:
+        """Places of marks by seam: two neighbours must find the very same."""
+        return cache(lambda seam: mark_places(self.items, seam))
+
+
+def _to_a_hair(box: PaperBox) -> PaperBox:
+    """Rounded, so that one seam reckoned from either side is one."""
+    return PaperBox(*(round(side, 6) for side in (box.left, box.bottom, box.right, box.top)))
 
 
 def tiling(drawing: Drawing, width: float, height: float) -> Tiling:
@@ -79,40 +92,31 @@ def tiling(drawing: Drawing, width: float, height: float) -> Tiling:
     """
     frame = drawing.frame
     if not drawing.items:
-        return Tiling(width, height, ())
+        return Tiling(width, height, (), ())
     columns, rows = _count(frame.width, width), _count(frame.height, height)
     spare_x = columns * (width - OVERLAP) + OVERLAP - frame.width
     spare_y = rows * (height - OVERLAP) + OVERLAP - frame.height
+    lines = [item for item in drawing.items if not isinstance(item, PaperWords)]
     tiles = []
     for row in range(rows):
         for column in range(columns):
             left = frame.left - spare_x / 2 + column * (width - OVERLAP)
             top = frame.top + spare_y / 2 - row * (height - OVERLAP)
             room = PaperBox(left, top - height, left + width, top)
-            tiles.append(Tile(row, column, room, not items_on(drawing, room)))
-    return Tiling(width, height, tuple(tiles))
+            tiles.append(Tile(row, column, room, not any(touches(room, item) for item in lines)))
+    return Tiling(width, height, tuple(tiles), drawing.items)
+
+
+def with_whole_words(tiling: Tiling) -> Tiling:
+    """The same tiles; words that no printed one holds whole are moved onto one."""
+    rooms = [tile.room for tile in tiling.printed]
+    return replace(tiling, items=whole_words(tiling.items, rooms))
 
 
 def _count(length: float, tile: float) -> int:
     return max(1, ceil((length - OVERLAP) / (tile - OVERLAP) - 1e-9))
 
 
-def items_on(drawing: Drawing, room: PaperBox) -> tuple[PaperItem, ...]:
-    """What of a drawing shows in a rectangle of it."""
-    around = ((room.left, room.bottom), (room.right, room.bottom), (room.right, room.top), (room.left, room.top))
-    return tuple(item for item in drawing.items if crossed(around, _segments(item)))
-
-
-def _segments(item: PaperItem) -> Iterator[Segment]:
-    match item:
-        case Stroke():
-            points = (*item.points, item.points[0]) if item.closed else item.points
-        case PaperCircle(centre=(x, y), radius=radius):
-            points = tuple(
-                (x + radius * cos(radians(turn)), y + radius * sin(radians(turn))) for turn in range(0, 361, 3)
-            )
-        case PaperWords():
-            one, two, three, four = corners(item)
-            points = (one, two, three, four, one, three)
-    for (x1, y1), (x2, y2) in pairwise(points):
-        yield x1, y1, x2, y2
+def items_on(items: Iterable[PaperItem], room: PaperBox) -> tuple[PaperItem, ...]:
+    """What of a drawing shows in a rectangle of it: every line that enters it, and words that stand whole in it."""
+    return tuple(item for item in items if (holds(room, item) if isinstance(item, PaperWords) else touches(room, item)))

@@ -19,13 +19,14 @@ from wizard.paper.checklist_text import VEHICLE
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, line_height, paper_size
+from wizard.paper.stamp import stamp
 
 _METAL, _CONDITION, _THICKNESS = name("plate.metal"), name("plate.condition"), name("plate.thickness")
 _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.filler"), name("plate.preheat")
 
 _WRITING = 6.4
 """mm: the least height of a row a person writes in."""
-_FIGURE_HEIGHT = 88.0
+_FIGURE_HEIGHT = 102.0
 """mm."""
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
@@ -53,8 +54,7 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     document: the sheet as in its file; what was measured on the tacked and on the welded part is printed in place.
     paper: a name or a size with its unit, see `paper_size`.
     """
-    revision = shown(REVISION, judged)
-    pages = Document(judged.sheet.title, revision, "Welding sheet: informs, does not certify.")
+    pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     flow = Flow(judged, pages, paper_size(paper), "Welding sheet, front upright")
     sheet = _Sheet(flow, judged, kept_marks(document))
     sheet.job()
@@ -104,10 +104,12 @@ class _Sheet:
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")
             return
         scale, *views = drawn
+        views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
         flow.heading(f"LEFT piece, scale 1:{scale:g}. RIGHT is its mirror image.", height + 4 * line_height())
         flow.paragraph(
-            "Never measure off it. Figures: nearest tape mark. Left: seen from the front. Right: from the hub side."
+            "Never measure off it. Figures: nearest tape mark. From the left: seen from the front; from the hub side; square "
+            "to the steering axis."
         )
         top = flow.y - 1.5
         gap = (flow.area.width - sum(view.frame.width for view in views)) / (len(views) + 1)

@@ -181,9 +181,12 @@ class Review(Vertical):
             here(self._written, "Nothing written.")
             here(self._ask_to_replace, what, str(reason))
         else:
-            names = ", ".join(path.name for path in written)
-            where = "" if len(written) == 1 else f"{count(len(written), 'file')} in {printable(folder)}: "
-            here(self._written, f"Written: {where}{printable(written[0]) if len(written) == 1 else names}")
+            papers = written.papers
+            names = ", ".join(printable(path.name) for path in papers)
+            many = f"{count(len(papers), 'file')} in {printable(folder)}: {names}"
+            gone = ", ".join(printable(path.name) for path in written.removed)
+            told = printable(papers[0]) if len(papers) == 1 else many
+            here(self._written, f"Written: {told}" + (f". Removed, of earlier answers: {gone}" if gone else ""))
 
     def _written(self, words: str) -> None:
         self._writing = False

@@ -3,6 +3,7 @@
 from itertools import takewhile
 from typing import ClassVar
 
+from rich.color import Color, blend_rgb
 from rich.segment import Segment
 from rich.style import Style
 from textual.geometry import Region
@@ -14,13 +15,16 @@ from rules.drawn.scene import PartDrawn
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.raster import Row, Run
 
+FAINT, STRONG = 0.22, 0.45
+"""How much of its colour a body's area shows, and that of one that is lit or in a clash."""
+
 
 class Drawn(Widget, can_focus=False):
     """What is drawn comes from `rows`; `drawing` picks the characters."""
 
     PARTS: ClassVar[tuple[str, ...]] = (
-        "tyre", "rim", "rotor", "caliper", "hub", "plate", "arm", "tie-rod", "pivot", "axis", "gap", "ground",
-        "centre-line", "dimension",
+        "tyre", "rim", "rotor", "caliper", "hub", "plate", "frame", "shock", "arm", "tie-rod", "pivot", "axis", "gap",
+        "ground", "centre-line", "dimension", "lit", "clash",
     )  # fmt: skip
     COMPONENT_CLASSES: ClassVar[set[str]] = {"drawn--body", *(f"drawn--{part}" for part in PARTS)}
     DEFAULT_CSS = """
@@ -32,6 +36,8 @@ class Drawn(Widget, can_focus=False):
     Drawn > .drawn--caliper { color: $text-secondary; }
     Drawn > .drawn--hub { color: $foreground; }
     Drawn > .drawn--plate { color: $foreground; text-style: bold; }
+    Drawn > .drawn--frame { color: $foreground 60%; }
+    Drawn > .drawn--shock { color: $text-secondary; }
     Drawn > .drawn--arm { color: $foreground; text-style: bold; }
     Drawn > .drawn--tie-rod { color: $text-secondary; text-style: bold; }
     Drawn > .drawn--pivot { color: $text-accent; text-style: bold; }
@@ -40,12 +46,14 @@ class Drawn(Widget, can_focus=False):
     Drawn > .drawn--ground { color: $foreground 70%; }
     Drawn > .drawn--centre-line { color: $foreground 45%; }
     Drawn > .drawn--dimension { color: $foreground 60%; }
+    Drawn > .drawn--lit { color: $text-accent; text-style: bold; }
+    Drawn > .drawn--clash { color: $text-error; text-style: bold; }
     """
 
     drawing: reactive[DrawingStyle] = reactive[DrawingStyle]("braille")
 
     def __init__(self, *, id: str | None = None, classes: str | None = None) -> None:
-        self._styles: dict[tuple[Style, PartDrawn | None, bool], Style] = {}
+        self._styles: dict[tuple[Style, PartDrawn | None, PartDrawn | None], Style] = {}
         super().__init__(id=id, classes=classes)
 
     def rows(self) -> tuple[Row, ...]:
@@ -76,10 +84,22 @@ class Drawn(Widget, can_focus=False):
         if key not in self._styles:
             if run.part is not None:
                 base += self.get_component_rich_style(f"drawn--{run.part.replace(' ', '-')}")
-            if run.filled:
-                base += Style(bgcolor=self.get_component_rich_style("drawn--body").bgcolor)
+            if run.filled is not None:
+                base += Style(bgcolor=self._area(base, run.filled))
             self._styles[key] = base
         return self._styles[key]
+
+    def _area(self, base: Style, part: PartDrawn) -> Color | None:
+        """The background of a body: a little of its edges' colour over the page."""
+        ink = self._ink(part)
+        page = base.bgcolor
+        if ink is None or page is None or ink.triplet is None or page.triplet is None:
+            return self.get_component_rich_style("drawn--body").bgcolor
+        share = STRONG if part in ("lit", "clash") else FAINT
+        return Color.from_triplet(blend_rgb(page.triplet, ink.triplet, share))
+
+    def _ink(self, part: PartDrawn) -> Color | None:
+        return self.get_component_rich_style(f"drawn--{part.replace(' ', '-')}").color
 
     def notify_style_update(self) -> None:
         """Another theme: other colours."""

@@ -55,7 +55,7 @@ def front_rows(
 def _words(lines: list[str], width: int, height: int, top: int = 0) -> tuple[Row, ...]:
     broken = [part for line in lines for part in wrap(line, width)]
     rows = ([""] * top + broken + [""] * height)[:height]
-    return tuple((Run(row[:width].center(width), "dimension", False),) for row in rows)
+    return tuple((Run(row[:width].center(width), "dimension", None),) for row in rows)
 
 
 class FrontView(Drawn):

@@ -72,17 +72,17 @@ def graph_rows(graph: Curve, place: TravelAndLock, width: int, height: int, draw
     picture = draw(_plot(graph, place, across_axis, up_axis, columns, down), columns, down, drawing, str)
     beside = _ticks_beside(up_axis, margin, down)
     title = _words(graph.told(place), width)
-    body = ((Run(words, "dimension", False), *row) for words, row in zip(beside, picture.rows, strict=True))
+    body = ((Run(words, "dimension", None), *row) for words, row in zip(beside, picture.rows, strict=True))
     below = _words(" " * margin + _ticks_below(across_axis, columns, graph.across), width)
     return (title, *body, below)
 
 
 def _words(text: str, width: int) -> Row:
-    return (Run(text[:width].ljust(width), "dimension", False),)
+    return (Run(text[:width].ljust(width), "dimension", None),)
 
 
 def _blank(width: int, height: int) -> tuple[Row, ...]:
-    return ((Run(" " * width, None, False),),) * height
+    return ((Run(" " * width, None, None),),) * height
 
 
 def _plot(graph: Curve, place: TravelAndLock, across: Scale, up: Scale, columns: int, rows: int) -> Scene:
@@ -162,7 +162,7 @@ def grid_rows(
         drawn = [graph_rows(graph, place, across, bottom - top, drawing) for graph in line]
         if len(drawn) < columns:
             drawn.append(_blank(across, bottom - top))
-        spare = Run(" " * (width - columns * across), None, False)
+        spare = Run(" " * (width - columns * across), None, None)
         rows += [
             (*beside[0], spare, *(run for row in beside[1:] for run in row)) for beside in zip(*drawn, strict=True)
         ]

@@ -69,7 +69,7 @@ def motion_rows(
         pictures.append([_title(title, across), *draw(whole, across, down, drawing, figure).rows])
     if layout.under_each_other:
         return (*pictures[0], *pictures[1])
-    gap = Run(" " * (width - sum(across for across, _ in layout.cells)), None, False)
+    gap = Run(" " * (width - sum(across for across, _ in layout.cells)), None, None)
     return tuple((*left, gap, *right) for left, right in zip(*pictures, strict=True))
 
 
@@ -79,7 +79,7 @@ def _dot(box: Box, across: int, down: int, drawing: DrawingStyle) -> float:
 
 
 def _title(text: str, width: int) -> Row:
-    return (Run(text[:width].center(width), "dimension", False),)
+    return (Run(text[:width].center(width), "dimension", None),)
 
 
 def _filling(box: Box, mm_per_column: float, across: int, down: int, both: bool) -> Box:

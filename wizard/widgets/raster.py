@@ -8,21 +8,23 @@ and the scale is the same both ways. One part owns a cell and gives it its colou
 import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from rules.drawn.scene import Box, Circle, Dimension, Label, Line, Mark, PartDrawn, Polyline, Scene, Style
+from rules.drawn.patches import Patch
+from rules.drawn.scene import Body, Box, Circle, Dimension, Label, Line, Mark, PartDrawn, Polyline, Scene, Style
 from rules.measure.outline import Point
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.labels import LabelWords, place
 
 
 class Run(NamedTuple):
-    """Characters side by side that share a part (None: nothing drawn) and a background."""
+    """Characters side by side that share a part (None: nothing drawn), and the body whose area they stand on."""
 
     text: str
     part: PartDrawn | None
-    filled: bool
+    filled: PartDrawn | None
 
 
 Row = tuple[Run, ...]
@@ -48,6 +50,16 @@ class _Grid:
     bits: tuple[tuple[int, ...], ...]
     characters: str
     dashes: dict[Style, tuple[bool, ...]]
+
+    @property
+    def cleared(self) -> tuple[bytes, ...]:
+        """For each row of dots in a cell, what every dot pattern is without that row's dots."""
+        return _cleared(self.bits)
+
+
+@lru_cache(maxsize=3)
+def _cleared(bits: tuple[tuple[int, ...], ...]) -> tuple[bytes, ...]:
+    return tuple(bytes(pattern & ~sum(line) for pattern in range(256)) for line in bits)
 
 
 _FINE: dict[Style, tuple[bool, ...]] = {
@@ -78,10 +90,14 @@ _WEAKEST_FIRST: tuple[PartDrawn, ...] = (
     "caliper",
     "hub",
     "plate",
+    "frame",
+    "shock",
     "arm",
     "tie rod",
+    "lit",
     "axis",
     "pivot",
+    "clash",
     "gap",
 )
 _RANK: dict[PartDrawn, int] = {part: rank for rank, part in enumerate(_WEAKEST_FIRST, start=1)}
@@ -173,28 +189,54 @@ class _Canvas:
         for start, end in pairwise(points):
             phase = self.line(part, start, end, self.grid.dashes[style], phase)
 
-    def fill(self, points: Sequence[Point]) -> None:
-        """Marks the cells whose middle lies inside the closed outline, given in dots: one scan line a row."""
+    def cover(self, part: PartDrawn, area: Patch) -> None:
+        """Clears the dots within an area, and gives its cells the part's background."""
+        spans, holes = self._spans(area.outer), self._spans(area.hole)
+        for y, (left, right) in spans.items():
+            stretches = [(left, right)]
+            if y in holes:
+                stretches = [(left, min(right, holes[y][0])), (max(left, holes[y][1]), right)]
+            for start, end in stretches:
+                if end >= start:
+                    self._clear(part, y, start, end)
+
+    def _spans(self, outline: Sequence[Point]) -> dict[int, tuple[float, float]]:
+        """From where to where a convex outline in mm reaches in each row of dots."""
+        spans: dict[int, tuple[float, float]] = {}
+        dots = [dot for dot in map(self.dot, outline) if all(map(math.isfinite, dot))]
+        last = self.height * self.grid.down - 1
+        for (x1, y1), (x2, y2) in zip(dots, [*dots[1:], *dots[:1]], strict=True):
+            if y1 > y2:
+                x1, y1, x2, y2 = x2, y2, x1, y1
+            for y in range(max(0, math.ceil(y1)), min(last, math.floor(y2)) + 1):
+                x = x1 if y1 == y2 else x1 + (y - y1) / (y2 - y1) * (x2 - x1)
+                low, high = spans.get(y, (x, x))
+                spans[y] = min(low, x, x2 if y1 == y2 else x), max(high, x, x2 if y1 == y2 else x)
+        return spans
+
+    def _clear(self, part: PartDrawn, y: int, start: float, end: float) -> None:
         across, down = self.grid.across, self.grid.down
-        edges = [
-            (low, high)
-            for low, high in (
-                sorted(pair, key=lambda point: point[1]) for pair in zip(points, [*points[1:], points[0]], strict=True)
-            )
-            if low[1] != high[1]
-        ]
-        for row in range(self.height):
-            y = row * down + (down - 1) / 2
-            crossings = sorted(
-                low[0] + (y - low[1]) / (high[1] - low[1]) * (high[0] - low[0])
-                for low, high in edges
-                if low[1] <= y < high[1]
-            )
-            for left, right in zip(crossings[::2], crossings[1::2], strict=False):
-                first = max(0, math.ceil((max(left, -1e6) - (across - 1) / 2) / across))
-                last = min(self.width - 1, math.floor((min(right, 1e6) - (across - 1) / 2) / across))
-                if last >= first:
-                    self.filled[row][first : last + 1] = b"\1" * (last + 1 - first)
+        first, last = max(0, math.ceil(max(start, -1e6))), min(self.width * across - 1, math.floor(min(end, 1e6)))
+        if last < first:
+            return
+        row, line = y // down, y % down
+        cells = self.cells[row]
+        if not self.plain:
+            whole, after = -(-first // across), (last + 1) // across
+            for dot in (*range(first, min(whole * across, last + 1)), *range(max(after * across, first), last + 1)):
+                cells[dot // across] &= ~self.grid.bits[line][dot % across]
+            if after > whole:
+                cells[whole:after] = cells[whole:after].translate(self.grid.cleared[line])
+        if line == down // 2:
+            middle = (across - 1) / 2
+            left = max(0, math.ceil((max(start, -1e6) - middle) / across))
+            right = min(self.width - 1, math.floor((min(end, 1e6) - middle) / across))
+            if right >= left:
+                many = right + 1 - left
+                self.filled[row][left : right + 1] = bytes([_RANK[part]]) * many
+                self.owners[row][left : right + 1] = bytes(many)
+                if self.plain:
+                    cells[left : right + 1] = bytes(many)
 
 
 def mm_per_dot(frame: Box, width: int, height: int, drawing: DrawingStyle) -> float:
@@ -246,22 +288,29 @@ def draw(scene: Scene, width: int, height: int, drawing: DrawingStyle, figure: C
         match item:
             case Line(part, start, end, style):
                 canvas.polyline(part, (canvas.dot(start), canvas.dot(end)), style)
-            case Polyline(part, points, closed, style, filled):
-                dots = [dot for dot in map(canvas.dot, points) if all(map(math.isfinite, dot))]
+            case Body(part, _, areas, edges, style, covers):
+                for area in areas if covers else ():
+                    canvas.cover(part, area)
+                for edge in edges:
+                    canvas.polyline(part, _finite(canvas, edge), style)
+            case Polyline(part, points, closed, style):
+                dots = _finite(canvas, points)
                 canvas.polyline(part, [*dots, *dots[:1]] if closed else dots, style)
-                if filled and len(dots) > 2:
-                    canvas.fill(dots)
             case Circle(part, centre, radius, style):
                 canvas.polyline(part, _ring(canvas, centre, radius), style)
             case Mark():
                 _mark(canvas, item)
-            case Dimension(start, end, label):
-                _dimension(canvas, canvas.dot(start), canvas.dot(end))
+            case Dimension(start, end, label, part):
+                _dimension(canvas, part, canvas.dot(start), canvas.dot(end))
                 labels.append(label)
             case Label():
                 labels.append(item)
     texts = _labels(canvas, labels, figure)
     return Picture(tuple(_runs(canvas, row, texts[row]) for row in range(height)))
+
+
+def _finite(canvas: _Canvas, points: Sequence[Point]) -> list[Point]:
+    return [dot for dot in map(canvas.dot, points) if all(map(math.isfinite, dot))]
 
 
 def _ring(canvas: _Canvas, centre: Point, radius: float) -> list[Point]:
@@ -295,14 +344,14 @@ def _mark(canvas: _Canvas, mark: Mark) -> None:
         canvas.line(mark.part, (x + left, y + top * flat), (x + right, y + bottom * flat), (True,))
 
 
-def _dimension(canvas: _Canvas, start: Point, end: Point) -> None:
-    canvas.line("dimension", start, end, (True,))
+def _dimension(canvas: _Canvas, part: PartDrawn, start: Point, end: Point) -> None:
+    canvas.line(part, start, end, (True,))
     length = math.hypot(end[0] - start[0], end[1] - start[1])
     if canvas.plain or not 0 < length < math.inf:
         return
     tick_x, tick_y = (end[1] - start[1]) / length * 1.5, (end[0] - start[0]) / length * 1.5
     for x, y in (start, end):
-        canvas.line("dimension", (x - tick_x, y + tick_y), (x + tick_x, y - tick_y), (True,))
+        canvas.line(part, (x - tick_x, y + tick_y), (x + tick_x, y - tick_y), (True,))
 
 
 _Letters = dict[int, tuple[str, int]]
@@ -344,6 +393,6 @@ def _runs(canvas: _Canvas, row: int, texts: _Letters) -> Row:
     line, runs, start = "".join(characters), [], 0
     for (rank, fill), group in groupby(zip(owners, filled, strict=True)):
         end = start + sum(1 for _ in group)
-        runs.append(Run(line[start:end], _PART_OF_RANK[rank], bool(fill)))
+        runs.append(Run(line[start:end], _PART_OF_RANK[rank], _PART_OF_RANK[fill]))
         start = end
     return tuple(runs)

@@ -14,6 +14,10 @@ LENGTHS = (
       usual=(0.25, 0.7), never=(0.05, 1.5), why="a pad is longer than it is high"),
     T("piston-behind-pad", "Piston and pad height", "caliper.piston_diameter", "brakes.pad_height",
       usual=(0.5, 1.3), why="a piston is about as wide as the pad it pushes is high"),
+    T("pad-inside-caliper", "Pad and caliper length", "brakes.pad_length", "caliper.length",
+      usual=(0.4, 0.95), never=(0.15, 1.0), why="the caliper holds its pads between its own two ends"),
+    T("bracket-holes-and-caliper", "Caliper bolts and length", "plate.bracket_hole_spacing", "caliper.length",
+      usual=(0.35, 1.02), never=(0.1, 1.2), why="a caliper's two bolts or slide pins stand near its ends"),
     T("pad-worn-below-new", "Pad worn and new", "brakes.pad_thickness_worn", "brakes.pad_thickness_new",
       usual=(0.1, 0.5), never=(0.0, 1.0), why="a pad is changed when a tenth to a half of it is left"),
     T("piston-travel-and-pad", "Piston travel and pad", "brakes.piston_travel", "brakes.pad_thickness_new",
@@ -48,6 +52,40 @@ def tied_speeds(
 ) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check(
+    "pistons-behind-pad",
+    step="brakes",
+    title="Pistons side by side and pad",
+    limits=AtMost("1", 0.95, 1.0),
+    good="the pistons of one side are together up to {good} of the pad's length",
+    watch="to {watch}, and not confirmed",
+    stop="more",
+    source=PRACTICE,
+    grade="common practice",
+)
+def pistons_behind_pad(
+    piston_diameter: Mm | None,
+    pistons_per_side: int | None,
+    pad_length: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """Pistons stand side by side behind the pad they push."""
+    if piston_diameter is None or pistons_per_side is None or pad_length is None:
+        raise DoesNotApply("pistons and pad are not all entered")
+    row = piston_diameter * pistons_per_side
+    figures = {"row": (row, "mm")}
+    text = f"{pistons_per_side} x {{piston_diameter}} side by side are {{row}}; the pad is {{pad_length}} long."
+    verdict = limits.verdict(row / pad_length)
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "watch":
+        return odd(text, "caliper.pistons_per_side", confirmed, figures)
+    return Judgement(
+        "stop", f"{text} They do not fit.", "Count the pistons on one side only, and measure one.", figures
+    )
 
 
 @check(

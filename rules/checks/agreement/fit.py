@@ -37,6 +37,8 @@ LENGTHS = (
       usual=(0.25, 1.0), never=(0.1, 1.0), why="turning takes metal off"),
     T("band-on-rotor", "Braking band and rotor", "rotor.band_inside_diameter", "rotor.diameter",
       usual=(0.45, 0.78), never=(0.2, 0.95), why="the band is a ring between the hat and the edge"),
+    T("hat-inside-band", "Hat and braking band", "rotor.hat_outside_diameter", "rotor.band_inside_diameter",
+      usual=(0.7, 1.0), never=(0.2, 1.005), why="the band begins where the hat ends, or outside that"),
     T("bearing-before-mount-face", "Bearing and mounting face", "hub.flange_to_bearing_centre", "hub.flange_to_mount_face",
       usual=(0.36, 1.1), why="the middle of the bearing lies half way to the mounting face or behind that"),
     T("hub-bolts-square", "Hub bolt spacings", "hub.mount_height", "hub.mount_width",
@@ -79,7 +81,13 @@ BACKSPACING = T(
     why="the mounting face lies between the two lips",
 )
 """Not in the families: there is a value of the same name as the answer."""
-TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING))
+ON_WHEEL = tuple(
+    T(f"wheel-suits-{size}-tyre", f"{size.title()} tyre's width and wheel", "wheel.width", f"tyre.{size}",
+      usual=(0.62, 0.95), never=(0.575, 1.15), other_called=f"the {size} tyre's width by its mark",
+      why="a tyre goes on a rim six to nine tenths as wide as it is; on a narrower one it rolls off its bead")
+    for size in ("smallest", "largest")
+)  # fmt: skip
+TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING, *ON_WHEEL))
 
 
 @check("{tie}", each=members(LENGTHS), **TIED)
@@ -108,6 +116,16 @@ def tied_backspacing(
     """{First} against {second}."""
     names = {"one_answer": "backspacing", "other_figure": "wheel_overall_width"}
     return renamed(tied(TIES[tie], backspacing, wheel_overall_width, confirmed), names)
+
+
+@check("{tie}", each=members(ON_WHEEL), **TIED)
+def tied_width_of_tyre(
+    one_answer: Mm | None, other_figure: TyreMark | None, confirmed: Confirmed, tie: str
+) -> Judgement:
+    """{First} against the width that the mark states. The maker's list is one for both tyres; this is each tyre's own."""
+    width = 0.0 if other_figure is None else other_figure.section_width
+    judged = tied(TIES[tie], one_answer, width or None, confirmed)
+    return renamed(judged, {"other_figure": "section"}, section=(width, "mm"))
 
 
 @check(

@@ -1,5 +1,6 @@
 """One metal in one upright, filler that suits it, and grades of the thread's own system."""
 
+import re
 from typing import Any
 
 from rules.graph.declare import check
@@ -9,7 +10,7 @@ from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WeldedMetal
 from rules.tables import sources
 from rules.tables.bolt_grades import ISO, SAE, BoltGrade
-from rules.tables.electrodes import ELECTRODES, Filler
+from rules.tables.electrodes import ELECTRODES, Filler, WeldProcess
 from rules.tables.materials import Metal
 from rules.values.strength.bolts import read_grade
 
@@ -55,6 +56,61 @@ def one_metal(
     return Judgement(
         "stop", f"The metal is not one: {listed}.", "Put right whichever is a slip, or build it of one metal."
     )
+
+
+@check(
+    "plate-of-known-metal",
+    step="plate",
+    title="Metal of the plate",
+    good="a plate that is rolled, of a metal that can be welded as it is",
+    watch="another metal: nothing here says whether it can be welded",
+    stop="cast metal",
+    source=sources.COMMON_PRACTICE.saying("uprights are welded of rolled plate; a casting cracks beside the weld"),
+    grade="common practice",
+)
+def plate_of_known_metal(plate_metal: PlateMetal | None, plate_condition: str | None) -> Judgement:
+    """The metal the upright is cut from, and the words of its certificate."""
+    if plate_metal is None:
+        raise DoesNotApply("no metal of the plate is entered")
+    if re.search(
+        r"\b(cast|casting|castings|grey iron|gray iron|ductile iron|nodular)\b", (plate_condition or "").lower()
+    ):
+        text = "The plate is cast, by its grade and condition."
+        return Judgement("stop", text, "Rolled plate with its certificate. No part that is welded here is cast.")
+    if plate_metal == "other":
+        text = "The plate's metal is entered as other: nothing here says whether, or how, it can be welded."
+        return Judgement("watch", text, "Get the certificate, or cut a plate whose metal is known.")
+    return Judgement("good", f"The plate is {plate_metal}.")
+
+
+@check(
+    "one-process",
+    step="plate",
+    title="One welding process on paper",
+    good="each weld's process is the one entered for the upright",
+    watch="they differ: the welder reads both",
+    source=sources.COMMON_PRACTICE,
+    grade="common practice",
+)
+def one_process(
+    weld_process: WeldProcess | None,
+    joint_upper_welded_by: WeldProcess | None,
+    joint_lower_welded_by: WeldProcess | None,
+    joint_steering_arm_welded_by: WeldProcess | None,
+    joint_caliper_bracket_welded_by: WeldProcess | None,
+) -> Judgement:
+    """What is entered under plate against what is entered under each weld."""
+    welds = {
+        "upper pivot": joint_upper_welded_by, "lower pivot": joint_lower_welded_by,
+        "steering arm": joint_steering_arm_welded_by, "caliper bracket": joint_caliper_bracket_welded_by,
+    }  # fmt: skip
+    other = [f"{where}: {process}" for where, process in welds.items() if process not in (None, weld_process)]
+    if weld_process is None or not any(welds.values()):
+        raise DoesNotApply("the process is not entered both for the upright and for a weld")
+    if not other:
+        return Judgement("good", f"Every weld is by {weld_process}.")
+    text = f"The upright is welded by {weld_process}, but {'; '.join(other)}."
+    return Judgement("watch", text, "Put right whichever is a slip; the welder gets both on paper.")
 
 
 @check(

@@ -1,11 +1,16 @@
 """Do the entries of steering, arms and springs agree."""
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
-from rules.graph.bands import Between
+from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Mm, Ratio
+from rules.measure.vectors import minus, plus, size, times
+from rules.motion.points import Hinge, UprightPoints
+from rules.motion.shock import Shock
 from rules.sheet.confirmed import Confirmed
+from rules.solids.gap import Solid, gap
+from rules.solids.pieces import Hull
 
 HINGE = "an arm's two inner pivots stand about as far ahead of the axle as behind it"
 LEVEL = "an arm's two inner pivots stand at about one height"
@@ -49,6 +54,75 @@ TIES = by_id(LENGTHS)
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check(
+    "{which}-arm-base",
+    step="arms",
+    title="{Which} arm's two legs apart",
+    limits=AtLeast("1", 0.4, 0.15),
+    good="its inner pivots stand {good} of its length apart, or more",
+    watch="at least {watch}, and not confirmed",
+    stop="less",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def arm_base(
+    which: str, which_hinge: Hinge | None, upright_points: UprightPoints | None, confirmed: Confirmed, limits: AtLeast
+) -> Judgement:
+    """What holds the wheel fore and aft is the distance of the two legs at the frame: on a narrow base braking tears them out."""
+    if which_hinge is None or which_hinge.flat or upright_points is None:
+        raise DoesNotApply("the arm's two inner pivots are not known fore and aft")
+    outer = upright_points.upper if which == "upper" else upright_points.lower
+    base = size(minus(which_hinge.front, which_hinge.rear))
+    long = size(minus(outer, times(0.5, plus(which_hinge.front, which_hinge.rear))))
+    figures = {"base": (base, "mm"), "long": (long, "mm")}
+    text = "The {which} arm is {long} long, and its inner pivots stand {base} apart."
+    verdict = limits.verdict(base / long)
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "watch":
+        return odd(text, f"arms.{which}_rear_ahead", confirmed, figures)
+    return Judgement("stop", f"{text} Braking would tear it out.", "Set the inner pivots further apart.", figures)
+
+
+@check(
+    "shock-on-its-arm",
+    step="spring",
+    title="Shock's end on its arm",
+    limits=AtMost("mm", 60.0, 110.0),
+    good="up to {good} from the arm's tubes, or the plate between them",
+    watch="to {watch}, and not confirmed",
+    stop="further: it hangs in the air",
+    source=PRACTICE,
+    grade="common practice",
+)
+def shock_on_its_arm(
+    shock_ends: Shock | None,
+    lower_hinge: Hinge | None,
+    upper_hinge: Hinge | None,
+    upright_points: UprightPoints | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """From the shock's lower eye to the triangle that the arm's pivots span: it needs a bracket that long."""
+    hinge = None if shock_ends is None else upper_hinge if shock_ends.arm == "upper arm" else lower_hinge
+    if shock_ends is None or hinge is None or upright_points is None:
+        raise DoesNotApply("shock and arm are not both entered")
+    outer = upright_points.upper if shock_ends.arm == "upper arm" else upright_points.lower
+    front, rear, on_arm = hinge.front, hinge.rear, shock_ends.on_arm
+    if hinge.flat:  # known from the front only
+        on_arm = (outer[0], on_arm[1], on_arm[2])
+    off = max(0.0, gap(Solid.of((Hull((on_arm,)),)), Solid.of((Hull((front, rear, outer)),))).distance)
+    figures = {"off": (off, "mm")}
+    text = f"The shock's eye stands {{off}} from the {shock_ends.arm}."
+    verdict = limits.verdict(off)
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "watch":
+        return odd(text, "spring.arm_end_height", confirmed, figures)
+    return Judgement("stop", f"{text} It hangs in the air.", "Measure its three places again.", figures)
 
 
 @check(

@@ -1,5 +1,6 @@
 """Do the entries of the upright, its bolts and its welds agree."""
 
+from collections.abc import Mapping
 from math import inf
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
@@ -9,7 +10,9 @@ from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa
+from rules.motion.kinds import OuterPivotBolt
 from rules.sheet.confirmed import Confirmed
+from rules.sheet.welds import Way, WeldForm
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.tables.sources import COMMON_PRACTICE
 
@@ -152,6 +155,37 @@ def lugs_hold_ball(
     if verdict == "watch":
         return odd(text, f"joint_{which}.apart", confirmed, figures)
     return Judgement("stop", f"{text} That cannot be.", "Measure them again.", figures)
+
+
+ALONG_BOLT: Mapping[OuterPivotBolt, Way] = {
+    "along the steering axis": "up and down", "fore and aft": "fore and aft", "across the car": "in and out",
+}  # fmt: skip
+
+
+@check(
+    "{which}-weld-and-bolt",
+    step="joint_{which}",
+    title="{Which} weld and the way of the bolt",
+    good="from one run to the next is along the bolt, across the lugs",
+    watch="it is not, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def weld_and_bolt(
+    joint_which_apart_lies: Way | None,
+    joint_which_form: WeldForm | None,
+    which_bolt: OuterPivotBolt | None,
+    confirmed: Confirmed,
+    which: str,
+) -> Judgement:
+    """Lugs stand square to the bolt through them, so that the runs along them lie side by side along the bolt."""
+    if joint_which_apart_lies is None or which_bolt is None or joint_which_form != "fillet on both sides":
+        raise DoesNotApply("weld and bolt are not both entered, or the weld is of another form")
+    text = f"The {which} bolt lies {which_bolt}, and from one run to the next it is {joint_which_apart_lies}."
+    if ALONG_BOLT[which_bolt] == joint_which_apart_lies:
+        return Judgement("good", text)
+    return odd(f"{text} Lugs stand square to their bolt.", f"joint_{which}.apart_lies", confirmed)
 
 
 @check(

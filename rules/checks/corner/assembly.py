@@ -78,6 +78,7 @@ def hub_bolts_reached(
         sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
     ]
     standing = fixed(every_part, (*COMES_OFF, "hub bolts", "plate", "hub mounting flange"))
+    on_upright = _names(every_part, "upright")
     beam_part = every_part.get("beam_part")
     if beam_part and any(in_the_way([_as_bar(head)], [beam_part]) for head in heads):
         return _under_the_beam(beam, hub_bolt_access)
@@ -88,12 +89,20 @@ def hub_bolts_reached(
     if tool == "nothing" or any(stuck):
         what = "no socket and no spanner reaches a hub bolt" if tool == "nothing" else "a hub bolt cannot be pushed in"
         return Judgement(
-            "stop", f"Behind the plate {what}: {blocked} in the way.", "Move what is in the way, or use studs."
+            "stop",
+            f"Behind the plate {what}: {blocked} in the way.",
+            "Move what is in the way, or use studs.",
+            rests_on=on_upright,
         )
     if tool == "spanner":
         text = f"A hub bolt is reached with a spanner only: {blocked} in the way of a socket."
-        return Judgement("watch", text, "Try it on the mock-up, torque wrench included.")
-    return Judgement("good", "A socket reaches every hub bolt from behind the plate.")
+        return Judgement("watch", text, "Try it on the mock-up, torque wrench included.", rests_on=on_upright)
+    return Judgement("good", "A socket reaches every hub bolt from behind the plate.", rests_on=on_upright)
+
+
+def _names(parts: Mapping[str, Part], *groups: str) -> tuple[str, ...]:
+    """What a finding rests on: an arm or a shock that was estimated says nothing of a bolt on the upright."""
+    return tuple(name for name, part in parts.items() if part.group in groups)
 
 
 def _as_bar(head: Head) -> Cylinder:
@@ -139,9 +148,15 @@ def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: st
         if not stuck and all(tool != "nothing" for (tool, _), _ in tools):
             turning = pushed_in(head, length, fixed(every_part, (), ("wheel",)))
             wheel = f"with the wheel off ({_listed(turning)} in the way)" if turning else "with the wheel on"
-            return Judgement("good", f"The {{which}} pivot bolt goes in and out {wheel}.")
+            looked_at = _names(every_part, "upright", "wheel")
+            return Judgement("good", f"The {{which}} pivot bolt goes in and out {wheel}.", rests_on=looked_at)
     text = f"The {{which}} pivot bolt can be pushed in, or held, from neither end: {_listed(blocked)} in the way."
-    return Judgement("stop", text, "End the beam short of the bolt, turn the bolt, or move what is in the way.")
+    return Judgement(
+        "stop",
+        text,
+        "End the beam short of the bolt, turn the bolt, or move what is in the way.",
+        rests_on=_names(every_part, "upright"),
+    )
 
 
 @check(

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Annotated
 
-from rules.corner.fixed import NOTCHED, between_bolts, beyond_plate, overlaps
+from rules.corner.fixed import GROUPS, NOTCHED, between_bolts, beyond_plate, overlaps
 from rules.corner.part import PART, Part
 from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
@@ -49,7 +49,8 @@ def overlap(
             )
         )
     if not judgements:
-        return (Judgement("good", "No two fixed parts stand in one another."),)
+        looked_at = tuple(name for name, part in every_part.items() if part.group in GROUPS)
+        return (Judgement("good", "No two fixed parts stand in one another.", rests_on=looked_at),)
     return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
 
 

@@ -82,7 +82,7 @@ def _judgement(pair: BetweenTwo, traced: bool) -> Judgement:
     again = None
     if traced:
         again = again_of(pair.one, pair.other, pair.travel, pair.lock)
-    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_moves")
+    rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_ride")
     return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 
 
@@ -94,9 +94,9 @@ def again_of(one: str, other: str, travel: float, lock: float) -> Callable[[Mapp
 def _again(known: Mapping[str, Any], pair: tuple[str, str], at: tuple[float, float]) -> float | None:
     """The room of one pair with other answers, mm; None where it cannot be said."""
     one, other = pair
-    if not {one, other, "corner_moves"} <= known.keys():
+    if not {one, other, "corner_ride"} <= known.keys():
         return None
-    return room_of(known, known["corner_moves"], one, other, at)
+    return room_of(known[one], known[other], known["corner_ride"], at)
 
 
 def _capital(text: str) -> str:

@@ -1,11 +1,13 @@
 """A full-size drawing of one upright, at true size in mm, with no paper in it.
 
 Two views in first-angle projection, their spindle lines level: the front view, and the view from outside the car on the
-inboard side of it. The right upright is the mirror image of the left; its words are not mirrored.
+inboard side of it; beside them an auxiliary view square to the steering axis. A dimension stands only in a view in which it
+is true length. The right upright is the mirror image of the left; its words are not mirrored.
 """
 
 from dataclasses import dataclass
 
+from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
 from rules.drawn.full_size.shapes import (
     HEADING,
@@ -21,7 +23,6 @@ from rules.drawn.full_size.shapes import (
 from rules.drawn.full_size.side import side_view
 from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, title_block
 from rules.judging.judge import Judged
-from rules.judging.reader import with_estimates
 from rules.measure.outline import Point, Side
 
 __all__ = [
@@ -41,7 +42,7 @@ _EDGE = 4.0
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """Both views on one sheet. frame: the rectangle they fill, its lower left corner at the origin."""
+    """All views on one sheet. frame: the rectangle they fill, its lower left corner at the origin."""
 
     side: Side
     extent: Extent
@@ -52,13 +53,13 @@ class Drawing:
 
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
     """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
-    known, units = with_estimates(judged.worked), judged.shown_in
-    front, from_side = front_view(known, units, extent), side_view(known, units, extent)
+    front, from_side = front_view(judged, extent), side_view(judged, extent)
     items: list[PaperItem] = []
     right_edge = 0.0
     for view, *words in (
         (from_side, "seen from outside the car", "front", "rear"),
         (front, "seen from the front", "inboard", "outboard"),
+        (auxiliary_view(judged), "square to the axis", "front", "rear"),
     ):
         if not view.items:
             continue
@@ -79,7 +80,7 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
 def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[PaperItem]:
     """Above a view: which upright, seen from where, and which way its ends point."""
     middle, y = (frame.left + frame.right) / 2 + shift, frame.top + _HEADING_ROOM - 4
-    heading = PaperWords((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True)
+    heading = PaperWords((middle, y), f"{side.upper()}, {words}", "centre", size=HEADING, bold=True, stands_alone=True)
     beside = words_width(heading.text, HEADING, bold=True) / 2 + 6
     return [heading, *_arrow((middle - beside, y), -1, left), *_arrow((middle + beside, y), 1, right)]
 
@@ -89,7 +90,7 @@ def _arrow(start: Point, way: int, words: str) -> list[PaperItem]:
     x, y = start
     tip = x + way * (words_width(words) + 16)
     return [
-        PaperWords((x, y), words, "left" if way > 0 else "right"),
+        PaperWords((x, y), words, "left" if way > 0 else "right", stands_alone=True),
         Stroke(((tip - way * 14, y), (tip - way * 2, y)), "thin"),
         Stroke(((tip, y), (tip - way * 4, y + 1.2), (tip - way * 4, y - 1.2)), "thin", closed=True, filled=True),
     ]

@@ -6,21 +6,24 @@ or left side, read from below or from the right.
 """
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from itertools import pairwise
 from math import atan2, cos, degrees, hypot, radians, sin
 
 from rules.drawn.full_size.shapes import (
     HEADING,
     Align,
+    PaperArc,
     PaperCircle,
     PaperItem,
     PaperWords,
     Pen,
     Stroke,
     corners,
+    points_on,
     words_width,
 )
-from rules.measure.outline import Point
+from rules.measure.outline import Outline, Point, outline_points
 
 ARROW = 3.5
 """mm, length of an arrowhead."""
@@ -78,6 +81,26 @@ class Board:
             for angle in range(0, 361, 6)
         ]
         self._lines += [(*start, *end) for start, end in pairwise(rim)]
+
+    def arc(self, centre: Point, radius: float, start: float, sweep: float, pen: Pen = "outline") -> None:
+        """A part of a circle, from an angle in degrees on so many degrees to the left."""
+        arc = PaperArc(centre, radius, start, sweep, pen)
+        self.shapes.append(arc)
+        segments = [(*one, *other) for one, other in pairwise(points_on(arc, 6.0))]
+        self._lines += segments
+        self._edges += segments if pen == "outline" else []
+
+    def outline(self, outline: Outline, pen: Pen = "outline") -> None:
+        """A plate's edge: straight lines, and true arcs at its corners."""
+        points, radius = outline_points(outline), outline.corner_radius
+        for (x1, y1, bulge), (x2, y2, _) in pairwise((*points, points[0])):
+            if bulge:
+                # From one tangent point to the next, an arc of 90 degrees turning left round the corner's own centre.
+                start = degrees(atan2(y2 - y1, x2 - x1)) - 135.0
+                turn = radians(start)
+                self.arc((x1 - radius * cos(turn), y1 - radius * sin(turn)), radius, start, 90.0, pen)
+            else:
+                self.line((x1, y1), (x2, y2), pen=pen)
 
     def section(self, left: float, bottom: float, right: float, top: float) -> None:
         """A rectangle of cut metal, hatched at 45 degrees (ISO 128-3)."""
@@ -177,7 +200,7 @@ class Board:
 
     def words(self, at: Point, text: str, align: Align = "left", size: float = HEADING, bold: bool = True) -> None:
         """Words at a place of their own, such as a heading."""
-        self._put(PaperWords(at, text, align, 0.0, size, bold))
+        self._put(PaperWords(at, text, align, 0.0, size, bold, stands_alone=True))
 
     def settle(self) -> None:
         """Put every figure and label that waits where nothing crosses it: figures first, then labels."""
@@ -338,4 +361,4 @@ def _round_about(text: str, feature: Point) -> Iterator[tuple[PaperWords, Point]
 
 
 def _broken_through(words: PaperWords) -> PaperWords:
-    return PaperWords(words.at, words.text, words.align, words.angle, words.size, words.bold, over_lines=True)
+    return replace(words, over_lines=True)

@@ -3,8 +3,12 @@
 from dataclasses import dataclass
 
 from rules.graph.results import Estimate
+from rules.judging.judge import Judged
+from rules.judging.reader import Name
 from rules.measure.display import show, tape
 from rules.measure.quantity import Units
+from rules.sheet import Sheet
+from rules.shop.named_sizes import as_named
 
 ESTIMATE = "estimate - measure"
 
@@ -13,12 +17,22 @@ ESTIMATE = "estimate - measure"
 class FigureWriter:
     """Writes sizes without their sign. One that rests on an estimate says so: it comes as an Estimate."""
 
+    sheet: Sheet
     units: Units
+
+    @classmethod
+    def of(cls, judged: Judged) -> "FigureWriter":
+        """For the drawings of a judged sheet."""
+        return cls(judged.sheet, judged.shown_in)
 
     def length(self, mm: float, *rests_on: float) -> str:
         """As a tape shows it, the exact figure beside it where that differs. rests_on: what it was worked out from here."""
         first, full = tape(abs(mm), self.units), show(abs(mm), "mm", self.units)
         return marked(first if first == full else f"{first} ({full})", mm, *rests_on)
+
+    def named(self, wanted: Name, mm: float) -> str:
+        """A drill, a bought part's diameter and the like as they were entered; else as `length`."""
+        return as_named(self.sheet, wanted) or self.length(mm)
 
     def angle(self, radians: float) -> str:
         """In degrees."""

@@ -11,18 +11,19 @@ from rules.drawn.full_size import front_parts as parts
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.front_canvas import Front
 from rules.drawn.full_size.shapes import View, bounds
-from rules.judging.reader import Known, reads
+from rules.judging.judge import Judged
+from rules.judging.reader import reads, with_estimates
 from rules.measure.outline import Point
-from rules.measure.quantity import Units
 from rules.measure.units import Mm
 
 Extent = Literal["upright", "whole"]
 """upright: rim, rotor, hub and pivots. whole: the tyres and the ground as well."""
 
 
-def front_view(known: Known, units: Units, extent: Extent) -> View:
-    """Everything known, with its dimensions."""
-    view = Front(extent == "whole", FigureWriter(units), _hub_face(known))
+def front_view(judged: Judged, extent: Extent) -> View:
+    """Everything known of the left upright, with its dimensions."""
+    known = with_estimates(judged.worked)
+    view = Front(extent == "whole", FigureWriter.of(judged), _hub_face(known))
     view.upper, view.lower = _upper_pivot(known, view=view), _lower_pivot(known, view=view)
     board = view.board
     parts.rim(known, view=view)

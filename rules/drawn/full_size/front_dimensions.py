@@ -119,25 +119,18 @@ def _clear_of_rim(wheel_diameter: Size | None, barrel_inside_diameter: Size | No
 
 @reads
 def heights(
-    pivots_spacing: Size | None,
-    upper_radius: Size | None,
-    lower_radius: Size | None,
     upper_above_spindle: Mm | None,
     lower_below_spindle: Mm | None,
     *,
     view: Front,
     left: float,
 ) -> None:
-    """Upright dimensions from the spindle line, on the inboard side, and the spacing along the axis."""
+    """Upright dimensions from the spindle line, on the inboard side. The spacing along the axis is not true length here."""
     board, figures, upper, lower = view.board, view.figures, view.upper, view.lower
     pivots = [pivot for pivot in (upper, lower) if pivot is not None]
     if not pivots:
         return
-    aside = 16.0 + max(upper_radius or 0.0, lower_radius or 0.0)
     lane = min(left, *(x for x, _ in pivots)) - LANE - 4
-    if upper is not None and lower is not None and pivots_spacing is not None:
-        lane = min(lane, upper[0] - aside - 2 * LANE, lower[0] - aside - 2 * LANE)
-        board.along(lower, upper, aside, f"pivots {figures.length(pivots_spacing)} along axis")
     spindle = (-42.0, 0.0)
     board.line(spindle, (lane - 6, 0.0), pen="centre")
     for pivot, height in ((upper, upper_above_spindle), (lower, lower_below_spindle)):

@@ -3,11 +3,14 @@
 from math import cos, pi, sin
 
 from rules.drawn.full_size.front_canvas import BROKEN_OFF, Front
-from rules.judging.reader import Size, reads
+from rules.judging.reader import Size, name, reads
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Point
 from rules.measure.units import Mm
 from rules.tables.rim_flange import RIM_FLANGE
+
+_ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
+_PILOT, _THICKNESS = name("hub.pilot_diameter"), name("plate.thickness")
 
 _FLANGE_STUB = 5.0
 """mm drawn of the rim flange where the tyre is left out."""
@@ -40,9 +43,9 @@ def rim(
         if barrel is not None:
             board.line((left, way * barrel / 2), (right, way * barrel / 2), pen="hidden")
     lips = figures.length(wheel_overall_width)
-    board.label((view.x(-0.1 * bead), -seat), f"rim ø {figures.length(wheel_diameter)}, {lips} lip to lip")
+    board.label((view.x(-0.1 * bead), -seat), f"rim ø {figures.named(_RIM, wheel_diameter)}, {lips} lip to lip")
     if barrel is not None:
-        board.label((view.x(0.4 * half), barrel / 2), f"barrel inside ø {figures.length(barrel)}")
+        board.label((view.x(0.4 * half), barrel / 2), f"barrel inside ø {figures.named(_BARREL, barrel)}")
     if wheel_offset is not None:
         bore, face = (wheel_centre_bore or 0.0) / 2, view.x(wheel_offset)
         reach = bore + BROKEN_OFF
@@ -74,7 +77,7 @@ def rotor(
         board.hatch(left, min(way * inner, way * outer), right, max(way * inner, way * outer))
         board.line((view.x(plane), way * (inner - 6)), (view.x(plane), way * (outer + 6)), pen="centre")
     thick = figures.length(rotor_working_thickness)
-    board.label((right, -0.5 * (inner + outer)), f"rotor ø {figures.length(rotor_diameter)}, {thick} thick")
+    board.label((right, -0.5 * (inner + outer)), f"rotor ø {figures.named(_ROTOR, rotor_diameter)}, {thick} thick")
 
 
 @reads
@@ -108,7 +111,7 @@ def hub(
     if pilot_diameter is not None:
         for way in (1, -1):
             board.line((0.0, way * pilot_diameter / 2), (BROKEN_OFF / 2, way * pilot_diameter / 2))
-        board.label((BROKEN_OFF / 3, -pilot_diameter / 2), f"hub pilot ø {figures.length(pilot_diameter)}")
+        board.label((BROKEN_OFF / 3, -pilot_diameter / 2), f"hub pilot ø {figures.named(_PILOT, pilot_diameter)}")
     if circle is not None and thread is not None and length is not None:
         for way in (1, -1):
             middle, half = way * circle.diameter / 2, thread.diameter / 2
@@ -141,7 +144,7 @@ def plate(
         bore = min(plate_bore or 0.0, 2 * top, 2 * (height - top))
         board.section(back, bore / 2, face, top)
         board.section(back, bottom, face, -bore / 2)
-        board.label((back, 0.62 * top), f"plate {view.figures.length(plate_thickness)} thick")
+        board.label((back, 0.62 * top), f"plate {view.figures.named(_THICKNESS, plate_thickness)} thick")
     else:
         bottom = -BROKEN_OFF - half if lower_below_spindle is None else -lower_below_spindle
         top = BROKEN_OFF + half if upper_above_spindle is None else upper_above_spindle

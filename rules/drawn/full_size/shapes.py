@@ -6,7 +6,7 @@ of their figures, so that a mirrored drawing keeps its words clear of the same l
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
-from math import cos, radians, sin
+from math import ceil, cos, radians, sin
 from typing import Literal
 
 from rules.measure.outline import Point
@@ -44,8 +44,22 @@ class PaperCircle:
 
 
 @dataclass(frozen=True, slots=True)
+class PaperArc:
+    """A part of a circle. start: degrees from the right, turning left; sweep: so many more degrees, above 0."""
+
+    centre: Point
+    radius: float
+    start: float
+    sweep: float
+    pen: Pen = "outline"
+
+
+@dataclass(frozen=True, slots=True)
 class PaperWords:
-    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it."""
+    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it.
+
+    stands_alone: a heading or the like, which belongs to no line and no point.
+    """
 
     at: Point
     text: str
@@ -54,9 +68,10 @@ class PaperWords:
     size: float = WORDS
     bold: bool = False
     over_lines: bool = False
+    stands_alone: bool = False
 
 
-PaperItem = Stroke | PaperCircle | PaperWords
+PaperItem = Stroke | PaperCircle | PaperArc | PaperWords
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,8 +142,17 @@ def _outline(item: PaperItem) -> tuple[Point, ...]:
             return item.points
         case PaperCircle(centre=(x, y), radius=radius):
             return ((x - radius, y - radius), (x + radius, y + radius))
+        case PaperArc():
+            return points_on(item, 3.0)
         case PaperWords():
             return corners(item)
+
+
+def points_on(arc: PaperArc, step: float) -> tuple[Point, ...]:
+    """Points along an arc from end to end, at most `step` degrees apart."""
+    (x, y), parts = arc.centre, max(1, ceil(arc.sweep / step))
+    turns = (radians(arc.start + arc.sweep * part / parts) for part in range(parts + 1))
+    return tuple((x + arc.radius * cos(turn), y + arc.radius * sin(turn)) for turn in turns)
 
 
 def moved(item: PaperItem, right: float, up: float) -> PaperItem:
@@ -136,7 +160,7 @@ def moved(item: PaperItem, right: float, up: float) -> PaperItem:
     match item:
         case Stroke():
             return replace(item, points=tuple((x + right, y + up) for x, y in item.points))
-        case PaperCircle(centre=(x, y)):
+        case PaperCircle(centre=(x, y)) | PaperArc(centre=(x, y)):
             return replace(item, centre=(x + right, y + up))
         case PaperWords(at=(x, y)):
             return replace(item, at=(x + right, y + up))
@@ -152,6 +176,8 @@ def mirrored(item: PaperItem) -> PaperItem:
             return replace(item, points=tuple((-x, y) for x, y in item.points))
         case PaperCircle(centre=(x, y)):
             return replace(item, centre=(-x, y))
+        case PaperArc(centre=(x, y)):
+            return replace(item, centre=(-x, y), start=180.0 - item.start - item.sweep)
         case PaperWords(at=(x, y)) if abs(item.angle - 90) < 1e-9:
             return replace(item, at=(-x, y))
         case PaperWords(at=(x, y)):

@@ -14,11 +14,16 @@ from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT
 from rules.drawn.full_size.front_dimensions import below_ground
 from rules.drawn.full_size.front_parts import kinds_of_tyre
 from rules.drawn.full_size.shapes import View, bounds
-from rules.judging.reader import Known, Size, reads
+from rules.judging.judge import Judged
+from rules.judging.reader import Size, name, reads, with_estimates
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import Point
-from rules.measure.quantity import Units
+from rules.measure.outline import Point, plate_outline
 from rules.measure.units import Mm, Rad
+from rules.shop.named_sizes import across
+
+_ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
+_PILOT, _BORE = name("hub.pilot_diameter"), name("plate.bore")
+_BOLTS_ACROSS, _BOLTS_UP = name("hub.mount_width"), name("hub.mount_height")
 
 
 @dataclass(slots=True)
@@ -32,9 +37,10 @@ class _Side:
     board: Board = field(default_factory=Board)
 
 
-def side_view(known: Known, units: Units, extent: Extent) -> View:
-    """Everything known, with its dimensions."""
-    view = _Side(extent == "whole", FigureWriter(units), _upper_pivot(known), _lower_pivot(known))
+def side_view(judged: Judged, extent: Extent) -> View:
+    """Everything known of the left upright, with its dimensions."""
+    known = with_estimates(judged.worked)
+    view = _Side(extent == "whole", FigureWriter.of(judged), _upper_pivot(known), _lower_pivot(known))
     board = view.board
     _rotor(known, view=view)
     _rim(known, view=view)
@@ -70,7 +76,7 @@ def _lower_pivot(lower_pivot_ahead: Mm, lower_below_spindle: Mm) -> Point | None
 def _rotor(rotor_diameter: Size, *, view: _Side) -> None:
     view.board.circle((0.0, 0.0), rotor_diameter / 2)
     view.board.cross((0.0, 0.0), rotor_diameter / 2 + 8)
-    view.board.label(_at(rotor_diameter / 2, 35), f"rotor ø {view.figures.length(rotor_diameter)}")
+    view.board.label(_at(rotor_diameter / 2, 35), f"rotor ø {view.figures.named(_ROTOR, rotor_diameter)}")
 
 
 @reads
@@ -83,21 +89,24 @@ def _spindle(rotor_diameter: Size | None, *, view: _Side) -> None:
 def _rim(wheel_diameter: Size | None, barrel_inside_diameter: Size | None, *, view: _Side) -> None:
     if not view.whole:
         return
-    for diameter, words, angle in ((wheel_diameter, "rim", 140), (barrel_inside_diameter, "barrel inside", 40)):
+    for diameter, words, entry, angle in (
+        (wheel_diameter, "rim", _RIM, 140),
+        (barrel_inside_diameter, "barrel inside", _BARREL, 40),
+    ):
         if diameter is not None:
             view.board.circle((0.0, 0.0), diameter / 2, pen="hidden")
-            view.board.label(_at(diameter / 2, angle), f"{words} ø {view.figures.length(diameter)}")
+            view.board.label(_at(diameter / 2, angle), f"{words} ø {view.figures.named(entry, diameter)}")
 
 
 @reads
 def _pilot(pilot_diameter: Size, *, view: _Side) -> None:
     view.board.circle((0.0, 0.0), pilot_diameter / 2)
-    view.board.label(_at(pilot_diameter / 2, -150), f"hub pilot ø {view.figures.length(pilot_diameter)}")
+    view.board.label(_at(pilot_diameter / 2, -150), f"hub pilot ø {view.figures.named(_PILOT, pilot_diameter)}")
 
 
 @reads
 def _studs(hub_bolt_circle: BoltCircle, *, view: _Side) -> None:
-    radius, size = hub_bolt_circle.diameter / 2, view.figures.length(hub_bolt_circle.diameter)
+    radius, size = hub_bolt_circle.diameter / 2, across(hub_bolt_circle)
     view.board.circle((0.0, 0.0), radius, pen="centre")
     view.board.label(_at(radius, -40), f"studs, {hub_bolt_circle.count} on ø {size}")
 
@@ -123,8 +132,10 @@ def _hub_bolts(
                 board.circle((x, y), hole / 2)
             board.cross((x, y), half + 3)
     beyond = half + 14
-    board.across((-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.length(width))
-    board.up((width / 2, -height / 2), (width / 2, height / 2), width / 2 + beyond, figures.length(height))
+    board.across(
+        (-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.named(_BOLTS_ACROSS, width)
+    )
+    board.up((width / 2, -height / 2), (width / 2, height / 2), width / 2 + beyond, figures.named(_BOLTS_UP, height))
     words = f"hub bolts, {mount_bolts} of {thread.text}" if thread is not None else "hub bolts"
     board.label((-width / 2, -height / 2), words)
 
@@ -141,12 +152,12 @@ def _plate(
     view: _Side,
 ) -> None:
     board, figures, top, right = view.board, view.figures, spindle_from_top, plate_width - spindle_from_front
-    board.line(*_rounded(-spindle_from_front, right, top - plate_height, top, corner_radius or 0.0), closed=True)
+    board.outline(plate_outline(plate_width, plate_height, top, spindle_from_front, corner_radius or 0.0))
     size = f"{figures.length(plate_width)} wide, {figures.length(plate_height)} high"
     board.label((right, top - 0.3 * plate_height), f"plate {size}")
     if plate_bore is not None:
         board.circle((0.0, 0.0), plate_bore / 2, pen="hidden")
-        board.label(_at(plate_bore / 2, 200), f"plate bore ø {figures.length(plate_bore)}")
+        board.label(_at(plate_bore / 2, 200), f"plate bore ø {figures.named(_BORE, plate_bore)}")
 
 
 @reads
@@ -240,18 +251,4 @@ def _standing(radius: float, height: float) -> list[Point]:
     return [
         (radius * cos(start + sweep * step / steps), radius * sin(start + sweep * step / steps))
         for step in range(steps + 1)
-    ]
-
-
-def _rounded(left: float, right: float, bottom: float, top: float, radius: float) -> list[Point]:
-    """A rectangle with rounded corners."""
-    radius = min(radius, (right - left) / 2, (top - bottom) / 2)
-    corners = (
-        (right - radius, top - radius, 0), (left + radius, top - radius, 90),
-        (left + radius, bottom + radius, 180), (right - radius, bottom + radius, 270),
-    )  # fmt: skip
-    return [
-        (x + radius * cos(radians(start + turn)), y + radius * sin(radians(start + turn)))
-        for x, y, start in corners
-        for turn in ((0, 15, 30, 45, 60, 75, 90) if radius else (0,))
     ]

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from rules.judging.judge import Judged, shown
+from rules.judging.judge import Judged
 from rules.judging.reader import Name, is_known, name
 from rules.sheet import FIELDS
-from rules.shop.checklist_line import BLANK, REVISION
+from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
 
 PLACES: tuple[tuple[str, Name, tuple[str, str]], ...] = (
@@ -66,7 +66,6 @@ class TitleBlock:
     """
 
     title: str
-    revision: str
     scope: str
     figures: tuple[tuple[str, str], ...]
     missing: tuple[tuple[str, str], ...]
@@ -84,7 +83,6 @@ def title_block(judged: Judged) -> TitleBlock:
     ]
     return TitleBlock(
         judged.sheet.title,
-        shown(REVISION, judged),
         judged.scope,
         tuple(figures),
         (*lines, *_unread(judged)),

@@ -2,28 +2,33 @@
 
 Both are seen as by someone who stands in front of the car: y, outboard of the left wheel, goes to the right, and in the
 view from above the front of the car is at the bottom. So the two stand under each other at one scale. The frame stands
-still; the wheels and the ground under them move. The tyre is the largest one with its shoulders drawn square.
+still; the wheels and the ground under them move. The shapes are the corner's parts; axes and rolling lines are lines.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
-from math import cos, pi, sin
 from typing import Literal, NamedTuple
 
+from rules.corner.part import Part
+from rules.corner.placing import Ride
+from rules.corner.room import Moves
+from rules.drawn.corner_parts import parts_of
+from rules.drawn.moving.corner import corner_bodies, mirrored_body
 from rules.drawn.moving.gaps import Bodies, NearTouch, bodies, near_touch
-from rules.drawn.scene import Box, Item, Label, Line, Mark, Polyline, Scene
+from rules.drawn.scene import Body, Box, Item, Label, Line, Mark, Scene
+from rules.drawn.views import FROM_ABOVE, FROM_FRONT, Viewpoint
 from rules.judging.reader import Known, reads
 from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
-from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
+from rules.measure.vectors import Vector, cross, dot, minus, plus, times
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import FORWARD, UP, CannotReach, Pose, mirrored
+from rules.motion.points import UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
-from rules.motion.solids import Ring
 
 SeenFrom = Literal["front", "plan"]
 VIEWS: tuple[SeenFrom, SeenFrom] = ("front", "plan")
+VIEWPOINTS: Mapping[SeenFrom, Viewpoint] = {"front": FROM_FRONT, "plan": FROM_ABOVE}
 NOTCH: dict[Units, float] = {"inch": INCH / 4, "metric": 5.0}
 """mm of travel at one press of a key."""
 LOCK_NOTCHES = 20
@@ -31,7 +36,6 @@ LOCK_NOTCHES = 20
 STAND_IN_TRAVEL = 100.0
 """mm each way that is shown while bump or droop travel is not entered."""
 _BEYOND_PIVOT = 95.0
-_CORNERS = 24
 _ROOM_FOR_WORDS = 0.2
 _HALVINGS = 14
 
@@ -46,11 +50,18 @@ class TravelAndLock(NamedTuple):
 RIDE = TravelAndLock()
 
 
+class PartsByName(dict[str, Part]):
+    """The corner's parts by name. Known by itself, and so found again at once."""
+
+    def __hash__(self) -> int:  # type: ignore[override]
+        return id(self)
+
+
 class Moving(NamedTuple):
     """A front end to be moved, how far it goes, and what may touch.
 
     droop, bump: mm, both positive. entered: whether both were, or a stand-in is shown. centre_line: of the car, mm from
-    the tyre centre plane, minus.
+    the tyre centre plane, minus. parts: the corner's, by name; ride: where they stand at ride height.
     """
 
     front: FrontEnd
@@ -59,6 +70,8 @@ class Moving(NamedTuple):
     entered: bool
     centre_line: float
     bodies: Bodies
+    parts: "PartsByName"
+    ride: Ride | None
 
     @property
     def travels(self) -> bool:
@@ -82,7 +95,7 @@ class Moving(NamedTuple):
 
 def moving(known: Known) -> Moving | None:
     """What can be moved, from the values and fields that are known; None while neither steering nor arms are."""
-    return _moving(known, bodies=bodies(known))
+    return _moving(known, bodies=bodies(known), parts=PartsByName(parts_of(known)))
 
 
 @reads
@@ -93,8 +106,10 @@ def _moving(
     job_track: Mm,
     droop_travel: Mm | None,
     bump_travel: Mm | None,
+    corner_moves: Moves | None,
     *,
     bodies: Bodies,
+    parts: PartsByName,
 ) -> Moving | None:
     front = moving_front or hung_front or steered_front
     if front is None:
@@ -103,7 +118,8 @@ def _moving(
     droop, bump = (STAND_IN_TRAVEL if travel is None else travel for travel in (droop_travel, bump_travel))
     if front.arms is None:
         droop = bump = 0.0
-    return Moving(front, droop, bump, entered, -job_track / 2, bodies)
+    ride = corner_moves.ride if corner_moves else None
+    return Moving(front, droop, bump, entered, -job_track / 2, bodies, parts, ride)
 
 
 def touches(front: Moving, place: TravelAndLock) -> tuple[NearTouch | None, NearTouch | None]:
@@ -140,9 +156,7 @@ Flat = Callable[[Vector], Point]
 
 def _flat(view: SeenFrom) -> Flat:
     """Looking rearward, or down with the front of the car at the bottom."""
-    if view == "front":
-        return lambda point: (point[1], point[2])
-    return lambda point: (point[1], -point[0])
+    return VIEWPOINTS[view].flat
 
 
 def _right(flat: Flat, centre_line: float) -> Flat:
@@ -161,10 +175,15 @@ def scene(
     both: both wheels, else the left corner. nearest: the near touch to mark on the left and on the right wheel.
     """
     flat, (left, right) = _flat(view), front.corners(place)
-    items = [*_nearest(nearest[0], flat), *_names(front, left, flat), *_corner(front, left, view, flat)]
+    bodies = _bodies(front, left, view)
+    items: list[Item] = [*bodies]
+    if both:
+        others = bodies if right is left else _bodies(front, right, view)
+        items += (mirrored_body(body, front.centre_line) for body in others)
+    items += [*_nearest(nearest[0], flat), *_names(front, left, flat), *_lines(front, left, view, flat)]
     if both:
         across = _right(flat, front.centre_line)
-        items += [*_nearest(nearest[1], across), *_corner(front, right, view, across)]
+        items += [*_nearest(nearest[1], across), *_lines(front, right, view, across)]
         limits = frame(front, view, both)
         middle = (limits.left + limits.right) / 2
         items.append(Line("centre line", (middle, limits.bottom), (middle, limits.top), "dashed"))
@@ -186,20 +205,18 @@ def _names(front: Moving, pose: Pose, flat: Flat) -> Iterator[Item]:
         yield Label("tie rod", flat(pose.inner_end), "tie rod", "inboard")
 
 
-def _corner(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
-    floor = pose.contact[2]
-    if front.bodies.tyre is not None:
-        yield Polyline("tyre", _outline(pose, front.bodies.tyre, floor, flat), closed=True, filled=True)
-    if front.bodies.rim is not None:
-        yield Polyline("rim", _outline(pose, front.bodies.rim, floor, flat), closed=True)
+def _bodies(front: Moving, pose: Pose, view: SeenFrom) -> list[Body]:
+    return list(corner_bodies(front.parts, front.ride, pose, VIEWPOINTS[view])) if front.ride else []
+
+
+def _lines(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
+    """Axes and pivots."""
     yield from _upright(pose, view, flat)
-    for hinge, outer in zip(front.front.arms or (), (pose.lower, pose.upper), strict=False):
-        for inner in (hinge.front, hinge.rear):
-            yield Line("arm", flat(inner), flat(outer))
-            yield Mark("pivot", flat(inner), "pivot")
-        yield Line("arm", flat(hinge.front), flat(hinge.rear), "dotted")
+    for hinge in front.front.arms or ():
+        yield Mark("pivot", flat(hinge.front), "pivot")
+        yield Mark("pivot", flat(hinge.rear), "pivot")
+        yield Line("centre line", flat(hinge.front), flat(hinge.rear), "dotted")
     if pose.tie_rod_end is not None and pose.inner_end is not None:
-        yield Line("tie rod", flat(pose.tie_rod_end), flat(pose.inner_end), "dashed")
         yield Mark("pivot", flat(pose.inner_end), "pivot")
         yield Mark("pivot", flat(pose.tie_rod_end), "pivot")
 
@@ -207,9 +224,9 @@ def _corner(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[I
 def _upright(pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
     """Steering axis, spindle and steering arm; from above, the line the wheel rolls along."""
     lower, axis, centre = pose.lower, pose.axis, pose.wheel_centre
-    yield Line("hub", flat(centre), flat(_foot(centre, lower, axis)))
+    yield Line("centre line", flat(centre), flat(_foot(centre, lower, axis)), "dotted")
     if pose.tie_rod_end is not None:
-        yield Line("plate", flat(pose.tie_rod_end), flat(_foot(pose.tie_rod_end, lower, axis)))
+        yield Line("centre line", flat(pose.tie_rod_end), flat(_foot(pose.tie_rod_end, lower, axis)), "dotted")
     if view == "front":
         yield Line("axis", flat(pose.landing), flat(plus(pose.upper, times(_BEYOND_PIVOT, axis))))
         yield Mark("axis", flat(pose.landing), "landing")
@@ -227,11 +244,8 @@ def _foot(point: Vector, on: Vector, along: Vector) -> Vector:
 
 
 def _between_the_wheels(front: Moving, left: Pose, right: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
-    """What belongs to no wheel: rack or relay rod, and the ground."""
+    """The ground under each wheel, and from one to the other."""
     other = _right(flat, front.centre_line)
-    linkage = front.front.linkage
-    if linkage is not None and linkage.how != "one rod across" and left.inner_end and right.inner_end:
-        yield Line("tie rod", flat(left.inner_end), other(right.inner_end))
     if view == "front":
         limits = frame(front, view, both=True)
         (here, level), (there, far_level) = flat(left.contact), other(right.contact)
@@ -240,54 +254,10 @@ def _between_the_wheels(front: Moving, left: Pose, right: Pose, view: SeenFrom, 
         yield Line("ground", (here, level), (limits.right, level))
 
 
-def _outline(pose: Pose, ring: Ring, floor: float, flat: Flat) -> tuple[Point, ...]:
-    return tuple(_hull([flat(point) for point in _edges(pose, ring, floor)]))
-
-
-def _edges(pose: Pose, ring: Ring, floor: float) -> Iterator[Vector]:
-    """Points round both edges of a ring about the spindle, pressed flat where they lie below the floor."""
-    first = cross(pose.spin, FORWARD)
-    first = times(ring.outer / size(first), first)
-    second = cross(pose.spin, first)
-    side = times(ring.width / 2, pose.spin)
-    for step in range(_CORNERS):
-        turn = 2 * pi * step / _CORNERS
-        spoke = plus(times(cos(turn), first), times(sin(turn), second))
-        for edge in (plus(pose.wheel_centre, side), minus(pose.wheel_centre, side)):
-            x, y, z = plus(edge, spoke)
-            yield (x, y, max(z, floor))
-
-
-def _hull(points: list[Point]) -> list[Point]:
-    """The outline round points, anticlockwise: how a body without hollows is seen.
-
-    >>> _hull([(0.0, 0.0), (2.0, 0.0), (1.0, 0.5), (2.0, 2.0), (0.0, 2.0)])
-    [(0.0, 0.0), (2.0, 0.0), (2.0, 2.0), (0.0, 2.0)]
-    """
-    ordered = sorted(set(points))
-    if len(ordered) < 3:
-        return ordered
-    return [*_half_hull(ordered), *_half_hull(ordered[::-1])]
-
-
-def _half_hull(ordered: list[Point]) -> list[Point]:
-    half: list[Point] = []
-    for y, z in ordered:
-        while len(half) > 1 and _turns_right(half[-2], half[-1], (y, z)):
-            half.pop()
-        half.append((y, z))
-    return half[:-1]
-
-
-def _turns_right(a: Point, b: Point, c: Point) -> bool:
-    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) <= 0
-
-
 @lru_cache(maxsize=16)
 def frame(front: Moving, view: SeenFrom, both: bool) -> Box:
     """What holds one view through all travel and lock, so that nothing jumps while it moves, mm."""
-    flat = _flat(view)
-    points = [flat(point) for pose in _extremes(front) for point in _outmost(front, pose)]
+    points = [point for pose in _extremes(front) for point in _reached_by(front, pose, view)]
     across, up = [point[0] for point in points], [point[1] for point in points]
     left, right, bottom, top = min(across), max(across), min(up), max(up)
     room = 0.04 * (top - bottom)
@@ -303,12 +273,15 @@ def _extremes(front: Moving) -> Iterator[Pose]:
             yield front.corner(*moved(front, RIDE, TravelAndLock(travel, lock)))
 
 
-def _outmost(front: Moving, pose: Pose) -> Iterator[Vector]:
-    yield from (pose.lower, pose.upper, pose.contact)
+def _reached_by(front: Moving, pose: Pose, view: SeenFrom) -> Iterator[Point]:
+    """Points of a picture of the left corner that nothing of it lies beyond."""
+    flat = _flat(view)
+    yield from map(flat, (pose.lower, pose.upper, pose.contact))
     for hinge in front.front.arms or ():
-        yield from (hinge.front, hinge.rear)
+        yield from map(flat, (hinge.front, hinge.rear))
     linkage = front.front.linkage
     if linkage is not None and linkage.how != "one rod across" and pose.inner_end:
-        yield pose.inner_end
-    if front.bodies.tyre is not None:
-        yield from _edges(pose, front.bodies.tyre, pose.contact[2])
+        yield flat(pose.inner_end)
+    for body in _bodies(front, pose, view):
+        if body.name not in ("rack or relay", "shock"):
+            yield from (point for area in body.areas for point in area.outer)

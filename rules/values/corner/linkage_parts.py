@@ -8,6 +8,7 @@ from rules.measure.vectors import NOUGHT, Vector
 from rules.motion.front_end import SteeringLinkage
 from rules.motion.points import FORWARD, OUTBOARD, Hinge, UprightPoints, mirrored
 from rules.motion.solids import inner_ends
+from rules.sheet.pivots import SpringOn
 from rules.solids.shapes import Prism, Rod
 from rules.tables import sources
 from rules.values.corner.joint_parts import BOTH
@@ -107,11 +108,12 @@ def shock_part(
     frame_end_ahead: Mm | None,
     frame_end_from_centre: Mm | None,
     frame_end_height: Mm | None,
+    spring_on: SpringOn,
     track: Mm,
 ) -> AnyPart:
     """Shock and spring, from eye to eye.
 
-    >>> shock_part(70.0, 0.0, 600.0, 300.0, 0.0, 450.0, 760.0, 1600.0).shapes[0].end
+    >>> shock_part(70.0, 0.0, 600.0, 300.0, 0.0, 450.0, 760.0, "lower arm", 1600.0).shapes[0].end
     (0.0, -200.0, 300.0)
     """
     ends = answered(
@@ -125,7 +127,7 @@ def shock_part(
         frame_end_height=frame_end_height,
     )
     arm, frame = ((x, across - track / 2, z) for x, across, z in (ends[:3], ends[3:]))
-    return Part("shock", "shock", (Rod(frame, arm, shock_outside / 2),))
+    return Part("shock", "shock", (Rod(frame, arm, shock_outside / 2),), stands_on=spring_on)
 
 
 @value(SUBJECT, formula="everything below the tyre's contact", source=sources.GEOMETRY.saying("level ground"))

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Annotated
 
-from rules.corner.part import PART, Part
+from rules.corner.part import PART, MovesWith, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
 from rules.graph.declare import Every, value
@@ -30,6 +30,32 @@ def locks_at_ride(front: FrontEnd) -> Sweep:
     return Sweep(tuple(found))
 
 
+@value("corner", formula="outer pivots, arms and tie rod at ride height, and how they move", source=sources.GEOMETRY)
+def corner_ride(
+    upright_points: UprightPoints,
+    lower_hinge: Hinge | None,
+    upper_hinge: Hinge | None,
+    steered_upright: UprightPoints | None,
+    steering_linkage: SteeringLinkage | None,
+    moving_front: FrontEnd | None,
+    hung_front: FrontEnd | None,
+    steered_front: FrontEnd | None,
+    spring_on: SpringOn | None,
+) -> Ride:
+    """Where the front end is at ride height, and what it moves as.
+
+    >>> corner_ride(UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0)), *[None] * 8).text
+    'standing still'
+    """
+    tie_rod = None
+    if steering_linkage and steered_upright and steered_upright.tie_rod_end:
+        outer = steered_upright.tie_rod_end
+        tie_rod = (inner_end(steering_linkage, outer), outer)
+    shock_on: MovesWith = "upper arm" if spring_on == "upper arm" else "lower arm"
+    front = moving_front or hung_front or steered_front
+    return Ride(upright_points, lower_hinge, upper_hinge, tie_rod, shock_on, front)
+
+
 @value(
     "corner",
     formula="every travel at every lock where arms and steering are known, else every travel, else every lock, else none",
@@ -38,30 +64,16 @@ def locks_at_ride(front: FrontEnd) -> Sweep:
     ),
 )
 def corner_moves(
-    upright_points: UprightPoints,
-    lower_hinge: Hinge | None,
-    upper_hinge: Hinge | None,
-    steered_upright: UprightPoints | None,
-    steering_linkage: SteeringLinkage | None,
-    envelope: Sweep | None,
-    travel_sweep: Sweep | None,
-    steered_front: FrontEnd | None,
-    spring_on: SpringOn | None,
+    corner_ride: Ride, envelope: Sweep | None, travel_sweep: Sweep | None, steered_front: FrontEnd | None
 ) -> Moves:
     """Every position of the corner known so far, and where the front end is at ride height.
 
-    >>> corner_moves(UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0)), *[None] * 8).text
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
+    >>> corner_moves(Ride(upright), None, None, None).text
     'standing still'
     """
-    tie_rod = None
-    if steering_linkage and steered_upright and steered_upright.tie_rod_end:
-        outer = steered_upright.tie_rod_end
-        tie_rod = (inner_end(steering_linkage, outer), outer)
-    ride = Ride(
-        upright_points, lower_hinge, upper_hinge, tie_rod, "upper arm" if spring_on == "upper arm" else "lower arm"
-    )
     sweep = envelope or travel_sweep or (locks_at_ride(steered_front) if steered_front else Sweep(()))
-    return Moves(ride, sweep)
+    return Moves(corner_ride, sweep)
 
 
 @value(

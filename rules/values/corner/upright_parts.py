@@ -1,6 +1,6 @@
 """The parts that stand still on the upright: hub, plate, beam, caliper with its bracket, hub bolts."""
 
-from math import asin, cos, pi, sin
+from math import asin, cos, dist, hypot, pi, sin
 
 from rules.corner.part import SPINDLE, AnyPart, Part, spindle
 from rules.graph.declare import value
@@ -24,6 +24,8 @@ EAR = 1.25
 """Bolt diameters of metal beside a hub bolt's middle in the hub's mounting flange. Common practice, no source."""
 TRIMMED = 1.5
 """Hole diameters from the caliper bolts' middle to the trimmed edge of the bracket. Common practice, no source."""
+SAME = 1e-6
+"""mm; corners of an outline nearer than this are one."""
 NO_PLATE = "the plate is not drawn yet"
 
 
@@ -157,33 +159,48 @@ def plate_part(
     back, front = mount_face_offset - thickness, mount_face_offset
     middle = spindle(wheel_centre_height)
     hole = Bore((0.0, 0.0), bore / 2) if bore else None
-    try:
-        return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
-    except ValueError:
-        raise NotJudged("the plate's bore does not lie inside its outline; put that right first") from None
+    if hole and not _bore_in_plate(outline, hole.radius):
+        raise NotJudged("the plate's bore does not lie inside its outline; put that right first")
+    if hole and not _bore_clear_of_corners(outline, hole.radius):
+        raise NotJudged("the plate's bore reaches into the round of a corner, and such a plate is not drawn in space")
+    return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
+
+
+def _bore_in_plate(outline: Outline, radius: float) -> bool:
+    """Whether a bore about the spindle leaves metal at all four sides of a plate."""
+    return min(-outline.left, outline.right, -outline.bottom, outline.top) > radius
+
+
+def _bore_clear_of_corners(outline: Outline, radius: float) -> bool:
+    """Whether a bore about the spindle ends before the squares that the round corners stand in."""
+    r = outline.corner_radius
+    beside = min(max(0.0, -outline.left - r), max(0.0, outline.right - r))
+    along = min(max(0.0, -outline.bottom - r), max(0.0, outline.top - r))
+    return r <= 0 or hypot(beside, along) > radius
 
 
 def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bore | None) -> list[Shape]:
-    """A cross with the bore in it and four quarter discs: exact, with few pieces. x of the outline is forward."""
+    """The plate with its corners cut straight off and the bore in it, and four quarter discs: exact, with few pieces.
+
+    x of the outline is forward.
+    """
     left, right, bottom, top, r = outline.left, outline.right, outline.bottom, outline.top, outline.corner_radius
-    if r <= 0:
-        corners = ((left, bottom), (right, bottom), (right, top), (left, top))
-        return [_flat(middle, corners, back, front, bore)]
-    cross = (
-        (left + r, bottom), (right - r, bottom), (right - r, bottom + r), (right, bottom + r), (right, top - r),
-        (right - r, top - r), (right - r, top), (left + r, top), (left + r, top - r), (left, top - r), (left, bottom + r),
-        (left + r, bottom + r),
+    corners = (
+        (left + r, bottom), (right - r, bottom), (right, bottom + r), (right, top - r), (right - r, top), (left + r, top),
+        (left, top - r), (left, bottom + r),
     )  # fmt: skip
-    shapes: list[Shape] = [_flat(middle, cross, back, front, bore)]
-    for x, z in ((left + r, bottom + r), (right - r, bottom + r), (right - r, top - r), (left + r, top - r)):
-        towards = (
-            cos(pi / 4) * (1 if x > (left + right) / 2 else -1),
-            0.0,
-            sin(pi / 4) * (1 if z > (bottom + top) / 2 else -1),
-        )
-        quarter = ((0.0, back), (r, back), (r, front), (0.0, front))
-        origin = (middle[0] + x, middle[1], middle[2] + z)
-        shapes.append(Revolved(origin, SPINDLE, quarter, towards=towards, half_angle=pi / 4))
+    apart = tuple(
+        here for here, before in zip(corners, corners[-1:] + corners[:-1], strict=True) if dist(here, before) > SAME
+    )
+    shapes: list[Shape] = [_flat(middle, apart, back, front, bore)]
+    if r <= SAME:
+        return shapes
+    for x, ahead in ((left + r, -1), (right - r, 1)):
+        for z, up in ((bottom + r, -1), (top - r, 1)):
+            towards = (ahead * cos(pi / 4), 0.0, up * sin(pi / 4))
+            quarter = ((0.0, back), (r, back), (r, front), (0.0, front))
+            origin = (middle[0] + x, middle[1], middle[2] + z)
+            shapes.append(Revolved(origin, SPINDLE, quarter, towards=towards, half_angle=pi / 4))
     return shapes
 
 

@@ -91,6 +91,11 @@ def rim_part(
     'rim: revolved, wheel'
     """
     outer, half = wheel_diameter / 2 + RIM_FLANGE, wheel_overall_width / 2
+    if barrel_inside_diameter / 2 >= outer:
+        raise OutsideRange(
+            "the barrel is as wide inside as the rim's flanges are outside: check the barrel's inside diameter against the "
+            "wheel's"
+        )
     whole = ring(spindle(wheel_centre_height), SPINDLE, barrel_inside_diameter / 2, outer, -half, half)
     return turning("rim", wheel_centre_height, whole)
 
@@ -117,11 +122,15 @@ def spokes_part(
     'spokes: 2 shapes, wheel'
     """
     middle, pad = spindle(wheel_centre_height), wheel_bolt_circle.diameter / 2 + 1.5 * stud_thread.diameter
-    back = wheel_offset + spoke_room
+    back, inside = wheel_offset + spoke_room, wheel_bolt_circle.diameter / 2 - stud_thread.diameter
+    if inside < 0:
+        raise OutsideRange(
+            "the wheel's bolt circle is smaller than two studs side by side: check bolt circle and stud thread"
+        )
     if pad >= barrel_inside_diameter / 2:
         raise OutsideRange("the bolt circle does not fit inside the barrel: check the wheel's figures")
     front = max(wheel_overall_width / 2, back + SPOKE_DEPTH)
-    centre = (wheel_bolt_circle.diameter / 2 - stud_thread.diameter, pad)
+    centre = (inside, pad)
     return turning(
         "spokes",
         wheel_centre_height,

@@ -1,7 +1,7 @@
 """Tyre sizes, load, and the height of the spindle they give."""
 
 from rules.graph.declare import value
-from rules.graph.results import Waits
+from rules.graph.results import OutsideRange, Waits
 from rules.measure.marks import TyreMark
 from rules.measure.units import Kg, MetrePerSecond, Mm
 from rules.tables import sources
@@ -87,6 +87,8 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
     if load_capacity is not None:
         return load_capacity
     marked = {mark.load_index for mark in (smallest, largest) if mark is not None and mark.load_index is not None}
+    if marked and min(marked) < min(LOAD_CAPACITY):
+        raise OutsideRange(f"load index {min(marked)} is of no car's tyre; read the size mark on the sidewall again")
     if not marked or not marked <= LOAD_CAPACITY.keys():
         raise Waits("tyre.load_capacity")
     return float(min(LOAD_CAPACITY[index] for index in marked))

@@ -10,11 +10,22 @@ import numpy as np
 import pytest
 
 from rules.drawn.full_size import Extent, full_size, title_block
+from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import front_view
-from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, View, bounds, mirrored, words_width
+from rules.drawn.full_size.shapes import (
+    PaperArc,
+    PaperCircle,
+    PaperItem,
+    PaperWords,
+    Stroke,
+    View,
+    bounds,
+    mirrored,
+    points_on,
+    words_width,
+)
 from rules.drawn.full_size.side import side_view
 from rules.judging.judge import Judged, judge
-from rules.judging.reader import with_estimates
 from rules.measure.outline import Side
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import document as sample
@@ -42,12 +53,12 @@ def on_side(view: View, side: Side) -> View:
 
 def front_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
     """The front view of one upright by itself."""
-    return on_side(front_view(with_estimates(judged.worked), judged.shown_in, extent), side)
+    return on_side(front_view(judged, extent), side)
 
 
 def side_layout(judged: Judged, side: Side, extent: Extent = "whole") -> View:
     """The view from outside the car by itself."""
-    return on_side(side_view(with_estimates(judged.worked), judged.shown_in, extent), side)
+    return on_side(side_view(judged, extent), side)
 
 
 def example(**changes: object) -> Judged:
@@ -167,11 +178,46 @@ def test_figures_are_as_a_tape_shows_them_with_the_exact_one_beside() -> None:
     assert "lower pivot 92 mm (91.84 mm)" in texts(front_layout(metric, "left").items)
 
 
-def test_spacing_dimension_is_as_long_as_it_says() -> None:
-    """Between the tips of the arrowheads of the dimension along the axis: 10 1/4 in."""
-    view = front_layout(example(), "left")
+@pytest.mark.parametrize("castor", ["0 deg", "6 deg", "14 deg"])
+def test_spacing_stands_only_where_it_is_as_long_as_it_says(castor: str) -> None:
+    """Between the tips of the arrowheads of the dimension along the axis: 10 1/4 in, whatever the castor.
+
+    In the front view a castor of 14 deg would shorten it to about 10.25 cos 14 = 9.95 in.
+    """
+    judged = example(pivots__castor=castor)
+    view = auxiliary_view(judged)
     tips = [item.points[0] for item in view.items if isinstance(item, Stroke) and item.filled]
-    assert any(abs(hypot(one[0] - two[0], one[1] - two[1]) - 10.25 * IN) < 1e-6 for one in tips for two in tips)
+    assert len(tips) == 2 and hypot(tips[0][0] - tips[1][0], tips[0][1] - tips[1][1]) == pytest.approx(10.25 * IN)
+    assert any("10 1/4 in along axis" in text for text in texts(view.items))
+    for other in (front_layout(judged, "left"), side_layout(judged, "left")):
+        assert not any("along axis" in text for text in texts(other.items))
+
+
+def test_auxiliary_view_is_the_pivots_looked_at_square_to_the_axis() -> None:
+    """Against plain vectors: both pivots in space, projected on a plane that holds the axis and the car's length.
+
+    Lower pivot 5 in below the spindle, castor 6 deg: the axis passes the spindle's height at the spindle, so the pivots
+    stand 5 tan 6 deg = 0.5255 in ahead of it and (upper height) tan 6 deg behind it.
+    """
+    judged = example(pivots__castor="6 deg")
+    lean, castor = np.tan(radians(10)), np.tan(radians(6))
+    direction = np.array([-castor, -lean, 1.0]) / np.sqrt(castor**2 + lean**2 + 1)  # ahead, outboard, up
+    lower = -5 * IN * direction / direction[2]
+    upper = lower + 10.25 * IN * direction
+    sight = np.array([0.0, cos(radians(10)), sin(radians(10))])  # square to the axis and to the car's length
+    assert sight @ direction == pytest.approx(0.0, abs=1e-12)
+    up = np.array([0.0, -sin(radians(10)), cos(radians(10))])
+    view = auxiliary_view(judged)
+    for place in (lower, upper):
+        circle_at(view, -place[0], place @ up)
+
+
+def test_no_dimension_along_a_slope_stands_in_front_or_side_view() -> None:
+    """What leans in a view is shortened in it: there only level and upright dimensions are drawn."""
+    for name in ("dune_wren_finished", "scree_ox_strength", "wrong_longer_hub"):
+        judged = judge(read_sheet(sample(name)))
+        for view in (front_layout(judged, "left"), side_layout(judged, "left")):
+            assert {item.angle for item in view.items if isinstance(item, PaperWords)} <= {0.0, 90.0}
 
 
 # Nothing on paper that the sheet does not know
@@ -212,13 +258,51 @@ def test_the_plate_is_drawn_from_its_own_figures() -> None:
         for points in sections
     )
     side = side_layout(judged, "left", "upright")
-    outline = next(item.points for item in side.items if isinstance(item, Stroke) and item.closed and not item.filled)
-    assert {(round(x / IN, 3), round(y / IN, 3)) for x, y in outline} == {
+    edges = [
+        item.points for item in side.items if isinstance(item, Stroke) and item.pen == "outline" and not item.filled
+    ]
+    assert {(round(x / IN, 3), round(y / IN, 3)) for points in edges for x, y in points} == {
         (-2.0, -6.0),
         (3.0, -6.0),
         (3.0, 6.0),
         (-2.0, 6.0),
     }
+
+
+def test_plate_corners_are_true_arcs() -> None:
+    """Every point drawn of a corner lies on its circle: R 30 mm about a centre 30 mm in from both edges."""
+    judged = example(plate__thickness="1/2 in", plate__width="5 in", plate__height="12 in", plate__spindle_from_top="6 in",
+                     plate__spindle_from_front="2 in", plate__corner_radius="30 mm")  # fmt: skip
+    arcs = [item for item in side_layout(judged, "left").items if isinstance(item, PaperArc)]
+    centres = {(round(arc.centre[0], 6), round(arc.centre[1], 6)) for arc in arcs}
+    assert centres == {(-20.8, 122.4), (46.2, 122.4), (-20.8, -122.4), (46.2, -122.4)}, (
+        "2 in = 50.8, 3 in = 76.2, 6 in = 152.4"
+    )
+    for arc in arcs:
+        x, y = arc.centre
+        along = points_on(arc, 1.0)
+        assert all(hypot(px - x, py - y) == pytest.approx(30) for px, py in along)
+        out = (1 if x > 0 else -1, 1 if y > 0 else -1)
+        assert any((px - x) * out[0] == pytest.approx((py - y) * out[1]) for px, py in along), "the middle is outermost"
+
+
+def test_named_sizes_are_printed_as_named() -> None:
+    """114.3 mm is no 4 1/2 in to whoever orders the drill; 4.24 in is no 4 1/4."""
+    judged = example(hub__bolt_circle="5 x 114.3 mm", hub__pilot_diameter="4.24", hub__mount_width="73 mm",
+                     hub__mount_height="91 mm", hub__mount_bolts=4, rotor__diameter="280 mm", wheel__centre_bore="4.25 in",
+                     plate__bore="76.5 mm", plate__width="5 in", plate__height="12 in", plate__spindle_from_top="6 in",
+                     plate__spindle_from_front="2 in")  # fmt: skip
+    found = [*texts(full_size(judged, "left").items), *(figure for _, figure in title_block(judged).figures)]
+    for words in (
+        "studs, 5 on ø 114.3 mm",
+        "hub pilot ø 4.24 in",
+        "73 mm",
+        "91 mm",
+        "rotor ø 280 mm",
+        "plate bore ø 76.5 mm",
+    ):
+        assert words in found, words
+    assert not any("4 1/4" in text or "4 1/2" in text for text in found)
 
 
 def test_the_plates_size_stands_beside_its_outline() -> None:
@@ -329,6 +413,8 @@ def points_of(item: PaperItem) -> np.ndarray:
     if isinstance(item, PaperCircle):
         turn = np.arange(1257) / 200
         return np.column_stack((np.cos(turn), np.sin(turn))) * item.radius + item.centre
+    if isinstance(item, PaperArc):
+        return np.array(points_on(item, 0.25))
     assert isinstance(item, Stroke)
     corners = np.array([*item.points, item.points[0]] if item.closed else item.points)
     return np.concatenate(
@@ -365,7 +451,9 @@ def test_views_stand_level_and_in_first_angle() -> None:
     for side, first in (("left", "seen from outside"), ("right", "seen from the front")):
         drawing = full_size(example(pivots__castor="6 deg"), side)  # type: ignore[arg-type]
         headings = sorted(
-            (item.at[0], item.text) for item in drawing.items if isinstance(item, PaperWords) and item.size > 12
+            (item.at[0], item.text)
+            for item in drawing.items
+            if isinstance(item, PaperWords) and item.size > 12 and "square to the axis" not in item.text
         )
         assert first in headings[0][1] and all(text.startswith(side.upper()) for _, text in headings)
         housings = [
@@ -373,4 +461,5 @@ def test_views_stand_level_and_in_first_angle() -> None:
             for item in drawing.items
             if isinstance(item, PaperCircle) and abs(item.radius - 22.225) < 1e-6
         ]
-        assert len(housings) == 4 and len({round(y, 6) for y in housings}) == 2, "both views, level"
+        level = [y for y in housings if sum(abs(y - other) < 1e-6 for other in housings) == 2]
+        assert len(housings) == 6 and len(level) == 4, "front and side level; the auxiliary view is tilted"

@@ -82,3 +82,32 @@ def test_the_chosen_way_of_drawing_holds_from_the_first_key_on(tmp_path: Path) -
 
     recent.set_drawing("plain")
     assert BuildSheetApp(tmp_path / "a.toml").drawing == "plain"
+
+
+def test_two_runs_at_once_lose_neither_sheet(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Every run reads and writes under one lock: while one is between the two, no other gets it."""
+    fcntl = pytest.importorskip("fcntl")
+    put, refused = recent.put, []
+
+    def put_while_another_tries(*given: object) -> None:
+        with (recent.folder() / "recent.lock").open() as other:
+            try:
+                fcntl.flock(other, fcntl.LOCK_EX | fcntl.LOCK_NB)
+            except BlockingIOError:
+                refused.append(True)
+        put(*given)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(recent, "put", put_while_another_tries)
+    recent.opened(tmp_path / "a.toml")
+    assert refused == [True]
+    with (recent.folder() / "recent.lock").open() as free_again:
+        fcntl.flock(free_again, fcntl.LOCK_EX | fcntl.LOCK_NB)
+
+
+def test_a_run_that_stands_still_with_the_lock_stops_nobody(tmp_path: Path) -> None:
+    fcntl = pytest.importorskip("fcntl")
+    recent.folder().mkdir()
+    with (recent.folder() / "recent.lock").open("w") as held:
+        fcntl.flock(held, fcntl.LOCK_EX)
+        recent.opened(tmp_path / "a.toml")
+    assert recent.recent() == [tmp_path / "a.toml"]

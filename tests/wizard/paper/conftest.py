@@ -7,6 +7,13 @@ import numpy as np
 import pypdfium2
 import pytest
 
+
+@pytest.fixture(autouse=True)
+def one_day(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Papers carry the day they are written."""
+    monkeypatch.setattr("wizard.paper.stamp.today", lambda: "2026-03-04")
+
+
 Grey = Any
 """A picture as a numpy array: 0 black, 255 white, first row at the top of the page."""
 

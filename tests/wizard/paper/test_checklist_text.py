@@ -75,7 +75,9 @@ def test_a_stop_is_the_first_thing_under_the_head() -> None:
     document["caliper"]["bleed_screw_on_top"] = False
     for part in ("whole", "welder"):
         text = as_text(judged(document), document, part)
-        assert text.index("STOP: do not cut") < text.index("DO NOT CUT. Bleed screw") < text.index("does not certify")
+        assert (
+            text.index("STOP: do not cut") < text.index("DO NOT CUT. The bleed screw") < text.index("does not certify")
+        )
 
 
 def test_every_line_of_the_checklist_is_printed() -> None:

@@ -172,7 +172,7 @@ def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
 def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
     said = words(opened(cut_files(judged())["hub_plate_right_mm.dxf"]))
     for wanted in (
-        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Revision C",
+        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Sheet ", "written 2026-03-04, revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
         "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
         "Outline 5 in (127 mm) wide, 11 in (279.4 mm) high", "it does not certify",
@@ -187,7 +187,7 @@ def test_plasma_is_told_to_cut_bolt_holes_under_size() -> None:
 
 def test_what_the_sheet_does_not_know_is_a_blank_or_named_as_left_out() -> None:
     said = words(opened(cut_files(judged(bore=None, thickness=None, revision=None))["hub_plate_left_mm.dxf"]))
-    for wanted in ("Thickness ________", "Revision ________", "LEFT OUT: centre bore"):
+    for wanted in ("Thickness ________", "revision ________", "LEFT OUT: centre bore"):
         assert wanted in said
 
 
@@ -249,6 +249,8 @@ def test_the_same_sheet_gives_the_same_bytes_in_another_process() -> None:
     script = (
         "import sys, pathlib; sys.path[:0] = [str(pathlib.Path.cwd()), str(pathlib.Path(sys.argv[1]))]\n"
         "from test_cut import cut_files, judged\n"
+        "import wizard.paper.stamp\n"
+        "wizard.paper.stamp.today = lambda: '2026-03-04'\n"
         "sys.stdout.buffer.write(cut_files(judged())['hub_plate_left_mm.dxf'])"
     )
     from pathlib import Path

@@ -10,10 +10,13 @@ from typing import Any
 import pytest
 
 from rules.measure.quantity import EntryError
+from rules.shop.digest import sheet_digest
 from tests.support.paper_reading import document, judged
+from wizard.files.atomic_file import own_name
 from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
-from wizard.paper.folder import LIST, ChangedByHand, write_hand_over
+from wizard.paper import swap
+from wizard.paper.folder import LIST, ChangedByHand, write_hand_over, write_papers
 from wizard.paper.papers import paper_size
 
 PAPERS = {
@@ -38,7 +41,11 @@ def stand_in(document: Mapping[str, object], paper: str) -> bytes:
 
 def write(folder: Path, sheet: dict[str, Any] | None = None, **options: Any) -> list[Path]:
     sheet = sheet or document()
-    return write_hand_over(judged(sheet), sheet, folder, "a4", **options)
+    return write_hand_over(judged(sheet), sheet, folder, "a4", **options).papers
+
+
+def contents(folder: Path) -> dict[str, bytes]:
+    return {path.name: path.read_bytes() for path in folder.iterdir()}
 
 
 def names(folder: Path) -> set[str]:
@@ -155,35 +162,108 @@ def test_a_list_that_names_files_elsewhere_takes_nothing_away(tmp_path: Path) ->
     assert outside.read_bytes() == b"precious"
 
 
-def test_a_failure_in_the_middle_leaves_whole_files_only(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize("at", range(1, 6))
+def test_a_full_disk_leaves_the_old_folder_whole(at: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Wherever among the new files the disk is full; and the message says so, and that the old ones are untouched."""
     write(tmp_path)
-    before = {path.name: path.read_bytes() for path in tmp_path.iterdir()}
+    before = contents(tmp_path)
     real, calls = os.fsync, []
 
-    def fail_at_third(handle: int) -> None:
+    def fail(handle: int) -> None:
         if stat.S_ISREG(os.fstat(handle).st_mode):
             calls.append(handle)
-            if len(calls) == 3:
+            if len(calls) == at:
                 raise OSError(28, "No space left on device")
         real(handle)
 
-    monkeypatch.setattr(os, "fsync", fail_at_third)
-    with pytest.raises(CannotSave, match="the disk is full"):
+    monkeypatch.setattr(os, "fsync", fail)
+    with pytest.raises(CannotSave, match=r"the disk is full.*untouched"):
         write(tmp_path, document(title="Another title"))
+    assert contents(tmp_path) == before, "no new file, no half file, nothing left lying about"
+
+
+@pytest.mark.parametrize("at", range(1, 13))
+def test_a_failing_exchange_puts_all_back(at: int, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each file is moved twice, the old one aside and the new one in; the move that fails is tried at every place."""
+    write(tmp_path)
+    before = contents(tmp_path)
+    real, calls = Path.rename, []
+
+    def fail(path: Path, target: Path) -> Path:
+        if ".tmp" not in path.name:
+            calls.append(path)
+            if len(calls) == at:
+                raise OSError(5, "Input/output error")
+        return real(path, target)
+
+    monkeypatch.setattr(Path, "rename", fail)
+    sheet = document(title="Another title")
+    sheet["plate"] = {**sheet["plate"], "width": "5 1/4 in"}
+    with pytest.raises(CannotSave):
+        write(tmp_path, sheet)
     monkeypatch.undo()
-    assert names(tmp_path) == set(before)  # no half file is left lying about
-    changed = [name for name, data in before.items() if (tmp_path / name).read_bytes() != data]
-    assert len(changed) == 2
+    assert contents(tmp_path) == before
+
+
+def test_what_a_killed_run_moved_aside_is_put_back(tmp_path: Path) -> None:
+    """As left by a run that ended between two moves: its process does not run any more."""
+    write(tmp_path)
+    before = contents(tmp_path)
+    machine, gone = own_name("new").split("-")[1], 4_000_000
+    stage = tmp_path / f".buildsheet-{machine}-{gone}-0123abcd.new"
+    stage.mkdir()
+    (tmp_path / "checklist.txt").rename(stage / "old.checklist.txt")
+    (stage / "checklist.md").write_bytes(b"new, not yet in place")
+    finished = tmp_path / f".buildsheet-{machine}-{gone}-0123abce.done"
+    finished.mkdir()
+    (finished / "old.welding_sheet.pdf").write_bytes(b"of the sheet before")
+    write(tmp_path)
+    assert contents(tmp_path) == before
+
+
+def test_another_run_under_way_is_left_alone(tmp_path: Path) -> None:
+    write(tmp_path)
+    stage = tmp_path / own_name("new")  # this very process runs
+    stage.mkdir()
+    (stage / "checklist.txt").write_bytes(b"being written")
+    write(tmp_path)
+    assert (stage / "checklist.txt").read_bytes() == b"being written"
+
+
+def test_papers_of_the_same_answers_are_kept_and_others_named(tmp_path: Path) -> None:
+    """Cut files in other units and other views stay as long as they are of these answers; then each is named as it goes."""
+    sheet = document()
+    judged_sheet = judged(sheet)
+    other = {"hub_plate_left_mm.dxf": b"in mm", "drawing_left_whole.pdf": b"down to the ground"}
+    write_papers(other, tmp_path, sheet_digest(judged_sheet.sheet))
+    again = write_hand_over(judged_sheet, sheet, tmp_path, "a4")
+    assert again.removed == [] and set(other) < names(tmp_path)
+    changed = document()
+    changed["plate"] = {**changed["plate"], "width": "5 1/4 in"}
+    after = write_hand_over(judged(changed), changed, tmp_path, "a4")
+    assert {path.name for path in after.removed} == set(other)
+    assert not set(other) & names(tmp_path)
+
+
+def test_a_sheet_with_a_stop_has_no_cut_file_in_its_folder(tmp_path: Path) -> None:
+    wrong = document()
+    wrong["caliper"] = {**wrong["caliper"], "reach_above_rotor": "3 in"}
+    assert judged(wrong).verdict == "stop"
+    write(tmp_path)
+    write(tmp_path, wrong)
+    assert names(tmp_path) == PAPERS | {LIST}
+    write(tmp_path, wrong, as_is=True)
+    assert names(tmp_path) == PAPERS | CUT | {LIST}
 
 
 def test_after_a_failure_the_next_writing_goes_through(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     sheet = document(title="Another title")
     write(tmp_path)
-    put = hand_over.put
-    monkeypatch.setattr(hand_over, "put", lambda target, *rest: _fails() if target.name == LIST else put(target, *rest))
+    put = swap.put
+    monkeypatch.setattr(swap, "put", lambda target, *rest: _fails() if target.name == LIST else put(target, *rest))
     with pytest.raises(CannotSave):
         write(tmp_path, sheet)
-    monkeypatch.setattr(hand_over, "put", put)
+    monkeypatch.setattr(swap, "put", put)
     write(tmp_path, sheet)
     assert "Another title" in (tmp_path / "checklist.txt").read_text("utf-8")
 

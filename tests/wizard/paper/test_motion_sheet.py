@@ -34,7 +34,7 @@ def test_the_head_names_the_sheet_and_leaves_date_and_people_blank() -> None:
     assert text.startswith(
         "MOTION SHEET, FRONT END\nTitle    Round figures\nVehicle  Two-seat trail car; main use trail\n"
     )
-    assert "Units    millimetres\nDate ________  Builder ________  Measured by ________\n" in text
+    assert "written 2026-03-04, revision ________\nDate ________  Builder ________  Measured by ________\n" in text
     for caution in CAUTIONS:
         assert squeezed(caution) in squeezed(text).replace("!", "")
 
@@ -113,7 +113,7 @@ def test_a_full_sheet_takes_three_pages_each_with_its_heading(paper: str, units:
     assert len(found) == 3
     for number, page in enumerate(found, 1):
         assert "Motion sheet, front end" in page and f"page {number} of 3" in page
-        assert "Motion sheet: informs, does not certify." in page
+        assert "Informs, does not certify." in page and "written 2026-03-04" in page
 
 
 @pytest.mark.parametrize("units", ["metric", "inch"])

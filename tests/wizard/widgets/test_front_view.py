@@ -6,29 +6,12 @@ from collections.abc import Awaitable, Callable, Mapping
 import pytest
 from textual.app import App, ComposeResult
 
+from tests.support.one_wheel import EVERYTHING, TYRES
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing
 from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
 from wizard.widgets.raster import Row
 
-TYRES: dict[str, object] = {
-    "design_tyre_diameter": 863.6,
-    "smallest_tyre_diameter": 838.2,
-    "largest_tyre_diameter": 889.0,
-    "tyre_section_width": 317.5,
-    "wheel_centre_height": 420.0,
-}
-EVERYTHING: dict[str, object] = {
-    **TYRES,
-    "wheel_overall_width": 241.0, "wheel_offset": -12.0, "barrel_inside_diameter": 361.0, "wheel.diameter": 381.0,
-    "rotor.diameter": 285.0, "rotor_plane_offset": -50.0, "rotor_working_thickness": 22.0,
-    "caliper.reach_above_rotor": 22.0, "caliper.outboard_reach": 45.0, "caliper_barrel_gap": 16.0,
-    "hub_face_offset": -18.0, "bearing_offset": -60.0, "mount_face_offset": -85.0, "hub.pilot_diameter": 90.0,
-    "pivots.ground_offset": 30.0, "pivots.inclination": 0.1745, "pivots.spacing": 260.0, "hub_height_offset": 104.0,
-    "lower_pivot_offset": -82.0, "lower_pivot_height": 295.0,
-    "upper_pivot_offset": -127.0, "upper_pivot_height": 551.0,
-    "pivots.lower_radius": 25.0, "pivots.upper_radius": 22.0,
-}  # fmt: skip
-FIGURES = ("863.6 mm", "420 mm", "30 mm", "104 mm", "260 mm", "16 mm")
+FIGURES = ("889 mm", "420 mm", "30 mm", "104 mm", "260 mm", "16 mm")
 
 
 def figure(mm: float) -> str:
@@ -64,7 +47,6 @@ def in_app(view: FrontView, act: Callable[[App[None]], Awaitable[None]], size: t
         ({"TERM": "xterm-256color"}, "UTF8", "braille"),
         ({}, "utf_8", "braille"),
         ({"TERM": "linux"}, "utf-8", "blocks"),
-        ({"TERM": "dumb"}, "utf-8", "plain"),
         ({"TERM": "xterm-256color"}, "ascii", "plain"),
         ({"TERM": "linux"}, "latin-1", "plain"),
         ({"TERM": "xterm"}, "", "plain"),
@@ -100,7 +82,14 @@ def test_caption_states_the_scale_of_the_picture_above_it() -> None:
 def test_all_the_figures_are_in_a_wide_picture() -> None:
     whole = "\n".join(text(front_rows(EVERYTHING, 100, 36, "braille", False, figure)))
     for name, number in zip(
-        ("tyre", "wheel centre", "ground offset", "hub height offset", "pivot spacing", "caliper to barrel"),
+        (
+            "tyre",
+            "wheel centre",
+            "ground offset",
+            "hub height offset",
+            "pivot spacing",
+            "caliper, at 9 o'clock, to barrel",
+        ),
         FIGURES,
         strict=True,
     ):
@@ -130,8 +119,12 @@ def test_plain_is_ascii_with_its_caption() -> None:
     assert whole.isascii() and "1 column = 21 mm" in whole
 
 
-def test_close_up_names_the_plate_face() -> None:
-    assert "mount face" in "\n".join(text(front_rows(EVERYTHING, 60, 24, "braille", True, figure)))
+def test_close_up_shows_more_of_the_upright() -> None:
+    dots = [
+        float(text(front_rows(EVERYTHING, 60, 24, "braille", close_up, figure))[-1].split("= ")[1].split()[0])
+        for close_up in (True, False)
+    ]
+    assert dots[0] < 0.6 * dots[1]
 
 
 def test_nothing_known_says_how_to_start() -> None:
@@ -171,7 +164,7 @@ def test_widget_redraws_for_its_settings() -> None:
         view.show(EVERYTHING, "metric")
         whole = shown(view)
         view.close_up = True
-        assert "mount face" in shown(view) and "mount face" not in whole
+        assert "wheel centre" in whole and "wheel centre" not in shown(view)
         view.drawing = "plain"
         assert shown(view).isascii() and not whole.isascii()
 
@@ -182,20 +175,23 @@ def test_widget_never_takes_the_focus_and_reads_no_markup() -> None:
     view = FrontView(figure=lambda mm, units: "[@click=app.quit]x[/]")
 
     async def act(app: App[None]) -> None:
-        view.show(TYRES, "inch")
+        view.show(EVERYTHING, "inch")
         assert "tyre [@click=app.quit]x[/]" in shown(view)
         assert app.focused is None and not view.focusable
 
     in_app(view, act, size=(90, 24))
 
 
-def test_the_tyre_has_a_background_of_its_own() -> None:
+def test_parts_have_backgrounds_of_their_own() -> None:
+    """Tyre and page; and, on the row of the spindle, hub, plate and page."""
     view = FrontView()
 
     async def act(app: App[None]) -> None:
-        view.show(TYRES, "inch")
-        grounds = {segment.style.bgcolor for segment in view.render_line(8) if segment.style}
-        assert len(grounds) == 2
+        view.show(EVERYTHING, "inch")
+        tyre, spindle = (
+            {segment.style.bgcolor for segment in view.render_line(row) if segment.style} for row in (3, 11)
+        )
+        assert len(tyre) == 2 and len(spindle) >= 2 and tyre != spindle
 
     in_app(view, act)
 

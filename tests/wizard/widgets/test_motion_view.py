@@ -54,10 +54,10 @@ def tyre_dots(rows: tuple[Row, ...], first: int, last: int) -> set[tuple[int, in
 
 
 def size(dots: set[tuple[int, int]]) -> tuple[int, int]:
-    """How far apart the outmost dots are: across in the uppermost line, where no other line touches, and down."""
-    top = min(down for _, down in dots)
-    crown = [across for across, down in dots if down == top]
-    return max(crown) - min(crown), max(down for _, down in dots) - top
+    """How far apart the outmost dots are: across in the upper third, where no other line touches, and down."""
+    top, bottom = min(down for _, down in dots), max(down for _, down in dots)
+    upper = [across for across, down in dots if down < top + (bottom - top) / 3]
+    return max(upper) - min(upper), bottom - top
 
 
 def layout(front: Moving, width: int, height: int, both: bool = False) -> Arrangement:

@@ -1,13 +1,16 @@
 """Shapes to characters: what the dots are, decoded again from the characters."""
 
 import math
+from collections.abc import Sequence
 from itertools import pairwise
 
 import pytest
 
-from rules.drawn.scene import Box, Circle, Item, Label, Line, Mark, Polyline, Scene
+from rules.drawn.patches import Patch, edges
+from rules.drawn.scene import Body, Box, Circle, Item, Label, Line, Mark, PartDrawn, Polyline, Scene
+from rules.measure.outline import Point
 from wizard.desk.drawing_styles import DrawingStyle
-from wizard.widgets.raster import Picture, draw, mm_per_dot
+from wizard.widgets.raster import Picture, Row, draw, mm_per_dot
 
 FRAME = Box(-200.0, 200.0, -200.0, 200.0)
 EVERY_DRAWING: tuple[DrawingStyle, ...] = ("braille", "blocks", "plain")
@@ -136,7 +139,7 @@ def test_lines_are_cut_off_at_the_edge() -> None:
         Line("axis", (-1e308, -1e308), (1e308, 1e308)),
         Circle("axis", (0.0, 0.0), math.inf),
         Circle("axis", (math.nan, 0.0), 10.0),
-        Polyline("axis", ((math.nan, 0.0), (math.inf, 1.0), (0.0, -math.inf)), closed=True, filled=True),
+        Polyline("axis", ((math.nan, 0.0), (math.inf, 1.0), (0.0, -math.inf)), closed=True),
         Mark("axis", (1e30, 0.0), "landing"),
         Label("axis", (math.nan, 0.0), "words", "inboard"),
         Label("axis", (0.0, 900.0), "words", "inboard"),
@@ -162,34 +165,66 @@ def test_dashes_are_carried_round_corners() -> None:
     assert len(dashed) < 0.9 * len(whole)
 
 
-def test_fill_covers_the_inside_and_nothing_else() -> None:
-    square = Polyline("tyre", ((-100.0, -100.0), (100.0, -100.0), (100.0, 100.0), (-100.0, 100.0)), filled=True)
-    rows = picture(square).rows
-    filled = [sum(len(run.text) for run in row if run.filled) for row in rows]
+def body(*areas: Patch, part: PartDrawn = "tyre", covers: bool = True) -> Body:
+    return Body(part, part, areas, edges(areas), covers=covers)
+
+
+def square(half: float) -> tuple[Point, ...]:
+    return ((-half, -half), (half, -half), (half, half), (-half, half))
+
+
+def filled(rows: Sequence[Row]) -> list[int]:
+    """Cells of each row that stand on a body."""
+    return [sum(len(run.text) for run in row if run.filled) for row in rows]
+
+
+def test_a_body_covers_its_inside_and_nothing_else() -> None:
+    rows = picture(body(Patch(square(100.0)))).rows
     # 200 of 400 mm both ways: the middle 10 of 20 rows, 20 of 40 columns.
-    assert filled == [0] * 5 + [20] * 10 + [0] * 5
-    left = sum(len(run.text) for run in rows[10][: [run.filled for run in rows[10]].index(True)])
+    assert filled(rows) == [0] * 5 + [20] * 10 + [0] * 5
+    left = sum(len(run.text) for run in rows[10][: [run.filled for run in rows[10]].index("tyre")])
     assert left == 10
 
 
-def test_fill_of_a_hollow_shape_leaves_the_hollow() -> None:
-    shape = (
-        (-150.0, -100.0),
-        (-150.0, 100.0),
-        (-50.0, 100.0),
-        (-50.0, 0.0),
-        (50.0, 0.0),
-        (50.0, 100.0),
-        (150.0, 100.0),
-        (150.0, -100.0),
-    )
-    row = picture(Polyline("tyre", shape, closed=True, filled=True)).rows[7]
-    assert [run.filled for run in row if len(run.text) > 3] == [False, True, False, True, False]
+def test_a_body_leaves_its_hole_free() -> None:
+    """Of 40 columns the middle 30 without the middle 10."""
+    hollow = Patch(square(150.0), square(50.0))
+    row = picture(body(hollow)).rows[10]
+    assert sum(len(run.text) for run in row if run.filled) == 20
+    assert [run.filled for run in row if len(run.text) > 3] == [None, "tyre", None, "tyre", None]
+
+
+def test_a_hole_beyond_the_outline_is_nothing() -> None:
+    """A plate of 200 on 200 whose bore runs out at its right side: 20 columns without the right 10."""
+    plate = Patch(square(100.0), ((0.0, -50.0), (500.0, -50.0), (500.0, 50.0), (0.0, 50.0)))
+    assert filled(picture(body(plate)).rows)[10] == 10
+
+
+def test_what_is_drawn_later_hides_what_it_covers() -> None:
+    """Of a level line 80 dots long, a square 200 of 400 mm wide hides half but for its own two edges."""
+    line = Line("rim", (-200.0, 2.0), (200.0, 2.0))
+    assert len(braille_dots(picture(line))) == 80
+    hidden = braille_dots(picture(line, body(Patch(square(100.0)))))
+    seen_dots = {dot for dot in hidden if dot[1] == 39}
+    assert 40 <= len(seen_dots) <= 44
+    through = braille_dots(picture(line, body(Patch(square(100.0)), covers=False)))
+    assert len({dot for dot in through if dot[1] == 39}) == 80
+
+
+def test_of_two_bodies_the_later_has_the_cells_of_both() -> None:
+    row = picture(body(Patch(square(100.0))), body(Patch(square(50.0)), part="hub")).rows[10]
+    assert [run.filled for run in row if len(run.text) > 3] == [None, "tyre", "hub", "tyre", None]
+
+
+@pytest.mark.parametrize("drawing", EVERY_DRAWING)
+def test_a_body_that_is_no_real_place_covers_nothing(drawing: DrawingStyle) -> None:
+    nowhere = body(Patch(((math.nan, 0.0), (math.inf, 1.0), (0.0, -math.inf))))
+    assert filled(picture(nowhere, drawing=drawing).rows) == [0] * 20
 
 
 def test_plain_is_ascii_and_marks_are_letters() -> None:
     shown = picture(
-        Polyline("tyre", ((-150.0, -100.0), (150.0, -100.0), (150.0, 100.0)), closed=True, filled=True),
+        body(Patch(((-150.0, -100.0), (150.0, -100.0), (150.0, 100.0)))),
         Line("axis", (-50.0, -200.0), (-90.0, 200.0)),
         Circle("pivot", (-100.0, 150.0), 10.0),
         Mark("pivot", (-100.0, 150.0), "pivot"),

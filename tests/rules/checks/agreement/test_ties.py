@@ -5,7 +5,7 @@ import pytest
 from rules.graph.engine import Worked
 from rules.graph.results import Judgement
 from rules.judging.trade import trade
-from rules.measure.marks import Thread
+from rules.measure.marks import Thread, TyreMark
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 
@@ -22,6 +22,11 @@ rotor-inside-wheel: 100 | 50 87 | 49 25 88 97 | 24 98
 minimum-below-new: 100 | 75 98 | 74 30 99 100 | 29 101
 finished-below-new: 100 | 25 100 | 24 10 | 9 101
 band-on-rotor: 100 | 45 78 | 44 20 79 95 | 19 96
+hat-inside-band: 1000 | 700 1000 | 699 200 1001 1005 | 199 1006
+wheel-suits-smallest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
+wheel-suits-largest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
+pad-inside-caliper: 100 | 40 95 | 39 15 96 100 | 14 101
+bracket-holes-and-caliper: 100 | 35 102 | 34 10 103 120 | 9 121
 bearing-before-mount-face: 100 | 36 110 | 35 -20 111 500 |
 hub-bolts-square: 100 | 65 155 | 64 15 156 700 | 14 701
 rows-in-hub: 100 | 25 110 | 24 0 111 200 | -1 201
@@ -114,7 +119,11 @@ def judge_tie(check: str, one: float, other: float, confirmed: Confirmed) -> Jud
     """One tie asked through the graph, its two inputs being all that is known."""
     node = trade().checks[check]
     first, second = [given.origin for given in node.inputs if given.origin != "confirmed"]
-    bolt = Thread("10 x 1.5 mm", other, 1.5) if trade().units[second] == "Thread" else other
+    bolt: object = other
+    if trade().units[second] == "Thread":
+        bolt = Thread("10 x 1.5 mm", other, 1.5)
+    elif trade().units[second] == "TyreMark":
+        bolt = TyreMark("LT265/75R16", 802.0, other, 16.0)
     found = trade().ask_check(node, Worked({first: one, second: bolt, "confirmed": confirmed}))
     assert found is not None
     return found

@@ -1,0 +1,58 @@
+"""The two parts that stand in one another or come too near, as a picture of the corner shows them. mm."""
+
+from dataclasses import dataclass
+from math import hypot
+
+from rules.corner.room import BetweenTwo, Moves, Room
+from rules.judging.reader import reads
+from rules.measure.vectors import Vector, plus
+
+
+@dataclass(frozen=True, slots=True)
+class Clash:
+    """Two parts by name, the gap between them, minus where they overlap, and the nearest places on each, in the corner.
+
+    turns: one of them turns with the wheel, so that the place stands for all round the spindle. moved: not at ride height.
+    """
+
+    one: str
+    other: str
+    gap: float
+    on_one: Vector
+    on_other: Vector
+    centre: Vector
+    turns: bool
+    moved: bool
+
+    @property
+    def names(self) -> tuple[str, str]:
+        """Both parts."""
+        return self.one, self.other
+
+    def places(self, up: bool) -> tuple[Vector, Vector]:
+        """Both places; where one part turns, straight above the spindle or, if not `up`, straight below it."""
+        if not self.turns:
+            return self.on_one, self.on_other
+        x, _, z = self.centre
+        way = 1.0 if up else -1.0
+        first, second = (
+            (x, place[1], z + way * hypot(place[0] - x, place[2] - z)) for place in (self.on_one, self.on_other)
+        )
+        return first, second
+
+
+@reads
+def worst_clash(corner_room: Room | None, corner_moves: Moves | None) -> Clash | None:
+    """The two parts whose room is the worst stop; None where no two are so near."""
+    if corner_room is None or corner_moves is None:
+        return None
+    stops = [pair for pair in corner_room.near if pair.verdict == "stop"]
+    return _clash(stops[0], corner_moves) if stops else None
+
+
+def _clash(pair: BetweenTwo, moves: Moves) -> Clash:
+    centre = moves.ride.upright.wheel_centre
+    one, other = (part.name for part in pair.parts)
+    places = (plus(centre, pair.on_one), plus(centre, pair.on_other))
+    moved = bool(pair.travel or pair.lock)
+    return Clash(one, other, pair.gap or 0.0, *places, centre, pair.turns, moved)

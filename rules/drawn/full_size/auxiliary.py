@@ -1,0 +1,91 @@
+"""The auxiliary view: square to the steering axis, the one view in which the pivot spacing is true length.
+
+It is looked at from the outboard side, level with the wheel but tilted so far that the axis lies in the plane of the paper.
+x is the distance behind the spindle, as in the view from outside, and y the distance along the axis as the front view shows
+it, up from the level of the spindle's centre.
+"""
+
+from dataclasses import dataclass, field
+from math import atan, cos, sin, tan
+
+from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.full_size.front_canvas import PAST_PIVOT
+from rules.drawn.full_size.shapes import View, bounds
+from rules.judging.judge import Judged
+from rules.judging.reader import Size, reads, with_estimates
+from rules.measure.outline import Point
+from rules.measure.units import Mm, Rad
+
+_ASIDE = 14.0
+"""mm from the axis, past the larger housing, to the dimension along it."""
+
+
+@dataclass(slots=True)
+class _Auxiliary:
+    figures: FigureWriter
+    upper: Point
+    lower: Point
+    board: Board = field(default_factory=Board)
+
+
+def auxiliary_view(judged: Judged) -> View:
+    """Both pivots with their housings and the spacing; empty while they are not known."""
+    known = with_estimates(judged.worked)
+    ends = axis_ends(known)
+    if ends is None:
+        return View(())
+    view = _Auxiliary(FigureWriter.of(judged), *ends)
+    _pivots(known, view=view)
+    _spacing(known, view=view)
+    view.board.settle()
+    return View(view.board.items, bounds(view.board.items))
+
+
+@reads
+def axis_ends(
+    upper_pivot_ahead: Mm,
+    lower_pivot_ahead: Mm,
+    upper_above_spindle: Mm,
+    lower_below_spindle: Mm,
+    upper_pivot_from_hub_face: Mm,
+    lower_pivot_from_hub_face: Mm,
+    inclination: Rad,
+) -> tuple[Point, Point] | None:
+    """Upper and lower pivot in the view. inclination: of the axis in the front view, positive with its top inboard."""
+
+    def along(inboard: float, above: float) -> float:
+        return above * cos(inclination) + inboard * sin(inclination)
+
+    # Measured from the level at which the axis passes the spindle's height, whatever plane figures are taken from.
+    level = lower_pivot_from_hub_face + lower_below_spindle * tan(inclination)
+    return (
+        (-upper_pivot_ahead, along(upper_pivot_from_hub_face - level, upper_above_spindle)),
+        (-lower_pivot_ahead, along(lower_pivot_from_hub_face - level, -lower_below_spindle)),
+    )
+
+
+@reads
+def _pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: _Auxiliary) -> None:
+    board, (x1, y1), (x2, y2) = view.board, view.lower, view.upper
+    for centre, radius, words in (
+        (view.upper, upper_radius, "upper pivot"),
+        (view.lower, lower_radius, "lower pivot"),
+    ):
+        if radius is not None:
+            board.circle(centre, radius)
+        board.cross(centre, (radius or 10.0) + 5)
+        board.label(centre, words)
+    lean = atan((x2 - x1) / (y2 - y1)) if y2 > y1 else 0.0
+    down, up = (x1 - PAST_PIVOT * sin(lean), y1 - PAST_PIVOT * cos(lean)), (
+        x2 + PAST_PIVOT * sin(lean), y2 + PAST_PIVOT * cos(lean),
+    )  # fmt: skip
+    board.line(down, up, pen="centre")
+    board.label(up, "steering axis")
+
+
+@reads
+def _spacing(pivots_spacing: Size, upper_radius: Size | None, lower_radius: Size | None, *, view: _Auxiliary) -> None:
+    aside = _ASIDE + max(upper_radius or 0.0, lower_radius or 0.0)
+    words = f"pivots {view.figures.length(pivots_spacing)} along axis"
+    view.board.along(view.lower, view.upper, aside, words)

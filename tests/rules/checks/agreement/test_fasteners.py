@@ -1,0 +1,89 @@
+"""Fasteners, joints and ends that a wheel cannot hang on, as edits of sound cars. Common practice, no source."""
+
+import copy
+from typing import Any
+
+import pytest
+
+from rules.judging.judge import judge
+from rules.sheet import read_sheet
+from sample_sheets import document
+
+WREN, MOVING, SCREE, NEWT = "dune_wren_finished", "dune_wren_moving", "scree_ox_strength", "pond_newt_finished"
+CASES: list[tuple[str, dict[str, object], str, str]] = [
+    # Five M6 studs: 20 mm2 each, and thinner than any car's.
+    (WREN, {"hub.stud_thread": "6 x 1 mm", "hub.stud_length": "1.05 in"}, "wheel-studs-size", "stop"),
+    (WREN, {"hub.mount_bolt_thread": "8 x 1.25 mm"}, "hub-bolts-size", "stop"),
+    # Four 1/2-20 bolts have 4 x 103 mm2: 0.41 for each kg of 1,000, 0.55 for each of 751.
+    (WREN, {"job.corner_weight": "1000 kg"}, "hub-bolts-size", "watch"),
+    (WREN, {"job.corner_weight": "740 kg"}, "hub-bolts-size", "good"),
+    (WREN, {"job.corner_weight": "1100 kg"}, "hub-bolts-size", "stop"),
+    (WREN, {"hub.mount_bolt_grade": "grade 2"}, "hub-bolt-grade", "stop"),
+    (WREN, {"hub.mount_bolt_grade": "whatever was there"}, "hub-bolt-grade", "stop"),
+    (WREN, {"hub.mount_bolt_grade": None}, "hub-bolt-grade", "not judged"),
+    (WREN, {"hub.mount_bolt_grade": "grade 5"}, "hub-bolt-grade", "good"),
+    # 4 in on a pilot far smaller, flat nuts on flat seats; with a cone the nuts centre it.
+    (WREN, {"wheel.centre_bore": "4 in", "wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "stop"),
+    (WREN, {"wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "good"),
+    (WREN, {"wheel.centre_bore": "4 in"}, "wheel-centred", "good"),
+    # 100 mm circle, 12 mm studs: 114 leaves 1 mm outside, 118 leaves 3 (0.25 of 12), 122 leaves 5 (0.42).
+    (NEWT, {"hub.flange_diameter": "114 mm"}, "studs-inside-flange", "stop"),
+    (NEWT, {"hub.flange_diameter": "118 mm"}, "studs-inside-flange", "watch"),
+    (NEWT, {"hub.flange_diameter": "122 mm"}, "studs-inside-flange", "good"),
+    (NEWT, {"hub.flange_diameter": None}, "studs-inside-flange", "does not apply"),
+    (SCREE, {"bolts.lower_ball_width": "0", "pivots.lower_kind": "spherical bearing"}, "lower-joint-has-ball", "stop"),
+    (SCREE, {"bolts.upper_ball_width": "1 in", "pivots.upper_kind": "ball joint"}, "upper-joint-has-ball", "stop"),
+    # A 3/4 in bolt: 0.6 in is 0.8 of it, 0.5 in 0.67, 0.75 in 1.
+    (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.6 in"}, "upper-housing-round-bolt", "watch"),
+    (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.5 in"}, "upper-housing-round-bolt", "stop"),
+    (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.75 in"}, "upper-housing-round-bolt", "good"),
+    # Three of 1 3/4 in are 5 1/4 in, on a pad of 5 in; on one of 5 1/2 in they are 0.95 of it.
+    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5 in"}, "pistons-behind-pad", "stop"),
+    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5.4 in"}, "pistons-behind-pad", "watch"),
+    (SCREE, {"caliper.pistons_per_side": 1}, "pistons-behind-pad", "good"),
+    (WREN, {"plate.metal": "other", "plate.condition": "cast aluminium"}, "plate-of-known-metal", "stop"),
+    (WREN, {"plate.metal": "other", "plate.condition": "as rolled"}, "plate-of-known-metal", "watch"),
+    (SCREE, {"plate.weld_process": "tig"}, "one-process", "watch"),
+    (SCREE, {"joint_upper.runs_lie": "up and down", "joint_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
+    # The lower arm is 15 in long: legs 2 in apart are 0.13 of it, 4 in 0.27.
+    (MOVING, {"arms.lower_front_ahead": "1 in", "arms.lower_rear_ahead": "-1 in"}, "lower-arm-base", "stop"),
+    (MOVING, {"arms.lower_front_ahead": "2 in", "arms.lower_rear_ahead": "-2 in"}, "lower-arm-base", "watch"),
+    (MOVING, {"spring.arm_end_height": "8 in"}, "shock-on-its-arm", "watch"),
+    (MOVING, {"spring.arm_end_height": "6 in"}, "shock-on-its-arm", "stop"),
+    # 140 kg by index 40, under 190 kg; an index below 40 is no car's.
+    (NEWT, {"tyre.smallest": "175/80R13 40Q", "tyre.largest": "175/80R13 40Q"}, "tyre-load", "stop"),
+    (NEWT, {"tyre.smallest": "175/80R13 20Q", "tyre.largest": "175/80R13 20Q"}, "tyre-load", "stop"),
+    # 12.50 in on a 7 in wheel: 0.56 of its width.
+    (WREN, {"tyre.largest": "33x12.50R15LT 108Q"}, "wheel-suits-largest-tyre", "stop"),
+    # The shock leans through the other arm's front leg.
+    (MOVING, {"spring.arm_end_ahead": "3 in", "spring.frame_end_ahead": "3 in"}, "room", "stop"),
+]  # fmt: skip
+
+
+def edited(sheet: str, edits: dict[str, object]) -> dict[str, Any]:
+    made = copy.deepcopy(document(sheet))
+    for name, entry in edits.items():
+        table, _, key = name.partition(".")
+        if entry is None:
+            made[table].pop(key, None)
+        else:
+            made.setdefault(table, {})[key] = entry
+    return made
+
+
+@pytest.mark.parametrize(
+    ("sheet", "edits", "check", "verdict"), CASES, ids=[f"{check}: {verdict}" for *_, check, verdict in CASES]
+)
+def test_it_is_judged(sheet: str, edits: dict[str, object], check: str, verdict: str) -> None:
+    findings = judge(read_sheet(edited(sheet, edits))).findings
+    assert verdict in {one.verdict for one in findings if one.check == check}
+
+
+def test_a_stand_in_for_the_shock_says_nothing_of_the_hub_bolts() -> None:
+    """What is not measured of arm and shock leaves the verdict on bolts of the upright alone."""
+    without = {"spring.shock_diameter": None, "arms.upper_tube": None, "arms.lower_tube": None}
+    findings = judge(read_sheet(edited(MOVING, without))).findings
+    unmeasured = {"spring.shock_diameter", "arms.upper_tube", "arms.lower_tube"}
+    for check in ("overlap", "assembly-hub-bolts"):
+        assert not unmeasured & {name for one in findings if one.check == check for name in one.estimated_from}
+    assert unmeasured & {name for one in findings if one.check == "room" for name in one.estimated_from}

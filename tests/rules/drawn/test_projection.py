@@ -1,0 +1,204 @@
+"""What shapes look like and what a plane cuts of them, against a general mesh library (manifold3d) that projects and slices
+meshes, and by hand."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from math import hypot, isclose, pi, sqrt
+from random import Random
+
+import manifold3d
+import pytest
+
+from rules.drawn.patches import EdgeLine, Patch, edges
+from rules.drawn.projection import cut, seen
+from rules.drawn.views import FROM_ABOVE, FROM_BEHIND, FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
+from rules.solids.shapes import Ball, Bore, Cylinder, Prism, Revolved, Rod, Shape, ring, solid
+from rules.solids.space import Vector, cross, square_to, turn, unit
+from tests.support.meshes import Mesh, whole
+from tests.support.random_shapes import KINDS, Make, Square, direction, somewhere
+
+Area = manifold3d.CrossSection
+NAMED = (FROM_FRONT, FROM_BEHIND, FROM_ABOVE, FROM_OUTSIDE)
+OFF = 0.25
+"""mm that an edge of the mesh may stand beside the true one, and a corner of a drawn one besides."""
+
+
+def area_of(patches: Sequence[Patch]) -> Area:
+    """The patches put together by the library."""
+    found = Area()
+    for outer, hole in patches:
+        one = Area([outer], manifold3d.FillRule.Positive)
+        found += one - Area([hole], manifold3d.FillRule.Positive) if hole else one
+    return found
+
+
+def inside(lines: Sequence[EdgeLine]) -> Area:
+    """What closed lines go round, metal on their left."""
+    return Area([line[:-1] for line in lines], manifold3d.FillRule.Positive)
+
+
+def looked_at(mesh: Mesh, view: Viewpoint) -> Mesh:
+    """The mesh turned so that the view's plane is the library's z = 0."""
+    (a, b, c), o = (view.right, view.up, view.eye), view.origin
+    rows = [[*axis, -sum(x * y for x, y in zip(axis, o, strict=True))] for axis in (a, b, c)]
+    return mesh.transform(rows)
+
+
+def border(area: Area) -> float:
+    """Length of an area's edges, mm."""
+    return sum(
+        hypot(x2 - x1, y2 - y1)
+        for line in area.to_polygons()
+        for (x1, y1), (x2, y2) in zip(line, [*line[1:], line[0]], strict=True)
+    )
+
+
+def agree(found: Area, wanted: Area) -> None:
+    """What is in one area and not in the other is a seam along the edges."""
+    differ = (found - wanted).area() + (wanted - found).area()
+    assert differ <= OFF * border(wanted) + 1.0
+
+
+def any_view(r: Random) -> Viewpoint:
+    if isinstance(r, Square):
+        return r.choice(NAMED)
+    eye = direction(r)
+    up = square_to(eye)
+    return Viewpoint(cross(up, eye), up)
+
+
+@pytest.mark.parametrize("make", KINDS, ids=lambda make: make.__name__)
+@pytest.mark.parametrize("kind", [Random, Square])
+@pytest.mark.parametrize("seed", range(3))
+def test_a_shape_looks_as_a_mesh_library_says(make: Make, kind: type[Random], seed: int) -> None:
+    r = kind(f"seen {make.__name__} {seed}")
+    shapes, view = make(r), any_view(r)
+    patches = seen(shapes, view)
+    wanted = looked_at(whole(shapes), view).project()
+    agree(area_of(patches), wanted)
+    agree(inside(edges(patches)), wanted)
+
+
+@pytest.mark.parametrize("make", KINDS, ids=lambda make: make.__name__)
+@pytest.mark.parametrize("kind", [Random, Square])
+@pytest.mark.parametrize("seed", range(3))
+def test_a_plane_cuts_of_a_shape_what_a_mesh_library_says(make: Make, kind: type[Random], seed: int) -> None:
+    """Planes through a place near the shape's middle; those that just touch a face along its whole would differ by it."""
+    r = kind(f"cut {make.__name__} {seed}")
+    shapes = make(r)
+    (x, y, z) = solid(*shapes).middle
+    view = any_view(r).through((x + r.uniform(-9, 9), y + r.uniform(-9, 9), z + r.uniform(-9, 9)))
+    patches = cut(shapes, view)
+    wanted = looked_at(whole(shapes), view).slice(0.0)
+    agree(area_of(patches), wanted)
+    agree(inside(edges(patches)), wanted)
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_through_its_own_axis_and_square_to_it_a_ring_is_cut_as_its_profile_and_as_a_ring(seed: int) -> None:
+    """By hand: 2 x 20 x 50; pi x (140^2 - 90^2)."""
+    r = Random(f"axis {seed}")
+    axis, origin = direction(r), somewhere(r)
+    up = square_to(axis)
+    shape = ring(origin, axis, 90.0, 140.0, -10.0, 10.0)
+    assert area_of(cut([shape], Viewpoint(axis, up, origin))).area() == pytest.approx(2 * 20 * 50)
+    square = cut([shape], Viewpoint(cross(up, axis), up, origin))
+    assert area_of(square).area() == pytest.approx(pi * (140**2 - 90**2), rel=1e-3)
+
+
+def test_seen_after_a_motion_is_the_moved_shape_seen() -> None:
+    """A bar 10 forward of the axis, turned a quarter left about it, lies 10 outboard."""
+    view = FROM_FRONT.after(turn((0.0, 0.0, 0.0), (0.0, 0.0, 1.0), pi / 2))
+    (patch,) = seen([Ball((10.0, 0.0, 5.0), 2.0)], view)
+    xs, ys = zip(*patch.outer, strict=True)
+    assert (min(xs), max(xs), min(ys), max(ys)) == pytest.approx((8.0, 12.0, 3.0, 7.0))
+
+
+@pytest.mark.parametrize(
+    ("view", "place"),
+    [
+        (FROM_FRONT, (20.0, 30.0)),
+        (FROM_BEHIND, (-20.0, 30.0)),
+        (FROM_ABOVE, (20.0, -10.0)),
+        (FROM_OUTSIDE, (-10.0, 30.0)),
+    ],
+)
+def test_the_named_views(view: Viewpoint, place: tuple[float, float]) -> None:
+    """10 forward, 20 outboard, 30 up: from the front outboard is to the right; from above forward is down; from outside
+    forward is to the left."""
+    assert view.flat((10.0, 20.0, 30.0)) == pytest.approx(place)
+
+
+def test_square_to_the_steering_axis_lengths_along_it_are_true() -> None:
+    """Leaning 3 in and 4 back on 12 up: sqrt(9 + 16 + 144) = 13; outboard still lies to the right."""
+    view = square_to_axis(unit((-4.0, -3.0, 12.0)))
+    assert view.flat((-4.0, -3.0, 12.0)) == pytest.approx((0.0, 13.0))
+    assert view.flat((0.0, 10.0, 0.0))[0] > 9.0
+
+
+# Edges
+
+
+def length(lines: Sequence[EdgeLine]) -> float:
+    return sum(hypot(b[0] - a[0], b[1] - a[1]) for line in lines for a, b in pairwise(line))
+
+
+def square(x: float, y: float, side: float = 10.0) -> EdgeLine:
+    return ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
+
+
+def test_where_two_pieces_of_one_part_meet_there_is_no_edge() -> None:
+    """Round 10 x 10 and 10 x 10 beside it: 60."""
+    (line,) = edges([Patch(square(0.0, 0.0)), Patch(square(10.0, 0.0))])
+    assert line[0] == line[-1] and len(line) == 5
+    assert length([line]) == pytest.approx(60.0)
+
+
+def test_where_they_lie_on_one_another_each_edge_stands_once() -> None:
+    assert length(edges([Patch(square(0.0, 0.0)), Patch(square(0.0, 0.0))])) == pytest.approx(40.0)
+    assert length(edges([Patch(square(0.0, 0.0)), Patch(square(0.0, 0.0, 4.0))])) == pytest.approx(40.0)
+
+
+def test_what_fills_a_hole_leaves_no_edge_of_it() -> None:
+    plate = Patch(square(0.0, 0.0, 30.0), square(10.0, 10.0))
+    assert length(edges([plate])) == pytest.approx(160.0)
+    assert length(edges([plate, Patch(square(10.0, 10.0))])) == pytest.approx(120.0)
+    assert length(edges([plate, plate])) == pytest.approx(160.0)
+
+
+def test_what_lies_behind_something_is_not_seen() -> None:
+    """A bar 10 high behind a square of 4 in its middle, as high: its two long edges lose 4 each."""
+    bar = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)))
+    cover = Patch(((8.0, -1.0), (12.0, -1.0), (12.0, 11.0), (8.0, 11.0)))
+    lines = edges([bar], [cover])
+    assert length(lines) == pytest.approx(60.0 - 8.0)
+    assert len(lines) == 2 and all(line[0] != line[-1] for line in lines)
+
+
+def test_a_plate_with_round_corners_and_a_bore_has_two_edges() -> None:
+    """A square of 100 with corners of 20 and a bore of 60: 4 x 60 + 2 pi 20, and 2 pi 30."""
+    r = 20.0
+    cross_ = tuple(
+        (x, z)
+        for x, z in (
+            (-30, -50), (30, -50), (30, -30), (50, -30), (50, 30), (30, 30), (30, 50), (-30, 50), (-30, 30), (-50, 30),
+            (-50, -30), (-30, -30),
+        )
+    )  # fmt: skip
+    shapes: list[Shape] = [
+        Prism((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0), cross_, 0.0, 8.0, Bore((0.0, 0.0), 30.0))
+    ]
+    for x, z in ((-30.0, -30.0), (30.0, -30.0), (30.0, 30.0), (-30.0, 30.0)):
+        towards: Vector = (x / 30 / sqrt(2), 0.0, z / 30 / sqrt(2))
+        profile = ((0.0, 0.0), (r, 0.0), (r, 8.0), (0.0, 8.0))
+        shapes.append(Revolved((x, 0.0, z), (0.0, 1.0, 0.0), profile, towards=towards, half_angle=pi / 4))
+    lines = edges(seen(shapes, FROM_OUTSIDE))
+    lengths = sorted(length([line]) for line in lines)
+    assert lengths == pytest.approx([60 * pi, 240 + 40 * pi], rel=2e-3)
+    assert all(line[0] == line[-1] for line in lines)
+
+
+def test_nothing_is_cut_beside_a_shape() -> None:
+    rod, bar = Rod((0.0, 0.0, 0.0), (0.0, 90.0, 0.0), 9.0), Cylinder((0.0, 0.0, 0.0), (0.0, 90.0, 0.0), 9.0)
+    assert cut([rod, bar], FROM_FRONT.through((9.5, 0.0, 0.0))) == ()
+    assert isclose(area_of(cut([bar], FROM_FRONT)).area(), 90.0 * 18.0)

@@ -1,0 +1,206 @@
+"""Words on pages put together: each whole on at least one page, and the alignment marks off words, pivots and lines.
+
+A figure cut by a page's edge reads as another figure, ".7/32 in" for 3 17/32. Words that no page holds whole are moved
+onto one, to the nearest place where nothing crosses them, with a thin line from where they stood.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from itertools import pairwise
+from math import cos, hypot, pi, radians, sin
+
+from rules.drawn.full_size.board import Segment, crossed
+from rules.drawn.full_size.shapes import (
+    PaperArc,
+    PaperBox,
+    PaperCircle,
+    PaperItem,
+    PaperWords,
+    Stroke,
+    bounds,
+    corners,
+    points_on,
+)
+from rules.measure.outline import Point
+
+EDGE = 1.0
+"""mm that words keep from a page's edge."""
+MARK = 4.0
+"""mm from the middle of an alignment mark to its ends."""
+_CLEAR = 1.0
+_NEAR = 130.0
+"""mm round words in which lines are looked at."""
+_STEPS = (0.0, 5.0, 10.0, 15.0, 20.0, 27.0, 35.0, 45.0, 60.0, 80.0)
+_WAYS = 12
+_PIVOT = 60.0
+"""mm: a circle no larger is a housing, a hole or a stud, which a mark keeps out of altogether."""
+
+
+def holds(room: PaperBox, words: PaperWords) -> bool:
+    """Whether all of some words stands inside a rectangle."""
+    return _within(room, bounds([words]))
+
+
+def room_for(items: Iterable[PaperItem]) -> tuple[float, float]:
+    """The least width and height in mm of a page that holds each of the words of a drawing."""
+    boxes = [bounds([item]) for item in items if isinstance(item, PaperWords)]
+    widest = max((box.width for box in boxes), default=0.0)
+    highest = max((box.height for box in boxes), default=0.0)
+    return widest + 2 * EDGE, highest + 2 * EDGE
+
+
+def whole_words(items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> tuple[PaperItem, ...]:
+    """The items of a drawing with all words moved that none of these rectangles holds whole."""
+    kept = [
+        item for item in items if not isinstance(item, PaperWords) or any(holds(room, item) for room in rooms)
+    ]  # fmt: skip
+    if len(kept) == len(items):
+        return tuple(items)
+    for words in (item for item in items if isinstance(item, PaperWords)):
+        if not any(holds(room, words) for room in rooms):
+            kept += _moved(words, kept, rooms)
+    return tuple(kept)
+
+
+def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> list[PaperItem]:
+    """The words where a page holds them, with a line from where they stood."""
+    box = bounds([words])
+    around = _wider(box, _NEAR)
+    near = [item for item in items if _meet(bounds([item]), around)]
+    lines = [segment for item in near for segment in segments(item) if _meet(_box(segment), around)]
+    others = [corners(item, 0.3) for item in near if isinstance(item, PaperWords)]
+    first: list[PaperItem] = []
+    for place in _places(words, box, rooms):
+        leader = () if words.stands_alone else (_leader(words, place),)
+        if not first:
+            first = [*leader, replace(place, over_lines=True)]
+        if crossed(corners(place, _CLEAR), lines):
+            continue
+        runs = [segment for line in leader for segment in segments(line)]
+        if any(crossed(other, runs) for other in others):
+            continue
+        return [*leader, place]
+    return first
+
+
+def _places(words: PaperWords, box: PaperBox, rooms: Sequence[PaperBox]) -> Iterator[PaperWords]:
+    """Places on pages, the nearest first; on those pages that show some of the words now, if any does."""
+    showing = [room for room in rooms if _meet(room, box)] or rooms
+    moves = []
+    for room in showing:
+        right = _into(box.left, box.right, room.left + EDGE, room.right - EDGE)
+        up = _into(box.bottom, box.top, room.bottom + EDGE, room.top - EDGE)
+        for step in _STEPS:
+            for way in range(_WAYS if step else 1):
+                across = right + step * cos(2 * pi * way / _WAYS)
+                rise = up + step * sin(2 * pi * way / _WAYS)
+                sides = box.left + across, box.bottom + rise, box.right + across, box.top + rise
+                if _within(room, PaperBox(*sides)):
+                    moves.append((hypot(across, rise), across, rise))
+    for _, across, rise in sorted(moves):
+        yield replace(words, at=(words.at[0] + across, words.at[1] + rise))
+
+
+def _into(low: float, high: float, least: float, most: float) -> float:
+    """How far to move a stretch so that it lies between two limits."""
+    return least - low if low < least else min(0.0, most - high)
+
+
+def _leader(words: PaperWords, place: PaperWords) -> Stroke:
+    """From where words stood to their nearer end where they stand now."""
+    one, two, three, four = corners(place, 0.5)
+    ends = [((one[0] + four[0]) / 2, (one[1] + four[1]) / 2), ((two[0] + three[0]) / 2, (two[1] + three[1]) / 2)]
+    end = min(ends, key=lambda each: hypot(each[0] - words.at[0], each[1] - words.at[1]))
+    return Stroke((words.at, end), "thin")
+
+
+# Alignment marks
+
+
+def mark_places(items: Sequence[PaperItem], seam: PaperBox) -> tuple[Point, ...]:
+    """Two places on the middle line of the strip that two pages share, one in each half, off words, pivots and lines.
+
+    A half in which words or pivots leave no room gets none.
+    """
+    upright = seam.height > seam.width
+    start, end = (seam.bottom, seam.top) if upright else (seam.left, seam.right)
+    across = (seam.left + seam.right) / 2 if upright else (seam.bottom + seam.top) / 2
+    near = [item for item in items if _meet(bounds([item]), seam)]
+    found = []
+    for half in (0.25, 0.75):
+        middle, reach = start + half * (end - start), 0.25 * (end - start) - 2 * MARK
+        steps = sorted((step * 2.0 for step in range(-int(reach / 2), int(reach / 2) + 1)), key=abs)
+        places = [(across, middle + step) if upright else (middle + step, across) for step in steps]
+        fair = [place for place in places if not _touches_words_or_pivots(place, near)]
+        clear = (place for place in fair if not _touches_lines(place, near))
+        if fair:
+            found.append(next(clear, fair[0]))
+    return tuple(found)
+
+
+def _square(at: Point) -> tuple[Point, Point, Point, Point]:
+    reach, (x, y) = MARK + _CLEAR, at
+    return (x - reach, y - reach), (x + reach, y - reach), (x + reach, y + reach), (x - reach, y + reach)
+
+
+def _touches_words_or_pivots(at: Point, items: Iterable[PaperItem]) -> bool:
+    room = _square(at)
+    for item in items:
+        if isinstance(item, PaperWords) and crossed(room, segments(item)):
+            return True
+        if isinstance(item, PaperCircle) and item.radius <= _PIVOT:
+            apart = hypot(at[0] - item.centre[0], at[1] - item.centre[1])
+            if apart < item.radius + 1.5 * MARK + _CLEAR:
+                return True
+        if isinstance(item, Stroke) and item.filled and crossed(room, segments(item)):
+            return True
+    return False
+
+
+def _touches_lines(at: Point, items: Iterable[PaperItem]) -> bool:
+    room = _square(at)
+    return any(crossed(room, segments(item)) for item in items)
+
+
+# Items as straight lines
+
+
+def segments(item: PaperItem) -> Iterator[Segment]:
+    """An item as straight lines; words as the room they take, crossed out."""
+    match item:
+        case Stroke():
+            points = (*item.points, item.points[0]) if item.closed else item.points
+        case PaperCircle(centre=(x, y), radius=radius):
+            points = tuple(
+                (x + radius * cos(radians(turn)), y + radius * sin(radians(turn))) for turn in range(0, 361, 3)
+            )
+        case PaperArc():
+            points = points_on(item, 3.0)
+        case PaperWords():
+            one, two, three, four = corners(item)
+            points = (one, two, three, four, one, three)
+    for (x1, y1), (x2, y2) in pairwise(points):
+        yield x1, y1, x2, y2
+
+
+def touches(room: PaperBox, item: PaperItem) -> bool:
+    """Whether any part of an item's lines lies in an upright rectangle."""
+    around = ((room.left, room.bottom), (room.right, room.bottom), (room.right, room.top), (room.left, room.top))
+    return _meet(bounds([item]), room) and crossed(around, segments(item))
+
+
+def _within(room: PaperBox, box: PaperBox) -> bool:
+    return room.left <= box.left and box.right <= room.right and room.bottom <= box.bottom and box.top <= room.top
+
+
+def _meet(one: PaperBox, other: PaperBox) -> bool:
+    return one.left <= other.right and other.left <= one.right and one.bottom <= other.top and other.bottom <= one.top
+
+
+def _wider(box: PaperBox, by: float) -> PaperBox:
+    return PaperBox(box.left - by, box.bottom - by, box.right + by, box.top + by)
+
+
+def _box(segment: Segment) -> PaperBox:
+    x1, y1, x2, y2 = segment
+    return PaperBox(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2))
