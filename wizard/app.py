@@ -363,7 +363,7 @@ class BuildSheetApp(EndableApp):
     @cached_property
     def few_characters(self) -> bool:
         """Whether this terminal shows few characters beyond plain letters."""
-        return best_drawing(os.environ, getattr(sys.__stdout__, "encoding", None) or "") != "braille"
+        return best_drawing(os.environ, terminal.coding()) != "braille"
 
     def action_next_look(self) -> None:
         """The colours on a dark or on a light ground, remembered for next time."""
