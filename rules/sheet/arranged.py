@@ -69,7 +69,7 @@ PAPERS = (
     "tyre.price_each", "wheel.price_each", "rotor.price_each", "caliper.price_each", "hub.price_each", "pivots.price_each",
     "hub.donor_axle_weight", "hub.donor_tyre_diameter", "loads.donor_wheel_offset",
 )  # fmt: skip
-"""Questions that nothing on the car waits for, asked last: for the papers, what it costs, where the hub came from."""
+"""Questions asked last: for the papers, what it costs, where the hub came from."""
 
 
 def applies(name: str, answers: Mapping[str, object]) -> bool:

@@ -27,12 +27,12 @@ class AsFound(StepPart):
 
     upper_inboard: Mm = _taped("Upper joint from hub face, taped", INBOARD, ("-100 mm", "400 mm"), ("20 mm", "200 mm"))
     upper_above: Mm = _taped(
-        "Upper joint above wheel centre, taped", LEVEL_WITH.format(way="up"), ("-300 mm", "600 mm"), ("60 mm", "250 mm")
+        "Upper joint above centre, taped", LEVEL_WITH.format(way="up"), ("-300 mm", "600 mm"), ("60 mm", "250 mm")
     )
     upper_ahead: Mm = _taped("Upper joint ahead, taped", AHEAD, ("-250 mm", "250 mm"), ("-60 mm", "20 mm"))
     lower_inboard: Mm = _taped("Lower joint from hub face, taped", INBOARD, ("-100 mm", "400 mm"), ("10 mm", "160 mm"))
     lower_below: Mm = _taped(
-        "Lower joint below wheel centre, taped",
+        "Lower joint below centre, taped",
         LEVEL_WITH.format(way="down"),
         ("-400 mm", "500 mm"),
         ("60 mm", "200 mm"),

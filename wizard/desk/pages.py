@@ -179,9 +179,14 @@ def _waited_for(judged: Judged) -> set[str]:
 
 
 def cautions_beside(name: str) -> tuple[str, ...]:
-    """What to take care of where an entry is filled in."""
+    """What to take care of where an entry is filled in; at the first of a step also what belongs to no other row."""
     step = next((step for step in STEPS if name.startswith(f"{step.name}.")), None)
-    return tuple(step.cautions[number] for number in BESIDE.get(name, ())) if step else ()
+    if step is None:
+        return ()
+    questions = list(_names_of(step))
+    placed = {number for question in questions for number in BESIDE.get(question, ())}
+    told = [*BESIDE.get(name, ()), *(set(range(len(step.cautions))) - placed if name == questions[0] else ())]
+    return tuple(step.cautions[number] for number in told)
 
 
 def left(names: Iterable[str], judged: Judged) -> frozenset[str]:

@@ -261,7 +261,10 @@ def _read(asked: AskedField, entry: object, units: Units | None) -> object:
 
 def answered(judged: Judged) -> tuple[int, int]:
     """How many of the needed questions are answered, and how many are needed."""
-    done = sum(asked.needed and name in judged.worked.known for name, asked in FIELDS.items())
+    done = sum(
+        asked.needed and (name in judged.sheet.answers or name in judged.worked.stood_in)
+        for name, asked in FIELDS.items()
+    )
     wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
     return done, wanted
 

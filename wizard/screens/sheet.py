@@ -153,18 +153,18 @@ class SheetScreen(Screen[None]):
         self.query_one(TopLine).show()
         for steps in (self.query_one(StepStrip), self.query_one(StepList)):
             steps.show(judged, self.number)
-        page = self._page
-        self.query_one(VerdictList).show(
-            judged, [step.name for step in PAGES[self.number].steps], page.current if isinstance(page, FormPage) else ""
-        )
         trouble = self.query_one("#trouble", Static)
         notes = [self.session.trouble or "", house_of(self).note]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
             trouble.update(plain("  ".join(note for note in notes if note)))
             trouble.set_class(any(notes), "shown")
         self._show_picture()
+        verdicts = self.query_one(VerdictList)
         for page in self.query(FormPage):
             page.show_panel()
+            verdicts.show(judged, [step.name for step in PAGES[self.number].steps], page.current, page.told)
+        if self.number == REVIEW:
+            verdicts.show(judged)
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):

@@ -4,6 +4,7 @@ from textual.content import Content
 from textual.widget import Widget
 
 from rules.graph.asking import AskedField
+from rules.judging.judge import Finding
 from rules.judging.offers import can_start, offer
 from rules.judging.trade import trade
 from rules.judging.usual import usual_words
@@ -64,6 +65,15 @@ class FieldPanel(Widget):
         return parts + self._findings()
 
     def _findings(self) -> list[Content]:
+        return [
+            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}: {finding.text} {finding.change}"))
+            for finding in self.told
+        ]
+
+    @property
+    def told(self) -> list[Finding]:
+        """The findings it tells of: the one verdict that this row changes; where there is room, all in trouble."""
+        roomy = self.screen.has_class("-roomy") or self.screen.has_class("-vast")
         touched = trade().checks_touched_by(self._shown) if "." in self._shown else ()
         step = self._shown.partition(".")[0]
         found = [
@@ -72,11 +82,8 @@ class FieldPanel(Widget):
             if finding.check in touched
             and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
         ]
-        worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
-        return [
-            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}: {finding.text} {finding.change}"))
-            for finding in worst
-        ]
+        trouble = [finding for finding in found if finding.verdict in ("stop", "watch")]
+        return (trouble if roomy else trouble[:1]) or found[:1]
 
 
 def _heading(asked: AskedField, units: Units | None) -> Content:

@@ -17,7 +17,7 @@ from wizard.desk.words import plain, wrapped
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import TAKE, Entry, Refused, Take
 
-WIDE, TIGHT = (35, 17), (24, 13)
+WIDE, TIGHT = (35, 17), (24, 12)
 """Cells of the label with its mark, and of the entry, in a form alone and in one beside a picture. The same in look.tcss."""
 YES_NO = {"yes": True, "no": False}
 
@@ -170,7 +170,7 @@ class FieldRow(Widget):
             whole = f"= {' · '.join(self._echo)}"
             if self._echo == (self._text.strip(),):  # it says so itself
                 return Content("")
-            shorter = (whole, f"= {self._echo[-1]}", f"= {self._echo[-1]}".partition(", ")[0], "=")
+            shorter = (whole, f"= {self._echo[-1]}", f"= {self._echo[-1]}".partition(", ")[0], "")
             return plain(next(text for text in shorter if len(text) <= max(1, room)), "$text-success")
         if self._text.strip():  # being typed, and not readable so far
             return Content("")

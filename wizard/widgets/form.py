@@ -11,6 +11,7 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.graph.asking import Step
+from rules.judging.judge import Finding
 from rules.judging.offers import Offer, can_start, offer, start_value
 from rules.sheet import STEPS
 from rules.sheet.arranged import applies
@@ -209,6 +210,11 @@ class FormPage(Vertical):
             found = self._offers.get(name)
             row.offer(_said(found.entry) if found else "", found.origin if found else "")
         self.query_one(FieldPanel).show(self.current, being_typed=self.current not in self._settled)
+
+    @property
+    def told(self) -> list[Finding]:
+        """The findings that are told of beside the row the cursor is in."""
+        return self.query_one(FieldPanel).told
 
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """Take the entry over at once, so that everything else can follow the typing."""

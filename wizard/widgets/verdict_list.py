@@ -25,14 +25,19 @@ class VerdictList(Widget):
         self._steps: Sequence[str] = ()
         self._typed_in = ""
         self._before: Mapping[str, str] = {}
+        self._told: Sequence[Finding] = ()
+        self._shown: object = None
 
-    def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "") -> None:
-        """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in."""
+    def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "", told: Sequence[Finding] = ()) -> None:
+        """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in; told: what is told of
+        beside it."""
         if self._judged is None or (typed_in != self._typed_in and judged.findings != self._judged.findings):
             self._before = _words(self._judged or judged)
             self._typed_in = typed_in
-        if self._judged is None or judged.findings != self._judged.findings or steps != self._steps:
-            self._judged, self._steps = judged, steps
+        shown = (judged.findings, steps, told)
+        if shown != self._shown:
+            self._shown = shown
+            self._judged, self._steps, self._told = judged, steps, told
             self.refresh(layout=True)
 
     def render(self) -> Content:
@@ -56,10 +61,11 @@ class VerdictList(Widget):
         yield tally(judged)
         changed = [finding for finding in judged.findings if self._has_changed(finding)]
         for finding in changed:
-            was = self._before.get(finding.key, "not judged")
-            yield Content.assemble("was ", verdict(was), ", now ", told(finding, judged))
+            was = self._before.get(finding.key)
+            before = Content.assemble("was ", verdict(was), ", now ") if was else Content("new: ")
+            yield before + (head(finding, judged) if finding in self._told else told(finding, judged))
         for finding in judged.findings:
-            if finding.verdict in TROUBLE and finding.step in self._steps and finding not in changed:
+            if finding.verdict in TROUBLE and finding.step in self._steps and finding not in (*changed, *self._told):
                 yield told(finding, judged)
 
     def _has_changed(self, finding: Finding) -> bool:
@@ -86,7 +92,11 @@ def word(finding: Finding, judged: Judged) -> str:
     return BEING_WORKED_OUT if finding.check in judged.worked.put_off else finding.verdict
 
 
+def head(finding: Finding, judged: Judged) -> Content:
+    """The verdict and what it is about."""
+    return Content.assemble(verdict(word(finding, judged)), plain(f" {finding.title}"))
+
+
 def told(finding: Finding, judged: Judged) -> Content:
-    """The verdict and its reason; what is good needs none."""
-    text = f". {finding.text}" if finding.verdict in TROUBLE else ""
-    return Content.assemble(verdict(word(finding, judged)), plain(f" {finding.title}{text}"))
+    """The same with its reason; what is good needs none."""
+    return head(finding, judged) + plain(f". {finding.text}" if finding.verdict in TROUBLE else "")

@@ -21,8 +21,8 @@ def taped_spacing(pivots: AsFound) -> Mm:
     """Centre to centre of the taped joints, mm, above 0.
 
     >>> from rules.sheet.pivots import Pivots
-    >>> taped_spacing(Pivots.record(dict(zip(ALL, (100.0, 120.0, -15.0, 60.0, 100.0, 5.0)))))
-    224.49944320643648
+    >>> round(taped_spacing(Pivots.record(dict(zip(ALL, (100.0, 120.0, -15.0, 60.0, 100.0, 5.0))))), 4)
+    224.4994
     """
     _taped(pivots)
     upper = (pivots.upper_inboard, pivots.upper_above, pivots.upper_ahead)

@@ -3,9 +3,10 @@
 import pytest
 
 from rules.judging.judge import Judged, judge
-from rules.judging.offers import HALF_OF, NOUGHT, OWN, SAME_AS, USED_AS, Offer, can_start, offer, start_value
+from rules.judging.offers import BY_VALUE, Offer, can_start, offer, start_value
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, read_sheet
+from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS
 from rules.sheet.arranged import ASIDE, PAPERS, applies
 from sample_sheets import document
 from tests.support.base_sheet import changed
@@ -19,8 +20,8 @@ def judged(changes: dict[str, object]) -> Judged:
 
 
 def test_every_name_is_a_question_of_its_kind() -> None:
-    assert {*SAME_AS, *SAME_AS.values(), *USED_AS, *NOUGHT, *HALF_OF, *HALF_OF.values()} <= FIELDS.keys()
-    for name, value in USED_AS.items():
+    assert {*SAME_AS, *SAME_AS.values(), *BY_VALUE, *NOUGHT, *BY_NAME, *HALF_OF, *HALF_OF.values()} <= FIELDS.keys()
+    for name, value in BY_VALUE.items():
         assert trade().units[value.origin] == FIELDS[name].unit, name
     assert {FIELDS[name].step for name in FIELDS if can_start(name)} <= set(OWN)
 

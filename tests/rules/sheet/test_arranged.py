@@ -4,6 +4,7 @@ import pytest
 
 from rules.sheet import FIELDS, STEPS
 from rules.sheet.arranged import ASIDE, BESIDE, ONLY_WHERE, PAPERS, applies
+from wizard.desk.pages import cautions_beside
 
 
 def test_every_name_is_a_question() -> None:
@@ -20,10 +21,13 @@ def test_every_step_asks_something_first() -> None:
         assert any(asked.name not in {*ASIDE, *PAPERS, *ONLY_WHERE} for asked in step.asked().values()), step.name
 
 
-def test_every_caution_stands_beside_a_row_of_its_step() -> None:
+def test_every_caution_is_told_beside_a_row_of_its_step() -> None:
     for step in STEPS:
-        beside = {number for name, told in BESIDE.items() if name.startswith(f"{step.name}.") for number in told}
-        assert beside == set(range(len(step.cautions))), step.name
+        told = {caution for asked in step.asked().values() for caution in cautions_beside(asked.name)}
+        assert told == set(step.cautions), step.name
+        assert all(
+            number < len(step.cautions) for key in step.asked() for number in BESIDE.get(f"{step.name}.{key}", ())
+        )
 
 
 def test_what_a_question_rests_on_is_a_choice_that_is_offered() -> None:
