@@ -7,7 +7,7 @@ from typing import NamedTuple
 from rules.graph.results import JUDGED
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
-from wizard.desk.pages import ASKED, PAGES, page_of
+from wizard.desk.pages import ASKED, PAGES, place_of
 from wizard.desk.words import count
 
 
@@ -44,7 +44,7 @@ def _counts(finding: Finding) -> bool:
 
 
 def _named(name: str) -> str:
-    return f"“{ASKED[name].label}” ({PAGES[page_of(name)].short})" if name in ASKED else name
+    return f"“{ASKED[name].label}” ({place_of(name)})" if name in ASKED else name
 
 
 def entry_behind(finding: Finding) -> str:

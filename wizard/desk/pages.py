@@ -120,6 +120,15 @@ def page_of(name: str) -> int:
     return next(number for number, page in enumerate(PAGES) if name in page.fields)
 
 
+def place_of(name: str) -> str:
+    """Where an entry is asked, in a word or two: its page, and on one that holds like parts or several steps its part."""
+    page = PAGES[page_of(name)]
+    step = next((step for step in STEPS if name.startswith(f"{step.name}.")), None)
+    if step is None or not (page.is_by_part or page.names):
+        return page.short
+    return step.title if page.is_by_part else f"{page.short}, {step.title.lower()}"
+
+
 @dataclass(frozen=True, slots=True)
 class PageState:
     """How far a page is: entries that cannot be read, needed ones missing, any typed at all, and its worst verdict.

@@ -1,9 +1,10 @@
 """The last page: what is good, what was not judged, the next thing to do; then writing paper, and what is in trouble."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from contextlib import suppress
 from functools import partial
-from typing import TYPE_CHECKING, ClassVar
+from typing import TYPE_CHECKING, Any, ClassVar
 
 from textual.app import ComposeResult
 from textual.containers import Vertical
@@ -15,7 +16,7 @@ from rules.graph.results import JUDGED
 from rules.judging.scope import scope
 from wizard.desk.keys import Key, bindings
 from wizard.desk.next_step import Next, entry_behind, next_step, not_judged
-from wizard.desk.pages import ASKED, PAGES, page_of
+from wizard.desk.pages import ASKED, place_of
 from wizard.desk.session import Session
 from wizard.desk.words import count, lines, plain, wrapped
 from wizard.files.sheet_file import CannotSave
@@ -25,6 +26,8 @@ from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import key_content
 
 if TYPE_CHECKING:
+    from textual.app import App
+
     from wizard.desk.papers import What
 
 HEAD = 12
@@ -122,7 +125,7 @@ class Review(Vertical):
             yield Listed(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
         for name in judged.missing:
             if name not in self._session.faults:
-                words = f"{ASKED[name].label} ({PAGES[page_of(name)].short})"
+                words = f"{ASKED[name].label} ({place_of(name)})"
                 line = Content.assemble(("missing  ", "bold $text-accent"), plain(words))
                 yield Listed(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
         yield from finding_items(self._session, LISTED)
@@ -160,14 +163,19 @@ class Review(Vertical):
         if not self._writing:
             self._writing = True
             self.say("Begun.")
-            self.run_worker(partial(self._write, what, overwrite=overwrite), thread=True, exit_on_error=True)
+            self._session.judge_the_rest()
+            # The app's and not this page's: who leaves the page meanwhile still gets the papers.
+            self.app.run_worker(partial(self._write, what, self.app, overwrite=overwrite), thread=True)
 
-    def _write(self, what: "What", *, overwrite: bool) -> None:
+    def _write(self, what: "What", app: "App[Any]", *, overwrite: bool) -> None:
         """In a thread of its own: the screen says meanwhile which paper it is at."""
         from wizard.desk.papers import ChangedByHand, write
 
-        here = self.app.call_from_thread
         done: list[str] = []
+
+        def here(do: Callable[..., None], *given: object) -> None:
+            with suppress(RuntimeError):  # the program has ended meanwhile, and there is nobody to tell
+                app.call_from_thread(do, *given)
 
         def tell(name: str) -> None:
             done.append(name)

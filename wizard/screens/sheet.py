@@ -64,7 +64,7 @@ class SheetScreen(Screen[None]):
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
-        super().__init__()
+        super().__init__(classes="sheet")
         self.session = session
         self.number = first_unfinished(session.judged)
         self._asking = False

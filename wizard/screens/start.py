@@ -41,11 +41,11 @@ SAMPLES = {
 """Names of samples to look round, how each is called, and what is told of it."""
 TOUR = "tour"
 FIVE_KEYS = (
-    ("Enter", "takes an answer and goes to the next row. Type as you speak: 9 3/8 in, 228 mm, 5 on 4.75."),
-    ("=", "takes what stands grey in an empty row: worked out, the same as another, or a start that fits."),
-    ("F3", "the picture, beside the form and on the whole screen; it follows what you type."),
-    ("F8", "the next step, F7 the one before. Nothing is lost, and every answer is saved at once."),
-    ("Ctrl+p", "all keys of the page, as a list to pick from. F1 is help."),
+    ("Enter", "takes an answer, and on. Type as you speak: 9 3/8 in, 5 on 4.75"),
+    ("=", "takes what stands grey in an empty row: worked out, or as another"),
+    ("F3", "the picture beside the form; once more: on the whole screen"),
+    ("F8", "the next step, F7 the one before; every answer is saved at once"),
+    ("Ctrl+p", "all keys of a page, as a list to pick from; F1 is help"),
 )
 """The tour: what is pressed, and what it does."""
 

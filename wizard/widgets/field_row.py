@@ -219,7 +219,8 @@ class FieldRow(Widget):
 
 def is_tight(screen: DOMNode) -> bool:
     """Whether the form stands beside the picture and gives way to it."""
-    return screen.has_class("-wide") or screen.has_class("-roomy") or picture_beside(screen)
+    beside = screen.has_class("-wide") or screen.has_class("-roomy") or picture_beside(screen)
+    return beside and screen.has_class("sheet")
 
 
 def picture_beside(screen: DOMNode) -> bool:
