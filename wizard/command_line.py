@@ -201,8 +201,10 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
             lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
+    if judged.asks_about:
+        lines += _wrapped("AS IT IS? ", f"{and_list(judged.asks_about)}. Confirm each in the wizard, or mend it.")
     if judged.sheet.confirmed:
-        lines += _wrapped("UNUSUAL, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
+        lines += _wrapped("ASKED ABOUT, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
     if judged.missing:
         lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
     for name in judged.sheet.unknown:

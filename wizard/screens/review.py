@@ -13,6 +13,7 @@ from textual.widgets import Static
 
 from rules.graph.asking import printable
 from rules.graph.results import JUDGED
+from rules.judging.questions import questions
 from rules.judging.scope import scope
 from wizard.desk.keys import Key, bindings
 from wizard.desk.next_step import Next, entry_behind, next_step, not_judged
@@ -21,7 +22,7 @@ from wizard.desk.session import Session
 from wizard.desk.words import count, lines, plain, wrapped
 from wizard.files.sheet_file import CannotSave
 from wizard.screens.confirm import Ask
-from wizard.screens.findings import check_of, finding_items
+from wizard.screens.findings import WORD, check_of, finding_items
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import key_content
 
@@ -53,6 +54,7 @@ class Review(Vertical):
         Key("enter", "", "go to the entry behind the line", told=True),
         NEXT,
         *PAPERS,
+        Key("y", "screen.confirm", "yes: the answer the line asks about is so", "yes, it is so"),
         Key("e", "screen.explain", "explain what the cursor is on"),
     )
     BINDINGS = bindings(KEYS)
@@ -121,25 +123,51 @@ class Review(Vertical):
         judged = self._session.judged
         for fault in judged.sheet.faults:
             label = ASKED[fault.where].label if fault.where in ASKED else printable(fault.where)
-            line = Content.assemble(("to fix   ", "bold $text-error"), plain(label))
+            line = Content.assemble(("to fix".ljust(WORD + 1), "bold $text-error"), plain(label))
             yield Listed(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
         for name in judged.missing:
             if name not in self._session.faults:
                 words = f"{ASKED[name].label} ({place_of(name)})"
-                line = Content.assemble(("missing  ", "bold $text-accent"), plain(words))
+                line = Content.assemble(("missing".ljust(WORD + 1), "bold $text-accent"), plain(words))
                 yield Listed(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
+        for name, why in questions(judged).items():
+            words = f"{ASKED[name].label} ({place_of(name)})"
+            line = Content.assemble(("confirm".ljust(WORD + 1), "bold $text-warning"), plain(words))
+            yield Listed(name, line, lambda name=name, why=why: self._question(name, why))  # type: ignore[misc]
         yield from finding_items(self._session, LISTED)
         if sheet_unknown := judged.sheet.unknown:
             names = ", ".join(printable(name) for name in sheet_unknown)
             yield Listed(
                 "unknown",
-                plain(f"kept     {count(len(sheet_unknown), 'entry', 'entries')} this version does not know"),
+                plain(
+                    f"{'kept'.ljust(WORD + 1)}{count(len(sheet_unknown), 'entry', 'entries')} this version does not know"
+                ),
                 lambda: plain(f"Kept in the file as they are: {names}."),
             )
         counted = Counter(finding.verdict for finding in judged.findings if finding.verdict not in LISTED)
         rest = ", ".join(f"{number} {word}" for word, number in counted.items())
         if rest:
             yield Listed("rest", plain(f"{rest}: F2 lists them", "$foreground 65%"), None)
+
+    def _question(self, name: str, why: str) -> Content:
+        stands = plain(f"{ASKED[name].label}: {self._session.text(name)}", "bold")
+        return lines(
+            stands,
+            plain(why),
+            "y says yes, it is so, which is kept in the sheet and printed. Enter goes there to mend it.",
+        )
+
+    def confirm(self) -> bool:
+        """Yes to what the line under the cursor asks about. False where it asks nothing."""
+        at = self.query_one(Items).at
+        asked = {finding.key: finding.asks_about for finding in self._session.judged.findings}
+        name = asked.get(at, at)
+        if name not in self._session.judged.asks_about:
+            return False
+        self._session.confirm(name)
+        self.say(f"Confirmed as it stands: {ASKED[name].label}")
+        self.show_all()
+        return True
 
     def on_items_chosen(self, event: Items.Chosen) -> None:
         """Go to the entry behind the line."""

@@ -162,6 +162,7 @@ class SheetScreen(Screen[None]):
         verdicts = self.query_one(VerdictList)
         for page in self.query(FormPage):
             page.show_panel()
+            page.show_questions()
             verdicts.show(judged, [step.name for step in PAGES[self.number].steps], page.current, page.told)
         if self.number == REVIEW:
             verdicts.show(judged)
@@ -245,7 +246,7 @@ class SheetScreen(Screen[None]):
             self.query_one(KeyLine).show(self._keys())
         page = self.page
         if name and isinstance(page, FormPage):
-            page.focus_on(name)
+            page.focus_on(name, walked=False)
         elif at_top and isinstance(page, FormPage):
             page.focus_on(page.current)
         else:
@@ -360,6 +361,11 @@ class SheetScreen(Screen[None]):
         """Write papers into the folder beside the sheet."""
         if not isinstance(self.page, FormPage):
             self.page.write(what)
+
+    def action_confirm(self) -> None:
+        """Yes to the answer that the line under the cursor asks about."""
+        if not isinstance(self.page, FormPage) and self.page.confirm():
+            self.save()
 
     def action_room(self) -> None:
         """Room between all parts, least first."""

@@ -13,6 +13,7 @@ from textual.widget import Widget
 from rules.graph.asking import Step
 from rules.judging.judge import Finding
 from rules.judging.offers import Offer, can_start, offer, start_value
+from rules.judging.questions import questions
 from rules.sheet import STEPS
 from rules.sheet.arranged import applies
 from wizard.desk.keys import MORE, TAKE_ALL, TYPING, bindings
@@ -22,6 +23,7 @@ from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
 from wizard.widgets.section import Line, Section
 
+YES = "As it is? Come up here and press Enter for yes, or mend it"
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 
 
@@ -180,6 +182,8 @@ class FormPage(Vertical):
         self._refused = ""
         """The entry whose Enter was refused just now, because it cannot be read."""
         self._offers: dict[str, Offer] = {}
+        self._walked = self.current
+        """The entry that Enter brought the cursor to, or that is being typed: Enter there goes on and confirms nothing."""
 
     def compose(self) -> ComposeResult:
         """The questions, and the panel about one of them."""
@@ -202,6 +206,14 @@ class FormPage(Vertical):
             error = f"{self.rows[name].unread or error}. {LEAVE_IT}"
         self.rows[name].show(self._session.echo(name), self._session.units, error)
 
+    def show_questions(self) -> None:
+        """Ask about what is unusual, under its row. No key is waited for: what is typed meanwhile goes where the cursor is."""
+        asked = questions(self._session.judged_so_far)
+        for name, row in self.rows.items():
+            being_typed = row.editor.has_focus and name == self._walked
+            wanted = name in asked and name in self._settled and not being_typed
+            row.ask(f"{asked[name]} {YES}." if wanted else "")
+
     def show_panel(self) -> None:
         """Tell about the entry the cursor is in, and show what can be offered for those not answered."""
         judged = self._session.judged_so_far
@@ -219,7 +231,7 @@ class FormPage(Vertical):
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """Take the entry over at once, so that everything else can follow the typing."""
         event.stop()
-        self._refused = ""
+        self._refused, self._walked = "", event.field_name
         self._put(event.field_name, event.entry)
 
     def _put(self, name: str, entry: str | bool | None) -> None:
@@ -282,6 +294,8 @@ class FormPage(Vertical):
         """Enter: the entry counts, go to the next. Where it cannot be read, only a second Enter goes on."""
         event.stop()
         name = event.row.field_name
+        if name != self._walked and event.row.question:
+            self._session.confirm(name)
         self._settle(name)
         if self._refused != name and (name in self._session.faults or event.row.unread):
             self._refused = name
@@ -320,7 +334,7 @@ class FormPage(Vertical):
         row = event.widget.parent
         if isinstance(row, FieldRow):
             if self.current != row.field_name:
-                self._refused = ""
+                self._refused = self._walked = ""
             self.current = row.field_name
             row.refresh()
             self.post_message(self.Edited())
@@ -343,9 +357,9 @@ class FormPage(Vertical):
         self._show(name)
         self.post_message(self.Left())
 
-    def focus_on(self, name: str) -> None:
-        """Put the cursor in an entry, at once: the next key is for it."""
-        self.current, self._refused = name, ""
+    def focus_on(self, name: str, *, walked: bool = True) -> None:
+        """Put the cursor in an entry, at once: the next key is for it. walked: on the way through the sheet, not to this one."""
+        self.current, self._refused, self._walked = name, "", name if walked else ""
         self.form.open_to(name)
         self.screen.set_focus(self.rows[name].editor, scroll_visible=False)
 

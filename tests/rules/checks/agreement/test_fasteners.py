@@ -38,9 +38,9 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.5 in"}, "upper-housing-round-bolt", "stop"),
     (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.75 in"}, "upper-housing-round-bolt", "good"),
     # Three of 1 3/4 in are 5 1/4 in, on a pad of 5 in; on one of 5 1/2 in they are 0.95 of it.
-    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5 in"}, "pistons-behind-pad", "stop"),
-    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5.4 in"}, "pistons-behind-pad", "watch"),
-    (SCREE, {"caliper.pistons_per_side": 1}, "pistons-behind-pad", "good"),
+    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5 in"}, "pistons-along-pad", "stop"),
+    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5.4 in"}, "pistons-along-pad", "watch"),
+    (SCREE, {"caliper.pistons_per_side": 2}, "pistons-along-pad", "good"),
     (WREN, {"plate.metal": "other", "plate.condition": "cast aluminium"}, "plate-of-known-metal", "stop"),
     (WREN, {"plate.metal": "other", "plate.condition": "as rolled"}, "plate-of-known-metal", "watch"),
     (SCREE, {"plate.weld_process": "tig"}, "one-process", "watch"),
