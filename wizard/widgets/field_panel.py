@@ -66,7 +66,7 @@ class FieldPanel(Widget):
 
     def _findings(self) -> list[Content]:
         return [
-            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}: {finding.text} {finding.change}"))
+            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}{_reason(finding)}"))
             for finding in self.told
         ]
 
@@ -84,6 +84,11 @@ class FieldPanel(Widget):
         ]
         trouble = [finding for finding in found if finding.verdict in ("stop", "watch")]
         return (trouble if roomy else trouble[:1]) or found[:1]
+
+
+def _reason(finding: Finding) -> str:
+    """Why, and what to change; what waits, waits for the row that is being filled in."""
+    return "" if finding.verdict == "waiting" else f": {finding.text} {finding.change}"
 
 
 def _heading(asked: AskedField, units: Units | None) -> Content:
