@@ -19,7 +19,7 @@ from wizard.files.sheet_file import ChangedOnDisk
 from wizard.widgets.field_row import picture_beside
 from wizard.widgets.form import FormPage
 from wizard.widgets.lines import KeyLine, TopLine
-from wizard.widgets.step_list import StepChosen, StepList, StepStrip
+from wizard.widgets.step_list import StepChosen, StepList, StepStrip, standings
 from wizard.widgets.verdict_list import VerdictList
 
 if TYPE_CHECKING:
@@ -151,8 +151,9 @@ class SheetScreen(Screen[None]):
         judged = self.session.judged_so_far
         self._wait_for_rest(owed=not judged.whole)
         self.query_one(TopLine).show()
+        stand = standings(judged)
         for steps in (self.query_one(StepStrip), self.query_one(StepList)):
-            steps.show(judged, self.number)
+            steps.show(stand, self.number)
         trouble = self.query_one("#trouble", Static)
         notes = [self.session.trouble or "", house_of(self).note]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew

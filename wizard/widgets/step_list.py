@@ -1,6 +1,6 @@
 """The steps and how far each is: a column where there is room, one line across where there is not."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from textual import events
@@ -34,17 +34,22 @@ class Standing(NamedTuple):
     verdict: str
 
 
+def standings(judged: Judged) -> list[Standing]:
+    """How every step stands."""
+    told = [Standing(state.words, state.verdict) for state in (page_state(page, judged) for page in PAGES)]
+    whole = judged.whole or judged.verdict == "stop"
+    told[REVIEW] = Standing(judged.verdict if whole else WORKING, judged.verdict)
+    return told
+
+
 class _Steps(Widget):
     def __init__(self) -> None:
         super().__init__()
         self.current = 0
-        self._standings: list[Standing] = []
+        self._standings: Sequence[Standing] = ()
 
-    def show(self, judged: Judged, current: int) -> None:
+    def show(self, standings: Sequence[Standing], current: int) -> None:
         """The state of every step, and which one is open."""
-        standings = [Standing(state.words, state.verdict) for state in (page_state(page, judged) for page in PAGES)]
-        whole = judged.whole or judged.verdict == "stop"
-        standings[REVIEW] = Standing(judged.verdict if whole else WORKING, judged.verdict)
         if (standings, current) != (self._standings, self.current):  # painting is what a keystroke waits for
             self._standings, self.current = standings, current
             self.refresh()

@@ -19,6 +19,9 @@ QUIET = ("not judged", "does not apply")
 class VerdictList(Widget):
     """What has changed stays until another answer changes something."""
 
+    MOST = 11
+    """Lines; no higher in look.tcss."""
+
     def __init__(self) -> None:
         super().__init__()
         self._judged: Judged | None = None
@@ -27,6 +30,7 @@ class VerdictList(Widget):
         self._before: Mapping[str, str] = {}
         self._told: Sequence[Finding] = ()
         self._shown: object = None
+        self._height = 0
 
     def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "", told: Sequence[Finding] = ()) -> None:
         """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in; told: what is told of
@@ -38,7 +42,10 @@ class VerdictList(Widget):
         if shown != self._shown:
             self._shown = shown
             self._judged, self._steps, self._told = judged, steps, told
-            self.refresh(layout=True)
+            needed = len(self._lines(self.size.width)) if self.size.width else 0
+            # The screen is laid out anew only where the list gets higher or lower: it takes longer than all the rest.
+            self.refresh(layout=min(needed, self.MOST) != min(self._height, self.MOST))
+            self._height = needed
 
     def render(self) -> Content:
         """The tally, then changes, then troubles; as many lines as there is room for."""
