@@ -230,6 +230,11 @@ def is_tight(screen: DOMNode) -> bool:
     return beside and screen.has_class("sheet")
 
 
+def shows_picture(screen: DOMNode) -> bool:
+    """Whether the picture is in sight beside the form."""
+    return not (screen.has_class("-narrow") or screen.has_class("-middle")) or picture_beside(screen)
+
+
 def picture_beside(screen: DOMNode) -> bool:
     """Whether a screen too narrow for the picture has it beside the form all the same."""
     turned = screen.has_class("turned")

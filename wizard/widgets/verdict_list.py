@@ -11,7 +11,7 @@ from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
 from wizard.desk.words import BEING_WORKED_OUT, lines, plain, verdict, wrapped
 
-TROUBLE = ("stop", "watch")
+TOLD_IN_FULL = ("stop", "watch")
 QUIET = ("not judged", "does not apply")
 """Verdicts that nothing is told of where there is little room."""
 
@@ -72,7 +72,11 @@ class VerdictList(Widget):
             before = Content.assemble("was ", verdict(was), ", now ") if was else Content("new: ")
             yield before + (head(finding, judged) if finding in self._told else told(finding, judged))
         for finding in judged.findings:
-            if finding.verdict in TROUBLE and finding.step in self._steps and finding not in (*changed, *self._told):
+            if (
+                finding.verdict in TOLD_IN_FULL
+                and finding.step in self._steps
+                and finding not in (*changed, *self._told)
+            ):
                 yield told(finding, judged)
 
     def _has_changed(self, finding: Finding) -> bool:
@@ -106,4 +110,4 @@ def head(finding: Finding, judged: Judged) -> Content:
 
 def told(finding: Finding, judged: Judged) -> Content:
     """The same with its reason; what is good needs none."""
-    return head(finding, judged) + plain(f". {finding.text}" if finding.verdict in TROUBLE else "")
+    return head(finding, judged) + plain(f". {finding.text}" if finding.verdict in TOLD_IN_FULL else "")
