@@ -15,6 +15,8 @@ from wizard.desk.words import BEING_WORKED_OUT, plain, sheet_verdict, verdict
 
 BAR = 10
 """Cells of the bar that says how far a sheet is."""
+LEAST_WITH_BAR = 76
+"""Columns. In fewer the title needs the room."""
 
 
 class TopLine(Widget):
@@ -45,7 +47,8 @@ class TopLine(Widget):
         whole = judged.whole or judged.verdict == "stop"
         told = sheet_verdict(judged) if whole else verdict(BEING_WORKED_OUT)
         done, wanted = answered(judged)
-        facts = Content.assemble("  ", self._bar(done, wanted), f" {done} of {wanted}  ", told)
+        progress = self._bar(done, wanted) if self.size.width >= LEAST_WITH_BAR else Content("")
+        facts = Content.assemble("  ", progress, f" {done} of {wanted}  ", told)
         room = self.size.width - len(facts) - len(state) - 2
         title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
         line = Content.assemble(title, facts)
