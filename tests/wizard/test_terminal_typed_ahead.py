@@ -1,4 +1,7 @@
-"""The whole sheet typed into a terminal as fast as it takes it: every answer lands in its own row."""
+"""What every build needs typed into a terminal as fast as it takes it: every answer lands in its own row.
+
+On the other steps, and without a terminal: screens/test_typed_ahead.py.
+"""
 
 import tomllib
 from pathlib import Path
@@ -11,12 +14,15 @@ from wizard.desk.pages import PAGES, REVIEW
 F8, CTRL_D = b"\x1b[19~", b"\x04"
 
 
-def test_every_step_typed_at_full_speed_is_saved_as_typed(tmp_path: Path) -> None:
+TYPED = PAGES[: REVIEW + 2]
+
+
+def test_steps_typed_at_full_speed_past_the_review_are_saved_as_typed(tmp_path: Path) -> None:
     path = tmp_path / "sheet.toml"
     path.write_text('sheet_version = 1\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
-    answers = {name: typed for page in PAGES for name, typed in in_sight(page).items()}
+    answers = {name: typed for page in TYPED for name, typed in in_sight(page).items()}
     keys = b""
-    for number, page in enumerate(PAGES):
+    for number, page in enumerate(TYPED):
         if number == REVIEW:
             keys += F8
         keys += CTRL_D if ASIDE & {*page.fields} else b""

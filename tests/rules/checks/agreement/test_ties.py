@@ -47,6 +47,7 @@ lower-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
+tie-rod-level: 360 | 350 370 | 349 371 |
 rack-travel-suits-arm: -100 | -50 -98 | -49 -3 -99 -300 | -2 -301
 lower-hinge-straddles: -100 | 136 70 | 137 69 |
 upper-hinge-straddles: -100 | 136 70 | 137 69 |
