@@ -1,7 +1,8 @@
 """What a sheet can offer for a question that is not answered: worked out, the same as another, or a start that fits."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from math import radians
 from typing import Any
 
 from rules.judging.judge import Judged, judge
@@ -10,7 +11,7 @@ from rules.judging.trade import trade
 from rules.judging.usual import usual_range
 from rules.measure.display import in_a_sentence, show
 from rules.measure.marks import TyreMark
-from rules.measure.quantity import INCH, KINDS
+from rules.measure.quantity import INCH, KINDS, Units
 from rules.measure.section_marks import read_section
 from rules.sheet import FIELDS
 from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, USED_AS
@@ -92,6 +93,26 @@ def _wheel_diameter(judged: Judged) -> Offer | None:
     return Offer(show(mark.rim_code * INCH, "mm", "inch"), "by the tyre") if isinstance(mark, TyreMark) else None
 
 
+ROUND: Mapping[tuple[str, Units], tuple[float, ...]] = {
+    ("mm", "inch"): (INCH / 4, INCH / 8, INCH / 16, INCH / 32),
+    ("mm", "metric"): (5.0, 1.0, 0.5),
+    ("rad", "inch"): (radians(1.0), radians(0.5)),
+    ("rad", "metric"): (radians(1.0), radians(0.5)),
+}
+"""Round figures a shop chooses in, in the inside unit, coarsest first."""
+
+
+def _round_figure(number: float, width: float, unit: str, units: Units) -> float:
+    """The nearest round one, in the coarsest step that leaves at least four in a range so wide.
+
+    >>> _round_figure(300.0, 300.0, "mm", "inch") / INCH, _round_figure(7.3, 10.0, "mm", "metric")
+    (11.75, 7.0)
+    """
+    steps = ROUND[unit, units]
+    step = next((step for step in steps if step * 4 <= width), steps[-1])
+    return round(number / step) * step
+
+
 TRIALS = 13
 """So many answers are tried over the usual range."""
 
@@ -117,7 +138,10 @@ def start_value(field_name: str, judged: Judged, with_answer: Callable[[str], An
     touched = set(trade().checks_touched_by(field_name))
     tried: list[tuple[int, int, int, str]] = []
     for place in range(TRIALS):
-        entry = show(low + (high - low) * place / (TRIALS - 1), unit, judged.shown_in)
+        number = _round_figure(low + (high - low) * place / (TRIALS - 1), high - low, unit, judged.shown_in)
+        if not low <= number <= high:
+            continue
+        entry = show(number, unit, judged.shown_in)
         found = judge(with_answer(entry), judged.shown_in, judged, light=True).findings
         verdicts = [each.verdict for each in found if each.check in touched]
         tried.append((verdicts.count("stop"), verdicts.count("watch"), abs(place - TRIALS // 2), entry))

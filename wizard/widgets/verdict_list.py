@@ -12,12 +12,10 @@ from rules.judging.judge import Finding, Judged
 from wizard.desk.words import BEING_WORKED_OUT, lines, plain, verdict, wrapped
 
 TOLD_IN_FULL = ("stop", "watch")
-QUIET = ("not judged", "does not apply")
-"""Verdicts that nothing is told of where there is little room."""
 
 
 class VerdictList(Widget):
-    """What has changed stays until another answer changes something."""
+    """What has changed for better or worse stays until another answer changes something; what turns good is counted."""
 
     MOST = 11
     """Lines; no higher in look.tcss."""
@@ -83,7 +81,7 @@ class VerdictList(Widget):
         judged = self._judged
         assert judged is not None
         now, was = word(finding, judged), self._before.get(finding.key, "not judged")
-        return now != was and now != BEING_WORKED_OUT != was and not {now, was} <= {*QUIET, "waiting"}
+        return now != was and now != BEING_WORKED_OUT != was and bool({now, was} & {*TOLD_IN_FULL})
 
 
 def _words(judged: Judged) -> dict[str, str]:
