@@ -145,4 +145,4 @@ def start_value(field_name: str, judged: Judged, with_answer: Callable[[str], An
         found = judge(with_answer(entry), judged.shown_in, judged, light=True).findings
         verdicts = [each.verdict for each in found if each.check in touched]
         tried.append((verdicts.count("stop"), verdicts.count("watch"), abs(place - TRIALS // 2), entry))
-    return min(tried)[-1]
+    return min(tried)[-1] if tried else None
