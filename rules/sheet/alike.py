@@ -23,6 +23,7 @@ def _same() -> Iterator[tuple[str, str]]:
     for arm in ("lower", "upper"):
         yield from ((f"arms.{arm}_rear_{key}", f"arms.{arm}_front_{key}") for key in ("from_centre", "height"))
     yield "spring.frame_end_ahead", "spring.arm_end_ahead"
+    yield "steering.tie_rod_inner_shank", "steering.tie_rod_outer_shank"
     yield "plate.bracket_thickness", "plate.thickness"
     yield "plate.bracket_hole_diameter", "plate.hole_diameter"
     yield from ((f"joint_angles.tie_rod_{end}_allowed", "joint_angles.upper_allowed") for end in ("outer", "inner"))
