@@ -32,7 +32,7 @@ def _height(label: str, more: str = "") -> Any:
 def _tube(label: str) -> Any:
     how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in."
     return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), usual=("20 mm", "60 mm"),
-               reading_error="0.5 mm")  # fmt: skip
+               reading_error="0.5 mm", mark="section")  # fmt: skip
 
 
 class ArmPivots(StepPart):
@@ -92,6 +92,7 @@ class Arms(ArmPivots, Step):
         "length",
         "Outside of the rod or its thickest sleeve. Until it is entered 25 mm stands in.",
         may_be_empty=True,
+        mark="section",
         between=("6 mm", "100 mm"),
         usual=("18 mm", "45 mm"),
         reading_error="0.5 mm",

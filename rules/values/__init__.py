@@ -45,6 +45,7 @@ from rules.values.strength import (
     links as strength_links,
 )
 from rules.values.wheel_end import (
+    as_found,
     cost,
     gaps,
     pivots,
@@ -60,6 +61,7 @@ MODULES = (
     wheel_stack,
     rotor,
     steering_axis,
+    as_found,
     pivots,
     gaps,
     self_centring,
