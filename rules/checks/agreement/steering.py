@@ -92,6 +92,41 @@ def arm_base(
 
 
 @check(
+    "{which}-tube-between-lugs",
+    step="arms",
+    title="{Which} arm's tube and the lugs",
+    limits=AtMost("1", 0.85),
+    good="the tube is up to {good} as thick as the lugs of its joint stand apart",
+    watch="thicker, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def tube_between_lugs(
+    which: str,
+    which_tube: Mm | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The arm swings between the lugs of its joint: a tube nearly as thick as they stand apart has to end well short of them."""
+    if which_tube is None or not which_ball_width or which_gap is None:
+        raise DoesNotApply("tube and joint are not both entered")
+    apart = which_ball_width + 2 * which_gap
+    figures = {"apart": (apart, "mm")}
+    text = "The {which} arm's tube is {which_tube} thick, and the lugs of its joint stand {apart} apart."
+    if limits.verdict(which_tube / apart) == "good":
+        return Judgement("good", text, figures=figures)
+    return odd(
+        f"{text} It ends well short of them, or it binds on them as the joint swings.",
+        f"arms.{which}_tube",
+        confirmed,
+        figures,
+    )
+
+
+@check(
     "shock-on-its-arm",
     step="spring",
     title="Shock's end on its arm",
