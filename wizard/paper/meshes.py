@@ -116,8 +116,11 @@ def _placed(mesh: Any, origin: Vector, x: Vector, y: Vector, z: Vector) -> Any:
 # Files
 
 
-def as_3mf(meshes: Mapping[str, Any], title: str) -> bytes:
-    """Bodies by name as a 3MF file (3MF Core Specification), unit millimetre. The same bodies give the same bytes."""
+def as_3mf(meshes: Mapping[str, Any], title: str, words: str = "") -> bytes:
+    """Bodies by name as a 3MF file (3MF Core Specification), unit millimetre. words: its description.
+
+    The same bodies give the same bytes.
+    """
     objects, items = [], []
     for number, (name, mesh) in enumerate(meshes.items(), 1):
         plain = mesh.to_mesh64()
@@ -133,7 +136,7 @@ def as_3mf(meshes: Mapping[str, Any], title: str) -> bytes:
     model = (
         '<?xml version="1.0" encoding="UTF-8"?><model unit="millimeter" xml:lang="en-GB" '
         'xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">'
-        f'<metadata name="Title">{escape(title)}</metadata>'
+        f'<metadata name="Title">{escape(title)}</metadata><metadata name="Description">{escape(words)}</metadata>'
         f"<resources>{''.join(objects)}</resources><build>{''.join(items)}</build></model>"
     )
     stream = io.BytesIO()
@@ -155,8 +158,8 @@ _RELATIONS = (
 )
 
 
-def as_stl(meshes: Iterable[Any]) -> bytes:
-    """All bodies as one binary STL file, in mm, which the format itself cannot say."""
+def as_stl(meshes: Iterable[Any], words: str = "") -> bytes:
+    """All bodies as one binary STL file, in mm, which the format itself cannot say. words: as much as its head holds."""
     triangles = []
     for mesh in meshes:
         plain = mesh.to_mesh64()
@@ -166,4 +169,5 @@ def as_stl(meshes: Iterable[Any]) -> bytes:
             square = cross(minus(b, a), minus(c, a))
             length = hypot(*square) or 1.0
             triangles.append(struct.pack("<12fH", *(part / length for part in square), *a, *b, *c, 0))
-    return b"upright, in mm".ljust(80) + struct.pack("<I", len(triangles)) + b"".join(triangles)
+    head = f"upright, in mm. {words}".encode("ascii", "replace")[:80].ljust(80)
+    return head + struct.pack("<I", len(triangles)) + b"".join(triangles)

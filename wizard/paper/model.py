@@ -7,9 +7,12 @@ from typing import Literal
 
 from rules.drawn.arrangement import PIECES
 from rules.drawn.corner_parts import parts_of
+from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from wizard.paper.meshes import as_3mf, as_stl, is_installed, mesh_of, mirrored
+from wizard.paper.stamp import stamp
+from wizard.paper.stops import stops
 
 ModelFile = Literal["3mf", "stl"]
 NOT_INSTALLED = "A model needs the library manifold3d, which is not installed: pip install 'buildsheet[model]'"
@@ -27,10 +30,11 @@ def model_files(judged: Judged, form: ModelFile = "3mf") -> dict[str, bytes]:
     if not is_installed():
         raise NotModelled(NOT_INSTALLED)
     left = {name: mesh_of(part.shapes) for name, part in parts.items()}
-    files = {}
+    files, words = {}, printable(" ".join([*stops(judged), stamp(judged)]))
     sides: tuple[Side, ...] = ("left", "right")
     for side in sides:
         meshes = left if side == "left" else {name: mirrored(mesh) for name, mesh in left.items()}
-        written = as_3mf(meshes, f"{judged.sheet.title}, {side.upper()}") if form == "3mf" else as_stl(meshes.values())
+        title = printable(f"{judged.sheet.title}, {side.upper()}")
+        written = as_3mf(meshes, title, words) if form == "3mf" else as_stl(meshes.values(), words)
         files[f"upright_{side}.{form}"] = written
     return files
