@@ -22,6 +22,9 @@ LENGTHS = (
     T("tie-rod-level", "Heights of the tie rod's ends", "steering.inner_height", "tie_rod_end_height", how="more",
       usual=(-10.0, 10.0), other_called="the height of the tie-rod end",
       why="a tie rod lies nearly level at ride height, as the arms do"),
+    T("tie-rod-across", "Tie rod's ends, ahead", "steering.inner_ahead", "tie_rod_end_ahead",
+      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the spindle",
+      why="a tie rod runs nearly straight across the car"),
     T("rack-travel-suits-arm", "Rack travel and steering arm", "steering.rack_travel", "tie_rod_end_ahead", how="size",
       usual=(0.5, 0.98), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
       why="to turn the wheels 20 to 45 deg the rod's end moves four to nine tenths of its arm"),
@@ -52,7 +55,7 @@ LENGTHS = (
     T("shock-across", "Shock's ends from the middle", "spring.frame_end_from_centre", "spring.arm_end_from_centre",
       usual=(0.56, 1.07), why="a shock leans inboard at its top, by a third at most"),
     T("shock-leans-along", "Lean of the shock along", "spring.arm_end_ahead", "spring.frame_end_ahead", how="more",
-      usual=(-120.0, 120.0), why="seen from the side a shock stands nearly upright"),
+      usual=(-60.0, 60.0), why="seen from the side a shock stands nearly upright"),
 )  # fmt: skip
 TIES = by_id(LENGTHS)
 
