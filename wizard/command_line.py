@@ -25,11 +25,16 @@ buildsheet checklist FILE [--markdown | --pdf] [--welder]
 buildsheet motion FILE           travel, lock, joint and gap tables for the alignment shop; --markdown | --pdf
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in; --as-is where the sheet says DO NOT CUT
+buildsheet fixture FILE          the fixture both uprights come from, with its check figures
+buildsheet model FILE            left and right upright as 3MF to turn on a screen or print as a dummy; --stl
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
+buildsheet fix FILE [CHECK]      changes that help, each tried on the whole sheet; --json
+buildsheet compare FILE FILE     two sheets: entries, figures and verdicts that differ; --json
 buildsheet room FILE             the room between all parts of the corner, least first; --json
 buildsheet explain FILE NAME     the working of a value, a check or a field
 buildsheet list fields|values|checks [--json]
-buildsheet list fields|report --schema   JSON Schema of a sheet's file, for editors, or of what check --json prints
+buildsheet list fields|report|fix|compare --schema   JSON Schema of a sheet's file, for editors, or of what check, fix
+                                 or compare prints with --json
 
 It informs a builder; it does not certify. Local rules, the inspector and licensed engineers decide."""
 
@@ -194,28 +199,31 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
     lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
     for finding in judged.findings:
         if finding.verdict in ("stop", "watch", "waiting"):
-            lines += _wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
+            lines += wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
             if finding.change:
-                lines += _wrapped(f"{'':<8}", f"To change: {finding.change}")
+                lines += wrapped(f"{'':<8}", f"To change: {finding.change}")
     for verdict in ("good", "not judged", "does not apply"):
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
-            lines += _wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
+            lines += wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
     if judged.asks_about:
-        lines += _wrapped("AS IT IS? ", f"{and_list(judged.asks_about)}. Confirm each in the wizard, or mend it.")
+        lines += wrapped("AS IT IS? ", f"{and_list(judged.asks_about)}. Confirm each in the wizard, or mend it.")
     if judged.sheet.confirmed:
-        lines += _wrapped("ASKED ABOUT, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
+        lines += wrapped("ASKED ABOUT, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
     if judged.missing:
-        lines += _wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
+        lines += wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
     for name in judged.sheet.unknown:
         near = nearest_key(name)
         meant = f"; did you mean {near}?" if near else "."
-        lines += _wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
-    lines += _wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
+        lines += wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
+    if any(finding.verdict in ("stop", "watch") for finding in judged.findings):
+        lines += wrapped("To mend: ", "`buildsheet fix` with this file looks for changes that help.")
+    lines += wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
     return lines
 
 
-def _wrapped(start: str, text: str) -> list[str]:
+def wrapped(start: str, text: str) -> list[str]:
+    """A text after its start, over lines of 96 columns."""
     import textwrap
 
     return textwrap.wrap(text, 96, initial_indent=start, subsequent_indent=" " * 8, break_on_hyphens=False)
@@ -271,13 +279,13 @@ def _list(given: list[str]) -> int:
         "checks": check_list,
     }
     parser = _parser("list")
-    parser.add_argument("what", choices=[*lists, "report"])
+    parser.add_argument("what", choices=[*lists, "report", "fix", "compare"])
     parser.add_argument("--json", action="store_true")
     parser.add_argument(
         "--schema", action="store_true", help="JSON Schema of a sheet's file (fields) or of check --json"
     )
     options = parser.parse_args(given)
-    if options.schema or options.what == "report":
+    if options.schema or options.what not in lists:
         return _schema(options.what, asked_for=options.schema)
     entries = lists[options.what]()
     if options.json:
@@ -289,12 +297,12 @@ def _list(given: list[str]) -> int:
 
 
 def _schema(what: str, *, asked_for: bool) -> int:
-    if not asked_for or what not in ("fields", "report"):
-        complain("there is a schema of fields and one of report: `buildsheet list report --schema`")
+    if not asked_for or what in ("values", "checks"):
+        complain("there is a schema of fields, report, fix and compare: `buildsheet list report --schema`")
         return UNREADABLE
-    from wizard.schemas import report_schema, sheet_schema
+    from wizard.schemas import SCHEMAS
 
-    print(json.dumps(sheet_schema() if what == "fields" else report_schema(), ensure_ascii=False, indent=2))
+    print(json.dumps(SCHEMAS[what](), ensure_ascii=False, indent=2))
     return NO_STOP
 
 
@@ -304,16 +312,16 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
         choices = f": {', '.join(entry['choices'])}" if entry["choices"] else ""
         bare = entry["bare_unit"]["inch"], entry["bare_unit"]["metric"]
         unit = f"; a bare number is {' or '.join(dict.fromkeys(bare))}" if any(bare) else ""
-        return [f"{entry['name']} ({entry['kind']}{choices}{unit}{empty})", *_wrapped("    ", entry["how"])]
+        return [f"{entry['name']} ({entry['kind']}{choices}{unit}{empty})", *wrapped("    ", entry["how"])]
     if what == "values":
         return [
             f"{entry['name']} ({entry['unit']})",
-            *_wrapped("    ", entry["meaning"]),
-            *_wrapped("    ", f"= {entry['formula']}"),
-            *_wrapped("    ", f"source: {entry['source']}"),
+            *wrapped("    ", entry["meaning"]),
+            *wrapped("    ", f"= {entry['formula']}"),
+            *wrapped("    ", f"source: {entry['source']}"),
         ]
     limits = [f"    {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word]]
-    source = _wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
+    source = wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
     return [f"{entry['id']} [{entry['step']}, {entry['group']}] {entry['title']}", *limits, *source]
 
 
@@ -335,10 +343,27 @@ def _room(given: list[str]) -> int:
     return run(given)
 
 
+def _fix(given: list[str]) -> int:
+    from wizard.fix_command import run
+
+    return run(given)
+
+
+def _compare(given: list[str]) -> int:
+    from wizard.compare_command import run
+
+    return run(given)
+
+
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
-    **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
+    **{
+        name: partial(_paper, name)
+        for name in ("checklist", "motion", "drawing", "cut", "fixture", "model", "handover")
+    },
+    "fix": _fix,
+    "compare": _compare,
     "room": _room,
     "explain": _explain,
     "list": _list,

@@ -3,6 +3,7 @@
 pydantic is slow to load, so only the commands that print a schema import this module.
 """
 
+from collections.abc import Callable
 from typing import Annotated, Any
 
 from pydantic import BaseModel, ConfigDict, Field, TypeAdapter
@@ -83,6 +84,110 @@ class Report(_Closed):
     ]
 
 
+class ChangedEntry(_Closed):
+    """One entry changed."""
+
+    name: Annotated[str, Field(description="The field, `pivots.castor`.")]
+    now: Annotated[str, Field(description="What stands there; empty where nothing does.")]
+    to: Annotated[str, Field(description="What to enter, exactly so.")]
+
+
+class MovedVerdict(_Closed):
+    """A finding that another verdict comes of."""
+
+    key: Annotated[str, Field(description="The check, and what about it.")]
+    title: str
+    before: Annotated[Verdict, Field(description="good also where there was no such finding.")]
+    after: Annotated[Verdict, Field(description="stop as before: further from good.")]
+
+
+class Change(_Closed):
+    """A change, and what comes of it on this sheet."""
+
+    entries: list[ChangedEntry]
+    before: Verdict
+    after: Verdict
+    then: Annotated[str, Field(description="What the check says afterwards.")]
+    better: list[MovedVerdict]
+    worse: list[MovedVerdict]
+    stops: Annotated[list[MovedVerdict], Field(description="New stops; a change that is offered brings none.")]
+    unjudged: Annotated[list[str], Field(description="Titles of checks that could not judge any more.")]
+    bought: Annotated[list[str], Field(description="Parts that have to be bought for it.")]
+
+
+class Fixed(_Closed):
+    """What was found for one finding."""
+
+    check: str
+    about: str
+    title: str
+    verdict: Verdict
+    text: str
+    changes: Annotated[list[Change], Field(description="Offers, the best first; each was tried on the whole sheet.")]
+    tried: Annotated[list[str], Field(description="Fields that were moved.")]
+    nearest: Annotated[Change | None, Field(description="What came nearest, where there is no offer.")]
+    measure: Annotated[list[str], Field(description="Fields to measure, where only that makes it better.")]
+
+
+class Fix(_Closed):
+    """One sheet, with changes that help."""
+
+    file: str
+    title: str
+    verdict: SheetVerdict
+    findings: list[Fixed]
+
+
+def fix_schema() -> dict[str, Any]:
+    """What `buildsheet fix --json` prints."""
+    return {"$schema": DRAFT, "title": "buildsheet fix --json"} | TypeAdapter(Fix).json_schema()
+
+
+class ComparedSheet(_Closed):
+    """One of the two sheets."""
+
+    file: str
+    title: str
+    verdict: SheetVerdict
+    scope: str
+
+
+class Difference(_Closed):
+    """An entry or a figure that differs, as text in the first sheet's units."""
+
+    name: str
+    title: str
+    one: Annotated[str, Field(description="In the first sheet; empty where there is none, or why there is no figure.")]
+    other: str
+    change: Annotated[float | None, Field(description="Of a figure: the second less the first, in `unit`.")]
+    unit: str
+
+
+class TurnedVerdict(_Closed):
+    """A verdict that differs."""
+
+    key: str
+    title: str
+    one: Verdict
+    other: Verdict
+    one_text: str
+    other_text: str
+
+
+class Compared(_Closed):
+    """Two sheets, and what differs."""
+
+    sheets: list[ComparedSheet]
+    entries: list[Difference]
+    figures: list[Difference]
+    verdicts: list[TurnedVerdict]
+
+
+def compare_schema() -> dict[str, Any]:
+    """What `buildsheet compare --json` prints."""
+    return {"$schema": DRAFT, "title": "buildsheet compare --json"} | TypeAdapter(Compared).json_schema()
+
+
 def report_schema() -> dict[str, Any]:
     """What `buildsheet check --json` prints: an array, an object for each file."""
     return {"$schema": DRAFT, "title": "buildsheet check --json"} | TypeAdapter(list[Report]).json_schema()
@@ -142,3 +247,9 @@ def _form(asked: AskedField) -> dict[str, Any]:
     if asked.kind == "price":
         return {"type": ["string", "number"]}
     return {"type": "string", "maxLength": LONGEST_TEXT}
+
+
+SCHEMAS: dict[str, Callable[[], dict[str, Any]]] = {
+    "fields": sheet_schema, "report": report_schema, "fix": fix_schema, "compare": compare_schema,
+}  # fmt: skip
+"""By what `buildsheet list` calls it."""

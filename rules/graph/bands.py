@@ -107,6 +107,10 @@ class AtLeast(Limits):
         """
         return at_least(number, self.good, self.watch)
 
+    def in_hand(self, number: float) -> float:
+        """How far inside good, in the limits' unit; minus outside."""
+        return number - self.good
+
     def figures(self) -> dict[str, str]:
         """good and watch, and the check's own."""
         return _figures(self.unit, {"good": self.good, "watch": self.watch}) | Limits.figures(self)
@@ -140,6 +144,10 @@ class AtMost(Limits):
         'stop'
         """
         return at_most(number, self.good, self.watch)
+
+    def in_hand(self, number: float) -> float:
+        """How far inside good, in the limits' unit; minus outside."""
+        return self.good - number
 
     def figures(self) -> dict[str, str]:
         """good and watch, and the check's own."""
@@ -178,6 +186,10 @@ class Between(Limits):
         if within(number, self.low, self.high):
             return "good"
         return "watch" if within(number, self.least, self.most) else "stop"
+
+    def in_hand(self, number: float) -> float:
+        """How far inside good, in the limits' unit; minus outside."""
+        return min(number - self.low, self.high - number)
 
     def figures(self) -> dict[str, str]:
         """usual: low to high; low, high, least and most by themselves; and the check's own."""

@@ -92,7 +92,6 @@ class Graph:
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
         self._heavy = {name for name, node in self.values.items() if node.note.heavy}
-        self._heavy |= {name for name, node in self.checks.items() if self._heavy_to_mend(node)}
 
     def in_role(self, role: str) -> tuple[str, ...]:
         """The names of every value of a role, in the order they are declared."""
@@ -117,14 +116,6 @@ class Graph:
     def checks_touched_by(self, field_name: str) -> tuple[str, ...]:
         """The checks that an answer to this field can change."""
         return tuple(name for name in self.checks if field_name in self._needs[name])
-
-    def _heavy_to_mend(self, check: Node) -> bool:
-        """Whether a search for what would mend a check's verdict works out something heavy again and again."""
-        return any(
-            changed in self._needs_set[name]
-            for name in self._needs_set[check.name] & self._heavy
-            for changed in check.note.try_changing
-        )
 
     def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
         """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
@@ -160,20 +151,30 @@ class Graph:
 
         Only what depends on that field is worked out again. The result is good until the next call.
         """
+        with_answers = self.what_if_all(worked, (field_name,), *names)
+        return lambda answer: with_answers({field_name: answer})
+
+    def what_if_all(
+        self, worked: Worked, field_names: Iterable[str], *names: str
+    ) -> Callable[[Mapping[str, Any]], Worked]:
+        """The same with other answers to some fields at once, by name."""
+        changed = frozenset(field_names)
         chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
-        again = [self.values[need] for need in chain if need in self.values and field_name in self._needs[need]]
+        again = [
+            self.values[need] for need in chain if need in self.values and not changed.isdisjoint(self._needs_set[need])
+        ]
         stale_names = [node.name for node in again] + [name for name in names if name in self.checks]
         trial = worked.copy()
 
-        def with_answer(answer: Any) -> Worked:
-            trial.known[field_name] = answer
+        def with_answers(answers: Mapping[str, Any]) -> Worked:
+            trial.known.update(answers)
             for stale in stale_names:
                 trial.forget(stale)
             for node in again:
                 self._work_out_one(node, trial)
             return trial
 
-        return with_answer
+        return with_answers
 
     def ask_check(self, node: Node, worked: Worked) -> Judgement | None:
         """Run one check; the worst of its judgements. None when it waits, does not apply or broke: see `ask_each`."""

@@ -12,7 +12,6 @@ from rules.graph.results import WORST_FIRST, Group, Judgement, Reason, SheetVerd
 from rules.graph.worked import Worked
 from rules.judging.moved_most import moved_most
 from rules.judging.reader import Name, answer, name
-from rules.judging.remedy import remedies
 from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show
@@ -88,17 +87,25 @@ class Judged:
         return not self.worked.put_off
 
 
-def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = None, *, light: bool = False) -> Judged:
+def judge(
+    sheet: Sheet,
+    shown_in: Units | None = None,
+    before: Judged | None = None,
+    *,
+    light: bool = False,
+    advice: bool = True,
+) -> Judged:
     """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
 
     before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
     light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
     better than unfinished. What is kept or printed is never judged so.
+    advice: False leaves out which answer moves a finding most, for a sheet that is only tried.
     """
     graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
     if before is None or before.shown_in != units:
         worked = graph.work_out(known, light=light)
-        findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units)]
+        findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units, advice)]
     else:
         worked, touched = graph.work_again(before.worked, known, light=light)
         found_before: dict[str, list[Finding]] = {}
@@ -108,7 +115,7 @@ def judge(sheet: Sheet, shown_in: Units | None = None, before: Judged | None = N
             found
             for name, node in graph.checks.items()
             for found in (
-                _findings(graph, node, worked, units)
+                _findings(graph, node, worked, units, advice)
                 if name in touched or name not in found_before
                 else found_before[name]
             )
@@ -154,12 +161,16 @@ def _verdict(sheet: Sheet, missing: tuple[str, ...], findings: Iterable[Finding]
     return "watch" if verdicts & {"watch", "waiting"} else "good"
 
 
-def _findings(graph: Graph, node: Node, worked: Worked, units: Units) -> list[Finding]:
-    """What one check says: one finding, or one for each thing it judges."""
+def _findings(graph: Graph, node: Node, worked: Worked, units: Units, advice: bool) -> list[Finding]:
+    """What one check says: one finding, or one for each thing it judges. Only of the first is told what moves it most."""
     note: CheckNote = node.note
     judgements = graph.ask_each(node, worked)
     if judgements:
-        return [_judged(graph, node, judgement, worked, units) for judgement in judgements]
+        first, *rest = judgements
+        return [
+            _judged(graph, node, first, worked, units, advice),
+            *(_judged(graph, node, judgement, worked, units, False) for judgement in rest),
+        ]
     waits: tuple[str, ...] = ()
     verdict: Verdict
     if node.name in worked.broken:
@@ -200,34 +211,38 @@ def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str
     asked = asked or [name for name in graph.fields_of(node.name) if graph.fields[name].step == node.note.step]
     entered = [name for name in asked if name in worked.known]
     change = why.change or (f"Check {and_list(entered)}." if entered else "Check the entries it rests on.")
-    if offers := remedies(graph, node, worked, units):
-        change = f"{change} Would be {node.note.best} with {'; or with '.join(offers)}."
     return f"{_sentence(reason(why, units))}.", change
 
 
-def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Finding:
+def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units, advice: bool) -> Finding:
     """One judgement as a finding. It rests on the estimates of what it names, or of all its check takes."""
     note: CheckNote = node.note
     names = judgement.rests_on or (node.name,)
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
-    verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units)
+    verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units, advice)
     title = f"{note.title}: {judgement.about}" if judgement.about else note.title
     found = _found(node, title, verdict, text, change, (), estimated)
     return replace(found, asks_about=judgement.asks_about, about=judgement.about)
 
 
 def _in_words(
-    graph: Graph, node: Node, judgement: Judgement, worked: Worked, estimated: tuple[str, ...], units: Units
+    graph: Graph,
+    node: Node,
+    judgement: Judgement,
+    worked: Worked,
+    estimated: tuple[str, ...],
+    units: Units,
+    advice: bool,
 ) -> tuple[Verdict, str, str]:
     """The judgement's sentences with every figure filled in; capped at `watch` when it rests on an estimate."""
     figures = _figures(graph, node, judgement, worked, units)
     verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
     best: Verdict = node.note.best
     if verdict in ("stop", "watch") and verdict != best:
-        if judgement.again:
+        if advice and judgement.again:
             change = f"{change} {moved_most(graph, judgement, worked, units)}".strip()
-        elif node.note.try_changing and (offers := remedies(graph, node, worked, units)):
-            change = f"{change} Would be {best} with {'; or with '.join(offers)}."
+        if not change and node.note.try_changing:
+            change = f"What can be changed for it: {and_list(node.note.try_changing)}."
     if estimated:
         verdict = "watch" if verdict == "good" else verdict
         text = f"{text} This rests on an estimate."

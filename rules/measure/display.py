@@ -16,6 +16,7 @@ _IN_INCH_SHEETS = {
     "MPa": ("psi", INCH**2 / POUND_FORCE),
     "m/s": ("mph", 1 / 0.44704),
     "N m": ("lbf ft", 1 / (POUND_FORCE * 0.3048)),
+    "N/mm": ("lbf/in", INCH / POUND_FORCE),
     "°C": ("°F", 1.8),
 }
 _IN_METRIC_SHEETS = {"m/s": ("km/h", 3.6)}

@@ -122,6 +122,13 @@ KINDS: dict[str, Kind] = {
             },
         ),
         _kind(
+            "spring rate", "N/mm", ("lbf/in",), ("N/mm",), ("250 lbf/in", "45 N/mm"),
+            {
+                **dict.fromkeys(("n/mm", "kn/m"), 1.0), "n/m": 0.001, "kg/mm": GRAVITY, "kgf/mm": GRAVITY,
+                **dict.fromkeys(("lbf/in", "lb/in", "lbs/in", "lbf/inch", "lb/inch", "lbs/inch", '#/in'), POUND_FORCE / INCH),
+            },
+        ),
+        _kind(
             "percent", "share", ("%",), ("%",), ("65 %", "65 %"),
             {"%": 0.01, "percent": 0.01, "percentage": 0.01},
         ),

@@ -22,6 +22,9 @@ Kg = Annotated[float, Unit("kg")]
 Newton = Annotated[float, Unit("N")]
 MPa = Annotated[float, Unit("MPa")]
 NewtonMetre = Annotated[float, Unit("N m")]
+NewtonPerMm = Annotated[float, Unit("N/mm")]
+PerMinute = Annotated[float, Unit("per min")]
+"""How often a thing swings in a minute."""
 MetrePerSecond = Annotated[float, Unit("m/s")]
 Share = Annotated[float, Unit("share")]
 """A part of a whole: 0.65 is 65 %."""
@@ -32,6 +35,20 @@ Price = Annotated[float, Unit("price")]
 
 SYMBOLS = frozenset(
     get_args(kind)[1].symbol
-    for kind in (Mm, Rad, Kg, Newton, MPa, NewtonMetre, MetrePerSecond, Share, Ratio, Celsius, Price)
+    for kind in (
+        Mm,
+        Rad,
+        Kg,
+        Newton,
+        MPa,
+        NewtonMetre,
+        NewtonPerMm,
+        PerMinute,
+        MetrePerSecond,
+        Share,
+        Ratio,
+        Celsius,
+        Price,
+    )
 )
 """Every unit's symbol: what tells a number from a word, a mark or a table."""

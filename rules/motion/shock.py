@@ -30,5 +30,14 @@ def shock_length(front: FrontEnd, shock: Shock, travel: float) -> float:
 
 def shock_ratio(front: FrontEnd, shock: Shock) -> float:
     """How far the shock closes for each mm the wheel rises from ride height; minus where it opens. Raises CannotReach."""
-    change = shock_length(front, shock, -NEAR_RIDE) - shock_length(front, shock, NEAR_RIDE)
+    return shock_ratio_at(front, shock, 0.0)
+
+
+def shock_ratio_at(front: FrontEnd, shock: Shock, travel: float) -> float:
+    """The same at a travel of the wheel, mm, up positive. Raises CannotReach.
+
+    >>> round(shock_ratio_at(parallel_arms(), shock_half_way(), 0.0), 5)
+    0.46816
+    """
+    change = shock_length(front, shock, travel - NEAR_RIDE) - shock_length(front, shock, travel + NEAR_RIDE)
     return change / (2 * NEAR_RIDE)

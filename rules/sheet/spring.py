@@ -3,7 +3,7 @@
 from typing import Any
 
 from rules.graph.asking import Step, ask
-from rules.measure.units import Mm
+from rules.measure.units import Mm, NewtonPerMm
 from rules.sheet.arms import ACROSS, AHEAD, ALONG, FROM_CENTRE, HEIGHT, UP
 
 
@@ -35,6 +35,24 @@ class Spring(Step):
     shock_longest: Mm = ask(
         "Shock open", "length", "Eye to eye, fully open.",
         may_be_empty=True, between=("80 mm", "2000 mm"), usual=("350 mm", "1200 mm"), reading_error="1 mm",
+    )  # fmt: skip
+    rate: NewtonPerMm = ask(
+        "Spring rate", "spring rate", "Stamped on the spring, or weighed: load over how far it is squeezed.",
+        may_be_empty=True, between=("2 N/mm", "500 N/mm"), usual=("8 N/mm", "150 N/mm"), reading_error="1 N/mm",
+    )  # fmt: skip
+    preload: Mm = ask(
+        "Spring squeezed, shock open", "length",
+        "How much shorter than free the spring stands with the shock fully open. 0 where it is just held; minus where it hangs "
+        "loose.",
+        may_be_empty=True, between=("-100 mm", "200 mm"), usual=("0 mm", "75 mm"), reading_error="2 mm",
+    )  # fmt: skip
+    free_length: Mm = ask(
+        "Spring free", "length", "On the bench, nothing on it.",
+        may_be_empty=True, between=("50 mm", "1000 mm"), usual=("150 mm", "460 mm"), reading_error="1 mm",
+    )  # fmt: skip
+    solid_length: Mm = ask(
+        "Spring solid", "length", "Coils touching: from its maker, or turns of wire times the wire's thickness.",
+        may_be_empty=True, between=("20 mm", "800 mm"), usual=("50 mm", "230 mm"), reading_error="2 mm",
     )  # fmt: skip
     shock_diameter: Mm = ask(
         "Shock diameter", "length",

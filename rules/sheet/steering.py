@@ -3,10 +3,12 @@
 from typing import Literal
 
 from rules.graph.asking import Step, StepPart, ask
+from rules.measure.marks import Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.kinds import LinkageKind
 
 ArmPoints = Literal["ahead", "behind"]
+RackMoves = Literal["left", "right"]
 StoppedBy = Literal["upright or arm", "rack", "steering box", "nothing"]
 
 
@@ -146,7 +148,40 @@ class RodMover(StepPart):
     )
 
 
-class Steering(TieRodEnd, RodMover, Step):
+class TieRodThreads(StepPart):
+    """The tie rod's two ends and what is screwed in of them, for the length of its tube."""
+
+    tie_rod_outer_shank: Mm = ask(
+        "Outer end, ball to end of thread",
+        "length",
+        "From the middle of the outer joint to the very end of its thread.",
+        may_be_empty=True,
+        between=("10 mm", "300 mm"),
+        usual=("35 mm", "130 mm"),
+        reading_error="1 mm",
+    )
+    tie_rod_inner_shank: Mm = ask(
+        "Inner end, ball to end of thread",
+        "length",
+        "From the middle of the inner joint to the very end of its thread. A rack's own rod is often long.",
+        may_be_empty=True,
+        between=("10 mm", "600 mm"),
+        usual=("35 mm", "350 mm"),
+        reading_error="1 mm",
+    )
+    tie_rod_threads_in: Mm = ask(
+        "Thread screwed in, each end",
+        "length",
+        "How much of each end's thread is to stand in the tube, toe set. The tube's cut length follows.",
+        may_be_empty=True,
+        between=("3 mm", "150 mm"),
+        usual=("14 mm", "60 mm"),
+        reading_error="1 mm",
+    )
+    tie_rod_thread: Thread = ask("Tie rod's thread", "thread", "Of its ends; with a thread gauge.", may_be_empty=True)
+
+
+class Steering(TieRodEnd, RodMover, TieRodThreads, Step):
     """Steering arm and linkage, wheels straight ahead at ride height. A sheet is finished without any of it."""
 
     name = "steering"
@@ -165,6 +200,13 @@ class Steering(TieRodEnd, RodMover, Step):
         "Lock is stopped by",
         "choice",
         "What touches first at full lock: a stop on upright or arm, the rack's own end, the steering box, or nothing.",
+        may_be_empty=True,
+    )
+    rack_moves: RackMoves = ask(
+        "Turned left, rack moves",
+        "choice",
+        "Turn the steering wheel, or the pinion as it will be joined to it, as for a left turn: which way across the car rack "
+        "or relay rod moves, seen from the driver's seat. A rack turned round or upside down moves the other way.",
         may_be_empty=True,
     )
     travel_per_turn: Mm = ask(

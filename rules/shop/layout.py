@@ -73,6 +73,16 @@ PLACES = (
     LayoutFigure("mount-bolts-up-down", "Hub bolts, up and down", name("hub.mount_height"), toleranced=False, off="hub"),
 )  # fmt: skip
 
+CUT = (
+    LayoutFigure("tie-rod", "Tie rod, joint to joint", name("tie_rod_length")),
+    LayoutFigure("tie-rod-tube", "Tie rod's tube, cut length", name("tie_rod_tube_cut")),
+    LayoutFigure("lower-front-leg", "Lower arm front leg, pivots", name("lower_front_leg")),
+    LayoutFigure("lower-rear-leg", "Lower arm rear leg, pivots", name("lower_rear_leg")),
+    LayoutFigure("upper-front-leg", "Upper arm front leg, pivots", name("upper_front_leg")),
+    LayoutFigure("upper-rear-leg", "Upper arm rear leg, pivots", name("upper_rear_leg")),
+)
+"""Cut lengths, where they are known."""
+
 GAPS = (
     ("caliper-barrel-gap", "Caliper to barrel", name("caliper_barrel_gap"), check_id("caliper-clears-barrel")),
     ("caliper-spoke-gap", "Caliper to spokes", name("caliper_spoke_gap"), check_id("caliper-clears-spokes")),
@@ -117,6 +127,9 @@ def layout(judged: Judged) -> Iterator[ChecklistLine]:
     )
     for place in PLACES:
         yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
+    for place in CUT:
+        if is_known(judged.worked.known, place.value):
+            yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
     count, thread = (shown(wanted, judged) or BLANK for wanted in (_HUB_BOLTS, _HUB_BOLT_THREAD))
     yield ChecklistLine(
         "layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do"

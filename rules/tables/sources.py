@@ -354,6 +354,7 @@ SHIGLEY_MISCHKE = Source(
     "Shigley and Mischke 5th ed.", "Shigley and Mischke", "Mechanical Engineering Design", "5th ed.", "a quotation",
     "handbook",
 )  # fmt: skip
+TABOREK = Source("Taborek", "Taborek", "Mechanics of Vehicles", "edition not recorded", "memory", "handbook")
 TIMOSHENKO = Source(
     "Timoshenko and Woinowsky-Krieger", "Timoshenko and Woinowsky-Krieger", "Theory of Plates and Shells",
     "edition not recorded", "memory", "handbook",

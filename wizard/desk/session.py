@@ -12,6 +12,7 @@ from rules.measure.display import other
 from rules.measure.quantity import EntryError, Units
 from rules.sheet import FIELDS, Sheet, read_sheet
 from rules.sheet.confirmed import CONFIRMED
+from wizard.desk.history import History
 from wizard.desk.pages import ASKED
 from wizard.files import sheet_file
 from wizard.files.saving import complete_document
@@ -45,8 +46,11 @@ class Session:
         self.trouble: str | None = None
         self.saved_at: float | None = None
         self.chosen_units: Units | None = None
+        self.history = History()
         self._judged: Judged | None = None
         self._take(file)
+        self.opened: Sheet = self.sheet
+        """The sheet as it was when it was opened."""
 
     def _take(self, file: SheetFile) -> None:
         self.file = file
@@ -114,24 +118,71 @@ class Session:
         """Put an entry as typed; empty or None takes it away. Everything is judged again."""
         if isinstance(entry, str) and ASKED[name].several_lines:
             entry = entry.replace(LINE_BREAK, "\n")
-        step, _, key = name.rpartition(".")
+        before = self._entries()
         if name == "units" and entry in ("inch", "metric"):
             self._name_units_of_bare_numbers()
+        self._set(name, entry)
+        self._noted(before)
+
+    def put_all(self, entries: Mapping[str, object]) -> None:
+        """Put several entries at once, as one step."""
+        before = self._entries()
+        for name, entry in entries.items():
+            self._set(name, entry)
+        self._noted(before)
+        self.history.rest()
+
+    def _set(self, name: str, entry: object) -> None:
+        step, _, key = name.rpartition(".")
         table = self._table(step) if step else self.document
         if entry is None or (isinstance(entry, str) and not entry.strip()):
             table.pop(key, None)
         else:
             table[key] = entry
+
+    def _noted(self, before: Mapping[str, object]) -> None:
+        self.history.note(before, self._entries())
         self.unsaved = True
         self.look_again()
 
+    def _entries(self) -> dict[str, object]:
+        """Every answer as it stands, and every yes to an unusual one, by dotted name."""
+        asked = {name: entry for name in ASKED if (entry := self.entry(name)) is not None}
+        held = self.document.get(CONFIRMED)
+        yes = held.items() if isinstance(held, Mapping) else ()
+        return asked | {f"{CONFIRMED} {name}": entry for name, entry in yes}
+
+    def undo(self) -> tuple[str, ...]:
+        """Take back the last step. The entries changed; none where there is nothing to undo."""
+        change = self.history.undo()
+        return self._go_to(change.before) if change else ()
+
+    def redo(self) -> tuple[str, ...]:
+        """Do again what was undone last. The entries changed; none where there is nothing to do again."""
+        change = self.history.redo()
+        return self._go_to(change.after) if change else ()
+
+    def _go_to(self, entries: Mapping[str, object]) -> tuple[str, ...]:
+        for name, entry in entries.items():
+            table, _, confirmed = name.partition(" ")
+            if not confirmed:
+                self._set(name, entry)
+            elif entry is None:
+                self._table(table).pop(confirmed, None)
+            else:
+                self._table(table)[confirmed] = entry
+        self.unsaved = True
+        self.look_again()
+        return tuple(dict.fromkeys(name.partition(" ")[2] or name for name in entries))
+
     def confirm(self, name: str) -> None:
         """Say yes to an unusual answer as it stands. The yes goes when the answer changes."""
+        before = self._entries()
         entry, unit = self.entry(name), ASKED[name].bare_unit(self.units) if self.units else ""
         bare = isinstance(entry, int | float) or _read(ASKED[name], entry, None) is None
         self._table(CONFIRMED)[name] = f"{entry} {unit}" if bare and unit else entry
-        self.unsaved = True
-        self.look_again()
+        self._noted(before)
+        self.history.rest()
 
     def _table(self, step: str) -> dict[str, object]:
         table = self.document.get(step)
@@ -235,7 +286,10 @@ class Session:
 
     def take_theirs(self) -> None:
         """Go on with what is on disk instead. Raises CannotRead."""
+        before = self._entries()
         self._take(self.disk.read(self.path))
+        self.history.note(before, self._entries())
+        self.history.rest()
         self.trouble = None
 
 

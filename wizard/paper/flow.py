@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from rules.judging.judge import Judged
-from wizard.paper.pdf import POINT, WORDS, Area, Document, PaperPage, line_height, text_width, wrap
+from wizard.paper.pdf import POINT, WORDS, Area, Document, PaperPage, check_bars, line_height, text_width, wrap
 from wizard.paper.stops import stop_band
 
 HEADING = 12.0
@@ -68,15 +68,16 @@ class Flow:
         """
         widths = [share * self.area.width / sum(shares) for share in shares]
         self.y -= 1.0
-        self._table_row(widths, heading, 0.0, bold=True)
+        self.row(widths, heading, 0.0, bold=True)
         for row in rows:
             if self.room < max(_row_height(widths, row), least):
                 self.turn_page()
                 self.y -= 1.0
-                self._table_row(widths, heading, 0.0, bold=True)
-            self._table_row(widths, row, least)
+                self.row(widths, heading, 0.0, bold=True)
+            self.row(widths, row, least)
 
-    def _table_row(self, widths: Sequence[float], row: Sequence[object], least: float, bold: bool = False) -> None:
+    def row(self, widths: Sequence[float], row: Sequence[object], least: float = 0.0, bold: bool = False) -> None:
+        """One ruled row, its columns so many mm wide and itself at least `least` mm high, at this place of the page."""
         bottom = self.y - max(_row_height(widths, row, bold), least)
         x = self.area.left
         for width, cell in zip(widths, row, strict=True):
@@ -84,6 +85,16 @@ class Flow:
             self.page.paragraph((x + _PADDING, self.y - _PADDING), width - 2 * _PADDING, cell, WORDS, bold)
             x += width
         self.y = bottom
+
+
+class BarredFlow(Flow):
+    """Running words on pages with check bars."""
+
+    def turn_page(self) -> None:
+        """Go on at the top of a new page."""
+        super().turn_page()
+        self.area = check_bars(self.page, self.area).less(left=2, top=1)
+        self.y = self.area.top
 
 
 def _row_height(widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:

@@ -14,15 +14,17 @@ from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
-from wizard.widgets.verdict_list import tally
+from wizard.widgets.verdict_list import TOLD_IN_FULL, tally
 
 
-class FindingsScreen(Screen[str | None]):
-    """Closes with the name of the entry to go to, or None."""
+class FindingsScreen(Screen["str | tuple[str, ...] | None"]):
+    """Closes with the name of the entry to go to, with those that were changed, or None."""
 
     KEYS: ClassVar[tuple[Key, ...]] = (
         Key("escape,f2", "back", "back", "back"),
         Key("enter", "go", "go to the entry the verdict rests on", "go to the entry", told=True),
+        Key("c", "changes", "changes that help, each tried on the whole sheet", "changes that help"),
+        Key("b", "before", "what differs from the sheet as it was opened", "before and after"),
         Key("f5,e", "explain", "explain this verdict", "explain"),
         Key("f6", "units", "show inches or millimetres", "units"),
     )
@@ -59,6 +61,25 @@ class FindingsScreen(Screen[str | None]):
         from wizard.screens.explain import ExplainScreen
 
         self.app.push_screen(ExplainScreen(self._session.judged, check_of(self._session, self.query_one(Items).at)))
+
+    def action_changes(self) -> None:
+        """Look for changes that help the verdict under the cursor."""
+        from wizard.screens.changes import ChangesScreen
+
+        at = self.query_one(Items).at
+        finding = next((found for found in self._session.judged.findings if found.key == at), None)
+        if finding is not None and finding.verdict in TOLD_IN_FULL:
+            self.app.push_screen(ChangesScreen(self._session, finding), self._changed)
+
+    def _changed(self, names: tuple[str, ...] | None) -> None:
+        if names:
+            self.dismiss(names)
+
+    def action_before(self) -> None:
+        """What differs from the sheet as it was opened."""
+        from wizard.screens.compare import compare_screen
+
+        self.app.push_screen(compare_screen(self._session))
 
     def action_units(self) -> None:
         """The other units, here and on the sheet."""

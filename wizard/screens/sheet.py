@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING, Any, ClassVar, cast
 from textual import events
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
-from textual.screen import Screen
 from textual.timer import Timer
 from textual.widgets import Static
 
@@ -16,6 +15,7 @@ from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
 from wizard.desk.session import Session
 from wizard.desk.words import plain
 from wizard.files.sheet_file import ChangedOnDisk
+from wizard.screens.goes_back import REDO, UNDO, GoesBack
 from wizard.widgets.form import FormPage
 from wizard.widgets.lines import KeyLine, TopLine
 from wizard.widgets.step_list import StepChosen, StepList, StepStrip
@@ -31,13 +31,13 @@ PICTURE = Key("f3", "picture", "the picture, full screen", "picture")
 FIND = Key("ctrl+f", "find", "find a step or an entry by part of its name", "find", first=True)
 STEP_BACK = Key("f7,ctrl+b", "turn_by(-1)", "step back; no answer is lost", "step")
 STEP_ON = Key("f8,ctrl+n", "turn_by(1)", "next step; no answer is lost")
-MOTION = Key("f12,ctrl+y", "motion", "both wheels through travel and lock", "motion")
+MOTION = Key("f12", "motion", "both wheels through travel and lock", "motion")
 REST = 0.2
 """Seconds without a key after which what is heavy is worked out. Nobody types the next digit much later than that."""
 MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
-class SheetScreen(Screen[None]):
+class SheetScreen(GoesBack):
     """One sheet being filled in."""
 
     KEYS: ClassVar[tuple[Key, ...]] = (
@@ -56,6 +56,8 @@ class SheetScreen(Screen[None]):
         Key("f10", "room", "room between all parts, least first"),
         MOTION,
         Key("ctrl+l", "checklist", "the fabrication checklist, to tick off"),
+        UNDO,
+        REDO,
         Key("ctrl+s", "save", "save now; it also saves after each entry"),
         Key("ctrl+o", "app.start", "open another sheet"),
     )
@@ -151,7 +153,7 @@ class SheetScreen(Screen[None]):
             steps.show(judged, self.number)
         self.query_one(VerdictList).show(judged)
         trouble = self.query_one("#trouble", Static)
-        notes = [self.session.trouble or "", house_of(self).note]
+        notes = [self.session.trouble or "", house_of(self).note, self.told]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
             trouble.update(plain("  ".join(note for note in notes if note)))
             trouble.set_class(any(notes), "shown")
@@ -163,7 +165,11 @@ class SheetScreen(Screen[None]):
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
             judged = self.session.judged_so_far
-            cast(Any, picture).show(judged.worked.known, judged.shown_in)
+            cast(Any, picture).show(judged.worked.known, judged.shown_in, self._open_entry)
+
+    @property
+    def _open_entry(self) -> str:
+        return self._page.current if isinstance(self._page, FormPage) else ""
 
     def _wait_for_rest(self, *, owed: bool) -> None:
         """Begin to wait anew, if anything is owed then."""
@@ -193,6 +199,7 @@ class SheetScreen(Screen[None]):
 
     def on_form_page_left(self) -> None:
         """Save as soon as an entry is done; of a burst of keys, as soon as the last has been dealt with."""
+        self.session.history.rest()
         self._save_owed = True
         if not house_of(self).more_typed:
             self.save()
@@ -206,13 +213,13 @@ class SheetScreen(Screen[None]):
 
     async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
-        await self._turn_to(self.number + 1, at_top=True)
+        await self.turn_to(self.number + 1, at_top=True)
 
     async def make_way(self, key: events.Key) -> None:
         """Before a key is handed on: the next answer does not go into one whose Enter was refused."""
         page = self.page
         if isinstance(page, FormPage) and page.begins_the_next(key) and not page.go_on():
-            await self._turn_to(self.number + 1, at_top=True)
+            await self.turn_to(self.number + 1, at_top=True)
 
     def on_step_chosen(self, event: StepChosen) -> None:
         """A click on a step opens it."""
@@ -224,9 +231,9 @@ class SheetScreen(Screen[None]):
         anew: what stands in the open page's entries is of the past and must not get into the sheet.
         at_top: with the cursor in the first entry, as somebody who goes on typing expects.
         """
-        self.call_later(self._turn_to, number, name, anew=anew, at_top=at_top)
+        self.call_later(self.turn_to, number, name, anew=anew, at_top=at_top)
 
-    async def _turn_to(self, number: int, name: str = "", *, anew: bool = False, at_top: bool = False) -> None:
+    async def turn_to(self, number: int, name: str = "", *, anew: bool = False, at_top: bool = False) -> None:
         number = max(0, min(len(PAGES) - 1, number))
         if not anew:
             self.flush()
@@ -312,8 +319,10 @@ class SheetScreen(Screen[None]):
 
         self.app.push_screen(FindingsScreen(self.session), self._jump)
 
-    def _jump(self, name: str | None) -> None:
-        if name and name in ASKED:
+    def _jump(self, name: "str | tuple[str, ...] | None") -> None:
+        if isinstance(name, tuple):
+            self.applied(name)
+        elif name and name in ASKED:
             self.go_to(name)
         elif name:
             self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
@@ -322,7 +331,7 @@ class SheetScreen(Screen[None]):
         """The picture, full screen."""
         from wizard.screens.picture import PictureScreen
 
-        self.app.push_screen(PictureScreen(self.session))
+        self.app.push_screen(PictureScreen(self.session, self._open_entry))
 
     def action_find(self) -> None:
         """Find a step or an entry by part of its name."""

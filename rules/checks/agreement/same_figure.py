@@ -26,6 +26,7 @@ OFTEN_ALIKE = frozenset(
         ("arms.lower_tube", "arms.upper_tube"),
         ("arms.upper_tube", "arms.tie_rod_tube"),
         ("spring.arm_end_ahead", "spring.frame_end_ahead"),
+        ("steering.tie_rod_outer_shank", "steering.tie_rod_inner_shank"),
         ("upright.section_above", "upright.section_below"),
         ("loads.braking", "loads.cornering"),
         ("loads.landing", "loads.rock"),

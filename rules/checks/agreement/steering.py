@@ -50,6 +50,10 @@ LENGTHS = (
       usual=(1.25, 1.75), never=(1.0, 2.0), why="its rod moves in its own body, so it opens to less than twice its length"),
     T("shock-leans-in", "Lean of the shock across", "spring.arm_end_from_centre", "spring.frame_end_from_centre", how="more",
       usual=(-40.0, 400.0), why="a shock leans inboard at its top"),
+    T("spring-solid-and-free", "Spring solid and free", "spring.solid_length", "spring.free_length",
+      usual=(0.27, 0.52), never=(0.1, 1.0), why="a spring's coils touch at about four tenths of its free length"),
+    T("outer-shank-and-reach", "Outer tie-rod end", "steering.tie_rod_outer_shank", "steering.tie_rod_end_reach",
+      usual=(2.0, 3.9), why="its thread ends two to four times as far from the ball as its housing reaches"),
     T("shock-rises", "Heights of the shock's ends", "spring.frame_end_height", "spring.arm_end_height",
       usual=(1.8, 3.5), why="a shock's top stands two to three times as high as its foot"),
     T("shock-across", "Shock's ends from the middle", "spring.frame_end_from_centre", "spring.arm_end_from_centre",
@@ -95,6 +99,41 @@ def arm_base(
     if verdict == "watch":
         return odd(text, f"arms.{which}_rear_ahead", confirmed, figures)
     return Judgement("stop", f"{text} Braking would tear it out.", "Set the inner pivots further apart.", figures)
+
+
+@check(
+    "{which}-tube-between-lugs",
+    step="arms",
+    title="{Which} arm's tube and the lugs",
+    limits=AtMost("1", 0.85),
+    good="the tube is up to {good} as thick as the lugs of its joint stand apart",
+    watch="thicker, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def tube_between_lugs(
+    which: str,
+    which_tube: Mm | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The arm swings between the lugs of its joint: a tube nearly as thick as they stand apart has to end well short of them."""
+    if which_tube is None or not which_ball_width or which_gap is None:
+        raise DoesNotApply("tube and joint are not both entered")
+    apart = which_ball_width + 2 * which_gap
+    figures = {"apart": (apart, "mm")}
+    text = "The {which} arm's tube is {which_tube} thick, and the lugs of its joint stand {apart} apart."
+    if limits.verdict(which_tube / apart) == "good":
+        return Judgement("good", text, figures=figures)
+    return odd(
+        f"{text} It ends well short of them, or it binds on them as the joint swings.",
+        f"arms.{which}_tube",
+        confirmed,
+        figures,
+    )
 
 
 @check(

@@ -135,3 +135,23 @@ def speed_symbol_agrees(speed_symbol: str | None, smallest: TyreMark | None, lar
         return Judgement("good", f"The speed symbol {speed_symbol} is the one in the size mark.")
     text = f"The speed symbol entered is {speed_symbol}; the size marks carry {' and '.join(marked)}."
     return Judgement("stop", text, "Read the sidewall again, and leave the entry empty where the mark carries it.")
+
+
+@check(
+    "tyre-for-a-car",
+    step="tyre",
+    title="Tyres for a wheel that steers",
+    good="neither mark is a trailer tyre's",
+    stop="one begins with ST",
+    source=sources.COMMON_PRACTICE.saying(
+        "ST in a size mark is for trailers only: made to follow, not to steer or brake a car"
+    ),
+    grade="common practice",
+)
+def tyre_for_a_car(smallest: TyreMark, largest: TyreMark) -> Judgement:
+    """The letters before the size: P and LT are car and light-truck tyres, ST is a trailer's."""
+    trailer = sorted({mark.text for mark in (smallest, largest) if mark.text.upper().startswith("ST")})
+    if not trailer:
+        return Judgement("good", "Neither size mark is a trailer tyre's.")
+    text = f"{' and '.join(trailer)}: ST stands for a trailer's tyre, which is not made to steer or to take a car's side force."
+    return Judgement("stop", text, "A P or LT tyre, or one without letters before its size.")

@@ -16,8 +16,6 @@ from rules.values.wheel_end.gaps import CHECKED_GAP
 
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
-TRACED = 1
-"""Findings for which the answer that moves them most is looked for: each takes the working of every answer again."""
 SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" for band in BANDS))
 OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast]] = {
     frozenset(("rim", "caliper")): ("caliper_barrel_gap", CLEAR),
@@ -55,7 +53,7 @@ def room(
         own = ", but for {own} that a check of their own speaks for" if corner_room.near else ""
         return (Judgement("good", f"All {{judged}} pairs of parts have room{own}.{still}", figures=figures),)
     worst_first = sorted(near, key=lambda pair: (pair.verdict != "stop", pair.gap or 0.0))
-    return tuple(_judgement(pair, number < TRACED) for number, pair in enumerate(worst_first[:SPEAKS_OF]))
+    return tuple(map(_judgement, worst_first[:SPEAKS_OF]))
 
 
 def _found_already(pair: BetweenTwo, checked_gaps: Mapping[str, float]) -> bool:
@@ -66,7 +64,7 @@ def _found_already(pair: BetweenTwo, checked_gaps: Mapping[str, float]) -> bool:
     return WORST_FIRST.index(limits.verdict(checked_gaps[name])) <= WORST_FIRST.index(pair.verdict)
 
 
-def _judgement(pair: BetweenTwo, traced: bool) -> Judgement:
+def _judgement(pair: BetweenTwo) -> Judgement:
     one, other = (part.name for part in pair.parts)
     gap, wanted = pair.gap or 0.0, pair.band.limits.good
     words, figures = where(pair)
@@ -79,9 +77,7 @@ def _judgement(pair: BetweenTwo, traced: bool) -> Judgement:
     change = (
         f"{{short}} more room is wanted: {other} {way(pair)}." if gap >= 0 else "At least {short} more room is wanted."
     )
-    again = None
-    if traced:
-        again = again_of(pair.one, pair.other, pair.travel, pair.lock)
+    again = again_of(pair.one, pair.other, pair.travel, pair.lock)
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_ride")
     return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 

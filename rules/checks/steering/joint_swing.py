@@ -77,7 +77,6 @@ def outer_pivot_swings(
     which_allowed: Rad,
     which_joint_angles: Angles,
     which_bolt: OuterPivotBolt,
-    which_joint_set: Rad,
     which_best_set: Rad | None,
     limits: AtLeast,
 ) -> Judgement:
@@ -85,12 +84,8 @@ def outer_pivot_swings(
     changes, figures = _wrong_bolt(limits, which_joint_angles, which_allowed, which_bolt, "along the steering axis")
     left = getattr(which_best_set, "least", which_joint_angle)
     if which_best_set is not None and reaches(which_joint_angle - left, WORTH_CLOCKING):
-        turn = which_best_set - which_joint_set
-        outboard_end = "its outboard end higher" if turn > 0 else "its outboard end lower"
-        top = "its top further inboard" if turn > 0 else "its top further outboard"
-        way = outboard_end if which_bolt == "across the car" else top
-        changes.append(f"Clock its housing {{turn}} from where it is, {way}: it then needs {{left}}.")
-        figures |= {"turn": (abs(turn), "rad"), "left": (left, "rad")}
+        changes.append("Clocked as it is best for its own swing it needs {left}.")
+        figures["left"] = (left, "rad")
     return _swings(limits, "The {which} joint", which_joint_angle, which_allowed, changes, figures)
 
 

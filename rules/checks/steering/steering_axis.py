@@ -62,13 +62,13 @@ def ground_offset_usual(ground_offset: Mm, limits: Between) -> Judgement:
         side = "outboard" if ground_offset < 0 else "inboard"
         text = f"The axis meets the ground {{distance}} {side} of the tyre's centre plane."
         return Judgement("good", text, figures=figures)
-    change = "More backspacing, more inclination, or pivots further out in the wheel."
+    change = "Wheel offset and the pivots' place in the wheel decide it."
     if ground_offset < 0:
         figures = {"outboard": (-ground_offset, "mm")}
         text = (
             "The axis meets the ground {outboard} outboard of the tyre's centre plane: the wheel toes in when braked."
         )
-        return Judgement(verdict, text, "Less inclination, less backspacing, or pivots further in.", figures)
+        return Judgement(verdict, text, change, figures)
     if verdict == "watch":
         return Judgement(
             verdict, "Ground offset is {ground_offset}: expect kickback, heavy steering and tramlining.", change

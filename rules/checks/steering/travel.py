@@ -88,9 +88,7 @@ def bump_steer(
     toe_in_bump: Mm,
     steering_linkage: SteeringLinkage,
     use: Use,
-    best_inner_from_centre: Mm | None,
-    best_inner_height: Mm | None,
-    best_bump_toe: Mm | None,
+    bump_toe_alone: Mm | None,
     limits: Limits,
 ) -> Judgement:
     """How far the wheels steer themselves over bumps, both moving alike; toe of both together across the treads."""
@@ -112,8 +110,8 @@ def bump_steer(
         text += "."
     if verdict == "stop":
         text += " The car steers itself over bumps: dangerous at speed."
-    if steering_linkage.inner is None:
-        text += " With one rod across, a wheel that rises alone is steered by far more; that is not in this figure."
+    if steering_linkage.inner is None and bump_toe_alone is not None:
+        text += " A wheel that travels alone, the other held straight at ride height, is steered by {bump_toe_alone} of toe."
     if verdict == "good":
         return Judgement("good", text)
     if usual == "good":
@@ -122,14 +120,9 @@ def bump_steer(
             "in or out; where opposite ways, up or down. Or less travel."
         )
         return Judgement(verdict, text, change, figures)
-    change = "Raise or lower the tie rod's outer end with shims, and measure toe at 25 mm (1 in) steps."
-    if best_bump_toe is not None and best_bump_toe < bump_toe and best_inner_from_centre is not None:
-        beyond = " beyond the centre line" if best_inner_from_centre < 0 else " from the centre line"
-        figures["from_centre"] = (abs(best_inner_from_centre), "mm")
-        change = (
-            f"Put the tie rod's inner pivot {{from_centre}}{beyond} and {{best_inner_height}} above ground, as far "
-            f"ahead as now: that leaves {{best_bump_toe}}. {change}"
-        )
+    change = (
+        "Another place of the tie rod's ends; shims under the outer one to try it, toe measured at 25 mm (1 in) steps."
+    )
     return Judgement(verdict, text, change, figures)
 
 
@@ -156,7 +149,7 @@ def bump_steer_turned(bump_toe_turned: Mm, design_tyre_diameter: Mm, limits: AtM
     return Judgement(
         "watch",
         f"{text}: in a turn over rough ground the wheel pulls.",
-        "Put bump steer with the wheels straight right first. Then less inclination, or less lock.",
+        "Put bump steer with the wheels straight right first. Then inclination and lock decide it.",
         figures,
     )
 
@@ -184,7 +177,7 @@ def camber_change(
     return Judgement(
         "watch",
         f"{text}. More than {{most}} wears the tyres' edges and tugs at the wheel.",
-        "A longer upper arm, or its inner pivot higher so that the arms lie more alike.",
+        "How long the arms are and how high their inner pivots lie decides it.",
         figures | {"most": (limits.good, "rad")},
     )
 

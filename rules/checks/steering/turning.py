@@ -7,14 +7,15 @@ from math import inf, radians
 from rules.checks.steering.returns import RETURN, RETURN_SOURCES, RETURNS_WORDS, returns
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import Judgement, Waits
+from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.closeness import more_than, reaches, within
 from rules.measure.units import Mm, NewtonMetre, Rad, Ratio, Share
+from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import LinkageKind
 from rules.motion.place_words import turned, where
 from rules.motion.sweep import Sweep, Worst
 from rules.motion.turning import LockTable, Reach
-from rules.sheet.steering import StoppedBy
+from rules.sheet.steering import RackMoves, StoppedBy
 from rules.tables import sources
 from rules.values.steering.turning import TURN
 
@@ -57,8 +58,11 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     stop="less than {least}: the outer wheel turns more",
     source=sources.OWN.saying("-20, 40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
 )
-def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
+def steering_sense(
+    ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, tie_rod_end_ahead: Mm, limits: Between
+) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
+    behind = tie_rod_end_ahead < 0
     figures = {"turned": (min(TURN, full_lock_inner), "rad")}
     verdict = limits.verdict(ackermann_share)
     if verdict == "stop":
@@ -66,7 +70,7 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
             verdict,
             "Turned {turned}, the outer wheel turns more than the inner one: reversed, so the wheels fight each other in "
             "every bend. Uprights swapped side to side, or turned upside down, do this.",
-            "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
+            f"Put the tie-rod end {'inboard' if behind else 'outboard'} of the steering axis.",
             figures,
         )
     text = (
@@ -85,9 +89,9 @@ def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio 
         side = "behind" if arm_aim > 0 else "ahead of"
         text += f"; the arms aim at a place {{aim}} of the wheelbase {side} the front axle"
     if ackermann_share < limits.low:
-        change = "Aim the arms nearer to the rear axle: tie-rod ends behind the front axle further in, ahead of it further out."
+        change = f"Aim the arms nearer to the rear axle: their ends further {'in' if behind else 'out'}."
         return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", change, figures)
-    change = "Aim the arms further back: tie-rod ends behind the front axle further out, ahead of it further in."
+    change = f"Aim the arms further back: their ends further {'out' if behind else 'in'}."
     return Judgement(verdict, f"{text}. The inner tyre is dragged round.", change, figures)
 
 
@@ -120,6 +124,58 @@ def steering_arm_sense(steering_arm_lean: Rad, limits: AtLeast) -> Judgement:
 
 
 @check(
+    "rack-way",
+    step="steering",
+    title="Turned left, the car goes left",
+    good="rack or relay rod moves the way a left turn needs",
+    stop="it moves the other way",
+    source=sources.GEOMETRY.saying("the linkage as entered, moved"),
+)
+def rack_way(steered_front: FrontEnd, rack_moves: RackMoves | None) -> Judgement:
+    """Whether the pinion moves the rack the way that turns the wheels as the steering wheel is turned."""
+    if steered_front.linkage is None or steered_front.linkage.how == "one rod across":
+        raise DoesNotApply("one rod across has no rack")
+    if rack_moves is None:
+        raise NotJudged("which way the rack moves when turned left is not entered", "steering.rack_moves")
+    needed = "left" if steered_front.full > 0 else "right"
+    if rack_moves == needed:
+        return Judgement("good", f"For a left turn the rack must move to the {needed}, and it does.")
+    return Judgement(
+        "stop",
+        f"For a left turn the rack must move to the {needed}, and it moves to the {rack_moves}: turned left, the car goes "
+        "right. A rack turned round, or one made for the other side of the axle, does this.",
+        "Turn the rack over so that its pinion lies on its other side, or put rack and steering arms on the other side of "
+        "the axle.",
+    )
+
+
+@check(
+    "tie-rod-threads",
+    step="steering",
+    title="Tie rod's threads screwed in",
+    limits=AtLeast("1", 1.5, 1.0),
+    good="{good} diameters or more at each end",
+    watch="down to {watch}",
+    stop="less than {watch}",
+    source=sources.COMMON_PRACTICE.saying(
+        "one to one and a half diameters in steel; more where it is screwed into aluminium"
+    ),
+)
+def tie_rod_threads(tie_rod_threads_share: Ratio, tie_rod_tube_cut: Mm | None, limits: AtLeast) -> Judgement:
+    """Whether enough thread holds each end of the tie rod."""
+    verdict = limits.verdict(tie_rod_threads_share)
+    text = "Each end is screwed in {tie_rod_threads_share} diameters of its thread"
+    if tie_rod_tube_cut is not None and not more_than(tie_rod_tube_cut, 0.0):
+        return Judgement(
+            "stop", "The two ends alone are longer than the tie rod: no tube goes between them.", "Shorter ends."
+        )
+    if verdict == "good":
+        return Judgement(verdict, f"{text}.")
+    return Judgement(verdict, f"{text}; {{wanted}} are wanted.", "Screw them in further: a shorter gap, a longer tube.",
+                     {"wanted": (limits.good, "1")})  # fmt: skip
+
+
+@check(
     "ackermann-error",
     step="steering",
     title="Outer wheel's error over the lock",
@@ -131,28 +187,20 @@ def steering_arm_sense(steering_arm_lean: Rad, limits: AtLeast) -> Judgement:
 def ackermann_error_small(
     lock_table: LockTable,
     ackermann_error: Rad,
-    best_tie_rod_ahead: Mm | None,
-    best_tie_rod_inboard: Mm | None,
     best_ackermann_largest: Rad | None,
     limits: AtMost,
 ) -> Judgement:
-    """How far the outer wheel is from rolling true, where it is worst; and the arm of this length that does best."""
+    """How far the outer wheel is from rolling true, where it is worst; and whether another lean of the arm does better."""
     error = abs(ackermann_error)
     figures = {"inner": (lock_table.worst.inner, "rad"), "error": (error, "rad")}
     text = "With the inner wheel at {inner} the outer one is {error} off the angle the bend asks for, at worst"
     verdict = limits.verdict(error)
     if verdict == "good":
         return Judgement("good", f"{text}.", figures=figures)
-    change = "No angle of an arm this long does better: a longer arm, or the inner tie-rod ends moved fore or aft."
-    if best_tie_rod_ahead is not None and best_tie_rod_inboard is not None and best_ackermann_largest is not None:
-        left = abs(best_ackermann_largest)
-        if not reaches(left, error):
-            figures |= {"left": (left, "rad"), "place": (abs(best_tie_rod_ahead), "mm")}
-            side = "ahead of" if best_tie_rod_ahead > 0 else "behind"
-            change = (
-                f"Best with an arm this long: tie-rod end {{place}} {side} the spindle and {{best_tie_rod_inboard}} inboard "
-                "of the hub face; that leaves {left}. See that it clears rotor and wheel."
-            )
+    change = "No lean of an arm this long does better: its length, or the inner tie-rod ends moved fore or aft."
+    if best_ackermann_largest is not None and not reaches(left := abs(best_ackermann_largest), error):
+        figures["left"] = (left, "rad")
+        change = "An arm this long that leans otherwise leaves {left} at best, rotor and wheel not counted."
     return Judgement(verdict, f"{text}; it scrubs there.", change, figures)
 
 

@@ -8,6 +8,7 @@ from collections.abc import Callable
 from rules.judging.judge import Judged
 from rules.judging.reader import absent, name, still_needed
 from rules.shop.cautions import ALWAYS
+from rules.shop.motion_sheet.lengths import driving_section, lengths_section
 from rules.shop.motion_sheet.lock import castor_section, lock_section
 from rules.shop.motion_sheet.return_to_straight import return_section
 from rules.shop.motion_sheet.room import gaps_section, joints_section
@@ -36,12 +37,14 @@ def is_known(judged: Judged) -> bool:
 def sections(judged: Judged) -> tuple[SheetTable, ...]:
     """Every table in the order the work is done, in the units the sheet is judged in."""
     makers: tuple[tuple[str, Callable[..., SheetTable | None]], ...] = (
+        ("Lengths to cut", lengths_section),
         ("Travel, wheel straight ahead", travel_section),
         ("Lock at ride height", lock_section),
         ("Return to straight", return_section),
         ("Castor by turning, on turn plates", castor_section),
         ("Joints: angle needed against angle allowed", joints_section),
         ("Least gaps over all travel and lock", gaps_section),
+        ("Steering wheel and spring", driving_section),
         ("Alignment, as set", set_up_section),
     )
     return tuple(_section(judged, *maker) for maker in makers)

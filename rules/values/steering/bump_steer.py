@@ -5,9 +5,9 @@ from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.place_words import place
-from rules.motion.points import CannotReach
+from rules.motion.points import CannotReach, mirrored
 from rules.motion.sweep import Sweep, spread
-from rules.motion.travel import InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
+from rules.motion.travel import SLIDE, InnerPivot, best_inner_pivot, from_inner_pivot, least_steering, toe
 from rules.tables import sources
 from rules.values.steering.motion import EXACT
 
@@ -122,6 +122,44 @@ def bump_toe_turned(
     return toe(
         design_tyre_diameter, max(_steer_spread(moving_front, travels, lock) for lock in (HALF_LOCK, -HALF_LOCK))
     )
+
+
+@value(
+    "travel",
+    formula="2 x design tyre diameter x sin(largest - least angle of a wheel that travels as bump toe is looked at), while "
+    "the other stands straight at ride height; one rod across only",
+    source=EXACT,
+    heavy=True,
+)
+def bump_toe_alone(
+    moving_front: FrontEnd,
+    travel_reached: Sweep,
+    steering_linkage: SteeringLinkage,
+    droop_travel: Mm,
+    bump_travel: Mm,
+    design_tyre_diameter: Mm,
+) -> Mm:
+    """Bump steer of a wheel that travels alone, one rod across, mm as bump_toe is told: the rod's other end stands still.
+
+    The other wheel is held as by the steering box: a rod from its arm is a tie rod from a fixed inner end. Level arms of 300 mm
+    and a rod of 1200 mm from arm to arm, 60 mm up: the arm's end goes in by 6.0612, the rod's own end by 1200 - root(1200^2 -
+    60^2) = 1.501; what is left, 4.560 mm, turns an arm of some 130 mm by 0.035 rad, 56 mm on 800 mm of tyre, both wheels' worth.
+
+    >>> front = parallel_arms()
+    >>> across = SteeringLinkage("one rod across", None, -800.0, stop=0.5)
+    >>> moving = front.steered(front.upright, across)
+    >>> 50.0 < bump_toe_alone(moving, parallel_sweep(), across, 60.0, 60.0, 800.0) < 60.0
+    True
+    """
+    if steering_linkage.inner is not None:
+        raise DoesNotApply("each wheel has a tie rod of its own, so it is steered alike whether one travels or both")
+    end = moving_front.upright.tie_rod_end
+    assert end is not None
+    other = SteeringLinkage(
+        "rack", mirrored(end, steering_linkage.centre_line), steering_linkage.centre_line, travel=SLIDE
+    )
+    alone = moving_front.steered(moving_front.upright, other)
+    return toe(design_tyre_diameter, _steer_spread(alone, _looked_at(droop_travel, bump_travel)))
 
 
 FIT = (

@@ -140,6 +140,23 @@ def track_change(hung_front: FrontEnd, travel_reached: Sweep) -> Mm:
     return largest_change(travel_reached, lambda pose: pose.contact[1], hung_front.straight(0.0))
 
 
+@value(
+    "travel",
+    formula="smallest distance in the travel from the contact forward to where the steering axis meets the ground",
+    source=EXACT,
+)
+def least_trail(hung_front: FrontEnd, travel_reached: Sweep) -> Mm:
+    """Smallest mechanical trail anywhere in the travel, mm, and where.
+
+    The axis leans 25 back in 250 and keeps its lean; 20 ahead at 300 up, it meets the ground 50 ahead.
+
+    >>> round(least_trail(parallel_arms(), parallel_sweep()), 6)
+    50.0
+    """
+    _needs_side_view(hung_front)
+    return lowest(travel_reached, lambda pose: pose.landing[0] - pose.contact[0])
+
+
 def _instant_centre(front: FrontEnd) -> tuple[float, float]:
     assert front.arms is not None
     found = instant_centre(front.arms, front.straight(0.0))

@@ -97,12 +97,13 @@ def test_a_heavy_value_no_answer_touched_is_taken_over_and_not_put_off() -> None
     assert (worked.known["on_slow"], worked.known["can_do_without"]) == (21.0, 26.0)
 
 
-def test_a_check_that_would_search_through_a_heavy_value_is_put_off_though_the_value_is_known() -> None:
+def test_a_check_on_what_is_known_is_asked_at_once_whatever_it_names_as_worth_changing() -> None:
     planted_graph = graph()
     before = planted_graph.work_out({"wheel.width": 10.0, "wheel.depth": 5.0})
     worked, _ = planted_graph.work_again(before, {"wheel.width": 10.0, "wheel.depth": 6.0}, light=True)
-    assert planted_graph.ask_check(planted_graph.checks["to-mend"], worked) is None
-    assert "to-mend" in worked.put_off and "slow" in worked.known
+    judgement = planted_graph.ask_check(planted_graph.checks["to-mend"], worked)
+    assert judgement is not None and judgement.verdict == "good"  # 2 x 10 against 3 x 6
+    assert ASKED == [10.0]
 
 
 def test_an_answer_that_is_not_for_this_build_is_found_when_it_is_worked_out() -> None:

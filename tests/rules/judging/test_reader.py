@@ -33,7 +33,7 @@ HOME = Path(rules.__file__).parents[1]
 OUTPUTS = sorted(
     path for room in ("rules/drawn", "rules/shop", "rules/judging", "wizard") for path in (HOME / room).rglob("*.py")
 )
-WALKS_THE_GRAPH = {"judge.py", "explain.py", "report.py", "remedy.py"}
+WALKS_THE_GRAPH = {"judge.py", "explain.py", "report.py"}
 """Of `rules/judging`: these look at every field, value and check alike, by the names the graph itself gives."""
 DOOR = {"name", "check_id"}
 

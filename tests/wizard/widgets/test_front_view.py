@@ -6,6 +6,9 @@ from collections.abc import Awaitable, Callable, Mapping
 import pytest
 from textual.app import App, ComposeResult
 
+from rules.judging.judge import judge
+from rules.sheet import read_sheet
+from sample_sheets import document
 from tests.support.one_wheel import EVERYTHING, TYRES
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing
 from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
@@ -210,3 +213,49 @@ def test_what_changes_after_showing_is_not_seen_until_shown() -> None:
         assert shown(view) != before
 
     in_app(view, act)
+
+
+@pytest.mark.parametrize(
+    ("field", "words"),
+    [
+        ("wheel.offset", "from the front"),
+        ("steering.tie_rod_ahead", "from above"),
+        ("pivots.castor", "from outside"),
+        ("plate.width", "from the front"),
+    ],
+)
+def test_the_view_suits_the_open_entry(field: str, words: str) -> None:
+    """The plate's own view waits for the plate's own answers."""
+    view = FrontView()
+
+    async def act(app: App[None]) -> None:
+        view.show(EVERYTHING, "metric", field)
+        assert words in shown(view)
+        view.view = "side"
+        assert "from outside" in shown(view)
+
+    in_app(view, act, size=(90, 40))
+
+
+def test_the_part_of_the_open_entry_is_lit() -> None:
+    view = FrontView()
+
+    def lit() -> bool:
+        return any(run.filled == "lit" for row in view.rows() for run in row)
+
+    async def act(app: App[None]) -> None:
+        view.show(EVERYTHING, "metric", "wheel.barrel_inside_diameter")
+        assert lit()
+        view.show(EVERYTHING, "metric", "job.notes")
+        assert not lit()
+
+    in_app(view, act, size=(90, 40))
+
+
+@pytest.mark.parametrize(("width", "height"), [(36, 20), (60, 24), (100, 40)])
+def test_a_clash_is_told_under_the_picture_at_every_size(width: int, height: int) -> None:
+    known = judge(read_sheet(document("wrong_bargain_wheels"))).worked.known
+    rows = front_rows(known, width, height, "braille", True, figure)
+    told = [run.text.strip() for row in rows for run in row if run.part == "clash" and run.text.isascii()]
+    assert "rotor ring and lower joint housing: " in " ".join(told)
+    assert len(rows) == height

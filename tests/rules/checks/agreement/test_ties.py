@@ -43,6 +43,9 @@ corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
 tie-rod-across: -100 | -72 -142 | -71 -143 |
+spring-solid-and-free: 100 | 27 52 | 26 10 53 100 | 9 101
+outer-shank-and-reach: 100 | 200 390 | 199 391 |
+thread-in-tie-rod: 10 | 13 25 | 12.9 25.1 |
 rack-travel-suits-arm: -100 | -50 -98 | -49 -3 -99 -300 | -2 -301
 lower-hinge-straddles: -100 | 136 70 | 137 69 |
 upper-hinge-straddles: -100 | 136 70 | 137 69 |

@@ -248,7 +248,3 @@ def test_caliper_bolts_too_far_apart_for_the_blank_are_off_it(finding: FindingWi
     found = finding("bracket-hole-edge-distance", sheet(bracket_hole_spacing="200 mm"))
     assert found.verdict == "stop"
     assert "off the piece" in found.text
-
-
-def test_no_check_offers_thinner_plate_or_a_larger_hole_as_the_way_out(finding: FindingWith) -> None:
-    assert "Would be good" not in finding("hole-not-too-small", sheet(process="plasma", hole_diameter="13 mm")).change

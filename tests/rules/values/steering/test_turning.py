@@ -442,7 +442,7 @@ def test_with_arms_entered_the_tie_rod_is_looked_at_through_the_travel(judged: J
     ],
 )  # fmt: skip
 def test_steering_sense(share: float, verdict: str) -> None:
-    assert steering_sense(share, FULL, 0.7).verdict == verdict
+    assert steering_sense(share, FULL, 0.7, -120.0).verdict == verdict
 
 
 @pytest.mark.parametrize(
@@ -475,14 +475,16 @@ def test_a_reversed_arm_is_known_from_the_arm_alone(finding: FindingOf, ahead: s
 
 
 def test_steering_sense_says_what_to_move() -> None:
-    little = steering_sense(0.1, FULL, -1.5)
-    assert "further in, ahead of it further out" in little.change and "ahead of the front axle" in little.text
-    much = steering_sense(1.5, FULL, 0.4)
-    assert "further out, ahead of it further in" in much.change and "behind the front axle" in much.text
-    assert "aim at" not in steering_sense(0.1, FULL, 70.0).text  # all but straight fore and aft
-    assert "aim at" not in steering_sense(0.1, FULL, None).text
-    assert steering_sense(0.5, radians(12), None).figures["turned"] == (radians(12), "rad")
-    assert steering_sense(0.5, radians(32), None).figures["turned"] == (radians(20), "rad")
+    little = steering_sense(0.1, FULL, -1.5, -120.0)
+    assert "their ends further in." in little.change and "ahead of the front axle" in little.text
+    much = steering_sense(1.5, FULL, 0.4, -120.0)
+    assert "their ends further out." in much.change and "behind the front axle" in much.text
+    ahead = steering_sense(0.1, FULL, 0.4, 120.0), steering_sense(1.5, FULL, 0.4, 120.0)
+    assert "further out." in ahead[0].change and "further in." in ahead[1].change
+    assert "aim at" not in steering_sense(0.1, FULL, 70.0, -120.0).text  # all but straight fore and aft
+    assert "aim at" not in steering_sense(0.1, FULL, None, -120.0).text
+    assert steering_sense(0.5, radians(12), None, -120.0).figures["turned"] == (radians(12), "rad")
+    assert steering_sense(0.5, radians(32), None, -120.0).figures["turned"] == (radians(20), "rad")
 
 
 @pytest.mark.parametrize(("inboard", "verdict"), [("136 mm", "good"), ("104 mm", "watch"), ("40 mm", "stop")])
@@ -507,26 +509,24 @@ def table(error: float) -> LockTable:
 )
 def test_ackermann_error(error: float, verdict: str) -> None:
     off = radians(error)
-    assert ackermann_error_small(table(off), off, -120.0, 130.0, 0.001).verdict == verdict
+    assert ackermann_error_small(table(off), off, 0.001).verdict == verdict
 
 
 @pytest.mark.parametrize(
-    ("ahead", "largest", "words"),
+    ("largest", "words"),
     [
-        (-120.0, radians(0.5), "behind the spindle"),
-        (120.0, radians(-0.5), "ahead of the spindle"),
-        (-120.0, radians(3.0), "No angle of an arm this long does better"),
-        (None, None, "No angle of an arm this long does better"),
+        (radians(0.5), "leans otherwise leaves {left} at best"),
+        (radians(-0.5), "leans otherwise leaves {left} at best"),
+        (radians(3.0), "No lean of an arm this long does better"),
+        (None, "No lean of an arm this long does better"),
     ],
 )
-def test_ackermann_error_names_the_best_arm_where_it_is_better(
-    ahead: float | None, largest: float | None, words: str
-) -> None:
+def test_ackermann_error_says_what_the_best_lean_leaves(largest: float | None, words: str) -> None:
     off = radians(3.0)
-    assert words in ackermann_error_small(table(off), off, ahead, 130.0, largest).change
+    assert words in ackermann_error_small(table(off), off, largest).change
 
 
-def test_the_offered_tie_rod_end_does_what_it_says(finding: FindingOf, judged: JudgedWith) -> None:
+def test_the_best_tie_rod_end_does_what_it_says(finding: FindingOf, judged: JudgedWith) -> None:
     poor = STEERING | {"steering.tie_rod_inboard": "104 mm"}
     assert finding("ackermann-error", poor).verdict == "watch"
     known = judged(poor).worked.known

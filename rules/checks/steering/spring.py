@@ -1,0 +1,58 @@
+"""Does the spring suit the corner: what it carries, and whether its coils touch."""
+
+from rules.graph.bands import AtLeast, Between
+from rules.graph.declare import check
+from rules.graph.results import Judgement
+from rules.measure.closeness import more_than
+from rules.measure.units import Mm, PerMinute, Share
+from rules.tables import sources
+
+
+@check(
+    "spring-carries-corner",
+    step="spring",
+    title="Spring holds the ride height",
+    limits=Between("share", 0.7, 1.0, least=0.5, most=1.3),
+    good="{usual} of the corner's weight: the rest is wheel, tyre, hub and brake",
+    watch="from {least} to {most}",
+    stop="less or more",
+    source=sources.OWN.saying("what stands below the spring is a tenth to three tenths of a front corner"),
+)
+def spring_carries_corner(spring_carries: Share, ride_frequency: PerMinute | None, limits: Between) -> Judgement:
+    """Whether the spring, squeezed as entered, carries this corner at the ride height everything else is drawn for."""
+    verdict = limits.verdict(spring_carries)
+    text = "At ride height the spring carries {spring_carries} of the corner's weight"
+    if ride_frequency is not None:
+        text += "; the corner swings on it {ride_frequency}"
+    if verdict == "good":
+        return Judgement(verdict, f"{text}.")
+    high = more_than(spring_carries, limits.high)
+    stands = "stands higher" if high else "sinks lower"
+    change = (
+        "Rate, squeeze and the shock's ends decide it; or the ride height is another, and all that is drawn for it."
+    )
+    return Judgement(verdict, f"{text}: the car {stands} than this sheet is drawn.", change)
+
+
+@check(
+    "spring-coil-bind",
+    step="spring",
+    title="Spring's coils at full bump",
+    limits=AtLeast("mm", 6.0, 0.0),
+    good="{good} or more left between them, all together",
+    watch="less than {good} left",
+    stop="they touch before full bump",
+    source=sources.COMMON_PRACTICE.saying("1/4 in in hand"),
+)
+def spring_coil_bind(spring_left_at_bump: Mm, limits: AtLeast) -> Judgement:
+    """Whether the bump stop holds the wheel before the spring goes solid."""
+    verdict = limits.verdict(spring_left_at_bump)
+    if verdict == "stop":
+        figures = {"before": (-spring_left_at_bump, "mm")}
+        text = "The spring goes solid {before} before full bump: it takes the blow, and its seats with it."
+        return Judgement(
+            verdict, text, "A longer or stiffer spring, less squeeze, or a bump stop that touches sooner.", figures
+        )
+    text = "At full bump {spring_left_at_bump} are left before the spring goes solid."
+    change = "" if verdict == "good" else "A spring with fewer coils, less squeeze, or a bump stop that touches sooner."
+    return Judgement(verdict, text, change)

@@ -1,0 +1,98 @@
+"""A lever followed until a check is satisfied: the least move that does it, and the best that does not."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from rules.judging.levers import Answers, Lever
+from rules.judging.probe import Probe, Score
+
+FARTHEST = 16.0
+"""Strides worth telling, at most: 4 in, 80 mm, 16 deg. What is farther is another design."""
+NOTHING_GAINED = 1e-9
+
+
+@dataclass(slots=True)
+class Candidate:
+    """A place of a lever that its check likes. effort: strides worth telling of."""
+
+    answers: Answers
+    score: Score
+    effort: float
+    lever: Lever | None = None
+    n: int = 0
+
+
+_At = Callable[[int], Candidate | None]
+"""From steps of a lever to what its check says there; None past its end."""
+
+
+def follow(lever: Lever, probe: Probe, here: Score) -> tuple[Candidate | None, Candidate | None]:
+    """A lever moved either way until the check is satisfied: the least move that does it, and the best that does not.
+
+    Strides double, or go where the last one points, until it is good or gets worse; then the least step that is good is
+    looked for between the last two.
+    """
+    ask = probe.asking(lever.fields)
+    reached: Candidate | None = None
+    nearest: Candidate | None = None
+
+    def at(n: int) -> Candidate | None:
+        effort = abs(n) / lever.bold
+        answers = lever.at(n) if effort <= FARTHEST else None
+        return None if answers is None else Candidate(answers, ask(answers), effort, lever, n)
+
+    for way in (1, -1):
+        near, last, stride = 0, here, lever.bold
+        while (found := at(way * (near + stride)) or _last_place(at, way, near, stride)) is not None:
+            far = abs(found.n)
+            if found.score.rank >= probe.best:
+                least = _least(at, way, near, found, probe.best)
+                if reached is None or least.effort < reached.effort:
+                    reached = least
+                break
+            gained = found.score.in_hand - last.in_hand
+            if found.score > here and (nearest is None or found.score > nearest.score):
+                nearest = found
+            if found.score < last or (here.in_hand and gained <= NOTHING_GAINED):
+                break
+            needed = -found.score.in_hand / gained * (far - near) if gained > 0 else 0.0
+            stride = max(lever.bold, min(int(needed) + 1, 3 * far)) if needed else 2 * stride
+            near, last = far, found.score
+    return reached, nearest
+
+
+def _last_place(at: _At, way: int, near: int, stride: int) -> Candidate | None:
+    """The last place before a lever's end, where a stride goes past it; None where there is none."""
+    inside, outside, found = 0, stride, None
+    while outside - inside > 1:
+        middle = (inside + outside) // 2
+        if (there := at(way * (near + middle))) is None:
+            outside = middle
+        else:
+            inside, found = middle, there
+    return found
+
+
+def _least(at: _At, way: int, bad: int, good: Candidate, goal: int) -> Candidate:
+    """The place nearest to what is not good yet that is good."""
+    while abs(good.n) - bad > 1:
+        middle = (abs(good.n) + bad) // 2
+        found = at(way * middle)
+        if found is not None and found.score.rank >= goal:
+            good = found
+        else:
+            bad = middle
+    return good
+
+
+def after_a_stride(lever: Lever, probe: Probe, here: Score) -> Score | None:
+    """How it stands after a stride the better way. Where one way is so much worse, the other counts as so much better."""
+    ask = probe.asking(lever.fields)
+    there = [lever.at(n) for n in (lever.bold, -lever.bold)]
+    up = None if there[0] is None else ask(there[0])
+    if up is not None and (up > here or there[1] is None):
+        return up
+    if up is not None and here.in_hand and up.rank and up.in_hand < here.in_hand:
+        return Score(here.rank, 2 * here.in_hand - up.in_hand)
+    down = None if there[1] is None else ask(there[1])
+    return max((score for score in (up, down) if score is not None), default=None)

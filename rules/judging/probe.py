@@ -1,0 +1,111 @@
+"""How one finding would stand with other answers, worked out without judging anything else."""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
+from math import inf
+from typing import Any, NamedTuple
+
+from rules.graph.bands import AtLeast, AtMost, Between
+from rules.graph.node import Node
+from rules.graph.results import Judgement, Verdict
+from rules.graph.worked import Worked
+from rules.judging.levers import now_of
+from rules.judging.trade import trade
+
+RANK: Mapping[str, int] = {"good": 3, "watch": 2, "stop": 1}
+
+
+class Score(NamedTuple):
+    """How a finding stands: 3 good, 2 watch, 1 stop, 0 not judged any more; and how far inside good, in its own unit.
+
+    in_hand: minus outside good; nought where the check compares no single number.
+    """
+
+    rank: int
+    in_hand: float
+
+
+class _Listening:
+    """Limits that remember the number they were asked about."""
+
+    def __init__(self, limits: AtLeast | AtMost | Between) -> None:
+        self._limits = limits
+        self.heard: float | None = None
+
+    def verdict(self, number: float) -> Verdict:
+        """As the limits themselves."""
+        in_hand = self._limits.in_hand(number)
+        self.heard = in_hand if self.heard is None else min(self.heard, in_hand)
+        return self._limits.verdict(number)
+
+    def __getattr__(self, name: str) -> Any:
+        return getattr(self._limits, name)
+
+
+class Probe:
+    """Asks one check again and again, and hears what one of its findings says."""
+
+    def __init__(self, worked: Worked, check: str, about: str) -> None:
+        """about: what of many things of one kind the finding is about; empty where its check says one thing."""
+        self._worked, self._about = worked, about
+        self._listening: _Listening | None = None
+        self._node = self._with_ears(trade().checks[check])
+        self.judgement = self._found(trade().ask_each(self._node, worked.copy()))
+
+    def _with_ears(self, node: Node) -> Node:
+        for parameter, fixed in node.fixed.items():
+            if isinstance(fixed, AtLeast | AtMost | Between):
+                self._listening = _Listening(fixed)
+                return replace(node, fixed={**node.fixed, parameter: self._listening})
+        return node
+
+    @property
+    def best(self) -> int:
+        """The best rank its check can give."""
+        return RANK[self._node.note.best]
+
+    @property
+    def fields(self) -> tuple[str, ...]:
+        """The fields the finding rests on; those its check names as worth changing come first."""
+        graph, names = trade(), self._rests_on()
+        resting = dict.fromkeys(field for name in names for field in graph.fields_of(name))
+        return tuple(dict.fromkeys((*(one for one in self._node.note.try_changing if one in resting), *resting)))
+
+    def _rests_on(self) -> tuple[str, ...]:
+        return (self.judgement.rests_on if self.judgement else ()) or (self._node.name,)
+
+    def _found(self, judgements: Iterable[Judgement]) -> Judgement | None:
+        """The judgement about the same. Where its check has many and none of them is about that, nothing is wrong with it."""
+        first = None
+        for judgement in judgements:
+            first = first or judgement
+            if judgement.about == self._about:
+                return judgement
+        return None if first is None else Judgement("good", "", about=self._about)
+
+    def here(self) -> Score:
+        """How it stands now."""
+        return self.asking(())({})
+
+    def asking(self, fields: Iterable[str]) -> Callable[[Mapping[str, object]], Score]:
+        """A function from other answers to these fields to how the finding then stands."""
+        graph, judgement = trade(), self.judgement
+        names, fields = self._rests_on(), tuple(fields)
+        with_answers = graph.what_if_all(self._worked, fields, *names)
+        before = {name: now_of(self._worked, name) for name in fields}
+
+        def ask(answers: Mapping[str, object]) -> Score:
+            worked = with_answers({**before, **answers})
+            if judgement is not None and judgement.again is not None and "wanted" in judgement.figures:
+                gap = judgement.again(worked.known)
+                if gap is None:
+                    return Score(0, -inf)
+                in_hand = gap - judgement.figures["wanted"][0]
+                return Score(self.best if in_hand >= 0 else RANK[judgement.verdict], in_hand)
+            if self._listening:
+                self._listening.heard = None
+            found = self._found(graph.ask_each(self._node, worked))
+            heard = self._listening.heard if self._listening else None
+            return Score(0, -inf) if found is None else Score(RANK[found.verdict], heard or 0.0)
+
+        return ask

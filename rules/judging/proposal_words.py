@@ -1,0 +1,94 @@
+"""Proposals in words, and as plain data for scripts."""
+
+from collections.abc import Iterable
+from dataclasses import asdict
+from typing import Any
+
+from rules.judging.judge import and_list, label
+from rules.judging.proposals import Entry, Looked, Moved, Proposal
+
+
+def entry_words(entry: Entry) -> str:
+    """One entry changed: "castor 4 deg (now 2 deg)"."""
+    return f"{label(entry.name)} {entry.to} (now {entry.now or 'empty'})"
+
+
+def change_words(proposal: Proposal) -> str:
+    """What to change, and what has to be bought for it.
+
+    >>> change_words(Proposal((Entry("wheel.diameter", "15 in", "16 in"),), "stop", "good", "", bought=("wheel",)))
+    'Wheel diameter 16 in (now 15 in). Only with another wheel.'
+    """
+    words = " and ".join(map(entry_words, proposal.entries))
+    only = f" Only with another {' and another '.join(proposal.bought)}." if proposal.bought else ""
+    return f"{words[:1].upper()}{words[1:]}.{only}"
+
+
+def outcome_words(proposal: Proposal) -> list[str]:
+    """What comes of it on this sheet: the finding itself, then what else gets better and worse."""
+    told = [f"Then {proposal.after}. {proposal.then}".strip()]
+    if proposal.better:
+        told.append(f"Better: {_listed(proposal.better)}.")
+    if proposal.worse:
+        told.append(f"Worse: {_listed(proposal.worse)}.")
+    return told
+
+
+def _listed(moved: Iterable[Moved]) -> str:
+    return "; ".join(
+        f"{one.title} (further into the stop)"
+        if one.before == one.after
+        else f"{one.title} ({one.before} to {one.after})"
+        for one in moved
+    )
+
+
+def no_offer_words(looked: Looked) -> list[str]:
+    """Why nothing is offered, with the nearest miss."""
+    if looked.measure:
+        return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
+    if not looked.tried:
+        return ["Nothing that can still be chosen changes this."]
+    told = [f"No change of {_or_list(looked.tried)} helps without a new stop, alone or two together as far as tried."]
+    near = looked.nearest
+    if near is not None:
+        words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"
+        new = [one.title for one in near.stops]
+        if new:
+            words += f", but a new stop: {'; '.join(new)}"
+        elif near.unjudged:
+            words += f", but no longer judged: {'; '.join(near.unjudged)}"
+        told.append(f"{words}.")
+    return told
+
+
+MOST_NAMED = 6
+"""Entries named in a sentence."""
+
+
+def _or_list(names: tuple[str, ...]) -> str:
+    words = [label(name).replace(",", "") for name in names[:MOST_NAMED]]
+    if len(names) > MOST_NAMED:
+        return f"{', '.join(words)} or {len(names) - MOST_NAMED} other entries"
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} or {words[-1]}"
+
+
+def as_data(looked: Looked) -> dict[str, Any]:
+    """What was found for one finding, as plain data."""
+    finding = looked.finding
+    return {
+        "check": finding.check,
+        "about": finding.about,
+        "title": finding.title,
+        "verdict": finding.verdict,
+        "text": finding.text,
+        "changes": [_proposal(offer) for offer in looked.offers],
+        "tried": list(looked.tried),
+        "nearest": None if looked.nearest is None else _proposal(looked.nearest),
+        "measure": list(looked.measure),
+    }
+
+
+def _proposal(proposal: Proposal) -> dict[str, Any]:
+    data = asdict(proposal)
+    return data | {key: list(data[key]) for key in ("entries", "better", "worse", "stops", "unjudged", "bought")}

@@ -1,0 +1,67 @@
+"""Which entries a builder can still choose, and which are facts about the car or about a part that was bought."""
+
+from rules.measure.quantity import KINDS
+from rules.sheet import FIELDS
+from rules.tables.shelf import SHELF
+
+MADE_BY_THE_BUILDER = ("pivots", "steering", "arms", "joint_angles", "spring", "plate", "upright", "bolts")
+"""Steps whose lengths and angles are the builder's own."""
+GIVEN_WITH_A_PART = frozenset(
+    """
+    pivots.upper_radius pivots.lower_radius pivots.swap_spacing steering.tie_rod_end_reach steering.rack_travel
+    steering.travel_per_turn steering.steering_wheel_diameter steering.tie_rod_outer_shank steering.tie_rod_inner_shank
+    joint_angles.upper_allowed joint_angles.lower_allowed joint_angles.tie_rod_outer_allowed
+    joint_angles.tie_rod_inner_allowed spring.shock_shortest spring.shock_longest spring.shock_diameter spring.free_length
+    spring.solid_length plate.bore plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
+    bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube
+    """.split()
+)
+"""But for these: facts about a joint, a rack, a shock, a hub or a caliper."""
+NEVER_LESS = frozenset(
+    """
+    plate.thickness plate.bracket_thickness upright.beam_width upright.beam_depth upright.beam_wall
+    upright.steering_arm_root_above upright.steering_arm_width upright.steering_arm_height upright.steering_arm_wall
+    upright.bracket_arm_width upright.snout_diameter upright.section_above upright.section_below
+    bolts.upper_lug_thickness bolts.lower_lug_thickness bolts.upper_edge_distance bolts.lower_edge_distance
+    bolts.hub_bolt_engagement rotor.finished_thickness steering.tie_rod_threads_in
+    """.split()
+)
+"""Metal that carries: less of it is no way out of anything."""
+ELSEWHERE = ("rotor.finished_thickness", "caliper.line_pressure")
+CHOICES = (
+    "joint_angles.upper_bolt", "joint_angles.lower_bolt", "joint_angles.tie_rod_outer_bolt", "pivots.upper_shear",
+    "pivots.lower_shear",
+)  # fmt: skip
+"""Choices that are a matter of how it is put together."""
+EMPTY_IS_NOUGHT = ("pivots.axis_ahead", "joint_angles.upper_set", "joint_angles.lower_set")
+TOGETHER = (
+    ("arms.lower_front_height", "arms.lower_rear_height"),
+    ("arms.upper_front_height", "arms.upper_rear_height"),
+    ("arms.lower_front_from_centre", "arms.lower_rear_from_centre"),
+    ("arms.upper_front_from_centre", "arms.upper_rear_from_centre"),
+)
+"""Both pivots of an arm, which move together where both are entered."""
+OFFSETS = ("wheel.offset", "wheel.backspacing")
+"""Two ways to say one thing: another wheel has another of both."""
+_MOVABLE = ("mm", "rad", "MPa")
+
+
+def choosable(name: str) -> bool:
+    """Whether a builder can still choose this entry, or buy another part that has another figure there.
+
+    >>> choosable("pivots.castor"), choosable("wheel.diameter"), choosable("hub.flange_to_bearing_centre")
+    (True, True, False)
+    """
+    asked = FIELDS[name]
+    own = (asked.step in MADE_BY_THE_BUILDER and name not in GIVEN_WITH_A_PART) or name in ELSEWHERE
+    length_or_angle = asked.kind in KINDS and KINDS[asked.kind].unit in _MOVABLE[: 3 if name in ELSEWHERE else 2]
+    return name in SHELF or name in CHOICES or (own and length_or_angle)
+
+
+def bought_anew(name: str) -> str:
+    """What has to be bought for another answer; empty where the builder makes it so.
+
+    >>> bought_anew("wheel.diameter"), bought_anew("steering.rack_travel"), bought_anew("pivots.castor")
+    ('wheel', 'rack', '')
+    """
+    return "rack" if name == "steering.rack_travel" else FIELDS[name].bought or ""

@@ -1,0 +1,94 @@
+"""What the spring does at the wheel: against the energy it holds, and limits by hand."""
+
+from collections.abc import Callable
+
+import pytest
+from scipy.interpolate import CubicSpline
+
+from rules.graph.results import OutsideRange
+from rules.judging.judge import Finding, Judged
+from rules.motion.shock import shock_length
+from tests.support.declared import the_value
+
+Moving = dict[str, object]
+SPRING: Moving = {
+    "spring.rate": "28 N/mm", "spring.preload": "10 mm", "spring.free_length": "300 mm", "spring.solid_length": "90 mm",
+}  # fmt: skip
+
+
+def test_force_and_rate_at_the_wheel_are_the_slopes_of_the_springs_energy(
+    judged: Callable[[Moving], Judged], moving: Moving
+) -> None:
+    """Energy 28 / 2 x squeeze^2 over the travel: its first derivative is the wheel's force, its second the wheel's rate.
+
+    The derivatives are scipy's, of a cubic spline through the energy.
+    """
+    known = judged({**moving, **SPRING}).worked.known
+    front, shock = known["hung_front"], known["shock_ends"]
+    places = [place / 2 for place in range(-20, 21)]
+    squeezes = [10 + 580 - shock_length(front, shock, place) for place in places]
+    energy = CubicSpline(places, [14 * squeeze**2 for squeeze in squeezes])
+    assert known["spring_carries"] * 250 * 9.80665 == pytest.approx(energy(0.0, 1), rel=1e-4)
+    assert known["wheel_rate"] == pytest.approx(energy(0.0, 2), rel=2e-3)
+
+
+def test_ratio_at_the_ends_of_the_travel_is_the_slope_there(judged: Callable[[Moving], Judged], moving: Moving) -> None:
+    known = judged(moving).worked.known
+    front, shock = known["hung_front"], known["shock_ends"]
+    for name, end, inward in (("spring_ratio_bump", 110.0, -2.0), ("spring_ratio_droop", -90.0, 2.0)):
+        slope = (shock_length(front, shock, end + inward) - shock_length(front, shock, end)) / inward
+        assert known[name] == pytest.approx(-slope, rel=1e-9)
+
+
+def rate_for(known: dict[str, float], share: float) -> str:
+    """The rate at which the spring carries this share, in N/mm."""
+    return f"{share * 250 * 9.80665 / (known['spring_squeeze'] * known['spring_ratio']):.9f} N/mm"
+
+
+@pytest.mark.parametrize(
+    ("share", "verdict"),
+    [(0.7001, "good"), (0.9999, "good"), (1.0001, "watch"), (1.2999, "watch"), (1.3001, "stop"), (0.6999, "watch"),
+     (0.5001, "watch"), (0.4999, "stop")],
+)  # fmt: skip
+def test_what_the_spring_carries(
+    judged: Callable[[Moving], Judged],
+    finding: Callable[[str, Moving], Finding],
+    moving: Moving,
+    share: float,
+    verdict: str,
+) -> None:
+    known = judged({**moving, **SPRING}).worked.known
+    found = finding("spring-carries-corner", {**moving, **SPRING, "spring.rate": rate_for(known, share)})
+    assert found.verdict == verdict
+    assert ("stands higher" in found.text) == (share > 1.0) and ("sinks lower" in found.text) == (share < 0.7)
+
+
+@pytest.mark.parametrize(
+    ("left", "verdict"), [(6.0, "good"), (5.99, "watch"), (0.01, "watch"), (-0.01, "stop"), (-30.0, "stop")]
+)
+def test_coil_bind(
+    judged: Callable[[Moving], Judged],
+    finding: Callable[[str, Moving], Finding],
+    moving: Moving,
+    left: float,
+    verdict: str,
+) -> None:
+    # Free less squeeze less what the shock closes is how long the spring is at full bump.
+    at_bump = 300 - 10 - (580 - judged(moving).worked.known["shock_at_bump"])
+    found = finding("spring-coil-bind", {**moving, **SPRING, "spring.solid_length": f"{at_bump - left:.9f} mm"})
+    assert found.verdict == verdict
+    assert ("goes solid" in found.text) and bool(found.change) == (verdict != "good")
+
+
+def test_a_spring_that_is_not_entered_is_not_judged_and_part_of_it_waits(
+    finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    assert finding("spring-carries-corner", moving).verdict == "not judged"
+    assert finding("spring-coil-bind", moving).verdict == "not judged"
+    part = finding("spring-carries-corner", {**moving, "spring.rate": "28 N/mm"})
+    assert part.verdict == "waiting" and part.waits_for == ("spring.preload",)
+
+
+def test_a_spring_that_would_not_hold_the_car_up_is_told_in_words() -> None:
+    with pytest.raises(OutsideRange, match="would not hold the car up"):
+        the_value("ride_frequency")(-0.1, 250.0)
