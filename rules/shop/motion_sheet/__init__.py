@@ -44,7 +44,7 @@ def sections(judged: Judged) -> tuple[SheetTable, ...]:
         ("Castor by turning, on turn plates", castor_section),
         ("Joints: angle needed against angle allowed", joints_section),
         ("Least gaps over all travel and lock", gaps_section),
-        ("Steering wheel and spring", driving_section),
+        ("Steering wheel, spring and roll", driving_section),
         ("Alignment, as set", set_up_section),
     )
     return tuple(_section(judged, *maker) for maker in makers)
