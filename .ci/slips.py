@@ -2,18 +2,20 @@
 
 python .ci/slips.py                    every finished sample
 python .ci/slips.py scree_ox_strength  one sample
+python .ci/slips.py my_car.toml        a sheet of your own
 python .ci/slips.py --json             the same as data
 
 Every numeric answer is slipped in every way of SLIPS, one at a time, and the sheet is read and judged. A slip is caught when
-the entry is refused, when the program asks about it (unusual), or when some verdict gets worse. What is left is silent. It is
-marked dangerous where it moves a value that a check with a stop rests on by more than a hundredth. Silent slips that are
-accepted stand with their reason in `.ci/slips_accepted.toml`.
+the entry is refused, when the program asks about it (an answer to confirm), or when some verdict gets worse. What is left is
+silent. It is marked dangerous where a check with a stop takes the answer itself, or a value it moves by more than a hundredth.
+Silent slips that are accepted stand with their reason in `.ci/slips_accepted.toml`.
 """
 
 import argparse
 import json
 import tomllib
 from collections.abc import Iterator
+from concurrent.futures import ProcessPoolExecutor
 from dataclasses import asdict, dataclass
 from fnmatch import fnmatch
 from math import isclose
@@ -86,7 +88,7 @@ def _written(number: float, kind: str) -> str:
 
 def outcomes(sample: str) -> list[Outcome]:
     """Every slip of every numeric answer of one sample, in order."""
-    whole = document(sample)
+    whole = _document(sample)
     before = judge(read_sheet(whole))
     results = []
     for name in before.sheet.answers:
@@ -95,19 +97,33 @@ def outcomes(sample: str) -> list[Outcome]:
         step, key = name.split(".")
         for slip, entry in slipped(name, before.sheet):
             sheet = read_sheet({**whole, step: {**whole[step], key: entry}})
-            after = None if sheet.faults else judge(sheet, before=before)
-            result = "refused" if after is None else _result(before, after)
-            moves = _moved(name, before, after) if after is not None and result == "silent" else ()
+            result, moves = ("refused", ()) if sheet.faults else _told(name, before, sheet)
             reason = accepted(sample, name, slip) if result == "silent" else ""
             results.append(Outcome(sample, name, slip, str(whole[step][key]), entry, result, moves, reason))
     return results
 
 
+def _document(sample: str) -> dict[str, Any]:
+    return document(sample) if sample in FINISHED else tomllib.loads(Path(sample).read_text("utf-8"))
+
+
+def _told(name: str, before: Judged, sheet: Any) -> tuple[str, tuple[str, ...]]:
+    """What is said of a slip. What is heavy to work out is, only where nothing light has told yet."""
+    light = judge(sheet, before=before, light=True)
+    if (result := _result(before, light)) != "silent":
+        return result, ()
+    after = light if light.whole else judge(sheet, before=light)
+    result = _result(before, after)
+    return result, _moved(name, before, after) if result == "silent" else ()
+
+
 def _result(before: Judged, after: Judged) -> str:
-    if set(after.sheet.unusual) - set(before.sheet.unusual):
+    if set(after.asks_about) - set(before.asks_about):
         return "asked about"
-    was = {finding.check: WORST_FIRST.index(finding.verdict) for finding in before.findings}
-    worse = any(WORST_FIRST.index(finding.verdict) < was[finding.check] for finding in after.findings)
+    was = {finding.key: WORST_FIRST.index(finding.verdict) for finding in reversed(before.findings)}
+    told = [finding for finding in after.findings if finding.check not in after.worked.put_off]
+    least = WORST_FIRST.index("good")
+    worse = any(WORST_FIRST.index(finding.verdict) < was.get(finding.key, least) for finding in told)
     return "verdict worse" if worse else "silent"
 
 
@@ -115,8 +131,12 @@ def _moved(name: str, before: Judged, after: Judged) -> tuple[str, ...]:
     """The checks with a stop of which some value that rests on the answer has moved."""
     graph = trade()
     moved = {value for value in graph.values if name in graph.needs(value) and _differs(value, before, after)}
+    moved.add(name)
     return tuple(
-        node.name for node in graph.checks.values() if node.note.stop and moved.intersection(graph.needs(node.name))
+        node.name
+        for node in graph.checks.values()
+        if node.note.stop
+        and (moved & {given.origin for given in node.inputs} or (moved - {name}) & {*graph.needs(node.name)})
     )
 
 
@@ -144,10 +164,11 @@ def accepted(sample: str, field: str, slip: str) -> str:
 def main() -> None:
     """Print counts for each sample and in all, then the silent slips."""
     options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    options.add_argument("sample", nargs="*", choices=[*FINISHED, []], help="a finished sample; all of them by default")
+    options.add_argument("sample", nargs="*", help="a finished sample or a file; all finished samples by default")
     options.add_argument("--json", action="store_true")
     asked = options.parse_args()
-    results = [outcome for sample in asked.sample or FINISHED for outcome in outcomes(sample)]
+    with ProcessPoolExecutor() as cores:
+        results = [outcome for found in cores.map(outcomes, asked.sample or FINISHED) for outcome in found]
     if asked.json:
         print(json.dumps([asdict(outcome) for outcome in results], indent=1, ensure_ascii=False))
         return

@@ -67,12 +67,13 @@ def test_four_cars_stand_whole_one_of_them_with_strength_and_one_sheet_is_half_d
 def test_the_sample_with_strength_answers_every_step() -> None:
     """What does not apply to it: a fixed snout, a cut rotor, the donor's load where the bearing's ratings are known, the
     upper pivot in the barrel, for it sits inboard of the wheel, least holes, for a water jet cuts any, and what would
-    compare an entry with what its tyres' marks or its new rotor already say."""
+    compare an entry with what its tyres' marks or its new rotor already say, the wall of a tube and a beam's round corner."""
     judged = judged_sample("scree_ox_strength")
     assert {name.partition(".")[0] for name in judged.sheet.answers} == {step.name for step in STEPS}
     assert {finding.check for finding in judged.findings if finding.verdict == "does not apply"} == {
         "bearing-against-donor", "rotor-cut-consequence", "snout-strength", "upper-pivot-clears-barrel",
-        "design-diameter-agrees", "tyre-load-agrees", "speed-symbol-agrees", "finished-below-new",
+        "design-diameter-agrees", "tyre-load-agrees", "speed-symbol-agrees", "finished-below-new", "arm-wall-and-width",
+        "beam-corner-and-wall",
     }  # fmt: skip
     not_judged = {finding.check for finding in judged.findings if finding.verdict == "not judged"}
     assert not_judged == {"hole-not-too-small", "bracket-hole-not-too-small"}

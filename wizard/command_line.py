@@ -25,6 +25,8 @@ buildsheet checklist FILE [--markdown | --pdf] [--welder]
 buildsheet motion FILE           travel, lock, joint and gap tables for the alignment shop; --markdown | --pdf
 buildsheet drawing FILE          full-size drawing, left and right, over pages of --paper; --view whole, --svg
 buildsheet cut FILE              plate and bracket blank as DXF; --units mm|in; --as-is where the sheet says DO NOT CUT
+buildsheet fixture FILE          the fixture both uprights come from, with its check figures
+buildsheet model FILE            left and right upright as 3MF to turn on a screen or print as a dummy; --stl
 buildsheet handover FILE         the whole folder for the welder: checklist, welding and motion sheet, drawings, cut files
 buildsheet fix FILE [CHECK]      changes that help, each tried on the whole sheet; --json
 buildsheet compare FILE FILE     two sheets: entries, figures and verdicts that differ; --json
@@ -204,8 +206,10 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
             lines += wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
+    if judged.asks_about:
+        lines += wrapped("AS IT IS? ", f"{and_list(judged.asks_about)}. Confirm each in the wizard, or mend it.")
     if judged.sheet.confirmed:
-        lines += wrapped("UNUSUAL, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
+        lines += wrapped("ASKED ABOUT, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
     if judged.missing:
         lines += wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
     for name in judged.sheet.unknown:
@@ -354,7 +358,10 @@ def _compare(given: list[str]) -> int:
 COMMANDS: dict[str, Callable[[list[str]], int]] = {
     "demo": _demo,
     "check": _check,
-    **{name: partial(_paper, name) for name in ("checklist", "motion", "drawing", "cut", "handover")},
+    **{
+        name: partial(_paper, name)
+        for name in ("checklist", "motion", "drawing", "cut", "fixture", "model", "handover")
+    },
     "fix": _fix,
     "compare": _compare,
     "room": _room,

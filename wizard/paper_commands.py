@@ -1,4 +1,5 @@
-"""The commands that write for paper and for the cutting table: checklist, motion, drawing, cut, handover."""
+"""The commands that write for paper and for the cutting table: checklist, motion, drawing, cut, fixture, model,
+handover."""
 
 import argparse
 from collections.abc import Callable, Iterator
@@ -70,7 +71,9 @@ def _parser(name: str) -> argparse.ArgumentParser:
         parser.add_argument("--units", choices=("mm", "in"), help="unit of the DXF files; the sheet's own by default")
     if name in ("cut", "handover"):
         parser.add_argument("--as-is", action="store_true", help="cut files even of a sheet that says DO NOT CUT")
-    if name != "cut":
+    if name == "model":
+        parser.add_argument("--stl", action="store_true", help="STL instead of 3MF; it has no units: say mm when asked")
+    if name not in ("cut", "model"):
         parser.add_argument("--paper", help='letter, a4, a3 ... or a size such as "500x700 mm"; by the sheet\'s units')
     parser.add_argument("--folder", type=Path, help="where to write; NAME_papers beside the sheet by default")
     parser.add_argument("--overwrite", action="store_true", help="also over files that were changed by hand")
@@ -100,6 +103,7 @@ def _paper(judged: "Judged", options: argparse.Namespace) -> str:
 def _write(writer: Writer, judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> bool:
     """Write and name the files. False, with the reason told, where nothing was written."""
     from wizard.paper.cut import NotDrawn
+    from wizard.paper.model import NotModelled
 
     options.folder = options.folder or folder_beside(sheet_file.path)
     try:
@@ -107,7 +111,7 @@ def _write(writer: Writer, judged: "Judged", sheet_file: "SheetFile", options: a
     except ChangedByHand as changed:
         complain(f"{changed} Nothing was written. Move them away, or say --overwrite.")
         return False
-    except (CannotSave, NotDrawn, EntryError) as reason:
+    except (CannotSave, NotDrawn, NotModelled, EntryError) as reason:
         complain(str(reason))
         return False
     for path in written.papers:
@@ -165,6 +169,20 @@ def _cut(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace)
     )
 
 
+def _fixture(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
+    from wizard.paper.fixture_sheet import fixture_pdf
+
+    data = fixture_pdf(judged, _paper(judged, options))
+    return write_papers({"fixture.pdf": data}, options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite)
+
+
+def _model(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
+    from wizard.paper.model import model_files
+
+    files = model_files(judged, "stl" if options.stl else "3mf")
+    return write_papers(files, options.folder, sheet_digest(judged.sheet), overwrite=options.overwrite)
+
+
 def _handover(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> Written:
     paper = _paper(judged, options)
     return write_hand_over(
@@ -177,6 +195,8 @@ WRITERS: dict[str, Writer] = {
     "motion": _motion,
     "drawing": _drawing,
     "cut": _cut,
+    "fixture": _fixture,
+    "model": _model,
     "handover": _handover,
 }
 PRINTERS: dict[str, Callable[["Judged", "SheetFile", argparse.Namespace], str]] = {

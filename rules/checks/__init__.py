@@ -8,13 +8,17 @@ from rules.checks.agreement import (
     brakes as brake_entries,
 )
 from rules.checks.agreement import (
-    cutting as plate_entries,
-)
-from rules.checks.agreement import (
+    caliper_place,
     fasteners,
     metals,
     same_figure,
+    small_sizes,
+    tyres,
     unusual,
+    use,
+)
+from rules.checks.agreement import (
+    cutting as plate_entries,
 )
 from rules.checks.agreement import (
     fit as bought_entries,
@@ -84,8 +88,12 @@ MODULES: Mapping[ModuleType, Group] = {
     bolts: "strength",
     gives_first: "strength",
     fasteners: "fit",
+    tyres: "fit",
     unusual: "fit",
     same_figure: "fit",
+    small_sizes: "fit",
+    caliper_place: "fit",
+    use: "fit",
     bought_entries: "fit",
     axis_entries: "geometry",
     steering_entries: "fit",

@@ -13,7 +13,7 @@ from rules.drawn.projection import FINE, cut, seen
 from rules.drawn.scene import Body, PartDrawn, Style
 from rules.drawn.views import Viewpoint
 from rules.judging.reader import Known, of_role
-from rules.measure.vectors import minus, times
+from rules.measure.vectors import minus, plus, times
 from rules.solids.pieces import Piece
 from rules.solids.shapes import Revolved, Shape
 
@@ -102,5 +102,6 @@ def turned_up(part: Part, view: Viewpoint) -> Viewpoint | None:
     shape = part.shapes[0]
     if not isinstance(shape, Revolved) or shape.towards is None:
         return None
-    height = view.flat(shape.origin)[1]
-    return Viewpoint(view.right, shape.towards, minus(shape.origin, times(height, shape.towards)))
+    across, height = view.flat(shape.origin)
+    there = plus(times(across, view.right), times(height, shape.towards))
+    return Viewpoint(view.right, shape.towards, minus(shape.origin, there))

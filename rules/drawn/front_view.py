@@ -88,7 +88,7 @@ def _clash_mark(clash: Clash) -> Dimension:
 
 def _reach(drawn: Body) -> Box:
     """The rectangle a body fills."""
-    points = [point for area in drawn.areas for point in area.outer]
+    points = [point for edge in drawn.edges for point in edge]
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return Box(min(xs), max(xs), min(ys), max(ys))
 

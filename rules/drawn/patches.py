@@ -103,6 +103,21 @@ def _sides(outline: Sequence[Point]) -> Iterable[tuple[Point, Point]]:
     return zip(outline, (*outline[1:], outline[0]), strict=True) if outline else ()
 
 
+def clipped(area: Patch, start: Point, end: Point, over: Iterable[Patch] = ()) -> list[tuple[Point, Point]]:
+    """What of a straight line lies on an area and not under others.
+
+    >>> plate = Patch(((0.0, 0.0), (9.0, 0.0), (9.0, 9.0), (0.0, 9.0)), ((3.0, 3.0), (6.0, 3.0), (6.0, 6.0), (3.0, 6.0)))
+    >>> clipped(plate, (-3.0, 5.0), (12.0, 5.0))
+    [((0.0, 5.0), (3.0, 5.0)), ((6.0, 5.0), (9.0, 5.0))]
+    """
+    kept = inside_part(area.outer, start, end, on_it=False)
+    hole = inside_part(area.hole, start, end, on_it=False)
+    parts = without([kept], [hole] if hole else []) if kept else []
+    for other in over:
+        parts = without(parts, _covered(other, start, end, True)) if parts else []
+    return [(_at(start, end, low), _at(start, end, high)) for low, high in parts]
+
+
 # The edges of several patches
 
 
@@ -129,9 +144,26 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeL
         for start, end, kept in _border(patch):
             for other, first in near:
                 if kept:
-                    kept = _without(kept, _covered(other, start, end, first))
+                    kept = without(kept, _covered(other, start, end, first))
             runs += [(_at(start, end, low), _at(start, end, high)) for low, high in kept]
-    return (*alone, *_joined(runs))
+    return (*alone, *joined(runs))
+
+
+def hidden(patches: Sequence[Patch], under: Sequence[Patch]) -> tuple[EdgeLine, ...]:
+    """What of the edges of patches lies under others.
+
+    >>> bar = Patch(((0.0, 0.0), (9.0, 0.0), (9.0, 1.0), (0.0, 1.0)))
+    >>> hidden([bar], [Patch(((6.0, -1.0), (12.0, -1.0), (12.0, 3.0), (6.0, 3.0)))])
+    (((6.0, 0.0), (9.0, 0.0), (9.0, 1.0), (6.0, 1.0)),)
+    """
+    runs = [
+        run
+        for edge in edges(patches)
+        for start, end in pairwise(edge)
+        for one in under
+        for run in clipped(one, start, end)
+    ]
+    return joined(runs)
 
 
 Bounds = tuple[float, float, float, float]
@@ -154,25 +186,25 @@ def _meet(one: Bounds, other: Bounds) -> bool:
 def _border(patch: Patch) -> Iterable[tuple[Point, Point, list[Stretch]]]:
     """The straight sides of a patch, metal on their left, and what of each is its border."""
     for start, end in _sides(patch.outer):
-        inside = _within(patch.hole, start, end, on_it=True)
-        yield start, end, _without([(0.0, 1.0)], [inside] if inside else [])
+        inside = inside_part(patch.hole, start, end, on_it=True)
+        yield start, end, without([(0.0, 1.0)], [inside] if inside else [])
     for end, start in _sides(patch.hole):
-        inside = _within(patch.outer, start, end, on_it=False)
+        inside = inside_part(patch.outer, start, end, on_it=False)
         if inside:
             yield start, end, [inside]
 
 
 def _covered(patch: Patch, start: Point, end: Point, first: bool) -> list[Stretch]:
     """What of a border another patch covers. Of two borders on one another the first alone counts, and of a seam none."""
-    inside = _within(patch.outer, start, end, on_it=first, seam=True)
+    inside = inside_part(patch.outer, start, end, on_it=first, seam=True)
     if not inside:
         return []
     # What fills a hole meets it in a seam; of two that have one hole the first has its border.
-    free = _within(patch.hole, start, end, on_it=False, seam=not first)
-    return _without([inside], [free] if free else [])
+    free = inside_part(patch.hole, start, end, on_it=False, seam=not first)
+    return without([inside], [free] if free else [])
 
 
-def _within(outline: EdgeLine, start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
+def inside_part(outline: EdgeLine, start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
     """What of a straight line lies inside a convex outline. on_it, seam: whether along a side of it, the same way or the
     other, counts as inside."""
     low, high = 0.0, 1.0
@@ -196,7 +228,8 @@ def _within(outline: EdgeLine, start: Point, end: Point, *, on_it: bool, seam: b
     return (low, high) if outline and high - low > 1e-9 else None
 
 
-def _without(kept: list[Stretch], taken: Iterable[Stretch]) -> list[Stretch]:
+def without(kept: list[Stretch], taken: Iterable[Stretch]) -> list[Stretch]:
+    """Stretches without what others take of them."""
     for start, end in taken:
         left: list[Stretch] = []
         for low, high in kept:
@@ -213,7 +246,7 @@ def _at(start: Point, end: Point, share: float) -> Point:
     return start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
 
 
-def _joined(runs: Iterable[tuple[Point, Point]]) -> tuple[EdgeLine, ...]:
+def joined(runs: Iterable[tuple[Point, Point]]) -> tuple[EdgeLine, ...]:
     """Straight runs put end to end. Corners without a bend are left out."""
 
     def place(point: Point) -> tuple[int, int]:

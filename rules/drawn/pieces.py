@@ -16,6 +16,7 @@ from rules.measure.outline import (
     bracket_hole_places,
     hub_bolt_places,
     inside_distance,
+    outline_points,
     plate_outline,
 )
 from rules.measure.units import Mm
@@ -56,13 +57,23 @@ class Stamp:
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """One flat piece. left_out: what the sheet does not know yet, and so is not in it, in words."""
+    """One flat piece. left_out: what the sheet does not know yet, and so is not in it, in words.
+
+    edge: the closed outline where it is no rectangle with rounded corners, as `outline_points` gives one; `outline` is then
+    the rectangle round it.
+    """
 
     outline: Outline
     holes: tuple[Hole, ...]
     marks: tuple[MarkLine, ...]
     stamp: Stamp | None = None
     left_out: tuple[str, ...] = ()
+    edge: tuple[tuple[float, float, float], ...] = ()
+
+    @property
+    def points(self) -> list[tuple[float, float, float]]:
+        """The closed outline, anticlockwise: x, y in mm, and the bulge of what leads to the next point."""
+        return list(self.edge) or outline_points(self.outline)
 
 
 def hub_plate(known: Known, side: Side) -> Profile | None:

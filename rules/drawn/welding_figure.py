@@ -9,15 +9,21 @@ the shapes are reduced by the stated scale.
 from math import atan2
 from typing import NamedTuple
 
-from rules.drawn.full_size.auxiliary import axis_ends
+from rules.corner.part import Part
+from rules.drawn.corner_parts import parts_of
+from rules.drawn.full_size.auxiliary import axis_ends, square_to_the_axis
 from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.corner import OnBoard, draw_parts
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
+from rules.drawn.full_size.shapes import WORDS, PaperBox, View, bounds
 from rules.drawn.pieces import hub_plate
+from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads, with_estimates
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
+from rules.measure.vectors import Vector
+from rules.sheet.welds import PadsStand
 
 SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
 """Reductions to choose from: 1 : so much."""
@@ -25,7 +31,7 @@ SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
 _LANE = 7.0
 """mm on paper from one dimension line to the next."""
 _SYMBOL = 12.0
-"""mm, radius drawn for a housing whose reach is not known."""
+"""mm, room kept round a pivot whose housing's reach is not known."""
 _FACE = 55.0
 """mm, half the height drawn of the hub face. It says "here", not "this big"."""
 
@@ -106,26 +112,45 @@ def _upper_from_the_hub(
     return _pivot(upper_pivot_ahead, -1, upper_above_spindle, 1, upper_radius, scale)
 
 
+IN_FRONT = (
+    OnBoard("beam", "cut"),
+    OnBoard("plate", "cut"),
+    OnBoard("upper lugs"),
+    OnBoard("lower lugs"),
+    OnBoard("steering arm"),
+    OnBoard("upper joint housing"),
+    OnBoard("lower joint housing"),
+)
+FROM_HUB = (
+    OnBoard("steering arm"),
+    OnBoard("caliper bracket"),
+    OnBoard("plate"),
+    OnBoard("beam", pen="hidden", covers=False),
+    OnBoard("upper lugs", pen="hidden", covers=False),
+    OnBoard("lower lugs", pen="hidden", covers=False),
+    OnBoard("upper joint housing", pen="hidden", covers=False),
+    OnBoard("lower joint housing", pen="hidden", covers=False),
+)
+SQUARE_TO_AXIS = (
+    OnBoard("upper lugs"),
+    OnBoard("lower lugs"),
+    OnBoard("upper joint housing"),
+    OnBoard("lower joint housing"),
+)
+"""What is welded together and what its pivots hang on, what is covered first first. Cut: through the spindle."""
+
+
 @reads
-def _plate_edge(
-    flange_to_mount_face: Mm | None,
-    plate_thickness: Size | None,
-    spindle_from_top: Size | None,
-    plate_height: Size | None,
-    *,
-    board: Board,
-    scale: float,
-) -> None:
-    """The plate from its edge, or its face alone."""
-    mount, top, height, face = flange_to_mount_face, spindle_from_top, plate_height, _FACE / scale
-    if mount is None:
-        return
-    high = top / scale if top is not None else face
-    low = (top - height) / scale if top is not None and height is not None else -face
-    board.line((-mount / scale, low), (-mount / scale, high))
-    if plate_thickness is not None:
-        back = -(mount + plate_thickness) / scale
-        board.line((-mount / scale, high), (back, high), (back, low), (-mount / scale, low))
+def _origin(hub_face_offset: Mm | None, wheel_centre_height: Size) -> Vector | None:
+    return (0.0, hub_face_offset or 0.0, wheel_centre_height)
+
+
+@reads
+def _face_alone(flange_to_mount_face: Mm, plate_part: Part | None, *, board: Board, scale: float) -> None:
+    """The hub's mounting face as a line, while no plate can be placed on it."""
+    if plate_part is None:
+        face = _FACE / scale
+        board.line((-flange_to_mount_face / scale, -face), (-flange_to_mount_face / scale, face))
 
 
 @reads
@@ -139,7 +164,9 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
     face = _FACE / scale
     board.line((0.0, -face), (0.0, face))
     mount = _mount_face(known)
-    _plate_edge(known, board=board, scale=scale)
+    if origin := _origin(known):
+        draw_parts(board, parts_of(known), IN_FRONT, FROM_FRONT.through(origin), scale)
+    _face_alone(known, board=board, scale=scale)
     lower, upper = _lower_in_front(known, scale=scale), _upper_in_front(known, scale=scale)
     pivots = [pivot for pivot in (lower, upper) if pivot]
     left = min([-(mount or 0.0) / scale, *(pivot.x - pivot.reach for pivot in pivots)])
@@ -157,6 +184,7 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
             board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, figures.short_length(pivot.height))
     if lower and upper:
         _inclination(known, board=board, figures=figures, lower=lower, upper=upper)
+    _lug_welds(known, board=board, lower=lower, upper=upper, scale=scale)
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
         board.label((-mount / scale, -0.75 * face), "plate face")
@@ -170,23 +198,62 @@ def _inclination(inclination: Rad, *, board: Board, figures: FigureWriter, lower
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(inclination))
 
 
+@reads
+def _lug_welds(
+    flange_to_mount_face: Mm,
+    plate_thickness: Size | None,
+    *,
+    board: Board,
+    lower: _Pivot | None,
+    upper: _Pivot | None,
+    scale: float,
+) -> None:
+    """Joints 1 and 2 of the weld map, on the back of the plate level with their pivots."""
+    back = -(flange_to_mount_face + (plate_thickness or 0.0)) / scale
+    for pivot, number in ((upper, 1), (lower, 2)):
+        if pivot:
+            board.label((back, pivot.y), f"weld {number}")
+
+
+@reads
+def _arm_weld(
+    tie_rod_ahead: Mm, tie_rod_above: Mm, beam_width: Size | None, *, board: Board, reach: float, scale: float
+) -> None:
+    """Joint 3, on the side of the upright that the steering arm stands on."""
+    way = -1 if tie_rod_ahead > 0 else 1
+    board.label((way * (beam_width / 2 / scale if beam_width else reach), tie_rod_above / scale), "weld 3")
+
+
+_TOWARDS = {"ahead": (-1.0, 0.0), "behind": (1.0, 0.0), "above": (0.0, 1.0), "below": (0.0, -1.0)}
+
+
+@reads
+def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox) -> None:
+    """Joint 4, at the edge of the plate beside which the caliper stands."""
+    across, up = _TOWARDS[caliper_stands]
+    at = (across * (body.right if across > 0 else -body.left), up * (body.top if up > 0 else -body.bottom))
+    board.label(at, "weld 4")
+
+
 def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> View:
     """x: to the right with front at the left, y: above the spindle, both on paper."""
     board = Board()
-    profile = hub_plate(known, "left")
-    if profile is not None:
-        left, right, low, high = (
-            size / scale
-            for size in (profile.outline.left, profile.outline.right, profile.outline.bottom, profile.outline.top)
-        )
-        board.line((left, low), (right, low), (right, high), (left, high), closed=True)
-        for hole in profile.holes:
+    parts = parts_of(known)
+    if origin := _origin(known):
+        draw_parts(board, parts, FROM_HUB, FROM_OUTSIDE.through(origin), scale)
+    profile = hub_plate(known, "left") if "plate" in parts else None
+    for hole in profile.holes if profile else ():
+        if hole.centre != (0.0, 0.0):
             board.circle((hole.centre[0] / scale, hole.centre[1] / scale), hole.diameter / 2 / scale)
     lower, upper = _lower_from_the_hub(known, scale=scale), _upper_from_the_hub(known, scale=scale)
-    # The pivots hang behind the plate.
-    _draw_pivots(board, lower, upper, "hidden" if board.shapes else "outline")
+    _draw_pivots(board, lower, upper)
     body = bounds(board.shapes)
     reach = max(_FACE / scale, body.right, -body.left) + 4
+    if profile is not None:
+        _arm_weld(known, board=board, reach=body.right, scale=scale)
+        edge = profile.outline
+        plate = PaperBox(*(size / scale for size in (edge.left, edge.bottom, edge.right, edge.top)))
+        _bracket_weld(known, board=board, body=plate)
     board.line((-reach, 0.0), (reach, 0.0), pen="centre")
     board.line((0.0, min(body.bottom, -reach) - 3), (0.0, max(body.top, reach) + 3), pen="centre")
     body = bounds(board.shapes)
@@ -215,6 +282,8 @@ def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Vi
     if ends is not None:
         (x2, y2), (x1, y1) = ((x / scale, y / scale) for x, y in ends)
         upper, lower = _reaches(known, scale=scale) or (0.0, 0.0)
+        if seen_from := square_to_the_axis(known):
+            draw_parts(board, parts_of(known), SQUARE_TO_AXIS, seen_from, scale)
         _draw_pivots(board, _Pivot(x1, y1, lower, 0.0, 0.0), _Pivot(x2, y2, upper, 0.0, 0.0))
         _spacing(known, board=board, figures=figures, ends=((x1, y1), (x2, y2)), reach=max(upper, lower))
     return _view(board)
@@ -236,10 +305,10 @@ _UPPER_LANE, _LOWER_LANE = 1, 2
 """Each height on a lane of its own, so that a figure outside its arrows is not taken for the other's."""
 
 
-def _draw_pivots(board: Board, lower: _Pivot | None, upper: _Pivot | None, pen: Pen = "outline") -> None:
+def _draw_pivots(board: Board, lower: _Pivot | None, upper: _Pivot | None) -> None:
+    """Their middles, and the axis through them."""
     for pivot in (lower, upper):
         if pivot:
-            board.circle((pivot.x, pivot.y), pivot.reach, pen)
             board.cross((pivot.x, pivot.y), pivot.reach + 2)
     if lower and upper:
         board.line((lower.x, lower.y), (upper.x, upper.y), pen="centre")

@@ -31,8 +31,10 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
     unit, asked = _unit(graph, name), graph.fields[name]
     step = SAID[unit][units == "inch"]
     more = "more" if rate > 0 else "less"
+    only = f", only with another {asked.bought}" if asked.bought else ""
     return (
-        f"Moved most by {in_a_sentence(asked.label)} ({asked.step.replace('_', ' ')}): {show(step, unit, units)} {more} gives "
+        f"Moved most by {in_a_sentence(asked.label)} ({asked.step.replace('_', ' ')}{only}): "
+        f"{show(step, unit, units)} {more} gives "
         f"{show(abs(rate) * step, 'mm', units)} more room."
     )
 

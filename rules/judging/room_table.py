@@ -7,7 +7,7 @@ from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
 from rules.corner.room import BetweenTwo, Moves, rooms
 from rules.corner.words import where
-from rules.graph.results import WORST_FIRST, Judgement, Verdict
+from rules.graph.results import WORST_FIRST, Judgement, Reason, Verdict
 from rules.judging.judge import Judged, and_list, reason
 from rules.judging.moved_most import entry_that_moves_most
 from rules.judging.reader import answer, name, of_role
@@ -107,8 +107,17 @@ def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
 def _absent(part: str, judged: Judged) -> RoomNotJudged:
     worked = judged.worked
     words = part.removesuffix("_part").replace("_", " ")
-    if part in worked.waits:
-        fields = worked.waits[part]
+    if fields := worked.waits.get(part):
         return RoomNotJudged(words, fields, f"enter {and_list(fields)}")
-    why = worked.not_here.get(part) or worked.broken.get(part)
+    why = _why_not(part, judged)
     return RoomNotJudged(words, (), reason(why, judged.shown_in) if why else "not known")
+
+
+def _why_not(wanted: str, judged: Judged) -> Reason | None:
+    """Why a value is not there: its own reason, or that of what it is worked out from."""
+    worked = judged.worked
+    for reasons in (worked.not_here, worked.broken, worked.not_judged):
+        if why := reasons.get(wanted):
+            return why
+    inputs = trade().values[wanted].inputs if wanted in trade().values else ()
+    return next((why for given in inputs if (why := _why_not(given.origin, judged))), None)

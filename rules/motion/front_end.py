@@ -9,7 +9,7 @@ Both wheels travel alike and the body stays level, so the right wheel is the lef
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from math import asin, copysign, cos, hypot, radians, sin, sqrt
+from math import asin, atan2, copysign, cos, hypot, pi, radians, sin, sqrt
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import PivotCircle, hinged, nearest_turn
@@ -123,7 +123,7 @@ class FrontEnd:
             self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
             self._rod_side = self._outer_circle(0.0).side_of(mirrored(self.upright.tie_rod_end, linkage.centre_line))
             assert linkage.stop is not None
-            self._full = self._turned_to(self._held[0.0], linkage.stop)
+            self._full = self._turn_to(linkage.stop)
             return
         assert linkage.inner is not None
         self._rod = size(minus(self.upright.tie_rod_end, linkage.inner))
@@ -136,7 +136,7 @@ class FrontEnd:
         self._full_slides: dict[float, float] = {}
         if linkage.stop is not None:
             self._inner_for = linkage.inner_for(self.upright.tie_rod_end)
-            self._stop_turn = self._turned_to(self._held[0.0], linkage.stop)
+            self._stop_turn = self._turn_to(linkage.stop)
             self._full = self._slide_to_stop(most, ends_there=linkage.travel is not None)
 
     def _slide_to_stop(self, most: float, ends_there: bool) -> float:
@@ -258,14 +258,24 @@ class FrontEnd:
 
     def _straight(self, pivots: tuple[Vector, Vector]) -> float:
         """The turn about the axis that leaves the wheel pointing straight ahead."""
-        return self._turned_to(pivots, 0.0)
-
-    def _turned_to(self, pivots: tuple[Vector, Vector], steer: float) -> float:
-        """The turn about the axis that leaves the wheel pointing so far to the left, rad."""
-        ahead = (cos(steer), sin(steer), 0.0)  # square to the spindle seen from above
-        first, second, up = within(_frame(*pivots), ahead)
+        frame = _frame(*pivots)
         a, b, c = self._spin
-        return nearest_turn(a * first + b * second, a * second - b * first, -c * up, near=steer)
+        along = a * frame[0][0] + b * frame[1][0]
+        across = a * frame[1][0] - b * frame[0][0]
+        return nearest_turn(along, across, -c * frame[2][0])
+
+    def _turn_to(self, steer: float) -> float:
+        """Turn about the axis at which the wheel points `steer` to the left at ride height."""
+        e1, e2, e3 = _frame(*self._held[0.0])
+        a, b, c = self._spin
+
+        def short(turn: float) -> bool:
+            first, second = a * cos(turn) - b * sin(turn), a * sin(turn) + b * cos(turn)
+            return (
+                atan2(-first * e1[0] - second * e2[0] - c * e3[0], first * e1[1] + second * e2[1] + c * e3[1]) < steer
+            )
+
+        return last_that_holds(short, 0.0, pi / 2)
 
     def _pose(self, pivots: tuple[Vector, Vector], turn: float, inner: Vector | None) -> Pose:
         lower, upper = pivots

@@ -5,7 +5,7 @@ wheel centre; mm and radians. The frame stands still and the wheel moves.
 """
 
 from dataclasses import dataclass
-from math import asin, atan, atan2, sqrt
+from math import asin, atan, atan2, hypot, sqrt
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
@@ -13,6 +13,8 @@ from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
 FORWARD: Vector = (1.0, 0.0, 0.0)
 OUTBOARD: Vector = (0.0, 1.0, 0.0)
 UP: Vector = (0.0, 0.0, 1.0)
+FLAT = 1e-6
+"""Of a spindle's length 1, what of it lies level where the wheel lies flat."""
 
 
 class CannotReach(Exception):  # noqa: N818 - says what happened to the linkage
@@ -111,9 +113,11 @@ class Pose(NamedTuple):
 
     @property
     def contact(self) -> Vector:
-        """Lowest point of the wheel's disc: where the tyre stands on level ground."""
+        """Lowest point of the wheel's disc: where the tyre stands on level ground. Its middle where the disc lies flat."""
         x, y, z = self.spin
-        across = (1 - z * z) ** 0.5
+        across = hypot(x, y)
+        if across < FLAT:
+            return self.wheel_centre
         down = (z * x / across, z * y / across, -across)
         return plus(self.wheel_centre, times(self.radius, down))
 

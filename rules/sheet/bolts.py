@@ -8,6 +8,7 @@ from rules.measure.units import Mm
 from rules.tables.bolt_grades import BoltGrade
 from rules.tables.torque_factors import ThreadState
 
+JointSide = Literal["above", "below", "ahead", "behind", "inboard", "outboard"]
 ScrewedInto = Literal["nut", "steel", "iron", "aluminium"]
 
 GRADE = "Mark on the head: 8.8, 10.9; three lines are grade 5, six are grade 8. Unmarked counts as grade 2."
@@ -17,6 +18,10 @@ GAP = (
     "centre to the face the stud leaves."
 )
 LUG = "Thickness of one lug the bolt goes through: one plate of the bracket, or the boss of a single-shear joint."
+SIDE = (
+    "The side on which a ball joint's stud leaves the ball, or on which the one lug of single shear stands; empty for double "
+    "shear. Until it is entered both sides count as taken."
+)
 EDGE = "From the bolt hole's centre straight to the nearest edge of the lug."
 
 
@@ -51,6 +56,7 @@ class Bolts(Step):
         usual=("0 mm", "30 mm"),
         reading_error="0.2 mm",
     )
+    upper_side: JointSide = ask("Side of the upper stud or lug", "choice", SIDE, may_be_empty=True)
     upper_lug_thickness: Mm = ask(
         "Upper lug thickness",
         "length",
@@ -85,6 +91,7 @@ class Bolts(Step):
         usual=("0 mm", "30 mm"),
         reading_error="0.2 mm",
     )
+    lower_side: JointSide = ask("Side of the lower stud or lug", "choice", SIDE, may_be_empty=True)
     lower_lug_thickness: Mm = ask(
         "Lower lug thickness",
         "length",

@@ -105,7 +105,7 @@ class PadThickness(StepPart):
         "Thickness of the friction material alone on a new pad, backing plate not counted.",
         may_be_empty=True,
         between=("3 mm", "30 mm"),
-        usual=("7 mm", "18 mm"),
+        usual=("8 mm", "15.8 mm"),
         reading_error="0.2 mm",
     )
     pad_thickness_worn: Mm = ask(

@@ -6,6 +6,7 @@ from rules.graph.asking import Step, ask
 from rules.measure.units import Mm, MPa, Price, Rad, Ratio
 
 CaliperKind = Literal["sliding", "fixed"]
+CaliperSide = Literal["ahead", "behind"]
 
 
 class Caliper(Step):
@@ -33,7 +34,7 @@ class Caliper(Step):
         "length",
         "Square from the rotor's edge outward to the caliper's highest point, bridge and bolt heads included.",
         between=("0 mm", "150 mm"),
-        usual=("15 mm", "45 mm"),
+        usual=("18 mm", "35 mm"),
         reading_error="1 mm",
     )
     outboard_reach: Mm = ask(
@@ -74,7 +75,7 @@ class Caliper(Step):
         "From a gauge in the bleed port at a hard stop. Leave empty if not known.",
         may_be_empty=True,
         between=("0.5 MPa", "25 MPa"),
-        usual=("3 MPa", "12 MPa"),
+        usual=("5 MPa", "9.8 MPa"),
         bought="",
     )
     pad_friction: Ratio = ask(
@@ -83,7 +84,7 @@ class Caliper(Step):
         "From the pad maker's data, cold and hot; enter the lower. Leave empty if not known.",
         may_be_empty=True,
         between=(0.1, 0.8),
-        usual=(0.25, 0.55),
+        usual=(0.28, 0.55),
         bought="pad",
     )
     bleed_screw_on_top: bool = ask(
@@ -124,10 +125,27 @@ class Caliper(Step):
         "Place round the clock",
         "angle",
         "From straight up over the spindle round to the caliper's middle: plus ahead, minus behind; 90 is straight ahead, 180 "
-        "straight below. Until entered, where the bracket's weld says, else behind.",
+        "straight below. Until entered, where its side or its bracket's weld says, else beside the steering arm.",
         may_be_empty=True,
         between=("-180 deg", "180 deg"),
         usual=("-180 deg", "180 deg"),
         reading_error="2 deg",
+    )
+    side: CaliperSide = ask(
+        "Side of the axle",
+        "choice",
+        "Ahead of the axle or behind it, wheels straight. In a word as well as in the angle, so that a slip of the sign shows.",
+        may_be_empty=True,
+        bought="",
+    )
+    bolts_inside: Mm = ask(
+        "Bolts inside the rotor's edge",
+        "length",
+        "Square from the rotor's edge towards the hub to the line through the caliper's two mounting bolts; minus when they "
+        "stand beyond the edge. Until measured they count at the edge.",
+        may_be_empty=True,
+        between=("-60 mm", "150 mm"),
+        usual=("-15 mm", "50 mm"),
+        reading_error="1 mm",
     )
     price_each: Price = ask("Price each", "price", "What one caliper costs.", may_be_empty=True)  # fmt: skip

@@ -44,7 +44,7 @@ class Hub(Step):
         "From the hub maker's data for this hub, and nobody else's.",
         may_be_empty=True,
         between=("20 N m", "1500 N m"),
-        usual=("150 N m", "350 N m"),
+        usual=("165 N m", "325 N m"),
         bought="",
     )
     bolt_circle: BoltCircle = ask("Bolt circle", "bolt circle", "Studs in the flange and their circle.")

@@ -12,7 +12,7 @@ ALLOWED = (
 )
 SET = (
     "At ride height, wheels straight, seen from the front: how far the housing is turned from square to the bolt, plus "
-    "when its top leans inboard (so its outboard end rises). Empty counts as 0: square."
+    "when its top leans inboard (so its outboard end rises). Empty counts as 5 deg the worse way, an estimate."
 )
 
 
@@ -23,7 +23,7 @@ def _allowed(label: str) -> Any:
         ALLOWED,
         may_be_empty=True,
         between=("1 deg", "60 deg"),
-        usual=("15 deg", "45 deg"),
+        usual=("16 deg", "31 deg"),
         reading_error="1 deg",
     )
 

@@ -72,7 +72,7 @@ class Loads(Step):
         "4 off road.",
         may_be_empty=True,
         between=(1.0, 12.0),
-        usual=(2.5, 6.0),
+        usual=(2.6, 5.1),
     )
     braking: Ratio = ask(
         "Braking multiple",
@@ -81,7 +81,7 @@ class Loads(Step):
         "0.75); stands in: 1.1 road, 1.75 off road.",
         may_be_empty=True,
         between=(0.3, 4.0),
-        usual=(0.8, 2.2),
+        usual=(1.0, 1.95),
     )
     cornering: Ratio = ask(
         "Cornering multiple",
@@ -90,7 +90,7 @@ class Loads(Step):
         "and 1.4 to 1.75 against a kerb or rut; stands in: 1.",
         may_be_empty=True,
         between=(0.3, 4.0),
-        usual=(0.8, 2.0),
+        usual=(0.9, 1.75),
     )
     landing: Ratio = ask(
         "Landing multiple",
@@ -108,7 +108,7 @@ class Loads(Step):
         "source; stands in: 4.5.",
         may_be_empty=True,
         between=(0.3, 20.0),
-        usual=(2.0, 8.0),
+        usual=(3.0, 5.9),
     )
     steering_stop: Ratio = ask(
         "Steering-stop multiple",
@@ -117,7 +117,7 @@ class Loads(Step):
         "the tie rod is taken to hold it. No published figure; a kerb's 1.4 to 1.75 is borrowed, and 1.75 stands in.",
         may_be_empty=True,
         between=(0.1, 20.0),
-        usual=(1.0, 2.5),
+        usual=(1.0, 1.95),
     )
     tie_rod_rating: Newton = ask(
         "Tie-rod rating",
@@ -143,6 +143,6 @@ class Loads(Step):
         "Stamped in the wheel of the car the hub comes from; plus when the mounting face is outboard. Most cars: 30 to 50 mm.",
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
-        usual=("25 mm", "70 mm"),
+        usual=("26 mm", "51 mm"),
         reading_error="1 mm",
     )

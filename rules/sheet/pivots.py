@@ -38,7 +38,7 @@ class Pivots(Step):
         "angle",
         "Lean of the axis seen from the front; plus when the top is inboard.",
         between=("-30 deg", "45 deg"),
-        usual=("4 deg", "18 deg"),
+        usual=("7 deg", "13.5 deg"),
         reading_error="0.25 deg",
     )
     castor: Rad = ask(
@@ -55,7 +55,7 @@ class Pivots(Step):
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre (scrub radius). Plus when "
         "it lands inboard.",
         between=("-300 mm", "300 mm"),
-        usual=("15 mm", "90 mm"),
+        usual=("20.5 mm", "40 mm"),
         reading_error="2 mm",
     )
     axis_ahead: Mm = ask(
@@ -64,7 +64,7 @@ class Pivots(Step):
         "At spindle height, how far the axis passes ahead of the spindle's centre. Usually 0; empty counts as 0.",
         may_be_empty=True,
         between=("-150 mm", "150 mm"),
-        usual=("-30 mm", "30 mm"),
+        usual=("-5 mm", "5 mm"),
         reading_error="1 mm",
     )
     lower_below_spindle: Mm = ask(
@@ -110,13 +110,15 @@ class Pivots(Step):
     upper_retained: bool = ask(
         "Upper joint kept if it pulls out",
         "yes or no",
-        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
+        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out? Of a bought "
+        "ball joint: does its own housing close over the ball, and does it stand the way round its maker meant?",
         may_be_empty=True,
     )
     lower_retained: bool = ask(
         "Lower joint kept if it pulls out",
         "yes or no",
-        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out?",
+        "Is there a washer or bolt head larger than the housing bore that keeps the joint if the ball pulls out? Of a bought "
+        "ball joint: does its own housing close over the ball, and does it stand the way round its maker meant?",
         may_be_empty=True,
     )
     spring_on: SpringOn = ask(

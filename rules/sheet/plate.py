@@ -152,7 +152,7 @@ class BracketBlank(StepPart):
         "Finished size of the two holes for the caliper's bolts, however they are made.",
         may_be_empty=True,
         between=("4 mm", "30 mm"),
-        usual=("9.5 mm", "17 mm"),
+        usual=("8.5 mm", "17 mm"),
         reading_error="0.1 mm",
     )
     bracket_hole_spacing: Mm = ask(

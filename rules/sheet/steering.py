@@ -49,7 +49,7 @@ class TieRodEnd(StepPart):
         "From the middle of the outer tie-rod joint to the farthest point of its housing or bolt head.",
         may_be_empty=True,
         between=("3 mm", "80 mm"),
-        usual=("14 mm", "40 mm"),
+        usual=("15 mm", "29.5 mm"),
         reading_error="1 mm",
     )
     copied_length: Mm = ask(
@@ -143,7 +143,7 @@ class RodMover(StepPart):
         "rod comes to its end first.",
         may_be_empty=True,
         between=("5 deg", "70 deg"),
-        usual=("22 deg", "48 deg"),
+        usual=("23 deg", "45 deg"),
         reading_error="0.5 deg",
     )
 
@@ -216,7 +216,7 @@ class Steering(TieRodEnd, RodMover, TieRodThreads, Step):
         "the first turn from centre.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
-        usual=("30 mm", "80 mm"),
+        usual=("38 mm", "75 mm"),
         reading_error="1 mm",
     )
     steering_wheel_diameter: Mm = ask(

@@ -173,7 +173,7 @@ class Upright(Step):
         "From the bracket's weld or bolts out to the line through the two caliper bolts.",
         may_be_empty=True,
         between=("3 mm", "250 mm"),
-        usual=("20 mm", "70 mm"),
+        usual=("22 mm", "43 mm"),
         reading_error="1 mm",
     )
     bracket_arm_width: Mm = ask(
@@ -200,7 +200,7 @@ class Upright(Step):
         "Only where the hub runs on a fixed snout or pin: its smallest diameter where it meets the upright.",
         may_be_empty=True,
         between=("10 mm", "120 mm"),
-        usual=("25 mm", "70 mm"),
+        usual=("30 mm", "59 mm"),
         reading_error="0.05 mm",
     )
     snout_yield: MPa = ask(

@@ -31,6 +31,8 @@ NO_LONGER_ASKED = "No longer asked"
 
 WELDER_SECTIONS = (CAUTIONS, HAND_OVER, LAYOUT, MOCK_UP, TACK, HOLD, WELD, AFTER, BRACKET)
 """What is handed to the welder on its own. The working sections follow each other without a break."""
+HELPER_SECTIONS = (MOCK_UP, TACK, HOLD, WELD, AFTER, BRACKET, TORQUE, TURN, DRIVE)
+"""What a helper works through beside the car, once the parts are in hand; figures are on the welding sheet."""
 
 
 @dataclass(frozen=True, slots=True)

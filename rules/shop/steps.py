@@ -29,6 +29,7 @@ from rules.shop.checklist_line import (
     WELD,
     ChecklistLine,
 )
+from rules.shop.holds import BY_LINE
 from rules.shop.layout import gaps, measured_again, target
 from rules.shop.motion_sheet import is_known as moves
 
@@ -216,12 +217,12 @@ def tack_and_hold(judged: Judged) -> Iterator[ChecklistLine]:
     yield _do("tack.in-fixture", TACK, "Hub and bearing out, dummy in. Tack in fixture, sides in turn.")
     yield _do("tack.free", TACK, "Unclamp: it must lie in the fixture by itself, not sprung in.")
     yield from measured_again(judged, before_welding=True)
-    yield _hold("hold.before-finish-weld", HOLD, "HOLD. All inside? If not, cut tacks, reset. Initials:")
+    yield _hold("hold.before-finish-weld", HOLD)
 
 
 def weld() -> Iterator[ChecklistLine]:
     """Weld in the fixture."""
-    yield _hold("weld.test-piece", WELD, "HOLD. Test piece, same joint, bent: sound. Initials:")
+    yield _hold("weld.test-piece", WELD)
     yield _do("weld.hub-and-bearing-out", WELD, "Hub, bearing, seals, joints out; dummy bolted tight.")
     yield _do("weld.earth-clamp", WELD, "Earth clamp on the part, next to the weld.")
     yield _do(
@@ -241,7 +242,8 @@ def after_weld(judged: Judged) -> Iterator[ChecklistLine]:
     yield _do(
         "crack-test.dye", AFTER, "Every weld: clean, dye, dwell, wipe with damp cloth, develop. Any line is a crack."
     )
-    yield _hold("crack-test.signed", AFTER, "HOLD. Measured, crack tested, no paint yet. Initials:")
+    yield _hold("crack-test.signed", AFTER)
+    yield _hold("machined.signed", AFTER)
 
 
 def bracket() -> Iterator[ChecklistLine]:
@@ -255,7 +257,7 @@ def bracket() -> Iterator[ChecklistLine]:
         "bracket.weld", BRACKET,
         "Caliper, rotor, hub off, clamps still on. Tack; refit, check, strip. Weld in short runs, cool, crack test.",
     )  # fmt: skip
-    yield _hold("bracket.signed", BRACKET, "HOLD. Refit: bolts start by hand, caliper slides, rotor central. Initials:")
+    yield _hold("bracket.signed", BRACKET)
 
 
 _STUD_ENGAGEMENT, _STUB_SHAFT_TORQUE = name("stud_engagement"), name("hub.stub_shaft_torque")
@@ -294,7 +296,7 @@ def torque(judged: Judged) -> Iterator[ChecklistLine]:
         yield _do("assemble.upper-arms", TORQUE, "Upper arms on their own sides: swapped, they take the castor away.")
     yield _do("assemble.paint-marks", TORQUE, "Paint mark across every nut and bolt head.")
     yield _do("assemble.bleed", TORQUE, "Brakes bled; pedal held one minute: no sink, no leak.")
-    yield _hold("torque.second-person", TORQUE, "HOLD. Second person: torques, pins, locks. Initials:")
+    yield _hold("torque.second-person", TORQUE)
 
 
 def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
@@ -361,5 +363,6 @@ def _do(id: str, section: str, text: str) -> ChecklistLine:
     return ChecklistLine(id, section, text)
 
 
-def _hold(id: str, section: str, text: str) -> ChecklistLine:
-    return ChecklistLine(id, section, text, kind="hold")
+def _hold(id: str, section: str) -> ChecklistLine:
+    hold = BY_LINE[id]
+    return ChecklistLine(id, section, f"{hold.text} Initials:" if hold.on_this_list else hold.text, kind="hold")

@@ -1,4 +1,4 @@
-"""What a welder is told besides the figures: what a good weld looks like, and where work stops until somebody signs.
+"""What a welder is told besides the figures: what a good weld looks like, and what is machined after.
 
 Limits come from welding trade pages that quote the visual table of AWS D1.1 (structural steel), and from trade custom;
 each says which. None of them is a rule for fatigue.
@@ -36,15 +36,6 @@ VISUAL = (
     Limit("Arc strikes", "off, the spot crack tested", CUSTOM),
     Limit("Loaded welds", "not ground flush", CUSTOM),
 )
-
-HOLDS = (
-    "1 Test piece, same joint, bent or broken: sound",
-    "2 Tacked, free of the fixture: every figure inside",
-    "3 Welded and cooled: every limit above met",
-    "4 Crack tested, every weld: no line",
-    "5 Machined: faces, bores, figures again",
-)
-"""Work stops at each until it is signed."""
 
 MACHINED_AFTER = ("plate face", "joint bores", "hub bolt holes", "caliper lug faces", "tie rod hole")
 """Faces and holes that welding can pull: how much is left on, and the size after."""

@@ -1,6 +1,7 @@
 """The commands that write papers: which files, where, on what paper, and what they refuse to write over."""
 
 import shutil
+import tomllib
 from pathlib import Path
 
 import pypdfium2
@@ -150,3 +151,80 @@ def test_what_cannot_be_done_is_said_in_a_line_and_nothing_is_written(
         captured = capsys.readouterr()
         assert captured.out == "" and told in captured.err
     assert not (sheet.parent / "half_papers").exists()
+
+
+# A sheet with a stop
+
+
+@pytest.fixture
+def wrong(tmp_path: Path) -> Path:
+    """Finished, but its caliper hits the wheel."""
+    path = tmp_path / "car.toml"
+    document = tomllib.loads(sample(FINISHED).read_text("utf-8"))
+    document["caliper"]["reach_above_rotor"] = "3 in"
+    path.write_text(tomli_w.dumps(document), "utf-8")
+    return path
+
+
+def test_cut_refuses_a_sheet_with_a_stop_and_says_what_is_wrong(
+    wrong: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["cut", str(wrong)]) == 1
+    said = capsys.readouterr()
+    assert "DO NOT CUT. The caliper hits the wheel barrel" in said.err and "--as-is" in said.err
+    assert not (wrong.parent / "car_papers").exists() and said.out == ""
+
+
+def test_cut_as_is_writes_with_the_words_in_the_drawing_and_exit_status_1(wrong: Path) -> None:
+    assert main(["cut", str(wrong), "--as-is"]) == 1
+    for name in papers(wrong):
+        assert b"DO NOT CUT. The caliper hits" in (wrong.parent / "car_papers" / name).read_bytes(), name
+    assert main(["cut", str(wrong).replace("car.toml", "gone.toml")]) == 2
+
+
+def test_a_sheet_without_a_stop_is_cut_without_asking(sheet: Path) -> None:
+    assert main(["cut", str(sheet)]) == 0
+    assert "hub_plate_left_in.dxf" in papers(sheet)
+
+
+def test_every_file_of_the_folder_of_such_a_sheet_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "car.toml"
+    document = changed(MOVING)
+    document["caliper"]["reach_above_rotor"] = "3 in"
+    path.write_text(tomli_w.dumps(document), "utf-8")
+    assert main(["handover", str(path)]) == 0
+    written = [Path(line) for line in capsys.readouterr().out.splitlines()]
+    assert {"motion_sheet.txt", "checklist.md", "drawing_left.svg"} <= {file.name for file in written}
+    for file in written:
+        if file.suffix == ".pdf":
+            for page in pypdfium2.PdfDocument(file):
+                words = " ".join(page.get_textpage().get_text_range().split())
+                assert "DO NOT CUT. The caliper hits the wheel barrel" in words, (file.name, words[:80])
+                assert "Sheet " in words and "written " in words, file.name
+        else:
+            words = " ".join(file.read_text("utf-8").split())
+            assert "DO NOT CUT. The caliper hits the wheel" in words, file.name
+            assert "written 20" in words, file.name
+
+
+def test_papers_of_other_answers_are_named_as_they_go(sheet: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["cut", str(sheet), "--units", "mm"]) == 0
+    document = tomllib.loads(sheet.read_text("utf-8"))
+    document["plate"]["width"] = "5 1/4 in"
+    sheet.write_text(tomli_w.dumps(document), "utf-8")
+    capsys.readouterr()
+    assert main(["handover", str(sheet)]) == 0
+    said = capsys.readouterr().err
+    assert "hub_plate_left_mm.dxf: removed, it was of other answers than these" in said
+    assert "hub_plate_left_mm.dxf" not in papers(sheet)
+
+
+def test_fixture_and_model_are_papers_of_their_own(sheet: Path) -> None:
+    assert (
+        main(["fixture", str(sheet)]) == 0
+        and main(["model", str(sheet)]) == 0
+        and main(["model", str(sheet), "--stl"]) == 0
+    )
+    assert papers(sheet) == {
+        "fixture.pdf", "upright_left.3mf", "upright_right.3mf", "upright_left.stl", "upright_right.stl",
+    }  # fmt: skip

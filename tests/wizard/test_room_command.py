@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 import tomli_w
 
-from sample_sheets import FINISHED, sample
+from sample_sheets import FINISHED, sample, samples
 from wizard.command_line import main
 
 
@@ -45,3 +45,10 @@ def test_plain_data(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
 def test_a_file_that_cannot_be_read(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["room", str(tmp_path / "none.toml")]) == 2
     assert "none.toml" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("name", samples())
+def test_every_part_that_is_not_in_it_says_why(name: str, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["room", str(sample(name)), "--json"])
+    absent = json.loads(capsys.readouterr().out)["absent"]
+    assert all(part["enter"] or part["why"] not in ("", "not known") for part in absent)

@@ -56,4 +56,4 @@ def test_check_lists_what_was_confirmed(tmp_path: Path, capsys) -> None:  # type
     session.confirm(NAME)
     session.save()
     main(["check", str(tmp_path / "car.toml")])
-    assert "UNUSUAL, AND CONFIRMED: metal at the stud hole." in capsys.readouterr().out
+    assert "ASKED ABOUT, AND CONFIRMED: metal at the stud hole." in capsys.readouterr().out

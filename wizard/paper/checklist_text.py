@@ -21,9 +21,12 @@ from rules.shop.checklist import (
     kept_marks,
     marked,
 )
+from rules.shop.checklist_line import AFTER, HELPER_SECTIONS, HOLD
+from rules.shop.holds import BY_LINE
 from wizard.paper.stamp import stamp
 
-ForWhom = Literal["whole", "welder"]
+ForWhom = Literal["whole", "welder", "helper"]
+"""whole: the builder's own. welder: what the welder does. helper: what is done beside the car; figures are elsewhere."""
 
 VEHICLE, _USE = name("job.vehicle"), name("job.use")
 
@@ -37,8 +40,12 @@ VERDICTS = {
     "unfinished": "UNFINISHED: not ready to cut",
 }
 _UNITS = {"inch": "inches", "metric": "millimetres"}
-HEADINGS = {"whole": "SHOP CHECKLIST", "welder": "SHOP CHECKLIST, WELDER'S PART"}
-LEGEND = "Tick each piece, left and right; write in what you measured, initials at a HOLD."
+HEADINGS = {
+    "whole": "SHOP CHECKLIST",
+    "welder": "SHOP CHECKLIST, WELDER'S PART",
+    "helper": "HELPER'S CHECKLIST",
+}
+LEGEND = "Tick left and right; write in results. HOLD 1 to 4: sign on the welding sheet."
 
 
 def as_text(judged: Judged, document: Mapping[str, object], part: ForWhom = "whole") -> str:
@@ -92,9 +99,20 @@ def sections(
 ) -> Iterable[tuple[str, list[tuple[ChecklistLine, Marks]]]]:
     """Each section with its lines and what is marked on them, in shop order."""
     lines = marked(checklist(judged), kept_marks(document))
-    wanted = [pair for pair in lines if part == "whole" or pair[0].section in WELDER_SECTIONS]
+    wanted = [pair for pair in lines if _is_for(part, pair[0])]
     for section, group in groupby(wanted, lambda pair: pair[0].section):
         yield section, list(group)
+
+
+_SECTIONS = {"welder": WELDER_SECTIONS, "helper": HELPER_SECTIONS}
+
+
+def _is_for(part: ForWhom, line: ChecklistLine) -> bool:
+    if part == "whole":
+        return True
+    if part == "helper" and line.kind == "measure" and line.section in (HOLD, AFTER):
+        return False  # written on the welding sheet, and nowhere else
+    return line.section in _SECTIONS[part]
 
 
 def is_plain(line: ChecklistLine, marks: Marks) -> bool:
@@ -104,7 +122,8 @@ def is_plain(line: ChecklistLine, marks: Marks) -> bool:
 
 def has_blank(line: ChecklistLine) -> bool:
     """Whether a person writes on the line besides ticking it."""
-    return line.kind in ("measure", "torque", "hold")
+    signed_here = line.id not in BY_LINE or BY_LINE[line.id].on_this_list
+    return line.kind in ("measure", "torque", "hold") and signed_here
 
 
 # Plain text

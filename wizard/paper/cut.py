@@ -1,6 +1,7 @@
-"""Cut files: the hub plate and the caliper bracket blank as DXF in true units, for a plasma or laser table.
+"""Cut files: every piece to cut as DXF in true units, for a plasma or laser table.
 
-Layer CUT holds closed outlines and round holes, and nothing else; layer MARK holds everything that is not to be cut.
+Layer CUT holds closed outlines and round holes, and nothing else; layer SCRIBE holds only
+lines to scribe and letters to stamp; layer NOTES holds what is for people to read.
 Kerf is not applied. ezdxf is imported only when a file is written.
 """
 
@@ -10,11 +11,13 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any, Literal
 
-from rules.drawn.pieces import SIDES, Profile, bracket_blank, hub_plate, outline_of_plate
+from rules.drawn.cut_pieces import CutPiece, cut_pieces
+from rules.drawn.fixture import fixture
+from rules.drawn.pieces import SIDES, Profile, hub_plate, outline_of_plate
 from rules.judging.judge import Judged, and_list, shown_in_both
 from rules.judging.reader import answer, name, still_needed
 from rules.measure.display import both
-from rules.measure.outline import Outline, Point, outline_points
+from rules.measure.outline import Outline, Point
 from rules.measure.quantity import INCH
 from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
@@ -23,11 +26,11 @@ from wizard.paper.stops import stops
 
 FileUnits = Literal["mm", "in"]
 
-CUT_LAYER, MARK_LAYER = "CUT", "MARK"
+CUT_LAYER, SCRIBE_LAYER, NOTES_LAYER = "CUT", "SCRIBE", "NOTES"
 SIZES: dict[FileUnits, float] = {"mm": 1.0, "in": INCH}
 """mm in one drawing unit."""
 
-_THICKNESS, _BRACKET_THICKNESS = name("plate.thickness"), name("plate.bracket_thickness")
+_THICKNESS = name("plate.thickness")
 _METAL, _CONDITION, _PROCESS = name("plate.metal"), name("plate.condition"), name("plate.process")
 _DXF_UNIT: dict[FileUnits, tuple[int, int]] = {"mm": (4, 1), "in": (1, 0)}
 """$INSUNITS and $MEASUREMENT of the DXF reference."""
@@ -42,10 +45,10 @@ class NotDrawn(Exception):  # noqa: N818 - raised as a sentence
 
 
 def cut_files(judged: Judged, units: FileUnits = "mm") -> dict[str, bytes]:
-    """Every piece whose outline is on the sheet, as DXF by file name: left plate, right plate, bracket blank.
+    """Every piece whose shape is known, as DXF by file name: left plate, right plate, lugs, beam, arm, bracket blank.
 
     units: what one drawing unit is. The same sheet gives the same bytes. A sheet with a stop says DO NOT CUT and why on
-    layer MARK. Raises NotDrawn when no outline is known.
+    layer NOTES. Raises NotDrawn when no outline is known.
     """
     with _without_dates():
         return _cut_files(judged, units)
@@ -58,9 +61,14 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
         if (plate := hub_plate(known, side)) is not None:
             words = [*_plate_words(judged, side), *_words(judged, plate)]
             files[f"hub_plate_{side}_{units}.dxf"] = _written(plate, words, barred, units)
-    if (blank := bracket_blank(known)) is not None:
-        words = [*_bracket_words(judged), *_words(judged, blank)]
-        files[f"caliper_bracket_{units}.dxf"] = _written(blank, words, barred, units)
+    for piece in cut_pieces(judged):
+        if not piece.on_wheel_centre:
+            words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
+            files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
+    made = fixture(judged)
+    if made is not None and files:
+        words = [*_fixture_words(made.left_out), *_words(judged, made.base)]
+        files[f"fixture_base_{units}.dxf"] = _written(made.base, words, barred, units)
     if not files:
         wanted = and_list(still_needed(outline_of_plate, known))
         raise NotDrawn(
@@ -78,10 +86,17 @@ def _plate_words(judged: Judged, side: str) -> Iterator[str]:
     yield f"Thickness {shown_in_both(_THICKNESS, judged) or BLANK}"
 
 
-def _bracket_words(judged: Judged) -> Iterator[str]:
-    yield "CALIPER BRACKET BLANK. Make two: left and right are trimmed to the mock-up."
-    yield "Origin: lower left corner. Outer edge is the upper one."
-    yield f"Thickness {shown_in_both(_BRACKET_THICKNESS, judged) or BLANK}"
+def _piece_words(judged: Judged, piece: CutPiece) -> Iterator[str]:
+    yield f"{piece.title.upper()}. Make {piece.make}."
+    yield from piece.notes
+    yield f"Thickness {both(piece.thickness, 'mm', judged.shown_in) if piece.thickness else BLANK}"
+
+
+def _fixture_words(left_out: tuple[str, ...]) -> Iterator[str]:
+    yield "FIXTURE BASE. Make one for both sides."
+    yield "Seen from above: front is to the right for LEFT. Origin: spindle centre. The upper face is the hub face."
+    yield f"Thickness {BLANK}: 20 mm (3/4 in) or more, flat"
+    yield from (f"LEFT OUT: {words}" for words in left_out)
 
 
 def _words(judged: Judged, profile: Profile) -> Iterator[str]:
@@ -99,7 +114,7 @@ def _words(judged: Judged, profile: Profile) -> Iterator[str]:
         alike = [hole for hole in profile.holes if hole.what == what]
         yield f"{len(alike)} x {what}, diameter {both(alike[0].diameter, 'mm', judged.shown_in)}"
     yield from (f"LEFT OUT: {words}" for words in profile.left_out)
-    yield f"Layer {CUT_LAYER}: closed outline, round holes. Layer {MARK_LAYER}: scribe or leave out, never cut."
+    yield f"Layer {CUT_LAYER}: closed outline, round holes. {SCRIBE_LAYER}: scribe only. {NOTES_LAYER}: not on the metal."
     if profile.marks:
         yield f"Marked: {', '.join(dict.fromkeys(mark.what for mark in profile.marks))}."
     yield "Kerf is NOT applied: every line is the finished edge. The cutter sets it off."
@@ -121,10 +136,11 @@ def _written(profile: Profile, words: list[str], barred: list[str], units: FileU
     drawing = ezdxf.new("R2010", units=unit)  # type: ignore[attr-defined]
     drawing.header["$MEASUREMENT"] = metric
     drawing.layers.add(CUT_LAYER, color=7)
-    drawing.layers.add(MARK_LAYER, color=5)
+    drawing.layers.add(SCRIBE_LAYER, color=5)
+    drawing.layers.add(NOTES_LAYER, color=8)
     space = drawing.modelspace()
     space.add_lwpolyline(
-        [(x / size, y / size, bulge) for x, y, bulge in outline_points(profile.outline)],
+        [(x / size, y / size, bulge) for x, y, bulge in profile.points],
         format="xyb",
         close=True,
         dxfattribs={"layer": CUT_LAYER},
@@ -133,15 +149,24 @@ def _written(profile: Profile, words: list[str], barred: list[str], units: FileU
         centre = (hole.centre[0] / size, hole.centre[1] / size)
         space.add_circle(centre, hole.diameter / 2 / size, dxfattribs={"layer": CUT_LAYER})
     for mark in profile.marks:
-        _mark_line(space, mark.start, mark.end, size)
+        _line(space, mark.start, mark.end, size, SCRIBE_LAYER)
     if profile.stamp:
-        _mark_words(space, profile.stamp.words, profile.stamp.at, size)
+        _words_at(space, profile.stamp.words, profile.stamp.at, size, SCRIBE_LAYER)
     _reference_line(space, profile.outline, units)
     top = profile.outline.top
     for number, line in enumerate(_lines(words, barred, units)):
         place = (profile.outline.right + _BESIDE, top - number * _STEP)
-        _mark_words(space, line, place, size)
+        _words_at(space, line, place, size)
+    _set_extents(space)
     return _as_bytes(drawing)
+
+
+def _set_extents(space: Any) -> None:
+    """Viewers zoom to what the file says it holds."""
+    from ezdxf import bbox
+
+    box = bbox.extents(space, fast=True)
+    space.reset_extents(box.extmin, box.extmax)
 
 
 def _lines(words: list[str], barred: list[str], units: FileUnits) -> Iterator[str]:
@@ -154,19 +179,19 @@ def _reference_line(space: Any, outline: Outline, units: FileUnits) -> None:
     """A line of known length below the piece, with ends."""
     length, words = _REFERENCE[units]
     y, size = outline.bottom - _BESIDE, SIZES[units]
-    _mark_line(space, (outline.left, y), (outline.left + length, y), size)
+    _line(space, (outline.left, y), (outline.left + length, y), size)
     for x in (outline.left, outline.left + length):
-        _mark_line(space, (x, y - _LETTER / 2), (x, y + _LETTER / 2), size)
-    _mark_words(space, f"{words} reference line", (outline.left, y - 2 * _LETTER), size)
+        _line(space, (x, y - _LETTER / 2), (x, y + _LETTER / 2), size)
+    _words_at(space, f"{words} reference line", (outline.left, y - 2 * _LETTER), size)
 
 
-def _mark_line(space: Any, start: Point, end: Point, size: float) -> None:
+def _line(space: Any, start: Point, end: Point, size: float, layer: str = NOTES_LAYER) -> None:
     ends = [(x / size, y / size) for x, y in (start, end)]
-    space.add_line(*ends, dxfattribs={"layer": MARK_LAYER})
+    space.add_line(*ends, dxfattribs={"layer": layer})
 
 
-def _mark_words(space: Any, words: str, place: Point, size: float) -> None:
-    attributes = {"layer": MARK_LAYER, "insert": (place[0] / size, place[1] / size)}
+def _words_at(space: Any, words: str, place: Point, size: float, layer: str = NOTES_LAYER) -> None:
+    attributes = {"layer": layer, "insert": (place[0] / size, place[1] / size)}
     space.add_text(words.replace("%%", "% %").replace("^", "^ "), height=_LETTER / size, dxfattribs=attributes)
 
 

@@ -162,8 +162,11 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
     flow.paragraph(drawing.block.scope, before=2)
     flow.paragraph(f"{stamp(judged)}.   Drawn ____________   Checked ____________", before=2)
-    symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13))
-    below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION)
+    third = judged.shown_in == "inch"
+    symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13), third_angle=third)
+    below = flow.page.paragraph(
+        (symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION[judged.shown_in]
+    )
     flow.y = min(symbol.bottom, below) - 2
     if tiles.tiles:
         for words in HOW_TO:

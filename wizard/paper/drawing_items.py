@@ -15,7 +15,7 @@ def draw_items(page: PaperPage, items: Iterable[PaperItem]) -> None:
     for item in items:
         match item:
             case Stroke():
-                page.polyline(item.points, item.pen, item.closed, item.filled)
+                page.polyline(item.points, item.pen, item.closed, item.filled, item.white)
             case PaperCircle():
                 page.circle(item.centre, item.radius, item.pen)
             case PaperArc():
@@ -42,19 +42,23 @@ def draw_reduced(page: PaperPage, items: Iterable[PaperItem], reduction: float) 
                 page.arc(at(item.centre), item.radius / reduction, item.start, item.sweep, item.pen)
 
 
-def projection_symbol(page: PaperPage, at: Point) -> Area:
-    """The first-angle symbol of ISO 5456-2 with its lower left corner at a point. Returns the room it takes."""
+def projection_symbol(page: PaperPage, at: Point, *, third_angle: bool = False) -> Area:
+    """The symbol of ISO 5456-2 with its lower left corner at a point. Returns the room it takes.
+
+    A cone with its small end to the left; seen from there, its circles stand right of it in first angle, left in third.
+    """
     x, y = at
     middle, half = y + _SYMBOL / 2, _SYMBOL / 2
-    end = x + 1.2 * _SYMBOL
-    round_at = (end + 1.2 * _SYMBOL, middle)
+    cone = x + (_SYMBOL + 4 if third_angle else 2)
+    end = cone + 1.2 * _SYMBOL - 2
+    round_at = (x + half + 2 if third_angle else end + 1.2 * _SYMBOL, middle)
     page.polyline(
-        ((x + 2, middle - half / 2), (end, middle - half), (end, middle + half), (x + 2, middle + half / 2)),
+        ((cone, middle - half / 2), (end, middle - half), (end, middle + half), (cone, middle + half / 2)),
         "outline", closed=True,
     )  # fmt: skip
     page.circle(round_at, half)
     page.circle(round_at, half / 2)
-    page.line((x, middle), (end + 2, middle), "centre")
+    page.line((cone - 2, middle), (end + 2, middle), "centre")
     page.line((round_at[0] - half - 2, middle), (round_at[0] + half + 2, middle), "centre")
     page.line((round_at[0], middle - half - 2), (round_at[0], middle + half + 2), "centre")
-    return Area(x, y - 2, round_at[0] + half + 2, y + _SYMBOL + 2)
+    return Area(x, y - 2, max(round_at[0] + half, end) + 2, y + _SYMBOL + 2)

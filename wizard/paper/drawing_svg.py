@@ -29,7 +29,10 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     """
     drawing = full_size(judged, side, view)
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
-    above = [*_wrapped(printable(drawing.block.title), width), f"{side.upper()} upright, full size, 1:1. {PROJECTION}"]
+    above = [
+        *_wrapped(printable(drawing.block.title), width),
+        f"{side.upper()} upright, full size, 1:1. {PROJECTION[judged.shown_in]}",
+    ]
     above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]
     rows = [*drawing.block.missing, *drawing.block.figures]
@@ -93,6 +96,8 @@ def _style(item: Stroke | PaperCircle | PaperArc) -> str:
     width, dashes = PENS[item.pen]
     if isinstance(item, Stroke) and item.filled:
         return 'fill="black" stroke="none"'
+    if isinstance(item, Stroke) and item.white:
+        return 'fill="white" stroke="none"'
     dashed = f' stroke-dasharray="{" ".join(map(_n, dashes))}"' if dashes else ""
     return f'stroke-width="{_n(width)}"{dashed}'
 

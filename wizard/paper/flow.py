@@ -68,15 +68,16 @@ class Flow:
         """
         widths = [share * self.area.width / sum(shares) for share in shares]
         self.y -= 1.0
-        self._table_row(widths, heading, 0.0, bold=True)
+        self.row(widths, heading, 0.0, bold=True)
         for row in rows:
             if self.room < max(_row_height(widths, row), least):
                 self.turn_page()
                 self.y -= 1.0
-                self._table_row(widths, heading, 0.0, bold=True)
-            self._table_row(widths, row, least)
+                self.row(widths, heading, 0.0, bold=True)
+            self.row(widths, row, least)
 
-    def _table_row(self, widths: Sequence[float], row: Sequence[object], least: float, bold: bool = False) -> None:
+    def row(self, widths: Sequence[float], row: Sequence[object], least: float = 0.0, bold: bool = False) -> None:
+        """One ruled row, its columns so many mm wide and itself at least `least` mm high, at this place of the page."""
         bottom = self.y - max(_row_height(widths, row, bold), least)
         x = self.area.left
         for width, cell in zip(widths, row, strict=True):

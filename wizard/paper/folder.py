@@ -57,7 +57,7 @@ def write_hand_over(
     Raises ChangedByHand, before anything is written, where a file of one of our names is not as this program wrote it,
     unless `overwrite`; CannotSave where a file cannot be written; EntryError for a paper that cannot be read.
     """
-    files = dict(_files(judged, document, paper, as_is=as_is))
+    files = _with_first_page(judged, paper, dict(_files(judged, document, paper, as_is=as_is)), as_is=as_is)
     return write_papers(files, folder, sheet_digest(judged.sheet), overwrite=overwrite, whole=True)
 
 
@@ -122,30 +122,45 @@ def folder_beside(sheet: Path) -> Path:
 
 def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is: bool) -> Iterator[tuple[str, bytes]]:
     """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
+    from wizard.paper.arrangement_sheet import arrangement_pdf
     from wizard.paper.checklist_pdf import checklist_pdf
     from wizard.paper.cut import NotDrawn, cut_files
     from wizard.paper.drawing import drawing_pdf
     from wizard.paper.drawing_svg import drawing_svg
+    from wizard.paper.fixture_sheet import fixture_pdf
     from wizard.paper.motion_sheet import as_text as motion_sheet_text
     from wizard.paper.motion_sheet import motion_sheet_pdf
+    from wizard.paper.part_sheets import part_sheets_pdf
     from wizard.paper.welding_sheet import welding_sheet_pdf
 
-    yield "checklist.pdf", checklist_pdf(judged, document, paper)
-    yield "checklist.txt", as_text(judged, document).encode()
-    yield "checklist.md", as_markdown(judged, document).encode()
     yield "welding_sheet.pdf", welding_sheet_pdf(judged, document, paper)
+    yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
+    yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
+    yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
+    yield "fixture.pdf", fixture_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
         yield "motion_sheet.txt", motion_sheet_text(judged).encode()
     for side in ("left", "right"):
         yield f"drawing_{side}.pdf", drawing_pdf(judged, paper=paper, side=side)
         yield f"drawing_{side}.svg", drawing_svg(judged, side).encode()
+    yield "checklist.pdf", checklist_pdf(judged, document, paper)
+    yield "checklist.txt", as_text(judged, document).encode()
+    yield "checklist.md", as_markdown(judged, document).encode()
     if judged.verdict == "stop" and not as_is:
         return
     try:
         yield from cut_files(judged, "in" if judged.shown_in == "inch" else "mm").items()
     except NotDrawn:
         return
+
+
+def _with_first_page(judged: Judged, paper: str, files: dict[str, bytes], *, as_is: bool) -> dict[str, bytes]:
+    """The files, opened by the page that says what they are."""
+    from wizard.paper.first_page import NAME, first_page_pdf
+
+    left_out = judged.verdict == "stop" and not as_is
+    return {NAME: first_page_pdf(judged, [*files], paper, cut_left_out=left_out), **files}
 
 
 def _bytes_there(path: Path) -> bytes | None:

@@ -317,7 +317,8 @@ class Document:
         from reportlab.pdfgen.canvas import Canvas  # type: ignore[import-untyped]
 
         stream = io.BytesIO()
-        canvas = Canvas(stream, invariant=1, pageCompression=1)
+        fonts()  # the typeface stands first, or the library names one that is not embedded
+        canvas = Canvas(stream, invariant=1, pageCompression=1, initialFontName="Sheet")
         canvas.setTitle(drawable(self.title))
         canvas.setAuthor("")
         canvas.setCreator("buildsheet")

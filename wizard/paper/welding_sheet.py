@@ -5,16 +5,18 @@ What the sheet does not know is a labelled blank. Two pages on Letter or A4 for 
 
 from collections.abc import Mapping
 
+from rules.drawn.full_size.shapes import bounds
+from rules.drawn.weld_symbol import weld_symbol
 from rules.drawn.welding_figure import figures
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
-from rules.sheet.welds import WELDS
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, ChecklistLine, Marks, checklist, kept_marks
-from rules.shop.checklist_line import REVISION
+from rules.shop.holds import HOLDS
 from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, LayoutFigure, target
-from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, HOLDS, MACHINED_AFTER, VISUAL, least_legs
+from rules.shop.weld_map import START_AND_STOP, Joint, in_common, joints, order_of_runs
+from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, MACHINED_AFTER, VISUAL, least_legs
 from wizard.paper.checklist_text import VEHICLE
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
@@ -24,28 +26,20 @@ from wizard.paper.stamp import stamp
 _METAL, _CONDITION, _THICKNESS = name("plate.metal"), name("plate.condition"), name("plate.thickness")
 _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.filler"), name("plate.preheat")
 
-_WRITING = 6.4
+_WRITING = 5.6
 """mm: the least height of a row a person writes in."""
 _FIGURE_HEIGHT = 102.0
 """mm."""
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
-_JOINTS = {
-    part.capitalize(): [
-        name(f"joint_{which}.{key}") for key in ("parts", "form", "leg", "run", "welded_by", "filler", "preheat")
-    ]
-    for which, part in ((weld["which"], weld["part"]) for weld in WELDS)
-}
-"""Joints, with the entries that say how each is welded; one blank row follows them for any other."""
-_CAUTIONS = (
-    "holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out", "hub-needs-its-shaft",
-    "second-person",
-)  # fmt: skip
+_CAUTIONS = ("holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out")
 _SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from spindle"}
 """Figures set in the fixture that are not measured again elsewhere."""
 _LONGEST = 40
 """Characters of a measured result that are printed."""
-_RUNS = ("tack.fit-up", "weld.hub-and-bearing-out", "weld.earth-clamp", "weld.balanced-runs")
+_RUNS = ("tack.fit-up", "weld.earth-clamp", "weld.balanced-runs")
+_SYMBOL_ROW = 12.5
+"""mm: the height of a row with a weld symbol in it."""
 
 
 def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str = "letter") -> bytes:
@@ -60,6 +54,7 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     sheet.job()
     sheet.figure()
     sheet.joints()
+    sheet.how()
     sheet.cautions()
     sheet.fixture()
     sheet.looks()
@@ -81,19 +76,15 @@ class _Sheet:
         """Part, people, metal, process."""
         drawn = shown_in_both(_THICKNESS, self.judged) or BLANK
         metal = f"{self._answer(_METAL)}; grade and condition {self._answer(_CONDITION)}"
-        preheat = shown(_PREHEAT, self.judged) or FOLLOW_THE_FILLER_MAKER
         rows = (
             f"Part: front upright, one LEFT and one RIGHT (mirror images). {self._answer(VEHICLE)}. "
-            f"Revision {self._answer(REVISION)}. Date {BLANK}",
-            f"Judged: {self.judged.scope}",
+            f"{self.judged.scope}",
             f"Builder {BLANK}{BLANK}  Welder {BLANK}{BLANK}  Inspector {BLANK}{BLANK}",
             f"Plate: {metal}. Thickness {drawn}, measured L {BLANK} R {BLANK}",
             f"Tube, cups, other metal: grade, condition, thickness {BLANK}{BLANK}{BLANK}",
-            f"Process {self._answer(_WELD_PROCESS).upper()}. Filler and gas {self._answer(_FILLER)}. "
-            f"Preheat: {preheat}. Heat between runs at most {BLANK}",
         )
         for row in rows:
-            self.flow.paragraph(row, before=0.8)
+            self.flow.paragraph(row, before=0.5)
 
     def figure(self) -> None:
         """Both views, reduced, and what they are measured from."""
@@ -107,10 +98,7 @@ class _Sheet:
         views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
         flow.heading(f"LEFT piece, scale 1:{scale:g}. RIGHT is its mirror image.", height + 4 * line_height())
-        flow.paragraph(
-            "Never measure off it. Figures: nearest tape mark. From the left: seen from the front; from the hub side; square "
-            "to the steering axis."
-        )
+        flow.paragraph("Never measure off it; figures by tape. From the front, from the hub side, square to the axis.")
         top = flow.y - 1.5
         gap = (flow.area.width - sum(view.frame.width for view in views)) / (len(views) + 1)
         left = flow.area.left + gap
@@ -120,50 +108,73 @@ class _Sheet:
                 draw_items(flow.page, view.items)
             left += view.frame.width + gap
         flow.y = top - height - 0.5
-        flow.paragraph(self.lines["layout.datum"].text)
 
     def joints(self) -> None:
-        """What the sheet says of each joint, and blanks for the rest and for other joints."""
-        flow = self.flow
-        flow.heading("Joints: the builder fills this in before hand-over", 30)
-        heading = (
-            "Parts joined",
-            "Prep, gap",
-            "Leg",
-            "Length",
-            "Sides, all round",
-            "Process, filler if other",
-            "Preheat",
-        )
-        rows = [self._joint(number, *joint) for number, joint in enumerate(_JOINTS.items(), 1)]
-        rows.append((f"{len(rows) + 1}", *[""] * 6))
-        flow.table((48, 26, 14, 18, 24, 36, 22), heading, rows, _WRITING)
-        for words in least_legs(self.judged):
-            flow.paragraph(words, before=0.5)
-        flow.paragraph(f"Order of runs, by joint number: {BLANK * 5}", before=0.5)
-        runs = " ".join(self.lines[id].text for id in _RUNS)
-        flow.paragraph(f"{runs} Cool: {in_a_sentence(self.lines['after.cool'].text)}", before=0.5)
+        """Every joint by number with its symbol and the same in words, then what several have in common."""
+        flow, found = self.flow, joints(self.judged)
+        standard = "AWS A2.4" if self.judged.shown_in == "inch" else "ISO 2553, system A"
+        flow.heading(f"Weld map: joints 1 to {len(found)} as numbered on the figure; symbols {standard}", 30)
+        widths = [share * flow.area.width / 190 for share in (11, 51, 52, 76)]
+        heading = ("No.", "Parts joined", "Symbol", "In words; a and b: its two sides")
+        flow.row(widths, heading, bold=True)
+        for joint in found:
+            self._joint(joint, widths, heading)
+        flow.row(widths, (f"{len(found) + 1}", "", "", ""), _WRITING)
 
-    def _joint(self, number: int, words: str, entries: list[Name]) -> tuple[str, ...]:
-        """One row. The preheat of a joint is printed only where it was entered: the line above has the rule."""
-        parts, form, leg, run, process, filler, preheat = (shown(entry, self.judged) for entry in entries)
-        prep, sides = (form, "") if "bevel" in form else ("", form)
-        return f"{number} {parts or words}", prep, leg, run, sides, f"{process.upper()} {filler}".strip(), preheat
+    def _joint(self, joint: Joint, widths: list[float], heading: tuple[str, ...]) -> None:
+        flow = self.flow
+        least = _SYMBOL_ROW if joint.form else _WRITING
+        if flow.room < _SYMBOL_ROW:
+            flow.turn_page()
+            flow.row(widths, heading, bold=True)
+        top = flow.y
+        flow.row(widths, (joint.number, joint.parts, "", joint.words), least)
+        items = weld_symbol(joint.form, joint.leg, joint.run, self.judged.shown_in)
+        if items:
+            box = bounds(items)
+            left = flow.area.left + widths[0] + widths[1] + (widths[2] - box.width) / 2 - box.left
+            with flow.page.moved(left, (top + flow.y) / 2 - (box.bottom + box.top) / 2):
+                draw_items(flow.page, items)
+
+    def how(self) -> None:
+        """Process, preheat, order of the runs, where to start and stop: said once for all joints."""
+        flow, judged, found = self.flow, self.judged, joints(self.judged)
+        flow.heading("How to weld it", 12)
+        for words, said in in_common(found):
+            flow.paragraph(f"{words}: {said}", before=0.3)
+        others = "Other joints: "
+        if not all(joint.process for joint in found):
+            process = self._answer(_WELD_PROCESS).upper()
+            start = others if any(joint.process for joint in found) else ""
+            flow.paragraph(f"{start}Process {process}. Filler and gas {self._answer(_FILLER)}.", before=0.3)
+        if not all(joint.preheat for joint in found):
+            preheat = shown(_PREHEAT, judged) or FOLLOW_THE_FILLER_MAKER
+            flow.paragraph(
+                f"{others if any(joint.preheat for joint in found) else ''}Preheat: {preheat}.",
+                before=0.3,
+            )
+        for words in least_legs(judged):
+            flow.paragraph(words, before=0.3)
+        flow.paragraph(
+            f"Order of runs, tacks first: {order_of_runs(found)}, each in short bits, opposite side next. Set against shrinking: "
+            f"{BLANK} at {BLANK}, from the test piece. Heat between runs at most {BLANK}",
+            before=0.3,
+        )
+        runs = " ".join(self.lines[id].text for id in _RUNS)
+        flow.paragraph(f"{START_AND_STOP} {runs} Cool: {in_a_sentence(self.lines['after.cool'].text)}", before=0.3)
 
     def cautions(self) -> None:
         """What can hurt the welder, or whoever rides on the part."""
         wanted = {f"caution.{caution}" for caution in _CAUTIONS}
         words = " ".join(line.text for line in cautions(self.judged) if line.id in wanted)
-        self.flow.paragraph(f"CAUTIONS. {words}", before=1.5)
+        self.flow.paragraph(f"CAUTIONS. {words}", before=0.5)
 
     def fixture(self) -> None:
         """Every figure to set, with room to write it as set, as tacked and as welded."""
         flow, judged = self.flow, self.judged
         flow.heading("Fixture, tack HOLD, and after cooling: write what you measure", 40)
         lengths, angles = LENGTH_TOLERANCE[judged.shown_in], ANGLE_TOLERANCE
-        flow.paragraph(
-            f"Lengths {lengths}, angles {angles} (trade custom). From the hub face and the spindle line only."
-        )
+        flow.paragraph(f"Lengths {lengths}, angles {angles} (trade custom), from hub face and spindle line only.")
         rows: list[tuple[str, ...]] = []
         for place in PLACES:
             if place.name in _SHORT or place.again:
@@ -200,19 +211,17 @@ class _Sheet:
     def looks(self) -> None:
         """What passes, the crack test, and what is machined after."""
         flow = self.flow
-        flow.heading("Looks, crack test, machining after", 30)
+        flow.heading("Looks, crack test, machining after", 20)
         for source in dict.fromkeys(limit.source for limit in VISUAL):
             passes = "; ".join(f"{limit.what} {limit.passes}" for limit in VISUAL if limit.source == source)
-            flow.paragraph(f"{passes} ({source}).", before=0.5)
-        rows = [
-            ("Undercut at most; legs, by joint number", "", ""),
-            (f"Dye test: {self.lines['crack-test.dye'].text} Again after {BLANK} h", "", ""),
-            (f"Machined after: {', '.join(MACHINED_AFTER)}. Left on {BLANK}", "", ""),
-        ]
-        flow.table((110, 40, 40), ("Written in", "Left", "Right"), rows, _WRITING)
+            flow.paragraph(f"{passes} ({source}).", before=0.3)
+        flow.paragraph(f"Dye test: {self.lines['crack-test.dye'].text} Again after ____ h.", before=0.3)
+        flow.paragraph(f"Machined after: {', '.join(MACHINED_AFTER)}. Left on {BLANK}", before=0.3)
 
     def holds(self) -> None:
-        """Work stops at each until it is signed."""
-        rows = [(f"HOLD {words}", "", "") for words in HOLDS]
-        self.flow.heading("HOLD: stop until somebody signs", 39)
-        self.flow.table((110, 40, 40), ("What must be so", "Left: sign, date", "Right: sign, date"), rows, _WRITING)
+        """Work stops at each until it is signed; those signed elsewhere are named."""
+        here = [hold for hold in HOLDS if hold.signed_on == "welding sheet"]
+        others = [f"{hold.number}" for hold in HOLDS if hold not in here]
+        self.flow.heading(f"HOLD: stop until somebody signs. {' and '.join(others)} are on the helper's checklist", 33)
+        rows = [(hold.text, "", "") for hold in here]
+        self.flow.table((124, 33, 33), ("What must be so", "Left: sign, date", "Right: sign, date"), rows, _WRITING)

@@ -9,6 +9,7 @@ from textual.content import Content
 from textual.widgets import Static
 
 from rules.graph.asking import printable
+from rules.judging.questions import questions
 from wizard.desk.keys import Key, bindings
 from wizard.desk.pages import ASKED, PAGES, page_of
 from wizard.desk.session import Session, progress
@@ -36,6 +37,7 @@ class Review(Vertical):
     KEYS: ClassVar[tuple[Key, ...]] = (
         Key("enter", "", "go to the entry behind the line", told=True),
         *PAPERS,
+        Key("y", "screen.confirm", "yes: the answer the line asks about is so", "yes, it is so"),
         Key("e", "screen.explain", "explain what the cursor is on"),
     )
     BINDINGS = bindings(KEYS)
@@ -92,6 +94,10 @@ class Review(Vertical):
                 words = f"{ASKED[name].label} ({PAGES[page_of(name)].short})"
                 line = Content.assemble(("missing  ", "bold $text-accent"), plain(words))
                 yield Listed(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
+        for name, why in questions(self._session.judged).items():
+            words = f"{ASKED[name].label} ({PAGES[page_of(name)].short})"
+            line = Content.assemble(("confirm  ", "bold $text-warning"), plain(words))
+            yield Listed(name, line, lambda name=name, why=why: self._question(name, why))  # type: ignore[misc]
         yield from finding_items(self._session)
         if sheet.unknown:
             names = ", ".join(printable(name) for name in sheet.unknown)
@@ -100,6 +106,26 @@ class Review(Vertical):
                 plain(f"kept     {count(len(sheet.unknown), 'entry', 'entries')} this version does not know"),
                 lambda: plain(f"Kept in the file as they are: {names}."),
             )
+
+    def _question(self, name: str, why: str) -> Content:
+        stands = plain(f"{ASKED[name].label}: {self._session.text(name)}", "bold")
+        return lines(
+            stands,
+            plain(why),
+            "y says yes, it is so, which is kept in the sheet and printed. Enter goes there to mend it.",
+        )
+
+    def confirm(self) -> bool:
+        """Yes to what the line under the cursor asks about. False where it asks nothing."""
+        at = self.query_one(Items).at
+        asked = {finding.key: finding.asks_about for finding in self._session.judged.findings}
+        name = asked.get(at, at)
+        if name not in self._session.judged.asks_about:
+            return False
+        self._session.confirm(name)
+        self.say(f"Confirmed as it stands: {ASKED[name].label}")
+        self.show_all()
+        return True
 
     def on_items_chosen(self, event: Items.Chosen) -> None:
         """Go to the entry behind the line."""

@@ -160,11 +160,16 @@ class SheetScreen(GoesBack):
         self._show_picture()
         for page in self.query(FormPage):
             page.show_panel()
+            page.show_questions()
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
             judged = self.session.judged_so_far
-            cast(Any, picture).show(judged.worked.known, judged.shown_in)
+            cast(Any, picture).show(judged.worked.known, judged.shown_in, self._open_entry)
+
+    @property
+    def _open_entry(self) -> str:
+        return self._page.current if isinstance(self._page, FormPage) else ""
 
     def _wait_for_rest(self, *, owed: bool) -> None:
         """Begin to wait anew, if anything is owed then."""
@@ -241,7 +246,7 @@ class SheetScreen(GoesBack):
             self.query_one(KeyLine).show(self._keys())
         page = self.page
         if name and isinstance(page, FormPage):
-            page.focus_on(name)
+            page.focus_on(name, walked=False)
         elif at_top and isinstance(page, FormPage):
             page.focus_on(page.current)
         else:
@@ -326,7 +331,7 @@ class SheetScreen(GoesBack):
         """The picture, full screen."""
         from wizard.screens.picture import PictureScreen
 
-        self.app.push_screen(PictureScreen(self.session))
+        self.app.push_screen(PictureScreen(self.session, self._open_entry))
 
     def action_find(self) -> None:
         """Find a step or an entry by part of its name."""
@@ -350,6 +355,11 @@ class SheetScreen(GoesBack):
         """Write papers into the folder beside the sheet."""
         if not isinstance(self.page, FormPage):
             self.page.write(what)
+
+    def action_confirm(self) -> None:
+        """Yes to the answer that the line under the cursor asks about."""
+        if not isinstance(self.page, FormPage) and self.page.confirm():
+            self.save()
 
     def action_room(self) -> None:
         """Room between all parts, least first."""

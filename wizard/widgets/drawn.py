@@ -46,7 +46,7 @@ class Drawn(Widget, can_focus=False):
     Drawn > .drawn--ground { color: $foreground 70%; }
     Drawn > .drawn--centre-line { color: $foreground 45%; }
     Drawn > .drawn--dimension { color: $foreground 60%; }
-    Drawn > .drawn--lit { color: $text-accent; text-style: bold; }
+    Drawn > .drawn--lit { color: #14a098; text-style: bold; }
     Drawn > .drawn--clash { color: $text-error; text-style: bold; }
     """
 

@@ -42,7 +42,7 @@ class FieldRow(Widget):
     def __init__(self, name: str, asked: AskedField, entry: object, text: str) -> None:
         super().__init__(classes="wide-entry" if _takes_the_row(asked) else None)
         self.field_name, self.asked = name, asked
-        self.error = self.refused = ""
+        self.error = self.refused = self.question = ""
         self._echo: tuple[str, ...] = ()
         self._units: Units | None = None
         self._label = wrap(asked.label, LABEL_CELLS - 3)
@@ -102,6 +102,12 @@ class FieldRow(Widget):
         self._echo, self._units, self.error = echo, units, error
         self._redraw()
 
+    def ask(self, question: str) -> None:
+        """What is unusual about the answer, to be confirmed as it stands; empty takes the question away."""
+        if question != self.question:
+            self.question = question
+            self._redraw()
+
     def _redraw(self) -> None:
         self.set_class(bool(self.error), "unreadable")
         self.refresh()
@@ -116,11 +122,12 @@ class FieldRow(Widget):
     def _below(self) -> list[Content]:
         rest = [Content(part) for part in self._label[1:]]
         text = self.refused or self.error
-        return rest + (wrapped(plain(text, "$text-error"), (self.size.width or 76) - 4) if text else [])
+        told = plain(text, "$text-error") if text else plain(self.question, "$text-warning") if self.question else None
+        return rest + (wrapped(told, (self.size.width or 76) - 4) if told else [])
 
     def render(self) -> Content:
         """Mark, label, room for the entry, echo; then the error in words."""
-        mark = "!" if self.error else ">" if self.editor.has_focus else " "
+        mark = "!" if self.error else ">" if self.editor.has_focus else "?" if self.question else " "
         style = "bold" if self.editor.has_focus else "bold $text-error" if self.error else ""
         first = Content.styled(f"{mark} {self._label[0]}".ljust(LABEL_CELLS), style)
         if not _takes_the_row(self.asked):

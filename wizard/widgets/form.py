@@ -11,6 +11,7 @@ from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Static
 
+from rules.judging.questions import questions
 from wizard.desk.keys import TYPING
 from wizard.desk.pages import ASKED, Page
 from wizard.desk.session import Session
@@ -18,6 +19,7 @@ from wizard.desk.words import lines, plain
 from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
 
+YES = "As it is? Come up here and press Enter for yes, or mend it"
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 
 
@@ -88,6 +90,8 @@ class FormPage(Vertical):
         """Entries that are not being typed for the first time: only those are marked when they cannot be read."""
         self._refused = ""
         """The entry whose Enter was refused just now, because it cannot be read."""
+        self._walked = self.current
+        """The entry that Enter brought the cursor to, or that is being typed: Enter there goes on and confirms nothing."""
 
     def compose(self) -> ComposeResult:
         """The questions, and the panel about one of them."""
@@ -110,6 +114,14 @@ class FormPage(Vertical):
             error = f"{self.rows[name].unread or error}. {LEAVE_IT}"
         self.rows[name].show(self._session.echo(name), self._session.units, error)
 
+    def show_questions(self) -> None:
+        """Ask about what is unusual, under its row. No key is waited for: what is typed meanwhile goes where the cursor is."""
+        asked = questions(self._session.judged_so_far)
+        for name, row in self.rows.items():
+            being_typed = row.editor.has_focus and name == self._walked
+            wanted = name in asked and name in self._settled and not being_typed
+            row.ask(f"{asked[name]} {YES}." if wanted else "")
+
     def show_panel(self) -> None:
         """Tell about the entry the cursor is in."""
         self.query_one(FieldPanel).show(self.current, being_typed=self.current not in self._settled)
@@ -117,7 +129,7 @@ class FormPage(Vertical):
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """Take the entry over at once, so that everything else can follow the typing."""
         event.stop()
-        self._refused = ""
+        self._refused, self._walked = "", event.field_name
         self._put(event.field_name, event.entry)
 
     def _put(self, name: str, entry: str | bool | None) -> None:
@@ -142,6 +154,8 @@ class FormPage(Vertical):
         """Enter: the entry counts, go to the next. Where it cannot be read, only a second Enter goes on."""
         event.stop()
         name = event.row.field_name
+        if name != self._walked and event.row.question:
+            self._session.confirm(name)
         self._settle(name)
         if self._refused != name and (name in self._session.faults or event.row.unread):
             self._refused = name
@@ -181,7 +195,7 @@ class FormPage(Vertical):
         row = event.widget.parent
         if isinstance(row, FieldRow):
             if self.current != row.field_name:
-                self._refused = ""
+                self._refused = self._walked = ""
             self.current = row.field_name
             row.refresh()
             self.post_message(self.Edited())
@@ -204,9 +218,9 @@ class FormPage(Vertical):
         self._show(name)
         self.post_message(self.Left())
 
-    def focus_on(self, name: str) -> None:
-        """Put the cursor in an entry, at once: the next key is for it."""
-        self.current, self._refused = name, ""
+    def focus_on(self, name: str, *, walked: bool = True) -> None:
+        """Put the cursor in an entry, at once: the next key is for it. walked: on the way through the sheet, not to this one."""
+        self.current, self._refused, self._walked = name, "", name if walked else ""
         self.screen.set_focus(self.rows[name].editor, scroll_visible=False)
 
     def start(self) -> None:

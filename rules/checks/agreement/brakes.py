@@ -1,7 +1,7 @@
 """Do the entries of the stops and the pads agree."""
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
-from rules.graph.bands import AtMost
+from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import MetrePerSecond, Mm, Ratio
@@ -9,19 +9,19 @@ from rules.sheet.confirmed import Confirmed
 
 LENGTHS = (
     T("pad-length-and-radius", "Pad length and radius", "brakes.pad_length", "brakes.effective_radius",
-      usual=(0.55, 1.35), why="a pad spans 35 to 75 deg of the rotor"),
+      usual=(0.66, 1.28), why="a pad spans 35 to 75 deg of the rotor"),
     T("pad-height-and-length", "Pad height and length", "brakes.pad_height", "brakes.pad_length",
-      usual=(0.25, 0.7), never=(0.05, 1.5), why="a pad is longer than it is high"),
+      usual=(0.28, 0.55), never=(0.05, 1.5), why="a pad is longer than it is high"),
     T("piston-behind-pad", "Piston and pad height", "caliper.piston_diameter", "brakes.pad_height",
-      usual=(0.5, 1.3), why="a piston is about as wide as the pad it pushes is high"),
+      usual=(0.62, 1.2), why="a piston is about as wide as the pad it pushes is high"),
     T("pad-inside-caliper", "Pad and caliper length", "brakes.pad_length", "caliper.length",
       usual=(0.4, 0.95), never=(0.15, 1.0), why="the caliper holds its pads between its own two ends"),
     T("bracket-holes-and-caliper", "Caliper bolts and length", "plate.bracket_hole_spacing", "caliper.length",
       usual=(0.35, 1.02), never=(0.1, 1.2), why="a caliper's two bolts or slide pins stand near its ends"),
     T("pad-worn-below-new", "Pad worn and new", "brakes.pad_thickness_worn", "brakes.pad_thickness_new",
-      usual=(0.1, 0.5), never=(0.0, 1.0), why="a pad is changed when a tenth to a half of it is left"),
+      usual=(0.16, 0.31), never=(0.0, 1.0), why="a pad is changed when a tenth to a half of it is left"),
     T("piston-travel-and-pad", "Piston travel and pad", "brakes.piston_travel", "brakes.pad_thickness_new",
-      usual=(1.2, 3.6), never=(0.2, 12.0), why="a caliper's piston can follow its pads, and not much further"),
+      usual=(1.4, 2.75), never=(0.2, 12.0), why="a caliper's piston can follow its pads, and not much further"),
 )  # fmt: skip
 RATIOS = (
     T("stop-within-grip", "Deceleration and grip", "brakes.deceleration", "brakes.road_grip",
@@ -29,7 +29,7 @@ RATIOS = (
 )  # fmt: skip
 SPEEDS = (
     T("stop-from-below-top-speed", "Stopped from and top speed", "brakes.stop_from", "job.top_speed",
-      usual=(0.5, 1.0), never=(0.02, 1.0), why="it is stopped from no more than it does"),
+      usual=(0.55, 1.0), never=(0.02, 1.0), why="it is stopped from no more than it does"),
 )  # fmt: skip
 TIES = by_id((*LENGTHS, *RATIOS, *SPEEDS))
 
@@ -55,37 +55,36 @@ def tied_speeds(
 
 
 @check(
-    "pistons-behind-pad",
+    "pistons-along-pad",
     step="brakes",
-    title="Pistons side by side and pad",
-    limits=AtMost("1", 0.95, 1.0),
-    good="the pistons of one side are together up to {good} of the pad's length",
-    watch="to {watch}, and not confirmed",
-    stop="more",
+    title="Pistons along the pad",
+    limits=Between("1", 0.45, 0.88, most=1.0),
+    good="the pistons of one side take {low} to {high} of the pad's length",
+    watch="beyond, and not confirmed",
+    stop="more than {most}",
     source=PRACTICE,
     grade="common practice",
 )
-def pistons_behind_pad(
+def pistons_along_pad(
     piston_diameter: Mm | None,
     pistons_per_side: int | None,
     pad_length: Mm | None,
     confirmed: Confirmed,
-    limits: AtMost,
+    limits: Between,
 ) -> Judgement:
-    """Pistons stand side by side behind the pad they push."""
+    """The pistons stand in a row behind the pad they push."""
     if piston_diameter is None or pistons_per_side is None or pad_length is None:
-        raise DoesNotApply("pistons and pad are not all entered")
-    row = piston_diameter * pistons_per_side
-    figures = {"row": (row, "mm")}
-    text = f"{pistons_per_side} x {{piston_diameter}} side by side are {{row}}; the pad is {{pad_length}} long."
-    verdict = limits.verdict(row / pad_length)
+        raise DoesNotApply("pistons and the pad's length are not all entered")
+    figures = {"row": (pistons_per_side * piston_diameter, "mm")}
+    text = "The pistons of one side side by side are {row} long, the pad {pad_length}"
+    verdict = limits.verdict(pistons_per_side * piston_diameter / pad_length)
     if verdict == "good":
-        return Judgement(verdict, text, figures=figures)
-    if verdict == "watch":
-        return odd(text, "caliper.pistons_per_side", confirmed, figures)
-    return Judgement(
-        "stop", f"{text} They do not fit.", "Count the pistons on one side only, and measure one.", figures
-    )
+        return Judgement("good", f"{text}.", figures=figures)
+    if verdict == "stop":
+        return Judgement(
+            "stop", f"{text}: they do not fit.", "Count the pistons of one side only, and measure one.", figures
+        )
+    return odd(f"{text}: they are spread along the most of it.", "caliper.pistons_per_side", confirmed, figures)
 
 
 @check(

@@ -24,7 +24,7 @@ CARRIED = AtLeast("1", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
     step="hub",
     title="Size of the {called}",
     limits=CARRIED,
-    good="at least {good} mm2 of thread, all together, for each kg on the wheel",
+    good="at least {good} square mm of thread, all together, for each kg on the wheel",
     watch="at least {watch}",
     stop="less, or thinner than {thinnest}",
     source=sources.COMMON_PRACTICE.saying("what cars and light trucks as sold have; the area of a thread by ISO 898-1"),
@@ -68,8 +68,8 @@ def big_enough(
     "hub-bolt-grade",
     step="hub",
     title="Grade of the hub bolts",
-    good="SAE grade 5, class 8.8 or better",
-    stop="a softer one",
+    good="a grade that racing rules accept for a suspension bolt",
+    stop="a softer one, or a mark that says none",
     source=sources.COMMON_PRACTICE.saying("racing rules ask SAE grade 5 or class 8.8 of a suspension bolt"),
     grade="common practice",
 )
@@ -80,8 +80,11 @@ def hub_bolt_grade(mount_bolt_grade: str | None) -> Judgement:
     try:
         sort = read_grade(mount_bolt_grade)
     except OutsideRange as unknown:
+        told = str(unknown).replace("{", "(").replace("}", ")")
         return Judgement(
-            "stop", f"{unknown}.", "Buy bolts with a mark that says their grade. Unknown bolts are not used."
+            "stop",
+            f"{told[:1].upper()}{told[1:]}.",
+            "Buy bolts with a mark that says their grade. Unknown bolts are not used.",
         )
     if sort in WEAK:
         return Judgement(

@@ -10,17 +10,17 @@ LENGTHS = (
     T("wheelbase-and-track", "Wheelbase and track", "job.wheelbase", "job.track",
       usual=(1.2, 2.3), never=(0.7, 4.0), why="a car is longer between its axles than it is wide"),
     T("pivots-suit-wheel", "Pivot spacing and wheel", "pivots.spacing", "wheel.diameter",
-      usual=(0.4, 1.0), why="the two pivots stand in the wheel, or one of them just above the tyre"),
+      usual=(0.5, 0.98), why="the two pivots stand in the wheel, or one of them just above the tyre"),
     T("spindle-between-pivots", "Spindle between the pivots", "pivots.lower_below_spindle", "pivots.spacing",
-      usual=(0.3, 0.7), why="the spindle stands about half way between the two pivots"),
+      usual=(0.36, 0.7), why="the spindle stands about half way between the two pivots"),
     T("upper-housing-suits-pivots", "Upper housing and spacing", "pivots.upper_radius", "pivots.spacing",
-      usual=(0.065, 0.17), why="a joint's housing reaches about a tenth of the way to the other joint"),
+      usual=(0.07, 0.137), why="a joint's housing reaches about a tenth of the way to the other joint"),
     T("lower-housing-suits-pivots", "Lower housing and spacing", "pivots.lower_radius", "pivots.spacing",
-      usual=(0.065, 0.17), why="a joint's housing reaches about a tenth of the way to the other joint"),
+      usual=(0.07, 0.137), why="a joint's housing reaches about a tenth of the way to the other joint"),
 )  # fmt: skip
 MASSES = (
     T("corner-below-half", "Corner and whole vehicle", "job.corner_weight", "job.vehicle_weight",
-      usual=(0.14, 0.36), never=(0.02, 0.5), why="one of four tyres carries about a quarter, and never half"),
+      usual=(0.17, 0.33), never=(0.02, 0.5), why="one of four tyres carries about a quarter, and never half"),
 )  # fmt: skip
 TIES = by_id((*LENGTHS, *MASSES))
 

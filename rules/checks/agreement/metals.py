@@ -86,8 +86,8 @@ def plate_of_known_metal(plate_metal: PlateMetal | None, plate_condition: str | 
 @check(
     "one-process",
     step="plate",
-    title="One welding process on paper",
-    good="each weld's process is the one entered for the upright",
+    title="One process and filler on paper",
+    good="each weld's process and filler are those entered for the upright",
     watch="they differ: the welder reads both",
     source=sources.COMMON_PRACTICE,
     grade="common practice",
@@ -98,18 +98,34 @@ def one_process(
     joint_lower_welded_by: WeldProcess | None,
     joint_steering_arm_welded_by: WeldProcess | None,
     joint_caliper_bracket_welded_by: WeldProcess | None,
+    plate_filler: str | None,
+    joint_upper_filler: Filler | None,
+    joint_lower_filler: Filler | None,
+    joint_steering_arm_filler: Filler | None,
+    joint_caliper_bracket_filler: Filler | None,
 ) -> Judgement:
-    """What is entered under plate against what is entered under each weld."""
+    """Process and class of filler as entered under plate against what is entered under each weld."""
     welds = {
         "upper pivot": joint_upper_welded_by, "lower pivot": joint_lower_welded_by,
         "steering arm": joint_steering_arm_welded_by, "caliper bracket": joint_caliper_bracket_welded_by,
     }  # fmt: skip
-    other = [f"{where}: {process}" for where, process in welds.items() if process not in (None, weld_process)]
-    if weld_process is None or not any(welds.values()):
-        raise DoesNotApply("the process is not entered both for the upright and for a weld")
+    fillers = dict(zip(welds, (joint_upper_filler, joint_lower_filler, joint_steering_arm_filler,
+                               joint_caliper_bracket_filler), strict=True))  # fmt: skip
+    said = set(re.findall(r"\ber?\d{2,4}s?-?\w*", (plate_filler or "").lower())) or None
+    other = [
+        f"{where}: {process}"
+        for where, process in welds.items()
+        if weld_process and process not in (None, weld_process)
+    ]
+    other += [
+        f"{where}: {filler.upper()}" for where, filler in fillers.items() if said and filler and filler not in said
+    ]
+    if not ((weld_process and any(welds.values())) or (said and any(fillers.values()))):
+        raise DoesNotApply("process and filler are not entered both for the upright and for a weld")
     if not other:
-        return Judgement("good", f"Every weld is by {weld_process}.")
-    text = f"The upright is welded by {weld_process}, but {'; '.join(other)}."
+        return Judgement("good", "Process and filler of every weld are those of the upright.")
+    stated = " with ".join(part for part in (weld_process, " and ".join(sorted(said or ())).upper()) if part)
+    text = f"The upright is entered as welded by {stated}, but {'; '.join(other)}."
     return Judgement("watch", text, "Put right whichever is a slip; the welder gets both on paper.")
 
 

@@ -1,57 +1,84 @@
 """The figure of one line read into the next: two answers that are hardly the same by chance."""
 
-from typing import Any
+from collections.abc import Iterator, Mapping
+from typing import Annotated, Any
 
 from rules.checks.agreement.tie import odd
-from rules.graph.declare import Member, check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.declare import AnswersOf, check
+from rules.graph.results import Judgement
 from rules.measure.display import in_a_sentence
-from rules.measure.units import Mm
-from rules.sheet import FIELDS
+from rules.measure.quantity import KINDS
+from rules.sheet import FIELDS, STEPS
 from rules.sheet.confirmed import Confirmed
 from rules.tables.sources import COMMON_PRACTICE
 
-LENGTHS = (
-    ("outboard-reach-its-own", "caliper.outboard_reach", "caliper.made_for_thickness"),
-    ("stud-length-its-own", "hub.stud_length", "hub.flange_to_bearing_centre"),
-    ("bearing-place-its-own", "hub.flange_to_bearing_centre", "hub.flange_to_mount_face"),
-    ("mount-face-its-own", "hub.flange_to_mount_face", "hub.mount_width"),
-    ("lower-front-its-own", "arms.lower_front_from_centre", "arms.lower_front_height"),
-    ("lower-rear-its-own", "arms.lower_rear_from_centre", "arms.lower_rear_height"),
-    ("upper-front-its-own", "arms.upper_front_from_centre", "arms.upper_front_height"),
-    ("upper-rear-its-own", "arms.upper_rear_from_centre", "arms.upper_rear_height"),
-    ("upper-run-its-own", "joint_upper.run", "joint_upper.apart"),
-    ("lower-run-its-own", "joint_lower.run", "joint_lower.apart"),
-)
-"""Id of the check; the answer that is asked about; the one beside it."""
 NO_DIFFERENCE = 1e-6
 """Relative: the same figure, not a near one."""
-SAME: dict[str, Any] = {
-    "good": "two figures",
-    "watch": "one figure in both, and not confirmed",
-    "source": COMMON_PRACTICE.saying("a line read twice"),
-}
+NUMBERS = {name: asked for name, asked in FIELDS.items() if asked.kind in KINDS}
+OFTEN_ALIKE = frozenset(
+    {
+        ("tyre.rim_width_least", "tyre.rim_width_most"),
+        ("wheel.spoke_room", "wheel.pad_thickness"),
+        ("hub.mount_width", "hub.mount_height"),
+        ("pivots.upper_radius", "pivots.lower_radius"),
+        ("pivots.spacing", "pivots.swap_spacing"),
+        ("arms.bump_travel", "arms.droop_travel"),
+        ("arms.lower_tube", "arms.upper_tube"),
+        ("arms.upper_tube", "arms.tie_rod_tube"),
+        ("spring.arm_end_ahead", "spring.frame_end_ahead"),
+        ("steering.tie_rod_outer_shank", "steering.tie_rod_inner_shank"),
+        ("upright.section_above", "upright.section_below"),
+        ("loads.braking", "loads.cornering"),
+        ("loads.landing", "loads.rock"),
+        ("brakes.deceleration", "brakes.road_grip"),
+        *((f"joint_{weld}.thickness_one", f"joint_{weld}.thickness_two")
+          for weld in ("upper", "lower", "steering_arm", "caliper_bracket")),
+        *((f"joint_angles.{one}", f"joint_angles.{other}")
+          for one, other in (("upper_allowed", "lower_allowed"), ("lower_allowed", "tie_rod_outer_allowed"),
+                             ("tie_rod_outer_allowed", "tie_rod_inner_allowed"), ("upper_set", "lower_set"))),
+    }
+)  # fmt: skip
+"""Lines that follow each other and hold one figure on many sound cars. Common practice, no source."""
 
 
-def _members(rows: tuple[tuple[str, str, str], ...]) -> tuple[Member, ...]:
-    made = []
-    for id, one, other in rows:
-        (table, answer), (beside, figure) = one.split("."), other.split(".")
-        words = {"first": in_a_sentence(FIELDS[one].label), "second": in_a_sentence(FIELDS[other].label)}
-        parts = {"table": table, "name": FIELDS[one].label, "field": one, "answer": answer, "other": beside}
-        made.append({"id": id, **parts, "one": table, "figure": figure, **words})
-    return tuple(made)
+ALL = AnswersOf(tuple(step.name for step in STEPS), frozenset(FIELDS) - frozenset(NUMBERS))
 
 
-def _judged(one: float | None, other: float | None, field: str, confirmed: Confirmed) -> Judgement:
-    if one is None or other is None:
-        raise DoesNotApply("not both of these are entered, so there is nothing to compare")
-    if abs(one - other) > NO_DIFFERENCE * max(abs(one), abs(other)):
-        return Judgement("good", "{First} is {one_answer}, {second} {other_figure}.")
-    return odd("{First} and {second} are both {one_answer}: one line may have been read twice.", field, confirmed)
+@check(
+    "line-read-twice",
+    step="job",
+    title="One figure in two lines",
+    good="no line holds the figure of the line before it, or it is confirmed; or the two often are alike, which is asked",
+    watch="a line holds the figure of the line before it, and it is not confirmed",
+    source=COMMON_PRACTICE.saying("a line read twice"),
+)
+def line_read_twice(answers: Annotated[Mapping[str, Any], ALL], confirmed: Confirmed) -> tuple[Judgement, ...]:
+    """Every number against the one entered before it in its step. Two alike, nought set aside, were hardly both measured."""
+    found = sorted(_found(answers, confirmed), key=lambda judgement: judgement.verdict != "watch")
+    return tuple(found) or (Judgement("good", "No figure stands in two lines that follow each other."),)
 
 
-@check("{id}", step="{table}", title="{name}: its own figure", grade="common practice", each=_members(LENGTHS), **SAME)
-def same_length(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, field: str) -> Judgement:
-    """{First} against {second}, the line beside it."""
-    return _judged(one_answer, other_figure, field, confirmed)
+def _found(answers: Mapping[str, Any], confirmed: Confirmed) -> Iterator[Judgement]:
+    last: dict[tuple[str, str], str] = {}
+    for name, asked in NUMBERS.items():
+        if name not in answers:
+            continue
+        before = last.get((asked.step, asked.kind))
+        last[(asked.step, asked.kind)] = name
+        if before is None or not answers[name] or not _same(answers[before], answers[name]):
+            continue
+        one, other = in_a_sentence(FIELDS[before].label), in_a_sentence(asked.label)
+        figures = {"both": (float(answers[name]), asked.unit)}
+        text = f"{one[:1].upper()}{one[1:]} and {other} are both {{both}}: one line may have been read twice."
+        if name in confirmed or (before, name) not in OFTEN_ALIKE:
+            judged = odd(text, name, confirmed, figures)
+            yield Judgement(judged.verdict, judged.text, judged.change, figures, other, asks_about=judged.asks_about)
+        else:
+            yield Judgement(
+                "good", f"{text} They often are alike: confirm that both were measured.", "", figures, other,
+                asks_about=name,
+            )  # fmt: skip
+
+
+def _same(one: float, other: float) -> bool:
+    return abs(one - other) <= NO_DIFFERENCE * max(abs(one), abs(other))

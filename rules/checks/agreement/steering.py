@@ -17,33 +17,37 @@ LEVEL = "an arm's two inner pivots stand at about one height"
 ALONG = "an arm's two inner pivots stand about as far from the middle of the car"
 LENGTHS = (
     T("relay-arm-like-steering-arm", "Relay arms and steering arm", "steering.relay_arm_length", "tie_rod_end_ahead",
-      usual=(0.6, 1.8), other_called="the place of the tie-rod end ahead of the spindle",
+      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the spindle",
       why="the arms of a relay rod point the way the steering arms do, and are about as long"),
     T("rack-travel-suits-arm", "Rack travel and steering arm", "steering.rack_travel", "tie_rod_end_ahead", how="size",
-      usual=(0.3, 1.1), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
+      usual=(0.5, 0.98), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
       why="to turn the wheels 20 to 45 deg the rod's end moves four to nine tenths of its arm"),
     T("lower-hinge-straddles", "Lower arm, ahead and behind", "arms.lower_front_ahead", "arms.lower_rear_ahead",
-      usual=(-1.42, -0.65), why=HINGE),
+      usual=(-1.36, -0.7), why=HINGE),
     T("upper-hinge-straddles", "Upper arm, ahead and behind", "arms.upper_front_ahead", "arms.upper_rear_ahead",
-      usual=(-1.42, -0.65), why=HINGE),
+      usual=(-1.36, -0.7), why=HINGE),
     T("lower-hinge-along", "Lower arm, from centre", "arms.lower_front_from_centre", "arms.lower_rear_from_centre",
-      usual=(0.7, 1.4), why=ALONG),
+      usual=(0.72, 1.4), why=ALONG),
     T("upper-hinge-along", "Upper arm, from centre", "arms.upper_front_from_centre", "arms.upper_rear_from_centre",
-      usual=(0.7, 1.4), why=ALONG),
+      usual=(0.72, 1.4), why=ALONG),
     T("lower-hinge-level", "Lower arm, heights", "arms.lower_front_height", "arms.lower_rear_height", how="more",
       usual=(-60.0, 60.0), why=LEVEL),
     T("upper-hinge-level", "Upper arm, heights", "arms.upper_front_height", "arms.upper_rear_height", how="more",
       usual=(-60.0, 60.0), why=LEVEL),
     T("bump-and-droop", "Bump and droop", "arms.bump_travel", "arms.droop_travel",
-      usual=(0.6, 1.7), why="a wheel travels about as far up as down from ride height"),
+      usual=(0.72, 1.42), why="a wheel travels about as far up as down from ride height"),
     T("arm-tubes-alike", "Tubes of the two arms", "arms.upper_tube", "arms.lower_tube",
-      usual=(0.6, 1.5), why="the two arms of one corner are made of much the same tube"),
+      usual=(0.7, 1.38), why="the two arms of one corner are made of much the same tube"),
     T("tie-rod-and-arm-tube", "Tie rod and arm tube", "arms.tie_rod_tube", "arms.lower_tube",
-      usual=(0.5, 1.2), why="a tie rod is somewhat thinner than the tube of the arms"),
+      usual=(0.6, 1.18), why="a tie rod is somewhat thinner than the tube of the arms"),
     T("shock-closed-and-open", "Shock closed and open", "spring.shock_longest", "spring.shock_shortest",
       usual=(1.25, 1.75), never=(1.0, 2.0), why="its rod moves in its own body, so it opens to less than twice its length"),
     T("shock-leans-in", "Lean of the shock across", "spring.arm_end_from_centre", "spring.frame_end_from_centre", how="more",
       usual=(-40.0, 400.0), why="a shock leans inboard at its top"),
+    T("shock-rises", "Heights of the shock's ends", "spring.frame_end_height", "spring.arm_end_height",
+      usual=(1.8, 3.5), why="a shock's top stands two to three times as high as its foot"),
+    T("shock-across", "Shock's ends from the middle", "spring.frame_end_from_centre", "spring.arm_end_from_centre",
+      usual=(0.56, 1.07), why="a shock leans inboard at its top, by a third at most"),
     T("shock-leans-along", "Lean of the shock along", "spring.arm_end_ahead", "spring.frame_end_ahead", how="more",
       usual=(-120.0, 120.0), why="seen from the side a shock stands nearly upright"),
 )  # fmt: skip
@@ -85,6 +89,41 @@ def arm_base(
     if verdict == "watch":
         return odd(text, f"arms.{which}_rear_ahead", confirmed, figures)
     return Judgement("stop", f"{text} Braking would tear it out.", "Set the inner pivots further apart.", figures)
+
+
+@check(
+    "{which}-tube-between-lugs",
+    step="arms",
+    title="{Which} arm's tube and the lugs",
+    limits=AtMost("1", 0.85),
+    good="the tube is up to {good} as thick as the lugs of its joint stand apart",
+    watch="thicker, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def tube_between_lugs(
+    which: str,
+    which_tube: Mm | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The arm swings between the lugs of its joint: a tube nearly as thick as they stand apart has to end well short of them."""
+    if which_tube is None or not which_ball_width or which_gap is None:
+        raise DoesNotApply("tube and joint are not both entered")
+    apart = which_ball_width + 2 * which_gap
+    figures = {"apart": (apart, "mm")}
+    text = "The {which} arm's tube is {which_tube} thick, and the lugs of its joint stand {apart} apart."
+    if limits.verdict(which_tube / apart) == "good":
+        return Judgement("good", text, figures=figures)
+    return odd(
+        f"{text} It ends well short of them, or it binds on them as the joint swings.",
+        f"arms.{which}_tube",
+        confirmed,
+        figures,
+    )
 
 
 @check(

@@ -3,13 +3,13 @@
 from collections.abc import Mapping
 from math import inf
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, tied, tied_to_thread
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
 from rules.measure.marks import Thread
-from rules.measure.units import Mm, MPa
+from rules.measure.units import Mm, MPa, Newton, Ratio
 from rules.motion.kinds import OuterPivotBolt
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.welds import Way, WeldForm
@@ -23,28 +23,31 @@ ALIKE = "both are the thickness of the same piece"
 ALONG = "a weld is not longer than what it runs along"
 LENGTHS = (
     T("section-above-below-pivot", "Upper section and pivot", "upright.section_above", "upper_above_spindle",
-      usual=(0.35, 0.9), never=(0.05, 1.0), other_called="the upper pivot's height above the spindle", why=AT_PIVOT),
+      usual=(0.36, 0.7), never=(0.05, 1.0), other_called="the upper pivot's height above the spindle", why=AT_PIVOT),
     T("section-below-above-pivot", "Lower section and pivot", "upright.section_below", "pivots.lower_below_spindle",
-      usual=(0.35, 0.9), never=(0.05, 1.0), why=AT_PIVOT),
+      usual=(0.36, 0.7), never=(0.05, 1.0), why=AT_PIVOT),
     T("section-above-clear-of-hub", "Upper section and hub bolts", "upright.section_above", "hub.mount_height",
-      usual=(0.5, 1.1), never=(0.5, 5.0), why=CLEAR_OF_HUB),
+      usual=(0.5, 0.98), never=(0.5, 5.0), why=CLEAR_OF_HUB),
     T("section-below-clear-of-hub", "Lower section and hub bolts", "upright.section_below", "hub.mount_height",
-      usual=(0.5, 1.1), never=(0.5, 5.0), why=CLEAR_OF_HUB),
+      usual=(0.5, 0.98), never=(0.5, 5.0), why=CLEAR_OF_HUB),
     T("arm-length-and-tie-rod-end", "Steering arm and tie-rod end", "upright.steering_arm_length", "tie_rod_end_ahead",
-      how="size", usual=(0.55, 1.25), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the spindle",
+      how="size", usual=(0.6, 1.18), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the spindle",
       why="the arm begins beside the hub and ends at the tie rod"),
     T("arm-root-and-tie-rod-end", "Steering arm's root and end", "upright.steering_arm_root_above",
       "steering.tie_rod_above", how="more", usual=(-60.0, 60.0),
       why="an arm steps up or down little, for each step twists it"),
     T("beam-inside-plate", "Beam and plate width", "upright.beam_width", "plate.width",
-      usual=(0.25, 0.75), never=(0.0, 1.0), why="the beam stands on the plate and leaves room for its welds"),
+      usual=(0.33, 0.65), never=(0.0, 1.0), why="the beam stands on the plate and leaves room for its welds"),
     T("beam-nearly-square", "Beam depth and width", "upright.beam_depth", "upright.beam_width",
-      usual=(0.5, 1.4), why="boxes and channels are about as deep as wide"),
+      usual=(0.6, 1.18), why="boxes and channels are about as deep as wide"),
     T("beam-wall-and-plate", "Beam wall and plate", "upright.beam_wall", "plate.thickness",
-      usual=(0.33, 1.1), why="a wall much thinner or thicker than the plate cannot be welded to it well"),
+      usual=(0.42, 0.82), why="a wall much thinner or thicker than the plate cannot be welded to it well"),
     T("bracket-offset-derived", "Bracket and rotor", "upright.bracket_arm_offset", "bracket_rotor_distance", how="more",
       usual=(-6.0, 6.0), other_called="the distance worked out from rotor, hub and bracket",
       why="a bracket in the plane of the plate stands so far from the rotor"),
+    T("caliper-bolts-derived", "Caliper bolts and bracket", "caliper.bolts_inside", "bolts_inside_by_bracket", how="more",
+      usual=(-8.0, 8.0), other_called="the place worked out from rotor, plate and bracket",
+      why="a bracket on the plate's edge ends at the bolts' line"),
     T("caliper-weld-along-bracket", "Bracket weld and width", "joint_caliper_bracket.run", "upright.bracket_arm_width",
       usual=(0.6, 1.0), never=(0.1, 1.05), why=ALONG),
     T("caliper-weld-apart", "Bracket weld and thickness", "joint_caliper_bracket.apart", "plate.bracket_thickness",
@@ -64,11 +67,30 @@ LENGTHS = (
     T("lower-weld-along-plate", "Lower weld and plate", "joint_lower.run", "plate.width",
       usual=(0.2, 1.0), never=(0.02, 1.0), why=ALONG),
     T("upper-spacer-and-ball", "Upper spacer and ball", "bolts.upper_gap", "bolts.upper_ball_width",
-      usual=(0.4, 0.95), why="a spacer beside a ball is about half as wide as the ball to as wide"),
+      usual=(0.39, 0.76), why="a spacer beside a ball is about half as wide as the ball to as wide"),
     T("lower-spacer-and-ball", "Lower spacer and ball", "bolts.lower_gap", "bolts.lower_ball_width",
-      usual=(0.4, 0.95), why="a spacer beside a ball is about half as wide as the ball to as wide"),
+      usual=(0.39, 0.76), why="a spacer beside a ball is about half as wide as the ball to as wide"),
+    *(
+        T(f"{which}-weld-along-lug", f"{which.title()} weld and lug", f"joint_{which}.run", f"bolts.{which}_edge_distance",
+          usual=(1.7, 3.3), why="the weld runs along a lug, twice as wide as its hole is from the edge or somewhat more")
+        for which in ("upper", "lower")
+    ),
+    *(
+        T(f"{which}-weld-on-plate", f"{called} weld and plate thickness", f"joint_{step}.thickness_two", "plate.thickness",
+          usual=(0.95, 1.05), why="it stands on the plate")
+        for which, called, step in (("upper", "Upper", "upper"), ("lower", "Lower", "lower"),
+                                    ("bracket", "Bracket", "caliper_bracket"))
+    ),
+    T("bracket-weld-thickness", "Bracket weld and bracket", "joint_caliper_bracket.thickness_one", "plate.bracket_thickness",
+      usual=(0.95, 1.05), why=ALIKE),
+    T("arm-weld-on-beam", "Arm weld and beam", "joint_steering_arm.thickness_two", "upright.beam_wall",
+      usual=(0.95, 1.05), why="the arm stands on the beam's wall"),
+    T("beam-corner-and-wall", "Beam's corner and wall", "upright.beam_corner_radius", "upright.beam_wall",
+      usual=(1.25, 2.45), why="the corner of a rolled section is about two walls round"),
+    T("arm-wall-and-width", "Arm's wall and width", "upright.steering_arm_wall", "upright.steering_arm_width",
+      usual=(0.08, 0.156), never=(0.01, 0.5), why="the wall of a tube is about a tenth of its width"),
     T("pressure-centres-and-rows", "Pressure centres and rows", "loads.pressure_centre_spread", "hub.row_spread",
-      usual=(1.0, 2.6), why="the load lines of the rows meet the axle outside the rows, or between them"),
+      usual=(1.2, 2.35), why="the load lines of the rows meet the axle outside the rows, or between them"),
 )  # fmt: skip
 LEVER = "a weld in its usual place has this lever"
 LEVERS = tuple(
@@ -93,17 +115,27 @@ ON_BOLTS = (
           never=never, why=why, other_called="the bolt's diameter")
         for which in ("upper", "lower")
         for name, title, key, usual, never, why in (
-            ("ball-and-bolt", "ball and bolt", "ball_width", (0.8, 2.4), (0.2, 6.0), "a ball is one to two bolts wide"),
-            ("lug-and-bolt", "lug and bolt", "lug_thickness", (0.4, 1.2), (-inf, inf), "a lug is half a bolt thick to one"),
-            ("edge-and-bolt", "lug's edge and bolt", "edge_distance", (1.2, 3.2), (0.5, 10.0),
+            ("ball-and-bolt", "ball and bolt", "ball_width", (1.0, 1.95), (0.2, 6.0), "a ball is one to two bolts wide"),
+            ("lug-and-bolt", "lug and bolt", "lug_thickness", (0.5, 0.98), (-inf, inf), "a lug is half a bolt thick to one"),
+            ("edge-and-bolt", "lug's edge and bolt", "edge_distance", (1.4, 2.75), (0.5, 10.0),
              "a lug's edge is one and a half to three bolts from its hole"),
         )
     ),
     T("engagement-and-bolt", "Hub bolt thread and bolt", "bolts.hub_bolt_engagement", "hub.mount_bolt_thread",
-      usual=(0.75, 2.6), other_called="the bolt's diameter",
-      why="a nut is nearly one bolt high, a tapped hole up to two and a half deep"),
+      usual=(0.88, 1.75), other_called="the bolt's diameter",
+      why="a nut is nearly one bolt high, a tapped hole in steel up to one and three quarters deep"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *LEVERS, *ON_BOLTS))
+RATIOS = (
+    T("landing-and-bump", "Landing and bump", "loads.landing", "loads.bump",
+      usual=(0.8, 1.55), why="coming down on a wheel is about as hard as a bump, to half as hard again"),
+)  # fmt: skip
+TIES = by_id((*LENGTHS, *LEVERS, *ON_BOLTS, *RATIOS))
+
+
+@check("{tie}", each=members(RATIOS), **TIED)
+def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
 @check("{tie}", each=members((*LENGTHS, *LEVERS)), **TIED)
@@ -117,9 +149,7 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
     """{First} against {second}."""
     if one_answer == 0:
         raise DoesNotApply("a ball joint's stud has no ball that a bolt goes through")
-    diameter = 0.0 if other_figure is None else other_figure.diameter
-    judged = tied(TIES[tie], one_answer, diameter or None, confirmed)
-    return renamed(judged, {"other_figure": "diameter"}, diameter=(diameter, "mm"))
+    return tied_to_thread(TIES[tie], one_answer, other_figure, confirmed)
 
 
 @check(
@@ -186,6 +216,63 @@ def weld_and_bolt(
     if ALONG_BOLT[which_bolt] == joint_which_apart_lies:
         return Judgement("good", text)
     return odd(f"{text} Lugs stand square to their bolt.", f"joint_{which}.apart_lies", confirmed)
+
+
+@check(
+    "{which}-leg-suits-metal",
+    step="joint_{which}",
+    title="{called} leg and metal",
+    limits=Between("1", 0.5, 0.98),
+    good="{low} to {high} of the thinner part",
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=(
+        {"which": "upper", "called": "Upper weld's"},
+        {"which": "lower", "called": "Lower weld's"},
+        {"which": "steering_arm", "called": "Steering arm weld's"},
+        {"which": "caliper_bracket", "called": "Caliper bracket weld's"},
+    ),
+)
+def leg_suits_metal(
+    joint_which_leg: Mm | None,
+    joint_which_thickness_one: Mm | None,
+    joint_which_thickness_two: Mm | None,
+    confirmed: Confirmed,
+    which: str,
+    limits: Between,
+) -> Judgement:
+    """A fillet's leg against the thinner of the two parts it joins."""
+    if joint_which_leg is None or joint_which_thickness_one is None or joint_which_thickness_two is None:
+        raise DoesNotApply("leg and both thicknesses are not all entered")
+    thinner = min(joint_which_thickness_one, joint_which_thickness_two)
+    figures = {"thinner": (thinner, "mm")}
+    text = "The leg is {joint_which_leg}, the thinner part {thinner}"
+    if limits.verdict(joint_which_leg / thinner) == "good":
+        return Judgement("good", f"{text}: they agree.", figures=figures)
+    return odd(f"{text}: a leg is a half of it to nearly all.", f"joint_{which}.leg", confirmed, figures)
+
+
+@check(
+    "tie-rod-rating-and-reach",
+    step="loads",
+    title="Rating of the tie rod's joints and their size",
+    limits=Between("1", 130.0, 255.0),
+    good="{low} to {high} N for each square mm of the housing's reach squared",
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def tie_rod_rating_and_reach(
+    tie_rod_rating: Newton | None, tie_rod_end_reach: Mm | None, confirmed: Confirmed, limits: Between
+) -> Judgement:
+    """What a joint is rated for grows with the square of its size."""
+    if tie_rod_rating is None or tie_rod_end_reach is None:
+        raise DoesNotApply("the rating and the reach of the tie-rod end are not both entered")
+    text = "The joints are rated for {tie_rod_rating}, and their housing reaches {tie_rod_end_reach}"
+    if limits.verdict(tie_rod_rating / tie_rod_end_reach**2) == "good":
+        return Judgement("good", f"{text}: they agree.")
+    return odd(f"{text}: joints of that size are seldom rated so.", "loads.tie_rod_rating", confirmed)
 
 
 @check(

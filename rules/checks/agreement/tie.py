@@ -14,6 +14,7 @@ from rules.graph.declare import Member
 from rules.graph.results import DoesNotApply, Judgement, Verdict
 from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
+from rules.measure.marks import Thread
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 from rules.tables.sources import COMMON_PRACTICE
@@ -117,6 +118,13 @@ def renamed(judgement: Judgement, names: Mapping[str, str], **figures: tuple[flo
     for parameter, name in names.items():
         text = text.replace(f"{{{parameter}}}", f"{{{name}}}")
     return Judgement(judgement.verdict, text, judgement.change, figures, asks_about=judgement.asks_about)
+
+
+def tied_to_thread(tie: Tie, one: float | None, thread: Thread | None, confirmed: Confirmed) -> Judgement:
+    """One length against the diameter of a stud or bolt."""
+    diameter = 0.0 if thread is None else thread.diameter
+    judged = tied(tie, one, diameter or None, confirmed)
+    return renamed(judged, {"other_figure": "diameter"}, diameter=(diameter, "mm"))
 
 
 def impossible(text: str) -> Judgement:

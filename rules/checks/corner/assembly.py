@@ -26,6 +26,12 @@ INBOARD = (0.0, -1.0, 0.0)
 Parts = Annotated[Mapping[str, Part], Every(PART)]
 
 
+def _wait_for_the_beam(parts: Mapping[str, Part], beam: Beam | None, width: float | None) -> None:
+    """A beam that is begun but does not stand yet could be in the way of anything behind the plate."""
+    if "beam_part" not in parts and beam != "none" and (beam is not None or width is not None):
+        raise Waits("beam_part")
+
+
 @check(
     "assembly-rotor",
     step="rotor",
@@ -70,16 +76,21 @@ def rotor_goes_on(
     source=TOOLS,
 )
 def hub_bolts_reached(
-    hub_bolts_part: Part, every_part: Parts, beam: Beam | None, hub_bolt_access: HubBoltAccess | None
+    hub_bolts_part: Part,
+    every_part: Parts,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    hub_bolt_access: HubBoltAccess | None,
+    beam_part: Part | None,
 ) -> Judgement:
     """Heads behind the plate, with caliper and pivot bolts off. Nuts in front of the hub's flange are held with a spanner."""
+    _wait_for_the_beam(every_part, beam, beam_width)
     heads = [head_of(shapes[0], seat_first=False) for shapes in bolt_by_bolt(hub_bolts_part)]
     lengths = [
         sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
     ]
     standing = fixed(every_part, (*COMES_OFF, "hub bolts", "plate", "hub mounting flange"))
     on_upright = _names(every_part, "upright")
-    beam_part = every_part.get("beam_part")
     if beam_part and any(in_the_way([_as_bar(head)], [beam_part]) for head in heads):
         return _under_the_beam(beam, hub_bolt_access)
     found = [reached(head, standing) for head in heads]
@@ -133,13 +144,26 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
     source=TOOLS,
     each=({"which": "upper"}, {"which": "lower"}),
 )
-def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: str) -> Judgement:
+def pivot_bolt_goes_in(
+    which_pivot_bolt_part: Part,
+    every_part: Parts,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    beam_to_pivots: bool | None,
+    which: str,
+) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
-    shank, one, other = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
-    ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
-    length = size(minus(shank.end, shank.start)) + ends[0].height
+    _wait_for_the_beam(every_part, beam, beam_width)
+    if "beam_part" in every_part and beam_to_pivots is None:
+        raise Waits("upright.beam_to_pivots")
+    shank, one, *rest = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     but = ("caliper", f"{which} pivot bolt", f"{which} lugs")
     standing = fixed(every_part, but)
+    if not rest:
+        return _stud_nut_turned(head_of(one, seat_first=True), standing)
+    (other,) = rest
+    ends = head_of(one, seat_first=True), head_of(other, seat_first=False)
+    length = size(minus(shank.end, shank.start)) + ends[0].height
     blocked: set[str] = set()
     for head, nut in (ends, ends[::-1]):
         stuck = pushed_in(head, length, standing)
@@ -159,13 +183,22 @@ def pivot_bolt_goes_in(which_pivot_bolt_part: Part, every_part: Parts, which: st
     )
 
 
+def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
+    """A ball joint's stud goes in with its joint; what has to be reached is the nut on its end."""
+    tool, names = reached(nut, standing)
+    if tool == "nothing":
+        text = f"No tool reaches the nut of the {{which}} ball joint's stud: {_listed(names)} in the way."
+        return Judgement("stop", text, "Turn the joint over, or move what is in the way.")
+    return Judgement("good", f"A {tool} reaches the nut of the {{which}} ball joint's stud.")
+
+
 @check(
     "assembly-caliper-bolts",
     step="caliper",
     title="Caliper bolts out",
     good="a socket reaches both from inboard",
     watch="a spanner only, or neither",
-    source=TOOLS.saying("bolts counted as pushed in from inboard, at the rotor's edge"),
+    source=TOOLS.saying("bolts counted as pushed in from inboard"),
 )
 def caliper_bolts_out(
     caliper_bracket_part: Part,
@@ -174,18 +207,22 @@ def caliper_bolts_out(
     bracket_hole_diameter: Mm | None,
     bracket_thickness: Mm,
     bracket_arm_offset: Mm,
+    bolts_inside_edge: Mm,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
     caliper_at: Rad,
     wheel_centre_height: Mm,
+    beam: Beam | None,
+    beam_width: Mm | None,
 ) -> Judgement:
     """The two caliper bolts, and whether the wheel has to be off for them."""
+    _wait_for_the_beam(every_part, beam, beam_width)
     if bracket_hole_spacing is None or bracket_hole_diameter is None:
         asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
         raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))
     hexagon = hexagon_for(bracket_hole_diameter - HOLE_LARGER)
     towards, along = (sin(caliper_at), 0.0, cos(caliper_at)), (cos(caliper_at), 0.0, -sin(caliper_at))
-    middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2, towards))
+    middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2 - bolts_inside_edge, towards))
     back = rotor_plane_offset - bracket_arm_offset - bracket_thickness / 2
     standing = fixed(every_part, ("caliper", "caliper bracket"))
     heads = [

@@ -47,6 +47,14 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     if lower_height is not None and upper_height is not None and upper_height <= lower_height:
         slips.append("the upper arm's inner pivots do not lie above the lower arm's")
     if not slips:
+        half = [
+            f"arms.{arm}_{end}_ahead"
+            for arm in ("lower", "upper")
+            for end, other in (("front", "rear"), ("rear", "front"))
+            if given(arms, f"{arm}_{end}_ahead") is None and given(arms, f"{arm}_{other}_ahead") is not None
+        ]
+        if half:
+            raise Waits(*half)
         return Judgement("good", "The arms' pivots entered so far are in order.")
     text = "; ".join(slips)
     return Judgement(

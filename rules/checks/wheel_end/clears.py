@@ -1,7 +1,5 @@
 """Does anything that turns touch anything that does not."""
 
-from math import inf
-
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
@@ -12,7 +10,7 @@ ROOM = sources.COMMON_PRACTICE.saying("1/4 in (6 mm) general, 1/8 in (3 mm) the 
 CLEAR = AtLeast("mm", 6.0, 3.0)
 RUN_OUT = sources.COMMON_PRACTICE.saying("room for run-out, bearing play and stones")
 BESIDE_ROTOR = AtLeast("mm", 5.0, 2.0)
-BEHIND_PLATE = AtLeast("mm", 3.0, -inf)
+BEHIND_PLATE = AtLeast("mm", 3.0, -10.0)
 
 
 def _clears(limits: AtLeast, gap: float, name: str, part: str, other: str, change: str) -> Judgement:
@@ -159,7 +157,8 @@ def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm, limits: AtLeast) -> Judgem
     title="{Which} pivot behind the plate",
     limits=BEHIND_PLATE,
     good="{good} or more",
-    watch="less, or the housing runs into the plate",
+    watch="down to {watch}, for which the plate needs a notch",
+    stop="less: such a notch leaves no plate",
     source=ROOM,
     try_changing=("pivots.ground_offset",),
     each=({"which": "lower"}, {"which": "upper"}),
@@ -167,12 +166,15 @@ def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm, limits: AtLeast) -> Judgem
 def pivot_clears_plate(which_pivot_plate_gap: Mm, limits: AtLeast) -> Judgement:
     """Room between the plate's back and the {which} pivot's housing, where the plate stands in front of it.
 
-    Never a stop: a housing let into a notch of the plate is a good way to build, but somebody must draw the notch.
+    A housing let into a notch of the plate is a good way to build, but somebody must draw the notch, and plate must be left.
     """
     gap, verdict = which_pivot_plate_gap, limits.verdict(which_pivot_plate_gap)
     figures = {"gap": (gap, "mm"), "overlap": (-gap, "mm"), "wanted": (limits.good, "mm")}
     if gap < 0:
         text = "The {which} pivot's housing overlaps the plate by {overlap}."
+        if verdict == "stop":
+            change = "Move the pivot inboard, use a smaller housing, or let the plate end short of it."
+            return Judgement(verdict, f"{text} A notch that deep leaves no plate.", change, figures)
         change = (
             "Notch the plate for it, which leaves less metal there and is not in any strength here; or move the pivot "
             "inboard, use a smaller housing, or let the plate end short of it."

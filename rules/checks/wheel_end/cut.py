@@ -26,6 +26,8 @@ CUSTOM = AtLeast("1", good=2.0)
 """Bolt diameters from a hole's centre to the edge."""
 SMALLEST_HOLE: dict[CutProcess, float] = {"plasma": 1.5, "laser": 1.0}
 """Times the thickness."""
+HALF = 0.5
+"""Of that still comes out of the plate, tapered and rough."""
 CUT_HOLES = Limits(other={process: (times, "1") for process, times in SMALLEST_HOLE.items()})
 HOLES_IN_WORDS = "plasma: {plasma} x the thickness or more; laser: {laser} x or more; drilled: any"
 
@@ -147,6 +149,7 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
     title="Plate holes the process can cut",
     limits=CUT_HOLES,
     good=HOLES_IN_WORDS,
+    watch="half of that or more",
     stop="less",
     source=CUT_SOURCE,
 )
@@ -164,10 +167,10 @@ def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, li
     if process not in limits.other:
         raise NotJudged(f"no figure is known here for the smallest hole of a {process}: ask the cutter")
     least = limits.other[process][0] * thickness
-    verdict = at_least(hole, good=least)
+    verdict = at_least(hole, good=least, watch=HALF * least)
     text = f"The smallest hole is {{hole}}; the least for {process} in {{plate}} plate is {{least}}."
     figures = {"hole": (hole, "mm"), "least": (least, "mm"), "plate": (thickness, "mm")}
-    if verdict == "stop":
+    if verdict != "good":
         return Judgement(verdict, text, "Have the holes marked and drill them, or use another process.", figures)
     if process == "plasma":
         text += " Plasma cuts to 0.5 to 1.5 mm at best: have bolt holes cut under size, and drill or ream them."
@@ -247,6 +250,7 @@ def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter:
     title="Bracket holes the process can cut",
     limits=CUT_HOLES,
     good=HOLES_IN_WORDS,
+    watch="half of that or more",
     stop="less",
     source=CUT_SOURCE,
 )

@@ -178,8 +178,18 @@ def bolt_circle_rotor_hub(rotor_bolt_circle: BoltCircle, hub_bolt_circle: BoltCi
     stop="bore smaller than the pilot",
     source=sources.COMMON_PRACTICE,
     each=(
-        {"part": "wheel", "so": ": the nuts must centre the wheel", "loose": "The nuts must centre the wheel."},
-        {"part": "rotor", "so": "", "loose": "It will not run true until something centres it."},
+        {
+            "part": "wheel",
+            "so": ": the nuts must centre the wheel",
+            "loose": "The nuts must centre the wheel.",
+            "mend": "Use tapered nuts that centre it, or a fitted ring.",
+        },
+        {
+            "part": "rotor",
+            "so": "",
+            "loose": "It will not run true until something centres it.",
+            "mend": "A fitted ring between rotor and pilot, or a rotor of the right bore.",
+        },
     ),
 )
 def bore_on_pilot(part_centre_bore: Mm, pilot_diameter: Mm, limits: Between) -> Judgement:
@@ -191,7 +201,7 @@ def bore_on_pilot(part_centre_bore: Mm, pilot_diameter: Mm, limits: Between) -> 
         return Judgement(verdict, "The {part} sits on the hub pilot with {play} of play.", figures=figures)
     if verdict == "watch":
         text = "The {part}'s bore is {play} larger than the hub pilot. {loose}"
-        return Judgement(verdict, text, "Use tapered nuts that centre it, or a fitted ring.", figures)
+        return Judgement(verdict, text, "{mend}", figures)
     return Judgement(
         verdict,
         "The hub pilot is {over} larger than the {part}'s bore: it does not go on.",

@@ -105,6 +105,13 @@ def pivot_shear(
     if waits:
         raise Waits(*waits)
     single = [name for name, (shear, _) in pivots.items() if shear == "single"]
+    if single and all(kinds[name][0] == "ball joint" for name in single):
+        return Judgement(
+            "watch",
+            f"The {' and the '.join(single)} pivot is a ball joint on a tapered stud, held at one end: single shear.",
+            "See that each stands the way round its maker meant, with its taper seated and its nut pinned, and look at its "
+            "play before every drive: a worn ball joint lets go.",
+        )
     if single:
         return Judgement(
             "watch",

@@ -1,8 +1,8 @@
 """A full-size drawing of one upright, at true size in mm, with no paper in it.
 
-Two views in first-angle projection, their spindle lines level: the front view, and the view from outside the car on the
-inboard side of it; beside them an auxiliary view square to the steering axis. A dimension stands only in a view in which it
-is true length. The right upright is the mirror image of the left; its words are not mirrored.
+Two views, their spindle lines level: the front view, and the view from outside the car, in third angle on inch sheets and
+in first angle on metric ones; beside them an auxiliary view square to the steering axis. A dimension stands only in a view
+in which it is true length. The right upright is the mirror image of the left; its words are not mirrored.
 """
 
 from dataclasses import dataclass
@@ -56,11 +56,10 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
     front, from_side = front_view(judged, extent), side_view(judged, extent)
     items: list[PaperItem] = []
     right_edge = 0.0
-    for view, *words in (
-        (from_side, "seen from outside the car", "front", "rear"),
-        (front, "seen from the front", "inboard", "outboard"),
-        (auxiliary_view(judged), "square to the axis", "front", "rear"),
-    ):
+    seen_from_side = (from_side, "seen from outside the car", "front", "rear")
+    in_front = (front, "seen from the front", "inboard", "outboard")
+    pair = (in_front, seen_from_side) if judged.shown_in == "inch" else (seen_from_side, in_front)
+    for view, *words in (*pair, (auxiliary_view(judged), "square to the axis", "front", "rear")):
         if not view.items:
             continue
         shift = right_edge - view.frame.left

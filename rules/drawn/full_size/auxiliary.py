@@ -8,14 +8,18 @@ it, up from the level of the spindle's centre.
 from dataclasses import dataclass, field
 from math import atan, cos, sin, tan
 
+from rules.drawn.corner_parts import parts_of
 from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.corner import OnBoard, draw_parts
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.front_canvas import PAST_PIVOT
 from rules.drawn.full_size.shapes import View, bounds
+from rules.drawn.views import FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
 from rules.judging.reader import Size, reads, with_estimates
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
+from rules.motion.points import UprightPoints
 
 _ASIDE = 14.0
 """mm from the axis, past the larger housing, to the dimension along it."""
@@ -36,10 +40,31 @@ def auxiliary_view(judged: Judged) -> View:
     if ends is None:
         return View(())
     view = _Auxiliary(FigureWriter.of(judged), *ends)
+    if seen_from := square_to_the_axis(known):
+        draw_parts(view.board, parts_of(known), SHOWN, seen_from)
     _pivots(known, view=view)
     _spacing(known, view=view)
     view.board.settle()
     return View(view.board.items, bounds(view.board.items))
+
+
+SHOWN = (
+    OnBoard("upper lugs"),
+    OnBoard("lower lugs"),
+    OnBoard("upper pivot bolt"),
+    OnBoard("lower pivot bolt"),
+    OnBoard("upper joint housing"),
+    OnBoard("lower joint housing"),
+)
+
+
+@reads
+def square_to_the_axis(upright_points: UprightPoints, inclination: Rad, wheel_centre_height: Size) -> Viewpoint | None:
+    """The view as one of the corner, its origin where the axis passes the spindle's height in the front view."""
+    _, outboard, height = upright_points.lower
+    level = outboard - (wheel_centre_height - height) * tan(inclination)
+    up = (0.0, -sin(inclination), cos(inclination))
+    return Viewpoint(FROM_OUTSIDE.right, up, (0.0, level, wheel_centre_height))
 
 
 @reads
@@ -72,8 +97,6 @@ def _pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: _Auxi
         (view.upper, upper_radius, "upper pivot"),
         (view.lower, lower_radius, "lower pivot"),
     ):
-        if radius is not None:
-            board.circle(centre, radius)
         board.cross(centre, (radius or 10.0) + 5)
         board.label(centre, words)
     lean = atan((x2 - x1) / (y2 - y1)) if y2 > y1 else 0.0

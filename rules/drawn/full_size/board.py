@@ -5,10 +5,10 @@ that is clear of every line and every other word. ISO 129-1 conventions: figures
 or left side, read from below or from the right.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
-from math import atan2, cos, degrees, hypot, radians, sin
+from math import atan, atan2, ceil, cos, degrees, floor, hypot, radians, sin
 
 from rules.drawn.full_size.shapes import (
     HEADING,
@@ -23,7 +23,8 @@ from rules.drawn.full_size.shapes import (
     points_on,
     words_width,
 )
-from rules.measure.outline import Outline, Point, outline_points
+from rules.drawn.patches import Patch, clipped
+from rules.measure.outline import Point
 
 ARROW = 3.5
 """mm, length of an arrowhead."""
@@ -73,6 +74,10 @@ class Board:
         self._lines += segments
         self._edges += segments if pen == "outline" and an_edge else []
 
+    def blank(self, points: Sequence[Point]) -> None:
+        """An area that hides what was drawn there before."""
+        self.shapes.append(Stroke(tuple(points), "thin", closed=True, white=True))
+
     def circle(self, centre: Point, radius: float, pen: Pen = "outline") -> None:
         """A whole circle."""
         self.shapes.append(PaperCircle(centre, radius, pen))
@@ -90,31 +95,27 @@ class Board:
         self._lines += segments
         self._edges += segments if pen == "outline" else []
 
-    def outline(self, outline: Outline, pen: Pen = "outline") -> None:
-        """A plate's edge: straight lines, and true arcs at its corners."""
-        points, radius = outline_points(outline), outline.corner_radius
+    def edge(self, points: Sequence[tuple[float, float, float]], pen: Pen = "outline") -> None:
+        """A piece's edge: straight lines and true arcs. points: x, y and the bulge of what leads to the next, 0 or more."""
         for (x1, y1, bulge), (x2, y2, _) in pairwise((*points, points[0])):
             if bulge:
-                # From one tangent point to the next, an arc of 90 degrees turning left round the corner's own centre.
-                start = degrees(atan2(y2 - y1, x2 - x1)) - 135.0
-                turn = radians(start)
-                self.arc((x1 - radius * cos(turn), y1 - radius * sin(turn)), radius, start, 90.0, pen)
+                # The bulge is the tangent of a quarter of the arc's angle, which turns left.
+                sweep = 4 * atan(bulge)
+                radius = hypot(x2 - x1, y2 - y1) / 2 / sin(sweep / 2)
+                start = atan2(y2 - y1, x2 - x1) - radians(90) - sweep / 2
+                centre = (x1 - radius * cos(start), y1 - radius * sin(start))
+                self.arc(centre, radius, degrees(start), degrees(sweep), pen)
             else:
                 self.line((x1, y1), (x2, y2), pen=pen)
 
-    def section(self, left: float, bottom: float, right: float, top: float) -> None:
-        """A rectangle of cut metal, hatched at 45 degrees (ISO 128-3)."""
-        self.line((left, bottom), (right, bottom), (right, top), (left, top), closed=True)
-        self.hatch(left, bottom, right, top)
-
-    def hatch(self, left: float, bottom: float, right: float, top: float) -> None:
-        """Thin lines at 45 degrees across a rectangle."""
-        start = left - (top - bottom) + _HATCH
-        while start < right:
-            x1, x2 = max(left, start), min(right, start + top - bottom)
-            if x2 > x1:
-                self.line((x1, bottom + x1 - start), (x2, bottom + x2 - start), pen="thin")
-            start += _HATCH
+    def hatch(self, area: Patch, over: Sequence[Patch] = ()) -> None:
+        """Thin lines at 45 degrees across cut metal (ISO 128-3), where nothing lies over it."""
+        xs, ys = zip(*area.outer, strict=True)
+        left, right, bottom, top = min(xs), max(xs), min(ys), max(ys)
+        for number in range(ceil((left - top) / _HATCH), floor((right - bottom) / _HATCH) + 1):
+            lean = number * _HATCH  # the lines of neighbouring areas run through
+            for run in clipped(area, (bottom + lean, bottom), (top + lean, top), over):
+                self.line(*run, pen="thin")
 
     def cross(self, centre: Point, reach: float) -> None:
         """Centre lines of a round thing, crossing on its centre."""

@@ -38,6 +38,10 @@ class FigureWriter:
         """In degrees."""
         return marked(show(abs(radians), "rad", self.units), radians)
 
+    def exact(self, mm: float) -> str:
+        """In full, as a cutter enters it."""
+        return marked(show(abs(mm), "mm", self.units), mm)
+
     def short_length(self, mm: float) -> str:
         """As a tape shows it, and no more."""
         return marked(tape(abs(mm), self.units), mm)

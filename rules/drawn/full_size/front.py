@@ -26,7 +26,9 @@ def front_view(judged: Judged, extent: Extent) -> View:
     view = Front(extent == "whole", FigureWriter.of(judged), _hub_face(known))
     view.upper, view.lower = _upper_pivot(known, view=view), _lower_pivot(known, view=view)
     board = view.board
+    parts.corner(known, view=view)
     parts.rim(known, view=view)
+    parts.wheel_face(known, view=view)
     parts.rotor(known, view=view)
     parts.caliper(known, view=view)
     parts.hub(known, view=view)

@@ -16,13 +16,15 @@ PAST_PIVOT = 40.0
 @dataclass(slots=True)
 class Front:
     """The view while it is drawn. face: hub flange face from the tyre centre plane; upper, lower: the pivots; None where
-    not known."""
+    not known. above, below: how far up and down from the spindle the upright's parts reach."""
 
     whole: bool
     figures: FigureWriter
     face: float | None
     upper: Point | None = None
     lower: Point | None = None
+    above: float = 0.0
+    below: float = 0.0
     board: Board = field(default_factory=Board)
 
     @property

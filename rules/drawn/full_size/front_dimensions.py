@@ -7,6 +7,7 @@ from rules.drawn.full_size.shapes import WORDS
 from rules.judging.reader import Known, Size, reads
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
+from rules.tables.rim_flange import RIM_FLANGE
 
 Level = tuple[float, float, str]
 """What a level dimension goes to, x and y, and its words."""
@@ -20,7 +21,7 @@ def from_datum(known: Known, bottom: float, top: float, view: Front) -> None:
     high = _bearing_level(known, view=view), _plate_level(known, view=view), _upper_level(known, view=view)
     low = _tyre_plane_level(known, view=view), _rotor_level(known, view=view), _lower_level(known, view=view)
     for wanted, way in ((high, 1), (low, -1)):
-        level = way * (_body_above(known, view=view) if way > 0 else _body_below(known, view=view))
+        level = way * _reach(view, way)
         for x, y, text in sorted((one for one in wanted if one), key=lambda each: abs(each[0])):
             level = _clear_of_rim(known, level=level + way * LANE, way=way)
             board.across((0.0, level), (x, y), level, text)
@@ -67,51 +68,17 @@ def _rotor_level(
     return x, -(rotor_diameter or 0.0) / 2 - 6, f"rotor middle {size}"
 
 
-@reads
-def _body_above(
-    rotor_diameter: Size | None,
-    reach_above_rotor: Mm | None,
-    upper_radius: Size | None,
-    plate_height: Size | None,
-    spindle_from_top: Size | None,
-    *,
-    view: Front,
-) -> float:
-    """How far up rotor, caliper, plate and housings reach from the spindle."""
-    reach = [0.0]
-    if rotor_diameter is not None:
-        reach.append(rotor_diameter / 2 + max(6.0, reach_above_rotor or 0.0))
-    if view.upper is not None:
-        reach.append(view.upper[1] + (upper_radius or 10.0) + 5)
-    if plate_height is not None and spindle_from_top is not None:
-        reach.append(spindle_from_top)
-    return max(reach)
-
-
-@reads
-def _body_below(
-    rotor_diameter: Size | None,
-    lower_radius: Size | None,
-    plate_height: Size | None,
-    spindle_from_top: Size | None,
-    *,
-    view: Front,
-) -> float:
-    """How far down rotor, plate and housings reach from the spindle."""
-    reach = [0.0]
-    if rotor_diameter is not None:
-        reach.append(rotor_diameter / 2 + 6.0)
-    if view.lower is not None:
-        reach.append(-view.lower[1] + (lower_radius or 10.0) + 5)
-    if plate_height is not None and spindle_from_top is not None:
-        reach.append(plate_height - spindle_from_top)
-    return max(reach)
+def _reach(view: Front, way: int) -> float:
+    """How far up (1) or down (-1) the upright's parts and the crosses on its pivots reach from the spindle."""
+    drawn, pivot = (view.above, view.upper) if way > 0 else (view.below, view.lower)
+    return max(drawn, way * pivot[1] + 15.0 if pivot else 0.0) + 5.0
 
 
 @reads
 def _clear_of_rim(wheel_diameter: Size | None, barrel_inside_diameter: Size | None, *, level: float, way: int) -> float:
     """The level, or the next one further out whose figure keeps clear of the rim's level lines."""
-    for diameter in sorted(one for one in (wheel_diameter, barrel_inside_diameter) if one is not None):
+    flange = wheel_diameter + 2 * RIM_FLANGE if wheel_diameter is not None else None
+    for diameter in sorted(one for one in (flange, barrel_inside_diameter) if one is not None):
         if level - 2 < way * diameter / 2 < level + 6:
             level = way * diameter / 2 + (2.5 if way > 0 else -6.5)
     return level

@@ -1,97 +1,150 @@
-"""The parts in the front view: what is bought, the plate, the pivots, the tyres."""
+"""The front view: the corner's parts cut through the spindle or seen from the front, and the words beside them."""
 
-from math import cos, pi, sin
-
+from rules.corner.part import Part
+from rules.corner.words import clock
+from rules.drawn.corner_parts import looks, parts_of, turned_up
+from rules.drawn.full_size.corner import FINE, OnBoard, draw_parts
 from rules.drawn.full_size.front_canvas import BROKEN_OFF, Front
-from rules.judging.reader import Size, name, reads
+from rules.drawn.views import FROM_FRONT
+from rules.judging.reader import Known, Size, name, reads
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import Point
-from rules.measure.units import Mm
-from rules.tables.rim_flange import RIM_FLANGE
+from rules.measure.units import Mm, Rad
 
 _ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
-_PILOT, _THICKNESS = name("hub.pilot_diameter"), name("plate.thickness")
-
+_THICKNESS = name("plate.thickness")
 _FLANGE_STUB = 5.0
 """mm drawn of the rim flange where the tyre is left out."""
+
+
+SHOWN = (
+    OnBoard("tyre", "cut", "adjacent", covers=False),
+    OnBoard("rim", "cut"),
+    OnBoard("spokes", "cut"),
+    OnBoard("wheel nuts", "cut"),
+    OnBoard("hub flange", "cut"),
+    OnBoard("stud heads", "cut"),
+    OnBoard("hub body", "cut"),
+    OnBoard("hub mounting flange", "cut"),
+    OnBoard("rotor ring", "cut", hatched=True),
+    OnBoard("rotor hat", "cut", hatched=True),
+    OnBoard("beam", "cut"),
+    OnBoard("plate", "cut", hatched=True),
+    OnBoard("upper lugs"),
+    OnBoard("lower lugs"),
+    OnBoard("hub bolts"),
+    OnBoard("steering arm"),
+    OnBoard("tie-rod end"),
+    OnBoard("upper joint housing"),
+    OnBoard("lower joint housing"),
+    OnBoard("upper pivot bolt"),
+    OnBoard("lower pivot bolt"),
+)
+"""Parts of the upright and what it is bolted to, what is covered first first. Those cut are cut through the spindle."""
+TURNED_UP = (OnBoard("caliper bracket", "cut", "adjacent"), OnBoard("caliper", "cut", "adjacent"))
+"""Parts cut through their own middle and turned up into the paper: they stand elsewhere round the clock."""
+FAR_OUT = ("tyre", "rim", "spokes")
+"""Parts that dimensions are not kept outside of."""
+
+
+def corner(known: Known, *, view: Front) -> None:
+    """All that is drawn of the corner's parts."""
+    centre = _wheel_centre(known)
+    if centre is None:
+        return
+    parts = parts_of(known)
+    seen_from = FROM_FRONT.through((0.0, view.face or 0.0, centre))
+    shown = SHOWN if view.whole else [_broken_off(one, known) for one in SHOWN if one.name != "tyre"]
+    draw_parts(view.board, parts, shown, seen_from)
+    for one in TURNED_UP:
+        if (part := parts.get(one.name)) and (turned := turned_up(part, seen_from)):
+            draw_parts(view.board, parts, [one], turned)
+    for one in SHOWN:
+        if (part := parts.get(one.name)) and one.name not in FAR_OUT:
+            heights = [y for edge in looks(part, seen_from, one.how, FINE)[1] for _, y in edge]
+            view.above, view.below = max([view.above, *heights]), max([view.below, *(-y for y in heights)])
+
+
+def _broken_off(one: OnBoard, known: Known) -> OnBoard:
+    """Without its tyre the rim is broken off a little beyond its bead seats: the paper is shorter by a page for it."""
+    return one._replace(broken_off=_just_past_the_seats(known)) if one.name == "rim" else one
+
+
+@reads
+def _just_past_the_seats(wheel_diameter: Size) -> float | None:
+    return wheel_diameter / 2 + _FLANGE_STUB
+
+
+@reads
+def _wheel_centre(wheel_centre_height: Size) -> float | None:
+    return wheel_centre_height
 
 
 @reads
 def rim(
     wheel_diameter: Size,
     wheel_overall_width: Size,
-    barrel_inside_diameter: Size | None,
-    wheel_width: Size | None,
-    wheel_offset: Mm | None,
-    wheel_centre_bore: Size | None,
-    hat_thickness: Size | None,
-    hub_bolt_circle: BoltCircle | None,
-    stud_thread: Thread | None,
+    barrel_inside_diameter: Size,
     *,
     view: Front,
 ) -> None:
-    """Flanges, bead seats, barrel and mounting face of the wheel."""
-    board, figures, barrel = view.board, view.figures, barrel_inside_diameter
-    seat, half = wheel_diameter / 2, wheel_overall_width / 2
-    bead = min(half, (wheel_width or wheel_overall_width) / 2)
-    left, right = view.x(-half), view.x(half)
-    flange = RIM_FLANGE if view.whole else _FLANGE_STUB
-    for way in (1, -1):
-        for lip, inner in ((left, view.x(-bead)), (right, view.x(bead))):
-            board.line((lip, way * (seat + flange)), (lip, way * seat), (inner, way * seat))
-        board.line((view.x(-bead), way * seat), (view.x(bead), way * seat))
-        if barrel is not None:
-            board.line((left, way * barrel / 2), (right, way * barrel / 2), pen="hidden")
+    """Words beside the rim: its bead seats, its lips, its barrel."""
+    board, figures, half = view.board, view.figures, wheel_overall_width / 2
     lips = figures.length(wheel_overall_width)
-    board.label((view.x(-0.1 * bead), -seat), f"rim ø {figures.named(_RIM, wheel_diameter)}, {lips} lip to lip")
-    if barrel is not None:
-        board.label((view.x(0.4 * half), barrel / 2), f"barrel inside ø {figures.named(_BARREL, barrel)}")
-    if wheel_offset is not None:
-        bore, face = (wheel_centre_bore or 0.0) / 2, view.x(wheel_offset)
-        reach = bore + BROKEN_OFF
-        if hub_bolt_circle is not None:  # out to the far side of the studs
-            reach = hub_bolt_circle.diameter / 2 + (stud_thread.diameter / 2 if stud_thread is not None else 0.0)
-        for way in (1, -1):
-            board.line((face, way * bore), (face, way * reach))
-        hat = f", {figures.length(hat_thickness)} from datum" if hat_thickness is not None else ""
-        board.label((face, 0.5 * (bore + reach)), f"wheel mounting face{hat}")
+    board.label(
+        (view.x(-0.1 * half), -wheel_diameter / 2), f"rim ø {figures.named(_RIM, wheel_diameter)}, {lips} lip to lip"
+    )
+    words = f"barrel inside ø {figures.named(_BARREL, barrel_inside_diameter)}"
+    board.label((view.x(0.4 * half), barrel_inside_diameter / 2), words)
 
 
 @reads
-def rotor(
-    rotor_diameter: Size,
-    rotor_plane_offset: Mm,
-    rotor_working_thickness: Size,
-    band_inside_diameter: Size | None,
+def wheel_face(
+    wheel_offset: Mm,
+    wheel_centre_bore: Size | None,
+    hat_thickness: Size | None,
+    hub_bolt_circle: BoltCircle | None,
     *,
     view: Front,
 ) -> None:
-    """The friction ring as two cut bands with its middle plane."""
-    board, figures, plane, band = view.board, view.figures, rotor_plane_offset, band_inside_diameter
-    half, outer = rotor_working_thickness / 2, rotor_diameter / 2
-    left, right = view.x(plane - half), view.x(plane + half)
-    inner = min(outer, band / 2) if band is not None else outer - BROKEN_OFF
+    """The wheel's mounting face as a line, out to the studs."""
+    face, bore = view.x(wheel_offset), (wheel_centre_bore or 0.0) / 2
+    reach = hub_bolt_circle.diameter / 2 if hub_bolt_circle is not None else bore + BROKEN_OFF
     for way in (1, -1):
-        ends = ((left, way * inner), (left, way * outer), (right, way * outer), (right, way * inner))
-        board.line(*ends, closed=band is not None)
-        board.hatch(left, min(way * inner, way * outer), right, max(way * inner, way * outer))
-        board.line((view.x(plane), way * (inner - 6)), (view.x(plane), way * (outer + 6)), pen="centre")
+        view.board.line((face, way * bore), (face, way * reach))
+    hat = f", {view.figures.length(hat_thickness)} from datum" if hat_thickness is not None else ""
+    view.board.label((face, 0.5 * (bore + reach)), f"wheel mounting face{hat}")
+
+
+@reads
+def rotor(rotor_diameter: Size, rotor_plane_offset: Mm, rotor_working_thickness: Size, *, view: Front) -> None:
+    """The rotor's middle plane, and its size."""
+    board, figures, x, outer = view.board, view.figures, view.x(rotor_plane_offset), rotor_diameter / 2
+    for way in (1, -1):
+        board.line((x, way * (outer - 2 * BROKEN_OFF)), (x, way * (outer + 6)), pen="centre")
     thick = figures.length(rotor_working_thickness)
-    board.label((right, -0.5 * (inner + outer)), f"rotor ø {figures.named(_ROTOR, rotor_diameter)}, {thick} thick")
+    words = f"rotor ø {figures.named(_ROTOR, rotor_diameter)}, {thick} thick"
+    board.label((x + rotor_working_thickness / 2, 10 - outer), words)
 
 
 @reads
 def caliper(
-    rotor_diameter: Size, rotor_plane_offset: Mm, reach_above_rotor: Mm, outboard_reach: Size, *, view: Front
+    caliper_part: Part,
+    rotor_diameter: Size,
+    rotor_plane_offset: Mm,
+    reach_above_rotor: Mm,
+    outboard_reach: Size,
+    caliper_at: Rad,
+    *,
+    view: Front,
 ) -> None:
-    """The caliper above the rotor; its inboard side is left open."""
-    board, figures, plane = view.board, view.figures, rotor_plane_offset
-    # Its inboard side is left open: how far it reaches there is not asked.
-    top, low = rotor_diameter / 2 + reach_above_rotor, rotor_diameter / 2 - BROKEN_OFF
-    face = view.x(plane + outboard_reach)
-    board.line((view.x(plane - outboard_reach), top), (face, top), (face, low), pen="adjacent")
-    board.label((face, top - 4), f"caliper, {figures.length(reach_above_rotor)} beyond rotor edge")
-    board.label((face, low + 6), f"caliper, {figures.length(outboard_reach)} outboard of rotor middle")
+    """Words beside the caliper. It is drawn turned up to where the rotor is cut."""
+    board, figures, top = view.board, view.figures, rotor_diameter / 2 + reach_above_rotor
+    face = view.x(rotor_plane_offset + outboard_reach)
+    board.label(
+        (face, top - 4), f"caliper at {clock(caliper_at)}, {figures.length(reach_above_rotor)} beyond rotor edge"
+    )
+    middle = view.x(rotor_plane_offset), rotor_diameter / 2 + 6
+    board.across(middle, (face, top - 4), top - 9, figures.length(outboard_reach))
 
 
 @reads
@@ -99,23 +152,17 @@ def hub(
     hub_face_offset: Mm,
     hub_bolt_circle: BoltCircle | None,
     stud_thread: Thread | None,
-    pilot_diameter: Size | None,
     stud_length: Size | None,
     bearing_offset: Mm | None,
     *,
     view: Front,
 ) -> None:
-    """Pilot, studs and the middle of the bearing."""
+    """Lines through hub and studs, and the middle of the bearing."""
     board, figures, circle, thread, length = view.board, view.figures, hub_bolt_circle, stud_thread, stud_length
     board.line((-40.0, 0.0), (40.0, 0.0), pen="centre")
-    if pilot_diameter is not None:
-        for way in (1, -1):
-            board.line((0.0, way * pilot_diameter / 2), (BROKEN_OFF / 2, way * pilot_diameter / 2))
-        board.label((BROKEN_OFF / 3, -pilot_diameter / 2), f"hub pilot ø {figures.named(_PILOT, pilot_diameter)}")
     if circle is not None and thread is not None and length is not None:
         for way in (1, -1):
-            middle, half = way * circle.diameter / 2, thread.diameter / 2
-            board.line((0.0, middle - half), (length, middle - half), (length, middle + half), (0.0, middle + half))
+            middle = way * circle.diameter / 2
             board.line((-6.0, middle), (length + 6, middle), pen="centre")
         board.label((length, -circle.diameter / 2), f"studs {thread.text}, {figures.length(length)} long")
     if bearing_offset is not None:
@@ -128,23 +175,18 @@ def plate(
     mount_face_offset: Mm,
     mount_height: Size | None,
     plate_thickness: Size | None,
-    plate_height: Size | None,
     spindle_from_top: Size | None,
-    plate_bore: Size | None,
     lower_below_spindle: Mm | None,
     upper_above_spindle: Mm | None,
+    plate_part: Part | None,
     *,
     view: Front,
 ) -> None:
-    """The hub plate cut through, or its face alone where the plate is not known."""
-    board, top, height = view.board, spindle_from_top, plate_height
-    face, half = view.x(mount_face_offset), (mount_height or 0.0) / 2
-    if plate_thickness is not None and height is not None and top is not None:
-        back, bottom = face - plate_thickness, top - height
-        bore = min(plate_bore or 0.0, 2 * top, 2 * (height - top))
-        board.section(back, bore / 2, face, top)
-        board.section(back, bottom, face, -bore / 2)
-        board.label((back, 0.62 * top), f"plate {view.figures.named(_THICKNESS, plate_thickness)} thick")
+    """The hub's mounting face as a line while the plate cannot be placed, and words."""
+    board, face, half = view.board, view.x(mount_face_offset), (mount_height or 0.0) / 2
+    if plate_part is not None and plate_thickness is not None and spindle_from_top is not None:
+        words = f"plate {view.figures.named(_THICKNESS, plate_thickness)} thick"
+        board.label((face - plate_thickness, 0.62 * spindle_from_top), words)
     else:
         bottom = -BROKEN_OFF - half if lower_below_spindle is None else -lower_below_spindle
         top = BROKEN_OFF + half if upper_above_spindle is None else upper_above_spindle
@@ -157,7 +199,7 @@ def plate(
 
 @reads
 def pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: Front) -> None:
-    """Both pivots with their housings, where they are known."""
+    """The middles of both pivots, and words."""
     for centre, radius, words in (
         (view.upper, upper_radius, "upper pivot"),
         (view.lower, lower_radius, "lower pivot"),
@@ -165,7 +207,6 @@ def pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: Front)
         if centre is None:
             continue
         if radius is not None:
-            view.board.circle(centre, radius)
             words += f", housing R {view.figures.length(radius)}"
         view.board.cross(centre, (radius or 10.0) + 5)
         view.board.label(centre, words)
@@ -174,26 +215,20 @@ def pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: Front)
 @reads
 def tyres(
     tyre_section_width: Size,
-    wheel_centre_height: Size,
     design_tyre_diameter: Size,
     smallest_tyre_diameter: Size | None,
     largest_tyre_diameter: Size | None,
-    wheel_diameter: Size | None,
-    wheel_overall_width: Size | None,
     *,
     view: Front,
 ) -> None:
-    """The outlines of all tyre sizes."""
-    width, design = tyre_section_width, design_tyre_diameter
-    for number, (diameter, words) in enumerate(kinds_of_tyre(design, smallest_tyre_diameter, largest_tyre_diameter), 1):
-        inner = (wheel_diameter or 0.6 * diameter) / 2 + RIM_FLANGE
-        half = min(width, wheel_overall_width or 0.8 * width) / 2
-        sag = wheel_centre_height * diameter / design
-        for reach, way in ((diameter / 2, 1), (sag, -1)):
-            outline = _section(half, inner, width / 2, reach)
-            if number > 1:
-                outline = [(x, y) for x, y in outline if y > reach - 0.2 * diameter / 2]
-            view.board.line(*((view.x(x), way * y) for x, y in outline), pen="adjacent")
+    """How high each tyre reaches; the largest is drawn."""
+    width, tyres_drawn = (
+        tyre_section_width,
+        kinds_of_tyre(design_tyre_diameter, smallest_tyre_diameter, largest_tyre_diameter),
+    )
+    for number, (diameter, words) in enumerate(tyres_drawn, 1):
+        for y in (diameter / 2, -diameter / 2):
+            view.board.line((view.x(-0.3 * width), y), (view.x(0.3 * width), y), pen="adjacent")
         at = view.x(0.2 * width * (1 - 0.4 * number))
         view.board.label((at, diameter / 2), f"{words} ø {view.figures.length(diameter)}")
 
@@ -205,19 +240,3 @@ def kinds_of_tyre(design: float, smallest: float | None, largest: float | None) 
         if diameter is not None and all(abs(diameter - other) >= 0.5 for other, _ in drawn):
             drawn.append((diameter, words))
     return drawn
-
-
-def _section(half: float, inner: float, widest: float, reach: float) -> list[Point]:
-    """Half a tyre section from the outboard bead round the tread to the inboard one: a shape, not a measurement."""
-    if reach <= inner:
-        return [(-widest, reach), (widest, reach)]
-    shoulder = min(0.35 * (reach - inner), 45.0)
-    middle = inner + 0.45 * (reach - inner)
-    side: list[Point] = []
-    for step in range(9):
-        angle = step / 8 * pi / 2
-        side.append((half + (widest - half) * sin(angle), middle - (middle - inner) * cos(angle)))
-    for step in range(1, 9):
-        angle = step / 8 * pi / 2
-        side.append((widest - shoulder * (1 - cos(angle)), reach - shoulder * (1 - sin(angle))))
-    return [*side, *((-x, y) for x, y in reversed(side))]

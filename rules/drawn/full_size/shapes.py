@@ -26,12 +26,16 @@ HEADING = 14.0
 
 @dataclass(frozen=True, slots=True)
 class Stroke:
-    """Straight lines from point to point; `closed` joins the last to the first, `filled` is solid black."""
+    """Straight lines from point to point; `closed` joins the last to the first, `filled` is solid black.
+
+    white: an area wiped clean, which hides what was drawn there before it.
+    """
 
     points: tuple[Point, ...]
     pen: Pen = "outline"
     closed: bool = False
     filled: bool = False
+    white: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,19 +5,24 @@ the left. Nothing is worked out here, and what the sheet does not know is not dr
 """
 
 from dataclasses import dataclass, field
-from math import asin, cos, degrees, pi, radians, sin, tan
+from math import cos, radians, sin, tan
 
+from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.corner import FINE, OnBoard, draw_edge, draw_parts
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.front import Extent
 from rules.drawn.full_size.front_canvas import LANE, PAST_PIVOT
 from rules.drawn.full_size.front_dimensions import below_ground
 from rules.drawn.full_size.front_parts import kinds_of_tyre
 from rules.drawn.full_size.shapes import View, bounds
+from rules.drawn.patches import edges, hidden
+from rules.drawn.plate import flat_plate
+from rules.drawn.views import FROM_OUTSIDE
 from rules.judging.judge import Judged
-from rules.judging.reader import Size, name, reads, with_estimates
+from rules.judging.reader import Known, Size, name, reads, with_estimates
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import Point, plate_outline
+from rules.measure.outline import Point, outline_points
 from rules.measure.units import Mm, Rad
 from rules.shop.named_sizes import across
 
@@ -42,6 +47,7 @@ def side_view(judged: Judged, extent: Extent) -> View:
     known = with_estimates(judged.worked)
     view = _Side(extent == "whole", FigureWriter.of(judged), _upper_pivot(known), _lower_pivot(known))
     board = view.board
+    _corner(known, view=view)
     _rotor(known, view=view)
     _rim(known, view=view)
     _pilot(known, view=view)
@@ -72,9 +78,54 @@ def _lower_pivot(lower_pivot_ahead: Mm, lower_below_spindle: Mm) -> Point | None
     return -lower_pivot_ahead, -lower_below_spindle
 
 
+SHOWN = (
+    OnBoard("beam", pen="hidden"),
+    OnBoard("upper lugs"),
+    OnBoard("lower lugs"),
+    OnBoard("upper pivot bolt"),
+    OnBoard("lower pivot bolt"),
+    OnBoard("steering arm"),
+    OnBoard("tie-rod end"),
+    OnBoard("upper joint housing"),
+    OnBoard("lower joint housing"),
+)
+"""Parts behind the plate, the hub bolts' own place, and in front of it the caliper with its bracket, seen from outside."""
+# The caliper would widen the upright's drawing by a page; its clock position stands in the front view's words.
+BESIDE_ROTOR = (OnBoard("caliper bracket"), OnBoard("caliper", pen="adjacent"))
+
+
+def _corner(known: Known, *, view: _Side) -> None:
+    """All that is drawn of the corner's parts: what lies behind the plate dashed where the plate hides it."""
+    centre = _wheel_centre(known)
+    if centre is None:
+        return
+    parts, seen_from, board = parts_of(known), FROM_OUTSIDE.through((0.0, 0.0, centre)), view.board
+    plate = parts.get("plate")
+    shown = [(one, looks(part, seen_from, one.how, FINE)[0]) for one in SHOWN if (part := parts.get(one.name))]
+    metal = looks(plate, seen_from, "seen", FINE)[0] if plate else ()
+    for number, (one, areas) in enumerate(shown):
+        nearer = [patch for _, patches in shown[number + 1 :] for patch in patches]
+        for edge in edges(areas, [*nearer, *metal]):
+            draw_edge(board, edge, one.pen)
+        for edge in hidden(areas, metal):
+            draw_edge(board, edge, "hidden")
+    if plate:
+        board.edge(outline_points(flat_plate(plate).outline))
+        if bore := flat_plate(plate).bore:
+            board.circle((0.0, 0.0), bore / 2, pen="hidden")
+    draw_parts(board, parts, [OnBoard("rotor ring"), OnBoard("hub flange", pen="hidden")], seen_from)
+    if view.whole:
+        draw_parts(board, parts, BESIDE_ROTOR, seen_from)
+        draw_parts(board, parts, [OnBoard("rim", pen="hidden"), OnBoard("tyre", pen="adjacent")], seen_from)
+
+
+@reads
+def _wheel_centre(wheel_centre_height: Size) -> float | None:
+    return wheel_centre_height
+
+
 @reads
 def _rotor(rotor_diameter: Size, *, view: _Side) -> None:
-    view.board.circle((0.0, 0.0), rotor_diameter / 2)
     view.board.cross((0.0, 0.0), rotor_diameter / 2 + 8)
     view.board.label(_at(rotor_diameter / 2, 35), f"rotor ø {view.figures.named(_ROTOR, rotor_diameter)}")
 
@@ -94,13 +145,12 @@ def _rim(wheel_diameter: Size | None, barrel_inside_diameter: Size | None, *, vi
         (barrel_inside_diameter, "barrel inside", _BARREL, 40),
     ):
         if diameter is not None:
-            view.board.circle((0.0, 0.0), diameter / 2, pen="hidden")
             view.board.label(_at(diameter / 2, angle), f"{words} ø {view.figures.named(entry, diameter)}")
 
 
 @reads
 def _pilot(pilot_diameter: Size, *, view: _Side) -> None:
-    view.board.circle((0.0, 0.0), pilot_diameter / 2)
+    view.board.circle((0.0, 0.0), pilot_diameter / 2, pen="centre")
     view.board.label(_at(pilot_diameter / 2, -150), f"hub pilot ø {view.figures.named(_PILOT, pilot_diameter)}")
 
 
@@ -146,17 +196,14 @@ def _plate(
     plate_height: Size,
     spindle_from_top: Size,
     spindle_from_front: Size,
-    corner_radius: Size | None,
     plate_bore: Size | None,
     *,
     view: _Side,
 ) -> None:
     board, figures, top, right = view.board, view.figures, spindle_from_top, plate_width - spindle_from_front
-    board.outline(plate_outline(plate_width, plate_height, top, spindle_from_front, corner_radius or 0.0))
     size = f"{figures.length(plate_width)} wide, {figures.length(plate_height)} high"
-    board.label((right, top - 0.3 * plate_height), f"plate {size}")
+    board.label((right, top - 0.8 * plate_height), f"plate {size}")
     if plate_bore is not None:
-        board.circle((0.0, 0.0), plate_bore / 2, pen="hidden")
         board.label(_at(plate_bore / 2, 200), f"plate bore ø {figures.named(_BORE, plate_bore)}")
 
 
@@ -168,8 +215,6 @@ def _pivots(upper_radius: Size | None, lower_radius: Size | None, *, view: _Side
     ):
         if centre is None:
             continue
-        if radius is not None:
-            view.board.circle(centre, radius)
         view.board.cross(centre, (radius or 10.0) + 5)
         view.board.label(centre, words)
 
@@ -232,23 +277,12 @@ def _tyres(
     board, centre, design = view.board, wheel_centre_height, design_tyre_diameter
     kinds = kinds_of_tyre(design, smallest_tyre_diameter, largest_tyre_diameter)
     for number, (diameter, words) in enumerate(kinds, 1):
-        radius, sag = diameter / 2, centre * diameter / design
-        board.line(*_standing(radius, min(sag, radius)), pen="adjacent")
-        board.label(_at(radius, 62 + 16 * number), f"{words} ø {view.figures.length(diameter)}")
+        across, crown = 0.05 * diameter, diameter / 2
+        board.line((-across, crown), (across, crown), pen="adjacent")
+        board.label((across * (1 - 0.8 * number), crown), f"{words} ø {view.figures.length(diameter)}")
     board.line((-0.55 * design, -centre), (0.55 * design, -centre))
     board.label((0.5 * design, -centre), "ground, design tyre")
 
 
 def _at(radius: float, angle: float) -> Point:
     return radius * cos(radians(angle)), radius * sin(radians(angle))
-
-
-def _standing(radius: float, height: float) -> list[Point]:
-    """A tyre's circle down to where it stands on the ground, from the front contact over the top to the rear one."""
-    half = pi / 2 - asin(height / radius)
-    start, sweep = -pi / 2 + half, 2 * pi - 2 * half
-    steps = max(8, round(degrees(sweep)))
-    return [
-        (radius * cos(start + sweep * step / steps), radius * sin(start + sweep * step / steps))
-        for step in range(steps + 1)
-    ]

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from rules.judging.judge import Judged
 from rules.judging.reader import Name, is_known, name
+from rules.measure.quantity import Units
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
@@ -55,7 +56,11 @@ NOTES = (
     "and two dots = neighbouring part. Dimensions as ISO 129.",
 )
 
-PROJECTION = "First-angle projection: the view from outside the car stands on the inboard side of the front view."
+PROJECTION: dict[Units, str] = {
+    "inch": "Third-angle projection: the view from outside the car stands on the outboard side of the front view.",
+    "metric": "First-angle projection: the view from outside the car stands on the inboard side of the front view.",
+}
+"""As shops that measure so expect it (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -116,6 +116,31 @@ def caliper_lever_ahead(
 
 @value(
     "levers of welds",
+    formula="half the rotor's diameter - the plate's edge on that side - the bracket's free length",
+    source=PLAIN,
+)
+def bolts_inside_by_bracket(
+    rotor_diameter: Mm,
+    bracket_arm_length: Mm | None,
+    caliper_stands: PadsStand | None,
+    plate_width: Mm | None,
+    spindle_from_front: Mm | None,
+) -> Mm:
+    """Where the line through the caliper's bolts lies inside the rotor's edge, mm, by a bracket on the plate's edge.
+
+    >>> bolts_inside_by_bracket(280.0, 35.0, "ahead", 180.0, 90.0)
+    15.0
+    """
+    if caliper_stands not in ("ahead", "behind") or bracket_arm_length is None:
+        raise DoesNotApply("the caliper does not stand ahead or behind, or its bracket is not entered")
+    if plate_width is None or spindle_from_front is None:
+        raise DoesNotApply("the plate is not entered")
+    edge = spindle_from_front if caliper_stands == "ahead" else plate_width - spindle_from_front
+    return rotor_diameter / 2 - edge - bracket_arm_length
+
+
+@value(
+    "levers of welds",
     formula="rotor plane offset - mounting face offset + half of the bracket's thickness",
     source=PLAIN,
 )

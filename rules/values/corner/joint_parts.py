@@ -1,21 +1,23 @@
 """The outer joints: their housings, the lugs and bolts that hold them, steering arm and tie-rod end."""
 
-from math import isclose
+from math import copysign, isclose
 
 from rules.corner.part import AnyPart, MovesWith, Part
 from rules.graph.declare import value
-from rules.graph.results import NotJudged, OutsideRange, Waits
+from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
-from rules.measure.units import Mm
+from rules.measure.units import Mm, Ratio
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.joints import bolt_direction
 from rules.motion.kinds import OuterPivotBolt
-from rules.motion.points import OUTBOARD, UP, UprightPoints
+from rules.motion.points import FORWARD, OUTBOARD, UP, UprightPoints
+from rules.sheet.bolts import JointSide
 from rules.sheet.pivots import PivotKind, Shear
 from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
+from rules.values.corner.upright_parts import begun_plate_thickness
 from rules.values.optional_step import answered
 
 SUBJECT = "corner"
@@ -44,17 +46,58 @@ def _pivot(which: str, upright: UprightPoints) -> Vector:
     return upright.upper if which == "upper" else upright.lower
 
 
-def _between_lugs(which: str, kind: PivotKind, shear: Shear | None, width: float | None, gap: float | None) -> float:
-    """From the joint's middle to a lug's inner face, mm."""
-    if kind == "ball joint":
-        raise NotJudged(f"which side of the {which} ball joint its stud leaves is not asked")
-    if shear is None:
+TOWARDS: dict[JointSide, Vector] = {
+    "above": UP, "below": (0.0, 0.0, -1.0), "ahead": FORWARD, "behind": (-1.0, 0.0, 0.0), "outboard": OUTBOARD,
+    "inboard": (0.0, -1.0, 0.0),
+}  # fmt: skip
+BOTH_SIDES = 0.0
+NO_BOLTS = "nothing is entered of the bolts and lugs"
+
+
+@value(
+    SUBJECT,
+    formula="double shear: 0, both; else 1 along the bolt's direction or -1 against it, as its side says; 0 until it does",
+    source=PLACE,
+    each=BOTH,
+)
+def which_lug_side(
+    which: str,
+    which_kind: PivotKind,
+    which_shear: Shear | None,
+    which_side: JointSide | None,
+    which_gap: Mm | None,
+    which_lug_thickness: Mm | None,
+    which_bolt: OuterPivotBolt | None,
+    upright_points: UprightPoints,
+) -> Ratio:
+    """On which side of the {which} joint metal stands. Both, an estimate, until a single one's side is entered.
+
+    >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    >>> which_lug_side("upper", "ball joint", None, "below", 18.0, 15.0, "along the steering axis", upright)
+    -1.0
+    """
+    answered(NO_BOLTS, "bolts", **{f"{which}_gap": which_gap, f"{which}_lug_thickness": which_lug_thickness})
+    if which_kind != "ball joint" and which_shear is None:
         raise Waits(f"pivots.{which}_shear")
-    if shear != "double":
-        raise NotJudged(f"on which side the one lug of the {which} joint stands is not asked")
+    if which_kind != "ball joint" and which_shear == "double":
+        return BOTH_SIDES
+    along = _bolt(which, which_bolt, upright_points)
+    if which_side is None:
+        return Estimate(BOTH_SIDES, measure=f"bolts.{which}_side")
+    leans = dot(TOWARDS[which_side], along)
+    if abs(leans) < 0.5:
+        raise OutsideRange(
+            f"the {which} joint's stud or lug is said to stand {which_side}, but its bolt lies {which_bolt}",
+            change=f"Put right side of the {which} stud or lug, or {which} joint's bolt or stud lies.",
+        )
+    return copysign(1.0, leans)
+
+
+def _from_middle(which: str, width: float | None, gap: float | None) -> tuple[float, float]:
+    """From the joint's middle to the ball's side and to the lug's inner face, mm."""
     names = {f"{which}_ball_width": width, f"{which}_gap": gap}
-    wide, free = answered("nothing is entered of the bolts and lugs", "bolts", **names)
-    return float(wide / 2 + free)
+    wide, free = answered(NO_BOLTS, "bolts", **names)
+    return wide / 2, wide / 2 + free
 
 
 def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Vector:
@@ -65,35 +108,35 @@ def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Ve
 
 @value(
     SUBJECT,
-    formula="two flat pieces square to the bolt, ball width and gap apart, from the plate's back to the hole's edge distance "
-    "past the pivot",
+    formula="flat pieces square to the bolt, ball width and gap apart, from the plate's back to the hole's edge distance "
+    "past the pivot; two in double shear, else one on its side",
     source=PLACE,
     each=BOTH,
 )
 def which_lugs_part(
     which: str,
-    which_kind: PivotKind,
-    which_shear: Shear | None,
+    which_lug_side: Ratio,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
     which_edge_distance: Mm | None,
     which_bolt: OuterPivotBolt | None,
     plate_thickness: Mm | None,
+    plate_width: Mm | None,
     mount_face_offset: Mm,
     upright_points: UprightPoints,
 ) -> AnyPart:
-    """The two lugs of a {which} joint in double shear.
+    """The lugs of the {which} joint, or the one boss a stud or a single bolt stands in.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
-    >>> bolt = ("spherical bearing", "double", 20.0, 5.0, 10.0, 20.0, "fore and aft")
-    >>> which_lugs_part("upper", *bolt, 10.0, -70.0, upright).text
+    >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")
+    >>> which_lugs_part("upper", *bolt, 10.0, 140.0, -70.0, upright).text
     'upper lugs: 4 shapes, upright'
     """
-    inner = _between_lugs(which, which_kind, which_shear, which_ball_width, which_gap)
+    _, inner = _from_middle(which, which_ball_width, which_gap)
     names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_edge_distance": which_edge_distance}
-    thick, edge = answered("nothing is entered of the bolts and lugs", "bolts", **names)
-    (plate,) = answered("the plate is not drawn yet", "plate", thickness=plate_thickness)
+    thick, edge = answered(NO_BOLTS, "bolts", **names)
+    plate = begun_plate_thickness(plate_thickness, plate_width)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
     if size(out) < 0.1:
@@ -105,7 +148,8 @@ def which_lugs_part(
     outline = ((-edge, 0.0), (edge, 0.0), (edge, reach), (-edge, reach))
     across = cross(out, along)
     shapes: list[Prism | Cylinder] = []
-    for low, high in ((inner, inner + thick), (-inner - thick, -inner)):
+    sides = {1.0: (inner, inner + thick), -1.0: (-inner - thick, -inner)}
+    for low, high in (both for side, both in sides.items() if which_lug_side in (side, BOTH_SIDES)):
         shapes.append(Prism(pivot, across, out, outline, low, high))
         shapes.append(Cylinder(plus(pivot, times(low, along)), plus(pivot, times(high, along)), edge))
     return Part(f"{which} lugs", "upright", tuple(shapes))
@@ -120,7 +164,7 @@ def which_lugs_part(
 def which_pivot_bolt_part(
     which: str,
     which_kind: PivotKind,
-    which_shear: Shear | None,
+    which_lug_side: Ratio,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
@@ -128,32 +172,32 @@ def which_pivot_bolt_part(
     which_bolt: OuterPivotBolt | None,
     upright_points: UprightPoints,
 ) -> AnyPart:
-    """The bolt of a {which} joint in double shear. Which end the head is on is not asked: a nut's height counts at both.
+    """The bolt of the {which} joint. Which end the head is on is not asked: a nut's height counts at both.
+
+    A ball joint's stud has no head: it begins at the ball.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
-    >>> bolt = ("spherical bearing", "double", 20.0, 5.0, 10.0, Thread("", 14.0, 1.5), "fore and aft")
+    >>> bolt = ("spherical bearing", 0.0, 20.0, 5.0, 10.0, Thread("", 14.0, 1.5), "fore and aft")
     >>> which_pivot_bolt_part("upper", *bolt, upright).text
     'upper pivot bolt: 3 shapes, upright'
     """
-    inner = _between_lugs(which, which_kind, which_shear, which_ball_width, which_gap)
+    ball, inner = _from_middle(which, which_ball_width, which_gap)
     names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_thread": which_thread}
-    thick, thread = answered("nothing is entered of the bolts and lugs", "bolts", **names)
+    thick, thread = answered(NO_BOLTS, "bolts", **names)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
+    along = times(copysign(1.0, which_lug_side), along)
     hexagon, face = hexagon_for(thread.diameter), inner + thick
     end = face + hexagon.nut + 2 * thread.pitch
 
     def bar(low: float, high: float, radius: float) -> Cylinder:
         return Cylinder(plus(pivot, times(low, along)), plus(pivot, times(high, along)), radius)
 
-    return Part(
-        f"{which} pivot bolt",
-        "upright",
-        (
-            bar(-face, face, thread.diameter / 2),
-            bar(face, end, hexagon.corner_radius),
-            bar(-end, -face, hexagon.corner_radius),
-        ),
-    )
+    nut, name = bar(face, end, hexagon.corner_radius), f"{which} pivot bolt"
+    if which_kind == "ball joint" and which_lug_side != BOTH_SIDES:
+        return Part(name, "upright", (bar(0.0, face, thread.diameter / 2), nut))
+    back = face if which_lug_side == BOTH_SIDES else ball
+    head = bar(back - face - end, -back, hexagon.corner_radius)
+    return Part(name, "upright", (bar(-back, face, thread.diameter / 2), nut, head))
 
 
 @value(SUBJECT, formula="a ball, tie-rod end housing reach, round the outer tie-rod joint", source=sources.AS_ENTERED)
@@ -209,7 +253,10 @@ def steering_arm_part(
     root = minus(end, (ahead, -inboard, above))
     length = size(minus(end, root))
     if isclose(length, 0.0, abs_tol=1.0):
-        raise OutsideRange("the steering arm's weld lies at the tie-rod end itself")
+        raise OutsideRange(
+            "the steering arm's weld lies at the tie-rod end itself",
+            change="Put right the steering arm weld's load ahead of the weld, above it and inboard of it.",
+        )
     if round_arm:
         return Part("steering arm", "upright", (Cylinder(root, end, wide / 2),))
     along = times(1 / length, minus(end, root))

@@ -7,7 +7,7 @@ from rules.graph.results import Estimate, NotJudged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
-from rules.sheet.caliper import CaliperKind
+from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.welds import PadsStand
 from rules.tables import sources
 
@@ -147,6 +147,16 @@ def caliper_inward(inward_reach: Mm | None, rotor_diameter: Mm, band_inside: Mm)
     return _measured(inward_reach, max(5.0, (rotor_diameter - band_inside) / 2 - BAND_LEFT), "caliper.inward_reach")
 
 
+@value(SUBJECT, formula="as entered, else 0: at the edge", source=USUAL)
+def bolts_inside_edge(bolts_inside: Mm | None) -> Mm:
+    """From the rotor's edge towards the hub to the line through the caliper's two bolts, mm. An estimate until measured.
+
+    >>> float(bolts_inside_edge(None))
+    0.0
+    """
+    return _measured(bolts_inside, 0.0, "caliper.bolts_inside")
+
+
 @value(SUBJECT, formula="as entered, else 180 mm", source=USUAL)
 def caliper_long(caliper_length: Mm | None) -> Mm:
     """Length of the caliper along the rotor, mm, straight from end to end. An estimate until measured.
@@ -159,17 +169,21 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
 
 @value(
     SUBJECT,
-    formula="as entered, else the quarter that its bracket's weld is said to stand in, else behind",
+    formula="as entered, else ahead or behind as its side says, else the quarter its bracket's weld names, else the steering "
+    "arm's side, where room is least, else behind",
     source=USUAL,
 )
-def caliper_at(clock: Rad | None, caliper_stands: PadsStand | None) -> Rad:
+def caliper_at(
+    clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None, tie_rod_ahead: Mm | None
+) -> Rad:
     """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
-    >>> round(degrees(caliper_at(None, "ahead")))
-    90
+    >>> round(degrees(caliper_at(None, None, "ahead", -120.0))), round(degrees(caliper_at(None, None, None, 120.0)))
+    (90, 90)
     """
-    return _measured(clock, STANDS[caliper_stands or "behind"], "caliper.clock")
+    worst: CaliperSide = "ahead" if tie_rod_ahead is not None and tie_rod_ahead > 0 else "behind"
+    return _measured(clock, STANDS[side or caliper_stands or worst], "caliper.clock")
 
 
 @value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)

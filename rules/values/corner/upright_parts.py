@@ -29,6 +29,19 @@ SAME = 1e-6
 NO_PLATE = "the plate is not drawn yet"
 
 
+def begun_plate_thickness(thickness: float | None, width: float | None) -> float:
+    """The plate's thickness, mm. Not judged while no plate is begun, waiting once its width is entered without it.
+
+    >>> begun_plate_thickness(12.0, None)
+    12.0
+    """
+    if thickness is None and width is not None:
+        raise Waits("plate.thickness")
+    if thickness is None:
+        raise NotJudged(NO_PLATE, "plate.thickness")
+    return thickness
+
+
 @value(SUBJECT, formula="a round bar, body diameter, from behind the flange to the hub's end", source=STACK)
 def hub_body_part(
     body_diameter: Mm, body_length: Mm, flange_thickness: Mm, hub_face_offset: Mm, wheel_centre_height: Mm
@@ -39,7 +52,9 @@ def hub_body_part(
     'hub body: cylinder, upright'
     """
     if body_length <= flange_thickness:
-        raise OutsideRange("the hub's body ends within its flange")
+        raise OutsideRange(
+            "the hub's body ends within its flange", change="Put right hub body length or flange thickness."
+        )
     front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
     return Part("hub body", "upright", (Cylinder(front, back, body_diameter / 2),))
 
@@ -91,16 +106,17 @@ def hub_bolts_part(
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     plate_thickness: Mm | None,
+    plate_width: Mm | None,
     hub_bolt_into: ScrewedInto | None,
     mount_face_offset: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
     """The hub's mounting bolts with their heads, turned round, and with nuts where they go into nuts.
 
-    >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, "nut", -60.0, 400.0).text
+    >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, 140.0, "nut", -60.0, 400.0).text
     'hub bolts: 12 shapes, upright'
     """
-    (thickness,) = answered(NO_PLATE, "plate", thickness=plate_thickness)
+    thickness = begun_plate_thickness(plate_thickness, plate_width)
     places = _hub_bolts(mount_bolts, mount_width, mount_height)
     hexagon = hexagon_for(mount_bolt_thread.diameter)
     back, front = mount_face_offset - thickness, mount_face_offset + mount_flange_thickness
@@ -244,6 +260,8 @@ def beam_part(
     >>> beam_part("box", 60.0, 40.0, True, *sizes, *[None] * 4).text
     'beam: prism, upright'
     """
+    if beam is None and (beam_width is not None or beam_depth is not None):
+        raise Waits("upright.beam")
     if beam is None or beam == "none":
         raise NotJudged("no beam is entered under upright strength", "upright.beam")
     if beam_width is None or (beam_depth is None and beam != "tube"):
@@ -266,7 +284,10 @@ def beam_part(
         low = max([low, *(_end(part, 1.0) - wheel_centre_height + CLEAR_OF_BOLT for part in below if part)])
         high = min([high, *(-_end(part, -1.0) - wheel_centre_height - CLEAR_OF_BOLT for part in above if part)])
     if low >= high:
-        raise OutsideRange("no height is left for the beam between the two joints")
+        raise OutsideRange(
+            "no height is left for the beam between the two joints",
+            change="A larger pivot spacing, smaller housings, or a beam that runs past both pivots: enter which.",
+        )
     depth, back = beam_depth or beam_width, mount_face_offset - thickness
     half = beam_width / 2
     corners = ((-half, low), (half, low), (half, high), (-half, high))
@@ -310,9 +331,15 @@ def caliper_part(
     inner, outer = edge - caliper_inward, edge + reach_above_rotor
     half = rotor_working_thickness / 2
     if min(outboard_reach, caliper_inboard) <= half:
-        raise OutsideRange("the caliper does not reach past the rotor's face: check its reach")
+        raise OutsideRange(
+            "the caliper does not reach past the rotor's face: check its reach",
+            change="Put right outboard reach, inboard reach or the rotor's thickness.",
+        )
     if caliper_long / 2 >= edge or inner <= 0:
-        raise OutsideRange("the caliper is as large as the rotor: check its length and its reach towards the hub")
+        raise OutsideRange(
+            "the caliper is as large as the rotor: check its length and its reach towards the hub",
+            change="Put right length along the rotor, reach towards the hub or rotor diameter.",
+        )
     towards = (sin(caliper_at), 0.0, cos(caliper_at))
     turn = asin(caliper_long / 2 / edge)
 
@@ -332,9 +359,9 @@ def caliper_part(
 
 @value(
     SUBJECT,
-    formula="round the rotor's edge, root width by free length by thickness, square to the spindle; its caliper bolts counted "
-    "at the rotor's edge, trimmed 1.5 hole diameters beyond them",
-    source=sources.COMMON_PRACTICE.saying("where the caliper's bolts stand, and how the blank is trimmed"),
+    formula="round the spindle, root width by free length by thickness, square to it; from the free length inside the line "
+    "through the caliper's bolts to 1.5 hole diameters beyond it",
+    source=sources.COMMON_PRACTICE.saying("how the blank is trimmed"),
 )
 def caliper_bracket_part(
     bracket_thickness: Mm | None,
@@ -342,6 +369,7 @@ def caliper_bracket_part(
     bracket_arm_width: Mm | None,
     bracket_arm_offset: Mm | None,
     bracket_hole_diameter: Mm | None,
+    bolts_inside_edge: Mm,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
     caliper_at: Rad,
@@ -349,17 +377,22 @@ def caliper_bracket_part(
 ) -> AnyPart:
     """The caliper's bracket, from its root to its outer edge, inboard of the rotor.
 
-    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 280.0, -40.0, 1.5, 400.0).text
+    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 0.0, 280.0, -40.0, 1.5, 400.0).text
     'caliper bracket: revolved, upright'
     """
     lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
                "bracket_arm_offset": bracket_arm_offset}  # fmt: skip
     free, wide, offset = answered("the caliper's bracket is not entered under upright strength", "upright", **lengths)
+    if bracket_thickness is None and bracket_hole_diameter is not None:
+        raise Waits("plate.bracket_thickness")
     (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
-    edge = rotor_diameter / 2
-    low, high = edge - free, edge + TRIMMED * (bracket_hole_diameter or 0.0)
+    bolts = rotor_diameter / 2 - bolts_inside_edge
+    low, high = bolts - free, bolts + TRIMMED * (bracket_hole_diameter or 0.0)
     if low <= 0 or wide / 2 >= low:
-        raise OutsideRange("the caliper's bracket is larger than the rotor leaves room for: check its length and width")
+        raise OutsideRange(
+            "the caliper's bracket is larger than the rotor leaves room for: check its length and width",
+            change="Put right the caliper bracket, free length or width at root, or bolts inside the rotor's edge.",
+        )
     middle = rotor_plane_offset - offset
     back, front = middle - thickness / 2, middle + thickness / 2
     shape = Revolved(

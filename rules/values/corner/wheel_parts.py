@@ -66,7 +66,8 @@ def _tyre(mark: TyreMark, wheel_diameter: float, overall_width: float, height: f
     leaning = half - foot
     if outer - inner <= leaning:
         raise OutsideRange(
-            "the tyre hardly stands above the rim: check the tyre's size and the wheel's diameter and width"
+            "the tyre hardly stands above the rim",
+            change="Put right the tyres' sizes, wheel diameter or wheel width.",
         )
     rounding = min(SHOULDER * mark.section_width, (outer - inner - leaning) / 3)
     corner = (sqrt(2) - 1) * rounding  # how far the corner of a side at 45 deg moves when all is drawn in by `rounding`
@@ -128,7 +129,10 @@ def spokes_part(
             "the wheel's bolt circle is smaller than two studs side by side: check bolt circle and stud thread"
         )
     if pad >= barrel_inside_diameter / 2:
-        raise OutsideRange("the bolt circle does not fit inside the barrel: check the wheel's figures")
+        raise OutsideRange(
+            "the bolt circle does not fit inside the barrel: check the wheel's figures",
+            change="Put right wheel bolt circle, barrel inside diameter or wheel diameter.",
+        )
     front = max(wheel_overall_width / 2, back + SPOKE_DEPTH)
     centre = (inside, pad)
     return turning(
@@ -174,7 +178,10 @@ def rotor_ring_part(
     'rotor ring: revolved, wheel'
     """
     if band_inside >= rotor_diameter:
-        raise OutsideRange("the inside of the braking band, or the hat, is as large as the rotor")
+        raise OutsideRange(
+            "the inside of the braking band, or the hat, is as large as the rotor",
+            change="Put right inside of the braking band, outside of the hat or rotor diameter.",
+        )
     half = rotor_working_thickness / 2
     faces = (rotor_plane_offset - half, rotor_plane_offset + half)
     whole = ring(spindle(wheel_centre_height), SPINDLE, band_inside / 2, rotor_diameter / 2, *faces)
@@ -192,25 +199,31 @@ def rotor_hat_part(
     rotor_centre_bore: Mm,
     wheel_offset: Mm,
     rotor_plane_offset: Mm,
+    rotor_working_thickness: Mm,
     band_inside: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
     """The rotor's hat: its disc between wheel and hub, its wall to the ring, and the web between the two.
 
-    >>> rotor_hat_part(160.0, 6.0, 70.0, 0.0, -40.0, 180.0, 400.0).text
+    A flat disc has no web of its own: the caliper closes on its middle as it does on the ring.
+
+    >>> rotor_hat_part(160.0, 6.0, 70.0, 0.0, -40.0, 20.0, 180.0, 400.0).text
     'rotor hat: 3 shapes, wheel'
     """
     if hat_thickness <= 0:
         raise NotJudged("the rotor bolts on behind the flange, and the shape of its middle is not asked")
     middle, bore, wall = spindle(wheel_centre_height), rotor_centre_bore / 2, hat_diameter / 2 - hat_thickness
     if wall <= bore:
-        raise OutsideRange("the rotor's hat is hardly larger than its centre bore")
+        raise OutsideRange(
+            "the rotor's hat is hardly larger than its centre bore",
+            change="Put right hat outside diameter or rotor centre bore.",
+        )
     low, high = sorted((rotor_plane_offset, wheel_offset))
     shapes = [
         ring(middle, SPINDLE, bore, hat_diameter / 2, wheel_offset - hat_thickness, wheel_offset),
         ring(middle, SPINDLE, wall, hat_diameter / 2, low, high),
     ]
-    if band_inside > hat_diameter + 0.1:
+    if band_inside > hat_diameter + 0.1 and hat_thickness < rotor_working_thickness:
         web = (rotor_plane_offset - hat_thickness / 2, rotor_plane_offset + hat_thickness / 2)
         shapes.append(ring(middle, SPINDLE, wall, band_inside / 2, *web))
     return turning("rotor hat", wheel_centre_height, *shapes)

@@ -1,7 +1,9 @@
 """How far every joint swings through all travel and lock, and how its housing is best clocked."""
 
+from math import radians
+
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Waits
+from rules.graph.results import DoesNotApply, Estimate, Waits
 from rules.measure.units import Rad
 from rules.motion.front_end import SteeringLinkage
 from rules.motion.joints import Angles, JointTable, Swing, bolt_direction, corners, outer_swing
@@ -18,7 +20,8 @@ HOUSING = "angle between bolt and housing in every position, the housing square 
 BEST = "set at which the worst angle of the sweep is least, by golden section"
 NO_EFFECT = "a bolt that lies fore and aft has the same angle however the housing is clocked seen from the front"
 
-
+BY_EYE = radians(5.0)
+"""rad from square that a housing may stand which nobody has measured. Common practice, no source."""
 OUTER_PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
 
@@ -44,14 +47,36 @@ def which_joint_swing(
     return outer_swing(envelope, upright_points, which == "upper", which_hinge, bolt)
 
 
+@value(
+    "joint swing",
+    formula="as entered, else 5 deg from square, the way that asks more of the joint",
+    source=sources.COMMON_PRACTICE.saying("a cup set by eye stands within 5 deg of square"),
+    each=OUTER_PIVOTS,
+)
+def which_joint_set(which_joint_swing: Swing, which_set: Rad | None, which_bolt: OuterPivotBolt, which: str) -> Rad:
+    """How the {which} joint's housing is set, rad. An estimate until measured; a bolt fore and aft has the same angle however.
+
+    A bolt that leans 0.2 rad outboard at its top asks more of a housing whose top leans inboard, which is plus.
+
+    >>> from math import cos, sin
+    >>> swing = Swing((0.0, 0.0, 1.0), {(50.0, 0.0): (0.0, sin(0.2), cos(0.2))})
+    >>> round(float(which_joint_set(swing, None, "up and down", "upper")), 4)
+    0.0873
+    """
+    if which_set is not None or which_bolt == "fore and aft":
+        return which_set or 0.0
+    worst = max((BY_EYE, -BY_EYE), key=lambda set_to: which_joint_swing.angles(set_to).worst)
+    return Estimate(worst, measure=f"joint_angles.{which}_set")
+
+
 @value("joint swing", formula=HOUSING, source=RIGID_BODIES, each=OUTER_PIVOTS)
-def which_joint_angles(which_joint_swing: Swing, which_set: Rad | None) -> Angles:
+def which_joint_angles(which_joint_swing: Swing, which_joint_set: Rad) -> Angles:
     """What the {which} outer joint needs in every position, rad.
 
-    >>> which_joint_angles(Swing((0.0, 0.0, 1.0), {(90.0, 0.0): (0.0, 0.6, 0.8)}), None).at[90.0, 0.0]  # atan(0.6 / 0.8)
+    >>> which_joint_angles(Swing((0.0, 0.0, 1.0), {(90.0, 0.0): (0.0, 0.6, 0.8)}), 0.0).at[90.0, 0.0]  # atan(0.6 / 0.8)
     0.6435011087932844
     """
-    return which_joint_swing.angles(which_set or 0.0)
+    return which_joint_swing.angles(which_joint_set)
 
 
 @value(

@@ -79,7 +79,10 @@ def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: Steer
     try:
         return hung.steered(upright, linkage) if hung is not None else FrontEnd(upright, linkage=linkage)
     except CannotReach:
-        raise OutsideRange("the tie rod does not steer the wheel: check its two ends") from None
+        raise OutsideRange(
+            "the tie rod does not steer the wheel: check its two ends",
+            change="Put right tie-rod end ahead of the spindle and inboard of hub face, or the inner pivot.",
+        ) from None
 
 
 @value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT, heavy=True)

@@ -48,7 +48,8 @@ def tyre_solid(
     foot = min(wheel_overall_width, tyre_section_width)
     if outer - inner <= (tyre_section_width - foot) / 2:
         raise OutsideRange(
-            "the tyre hardly stands above the rim: check the tyre's size and the wheel's diameter and width"
+            "the tyre hardly stands above the rim",
+            change="Put right the tyres' sizes, wheel diameter or wheel width.",
         )
     return Ring(inner, outer, tyre_section_width, foot)
 

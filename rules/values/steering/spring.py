@@ -85,4 +85,7 @@ def spring_ratio(shock_ends: Shock, hung_front: FrontEnd) -> Ratio:
     try:
         return shock_ratio(hung_front, shock_ends)
     except CannotReach:
-        raise OutsideRange("the arms lock at ride height") from None
+        raise OutsideRange(
+            "the arms lock at ride height",
+            change="Put right the arms' inner pivots: lower arm front, height, or upper arm front, height, first.",
+        ) from None

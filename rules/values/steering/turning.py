@@ -280,7 +280,10 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     """
     wheels = both_wheels(lock_sweep)[-1]
     if wheels.outer.steer >= 0:
-        raise OutsideRange("at full lock the outer wheel does not turn into the bend")
+        raise OutsideRange(
+            "at full lock the outer wheel does not turn into the bend",
+            change="Move the tie-rod end, ahead of the spindle or inboard of hub face, or a smaller angle at the stop.",
+        )
     return 2 * outer_edge_radius(wheels, wheelbase, -track / 2, tyre_section_width)
 
 

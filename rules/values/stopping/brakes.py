@@ -141,7 +141,10 @@ def _band_area(outside: float, inside: float | None) -> float:
     if inside is None:
         raise Waits("rotor.band_inside_diameter")
     if inside >= outside:
-        raise OutsideRange("the inside of the braking band is not less than the rotor's diameter")
+        raise OutsideRange(
+            "the inside of the braking band is not less than the rotor's diameter",
+            change="Put right inside of the braking band or rotor diameter.",
+        )
     return pi / 4 * (outside**2 - inside**2) / 1e6
 
 
@@ -270,7 +273,10 @@ def pad_wear(brakes: PadThickness) -> Mm:
     why_not = "pad thicknesses are not entered, so piston travel was not judged"
     need_once_begun(brakes, "pad_thickness_new", "pad_thickness_worn", why_not=why_not)
     if brakes.pad_thickness_worn > brakes.pad_thickness_new:
-        raise OutsideRange("the worn pad is thicker than the new one")
+        raise OutsideRange(
+            "the worn pad is thicker than the new one",
+            change="Put right friction material worn out or friction material new.",
+        )
     return brakes.pad_thickness_new - brakes.pad_thickness_worn
 
 

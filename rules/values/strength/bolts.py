@@ -73,7 +73,10 @@ def strength_of(grade: BoltGrade, thread: Thread) -> BoltStrength:
     """Strength of a bolt by its grade. Raises OutsideRange where the grade has no such size."""
     found = bolt_strength(grade, thread.diameter)
     if found is None:
-        raise OutsideRange(f"there is no bolt of {thread.text} in {grade}; check the mark")
+        raise OutsideRange(
+            f"there is no bolt of {thread.text} in {grade}; check the mark",
+            change="Put right the thread, or upper or lower pivot bolt grade, wheel stud grade or mounting bolt grade.",
+        )
     return found
 
 

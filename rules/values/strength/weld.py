@@ -75,7 +75,10 @@ def counted_run(run: float, leg: float) -> float:
     88.0
     """
     if run <= 2 * leg:
-        raise OutsideRange("the run is no longer than its two end craters")
+        raise OutsideRange(
+            "the run is no longer than its two end craters",
+            change="A longer run or a smaller leg: enter length of one run and leg of the fillet as welded.",
+        )
     return run - 2 * leg
 
 
@@ -100,7 +103,10 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
     if metal == "other" or filler == "other" or filler == "4130 rod":
         raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
     if weld.runs_lie == weld.apart_lies:
-        raise OutsideRange("the runs, and the way from one to the next, cannot lie the same way")
+        raise OutsideRange(
+            "the runs, and the way from one to the next, cannot lie the same way",
+            change="Put right which way the runs lie, or which way one run to the next lies.",
+        )
     p, q = DIRECTIONS[weld.runs_lie], DIRECTIONS[weld.apart_lies]
     axes, arm = (p, q, cross(p, q)), (weld.load_ahead, -weld.load_inboard, weld.load_above)
     worst, case = 0.0, ""

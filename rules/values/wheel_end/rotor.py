@@ -20,7 +20,10 @@ def rotor_working_thickness(rotor_thickness: Mm, finished_thickness: Mm | None, 
     """
     if finished_thickness is not None:
         if finished_thickness > rotor_thickness:
-            raise OutsideRange("the finished thickness is more than the new thickness")
+            raise OutsideRange(
+                "the finished thickness is more than the new thickness",
+                change="Put right finished thickness or thickness new.",
+            )
         return finished_thickness
     if style == CUT:
         raise Waits("rotor.finished_thickness")

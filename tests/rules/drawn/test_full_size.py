@@ -380,7 +380,7 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
                 document = sample("dune_wren_finished")
                 unit = "mm" if asked.kind == "length" else "rad"
                 document.setdefault(asked.step, {})[asked.key] = f"{limit!r} {unit}"
-                judged = judge(read_sheet(document))
+                judged = judge(read_sheet(document), before=sound)
                 assert judged.sheet.faults == sound.sheet.faults == ()
                 if any(
                     getattr(judged.worked, kept).get(read) != getattr(sound.worked, kept).get(read)
@@ -446,10 +446,15 @@ def test_words_are_large_enough_to_read() -> None:
     assert all(item.size >= 10 for item in items if isinstance(item, PaperWords))
 
 
-def test_views_stand_level_and_in_first_angle() -> None:
-    """Seen from the front a left upright has its outboard side to the right, so the outside view stands to the left."""
-    for side, first in (("left", "seen from outside"), ("right", "seen from the front")):
-        drawing = full_size(example(pivots__castor="6 deg"), side)  # type: ignore[arg-type]
+@pytest.mark.parametrize(("units", "left_first", "right_first"),
+                         [("metric", "seen from outside", "seen from the front"),
+                          ("inch", "seen from the front", "seen from outside")])  # fmt: skip
+def test_views_stand_level_and_in_their_angle(units: Any, left_first: str, right_first: str) -> None:
+    """ISO 5456-2. Seen from the front a left upright has its outboard side to the right, so the view from outside stands to
+    the left in first angle, which metric sheets take, and to the right in third, which inch sheets take."""
+    for side, first in (("left", left_first), ("right", right_first)):
+        judged = judge(example(pivots__castor="6 deg").sheet, units)
+        drawing = full_size(judged, side)  # type: ignore[arg-type]
         headings = sorted(
             (item.at[0], item.text)
             for item in drawing.items

@@ -278,8 +278,10 @@ CASES = [
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "28.9 mm"}, "good"),
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29 mm"}, "good"),  # 44 - 12 - 29 = 3
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29.1 mm"}, "watch"),
-    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "50 mm"}, "watch"),
-    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "56.1 mm"}, "watch"),
+    # 44 - 12 is 32 to the plate's back: a reach of 42 stands 10 in the plate.
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "42 mm"}, "watch"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "42.1 mm"}, "stop"),
+    ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.ground_offset": "56.1 mm"}, "stop"),
     ("lower-pivot-clears-plate", {**BEHIND_PLATE, "pivots.lower_radius": "29.1 mm", "plate.height": "261 mm"}, "watch"),
     ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "28.9 mm"}, "good"),
     ("upper-pivot-clears-plate", {**BEHIND_PLATE, "pivots.upper_radius": "29 mm"}, "good"),
@@ -634,11 +636,11 @@ def test_entries_that_cannot_stand_together_are_not_called_a_fault_in_the_progra
     assert found.verdict == "stop"
     assert found.text == "The finished thickness is more than the new thickness."
     assert "fault in the program" not in found.change
-    assert found.change.startswith("Check thickness new, finished thickness and style as used.")
+    assert found.change.startswith("Put right finished thickness or thickness new.")
 
 
 @pytest.mark.parametrize("check", ["caliper-clears-spokes", "lower-pivot-clears-rotor", "room"])
 def test_the_entries_to_check_are_those_that_cannot_stand_together(finding: FindingWith, check: str) -> None:
     """Wherever it shows: the reach of a caliper or the place of a pivot has nothing to do with a rotor's thickness."""
     found = finding(check, {"rotor.finished_thickness": "23 mm"})
-    assert found.change.startswith("Check thickness new, finished thickness and style as used.")
+    assert found.change.startswith("Put right finished thickness or thickness new.")

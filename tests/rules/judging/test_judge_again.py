@@ -68,12 +68,12 @@ def test_what_is_put_off_is_told_and_the_rest_is_as_in_a_whole_judgement(name: s
     for field in random.Random(name).sample(numbers, 12):
         changed = replace(sheet, answers={**sheet.answers, field: sheet.answers[field] * 1.004})
         light, whole = judge(changed, before=before, light=True), judge(changed)
-        told = {finding.check: finding for finding in whole.findings}
+        told = {finding.key: finding for finding in whole.findings}
         for finding in light.findings:
             if finding.check in light.worked.put_off:
                 assert (finding.verdict, finding.text, finding.change) == ("waiting", BEING_WORKED_OUT, "")
             else:
-                assert finding == told[finding.check]
+                assert finding == told[finding.key]
         assert light.whole or light.verdict in ("stop", "unfinished")
         followed = judge(changed, before=light)
         assert followed.whole

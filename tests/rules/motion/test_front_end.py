@@ -490,6 +490,12 @@ def test_a_point_inboard_of_the_hinge_goes_down_as_the_wheel_rises() -> None:
 # --- pose and sweep --------------------------------------------------------------------------------------------------
 
 
+@pytest.mark.parametrize("spin", [(0.0, 0.0, -1.0), (0.0, 1e-9, 1.0000000000000002)])
+def test_a_wheel_that_lies_flat_stands_on_nothing_lower_than_its_middle(spin: tuple[float, float, float]) -> None:
+    lying = Pose((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (10.0, 20.0, 400.0), spin, None, None, 0.0, 400.0)
+    assert lying.contact == (10.0, 20.0, 400.0)
+
+
 def test_the_contact_is_the_lowest_point_of_the_wheels_rim() -> None:
     # The rim gone round in ten-thousandths of a turn: nothing lower than the contact, and the lowest is next to it.
     pose = built().at(70.0, 0.9)

@@ -8,6 +8,7 @@ import tomllib
 from typing import Any
 
 import ezdxf
+import ezdxf.bbox
 import pytest
 from ezdxf.document import Drawing
 
@@ -53,11 +54,13 @@ def test_left_right_and_bracket_with_the_unit_in_the_name() -> None:
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",
         "caliper_bracket_mm.dxf",
+        "fixture_base_mm.dxf",
     ]
     assert list(cut_files(judged(), "in")) == [
         "hub_plate_left_in.dxf",
         "hub_plate_right_in.dxf",
         "caliper_bracket_in.dxf",
+        "fixture_base_in.dxf",
     ]
 
 
@@ -131,14 +134,35 @@ def test_square_corners_and_round_ends_have_no_double_points() -> None:
         assert len(points) == len(set(points)) == count
 
 
-def test_only_outline_and_holes_are_on_cut_and_the_rest_is_on_mark() -> None:
+def test_only_outline_and_holes_are_on_cut_and_only_lines_to_scribe_on_scribe() -> None:
     for data in cut_files(judged()).values():
         drawing = opened(data)
-        assert {"CUT", "MARK"} <= {layer.dxf.name for layer in drawing.layers}
+        assert {"CUT", "SCRIBE", "NOTES"} <= {layer.dxf.name for layer in drawing.layers}
         kinds = {(entity.dxf.layer, entity.dxftype()) for entity in drawing.modelspace()}
         assert {kind for layer, kind in kinds if layer == "CUT"} == {"LWPOLYLINE", "CIRCLE"}
         assert {kind for layer, kind in kinds if layer != "CUT"} == {"LINE", "TEXT"}
-        assert {layer for layer, _ in kinds} == {"CUT", "MARK"}
+        assert {layer for layer, _ in kinds} <= {"CUT", "SCRIBE", "NOTES"}
+        outline = drawing.modelspace().query('LWPOLYLINE[layer=="CUT"]').first
+        xs, ys = zip(*outline.get_points("xy"), strict=True)
+        for line in drawing.modelspace().query('LINE[layer=="SCRIBE"]'):
+            for end in (line.dxf.start, line.dxf.end):
+                assert min(xs) - 1e-6 <= end.x <= max(xs) + 1e-6 and min(ys) - 1e-6 <= end.y <= max(ys) + 1e-6, (
+                    "on the piece"
+                )
+        for words_of in drawing.modelspace().query('TEXT[layer=="NOTES"]'):
+            assert not (words_of.dxf.insert.x < max(xs) and min(ys) < words_of.dxf.insert.y), "off the piece"
+
+
+def test_extents_are_those_of_what_is_drawn() -> None:
+    """Against the library's own measuring of the file as read back."""
+    for data in cut_files(judged()).values():
+        drawing = opened(data)
+        box = ezdxf.bbox.extents(drawing.modelspace())
+        assert drawing.header["$EXTMIN"][0] == pytest.approx(box.extmin.x, abs=1.0)
+        assert drawing.header["$EXTMIN"][1] == pytest.approx(box.extmin.y, abs=1.0)
+        assert drawing.header["$EXTMAX"][:2] == pytest.approx(box.extmax[:2], abs=60.0), (
+            "letters are as wide as their font"
+        )
 
 
 @pytest.mark.parametrize(("units", "length"), [("mm", 100.0), ("in", 4.0)])
@@ -166,13 +190,14 @@ def test_the_pivots_are_marked_where_the_layout_has_them() -> None:
 def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
     drawing = opened(cut_files(judged())["caliper_bracket_mm.dxf"])
     assert circles(drawing) == [(26.5, 54.0, 12.5), (153.5, 54.0, 12.5)]  # (180 - 127) / 2, 80 - 26
-    assert "Make two" in words(drawing)
+    assert "Make 1 left, 1 right" in words(drawing)
 
 
 def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
     said = words(opened(cut_files(judged())["hub_plate_right_mm.dxf"]))
     for wanted in (
-        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights", "Sheet ", "written 2026-03-04, revision C",
+        "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights",
+        "written 2026-03-04, revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
         "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
         "Outline 5 in (127 mm) wide, 11 in (279.4 mm) high", "it does not certify",
@@ -197,8 +222,9 @@ def test_without_an_outline_there_is_no_file_and_the_message_says_what_is_missin
 
 
 def test_one_piece_alone_is_written_alone() -> None:
-    assert list(cut_files(judged(bracket_height=None))) == ["hub_plate_left_mm.dxf", "hub_plate_right_mm.dxf"]
-    assert list(cut_files(judged(spindle_from_top=None))) == ["caliper_bracket_mm.dxf"]
+    found = list(cut_files(judged(bracket_height=None)))
+    assert found == ["hub_plate_left_mm.dxf", "hub_plate_right_mm.dxf", "fixture_base_mm.dxf"]
+    assert list(cut_files(judged(spindle_from_top=None))) == ["caliper_bracket_mm.dxf", "fixture_base_mm.dxf"]
 
 
 def test_a_stop_is_written_on_every_piece_with_its_reason() -> None:

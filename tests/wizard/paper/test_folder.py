@@ -20,17 +20,23 @@ from wizard.paper.folder import LIST, ChangedByHand, write_hand_over, write_pape
 from wizard.paper.papers import paper_size
 
 PAPERS = {
-    "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf", "drawing_left.pdf", "drawing_left.svg",
+    "first_page.pdf", "fixture.pdf", "general_arrangement.pdf", "part_sheets.pdf", "welding_sheet.pdf",
+    "checklist_helper.pdf", "checklist.pdf", "checklist.txt", "checklist.md", "drawing_left.pdf", "drawing_left.svg",
     "drawing_right.pdf", "drawing_right.svg",
 }  # fmt: skip
-CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf"}
+CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf", "fixture_base_in.dxf"}
 
 
 @pytest.fixture(autouse=True)
 def quick_papers(monkeypatch: pytest.MonkeyPatch) -> None:
     """What is drawn and typeset has tests of its own; here it only has to arrive."""
     for module, make in (("checklist_pdf", "checklist_pdf"), ("welding_sheet", "welding_sheet_pdf")):
-        monkeypatch.setattr(f"wizard.paper.{module}.{make}", lambda judged, document, paper: stand_in(document, paper))
+        monkeypatch.setattr(
+            f"wizard.paper.{module}.{make}", lambda judged, document, paper, *_: stand_in(document, paper)
+        )
+    monkeypatch.setattr("wizard.paper.arrangement_sheet.arrangement_pdf", lambda judged, paper: paper.encode())
+    monkeypatch.setattr("wizard.paper.fixture_sheet.fixture_pdf", lambda judged, paper: paper.encode())
+    monkeypatch.setattr("wizard.paper.part_sheets.part_sheets_pdf", lambda judged, paper: paper.encode())
     monkeypatch.setattr("wizard.paper.drawing.drawing_pdf", lambda judged, *, paper, side: f"{paper} {side}".encode())
     monkeypatch.setattr("wizard.paper.drawing_svg.drawing_svg", lambda judged, side: f"<svg>{side}</svg>")
 
@@ -74,6 +80,7 @@ def test_metric_sheets_give_files_in_mm(tmp_path: Path) -> None:
     assert {name for name in names(tmp_path) if name.endswith(".dxf")} == {
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",
+        "fixture_base_mm.dxf",
     }
 
 

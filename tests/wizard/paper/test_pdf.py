@@ -1,5 +1,6 @@
 """Pages in mm: what is drawn is as long on paper as it says, and nothing that is typed breaks or vanishes."""
 
+import re
 from collections.abc import Callable
 from itertools import pairwise
 from typing import Any
@@ -284,3 +285,11 @@ def test_what_is_drawn_outside_a_clip_does_not_show(rasterised: Any) -> None:
     assert paper.part(0, 20, 70, 49.5, 80).min() == 255
     assert paper.part(0, 60, 70, 90, 80).min() == 0
     assert paper.part(0, 100.5, 70, 190, 80).min() == 255
+
+
+def test_every_font_a_file_names_is_embedded(rasterised: Any) -> None:
+    """Each font dictionary of the file has a program of its own: a FontFile entry in its descriptor, and no base font."""
+    data = written(lambda page: page.text((30, 100), "Plain ø", bold=True))
+    names = set(re.findall(rb"/BaseFont /([A-Za-z0-9+-]+)", data))
+    assert names and all(b"+" in name for name in names), "a subset of an embedded typeface has a prefix"
+    assert data.count(b"/FontFile2") == len(names)

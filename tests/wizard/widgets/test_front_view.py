@@ -210,3 +210,40 @@ def test_what_changes_after_showing_is_not_seen_until_shown() -> None:
         assert shown(view) != before
 
     in_app(view, act)
+
+
+@pytest.mark.parametrize(
+    ("field", "words"),
+    [
+        ("wheel.offset", "from the front"),
+        ("steering.tie_rod_ahead", "from above"),
+        ("pivots.castor", "from outside"),
+        ("plate.width", "from the front"),
+    ],
+)
+def test_the_view_suits_the_open_entry(field: str, words: str) -> None:
+    """The plate's own view waits for the plate's own answers."""
+    view = FrontView()
+
+    async def act(app: App[None]) -> None:
+        view.show(EVERYTHING, "metric", field)
+        assert words in shown(view)
+        view.view = "side"
+        assert "from outside" in shown(view)
+
+    in_app(view, act, size=(90, 40))
+
+
+def test_the_part_of_the_open_entry_is_lit() -> None:
+    view = FrontView()
+
+    def lit() -> bool:
+        return any(run.filled == "lit" for row in view.rows() for run in row)
+
+    async def act(app: App[None]) -> None:
+        view.show(EVERYTHING, "metric", "wheel.barrel_inside_diameter")
+        assert lit()
+        view.show(EVERYTHING, "metric", "job.notes")
+        assert not lit()
+
+    in_app(view, act, size=(90, 40))

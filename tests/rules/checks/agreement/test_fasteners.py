@@ -38,13 +38,20 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.5 in"}, "upper-housing-round-bolt", "stop"),
     (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.75 in"}, "upper-housing-round-bolt", "good"),
     # Three of 1 3/4 in are 5 1/4 in, on a pad of 5 in; on one of 5 1/2 in they are 0.95 of it.
-    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5 in"}, "pistons-behind-pad", "stop"),
-    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5.4 in"}, "pistons-behind-pad", "watch"),
-    (SCREE, {"caliper.pistons_per_side": 1}, "pistons-behind-pad", "good"),
+    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5 in"}, "pistons-along-pad", "stop"),
+    (SCREE, {"caliper.pistons_per_side": 3, "brakes.pad_length": "5.4 in"}, "pistons-along-pad", "watch"),
+    (SCREE, {"caliper.pistons_per_side": 2}, "pistons-along-pad", "good"),
     (WREN, {"plate.metal": "other", "plate.condition": "cast aluminium"}, "plate-of-known-metal", "stop"),
     (WREN, {"plate.metal": "other", "plate.condition": "as rolled"}, "plate-of-known-metal", "watch"),
     (SCREE, {"plate.weld_process": "tig"}, "one-process", "watch"),
     (SCREE, {"joint_upper.runs_lie": "up and down", "joint_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
+    (SCREE, {"plate.filler": "E7018"}, "one-process", "watch"),
+    (SCREE, {"plate.filler": "E70S"}, "one-process", "watch"),
+    (SCREE, {"plate.filler": "the grey reel"}, "one-process", "good"),
+    # Lugs 1.1 and twice 0.45 in apart: 2 in. 1.75 in is 0.875 of it, 1.7 in 0.85.
+    (SCREE, {"arms.lower_tube": "1.75 in"}, "lower-tube-between-lugs", "watch"),
+    (SCREE, {"arms.lower_tube": "1.7 in"}, "lower-tube-between-lugs", "good"),
+    (WREN, {"tyre.smallest": "ST205/75R15 107M", "tyre.largest": "ST205/75R15 107M"}, "tyre-for-a-car", "stop"),
     # The lower arm is 15 in long: legs 2 in apart are 0.13 of it, 4 in 0.27.
     (MOVING, {"arms.lower_front_ahead": "1 in", "arms.lower_rear_ahead": "-1 in"}, "lower-arm-base", "stop"),
     (MOVING, {"arms.lower_front_ahead": "2 in", "arms.lower_rear_ahead": "-2 in"}, "lower-arm-base", "watch"),

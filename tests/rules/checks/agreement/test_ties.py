@@ -5,7 +5,7 @@ import pytest
 from rules.graph.engine import Worked
 from rules.graph.results import Judgement
 from rules.judging.trade import trade
-from rules.measure.marks import Thread, TyreMark
+from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 
@@ -22,48 +22,48 @@ rotor-inside-wheel: 100 | 50 87 | 49 25 88 97 | 24 98
 minimum-below-new: 100 | 75 98 | 74 30 99 100 | 29 101
 finished-below-new: 100 | 25 100 | 24 10 | 9 101
 band-on-rotor: 100 | 45 78 | 44 20 79 95 | 19 96
-hat-inside-band: 1000 | 700 1000 | 699 200 1001 1005 | 199 1006
 wheel-suits-smallest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
 wheel-suits-largest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
 pad-inside-caliper: 100 | 40 95 | 39 15 96 100 | 14 101
 bracket-holes-and-caliper: 100 | 35 102 | 34 10 103 120 | 9 121
-bearing-before-mount-face: 100 | 36 110 | 35 -20 111 500 |
-hub-bolts-square: 100 | 65 155 | 64 15 156 700 | 14 701
-rows-in-hub: 100 | 25 110 | 24 0 111 200 | -1 201
+bearing-before-mount-face: 100 | 39 77 | 38 78 |
+hub-bolts-square: 100 | 75 145 | 74 15 146 700 | 14 701
+rows-in-hub: 100 | 40 79 | 39 0 80 200 | -1 201
 hub-body-like-pilot: 100 | 70 120 | 69 121 |
 hub-body-past-mount-face: 100 | 90 160 | 89 161 |
-donor-tyre-like: 100 | 60 120 | 59 121 |
-wheel-rating-like-tyre: 100 | 55 135 | 54 136 |
-donor-axle-like: 100 | 260 800 | 259 801 |
+donor-tyre-like: 100 | 62 120 | 61 121 |
+wheel-rating-like-tyre: 100 | 60 118 | 59 119 |
+donor-axle-like: 100 | 300 590 | 299 591 |
 wheelbase-and-track: 1000 | 1200 2300 | 1199 700 2301 4000 | 699 4001
-pivots-suit-wheel: 100 | 40 100 | 39 101 |
-spindle-between-pivots: 100 | 30 70 | 29 -10 71 120 |
-upper-housing-suits-pivots: 1000 | 65 170 | 64 171 |
-lower-housing-suits-pivots: 1000 | 65 170 | 64 171 |
-corner-below-half: 1000 | 140 360 | 139 20 361 500 | 19 501
-relay-arm-like-steering-arm: -100 | -60 -180 | -59 60 -181 |
-rack-travel-suits-arm: -100 | 30 110 | 29 3 111 300 | 2 301
-lower-hinge-straddles: -100 | 65 142 | 64 143 -100 |
-upper-hinge-straddles: -100 | 65 142 | 64 143 -100 |
-lower-hinge-along: 100 | 70 140 | 69 141 |
-upper-hinge-along: 100 | 70 140 | 69 141 |
+pivots-suit-wheel: 100 | 50 98 | 49 99 |
+spindle-between-pivots: 100 | 36 70 | 35 71 |
+upper-housing-suits-pivots: 1000 | 70 137 | 60 147 |
+lower-housing-suits-pivots: 1000 | 70 137 | 60 147 |
+corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
+relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
+rack-travel-suits-arm: -100 | -50 -98 | -49 -3 -99 -300 | -2 -301
+lower-hinge-straddles: -100 | 136 70 | 137 69 |
+upper-hinge-straddles: -100 | 136 70 | 137 69 |
+lower-hinge-along: 100 | 72 140 | 71 141 |
+upper-hinge-along: 100 | 72 140 | 71 141 |
 lower-hinge-level: 300 | 240 360 | 239 361 |
 upper-hinge-level: 300 | 240 360 | 239 361 |
-bump-and-droop: 100 | 60 170 | 59 171 |
-arm-tubes-alike: 100 | 60 150 | 59 151 |
-tie-rod-and-arm-tube: 100 | 50 120 | 49 121 |
+bump-and-droop: 100 | 72 142 | 71 143 |
+arm-tubes-alike: 100 | 70 138 | 69 139 |
+tie-rod-and-arm-tube: 100 | 60 118 | 59 119 |
 shock-closed-and-open: 400 | 500 700 | 499 400 701 800 | 399 801
 shock-leans-in: 500 | 460 900 | 459 901 |
 shock-leans-along: 10 | -110 130 | -111 131 |
-section-above-below-pivot: 100 | 35 90 | 34 5 91 100 | 4 101
-section-below-above-pivot: 100 | 35 90 | 34 5 91 100 | 4 101
-section-above-clear-of-hub: 100 | 50 110 | 111 500 | 49 501
-section-below-clear-of-hub: 100 | 50 110 | 111 500 | 49 501
-arm-length-and-tie-rod-end: -100 | 55 125 | 54 10 126 400 | 9 401
+section-above-below-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
+section-below-above-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
+section-above-clear-of-hub: 100 | 50 98 | 99 500 | 49 501
+section-below-clear-of-hub: 100 | 50 98 | 99 500 | 49 501
+arm-length-and-tie-rod-end: -100 | -60 -118 | -59 -10 -119 -400 | -9 -401
 arm-root-and-tie-rod-end: -20 | -80 40 | -81 41 |
-beam-inside-plate: 100 | 25 75 | 24 0 76 100 | 101
-beam-nearly-square: 100 | 50 140 | 49 141 |
-beam-wall-and-plate: 100 | 33 110 | 32 111 |
+beam-inside-plate: 100 | 33 65 | 32 0 66 100 | 101
+beam-nearly-square: 100 | 60 118 | 59 119 |
+beam-wall-and-plate: 100 | 42 82 | 41 83 |
+caliper-bolts-derived: 40 | 32 48 | 31 49 |
 bracket-offset-derived: 40 | 34 46 | 33 47 |
 caliper-weld-along-bracket: 100 | 60 100 | 59 10 101 105 | 9 106
 caliper-weld-apart: 100 | 90 110 | 89 5 111 1500 | 4 1501
@@ -74,9 +74,9 @@ upper-lug-thickness: 100 | 95 105 | 94 106 |
 lower-lug-thickness: 100 | 95 105 | 94 106 |
 upper-weld-along-plate: 100 | 20 100 | 19 2 | 1 101
 lower-weld-along-plate: 100 | 20 100 | 19 2 | 1 101
-upper-spacer-and-ball: 100 | 40 95 | 39 96 |
-lower-spacer-and-ball: 100 | 40 95 | 39 96 |
-pressure-centres-and-rows: 100 | 100 260 | 99 261 |
+upper-spacer-and-ball: 100 | 39 76 | 38 77 |
+lower-spacer-and-ball: 100 | 39 76 | 38 77 |
+pressure-centres-and-rows: 100 | 120 235 | 119 236 |
 upper-weld-lever-inboard-derived: 50 | 44 56 | 43 57 |
 lower-weld-lever-inboard-derived: 50 | 44 56 | 43 57 |
 arm-weld-lever-ahead-derived: -110 | -116 -104 | -117 -103 |
@@ -84,27 +84,57 @@ arm-weld-lever-above-derived: 0 | -6 6 | -7 7 |
 arm-weld-lever-inboard-derived: 80 | 74 86 | 73 87 |
 caliper-weld-lever-ahead-derived: 45 | 39 51 | 38 52 |
 caliper-weld-lever-inboard-derived: -43 | -49 -37 | -50 -36 |
-pad-length-and-radius: 100 | 55 135 | 54 136 |
-pad-height-and-length: 100 | 25 70 | 24 5 71 150 | 4 151
-piston-behind-pad: 100 | 50 130 | 49 131 |
-pad-worn-below-new: 100 | 10 50 | 9 0 51 100 | 101
-piston-travel-and-pad: 100 | 120 360 | 119 20 361 1200 | 19 1201
+pad-length-and-radius: 100 | 66 128 | 65 129 |
+pad-height-and-length: 100 | 28 55 | 27 5 56 150 | 4 151
+piston-behind-pad: 100 | 62 120 | 61 121 |
+pad-worn-below-new: 100 | 16 31 | 15 0 32 100 | -1 101
+piston-travel-and-pad: 100 | 140 275 | 139 20 276 1200 | 19 1201
 stop-within-grip: 100 | 55 100 | 54 5 | 4 101
-stop-from-below-top-speed: 100 | 50 100 | 49 2 | 1 101
-hub-bolts-inside-plate: 100 | 125 260 | 124 100 261 800 | 99 801
-plate-suits-pivots: 100 | 50 175 | 49 176 |
-spindle-in-plate-height: 100 | 30 70 | 29 0 71 100 | 101
+stop-from-below-top-speed: 100 | 55 100 | 54 2 | 1 101
+hub-bolts-inside-plate: 100 | 130 250 | 129 100 251 800 | 99 801
+plate-suits-pivots: 100 | 90 175 | 89 176 |
+spindle-in-plate-height: 100 | 36 70 | 35 0 71 100 | -1 101
 spindle-in-plate-width: 100 | 35 65 | 34 0 66 100 | 101
-caliper-bolts-in-blank: 100 | 40 90 | 39 5 91 100 | 4 101
-caliper-bolts-from-edge: 100 | 15 60 | 14 2 61 100 | 1 101
-bracket-like-plate: 100 | 55 140 | 54 141 |
-upper-ball-and-bolt: 10 | 8 24 | 7.9 2 25 60 | 1.9 61
-upper-lug-and-bolt: 10 | 4 12 | 3.9 12.1 |
-upper-edge-and-bolt: 10 | 12 32 | 11.9 5 32.1 100 | 4.9 101
-lower-ball-and-bolt: 10 | 8 24 | 7.9 2 25 60 | 1.9 61
-lower-lug-and-bolt: 10 | 4 12 | 3.9 12.1 |
-lower-edge-and-bolt: 10 | 12 32 | 11.9 5 32.1 100 | 4.9 101
-engagement-and-bolt: 10 | 7.5 26 | 7.4 26.1 |
+caliper-bolts-in-blank: 100 | 50 95 | 49 5 96 100 | 4 101
+caliper-bolts-from-edge: 100 | 24 47 | 23 2 48 100 | 1 101
+bracket-like-plate: 100 | 72 140 | 71 141 |
+upper-ball-and-bolt: 10 | 10 19.5 | 9.9 2 19.6 60 | 1.9 60.1
+upper-lug-and-bolt: 10 | 5 9.8 | 4.9 9.9 |
+upper-edge-and-bolt: 10 | 14 27.5 | 13.9 5 27.6 100 | 4.9 100.1
+lower-ball-and-bolt: 10 | 10 19.5 | 9.9 2 19.6 60 | 1.9 60.1
+lower-lug-and-bolt: 10 | 5 9.8 | 4.9 9.9 |
+lower-edge-and-bolt: 10 | 14 27.5 | 13.9 5 27.6 100 | 4.9 100.1
+engagement-and-bolt: 10 | 8.8 17.5 | 8.7 17.6 |
+rounding-and-width: 100 | 16 31 | 15 0 32 50 | -1 51
+bracket-edge-and-hole: 100 | 150 295 | 149 50 296 2000 | 49 2001
+bore-inside-hub-bolts: 100 | 50 98 | 49 99 |
+shock-rises: 100 | 180 350 | 179 351 |
+shock-across: 100 | 56 107 | 55 108 |
+upper-weld-along-lug: 100 | 170 330 | 169 331 |
+lower-weld-along-lug: 100 | 170 330 | 169 331 |
+upper-weld-on-plate: 100 | 95 105 | 94 106 |
+lower-weld-on-plate: 100 | 95 105 | 94 106 |
+bracket-weld-on-plate: 100 | 95 105 | 94 106 |
+bracket-weld-thickness: 100 | 95 105 | 94 106 |
+arm-weld-on-beam: 100 | 95 105 | 94 106 |
+beam-corner-and-wall: 100 | 125 245 | 124 246 |
+arm-wall-and-width: 100 | 8 15.6 | 7 1 16.6 50 | 0 51
+landing-and-bump: 100 | 80 155 | 79 156 |
+rotor-place-and-caliper: 100 | 75 145 | 74 146 |
+hat-inside-band: 100 | 75 100 | 74 30 101 103 | 29 104
+hat-and-rotor: 100 | 46 80 | 45 20 81 95 | 19 96
+reaches-of-caliper: 100 | 85 165 | 84 166 |
+caliper-over-band: 100 | 12 23 | 11 2 24 50 | 1 51
+caliper-along-rotor: 100 | 42 80 | 41 10 81 120 | 9 121
+wheel-pad-and-stud: 10 | 2.2 15 | 2.1 15.1 |
+pocket-and-stud: 10 | 19 36 | 18.9 14 36.1 120 | 13.9 120.1
+hat-and-stud: 10 | 4.2 8 | 4.1 8.1 |
+flange-and-stud: 10 | 6 11.7 | 5.9 11.8 |
+head-across-and-stud: 10 | 11.5 19.5 | 11.4 10 19.6 40 | 9.9 40.1
+head-high-and-stud: 10 | 3 5.8 | 2.9 5.9 |
+ear-and-hub-bolt: 10 | 7 13.8 | 6.9 13.9 |
+plate-and-hub-bolt: 10 | 7 13.8 | 6.9 13.9 |
+flange-round-its-studs: 100 | 108 150 | 107 100 151 300 | 99 301
 """
 ROWS = [line.partition(":")[::2] for line in LIMITS.strip().splitlines()]
 
@@ -113,12 +143,10 @@ def judge_tie(check: str, one: float, other: float, confirmed: Confirmed) -> Jud
     """One tie asked through the graph, its two inputs being all that is known."""
     node = trade().checks[check]
     first, second = [given.origin for given in node.inputs if given.origin != "confirmed"]
-    bolt: object = other
-    if trade().units[second] == "Thread":
-        bolt = Thread("10 x 1.5 mm", other, 1.5)
-    elif trade().units[second] == "TyreMark":
-        bolt = TyreMark("LT265/75R16", 802.0, other, 16.0)
-    found = trade().ask_check(node, Worked({first: one, second: bolt, "confirmed": confirmed}))
+    whole = {"Thread": Thread("10 x 1.5 mm", other, 1.5), "BoltCircle": BoltCircle("5 x 100 mm", 5, other),
+             "TyreMark": TyreMark("LT265/75R16", 802.0, other, 16.0)}  # fmt: skip
+    known = whole.get(trade().units[second], other)
+    found = trade().ask_check(node, Worked({first: one, second: known, "confirmed": confirmed}))
     assert found is not None
     return found
 

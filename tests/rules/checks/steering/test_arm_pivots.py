@@ -99,7 +99,13 @@ def test_the_tie_rods_outer_end_alone_asks_for_no_steering(judged: JudgedWith, m
     findings = judged(ends).findings
     waiting = {field for finding in findings if finding.verdict == "waiting" for field in finding.waits_for}
     assert waiting == {"steering.tie_rod_end_reach"}  # its own room, and nothing of rack or linkage
-    assert {finding.verdict for finding in findings} <= {"good", "waiting", "not judged", "does not apply"}
+    away = {"caliper-away-from-arm"}  # the base car has caliper and arm both behind, and is asked whether that is so
+    assert {one.verdict for one in findings if one.check not in away} <= {
+        "good",
+        "waiting",
+        "not judged",
+        "does not apply",
+    }
 
 
 @pytest.mark.parametrize("missing", ["steering.tie_rod_ahead", "steering.tie_rod_inboard", "steering.tie_rod_above"])

@@ -178,10 +178,13 @@ def test_corners_have_room(finding: FindingWith, radius: str | None, verdict: st
     [
         ("plasma", "15.1 mm", "good"),
         ("plasma", "15 mm", "good"),  # 1.5 x 10
-        ("plasma", "14.9 mm", "stop"),
+        ("plasma", "14.9 mm", "watch"),
+        ("plasma", "7.5 mm", "watch"),
+        ("plasma", "7.4 mm", "stop"),
         ("laser", "10.1 mm", "good"),
         ("laser", "10 mm", "good"),
-        ("laser", "9.9 mm", "stop"),
+        ("laser", "9.9 mm", "watch"),
+        ("laser", "5 mm", "watch"),
         ("saw and drill", "5 mm", "good"),
         ("water jet", "5 mm", "not judged"),
     ],
@@ -195,7 +198,9 @@ def test_holes_the_process_can_cut(finding: FindingWith, process: str, hole: str
 
 
 def test_a_small_bore_is_a_hole_as_well(finding: FindingWith) -> None:
-    assert finding("hole-not-too-small", sheet(process="plasma", hole_diameter="20 mm", bore="14 mm")).verdict == "stop"
+    assert (
+        finding("hole-not-too-small", sheet(process="plasma", hole_diameter="20 mm", bore="14 mm")).verdict == "watch"
+    )
 
 
 def test_plasma_says_to_drill_bolt_holes_and_the_published_factors_are_those_of_the_trade_pages(

@@ -1,0 +1,54 @@
+"""Do the choices of a build suit its use: figures that nobody measures, and a slip in which would only look like another car."""
+
+from math import degrees
+
+from rules.checks.agreement.tie import PRACTICE, odd
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import within
+from rules.measure.units import MetrePerSecond, Rad
+from rules.sheet.confirmed import Confirmed
+from rules.tables.load_multiples import Use
+
+SPEED = {"trail": (70.0, 125.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
+"""km/h that such cars are built for. Common practice, no source."""
+CASTOR = {"trail": (4.0, 7.8), "road": (4.0, 7.8), "dunes": (6.5, 12.8), "race": (6.5, 12.8)}
+"""deg. Common practice, no source."""
+
+
+def _words(ranges: dict[str, tuple[float, float]], unit: str) -> str:
+    return "; ".join(f"{use} {low:g} to {high:g} {unit}" for use, (low, high) in ranges.items())
+
+
+@check(
+    "speed-suits-use",
+    step="job",
+    title="Top speed and use",
+    good=_words(SPEED, "km/h"),
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+)
+def speed_suits_use(top_speed: MetrePerSecond | None, use: Use | None, confirmed: Confirmed) -> Judgement:
+    """The top speed against what cars of that use are built for."""
+    if top_speed is None or use is None:
+        raise DoesNotApply("top speed and use are not both entered")
+    if within(3.6 * top_speed, *SPEED[use]):
+        return Judgement("good", f"{{top_speed}} is usual for {use}.")
+    return odd(f"Top speed is {{top_speed}}, for {use}.", "job.top_speed", confirmed)
+
+
+@check(
+    "castor-suits-use",
+    step="pivots",
+    title="Castor and use",
+    good=_words(CASTOR, "deg"),
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+)
+def castor_suits_use(castor: Rad | None, use: Use | None, confirmed: Confirmed) -> Judgement:
+    """Castor against what cars of that use have."""
+    if castor is None or use is None:
+        raise DoesNotApply("castor and use are not both entered")
+    if within(degrees(castor), *CASTOR[use]):
+        return Judgement("good", f"{{castor}} is usual for {use}.")
+    return odd(f"Castor is {{castor}}, for {use}.", "pivots.castor", confirmed)

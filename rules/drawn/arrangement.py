@@ -1,0 +1,314 @@
+"""The general arrangement: the LEFT upright with all its pieces in four views, a section and an isometric picture.
+
+Every shape is the corner's own solid, projected; nearer pieces hide what is behind them. Cut metal is hatched, each piece its
+own way (ISO 128-3). What is bought and bolted on is drawn as a neighbouring part.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from rules.corner.part import Part
+from rules.drawn.corner_parts import looks, parts_of
+from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
+from rules.drawn.hatching import hatching, without_hole
+from rules.drawn.isometric import isometric
+from rules.drawn.patches import EdgeLine, Patch
+from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
+from rules.judging.judge import Judged
+from rules.judging.reader import Known, Size, reads
+from rules.measure.outline import Point
+from rules.measure.units import Mm
+from rules.measure.vectors import Vector, minus, plus, unit
+from rules.motion.points import FORWARD, UP
+from rules.sheet.upright import Beam
+from rules.solids.shapes import Prism
+
+SCALES = (2.0, 5.0, 10.0, 20.0)
+"""Reductions of ISO 5455."""
+PIECES = (
+    "plate", "beam", "upper lugs", "lower lugs", "hub bolts", "steering arm", "caliper bracket", "upper joint housing",
+    "lower joint housing", "upper pivot bolt", "lower pivot bolt",
+)  # fmt: skip
+"""What the upright is made of and what its pivots hang on, by the names of the corner's parts."""
+_BESIDE = ("hub body", "hub mounting flange", "tie-rod end", "caliper")
+"""Drawn as neighbouring parts."""
+_HIDDEN = ("beam", "upper lugs", "lower lugs")
+"""What the plate hides from outside and is worth seeing through it."""
+_HATCHES = ((45.0, 2.2), (-45.0, 2.2), (30.0, 2.6), (-30.0, 2.6), (60.0, 3.0), (-60.0, 3.0))
+"""Angle in degrees and mm on paper from line to line: one for each piece in turn."""
+_FINE = 0.2
+_LANE = 7.0
+FROM_INSIDE = Viewpoint(FORWARD, UP)
+"""From the car's middle: front is to the right. The view from the back of the plate."""
+
+
+@dataclass(frozen=True, slots=True)
+class ArrangedView:
+    """One view on paper. name: what it is and where from."""
+
+    name: str
+    view: View
+
+
+def arrangement(
+    judged: Judged, width: float, height: float, *, third_angle: bool
+) -> tuple[float, tuple[tuple[ArrangedView, ...], ...]]:
+    """The scale and the views in rows from left to right, at the largest scale at which each row fits into so many mm.
+
+    First the views that stand in projection, then section, auxiliary view and picture. No rows while neither plate nor pivots
+    can be placed. Third angle: a view stands on the side it is seen from.
+    """
+    known, figures = judged.worked.known, FigureWriter.of(judged)
+    made = {name: part for name, part in parts_of(known).items() if name in PIECES}
+    beside = {name: part for name, part in parts_of(known).items() if name in _BESIDE}
+    middle = _wheel_centre(known)
+    if middle is None or not made:
+        return SCALES[0], ()
+    for scale in SCALES:
+        rows = _rows(known, figures, made, beside, middle, scale, third_angle=third_angle)
+        if all(_fits(row, width, height) for row in rows):
+            break
+    return scale, rows
+
+
+LEAST_WIDTH = 46.0
+"""mm that a view takes at least, for its name."""
+
+
+def _fits(row: tuple[ArrangedView, ...], width: float, height: float) -> bool:
+    wide = sum(max(one.view.frame.width, LEAST_WIDTH) + 4 for one in row)
+    return wide <= width and max(one.view.frame.height for one in row) <= height
+
+
+@reads
+def _wheel_centre(wheel_centre_height: Mm) -> Vector | None:
+    return (0.0, 0.0, wheel_centre_height)
+
+
+def _rows(
+    known: Known,
+    figures: FigureWriter,
+    made: dict[str, Part],
+    beside: dict[str, Part],
+    middle: Vector,
+    scale: float,
+    *,
+    third_angle: bool,
+) -> tuple[tuple[ArrangedView, ...], ...]:
+    front = ArrangedView("front", _front(known, figures, made, beside, middle, scale))
+    outside = ArrangedView("from outside the car", _outside(known, figures, made, beside, middle, scale))
+    inside = ArrangedView("back, from inside the car", _plain(made, beside, FROM_INSIDE.through(middle), scale))
+    section = ArrangedView("section A-A", _section(known, made, beside, middle, scale))
+    picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], 70.0, 70.0))
+    auxiliary = [
+        ArrangedView("square to the axis", found)
+        for found in (_auxiliary(known, figures, made, middle, scale),)
+        if found
+    ]
+    # The front view has outboard to its right; a view from there stands right of it in third angle, left of it in first.
+    row = (inside, front, outside) if third_angle else (outside, front, inside)
+    return row, (section, *auxiliary, picture)
+
+
+# Shapes
+
+
+def _pieces(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float, pen: Pen = "outline") -> None:
+    """Parts from the farthest to the nearest, each hiding what it covers."""
+    for part in sorted(parts, key=lambda one: _depth(one, view)):
+        areas, edges = looks(part, view, "seen", _FINE)
+        for area in areas:
+            _blank(board, area, scale)
+        for edge in edges:
+            board.line(*_reduced(edge, scale), pen=pen, an_edge=False)
+
+
+def _blank(board: Board, area: Patch, scale: float) -> None:
+    for points in without_hole(_smaller(area, scale)):
+        board.blank(points)
+
+
+def _beside(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float) -> None:
+    for part in parts:
+        for edge in looks(part, view, "seen", _FINE)[1]:
+            board.line(*_reduced(edge, scale), pen="adjacent", an_edge=False)
+
+
+def _depth(part: Part, view: Viewpoint) -> float:
+    """How far towards the eye the middle of a part lies."""
+    depths = [view.depth(piece.middle) for piece in part.solid.pieces]
+    return (min(depths) + max(depths)) / 2
+
+
+def _reduced(points: EdgeLine, scale: float) -> tuple[Point, ...]:
+    return tuple((x / scale, y / scale) for x, y in points)
+
+
+def _plain(made: dict[str, Part], beside: dict[str, Part], view: Viewpoint, scale: float) -> View:
+    board = Board()
+    _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
+    _pieces(board, made.values(), view, scale)
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+def _front(
+    known: Known, figures: FigureWriter, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float
+) -> View:
+    board, view = Board(), FROM_FRONT.through(middle)
+    _beside(board, beside.values(), view, scale)
+    _pieces(board, made.values(), view, scale)
+    _heights(known, board=board, figures=figures, scale=scale)
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+@reads
+def _heights(
+    upper_pivot_offset: Mm,
+    lower_pivot_offset: Mm,
+    upper_above_spindle: Mm,
+    lower_below_spindle: Mm,
+    hub_face_offset: Mm,
+    *,
+    board: Board,
+    figures: FigureWriter,
+    scale: float,
+) -> None:
+    """Both pivots from hub face and spindle line."""
+    box, face = bounds(board.shapes), hub_face_offset / scale
+    upper = (upper_pivot_offset / scale, upper_above_spindle / scale)
+    lower = (lower_pivot_offset / scale, -lower_below_spindle / scale)
+    left = box.left - _LANE
+    board.line((left - 3, 0.0), (face + 8, 0.0), pen="centre")
+    board.line((face, lower[1] - 4), (face, upper[1] + 4), pen="thin")
+    board.up((left, 0.0), upper, left, figures.exact(upper_above_spindle))
+    board.up((left, 0.0), lower, left, figures.exact(lower_below_spindle))
+    board.across((face, upper[1]), upper, box.top + _LANE, figures.exact(hub_face_offset - upper_pivot_offset))
+    board.across((face, lower[1]), lower, box.bottom - _LANE, figures.exact(hub_face_offset - lower_pivot_offset))
+
+
+def _outside(
+    known: Known, figures: FigureWriter, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float
+) -> View:
+    board, view = Board(), FROM_OUTSIDE.through(middle)
+    _pieces(board, made.values(), view, scale)
+    for name in _HIDDEN:
+        for edge in looks(made[name], view, "seen", _FINE)[1] if name in made else ():
+            board.line(*_reduced(edge, scale), pen="hidden", an_edge=False)
+    _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
+    box = bounds(board.shapes)
+    top, bottom = box.top + 5, box.bottom - 5
+    board.line((0.0, bottom), (0.0, top), pen="centre")
+    for y in (bottom, top):  # the cutting plane, looked at from the front
+        board.line((0.0, y), (5.0, y), pen="thin")
+        board.arrowhead((5.0, y), 0.0)
+        board.words((6.5, y), "A", size=WORDS)
+    _fore_and_aft(known, board=board, figures=figures, scale=scale)
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+@reads
+def _fore_and_aft(
+    upper_pivot_ahead: Mm,
+    lower_pivot_ahead: Mm,
+    upper_above_spindle: Mm,
+    lower_below_spindle: Mm,
+    *,
+    board: Board,
+    figures: FigureWriter,
+    scale: float,
+) -> None:
+    box = bounds(board.shapes)
+    for ahead, y, level in (
+        (upper_pivot_ahead, upper_above_spindle, box.top + _LANE),
+        (lower_pivot_ahead, -lower_below_spindle, box.bottom - _LANE),
+    ):
+        if abs(ahead) > 0.05:
+            board.across((0.0, y / scale), (-ahead / scale, y / scale), level, figures.exact(ahead))
+
+
+def _auxiliary(known: Known, figures: FigureWriter, made: dict[str, Part], middle: Vector, scale: float) -> View | None:
+    ends = _axis_in_space(known)
+    if ends is None:
+        return None
+    lower, upper = (plus(middle, end) for end in ends)
+    view = square_to_axis(unit(minus(upper, lower))).through(middle)
+    board = Board()
+    _pieces(board, made.values(), view, scale)
+    (x1, y1), (x2, y2) = view.flat(lower), view.flat(upper)
+    board.line((x1 / scale, y1 / scale - 8), (x2 / scale, y2 / scale + 8), pen="centre")
+    box = bounds(board.shapes)
+    _spacing(
+        known, board=board, figures=figures, ends=((x1 / scale, y1 / scale), (x2 / scale, y2 / scale)), left=box.left
+    )
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+@reads
+def _axis_in_space(
+    upper_pivot_offset: Mm,
+    lower_pivot_offset: Mm,
+    upper_pivot_ahead: Mm,
+    lower_pivot_ahead: Mm,
+    upper_above_spindle: Mm,
+    lower_below_spindle: Mm,
+) -> tuple[Vector, Vector] | None:
+    """Lower and upper pivot from the wheel centre."""
+    return (
+        (lower_pivot_ahead, lower_pivot_offset, -lower_below_spindle),
+        (upper_pivot_ahead, upper_pivot_offset, upper_above_spindle),
+    )
+
+
+@reads
+def _spacing(
+    pivots_spacing: Size, *, board: Board, figures: FigureWriter, ends: tuple[Point, Point], left: float
+) -> None:
+    aside = ends[0][0] - left + _LANE
+    board.along(*ends, aside, figures.exact(pivots_spacing))
+
+
+# Section
+
+
+def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float) -> View:
+    """Cut by the upright plane through the spindle, looked at from the front; pieces it misses stand behind."""
+    board, view = Board(), FROM_FRONT.through(middle)
+    made = _hollowed(known, made=made) or made
+    cut = {name: looks(part, view, "cut", _FINE) for name, part in made.items()}
+    behind = [part for name, part in made.items() if not cut[name][0] and _depth(part, view) < 0]
+    _pieces(board, behind, view, scale)
+    for number, (name, (areas, edges)) in enumerate(cut.items()):
+        angle, apart = _HATCHES[number % len(_HATCHES)]
+        solid = "bolt" in name  # ISO 128: fasteners along their length are not hatched
+        for area in areas:
+            _blank(board, area, scale)
+            for start, end in () if solid else hatching(_smaller(area, scale), angle, apart):
+                board.line(start, end, pen="thin")
+        for edge in edges:
+            board.line(*_reduced(edge, scale), an_edge=False)
+    for part in beside.values():
+        for edge in looks(part, view, "cut", _FINE)[1]:
+            board.line(*_reduced(edge, scale), pen="adjacent", an_edge=False)
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+@reads
+def _hollowed(beam: Beam, beam_wall: Size, *, made: dict[str, Part]) -> dict[str, Part] | None:
+    """The pieces with a box or channel as its back wall alone: its sides stand on either side of the cut."""
+    part = made.get("beam")
+    if part is None or beam not in ("box", "channel") or not isinstance(part.shapes[0], Prism):
+        return None
+    block = part.shapes[0]
+    wall = replace(block, high=min(block.high, block.low + beam_wall))
+    return made | {"beam": Part(part.name, part.group, (wall,), part.kind)}
+
+
+def _smaller(area: Patch, scale: float) -> Patch:
+    return Patch(_reduced(area.outer, scale), _reduced(area.hole, scale))

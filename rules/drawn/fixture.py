@@ -1,0 +1,282 @@
+"""The fixture both uprights come from: a base plate that is the hub's face, and a straight bar through both pivots.
+
+The hub, or a true dummy of it, is bolted to the base by its own bolt circle and pilot, flange face down. So every distance
+inboard of the hub face is a height over the base. One bar through both pivots lies in two bored posts; a pin holds the tie
+rod's end; stops find the plate. Seen from above, which is from inside the car: on a LEFT upright front is to the right. RIGHT
+is the mirror image: the same base with the posts on the mirrored holes, or a second one. All in mm; the way of building it is
+trade custom, no published source.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import combinations
+from math import asin, atan2, cos, degrees, dist, hypot, pi, sin
+
+from rules.drawn.pieces import Hole, MarkLine, Profile, hub_plate
+from rules.judging.judge import Judged
+from rules.judging.reader import Known, Size, reads
+from rules.measure.marks import BoltCircle, Thread
+from rules.measure.outline import Outline, Point
+from rules.measure.units import Mm
+from rules.measure.vectors import Vector, dot, minus, plus, times, unit
+
+EDGE = 40.0
+"""From whatever stands on the base to its edge."""
+BEYOND = 25.0
+"""From the outer face of a pivot's lugs to the middle of the post that holds the bar."""
+_LUGS_UNKNOWN = 40.0
+"""From a pivot to the outer face of its lugs where they are not on the sheet."""
+FOOT = 60.0
+"""Width of a post's foot."""
+BOLT_HOLE = 10.5
+"""For an M10 or 3/8 in bolt."""
+STUD_FREE = 0.5
+"""More than the stud's diameter."""
+_RIGHT = ", RIGHT"
+STOP = 10.0
+"""Diameter of a stop pin."""
+
+
+@dataclass(frozen=True, slots=True)
+class Post:
+    """One post. at: its middle on the base from the spindle. height: of the bore's middle over the base. bore: diameter.
+
+    rises: degrees that the bore leans up from the base, towards the upper pivot; turned: degrees that it is turned from straight
+    up and down the upright, positive with its upper end towards the rear.
+    """
+
+    name: str
+    at: Point
+    height: float
+    bore: float
+    rises: float
+    turned: float
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """A pin that the plate's edge lies against."""
+
+    name: str
+    at: Point
+    height: float
+
+
+@dataclass(frozen=True, slots=True)
+class CheckFigure:
+    """One thing to measure on the finished fixture."""
+
+    what: str
+    figure: float
+
+
+@dataclass(frozen=True, slots=True)
+class Fixture:
+    """The whole of it. base: the plate with holes to cut and lines to scribe. left_out: what is not known yet, in words."""
+
+    base: Profile
+    bar: float
+    posts: tuple[Post, ...]
+    stops: tuple[Stop, ...]
+    checks: tuple[CheckFigure, ...]
+    left_out: tuple[str, ...]
+
+
+def fixture(judged: Judged) -> Fixture | None:
+    """The fixture of the LEFT upright; None while the pivots are not known."""
+    known = judged.worked.known
+    pivots = _pivots(known)
+    if pivots is None:
+        return None
+    lower, upper = pivots
+    way = unit(minus(upper, lower))
+    bars = [size for size in (_lower_bar(known), _upper_bar(known)) if size]
+    left_out = (
+        [] if bars else ["bar: the pivot bolts' threads are not on the sheet; make it a sliding fit in the joints"]
+    )
+    bar = min(bars, default=12.0)
+    posts = [
+        _post("Post 1, below the lower pivot", plus(lower, times(-_reach(known, "lower"), way)), way, bar),
+        _post("Post 2, above the upper pivot", plus(upper, times(_reach(known, "upper"), way)), way, bar),
+    ]
+    tie_rod = _tie_rod_post(known)
+    if tie_rod is None:
+        left_out.append("tie-rod pin: the tie rod's end is not on the sheet")
+    else:
+        posts.append(tie_rod)
+    plate = hub_plate(known, "right")  # seen from inside, a left plate looks as a right one does from outside
+    stops = tuple(_stops(known, plate=plate))
+    holes = [*_hub_holes(known, left_out=left_out), *_foot_holes(posts), *_stop_holes(stops)]
+    if _run_together(holes):
+        holes = [hole for hole in holes if not hole.what.endswith(_RIGHT)]
+        left_out.append("holes for RIGHT: they would run into those for LEFT; make a second base, mirrored")
+    marks = _marks(lower, upper, posts, plate)
+    base = Profile(_round_all(holes, posts, plate), tuple(holes), tuple(marks))
+    return Fixture(base, bar, tuple(posts), stops, tuple(_checks(lower, upper, posts)), tuple(left_out))
+
+
+@reads
+def _pivots(
+    lower_pivot_ahead: Mm,
+    upper_pivot_ahead: Mm,
+    lower_below_spindle: Mm,
+    upper_above_spindle: Mm,
+    lower_pivot_from_hub_face: Mm,
+    upper_pivot_from_hub_face: Mm,
+) -> tuple[Vector, Vector] | None:
+    """Lower and upper pivot: to the right on the base (ahead), up on it, and over it."""
+    return (
+        (lower_pivot_ahead, -lower_below_spindle, lower_pivot_from_hub_face),
+        (upper_pivot_ahead, upper_above_spindle, upper_pivot_from_hub_face),
+    )
+
+
+@reads
+def _lower_bar(lower_thread: Thread) -> float | None:
+    return lower_thread.diameter
+
+
+@reads
+def _upper_bar(upper_thread: Thread) -> float | None:
+    return upper_thread.diameter
+
+
+def _reach(known: Known, which: str) -> float:
+    """From a pivot to the middle of its post, along the bar."""
+    stack = _lower_stack(known) if which == "lower" else _upper_stack(known)
+    return (stack or _LUGS_UNKNOWN) + BEYOND
+
+
+@reads
+def _lower_stack(lower_ball_width: Mm, lower_gap: Mm, lower_lug_thickness: Mm) -> float | None:
+    return lower_ball_width / 2 + lower_gap + lower_lug_thickness
+
+
+@reads
+def _upper_stack(upper_ball_width: Mm, upper_gap: Mm, upper_lug_thickness: Mm) -> float | None:
+    return upper_ball_width / 2 + upper_gap + upper_lug_thickness
+
+
+def _post(name: str, at: Vector, way: Vector, bar: float) -> Post:
+    return Post(name, (at[0], at[1]), at[2], bar, degrees(asin(way[2])), degrees(atan2(-way[0], way[1])))
+
+
+@reads
+def _tie_rod_post(
+    tie_rod_end_ahead: Mm, tie_rod_end_height: Mm, wheel_centre_height: Mm, hub_face_offset: Mm, tie_rod_end_offset: Mm
+) -> Post | None:
+    """Its pin stands square on the base until the builder says which way the joint's bolt points."""
+    at = (tie_rod_end_ahead, tie_rod_end_height - wheel_centre_height)
+    return Post("Post 3, tie-rod pin", at, hub_face_offset - tie_rod_end_offset, 0.0, 0.0, 0.0)
+
+
+# What stands on the base
+
+
+@reads
+def _hub_holes(
+    pilot_diameter: Size | None,
+    hub_bolt_circle: BoltCircle | None,
+    stud_thread: Thread | None,
+    *,
+    left_out: list[str],
+) -> list[Hole]:
+    holes = []
+    if pilot_diameter is not None:
+        holes.append(Hole((0.0, 0.0), pilot_diameter, "hub pilot, a close fit"))
+    else:
+        left_out.append("pilot hole: its diameter is not on the sheet")
+    if hub_bolt_circle is not None and stud_thread is not None:
+        radius, count = hub_bolt_circle.diameter / 2, hub_bolt_circle.count
+        for number in range(count):
+            turn = pi / 2 + 2 * pi * number / count
+            holes.append(Hole((radius * cos(turn), radius * sin(turn)), stud_thread.diameter + STUD_FREE, "wheel stud"))
+    else:
+        left_out.append("stud holes: bolt circle or thread is not on the sheet")
+    return holes
+
+
+def _foot_holes(posts: list[Post]) -> Iterator[Hole]:
+    """Two bolts through each foot, along the bar, and the same mirrored for the other side."""
+    for post in posts:
+        turn = post.turned * pi / 180
+        for way in (-1, 1):
+            x, y = post.at[0] - way * FOOT / 3 * sin(turn), post.at[1] + way * FOOT / 3 * cos(turn)
+            for side, words in ((1, ""), (-1, _RIGHT)):
+                yield Hole((side * x, y), BOLT_HOLE, f"{post.name.split(',')[0].lower()}{words}")
+
+
+@reads
+def _stops(flange_to_mount_face: Mm, plate_thickness: Mm, *, plate: Profile | None) -> Iterator[Stop]:
+    if plate is not None:
+        outline, reach = plate.outline, STOP / 2
+        high = flange_to_mount_face + plate_thickness
+        tall = outline.top - outline.bottom
+        for number, share in ((1, 0.2), (2, 0.8)):
+            yield Stop(f"Stop {number}, rear edge", (outline.left - reach, outline.bottom + share * tall), high)
+        yield Stop("Stop 3, lower edge", (0.25 * outline.right + 0.75 * outline.left, outline.bottom - reach), high)
+
+
+def _stop_holes(stops: tuple[Stop, ...]) -> Iterator[Hole]:
+    for stop in stops:
+        for side, words in ((1, ""), (-1, _RIGHT)):
+            yield Hole((side * stop.at[0], stop.at[1]), STOP, f"{stop.name.split(',')[0].lower()}{words}")
+
+
+def _run_together(holes: list[Hole]) -> bool:
+    """Whether two holes leave less than `_METAL` between them; the very same place is one hole."""
+    return any(
+        _SAME < dist(one.centre, other.centre) < (one.diameter + other.diameter) / 2 + _METAL
+        for one, other in combinations(holes, 2)
+    )
+
+
+_SAME, _METAL = 1e-6, 3.0
+
+
+def _marks(lower: Vector, upper: Vector, posts: list[Post], plate: Profile | None) -> Iterator[MarkLine]:
+    """Lines to scribe: the spindle's centre lines and the bar, for LEFT and mirrored for RIGHT."""
+    reach = 60.0
+    yield MarkLine((-reach, 0.0), (reach, 0.0), "spindle line")
+    yield MarkLine((0.0, -reach), (0.0, reach), "spindle line")
+    start, end = posts[0].at, posts[1].at
+    for side, words in ((1, "bar, LEFT"), (-1, "bar, RIGHT")):
+        yield MarkLine((side * start[0], start[1]), (side * end[0], end[1]), words)
+
+
+def _round_all(holes: list[Hole], posts: list[Post], plate: Profile | None) -> Outline:
+    """A rectangle about everything, alike to both sides of the spindle."""
+    xs = [abs(hole.centre[0]) + hole.diameter / 2 for hole in holes] + [abs(post.at[0]) + FOOT / 2 for post in posts]
+    ys = [hole.centre[1] for hole in holes] + [post.at[1] + way * FOOT / 2 for post in posts for way in (-1, 1)]
+    if plate is not None:
+        outline = plate.outline
+        xs += [abs(outline.left), abs(outline.right)]
+        ys += [outline.bottom, outline.top]
+    half = max(xs) + EDGE
+    return Outline(-half, half, min(ys) - EDGE, max(ys) + EDGE)
+
+
+# Checks
+
+
+def _checks(lower: Vector, upper: Vector, posts: list[Post]) -> Iterator[CheckFigure]:
+    """Figures that find a fixture that is not what it should be, each by another way than it was set."""
+    one, two = posts[0], posts[1]
+    yield CheckFigure("Middle of pilot to middle of post 1, over the base", hypot(*one.at))
+    yield CheckFigure("Middle of pilot to middle of post 2, over the base", hypot(*two.at))
+    across = hypot(one.at[0] + two.at[0], two.at[1] - one.at[1])
+    yield CheckFigure("Diagonal, middle of post 1 LEFT to middle of post 2 RIGHT", across)
+    yield CheckFigure("The other diagonal, post 1 RIGHT to post 2 LEFT: the same", across)
+    yield CheckFigure("Middle of the bar over the base, at the lower pivot", lower[2])
+    yield CheckFigure("Middle of the bar over the base, at the upper pivot", upper[2])
+    way = unit(minus(upper, lower))
+    yield CheckFigure("Between the two pivots, along the bar", dot(minus(upper, lower), way))
+    yield CheckFigure(
+        "Middle of the bar from the middle of the pilot, over the base and square to the bar", _apart(lower, way)
+    )
+
+
+def _apart(point: Vector, way: Vector) -> float:
+    """Between the bar and the spindle's line, which stands on the base at the origin, square to both."""
+    length = hypot(way[0], way[1])
+    return abs(point[0] * way[1] - point[1] * way[0]) / length

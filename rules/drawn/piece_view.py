@@ -1,0 +1,114 @@
+"""One cut piece on its sheet: outline to scale, centre lines, holes by letter, marks to scribe, overall sizes."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from math import cos, radians, sin
+
+from rules.drawn.cut_pieces import CutPiece
+from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.full_size.shapes import View, bounds
+from rules.measure.outline import Point
+
+SCALES = (1.0, 2.0, 5.0, 10.0)
+"""Reductions of ISO 5455: 1 : so much."""
+_LANE = 8.0
+
+
+@dataclass(frozen=True, slots=True)
+class HoleRow:
+    """One hole in the table: letter, where it is from two edges and from the wheel's centre, what it is. mm."""
+
+    letter: str
+    from_left: float
+    from_bottom: float
+    from_centre: Point
+    diameter: float
+    what: str
+
+
+def hole_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
+    """Every hole of a piece, lettered from the top left."""
+    outline = piece.profile.outline
+    holes = sorted(piece.profile.holes, key=lambda hole: (-round(hole.centre[1], 3), hole.centre[0]))
+    return tuple(
+        HoleRow(
+            _letter(number), hole.centre[0] - outline.left, hole.centre[1] - outline.bottom,
+            hole.centre, hole.diameter, hole.what,
+        )
+        for number, hole in enumerate(holes)
+    )  # fmt: skip
+
+
+def _letter(number: int) -> str:
+    """A to Z, then AA."""
+    letter = chr(ord("A") + number % 26)
+    return letter if number < 26 else letter * 2
+
+
+def mark_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
+    """Where the pivots lie square through the plate, in the same table; a diameter of 0 stands for a mark."""
+    outline = piece.profile.outline
+    rows = []
+    for what, ((x1, y1), (x2, y2)) in _named_marks(piece):
+        x, y = (x1 + x2) / 2, (y1 + y2) / 2
+        rows.append(HoleRow("", x - outline.left, y - outline.bottom, (x, y), 0.0, what.removesuffix(", scribed")))
+    return tuple(rows)
+
+
+def piece_view(piece: CutPiece, figures: FigureWriter, width: float, height: float) -> tuple[float, View]:
+    """The scale and the drawing, at the largest scale at which it fits into so many mm of paper."""
+    for scale in SCALES:
+        view = _drawn(piece, figures, scale)
+        if view.frame.width <= width and view.frame.height <= height:
+            break
+    return scale, view
+
+
+def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
+    board, profile, outline = Board(), piece.profile, piece.profile.outline
+
+    def at(point: Point) -> Point:
+        return point[0] / scale, point[1] / scale
+
+    board.edge([(x / scale, y / scale, bulge) for x, y, bulge in profile.points])
+    left, bottom = at((outline.left, outline.bottom))
+    right, top = at((outline.right, outline.top))
+    for mark in profile.marks:
+        board.line(at(mark.start), at(mark.end), pen="thin")
+    for what, (start, end) in _named_marks(piece):
+        board.label(at(((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)), what)
+    for row in hole_rows(piece):
+        centre = at(row.from_centre)
+        board.circle(centre, row.diameter / 2 / scale)
+        board.cross(centre, row.diameter / 2 / scale + 2)
+        turn = radians(45)
+        rim = row.diameter / 2 / scale
+        board.label((centre[0] + rim * cos(turn), centre[1] + rim * sin(turn)), row.letter)
+    if piece.on_wheel_centre:
+        board.line((left - 6, 0.0), (right + 6, 0.0), pen="centre")
+        board.line((0.0, bottom - 6), (0.0, top + 6), pen="centre")
+        board.across((left, top), (0.0, top), top + _LANE, figures.exact(-outline.left))
+        board.across((0.0, top), (right, top), top + _LANE, figures.exact(outline.right))
+        board.up((right, 0.0), (right, top), right + _LANE, figures.exact(outline.top))
+        board.up((right, bottom), (right, 0.0), right + _LANE, figures.exact(-outline.bottom))
+    board.across((left, bottom), (right, bottom), bottom - _LANE, figures.exact(outline.right - outline.left))
+    board.up((left, bottom), (left, top), left - _LANE, figures.exact(outline.top - outline.bottom))
+    if outline.corner_radius:
+        turn = radians(45)
+        radius = outline.corner_radius
+        corner = (outline.right - radius + radius * cos(turn), outline.top - radius + radius * sin(turn))
+        board.label(at(corner), f"R {figures.exact(radius)}, all corners")
+    elif profile.edge:
+        radius = (outline.right - outline.left) / 2
+        board.label(at((outline.right - radius + radius * cos(0.9), outline.top - radius + radius * sin(0.9))),
+                    f"R {figures.exact(radius)}")  # fmt: skip
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+def _named_marks(piece: CutPiece) -> Iterator[tuple[str, tuple[Point, Point]]]:
+    """The marks that are named on the drawing: where the pivots lie, square through the plate."""
+    for mark in piece.profile.marks:
+        if mark.what in ("upper pivot", "lower pivot"):
+            yield f"{mark.what}, scribed", (mark.start, mark.end)

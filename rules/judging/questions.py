@@ -1,0 +1,22 @@
+"""What the builder is asked to look at once more: answers that are possible, but unusual by themselves or beside others."""
+
+from collections.abc import Mapping
+
+from rules.judging.judge import Judged
+from rules.measure.display import show
+from rules.sheet import FIELDS
+
+
+def questions(judged: Judged) -> Mapping[str, str]:
+    """Why each answer is asked about, in a sentence or two, by dotted name, in the order of the sheet. Empty without any."""
+    odd = {finding.asks_about: finding.text for finding in reversed(judged.findings) if finding.asks_about}
+    return {name: _usual(name, judged) or odd[name] for name in FIELDS if name in judged.asks_about}
+
+
+def _usual(name: str, judged: Judged) -> str:
+    if name not in judged.sheet.unusual:
+        return ""
+    asked = FIELDS[name]
+    low, high = asked.usual or (0.0, 0.0)
+    unit = asked.unit if asked.unit != "int" else "1"
+    return f"Unusual: {show(low, unit, judged.shown_in)} to {show(high, unit, judged.shown_in)} is usual."

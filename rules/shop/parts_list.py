@@ -1,0 +1,116 @@
+"""The parts list: every piece to cut, to buy and to bolt, by number, with how many a side, size, material and notes."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from rules.judging.judge import Judged, shown
+from rules.judging.reader import name, reads
+from rules.measure.display import show
+from rules.measure.marks import Thread
+from rules.measure.quantity import Units
+from rules.measure.units import Mm
+from rules.shop.checklist_line import BLANK
+from rules.tables.bolt_grades import BoltGrade
+
+_METAL, _CONDITION = name("plate.metal"), name("plate.condition")
+_BOUGHT = (
+    ("Hub", "1", (name("hub.bolt_circle"), name("hub.stud_thread")), "{} studs {}"),
+    ("Rotor", "1", (name("rotor.diameter"), name("rotor.style")), "ø {}, {}"),
+    ("Caliper", "1", (name("caliper.kind"), name("caliper.made_for_thickness")), "{}, for a rotor {} thick"),
+    ("Upper joint", "1", (name("pivots.upper_kind"), name("pivots.upper_radius")), "{}, housing reach {}"),
+    ("Lower joint", "1", (name("pivots.lower_kind"), name("pivots.lower_radius")), "{}, housing reach {}"),
+    ("Wheel", "1", (name("wheel.diameter"), name("wheel.width")), "{} x {}"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PartsRow:
+    """One row. a_side: how many for one upright."""
+
+    what: str
+    a_side: str
+    size: str
+    material: str
+    notes: str
+
+
+def bought(judged: Judged) -> Iterator[PartsRow]:
+    """Parts as bought, by what they are asked for at a counter."""
+    for what, a_side, entries, words in _BOUGHT:
+        answers = [shown(entry, judged) or BLANK for entry in entries]
+        yield PartsRow(what, a_side, words.format(*answers), "as bought", "write the donor on it")
+
+
+def bolts(judged: Judged) -> Iterator[PartsRow]:
+    """Bolts with thread, grip, grade, torque to fill in, where the head stands."""
+    known, units = judged.worked.known, judged.shown_in
+    for which, read in (("Upper", _upper_pivot_bolt), ("Lower", _lower_pivot_bolt)):
+        size, grade = read(known, units=units) or (f"thread {BLANK}, grip {BLANK}", BLANK)
+        yield PartsRow(
+            f"{which} pivot bolt", "1", size, grade,
+            f"head on top, nut below, pinned or self-locking; shank through both lugs. Torque {BLANK}",
+        )  # fmt: skip
+    count, size, grade = _hub_bolts(known, units=units) or (BLANK, f"thread {BLANK}", BLANK)
+    yield PartsRow(
+        "Hub bolt", count, size, grade, f"head behind the plate, screwed into the hub's flange. Torque {BLANK}"
+    )
+    yield PartsRow(
+        "Caliper bolt", BLANK, f"thread {BLANK}, length {BLANK}", BLANK, f"by the caliper's maker. Torque {BLANK}"
+    )
+
+
+@reads
+def _upper_pivot_bolt(
+    upper_thread: Thread,
+    upper_ball_width: Mm | None,
+    upper_gap: Mm | None,
+    upper_lug_thickness: Mm | None,
+    upper_grade: BoltGrade | None,
+    *,
+    units: Units,
+) -> tuple[str, str] | None:
+    return _pivot_bolt(upper_thread, upper_ball_width, upper_gap, upper_lug_thickness, upper_grade, units)
+
+
+@reads
+def _lower_pivot_bolt(
+    lower_thread: Thread,
+    lower_ball_width: Mm | None,
+    lower_gap: Mm | None,
+    lower_lug_thickness: Mm | None,
+    lower_grade: BoltGrade | None,
+    *,
+    units: Units,
+) -> tuple[str, str] | None:
+    return _pivot_bolt(lower_thread, lower_ball_width, lower_gap, lower_lug_thickness, lower_grade, units)
+
+
+def _pivot_bolt(
+    thread: Thread, ball: float | None, gap: float | None, lug: float | None, grade: str | None, units: Units
+) -> tuple[str, str]:
+    """Grip: the ball, the gap or spacer on each side of it, and both lugs."""
+    grip = BLANK
+    if ball is not None and lug is not None:
+        grip = show(ball + (gap or 0.0) * 2 + 2 * lug, "mm", units)
+    return f"{thread.text}, grip {grip}, then washer, nut, two threads", grade or BLANK
+
+
+@reads
+def _hub_bolts(
+    mount_bolts: int,
+    mount_bolt_thread: Thread,
+    plate_thickness: Mm | None,
+    hub_bolt_engagement: Mm | None,
+    mount_bolt_grade: str | None,
+    *,
+    units: Units,
+) -> tuple[str, str, str] | None:
+    long = BLANK
+    if plate_thickness is not None and hub_bolt_engagement is not None:
+        long = show(plate_thickness + hub_bolt_engagement, "mm", units)
+    return f"{mount_bolts}", f"{mount_bolt_thread.text}, {long} under the head", mount_bolt_grade or BLANK
+
+
+def metal(judged: Judged) -> str:
+    """The plate's metal and condition."""
+    return f"{shown(_METAL, judged) or BLANK}, {shown(_CONDITION, judged) or BLANK}"

@@ -1,0 +1,95 @@
+"""The welds of an upright as a welder reads them: numbered, with symbol, sizes, preparation and the order of the runs."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from rules.judging.judge import Judged, shown
+from rules.judging.reader import answer, name
+from rules.sheet.welds import WELDS
+
+_ASKED = ("parts", "form", "leg", "run", "apart", "welded_by", "filler", "preheat")
+_JOINTS = tuple(
+    (weld["which"], weld["part"], tuple(name(f"joint_{weld['which']}.{asked}") for asked in _ASKED)) for weld in WELDS
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Joint:
+    """One joint. form: as the sheet has it, empty where not entered. leg, run: in the sheet's units, empty where not entered.
+
+    entered: whether anything of it is on the sheet.
+    """
+
+    number: int
+    which: str
+    parts: str
+    form: str
+    leg: str
+    run: str
+    apart: str
+    process: str
+    preheat: str
+    entered: bool
+
+    @property
+    def runs(self) -> tuple[str, ...]:
+        """Names of its runs, in no order: 1a and 1b for two sides, else the number alone."""
+        return (f"{self.number}a", f"{self.number}b") if self.form == "fillet on both sides" else (f"{self.number}",)
+
+    @property
+    def words(self) -> str:
+        """The symbol in words, with its sizes; blanks for what is not on the sheet."""
+        if not self.form:
+            return "form, leg, length, sides, prep, gap: ________"
+        parts = [self.form]
+        if self.form == "full bevel":
+            parts.append(f"{self.run or '____'} long; welded through, back gouged or seen; gap ____")
+        else:
+            parts.append(f"leg {self.leg or '____'}")
+        if "tube" in self.form:
+            parts.append(f"round {self.apart or '____'}")
+        elif "rectangle" in self.form:
+            parts.append(f"{self.run or '____'} by {self.apart or '____'}, all round")
+        else:
+            each = ", each run" if self.form == "fillet on both sides" else ""
+            parts.append(f"{self.run or '____'} long{each}")
+        return "; ".join(parts)
+
+
+def joints(judged: Judged) -> tuple[Joint, ...]:
+    """Every joint the sheet asks for, numbered in its order."""
+    found = []
+    for number, (which, part, entries) in enumerate(_JOINTS, 1):
+        parts, form, leg, run, apart, process, filler, preheat = (shown(entry, judged) for entry in entries)
+        entered = any(answer(judged.worked.known, entry) is not None for entry in entries)
+        how = f"{process.upper()} {filler}".strip()
+        found.append(
+            Joint(number, which, parts or part.capitalize(), form, leg, run, apart, how, preheat, entered)
+        )  # fmt: skip
+    return tuple(found)
+
+
+def in_common(found: tuple[Joint, ...]) -> Iterator[tuple[str, str]]:
+    """Process and preheat, each said once with the joints it is for."""
+    for words, key in (("Process and filler", "process"), ("Preheat", "preheat")):
+        by_words: dict[str, list[str]] = {}
+        for joint in found:
+            if said := getattr(joint, key):
+                by_words.setdefault(said, []).append(str(joint.number))
+        for said, numbers in by_words.items():
+            yield f"{words}, {'joints' if len(numbers) > 1 else 'joint'} {', '.join(numbers)}", said
+
+
+def order_of_runs(found: tuple[Joint, ...]) -> str:
+    """A balanced order: the two sides of a joint never follow each other where another joint can be between them."""
+    first = [joint.runs[0] for joint in found if joint.entered]
+    second = [joint.runs[1] for joint in found if joint.entered and len(joint.runs) > 1]
+    if not first:
+        return "________"
+    return ", ".join((*first, *second))
+
+
+START_AND_STOP = (
+    "Start and stop in mid side, never at a corner, an end or a tension edge; carry each run round the ends."
+)
+"""Trade custom; no published source."""

@@ -1,0 +1,111 @@
+"""The general arrangement against plain arithmetic: true length, section, hidden lines, order of the views."""
+
+from math import hypot
+
+import pytest
+
+from rules.drawn.arrangement import ArrangedView, arrangement
+from rules.drawn.full_size.shapes import PaperWords, Stroke
+from rules.drawn.hatching import hatching, without_hole
+from rules.drawn.isometric import isometric
+from rules.drawn.patches import Patch
+from rules.judging.judge import Judged, judge
+from rules.sheet import read_sheet
+from sample_sheets import document
+
+IN = 25.4
+
+
+def ox() -> Judged:
+    return judge(read_sheet(document("scree_ox_strength")))
+
+
+def views(*, third_angle: bool = True) -> tuple[float, dict[str, ArrangedView]]:
+    scale, rows = arrangement(ox(), 255.0, 140.0, third_angle=third_angle)
+    return scale, {one.name: one for row in rows for one in row}
+
+
+def strokes(one: ArrangedView, pen: str) -> list[Stroke]:
+    return [item for item in one.view.items if isinstance(item, Stroke) and item.pen == pen and not item.white]
+
+
+def test_views_stand_on_the_side_they_are_seen_from_in_third_angle_and_opposite_in_first() -> None:
+    """ISO 5456-2. The front view has outboard to its right."""
+    for third, order in ((True, ["back", "front", "from outside"]), (False, ["from outside", "front", "back"])):
+        _, rows = arrangement(ox(), 255.0, 140.0, third_angle=third)
+        assert [one.name.split(",")[0].removesuffix(" the car") for one in rows[0]] == order
+
+
+def test_pivot_spacing_is_true_length_in_the_auxiliary_view_alone() -> None:
+    """9.9 in between the tips of its arrowheads at 1:5."""
+    scale, found = views()
+    assert scale == 5
+    tips = [item.points[0] for item in strokes(found["square to the axis"], "thin") if item.filled]
+    assert hypot(tips[0][0] - tips[1][0], tips[0][1] - tips[1][1]) == pytest.approx(9.9 * IN / 5)
+    for name, one in found.items():
+        said = [item.text for item in one.view.items if isinstance(item, PaperWords)]
+        assert ("9.9 in" in said) is (name == "square to the axis")
+
+
+def test_the_section_is_as_thick_as_the_plate_and_open_at_its_bore() -> None:
+    """Plate 5/8 in thick, bore 2 1/2 in, spindle 7.1 in from the top of 14 3/8: metal from 1.25 to 7.1 in above the spindle
+    and from 1.25 to 7.275 in below."""
+    _, found = views()
+    points = [point for item in strokes(found["section A-A"], "outline") for point in item.points]
+    heights = {round(y * 5 / IN, 3) for _, y in points}
+    assert {7.1, 1.25, -1.25, -7.275} <= heights
+    right = max(x for x, _ in points)
+    plate = {round((right - x) * 5 / IN, 3) for x, y in points if abs(abs(y) * 5 / IN - 1.25) < 1e-3}
+    assert {0.0, 0.625} <= plate
+
+
+def test_pieces_of_a_section_have_each_its_own_hatching() -> None:
+    _, found = views()
+    slopes = set()
+    for item in strokes(found["section A-A"], "thin"):
+        if len(item.points) == 2:
+            (x1, y1), (x2, y2) = item.points
+            if abs(x2 - x1) > 0.3:
+                slopes.add(round((y2 - y1) / (x2 - x1), 2))
+    assert {1.0, -1.0} <= slopes and len(slopes) >= 4
+
+
+def test_what_the_plate_hides_is_dashed_and_bought_parts_are_neighbours() -> None:
+    _, found = views()
+    assert strokes(found["from outside the car"], "hidden")
+    assert strokes(found["front"], "adjacent")
+    letters = [item.text for item in found["from outside the car"].view.items if isinstance(item, PaperWords)]
+    assert letters.count("A") == 2, "the cutting plane has its letter at both ends"
+
+
+def test_nothing_known_draws_nothing() -> None:
+    assert arrangement(judge(read_sheet({})), 255.0, 140.0, third_angle=True)[1] == ()
+    assert isometric([], 60.0, 60.0).items == ()
+
+
+def test_hatching_keeps_inside_the_outline_and_out_of_the_hole() -> None:
+    square = ((0.0, 0.0), (20.0, 0.0), (20.0, 20.0), (0.0, 20.0))
+    hole = ((5.0, 5.0), (15.0, 5.0), (15.0, 15.0), (5.0, 15.0))
+    lines = list(hatching(Patch(square, hole), 45.0, 2.0))
+    assert lines
+    for (x1, y1), (x2, y2) in lines:
+        for share in (0.01, 0.25, 0.5, 0.75, 0.99):
+            x, y = x1 + share * (x2 - x1), y1 + share * (y2 - y1)
+            assert -1e-9 <= x <= 20 + 1e-9 and -1e-9 <= y <= 20 + 1e-9
+            assert not (5 < x < 15 and 5 < y < 15)
+
+
+def test_an_area_without_its_hole_has_the_area_left() -> None:
+    """20 x 20 less 10 x 10 is 300; and a hole that reaches past the edge takes only what is there: 400 - 10 x 5."""
+    square = ((0.0, 0.0), (20.0, 0.0), (20.0, 20.0), (0.0, 20.0))
+
+    def area(hole: tuple[tuple[float, float], ...]) -> float:
+        total = 0.0
+        for points in without_hole(Patch(square, hole)):
+            total += sum(
+                (x1 * y2 - x2 * y1) / 2 for (x1, y1), (x2, y2) in zip(points, (*points[1:], points[0]), strict=True)
+            )
+        return total
+
+    assert area(((5.0, 5.0), (15.0, 5.0), (15.0, 15.0), (5.0, 15.0))) == pytest.approx(300)
+    assert area(((5.0, -5.0), (15.0, -5.0), (15.0, 5.0), (5.0, 5.0))) == pytest.approx(350)

@@ -1,0 +1,103 @@
+"""Pieces to cut: shapes, numbers and sizes by hand from one sheet; and the same places in the table as in the DXF."""
+
+from math import pi
+from typing import Any
+
+import pytest
+
+from rules.drawn.cut_pieces import CutPiece, cut_pieces
+from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle
+from rules.drawn.piece_view import hole_rows, mark_rows, piece_view
+from rules.judging.judge import Judged, judge
+from rules.sheet import read_sheet
+from sample_sheets import document
+
+IN = 25.4
+
+
+def ox(**changes: dict[str, Any]) -> Judged:
+    sheet = document("scree_ox_strength")
+    for table, entries in changes.items():
+        sheet[table] = {key: entry for key, entry in {**sheet[table], **entries}.items() if entry is not None}
+    return judge(read_sheet(sheet))
+
+
+def pieces(**changes: dict[str, Any]) -> dict[str, CutPiece]:
+    return {piece.key: piece for piece in cut_pieces(ox(**changes))}
+
+
+def area(piece: CutPiece) -> float:
+    """Of the outline, with its arcs: triangles to the origin, and a segment for each bulge."""
+    points, total = piece.profile.points, 0.0
+    for (x1, y1, bulge), (x2, y2, _) in zip(points, [*points[1:], points[0]], strict=True):
+        total += (x1 * y2 - x2 * y1) / 2
+        if bulge == 1:  # a half circle over the chord
+            total += pi * ((x2 - x1) ** 2 + (y2 - y1) ** 2) / 8
+    return total
+
+
+def test_each_piece_of_the_sheet_once() -> None:
+    assert list(pieces()) == [
+        "hub_plate", "upper_lug", "lower_lug", "beam_side", "beam_back", "steering_arm", "caliper_bracket",
+    ]  # fmt: skip
+
+
+def test_a_lug_is_as_its_answers_say() -> None:
+    """Edge distance 1 1/2 in: 3 in wide, a half circle of R 1 1/2 round the hole, 1/2 in thick, hole for a 3/4 in bolt.
+
+    Area with the hole's centre at height h: 3 h + pi 1.5^2 / 2.
+    """
+    lug = pieces()["upper_lug"]
+    (hole,) = lug.profile.holes
+    assert hole.diameter == pytest.approx(0.75 * IN) and lug.thickness == pytest.approx(0.5 * IN)
+    assert lug.profile.outline.right - lug.profile.outline.left == pytest.approx(3 * IN)
+    assert lug.profile.outline.top - hole.centre[1] == pytest.approx(1.5 * IN)
+    assert area(lug) == pytest.approx((3 * hole.centre[1] / IN + pi * 1.5**2 / 2) * IN**2)
+
+
+def test_strips_of_a_channel_of_3_2_by_2_6_in_with_walls_of_three_eighths() -> None:
+    """Back between the sides: 3.2 - 2 x 0.375 = 2.45 in."""
+    side, back = pieces()["beam_side"].profile.outline, pieces()["beam_back"].profile.outline
+    assert side.right - side.left == pytest.approx(2.6 * IN) and back.right - back.left == pytest.approx(2.45 * IN)
+    assert side.top - side.bottom == pytest.approx(back.top - back.bottom)
+
+
+def test_what_is_not_known_is_left_out_and_said() -> None:
+    found = pieces(bolts={"upper_thread": None}, upright={"beam_wall": None, "steering_arm_form": None})
+    assert not {"beam_side", "beam_back", "steering_arm"} & set(found)
+    assert not any("upper_lug" in key and piece.profile.holes for key, piece in found.items())
+    assert not cut_pieces(judge(read_sheet({})))
+
+
+def test_places_of_holes_from_two_edges_and_from_the_wheel_centre() -> None:
+    """Plate 7 x 14 3/8 in, spindle 7.1 from the top and 3.5 from the front; bolts 4.7 fore and aft and 3.7 up and down.
+
+    Top front bolt: 3.5 - 2.35 = 1.15 from the left edge, 14.375 - 7.1 + 1.85 = 9.125 from the lower one.
+    """
+    rows = hole_rows(pieces()["hub_plate"])
+    assert [row.letter for row in rows] == list("ABCDE")
+    first = rows[0]
+    assert (first.from_left / IN, first.from_bottom / IN) == pytest.approx((1.15, 9.125))
+    assert (first.from_centre[0] / IN, first.from_centre[1] / IN) == pytest.approx((-2.35, 1.85))
+    (bore,) = [row for row in rows if row.what == "centre bore"]
+    assert (bore.from_left / IN, bore.from_bottom / IN, bore.diameter / IN) == pytest.approx((3.5, 7.275, 2.5))
+
+
+def test_pivots_are_marks_in_the_same_table() -> None:
+    """Lower pivot 4.9 in below the spindle; castor 6 deg puts it 4.9 tan 6 = 0.515 in ahead, which is left on a left piece."""
+    marks = {row.what: row.from_centre for row in mark_rows(pieces()["hub_plate"])}
+    x, y = marks["lower pivot"]
+    assert (x / IN, y / IN) == pytest.approx((-0.515, -4.9), abs=5e-4)
+
+
+@pytest.mark.parametrize("key", ["hub_plate", "upper_lug", "caliper_bracket"])
+def test_the_drawing_is_to_its_scale_and_fits(key: str) -> None:
+    piece, figures = pieces()[key], FigureWriter.of(ox())
+    scale, view = piece_view(piece, figures, 180.0, 118.0)
+    assert view.frame.width <= 180 and view.frame.height <= 118
+    radii = sorted(item.radius for item in view.items if isinstance(item, PaperCircle))
+    assert radii == pytest.approx(sorted(hole.diameter / 2 / scale for hole in piece.profile.holes))
+    arcs = [item for item in view.items if isinstance(item, PaperArc)]
+    sweep = {"hub_plate": 4 * 90, "upper_lug": 180, "caliper_bracket": 0}[key]
+    assert sum(arc.sweep for arc in arcs) == pytest.approx(sweep)

@@ -1,0 +1,114 @@
+"""The fixture against plain vectors: the bar passes both pivots, and the check figures are what a tape would find."""
+
+import numpy as np
+import pytest
+
+from rules.drawn.fixture import BEYOND, Fixture, fixture
+from rules.judging.judge import judge
+from rules.sheet import read_sheet
+from sample_sheets import document
+
+IN = 25.4
+
+
+def made(name: str = "scree_ox_strength", **changes: object) -> Fixture:
+    sheet = document(name)
+    for where, entry in changes.items():
+        table, key = where.split("__")
+        sheet[table][key] = entry
+    found = fixture(judge(read_sheet(sheet)))
+    assert found is not None
+    return found
+
+
+# By hand from the sample, inches: hub face to lower pivot 5.478, to upper 7.273; lower 4.9 below and 0.515 ahead, upper 4.783
+# above and 0.503 behind. On the base x is ahead, y up, z over it.
+LOWER, UPPER = np.array([0.515, -4.9, 5.478]) * IN, np.array([-0.503, 4.783, 7.273]) * IN
+
+
+def test_the_bar_through_both_posts_passes_both_pivots() -> None:
+    one, two, _ = made().posts
+    start, end = (np.array([*post.at, post.height]) for post in (one, two))
+    way = (end - start) / np.linalg.norm(end - start)
+    for pivot in (LOWER, UPPER):
+        apart = np.linalg.norm(np.cross(pivot - start, way))
+        assert apart == pytest.approx(0, abs=0.05)
+
+
+def test_posts_stand_clear_of_the_lugs() -> None:
+    """Half the ball 0.55, gap 0.45 and lug 0.5: 1.5 in along the bar to the outer face, then the distance kept."""
+    one, two, _ = made().posts
+    for post, pivot in ((one, LOWER), (two, UPPER)):
+        assert np.linalg.norm(np.array([*post.at, post.height]) - pivot) == pytest.approx(1.5 * IN + BEYOND, abs=0.05)
+
+
+def test_the_bores_lean_and_turn_as_the_axis_does() -> None:
+    """Rise of the bar: 1.795 in over 9.9 in along it, asin 0.1813 = 10.44 deg; turn: castor 6 deg as seen square on the base."""
+    one, two, _ = made().posts
+    for post in (one, two):
+        assert post.rises == pytest.approx(10.44, abs=0.01) and post.turned == pytest.approx(6.0, abs=0.01)
+        assert post.bore == pytest.approx(0.75 * IN)
+
+
+def test_the_tie_rod_pin_and_stops_by_hand() -> None:
+    """Tie rod's end 6.2 in behind, 0.3 below, 8.4 in inboard of the hub face. Plate 7 in wide, 3.5 to the front: its rear edge
+    3.5 in behind, so a 10 mm pin against it at 3.5 in + 5 mm; mounting face 3 1/4 in plus 5/8 in of plate high."""
+    found = made()
+    pin = found.posts[2]
+    assert (*pin.at, pin.height) == pytest.approx((-6.2 * IN, -0.3 * IN, 8.4 * IN), abs=0.05)
+    rear = found.stops[0]
+    assert rear.at[0] == pytest.approx(-3.5 * IN - 5) and rear.height == pytest.approx(3.875 * IN)
+
+
+def test_hub_holes_are_its_own_bolt_circle_and_pilot() -> None:
+    found = made()
+    studs = [hole for hole in found.base.holes if hole.what == "wheel stud"]
+    assert len(studs) == 8
+    assert all(np.hypot(*hole.centre) == pytest.approx(6.5 / 2 * IN) for hole in studs)
+    (pilot,) = [hole for hole in found.base.holes if hole.what.startswith("hub pilot")]
+    assert pilot.diameter == pytest.approx(4.885 * IN) and pilot.centre == (0.0, 0.0)
+
+
+def test_holes_for_right_are_mirror_images_and_run_into_no_other() -> None:
+    holes = made().base.holes
+    left = {hole.what: [] for hole in holes}
+    for hole in holes:
+        left[hole.what].append(hole.centre)
+    for what, places in left.items():
+        if what.endswith(", RIGHT"):
+            mirrored = {(round(-x, 6), round(y, 6)) for x, y in places}
+            assert mirrored == {(round(x, 6), round(y, 6)) for x, y in left[what.removesuffix(", RIGHT")]}
+    for number, one in enumerate(holes):
+        for other in holes[number + 1 :]:
+            apart = np.hypot(one.centre[0] - other.centre[0], one.centre[1] - other.centre[1])
+            assert apart < 1e-6 or apart > (one.diameter + other.diameter) / 2 + 2.9
+
+
+def test_where_left_and_right_would_run_together_a_second_base_is_asked_for() -> None:
+    """Castor half a degree: the posts stand 0.5 and 0.4 mm off the middle, and their mirrored holes as far on the other side."""
+    found = made(pivots__castor="0.5 deg")
+    assert not any(hole.what.endswith("RIGHT") for hole in found.base.holes)
+    assert any("second base" in words for words in found.left_out)
+
+
+def test_check_figures_are_measured_another_way_than_set() -> None:
+    figures = {check.what: check.figure for check in made().checks}
+    assert figures["Between the two pivots, along the bar"] == pytest.approx(9.9 * IN)
+    assert figures["Middle of the bar over the base, at the lower pivot"] == pytest.approx(LOWER[2], abs=0.02)
+    one, two, _ = made().posts
+    diagonal = np.hypot(one.at[0] + two.at[0], two.at[1] - one.at[1])
+    assert figures["Diagonal, middle of post 1 LEFT to middle of post 2 RIGHT"] == pytest.approx(diagonal)
+
+
+def test_axis_ahead_of_the_spindle_shows_in_the_bars_distance() -> None:
+    """The axis 1/2 in ahead at spindle height: over the base it passes the pilot's middle at 0.5 cos 6 deg = 0.4973 in."""
+    figures = {check.what: check.figure for check in made(pivots__axis_ahead="1/2 in").checks}
+    (found,) = [figure for what, figure in figures.items() if "from the middle of the pilot" in what]
+    assert found == pytest.approx(0.4973 * IN, abs=0.01)
+
+
+def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
+    found = made("dune_wren_finished")
+    assert any(words.startswith("bar:") for words in found.left_out)
+    assert any(words.startswith("tie-rod pin:") for words in found.left_out)
+    assert fixture(judge(read_sheet({}))) is None

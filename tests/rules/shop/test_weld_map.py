@@ -1,0 +1,85 @@
+"""The weld map: joints by number, sizes in words, common words once, and a balanced order of runs."""
+
+from typing import Any
+
+from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
+from rules.drawn.weld_symbol import weld_symbol
+from rules.judging.judge import judge
+from rules.sheet import read_sheet
+from rules.shop.weld_map import Joint, in_common, joints, order_of_runs
+from sample_sheets import document
+
+
+def found(**changes: dict[str, Any]) -> tuple[Joint, ...]:
+    sheet = document("scree_ox_strength")
+    for table, entries in changes.items():
+        sheet[table] = {**sheet[table], **entries}
+    return joints(judge(read_sheet(sheet)))
+
+
+def test_joints_are_numbered_in_the_order_of_the_sheet() -> None:
+    assert [(joint.number, joint.parts) for joint in found()] == [
+        (1, "Two upper lugs to the back of the plate"),
+        (2, "Two lower lugs to the back of the plate"),
+        (3, "Steering arm to the channel's rear side"),
+        (4, "Caliper bracket to the plate's front edge"),
+    ]
+
+
+def test_sizes_stand_in_words() -> None:
+    upper, _, arm, _ = found()
+    assert upper.words == "fillet on both sides; leg 3/8 in; 4 in long, each run"
+    assert arm.words == "fillet round a rectangle; leg 5/16 in; 2.6 in by 1 1/4 in, all round"
+    bevel = found(joint_upper={"form": "full bevel"})[0]
+    assert bevel.words.startswith("full bevel; welded through") and "leg" not in bevel.words
+
+
+def test_what_is_not_on_the_sheet_is_a_blank() -> None:
+    sheet = document("scree_ox_strength")
+    del sheet["joint_upper"]["leg"], sheet["joint_lower"]["form"]
+    upper, lower, *_ = joints(judge(read_sheet(sheet)))
+    assert "leg ____" in upper.words
+    assert lower.words == "form, leg, length, sides, prep, gap: ________"
+    assert weld_symbol(lower.form, lower.leg, lower.run, "inch") == ()
+
+
+def test_process_and_preheat_are_said_once() -> None:
+    said = list(in_common(found()))
+    assert ("Process and filler, joints 1, 2, 3, 4", "MIG er70s-6") in said
+    preheats = [words for words, _ in said if words.startswith("Preheat")]
+    assert preheats == ["Preheat, joints 1, 2, 4", "Preheat, joint 3"]
+
+
+def test_the_two_sides_of_a_joint_do_not_follow_each_other() -> None:
+    """Joint 3 goes round, so it has one run; the others have two."""
+    assert order_of_runs(found()) == "1a, 2a, 3, 4a, 1b, 2b, 4b"
+
+
+def test_symbols_by_form() -> None:
+    """AWS A2.4: two triangles for both sides, one below the line for the arrow's side, a circle for all round."""
+
+    def triangles(form: str, units: Any = "inch") -> list[Stroke]:
+        items = weld_symbol(form, "3/8 in", "4 in", units)
+        return [item for item in items if isinstance(item, Stroke) and item.closed and not item.filled]
+
+    both = triangles("fillet on both sides")
+    assert sorted(max(y for _, y in item.points) > 0 for item in both) == [False, True]
+    (one,) = triangles("fillet on one side")
+    assert min(y for _, y in one.points) < 0
+    upright = [point for point in one.points if point[0] == min(x for x, _ in one.points)]
+    assert len(upright) == 2, "the upright leg stands at the left"
+    assert any(
+        isinstance(item, PaperCircle) for item in weld_symbol("fillet round a tube or cup", "6 mm", "", "metric")
+    )
+    assert not any(isinstance(item, PaperCircle) for item in weld_symbol("fillet on one side", "6 mm", "", "metric"))
+    assert not triangles("full bevel")
+    sizes = [
+        item.text
+        for item in weld_symbol("fillet on one side", "6 mm", "80 mm", "metric")
+        if isinstance(item, PaperWords)
+    ]
+    assert sizes == ["z 6 mm", "80 mm"], "ISO 2553: z for the leg"
+    dashed = [
+        item for item in weld_symbol("fillet on one side", "6 mm", "", "metric") if getattr(item, "pen", "") == "hidden"
+    ]
+    assert len(dashed) == 1, "and a dashed line for the other side"

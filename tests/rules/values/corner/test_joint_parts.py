@@ -1,0 +1,102 @@
+"""Where the metal of a single joint stands: on the side that is entered, and on both until it is. The sample with every step."""
+
+from typing import Any
+
+import pytest
+
+from rules.corner.part import Part
+from rules.judging.judge import Finding, Judged, judge
+from rules.sheet import read_sheet
+from rules.solids.pieces import Hull
+from rules.solids.shapes import Cylinder
+from sample_sheets import document
+
+STUD: dict[str, object] = {
+    "pivots.lower_kind": "ball joint", "pivots.lower_shear": "single", "pivots.lower_retained": True,
+    "bolts.lower_ball_width": "0 in", "bolts.lower_gap": "0.7 in",
+}  # fmt: skip
+"""A ball joint below: from the ball's centre to the face its stud leaves 0.7 in = 17.78 mm."""
+
+
+def changed(entries: dict[str, object]) -> Judged:
+    car = document("scree_ox_strength")
+    for name, entry in entries.items():
+        table, key = name.split(".")
+        car[table][key] = entry
+    sheet = read_sheet(car)
+    assert not sheet.faults and not sheet.unknown
+    return judge(sheet, light=True)
+
+
+def part(judged: Judged, name: str) -> Part:
+    found: Any = judged.worked.known[name]
+    assert isinstance(found, Part)
+    return found
+
+
+def heights(lugs: Part) -> tuple[float, float]:
+    points = [point[2] for piece in lugs.solid.pieces if isinstance(piece, Hull) for point in piece.points]
+    return min(points), max(points)
+
+
+def found_of(judged: Judged, check: str) -> Finding:
+    return next(finding for finding in judged.findings if finding.check == check)
+
+
+def test_double_shear_has_metal_on_both_sides_of_the_pivot() -> None:
+    judged = changed({})
+    pivot = float(judged.worked.known["lower_pivot_height"])
+    low, high = heights(part(judged, "lower_lugs_part"))
+    assert low < pivot - 20 and high > pivot + 20
+
+
+@pytest.mark.parametrize(("side", "above"), [("above", True), ("below", False)])
+def test_the_boss_of_a_stud_stands_on_the_side_that_is_entered(side: str, above: bool) -> None:
+    judged = changed({**STUD, "bolts.lower_side": side})
+    pivot = float(judged.worked.known["lower_pivot_height"])
+    low, high = heights(part(judged, "lower_lugs_part"))
+    assert (low > pivot) if above else (high < pivot)
+    bolt = part(judged, "lower_pivot_bolt_part")
+    shank, nut = (shape for shape in bolt.shapes if isinstance(shape, Cylinder))
+    assert (nut.end[2] > shank.end[2] > pivot) if above else (nut.end[2] < shank.end[2] < pivot)
+
+
+def test_until_its_side_is_entered_both_count_as_taken_and_what_rests_on_it_is_an_estimate() -> None:
+    judged = changed(STUD)
+    pivot = float(judged.worked.known["lower_pivot_height"])
+    low, high = heights(part(judged, "lower_lugs_part"))
+    assert low < pivot < high
+    assert judged.worked.estimated["lower_lugs_part"] == ("bolts.lower_side",)
+    assert "bolts.lower_side" in found_of(judged, "assembly-lower-pivot-bolt").estimated_from
+
+
+def test_a_side_the_bolt_cannot_have_is_a_finding_with_what_to_put_right() -> None:
+    judged = changed({**STUD, "bolts.lower_side": "ahead"})
+    told = found_of(judged, "assembly-lower-pivot-bolt")
+    assert (
+        told.verdict == "stop" and "said to stand ahead" in told.text and "side of the lower stud or lug" in told.change
+    )
+
+
+def test_a_single_spherical_bearing_has_one_lug_and_a_bolt_with_a_head_at_its_ball() -> None:
+    single = {"pivots.lower_shear": "single", "pivots.lower_retained": True, "bolts.lower_side": "below"}
+    bolt = part(changed(single), "lower_pivot_bolt_part")
+    # Ball 1.1 in wide: the head sits 0.55 in = 13.97 mm past the middle; two lugs would put it 38.1 mm out.
+    shank, _, head = (shape for shape in bolt.shapes if isinstance(shape, Cylinder))
+    pivot = float(changed(single).worked.known["lower_pivot_height"])
+    assert 0 < shank.start[2] - pivot <= 13.97 and head.end[2] == pytest.approx(shank.start[2])
+
+
+def test_the_nut_of_a_stud_is_reached_or_it_is_a_stop() -> None:
+    assert found_of(changed({**STUD, "bolts.lower_side": "below"}), "assembly-lower-pivot-bolt").verdict == "good"
+
+
+def test_the_calipers_bolts_stand_where_they_are_entered_else_at_the_edge_as_an_estimate() -> None:
+    car = document("scree_ox_strength")
+    at = judge(read_sheet(car), light=True)
+    del car["caliper"]["bolts_inside"]
+    edge = judge(read_sheet(car), light=True)
+    assert at.worked.known["bolts_inside_edge"] == pytest.approx(38.1) and edge.worked.known["bolts_inside_edge"] == 0
+    assert "caliper.bolts_inside" in found_of(edge, "assembly-caliper-bolts").estimated_from
+    # Rotor 12.8 in, plate's edge 3.5 in ahead of the spindle, bracket 1.4 in: 6.4 - 3.5 - 1.4 = 1.5 in.
+    assert at.worked.known["bolts_inside_by_bracket"] == pytest.approx(38.1)

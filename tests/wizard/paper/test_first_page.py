@@ -1,0 +1,49 @@
+"""The page that opens the folder."""
+
+import pytest
+
+from rules.shop.holds import HOLDS
+from tests.support.paper_reading import document, judged, pages, squeezed
+from wizard.paper.first_page import first_page_pdf
+from wizard.paper.folder import _files
+
+NAMES = ["welding_sheet.pdf", "checklist_helper.pdf", "drawing_left.pdf", "checklist.pdf", "hub_plate_left_in.dxf"]
+
+
+@pytest.mark.parametrize("name", ["dune_wren_finished", "scree_ox_strength", "dune_wren_half_done"])
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_it_is_one_page_and_names_what_is_there_and_what_is_signed(name: str, paper: str) -> None:
+    (words,) = pages(first_page_pdf(judged(document(name)), NAMES, paper))
+    for wanted in (*NAMES, "Welder", "Helper", "Cutter", "What is in this folder", "written 2026-03-04"):
+        assert wanted in words
+    for hold in HOLDS:
+        assert squeezed(hold.text) in squeezed(words) and hold.signed_on in words
+    assert "motion_sheet.pdf" not in words, "only what is there"
+
+
+def test_a_stop_says_that_nothing_is_to_be_cut() -> None:
+    wrong = document()
+    wrong["caliper"] = {**wrong["caliper"], "reach_above_rotor": "3 in"}
+    (words,) = pages(first_page_pdf(judged(wrong), NAMES[:-1], cut_left_out=True))
+    assert "DO NOT CUT. The caliper hits the wheel barrel" in words
+    assert "Cut files are left out" in words
+
+
+def test_estimates_and_missing_answers_are_named() -> None:
+    sheet = document()
+    del sheet["wheel"]["overall_width"]
+    (words,) = pages(first_page_pdf(judged(sheet), NAMES))
+    assert "Estimates, to be measured before anything that rests on them is cut: Overall width" in words
+    del sheet["pivots"]["castor"]
+    (words,) = pages(first_page_pdf(judged(sheet), NAMES))
+    assert "Answers that are missing: Castor" in words
+
+
+def test_every_paper_of_a_folder_has_its_row() -> None:
+    sheet = document("scree_ox_strength")
+    result = judged(sheet)
+    files = dict(_files(result, sheet, "letter", as_is=False))
+    (words,) = pages(first_page_pdf(result, [*files]))
+    for name in files:
+        if name.endswith((".pdf", ".dxf")):
+            assert squeezed(name) in squeezed(words)

@@ -1,0 +1,103 @@
+"""Models read back: closed, as large as simple solids by hand say, left and right mirrored."""
+
+import io
+import struct
+import subprocess
+import sys
+import zipfile
+from math import pi
+from pathlib import Path
+from xml.etree import ElementTree
+
+import numpy as np
+import pytest
+
+from rules.judging.judge import Judged, judge
+from rules.sheet import read_sheet
+from sample_sheets import document
+from wizard.paper.model import NOT_INSTALLED, NotModelled, model_files
+
+IN = 25.4
+CORE = "{http://schemas.microsoft.com/3dmanufacturing/core/2015/02}"
+
+
+def ox() -> Judged:
+    return judge(read_sheet(document("scree_ox_strength")))
+
+
+def bodies(data: bytes) -> dict[str, tuple[np.ndarray, np.ndarray]]:
+    """Corners and triangles of each body, read with the standard library's own reader of XML."""
+    root = ElementTree.fromstring(zipfile.ZipFile(io.BytesIO(data)).read("3D/3dmodel.model"))
+    assert root.attrib["unit"] == "millimeter"
+    found = {}
+    for body in root.iter(f"{CORE}object"):
+        corners = np.array([[float(v.attrib[axis]) for axis in "xyz"] for v in body.iter(f"{CORE}vertex")])
+        faces = np.array([[int(t.attrib[key]) for key in ("v1", "v2", "v3")] for t in body.iter(f"{CORE}triangle")])
+        found[body.attrib["name"]] = corners, faces
+    return found
+
+
+def volume(corners: np.ndarray, faces: np.ndarray) -> float:
+    """The sum of the tetrahedra from the origin to each triangle (divergence theorem)."""
+    a, b, c = (corners[faces[:, number]] for number in range(3))
+    return float(np.einsum("ij,ij->i", a, np.cross(b, c)).sum() / 6)
+
+
+def test_each_piece_is_a_body_and_closed() -> None:
+    """Every edge of a closed mesh belongs to two triangles, once each way."""
+    for corners, faces in bodies(model_files(ox())["upright_left.3mf"]).values():
+        edges = {(int(face[i]), int(face[(i + 1) % 3])) for face in faces for i in range(3)}
+        assert len(edges) == 3 * len(faces) and all((b, a) in edges for a, b in edges)
+        assert volume(corners, faces) > 0
+
+
+def test_volumes_by_hand_within_half_a_per_cent() -> None:
+    """Plate 7 x 14.375 x 0.625 in, corners R 2, bore 2 1/2: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2) 0.625 cubic inches.
+
+    Hub bolts: 9/16 in shanks and heads are not counted here; the arm is 2.6 x 1.25 in and as long as the sheet's solids have it.
+    """
+    found = bodies(model_files(ox())["upright_left.3mf"])
+    plate = (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2) * 0.625 * IN**3
+    assert volume(*found["plate"]) == pytest.approx(plate, rel=0.005)
+    # The channel as the block it takes up: 3.2 x 2.6 in and 4.586 in long, as on its part sheet.
+    assert volume(*found["beam"]) == pytest.approx(3.2 * 2.6 * 4.586 * IN**3, rel=0.005)
+
+
+def test_right_is_the_mirror_image_of_left() -> None:
+    files = model_files(ox())
+    left, right = bodies(files["upright_left.3mf"]), bodies(files["upright_right.3mf"])
+    assert left.keys() == right.keys()
+    for name in left:
+        assert volume(*right[name]) == pytest.approx(volume(*left[name]), rel=1e-6)
+        assert right[name][0][:, 1].max() == pytest.approx(-left[name][0][:, 1].min(), abs=1e-4)
+        assert right[name][0][:, 0].max() == pytest.approx(left[name][0][:, 0].max(), abs=1e-4)
+
+
+def test_stl_holds_the_same_solids() -> None:
+    data = model_files(ox(), "stl")["upright_left.stl"]
+    (count,) = struct.unpack("<I", data[80:84])
+    assert len(data) == 84 + 50 * count
+    rows = np.frombuffer(data[84:], dtype=np.dtype([("square", "<3f4"), ("corners", "<9f4"), ("spare", "<u2")]))
+    corners = rows["corners"].astype(float).reshape(-1, 3)
+    whole = sum(volume(*body) for body in bodies(model_files(ox())["upright_left.3mf"]).values())
+    assert volume(corners, np.arange(len(corners)).reshape(-1, 3)) == pytest.approx(whole, rel=1e-4)
+    assert np.linalg.norm(rows["square"], axis=1) == pytest.approx(np.ones(count), abs=1e-5)
+
+
+def test_the_same_sheet_gives_the_same_bytes() -> None:
+    assert model_files(ox()) == model_files(ox())
+
+
+def test_nothing_known_and_no_library_are_said(monkeypatch: pytest.MonkeyPatch) -> None:
+    with pytest.raises(NotModelled, match="no model yet"):
+        model_files(judge(read_sheet({})))
+    monkeypatch.setitem(sys.modules, "manifold3d", None)
+    with pytest.raises(NotModelled) as said:
+        model_files(ox())
+    assert str(said.value) == NOT_INSTALLED
+
+
+def test_the_library_is_loaded_only_for_a_model() -> None:
+    script = "import sys, wizard.paper.model, wizard.paper_commands; sys.exit('manifold3d' in sys.modules)"
+    run = subprocess.run([sys.executable, "-c", script], cwd=Path(__file__).parents[3], check=False)
+    assert run.returncode == 0

@@ -1,0 +1,43 @@
+"""Part sheets on paper: the parts list, and a page for each piece to cut."""
+
+import pytest
+
+from rules.drawn.cut_pieces import cut_pieces
+from sample_sheets import document as whole
+from tests.support.paper_reading import document, judged, letter_sizes, pages, squeezed
+from wizard.paper.part_sheets import part_sheets_pdf
+
+
+def test_the_list_first_then_a_page_for_each_piece() -> None:
+    sheet = judged(whole("scree_ox_strength"))
+    found = pages(part_sheets_pdf(sheet))
+    pieces = cut_pieces(sheet)
+    assert len(found) == 1 + len(pieces)
+    for number, (piece, words) in enumerate(zip(pieces, found[1:], strict=True), 1):
+        assert f"Part sheet {number}: {piece.title}" in words
+        assert f"Make {piece.make}." in words and "Thickness" in words and "Tolerances" in words
+        for left_out in piece.profile.left_out:
+            assert squeezed(left_out) in squeezed(words)
+    for piece in pieces:
+        assert piece.title in found[0]
+
+
+def test_bolts_have_thread_grip_grade_head_and_a_blank_for_torque() -> None:
+    """Ball 1.1 in, 0.45 in free on each side, two lugs of 1/2 in: grip 3 in, on the sample with bolts."""
+    (first, *_) = pages(part_sheets_pdf(judged(whole("scree_ox_strength"))))
+    said = squeezed(first)
+    for wanted in ("3/4-16, grip 3 in, then washer, nut, two threads", "grade 8", "head on top, nut below",
+                   "9/16-18, 1.575 in under the head", "Torque ________"):  # fmt: skip
+        assert squeezed(wanted) in said
+    assert said.count(squeezed("Torque ________")) == 4
+
+
+@pytest.mark.parametrize("name", ["dune_wren_half_done", "fell_badger_finished_metric"])
+def test_what_is_not_on_the_sheet_is_a_blank_and_no_page(name: str) -> None:
+    found = pages(part_sheets_pdf(judged(document(name, plate={}))))
+    assert "No piece is drawn yet" in found[0] and len(found) == 1
+    assert "thread ________, grip ________" in found[0]
+
+
+def test_letters_are_large_enough() -> None:
+    assert min(letter_sizes(part_sheets_pdf(judged(document())))) >= 10

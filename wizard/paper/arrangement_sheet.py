@@ -1,0 +1,79 @@
+"""The general arrangement as PDF: one page with all views of the LEFT upright and its title block."""
+
+from collections.abc import Sequence
+
+from rules.drawn.arrangement import LEAST_WIDTH, ArrangedView, arrangement
+from rules.judging.judge import Judged, shown, shown_in_both
+from rules.judging.reader import name
+from rules.shop.checklist_line import BLANK
+from rules.shop.parts_list import metal
+from wizard.paper.drawing_items import draw_items, projection_symbol
+from wizard.paper.flow import Flow
+from wizard.paper.part_sheets import TOLERANCES
+from wizard.paper.pdf import Document, paper_size
+from wizard.paper.stamp import stamp
+
+_THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
+_BLOCK = 44.0
+"""mm kept for the title block and the headings."""
+_SYMBOL_ROOM = 34.0
+
+
+def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
+    """Both pages as a PDF file. paper: a name or a size with its unit, see `paper_size`; it lies on its side."""
+    pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
+    short, long = sorted(paper_size(paper))
+    flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
+    third = judged.shown_in == "inch"
+    room = flow.room - _BLOCK
+    scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
+    if not rows:
+        flow.paragraph(f"Nothing can be drawn yet: plate and pivots are not on the sheet. Sketch here. {BLANK}")
+        return pages.written()
+    for number, row in enumerate(rows):
+        if number:
+            flow.turn_page()
+        _row_of_views(flow, row, room)
+        flow.y = flow.area.bottom + _BLOCK - 8
+        _title_block(flow, judged, scale, third_angle=third)
+    return pages.written()
+
+
+def _row_of_views(flow: Flow, row: Sequence[ArrangedView], room: float) -> None:
+    """Views with their wheel centres level, each under its name."""
+    area = flow.area
+    widths = [max(one.view.frame.width, LEAST_WIDTH) for one in row]
+    spare = (area.width - sum(widths)) / len(row)
+    high, low = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
+    level = flow.y - 6 - (room - 6) / 2 - (high + low) / 2
+    left = area.left + spare / 2
+    for one, wide in zip(row, widths, strict=True):
+        frame = one.view.frame
+        with flow.page.moved(left + (wide - frame.width) / 2 - frame.left, level):
+            draw_items(flow.page, one.view.items)
+        flow.page.text((left + wide / 2, level + high + 4), one.name, bold=True, align="centre")
+        left += wide + spare
+
+
+def _title_block(flow: Flow, judged: Judged, scale: float, *, third_angle: bool) -> None:
+    words = "Third angle" if third_angle else "First angle"
+    rows = (
+        (
+            f"Front upright of {shown(_VEHICLE, judged) or BLANK}. LEFT drawn; RIGHT is its mirror image.",
+            f"Material {metal(judged)}; plate {shown_in_both(_THICKNESS, judged) or BLANK}",
+            f"Scale 1:{scale:g}; never measure off it",
+        ),
+        (
+            f"Tolerances, trade custom: {TOLERANCES[judged.shown_in]}",
+            "Long dash, two dots: bought parts. Every piece has its own part sheet; welds are on the welding sheet.",
+            f"{stamp(judged)}. Drawn {BLANK} Checked {BLANK}",
+        ),
+    )
+    area = flow.area
+    widths = [(area.width - _SYMBOL_ROOM) * share for share in (0.36, 0.36, 0.28)]
+    top = flow.y
+    for row in rows:
+        flow.row(widths, row)
+    left = area.right - _SYMBOL_ROOM + 2
+    projection_symbol(flow.page, (left, flow.y + 8), third_angle=third_angle)
+    flow.page.text((left, top - 4), words)

@@ -1,0 +1,107 @@
+"""The one page that opens the folder: what is in it and for whom, what is not to be cut, and what is to be signed where."""
+
+from collections.abc import Sequence
+
+from rules.drawn.arrangement import PIECES
+from rules.drawn.corner_parts import parts_of
+from rules.drawn.isometric import isometric
+from rules.judging.judge import Judged
+from rules.sheet import FIELDS
+from rules.shop.checklist_line import BLANK
+from rules.shop.holds import HOLDS
+from wizard.paper.checklist_text import head
+from wizard.paper.drawing_items import draw_items
+from wizard.paper.flow import Flow
+from wizard.paper.pdf import Document, paper_size
+from wizard.paper.stamp import stamp
+
+NAME = "first_page.pdf"
+_FOR = {
+    "welding_sheet.pdf": ("Welder", "weld map, fixture figures, what passes; HOLD 1 to 4 are signed on it"),
+    "checklist_helper.pdf": ("Helper", "mock-up to first drive, left and right; HOLD 5 and 6 are signed on it"),
+    "general_arrangement.pdf": ("Welder", "the whole LEFT upright in all views, a section and a picture"),
+    "part_sheets.pdf": ("Cutter", "parts list, and one page for each piece to cut with every dimension"),
+    "fixture.pdf": ("Welder", "the fixture that both uprights come from, and how to check it"),
+    "drawing_left.pdf": ("Welder", "LEFT at full size over several pages; measure the bars first"),
+    "drawing_right.pdf": ("Welder", "RIGHT at full size over several pages"),
+    "motion_sheet.pdf": ("Aligner", "travel, lock and return, with room for what is measured"),
+    "checklist.pdf": ("Builder", "everything: parts in hand, what is open, layout, and all that the helper's has"),
+}
+"""Whom each paper is for and what it is; the same as text, Markdown or SVG is not named again."""
+_MOST = 8
+_LEAST_PICTURE = 30.0
+"""mm."""
+
+
+def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", *, cut_left_out: bool = False) -> bytes:
+    """The page as a PDF file. names: the files of the folder. cut_left_out: cut files are kept back because of a stop."""
+    pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
+    flow = Flow(judged, pages, paper_size(paper), "First page: read this before anything else")
+    for name, words in head(judged)[1:3]:
+        flow.paragraph(f"{name}: {words}", before=0.3)
+    flow.paragraph(
+        "One LEFT and one RIGHT, mirror images. This part holds a wheel on: if it breaks, people can die.", bold=True
+    )
+    _contents(flow, names)
+    _not_to_cut(flow, judged, names, cut_left_out=cut_left_out)
+    _to_sign(flow)
+    _picture(flow, judged)
+    return pages.written()
+
+
+def _picture(flow: Flow, judged: Judged) -> None:
+    """The upright as it will look, where the page has room for it."""
+    parts = [part for name, part in parts_of(judged.worked.known).items() if name in PIECES]
+    view = isometric(parts, flow.area.width / 2, min(70.0, flow.room - 8))
+    if view.items and flow.room > _LEAST_PICTURE:
+        middle = (flow.area.left + flow.area.right) / 2
+        with flow.page.moved(middle, flow.area.bottom + 4 - view.frame.bottom):
+            draw_items(flow.page, view.items)
+        flow.page.text((flow.area.left, flow.area.bottom + 4), "LEFT, from behind, inside and above")
+
+
+def _contents(flow: Flow, names: Sequence[str]) -> None:
+    flow.heading("What is in this folder", 30)
+    rows = [(name, *words) for name, words in _FOR.items() if name in names]
+    cut = [name for name in names if name.endswith(".dxf")]
+    if cut:
+        rows.append((f"{len(cut)} of .dxf", "Cutter", f"CUT is cut, SCRIBE scribed, NOTES neither: {', '.join(cut)}"))
+    flow.table((48, 20, 122), ("File", "For", "What it is"), rows)
+    flow.paragraph(
+        "Files of the same name ending in .txt, .md or .svg are the same for a screen or a plain printer.", before=0.5
+    )
+
+
+def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_out: bool) -> None:
+    flow.heading("Not to be cut, and not yet known", 12)
+    said = False
+    if cut_left_out:
+        flow.paragraph(
+            "Nothing. Cut files are left out because of what stands in the frame above.", bold=True, before=0.3
+        )
+        said = True
+    elif not any(name.endswith(".dxf") for name in names):
+        flow.paragraph("Nothing can be cut from this folder: the plate is not drawn on the sheet.", before=0.3)
+        said = True
+    estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
+    for words, fields in (
+        ("Estimates, to be measured before anything that rests on them is cut", estimates),
+        ("Answers that are missing", judged.missing),
+    ):
+        if fields:
+            labels = [FIELDS[field].label for field in fields]
+            more = f" and {len(labels) - _MOST} more" if len(labels) > _MOST else ""
+            flow.paragraph(f"{words}: {'; '.join(labels[:_MOST])}{more}.", before=0.3)
+            said = True
+    if not said:
+        flow.paragraph(
+            "Nothing on this sheet keeps it from being cut. A blank is still to be filled in first.", before=0.3
+        )
+
+
+def _to_sign(flow: Flow) -> None:
+    flow.heading("To sign: work stops at each HOLD until it is signed, left and right, on the paper named", 30)
+    rows = [(hold.text, hold.signed_on) for hold in HOLDS]
+    flow.table((140, 50), ("HOLD", "Signed on"), rows)
+    people = "  ".join(f"{who} {BLANK}{BLANK}" for who in ("Builder", "Welder", "Helper", "Second"))
+    flow.paragraph(people, before=1.5)

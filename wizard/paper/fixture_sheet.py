@@ -1,0 +1,108 @@
+"""The fixture as PDF: its base with every hole, its posts and stops, how it is built, and how it is checked."""
+
+from rules.drawn.cut_pieces import CutPiece
+from rules.drawn.fixture import Fixture, fixture
+from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.piece_view import hole_rows, piece_view
+from rules.judging.judge import Judged
+from rules.shop.checklist_line import BLANK
+from rules.shop.layout import LENGTH_TOLERANCE
+from wizard.paper.drawing_items import draw_items
+from wizard.paper.flow import Flow
+from wizard.paper.pdf import Document, paper_size
+from wizard.paper.stamp import stamp
+
+_FIGURE_HEIGHT = 134.0
+_WRITING = 6.4
+"""mm: the least height of a row a person writes in."""
+_HOW = (
+    "The upper face of the base is the hub face. The hub, or a dummy turned true to it, is bolted to it flange down, its studs "
+    "through the base: every distance inboard of the hub face is a height over the base.",
+    "One straight bar lies in posts 1 and 2 and passes both pivots: joints or dummy sleeves on it hold the lugs in place. "
+    "Each post is bored square to the bar: it leans and is turned as the table says; scribe the bar on the base and turn the "
+    "foot to it.",
+    "The plate lies on the hub's mounting face against the three stops. Tack in it, weld in it, cool in it. Hub out before "
+    "welding: the dummy stays.",
+    "RIGHT is the mirror image: the same base, posts bolted to the holes marked RIGHT and turned the other way.",
+    f"Set against shrinking, from the test piece: {BLANK} at {BLANK}. Nobody has published a figure for this joint.",
+    "This way of building a fixture is trade custom; no published source.",
+)
+
+
+def fixture_pdf(judged: Judged, paper: str = "letter") -> bytes:
+    """The sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
+    pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
+    flow = Flow(judged, pages, paper_size(paper), "Fixture for both uprights")
+    made, figures = fixture(judged), FigureWriter.of(judged)
+    if made is None:
+        flow.paragraph(f"No fixture can be drawn yet: the pivots are not worked out. Sketch here. {BLANK}")
+        return pages.written()
+    _base(flow, made, figures)
+    _posts(flow, made, figures)
+    _checks(flow, judged, made, figures)
+    return pages.written()
+
+
+def _base(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
+    piece = CutPiece("fixture_base", "Fixture base", made.base, None, "one for both sides", on_wheel_centre=True)
+    scale, view = piece_view(piece, figures, flow.area.width - 8, _FIGURE_HEIGHT)
+    flow.heading(f"Base, seen from above, reduced 1:{scale:g}; LEFT: front is to the right", _FIGURE_HEIGHT)
+    left = flow.area.left + (flow.area.width - view.frame.width) / 2 - view.frame.left
+    with flow.page.moved(left, flow.y - 2 - view.frame.top):
+        draw_items(flow.page, view.items)
+    flow.y -= view.frame.height + 4
+    flow.paragraph(
+        f"Plate 20 mm (3/4 in) or thicker, flat and stress-free; thickness {BLANK}. Origin: the spindle.", before=0.3
+    )
+    rows = [
+        (row.letter, row.what, figures.exact(row.diameter), _way(row.from_centre[0], "right", "left", figures),
+         _way(row.from_centre[1], "up", "down", figures))
+        for row in hole_rows(piece)
+    ]  # fmt: skip
+    flow.table((14, 66, 30, 40, 40), ("Hole", "For", "Diameter", "From the spindle, across", "Up or down"), rows)
+    for words in made.left_out:
+        flow.paragraph(f"NOT DRAWN: {words}.", before=0.3)
+
+
+def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
+    flow.heading("Posts, pin and stops", 40)
+    rows = [
+        (
+            post.name,
+            f"{_way(post.at[0], 'right', 'left', figures)}, {_way(post.at[1], 'up', 'down', figures)}",
+            figures.exact(post.height),
+            f"bored {figures.exact(post.bore)}, rises {post.rises:.2f} deg to the upper end, turned {abs(post.turned):.2f} deg "
+            f"{'rear' if post.turned >= 0 else 'front'} at the upper end"
+            if post.bore
+            else "pin up and down or square to the base, as the joint's bolt; its middle at this height",
+        )
+        for post in made.posts
+    ]
+    rows += [
+        (stop.name, f"{_way(stop.at[0], 'right', 'left', figures)}, {_way(stop.at[1], 'up', 'down', figures)}",
+         figures.exact(stop.height), "pin, at least so high; the plate's edge lies against it")
+        for stop in made.stops
+    ]  # fmt: skip
+    heading = ("LEFT", "From the spindle", "Height over base", "How")
+    flow.table((44, 46, 30, 70), heading, rows)
+    flow.paragraph(f"Bar: ø {figures.exact(made.bar)}, straight, a sliding fit in joints and posts.", before=0.5)
+    for words in _HOW:
+        flow.paragraph(words, before=0.3)
+
+
+def _checks(flow: Flow, judged: Judged, made: Fixture, figures: FigureWriter) -> None:
+    flow.heading("How to check it: measure, write, sign before the first tack", 40)
+    flow.paragraph(
+        f"Lengths {LENGTH_TOLERANCE[judged.shown_in]} (trade custom). A square on the base must lie along the dummy; the bar "
+        "must turn by hand in both posts and go through a trial lug of each kind.",
+        before=0.3,
+    )
+    rows = [(check.what, figures.exact(check.figure), "", "") for check in made.checks]
+    rows += [("Base flat: straightedge both ways and both diagonals, light shows nowhere", "", "", "")]
+    flow.table((100, 30, 30, 30), ("What", "Target", "Left", "Right"), rows, _WRITING)
+
+
+def _way(distance: float, plus: str, minus: str, figures: FigureWriter) -> str:
+    if abs(distance) < 0.005:
+        return "on the line"
+    return f"{figures.exact(distance)} {plus if distance > 0 else minus}"
