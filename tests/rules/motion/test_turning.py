@@ -16,7 +16,7 @@ from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
 from rules.motion.front_end import FrontEnd, SteeringLinkage
-from rules.motion.points import CannotReach, Pose, UprightPoints, mirrored
+from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import aim, arm_of, axis_of, best_arm, errors, outer_turn, root_mean_square
 from rules.motion.turning import (
     Steered,
@@ -496,7 +496,7 @@ def test_the_ideal_by_true_contacts_rolls_about_one_centre_on_the_rear_axles_lin
     centre = np.array([-wheelbase, back])
     assert contact + along * spin == pytest.approx(centre)
     angle = ideal_outer_of(wheels, wheelbase, centre_line)
-    outer = np.array(mirrored(wheels.outer.contact, centre_line)[:2])
+    outer = np.array([wheels.outer.contact[0], 2 * centre_line - wheels.outer.contact[1]])
     to_centre = centre - outer
     # A wheel that points `angle` to the left has its spin axis along (-sin, cos).
     assert np.cross(np.append(to_centre, 0.0), (-np.sin(angle), np.cos(angle), 0.0))[2] == pytest.approx(0.0, abs=1e-6)
