@@ -95,7 +95,8 @@ CONVERSIONS = {
 DRAWS = {
     "wizard/widgets/raster.py": "a circle into dots",
     "wizard/paper/pdf.py": "a circle into curves",
-    "wizard/paper/tiles.py": "which pages a circle or an arc crosses",
+    "wizard/paper/seams.py": "which pages a circle crosses, and places round a word",
+    "wizard/paper/meshes.py": "a round face into flat ones",
     "wizard/paper/lettering.py": "millimetres of paper into points",
 }
 """Modules that put marks on a screen or a sheet of paper, and what they need angles or 25.4 for."""

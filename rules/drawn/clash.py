@@ -1,5 +1,6 @@
 """The two parts that stand in one another or come too near, as a picture of the corner shows them. mm."""
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from math import hypot
 
@@ -28,6 +29,13 @@ class Clash:
     def names(self) -> tuple[str, str]:
         """Both parts."""
         return self.one, self.other
+
+    def told(self, figure: Callable[[float], str]) -> str:
+        """Both parts and the gap in one line. figure: writes a length in mm."""
+        size, moved = figure(abs(self.gap)), ", when moved" if self.moved else ""
+        if self.gap < 0:
+            return f"{self.one} and {self.other}: {size} in one another{moved}"
+        return f"{self.one} and {self.other}: {size} apart{moved}"
 
     def places(self, up: bool) -> tuple[Vector, Vector]:
         """Both places; where one part turns, straight above the spindle or, if not `up`, straight below it."""

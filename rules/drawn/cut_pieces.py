@@ -16,6 +16,7 @@ from rules.measure.marks import Thread
 from rules.measure.outline import Outline
 from rules.measure.units import Mm
 from rules.sheet.upright import ArmForm, Beam
+from rules.sheet.welds import WeldForm
 from rules.solids.shapes import Prism
 
 
@@ -73,14 +74,31 @@ def _lugs(known: Known) -> Iterator[CutPiece]:
             left_out = () if holes else (f"bolt hole: the {which} pivot bolt's thread is not on the sheet",)
             edge = ((half, 0.0, 0.0), (half, long, 1.0), (-half, long, 0.0), (-half, 0.0, 0.0))
             profile = Profile(Outline(-half, half, 0.0, long + half), holes, (), left_out=left_out, edge=edge)
+            form = _upper_form(known) if which == "upper" else _lower_form(known)
             notes = (
-                "The straight end is the foot: cut square; bevel or grind it to the plate in the fixture.",
+                f"The straight end is the foot: cut square, then {FEET.get(form or '', 'ground to the plate in the fixture')}.",
                 "Drill under size and ream both lugs of a pair together, in the fixture.",
             )
             yield CutPiece(
                 f"{which}_lug", f"{which.capitalize()} lug", profile, prism.high - prism.low,
                 "4: two left, two right, all alike", notes,
             )  # fmt: skip
+
+
+FEET = {
+    "full bevel": "bevelled to an edge for welding through: 45 deg, root face 1.5 mm (1/16 in), gap as on the weld map"
+}
+"""What a form of weld asks of the edge it joins. Common practice, no source."""
+
+
+@reads
+def _upper_form(joint_upper_form: WeldForm) -> str | None:
+    return joint_upper_form
+
+
+@reads
+def _lower_form(joint_lower_form: WeldForm) -> str | None:
+    return joint_lower_form
 
 
 @reads

@@ -81,9 +81,9 @@ def _drawn(part: Part) -> Body | None:
 def _clash_mark(clash: Clash) -> Dimension:
     up = clash.on_other[2] >= clash.centre[2] or any(name in TURNED_UP for name in clash.names)
     start, end = map(FROM_FRONT.flat, clash.places(up))
-    words = f"{clash.one} to {clash.other}{', when moved' if clash.moved else ''}"
+    words = f"{'overlap' if clash.gap < 0 else 'gap'}{' when moved' if clash.moved else ''}"
     side: FaceSide = "inboard" if end[0] < 0 else "outboard"
-    return Dimension(start, end, Label("clash", end, words, side, clash.gap), "clash")
+    return Dimension(start, end, Label("clash", end, words, side, abs(clash.gap)), "clash")
 
 
 def _reach(drawn: Body) -> Box:
@@ -110,7 +110,7 @@ def _names(known: Known, parts: Mapping[str, Part], *, close_up: bool) -> Iterat
     if "hub flange" in named:
         flange = _reach(named["hub flange"])
         yield Label("hub", (flange.right, centre + 0.3 * (flange.top - centre)), "hub", "outboard")
-    if "plate" in named:
+    if close_up and "plate" in named:
         plate = _reach(named["plate"])
         yield Label("plate", (plate.left, centre + 0.55 * (plate.top - centre)), "plate", "inboard")
     if "rim" in named:

@@ -10,6 +10,8 @@ from rules.judging.trade import trade
 MOST = 3
 """Parts; what is about more of them, such as the height of the wheel's centre, is about none in particular."""
 FOLLOWS: Mapping[str, tuple[str, ...]] = {
+    name("caliper_part").origin: ("caliper", "rotor", "brakes", "joint_caliper_bracket"),
+    name("caliper_bracket_part").origin: ("caliper", "rotor", "plate", "upright", "joint_caliper_bracket"),
     name("beam_part").origin: ("upright",),
     name("tie_rod_end_part").origin: ("steering",),
     name("steering_arm_part").origin: ("steering", "upright", "joint_steering_arm"),

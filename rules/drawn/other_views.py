@@ -15,7 +15,7 @@ from rules.drawn.patches import Patch, circle, edges, hull
 from rules.drawn.pieces import Profile, hub_plate
 from rules.drawn.scene import Body, Box, Circle, Dimension, Item, Label, Line, Mark, Scene
 from rules.drawn.views import FROM_ABOVE, FROM_OUTSIDE, Viewpoint
-from rules.judging.reader import Known, Size, reads
+from rules.judging.reader import Known, Size, name, reads
 from rules.measure.display import show
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
@@ -29,20 +29,17 @@ VIEW_OF_STEP: Mapping[str, PictureView] = {
     "plate": "plate",
     "spring": "front",
 }
+_FROM_THE_SIDE = (
+    name("pivots.castor"), name("pivots.axis_ahead"), name("caliper.clock"), name("caliper.length"),
+    name("caliper.inward_reach"), name("joint_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
+)  # fmt: skip
+_FROM_THE_FRONT = (
+    name("arms.lower_front_height"), name("arms.lower_rear_height"), name("arms.upper_front_height"),
+    name("arms.upper_rear_height"), name("arms.bump_travel"), name("arms.droop_travel"),
+)  # fmt: skip
 VIEW_OF_FIELD: Mapping[str, PictureView] = {
-    "pivots.castor": "side",
-    "pivots.axis_ahead": "side",
-    "caliper.clock": "side",
-    "caliper.length": "side",
-    "caliper.inward_reach": "side",
-    "joint_caliper_bracket.caliper_stands": "side",
-    "arms.lower_front_height": "front",
-    "arms.lower_rear_height": "front",
-    "arms.upper_front_height": "front",
-    "arms.upper_rear_height": "front",
-    "arms.bump_travel": "front",
-    "arms.droop_travel": "front",
-    "plate.bracket_thickness": "side",
+    **{one.origin: "side" for one in _FROM_THE_SIDE},
+    **{one.origin: "front" for one in _FROM_THE_FRONT},
 }
 """Where an entry is seen better than from where its step is."""
 

@@ -111,7 +111,7 @@ class Rotor(Step):
         "The ring alone, as used, without the hat: weigh a scrap one cut off, or volume x 7.2 g a cubic centimetre.",
         may_be_empty=True,
         between=("0.3 kg", "40 kg"),
-        usual=("2 kg", "12 kg"),
+        usual=("1.4 kg", "12 kg"),
     )
     hat_outside_diameter: Mm = ask(
         "Hat outside diameter",

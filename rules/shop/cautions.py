@@ -37,8 +37,9 @@ def cautions(judged: Judged) -> Iterator[ChecklistLine]:
         )  # fmt: skip
     if yes := [_as_it_stands(name, judged) for name in FIELDS if name in judged.sheet.confirmed]:
         yield _caution("confirmed", f"Asked about, and confirmed by the builder: {'; '.join(yes)}.")
-    if asked := [_as_it_stands(name, judged) for name in FIELDS if name in judged.asks_about]:
-        yield _caution("unusual", f"Measure again; unusual or alike, and nobody has confirmed it: {'; '.join(asked)}.")
+    odd = {finding.asks_about for finding in judged.findings if finding.verdict == "watch"}
+    if asked := [_as_it_stands(name, judged) for name in FIELDS if name in odd.union(judged.sheet.unusual)]:
+        yield _caution("unusual", f"Unusual, and nobody has confirmed it: {'; '.join(asked)}.")
     for line, text in ALWAYS:
         yield _caution(line, text)
     if answer(judged.worked.known, HELD_TOGETHER_BY) == "a clamped stub shaft":

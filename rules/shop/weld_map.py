@@ -9,7 +9,8 @@ from rules.sheet.welds import WELDS
 
 _ASKED = ("parts", "form", "leg", "run", "apart", "welded_by", "filler", "preheat")
 _JOINTS = tuple(
-    (weld["which"], weld["part"], tuple(name(f"joint_{weld['which']}.{asked}") for asked in _ASKED)) for weld in WELDS
+    (which, part, tuple(name(f"joint_{which}.{asked}") for asked in _ASKED))
+    for which, part in ((weld["which"], weld["part"]) for weld in WELDS)
 )
 
 
@@ -43,7 +44,7 @@ class Joint:
             return "form, leg, length, sides, prep, gap: ________"
         parts = [self.form]
         if self.form == "full bevel":
-            parts.append(f"{self.run or '____'} long; welded through, back gouged or seen; gap ____")
+            parts.append("welded through, back gouged or seen; gap ____")
         else:
             parts.append(f"leg {self.leg or '____'}")
         if "tube" in self.form:

@@ -6,7 +6,7 @@ from typing import Any
 from rules.values.agreement import (
     levers,
 )
-from rules.values.corner import joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
+from rules.values.corner import caliper_parts, joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
 from rules.values.corner import room as corner_room
 from rules.values.steering import (
     asked_for,
@@ -84,6 +84,7 @@ MODULES = (
     stand_ins,
     wheel_parts,
     upright_parts,
+    caliper_parts,
     joint_parts,
     linkage_parts,
     corner_room,

@@ -5,7 +5,8 @@ import math
 from rules.corner.part import Part
 from rules.measure.marks import read_tyre_mark
 from rules.solids.shapes import Ball, Rod
-from rules.values.corner.upright_parts import caliper_part, hub_body_part, plate_part
+from rules.values.corner.caliper_parts import caliper_part
+from rules.values.corner.upright_parts import hub_body_part, plate_part
 from rules.values.corner.wheel_parts import hub_flange_part, rim_part, rotor_ring_part, tyre_part
 
 TYRES: dict[str, object] = {

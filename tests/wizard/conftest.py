@@ -7,6 +7,8 @@ from typing import Any
 
 import pytest
 import tomli_w
+from textual._compositor import Compositor
+from textual._context import visible_screen_stack
 from textual.pilot import Pilot
 
 from sample_sheets import sample
@@ -58,12 +60,25 @@ def _copy(name: str, folder: Path) -> Path:
     return path
 
 
+def _not_painted(compositor: Compositor, full: bool = False, screen_stack: Any = None, simplify: bool = False) -> None:
+    visible_screen_stack.set(screen_stack or [])
+    compositor._dirty_regions.clear()
+
+
 @pytest.fixture
 def drive(monkeypatch: pytest.MonkeyPatch) -> Iterator[Callable[..., BuildSheetApp]]:
-    """drive(path, act, size=..., disk=...) runs the wizard, acts on it and gives the app back."""
+    """drive(path, act, size=..., painted=..., disk=...) runs the wizard, acts on it and gives the app back.
 
-    def run(path: Path | None, act: Act, size: tuple[int, int] = (80, 24), **given: Any) -> BuildSheetApp:
+    There is no terminal, and what is painted for one is thrown away. So it is painted only where a test is about painting;
+    `text_of` and pictures paint by themselves what they look at.
+    """
+
+    def run(
+        path: Path | None, act: Act, size: tuple[int, int] = (80, 24), *, painted: bool = False, **given: Any
+    ) -> BuildSheetApp:
         app = BuildSheetApp(path, **given)
+        if not painted:
+            monkeypatch.setattr(Compositor, "render_update", _not_painted)
         for waits in ("textual.app", "textual.pilot"):
             monkeypatch.setattr(f"{waits}.wait_for_idle", lambda *_: rest(app))
 

@@ -11,7 +11,7 @@ from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
-from wizard.paper.flow import Flow
+from wizard.paper.flow import BarredFlow, Flow
 from wizard.paper.pdf import (
     MARGIN,
     POINT,
@@ -50,8 +50,13 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
     paper: a name or a size with its unit, see `paper_size`. view: "upright" for rim, rotor, hub and pivots, "whole" for the
     tyres and the ground as well. Raises EntryError for a paper that cannot be read or is too small.
     """
-    drawing, size = full_size(judged, side, view), paper_size(paper)
-    document = Document(drawing.block.title, stamp(judged), f"{side.upper()}, full size, 1:1")
+    return on_pages(judged, full_size(judged, side, view), paper)
+
+
+def on_pages(judged: Judged, drawing: Drawing, paper: str) -> bytes:
+    """The same of a drawing that is made already."""
+    size = paper_size(paper)
+    document = Document(drawing.block.title, stamp(judged), f"{drawing.side.upper()}, full size, 1:1")
     turned, tiles = fewest_pages(judged, drawing, size)
     _summary(judged, document, size, drawing, tiles)
     for tile in tiles.printed:
@@ -67,7 +72,7 @@ def one_sheet_pdf(judged: Judged, side: Side = "left", view: Extent = "upright")
     document.pages.append(page)
     with page.moved(room.left - drawing.frame.left, room.bottom - drawing.frame.bottom):
         draw_items(page, drawing.items)
-    _figures(_BarredFlow(judged, document, paper_size("a3"), f"{side.upper()}, figures"), drawing.block)
+    _figures(BarredFlow(judged, document, paper_size("a3"), f"{side.upper()}, figures"), drawing.block)
     return document.written()
 
 
@@ -82,16 +87,6 @@ def one_sheet(judged: Judged, drawing: Drawing) -> tuple[PaperPage, Area]:
 
 
 # Pages
-
-
-class _BarredFlow(Flow):
-    """Running words on pages with check bars."""
-
-    def turn_page(self) -> None:
-        """Go on at the top of a new page."""
-        super().turn_page()
-        self.area = check_bars(self.page, self.area).less(left=2, top=1)
-        self.y = self.area.top
 
 
 def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) -> tuple[tuple[float, float], Tiling]:
@@ -156,7 +151,7 @@ def _crop_marks(page: PaperPage, window: Area) -> None:
 
 
 def _summary(judged: Judged, document: Document, size: tuple[float, float], drawing: Drawing, tiles: Tiling) -> None:
-    flow = _BarredFlow(judged, document, size, f"{drawing.side.upper()}, map of the pages")
+    flow = BarredFlow(judged, document, size, f"{drawing.side.upper()}, map of the pages")
     flow.paragraph(drawing.block.title or "No sheet title", bold=True)
     what = "rim, rotor, hub and pivots" if drawing.extent == "upright" else "the whole wheel down to the ground"
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)

@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator
 from html import escape
 
-from rules.drawn.full_size import PROJECTION, Extent, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, full_size
 from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperItem, PaperWords, Stroke, corners, points_on
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
@@ -27,11 +27,15 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
 
     Anything a person typed is escaped.
     """
-    drawing = full_size(judged, side, view)
+    return as_svg(judged, full_size(judged, side, view))
+
+
+def as_svg(judged: Judged, drawing: Drawing) -> str:
+    """The same of a drawing that is made already."""
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
     above = [
         *_wrapped(printable(drawing.block.title), width),
-        f"{side.upper()} upright, full size, 1:1. {PROJECTION[judged.shown_in]}",
+        f"{drawing.side.upper()} upright, full size, 1:1. {PROJECTION[judged.shown_in]}",
     ]
     above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]

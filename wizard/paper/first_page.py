@@ -22,6 +22,7 @@ _FOR = {
     "general_arrangement.pdf": ("Welder", "the whole LEFT upright in all views, a section and a picture"),
     "part_sheets.pdf": ("Cutter", "parts list, and one page for each piece to cut with every dimension"),
     "fixture.pdf": ("Welder", "the fixture that both uprights come from, and how to check it"),
+    "coping.pdf": ("Fitter", "patterns at full size to wrap round the arms' tubes; measure the bars first"),
     "drawing_left.pdf": ("Welder", "LEFT at full size over several pages; measure the bars first"),
     "drawing_right.pdf": ("Welder", "RIGHT at full size over several pages"),
     "motion_sheet.pdf": ("Aligner", "travel, lock and return, with room for what is measured"),

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from rules.judging.judge import Judged
-from wizard.paper.pdf import POINT, WORDS, Area, Document, PaperPage, line_height, text_width, wrap
+from wizard.paper.pdf import POINT, WORDS, Area, Document, PaperPage, check_bars, line_height, text_width, wrap
 from wizard.paper.stops import stop_band
 
 HEADING = 12.0
@@ -85,6 +85,16 @@ class Flow:
             self.page.paragraph((x + _PADDING, self.y - _PADDING), width - 2 * _PADDING, cell, WORDS, bold)
             x += width
         self.y = bottom
+
+
+class BarredFlow(Flow):
+    """Running words on pages with check bars."""
+
+    def turn_page(self) -> None:
+        """Go on at the top of a new page."""
+        super().turn_page()
+        self.area = check_bars(self.page, self.area).less(left=2, top=1)
+        self.y = self.area.top
 
 
 def _row_height(widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:

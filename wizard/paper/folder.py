@@ -12,6 +12,7 @@ from typing import NamedTuple
 
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
+from rules.measure.outline import Side
 from rules.shop.digest import sheet_digest
 from rules.shop.motion_sheet import is_known
 from wizard.files.atomic_file import bytes_if_any
@@ -122,11 +123,14 @@ def folder_beside(sheet: Path) -> Path:
 
 def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is: bool) -> Iterator[tuple[str, bytes]]:
     """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
+    from rules.drawn.coping import copings
+    from rules.drawn.full_size import left_views, of_views
     from wizard.paper.arrangement_sheet import arrangement_pdf
     from wizard.paper.checklist_pdf import checklist_pdf
+    from wizard.paper.coping_sheet import coping_pdf
     from wizard.paper.cut import NotDrawn, cut_files
-    from wizard.paper.drawing import drawing_pdf
-    from wizard.paper.drawing_svg import drawing_svg
+    from wizard.paper.drawing import on_pages
+    from wizard.paper.drawing_svg import as_svg
     from wizard.paper.fixture_sheet import fixture_pdf
     from wizard.paper.motion_sheet import as_text as motion_sheet_text
     from wizard.paper.motion_sheet import motion_sheet_pdf
@@ -137,13 +141,18 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
     yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
     yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
     yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
+    if copings(judged)[0]:
+        yield "coping.pdf", coping_pdf(judged, paper)
     yield "fixture.pdf", fixture_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
         yield "motion_sheet.txt", motion_sheet_text(judged).encode()
-    for side in ("left", "right"):
-        yield f"drawing_{side}.pdf", drawing_pdf(judged, paper=paper, side=side)
-        yield f"drawing_{side}.svg", drawing_svg(judged, side).encode()
+    views = left_views(judged)
+    sides: tuple[Side, ...] = ("left", "right")
+    for side in sides:
+        drawing = of_views(judged, side, views)
+        yield f"drawing_{side}.pdf", on_pages(judged, drawing, paper)
+        yield f"drawing_{side}.svg", as_svg(judged, drawing).encode()
     yield "checklist.pdf", checklist_pdf(judged, document, paper)
     yield "checklist.txt", as_text(judged, document).encode()
     yield "checklist.md", as_markdown(judged, document).encode()

@@ -30,7 +30,10 @@ def fonts() -> dict[bool, Any]:
 
 
 def drawable(text: object) -> str:
-    """One line of text the typeface holds: fractions as 3/8, what has no spelling there as "?". Nothing vanishes."""
+    """One line of text the typeface holds: fractions as 3/8, Cyrillic and Greek in Latin letters, any other letter by its number.
+
+    What is no letter or sign, such as a control character, is a "?". Nothing vanishes.
+    """
     flat = unicodedata.normalize("NFC", _SPACES.sub(" ", str(text)).strip())
     if flat.isascii() and flat.isprintable():
         return flat
@@ -51,11 +54,33 @@ def _drawn(character: str, before: str) -> str:
     if not spelt:
         apart = unicodedata.normalize("NFKD", character)
         spelt = "".join(one for one in apart if not unicodedata.combining(one))
-    return spelt if spelt and all(ord(one) in held for one in spelt) else "?"
+    if spelt and all(ord(one) in held for one in spelt):
+        return spelt
+    return in_latin(spelt or character) or f"[U+{ord(character):04X}]"
+
+
+def in_latin(letter: str) -> str:
+    """A Cyrillic or Greek letter in Latin ones, as on a passport, more or less; empty for any other.
+
+    >>> in_latin("ж"), in_latin("Ω"), in_latin("車")
+    ('zh', 'O', '')
+    """
+    latin = _LATIN.get(letter.lower(), "")
+    return latin.capitalize() if letter != letter.lower() else latin
+
+
+_LATIN = dict(
+    zip(
+        "абвгдеёжзийклмнопрстуфхцчшщъыьэюяіїєґαβγδεζηθικλμνξοπρσςτυφχψω",
+        "a b v g d e yo zh z i y k l m n o p r s t u f kh ts ch sh shch ' y ' e yu ya i yi ye g "
+        "a v g d e z i th i k l m n x o p r s s t y f ch ps o".split(),
+        strict=True,
+    )
+)
 
 
 _SPACES = re.compile(r"[ \t\r\n\u00a0\u2009\u202f]+")
-_SPELT_OUT = {"⌀": "ø", "⁄": "/", "″": '"', "′": "'", "‑": "-", "‐": "-", "→": "->", "Ω": "ohm"}
+_SPELT_OUT = {"⌀": "ø", "⁄": "/", "″": '"', "′": "'", "‑": "-", "‐": "-", "→": "->", "Ω": "ohm", "\ufffd": "?"}
 
 
 def text_width(text: object, size: float = WORDS, bold: bool = False) -> float:

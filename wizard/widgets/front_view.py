@@ -5,8 +5,10 @@ from textwrap import wrap
 
 from textual.reactive import reactive
 
+from rules.drawn.clash import worst_clash
 from rules.drawn.lit import lit_by
 from rules.drawn.other_views import PictureView, picture, view_for
+from rules.drawn.scene import PartDrawn
 from rules.measure.display import show
 from rules.measure.quantity import Units
 from wizard.desk.drawing_styles import DOT_IN_WORDS, DrawingStyle
@@ -55,19 +57,22 @@ def front_rows(
     view, scene = picture(known, wanted, close_up=close_up, lit=lit)
     if not scene.items:
         return _words([NOTHING_YET], width, height, top=height // 2)
+    clash = worst_clash(known)
+    told = wrap(clash.told(figure), width) if clash else []
     # The caption takes rows from the picture, which changes the scale the caption states.
-    for rows in range(1, 4):
+    for rows in range(1, 7):
         dot = mm_per_dot(scene.frame, width, max(1, height - rows), drawing)
         lines = caption(dot, drawing, figure, width, view)
-        if len(lines) == rows and height - rows >= _FEWEST_PICTURE_ROWS:
-            return (*draw(scene, width, height - rows, drawing, figure).rows, *_words(lines, width, rows))
+        if len(told) + len(lines) == rows and height - rows >= _FEWEST_PICTURE_ROWS:
+            words = _words(told, width, len(told), part="clash") + _words(lines, width, len(lines))
+            return (*draw(scene, width, height - rows, drawing, figure).rows, *words)
     return draw(scene, width, height, drawing, figure).rows
 
 
-def _words(lines: list[str], width: int, height: int, top: int = 0) -> tuple[Row, ...]:
+def _words(lines: list[str], width: int, height: int, top: int = 0, part: PartDrawn = "dimension") -> tuple[Row, ...]:
     broken = [part for line in lines for part in wrap(line, width)]
     rows = ([""] * top + broken + [""] * height)[:height]
-    return tuple((Run(row[:width].center(width), "dimension", None),) for row in rows)
+    return tuple((Run(row[:width].center(width), part, None),) for row in rows)
 
 
 class FrontView(Drawn):

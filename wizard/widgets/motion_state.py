@@ -84,6 +84,10 @@ def return_words(known: Known, place: TravelAndLock, units: Units) -> str:
     return f"weight {what} with {show(abs(moment), 'N m', units)}{where}"
 
 
+ALIKE = 0.01
+"""mm; gaps of both wheels that differ by less are one, whatever rounding makes of the last digit."""
+
+
 def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both: bool | None) -> str:
     """The least gap at the present place, on either wheel; empty where none is known.
 
@@ -93,7 +97,8 @@ def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both
     if left is None or right is None:
         return ""
     touch = min(left, right, key=lambda one: one.gap)
-    wheel = "both wheels" if left == right else "left wheel" if touch is left else "right wheel"
+    alike = left.between == right.between and abs(left.gap - right.gap) < ALIKE
+    wheel = "both wheels" if alike else "left wheel" if touch is left else "right wheel"
     seen = "" if both is None else ": at the X" if both or wheel != "right wheel" else ": F4 shows it"
     return f"Gap now {show(touch.gap, 'mm', units)}, {touch.between}, {wheel}{seen}."
 

@@ -1,19 +1,21 @@
-"""Does the place of the caliper round the clock agree with what else says where it stands."""
+"""Do the place of the caliper round the clock and its reaches agree with what else says where it stands."""
 
 from math import degrees, pi, radians, sin
 
 from rules.checks.agreement.tie import PRACTICE, impossible, odd
-from rules.graph.bands import Between
+from rules.graph.bands import AtMost, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import more_than, within
 from rules.measure.units import Mm, Rad
 from rules.sheet.caliper import CaliperSide
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.welds import PadsStand
+from rules.tables import sources
 from rules.tables.sources import GEOMETRY
 from rules.values.corner.stand_ins import STANDS
 
-BESIDE = Between("rad", radians(45.0), radians(120.0))
+USUAL = Limits(other={"least": (radians(60), "rad"), "most": (radians(115), "rad")})
 """From straight up, ahead or behind: above and below stand the pivots. Common practice, no source."""
 QUARTER = 60.0
 """deg off the middle of a quarter turn: 45 is its end, and a tape is not an angle finder."""
@@ -23,17 +25,17 @@ QUARTER = 60.0
     "caliper-beside-axle",
     step="caliper",
     title="Caliper ahead or behind",
-    limits=BESIDE,
-    good="{low} to {high} from straight up",
+    limits=USUAL,
+    good="{least} to {most} from straight up",
     watch="beyond, and not confirmed",
     source=PRACTICE,
 )
-def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed, limits: Between) -> Judgement:
+def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed, limits: Limits) -> Judgement:
     """How far round from straight up the caliper stands."""
     if clock is None:
         raise DoesNotApply("the caliper's place is not entered")
     text = "The caliper stands {clock} from straight up"
-    if limits.verdict(abs(clock)) == "good":
+    if within(abs(clock), limits.other["least"][0], limits.other["most"][0]):
         return Judgement("good", f"{text}.")
     return odd(f"{text}, where pivots and arms are near.", "caliper.clock", confirmed)
 
@@ -98,3 +100,40 @@ def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confi
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
     return odd(f"{text}: on one side of the axle, where both want the same room.", "caliper.clock", confirmed)
+
+
+@check(
+    "caliper-round-its-rotor",
+    step="caliper",
+    title="Caliper and rotor thickness",
+    good="the caliper reaches outboard beyond half of the rotor, a pad and its own wall",
+    stop="it does not",
+    source=sources.GEOMETRY.saying("half of the rotor is the least there can be"),
+    grade="common practice",
+)
+def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judgement:
+    """How far a caliper stands out, against the rotor it closes on."""
+    text = "Outboard reach is {outboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
+    if more_than(outboard_reach, made_for_thickness / 2):
+        return Judgement("good", text)
+    return impossible(f"{text} Its outboard wall would stand inside the rotor.")
+
+
+@check(
+    "caliper-near-spokes",
+    step="caliper",
+    title="Room before the spokes",
+    limits=AtMost("mm", 13.0),
+    good="up to {good}",
+    watch="more, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limits: AtMost) -> Judgement:
+    """Much more room than is usual between caliper and spokes: a slip in one of three depths would look like that."""
+    if caliper_spoke_gap is None:
+        raise DoesNotApply("spoke room is not entered")
+    text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
+    if limits.verdict(caliper_spoke_gap) == "good":
+        return Judgement("good", f"{text}.")
+    return odd(f"{text}, where most builds have a quarter to half an inch.", "wheel.spoke_room", confirmed)

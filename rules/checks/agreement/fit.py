@@ -2,11 +2,11 @@
 
 from math import pi
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
-from rules.measure.closeness import more_than, reaches, within
+from rules.measure.closeness import reaches, within
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton
 from rules.sheet.confirmed import Confirmed
@@ -252,40 +252,3 @@ def ratings_like_their_kind(
     if within(dynamic_rating / static_rating, *RATIO[rolling_element]):
         return Judgement("good", text)
     return odd(f"{text} For a {rolling_element} bearing they seldom stand so.", "hub.dynamic_rating", confirmed)
-
-
-@check(
-    "caliper-round-its-rotor",
-    step="caliper",
-    title="Caliper and rotor thickness",
-    good="the caliper reaches outboard beyond half of the rotor, a pad and its own wall",
-    stop="it does not",
-    source=sources.GEOMETRY.saying("half of the rotor is the least there can be"),
-    grade="common practice",
-)
-def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judgement:
-    """How far a caliper stands out, against the rotor it closes on."""
-    text = "Outboard reach is {outboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
-    if more_than(outboard_reach, made_for_thickness / 2):
-        return Judgement("good", text)
-    return impossible(f"{text} Its outboard wall would stand inside the rotor.")
-
-
-@check(
-    "caliper-near-spokes",
-    step="caliper",
-    title="Room before the spokes",
-    limits=AtMost("mm", 13.0),
-    good="up to {good}",
-    watch="more, and not confirmed",
-    source=PRACTICE,
-    grade="common practice",
-)
-def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limits: AtMost) -> Judgement:
-    """Much more room than is usual between caliper and spokes: a slip in one of three depths would look like that."""
-    if caliper_spoke_gap is None:
-        raise DoesNotApply("spoke room is not entered")
-    text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
-    if limits.verdict(caliper_spoke_gap) == "good":
-        return Judgement("good", f"{text}.")
-    return odd(f"{text}, where most builds have a quarter to half an inch.", "wheel.spoke_room", confirmed)

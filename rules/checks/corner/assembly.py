@@ -13,6 +13,7 @@ from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import minus, plus, size, times
+from rules.motion.points import UprightPoints
 from rules.sheet.upright import Beam, HubBoltAccess
 from rules.solids.shapes import Cylinder
 from rules.tables import sources
@@ -26,10 +27,19 @@ INBOARD = (0.0, -1.0, 0.0)
 Parts = Annotated[Mapping[str, Part], Every(PART)]
 
 
-def _wait_for_the_beam(parts: Mapping[str, Part], beam: Beam | None, width: float | None) -> None:
-    """A beam that is begun but does not stand yet could be in the way of anything behind the plate."""
-    if "beam_part" not in parts and beam != "none" and (beam is not None or width is not None):
-        raise Waits("beam_part")
+def _wait_for_begun(
+    parts: Mapping[str, Part], beam: Beam | None, beam_width: float | None, *bracket: float | None
+) -> None:
+    """A beam or a bracket that is begun but does not stand yet could be in the way of anything behind the plate.
+
+    bracket: its sizes, of which any begins it.
+    """
+    begun = {
+        "beam_part": beam != "none" and (beam is not None or beam_width is not None),
+        "caliper_bracket_part": any(size_of is not None for size_of in bracket),
+    }
+    if missing := [name for name, asked in begun.items() if asked and name not in parts]:
+        raise Waits(*missing)
 
 
 @check(
@@ -80,11 +90,14 @@ def hub_bolts_reached(
     every_part: Parts,
     beam: Beam | None,
     beam_width: Mm | None,
+    bracket_arm_width: Mm | None,
+    bracket_arm_length: Mm | None,
     hub_bolt_access: HubBoltAccess | None,
     beam_part: Part | None,
+    upright_points: UprightPoints,
 ) -> Judgement:
     """Heads behind the plate, with caliper and pivot bolts off. Nuts in front of the hub's flange are held with a spanner."""
-    _wait_for_the_beam(every_part, beam, beam_width)
+    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
     heads = [head_of(shapes[0], seat_first=False) for shapes in bolt_by_bolt(hub_bolts_part)]
     lengths = [
         sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
@@ -149,11 +162,13 @@ def pivot_bolt_goes_in(
     every_part: Parts,
     beam: Beam | None,
     beam_width: Mm | None,
+    bracket_arm_width: Mm | None,
+    bracket_arm_length: Mm | None,
     beam_to_pivots: bool | None,
     which: str,
 ) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
-    _wait_for_the_beam(every_part, beam, beam_width)
+    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
     if "beam_part" in every_part and beam_to_pivots is None:
         raise Waits("upright.beam_to_pivots")
     shank, one, *rest = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
@@ -214,9 +229,12 @@ def caliper_bolts_out(
     wheel_centre_height: Mm,
     beam: Beam | None,
     beam_width: Mm | None,
+    bracket_arm_width: Mm | None,
+    bracket_arm_length: Mm | None,
+    upright_points: UprightPoints,
 ) -> Judgement:
     """The two caliper bolts, and whether the wheel has to be off for them."""
-    _wait_for_the_beam(every_part, beam, beam_width)
+    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
     if bracket_hole_spacing is None or bracket_hole_diameter is None:
         asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
         raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))

@@ -15,6 +15,7 @@ from rules.drawn.full_size.shapes import (
     PaperItem,
     PaperWords,
     Stroke,
+    View,
     bounds,
     mirrored,
     moved,
@@ -29,9 +30,12 @@ __all__ = [
     "PROJECTION",
     "Drawing",
     "Extent",
+    "LeftViews",
     "Side",
     "TitleBlock",
     "full_size",
+    "left_views",
+    "of_views",
     "title_block",
 ]
 
@@ -51,15 +55,34 @@ class Drawing:
     block: TitleBlock
 
 
+@dataclass(frozen=True, slots=True)
+class LeftViews:
+    """The views of the left upright, of which both sides' drawings are made."""
+
+    front: View
+    from_side: View
+    auxiliary: View
+    extent: Extent
+
+
+def left_views(judged: Judged, extent: Extent = "upright") -> LeftViews:
+    """Every view, empty where nothing of it is known."""
+    return LeftViews(front_view(judged, extent), side_view(judged, extent), auxiliary_view(judged), extent)
+
+
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
     """The whole drawing. Views of which nothing is known are left out; with nothing known at all it has no items."""
-    front, from_side = front_view(judged, extent), side_view(judged, extent)
+    return of_views(judged, side, left_views(judged, extent))
+
+
+def of_views(judged: Judged, side: Side, views: LeftViews) -> Drawing:
+    """The same of views that are drawn already."""
     items: list[PaperItem] = []
     right_edge = 0.0
-    seen_from_side = (from_side, "seen from outside the car", "front", "rear")
-    in_front = (front, "seen from the front", "inboard", "outboard")
+    seen_from_side = (views.from_side, "seen from outside the car", "front", "rear")
+    in_front = (views.front, "seen from the front", "inboard", "outboard")
     pair = (in_front, seen_from_side) if judged.shown_in == "inch" else (seen_from_side, in_front)
-    for view, *words in (*pair, (auxiliary_view(judged), "square to the axis", "front", "rear")):
+    for view, *words in (*pair, (views.auxiliary, "square to the axis", "front", "rear")):
         if not view.items:
             continue
         shift = right_edge - view.frame.left
@@ -73,7 +96,7 @@ def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing
     size = (
         PaperBox(0.0, 0.0, frame.width + 2 * _EDGE, frame.height + 2 * _EDGE) if items else PaperBox(0.0, 0.0, 0.0, 0.0)
     )
-    return Drawing(side, extent, placed, size, title_block(judged))
+    return Drawing(side, views.extent, placed, size, title_block(judged))
 
 
 def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[PaperItem]:

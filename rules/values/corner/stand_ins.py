@@ -3,7 +3,7 @@
 from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotJudged
+from rules.graph.results import Estimate, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
@@ -104,15 +104,21 @@ def mount_flange_thickness(hub_mount_flange_thickness: Mm | None) -> Mm:
 def hat_diameter(
     hat_outside_diameter: Mm | None,
     band_inside_diameter: Mm | None,
-    rotor_bolt_circle: BoltCircle,
-    stud_thread: Thread,
+    rotor_bolt_circle: BoltCircle | None,
+    stud_thread: Thread | None,
 ) -> Mm:
     """Outside diameter of the rotor's hat, mm. An estimate until measured.
 
     >>> float(hat_diameter(None, 175.0, BoltCircle("5 x 100 mm", 5, 100.0), Thread("12 x 1.5 mm", 12.0, 1.5)))
     175.0
     """
-    usual = band_inside_diameter or rotor_bolt_circle.diameter + 4 * stud_thread.diameter
+    if hat_outside_diameter is None and band_inside_diameter is None:
+        asked = {"rotor.bolt_circle": rotor_bolt_circle, "hub.stud_thread": stud_thread}
+        if missing := [name for name, found in asked.items() if found is None]:
+            raise Waits(*missing)
+    usual = band_inside_diameter or 0.0
+    if rotor_bolt_circle and stud_thread:
+        usual = usual or rotor_bolt_circle.diameter + 4 * stud_thread.diameter
     return _measured(hat_outside_diameter, usual, "rotor.hat_outside_diameter")
 
 

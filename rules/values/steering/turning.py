@@ -122,7 +122,7 @@ def ackermann_error(lock_table: LockTable) -> Rad:
 
 
 @value(
-    "turning",
+    "contacts",
     formula="ideal outer angle from the true contacts - ideal outer angle from fixed kingpins, at full lock",
     source=EXACT,
 )

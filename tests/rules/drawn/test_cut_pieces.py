@@ -56,6 +56,12 @@ def test_a_lug_is_as_its_answers_say() -> None:
     assert area(lug) == pytest.approx((3 * hole.centre[1] / IN + pi * 1.5**2 / 2) * IN**2)
 
 
+def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
+    bevelled = pieces(joint_upper={"form": "full bevel"})
+    assert any("bevelled to an edge" in words for words in bevelled["upper_lug"].notes)
+    assert not any("bevelled" in words for words in bevelled["lower_lug"].notes)
+
+
 def test_strips_of_a_channel_of_3_2_by_2_6_in_with_walls_of_three_eighths() -> None:
     """Back between the sides: 3.2 - 2 x 0.375 = 2.45 in."""
     side, back = pieces()["beam_side"].profile.outline, pieces()["beam_back"].profile.outline

@@ -9,6 +9,7 @@ import pytest
 from rules.corner.part import Part
 from rules.corner.placing import Ride
 from rules.corner.room import BetweenTwo, Moves, Room
+from rules.drawn.clash import worst_clash
 from rules.drawn.front_view import front_scene, upright_scene
 from rules.drawn.scene import Body, Circle, Dimension, Item, Label, Line, Mark, Polyline, Scene
 from rules.measure.outline import Point
@@ -151,7 +152,8 @@ def test_the_two_parts_of_a_clash_are_in_its_colour_and_the_gap_is_written_betwe
     assert {item.name for item in scene.items if isinstance(item, Body) and item.part == "clash"} == {
         "rotor ring", "lower joint housing",
     }  # fmt: skip
-    gap = dimension(scene, "rotor ring to lower joint housing")
+    gap = next(item for item in scene.items if isinstance(item, Dimension) and item.part == "clash")
+    assert gap.label.text == "gap"
     assert (*gap.start, *gap.end) == near((-61.0, 370.0, -62.5, 370.0))
     assert (gap.part, gap.label.part, gap.label.mm) == ("clash", "clash", 1.5)
 
@@ -164,7 +166,8 @@ def test_a_pair_with_room_is_no_clash() -> None:
 def test_between_two_that_do_not_turn_the_gap_stands_where_it_is() -> None:
     places = {"on_one": (30.0, -90.0, -100.0), "on_other": (30.0, -90.0, -102.0)}
     scene = front_scene({**EVERYTHING, **room(-2.0, "plate_part", "lower_arm_part", **places)})
-    gap = dimension(scene, "plate to lower arm")
+    gap = next(item for item in scene.items if isinstance(item, Dimension) and item.part == "clash")
+    assert (gap.label.text, gap.label.mm) == ("overlap", 2.0)
     assert (*gap.start, *gap.end) == near((-90.0, 320.0, -90.0, 318.0))
 
 
@@ -261,3 +264,13 @@ def test_close_up_of_tyres_alone_is_the_whole_wheel() -> None:
 def test_scenes_cannot_be_changed() -> None:
     with pytest.raises(FrozenInstanceError):
         front_scene(TYRES).items = ()  # type: ignore[misc]
+
+
+def test_a_clash_is_told_in_one_line() -> None:
+    """Also where the picture has no room for the figure beside it."""
+    known = {**EVERYTHING, **room(-2.0, "plate_part", "lower_arm_part")}
+    clash = worst_clash(known)
+    assert clash and clash.told(lambda mm: f"{mm:g} mm") == "plate and lower arm: 2 mm in one another"
+    apart = worst_clash({**EVERYTHING, **room(1.5, "rotor_ring_part", "lower_joint_housing_part", lock=1.0)})
+    assert apart and apart.told(lambda mm: f"{mm:g} mm").endswith("1.5 mm apart, when moved")
+    assert worst_clash({}) is None

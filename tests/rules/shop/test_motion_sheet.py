@@ -74,7 +74,7 @@ def test_steps_are_25_mm_with_the_ends(judged: Judge, moving: Moving) -> None:
 
 def test_steps_are_1_in_on_an_inch_sheet(judged: Judge, moving: Moving) -> None:
     table = sections(judged({**moving, "units": "inch", "arms.bump_travel": "2 1/2 in", "arms.droop_travel": "2 in"}))[
-        0
+        TRAVEL
     ]
     assert column(table, "Travel (in)") == ["-2 droop", "-1", "0 RIDE", "+1", "+2", "+2 1/2 bump"]
     assert column(table, "Ground offset (in)")[2] == "+0.98"  # 25 / 25.4

@@ -37,8 +37,10 @@ def quick_papers(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("wizard.paper.arrangement_sheet.arrangement_pdf", lambda judged, paper: paper.encode())
     monkeypatch.setattr("wizard.paper.fixture_sheet.fixture_pdf", lambda judged, paper: paper.encode())
     monkeypatch.setattr("wizard.paper.part_sheets.part_sheets_pdf", lambda judged, paper: paper.encode())
-    monkeypatch.setattr("wizard.paper.drawing.drawing_pdf", lambda judged, *, paper, side: f"{paper} {side}".encode())
-    monkeypatch.setattr("wizard.paper.drawing_svg.drawing_svg", lambda judged, side: f"<svg>{side}</svg>")
+    monkeypatch.setattr("rules.drawn.full_size.left_views", lambda judged: None)
+    monkeypatch.setattr("rules.drawn.full_size.of_views", lambda judged, side, views: side)
+    monkeypatch.setattr("wizard.paper.drawing.on_pages", lambda judged, side, paper: f"{paper} {side}".encode())
+    monkeypatch.setattr("wizard.paper.drawing_svg.as_svg", lambda judged, side: f"<svg>{side}</svg>")
 
 
 def stand_in(document: Mapping[str, object], paper: str) -> bytes:

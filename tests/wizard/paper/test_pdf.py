@@ -75,12 +75,14 @@ def test_paper_names_are_their_standard_sizes() -> None:
         ("±0.5", "±0.5"),
         ("“quoted”", "“quoted”"),
         ("řeka", "reka"),
-        ("мост", "????"),
-        ("車", "?"),
+        ("мост", "most"),
+        ("Ελλάδα", "Ellada"),
+        ("車", "[U+8ECA]"),
         ("a\x00b\x1bc", "a?b?c"),
         ("a\u202eb\u200bc", "a?b?c"),
         ("two\nlines\tand  blanks", "two lines and blanks"),
-        ("😀", "?"),
+        ("😀", "[U+1F600]"),
+        ("\ufffd", "?"),
     ],
 )
 def test_what_the_typeface_lacks_is_spelt_out_or_marked(typed: str, drawn: str) -> None:

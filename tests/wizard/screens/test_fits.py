@@ -43,7 +43,7 @@ def test_nothing_is_wider_than_the_screen(drive: Drive, half_done: Path, size: t
                 assert region.x >= 0 and region.right <= size[0], widget
                 assert isinstance(widget, Entry) or not widget.show_horizontal_scrollbar, widget
 
-    drive(half_done, act, size=size)
+    drive(half_done, act, size=size, painted=True)
 
 
 def is_open(pilot: Pilot[None], number: int) -> bool:

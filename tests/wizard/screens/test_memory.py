@@ -38,4 +38,4 @@ def test_a_closed_screen_leaves_no_painted_lines(
         await rounds(2)
         await until(pilot, lambda: painted() <= before)  # a timer may hold on to the last one for a moment
 
-    drive(moving_sheet() if "f12" in keys else finished, act, size=(120, 40))
+    drive(moving_sheet() if "f12" in keys else finished, act, size=(120, 40), painted=True)

@@ -32,7 +32,7 @@ def test_each_screen_is_one_key_away_and_escape_comes_back(drive: Drive, half_do
         await write(pilot, "1")
         assert screen_of(pilot).session.entry("caliper.reach_above_rotor") == "1"
 
-    drive(half_done, act)
+    drive(half_done, act, painted=True)
 
 
 def test_help_says_how_to_measure_every_entry_of_the_step(drive: Drive, half_done: Path) -> None:

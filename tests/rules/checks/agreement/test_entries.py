@@ -88,9 +88,9 @@ A36 = {"upright.material": "a36 plate"}
         ("castor-suits-use", {"pivots.castor": "12 deg"}, "watch"),
         ("castor-suits-use", {"job.use": "dunes", "pivots.castor": "12 deg"}, "good"),
         # The base caliper stands straight behind.
-        ("caliper-beside-axle", {"caliper.clock": "-45 deg"}, "good"),
-        ("caliper-beside-axle", {"caliper.clock": "-44 deg"}, "watch"),
-        ("caliper-beside-axle", {"caliper.clock": "121 deg"}, "watch"),
+        ("caliper-beside-axle", {"caliper.clock": "-60 deg"}, "good"),
+        ("caliper-beside-axle", {"caliper.clock": "-59 deg"}, "watch"),
+        ("caliper-beside-axle", {"caliper.clock": "116 deg"}, "watch"),
         ("caliper-on-its-side", {"caliper.side": "behind"}, "good"),
         ("caliper-on-its-side", {"caliper.side": "ahead"}, "stop"),
         ("caliper-on-its-side", {}, "does not apply"),

@@ -41,6 +41,7 @@ upper-housing-suits-pivots: 1000 | 70 137 | 60 147 |
 lower-housing-suits-pivots: 1000 | 70 137 | 60 147 |
 corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
+tie-rod-level: 360 | 350 370 | 349 371 |
 rack-travel-suits-arm: -100 | -50 -98 | -49 -3 -99 -300 | -2 -301
 lower-hinge-straddles: -100 | 136 70 | 137 69 |
 upper-hinge-straddles: -100 | 136 70 | 137 69 |

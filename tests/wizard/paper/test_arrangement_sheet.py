@@ -1,0 +1,40 @@
+"""The general arrangement on paper: its words, and its section measured in pixels."""
+
+from typing import Any
+
+import numpy as np
+import pytest
+
+from sample_sheets import document
+from tests.support.paper_reading import judged, letter_sizes
+from wizard.paper.arrangement_sheet import arrangement_pdf
+
+
+@pytest.mark.parametrize(
+    ("name", "angle"), [("scree_ox_strength", "Third angle"), ("fell_badger_finished_metric", "First angle")]
+)
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_title_block_and_names_of_the_views(name: str, angle: str, paper: str, rasterised: Any) -> None:
+    data = arrangement_pdf(judged(document(name)), paper)
+    pages = rasterised(data, 20)
+    assert len(pages) == 2
+    for number, views in enumerate((("front", "from outside the car", "back, from inside the car"),
+                                    ("section A-A", "square to the axis", "from behind and above, no scale"))):  # fmt: skip
+        words = pages.words(number)
+        for wanted in (*views, angle, "Scale 1:", "Material", "Tolerances", "Drawn ________", "written 2026-03-04"):
+            assert wanted in words, wanted
+    assert min(letter_sizes(data)) >= 10
+
+
+def test_the_plate_in_the_section_is_as_thick_as_it_is(rasterised: Any) -> None:
+    """5/8 in at 1:5 is 3.175 mm between the middles of its two edges; each is dark over 14.375 - 2.5 in, 60 mm on paper."""
+    pages = rasterised(arrangement_pdf(judged(document("scree_ox_strength"))), 300)
+    dark = (pages.grey(1)[:, : pages.grey(1).shape[1] // 3] < 128).sum(axis=0)
+    columns = np.flatnonzero(dark > 55 * 300 / 25.4)
+    groups = np.split(columns, np.flatnonzero(np.diff(columns) > 1) + 1)
+    assert len(groups) == 2, "the two faces, and nothing else so long and upright"
+    assert pages.mm(groups[1].mean() - groups[0].mean()) == pytest.approx(3.175, abs=0.1)
+
+
+def test_nothing_known_leaves_room_for_a_sketch(rasterised: Any) -> None:
+    assert "Nothing can be drawn yet" in rasterised(arrangement_pdf(judged({})), 20).words(0)
