@@ -113,15 +113,6 @@ class Arms(ArmPivots, Step):
         usual=("1 deg", "8 deg"),
         reading_error="0.5 deg",
     )
-    centre_of_gravity_height: Mm = ask(
-        "Centre of gravity, height",
-        "length",
-        "Above ground, people aboard. Weighed with the rear lifted, or about the height of the crankshaft or the seat's base.",
-        may_be_empty=True,
-        between=("150 mm", "1500 mm"),
-        usual=("400 mm", "900 mm"),
-        reading_error="30 mm",
-    )
     lower_tube: Mm = _tube("Lower arm tube diameter")
     upper_tube: Mm = _tube("Upper arm tube diameter")
     tie_rod_tube: Mm = ask(
