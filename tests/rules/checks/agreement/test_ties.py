@@ -39,6 +39,12 @@ pivots-suit-wheel: 100 | 50 98 | 49 99 |
 spindle-between-pivots: 100 | 36 70 | 35 71 |
 upper-housing-suits-pivots: 1000 | 70 137 | 60 147 |
 lower-housing-suits-pivots: 1000 | 70 137 | 60 147 |
+upper-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+upper-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+upper-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+lower-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+lower-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
+lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
