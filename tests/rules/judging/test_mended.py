@@ -37,10 +37,10 @@ def test_a_row_that_only_dents_is_no_stop_by_itself() -> None:
     assert note.limits is not None and note.limits.other["rated"] == (1.0, "1")
     assert "does not come apart" in note.watch and "1" in note.stop
     car = document("scree_ox_strength")
-    safety = float(judge(read_sheet(car), light=True).worked.known["hub_bearing_safety"])
+    safety = float(judge(read_sheet(car)).worked.known["hub_bearing_safety"])
     for wanted, verdict in ((1.05, "watch"), (0.95, "stop")):  # the safety is in proportion to the rating, 60000 lbf
         car["hub"]["static_rating"] = f"{60000 * wanted / safety:.0f} lbf"
-        found = judge(read_sheet(car), light=True).findings
+        found = judge(read_sheet(car)).findings
         assert next(one.verdict for one in found if one.check == "bearing-static") == verdict
 
 
@@ -80,6 +80,6 @@ def test_a_weld_on_a_casting_stops_on_screen_and_on_paper() -> None:
 def test_a_bolt_near_a_lugs_edge_is_a_finding_about_the_part(finding: FindingWith) -> None:
     car = document("scree_ox_strength")
     car["bolts"] |= {"lower_thread": "5/8-18", "lower_edge_distance": "0.9 in"}
-    told = [one for one in judge(read_sheet(car), light=True).findings if one.check == "lower-pivot-lug"]
+    told = [one for one in judge(read_sheet(car)).findings if one.check == "lower-pivot-lug"]
     assert [one.verdict for one in told] == ["stop"]
     assert "fault in the program" not in told[0].change and "lug" in told[0].change
