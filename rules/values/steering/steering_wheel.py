@@ -72,7 +72,9 @@ def steering_ratio_place(steered_front: FrontEnd, lock_sweep: Sweep, travel_per_
     formula="2 x corner weight x g x 0.7 x root(tyre width^2 / 8 + ground offset^2)",
     source=sources.TABOREK.saying("the tyre's contact as a disc as wide as the tread, turned on dry ground"),
 )
-def standing_scrub_moment(steering_begun: bool, corner_weight: Kg, tyre_section_width: Mm, ground_offset: Mm) -> NewtonMetre:
+def standing_scrub_moment(
+    steering_begun: bool, corner_weight: Kg, tyre_section_width: Mm, ground_offset: Mm
+) -> NewtonMetre:
     """Moment that turns both standing wheels about their axes against the ground, N m; the tyre rolls about its offset.
 
     250 kg, 240 mm wide, no offset: 2 x 250 x 9.80665 x 0.7 x 0.24 / root 8 = 291.25.
