@@ -61,7 +61,7 @@ class Standing(_Closed):
     """How one group of checks stands."""
 
     verdict: Annotated[Verdict, Field(description="The worst of what was judged; not judged where nothing was.")]
-    judged: Annotated[int, Field(description="Checks that said good, watch or stop.")]
+    judged: Annotated[int, Field(description="Checks that said good, watch or stop, or show a figure.")]
     of: Annotated[int, Field(description="Checks that apply to this build.")]
 
 
@@ -163,7 +163,7 @@ class Difference(_Closed):
     unit: str
 
 
-class TurnedVerdict(_Closed):
+class ComparedVerdict(_Closed):
     """A verdict that differs."""
 
     key: str
@@ -180,7 +180,7 @@ class Compared(_Closed):
     sheets: list[ComparedSheet]
     entries: list[Difference]
     figures: list[Difference]
-    verdicts: list[TurnedVerdict]
+    verdicts: list[ComparedVerdict]
 
 
 def compare_schema() -> dict[str, Any]:

@@ -23,12 +23,16 @@ ALONE: tuple[Member, ...] = ({},)
 
 @dataclass(frozen=True, slots=True)
 class ValueNote:
-    """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key."""
+    """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key.
+
+    stands_for: the question it answers while nobody has; empty where there is none.
+    """
 
     subject: str
     formula: str
     sources: tuple[Source, ...]
     heavy: bool = False
+    stands_for: str = ""
 
     @property
     def source(self) -> str:
@@ -40,7 +44,7 @@ class ValueNote:
 class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
-    good, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
+    good, shown, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
     where it can be. limits: the figures behind the words.
     """
 
@@ -55,6 +59,7 @@ class CheckNote:
     try_changing: tuple[str, ...]
     limits: Limits | None = None
     never_good: bool = False
+    shown: str = ""
 
     @property
     def source(self) -> str:
@@ -64,6 +69,8 @@ class CheckNote:
     @property
     def best(self) -> Verdict:
         """The best verdict it can give: some are never good, because nobody has published a limit."""
+        if self.shown:
+            return "shown"
         return "watch" if self.never_good else "good"
 
 
@@ -141,11 +148,13 @@ def value(
     source: Cited | Callable[[Any], Cited],
     each: Iterable[Member] = ALONE,
     heavy: bool = False,
+    stands_for: str = "",
 ) -> Callable[[F], F]:
     """Mark a pure function as a value, or as a family of them.
 
     formula: in words, as `explain` prints it. source: of all, or what gives that of one member. heavy: may be put off, with
-    all that rests on it, while somebody types.
+    all that rests on it, while somebody types. stands_for: the question, by dotted name, that it answers while nobody has:
+    whatever takes that question then rests on this value's inputs.
     """
 
     def mark(function: F) -> F:
@@ -153,7 +162,11 @@ def value(
             Declared(
                 in_name(function.__name__, member),
                 ValueNote(
-                    subject, in_words(formula, member), several(source(member) if callable(source) else source), heavy
+                    subject,
+                    in_words(formula, member),
+                    several(source(member) if callable(source) else source),
+                    heavy,
+                    in_braces(stands_for, member),
                 ),
                 member,
             )
@@ -171,6 +184,7 @@ def check(
     title: str,
     limits: Limits | None = None,
     good: str = "",
+    shown: str = "",
     watch: str = "",
     stop: str = "",
     never_good: str = "",
@@ -181,7 +195,7 @@ def check(
 ) -> Callable[[F], F]:
     """Mark a function as a check, or as a family of them.
 
-    limits: the figures it is judged by; its words follow from them. good, watch, stop: the words where they must say more,
+    limits: the figures it is judged by; its words follow from them. good, shown, watch, stop: the words where they must say more,
     with `{good}`, `{watch}` and other figures of the limits in braces; empty where it has no such verdict. never_good: why
     it is never good. grade: that of the weakest source, unless one is given. A parameter annotated with a class of limits
     receives them.
@@ -195,10 +209,10 @@ def check(
 
     def _checked(member: Member) -> Declared:
         name = in_braces(id, member).replace("_", "-")
-        said = {"good": never_good or good, "watch": watch, "stop": stop}
+        said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
         words = {verdict: in_words(text, member) for verdict, text in said.items()}
         if limits is not None:
-            words = limits.in_words(words)
+            words = {"shown": ""} | limits.in_words(words)
         return Declared(
             name,
             CheckNote(
@@ -210,9 +224,10 @@ def check(
                 words["stop"],
                 sources,
                 grade or weakest(sources),
-                tuple(in_braces(field, member) for field in try_changing),
+                tuple(filter(None, (in_braces(field, member) for field in try_changing))),
                 limits,
                 bool(never_good),
+                words["shown"],
             ),
             member,
         )

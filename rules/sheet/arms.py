@@ -32,7 +32,7 @@ def _height(label: str, more: str = "") -> Any:
 def _tube(label: str) -> Any:
     how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in."
     return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), usual=("20 mm", "60 mm"),
-               reading_error="0.5 mm")  # fmt: skip
+               reading_error="0.5 mm", mark="section")  # fmt: skip
 
 
 class ArmPivots(StepPart):
@@ -97,8 +97,8 @@ class Arms(ArmPivots, Step):
     static_toe: Mm = ask(
         "Toe at ride height",
         "length",
-        "Both wheels together, across the treads at spindle height: how much nearer in front than behind. Minus for toe-out. "
-        "What the program tells of toe is told from here.",
+        "Both wheels together, across the treads at spindle height: how much nearer in front than behind; minus for toe-out. "
+        "The motion sheet asks for it; toe in travel is told against it.",
         may_be_empty=True,
         between=("-30 mm", "30 mm"),
         usual=("-4 mm", "6 mm"),
@@ -113,15 +113,6 @@ class Arms(ArmPivots, Step):
         usual=("1 deg", "8 deg"),
         reading_error="0.5 deg",
     )
-    centre_of_gravity_height: Mm = ask(
-        "Centre of gravity, height",
-        "length",
-        "Above ground, people aboard. Weighed with the rear lifted, or about the height of the crankshaft or the seat's base.",
-        may_be_empty=True,
-        between=("150 mm", "1500 mm"),
-        usual=("400 mm", "900 mm"),
-        reading_error="30 mm",
-    )
     lower_tube: Mm = _tube("Lower arm tube diameter")
     upper_tube: Mm = _tube("Upper arm tube diameter")
     tie_rod_tube: Mm = ask(
@@ -129,6 +120,7 @@ class Arms(ArmPivots, Step):
         "length",
         "Outside of the rod or its thickest sleeve. Until it is entered 25 mm stands in.",
         may_be_empty=True,
+        mark="section",
         between=("6 mm", "100 mm"),
         usual=("18 mm", "45 mm"),
         reading_error="0.5 mm",

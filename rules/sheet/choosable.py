@@ -13,7 +13,7 @@ GIVEN_WITH_A_PART = frozenset(
     joint_angles.upper_allowed joint_angles.lower_allowed joint_angles.tie_rod_outer_allowed
     joint_angles.tie_rod_inner_allowed spring.shock_shortest spring.shock_longest spring.shock_diameter spring.free_length
     spring.solid_length plate.bore plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
-    bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube arms.body_roll arms.centre_of_gravity_height
+    bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube arms.body_roll job.centre_of_gravity_height
     arms.static_toe
     """.split()
 )

@@ -27,17 +27,26 @@ from rules.values.steering import (
 )
 from rules.values.stopping import (
     brakes,
+    hydraulics,
 )
 from rules.values.strength import (
     arms,
     bearing,
     bolts,
+    fixings,
+    joints,
     loads,
+    multiples,
     pivot_bolts,
+    stances,
     upright,
     welds,
 )
+from rules.values.strength import (
+    links as strength_links,
+)
 from rules.values.wheel_end import (
+    as_found,
     cost,
     gaps,
     pivots,
@@ -53,6 +62,7 @@ MODULES = (
     wheel_stack,
     rotor,
     steering_axis,
+    as_found,
     pivots,
     gaps,
     self_centring,
@@ -72,14 +82,20 @@ MODULES = (
     rub,
     plate,
     cost,
+    multiples,
+    stances,
     loads,
     bearing,
     brakes,
+    hydraulics,
     welds,
     upright,
     arms,
     bolts,
     pivot_bolts,
+    strength_links,
+    joints,
+    fixings,
     levers,
     stand_ins,
     wheel_parts,

@@ -12,7 +12,7 @@ from tests.support.declared import the_value
 from tests.support.front_ends import meeting_arms, parallel_arms, parallel_sweep
 
 Moving = dict[str, object]
-ROLL: Moving = {"arms.body_roll": "3 deg", "arms.centre_of_gravity_height": "650 mm"}
+ROLL: Moving = {"arms.body_roll": "3 deg", "job.centre_of_gravity_height": "650 mm"}
 
 
 def test_camber_in_roll_is_camber_at_that_travel_and_the_lean(
