@@ -163,7 +163,7 @@ class Difference(_Closed):
     unit: str
 
 
-class TurnedVerdict(_Closed):
+class ComparedVerdict(_Closed):
     """A verdict that differs."""
 
     key: str
@@ -180,7 +180,7 @@ class Compared(_Closed):
     sheets: list[ComparedSheet]
     entries: list[Difference]
     figures: list[Difference]
-    verdicts: list[TurnedVerdict]
+    verdicts: list[ComparedVerdict]
 
 
 def compare_schema() -> dict[str, Any]:

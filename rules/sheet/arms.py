@@ -97,8 +97,8 @@ class Arms(ArmPivots, Step):
     static_toe: Mm = ask(
         "Toe at ride height",
         "length",
-        "Both wheels together, across the treads at spindle height: how much nearer in front than behind, minus for toe-out. "
-        "What the program tells of toe is told from here.",
+        "Both wheels together, across the treads at spindle height: how much nearer in front than behind; minus for toe-out. "
+        "The motion sheet asks for it; toe in travel is told against it.",
         may_be_empty=True,
         between=("-30 mm", "30 mm"),
         usual=("-4 mm", "6 mm"),

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from rules.judging.judge import Finding, Judged, judge
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
-from rules.judging.proposals import SHOWN, EntryChanged, Looked, Moved, Proposal, in_trouble, look_for
+from rules.judging.proposals import SHOWN, EntryChange, Looked, Moved, Proposal, in_trouble, look_for
 from rules.sheet import FIELDS, read_sheet
 from rules.sheet.choosable import choosable
 from sample_sheets import document, samples
@@ -186,7 +186,7 @@ def test_trouble_that_moves_elsewhere_is_told() -> None:
     moved = Moved("castor-usual", "Castor in the usual range", "good", "watch")
     deeper = Moved("trail-positive", "Trail", "stop", "stop")
     offer = Proposal(
-        (EntryChanged("pivots.castor", "3 deg", "11 deg"),), "watch", "good", "Text.", worse=(moved, deeper)
+        (EntryChange("pivots.castor", "3 deg", "11 deg"),), "watch", "good", "Text.", worse=(moved, deeper)
     )
     assert outcome_words(offer) == [
         "Then good. Text.",

@@ -112,7 +112,7 @@ def test_a_full_sheet_takes_four_pages_each_with_its_heading(paper: str, units: 
     found = printed(document(units=units), paper)
     assert len(found) == 4
     for number, page in enumerate(found, 1):
-        assert "Motion sheet, front end" in page and f"page {number} of 3" in page
+        assert "Motion sheet, front end" in page and f"page {number} of 4" in page
         assert "Informs, does not certify." in page and "written 2026-03-04" in page
 
 
