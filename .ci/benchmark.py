@@ -254,7 +254,7 @@ def key_speed() -> None:
         copy.write_bytes(half_done.read_bytes())
         for columns, rows in ((80, 24), (120, 40)):
             base = keys(b"ready-to-type", b"echo 1", columns, rows, "-c", BARE_APP)
-            ours = keys(b"Dune Wren", b"25.4 mm", columns, rows, "-m", "wizard", str(copy))
+            ours = keys(b"Dune Wren", b"= 1 in", columns, rows, "-m", "wizard", str(copy))
             print(
                 f"keys: {columns} x {rows}: keystroke to repaint {ours / base:.2f} times a bare Input and Static (aim: 1.3)"
             )

@@ -2,9 +2,8 @@
 
 import gc
 import os
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from contextlib import suppress
-from functools import cached_property
 from pathlib import Path
 from typing import Any, cast
 
@@ -14,27 +13,28 @@ from textual.screen import Screen
 
 from wizard import terminal
 from wizard.desk import recent
-from wizard.desk.drawing_styles import DrawingStyle, best_drawing, is_utf_8, next_drawing
+from wizard.desk.drawing_styles import is_utf_8
 from wizard.desk.keys import APP, bindings
 from wizard.desk.keys import Key as WizardKey
 from wizard.desk.session import Disk, Session
 from wizard.desk.typed_ahead import TypedAhead
 from wizard.desk.words import count
-from wizard.endable_app import EndableApp
+from wizard.dressed_app import DressedApp
 from wizard.ending import Ending
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotRead, ChangedOnDisk, SheetFile
-from wizard.look import LOOK
 from wizard.screens.sheet import SheetScreen
 from wizard.screens.too_small import TooSmallScreen, too_small
 
 
-class BuildSheetApp(EndableApp):
+class BuildSheetApp(DressedApp):
     """The wizard."""
 
     CSS_PATH = "look.tcss"
     TITLE = "Build sheet"
-    HORIZONTAL_BREAKPOINTS = [(0, "-narrow"), (100, "-middle"), (118, "-wide"), (150, "-roomy")]  # noqa: RUF012
+    HORIZONTAL_BREAKPOINTS = [  # noqa: RUF012
+        (0, "-narrow"), (100, "-middle"), (120, "-wide"), (160, "-roomy"), (200, "-vast"),
+    ]  # fmt: skip
     VERTICAL_BREAKPOINTS = [(0, "-short"), (32, "-tall")]  # noqa: RUF012
     ENABLE_COMMAND_PALETTE = False
     BINDINGS = bindings(APP)
@@ -56,8 +56,6 @@ class BuildSheetApp(EndableApp):
         self.session: Session | None = None
         self.note = ""
         """Something to tell that must stay in sight, such as the file that is worked in now."""
-        self.close_up = False
-        """Whether the program came to its end as it should."""
         self.trouble_at_start = ""
         terminal.let_go_of_closed_screens()
         self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
@@ -65,10 +63,6 @@ class BuildSheetApp(EndableApp):
         self._nets: list[LineFilter] = [terminal.NothingToObey()]
         if not is_utf_8(coding := terminal.coding()):
             self._nets.append(terminal.LettersItHas(coding))
-        # Before anything is on the screen: a theme set later styles every widget a second time.
-        self.register_theme(LOOK)
-        if "TEXTUAL_THEME" not in os.environ:
-            self.theme = LOOK.name
 
     def on_mount(self) -> None:
         """The first picture is about to be painted."""
@@ -340,37 +334,6 @@ class BuildSheetApp(EndableApp):
                 if screen := self.sheet_screen:
                     screen.flush()
             self.session.save_come_what_may()
-
-    # The picture, the same wherever it is shown
-
-    def new_picture(self) -> Any:
-        """A picture in the style and view now chosen."""
-        from wizard.widgets.front_view import FrontView
-
-        picture = FrontView()
-        self.dress([picture])
-        return picture
-
-    @cached_property
-    def drawing(self) -> DrawingStyle:
-        """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
-        return recent.drawing() or best_drawing(os.environ, terminal.coding())
-
-    def dress(self, pictures: Iterable[Any]) -> None:
-        """Put the style and view now chosen on pictures."""
-        for picture in pictures:
-            picture.drawing, picture.close_up = self.drawing, self.close_up
-
-    def action_close_up(self) -> None:
-        """Close up on the upright, or the whole wheel again."""
-        self.close_up = not self.close_up
-        self.dress(self.screen.query("FrontView"))
-
-    def action_next_drawing(self) -> None:
-        """The next way of drawing, remembered for next time."""
-        self.drawing = next_drawing(self.drawing)
-        recent.set_drawing(self.drawing)
-        self.dress(self.screen.query("FrontView"))
 
     # All keys
 

@@ -23,11 +23,14 @@ from rules.measure.quantity import (
     plain_number_text,
 )
 from rules.measure.rim_marks import RIM_READERS
+from rules.measure.section_marks import section_outside
 from rules.tables.speed_symbol import HIGHEST_SPEED
 
 LONGEST_TEXT = 2000
 """Characters in a note. A sheet is a page, not a book."""
 
+MARK_READERS = {**RIM_READERS, "section": section_outside}
+"""By the name a question gives as its mark."""
 _UNSAFE = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
 
 
@@ -39,7 +42,8 @@ class AskedField:
     None where an answer is no number. reading_error: what a careful person with a tape may
     be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
     empty in a finished sheet. bought: the part this is a fact about, "rotor", which only another one changes;
-    empty where there is none. mark: the mark of a wheel that stands for this length too, a key of RIM_READERS.
+    empty where there is none. mark: the name of a wheel or of a piece of stock that stands for this length too: a key of
+    MARK_READERS.
     further: a sheet is finished without it even where its step has to be filled in.
     """
 
@@ -99,7 +103,7 @@ class AskedField:
         if isinstance(entry, str) and (fault := unsafe_character(entry, self.several_lines)):
             raise EntryError(f"“{printable(entry[:40])}”: the entry holds {fault}; type it again without that")
         if self.kind in KINDS:
-            number = RIM_READERS[self.mark](entry, units) if self.mark else None
+            number = MARK_READERS[self.mark](entry, units) if self.mark else None
             if number is None:
                 number = parse(entry, self.kind, units, example=self.example(units))
             self._within_bounds(number, entry, units or "inch")

@@ -23,12 +23,16 @@ ALONE: tuple[Member, ...] = ({},)
 
 @dataclass(frozen=True, slots=True)
 class ValueNote:
-    """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key."""
+    """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key.
+
+    stands_for: the question it answers while nobody has; empty where there is none.
+    """
 
     subject: str
     formula: str
     sources: tuple[Source, ...]
     heavy: bool = False
+    stands_for: str = ""
 
     @property
     def source(self) -> str:
@@ -144,11 +148,13 @@ def value(
     source: Cited | Callable[[Any], Cited],
     each: Iterable[Member] = ALONE,
     heavy: bool = False,
+    stands_for: str = "",
 ) -> Callable[[F], F]:
     """Mark a pure function as a value, or as a family of them.
 
     formula: in words, as `explain` prints it. source: of all, or what gives that of one member. heavy: may be put off, with
-    all that rests on it, while somebody types.
+    all that rests on it, while somebody types. stands_for: the question, by dotted name, that it answers while nobody has:
+    whatever takes that question then rests on this value's inputs.
     """
 
     def mark(function: F) -> F:
@@ -156,7 +162,11 @@ def value(
             Declared(
                 in_name(function.__name__, member),
                 ValueNote(
-                    subject, in_words(formula, member), several(source(member) if callable(source) else source), heavy
+                    subject,
+                    in_words(formula, member),
+                    several(source(member) if callable(source) else source),
+                    heavy,
+                    in_braces(stands_for, member),
                 ),
                 member,
             )

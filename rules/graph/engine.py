@@ -72,7 +72,11 @@ class Graph:
                 if role := role_of(returned):
                     self._roles.setdefault(role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
-        self.values: dict[str, Node] = {node.name: node for node in in_order(nodes)}
+        self._stand_ins = {node.note.stands_for: name for name, node in nodes.items() if node.note.stands_for}
+        for question, name in self._stand_ins.items():
+            if self.units.get(question) != self.units[name] or question not in fields:
+                raise GraphError(f"{name} stands for {question}, which is no question in {self.units[name]}")
+        self.values: dict[str, Node] = {node.name: node for node in in_order(nodes, self._stand_ins)}
         self.checks: dict[str, Node] = {}
         for function in checks:
             for one in function.declared:  # type: ignore[attr-defined]
@@ -87,8 +91,9 @@ class Graph:
         for node in (*self.values.values(), *self.checks.values()):
             above: dict[str, None] = {}
             for given in node.inputs:
-                above |= dict.fromkeys(self._needs.get(given.origin, ()))
-                above[given.origin] = None
+                for origin in filter(None, (self._stand_ins.get(given.origin), given.origin)):
+                    above |= dict.fromkeys(self._needs.get(origin, ()))
+                    above[origin] = None
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
         self._heavy = {name for name, node in self.values.items() if node.note.heavy}
@@ -132,13 +137,17 @@ class Graph:
         before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
         light: put off what is heavy, and what rests on it.
         """
-        had = {name: answer for name, answer in before.known.items() if name in self._given}
+        had = {
+            name: answer for name, answer in before.known.items() if name in self._given and name not in before.stood_in
+        }
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
         touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
+        touched |= {self._stand_ins[name] for name in changed if name in self._stand_ins}
         worked = before.copy()
         worked.light = light
-        for name in (*changed, *touched):
+        stale = {name for name in before.stood_in if self._stand_ins[name] in touched}
+        for name in (*changed, *touched, *stale):
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
         for name, node in self.values.items():
@@ -254,6 +263,8 @@ class Graph:
         if measure:
             worked.estimated[node.name] = tuple(dict.fromkeys(measure))
         worked.known[node.name] = answer
+        if question := getattr(node.note, "stands_for", ""):
+            worked.stand_in(question, node.name)
         return answer
 
     @staticmethod

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Any
 
 from rules.graph.annotations import GraphError
@@ -39,8 +40,11 @@ class Node:
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
 
 
-def in_order(nodes: dict[str, Node]) -> list[Node]:
-    """Producers before users. Raises GraphError naming the functions of a loop."""
+def in_order(nodes: dict[str, Node], stand_ins: Mapping[str, str] = MappingProxyType({})) -> list[Node]:
+    """Producers before users. stand_ins: questions, and the values that answer them while nobody has.
+
+    Raises GraphError naming the functions of a loop.
+    """
     ordered: dict[str, Node] = {}
     open_now: list[str] = []
 
@@ -52,8 +56,9 @@ def in_order(nodes: dict[str, Node]) -> list[Node]:
             raise GraphError(f"a loop: {' needs '.join(loop)}")
         open_now.append(node.name)
         for given in node.inputs:
-            if given.origin in nodes:
-                place(nodes[given.origin])
+            producer = stand_ins.get(given.origin, given.origin)
+            if producer in nodes:
+                place(nodes[producer])
         open_now.pop()
         ordered[node.name] = node
 

@@ -6,6 +6,7 @@ from rules.measure.display import show
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.quantity import INCH, KINDS, Units
 from rules.measure.rim_marks import read_rim_mark
+from rules.measure.section_marks import read_section
 from rules.tables.load_index import LOAD_CAPACITY
 from rules.tables.speed_symbol import HIGHEST_SPEED
 
@@ -58,7 +59,10 @@ def thread_in_words(thread: Thread, units: Units) -> str:
 
 
 def _rim_words(asked: "AskedField", entry: object, answer: float, units: Units) -> str:
-    """What a rim's mark says besides the length asked for, and which way an offset goes."""
+    """What a mark says besides the length asked for, and which way an offset goes."""
+    if asked.mark == "section":
+        sizes = read_section(entry, units)
+        return "".join(f" x {show(size, 'mm', units)}" for size in sizes[1:]) if sizes else ""
     if asked.mark == "rim offset":
         way = "outboard of" if answer > 0 else "inboard of" if answer < 0 else "in"
         return f", mounting face {way} the middle"

@@ -1,6 +1,6 @@
 """Runs every check on a sheet: findings, worst first, and the verdict of the whole."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Container, Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cache
 
@@ -93,7 +93,7 @@ def judge(
         ]
     findings = with_the_weakest_watched(findings, worked.known)
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
-    missing = missing_answers(sheet, findings)
+    missing = missing_answers(sheet, findings, worked.stood_in)
     worst = {finding.check: finding for finding in reversed(findings)}.values()
     groups = standings((finding.group, finding.verdict) for finding in worst)
     verdict = _verdict(sheet, missing, findings, whole=not worked.put_off)
@@ -114,9 +114,9 @@ def strength_is_asked(sheet: Sheet) -> bool:
     return answer(sheet.answers, _USE) in _HARD_USES or not _STRENGTH_STEPS.isdisjoint(steps)
 
 
-def missing_answers(sheet: Sheet, findings: Iterable[Finding]) -> tuple[str, ...]:
-    """Fields without an answer that this sheet needs, in order: see `Judged`."""
-    missing = set(sheet.missing)
+def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Container[str] = ()) -> tuple[str, ...]:
+    """Fields without an answer that this sheet needs, in order: see `Judged`. stood_in: those that a value answers."""
+    missing = {name for name in sheet.missing if name not in stood_in}
     if strength_is_asked(sheet):
         wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
         missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}

@@ -10,7 +10,8 @@ from rules.sheet import FIELDS
 def questions(judged: Judged) -> Mapping[str, str]:
     """Why each answer is asked about, in a sentence or two, by dotted name, in the order of the sheet. Empty without any."""
     odd = {finding.asks_about: finding.text for finding in reversed(judged.findings) if finding.asks_about}
-    return {name: _usual(name, judged) or odd[name] for name in FIELDS if name in judged.asks_about}
+    asked = frozenset(judged.asks_about)
+    return {name: _usual(name, judged) or odd[name] for name in FIELDS if name in asked}
 
 
 def _usual(name: str, judged: Judged) -> str:

@@ -1,9 +1,13 @@
-"""The usual range of a question, as the check that judges it alone has it."""
+"""The usual range of a question, as the check that judges it alone has it, else as the question itself says."""
+
+from dataclasses import replace
 
 from rules.graph.bands import AtLeast, AtMost, Between, Limits
 from rules.graph.engine import Graph
+from rules.graph.examples import limits_of
 from rules.judging.trade import trade
 from rules.measure.display import published
+from rules.measure.quantity import KINDS, Units
 
 
 def usual(field_name: str, graph: Graph | None = None) -> Limits | None:
@@ -25,3 +29,29 @@ def usual(field_name: str, graph: Graph | None = None) -> Limits | None:
         and node.note.limits.unit in (unit, published(0.0, unit)[1])
     ]
     return ranges[0] if ranges and all(limits == ranges[0] for limits in ranges) else None
+
+
+def usual_range(field_name: str, graph: Graph | None = None) -> tuple[float, float] | None:
+    """From where to where an answer is usual, in the field's unit; None where nothing says so.
+
+    >>> [round(bound, 3) for bound in usual_range("pivots.inclination")]
+    [0.14, 0.209]
+    """
+    graph = graph or trade()
+    asked, limits = graph.fields[field_name], usual(field_name, graph)
+    if isinstance(limits, Between):
+        factor = published(1.0, asked.unit)[0] if limits.unit != asked.unit else 1.0
+        return limits.low / factor, limits.high / factor
+    return asked.usual
+
+
+def usual_words(field_name: str, units: Units, graph: Graph | None = None) -> str:
+    """The same in words, "8 to 12 deg"; empty where there is none.
+
+    >>> usual_words("pivots.inclination", "inch"), usual_words("job.vehicle", "inch")
+    ('8 to 12 deg', '')
+    """
+    asked, bounds = (graph or trade()).fields[field_name], usual_range(field_name, graph)
+    if bounds is None or asked.kind not in KINDS:
+        return "" if bounds is None else f"{bounds[0]:g} to {bounds[1]:g}"
+    return limits_of(replace(asked, least=bounds[0], most=bounds[1]), units)

@@ -210,17 +210,6 @@ class Loads(MultiplesAsked, Step):
         between=("200 MPa", "1600 MPa"),
         usual=("350 MPa", "1100 MPa"),
     )
-    centre_of_gravity_height: Mm = ask(
-        "Height of centre of gravity",
-        "length",
-        "Of the loaded car above the ground: scales under the front wheels, level and then with the rear lifted. Until it is "
-        "entered it counts as 0.425 of the track, so that a corner of 1 g puts 1.85 times the standing load on the outer wheel.",
-        may_be_empty=True,
-        further=True,
-        between=("200 mm", "1800 mm"),
-        usual=("400 mm", "950 mm"),
-        reading_error="25 mm",
-    )
     pressure_centre_spread: Mm = ask(
         "Spread of pressure centres",
         "length",

@@ -1,8 +1,8 @@
 """The two outer pivots and the steering axis through them."""
 
-from typing import Literal
+from typing import Any, Literal
 
-from rules.graph.asking import Step, ask
+from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm, Price, Rad
 
 PivotKind = Literal["ball joint", "spherical bearing", "rod end"]
@@ -10,7 +10,37 @@ Shear = Literal["single", "double"]
 SpringOn = Literal["lower arm", "upper arm"]
 
 
-class Pivots(Step):
+def _taped(label: str, how: str, between: tuple[str, str], usual: tuple[str, str]) -> Any:
+    return ask(label, "length", how, may_be_empty=True, between=between, usual=usual, reading_error="1 mm", bought="")
+
+
+INBOARD = (
+    "Car at ride height, wheels straight and upright, parts held together. Straightedge on the hub's flange face; from it "
+    "inboard to the middle of the joint."
+)
+LEVEL_WITH = "Straight {way} from the wheel's centre to the middle of the joint."
+AHEAD = "Fore and aft, from the wheel's centre to the middle of the joint; minus when the joint is behind."
+
+
+class AsFound(StepPart):
+    """The two joints taped where they are, from which spacing, angles and ground offset are worked out."""
+
+    upper_inboard: Mm = _taped("Upper joint from hub face, taped", INBOARD, ("-100 mm", "400 mm"), ("20 mm", "200 mm"))
+    upper_above: Mm = _taped(
+        "Upper joint above centre, taped", LEVEL_WITH.format(way="up"), ("-300 mm", "600 mm"), ("60 mm", "250 mm")
+    )
+    upper_ahead: Mm = _taped("Upper joint ahead, taped", AHEAD, ("-250 mm", "250 mm"), ("-60 mm", "20 mm"))
+    lower_inboard: Mm = _taped("Lower joint from hub face, taped", INBOARD, ("-100 mm", "400 mm"), ("10 mm", "160 mm"))
+    lower_below: Mm = _taped(
+        "Lower joint below centre, taped",
+        LEVEL_WITH.format(way="down"),
+        ("-400 mm", "500 mm"),
+        ("60 mm", "200 mm"),
+    )
+    lower_ahead: Mm = _taped("Lower joint ahead, taped", AHEAD, ("-250 mm", "250 mm"), ("-20 mm", "60 mm"))
+
+
+class Pivots(AsFound, Step):
     """Where the upright turns and hangs."""
 
     name = "pivots"

@@ -188,6 +188,7 @@ class Plate(PlateStock, DrawnPlate, BracketBlank, Step):
         "A cut edge is hard and carries dross: grind it off before welding, and round every corner that is left.",
         "Drill or ream bolt holes to size. A hole straight off a plasma table is neither round nor to size.",
         "Never weld galvanised or zinc-plated plate: the fume is poison.",
+        "Glasses under the face shield at the grinder and the saw: what comes off goes round the edge of a shield.",
     )
 
     weld_process: WeldProcess = ask(

@@ -20,7 +20,10 @@ class Spring(Step):
         "The two ends of spring and shock, car at ride height. The program works out how much the shock moves for the "
         "wheel's travel, and whether it can. Needs the arms' inner pivots."
     )
-    cautions = ("A shock that bottoms or tops out before the stop or strap takes the blow in its mounts.",)
+    cautions = (
+        "A shock that bottoms or tops out before the stop or strap takes the blow in its mounts.",
+        "A spring under load kills when it gets loose: wheels hanging, and a compressor made for it, before a bolt comes out.",
+    )
 
     arm_end_ahead: Mm = _end("Shock on the arm, ahead", AHEAD, ALONG, ("-120 mm", "120 mm"))
     arm_end_from_centre: Mm = _end("Shock on the arm, from centre", FROM_CENTRE, ACROSS, ("250 mm", "900 mm"))

@@ -53,8 +53,9 @@ class Upright(Step):
     beam_width: Mm = ask(
         "Beam width, fore and aft",
         "length",
-        "Across the beam, fore and aft. For a tube its outside diameter.",
+        "Across the beam, fore and aft; for a tube its outside diameter. By name too: 1 3/4 x 0.120 tube, 3 x 2 x 1/4 box.",
         may_be_empty=True,
+        mark="section",
         between=("10 mm", "200 mm"),
         usual=("30 mm", "120 mm"),
         reading_error="0.2 mm",
@@ -145,6 +146,7 @@ class Upright(Step):
         "length",
         "Level across the arm, the way the tie rod pushes. For a round arm its diameter.",
         may_be_empty=True,
+        mark="section",
         between=("5 mm", "150 mm"),
         usual=("25 mm", "100 mm"),
         reading_error="0.2 mm",

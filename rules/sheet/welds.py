@@ -31,6 +31,7 @@ CAUTIONS = (
     "Carry each run round the ends of the part. No tack, stop or arc strike at a corner or on a tension edge.",
     "Never weld a production casting or forging that holds a wheel or steers it: it cracks beside the weld, unseen.",
     "No chlorinated brake cleaner near the arc: a drop left in a pit makes phosgene.",
+    "Helmet, gloves and no bare skin, also for whoever holds the part; a screen for those who pass. An arc burns eyes at once.",
 )
 
 

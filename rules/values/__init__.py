@@ -16,6 +16,7 @@ from rules.values.steering import (
     links,
     motion,
     returning,
+    roll,
     rub,
     self_centring,
     spring,
@@ -45,6 +46,7 @@ from rules.values.strength import (
     links as strength_links,
 )
 from rules.values.wheel_end import (
+    as_found,
     cost,
     gaps,
     pivots,
@@ -60,6 +62,7 @@ MODULES = (
     wheel_stack,
     rotor,
     steering_axis,
+    as_found,
     pivots,
     gaps,
     self_centring,
@@ -71,6 +74,7 @@ MODULES = (
     returning,
     steering_wheel,
     travel,
+    roll,
     bump_steer,
     spring,
     spring_load,

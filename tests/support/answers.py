@@ -2,6 +2,8 @@
 
 from rules.graph.asking import AskedField
 from rules.measure.quantity import KINDS
+from rules.sheet.arranged import applies
+from wizard.desk.pages import ASKED, HEADINGS, Page
 from wizard.widgets.choice import letters_to_type
 
 MARKS = {"tyre mark": "33x12.50R15LT", "bolt circle": "5x114mm", "thread": "1/2-20", "speed symbol": "Q"}
@@ -16,6 +18,17 @@ def answer(asked: AskedField, place: int) -> tuple[str, str | bool]:
         return choice[: letters_to_type(asked.choices, choice) or len(choice)], choice
     text = MARKS.get(asked.kind) or (f"w{place}" if asked.kind == "text" else _number(asked, place))
     return text, text
+
+
+def in_sight(page: Page) -> dict[str, tuple[str, object]]:
+    """What is typed and kept in each row that shows up as the answers before it come in, all that is set aside open."""
+    typed: dict[str, tuple[str, object]] = {}
+    read: dict[str, object] = {}
+    for place, name in enumerate(page.fields):
+        if name not in HEADINGS and applies(name, read):
+            typed[name] = answer(ASKED[name], place)
+            read[name] = ASKED[name].read(typed[name][1], "inch")
+    return typed
 
 
 def _number(asked: AskedField, place: int) -> str:

@@ -77,12 +77,16 @@ Shown = Key | tuple[Key, ...]
 """One place of the key line: a key, or several with one word, that of the first."""
 ALL_KEYS = Key("ctrl+p", "app.all_keys", "all keys of this page, as a list to pick from", "all keys")
 QUIT = Key("ctrl+q", "app.quit", "save and quit", "quit", first=True)
-APP = (ALL_KEYS, QUIT)
+LOOK = Key("f11", "app.next_look", "colours on a dark or on a light ground")
+APP = (ALL_KEYS, LOOK, QUIT)
 """Keys that work everywhere."""
 BACK = Key("escape", "back", "back", "back")
+MORE = Key("ctrl+d", "more", "open or close the rows set aside on this step", first=True)
+TAKE_ALL = Key("ctrl+e", "take_all", "take over all that stands grey in the rows in sight", first=True)
 TYPING = (
     Key("enter", "", "take the answer, and on to the next row or step", told=True),
     Key("tab,shift+tab,up,down", "", "move between entries", told=True),
+    Key("=", "", "in an empty row: take over what stands grey, or a start value that fits", told=True),
     Key("left,right", "", "choose; the underlined letters choose too", told=True),
     Key("delete,backspace", "", "take a choice away", told=True),
     Key("ctrl+j", "", "a new line, in a text of several lines", told=True),

@@ -62,6 +62,22 @@ def set_drawing(style: DrawingStyle) -> None:
     _remember(lambda held: {"drawing": style})
 
 
+def look() -> str:
+    """The name of the colours last chosen; empty when none were. Read without pydantic: the first paint waits for it."""
+    import json
+
+    with suppress(OSError, ValueError):
+        held = json.loads(_state_bytes() or b"{}")
+        if isinstance(held, dict) and isinstance(name := held.get("look"), str):
+            return name
+    return ""
+
+
+def set_look(name: str) -> None:
+    """Remember the colours."""
+    _remember(lambda held: {"look": name})
+
+
 def sheets_here() -> list[Path]:
     """Build sheets in the folder the program was started in. What is not an ordinary file is not opened."""
     found: list[Path] = []
@@ -77,14 +93,14 @@ def sheets_here() -> list[Path]:
 
 @dataclass(frozen=True, slots=True)
 class Summary:
-    """A recent sheet in a line: its title, how far it is, its verdict and what that covers.
+    """A recent sheet in a line: its title, where it goes on and what is left there, its verdict and what that covers.
 
     saved: when. trouble: why it cannot be opened.
     """
 
     path: Path
     title: str = ""
-    progress: str = ""
+    goes_on: str = ""
     verdict: str = ""
     scope: str = ""
     saved: str = ""
@@ -95,7 +111,7 @@ def summary(path: Path) -> Summary:
     """Read and judge a sheet for the start screen."""
     from rules.judging.judge import judge
     from rules.sheet import read_sheet
-    from wizard.desk.session import progress
+    from wizard.desk.pages import goes_on
     from wizard.files.sheet_file import CannotRead, read
 
     try:
@@ -103,7 +119,7 @@ def summary(path: Path) -> Summary:
         saved = time.strftime("%d %b %Y %H:%M", time.localtime(path.stat().st_mtime))
     except (CannotRead, OSError) as reason:
         return Summary(path, trouble=str(reason))
-    return Summary(path, judged.sheet.title or "No title", progress(judged), judged.verdict, judged.scope, saved)
+    return Summary(path, judged.sheet.title or "No title", goes_on(judged), judged.verdict, judged.scope, saved)
 
 
 def _remembered() -> "State":

@@ -1,4 +1,4 @@
-"""The scratch copy of the finished sample: made once, thrown away when the program ends."""
+"""Scratch copies of samples: made once, thrown away when the program ends."""
 
 import atexit
 import shutil
@@ -8,12 +8,16 @@ from pathlib import Path
 
 
 @cache
-def sheet() -> Path:
-    """The copy, made when first asked for. Raises OSError where no temporary file can be made."""
+def sheet(name: str = "") -> Path:
+    """The copy of a sample, by default the one that is shown, made when first asked for.
+
+    Raises OSError where no temporary file can be made.
+    """
     from sample_sheets import SHOWN, sample
 
-    copy = _folder() / f"{SHOWN}.toml"
-    shutil.copyfile(sample(SHOWN), copy)
+    name = name or SHOWN
+    copy = _folder() / f"{name}.toml"
+    shutil.copyfile(sample(name), copy)
     return copy
 
 

@@ -145,6 +145,13 @@ class Session:
         self.unsaved = True
         self.look_again()
 
+    def sheet_with(self, name: str, entry: str) -> Sheet:
+        """The sheet as it would be with another entry, which is not put in."""
+        step, _, key = name.rpartition(".")
+        table = self.document.get(step)
+        tried = {**(table if isinstance(table, Mapping) else {}), key: entry}
+        return read_sheet({**self.document, step: tried})
+
     def _entries(self) -> dict[str, object]:
         """Every answer as it stands, and every yes to an unusual one, by dotted name."""
         asked = {name: entry for name in ASKED if (entry := self.entry(name)) is not None}
@@ -306,8 +313,17 @@ def _read(asked: AskedField, entry: object, units: Units | None) -> object:
         return None
 
 
-def progress(judged: Judged) -> str:
-    """How many of the needed questions are answered."""
-    answered = sum(asked.needed and name in judged.sheet.answers for name, asked in FIELDS.items())
+def answered(judged: Judged) -> tuple[int, int]:
+    """How many of the needed questions are answered, and how many are needed."""
+    done = sum(
+        asked.needed and (name in judged.sheet.answers or name in judged.worked.stood_in)
+        for name, asked in FIELDS.items()
+    )
     wanted = sum(asked.needed for asked in FIELDS.values()) + sum(not FIELDS[name].needed for name in judged.missing)
-    return f"{answered} of {wanted} answered"
+    return done, wanted
+
+
+def progress(judged: Judged) -> str:
+    """The same in words."""
+    done, wanted = answered(judged)
+    return f"{done} of {wanted} answered"

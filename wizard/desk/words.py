@@ -20,6 +20,17 @@ BEING_WORKED_OUT, WORKING = "being worked out", "working"
 """What stands in place of a verdict that is not worked out again yet; the short word in a narrow column."""
 
 
+MARKS = {"stop": "✗", "watch": "!", "good": "✓", "waiting": "·"}
+PLAIN_MARKS = {"stop": "x", "watch": "!", "good": "+", "waiting": "."}
+"""One cell for a verdict where there is no room for its word; the second for terminals that show few characters."""
+
+
+def mark(word: str, *, plain_only: bool = False) -> str:
+    """The cell that stands for a verdict; what is neither good nor wrong has that of an answer awaited."""
+    marks = PLAIN_MARKS if plain_only else MARKS
+    return marks.get(word, marks["waiting"])
+
+
 def verdict(word: str, *, width: int = 0) -> Content:
     """A verdict word in its colour."""
     return Content.styled(word.ljust(width), STYLES.get(word, ""))
@@ -28,7 +39,7 @@ def verdict(word: str, *, width: int = 0) -> Content:
 def sheet_verdict(judged: Judged) -> Content:
     """The verdict of a sheet in its colour, never without how much of it was judged."""
     some, all_groups = groups_judged(judged.groups)
-    return Content.assemble(verdict(judged.verdict), f" ({some} of {all_groups} groups judged)")
+    return Content.assemble(verdict(judged.verdict), f" ({some} of {all_groups} groups)")
 
 
 def plain(text: str, style: str = "") -> Content:

@@ -12,7 +12,7 @@ def _one_line(path: str) -> str:
 
 
 class State(BaseModel):
-    """The sheets opened lately, the last one first, and how the picture was last drawn.
+    """The sheets opened lately, the last one first, how the picture was last drawn, and the colours, by name.
 
     What a newer version wrote there besides stays.
     """
@@ -21,3 +21,4 @@ class State(BaseModel):
 
     recent: list[Annotated[str, AfterValidator(_one_line)]] = []
     drawing: Literal["", "braille", "blocks", "plain"] = ""
+    look: str = ""

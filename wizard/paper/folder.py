@@ -6,7 +6,7 @@ a person; a file that is not on the list is not ours.
 
 import json
 import os
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from typing import NamedTuple
 
@@ -22,6 +22,10 @@ from wizard.paper.swap import recover, swap
 
 LIST = ".buildsheet-papers.json"
 """Name in the folder of what this program wrote there: file name to sha256, and the digest of the sheet it is of."""
+
+
+Tell = Callable[[str], None]
+"""Is told the name of each paper when work on it begins."""
 
 
 class ChangedByHand(Exception):  # noqa: N818 - a question, not a fault
@@ -48,17 +52,22 @@ def write_hand_over(
     *,
     overwrite: bool = False,
     as_is: bool = False,
+    tell: Tell = lambda name: None,
 ) -> Written:
     """Write the whole hand-over folder, all of it or nothing.
 
     The folder is made where it is missing. paper: a name or a size with its unit. Papers of this program that nobody changed
     are replaced; others that it wrote for these very answers are kept, and those of other answers are taken away: an old cut
-    file would be cut from. as_is: cut files even of a sheet with a stop.
+    file would be cut from. as_is: cut files even of a sheet with a stop. tell: is told of each paper as it is made.
 
     Raises ChangedByHand, before anything is written, where a file of one of our names is not as this program wrote it,
     unless `overwrite`; CannotSave where a file cannot be written; EntryError for a paper that cannot be read.
     """
-    files = _with_first_page(judged, paper, dict(_files(judged, document, paper, as_is=as_is)), as_is=as_is)
+    files: dict[str, bytes] = {}
+    for name, data in _files(judged, document, paper, as_is=as_is):
+        tell(name)
+        files[name] = data
+    files = _with_first_page(judged, paper, files, as_is=as_is)
     return write_papers(files, folder, sheet_digest(judged.sheet), overwrite=overwrite, whole=True)
 
 

@@ -11,12 +11,15 @@ from textual.widgets import Input, Static
 from rules.judging.search import matches
 from rules.sheet.glossary import also_called
 from wizard.desk.keys import Key, bindings
-from wizard.desk.pages import ASKED, PAGES
+from wizard.desk.pages import ASKED, PAGES, place_of
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain
 from wizard.widgets.entry import Entry
 from wizard.widgets.items import Items, Listed, nothing_like
 from wizard.widgets.lines import KeyLine
+
+PLACE = 22
+"""Cells of the step before an entry."""
 
 
 class FindScreen(Screen[str | None]):
@@ -70,17 +73,17 @@ class FindScreen(Screen[str | None]):
                 found = True
                 yield Listed(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
             for name in page.fields:
-                if matches(wanted, f"{page.title} {ASKED[name].label} {name}"):
+                if matches(wanted, f"{page.title} {place_of(name)} {ASKED[name].label} {name}"):
                     found = True
-                    yield self._entry(page.short, name)
+                    yield self._entry(name)
         if not found:
             yield nothing_like(wanted)
 
-    def _entry(self, step: str, name: str) -> Listed:
+    def _entry(self, name: str) -> Listed:
         asked, text = ASKED[name], self._session.text(name)
         others = also_called(asked.label)
         told = [plain(asked.how), plain(f"Also called: {', '.join(others)}." if others else "")]
-        line = Content.assemble(plain(f"{step:<13}"), plain(asked.label.ljust(34)), plain(text))
+        line = Content.assemble(plain(f"{place_of(name):<{PLACE}} "), plain(asked.label.ljust(34)), plain(text))
         return Listed(name, line, lambda: lines(*told))
 
     def action_go(self) -> None:

@@ -1,5 +1,6 @@
 """All verdicts in full, worst first."""
 
+from collections.abc import Container
 from typing import ClassVar
 
 from textual.app import ComposeResult
@@ -7,14 +8,18 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Static
 
+from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding
-from rules.judging.trade import trade
 from wizard.desk.keys import ALL_KEYS, Key, bindings
+from wizard.desk.next_step import entry_behind
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.verdict_list import TOLD_IN_FULL, tally
+
+WORD = max(map(len, WORST_FIRST))
+"""Cells of a verdict in a list."""
 
 
 class FindingsScreen(Screen["str | tuple[str, ...] | None"]):
@@ -46,11 +51,14 @@ class FindingsScreen(Screen["str | tuple[str, ...] | None"]):
 
     def on_items_chosen(self, event: Items.Chosen) -> None:
         """Go to the first entry the finding rests on."""
-        self.dismiss(entry_behind(self._session, event.item_id))
+        self._go_to(event.item_id)
 
     def action_go(self) -> None:
         """Go to the entry behind the verdict under the cursor."""
-        self.dismiss(entry_behind(self._session, self.query_one(Items).at))
+        self._go_to(self.query_one(Items).at)
+
+    def _go_to(self, key: str) -> None:
+        self.dismiss(entry_behind(next(found for found in self._session.judged.findings if found.key == key)))
 
     def action_back(self) -> None:
         """Back to the sheet."""
@@ -87,15 +95,16 @@ class FindingsScreen(Screen["str | tuple[str, ...] | None"]):
         self.query_one(Items).show(finding_items(self._session))
 
 
-def finding_items(session: Session) -> list[Listed]:
-    """Every finding as a line and, when the cursor is on it, in full."""
+def finding_items(session: Session, words: Container[str] = WORST_FIRST) -> list[Listed]:
+    """Every finding of these verdicts as a line and, when the cursor is on it, in full."""
     return [
         Listed(
             finding.key,
-            Content.assemble(verdict(finding.verdict, width=9), plain(finding.title)),
+            Content.assemble(verdict(finding.verdict, width=WORD), " ", plain(finding.title)),
             lambda finding=finding: about_finding(finding),  # type: ignore[misc]
         )
         for finding in session.judged.findings
+        if finding.verdict in words
     ]
 
 
@@ -111,11 +120,3 @@ def about_finding(finding: Finding) -> Content:
 def check_of(session: Session, key: str) -> str:
     """The check of a finding by its key; the key itself where it is no finding's."""
     return next((found.check for found in session.judged.findings if found.key == key), key)
-
-
-def entry_behind(session: Session, key: str) -> str:
-    """The entry to go to for a finding: one it waits for, one to measure, else the first it rests on in its step."""
-    finding = next(found for found in session.judged.findings if found.key == key)
-    asked = trade().fields_of(finding.check)
-    own = tuple(name for name in asked if name.startswith(f"{finding.step}."))
-    return (finding.waits_for or finding.estimated_from or own or asked)[0]

@@ -14,9 +14,10 @@ from rules.sheet import FIELDS
 from rules.strength.weakest import UNLIKE_KINDS, Ranked
 from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
+from wizard.desk.next_step import entry_behind
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
-from wizard.screens.findings import about_finding, entry_behind
+from wizard.screens.findings import about_finding
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, counted_on, judging, margin_rows
@@ -113,7 +114,7 @@ class GivesFirstScreen(Screen[str | None]):
         finding = judging(self._session.judged).get(value)
         if finding is not None:
             helps = trade().checks[finding.check].note.try_changing
-            self.dismiss(helps[0] if helps else entry_behind(self._session, finding.key))
+            self.dismiss(helps[0] if helps else entry_behind(finding))
 
     def action_back(self) -> None:
         """Back to the sheet."""

@@ -16,9 +16,10 @@ from wizard.desk.session import Session
 from wizard.desk.words import plain
 from wizard.files.sheet_file import ChangedOnDisk
 from wizard.screens.goes_back import REDO, UNDO, GoesBack
+from wizard.widgets.field_row import picture_beside, shows_picture
 from wizard.widgets.form import FormPage
 from wizard.widgets.lines import KeyLine, TopLine
-from wizard.widgets.step_list import StepChosen, StepList, StepStrip
+from wizard.widgets.step_list import StepChosen, StepList, StepStrip, standings
 from wizard.widgets.verdict_list import VerdictList
 
 if TYPE_CHECKING:
@@ -27,13 +28,12 @@ if TYPE_CHECKING:
 
 HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
 FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
-PICTURE = Key("f3", "picture", "the picture, full screen", "picture")
+PICTURE = Key("f3", "picture", "the picture: beside the form, on the whole screen, away again", "picture")
 FIND = Key("ctrl+f", "find", "find a step or an entry by part of its name", "find", first=True)
 STEP_BACK = Key("f7,ctrl+b", "turn_by(-1)", "step back; no answer is lost", "step")
 STEP_ON = Key("f8,ctrl+n", "turn_by(1)", "next step; no answer is lost")
 MOTION = Key("f12", "motion", "both wheels through travel and lock", "motion")
-REST = 0.2
-"""Seconds without a key after which what is heavy is worked out. Nobody types the next digit much later than that."""
+REST = 0.2  # s without a key, after which what is heavy is worked out: nobody types the next digit much later than that
 MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
@@ -65,7 +65,7 @@ class SheetScreen(GoesBack):
     AUTO_FOCUS = None
 
     def __init__(self, session: Session) -> None:
-        super().__init__()
+        super().__init__(classes="sheet")
         self.session = session
         self.number = first_unfinished(session.judged)
         self._asking = False
@@ -131,9 +131,8 @@ class SheetScreen(GoesBack):
             self.save()
 
     def on_resize(self) -> None:
-        """The picture is only made where there is room for it: it would cost a third of the start."""
-        side = self.query_one("#side")
-        if self.size.width >= 100 and not side.query("FrontView"):
+        """The picture is only made where it is shown: it would cost a third of the start."""
+        if shows_picture(self) and not self.query("#side FrontView"):
             self.call_after_refresh(self._add_picture)
 
     async def _add_picture(self) -> None:
@@ -149,9 +148,9 @@ class SheetScreen(GoesBack):
         judged = self.session.judged_so_far
         self._wait_for_rest(owed=not judged.whole)
         self.query_one(TopLine).show()
+        stand = standings(judged)
         for steps in (self.query_one(StepStrip), self.query_one(StepList)):
-            steps.show(judged, self.number)
-        self.query_one(VerdictList).show(judged)
+            steps.show(stand, self.number)
         trouble = self.query_one("#trouble", Static)
         notes = [self.session.trouble or "", house_of(self).note, self.told]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
@@ -161,6 +160,10 @@ class SheetScreen(GoesBack):
         for page in self.query(FormPage):
             page.show_panel()
             page.show_questions()
+            steps_open = [step.name for step in PAGES[self.number].steps]
+            self.query_one(VerdictList).show(judged, steps_open, page.current, page.told)
+        if self.number == REVIEW:
+            self.query_one(VerdictList).show(judged)
 
     def _show_picture(self) -> None:
         for picture in self.query("#side FrontView"):
@@ -328,10 +331,19 @@ class SheetScreen(GoesBack):
             self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
 
     def action_picture(self) -> None:
-        """The picture, full screen."""
+        """The picture beside the form; where it is there already, on the whole screen."""
+        if not shows_picture(self):
+            self._turn()
+            return
         from wizard.screens.picture import PictureScreen
 
-        self.app.push_screen(PictureScreen(self.session, self._open_entry))
+        picture = PictureScreen(self.session, self._open_entry)
+        self.app.push_screen(picture, lambda _: self._turn() if picture_beside(self) else None)
+
+    def _turn(self) -> None:
+        """Bring the picture beside the form, or take it away."""
+        self.toggle_class("turned")
+        self.on_resize()
 
     def action_find(self) -> None:
         """Find a step or an entry by part of its name."""

@@ -1,5 +1,7 @@
-"""Where the program starts when no sheet was named: a new sheet, one begun before, or the sample."""
+"""Where the program starts when no sheet was named: the sheet begun last, a new one, or a sample to look round."""
 
+from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 from typing import Any, ClassVar
 
@@ -13,7 +15,7 @@ from wizard.desk import recent, scratch
 from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, QUIT, Key, bindings
 from wizard.desk.recent import Summary
-from wizard.desk.words import lines, plain, verdict
+from wizard.desk.words import lines, plain
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 
@@ -22,10 +24,34 @@ WHAT_IT_IS = (
     "measure, checks it as you type, and writes a build sheet with warnings and a fabrication checklist."
 )
 WHAT_IT_IS_NOT = "It informs a builder; it does not certify. Local rules, the inspector and a licensed engineer decide."
+SAMPLES = {
+    "dune_wren_moving": (
+        "A finished car",
+        "Everything on it is entered but its strength: look at review, paper and motion.",
+    ),
+    "dune_wren_half_done": (
+        "One half done",
+        "Job, tyre, wheel and rotor are answered. Go on with the caliper and the hub.",
+    ),
+    "pond_newt_fault_to_find": (
+        "One with a fault to find",
+        "One figure on it is wrong, and the car would not work. Which?",
+    ),
+}
+"""Names of samples to look round, how each is called, and what is told of it."""
+TOUR = "tour"
+FIVE_KEYS = (
+    ("Enter", "takes an answer, and on. Type as you speak: 9 3/8 in, 5 on 4.75"),
+    ("=", "takes what stands grey in an empty row: worked out, or as another"),
+    ("F3", "the picture beside the form; once more: on the whole screen"),
+    ("F8", "the next step, F7 the one before; every answer is saved at once"),
+    ("Ctrl+p", "all keys of a page, as a list to pick from; F1 is help"),
+)
+"""The tour: what is pressed, and what it does."""
 
 
 class StartScreen(Screen[Any]):
-    """New, resume, or look round."""
+    """Resume, new, or look round."""
 
     KEYS: ClassVar[tuple[Key, ...]] = (
         Key("enter", "open", "open what the cursor is on", "open", told=True),
@@ -42,7 +68,7 @@ class StartScreen(Screen[Any]):
             lines(WHAT_IT_IS, plain(WHAT_IT_IS_NOT, "bold"), *([plain(trouble, "bold $text-error")] if trouble else [])),
             classes="intro padded", markup=False,
         )  # fmt: skip
-        yield Items(self._items([]))
+        yield Items(list(self._items([])))
         yield KeyLine((*self.KEYS, ALL_KEYS, QUIT))
 
     def on_mount(self) -> None:
@@ -50,32 +76,31 @@ class StartScreen(Screen[Any]):
         self.query_one(Items).focus_list()
         self.call_after_refresh(self._read)
 
-    def _read(self) -> None:
+    def _read(self, *, at_top: bool = True) -> None:
         remembered = recent.recent()
         here = [path for path in recent.sheets_here() if path.absolute() not in remembered]
-        self.query_one(Items).show(self._items([recent.summary(path) for path in [*remembered, *here]]))
+        sheets = [recent.summary(path) for path in [*remembered, *here]]
+        self.query_one(Items).show(list(self._items(sheets)), at_top=at_top)
 
-    def _items(self, sheets: list[Summary]) -> list[Listed]:
-        return [
-            Listed(
-                "new",
-                plain("New sheet", "bold"),
-                lambda: Content("Start from nothing. It takes title and units first."),
-            ),
-            *(_sheet_item(sheet) for sheet in sheets),
-            Listed(
-                "sample",
-                plain("Look round a finished sample"),
-                lambda: Content("Opens a scratch copy: change what you like, nothing of it is kept."),
-            ),
-        ]
+    def _items(self, sheets: list[Summary]) -> Iterator[Listed]:
+        width = self.app.size.width - 4
+        for sheet in sheets:
+            yield _sheet_item(sheet, "Resume" if sheet is sheets[0] else "Open", width)
+        yield Listed("new", plain("New sheet", "bold"), lambda: Content("Title and units first, then step by step."))
+        for name, (called, about) in SAMPLES.items():
+            yield Listed(name, plain(f"Look round: {called[0].lower()}{called[1:]}"), partial(_sample, about))
+        yield Listed(TOUR, plain("One minute: the five keys"), five_keys)
 
     def on_items_chosen(self, event: Items.Chosen) -> None:
         """Open what was chosen."""
         if event.item_id == "new":
             house_of(self).ask_for_new()
-        elif event.item_id == "sample":
-            house_of(self).open_path(scratch.sheet(), scratch=True)
+        elif event.item_id == TOUR:
+            from wizard.screens.reading import ReadingScreen
+
+            self.app.push_screen(ReadingScreen("One minute: the five keys", _tour()))
+        elif event.item_id in SAMPLES:
+            house_of(self).open_path(scratch.sheet(event.item_id), scratch=True)
         else:
             house_of(self).open_path(Path(event.item_id))
 
@@ -87,18 +112,32 @@ class StartScreen(Screen[Any]):
     def action_forget(self) -> None:
         """Take a sheet off the list; its file stays."""
         recent.forget(Path(self.query_one(Items).at))
-        self._read()
+        self._read(at_top=False)
 
 
-def _sheet_item(sheet: Summary) -> Listed:
+def five_keys() -> Content:
+    """The tour, a line a key."""
+    return lines(*(Content.assemble((key.ljust(8), "bold $text-accent"), plain(does)) for key, does in FIVE_KEYS))
+
+
+def _tour() -> Content:
+    return lines(
+        five_keys(), "", "Beside each row stands what was read; below it how to measure it, and the verdict it changes.",
+        "Try it: Escape, then open the car that is half done. It is a scratch copy; nothing you do can spoil it.",
+    )  # fmt: skip
+
+
+def _sample(about: str) -> Content:
+    return plain(f"{about} A scratch copy: change what you like, nothing of it is kept.")
+
+
+def _sheet_item(sheet: Summary, does: str, width: int) -> Listed:
+    """One line, whatever the title's length."""
     name = printable(sheet.path.name)
     if sheet.trouble:
-        return Listed(str(sheet.path), plain(f"{name}: cannot be opened", "$text-error"), lambda: plain(sheet.trouble))
-    line = Content.assemble(
-        plain(f"{sheet.title}  ", "bold"), verdict(sheet.verdict), plain(f". {sheet.scope} {sheet.progress}")
-    )
-    return Listed(
-        str(sheet.path),
-        line,
-        lambda: plain(f"{printable(sheet.path)}\nLast saved {sheet.saved}. Opens at the first unfinished step."),
-    )
+        line = plain(f"{does} {name}: cannot be opened", "$text-error").truncate(width, ellipsis=True)
+        return Listed(str(sheet.path), line, lambda: plain(sheet.trouble))
+    goes_on = plain(f" ({sheet.goes_on})")
+    title = plain(f"{does} {sheet.title}", "bold").truncate(width - len(goes_on), ellipsis=True)
+    told = f"{printable(sheet.path)}\nLast saved {sheet.saved}. {sheet.scope}"
+    return Listed(str(sheet.path), Content.assemble(title, goes_on), lambda: plain(told))

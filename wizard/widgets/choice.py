@@ -10,6 +10,8 @@ from textual.message import Message
 from textual.reactive import reactive
 from textual.widget import Widget
 
+from wizard.widgets.entry import TAKE, Take
+
 
 def picked(choices: Sequence[str], typed: str) -> str | None:
     """The one choice that begins with what was typed; None where several do or none does.
@@ -66,6 +68,8 @@ class Choice(Widget, can_focus=True):
         self.choices = choices
         self.set_reactive(Choice.chosen, chosen)
         self._before = chosen
+        self.offered = ""
+        """The choice that stands there grey until one is made."""
 
     @property
     def unread(self) -> str:
@@ -81,6 +85,8 @@ class Choice(Widget, can_focus=True):
         row = Content(" " if sum(map(len, parts)) + len(parts) <= width else "").join(parts)
         if len(row) <= width:
             return row + echo if len(row) + len(echo) <= width else row
+        if self.chosen is None and self.offered in self.choices:
+            return Content.assemble(self._choice(self.offered), echo)[:width]
         if self.chosen is None:
             return (Content(f"< choose, 1 of {len(self.choices)} >") + echo)[:width]
         shown = Content.styled(f"[{self.chosen}]", "$text-error") if stray else self._choice(self.chosen)
@@ -95,6 +101,8 @@ class Choice(Widget, can_focus=True):
         begins, rest = Content.styled(choice[:letters], "underline"), Content(choice[letters:])
         if choice == self.chosen:
             return Content.assemble("[", begins, rest, "]").stylize("bold reverse")
+        if choice == self.offered and self.chosen is None:
+            return Content.assemble("(", begins, rest, ")").stylize("italic")
         return Content.assemble(" ", begins, rest, " ")
 
     def _echo(self) -> Content:
@@ -110,24 +118,24 @@ class Choice(Widget, can_focus=True):
             place = (self.choices.index(self.chosen) + by) % len(self.choices)
         else:
             place = 0 if by > 0 else len(self.choices) - 1
-        self._settle(self.choices[place])
+        self.settle(self.choices[place])
 
     def action_clear(self) -> None:
         """Take the answer away."""
-        self._settle(None)
+        self.settle(None)
 
     def action_rub_out(self) -> None:
         """Take back the last letter typed; where none was, take the answer away."""
         if self.typed:
             self._take(self.typed[:-1])
         else:
-            self._settle(None)
+            self.settle(None)
 
     def action_accept(self) -> None:
         """Leave it as it is and go on. A choice typed in full counts, also one of digits alone."""
         whole = [choice for choice in self.choices if choice.casefold() == self.typed.strip().casefold()]
         if whole:
-            self._settle(whole[0])
+            self.settle(whole[0])
         self.post_message(self.Accepted())
 
     def leave(self) -> str:
@@ -138,7 +146,8 @@ class Choice(Widget, can_focus=True):
         self.typed, self._before = "", self.chosen
         return unread
 
-    def _settle(self, choice: str | None) -> None:
+    def settle(self, choice: str | None) -> None:
+        """Choose this one, or none, whatever was typed so far."""
         self.typed, self._before = "", choice
         self._choose(choice)
 
@@ -157,6 +166,9 @@ class Choice(Widget, can_focus=True):
         if not event.is_printable or not event.character:
             return
         event.stop()
+        if event.character == TAKE and self.chosen is None and not self.typed:
+            self.post_message(Take())
+            return
         typed = (self.typed + event.character).lstrip()
         begun = any(choice.casefold().startswith(typed.casefold()) for choice in self.choices)
         if not begun and picked(self.choices, self.typed) and picked(self.choices, event.character):

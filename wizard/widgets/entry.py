@@ -22,6 +22,14 @@ class Refused(Message):
         self.reason = reason
 
 
+class Take(Message):
+    """The key that takes over what stands grey was pressed in an empty row."""
+
+
+TAKE = "="
+"""No answer begins with it."""
+
+
 class Entry(Input):
     """One line to type in. Takes any text a screen can show; whether it makes sense is judged elsewhere."""
 
@@ -47,6 +55,11 @@ class Entry(Input):
 
     async def _on_key(self, event: events.Key) -> None:
         character = event.character
+        if character == TAKE and not self.value:
+            event.stop()
+            event.prevent_default()
+            self.post_message(Take())
+            return
         if not character or event.is_printable or unicodedata.category(character) == "Cc":
             return
         event.stop()

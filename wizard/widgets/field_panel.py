@@ -4,9 +4,12 @@ from textual.content import Content
 from textual.widget import Widget
 
 from rules.graph.asking import AskedField
+from rules.judging.judge import Finding
+from rules.judging.offers import can_start, offer
 from rules.judging.trade import trade
+from rules.judging.usual import usual_words
 from rules.measure.quantity import Units
-from wizard.desk.pages import ASKED
+from wizard.desk.pages import ASKED, cautions_beside
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
 
@@ -36,17 +39,41 @@ class FieldPanel(Widget):
     def _parts(self) -> list[Content]:
         session, asked = self._session, ASKED[self._shown]
         parts = [_heading(asked, session.units), plain(asked.how)]
+        parts += [
+            Content.assemble(("Take care: ", "bold $text-warning"), plain(told))
+            for told in cautions_beside(self._shown)
+        ]
         if error := session.faults.get(self._shown):
             head = ("So far: ", "bold") if self._being_typed else ("Not read: ", "bold $text-error")
             parts.append(Content.assemble(head, plain(error)))
         elif session.accepted(self._shown):
             read_as = session.echo(self._shown)
-            parts.append(plain(f"Accepted: {' = '.join(read_as)}" if read_as else "Accepted.", "$text-success"))
-        else:
+            if read_as:
+                parts.append(plain(f"Accepted: {' = '.join(read_as)}", "$text-success"))
+        elif asked.kind not in ("choice", "yes or no"):
             parts.append(plain(_would_be_right(asked, session.shown_in, session.units), "$foreground 65%"))
+        if words := usual_words(self._shown, session.shown_in) if "." in self._shown else "":
+            start = (
+                "; = puts in a start that fits" if can_start(self._shown) and session.entry(self._shown) is None else ""
+            )
+            parts.append(plain(f"Usual {words}{start}.", "$foreground 65%"))
+        if found := offer(self._shown, session.judged_so_far) if "." in self._shown else None:
+            grey = f"{_said(found.entry)}: {found.origin}" + (
+                "; = takes it over." if found.measured else ", which stands in until you measure it."
+            )
+            parts.append(plain(grey, "$text-accent"))
         return parts + self._findings()
 
     def _findings(self) -> list[Content]:
+        return [
+            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}{_reason(finding)}"))
+            for finding in self.told
+        ]
+
+    @property
+    def told(self) -> list[Finding]:
+        """The findings it tells of: the one verdict that this row changes; where there is room, all in trouble."""
+        roomy = self.screen.has_class("-roomy") or self.screen.has_class("-vast")
         touched = trade().checks_touched_by(self._shown) if "." in self._shown else ()
         step = self._shown.partition(".")[0]
         found = [
@@ -55,17 +82,19 @@ class FieldPanel(Widget):
             if finding.check in touched
             and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
         ]
-        worst = [finding for finding in found if finding.verdict in ("stop", "watch")][:2] or found[:1]
-        return [
-            Content.assemble(verdict(finding.verdict), plain(f" {finding.title}: {finding.text} {finding.change}"))
-            for finding in worst
-        ]
+        trouble = [finding for finding in found if finding.verdict in ("stop", "watch")]
+        return (trouble if roomy else trouble[:1]) or found[:1]
+
+
+def _reason(finding: Finding) -> str:
+    """Why, and what to change; what waits, waits for the row that is being filled in."""
+    return "" if finding.verdict == "waiting" else f": {finding.text} {finding.change}"
 
 
 def _heading(asked: AskedField, units: Units | None) -> Content:
     notes = []
     if units and (unit := asked.bare_unit(units)):
-        notes.append(f"a bare number is {unit}")
+        notes.append(f"bare numbers: {unit}")
     elif not units and asked.bare_unit("inch"):
         notes.append("write the unit")
     if asked.kind in ("choice", "yes or no"):
@@ -79,10 +108,12 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
 
 def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> str:
     """An example that would work, and the sane bounds."""
-    if asked.kind in ("choice", "yes or no"):
-        return f"One of: {', '.join(asked.choices or ('yes', 'no'))}."
     in_units = units or shown_in
     example, limits = asked.example(in_units), asked.limits(in_units)
     if not example:
         return "Words of your own."
     return f"For example {example}; from {limits}." if limits else f"For example {example}."
+
+
+def _said(entry: str | bool) -> str:
+    return {True: "yes", False: "no"}[entry] if isinstance(entry, bool) else entry

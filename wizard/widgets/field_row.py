@@ -6,6 +6,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.content import Content
 from textual.css.scalar import Scalar
+from textual.dom import DOMNode
 from textual.message import Message
 from textual.widget import Widget
 from textual.widgets import Input
@@ -14,10 +15,10 @@ from rules.graph.asking import LONGEST_TEXT, AskedField
 from rules.measure.quantity import LONGEST_ENTRY, Units
 from wizard.desk.words import plain, wrapped
 from wizard.widgets.choice import Choice
-from wizard.widgets.entry import Entry, Refused
+from wizard.widgets.entry import TAKE, Entry, Refused, Take
 
-LABEL_CELLS, ENTRY_CELLS = 35, 17
-"""The same in look.tcss. The label column holds the mark and the longest label."""
+WIDE, TIGHT = (35, 17), (24, 12)
+"""Cells of the label with its mark, and of the entry, in a form alone and in one beside a picture. The same in look.tcss."""
 YES_NO = {"yes": True, "no": False}
 
 
@@ -39,13 +40,20 @@ class FieldRow(Widget):
             super().__init__()
             self.row = row
 
+    class Wanted(Message):
+        """What stands grey is to be taken over."""
+
+        def __init__(self, row: "FieldRow") -> None:
+            super().__init__()
+            self.row = row
+
     def __init__(self, name: str, asked: AskedField, entry: object, text: str) -> None:
         super().__init__(classes="wide-entry" if _takes_the_row(asked) else None)
         self.field_name, self.asked = name, asked
         self.error = self.refused = self.question = ""
         self._echo: tuple[str, ...] = ()
         self._units: Units | None = None
-        self._label = wrap(asked.label, LABEL_CELLS - 3)
+        self._origin = ""
         self._text = self._loaded = text
         self._chosen_once = False
         self.editor: Entry | Choice = self._make_editor(entry, text)
@@ -87,6 +95,26 @@ class FieldRow(Widget):
             self._text, self._chosen_once = text, True
         return text
 
+    def offer(self, entry: str, origin: str) -> None:
+        """What stands grey while nothing is answered, and where it comes from; empty for nothing."""
+        if isinstance(self.editor, Entry):
+            if entry != self.editor.placeholder:
+                self.editor.placeholder = entry
+        elif entry != self.editor.offered:
+            self.editor.offered = entry
+            self.editor.refresh()
+        if origin != self._origin:
+            self._origin = origin
+            self.refresh()
+
+    def take(self, entry: str) -> None:
+        """Put an answer in the row as if it had been typed."""
+        if isinstance(self.editor, Entry):
+            self.editor.value = entry
+            self.editor.cursor_position = len(entry)
+        else:
+            self.editor.settle(entry)
+
     def reload(self, text: str) -> None:
         """Show another text that was put in the sheet elsewhere."""
         if isinstance(self.editor, Entry) and text != self.editor.value:
@@ -119,8 +147,15 @@ class FieldRow(Widget):
         """An error may take more or fewer lines now."""
         self._redraw()
 
+    @property
+    def _columns(self) -> tuple[int, int]:
+        return TIGHT if is_tight(self.screen) else WIDE
+
+    def _label(self) -> list[str]:
+        return wrap(self.asked.label, self._columns[0] - 3)
+
     def _below(self) -> list[Content]:
-        rest = [Content(part) for part in self._label[1:]]
+        rest = [Content(part) for part in self._label()[1:]]
         text = self.refused or self.error
         told = plain(text, "$text-error") if text else plain(self.question, "$text-warning") if self.question else None
         return rest + (wrapped(told, (self.size.width or 76) - 4) if told else [])
@@ -129,10 +164,10 @@ class FieldRow(Widget):
         """Mark, label, room for the entry, echo; then the error in words."""
         mark = "!" if self.error else ">" if self.editor.has_focus else "?" if self.question else " "
         style = "bold" if self.editor.has_focus else "bold $text-error" if self.error else ""
-        first = Content.styled(f"{mark} {self._label[0]}".ljust(LABEL_CELLS), style)
+        label, entry = self._columns
+        first = Content.styled(f"{mark} {self._label()[0]}".ljust(label), style)
         if not _takes_the_row(self.asked):
-            room = self.size.width - LABEL_CELLS - ENTRY_CELLS - 1
-            first = Content.assemble(first, " " * (ENTRY_CELLS + 1), self._echo_in(room))
+            first = Content.assemble(first, " " * (entry + 1), self._echo_in(self.size.width - label - entry - 1))
         return Content("\n").join([first, *(Content("    ") + line for line in self._below())])
 
     def _echo_in(self, room: int) -> Content:
@@ -140,15 +175,18 @@ class FieldRow(Widget):
             return plain("not read"[:room], "$text-error")
         if self._echo:
             whole = f"= {' · '.join(self._echo)}"
-            return plain(
-                whole if len(whole) <= room else f"= {self._echo[-1]}".partition(", ")[0][:room], "$text-success"
-            )
+            if self._echo == (self._text.strip(),):  # it says so itself
+                return Content("")
+            shorter = (whole, f"= {self._echo[-1]}", f"= {self._echo[-1]}".partition(", ")[0], "")
+            return plain(next(text for text in shorter if len(text) <= max(1, room)), "$text-success")
         if self._text.strip():  # being typed, and not readable so far
             return Content("")
         unit = self.asked.bare_unit(self._units) if self._units else ""
+        if self._origin:
+            return plain(next((hint for hint in (self._origin, TAKE) if len(hint) <= room), ""), "$foreground 65%")
         hints = [unit, "" if self.asked.needed else "optional"]
         whole = ", ".join(hint for hint in hints if hint)
-        return plain(whole if len(whole) <= room else hints[-1] or unit, "$foreground 65%")
+        return plain(next((hint for hint in (whole, *hints) if len(hint) <= room), ""), "$foreground 65%")
 
     @on(Input.Changed)
     def _typed(self, event: Input.Changed) -> None:
@@ -167,14 +205,40 @@ class FieldRow(Widget):
     @on(Refused)
     def _refuse(self, event: Refused) -> None:
         event.stop()
-        self.refused = event.reason
+        self.refuse(event.reason)
+
+    def refuse(self, reason: str) -> None:
+        """Say why a key was not taken."""
+        self.refused = reason
         self._redraw()
+
+    @on(Take)
+    def _take(self, event: Take) -> None:
+        event.stop()
+        self.post_message(self.Wanted(self))
 
     @on(Input.Submitted)
     @on(Choice.Accepted)
     def _done(self, event: Message) -> None:
         event.stop()
         self.post_message(self.Done(self))
+
+
+def is_tight(screen: DOMNode) -> bool:
+    """Whether the form stands beside the picture and gives way to it."""
+    beside = screen.has_class("-wide") or screen.has_class("-roomy") or picture_beside(screen)
+    return beside and screen.has_class("sheet")
+
+
+def shows_picture(screen: DOMNode) -> bool:
+    """Whether the picture is in sight beside the form."""
+    return not (screen.has_class("-narrow") or screen.has_class("-middle")) or picture_beside(screen)
+
+
+def picture_beside(screen: DOMNode) -> bool:
+    """Whether a screen too narrow for the picture has it beside the form all the same."""
+    turned = screen.has_class("turned")
+    return (screen.has_class("-narrow") and turned) or (screen.has_class("-middle") and not turned)
 
 
 def _takes_the_row(asked: AskedField) -> bool:

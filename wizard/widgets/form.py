@@ -9,67 +9,158 @@ from textual.binding import Binding, BindingType
 from textual.containers import Vertical, VerticalScroll
 from textual.message import Message
 from textual.widget import Widget
-from textual.widgets import Static
 
+from rules.graph.asking import Step
+from rules.judging.judge import Finding
+from rules.judging.offers import Offer, can_start, offer, start_value
 from rules.judging.questions import questions
-from wizard.desk.keys import TYPING
-from wizard.desk.pages import ASKED, Page
+from rules.sheet import STEPS
+from rules.sheet.arranged import applies
+from wizard.desk.keys import MORE, TAKE_ALL, TYPING, bindings
+from wizard.desk.pages import ASKED, Page, left
 from wizard.desk.session import Session
-from wizard.desk.words import lines, plain
 from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
+from wizard.widgets.section import Line, Section
 
 YES = "As it is? Come up here and press Enter for yes, or mend it"
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 
 
 class Form(VerticalScroll, can_focus=False):
-    """The questions of one page. Scrolls up and down, never sideways."""
+    """The questions of one page. Scrolls up and down, never sideways.
+
+    Some rows are out of sight: those that cannot apply, those set aside until they are opened, and on a page of like parts
+    those of every part but the one the cursor is in. An answered row is never out of sight for long: its part opens with it.
+    """
 
     # Here and not on the page: a scrolling container would take these keys to scroll with.
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("up", "go(-1)", show=False),
-        Binding("down", "go(1)", show=False),
+        Binding("up,shift+tab", "go(-1)", show=False),
+        Binding("down,tab", "go(1)", show=False),
     ]
 
     def __init__(self, page: Page, session: Session) -> None:
         super().__init__()
         self.rows = {name: FieldRow(name, ASKED[name], session.entry(name), session.text(name)) for name in page.fields}
-        self._page = page
+        self._page, self._session = page, session
+        self.asked_for = ""
+        """A row that somebody went to by name: it is in sight although it does not apply."""
+        self.sections = [Section(step, names, page) for step, names in _by_step(page).items()]
+        self._of = {name: section for section in self.sections for name in section.names}
+        for section in self.sections:
+            section.is_open = section is self.sections[0] or not page.is_by_part
+            section.more_open = self._is_wanted(section)
 
     def compose(self) -> Iterator[Widget]:
-        """Each step's heading and questions, then what to take care of."""
-        headed: set[str] = set()
-        for name, row in self.rows.items():
-            step = next((step for step in self._page.steps if name.startswith(f"{step.name}.")), self._page.steps[0])
-            if step.name not in headed:
-                headed.add(step.name)
-                yield Static(lines(plain(step.title, "bold"), plain(step.intro)), classes="intro", markup=False)
-            yield row
-        cautions = [f"- {caution}" for step in self._page.steps for caution in step.cautions]
-        yield Static(lines(plain("Take care", "bold $text-warning"), *cautions), classes="cautions", markup=False)
+        """Each step's heading and questions, those set aside under a line of their own."""
+        for section in self.sections:
+            yield section.heading
+            for name in section.first:
+                yield self.rows[name]
+            yield section.more
+            for name in section.aside:
+                yield self.rows[name]
+        self.lay_out()
+
+    def _is_wanted(self, section: Section) -> bool:
+        """Whether what is set aside is open from the start: an answer stands there, or nothing else is left to answer."""
+        judged = self._session.judged_so_far
+        wanted = left(section.aside, judged) and not left(section.first, judged)
+        return bool(wanted) or any(self._session.entry(name) is not None for name in section.aside)
+
+    def lay_out(self) -> None:
+        """Show the rows that are in sight now, and say of the others how many they are."""
+        for section in self.sections:
+            for name in section.names:
+                seen = self._in_sight(name)
+                if self.rows[name].display != seen:
+                    self.rows[name].display = seen
+            away = [name for name in section.aside if self._applies(name)]
+            section.show(away, self._session)
+
+    def _applies(self, name: str) -> bool:
+        return (
+            self._session.entry(name) is not None
+            or applies(name, self._session.sheet.answers)
+            or name == self.asked_for
+        )
+
+    def _in_sight(self, name: str) -> bool:
+        section = self._of[name]
+        return self._applies(name) and section.is_open and (name in section.first or section.more_open)
+
+    def open_to(self, name: str) -> None:
+        """Bring a row in sight: its part, and what is set aside there; of like parts the others close."""
+        section = self._of[name]
+        section.more_open |= name in section.aside
+        self.asked_for = name
+        if not section.is_open:
+            for other in self.sections:
+                other.is_open = other is section
+        self.lay_out()
+
+    def toggle_more(self, name: str) -> str:
+        """Open all that is set aside on the page; where it all is open already, close it. Where the cursor then belongs."""
+        opening = any(section.aside and not section.more_open for section in self.sections)
+        for section in self.sections:
+            section.more_open = opening
+        self.lay_out()
+        first = [one for one in self._of[name].first if self._in_sight(one)]
+        return name if self._in_sight(name) else first[-1]
+
+    def after(self, name: str, by: int = 1, *, into_more: bool) -> str:
+        """The row after one, or before it; empty where there is none. into_more: also what is set aside and not open."""
+        names = list(self.rows)
+        place = names.index(name) + by
+        while 0 <= place < len(names):
+            section = self._of[names[place]]
+            reached = names[place] in section.first or section.more_open or (into_more and by > 0)
+            if reached and self._applies(names[place]):
+                return names[place]
+            place += by
+        return ""
 
     def watch_virtual_size(self) -> None:
         """A row that grows or shrinks moves those below it: the one the cursor is in must stay in view."""
         self.call_later(self.show_cursor)
 
     def show_cursor(self) -> None:
-        """Scroll to the row the cursor is in."""
-        for row in self.rows.values():
+        """Scroll to the row the cursor is in; at the first row, to what stands above it."""
+        for name, row in self.rows.items():
             if row.editor.has_focus:
-                self.scroll_to_widget(row, animate=False)
+                if name == self.sections[0].first[0]:
+                    self.scroll_home(animate=False)
+                else:
+                    self.scroll_to_widget(row, animate=False)
 
     def action_go(self, by: int) -> None:
-        """To the entry above or below."""
-        names = list(self.rows)
-        here = next((place for place, row in enumerate(self.rows.values()) if row.editor.has_focus), 0)
-        self.screen.set_focus(self.rows[names[max(0, min(len(names) - 1, here + by))]].editor)
+        """To the entry below, opening what is set aside, or above."""
+        here = next((name for name, row in self.rows.items() if row.editor.has_focus), next(iter(self.rows)))
+        if there := self.after(here, by, into_more=True):
+            self.open_to(there)
+            self.screen.set_focus(self.rows[there].editor)
+
+
+def _by_step(page: Page) -> dict[type[Step], list[str]]:
+    """The entries of a page under the step each belongs to; those of no step under the first."""
+    steps = {step.name: step for step in STEPS}
+    first = page.steps[0] if page.steps else steps[page.fields[0].partition(".")[0]]
+    found: dict[type[Step], list[str]] = {}
+    for name in page.fields:
+        found.setdefault(steps.get(name.partition(".")[0], first), []).append(name)
+    return found
+
+
+def _said(entry: str | bool) -> str:
+    return {True: "yes", False: "no"}[entry] if isinstance(entry, bool) else entry
 
 
 class FormPage(Vertical):
     """A page to fill in. The answers live in the session; the widgets come and go with the page."""
 
-    KEYS = TYPING
+    KEYS = (*TYPING, MORE, TAKE_ALL)
+    BINDINGS = bindings((MORE, TAKE_ALL))
 
     class Edited(Message):
         """An entry has changed in the session, or the cursor has moved: what is told of it is of the past."""
@@ -81,7 +172,7 @@ class FormPage(Vertical):
         """Enter was pressed in the last entry."""
 
     def __init__(self, page: Page, session: Session) -> None:
-        super().__init__(id="page")
+        super().__init__(id="page", classes="form")
         self._session = session
         self.form = Form(page, session)
         self.rows = self.form.rows
@@ -90,6 +181,7 @@ class FormPage(Vertical):
         """Entries that are not being typed for the first time: only those are marked when they cannot be read."""
         self._refused = ""
         """The entry whose Enter was refused just now, because it cannot be read."""
+        self._offers: dict[str, Offer] = {}
         self._walked = self.current
         """The entry that Enter brought the cursor to, or that is being typed: Enter there goes on and confirms nothing."""
 
@@ -123,8 +215,18 @@ class FormPage(Vertical):
             row.ask(f"{asked[name]} {YES}." if wanted else "")
 
     def show_panel(self) -> None:
-        """Tell about the entry the cursor is in."""
+        """Tell about the entry the cursor is in, and show what can be offered for those not answered."""
+        judged = self._session.judged_so_far
+        self._offers = {name: found for name in self.rows if "." in name and (found := offer(name, judged))}
+        for name, row in self.rows.items():
+            found = self._offers.get(name)
+            row.offer(_said(found.entry) if found else "", found.origin if found else "")
         self.query_one(FieldPanel).show(self.current, being_typed=self.current not in self._settled)
+
+    @property
+    def told(self) -> list[Finding]:
+        """The findings that are told of beside the row the cursor is in."""
+        return self.query_one(FieldPanel).told
 
     def on_field_row_typed(self, event: FieldRow.Typed) -> None:
         """Take the entry over at once, so that everything else can follow the typing."""
@@ -140,8 +242,46 @@ class FormPage(Vertical):
             for row in self.rows.values():
                 row.reload(self._session.text(row.field_name))
             self.show_all()
+        self.form.lay_out()
         self._show(name)
         self.post_message(self.Edited())
+
+    def on_field_row_wanted(self, event: FieldRow.Wanted) -> None:
+        """Take over what stands grey in an empty row; where nothing does, a start value that fits the parts so far."""
+        event.stop()
+        name, session = event.row.field_name, self._session
+        found = self._offers.get(name)
+        if found and found.measured:
+            event.row.take(_said(found.entry))
+        elif found:
+            event.row.refuse(
+                "An estimate stands in here already. Only a measurement is better: taken over, it would count as one."
+            )
+        elif can_start(name) and (
+            start := start_value(name, session.judged_so_far, lambda entry: session.sheet_with(name, entry))
+        ):
+            event.row.take(start)
+        else:
+            event.row.refuse("Nothing to take over here: no other answer gives this one.")
+
+    def action_take_all(self) -> None:
+        """Take over all that stands grey in the rows in sight, as far as it is no estimate."""
+        for name, found in self._offers.items():
+            if found.measured and self.rows[name].display:
+                self.rows[name].take(_said(found.entry))
+
+    def action_more(self) -> None:
+        """Open or close what is set aside on this step."""
+        self.focus_on(self.form.toggle_more(self.current))
+
+    def on_line_clicked(self, event: Line.Clicked) -> None:
+        """A click on the line of what is set aside opens or closes it; on a part's, that part."""
+        event.stop()
+        for section in self.form.sections:
+            if event.line is section.more:
+                self.focus_on(self.form.toggle_more(self.current))
+            elif event.line is section.heading and not section.is_open:
+                self.focus_on(section.first[0])
 
     def flush(self) -> None:
         """Take over what was typed a moment ago and is still on its way here as a message."""
@@ -165,12 +305,11 @@ class FormPage(Vertical):
 
     def go_on(self) -> bool:
         """Put the cursor in the next entry. False where there is none on this page."""
-        names = list(self.rows)
         self._leave(self.current)
-        place = names.index(self.current) + 1
-        if place < len(names):
-            self.focus_on(names[place])
-        return place < len(names)
+        there = self.form.after(self.current, into_more=False)
+        if there:
+            self.focus_on(there)
+        return bool(there)
 
     def begins_the_next(self, key: events.Key) -> bool:
         """Whether a key belongs to the next answer: somebody types on after an Enter that was refused.
@@ -221,6 +360,7 @@ class FormPage(Vertical):
     def focus_on(self, name: str, *, walked: bool = True) -> None:
         """Put the cursor in an entry, at once: the next key is for it. walked: on the way through the sheet, not to this one."""
         self.current, self._refused, self._walked = name, "", name if walked else ""
+        self.form.open_to(name)
         self.screen.set_focus(self.rows[name].editor, scroll_visible=False)
 
     def start(self) -> None:

@@ -8,13 +8,19 @@ from textual.style import Style
 from textual.widget import Widget
 from textual.widgets import Static
 
+from wizard.desk.house import house_of
 from wizard.desk.keys import Key, Shown
-from wizard.desk.session import Session, progress
+from wizard.desk.session import Session, answered
 from wizard.desk.words import BEING_WORKED_OUT, plain, sheet_verdict, verdict
+
+BAR = 10
+"""Cells of the bar that says how far a sheet is."""
+LEAST_WITH_BAR = 76
+"""Columns. In fewer the title needs the room."""
 
 
 class TopLine(Widget):
-    """Title, verdict and progress at the left; whether it is saved at the right."""
+    """Title, how far it is, and its verdict at the left; whether it is saved at the right."""
 
     def __init__(self, session: Session) -> None:
         super().__init__()
@@ -31,17 +37,29 @@ class TopLine(Widget):
         self._painted = self._line()
         return self._painted
 
+    def _bar(self, done: int, wanted: int) -> Content:
+        return bar(done, wanted, plain_only=house_of(self).few_characters)
+
     def _line(self) -> Content:
         session = self._session
         judged = session.judged_so_far
         state = save_state(session)
         whole = judged.whole or judged.verdict == "stop"
         told = sheet_verdict(judged) if whole else verdict(BEING_WORKED_OUT)
-        facts = Content.assemble("  ", told, f" · {progress(judged)}")
+        done, wanted = answered(judged)
+        progress = self._bar(done, wanted) if self.size.width >= LEAST_WITH_BAR else Content("")
+        facts = Content.assemble("  ", progress, f" {done} of {wanted}  ", told)
         room = self.size.width - len(facts) - len(state) - 2
         title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
         line = Content.assemble(title, facts)
         return Content.assemble(line, " " * max(1, self.size.width - line.cell_length - len(state)), state)
+
+
+def bar(done: int, wanted: int, *, plain_only: bool = False) -> Content:
+    """How far something is, as a bar: full only when all of it is done."""
+    full = done * BAR // wanted if wanted else BAR
+    solid, empty = ("#", ".") if plain_only else ("━", "━")
+    return Content.assemble((solid * full, "$text-accent"), (empty * (BAR - full), "$foreground 25%"))
 
 
 def save_state(session: Session) -> Content:

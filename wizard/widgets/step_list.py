@@ -1,4 +1,7 @@
-"""The steps and how far each is: a column where there is room, two lines across where there is not."""
+"""The steps and how far each is: a column where there is room, one line across where there is not."""
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
 from textual import events
 from textual.content import Content
@@ -6,12 +9,14 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judging.judge import Judged
-from rules.judging.scope import groups_judged
-from wizard.desk.pages import PAGES, REVIEW, Page, page_state
-from wizard.desk.words import STYLES, WORKING, plain
+from wizard.desk.house import house_of
+from wizard.desk.pages import PAGES, REVIEW, page_state
+from wizard.desk.words import STYLES, WORKING, mark, plain
 
-CELL = 11
-"""Columns of one step where they stand side by side: seven of them fit in 80."""
+BETWEEN = 2
+"""Cells between two steps that stand side by side."""
+LESS, MORE = "<", ">"
+"""What says that there are steps to the left, to the right."""
 
 
 class StepChosen(Message):
@@ -22,87 +27,135 @@ class StepChosen(Message):
         self.number = number
 
 
+class Standing(NamedTuple):
+    """How a step stands: in a word or two, and the verdict whose colour and mark go with them."""
+
+    words: str
+    verdict: str
+
+
+def standings(judged: Judged) -> list[Standing]:
+    """How every step stands."""
+    told = [Standing(state.words, state.verdict) for state in (page_state(page, judged) for page in PAGES)]
+    whole = judged.whole or judged.verdict == "stop"
+    told[REVIEW] = Standing(judged.verdict if whole else WORKING, judged.verdict)
+    return told
+
+
 class _Steps(Widget):
     def __init__(self) -> None:
         super().__init__()
         self.current = 0
-        self._states: list[tuple[str, str, str]] = []
+        self._standings: Sequence[Standing] = ()
 
-    def show(self, judged: Judged, current: int) -> None:
+    def show(self, standings: Sequence[Standing], current: int) -> None:
         """The state of every step, and which one is open."""
-        pages = [page_state(page, judged) for page in PAGES]
-        states = [(state.words, state.more_words, state.verdict) for state in pages]
-        whole = judged.whole or judged.verdict == "stop"
-        states[REVIEW] = _review(judged) if whole else (WORKING, WORKING, judged.verdict)
-        if (states, current) != (self._states, self.current):  # painting is what a keystroke waits for
-            self._states, self.current = states, current
+        if (standings, current) != (self._standings, self.current):  # painting is what a keystroke waits for
+            self._standings, self.current = standings, current
             self.refresh()
 
-    def _in_view(self, room: int) -> range:
-        """The steps shown where there is room for so many: the open one is always among them."""
-        first = max(0, min(self.current - room // 2, len(self._states) - room))
-        return range(first, min(first + room, len(self._states)))
-
-    def _mark(self, number: int) -> str:
-        return ">" if number == self.current else " "
-
-    def _style(self, number: int) -> str:
-        return "bold reverse" if number == self.current else ""
+    def _mark(self, standing: Standing) -> str:
+        return mark(standing.verdict, plain_only=house_of(self).few_characters)
 
 
 class StepStrip(_Steps):
-    """Names above, states below; as many around the open one as there is room for."""
+    """One line: as many steps round the open one as there is room for, each with its mark, the open one with its words."""
 
     def render(self) -> Content:
-        """Two lines."""
-        names, states = Content(""), Content("")
-        for number in self._in_view(max(1, self.size.width // CELL)):
-            words, _, verdict = self._states[number]
-            names += plain(f"{self._mark(number)}{PAGES[number].short}".ljust(CELL), self._style(number))
-            states += plain(f" {words}".ljust(CELL), STYLES[verdict])
-        return Content("\n").join([names, states])
+        """One line."""
+        view = self._in_view()
+        parts = [self._step(number) for number in view]
+        left = LESS if view and view[0] > 0 else " "
+        line = Content.assemble(plain(f"{left} ", "bold $text-accent"), Content(" " * BETWEEN).join(parts))
+        if view and view[-1] < len(PAGES) - 1:
+            line = Content.assemble(
+                line.pad_right(max(0, self.size.width - len(line) - 1)), (MORE, "bold $text-accent")
+            )
+        return line
+
+    def _step(self, number: int) -> Content:
+        standing = self._standings[number]
+        sign = plain(self._mark(standing), STYLES[standing.verdict])
+        if number != self.current:
+            return Content.assemble(sign, plain(PAGES[number].short))
+        return plain(f" {self._mark(standing)} {PAGES[number].short}: {standing.words} ", "bold reverse")
+
+    def _in_view(self) -> list[int]:
+        """The steps that fit, the open one as near the middle as can be."""
+        if not self._standings:
+            return []
+        room = self.size.width - 4
+        first = last = self.current
+        used = len(self._step(self.current))
+        while True:
+            before = len(self._step(first - 1)) + BETWEEN if first > 0 else None
+            after = len(self._step(last + 1)) + BETWEEN if last < len(PAGES) - 1 else None
+            to_left = before is not None and (after is None or self.current - first <= last - self.current)
+            for left in (to_left, not to_left):
+                cells = before if left else after
+                if cells is not None and used + cells <= room:
+                    used += cells
+                    first, last = (first - 1, last) if left else (first, last + 1)
+                    break
+            else:
+                return list(range(first, last + 1))
 
     def on_click(self, event: events.Click) -> None:
         """Open the step under the pointer."""
-        view = self._in_view(max(1, self.size.width // CELL))
-        self.post_message(StepChosen(view[min(event.x // CELL, len(view) - 1)]))
+        at = 2
+        for number in self._in_view():
+            at += len(self._step(number)) + BETWEEN
+            if event.x < at:
+                self.post_message(StepChosen(number))
+                break
 
 
 class StepList(_Steps):
-    """One step under the other, its state below its name."""
-
-    @property
-    def _rows(self) -> int:
-        """Lines a step: a blank one between them where there is room."""
-        return 3 if 3 * len(PAGES) <= self.size.height else 2
+    """One line a step, in groups: mark, name, and how it stands."""
 
     def render(self) -> Content:
-        """Name, state, and perhaps a blank line for each step."""
-        width, rows = self.size.width, []
-        for number in self._in_view(max(1, self.size.height // self._rows)):
-            _, words, verdict = self._states[number]
-            name = f"{self._mark(number)}{number + 1} {_name(PAGES[number])}"
-            rows += [
-                plain(name.ljust(width)[:width], self._style(number) or "bold"),
-                plain(f"   {words}"[:width], STYLES[verdict]),
-                *([Content("")] if self._rows == 3 else []),
-            ]
-        return Content("\n").join(rows)
+        """The lines that fit, the open step among them."""
+        return Content("\n").join([self._line(row) for row in self._rows()])
+
+    def _rows(self) -> list[str | int]:
+        """Headings and step numbers from above to below; without headings where they do not fit."""
+        rows = list(_grouped())
+        height = max(1, self.size.height)
+        if len(rows) > height:
+            rows = [row for row in rows if row != ""]
+        if len(rows) > height:
+            rows = [row for row in rows if isinstance(row, int)]
+        first = max(0, min(rows.index(self.current) - height // 2, len(rows) - height))
+        return rows[first : first + height]
+
+    def _line(self, row: str | int) -> Content:
+        width = self.size.width
+        if isinstance(row, str):
+            return plain(row[:width], "$foreground 65%")
+        if row >= len(self._standings):
+            return Content("")
+        standing = self._standings[row]
+        name = f"{self._mark(standing)} {PAGES[row].short}"
+        words = standing.words.rjust(max(1, width - len(name) - 1))
+        if row == self.current:
+            return plain(f"{name}{words} ", "bold reverse")
+        style = STYLES[standing.verdict]
+        return Content.assemble(plain(name[:1], style), plain(name[1:]), plain(words, style))
 
     def on_click(self, event: events.Click) -> None:
         """Open the step under the pointer."""
-        view = self._in_view(max(1, self.size.height // self._rows))
-        if event.y // self._rows < len(view):
-            self.post_message(StepChosen(view[event.y // self._rows]))
+        rows = self._rows()
+        if event.y < len(rows) and isinstance(row := rows[event.y], int):
+            self.post_message(StepChosen(row))
 
 
-def _review(judged: Judged) -> tuple[str, str, str]:
-    """The verdict of the sheet; what reads well stands with how many groups of checks were judged."""
-    some, all_groups = groups_judged(judged.groups)
-    if judged.verdict in ("stop", "unfinished"):
-        return judged.verdict, judged.verdict, judged.verdict
-    return f"{judged.verdict} {some}/{all_groups}", f"{judged.verdict}, {some} of {all_groups}", judged.verdict
-
-
-def _name(page: Page) -> str:
-    return "Rotor, caliper" if page.key == "rotor" else page.short
+def _grouped() -> Iterator[str | int]:
+    """Every step under the heading of its group, with a blank line before each heading but the first."""
+    group = ""
+    for number, page in enumerate(PAGES):
+        if page.group != group:
+            if group:
+                yield ""
+            yield page.group
+            group = page.group
+        yield number

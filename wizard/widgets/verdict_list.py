@@ -1,67 +1,111 @@
-"""The verdicts beside the form: how many of each, then each in words, worst first."""
+"""Below the picture: what the last answer changed, what is in trouble on the open step, and how many of the rest."""
 
 from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
 
 from textual.content import Content
+from textual.geometry import Size
 from textual.widget import Widget
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
-from wizard.desk.words import BEING_WORKED_OUT, plain, verdict, wrapped
+from wizard.desk.words import BEING_WORKED_OUT, lines, plain, verdict, wrapped
 
 TOLD_IN_FULL = ("stop", "watch")
 
 
 class VerdictList(Widget):
-    """As many verdicts as there is room for; the full list is one key away."""
+    """What has changed for better or worse stays until another answer changes something; what turns good is counted."""
+
+    MOST = 11
+    """Lines; no higher in look.tcss."""
 
     def __init__(self) -> None:
         super().__init__()
         self._judged: Judged | None = None
+        self._steps: Sequence[str] = ()
+        self._typed_in = ""
+        self._before: Mapping[str, str] = {}
+        self._told: Sequence[Finding] = ()
+        self._shown: object = None
+        self._height = 0
 
-    def show(self, judged: Judged) -> None:
-        """What the rules say now."""
-        if self._judged is None or judged.findings != self._judged.findings:
-            self._judged = judged
-            self.refresh()
+    def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "", told: Sequence[Finding] = ()) -> None:
+        """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in; told: what is told of
+        beside it."""
+        if self._judged is None or (typed_in != self._typed_in and judged.findings != self._judged.findings):
+            self._before = _words(self._judged or judged)
+            self._typed_in = typed_in
+        shown = (judged.findings, steps, told)
+        if shown != self._shown:
+            self._shown = shown
+            self._judged, self._steps, self._told = judged, steps, told
+            needed = len(self._lines(self.size.width)) if self.size.width else 0
+            # The screen is laid out anew only where the list gets higher or lower: it takes longer than all the rest.
+            self.refresh(layout=min(needed, self.MOST) != min(self._height, self.MOST))
+            self._height = needed
 
     def render(self) -> Content:
-        """Tally, stops and watches with their reasons, then the names of the others."""
-        if self._judged is None:
-            return Content("")
+        """The tally, then changes, then troubles; as many lines as there is room for."""
         width, height = self.size
-        shown: list[Content] = wrapped(tally(self._judged), width)
-        for finding in self._judged.findings:
-            if finding.verdict in ("not judged", "does not apply"):
-                continue
-            room = height - 1 - len(shown)
-            part = wrapped(_told(finding, self._judged), width)
-            if len(part) > room:
-                part = wrapped(_head(finding, self._judged), width)
-            if len(part) > room:
-                shown.append(plain("F2 shows all of them.", "$foreground 65%"))
-                break
-            shown += part
-        return Content("\n").join(shown[:height])
+        told = self._lines(width)
+        if len(told) > height > 0:
+            told = [*told[: height - 1], plain("F2 shows all of it.", "$foreground 65%")]
+        return lines(*told)
+
+    def get_content_height(self, container: Size, viewport: Size, width: int) -> int:
+        """As high as what there is to tell; the style sheet says how high it may get."""
+        return max(1, len(self._lines(width)))
+
+    def _lines(self, width: int) -> list[Content]:
+        return [line for part in self._parts() for line in wrapped(part, width)] if self._judged else []
+
+    def _parts(self) -> Iterator[Content]:
+        judged = self._judged
+        assert judged is not None
+        yield tally(judged)
+        changed = [finding for finding in judged.findings if self._has_changed(finding)]
+        for finding in changed:
+            was = self._before.get(finding.key)
+            before = Content.assemble("was ", verdict(was), ", now ") if was else Content("new: ")
+            yield before + (head(finding, judged) if finding in self._told else told(finding, judged))
+        for finding in judged.findings:
+            if (
+                finding.verdict in TOLD_IN_FULL
+                and finding.step in self._steps
+                and finding not in (*changed, *self._told)
+            ):
+                yield told(finding, judged)
+
+    def _has_changed(self, finding: Finding) -> bool:
+        judged = self._judged
+        assert judged is not None
+        now, was = word(finding, judged), self._before.get(finding.key, "not judged")
+        return now != was and now != BEING_WORKED_OUT != was and bool({now, was} & {*TOLD_IN_FULL})
+
+
+def _words(judged: Judged) -> dict[str, str]:
+    return {finding.key: word(finding, judged) for finding in judged.findings}
 
 
 def tally(judged: Judged) -> Content:
     """How many findings of each verdict."""
-    counted = Counter(_word(finding, judged) for finding in judged.findings)
+    counted = Counter(word(finding, judged) for finding in judged.findings)
     words = (*WORST_FIRST[:6], BEING_WORKED_OUT)
     parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in words if counted[word]]
     return Content(" · ").join(parts)
 
 
-def _word(finding: Finding, judged: Judged) -> str:
+def word(finding: Finding, judged: Judged) -> str:
     """The verdict, or that it is not worked out again yet."""
     return BEING_WORKED_OUT if finding.check in judged.worked.put_off else finding.verdict
 
 
-def _head(finding: Finding, judged: Judged) -> Content:
-    return Content.assemble(verdict(_word(finding, judged)), plain(f" {finding.title}"))
+def head(finding: Finding, judged: Judged) -> Content:
+    """The verdict and what it is about."""
+    return Content.assemble(verdict(word(finding, judged)), plain(f" {finding.title}"))
 
 
-def _told(finding: Finding, judged: Judged) -> Content:
-    text = f". {finding.text}" if finding.verdict in TOLD_IN_FULL else ""
-    return Content.assemble(_head(finding, judged), plain(text))
+def told(finding: Finding, judged: Judged) -> Content:
+    """The same with its reason; what is good needs none."""
+    return head(finding, judged) + plain(f". {finding.text}" if finding.verdict in TOLD_IN_FULL else "")

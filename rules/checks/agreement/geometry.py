@@ -18,14 +18,27 @@ LENGTHS = (
     T("lower-housing-suits-pivots", "Lower housing and spacing", "pivots.lower_radius", "pivots.spacing",
       usual=(0.07, 0.137), why="a joint's housing reaches about a tenth of the way to the other joint"),
 )  # fmt: skip
+PLACE = "the joint was taped in one place, and the axis puts it in another"
+AS_TAPED = tuple(
+    T(f"{which}-joint-{way}-as-taped", f"{which.capitalize()} joint {way}: as taped", f"pivots.{which}_{key}", value,
+      how="more", usual=(-3, 3), never=(-10, 10), why=PLACE, other_called=f"the {which} joint by spacing and angles")
+    for which, way, key, value in (
+        ("upper", "inboard", "inboard", "upper_pivot_from_hub_face"),
+        ("upper", "height", "above", "upper_above_spindle"),
+        ("upper", "ahead", "ahead", "upper_pivot_ahead"),
+        ("lower", "inboard", "inboard", "lower_pivot_from_hub_face"),
+        ("lower", "height", "below", "pivots.lower_below_spindle"),
+        ("lower", "ahead", "ahead", "lower_pivot_ahead"),
+    )
+)  # fmt: skip
 MASSES = (
     T("corner-below-half", "Corner and whole vehicle", "job.corner_weight", "job.vehicle_weight",
       usual=(0.17, 0.33), never=(0.02, 0.5), why="one of four tyres carries about a quarter, and never half"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *MASSES))
+TIES = by_id((*LENGTHS, *AS_TAPED, *MASSES))
 
 
-@check("{tie}", each=members(LENGTHS), **TIED)
+@check("{tie}", each=members((*LENGTHS, *AS_TAPED)), **TIED)
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)

@@ -157,7 +157,7 @@ def rear_locks_at(
     """
     if centre_of_gravity_height is None:
         why = "the height of the centre of gravity is not entered, so which axle locks first was not judged"
-        raise NotJudged(why, "loads.centre_of_gravity_height")
+        raise NotJudged(why, "job.centre_of_gravity_height")
     return hydraulics.rear_locks_at(
         worked_front_share, 2 * corner_weight / vehicle_weight, centre_of_gravity_height, wheelbase
     )

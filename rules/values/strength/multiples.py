@@ -77,7 +77,7 @@ def outer_wheel_multiple(cornering_multiple: Ratio, centre_of_gravity_height: Mm
     height = HEIGHT_OF_TRACK * track if centre_of_gravity_height is None else centre_of_gravity_height
     found = min(1 + 2 * cornering_multiple * height / track, ALL_OF_THE_AXLE)
     if centre_of_gravity_height is None:
-        return Estimate(found, measure="loads.centre_of_gravity_height")
+        return Estimate(found, measure="job.centre_of_gravity_height")
     return found
 
 

@@ -72,7 +72,7 @@ def test_a_folder_that_cannot_be_written_is_harmless(monkeypatch: pytest.MonkeyP
 
 def test_summaries_say_how_far_and_how_bad(half_done: Path, tmp_path: Path) -> None:
     told = recent.summary(half_done)
-    assert (told.verdict, told.progress.split()[0]) == ("unfinished", "26")
+    assert (told.verdict, told.goes_on) == ("unfinished", "Rotor, 19 left")
     assert told.saved
     assert "no such file" in recent.summary(tmp_path / "gone.toml").trouble
 

@@ -1,13 +1,16 @@
 """Everything fits, from 80x24 up, and can be reached and seen."""
 
+import re
 from functools import partial
 from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
 
+from rules.sheet.arranged import ONLY_WHERE
 from tests.support.driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
 from wizard.desk.pages import PAGES, REVIEW
+from wizard.screens.picture import PictureScreen
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import Entry
 from wizard.widgets.form import FormPage
@@ -15,20 +18,43 @@ from wizard.widgets.form import FormPage
 
 def test_the_picture_is_beside_the_form_where_there_is_room(drive: Drive, half_done: Path, text_of: TextOf) -> None:
     async def act(pilot: Pilot[None]) -> None:
-        assert "spindle" not in text_of(app_of(pilot)).splitlines()[-2]
         assert not pilot.app.screen.query("#side FrontView")
         await pilot.resize_terminal(120, 40)
         await pilot.pause()
         await pilot.pause()
         text = text_of(app_of(pilot))
-        assert "left wheel from the front" in text
-        assert "waiting" in text
-        assert "4 Rotor, caliper" in text
+        picture = pilot.app.screen.query_one("#side FrontView")
+        assert picture.size.width >= 50 and picture.size.height >= 30
+        assert re.search(r"\d+ waiting · \d+ good", text)
+        assert any("Rotor" in line and "2 left" in line for line in text.splitlines())
         await pilot.resize_terminal(80, 24)
         await pilot.pause()
-        assert "left wheel from the front" not in text_of(app_of(pilot))
+        assert not pilot.app.screen.query_one("#side").display
 
     drive(half_done, act)
+
+
+@pytest.mark.parametrize(("size", "seen"), [((80, 24), [False, True]), ((100, 30), [True, True])])
+def test_one_key_brings_the_picture_beside_the_form_then_on_the_whole_screen(
+    drive: Drive, half_done: Path, size: tuple[int, int], seen: list[bool]
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        sheet = screen_of(pilot)
+        await pilot.pause()
+        beside = [bool(sheet.query_one("#side").display)]
+        if not beside[0]:
+            await pilot.press("f3")
+            await pilot.pause()
+        beside.append(bool(sheet.query_one("#side").display) and bool(sheet.query("#side FrontView")))
+        assert beside == seen
+        await pilot.press("f3")
+        assert isinstance(pilot.app.screen, PictureScreen)
+        await pilot.press("f3")
+        assert pilot.app.screen is sheet
+        assert not sheet.query_one("#side").display
+        assert form_of(pilot).rows[form_of(pilot).current].editor.has_focus
+
+    drive(half_done, act, size=size)
 
 
 @pytest.mark.parametrize("size", [(80, 24), (120, 40)])
@@ -67,12 +93,17 @@ def test_tab_reaches_every_entry_and_it_is_in_view(drive: Drive, half_done: Path
             await until(pilot, partial(is_open, pilot, number))
             form = form_of(pilot)
             reached: list[str] = []
-            for _ in PAGES[number].fields:
+            form.focus_on(PAGES[number].fields[0])
+            while True:
                 await until(pilot, partial(came_to_another, form, reached))
                 await until(pilot, partial(current_in_view, form))
                 reached.append(form.current)
-                pilot.app.action_focus_next()
-            assert sorted(reached) == sorted(PAGES[number].fields)
+                if not form.form.after(form.current, into_more=True):
+                    break
+                await pilot.press("tab")
+            assert reached == [name for name in PAGES[number].fields if name in reached]
+            never = set(PAGES[number].fields) - set(reached)
+            assert never <= ONLY_WHERE.keys() and not never & screen_of(pilot).session.sheet.typed.keys()
 
     drive(half_done, act)
 
@@ -85,7 +116,8 @@ def test_a_verdict_word_stands_beside_every_colour(
     async def act(pilot: Pilot[None]) -> None:
         text = text_of(app_of(pilot))
         assert "good" in text.splitlines()[0]
-        assert "done" in text.splitlines()[2]
+        assert "Review: good" in text.splitlines()[1]
+        assert "✓Hub" in text.splitlines()[1]
 
     drive(finished, act)
 

@@ -12,14 +12,16 @@ from wizard.screens.checklist import ChecklistScreen
 from wizard.screens.confirm import Ask
 from wizard.screens.explain import ExplainScreen
 from wizard.screens.findings import FindingsScreen
-from wizard.screens.picture import PictureScreen
 from wizard.screens.reading import ReadingScreen
+from wizard.screens.review import Review
 
 
 @pytest.mark.parametrize(
     ("key", "kind"),
-    [("f1", ReadingScreen), ("ctrl+g", ReadingScreen), ("f2", FindingsScreen), ("f3", PictureScreen),
-     ("f5", ExplainScreen), ("f9", ReadingScreen), ("ctrl+l", ChecklistScreen)],
+    [
+        ("f1", ReadingScreen), ("ctrl+g", ReadingScreen), ("f2", FindingsScreen), ("f5", ExplainScreen),
+        ("f9", ReadingScreen), ("ctrl+l", ChecklistScreen),
+    ],
 )  # fmt: skip
 def test_each_screen_is_one_key_away_and_escape_comes_back(drive: Drive, half_done: Path, key: str, kind: type) -> None:
     async def act(pilot: Pilot[None]) -> None:
@@ -33,6 +35,23 @@ def test_each_screen_is_one_key_away_and_escape_comes_back(drive: Drive, half_do
         assert screen_of(pilot).session.entry("caliper.reach_above_rotor") == "1"
 
     drive(half_done, act, painted=True)
+
+
+def test_the_picture_is_turned_by_one_key(drive: Drive, half_done: Path, text_of: TextOf) -> None:
+    """Front, from above, from outside; no plate is entered yet, so its view is the front again."""
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await pilot.pause()
+        for _ in range(4):
+            seen.append(text_of(app_of(pilot)))
+            await pilot.press("v")
+            await pilot.pause()
+
+    drive(half_done, act)
+    words = ("from the front", "from above", "from outside", "from the front")
+    assert all(wanted in text for wanted, text in zip(words, seen, strict=True))
 
 
 def test_help_says_how_to_measure_every_entry_of_the_step(drive: Drive, half_done: Path) -> None:
@@ -101,18 +120,55 @@ def test_the_review_writes_papers_and_asks_before_replacing_a_changed_one(drive:
     paper = finished.with_name("sheet_papers") / "checklist.txt"
 
     async def act(pilot: Pilot[None]) -> None:
-        await pilot.press("t", "m", "w")
-        await pilot.pause()
+        for key in "tmw":
+            await pilot.press(key)
+            await pilot.app.workers.wait_for_complete()
+            await pilot.pause()
         assert "SHOP CHECKLIST" in paper.read_text("utf-8")
         assert paper.with_name("checklist.md").exists()
         assert "WELDER" in paper.with_name("checklist_welder.txt").read_text("utf-8")
         paper.write_text("signed", "utf-8")
         await pilot.press("t")
+        await pilot.app.workers.wait_for_complete()
         await pilot.pause()
         assert isinstance(pilot.app.screen, Ask)
         await pilot.press("escape")
         await pilot.pause()
         assert paper.read_text("utf-8") == "signed"
+
+    drive(finished, act)
+
+
+def test_the_review_says_what_is_next_and_its_key_goes_there(drive: Drive, half_done: Path, text_of: TextOf) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        screen_of(pilot).open_page(REVIEW)
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        text = text_of(app_of(pilot))
+        assert "Judged" in text and "Not judged" in text and "n  Answer “Reach beyond the rotor edge”" in text
+        await pilot.press("n")
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        assert form_of(pilot).current == "caliper.reach_above_rotor"
+
+    drive(half_done, act)
+
+
+def test_the_folder_is_begun_at_once_and_what_was_written_is_named(drive: Drive, finished: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        review = screen_of(pilot).page
+        assert isinstance(review, Review)
+        told: list[str] = []
+        say = review.say
+        review.say = lambda words: (told.append(words), say(words))  # type: ignore[assignment, func-returns-value]
+        await pilot.press("h")
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        written = {path.name for path in finished.with_name("sheet_papers").iterdir() if not path.name.startswith(".")}
+        assert told[0] == "Begun."
+        assert [words for words in told if words.startswith("Writing 1: ")] == ["Writing 1: checklist.pdf"]
+        assert told[-1].startswith(f"Written: {len(written)} files in ")
+        assert all(name in told[-1] for name in written)
 
     drive(finished, act)
 

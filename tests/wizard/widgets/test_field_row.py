@@ -5,7 +5,7 @@ import asyncio
 from textual.app import App, ComposeResult
 
 from rules.graph.asking import AskedField
-from wizard.widgets.field_row import LABEL_CELLS, FieldRow
+from wizard.widgets.field_row import WIDE, FieldRow
 
 
 def drawn(asked: AskedField, entry: object, text: str, echo: tuple[str, ...] = (), error: str = "") -> list[str]:
@@ -35,7 +35,7 @@ def test_a_long_label_goes_on_below_and_is_not_cut() -> None:
     label = "A label a good deal longer than the column it stands in"
     lines = drawn(length(label), None, "")
     assert len(lines) == 2
-    assert " ".join([lines[0][2:LABEL_CELLS].strip(), lines[1].strip()]) == label
+    assert " ".join([lines[0][2 : WIDE[0]].strip(), lines[1].strip()]) == label
 
 
 def test_an_empty_row_says_what_a_bare_number_takes() -> None:
@@ -45,6 +45,10 @@ def test_an_empty_row_says_what_a_bare_number_takes() -> None:
 
 def test_an_accepted_entry_is_echoed_in_both_systems() -> None:
     assert drawn(length("Wheel width"), "8.5", "8.5", ("8 1/2 in", "215.9 mm"))[0].endswith("= 8 1/2 in · 215.9 mm")
+
+
+def test_an_entry_that_says_it_itself_is_not_echoed() -> None:
+    assert "=" not in drawn(length("Wheel width"), "8 1/2 in", "8 1/2 in", ("8 1/2 in",))[0]
 
 
 def test_an_echo_too_long_for_the_row_gives_the_other_system() -> None:

@@ -17,7 +17,7 @@ PEDAL: Changes = {
 }  # fmt: skip
 REAR: Changes = {
     "brakes.rear_piston_diameter": "38 mm", "brakes.rear_pistons_per_side": 1, "brakes.rear_caliper_kind": "sliding",
-    "brakes.rear_effective_radius": "120 mm", "loads.centre_of_gravity_height": "600 mm", "brakes.piston_take_up": "0.5 mm",
+    "brakes.rear_effective_radius": "120 mm", "job.centre_of_gravity_height": "600 mm", "brakes.piston_take_up": "0.5 mm",
     "brakes.pedal_room": "100 mm",
 }  # fmt: skip
 
@@ -42,7 +42,7 @@ CASES = [
     ("front-locks-first", {**PEDAL, **REAR, "brakes.rear_pressure_share": "50 %"}, "good"),
     # A rear cylinder of its own on an even bar, 20 / 26 of the bore: rear pressure 0.591716: 2916 / 3770.438 = 0.773385, 0.944 g
     ("front-locks-first", {**PEDAL, **REAR, "brakes.rear_master_bore": "26 mm"}, "good"),
-    ("front-locks-first", {**PEDAL, **REAR, "loads.centre_of_gravity_height": None}, "not judged"),
+    ("front-locks-first", {**PEDAL, **REAR, "job.centre_of_gravity_height": None}, "not judged"),
     ("line-pressure-made", {}, "not judged"),
     ("front-locks-first", {}, "not judged"),
     ("line-pressure-made", {**PEDAL, "brakes.pedal_ratio": None}, "waiting"),

@@ -20,7 +20,7 @@ MULTIPLES = {
     "loads.bump": "3", "loads.braking": "1.1", "loads.cornering": "1", "loads.kerb": "1.25", "loads.landing": "3",
     "loads.rock": "4.5", "loads.steering_stop": "1.5",
 }  # fmt: skip
-LOW: Changes = {"loads.centre_of_gravity_height": "200 mm"}
+LOW: Changes = {"job.centre_of_gravity_height": "200 mm"}
 """A centre of gravity so low, on a track of 1600, that the outer wheel of a corner of 1 g carries 1 + 2 x 200 / 1600 = 1.25."""
 TIE_ROD = {"steering.tie_rod_ahead": "-120 mm", "steering.tie_rod_inboard": "90 mm", "steering.tie_rod_above": "-20 mm"}
 LEVEL = {

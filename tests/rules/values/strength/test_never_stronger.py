@@ -25,7 +25,7 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("loads.landing", "", 2, 10, {}),
     ("loads.rock", "", 1, 9, {}),
     ("loads.steering_stop", "", 0.5, 4, {}),
-    ("loads.centre_of_gravity_height", "mm", 500, 1000, {}),
+    ("job.centre_of_gravity_height", "mm", 500, 1000, {}),
     ("loads.pressure_centre_spread", "mm", 150, 40, {}),
     ("loads.tie_rod_wall", "mm", 10, 1, {}),
     ("loads.arm_wall", "mm", 8, 1, {}),

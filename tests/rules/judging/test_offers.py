@@ -1,0 +1,86 @@
+"""What a sheet offers for a row that is empty: where it comes from, and that no estimate can be taken for a measurement."""
+
+import pytest
+
+from rules.judging.judge import Judged, judge
+from rules.judging.offers import BY_VALUE, Offer, can_start, offer, start_value
+from rules.judging.trade import trade
+from rules.sheet import FIELDS, read_sheet
+from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS
+from rules.sheet.arranged import ASIDE, PAPERS, applies
+from sample_sheets import document
+from tests.support.base_sheet import changed
+from wizard.desk.pages import HEADINGS, PAGES
+
+WELD = {"plate.thickness": "16 mm", "joint_upper.filler": "er70s-6", "joint_upper.leg": "8 mm"}
+
+
+def judged(changes: dict[str, object]) -> Judged:
+    return judge(read_sheet(changed(changes)))
+
+
+def test_every_name_is_a_question_of_its_kind() -> None:
+    assert {*SAME_AS, *SAME_AS.values(), *BY_VALUE, *NOUGHT, *BY_NAME, *HALF_OF, *HALF_OF.values()} <= FIELDS.keys()
+    for name, value in BY_VALUE.items():
+        assert trade().units[value.origin] == FIELDS[name].unit, name
+    assert {FIELDS[name].step for name in FIELDS if can_start(name)} <= set(OWN)
+
+
+@pytest.mark.parametrize(
+    ("name", "changes", "expected"),
+    [
+        ("tyre.largest", {"tyre.largest": None}, Offer("31x10.50R15LT 109Q", "as smallest tyre")),
+        ("wheel.diameter", {"wheel.diameter": None}, Offer("15 in", "by the tyre")),
+        # The mean of 31 and 33 in.
+        ("tyre.design_diameter", {}, Offer("812.8 mm", "worked out")),
+        # An inch more than the width, until it is measured.
+        ("wheel.overall_width", {"wheel.overall_width": None}, Offer("240.4 mm", "an estimate", measured=False)),
+        ("pivots.lower_shear", {"pivots.lower_shear": None}, Offer("double", "as upper bolt shear")),
+        ("joint_lower.filler", WELD, Offer("er70s-6", "as upper")),
+        ("joint_upper.thickness_two", WELD, Offer("16 mm", "as plate thickness")),
+        ("joint_caliper_bracket.leg", WELD, Offer("8 mm", "as upper")),
+        ("plate.spindle_from_front", {"plate.width": "180 mm"}, Offer("90 mm", "the middle")),
+        ("loads.bump", {"loads.judge_strength": True}, Offer("4", "usual for trail")),  # course notes and slides
+        ("wheel.width", {"wheel.width": None}, None),
+        ("wheel.bolt_circle", {"wheel.bolt_circle": None}, None),  # measured on both parts to see whether they fit
+        ("pivots.lower_shear", {}, None),  # answered
+    ],
+)  # fmt: skip
+def test_offers(name: str, changes: dict[str, object], expected: Offer | None) -> None:
+    assert offer(name, judged(changes)) == expected
+
+
+def test_what_cannot_be_read_is_not_offered_on() -> None:
+    assert offer("tyre.largest", judged({"tyre.smallest": "round", "tyre.largest": None})) is None
+
+
+def test_a_start_value_lies_in_the_usual_range_and_fits_the_parts() -> None:
+    before = judged({"pivots.inclination": None})
+    start = start_value("pivots.inclination", before, lambda entry: read_sheet(changed({"pivots.inclination": entry})))
+    assert start is not None
+    found = judged({"pivots.inclination": start})
+    assert 8 <= float(start.removesuffix(" deg")) <= 12  # common practice, no source
+    assert found.verdict == "good"
+
+
+def test_a_measurement_is_never_offered_a_start() -> None:
+    assert not any(can_start(name) for name in ("wheel.width", "hub.stud_length", "rotor.thickness", "job.track"))
+
+
+def test_a_car_with_everything_judged_takes_at_most_150_answers() -> None:
+    full = document("scree_ox_strength")
+    typed: list[str] = []
+    filled: dict[str, dict[str, object]] = {}
+    for name in (name for page in PAGES for name in page.fields if name not in HEADINGS):
+        step, _, key = name.partition(".")
+        sheet = read_sheet({"units": full["units"], **filled})
+        if name in ASIDE or name in PAPERS or key not in full.get(step, {}) or not applies(name, sheet.answers):
+            continue
+        found = offer(name, judge(sheet, light=True))
+        typed += [] if found and found.measured else [name]
+        filled.setdefault(step, {})[key] = full[step][key]
+    assert len(typed) <= 150
+    verdicts = {
+        group: found.judged for group, found in judge(read_sheet({"units": full["units"], **filled})).groups.items()
+    }
+    assert all(verdicts.values())

@@ -1,0 +1,71 @@
+"""The next thing to do with a sheet, and what of it nobody has judged yet: for the review."""
+
+from collections import Counter
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from rules.graph.results import JUDGED
+from rules.judging.judge import Finding, Judged
+from rules.judging.trade import trade
+from wizard.desk.pages import ASKED, PAGES, place_of
+from wizard.desk.words import count
+
+
+class Next(NamedTuple):
+    """words: what to do, in a sentence. entry: the entry to go to for it; empty where the papers are next."""
+
+    words: str
+    entry: str = ""
+
+
+def next_step(judged: Judged) -> Next:
+    """What is most urgent: an entry to mend, one to fill in, a stop, an estimate to measure; then the papers."""
+    faults = [fault.where for fault in judged.sheet.faults if fault.where in ASKED]
+    if faults:
+        return Next(f"Mend {_named(faults[0])}: it cannot be read.", faults[0])
+    if judged.missing:
+        return Next(f"Answer {_named(judged.missing[0])}; {len(judged.missing)} left.", judged.missing[0])
+    for finding in judged.findings:
+        if finding.verdict == "stop":
+            return Next(f"Clear the stop “{finding.title}”. {finding.change}".strip(), entry_behind(finding))
+    for word, names in (("Answer", "waits_for"), ("Measure", "estimated_from")):
+        wanted = Counter(name for finding in judged.findings for name in getattr(finding, names) if _counts(finding))
+        if wanted:
+            name, number = wanted.most_common(1)[0]
+            why = f"{count(number, 'verdict')} {'waits' if number == 1 else 'wait'} for it"
+            return Next(f"{word} {_named(name)}: {why}.", name)
+    if judged.asks_about:
+        return Next(f"Look again at {_named(judged.asks_about[0])}: it is unusual.", judged.asks_about[0])
+    return Next("Write the whole folder for the welder.")
+
+
+def _counts(finding: Finding) -> bool:
+    return finding.verdict in ("waiting", "watch")
+
+
+def _named(name: str) -> str:
+    return f"“{ASKED[name].label}” ({place_of(name)})" if name in ASKED else name
+
+
+def entry_behind(finding: Finding) -> str:
+    """The entry to go to for a finding: one it waits for, one to measure, else the first it rests on in its step."""
+    asked = trade().fields_of(finding.check)
+    own = tuple(name for name in asked if name.startswith(f"{finding.step}."))
+    return (finding.waits_for or finding.estimated_from or own or asked)[0]
+
+
+def not_judged(judged: Judged) -> tuple[str, tuple[str, ...]]:
+    """What was not judged, in a sentence, and the pages where it is entered. Both empty where all was judged."""
+    whole = [group for group, found in judged.groups.items() if found.of and not found.judged]
+    parts = [
+        f"{found.of - found.judged} of {group}" for group, found in judged.groups.items() if 0 < found.judged < found.of
+    ]
+    wanted = {name for finding in judged.findings if finding.verdict not in JUDGED for name in finding.waits_for}
+    pages = tuple(page.short for page in PAGES if wanted & set(page.fields))
+    told = [f"All of {_listed(whole)}"] if whole else []
+    told += [f"{_listed(parts)}"] if parts else []
+    return ("; ".join(told) + "." if told else ""), pages
+
+
+def _listed(names: Sequence[str]) -> str:
+    return f"{', '.join(names[:-1])} and {names[-1]}" if names[:-1] else names[0]

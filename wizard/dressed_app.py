@@ -1,0 +1,68 @@
+"""How the wizard looks: its colours, and the style and view its pictures are drawn in, the same on every screen."""
+
+import os
+from collections.abc import Iterable
+from functools import cached_property
+from typing import Any
+
+from wizard import terminal
+from wizard.desk import recent
+from wizard.desk.drawing_styles import DrawingStyle, best_drawing, next_drawing
+from wizard.endable_app import EndableApp
+from wizard.ending import Ending
+from wizard.look import DARK, LOOKS
+
+
+class DressedApp(EndableApp):
+    """close_up: pictures show the upright and the rim instead of the whole wheel."""
+
+    def __init__(self, ending: Ending | None) -> None:
+        """ending: what tells that the program is to stop."""
+        super().__init__(ending)
+        self.close_up = False
+        # Before anything is on the screen: a theme set later styles every widget a second time.
+        for look in LOOKS:
+            self.register_theme(look)
+        if "TEXTUAL_THEME" not in os.environ:
+            chosen = recent.look()
+            self.theme = chosen if chosen in {look.name for look in LOOKS} else DARK.name
+
+    def new_picture(self) -> Any:
+        """A picture in the style and view now chosen."""
+        from wizard.widgets.front_view import FrontView
+
+        picture = FrontView()
+        self.dress([picture])
+        return picture
+
+    @cached_property
+    def drawing(self) -> DrawingStyle:
+        """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
+        return recent.drawing() or best_drawing(os.environ, terminal.coding())
+
+    @cached_property
+    def few_characters(self) -> bool:
+        """Whether this terminal shows few characters beyond plain letters."""
+        return best_drawing(os.environ, terminal.coding()) != "braille"
+
+    def action_next_look(self) -> None:
+        """The colours on a dark or on a light ground, remembered for next time."""
+        names = [look.name for look in LOOKS]
+        self.theme = names[(names.index(self.theme) + 1) % len(names)] if self.theme in names else names[0]
+        recent.set_look(self.theme)
+
+    def dress(self, pictures: Iterable[Any]) -> None:
+        """Put the style and view now chosen on pictures."""
+        for picture in pictures:
+            picture.drawing, picture.close_up = self.drawing, self.close_up
+
+    def action_close_up(self) -> None:
+        """Close up on the upright, or the whole wheel again."""
+        self.close_up = not self.close_up
+        self.dress(self.screen.query("FrontView"))
+
+    def action_next_drawing(self) -> None:
+        """The next way of drawing, remembered for next time."""
+        self.drawing = next_drawing(self.drawing)
+        recent.set_drawing(self.drawing)
+        self.dress(self.screen.query("FrontView"))
