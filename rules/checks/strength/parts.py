@@ -71,12 +71,12 @@ METAL: tuple[Member, ...] = (
     *(
         _part(f"upright_{which}_end", f"upright-at-{which}-pivot", "upright", f"Upright at the {which} pivot",
               f"The plate where the {which} pivot's housing ends. The bracket itself wants its own drawing.",
-              "Run the beam past the pivot, or thicker plate, or the pivot closer to the plate.")
+              "Run the beam past the pivot, or thicker plate, or the pivot closer to the plate.", "plate.thickness")
         for which in ("upper", "lower")
     ),
     _part("plate", "hub-plate", "upright", "Plate between the hub bolts",
           "The plate cut level through its bolt holes and through the spindle, and bent by the bolts beside a narrow beam.",
-          "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore."),
+          "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore.", "plate.thickness"),
     _part("steering_arm", "steering-arm-strength", "upright", "Steering arm",
           "The arm's root under the tie rod's worst pull or push.",
           "A wider root, a shorter arm, or a gusset.", "upright.steering_arm_width"),
@@ -115,10 +115,10 @@ BOLTED: tuple[Member, ...] = (
     ),
     _part("caliper_bolts", "caliper-bolts", "bolts", "Caliper bolts",
           "The two bolts that hold the caliper, in the hardest stop.",
-          "Larger bolts, a higher grade, or bolts further apart."),
+          "Larger bolts, a higher grade, or bolts further apart.", "bolts.caliper_bolt_spacing"),
     _part("hub_bolts", "hub-bolts", "bolts", "Hub bolts",
           "Pull from tilting, and shear, in the worst of them. A loose joint breaks its bolts all the same.",
-          "A higher grade, a larger bolt, or a hub with a wider pattern."),
+          "A higher grade, a larger bolt, or a hub with a wider pattern.", "hub.mount_width"),
     _part("wheel_studs", "wheel-studs", "bolts", "Wheel studs",
           "Pull and shear in the worst stud, with no help from the clamped faces.",
           "A higher grade, larger studs, or more of them."),

@@ -16,7 +16,9 @@ TAKE_UP = 0.6
 EVEN_BAR = 0.5
 
 
-@value("brakes", formula="foot x pedal ratio x share of the bar / area of the master cylinder", source=sources.STATICS)
+@value(
+    "hydraulics", formula="foot x pedal ratio x share of the bar / area of the master cylinder", source=sources.STATICS
+)
 def worked_line_pressure(
     pedal_effort: Newton | None,
     pedal_ratio: Ratio | None,
@@ -35,7 +37,9 @@ def worked_line_pressure(
     return hydraulics.pressure(effort, ratio, bore, share)
 
 
-@value("brakes", formula="foot as entered x line pressure wanted / line pressure worked out", source=sources.STATICS)
+@value(
+    "hydraulics", formula="foot as entered x line pressure wanted / line pressure worked out", source=sources.STATICS
+)
 def pedal_effort_needed(worked_line_pressure: MPa, pedal_effort: Newton, line_pressure: MPa) -> Newton:
     """Foot on the pedal for the line pressure entered under caliper, N.
 
@@ -46,7 +50,7 @@ def pedal_effort_needed(worked_line_pressure: MPa, pedal_effort: Newton, line_pr
 
 
 @value(
-    "brakes",
+    "hydraulics",
     formula="pedal ratio x volume the pistons take / area of their cylinder; with two cylinders the farther of the two",
     source=sources.GEOMETRY.saying("a piston's movement in a stop until it is measured: 0.6 mm, from memory"),
 )
@@ -89,7 +93,7 @@ def pedal_travel(
 
 
 @value(
-    "brakes",
+    "hydraulics",
     formula="2 x pad friction x clamp of one rear pad x its radius; pressure of its own cylinder, or the front's, less a valve",
     source=sources.STATICS,
 )
@@ -124,7 +128,7 @@ def rear_brake_torque(
     return brake.brake_torque(friction, brake.piston_force(pressure, across, count), radius) / 1000
 
 
-@value("brakes", formula="front brake torque / (front + rear brake torque)", source=sources.STATICS)
+@value("hydraulics", formula="front brake torque / (front + rear brake torque)", source=sources.STATICS)
 def worked_front_share(front_brake_torque: NewtonMetre, rear_brake_torque: NewtonMetre) -> Share:
     """Front share of the braking force, tyres alike front and rear.
 
@@ -135,7 +139,7 @@ def worked_front_share(front_brake_torque: NewtonMetre, rear_brake_torque: Newto
 
 
 @value(
-    "brakes",
+    "hydraulics",
     formula="(front share of braking - front share of weight) x wheelbase / height of the centre of gravity",
     source=sources.STATICS.saying("moments about a tyre's foot"),
 )

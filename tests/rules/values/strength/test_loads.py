@@ -57,7 +57,7 @@ def test_an_untouched_sheet_is_not_judged_for_strength_and_says_so(judged: Judge
 
 def test_ratings_and_donor_in_the_hub_step_alone_ask_for_nothing(judged: JudgedWith) -> None:
     hub_only = {name: entry for name, entry in {**RATED, **DONOR}.items() if name.startswith("hub.")}
-    assert judged({**hub_only, "hub.row_spread": "30 mm", "hub.dynamic_rating": "60 kN"}).verdict == "good"
+    assert judged({**hub_only, "hub.row_spread": "30 mm", "hub.dynamic_rating": "80 kN"}).verdict == "good"
 
 
 def test_a_tie_rod_rating_entered_waits_for_the_word_to_judge_it(finding: FindingWith) -> None:
