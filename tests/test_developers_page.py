@@ -47,6 +47,18 @@ assert whole.known["spare_reaches_farther"] == 10.0
 words = [getattr(item, "text", "") for item in side_view(judged, "whole").items]
 assert any(text.startswith("wheel bore ø 108") for text in words), words
 assert [source.key for source in SOURCES].count("wheel shop") == 1
+# strength: 12 mm of class 8.8 in double shear, 640 / root 3 x 226.19 mm2 = 83 579 N
+from sample_sheets import document
+from rules.strength.weakest import rank
+strong = document("scree_ox_strength")
+untouched = judge(read_sheet(strong))
+assert untouched.verdict == "watch" and not untouched.missing
+strong["loads"]["inner_bolt_diameter"] = "12 mm"
+judged = judge(read_sheet(strong))
+found = next(finding for finding in judged.findings if finding.check == "tie-rod-inner-bolt")
+factor = judged.worked.known["inner_bolt_safety"]
+assert abs(factor * judged.worked.known["tie_rod_load"] - 83_579) < 50, factor
+assert found.verdict == "shown" and "shear of the bolt" in found.text, found
 """
 
 

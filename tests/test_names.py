@@ -6,7 +6,7 @@ from pathlib import Path
 
 HOME = Path(__file__).parents[1]
 SAME_THING = {
-    "Finding": {"rules/judging/judge.py", "wizard/schemas.py"},
+    "Finding": {"rules/judging/finding.py", "wizard/schemas.py"},
     "Standing": {"rules/judging/scope.py", "wizard/schemas.py"},
 }
 """What is found, and its description in the published schema."""

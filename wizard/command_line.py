@@ -193,8 +193,10 @@ def _as_written(entry: object) -> str:
 def report_lines(judged: "Judged", name: str) -> list[str]:
     """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
     from rules.graph.asking import printable
+    from rules.judging.banding import banded
     from rules.judging.judge import and_list
     from rules.judging.search import nearest_key
+    from rules.judging.weakest_part import factor_table
 
     lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
     for finding in judged.findings:
@@ -202,6 +204,12 @@ def report_lines(judged: "Judged", name: str) -> list[str]:
             lines += wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
             if finding.change:
                 lines += wrapped(f"{'':<8}", f"To change: {finding.change}")
+    for finding in judged.findings:
+        if finding.verdict == "shown" and finding.check not in banded():
+            lines += wrapped("SHOWN   ", finding.text)
+    if parts := factor_table(judged):
+        lines += ["STRENGTH: factor on the worst load of each part, and the same on yield where that is known"]
+        lines += [f"        {row}" for row in parts]
     for verdict in ("good", "not judged", "does not apply"):
         titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
         if titles:
@@ -320,7 +328,9 @@ def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
             *wrapped("    ", f"= {entry['formula']}"),
             *wrapped("    ", f"source: {entry['source']}"),
         ]
-    limits = [f"    {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word]]
+    from rules.graph.results import LIMITS_OF
+
+    limits = [f"    {word}: {entry[word]}" for word in LIMITS_OF if entry[word]]
     source = wrapped("    ", f"source ({entry['grade']}): {entry['source']}")
     return [f"{entry['id']} [{entry['step']}, {entry['group']}] {entry['title']}", *limits, *source]
 

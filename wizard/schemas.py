@@ -61,7 +61,7 @@ class Standing(_Closed):
     """How one group of checks stands."""
 
     verdict: Annotated[Verdict, Field(description="The worst of what was judged; not judged where nothing was.")]
-    judged: Annotated[int, Field(description="Checks that said good, watch or stop.")]
+    judged: Annotated[int, Field(description="Checks that said good, watch or stop, or show a figure.")]
     of: Annotated[int, Field(description="Checks that apply to this build.")]
 
 

@@ -44,6 +44,7 @@ from rules.checks.steering import (
 )
 from rules.checks.stopping import (
     brakes,
+    hydraulics,
     stops,
 )
 from rules.checks.strength import (
@@ -51,7 +52,8 @@ from rules.checks.strength import (
     bolts,
     gives_first,
     loads,
-    strength,
+    metal,
+    parts,
     welds,
 )
 from rules.checks.wheel_end import (
@@ -83,8 +85,10 @@ MODULES: Mapping[ModuleType, Group] = {
     loads: "strength",
     bearing: "strength",
     stops: "brakes",
+    hydraulics: "brakes",
     welds: "strength",
-    strength: "strength",
+    metal: "strength",
+    parts: "strength",
     bolts: "strength",
     gives_first: "strength",
     fasteners: "fit",

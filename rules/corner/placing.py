@@ -6,7 +6,7 @@ from math import atan2
 from rules.corner.part import MovesWith, Part
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import OUTBOARD, CannotReach, Hinge, Pose, UprightPoints
+from rules.motion.points import CannotReach, Hinge, Pose, UprightPoints
 from rules.solids.gap import Solid
 from rules.solids.pieces import Hull
 from rules.solids.shapes import Rod, solid
@@ -46,7 +46,7 @@ class Ride:
     def motions(self, pose: Pose) -> dict[MovesWith, Motion]:
         """How each group has moved from ride height to a pose."""
         on_upright = _rigid(
-            self.upright.lower, _frame(self.upright.lower, self.upright.upper, OUTBOARD),
+            self.upright.lower, _frame(self.upright.lower, self.upright.upper, self.upright.spin),
             pose.lower, _frame(pose.lower, pose.upper, pose.spin),
         )  # fmt: skip
         moved: dict[MovesWith, Motion] = {

@@ -44,6 +44,7 @@ class AskedField:
     empty in a finished sheet. bought: the part this is a fact about, "rotor", which only another one changes;
     empty where there is none. mark: the name of a wheel or of a piece of stock that stands for this length too: a key of
     MARK_READERS.
+    further: a sheet is finished without it even where its step has to be filled in.
     """
 
     step: str
@@ -61,6 +62,7 @@ class AskedField:
     usual: tuple[float, float] | None = None
     bought: str | None = None
     mark: str = ""
+    further: bool = False
 
     def __get__(self, record: "Step | None", owner: type | None = None) -> "AskedField":
         """The question itself on a step's class; on a record of its answers, where it is not answered: raises Waits."""
@@ -157,12 +159,13 @@ def ask(
     several_lines: bool = False,
     bought: str | None = None,
     mark: str = "",
+    further: bool = False,
 ) -> Any:
     """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
 
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
     usual: what a fabricator would call usual; outside it the program asks once. Common practice, no source.
-    reading_error: what a careful reading may be out by ("1 mm"). mark: see AskedField. bought: what has to be bought for
+    reading_error: what a careful reading may be out by ("1 mm"). mark, further: see AskedField. bought: what has to be bought for
     another answer, where that is not what the step says; empty where the builder makes it so, such as what a rotor is turned
     down to.
     """
@@ -182,6 +185,7 @@ def ask(
         usual=None if usual is None else (_limit(usual[0], kind), _limit(usual[1], kind)),
         bought=bought,
         mark=mark,
+        further=further,
     )
 
 

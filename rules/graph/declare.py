@@ -44,7 +44,7 @@ class ValueNote:
 class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
-    good, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
+    good, shown, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
     where it can be. limits: the figures behind the words.
     """
 
@@ -59,6 +59,7 @@ class CheckNote:
     try_changing: tuple[str, ...]
     limits: Limits | None = None
     never_good: bool = False
+    shown: str = ""
 
     @property
     def source(self) -> str:
@@ -68,6 +69,8 @@ class CheckNote:
     @property
     def best(self) -> Verdict:
         """The best verdict it can give: some are never good, because nobody has published a limit."""
+        if self.shown:
+            return "shown"
         return "watch" if self.never_good else "good"
 
 
@@ -181,6 +184,7 @@ def check(
     title: str,
     limits: Limits | None = None,
     good: str = "",
+    shown: str = "",
     watch: str = "",
     stop: str = "",
     never_good: str = "",
@@ -191,7 +195,7 @@ def check(
 ) -> Callable[[F], F]:
     """Mark a function as a check, or as a family of them.
 
-    limits: the figures it is judged by; its words follow from them. good, watch, stop: the words where they must say more,
+    limits: the figures it is judged by; its words follow from them. good, shown, watch, stop: the words where they must say more,
     with `{good}`, `{watch}` and other figures of the limits in braces; empty where it has no such verdict. never_good: why
     it is never good. grade: that of the weakest source, unless one is given. A parameter annotated with a class of limits
     receives them.
@@ -205,10 +209,10 @@ def check(
 
     def _checked(member: Member) -> Declared:
         name = in_braces(id, member).replace("_", "-")
-        said = {"good": never_good or good, "watch": watch, "stop": stop}
+        said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
         words = {verdict: in_words(text, member) for verdict, text in said.items()}
         if limits is not None:
-            words = limits.in_words(words)
+            words = {"shown": ""} | limits.in_words(words)
         return Declared(
             name,
             CheckNote(
@@ -220,9 +224,10 @@ def check(
                 words["stop"],
                 sources,
                 grade or weakest(sources),
-                tuple(in_braces(field, member) for field in try_changing),
+                tuple(filter(None, (in_braces(field, member) for field in try_changing))),
                 limits,
                 bool(never_good),
+                words["shown"],
             ),
             member,
         )

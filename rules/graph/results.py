@@ -7,14 +7,17 @@ from typing import Any, Literal, get_args
 from rules.measure.display import Figures
 from rules.tables.sources import Grade as Grade
 
-Verdict = Literal["good", "watch", "stop", "waiting", "not judged", "does not apply"]
-"""not judged: nobody entered what it is judged by. does not apply: this build has no such thing."""
-JUDGED: tuple[Verdict, ...] = ("stop", "watch", "good")
+Verdict = Literal["good", "watch", "stop", "shown", "waiting", "not judged", "does not apply"]
+"""shown: a figure for which nobody has published a limit, far from where it gives; it is no verdict. not judged: nobody
+entered what it is judged by. does not apply: this build has no such thing."""
+JUDGED: tuple[Verdict, ...] = ("stop", "watch", "shown", "good")
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
 
 Group = Literal["fit", "room", "geometry", "steering and travel", "strength", "brakes", "cutting"]
 
-WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "good", "not judged", "does not apply")
+WORST_FIRST: tuple[Verdict, ...] = ("stop", "watch", "waiting", "shown", "good", "not judged", "does not apply")
+LIMITS_OF: tuple[Verdict, ...] = ("good", "shown", "watch", "stop")
+"""The verdicts a check can say limits of, best first."""
 GROUPS: tuple[Group, ...] = get_args(Group)
 
 

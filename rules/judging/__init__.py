@@ -1,1 +1,1 @@
-"""A sheet worked out and judged: findings, remedies, the working of a number, plain data for scripts."""
+"""A sheet worked out and judged: findings, changes that help, the working of a number, plain data for scripts."""

@@ -1,5 +1,6 @@
 """The catalogue of checks as a page, made from the checks themselves, with the sources they rest on at its end."""
 
+from rules.graph.results import LIMITS_OF
 from rules.judging.report import check_list
 from rules.judging.trade import trade
 from rules.tables.sources import SOURCES, Source
@@ -23,7 +24,7 @@ def as_markdown() -> str:
     """Every check in working order: id, title, what it compares, limits, source and grade. Then every source cited."""
     parts = [INTRO]
     for entry in check_list():
-        limits = "\n".join(f"- {word}: {entry[word]}" for word in ("good", "watch", "stop") if entry[word])
+        limits = "\n".join(f"- {word}: {entry[word]}" for word in LIMITS_OF if entry[word])
         parts.append(
             f"## `{entry['id']}` - {entry['title']}\n\n{entry['meaning']}\n\n{limits}\n"
             f"- step: {entry['step']}; inputs: {', '.join(f'`{name}`' for name in entry['inputs'])}\n"

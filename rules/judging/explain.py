@@ -6,7 +6,7 @@ from math import hypot
 from rules.graph.declare import in_words
 from rules.graph.engine import Graph
 from rules.graph.node import Node
-from rules.graph.results import WORST_FIRST, Verdict
+from rules.graph.results import LIMITS_OF, WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
 from rules.judging.judge import Finding, Judged, and_list, shown, why_not
 from rules.judging.reader import name as named
@@ -88,7 +88,7 @@ def _check(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
 
 def limits(node: Node) -> list[tuple[str, str]]:
     """A check's limits in words, only the verdicts it has."""
-    return [(word, limit) for word in ("good", "watch", "stop") if (limit := getattr(node.note, word))]
+    return [(word, limit) for word in LIMITS_OF if (limit := getattr(node.note, word))]
 
 
 def _field(graph: Graph, name: str, judged: Judged) -> Iterator[str]:
@@ -200,7 +200,7 @@ def _tape_errors(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
 
 
 def _verdict_moves(graph: Graph, node: Node, finding: Finding, judged: Judged) -> Iterator[str]:
-    if finding.verdict not in ("good", "watch"):
+    if finding.verdict not in ("good", "shown", "watch"):
         return
     lines = []
     for name, error in _readings(graph, node, judged):

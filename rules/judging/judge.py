@@ -8,8 +8,10 @@ from rules.checks import GROUP_OF
 from rules.graph.declare import CheckNote, words_of
 from rules.graph.engine import Graph
 from rules.graph.node import Node
-from rules.graph.results import WORST_FIRST, Group, Judgement, Reason, SheetVerdict, Verdict
+from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
 from rules.graph.worked import Worked
+from rules.judging.banding import with_the_weakest_watched
+from rules.judging.finding import Finding as Finding
 from rules.judging.moved_most import moved_most
 from rules.judging.reader import Name, answer, name
 from rules.judging.scope import Groups, scope, standings
@@ -17,37 +19,6 @@ from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
-from rules.tables.sources import Grade
-
-
-@dataclass(frozen=True, slots=True)
-class Finding:
-    """What one check says of a sheet, in words.
-
-    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. asks_about: the answer
-    that the builder may confirm as it stands, empty where there is none. about: what of many things of one kind it is
-    about; empty where its check says one thing.
-    """
-
-    check: str
-    step: str
-    group: Group
-    title: str
-    verdict: Verdict
-    text: str
-    change: str
-    source: str
-    grade: Grade
-    waits_for: tuple[str, ...] = ()
-    estimated_from: tuple[str, ...] = ()
-    asks_about: str = ""
-    about: str = ""
-
-    @property
-    def key(self) -> str:
-        """What tells it from every other finding of its sheet: its check, and what about it."""
-        return f"{self.check}-{self.about.replace(' ', '-')}" if self.about else self.check
-
 
 BEING_WORKED_OUT = "Being worked out."
 """What is said of a check that rests on something put off."""
@@ -120,6 +91,7 @@ def judge(
                 else found_before[name]
             )
         ]
+    findings = with_the_weakest_watched(findings, worked.known)
     findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
     missing = missing_answers(sheet, findings, worked.stood_in)
     worst = {finding.check: finding for finding in reversed(findings)}.values()
@@ -147,7 +119,7 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
     missing = {name for name in sheet.missing if name not in stood_in}
     if strength_is_asked(sheet):
         wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
-        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS}
+        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
     return tuple(name for name in FIELDS if name in missing)
 
 
@@ -158,7 +130,7 @@ def _verdict(sheet: Sheet, missing: tuple[str, ...], findings: Iterable[Finding]
         return "stop"
     if missing or sheet.faults or not whole:
         return "unfinished"
-    return "watch" if verdicts & {"watch", "waiting"} else "good"
+    return "watch" if verdicts & {"watch", "waiting", "shown"} else "good"
 
 
 def _findings(graph: Graph, node: Node, worked: Worked, units: Units, advice: bool) -> list[Finding]:
@@ -222,7 +194,8 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units, advice)
     title = f"{note.title}: {judgement.about}" if judgement.about else note.title
     found = _found(node, title, verdict, text, change, (), estimated)
-    return replace(found, asks_about=judgement.asks_about, about=judgement.about)
+    shows = verdict == "shown"
+    return replace(found, asks_about=judgement.asks_about, about=judgement.about, shows_a_figure=shows)
 
 
 def _in_words(

@@ -137,6 +137,7 @@ def check_list() -> list[dict[str, Any]]:
             "title": node.note.title,
             "meaning": first_paragraph(node),
             "good": node.note.good,
+            "shown": node.note.shown,
             "watch": node.note.watch,
             "stop": node.note.stop,
             "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],

@@ -2,6 +2,7 @@
 
 from rules.judging.judge import Judged
 from rules.judging.reader import of_role
+from rules.measure.display import show
 from rules.strength.margin import SAFETY
 from rules.strength.weakest import Ranked, rank
 
@@ -9,3 +10,25 @@ from rules.strength.weakest import Ranked, rank
 def ranked(judged: Judged) -> tuple[Ranked, ...]:
     """Every known margin of a judged sheet, worst first; empty while strength is not judged."""
     return rank(of_role(judged.worked.known, SAFETY), judged.worked.estimated)
+
+
+def factor_table(judged: Judged) -> list[str]:
+    """Every part on one line, worst first: factor, on yield, part, what it is counted on, case. Empty where none is judged."""
+    rows = [
+        (
+            show(one.factor, "1", "metric"),
+            "" if one.on_yield is None else show(one.on_yield, "1", "metric"),
+            one.part,
+            f"{one.kind}, estimate" if one.estimated else one.kind,
+            one.case,
+        )
+        for one in ranked(judged)
+    ]
+    if not rows:
+        return []
+    rows = [("factor", "on yield", "part", "counted on", "worst case"), *rows]
+    wide = [max(len(row[column]) for row in rows) for column in range(5)]
+    return [
+        f"{row[0]:>{wide[0]}}  {row[1]:>{wide[1]}}  {row[2]:<{wide[2]}}  {row[3]:<{wide[3]}}  {row[4]}".rstrip()
+        for row in rows
+    ]

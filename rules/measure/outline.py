@@ -60,6 +60,16 @@ def plate_outline(
     return Outline(left, right, spindle_from_top - height, spindle_from_top, radius)
 
 
+def circle_places(count: int, diameter: float, turned: float) -> tuple[Point, ...]:
+    """Bolts evenly on a circle about the spindle, (ahead, up) in mm. turned: rad of the first from straight up, plus ahead.
+
+    >>> [tuple(round(part, 6) for part in place) for place in circle_places(4, 100.0, 0.0)]
+    [(0.0, 50.0), (50.0, 0.0), (0.0, -50.0), (-50.0, -0.0)]
+    """
+    turns = (turned + 2 * math.pi * bolt / count for bolt in range(count))
+    return tuple((diameter / 2 * math.sin(turn), diameter / 2 * math.cos(turn)) for turn in turns)
+
+
 def hub_bolt_places(mount_width: float, mount_height: float) -> tuple[Point, ...]:
     """The four hub bolts about the spindle's centre, mm: a rectangle."""
     x, y = mount_width / 2, mount_height / 2

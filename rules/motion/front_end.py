@@ -14,7 +14,7 @@ from math import asin, atan2, copysign, cos, hypot, pi, radians, sin, sqrt
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import PivotCircle, hinged, nearest_turn
 from rules.motion.kinds import LinkageKind
-from rules.motion.points import FORWARD, OUTBOARD, CannotReach, Hinge, Pose, UprightPoints, mirrored
+from rules.motion.points import FORWARD, CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.search import golden, last_that_holds
 
 STEP = 0.04
@@ -104,7 +104,7 @@ class FrontEnd:
         self._spacing = size(minus(upright.upper, upright.lower))
         frame = _frame(upright.lower, upright.upper)
         self._wheel_centre = within(frame, minus(upright.wheel_centre, upright.lower))
-        self._spin = within(frame, OUTBOARD)
+        self._spin = within(frame, upright.spin)
         self._outer = None if upright.tie_rod_end is None else within(frame, minus(upright.tie_rod_end, upright.lower))
         if arms is not None:
             lower, upper = arms

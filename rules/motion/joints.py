@@ -229,7 +229,7 @@ def _frame(first: Vector, second: Vector) -> Frame:
 
 
 def _upright_at_ride(upright: UprightPoints) -> Frame:
-    return _frame(minus(upright.upper, upright.lower), OUTBOARD)
+    return _frame(minus(upright.upper, upright.lower), upright.spin)
 
 
 def _moved(vector: Vector, before: Frame, after: Frame) -> Vector:

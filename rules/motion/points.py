@@ -5,7 +5,7 @@ wheel centre; mm and radians. The frame stands still and the wheel moves.
 """
 
 from dataclasses import dataclass
-from math import asin, atan, atan2, hypot
+from math import asin, atan, atan2, hypot, sqrt
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
@@ -43,15 +43,17 @@ class Hinge:
 
 @dataclass(frozen=True, slots=True)
 class UprightPoints:
-    """The points that move with the upright, at ride height. The wheel stands upright and points straight ahead.
+    """The points that move with the upright, at ride height. The wheel points straight ahead.
 
-    radius: from the wheel centre to the ground. tie_rod_end: None where the steering is not known.
+    radius: from the wheel centre down the wheel to the ground. tie_rod_end: None where the steering is not known. spin: the
+    wheel's spin axis, outboard, of length 1; level where the wheel stands upright.
     """
 
     lower: Vector
     upper: Vector
     wheel_centre: Vector
     tie_rod_end: Vector | None = None
+    spin: Vector = OUTBOARD
 
     @property
     def text(self) -> str:
@@ -68,8 +70,13 @@ class UprightPoints:
 
     @property
     def radius(self) -> float:
-        """From the wheel centre to the ground, mm."""
-        return self.wheel_centre[2]
+        """From the wheel centre down the wheel to the ground, mm: longer than its height where the wheel leans.
+
+        >>> leant = UprightPoints((0.0, 0.0, 300.0), (0.0, 0.0, 500.0), (0.0, 0.0, 400.0), spin=(0.0, 0.8, -0.6))
+        >>> leant.radius  # leaning 36.87 deg: 400 / 0.8
+        500.0
+        """
+        return self.wheel_centre[2] / sqrt(1 - self.spin[2] ** 2)
 
 
 class Pose(NamedTuple):

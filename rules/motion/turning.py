@@ -123,6 +123,25 @@ def ideal_outer(inner: float, ratio: float) -> float:
     return atan2(sin(inner), cos(inner) + ratio * sin(inner))
 
 
+def ideal_outer_of(wheels: Steered, wheelbase: float, centre_line: float) -> float:
+    """The outer wheel's angle at which it rolls about where the inner wheel's spin axis meets the rear axle's line, rad.
+
+    From the true contacts, which wander as the wheels turn about leaning axes; `ideal_outer` holds both where the axes meet
+    the ground. Raises ZeroDivisionError where the inner wheel points straight ahead.
+
+    With axes straight up through the contacts both are one: 1.4 by 2.6 m, 31.159305 deg.
+
+    >>> from math import degrees, radians
+    >>> wheels = Steered(1.0, wheel_turned(radians(31.159305)), wheel_turned(radians(-24.519643)))
+    >>> round(degrees(ideal_outer_of(wheels, 2600.0, -700.0)), 5)
+    24.51964
+    """
+    inner, outer = wheels.inner.contact, mirrored(wheels.outer.contact, centre_line)
+    spin = wheels.inner.spin
+    centre = inner[1] - spin[1] * (wheelbase + inner[0]) / spin[0]
+    return atan2(wheelbase + outer[0], centre - outer[1])
+
+
 def ackermann(inner: float, outer: float, ratio: float) -> float:
     """The share of the ideal difference between the wheels that is there: (inner - outer) / (inner - ideal outer).
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from rules.graph.asking import Step, StepPart, ask
-from rules.measure.units import Mm
+from rules.measure.units import Mm, Rad
 
 AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
 FROM_CENTRE = "From the car's centre line, plumbed to the floor, straight out to the middle of the pivot."
@@ -84,6 +84,34 @@ class Arms(ArmPivots, Step):
         between=("0 mm", "600 mm"),
         usual=("50 mm", "350 mm"),
         reading_error="3 mm",
+    )
+    static_camber: Rad = ask(
+        "Camber at ride height",
+        "angle",
+        "Of each wheel as it is to stand: plus when its top leans outboard. Empty counts as 0; all that moves starts from it.",
+        may_be_empty=True,
+        between=("-10 deg", "10 deg"),
+        usual=("-3 deg", "1 deg"),
+        reading_error="0.25 deg",
+    )
+    static_toe: Mm = ask(
+        "Toe at ride height",
+        "length",
+        "Both wheels together, across the treads at spindle height: how much nearer in front than behind, minus for toe-out. "
+        "What the program tells of toe is told from here.",
+        may_be_empty=True,
+        between=("-30 mm", "30 mm"),
+        usual=("-4 mm", "6 mm"),
+        reading_error="1 mm",
+    )
+    body_roll: Rad = ask(
+        "Body roll looked at",
+        "angle",
+        "How far the body may lean in a hard bend; 3 deg where nothing is known. Camber and toe are worked out for it.",
+        may_be_empty=True,
+        between=("0.1 deg", "20 deg"),
+        usual=("1 deg", "8 deg"),
+        reading_error="0.5 deg",
     )
     lower_tube: Mm = _tube("Lower arm tube diameter")
     upper_tube: Mm = _tube("Upper arm tube diameter")

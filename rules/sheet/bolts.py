@@ -1,10 +1,10 @@
 """The bolts of the corner: pivots, hub, wheel studs."""
 
-from typing import Literal
+from typing import Any, Literal
 
 from rules.graph.asking import Step, ask
 from rules.measure.marks import Thread
-from rules.measure.units import Mm
+from rules.measure.units import Mm, Newton
 from rules.tables.bolt_grades import BoltGrade
 from rules.tables.torque_factors import ThreadState
 
@@ -23,6 +23,31 @@ SIDE = (
     "shear. Until it is entered both sides count as taken."
 )
 EDGE = "From the bolt hole's centre straight to the nearest edge of the lug."
+
+
+def _lug(label: str, how: str, usual: tuple[str, str]) -> Any:
+    return ask(
+        label,
+        "length",
+        how,
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "250 mm"),
+        usual=usual,
+        reading_error="0.5 mm",
+    )
+
+
+def _rating(label: str, how: str) -> Any:
+    return ask(
+        label, "force", how, may_be_empty=True, further=True, between=("500 N", "500 kN"), usual=("2 kN", "200 kN")
+    )
+
+
+LUG_WIDTH = "Across the lug at its root, square to the bolt. Empty counts as twice the hole's distance to the edge."
+LUG_REACH = "From the lug's root, where its weld or bend begins, straight to the bolt's centre."
+RADIAL = "Static load rating of the outer joint square to its bolt or stud, from its maker."
+AXIAL = "Static load rating of the outer joint along its bolt or stud, from its maker; often a tenth to a fifth of the other."
 
 
 class Bolts(Step):
@@ -142,4 +167,43 @@ class Bolts(Step):
         "choice",
         "What is on the threads of the hub and pivot bolts when they are tightened. It changes the torque more than twice.",
         may_be_empty=True,
+    )
+    upper_lug_width: Mm = _lug("Upper lug width", LUG_WIDTH, ("28 mm", "100 mm"))
+    upper_lug_reach: Mm = _lug("Upper lug, root to bolt", LUG_REACH, ("15 mm", "80 mm"))
+    lower_lug_width: Mm = _lug("Lower lug width", LUG_WIDTH, ("28 mm", "100 mm"))
+    lower_lug_reach: Mm = _lug("Lower lug, root to bolt", LUG_REACH, ("15 mm", "80 mm"))
+    lugs_tied: bool = ask(
+        "Lugs clamped through spacers",
+        "yes or no",
+        "Are both lugs clamped hard against ball and spacers, so that they can only bend together? Empty counts as no.",
+        may_be_empty=True,
+        further=True,
+    )
+    upper_radial_rating: Newton = _rating("Upper joint rating, square", RADIAL)
+    upper_axial_rating: Newton = _rating("Upper joint rating, along", AXIAL)
+    lower_radial_rating: Newton = _rating("Lower joint rating, square", RADIAL)
+    lower_axial_rating: Newton = _rating("Lower joint rating, along", AXIAL)
+    caliper_thread: Thread = ask(
+        "Caliper bolt thread", "thread", "Diameter and pitch: 12 x 1.5 mm, 7/16-20.", may_be_empty=True, further=True
+    )
+    caliper_grade: BoltGrade = ask("Caliper bolt grade", "choice", GRADE, may_be_empty=True, further=True)
+    caliper_bolt_spacing: Mm = ask(
+        "Caliper bolts apart",
+        "length",
+        "Centre to centre of the two bolts that hold the caliper to its bracket.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "400 mm"),
+        usual=("80 mm", "220 mm"),
+        reading_error="0.5 mm",
+    )
+    pads_beyond_caliper_bolts: Mm = ask(
+        "Caliper bolts to pads' middle",
+        "length",
+        "Seen along the spindle, from the line through the two bolts square to the middle of the pads.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "150 mm"),
+        usual=("10 mm", "70 mm"),
+        reading_error="1 mm",
     )

@@ -3,7 +3,8 @@
 from typing import Literal
 
 from rules.graph.asking import Step, StepPart, ask
-from rules.measure.units import MetrePerSecond, Mm, Ratio
+from rules.measure.units import MetrePerSecond, Mm, Newton, Ratio, Share
+from rules.sheet.caliper import CaliperKind
 
 Cooling = Literal["none", "still air", "moving air"]
 
@@ -143,4 +144,123 @@ class Brakes(HardStop, RunOfStops, PadFace, PadThickness, Step):
         between=("1 mm", "100 mm"),
         usual=("14 mm", "45 mm"),
         reading_error="0.5 mm",
+    )
+    pedal_ratio: Ratio = ask(
+        "Pedal ratio",
+        "ratio",
+        "From the pedal's pivot to the middle of the foot pad, over from the pivot to the push rod.",
+        may_be_empty=True,
+        further=True,
+        between=(1.5, 12.0),
+        usual=(4.0, 7.0),
+    )
+    pedal_effort: Newton = ask(
+        "Foot on the pedal, hard stop",
+        "force",
+        "Push square to the pedal with bathroom scales in between; with a booster, what it puts out over the pedal ratio.",
+        may_be_empty=True,
+        further=True,
+        between=("50 N", "5000 N"),
+        usual=("200 N", "900 N"),
+    )
+    pedal_room: Mm = ask(
+        "Pedal travel to the floor",
+        "length",
+        "At the middle of the foot pad, from rest to where pedal or push rod touches anything.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "400 mm"),
+        usual=("80 mm", "200 mm"),
+        reading_error="3 mm",
+    )
+    master_bore: Mm = ask(
+        "Master cylinder bore",
+        "length",
+        "Cast into it or from its part list; of the front's own cylinder where front and rear have one each.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "60 mm"),
+        usual=("15 mm", "28 mm"),
+    )
+    rear_master_bore: Mm = ask(
+        "Rear master cylinder bore",
+        "length",
+        "Only where the rear has a cylinder of its own on a balance bar. Empty counts as one tandem cylinder for both.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "60 mm"),
+        usual=("15 mm", "28 mm"),
+    )
+    bar_to_front: Share = ask(
+        "Balance bar's share to the front",
+        "percent",
+        "With two cylinders: how much of the push rod's force the bar gives the front one. Empty counts as 50.",
+        may_be_empty=True,
+        further=True,
+        between=("10 %", "90 %"),
+        usual=("40 %", "65 %"),
+    )
+    rear_pressure_share: Share = ask(
+        "Rear pressure over front",
+        "percent",
+        "What a valve in the rear line leaves in a hard stop, from gauges front and rear. Empty counts as 100: no valve.",
+        may_be_empty=True,
+        further=True,
+        between=("10 %", "100 %"),
+        usual=("30 %", "100 %"),
+    )
+    rear_piston_diameter: Mm = ask(
+        "Rear caliper piston diameter",
+        "length",
+        "Across one piston; the part list gives it.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "150 mm"),
+        usual=("28 mm", "60 mm"),
+        reading_error="0.1 mm",
+    )
+    rear_pistons_per_side: int = ask(
+        "Rear pistons on one side",
+        "count",
+        "Count on one side of the rotor only.",
+        may_be_empty=True,
+        further=True,
+        between=(1, 6),
+        usual=(1, 2),
+    )
+    rear_caliper_kind: CaliperKind = ask(
+        "Rear caliper kind",
+        "choice",
+        "Sliding: pistons on one side, the body moves on pins. Fixed: pistons on both sides.",
+        may_be_empty=True,
+        further=True,
+    )
+    rear_effective_radius: Mm = ask(
+        "Rear spindle to middle of pads",
+        "length",
+        "From the rear spindle's centre to the middle of the pad's height.",
+        may_be_empty=True,
+        further=True,
+        between=("30 mm", "300 mm"),
+        usual=("85 mm", "170 mm"),
+        reading_error="1 mm",
+    )
+    rear_pad_friction: Ratio = ask(
+        "Rear pad friction",
+        "ratio",
+        "From the pad maker's data. Empty counts as that of the front pads.",
+        may_be_empty=True,
+        further=True,
+        between=(0.1, 0.8),
+        usual=(0.28, 0.55),
+    )
+    piston_take_up: Mm = ask(
+        "Piston movement in a stop",
+        "length",
+        "How far a piston moves from rest to a hard stop, pads, caliper and hoses yielding. Until measured 0.6 mm stands in.",
+        may_be_empty=True,
+        further=True,
+        between=("0.1 mm", "5 mm"),
+        usual=("0.3 mm", "1.2 mm"),
+        reading_error="0.1 mm",
     )

@@ -13,7 +13,8 @@ GIVEN_WITH_A_PART = frozenset(
     joint_angles.upper_allowed joint_angles.lower_allowed joint_angles.tie_rod_outer_allowed
     joint_angles.tie_rod_inner_allowed spring.shock_shortest spring.shock_longest spring.shock_diameter spring.free_length
     spring.solid_length plate.bore plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
-    bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube
+    bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube arms.body_roll job.centre_of_gravity_height
+    arms.static_toe
     """.split()
 )
 """But for these: facts about a joint, a rack, a shock, a hub or a caliper."""
@@ -33,7 +34,7 @@ CHOICES = (
     "pivots.lower_shear",
 )  # fmt: skip
 """Choices that are a matter of how it is put together."""
-EMPTY_IS_NOUGHT = ("pivots.axis_ahead", "joint_angles.upper_set", "joint_angles.lower_set")
+EMPTY_IS_NOUGHT = ("pivots.axis_ahead", "joint_angles.upper_set", "joint_angles.lower_set", "arms.static_camber")
 TOGETHER = (
     ("arms.lower_front_height", "arms.lower_rear_height"),
     ("arms.upper_front_height", "arms.upper_rear_height"),

@@ -4,7 +4,7 @@ from typing import Literal
 
 from rules.graph.asking import Step, ask
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price, Rad
 from rules.sheet.wheel import NutSeat
 from rules.tables.static_safety import RollingElement
 
@@ -115,6 +115,24 @@ class Hub(Step):
         between=("10 mm", "300 mm"),
         usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
+    )
+    mount_circle: Mm = ask(
+        "Mounting bolts' circle",
+        "length",
+        "Only where the mounting bolts stand evenly on a circle, as three, five or six do: its diameter.",
+        may_be_empty=True,
+        between=("40 mm", "400 mm"),
+        usual=("70 mm", "200 mm"),
+        reading_error="0.3 mm",
+    )
+    mount_turned: Rad = ask(
+        "First mounting bolt from straight up",
+        "angle",
+        "Of bolts on a circle: from straight up over the spindle to the nearest bolt, plus ahead. Empty counts as 0.",
+        may_be_empty=True,
+        between=("-90 deg", "90 deg"),
+        usual=("-60 deg", "60 deg"),
+        reading_error="1 deg",
     )
     mount_height: Mm = ask(
         "Bolt spacing up and down",

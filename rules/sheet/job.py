@@ -69,6 +69,17 @@ class Job(Step):
         usual=("1100 mm", "2000 mm"),
         reading_error="3 mm",
     )
+    centre_of_gravity_height: Mm = ask(
+        "Height of centre of gravity",
+        "length",
+        "Of the loaded car above the ground: scales under the front wheels, level and then with the rear lifted. Until it is "
+        "entered it counts as 0.425 of the track, so that a corner of 1 g puts 1.85 times the standing load on the outer wheel.",
+        may_be_empty=True,
+        further=True,
+        between=("200 mm", "1800 mm"),
+        usual=("400 mm", "950 mm"),
+        reading_error="25 mm",
+    )
     top_speed: MetrePerSecond = ask(
         "Top speed",
         "speed",

@@ -1,23 +1,11 @@
 """How hard the corner is used, and which way the links lie: what every judgement of strength starts from."""
 
-from rules.graph.asking import Step, ask
-from rules.measure.units import Mm, Newton, Rad, Ratio
+from rules.graph.asking import Step, StepPart, ask
+from rules.measure.units import Mm, MPa, Newton, Rad, Ratio
 
 
-class Loads(Step):
-    """Load multiples and links. A sheet is finished without any of it."""
-
-    name = "loads"
-    title = "Loads and links"
-    intro = (
-        "Needed only to have strength judged. Each case is a multiple of the load standing on one front tyre. Sources "
-        "disagree about the multiples: until you enter your own, a figure for your use stands in, and no verdict that "
-        "rests on it is better than watch. The wheel counts as straight ahead, at ride height."
-    )
-    cautions = (
-        "Loads off road can exceed any multiple. These figures inform; they certify nothing.",
-        "Where the rules, the road or your own doubt call for an engineer, get one before you cut.",
-    )
+class MultiplesAsked(StepPart):
+    """Whether strength is to be judged, and how hard each case is, in times the load standing on one front tyre."""
 
     judge_strength: bool = ask(
         "Judge the strength",
@@ -25,6 +13,86 @@ class Loads(Step):
         "Yes, if the parts of this corner are to be judged under load. Leave empty for a layout only.",
         may_be_empty=True,
     )
+    bump: Ratio = ask(
+        "Bump multiple",
+        "ratio",
+        "Upward load in a bump, in times the standing load. Published: 2 to 3 for cars, 4 off road; stands in: 3 road, "
+        "4 off road.",
+        may_be_empty=True,
+        between=(1.0, 12.0),
+        usual=(2.6, 5.1),
+    )
+    braking: Ratio = ask(
+        "Braking multiple",
+        "ratio",
+        "Rearward pull at the ground in the hardest stop, in times the standing load. Published: 1.1 to 1.84 (one test "
+        "0.75); stands in: 1.1 road, 1.75 off road.",
+        may_be_empty=True,
+        between=(0.3, 4.0),
+        usual=(1.0, 1.95),
+    )
+    cornering: Ratio = ask(
+        "Cornering, in g",
+        "ratio",
+        "How hard a corner it grips in, which is also each tyre's side force over its load; the outer wheel then carries "
+        "more than it does standing. Published: 1, all the tyre grips; stands in: 1.",
+        may_be_empty=True,
+        between=(0.3, 4.0),
+        usual=(0.8, 1.3),
+    )
+    kerb: Ratio = ask(
+        "Side-hit multiple",
+        "ratio",
+        "Sideways push at the ground when the wheel slides against a kerb, or inboard against a rut's edge, in times the "
+        "standing load. Published: 1.4 to 1.75; stands in: 1.4 road, 1.75 off road.",
+        may_be_empty=True,
+        between=(0.3, 6.0),
+        usual=(1.2, 2.5),
+    )
+    landing: Ratio = ask(
+        "Landing multiple",
+        "ratio",
+        "Upward load when the car comes down on this wheel, in times the standing load. No published figure; trade "
+        "custom is 3 on the road and 4 to 6 off it, which stand in.",
+        may_be_empty=True,
+        between=(1.0, 20.0),
+        usual=(2.5, 8.0),
+    )
+    rock: Ratio = ask(
+        "Rock multiple",
+        "ratio",
+        "Push of a rock the wheel meets, rearward at spindle height and lower on the tread, in times the standing load. "
+        "Published: 4.5, in one source; stands in: 4.5.",
+        may_be_empty=True,
+        between=(0.3, 20.0),
+        usual=(3.0, 5.9),
+    )
+    steering_stop: Ratio = ask(
+        "Steering-stop multiple",
+        "ratio",
+        "Sideways push on the front edge of the tyre that drives the steering on its stop, in times the standing load; "
+        "the tie rod is taken to hold it. No published figure; a kerb's 1.4 to 1.75 is borrowed, and 1.75 stands in.",
+        may_be_empty=True,
+        between=(0.1, 20.0),
+        usual=(1.0, 1.95),
+    )
+
+
+class Loads(MultiplesAsked, Step):
+    """Load multiples and links. A sheet is finished without any of it."""
+
+    name = "loads"
+    title = "Loads and links"
+    intro = (
+        "Needed only to have strength judged. Each case is a multiple of the load standing on one front tyre. Sources "
+        "disagree about the multiples: until you enter your own, a figure for your use stands in, and no verdict that "
+        "rests on it is better than watch. Full bump, full droop and full lock count once arms and steering are entered."
+    )
+    cautions = (
+        "Loads off road can exceed any multiple. These figures inform; they certify nothing.",
+        "Where the rules, the road or your own doubt call for an engineer, get one before you cut.",
+    )
+
     tie_rod_slope: Rad = ask(
         "Tie-rod slope",
         "angle",
@@ -65,60 +133,6 @@ class Loads(Step):
         usual=("-12 deg", "12 deg"),
         reading_error="0.5 deg",
     )
-    bump: Ratio = ask(
-        "Bump multiple",
-        "ratio",
-        "Upward load in a bump, in times the standing load. Published: 2 to 3 for cars, 4 off road; stands in: 3 road, "
-        "4 off road.",
-        may_be_empty=True,
-        between=(1.0, 12.0),
-        usual=(2.6, 5.1),
-    )
-    braking: Ratio = ask(
-        "Braking multiple",
-        "ratio",
-        "Rearward pull at the ground in the hardest stop, in times the standing load. Published: 1.1 to 1.84 (one test "
-        "0.75); stands in: 1.1 road, 1.75 off road.",
-        may_be_empty=True,
-        between=(0.3, 4.0),
-        usual=(1.0, 1.95),
-    )
-    cornering: Ratio = ask(
-        "Cornering multiple",
-        "ratio",
-        "Sideways push at the ground on the outer wheel, in times the standing load. Published: 1, all the tyre grips, "
-        "and 1.4 to 1.75 against a kerb or rut; stands in: 1.",
-        may_be_empty=True,
-        between=(0.3, 4.0),
-        usual=(0.9, 1.75),
-    )
-    landing: Ratio = ask(
-        "Landing multiple",
-        "ratio",
-        "Upward load when the car comes down on this wheel, in times the standing load. No published figure; trade "
-        "custom is 3 on the road and 4 to 6 off it, which stand in.",
-        may_be_empty=True,
-        between=(1.0, 20.0),
-        usual=(2.5, 8.0),
-    )
-    rock: Ratio = ask(
-        "Rock multiple",
-        "ratio",
-        "Rearward push at spindle height when the wheel meets a rock, in times the standing load. Published: 4.5, in one "
-        "source; stands in: 4.5.",
-        may_be_empty=True,
-        between=(0.3, 20.0),
-        usual=(3.0, 5.9),
-    )
-    steering_stop: Ratio = ask(
-        "Steering-stop multiple",
-        "ratio",
-        "Sideways push on the front edge of the tyre that drives the steering on its stop, in times the standing load; "
-        "the tie rod is taken to hold it. No published figure; a kerb's 1.4 to 1.75 is borrowed, and 1.75 stands in.",
-        may_be_empty=True,
-        between=(0.1, 20.0),
-        usual=(1.0, 1.95),
-    )
     tie_rod_rating: Newton = ask(
         "Tie-rod rating",
         "force",
@@ -127,6 +141,74 @@ class Loads(Step):
         may_be_empty=True,
         between=("500 N", "500 kN"),
         usual=("20 kN", "200 kN"),
+    )
+    tie_rod_wall: Mm = ask(
+        "Tie rod wall",
+        "length",
+        "Wall of the tie rod's tube; half its diameter for a solid bar. Its diameter is asked under arms.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "50 mm"),
+        usual=("2.5 mm", "16 mm"),
+        reading_error="0.05 mm",
+    )
+    tie_rod_yield: MPa = ask(
+        "Yield strength of the tie rod",
+        "pressure",
+        "Off the tube's certificate. Until it is entered the softest published mild steel stands in.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    arm_wall: Mm = ask(
+        "Wall of arm without the spring",
+        "length",
+        "Wall of the tubes of the arm the spring does not act on. Their diameter is asked under arms.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "20 mm"),
+        usual=("2.5 mm", "8 mm"),
+        reading_error="0.05 mm",
+    )
+    arm_yield: MPa = ask(
+        "Yield strength of that arm",
+        "pressure",
+        "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
+        "steel stands in.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    tie_rod_stud_diameter: Mm = ask(
+        "Tie-rod end stud diameter",
+        "length",
+        "Of the outer tie-rod joint's stud or bolt where it leaves the steering arm; the thread's root where it is threaded.",
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "50 mm"),
+        usual=("10 mm", "28 mm"),
+        reading_error="0.1 mm",
+    )
+    tie_rod_stud_reach: Mm = ask(
+        "Tie-rod end stud reach",
+        "length",
+        "From the steering arm's face to the middle of the joint's ball. 0 where the joint is held in double shear.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "80 mm"),
+        usual=("10 mm", "40 mm"),
+        reading_error="0.5 mm",
+    )
+    tie_rod_stud_yield: MPa = ask(
+        "Yield strength of that stud",
+        "pressure",
+        "From its maker, or of the bolt's grade.",
+        may_be_empty=True,
+        further=True,
+        between=("200 MPa", "1600 MPa"),
+        usual=("350 MPa", "1100 MPa"),
     )
     pressure_centre_spread: Mm = ask(
         "Spread of pressure centres",

@@ -3,7 +3,7 @@
 from typing import Literal
 
 from rules.graph.asking import Step, ask
-from rules.measure.units import Mm, MPa
+from rules.measure.units import Mm, MPa, Share
 from rules.tables.materials import Metal
 
 Beam = Literal["none", "box", "channel", "tube"]
@@ -160,6 +160,45 @@ class Upright(Step):
         usual=("10 mm", "50 mm"),
         reading_error="0.2 mm",
     )
+    arm_on_wall: Mm = ask(
+        "Wall under the steering arm",
+        "length",
+        "Only where the arm is welded to the middle of a tube's or channel's flat wall: that wall's thickness, with any pad.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "40 mm"),
+        usual=("4 mm", "20 mm"),
+        reading_error="0.05 mm",
+    )
+    arm_on_wall_width: Mm = ask(
+        "Free width of that wall",
+        "length",
+        "Across that wall, between the insides of the walls or plates that hold its edges.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "300 mm"),
+        usual=("30 mm", "120 mm"),
+        reading_error="0.5 mm",
+    )
+    seam_leg: Mm = ask(
+        "Leg of beam-to-plate weld",
+        "length",
+        "Of the two runs that join the beam to the plate along its edges.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "20 mm"),
+        usual=("3 mm", "10 mm"),
+        reading_error="0.5 mm",
+    )
+    seam_share: Share = ask(
+        "Share of that seam welded",
+        "percent",
+        "How much of its length is welded: 100 for a run without gaps, 50 for as much gap as weld. Empty counts as 100.",
+        may_be_empty=True,
+        further=True,
+        between=("10 %", "100 %"),
+        usual=("40 %", "100 %"),
+    )
     steering_arm_wall: Mm = ask(
         "Steering arm wall",
         "length",
@@ -204,6 +243,16 @@ class Upright(Step):
         between=("10 mm", "120 mm"),
         usual=("30 mm", "59 mm"),
         reading_error="0.05 mm",
+    )
+    snout_bore: Mm = ask(
+        "Bore of the snout",
+        "length",
+        "Only where it is bored hollow: the largest diameter of the hole at its root. Empty counts as solid.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "110 mm"),
+        usual=("0 mm", "40 mm"),
+        reading_error="0.1 mm",
     )
     snout_yield: MPa = ask(
         "Yield strength of the snout",

@@ -2,8 +2,9 @@
 
 from collections.abc import Iterator
 
-from rules.checks.strength.strength import KNOWN_LOADS
+from rules.checks.strength.parts import KNOWN_LOADS
 from rules.graph.asking import AskedField
+from rules.judging.banding import banded
 from rules.judging.judge import Finding, Judged, and_list, shown, shown_in_both
 from rules.judging.reader import Name, answer, is_known, name, reads
 from rules.judging.weakest_part import ranked
@@ -107,14 +108,17 @@ _OPEN = {"stop": "STOP", "watch": "WATCH", "waiting": "WAITING"}
 
 
 def settle(judged: Judged) -> Iterator[ChecklistLine]:
-    """Everything that is not good, as something to settle; then what this sheet does not judge at all."""
+    """Everything that is not good, as something to settle; then what this sheet does not judge at all.
+
+    The parts' factors are one line, that of the least; only a part that gives has a line of its own.
+    """
     if judged.missing:
         yield _settle("answers-missing", f"Still to be answered: {and_list(judged.missing)}.")
     if judged.sheet.faults:
         faults = "; ".join(f"{fault.where}: {fault.text}" for fault in judged.sheet.faults)
         yield _settle("entries-that-cannot-be-read", f"Entries that cannot be read: {faults}.")
     for finding in judged.findings:
-        if finding.verdict in _OPEN:
+        if finding.verdict in _OPEN and not (finding.verdict == "watch" and finding.check in banded()):
             yield _settle(finding.key, _to_settle(finding))
     yield _settle("inspector", "Inspector asked whether home-welded uprights are accepted.")
     sized = "its figures inform, they certify nothing" if ranked(judged) else "this sheet does not"

@@ -5,7 +5,7 @@ no lever: in a corner at 1 g it can be a quarter of what one row really carries.
 """
 
 from dataclasses import dataclass
-from math import hypot, pi
+from math import cos, hypot, pi, sin
 
 from rules.graph.results import OutsideRange
 from rules.measure.vectors import Vector
@@ -77,6 +77,35 @@ def row_loads(force: Vector, moment: Vector, spread: float) -> RowLoads:
     along, thrust, up = force
     lift, push = moment[0] / spread, moment[2] / spread
     return RowLoads((along / 2 - push, up / 2 + lift), (along / 2 + push, up / 2 - lift), abs(thrust))
+
+
+def with_pads(rows: RowLoads, drag: float, lever: float, spread: float, clock: float | None) -> RowLoads:
+    """The rows with what the pads press on the rotor, which only the bearing holds.
+
+    drag: N along the rotor's edge, plus where the wheel rolls forward. lever: middle of the rotor outboard of the middle of the
+    bearing, mm. spread: as in `row_loads`, above nought. clock: rad from straight up round to the pads, plus ahead; None where
+    it is not known, and then each row takes it in its worst direction. Source: statics of a beam on two supports.
+
+    Pads behind a wheel that rolls forward drag the rotor down, against the ground's push; rotor in the middle, so half a row:
+
+    >>> from math import pi
+    >>> standing = row_loads((0.0, 0.0, 4000.0), (0.0, 0.0, 0.0), 60.0)
+    >>> round(with_pads(standing, 10_000.0, 0.0, 60.0, -pi / 2).outboard[1], 6)
+    -3000.0
+    >>> with_pads(standing, 10_000.0, 0.0, 60.0, None).outboard_size
+    7000.0
+    """
+
+    def pushed(row: tuple[float, float], share: float) -> tuple[float, float]:
+        force = drag * share
+        if clock is None:
+            length = hypot(*row)
+            more = 1 + abs(force) / length if length else 0.0
+            return (row[0] * more, row[1] * more) if length else (abs(force), 0.0)
+        return row[0] - force * cos(clock), row[1] + force * sin(clock)
+
+    beyond = lever / spread
+    return RowLoads(pushed(rows.outboard, 0.5 + beyond), pushed(rows.inboard, 0.5 - beyond), rows.thrust)
 
 
 def static_row_load(radial: float, thrust: float, element: RollingElement) -> float:

@@ -19,25 +19,25 @@ def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: fl
     pull: square to the plane, N. moment_x, moment_z: about the group's centroid, N mm, in the sense that plus moment_x
     pulls the bolts at plus z and plus moment_z those at plus x. Source: elastic method, AISC Manual part 7 (from memory):
     it takes the joint as tight, so that bolts are counted as pushing too, which gives more pull than tilting on an edge.
-    The bolts must lie evenly about a line along x or z. Raises OutsideRange where they do not, or where they lie on one
-    line across a moment.
+    They may lie anywhere. Raises OutsideRange where they lie on one line and cannot hold the moment.
 
     >>> group_pulls([(-40.0, 50.0), (40.0, 50.0), (40.0, -50.0), (-40.0, -50.0)], 400.0, 100_000.0, 0.0)
     [600.0, 600.0, -400.0, -400.0]
     """
     middle_x, middle_z = _middle(places)
-    square_x = sum((x - middle_x) ** 2 for x, _ in places)
-    square_z = sum((z - middle_z) ** 2 for _, z in places)
-    if abs(sum((x - middle_x) * (z - middle_z) for x, z in places)) > CLOSENESS * (square_x + square_z):
-        raise OutsideRange("the bolts lie unevenly, and their pull was not worked out")
-    if (moment_x and not square_z) or (moment_z and not square_x):
+    off = [(x - middle_x, z - middle_z) for x, z in places]
+    square_x, square_z, product = sum(x * x for x, _ in off), sum(z * z for _, z in off), sum(x * z for x, z in off)
+    spread = square_x * square_z - product**2
+    if abs(product) <= CLOSENESS * (square_x + square_z):  # even about x or z: each moment by itself
+        if (moment_x and not square_z) or (moment_z and not square_x):
+            raise OutsideRange("the bolts lie on one line and cannot hold this moment")
+        by_x, by_z = moment_z / square_x if moment_z else 0.0, moment_x / square_z if moment_x else 0.0
+    elif spread <= CLOSENESS * square_x * square_z:
         raise OutsideRange("the bolts lie on one line and cannot hold this moment")
-    return [
-        pull / len(places)
-        + (moment_x * (z - middle_z) / square_z if moment_x else 0.0)
-        + (moment_z * (x - middle_x) / square_x if moment_z else 0.0)
-        for x, z in places
-    ]
+    else:
+        by_x = (moment_z * square_z - moment_x * product) / spread
+        by_z = (moment_x * square_x - moment_z * product) / spread
+    return [pull / len(places) + by_x * x + by_z * z for x, z in off]
 
 
 def group_shears(places: Sequence[tuple[float, float]], force_x: float, force_z: float, twist: float) -> list[float]:

@@ -24,6 +24,11 @@ class Places:
     lower_pivot: Vector
     tie_rod: Vector
 
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return "wheel centre, bearing, hub and mounting face, both outer pivots, tie-rod end"
+
 
 @dataclass(frozen=True, slots=True)
 class CaseLoads:
@@ -32,8 +37,9 @@ class CaseLoads:
     contact: ground on the tyre, carried into the upright through the hub. hub_force, hub_moment: what the hub hands to
     the upright, at the middle of the bearing; a brake torque that hub and caliper hand to it is left out of the moment,
     because it is inside the upright. brake_torque: about the spindle, N mm, nought when not braking; the caliper bracket
-    carries it. In rock and steering stop, part of contact acts at spindle height and not at the ground: never work out a
-    part's moments from contact, use hub_force and hub_moment.
+    carries it. hinge: the inner pivots of the arm without the spring, mm, as they then lie seen from the upright. In rock
+    and steering stop, part of contact acts at spindle height and not at the ground: never work out a part's moments from
+    contact, use hub_force and hub_moment.
     """
 
     case: str
@@ -44,6 +50,7 @@ class CaseLoads:
     lower_pivot: Vector
     tie_rod: Vector
     brake_torque: float = 0.0
+    hinge: tuple[Vector, Vector] | None = None
 
     def at(self, place: str) -> Vector:
         """The force at `upper_pivot`, `lower_pivot` or `tie_rod`, N."""

@@ -1,85 +1,209 @@
-"""The load cases of one corner: which force acts on the tyre, and where.
+"""The load cases of one corner, as a table: which force acts on the tyre, where, and how the wheel then stands.
 
-Axes of `corner_loads`: x forward, y outboard, z up, origin under the wheel on the ground. The wheel stands straight ahead.
-Multiples are of the load standing on the corner. A tyre pulls along the ground no harder than it is pressed down (a grip
-of 1), so a braking or cornering multiple above 1 presses the wheel down as much: the car stands on its nose, or leans.
+Every push is in times the load standing on the corner, in the wheel's own directions seen from above: back, inboard, up.
+Nature pushes a wheel both ways, so a corner is taken as outer and as inner wheel, a kerb has its rut's edge, and the hit that
+drives the steering on its stop has its opposite. A tyre pulls along the ground no harder than it is pressed down (a grip of 1),
+so a braking multiple above 1 presses the wheel down as much: the car stands on its nose.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot
+from math import cos, hypot, radians, sin
+from typing import Literal
 
-from rules.measure.vectors import Vector, minus, plus
+from rules.measure.vectors import Vector, minus, plus, times
 from rules.strength.balance import Linkage, balance, moment_of
 from rules.strength.corner_loads import CaseLoads, Places
 
-Push = tuple[Vector, Vector]
-"""A force, N, and the point it acts at, mm."""
+Spot = Literal["ground", "spindle", "front edge"]
+"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at spindle height."""
+StanceName = Literal["ride", "bump", "droop", "inner lock", "outer lock"]
+"""At ride height and straight ahead, at full bump, at full droop, or turned on its stop as inner or outer wheel of the turn."""
+
+WORDS: dict[StanceName, str] = {
+    "ride": "", "bump": " at full bump", "droop": " at full droop", "inner lock": " at inner lock",
+    "outer lock": " at outer lock",
+}  # fmt: skip
+LOW_ON_THE_TREAD = radians(45)
+"""How far under spindle height a low rock meets the tread. Common practice has no figure; halfway to the foot."""
 
 
 @dataclass(frozen=True, slots=True)
 class Multiples:
-    """Times the standing load, each above nought."""
+    """Times the standing load, each above nought.
+
+    cornering: side force of a tyre over its load, and the corner in g. outer_wheel: load on the outer wheel in that corner.
+    brake_holds: torque the brake can hold a wheel with, N mm; nought where it is no more than the braking case asks.
+    """
 
     bump: float
     braking: float
     cornering: float
+    kerb: float
     landing: float
     rock: float
     steering_stop: float
+    outer_wheel: float
+    brake_holds: float = 0.0
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return (
+            f"bump {self.bump:.3g}, braking {self.braking:.3g}, corner {self.cornering:.3g} with {self.outer_wheel:.3g} on the "
+            f"outer wheel, kerb {self.kerb:.3g}, landing {self.landing:.3g}, rock {self.rock:.3g}, steering stop "
+            f"{self.steering_stop:.3g}"
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Push:
+    """One push on the tyre, in times the standing load; minus is forward, outboard, down."""
+
+    at: Spot
+    up: float = 0.0
+    back: float = 0.0
+    inboard: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
 class LoadCase:
-    """What the ground, or a rock, does to the tyre. braked: the wheel is held by its brake."""
+    """What the ground, or a rock, does to the tyre. braked: the wheel is held by its brake. standing: where it is tried."""
 
     name: str
     pushes: tuple[Push, ...]
+    standing: tuple[StanceName, ...] = ("ride",)
     braked: bool = False
 
 
-def load_cases(standing: float, radius: float, multiples: Multiples) -> tuple[LoadCase, ...]:
-    """Every case of a corner. standing: load on the tyre at rest, N. radius: spindle above the ground, mm.
+TRAVEL: tuple[StanceName, ...] = ("ride", "bump", "droop")
+LOCKS: tuple[StanceName, ...] = ("ride", "inner lock", "outer lock")
+EVERYWHERE: tuple[StanceName, ...] = ("ride", "bump", "droop", "inner lock", "outer lock")
 
-    Source: common practice, after course notes on vehicle structures (ch. 9); see rules/tables/load_multiples.py.
 
-    >>> cases = load_cases(4000.0, 400.0, Multiples(3.0, 1.0, 1.0, 5.0, 4.5, 2.5))
-    >>> cases[3].name, cases[3].pushes
-    ('cornering', (((0.0, -4000.0, 4000.0), (0.0, 0.0, 0.0)),))
+def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
+    """Every case of a corner, as times the standing load.
+
+    Source: common practice, after course notes on vehicle structures (ch. 9); see rules/tables/load_multiples.py. This
+    program's own, with nothing published: the low rock, the side force of a landing (that of a corner on the standing load),
+    and that a rut's edge hits no softer than the outer tyre grips, since a slide ends there.
+
+    >>> cases = load_cases(Multiples(3.0, 1.0, 1.0, 1.75, 5.0, 4.5, 2.5, 1.85))
+    >>> cases[4].name, cases[4].pushes
+    ('cornering, outer', (Push(at='ground', up=1.85, back=0.0, inboard=1.85),))
     """
-    ground, centre, front_edge = (0.0, 0.0, 0.0), (0.0, 0.0, radius), (radius, 0.0, radius)
+    braking, grip, outer = m.braking, m.cornering, m.outer_wheel
+    inner = max(2 - outer, 0.0)
+    pressed = max(m.bump, hypot(braking, grip))
+    down, across = m.rock * sin(LOW_ON_THE_TREAD), m.rock * cos(LOW_ON_THE_TREAD)
+    up = Push("ground", up=1.0)
 
-    def on_the_ground(up: float, back: float = 0.0, inboard: float = 0.0) -> Push:
-        return (0.0 - back * standing, 0.0 - inboard * standing, max(up, hypot(back, inboard)) * standing), ground
+    def ground(up: float, back: float = 0.0, inboard: float = 0.0) -> tuple[Push, ...]:
+        return (Push("ground", up, back, inboard),)
 
-    up = on_the_ground(1.0)
-    braking, cornering = multiples.braking, multiples.cornering
     return (
         LoadCase("standing", (up,)),
-        LoadCase("bump", (on_the_ground(multiples.bump),)),
-        LoadCase("braking", (on_the_ground(1.0, back=braking),), braked=True),
-        LoadCase("cornering", (on_the_ground(1.0, inboard=cornering),)),
-        LoadCase("combined", (on_the_ground(multiples.bump, back=braking, inboard=cornering),), braked=True),
-        LoadCase("landing", (on_the_ground(multiples.landing),)),
-        LoadCase("rock", (up, ((-multiples.rock * standing, 0.0, 0.0), centre))),
-        LoadCase("steering stop", (up, ((0.0, -multiples.steering_stop * standing, 0.0), front_edge))),
+        LoadCase("bump", ground(m.bump), TRAVEL),
+        LoadCase("braking", ground(max(1.0, braking), back=braking), ("ride", "bump"), braked=True),
+        LoadCase("braking backward", ground(1.0, back=-min(braking, 1.0)), braked=True),
+        LoadCase("cornering, outer", ground(outer, inboard=grip * outer), ("ride", "bump")),
+        LoadCase("cornering, inner", ground(inner, inboard=-grip * inner), ("ride", "droop")),
+        LoadCase("kerb", ground(1.0, inboard=m.kerb)),
+        LoadCase("rut's edge", ground(1.0, inboard=-max(m.kerb, grip * outer)), ("ride", "droop")),
+        LoadCase("combined, outer", ground(pressed, braking, grip), TRAVEL, braked=True),
+        LoadCase("combined, inner", ground(pressed, braking, -grip), TRAVEL, braked=True),
+        LoadCase("landing, inboard", ground(m.landing, inboard=grip), TRAVEL),
+        LoadCase("landing, outboard", ground(m.landing, inboard=-grip), TRAVEL),
+        LoadCase("rock", (up, Push("spindle", back=m.rock)), EVERYWHERE),
+        LoadCase("low rock", (Push("spindle", down, across),), LOCKS),
+        LoadCase("rock, brakes on", ground(1.0, back=m.rock), LOCKS, braked=True),
+        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), LOCKS),
+        LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), LOCKS),
     )
 
 
-def case_loads(case: LoadCase, places: Places, linkage: Linkage, spring_on_lower: bool) -> CaseLoads:
-    """What one case does to every joint and to the hub. Raises OutsideRange where the joints cannot hold the upright."""
-    force = plus(*(push for push, _ in case.pushes))
-    moment = moment_of(case.pushes)
-    held = balance(linkage, force, moment)
-    at_hub = moment_of(case.pushes, about=places.bearing)
-    brake_torque = moment_of(case.pushes, about=places.wheel_centre)[1] if case.braked else 0.0
+@dataclass(frozen=True, slots=True)
+class Stance:
+    """How the wheel stands in a case, all in the upright's own axes, in which its points are where they are at ride height.
+
+    standing: which it is. forward, outboard, up: level directions along and across the wheel seen from above, and straight up.
+    contact: the tyre's foot, mm. linkage: the links' directions as they then lie. hinge: inner pivots of the arm without the
+    spring, mm, where they are known.
+    """
+
+    standing: StanceName
+    linkage: Linkage
+    forward: Vector
+    outboard: Vector
+    up: Vector
+    contact: Vector
+    hinge: tuple[Vector, Vector] | None = None
+
+    def force(self, push: Push, load: float) -> Vector:
+        """A push as a force, N. load: the standing load, N."""
+        return plus(
+            times(-push.back * load, self.forward),
+            times(-push.inboard * load, self.outboard),
+            times(push.up * load, self.up),
+        )
+
+    def spot(self, at: Spot, centre: Vector) -> Vector:
+        """Where a push acts, mm. centre: of the wheel."""
+        if at == "ground":
+            return self.contact
+        return centre if at == "spindle" else plus(centre, times(centre[2], self.forward))
+
+
+@dataclass(frozen=True, slots=True)
+class Stances:
+    """Every way the wheel can stand that is known."""
+
+    known: tuple[Stance, ...]
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return ", ".join(stance.standing for stance in self.known)
+
+
+def case_loads(
+    case: LoadCase, stance: Stance, places: Places, spring_on_lower: bool, standing_load: float, multiples: Multiples
+) -> CaseLoads:
+    """What one case does to every joint and to the hub. Raises OutsideRange where the joints cannot hold the upright.
+
+    A free wheel hands on no moment about its spindle, a braked one no more than its brake holds.
+    """
+    centre = places.wheel_centre
+    acting = [(stance.force(push, standing_load), stance.spot(push.at, centre)) for push in case.pushes]
+    pushes = tuple(acting)
+    force = plus(*(push for push, _ in pushes))
+    turning = moment_of(pushes, about=centre)[1]
+    holds = max(multiples.braking * standing_load * centre[2], multiples.brake_holds) if case.braked else 0.0
+    brake_torque = max(-holds, min(holds, turning))
+    free = (0.0, turning - brake_torque, 0.0)
+    held = balance(stance.linkage, force, minus(moment_of(pushes), free))
+    at_hub = moment_of(pushes, about=places.bearing)
     upper, lower = (held.guiding, held.carrying) if spring_on_lower else (held.carrying, held.guiding)
     return CaseLoads(
-        case=case.name,
+        case=case.name + WORDS[stance.standing],
         contact=force,
         hub_force=force,
-        hub_moment=minus(at_hub, (0.0, brake_torque, 0.0)),
+        hub_moment=(at_hub[0], at_hub[1] - turning, at_hub[2]),
         upper_pivot=upper,
         lower_pivot=lower,
         tie_rod=held.tie_rod,
         brake_torque=brake_torque,
+        hinge=stance.hinge,
+    )
+
+
+def every_case(
+    stances: Sequence[Stance], places: Places, spring_on_lower: bool, standing_load: float, multiples: Multiples
+) -> tuple[CaseLoads, ...]:
+    """Each case at each stance it is tried at and that is known. Raises OutsideRange where one cannot be held."""
+    return tuple(
+        case_loads(case, stance, places, spring_on_lower, standing_load, multiples)
+        for case in load_cases(multiples)
+        for stance in stances
+        if stance.standing in case.standing
     )

@@ -1,25 +1,41 @@
 """What a part's strength comes to: its factor, and what gives in which case."""
 
-from typing import Annotated, Self
+from math import inf
+from typing import Annotated, Literal, Self
 
 from rules.measure.units import Unit
+
+CountedOn = Literal["yield", "proof load", "maker's rating", "dents", "weld", "buckling"]
+"""What a factor is counted on. Those of unlike kinds are not the same distance from breaking."""
 
 
 class Margin(float):
     """A safety factor: strength over load in the worst case, 1 is just enough.
 
     part: whose it is, in words, "upper pivot bolt". case: a name of a load case. limit: what gives, in words, "yield at the
-    upper pivot".
+    upper pivot". kind: what it is counted on. on_yield: the same counted on yield, None where that cannot be worked out.
     """
 
     part: str
     case: str
     limit: str
+    kind: CountedOn
+    on_yield: float | None
 
-    def __new__(cls, factor: float, case: str, limit: str, *, part: str) -> Self:
+    def __new__(
+        cls,
+        factor: float,
+        case: str,
+        limit: str,
+        *,
+        part: str,
+        kind: CountedOn = "yield",
+        on_yield: float | None = None,
+    ) -> Self:
         """factor: strength over load, above 0."""
         made = super().__new__(cls, factor)
-        made.part, made.case, made.limit = part, case, limit
+        made.part, made.case, made.limit, made.kind = part, case, limit, kind
+        made.on_yield = factor if kind == "yield" else on_yield
         return made
 
 
@@ -27,15 +43,29 @@ class WeldMargin(Margin):
     """A weld's, with what the code for steady loads makes of it.
 
     allowed: times the load that the code allows, 1 where it is just met. allowed_limit: what the code counts, in words.
+    hits: how many such loads, from none to full and back, a weld stands until it cracks; nought where that is not known.
     """
 
     allowed: float
     allowed_limit: str
+    hits: float
 
-    def __new__(cls, factor: float, case: str, limit: str, *, part: str, allowed: float, allowed_limit: str) -> Self:
+    def __new__(
+        cls,
+        factor: float,
+        case: str,
+        limit: str,
+        *,
+        part: str,
+        kind: CountedOn = "weld",
+        on_yield: float | None = None,
+        allowed: float = inf,
+        allowed_limit: str = "",
+        hits: float = 0.0,
+    ) -> Self:
         """factor: strength over load, above 0."""
-        made = super().__new__(cls, factor, case, limit, part=part)
-        made.allowed, made.allowed_limit = allowed, allowed_limit
+        made = super().__new__(cls, factor, case, limit, part=part, kind=kind, on_yield=on_yield)
+        made.allowed, made.allowed_limit, made.hits = allowed, allowed_limit, hits
         return made
 
 

@@ -4,7 +4,7 @@ from collections.abc import Container, Mapping
 from dataclasses import dataclass
 
 from rules.measure.closeness import more_than
-from rules.strength.margin import Margin
+from rules.strength.margin import CountedOn, Margin
 
 CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})
 """Parts that bend in plain sight and cost little. Every other part is dear or hidden: plate, hub, pivots, bolts, welds."""
@@ -28,6 +28,8 @@ class Ranked:
     limit: str
     cheap_and_visible: bool
     estimated: bool = False
+    kind: CountedOn = "yield"
+    on_yield: float | None = None
 
 
 def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple[Ranked, ...]:
@@ -44,6 +46,8 @@ def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple
             one.limit,
             one.part in CHEAP_AND_VISIBLE,
             estimated=value in estimated,
+            kind=one.kind,
+            on_yield=one.on_yield,
         )
         for value, one in margins.items()
     ]

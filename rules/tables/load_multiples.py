@@ -8,7 +8,8 @@ and lecture slides are common practice: anyone can read them, but they are neith
   2.5 to 3, off road 4.
 - braking: Brown, Robertson and Serpento, Motor Vehicle Structures, table 2.4: 0.75, 1.1, 1.75, and 1.84 for trucks (read
   from a scanned page; which name goes with which figure is uncertain). The course notes give 1.1 to 1.84.
-- cornering: 1, as much as the tyre grips, and 1.4 to 1.75 sideways against a kerb: the same course notes.
+- cornering: 1 g, as much as the tyre grips: the same course notes. The outer wheel carries more than its standing load.
+- kerb: 1.4 to 1.75 sideways against a kerb: the same course notes. A rut's edge hits from the other side as hard.
 - rock: 4.5, "longitudinal bump" in the same course notes; no second source.
 - landing: trade custom from memory, road 3, off road 4 to 6. No published figure.
 - steering stop: no published figure. The kerb's 1.4 to 1.75 is borrowed; one student off-road team used 400 lbf at the
@@ -23,7 +24,7 @@ from rules.tables.sources import Cited
 
 Use = Literal["trail", "dunes", "race", "road"]
 """What the car is used for: the hardest use it will really see."""
-Case = Literal["bump", "braking", "cornering", "landing", "rock", "steering_stop"]
+Case = Literal["bump", "braking", "cornering", "kerb", "landing", "rock", "steering_stop"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +61,12 @@ LOAD_MULTIPLES: dict[Case, LoadMultiple] = {
         sources.BROWN.at("table 2.4", "read from a scanned page, which name goes with which figure is uncertain"),
     ),
     "cornering": LoadMultiple(
-        "inboard push at the ground on the outer wheel", {"road": 1.0, "trail": 1.0, "dunes": 1.0, "race": 1.0}, 1.0, 1.75,
-        True, sources.COURSE_NOTES.at("ch. 9", "as much as the tyre grips"),
+        "grip of a tyre in a corner, over its load", {"road": 1.0, "trail": 1.0, "dunes": 1.0, "race": 1.0}, 1.0, 1.0, True,
+        sources.COURSE_NOTES.at("ch. 9", "as much as the tyre grips"),
+    ),
+    "kerb": LoadMultiple(
+        "sideways push of a kerb or a rut's edge", {"road": 1.4, "trail": 1.75, "dunes": 1.75, "race": 1.75}, 1.4, 1.75, True,
+        sources.COURSE_NOTES.at("ch. 9", "sideways against a kerb"),
     ),
     "landing": LoadMultiple(
         "upward load on landing", {"road": 3.0, "trail": 4.0, "dunes": 6.0, "race": 6.0}, 3.0, 6.0, False,

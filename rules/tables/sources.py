@@ -213,6 +213,13 @@ EN_10219 = Source(
     "EN 10219-2", "European Committee for Standardization", "Cold formed welded structural hollow sections",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
+EN_1993_1_8 = Source(
+    "EN 1993-1-8", "European Committee for Standardization", "Design of steel structures: design of joints", "2005", "memory",
+    "standard",
+)  # fmt: skip
+EN_1993_1_9 = Source(
+    "EN 1993-1-9", "European Committee for Standardization", "Design of steel structures: fatigue", "2005", "memory", "standard",
+)  # fmt: skip
 FED_STD_H28 = Source(
     "FED-STD-H28/2B", "United States, General Services Administration", "Screw-Thread Standards for Federal Services",
     "1991", "a quotation", "handbook",
@@ -280,6 +287,10 @@ SAE_J429 = Source(
 SAE_J670 = Source(
     "SAE J670", "SAE International", "Vehicle Dynamics Terminology", "edition not recorded", "a quotation", "standard"
 )
+UN_R13H = Source(
+    "UN Regulation 13-H", "United Nations Economic Commission for Europe", "Approval of passenger cars with regard to braking",
+    "edition not recorded", "memory", "standard",
+)  # fmt: skip
 UN_R30 = Source(
     "UN Regulation 30", "United Nations Economic Commission for Europe",
     "Pneumatic tyres for motor vehicles and their trailers", "edition not recorded", "a quotation", "standard",

@@ -16,6 +16,7 @@ from rules.values.steering import (
     links,
     motion,
     returning,
+    roll,
     rub,
     self_centring,
     spring,
@@ -26,15 +27,23 @@ from rules.values.steering import (
 )
 from rules.values.stopping import (
     brakes,
+    hydraulics,
 )
 from rules.values.strength import (
     arms,
     bearing,
     bolts,
+    fixings,
+    joints,
     loads,
+    multiples,
     pivot_bolts,
+    stances,
     upright,
     welds,
+)
+from rules.values.strength import (
+    links as strength_links,
 )
 from rules.values.wheel_end import (
     as_found,
@@ -65,6 +74,7 @@ MODULES = (
     returning,
     steering_wheel,
     travel,
+    roll,
     bump_steer,
     spring,
     spring_load,
@@ -72,14 +82,20 @@ MODULES = (
     rub,
     plate,
     cost,
+    multiples,
+    stances,
     loads,
     bearing,
     brakes,
+    hydraulics,
     welds,
     upright,
     arms,
     bolts,
     pivot_bolts,
+    strength_links,
+    joints,
+    fixings,
     levers,
     stand_ins,
     wheel_parts,

@@ -24,17 +24,15 @@ def need_once_begun(record: Step | StepPart, *keys: str, why_not: str, begun_by:
     need(record, *keys)
 
 
-def answered(why_not: str, step: str, **answers: Any) -> list[Any]:
-    """The answers to fields of one optional step by key, all of them.
+def whole_once_begun(why_not: str, answers: Mapping[str, Any]) -> list[Any]:
+    """The answers by dotted name, all of them. Raises NotJudged(why_not) while none is given, then as `whole`.
 
-    Raises NotJudged(why_not) while none is answered, Waits for those that miss once one is.
-
-    >>> answered("nothing entered", "brakes", pad_length=90.0, pad_height=40.0)
+    >>> whole_once_begun("nothing entered", {"brakes.pad_length": 90.0, "brakes.pad_height": 40.0})
     [90.0, 40.0]
     """
     if all(answer is None for answer in answers.values()):
-        raise NotJudged(why_not, *(f"{step}.{key}" for key in answers))
-    return whole({f"{step}.{key}": answer for key, answer in answers.items()})
+        raise NotJudged(why_not, *answers)
+    return whole(answers)
 
 
 def whole(answers: Mapping[str, Answer | None]) -> list[Answer]:

@@ -126,7 +126,7 @@ def test_a_state_file_that_is_none_is_left_alone(what: str, tmp_path: Path) -> N
     recent.set_drawing("plain")
     assert recent.recent() == []
     assert (recent.folder() / "recent.json").is_symlink()
-    assert [path.name for path in recent.folder().iterdir()] == ["recent.json"]
+    assert {path.name for path in recent.folder().iterdir()} == {"recent.json", "recent.lock"}
 
 
 def test_the_start_screen_in_a_folder_of_pipes_and_devices(tmp_path: Path) -> None:

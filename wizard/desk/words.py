@@ -9,6 +9,7 @@ STYLES = {
     "stop": "bold $text-error",
     "watch": "bold $text-warning",
     "waiting": "$foreground 65%",
+    "shown": "$foreground",
     "unfinished": "bold $text-accent",
     "good": "$text-success",
     "not judged": "$foreground 65%",

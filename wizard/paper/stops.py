@@ -12,6 +12,8 @@ _PADDING = 1.5
 _MOST = 3
 """Stops that are told on every page; the checklist has each in full."""
 _MOST_PAIRS = 6
+_LONGEST = 130
+"""Characters of one stop; where a place in space is told as well, the rest of it is left to the checklist."""
 
 
 def stops(judged: Judged) -> list[str]:
@@ -40,7 +42,11 @@ def whats_wrong(judged: Judged) -> list[str]:
 
 def _first(text: str) -> str:
     sentence, dot, _ = text.partition(". ")
-    return sentence + "." if dot else text
+    sentence += "." if dot else ""
+    if len(sentence) <= _LONGEST:
+        return sentence
+    start = sentence[:_LONGEST].rpartition(", ")[0] or sentence[:_LONGEST]
+    return f"{start} ..."
 
 
 def _overlaps(finding: Finding) -> bool:

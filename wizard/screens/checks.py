@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from textual.content import Content
 
+from rules.graph.results import LIMITS_OF
 from rules.judging.trade import trade
 from rules.sheet import STEPS
 from wizard.desk.words import lines, plain, verdict
@@ -22,8 +23,8 @@ def _all() -> Iterator[Content | str]:
             yield plain(step.title.upper(), "bold $text-accent")
         for note in notes:
             yield Content.assemble((note.title, "bold"), plain(f" ({note.id})", "$foreground 65%"))
-            for word, limit in (("good", note.good), ("watch", note.watch), ("stop", note.stop)):
-                if limit:
+            for word in LIMITS_OF:
+                if limit := getattr(note, word):
                     yield Content.assemble("  ", verdict(word, width=6), limit)
             yield plain(f"  Source, {note.grade}: {note.source}", "$foreground 65%")
             yield ""

@@ -8,6 +8,7 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.judging.reader import answer, name
+from rules.judging.trade import trade
 from rules.judging.weakest_part import ranked
 from rules.sheet import FIELDS
 from rules.strength.weakest import UNLIKE_KINDS, Ranked
@@ -19,7 +20,7 @@ from wizard.desk.words import lines, plain, verdict
 from wizard.screens.findings import about_finding
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
-from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, judging, margin_rows
+from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, counted_on, judging, margin_rows
 
 HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKED = name("strength_asked")
@@ -33,7 +34,7 @@ class GivesFirstScreen(Screen[str | None]):
 
     KEYS: ClassVar[tuple[Key, ...]] = (
         BACK,
-        Key("enter", "go", "go to the entry the factor rests on", "go to the entry", told=True),
+        Key("enter", "go", "go to the entry that helps most", "go to the entry", told=True),
         Key("f5,e", "explain", "explain this factor", "explain"),
         Key("f6", "units", "show inches or millimetres", "units"),
     )
@@ -95,24 +96,25 @@ class GivesFirstScreen(Screen[str | None]):
         return house_of(self).drawing == "plain"
 
     def _about(self, one: Ranked) -> Content:
-        told = [plain(f"Worst case: {one.case}; {one.limit}.", "bold")]
+        told = [plain(f"Worst case: {one.case}; {one.limit}. Counted on {counted_on(one)}.", "bold")]
         finding = judging(self._session.judged).get(one.value)
         if finding is not None:
             told.append(about_finding(finding))
         return lines(*told)
 
     def on_items_chosen(self, event: Items.Chosen) -> None:
-        """Go to the first entry the factor rests on."""
+        """Go to the entry that helps most."""
         self._go_to(event.item_id)
 
     def action_go(self) -> None:
-        """Go to the entry behind the line under the cursor."""
+        """Go to the entry that helps the part under the cursor most."""
         self._go_to(self.query_one(Items).at)
 
     def _go_to(self, value: str) -> None:
         finding = judging(self._session.judged).get(value)
         if finding is not None:
-            self.dismiss(entry_behind(finding))
+            helps = trade().checks[finding.check].note.try_changing
+            self.dismiss(helps[0] if helps else entry_behind(finding))
 
     def action_back(self) -> None:
         """Back to the sheet."""

@@ -18,7 +18,8 @@ WORD = 9
 """Cells for the verdict word, as in the list of verdicts."""
 BLOCKS, ASCII = ("█", "░"), ("#", ".")
 ORDERING = check_id("what-gives-first")
-"""The check that compares the parts with each other; every other one judges a part by itself."""
+COMPARING = (ORDERING, check_id("strength-least"))
+"""The checks that compare the parts with each other; every other one judges a part by itself."""
 
 
 class MarginRow(NamedTuple):
@@ -41,7 +42,7 @@ def judging(judged: Judged) -> dict[str, Finding]:
     margins = trade().of_role(SAFETY)
     for name, node in trade().checks.items():
         for given in node.inputs:
-            if name != ORDERING and given.origin in margins:
+            if name not in COMPARING and given.origin in margins:
                 rivals = [found[name], by_value.get(given.origin, found[name])]
                 by_value[given.origin] = min(rivals, key=lambda finding: WORST_FIRST.index(finding.verdict))
     return by_value
@@ -53,6 +54,7 @@ def margin_rows(
     """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
 
     words: verdict by value name. A row too long for the width loses its end: word, part, bar and factor come first.
+    Where there is room, what the factor is counted on stands last, with the same on yield where that is another figure.
     ascii_only: for terminals without block characters.
     """
     if not ranked:
@@ -61,13 +63,25 @@ def margin_rows(
     cases = [f"{one.case}, estimate" if one.estimated else one.case for one in ranked]
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
     spare = width - WORD - part_wide - factor_wide - case_wide - len("    x  ")
+    kinds = [counted_on(one) for one in ranked]
+    if spare - _widest(kinds) - 2 >= LEAST_BAR:
+        spare -= _widest(kinds) + 2
+    else:
+        kinds = ["" for _ in ranked]
     bar_wide = min(max(spare, LEAST_BAR), MOST_BAR)
     rows = []
-    for one, factor, case in zip(ranked, factors, cases, strict=True):
+    for one, factor, case, kind in zip(ranked, factors, cases, kinds, strict=True):
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
-        text = f"{one.part:<{part_wide}}  {bar} {factor:>{factor_wide}} x  {case}".rstrip()
+        text = f"{one.part:<{part_wide}}  {bar} {factor:>{factor_wide}} x  {case:<{case_wide}}  {kind}".rstrip()
         rows.append(MarginRow(one.value, words.get(one.value, ""), text[: max(0, width - WORD)]))
     return rows
+
+
+def counted_on(one: Ranked) -> str:
+    """What a factor is counted on, and what it would be on yield where that is another figure."""
+    if one.on_yield is None or one.kind == "yield":
+        return one.kind
+    return f"{one.kind} ({show(one.on_yield, '1', 'metric')} on yield)"
 
 
 def _widest(texts: Iterable[str]) -> int:

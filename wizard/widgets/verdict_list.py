@@ -91,7 +91,7 @@ def _words(judged: Judged) -> dict[str, str]:
 def tally(judged: Judged) -> Content:
     """How many findings of each verdict."""
     counted = Counter(word(finding, judged) for finding in judged.findings)
-    words = (*WORST_FIRST[:5], BEING_WORKED_OUT)
+    words = (*WORST_FIRST[:6], BEING_WORKED_OUT)
     parts = [Content.assemble(f"{counted[word]} ", verdict(word)) for word in words if counted[word]]
     return Content(" · ").join(parts)
 

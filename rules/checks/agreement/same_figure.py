@@ -53,7 +53,7 @@ ALL = AnswersOf(tuple(step.name for step in STEPS), frozenset(FIELDS) - frozense
     source=COMMON_PRACTICE.saying("a line read twice"),
 )
 def line_read_twice(answers: Annotated[Mapping[str, Any], ALL], confirmed: Confirmed) -> tuple[Judgement, ...]:
-    """Every number against the one entered before it in its step. Two alike, nought set aside, were hardly both measured."""
+    """Every number against the one entered before it in its step, noughts set aside. Two alike were hardly both measured."""
     found = sorted(_found(answers, confirmed), key=lambda judgement: judgement.verdict != "watch")
     return tuple(found) or (Judgement("good", "No figure stands in two lines that follow each other."),)
 
@@ -61,11 +61,11 @@ def line_read_twice(answers: Annotated[Mapping[str, Any], ALL], confirmed: Confi
 def _found(answers: Mapping[str, Any], confirmed: Confirmed) -> Iterator[Judgement]:
     last: dict[tuple[str, str], str] = {}
     for name, asked in NUMBERS.items():
-        if name not in answers:
+        if not answers.get(name):
             continue
         before = last.get((asked.step, asked.kind))
         last[(asked.step, asked.kind)] = name
-        if before is None or not answers[name] or not _same(answers[before], answers[name]):
+        if before is None or not _same(answers[before], answers[name]):
             continue
         one, other = in_a_sentence(FIELDS[before].label), in_a_sentence(asked.label)
         figures = {"both": (float(answers[name]), asked.unit)}

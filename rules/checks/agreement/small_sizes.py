@@ -37,6 +37,8 @@ ON_THREADS = (
       usual=(0.3, 0.58), other_called=STUD, why="a head stands out by four tenths of its stud"),
     T("ear-and-hub-bolt", "Mounting flange and hub bolt", "hub.mount_flange_thickness", "hub.mount_bolt_thread",
       usual=(0.7, 1.38), other_called=BOLT, why="the ear is about one bolt thick"),
+    T("thread-in-tie-rod", "Thread in the tie rod's tube", "steering.tie_rod_threads_in", "steering.tie_rod_thread",
+      usual=(1.3, 2.5), other_called="the thread's diameter", why="an end is screwed in by two diameters, more or less"),
     T("plate-and-hub-bolt", "Plate and hub bolt", "plate.thickness", "hub.mount_bolt_thread",
       usual=(0.7, 1.38), other_called=BOLT, why="the plate is about one bolt thick"),
 )  # fmt: skip

@@ -22,6 +22,9 @@ LENGTHS = (
     T("tie-rod-level", "Heights of the tie rod's ends", "steering.inner_height", "tie_rod_end_height", how="more",
       usual=(-10.0, 10.0), other_called="the height of the tie-rod end",
       why="a tie rod lies nearly level at ride height, as the arms do"),
+    T("tie-rod-across", "Tie rod's ends, ahead", "steering.inner_ahead", "tie_rod_end_ahead",
+      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the spindle",
+      why="a tie rod runs nearly straight across the car"),
     T("rack-travel-suits-arm", "Rack travel and steering arm", "steering.rack_travel", "tie_rod_end_ahead", how="size",
       usual=(0.5, 0.98), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
       why="to turn the wheels 20 to 45 deg the rod's end moves four to nine tenths of its arm"),
@@ -47,12 +50,16 @@ LENGTHS = (
       usual=(1.25, 1.75), never=(1.0, 2.0), why="its rod moves in its own body, so it opens to less than twice its length"),
     T("shock-leans-in", "Lean of the shock across", "spring.arm_end_from_centre", "spring.frame_end_from_centre", how="more",
       usual=(-40.0, 400.0), why="a shock leans inboard at its top"),
+    T("spring-solid-and-free", "Spring solid and free", "spring.solid_length", "spring.free_length",
+      usual=(0.27, 0.52), never=(0.1, 1.0), why="a spring's coils touch at about four tenths of its free length"),
+    T("outer-shank-and-reach", "Outer tie-rod end", "steering.tie_rod_outer_shank", "steering.tie_rod_end_reach",
+      usual=(2.0, 3.9), why="its thread ends two to four times as far from the ball as its housing reaches"),
     T("shock-rises", "Heights of the shock's ends", "spring.frame_end_height", "spring.arm_end_height",
       usual=(1.8, 3.5), why="a shock's top stands two to three times as high as its foot"),
     T("shock-across", "Shock's ends from the middle", "spring.frame_end_from_centre", "spring.arm_end_from_centre",
       usual=(0.56, 1.07), why="a shock leans inboard at its top, by a third at most"),
     T("shock-leans-along", "Lean of the shock along", "spring.arm_end_ahead", "spring.frame_end_ahead", how="more",
-      usual=(-120.0, 120.0), why="seen from the side a shock stands nearly upright"),
+      usual=(-60.0, 60.0), why="seen from the side a shock stands nearly upright"),
 )  # fmt: skip
 TIES = by_id(LENGTHS)
 

@@ -6,7 +6,8 @@ from rules.checks.agreement.tie import PRACTICE, odd
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
-from rules.measure.units import MetrePerSecond, Rad
+from rules.measure.units import MetrePerSecond, Mm, Rad
+from rules.motion.kinds import LinkageKind
 from rules.sheet.confirmed import Confirmed
 from rules.tables.load_multiples import Use
 
@@ -14,6 +15,9 @@ SPEED = {"trail": (70.0, 125.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), 
 """km/h that such cars are built for. Common practice, no source."""
 CASTOR = {"trail": (4.0, 7.8), "road": (4.0, 7.8), "dunes": (6.5, 12.8), "race": (6.5, 12.8)}
 """deg. Common practice, no source."""
+
+INNER_END = {"rack": (95.0, 185.0), "relay rod": (45.0, 88.0)}
+"""mm from the ball to the end of the thread: a rack's own rod is long. Common practice, no source."""
 
 
 def _words(ranges: dict[str, tuple[float, float]], unit: str) -> str:
@@ -52,3 +56,22 @@ def castor_suits_use(castor: Rad | None, use: Use | None, confirmed: Confirmed) 
     if within(degrees(castor), *CASTOR[use]):
         return Judgement("good", f"{{castor}} is usual for {use}.")
     return odd(f"Castor is {{castor}}, for {use}.", "pivots.castor", confirmed)
+
+
+@check(
+    "inner-end-suits-linkage",
+    step="steering",
+    title="Inner tie-rod end and linkage",
+    good=_words(INNER_END, "mm"),
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+)
+def inner_end_suits_linkage(
+    tie_rod_inner_shank: Mm | None, linkage: LinkageKind | None, confirmed: Confirmed
+) -> Judgement:
+    """Length of the inner end against what such a linkage has."""
+    if tie_rod_inner_shank is None or linkage not in INNER_END:
+        raise DoesNotApply("inner end and linkage are not both entered, or one rod runs across")
+    if within(tie_rod_inner_shank, *INNER_END[linkage]):
+        return Judgement("good", f"{{tie_rod_inner_shank}} is usual for a {linkage}.")
+    return odd(f"The inner end is {{tie_rod_inner_shank}}, for a {linkage}.", "steering.tie_rod_inner_shank", confirmed)

@@ -11,6 +11,7 @@ from rules.strength.bearing import life_distance
 from rules.strength.margin import SafetyFactor
 from rules.tables import sources
 from rules.tables.static_safety import STATIC_SAFETY, RollingElement
+from rules.values.strength.bearing import Pads
 
 WHY_NOT_THE_CATALOGUE = (
     "The catalogue's P = X Fr + Y Fa is not used: it leaves out how the tyre tilts the hub, which is most of the load."
@@ -30,6 +31,12 @@ RATED = 1.0
 """At the static rating itself ball and race dent each other for good, by a ten-thousandth of the ball's diameter in all."""
 ELEMENTS: tuple[RollingElement, ...] = ("ball", "roller")
 STATIC = {f"quiet_{element}": (_static_safety(element)[1], "1") for element in ELEMENTS} | {"rated": (RATED, "1")}
+
+
+def _pads_words(pads: Pads) -> str:
+    if pads.clock is not None:
+        return ""
+    return " The caliper's place is not entered, so its pads count as pressing in the worst direction."
 
 
 def _spread_words(pressure_centre_spread: float | None) -> str:
@@ -58,22 +65,24 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
     ),
 )
 def bearing_static(
-    hub_bearing_safety: SafetyFactor,
+    bearing_static_safety: SafetyFactor,
     rolling_element: RollingElement,
     static_rating: Newton,
     bearing_spread: Mm,
     pressure_centre_spread: Mm | None,
     bearing_offset: Mm,
+    pads_on_hub: Pads,
 ) -> Judgement:
     """Half the static rating against the worse row's load, which the lever of the tyre decides. Dents, not breakage."""
     shock, quiet, least = _static_safety(rolling_element)
-    verdict = at_least(hub_bearing_safety, good=quiet, watch=least)
+    verdict = at_least(bearing_static_safety, good=quiet, watch=least)
     text = (
-        f"Static safety of the worse row is {{hub_bearing_safety}} ({hub_bearing_safety.case}, {hub_bearing_safety.limit}), "
+        f"Static safety of the worse row is {{bearing_static_safety}} ({bearing_static_safety.case}, "
+        f"{bearing_static_safety.limit}), "
         "with {bearing_spread} between the points it holds at and its middle {bearing_offset} from the tyre's plane. "
         f"Under shock makers ask for "
         f"{shock:g} to {quiet:g}. {WHY_NOT_THE_CATALOGUE}"
-        f"{_spread_words(pressure_centre_spread)}"
+        f"{_spread_words(pressure_centre_spread)}{_pads_words(pads_on_hub)}"
     )
     if verdict == "good":
         return Judgement(verdict, text)
@@ -88,7 +97,7 @@ def bearing_static(
         verdict,
         text,
         "A hub with a static rating of {needed}, rows further apart, or a wheel that brings the tyre's plane nearer the bearing.",
-        {"needed": (static_rating * quiet / hub_bearing_safety, "N")},
+        {"needed": (static_rating * quiet / bearing_static_safety, "N")},
     )
 
 

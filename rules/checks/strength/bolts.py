@@ -1,13 +1,11 @@
 """Do the bolts hold: pivots and their lugs, hub bolts, wheel studs, threads, grades, torque."""
 
-from rules.checks.strength.strength import GIVES, HOLDS, NEVER, NO_LIMIT, ONCE, carried
 from rules.graph.bands import AtLeast, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotJudged
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
-from rules.strength.margin import SafetyFactor
 from rules.tables import sources
 from rules.tables.bolt_grades import WEAK, BoltGrade
 from rules.tables.edge_distance import least_edge_distance
@@ -16,76 +14,13 @@ from rules.values.optional_step import needed
 from rules.values.strength.bolts import read_grade
 from rules.values.strength.pivot_bolts import PivotBolt
 
-BOLT_FACTOR = (
-    sources.NO_FIGURE.saying(
-        "a factor of 1.5 to 2 on yield where the loads are known, from memory; nobody has published a "
-        "limit for home-made uprights"
-    ),
-    sources.SAE_J429.saying("strengths"),
-    sources.ISO_898.saying("strengths"),
-)
 EDGE_FLOOR = 1.5
 """Bolt diameters from centre to edge."""
 EDGE = AtLeast("1", 2.0, EDGE_FLOOR)
-WHOLE_FORCE = "The whole force counts as square to the bolt, and clamping as no help."
-
-
 PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
 GRADES_ASKED = ("upper_grade", "lower_grade", "stud_grade")
 THREADS_ASKED = ("bolts.upper_thread", "bolts.lower_thread")
-
-
-@check(
-    "{which}-pivot-bolt",
-    step="bolts",
-    title="{Which} pivot bolt",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
-    try_changing=("bolts.{which}_gap",),
-    each=PIVOTS,
-)  # fmt: skip
-def pivot_bolt(which_pivot_bolt_safety: SafetyFactor, limits: AtLeast) -> Judgement:
-    """Bending over the gap, and shear, in bolt, pin or stud."""
-    change = "A larger bolt, double shear, or a shorter spacer: the gap bends the bolt."
-    return carried(limits, which_pivot_bolt_safety, "The {which} pivot bolt", change, WHOLE_FORCE)
-
-
-@check(
-    "{which}-pivot-lug",
-    step="bolts",
-    title="Lugs of the {which} pivot",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=NO_LIMIT,
-    try_changing=("bolts.{which}_lug_thickness",),
-    each=PIVOTS,
-)  # fmt: skip
-def pivot_lug(which_pivot_lug_safety: SafetyFactor, limits: AtLeast) -> Judgement:
-    """Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted."""
-    change = "Thicker lugs, or more metal beyond the hole."
-    return carried(limits, which_pivot_lug_safety, "A lug of the {which} pivot", change)
-
-
-@check(
-    "hub-bolts",
-    step="bolts",
-    title="Hub bolts",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
-)  # fmt: skip
-def hub_bolts(hub_bolts_safety: SafetyFactor, limits: AtLeast) -> Judgement:
-    """Pull from tilting, and shear, in the worst of the four."""
-    beside = "This counts on proof load. They hold for years only if they are tight: a loose joint breaks its bolts."
-    change = "A higher grade, a larger bolt, or a hub with a wider pattern."
-    return carried(limits, hub_bolts_safety, "The worst hub bolt", change, beside)
-
-
-@check(
-    "wheel-studs",
-    step="bolts",
-    title="Wheel studs",
-    limits=ONCE, never_good=NEVER, watch=HOLDS, stop=GIVES, source=BOLT_FACTOR,
-)  # fmt: skip
-def wheel_studs(wheel_studs_safety: SafetyFactor, limits: AtLeast) -> Judgement:
-    """Pull and shear in the worst stud, with no help from the clamped faces."""
-    return carried(limits, wheel_studs_safety, "The worst wheel stud", "A higher grade, larger studs, or more of them.")
 
 
 @check(

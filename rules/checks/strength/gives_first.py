@@ -3,13 +3,51 @@
 from collections.abc import Mapping
 from typing import Annotated
 
+from rules.checks.strength.parts import CUSTOM, HOLDS, KNOWN_LOADS, ONCE
 from rules.graph.bands import Limits
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged, Waits
+from rules.measure.closeness import reaches
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SAFETY, Margin
 from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
 from rules.tables import sources
+
+COMMON = (
+    "No published limit: trade custom is {custom} to {known_loads} on yield where the loads are known. Each factor counts one "
+    "hard hit, not thousands of small ones: welds crack at their edge long before."
+)
+"""What holds for every part, said once."""
+
+
+@check(
+    "strength-least",
+    step="loads",
+    title="All parts together",
+    limits=HOLDS,
+    never_good="never: nobody has published a limit for home-made uprights",
+    watch="{once} or more: every part shown, whatever its factor",
+    stop="less than {once}: a part gives under a load the builder expects",
+    source=sources.NO_FIGURE.saying("a factor of 1.5 to 2 on yield where the loads are known, from memory"),
+)
+def strength_least(
+    margins: Annotated[Mapping[str, Margin], Every(SAFETY)],
+    strength_asked: bool | None,
+    corner_loads: CornerLoads | None,
+) -> Judgement:
+    """The least safety factor of all parts: the one line to settle for the whole group."""
+    order = rank(margins)
+    if not order:
+        if strength_asked and corner_loads is None:
+            raise Waits("corner_loads")
+        fields = () if strength_asked else ("loads.judge_strength",)
+        raise NotJudged("the strength of no part was judged", *fields)
+    first = order[0]
+    text = f"Strength: least factor {{first}}, {first.part}, {first.case} ({first.kind}); {len(order)} parts judged. {COMMON}"
+    figures = {"first": (first.factor, "1"), "custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
+    if not reaches(first.factor, ONCE):
+        return Judgement("stop", text, f"Strengthen {first.part}, and every part below 1.", figures)
+    return Judgement("watch", text, f"Have the figures gone over by somebody qualified, {first.part} first.", figures)
 
 
 @check(

@@ -1,16 +1,25 @@
 """How hard the corner is taken to be used, and how its links are taken to lie."""
 
-from rules.graph.bands import AtLeast
+from collections.abc import Mapping
+
+from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement
-from rules.measure.closeness import reaches
-from rules.measure.units import Newton, Rad, Ratio
+from rules.measure.closeness import more_than, reaches
+from rules.measure.units import Newton, NewtonMetre, Rad, Ratio
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.load_cases import StanceName, Stances
 from rules.strength.margin import SafetyFactor
 from rules.tables import sources
-from rules.tables.load_multiples import LOAD_MULTIPLES, Case
+from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
 
 RATED = AtLeast("1", 5.0, 2.0)
 """Factor on a rod end's static rating: least for a load that changes direction, and for a steady one."""
+
+STANDING_WORDS: dict[StanceName, str] = {
+    "bump": "full bump", "droop": "full droop", "inner lock": "its stop as inner wheel", "outer lock": "its stop as outer wheel",
+}  # fmt: skip
+ALL_STANCES = len(STANDING_WORDS) + 1
 
 
 def _ranges(published: bool) -> str:
@@ -19,12 +28,21 @@ def _ranges(published: bool) -> str:
     return ", ".join(f"{case.replace('_', ' ')} {multiple.range_words}" for case, multiple in kind)
 
 
+def _below(chosen: Mapping[Case, float], use: Use) -> tuple[list[str], dict[str, tuple[float, str]]]:
+    """What lies below the figure offered for the use, in words, and the figures in them."""
+    low = {case: LOAD_MULTIPLES[case].offered[use] for case in chosen}
+    below = [case for case, multiple in chosen.items() if not reaches(multiple, low[case])]
+    words = [f"{case.replace('_', ' ')} {{{case}_entered}} where {{{case}_offered}} is offered" for case in below]
+    figures = {f"{case}_entered": (chosen[case], "1") for case in below}
+    return words, figures | {f"{case}_offered": (low[case], "1") for case in below}
+
+
 @check(
     "load-multiples",
     step="loads",
     title="Load multiples",
-    good=f"entered, and none under the least published figure: {_ranges(True)}",
-    watch="under it, or not entered: a figure for the use of the car stands in",
+    good="entered, and none under what the use of the car offers",
+    watch=f"under it, or not entered: a figure for the use of the car stands in. Published: {_ranges(True)}",
     source=(
         sources.COURSE_NOTES.at("ch. 9"),
         sources.LECTURE_SLIDES,
@@ -32,25 +50,36 @@ def _ranges(published: bool) -> str:
     ),
 )
 def load_multiples(
-    bump_multiple: Ratio, braking_multiple: Ratio, cornering_multiple: Ratio, rock_multiple: Ratio
+    use: Use,
+    bump_multiple: Ratio,
+    braking_multiple: Ratio,
+    hardest_braking: Ratio,
+    front_brake_torque: NewtonMetre | None,
+    wheel_grip_torque: NewtonMetre | None,
+    cornering_multiple: Ratio,
+    kerb_multiple: Ratio,
+    rock_multiple: Ratio,
+    outer_wheel_multiple: Ratio,
 ) -> Judgement:
-    """The multiples that have a published figure, each against the least of them."""
-    chosen: dict[Case, float] = {
-        "bump": bump_multiple,
-        "braking": braking_multiple,
-        "cornering": cornering_multiple,
-        "rock": rock_multiple,
-    }
-    low = [case for case, multiple in chosen.items() if not reaches(multiple, LOAD_MULTIPLES[case].low)]
+    """The multiples that have a published figure, each against what the use of the car offers."""
     text = (
-        "Times the standing load: bump {bump_multiple}, braking {braking_multiple}, cornering {cornering_multiple}, rock "
-        f"{{rock_multiple}}. Sources disagree: {_ranges(True)}. Bump 2 to 3 is for cars, 4 off road; cornering above 1 is "
-        "against a kerb; rock has a single source."
+        "Times the standing load: bump {bump_multiple}, braking {hardest_braking}, corner {cornering_multiple} with "
+        "{outer_wheel_multiple} on the outer wheel, kerb and rut's edge {kerb_multiple}, rock {rock_multiple}. Sources disagree: "
+        f"{_ranges(True)}. Rock has a single source."
     )
-    if not low:
+    if front_brake_torque is not None and wheel_grip_torque is not None and front_brake_torque > wheel_grip_torque:
+        text += " The brake makes more than the tyre grips: grip limits braking."
+    elif more_than(hardest_braking, braking_multiple):
+        text += " What the brake makes is counted, which is more than the {braking_multiple} entered."
+    chosen: dict[Case, float] = {
+        "bump": bump_multiple, "braking": braking_multiple, "cornering": cornering_multiple, "kerb": kerb_multiple,
+        "rock": rock_multiple,
+    }  # fmt: skip
+    below, figures = _below(chosen, use)
+    if not below:
         return Judgement("good", text)
-    words = " and ".join(low)
-    return Judgement("watch", f"{text} Under the least of them: {words}.", f"Raise {words}, or know why not.")
+    text = f"{text} Below what {use} use offers: {', '.join(below)}."
+    return Judgement("watch", text, "Raise it, or know why not.", figures)
 
 
 @check(
@@ -58,7 +87,7 @@ def load_multiples(
     step="loads",
     title="Landing and steering stop",
     never_good="never: there is no published figure",
-    watch="always: the multiples are somebody's choice",
+    watch="under what the use of the car offers, or not entered",
     source=(
         sources.NO_FIGURE.saying(
             "landing is common practice from memory; the steering stop is borrowed from a kerb, and from "
@@ -67,13 +96,41 @@ def load_multiples(
         sources.COURSE_NOTES.at("ch. 9", "the kerb"),
     ),
 )
-def landing_and_stop_multiples(landing_multiple: Ratio, steering_stop_multiple: Ratio) -> Judgement:
+def landing_and_stop_multiples(use: Use, landing_multiple: Ratio, steering_stop_multiple: Ratio) -> Judgement:
     """The multiples nobody publishes. They are shown, and never pass."""
+    text = (
+        "Times the standing load: landing {landing_multiple}, hit on the steering stop {steering_stop_multiple}. Nobody "
+        f"publishes these; custom has {_ranges(False)}. Loads off road can exceed any multiple."
+    )
+    below, figures = _below({"landing": landing_multiple, "steering_stop": steering_stop_multiple}, use)
+    if not below:
+        return Judgement("shown", text)
+    text = f"{text} Below what {use} use offers: {', '.join(below)}."
+    return Judgement("watch", text, "Take the figures from an engineer or from parts that bent.", figures)
+
+
+@check(
+    "stances-counted",
+    step="loads",
+    title="Bump, droop and lock in the load cases",
+    limits=Limits(other={"all": (float(ALL_STANCES), "1")}),
+    good="all {all}: ride height, full bump, full droop, and the stop as inner and as outer wheel",
+    watch="fewer: links then lie as they do straight ahead at ride height",
+    source=sources.GEOMETRY.saying("a tie rod's lever shrinks at full lock, and an arm that slopes more pulls more"),
+)
+def stances_all_counted(stances: Stances, corner_loads: CornerLoads) -> Judgement:
+    """Whether the links' directions are known where the loads are worst."""
+    missing = [
+        words for standing, words in STANDING_WORDS.items() if standing not in {one.standing for one in stances.known}
+    ]
+    count = f"{len(corner_loads.cases)} load cases were tried"
+    if not missing:
+        return Judgement("good", f"{count}, also at full bump, full droop and on both stops.")
     return Judgement(
         "watch",
-        "Times the standing load: landing {landing_multiple}, hit on the steering stop {steering_stop_multiple}. Nobody "
-        f"publishes these; custom has {_ranges(False)}. Loads off road can exceed any multiple.",
-        "Take the figures from an engineer or from parts that bent, and inspect after every hard landing.",
+        f"{count}, but none with the wheel at {' or '.join(missing)}, where links lie otherwise and loads can be "
+        "half as large again.",
+        "Enter arms with their travel and steering with its stop, and put right what their steps say.",
     )
 
 

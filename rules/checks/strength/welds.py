@@ -1,10 +1,10 @@
 """Are the welds right: size, length, strength, filler and preheat, and what is welded, the same of each."""
 
 from collections.abc import Iterator
-from math import inf
 
+from rules.checks.strength.parts import HOLDS, SHOWN, WATCH, Holds, one_line
 from rules.graph.asking import need
-from rules.graph.bands import AtLeast, Limits
+from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches
@@ -23,11 +23,6 @@ HEAVY_CHROMOLY = 6.0
 THICK_MILD = 0.75 * 25.4
 """mm: up to this no preheat is asked of mild steel (AWS D1.1, from memory)."""
 LONG_IN_LEGS = 100.0
-
-FATIGUE = (
-    "This is a rule for steady loads. A wheel's loads come and go, and cracks a weld from its toe or its end far below this "
-    "figure; nobody publishes a limit for that."
-)
 
 
 @check(
@@ -124,9 +119,10 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
     "{which}-weld-strength",
     step="joint_{which}",
     title="{Part}: strength of the weld",
-    limits=AtLeast("1", inf, 1.0),
+    limits=HOLDS,
     never_good="never: no published limit covers loads that come and go on a home-made upright",
-    watch="the code for steady loads is met",
+    shown=SHOWN,
+    watch=WATCH,
     stop="the code for steady loads is not met",
     source=(
         sources.AISC_360.at("Table J2.5", "0.30 of the electrode on the throat"),
@@ -137,26 +133,32 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
             "for this use",
             read="a quotation",
         ),
+        sources.EN_1993_1_9.at("Table 8.5", "hits to a crack: detail category 36, slope 3, from memory"),
     ),
     each=WELDS,
 )
-def weld_strength(which_weld_safety: WeldSafetyFactor, limits: AtLeast) -> Judgement:
+def weld_strength(which_weld_safety: WeldSafetyFactor, limits: Holds) -> Judgement:
     """The {part}'s weld under the load cases, against the code for steady loads."""
-    safety, verdict = which_weld_safety, limits.verdict(which_weld_safety.allowed)
-    figures = {"factor": (float(safety), "1"), "allowed": (safety.allowed, "1")}
-    text = f"Worst in {safety.case}: strength is {{factor}} times the load, where {safety.limit}. "
-    if verdict == "stop":
-        text += f"The code for steady loads allows {{allowed}} times this load only ({safety.allowed_limit})."
-        return Judgement(
-            verdict,
-            text,
-            "A larger leg, longer runs, runs further apart, welds all round, or the load closer to the weld.",
-            figures,
-        )
-    text += f"The code for steady loads allows {{allowed}} times this load. {FATIGUE}"
-    return Judgement(
-        verdict, text, "Crack test the weld when made, after the first drive, and at every strip.", figures
-    )
+    safety = which_weld_safety
+    verdict = limits.verdict(safety) if reaches(safety.allowed, 1.0) else "stop"
+    found = one_line(verdict, safety, "A larger leg, longer runs, runs further apart, or welds all round.")
+    text = f"{found.text} The code for steady loads allows {{allowed}} times this load ({safety.allowed_limit})."
+    figures = {**found.figures, "allowed": (safety.allowed, "1")}
+    if safety.hits:
+        text += f" Sound welds of the worst kind crack after about {_hits(safety.hits)} such hits."
+    return Judgement(verdict, text, found.change, figures)
+
+
+def _hits(number: float) -> str:
+    """A count with one figure: more is not known.
+
+    >>> _hits(38_400.0), _hits(6.1), _hits(4e8)
+    ('40 000', '6', 'a million or more')
+    """
+    if number >= 1e6:
+        return "a million or more"
+    whole = max(round(number), 1)
+    return f"{round(whole, 1 - len(str(whole))):,}".replace(",", " ")
 
 
 @check(

@@ -1,4 +1,4 @@
-"""A judged sheet to the tables of the motion sheet: travel, lock, return, castor on turn plates, joints, gaps, set-up.
+"""A judged sheet to the tables of the motion sheet: lengths, travel, lock, return, castor, joints, gaps, driving, set-up.
 
 Words only. Every figure is bare and its unit stands in its column's heading; a cell with nothing in it is for writing in.
 """
@@ -25,7 +25,8 @@ NOT_ENTERED = "Neither steering nor arms are entered, so there is nothing for a 
 CAUTIONS = (
     dict(ALWAYS)["informs"],
     "Worked out from the points entered; nothing here was measured on the car. Play, rubber and flex are not counted.",
-    "Both wheels move together and the body stays level; one wheel on a rock, or a leaning car, is not worked out.",
+    "Both wheels move together and the body stays level, but for the body roll told at the end. Each wheel with a tie rod of "
+    "its own moves alike whether one travels or both.",
 )
 
 
@@ -44,7 +45,7 @@ def sections(judged: Judged) -> tuple[SheetTable, ...]:
         ("Castor by turning, on turn plates", castor_section),
         ("Joints: angle needed against angle allowed", joints_section),
         ("Least gaps over all travel and lock", gaps_section),
-        ("Steering wheel and spring", driving_section),
+        ("Steering wheel, spring and roll", driving_section),
         ("Alignment, as set", set_up_section),
     )
     return tuple(_section(judged, *maker) for maker in makers)

@@ -30,6 +30,17 @@ _SPRING = (
     ("Swings on the spring", name("ride_frequency")),
     ("Left before the coils touch, full bump", name("spring_left_at_bump")),
 )
+_ROLL = (
+    ("Body roll", name("arms.body_roll")),
+    ("Camber to the ground, outer wheel", name("camber_in_roll_outer")),
+    ("Camber to the ground, inner wheel", name("camber_in_roll_inner")),
+    ("Toe taken on, outer wheel, as of two", name("toe_in_roll_outer")),
+    ("Toe taken on, inner wheel, as of two", name("toe_in_roll_inner")),
+    ("Roll centre, level", name("roll_centre_height")),
+    ("Roll centre, body leaning", name("roll_centre_in_roll")),
+    ("Least trail in the travel", name("least_trail")),
+    ("Dive held up under braking", name("anti_dive")),
+)
 COLUMNS = ("What", "Length", "Left, as cut", "Right, as cut")
 
 
@@ -48,12 +59,13 @@ def lengths_section(*, judged: Judged) -> SheetTable:
 
 @reads
 def driving_section(*, judged: Judged) -> SheetTable:
-    """Steering wheel and spring, as far as they are entered."""
+    """Steering wheel, spring and a leaning body, as far as they are entered."""
     notes = (
         "Standing: the tyre's contact as a disc turned on dry ground, no friction in the linkage, no help. Carried: wheel, tyre, "
-        "hub and brake stand on the ground by themselves.",
+        "hub and brake stand on the ground by themselves. Leaning: the outer wheel rises in the body as the inner one falls; "
+        "camber plus when the top leans outboard, toe plus when in.",
     )
-    rows = [*_known(judged, _WHEEL), *_known(judged, _SPRING)]
+    rows = [row for table in (_WHEEL, _SPRING, _ROLL) for row in _known(judged, table)]
     return SheetTable(
         "", notes, ("What", "Figure"), tuple(rows), "" if rows else "neither steering wheel nor spring is entered."
     )

@@ -16,6 +16,7 @@ from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, re
 
 _STEERED, _KINGPIN_TRACK = name("steered_front"), name("kingpin_track")
 _ACKERMANN, _TURNING_CIRCLE = name("ackermann_share"), name("turning_circle")
+_BY_CONTACTS = name("ideal_outer_by_contacts")
 _CASTOR, _CASTOR_BY_TURNING = name("pivots.castor"), name("castor_by_turning")
 
 _TURN_STEP = 5
@@ -45,6 +46,10 @@ def lock_section(
         f"{show(kingpin_track, 'mm', units)} between the steering axes at the ground / "
         f"{show(job_wheelbase, 'mm', units)} wheelbase."
     )
+    if (by_contacts := answer(judged.worked.known, _BY_CONTACTS)) is not None:
+        notes.append(
+            f"By the tyres' true contacts the ideal at full lock is {signed(degrees(by_contacts), 1)} deg from that."
+        )
     notes.append(_defined(judged, "Ackermann", _ACKERMANN, lambda share: f"{round(100 * share)} %"))
     notes.append(_defined(judged, "Turning circle", _TURNING_CIRCLE, lambda circle: _long(circle, units)))
     notes += estimates(judged, _STEERED, _KINGPIN_TRACK, _TURNING_CIRCLE)

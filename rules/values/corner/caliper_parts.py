@@ -8,7 +8,7 @@ from rules.graph.results import OutsideRange, Waits
 from rules.measure.units import Mm, Rad
 from rules.solids.shapes import Revolved, Shape
 from rules.tables import sources
-from rules.values.optional_step import answered
+from rules.values.optional_step import whole_once_begun
 
 SUBJECT = "corner"
 STACK = sources.GEOMETRY
@@ -91,12 +91,13 @@ def caliper_bracket_part(
     >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 0.0, 280.0, -40.0, 1.5, 400.0).text
     'caliper bracket: revolved, upright'
     """
-    lengths = {"bracket_arm_length": bracket_arm_length, "bracket_arm_width": bracket_arm_width,
-               "bracket_arm_offset": bracket_arm_offset}  # fmt: skip
-    free, wide, offset = answered("the caliper's bracket is not entered under upright strength", "upright", **lengths)
+    lengths = {"upright.bracket_arm_length": bracket_arm_length, "upright.bracket_arm_width": bracket_arm_width,
+               "upright.bracket_arm_offset": bracket_arm_offset}  # fmt: skip
+    free, wide, offset = whole_once_begun("the caliper's bracket is not entered under upright strength", lengths)
     if bracket_thickness is None and bracket_hole_diameter is not None:
         raise Waits("plate.bracket_thickness")
-    (thickness,) = answered("the caliper bracket is not drawn yet", "plate", bracket_thickness=bracket_thickness)
+    drawn = {"plate.bracket_thickness": bracket_thickness}
+    (thickness,) = whole_once_begun("the caliper bracket is not drawn yet", drawn)
     bolts = rotor_diameter / 2 - bolts_inside_edge
     low, high = bolts - free, bolts + TRIMMED * (bracket_hole_diameter or 0.0)
     if low <= 0 or wide / 2 >= low:

@@ -18,7 +18,7 @@ from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.corner.upright_parts import begun_plate_thickness
-from rules.values.optional_step import answered
+from rules.values.optional_step import whole, whole_once_begun
 
 SUBJECT = "corner"
 BOTH = ({"which": "upper"}, {"which": "lower"})
@@ -76,7 +76,8 @@ def which_lug_side(
     >>> which_lug_side("upper", "ball joint", None, "below", 18.0, 15.0, "along the steering axis", upright)
     -1.0
     """
-    answered(NO_BOLTS, "bolts", **{f"{which}_gap": which_gap, f"{which}_lug_thickness": which_lug_thickness})
+    begun = {f"bolts.{which}_gap": which_gap, f"bolts.{which}_lug_thickness": which_lug_thickness}
+    whole_once_begun(NO_BOLTS, begun)
     if which_kind != "ball joint" and which_shear is None:
         raise Waits(f"pivots.{which}_shear")
     if which_kind != "ball joint" and which_shear == "double":
@@ -95,8 +96,8 @@ def which_lug_side(
 
 def _from_middle(which: str, width: float | None, gap: float | None) -> tuple[float, float]:
     """From the joint's middle to the ball's side and to the lug's inner face, mm."""
-    names = {f"{which}_ball_width": width, f"{which}_gap": gap}
-    wide, free = answered(NO_BOLTS, "bolts", **names)
+    names = {f"bolts.{which}_ball_width": width, f"bolts.{which}_gap": gap}
+    wide, free = whole_once_begun(NO_BOLTS, names)
     return wide / 2, wide / 2 + free
 
 
@@ -134,8 +135,8 @@ def which_lugs_part(
     'upper lugs: 4 shapes, upright'
     """
     _, inner = _from_middle(which, which_ball_width, which_gap)
-    names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_edge_distance": which_edge_distance}
-    thick, edge = answered(NO_BOLTS, "bolts", **names)
+    names = {f"bolts.{which}_lug_thickness": which_lug_thickness, f"bolts.{which}_edge_distance": which_edge_distance}
+    thick, edge = whole_once_begun(NO_BOLTS, names)
     plate = begun_plate_thickness(plate_thickness, plate_width)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
@@ -182,8 +183,8 @@ def which_pivot_bolt_part(
     'upper pivot bolt: 3 shapes, upright'
     """
     ball, inner = _from_middle(which, which_ball_width, which_gap)
-    names = {f"{which}_lug_thickness": which_lug_thickness, f"{which}_thread": which_thread}
-    thick, thread = answered(NO_BOLTS, "bolts", **names)
+    names = {f"bolts.{which}_lug_thickness": which_lug_thickness, f"bolts.{which}_thread": which_thread}
+    thick, thread = whole_once_begun(NO_BOLTS, names)
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     along = times(copysign(1.0, which_lug_side), along)
     hexagon, face = hexagon_for(thread.diameter), inner + thick
@@ -241,14 +242,15 @@ def steering_arm_part(
     if steering_arm_form is None:
         raise NotJudged("the steering arm's form is not entered under upright strength", "upright.steering_arm_form")
     round_arm = steering_arm_form.startswith("round")
-    sizes = {"steering_arm_width": steering_arm_width}
+    sizes = {"upright.steering_arm_width": steering_arm_width}
     if not round_arm:
-        sizes["steering_arm_height"] = steering_arm_height
-    wide, *rest = answered("", "upright", form=steering_arm_form, **sizes)[1:]
-    loads = {"load_ahead": joint_steering_arm_load_ahead, "load_above": joint_steering_arm_load_above,
-             "load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
+        sizes["upright.steering_arm_height"] = steering_arm_height
+    wide, *rest = whole(sizes)
+    loads = {"joint_steering_arm.load_ahead": joint_steering_arm_load_ahead,
+             "joint_steering_arm.load_above": joint_steering_arm_load_above,
+             "joint_steering_arm.load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
     no_weld = "where the steering arm's root stands is not known: the place of its load from the weld is not entered"
-    ahead, above, inboard = answered(no_weld, "joint_steering_arm", **loads)
+    ahead, above, inboard = whole_once_begun(no_weld, loads)
     end = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
     root = minus(end, (ahead, -inboard, above))
     length = size(minus(end, root))

@@ -12,7 +12,7 @@ from rules.sheet.pivots import SpringOn
 from rules.solids.shapes import Prism, Rod
 from rules.tables import sources
 from rules.values.corner.joint_parts import BOTH
-from rules.values.optional_step import answered
+from rules.values.optional_step import whole_once_begun
 
 SUBJECT = "corner"
 TUBES = sources.GEOMETRY.saying("tubes count as straight from pivot to pivot")
@@ -94,7 +94,9 @@ def rack_part(tie_rod_outside: Mm, steering_linkage: SteeringLinkage) -> AnyPart
     >>> rack_part(25.0, SteeringLinkage("rack", (-150.0, -480.0, 370.0), -800.0, 60.0)).text
     'rack or relay: rod, rack or relay'
     """
-    (inner,) = answered("one rod across has neither rack nor relay", "steering", inner_ahead=steering_linkage.inner)
+    (inner,) = whole_once_begun(
+        "one rod across has neither rack nor relay", {"steering.inner_ahead": steering_linkage.inner}
+    )
     other = mirrored(inner, steering_linkage.centre_line)
     return Part("rack or relay", "rack or relay", (Rod(inner, other, tie_rod_outside / 2),))
 
@@ -116,15 +118,16 @@ def shock_part(
     >>> shock_part(70.0, 0.0, 600.0, 300.0, 0.0, 450.0, 760.0, "lower arm", 1600.0).shapes[0].end
     (0.0, -200.0, 300.0)
     """
-    ends = answered(
+    ends = whole_once_begun(
         "nothing is entered of spring and shock",
-        "spring",
-        arm_end_ahead=arm_end_ahead,
-        arm_end_from_centre=arm_end_from_centre,
-        arm_end_height=arm_end_height,
-        frame_end_ahead=frame_end_ahead,
-        frame_end_from_centre=frame_end_from_centre,
-        frame_end_height=frame_end_height,
+        {
+            "spring.arm_end_ahead": arm_end_ahead,
+            "spring.arm_end_from_centre": arm_end_from_centre,
+            "spring.arm_end_height": arm_end_height,
+            "spring.frame_end_ahead": frame_end_ahead,
+            "spring.frame_end_from_centre": frame_end_from_centre,
+            "spring.frame_end_height": frame_end_height,
+        },
     )
     arm, frame = ((x, across - track / 2, z) for x, across, z in (ends[:3], ends[3:]))
     return Part("shock", "shock", (Rod(frame, arm, shock_outside / 2),), stands_on=spring_on)

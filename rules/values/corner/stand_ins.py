@@ -154,12 +154,16 @@ def caliper_inward(inward_reach: Mm | None, rotor_diameter: Mm, band_inside: Mm)
 
 
 @value(SUBJECT, formula="as entered, else 0: at the edge", source=USUAL)
-def bolts_inside_edge(bolts_inside: Mm | None) -> Mm:
-    """From the rotor's edge towards the hub to the line through the caliper's two bolts, mm. An estimate until measured.
+def bolts_inside_edge(bolts_inside: Mm | None, bracket_arm_length: Mm | None) -> Mm:
+    """From the rotor's edge towards the hub to the line through the caliper's two bolts, mm, once they or a bracket are entered.
 
-    >>> float(bolts_inside_edge(None))
+    An estimate until measured.
+
+    >>> float(bolts_inside_edge(None, 40.0))
     0.0
     """
+    if bolts_inside is None and bracket_arm_length is None:
+        raise NotJudged("the caliper's bracket is not entered under upright strength", "upright.bracket_arm_length")
     return _measured(bolts_inside, 0.0, "caliper.bolts_inside")
 
 

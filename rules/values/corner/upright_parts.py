@@ -14,7 +14,7 @@ from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.optional_step import answered
+from rules.values.optional_step import whole_once_begun
 
 SUBJECT = "corner"
 STACK = sources.GEOMETRY
@@ -140,9 +140,9 @@ def _outline(
     thickness: float | None,
 ) -> tuple[Outline, float]:
     """The plate's outline, x forward, and its thickness."""
-    places = {"spindle_from_top": top, "spindle_from_front": front}
-    sizes = answered(NO_PLATE, "plate", width=width, height=height, thickness=thickness, **places)
-    wide, high, thick, from_top, from_front = sizes
+    sizes = {"plate.width": width, "plate.height": height, "plate.thickness": thickness, "plate.spindle_from_top": top,
+             "plate.spindle_from_front": front}  # fmt: skip
+    wide, high, thick, from_top, from_front = whole_once_begun(NO_PLATE, sizes)
     outline = plate_outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward

@@ -6,6 +6,7 @@ from rules.corner.part import SPINDLE, AnyPart, spindle, turning
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.marks import BoltCircle, Thread, TyreMark
+from rules.measure.quantity import INCH
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
 from rules.solids.outline import Polygon
@@ -38,13 +39,20 @@ def _round_about(circle: BoltCircle, height: float, start: float, end: float, ra
 @value(
     SUBJECT,
     formula="largest tyre, section width wide, lip width where it leaves the flange, 45 deg between, shoulders rounded by "
-    "an eighth of the section width; the smallest as well where it is wider",
+    "an eighth of the section width; the smallest as well where it is wider; until the wheel is entered, on the rim its mark "
+    "names, with straight sides",
     source=(sources.JIS_D_4218, sources.COMMON_PRACTICE.saying("the shoulder")),
 )
 def tyre_part(
-    largest: TyreMark, smallest: TyreMark | None, wheel_diameter: Mm, wheel_overall_width: Mm, wheel_centre_height: Mm
+    largest: TyreMark,
+    smallest: TyreMark | None,
+    wheel_diameter: Mm | None,
+    wheel_overall_width: Mm | None,
+    wheel_centre_height: Mm,
 ) -> AnyPart:
     """The tyre: the largest one, new and not bulged. Below the flange's edge the rim covers it.
+
+    Room is judged once there is a rim, and so never of a tyre whose wheel is not entered.
 
     >>> from rules.measure.marks import read_tyre_mark
     >>> mark = read_tyre_mark("35x12.50R15LT")
@@ -58,11 +66,12 @@ def tyre_part(
     return turning("tyre", wheel_centre_height, *shapes, kind="tyre")
 
 
-def _tyre(mark: TyreMark, wheel_diameter: float, overall_width: float, height: float) -> Revolved:
+def _tyre(mark: TyreMark, wheel_diameter: float | None, overall_width: float | None, height: float) -> Revolved:
     if mark.diameter is None:  # an old numeric mark states none
         raise Waits("tyre.design_diameter")
-    inner, outer, half = wheel_diameter / 2 + RIM_FLANGE, mark.diameter / 2, mark.section_width / 2
-    foot = min(overall_width / 2, half)
+    rim = mark.rim_code * INCH if wheel_diameter is None else wheel_diameter
+    inner, outer, half = rim / 2 + RIM_FLANGE, mark.diameter / 2, mark.section_width / 2
+    foot = half if overall_width is None else min(overall_width / 2, half)
     leaning = half - foot
     if outer - inner <= leaning:
         raise OutsideRange(

@@ -1,11 +1,12 @@
 """The front end as the sheet gives it, ready to be moved; and moved through all its travel and lock."""
 
 from dataclasses import replace
+from math import cos, sin
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, OutsideRange
-from rules.measure.units import Mm
+from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Sweep
@@ -46,15 +47,17 @@ def upright_points(
     upper_pivot_ahead: Mm,
     upper_pivot_offset: Mm,
     upper_pivot_height: Mm,
+    static_camber: Rad | None = None,
 ) -> UprightPoints:
-    """The points that move with the upright, mm; the tie rod left aside.
+    """The points that move with the upright, mm; the tie rod left aside. static_camber: top outboard positive; nought if empty.
 
     >>> upright_points(400.0, 10.0, -80.0, 300.0, -15.0, -120.0, 590.0).upper
     (-15.0, -120.0, 590.0)
     """
     lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
     upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
-    return UprightPoints(lower, upper, (0.0, 0.0, wheel_centre_height))
+    camber = static_camber or 0.0
+    return UprightPoints(lower, upper, (0.0, 0.0, wheel_centre_height), spin=(0.0, cos(camber), -sin(camber)))
 
 
 @value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source=sources.GEOMETRY)

@@ -20,7 +20,7 @@ DRY = 0.7
 NO_RACK = "with one rod across it is not asked what turns the arm"
 
 
-@value("turning", formula="2 x slide at full lock / travel per turn", source=EXACT)
+@value("steering wheel", formula="2 x slide at full lock / travel per turn", source=EXACT)
 def turns_lock_to_lock(steered_front: FrontEnd, lock_sweep: Sweep, travel_per_turn: Mm) -> Ratio:
     """Whole turns of the steering wheel from one full lock to the other.
 
@@ -44,7 +44,7 @@ def _ratio(front: FrontEnd, travel_per_turn: float, near: float, far: float) -> 
 
 
 @value(
-    "turning",
+    "steering wheel",
     formula="turn of the steering wheel / turn of a wheel seen from above, both wheels' mean, {place_words}",
     source=EXACT,
     each=(
@@ -68,16 +68,18 @@ def steering_ratio_place(steered_front: FrontEnd, lock_sweep: Sweep, travel_per_
 
 
 @value(
-    "turning",
+    "steering wheel",
     formula="2 x corner weight x g x 0.7 x root(tyre width^2 / 8 + ground offset^2)",
     source=sources.TABOREK.saying("the tyre's contact as a disc as wide as the tread, turned on dry ground"),
 )
-def standing_scrub_moment(corner_weight: Kg, tyre_section_width: Mm, ground_offset: Mm) -> NewtonMetre:
+def standing_scrub_moment(
+    steering_begun: bool, corner_weight: Kg, tyre_section_width: Mm, ground_offset: Mm
+) -> NewtonMetre:
     """Moment that turns both standing wheels about their axes against the ground, N m; the tyre rolls about its offset.
 
     250 kg, 240 mm wide, no offset: 2 x 250 x 9.80665 x 0.7 x 0.24 / root 8 = 291.25.
 
-    >>> round(standing_scrub_moment(250.0, 240.0, 0.0), 2)
+    >>> round(standing_scrub_moment(True, 250.0, 240.0, 0.0), 2)
     291.24
     """
     lever = hypot(tyre_section_width / 8**0.5, ground_offset) / 1000
@@ -85,7 +87,7 @@ def standing_scrub_moment(corner_weight: Kg, tyre_section_width: Mm, ground_offs
 
 
 @value(
-    "turning",
+    "steering wheel",
     formula="standing scrub moment x turn of a wheel by slide x travel per turn / (pi x steering wheel diameter)",
     source=sources.STATICS.saying("virtual work, wheels straight ahead; no friction, no help"),
 )

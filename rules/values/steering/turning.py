@@ -22,6 +22,7 @@ from rules.motion.turning import (
     ackermann,
     both_wheels,
     ideal_outer,
+    ideal_outer_of,
     outer_edge_radius,
     reach,
     rod_to_arm,
@@ -118,6 +119,24 @@ def ackermann_error(lock_table: LockTable) -> Rad:
     -0.03
     """
     return lock_table.worst.outer - lock_table.worst.ideal
+
+
+@value(
+    "contacts",
+    formula="ideal outer angle from the true contacts - ideal outer angle from fixed kingpins, at full lock",
+    source=EXACT,
+)
+def ideal_outer_by_contacts(lock_sweep: Sweep, lock_table: LockTable, wheelbase: Mm, track: Mm) -> Rad:
+    """What it makes that the tyres' contacts wander as the wheels turn about leaning axes, rad, at full lock.
+
+    Axes straight up through the contacts: nothing.
+
+    >>> front = trapezium()
+    >>> table = LockTable([Turned(0.0, 0.0, 0.0), Turned(radians(35), 0.4, ideal_outer(radians(35), 1.4 / 2.6))])
+    >>> round(ideal_outer_by_contacts(through_lock(front), table, 2600.0, 1400.0), 9) + 0.0
+    0.0
+    """
+    return ideal_outer_of(both_wheels(lock_sweep)[-1], wheelbase, -track / 2) - lock_table[-1].ideal
 
 
 @value(

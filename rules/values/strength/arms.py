@@ -3,6 +3,7 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
+from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
@@ -14,9 +15,10 @@ from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress
+from rules.strength.wall import wall_moment, wall_moment_across
 from rules.tables import sources
-from rules.values.optional_step import answered, needed, whole
-from rules.values.strength.upright import MISES, caliper_force, factor_of, moment_at, worst
+from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.strength.upright import ENOUGH, MISES, caliper_force, factor_of, moment_at, worst
 
 
 @value("upright", formula="the arm's section by its form and sizes", source=sources.GEOMETRY)
@@ -32,9 +34,9 @@ def steering_arm_section(
     >>> steering_arm_section("flat bar", 110.0, 40.0, 12.0, None).modulus_v
     3200.0
     """
-    begun = {"steering_arm_form": steering_arm_form, "steering_arm_length": steering_arm_length,
-             "steering_arm_width": steering_arm_width}  # fmt: skip
-    *_, width = answered("the steering arm is not entered, so it was not judged", "upright", **begun)
+    begun = {"upright.steering_arm_form": steering_arm_form, "upright.steering_arm_length": steering_arm_length,
+             "upright.steering_arm_width": steering_arm_width}  # fmt: skip
+    *_, width = whole_once_begun("the steering arm is not entered, so it was not judged", begun)
     form: ArmForm = needed("upright.steering_arm_form", steering_arm_form)
     height = {"upright.steering_arm_height": steering_arm_height}
     wall = {"upright.steering_arm_wall": steering_arm_wall}
@@ -48,28 +50,37 @@ def steering_arm_section(
     return hollow_rectangle(width, high, thick, 2 * thick)
 
 
-@value("upright", formula="yield / bending stress at the root of the arm: tie-rod force, all of it square to the arm, x "
-       "length", source=MISES)  # fmt: skip
+@value("upright", formula="yield / von Mises stress at the root of the arm: tie-rod force, all of it square to the arm, x "
+       "length, and x what the joint stands above or below the root's middle as twist", source=MISES)  # fmt: skip
 def steering_arm_safety(
     steering_arm_section: Section,
     steering_arm_length: Mm | None,
+    steering_arm_root_above: Mm | None,
+    tie_rod_above: Mm | None,
     upright_yield: MPa,
     part_loads: CornerLoads,
 ) -> SafetyFactor:
-    """Factor on yield of the steering arm at its root. An arm that steps up or down twists as well: that is not in it.
+    """Factor on yield of the steering arm at its root, bent and, where its joint stands higher or lower, twisted.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, push = (0.0, 0.0, 0.0), (0.0, 2000.0, 0.0)
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("rock", none, push, none, none, none, push, 200_000.0),))
-    >>> round(steering_arm_safety(flat_plate(40.0, 12.0), 100.0, 250.0, loads), 3)
+    >>> round(steering_arm_safety(flat_plate(40.0, 12.0), 100.0, 0.0, 0.0, 250.0, loads), 3)
     3.941
     """
-    length = steering_arm_length or 0.0
-    factors = []
+    heights = {"upright.steering_arm_root_above": steering_arm_root_above, "steering.tie_rod_above": tie_rod_above}
+    root, joint = whole(heights)
+    length, factors = steering_arm_length or 0.0, []
     for case in part_loads.cases:
         level, upward = hypot(case.tie_rod[0], case.tie_rod[1]), case.tie_rod[2]
-        acting = SectionLoads(shear_u=level, shear_v=upward, moment_v=level * length, moment_u=upward * length)
+        acting = SectionLoads(
+            shear_u=level,
+            shear_v=upward,
+            moment_v=level * length,
+            moment_u=upward * length,
+            twist=level * abs(joint - root),
+        )
         factors.append((factor_of(upright_yield, section_stress(steering_arm_section, acting)), case.case,
                         "yield at the root of the steering arm"))  # fmt: skip
     return worst("steering arm", factors)
@@ -85,19 +96,19 @@ def caliper_bracket_section(
     >>> caliper_bracket_section(40.0, 60.0, 12.0, 10.0).modulus_v
     6000.0
     """
-    _, width, _ = answered(
-        "the caliper bracket is not entered, so it was not judged", "upright", bracket_arm_length=bracket_arm_length,
-        bracket_arm_width=bracket_arm_width, bracket_arm_offset=bracket_arm_offset,
-    )  # fmt: skip
+    begun = {"upright.bracket_arm_length": bracket_arm_length, "upright.bracket_arm_width": bracket_arm_width,
+             "upright.bracket_arm_offset": bracket_arm_offset}  # fmt: skip
+    _, width, _ = whole_once_begun("the caliper bracket is not entered, so it was not judged", begun)
     return flat_plate(width, needed("plate.bracket_thickness", bracket_thickness))
 
 
 @value("upright", formula="yield / von Mises stress at the root of the bracket: brake torque / pad radius as a force along "
-       "the rotor's edge, x free length, and x offset as twist", source=MISES)  # fmt: skip
+       "the rotor's edge, x free length and the pads' reach beyond the bolts, and x offset as twist", source=MISES)  # fmt: skip
 def caliper_bracket_safety(
     caliper_bracket_section: Section,
     bracket_arm_length: Mm | None,
     bracket_arm_offset: Mm | None,
+    pads_beyond_caliper_bolts: Mm | None,
     upright_yield: MPa,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
@@ -108,30 +119,30 @@ def caliper_bracket_safety(
     >>> none, push = (0.0, 0.0, 0.0), (0.0, 2000.0, 0.0)
     >>> places = Places(none, none, none, none, none, none, none, none)
     >>> loads = CornerLoads(places, (CaseLoads("rock", none, push, none, none, none, push, 200_000.0),))
-    >>> round(caliper_bracket_safety(flat_plate(60.0, 10.0), 60.0, 0.0, 250.0, 100.0, loads), 3)
+    >>> round(caliper_bracket_safety(flat_plate(60.0, 10.0), 60.0, 0.0, None, 250.0, 100.0, loads), 3)
     11.471
     """
-    factors = []
+    lever, factors = (bracket_arm_length or 0.0) + (pads_beyond_caliper_bolts or 0.0), []
     for case in part_loads.cases:
         force = caliper_force(case, brake_effective_radius)
-        acting = SectionLoads(shear_u=force, moment_v=force * (bracket_arm_length or 0.0),
+        acting = SectionLoads(shear_u=force, moment_v=force * lever,
                               twist=force * (bracket_arm_offset or 0.0))  # fmt: skip
         factors.append((factor_of(upright_yield, section_stress(caliper_bracket_section, acting)), case.case,
                         "yield at the root of the caliper bracket"))  # fmt: skip
     return worst("caliper bracket", factors)
 
 
-@value("upright", formula="the snout as a solid round bar", source=sources.GEOMETRY)
-def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None) -> Section:
+@value("upright", formula="the snout as a round bar, less its bore", source=sources.GEOMETRY)
+def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None, snout_bore: Mm | None) -> Section:
     """The section of a fixed snout at its root.
 
-    >>> round(snout_section(40.0, 600.0).modulus_u, 1)
-    6283.2
+    >>> round(snout_section(40.0, 600.0, None).modulus_u, 1), round(snout_section(40.0, 600.0, 20.0).modulus_u, 1)
+    (6283.2, 5890.5)
     """
     if snout_diameter is None and snout_yield is None:
         raise DoesNotApply("no fixed snout is entered")
     diameter, _ = whole({"upright.snout_diameter": snout_diameter, "upright.snout_yield": snout_yield})
-    return round_bar(diameter)
+    return round_bar(diameter) if not snout_bore else round_tube(diameter, (diameter - snout_bore) / 2)
 
 
 @value("upright", formula="yield of the snout / von Mises stress at its root, worst case; 32 M / (pi d3) and the rest",
@@ -143,7 +154,7 @@ def snout_safety(
     rotor_plane_offset: Mm,
     part_loads: CornerLoads,
 ) -> SafetyFactor:
-    """Factor on yield of a fixed snout where it meets the upright's face, taken as solid, with no stress raiser.
+    """Factor on yield of a fixed snout where it meets the upright's face, with no stress raiser.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, push = (0.0, 0.0, 0.0), (0.0, 2000.0, 0.0)
@@ -161,3 +172,63 @@ def snout_safety(
         stress = section_stress(snout_section, SectionLoads(axial=case.hub_force[1], moment_u=moment, shear_u=shear))
         factors.append((factor_of(snout_yield or 0.0, stress), case.case, "yield at the root of the snout"))
     return worst("snout", factors)
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """The wall an arm is welded to: thickness and free width; across and along: the arm's on it; lever: to its joint. mm."""
+
+    thickness: float
+    width: float
+    across: float
+    along: float
+    lever: float
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"{self.thickness:.1f} mm thick, {self.width:.0f} mm wide, under {self.across:.0f} x {self.along:.0f} mm"
+
+
+@value("upright", formula="the wall as entered, the arm's root on it", source=sources.AS_ENTERED)
+def wall_under_arm(
+    arm_on_wall: Mm | None,
+    arm_on_wall_width: Mm | None,
+    steering_arm_length: Mm | None,
+    steering_arm_width: Mm | None,
+    steering_arm_height: Mm | None,
+) -> Wall:
+    """The wall under the steering arm's weld: the arm's width lies across it, its height along.
+
+    >>> wall_under_arm(5.0, 100.0, 50.0, 50.0, None).text
+    '5.0 mm thick, 100 mm wide, under 50 x 50 mm'
+    """
+    asked = {"upright.arm_on_wall": arm_on_wall, "upright.arm_on_wall_width": arm_on_wall_width}
+    thick, wide = whole_once_begun("no wall under the steering arm is entered, so none was judged", asked)
+    arm = {"upright.steering_arm_length": steering_arm_length, "upright.steering_arm_width": steering_arm_width}
+    length, across = whole(arm)
+    return Wall(thick, wide, across, across if steering_arm_height is None else steering_arm_height, length)
+
+
+@value(
+    "upright",
+    formula="1 / (moment across the wall / what its yield lines hold + moment along it / theirs), worst case",
+    source=sources.EN_1993_1_8.at("Table 7.14", "chord face failure"),
+)
+def wall_under_arm_safety(wall_under_arm: Wall, upright_yield: MPa, part_loads: CornerLoads) -> SafetyFactor:
+    """Factor on yield lines of the wall under the steering arm's weld.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none = (0.0, 0.0, 0.0)
+    >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 15_512.0, 0.0)),))
+    >>> round(wall_under_arm_safety(Wall(5.0, 100.0, 50.0, 50.0, 50.0), 250.0, loads), 2)
+    2.0
+    """
+    wall, factors = wall_under_arm, []
+    sizes = (upright_yield, wall.thickness, wall.width, wall.across, wall.along)
+    holds_across, holds_along = wall_moment_across(*sizes), wall_moment(*sizes)
+    for case in part_loads.cases:
+        level, upward = hypot(case.tie_rod[0], case.tie_rod[1]) * wall.lever, abs(case.tie_rod[2]) * wall.lever
+        used = level / holds_across + upward / holds_along
+        factors.append((1 / used if used * ENOUGH > 1 else ENOUGH, case.case, "yield lines in the wall"))
+    return worst("wall under the steering arm", factors)

@@ -6,10 +6,14 @@ Ratings and donor belong to the hub step, which every build fills in, so they as
 asked for nothing here applies, and nothing rests on `part_loads`, which would wait.
 """
 
+from dataclasses import dataclass
+from math import degrees
+
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, Waits
-from rules.measure.units import Kg, Mm, Newton, Ratio
+from rules.measure.units import Kg, Mm, Newton, Rad, Ratio
 from rules.measure.vectors import Vector, plus, times
+from rules.sheet.welds import PadsStand
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
     RowLoads,
@@ -19,12 +23,14 @@ from rules.strength.bearing import (
     mean_load,
     row_loads,
     static_safety,
+    with_pads,
 )
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.bearing_reliability import ISO_281_2007
 from rules.tables.static_safety import RollingElement
+from rules.values.corner.stand_ins import STANDS
 from rules.values.optional_step import needed
 
 TWO_CENTRES = (
@@ -65,50 +71,118 @@ def bearing_spread(strength_asked: bool, pressure_centre_spread: Mm | None, row_
     return Estimate(row_spread, measure="loads.pressure_centre_spread")
 
 
-def _rows(loads: CornerLoads, spread: float) -> list[tuple[str, RowLoads]]:
-    return [(case.case, row_loads(case.hub_force, case.hub_moment, spread)) for case in loads.cases]
+@dataclass(frozen=True, slots=True)
+class Pads:
+    """How the pads press on the hub: radius they drag at, mm; lever, mm the rotor stands outboard of the bearing's middle;
+    clock, rad from straight up, plus ahead, None where nobody said."""
+
+    radius: float
+    lever: float
+    clock: float | None
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        where = "in the worst place" if self.clock is None else f"{degrees(self.clock):.0f} deg from straight up"
+        return f"drag {self.radius:.0f} mm from the spindle, {self.lever:.0f} mm outboard of the bearing, {where}"
+
+
+SMALL_ROTOR = 0.35
+"""Of the rotor's diameter: how far from the spindle the pads count as dragging until that is known. Close in, so careful."""
 
 
 @value(
     "hub bearing",
-    formula="largest radial force on the {which} row, of all cases",
+    formula="effective radius of the brake, else 0.35 of the rotor's diameter",
+    source=sources.COMMON_PRACTICE.saying("pads stand farther out than that, so their push counts as more than it is"),
+)
+def pads_radius(strength_asked: bool, brake_effective_radius: Mm | None, rotor_diameter: Mm) -> Mm:
+    """How far from the spindle the pads drag, mm, for what they press on the hub.
+
+    >>> pads_radius(True, 120.0, 300.0), float(pads_radius(True, None, 300.0))
+    (120.0, 105.0)
+    """
+    if brake_effective_radius is not None:
+        return brake_effective_radius
+    return Estimate(SMALL_ROTOR * rotor_diameter, measure="brakes.effective_radius")
+
+
+@value(
+    "hub bearing",
+    formula="by the caliper's place round the clock, else where its bracket's weld says",
+    source=sources.GEOMETRY,
+)
+def pads_on_hub(
+    pads_radius: Mm, rotor_plane_offset: Mm, bearing_offset: Mm, clock: Rad | None, caliper_stands: PadsStand | None
+) -> Pads:
+    """How the pads press on the hub. Where nobody said where the caliper stands, the worst place counts.
+
+    >>> pads_on_hub(120.0, -34.0, -20.0, None, None).text
+    'drag 120 mm from the spindle, -14 mm outboard of the bearing, in the worst place'
+    """
+    if clock is None and caliper_stands is not None:
+        clock = STANDS[caliper_stands]
+    return Pads(pads_radius, rotor_plane_offset - bearing_offset, clock)
+
+
+def _rows(loads: CornerLoads, spread: float, pads: Pads) -> list[tuple[str, RowLoads]]:
+    return [
+        (
+            case.case,
+            with_pads(
+                row_loads(case.hub_force, case.hub_moment, spread), case.brake_torque / pads.radius, pads.lever, spread,
+                pads.clock,
+            ),
+        )
+        for case in loads.cases
+    ]  # fmt: skip
+
+
+@value(
+    "hub bearing",
+    formula="largest radial force on the {which} row, of all cases, with what the pads press on the hub",
     source=TWO_CENTRES,
     each=({"which": "outboard"}, {"which": "inboard"}),
 )
-def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, which: str) -> Newton:
+def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, pads_on_hub: Pads, which: str) -> Newton:
     """Radial force on the {which} row in its worst case, N.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> [round(which_row_load(CornerLoads(None, (case,)), 60.0, row), 2) for row in ("outboard", "inboard")]
+    >>> pads = Pads(120.0, 0.0, None)
+    >>> [round(which_row_load(CornerLoads(None, (case,)), 60.0, pads, row), 2) for row in ("outboard", "inboard")]
     [2666.67, 1333.33]
     """
-    found = [rows for _, rows in _rows(corner_loads, bearing_spread)]
+    found = [rows for _, rows in _rows(corner_loads, bearing_spread, pads_on_hub)]
     return max(rows.outboard_size if which == "outboard" else rows.inboard_size for rows in found)
 
 
 @value(
     "hub bearing",
-    formula="half the unit's static rating / (radial force on a row + its part of the thrust), least of all cases and rows",
+    formula="half the unit's static rating / (radial force on a row, pads counted, + its part of the thrust), least of all "
+    "cases and rows",
     source=(
         sources.ISO_76.saying("s0 = C0 / P0, for each row"),
         sources.MAKERS_ADVICE.saying("the thrust factor, in rules/strength/bearing.py"),
     ),
 )
-def hub_bearing_safety(
+def bearing_static_safety(
     corner_loads: CornerLoads,
     static_rating: Newton | None,
     dynamic_rating: Newton | None,
     bearing_spread: Mm | None,
     rolling_element: RollingElement | None,
+    pads_on_hub: Pads,
 ) -> SafetyFactor:
-    """Static safety s0 of the worse row in the worst case. At 1 the bearing is dented for good, not broken.
+    """Static safety s0 of the worse row in the worst case, with what the pads press on the hub.
+
+    At 1 the bearing is dented for good, not broken.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> found = hub_bearing_safety(CornerLoads(None, (case,)), 16_000.0, None, 60.0, "ball")
+    >>> found = bearing_static_safety(CornerLoads(None, (case,)), 16_000.0, None, 60.0, "ball", Pads(120.0, 0.0, None))
     >>> round(found, 9), found.limit
     (3.0, 'dents in the outboard row')
     """
@@ -119,17 +193,17 @@ def hub_bearing_safety(
     element: RollingElement = needed("hub.rolling_element", rolling_element)
     spread = needed("bearing_spread", bearing_spread)
     margins = []
-    for name, rows in _rows(corner_loads, spread):
+    for name, rows in _rows(corner_loads, spread, pads_on_hub):
         radial, row = rows.worst
         factor = static_safety(static_rating, radial, rows.thrust, element)
-        margins.append(Margin(factor, name, f"dents in the {row}", part="hub bearing"))
+        margins.append(Margin(factor, name, f"dents in the {row}", part="hub bearing", kind="dents"))
     return min(margins)
 
 
 def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:
     """The hub's force and moment part of the way from standing to cornering."""
     named = {case.case: case for case in loads.cases}
-    standing, cornering = named["standing"], named["cornering"]
+    standing, cornering = named["standing"], named["cornering, outer"]
     return (
         plus(times(1 - share, standing.hub_force), times(share, cornering.hub_force)),
         plus(times(1 - share, standing.hub_moment), times(share, cornering.hub_moment)),
@@ -160,7 +234,7 @@ def hub_bearing_life(
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> cases = [CaseLoads(name, nought, (0.0, 0.0, 4000.0), nought, nought, nought, nought)
-    ...     for name in ("standing", "cornering")]
+    ...     for name in ("standing", "cornering, outer")]
     >>> round(hub_bearing_life(CornerLoads(None, cases), 40_000.0, None, 60.0, "ball"), 1)
     370.4
     """

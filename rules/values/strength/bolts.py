@@ -4,13 +4,14 @@ Nothing here applies while none of the entries a part needs is answered.
 """
 
 import re
+from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, OutsideRange
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import hub_bolt_places
-from rules.measure.units import Mm, NewtonMetre, Ratio
+from rules.measure.outline import circle_places, hub_bolt_places
+from rules.measure.units import Mm, NewtonMetre, Rad, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
@@ -27,8 +28,8 @@ from rules.tables import sources
 from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
-from rules.values.optional_step import answered, needed, whole
-from rules.values.strength.loads import NOT_ASKED
+from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.strength.multiples import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
 
 ELASTIC = (
@@ -107,20 +108,53 @@ def hub_bolts_begun(
     raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
-@value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
-       "bolts' middle, share of the shear, and the caliper's force handed back through the hub", source=ELASTIC)  # fmt: skip
-def hub_bolts_safety(
+@dataclass(frozen=True, slots=True)
+class BoltPlaces:
+    """Where the hub's mounting bolts stand about the spindle, (ahead, up) in mm."""
+
+    places: tuple[tuple[float, float], ...]
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"{len(self.places)} bolts about the spindle"
+
+
+@value(
+    "bolts", formula="four at the corners of a rectangle, else evenly on the circle entered", source=sources.GEOMETRY
+)
+def hub_bolts_at(
     hub_bolts_begun: bool,
-    hub_bolt_strength: BoltStrength,
-    mount_bolt_thread: Thread,
     mount_bolts: int,
     mount_width: Mm | None,
     mount_height: Mm | None,
+    mount_circle: Mm | None,
+    mount_turned: Rad | None,
+) -> BoltPlaces:
+    """Where the hub's mounting bolts stand.
+
+    >>> hub_bolts_at(True, 3, None, None, 100.0, None).text
+    '3 bolts about the spindle'
+    """
+    if mount_circle is not None:
+        return BoltPlaces(circle_places(mount_bolts, mount_circle, mount_turned or 0.0))
+    if mount_bolts != 4:
+        why = f"the places of {mount_bolts} hub bolts are known by their circle only, which is not entered"
+        raise NotJudged(why, "hub.mount_circle")
+    return BoltPlaces(hub_bolt_places(*whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})))
+
+
+@value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
+       "bolts' middle, share of the shear, and the caliper's force handed back through the hub", source=ELASTIC)  # fmt: skip
+def hub_bolts_safety(
+    hub_bolts_at: BoltPlaces,
+    hub_bolt_strength: BoltStrength,
+    mount_bolt_thread: Thread,
     brake_effective_radius: Mm | None,
     rotor_plane_offset: Mm,
     part_loads: CornerLoads,
 ) -> SafetyFactor:
-    """Factor on proof load of the four hub mounting bolts, preload left out; the thread's root counts in shear.
+    """Factor on proof load of the hub's mounting bolts, preload left out; the thread's root counts in shear.
 
     The caliper presses the hub as hard as the bracket, in a direction the sheet does not know: the worst is taken. A push
     of the hub against the plate relieves no bolt.
@@ -130,30 +164,31 @@ def hub_bolts_safety(
     >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
     ...     (CaseLoads("rock", none, pull, none, none, none, none),))
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> round(hub_bolts_safety(True, BoltStrength(830, 940, 1040), thread, 4, 80.0, 90.0, None, 0.0, loads), 3)
+    >>> bolts = BoltPlaces(hub_bolt_places(80.0, 90.0))
+    >>> round(hub_bolts_safety(bolts, BoltStrength(830, 940, 1040), thread, None, 0.0, loads), 3)
     6.994
     """
-    if mount_bolts != 4:
-        raise NotJudged("the hub bolts' places are known for four bolts only, so they were not judged")
-    width, height = whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})
-    places, thread = hub_bolt_places(width, height), mount_bolt_thread
+    places, thread = hub_bolts_at.places, mount_bolt_thread
     area = stress_area(thread.diameter, thread.pitch)
     shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
     face = part_loads.places.mount_face
+    # The most that a moment of 1 N mm, turned the worst way, pulls any bolt with.
+    straight, across = group_pulls(places, 0.0, 1.0, 0.0), group_pulls(places, 0.0, 0.0, 1.0)
+    worst_turn = max(hypot(*pull) for pull in zip(straight, across, strict=True))
     factors = []
     for case in part_loads.cases:
         x, y, z = case.hub_force
         about_x, about_y, about_z = moment_at(case, part_loads.places, face)
         caliper = caliper_force(case, brake_effective_radius)
-        prying = caliper * abs(rotor_plane_offset - face[1]) * hypot(1 / (2 * height), 1 / (2 * width))
+        prying = caliper * abs(rotor_plane_offset - face[1]) * worst_turn
         pulls = group_pulls(places, max(y, 0.0), -about_x, about_z)
         shears = group_shears(places, x, z, about_y)
         stress = max(
-            pull_and_shear_stress(pull + prying, shear + caliper / 4, area, shear_area)
+            pull_and_shear_stress(pull + prying, shear + caliper / len(places), area, shear_area)
             for pull, shear in zip(pulls, shears, strict=True)
         )
         factors.append((factor_of(hub_bolt_strength.proof, stress), case.case, "proof load of a hub bolt"))
-    return worst("hub bolts", factors)
+    return worst("hub bolts", factors, "proof load", hub_bolt_strength.yields / hub_bolt_strength.proof)
 
 
 @value(
@@ -178,8 +213,8 @@ def hub_bolt_thread_share(
     >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
     1.0
     """
-    begun = {"hub_bolt_engagement": hub_bolt_engagement, "hub_bolt_into": hub_bolt_into}
-    engaged, _ = answered("the hub bolts' thread engagement is not entered, so it was not judged", "bolts", **begun)
+    begun = {"bolts.hub_bolt_engagement": hub_bolt_engagement, "bolts.hub_bolt_into": hub_bolt_into}
+    engaged, _ = whole_once_begun("the hub bolts' thread engagement is not entered, so it was not judged", begun)
     into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
     tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
@@ -232,7 +267,7 @@ def wheel_studs_safety(
         shear = hypot(x, z) / count + abs(case.brake_torque) / (count * radius)
         stress = pull_and_shear_stress(pull, shear, area, shear_area)
         factors.append((factor_of(wheel_stud_strength.proof, stress), case.case, "proof load of a wheel stud"))
-    return worst("wheel studs", factors)
+    return worst("wheel studs", factors, "proof load", wheel_stud_strength.yields / wheel_stud_strength.proof)
 
 
 def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: Thread) -> float:

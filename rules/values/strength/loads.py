@@ -1,134 +1,53 @@
-"""The load cases: how hard each is, and what every joint of the corner carries in it.
+"""The load cases, and what every joint of the corner carries in each.
 
 Nothing here applies until the builder asks for strength: a sheet is finished without it.
 """
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
+from rules.graph.results import DoesNotApply, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad, Ratio
+from rules.measure.units import Kg, Newton, NewtonMetre
 from rules.measure.vectors import Vector, size
 from rules.motion.points import Hinge
 from rules.sheet.pivots import SpringOn
-from rules.strength.balance import Linkage, arm_normal, leg_forces, rod_line
+from rules.strength.balance import leg_forces
 from rules.strength.corner_loads import CornerLoads, Places
-from rules.strength.load_cases import Multiples, case_loads, load_cases
+from rules.strength.load_cases import Multiples, Stances, every_case
 from rules.strength.margin import Margin, SafetyFactor
 from rules.tables import sources
-from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
 from rules.values.steering.asked_for import INNER_PIVOTS
+from rules.values.strength.multiples import NOT_ASKED
 
-OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
 BALANCE = sources.STATICS.saying("six equations of a rigid body, joints without friction; rules/strength/balance.py")
 LEGS = sources.STATICS.saying("a force in an arm's plane as two along its legs; rules/strength/balance.py")
-NOT_ASKED = "strength was not asked for; answer yes to judge the strength under loads and links"
 
 
 @value(
     "loads",
-    formula="yes where judge the strength says so, or where it is empty and any multiple is entered",
-    source=sources.AS_ENTERED,
+    formula="each case's force on the tyre, at each stance it is tried at, balanced by the two pivots and the tie rod",
+    source=BALANCE,
+    heavy=True,
 )
-def strength_asked(
-    judge_strength: bool | None,
-    bump: Ratio | None,
-    braking: Ratio | None,
-    cornering: Ratio | None,
-    landing: Ratio | None,
-    rock: Ratio | None,
-    steering_stop: Ratio | None,
-) -> bool:
-    """True where strength is to be judged; not judged where it is not.
-
-    >>> strength_asked(True, None, None, None, None, None, None)
-    True
-    """
-    entered = (bump, braking, cornering, landing, rock, steering_stop)
-    if judge_strength or (judge_strength is None and any(answer is not None for answer in entered)):
-        return True
-    raise NotJudged(NOT_ASKED, "loads.judge_strength")
-
-
-@value(
-    "loads",
-    formula=OFFERED,
-    source=lambda member: LOAD_MULTIPLES[member["case"]].source,
-    each=[{"case": case, "push": multiple.push} for case, multiple in LOAD_MULTIPLES.items()],
-)
-def case_multiple(strength_asked: bool, loads_case: Ratio | None, use: Use, case: Case) -> Ratio:
-    """{Push}, times the standing load.
-
-    >>> float(case_multiple(True, None, "dunes", "landing")), case_multiple(True, 2.5, "dunes", "landing")
-    (6.0, 2.5)
-    """
-    if loads_case is not None:
-        return loads_case
-    return Estimate(LOAD_MULTIPLES[case].offered[use], measure=f"loads.{case}")
-
-
-@value("loads", formula="each case's force on the tyre, balanced by the two pivots and the tie rod", source=BALANCE)
 def corner_loads(
     strength_asked: bool,
     corner_weight: Kg,
-    wheel_centre_height: Mm,
-    bearing_offset: Mm,
-    hub_face_offset: Mm,
-    mount_face_offset: Mm,
-    upper_pivot_ahead: Mm,
-    upper_pivot_offset: Mm,
-    upper_pivot_height: Mm,
-    lower_pivot_ahead: Mm,
-    lower_pivot_offset: Mm,
-    lower_pivot_height: Mm,
+    load_places: Places,
+    stances: Stances,
     spring_on: SpringOn,
-    tie_rod_end_ahead: Mm,
-    tie_rod_end_offset: Mm,
-    tie_rod_end_height: Mm,
-    tie_rod_slope_at_ride: Rad | None,
-    tie_rod_sweep_at_ride: Rad | None,
-    guiding_arm_slope: Rad | None,
-    guiding_hinge_slope: Rad | None,
-    bump_multiple: Ratio,
-    braking_multiple: Ratio,
-    cornering_multiple: Ratio,
-    landing_multiple: Ratio,
-    rock_multiple: Ratio,
-    steering_stop_multiple: Ratio,
+    multiples: Multiples,
 ) -> CornerLoads:
-    """Every load case, and where its forces act. Slopes that are not known count as level and straight across.
+    """Every load case, and where its forces act. Raises OutsideRange where the joints cannot hold the upright.
 
-    Raises OutsideRange where the joints cannot hold the upright.
-
-    >>> found = corner_loads(True, 250.0, 400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, "lower arm",
-    ...     -120.0, -86.0, 370.0, None, None, None, None, 3.0, 1.0, 1.0, 5.0, 4.5, 2.5)
-    >>> [case.case for case in found.cases]
-    ['standing', 'bump', 'braking', 'cornering', 'combined', 'landing', 'rock', 'steering stop']
+    >>> from rules.values.strength.stances import load_places, stances
+    >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0)
+    >>> straight = stances(places, "lower arm", *[None] * 10)
+    >>> found = corner_loads(True, 250.0, places, straight, "lower arm", Multiples(3.0, 1.0, 1.0, 1.75, 5.0, 4.5, 2.5, 1.85))
+    >>> [case.case for case in found.cases][:5]
+    ['standing', 'bump', 'braking', 'braking backward', 'cornering, outer']
     """
-    upper = (upper_pivot_ahead, upper_pivot_offset, upper_pivot_height)
-    lower = (lower_pivot_ahead, lower_pivot_offset, lower_pivot_height)
-    places = Places(
-        contact=(0.0, 0.0, 0.0),
-        wheel_centre=(0.0, 0.0, wheel_centre_height),
-        bearing=(0.0, bearing_offset, wheel_centre_height),
-        hub_face=(0.0, hub_face_offset, wheel_centre_height),
-        mount_face=(0.0, mount_face_offset, wheel_centre_height),
-        upper_pivot=upper,
-        lower_pivot=lower,
-        tie_rod=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height),
-    )
     on_lower = spring_on == "lower arm"
-    linkage = Linkage(
-        carrying=lower if on_lower else upper,
-        guiding=upper if on_lower else lower,
-        guiding_normal=arm_normal(guiding_arm_slope or 0.0, guiding_hinge_slope or 0.0),
-        tie_rod=places.tie_rod,
-        tie_rod_line=rod_line(tie_rod_slope_at_ride or 0.0, tie_rod_sweep_at_ride or 0.0),
-    )
-    multiples = Multiples(
-        bump_multiple, braking_multiple, cornering_multiple, landing_multiple, rock_multiple, steering_stop_multiple
-    )
-    cases = load_cases(corner_weight * GRAVITY, wheel_centre_height, multiples)
-    return CornerLoads(places, tuple(case_loads(case, places, linkage, on_lower) for case in cases))
+    standing = corner_weight * GRAVITY
+    return CornerLoads(load_places, every_case(stances.known, load_places, on_lower, standing, multiples))
 
 
 @value("loads", formula="the load cases, waited for until strength is asked for or refused", source=BALANCE)
@@ -189,7 +108,7 @@ def tie_rod_load(part_loads: CornerLoads) -> Newton:
     return _worst([case.tie_rod for case in part_loads.cases])
 
 
-def _legs(
+def legs_of(
     loads: CornerLoads, spring_on: SpringOn, lower: Hinge | None, upper: Hinge | None
 ) -> list[tuple[float, float]]:
     """Pull in both legs of the arm without the spring, case by case."""
@@ -201,8 +120,12 @@ def _legs(
         )
     if hinge.flat:
         raise NotJudged("the arm without the spring is known from the front only, so its legs were not judged")
-    forces = [case.upper_pivot if guiding_upper else case.lower_pivot for case in loads.cases]
-    return [leg_forces(force, outer, hinge.front, hinge.rear) for force in forces]
+    return [
+        leg_forces(
+            case.upper_pivot if guiding_upper else case.lower_pivot, outer, *(case.hinge or (hinge.front, hinge.rear))
+        )
+        for case in loads.cases
+    ]
 
 
 @value(
@@ -225,7 +148,7 @@ def guiding_end_leg_load(
     >>> guiding_end_leg_load(loads, "lower arm", None, hinge, "front")
     500.0
     """
-    legs = _legs(corner_loads, spring_on, lower_hinge, upper_hinge)
+    legs = legs_of(corner_loads, spring_on, lower_hinge, upper_hinge)
     return max(abs(front if end == "front" else rear) for front, rear in legs)
 
 
@@ -278,4 +201,10 @@ def tie_rod_safety(tie_rod_strength: Newton, part_loads: CornerLoads) -> SafetyF
     worst = max(part_loads.cases, key=lambda case: size(case.tie_rod))
     if not size(worst.tie_rod):
         raise DoesNotApply("the tie rod carries nothing in any case")
-    return Margin(tie_rod_strength / size(worst.tie_rod), worst.case, "rating of the tie rod", part="tie rod")
+    return Margin(
+        tie_rod_strength / size(worst.tie_rod),
+        worst.case,
+        "rating of the tie rod",
+        part="tie rod",
+        kind="maker's rating",
+    )

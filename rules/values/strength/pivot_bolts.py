@@ -19,7 +19,7 @@ from rules.strength.threads import root_diameter
 from rules.tables import sources
 from rules.tables.bolt_grades import BoltGrade, BoltStrength
 from rules.tables.torque_factors import ThreadState
-from rules.values.optional_step import answered, needed
+from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.bolts import GRADE_TABLE, TORQUE, strength_of, torque_of
 from rules.values.strength.upright import factor_of, worst
 
@@ -78,10 +78,9 @@ def which_pivot_bolt(
     """
     entered = {"thread": which_thread, "grade": which_grade, "ball_width": which_ball_width, "gap": which_gap,
                "lug_thickness": which_lug_thickness}  # fmt: skip
-    thread, grade, ball, gap, lug = answered(
+    thread, grade, ball, gap, lug = whole_once_begun(
         f"the {which} pivot bolt is not entered, so it was not judged",
-        "bolts",
-        **{f"{which}_{key}": answer for key, answer in entered.items()},
+        {f"bolts.{which}_{key}": answer for key, answer in entered.items()},
     )
     shear: Shear = needed(f"pivots.{which}_shear", which_shear)
     threaded = threads_in_joint is not False
@@ -131,6 +130,7 @@ def which_pivot_bolt_safety(
 def which_pivot_lug_safety(
     which_pivot_bolt: PivotBolt,
     which_edge_distance: Mm,
+    which_lug_width: Mm | None,
     upright_yield: MPa,
     part_loads: CornerLoads,
     place: str,
@@ -142,13 +142,15 @@ def which_pivot_lug_safety(
         >>> none, push = (0.0, 0.0, 0.0), (12_000.0, 16_000.0, 0.0)
         >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, none),))
         >>> bolt = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 6.0, True)
-        >>> round(which_pivot_lug_safety(bolt, 24.0, 250.0, loads, "upper_pivot", "upper pivot lug"), 2)
+        >>> round(which_pivot_lug_safety(bolt, 24.0, None, 250.0, loads, "upper_pivot", "upper pivot lug"), 2)
         1.8
     """
     pin, factors = which_pivot_bolt, []
     for case in part_loads.cases:
         force = max(size(case.at(place)) / (2 if pin.double_shear else 1), 1.0)
-        limits = lug_limits(force, upright_yield, which_edge_distance, pin.thread.diameter, pin.lug_thickness)
+        limits = lug_limits(
+            force, upright_yield, which_edge_distance, pin.thread.diameter, pin.lug_thickness, which_lug_width
+        )
         factors += [(factor, case.case, f"{limit}, {lug}") for limit, factor in limits.items()]
     return worst(lug, factors)
 

@@ -16,12 +16,12 @@ from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam
 from rules.strength.bolts import group_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
-from rules.strength.margin import Margin, SafetyFactor
+from rules.strength.margin import CountedOn, Margin, SafetyFactor
 from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
 from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
-from rules.values.optional_step import answered, needed, whole
+from rules.values.optional_step import needed, whole, whole_once_begun
 
 MISES = sources.SHIGLEY_9.at(
     "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
@@ -37,10 +37,13 @@ ENOUGH = 1000.0
 """A factor beyond this is shown as this: the part carries next to nothing."""
 
 
-def worst(part: str, factors: Iterable[tuple[float, str, str]]) -> Margin:
-    """The least of (factor; case; what gives). part: whose they are, in words."""
-    factor, case, limit = min(factors)
-    return Margin(min(factor, ENOUGH), case, limit, part=part)
+def worst(
+    part: str, factors: Iterable[tuple[float, str, str]], kind: CountedOn = "yield", yield_over: float | None = None
+) -> Margin:
+    """The least of (factor; case; what gives). part: whose they are, in words. yield_over: yield over what they count on."""
+    least, case, limit = min(factors)
+    factor = min(least, ENOUGH)
+    return Margin(factor, case, limit, part=part, kind=kind, on_yield=yield_over and min(factor * yield_over, ENOUGH))
 
 
 def factor_of(strength: float, stress: float) -> float:
@@ -104,6 +107,11 @@ class Build:
     to_pivots: bool = False
 
     @property
+    def cell(self) -> float:
+        """Area a channel closes with the plate, between the middles of their walls, mm2."""
+        return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
+
+    @property
     def text(self) -> str:
         """In words, for the written-out working."""
         beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
@@ -149,8 +157,8 @@ def upright_build(
     >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
     'plate 130 x 10 mm alone'
     """
-    begun = {"material": upright_material, "beam": beam}
-    answered("the upright's metal and beam are not entered, so it was not judged", "upright", **begun)
+    begun = {"upright.material": upright_material, "upright.beam": beam}
+    whole_once_begun("the upright's metal and beam are not entered, so it was not judged", begun)
     form: Beam = needed("upright.beam", beam)
     plate = {"plate.width": plate_width, "plate.height": plate_height, "plate.thickness": plate_thickness,
              "plate.bore": bore, "plate.spindle_from_top": spindle_from_top,
@@ -169,7 +177,7 @@ Acting = list[tuple[Vector, Vector]]
 """Forces, N, each behind the point it acts at, mm."""
 
 
-def _beyond(case: CaseLoads, places: Places, above: float, up: bool, arm_root: float | None) -> Acting:
+def beyond(case: CaseLoads, places: Places, above: float, up: bool, arm_root: float | None) -> Acting:
     """What acts on the upright beyond a level: the pivot, and the tie rod where the steering arm's root is beyond too."""
     root = needed("upright.steering_arm_root_above", arm_root)
     pivot = (places.upper_pivot, case.upper_pivot) if up else (places.lower_pivot, case.lower_pivot)
@@ -189,7 +197,7 @@ def _cut_factors(
     """Every case's factor at one level, from what acts beyond it, away from the hub."""
     factors = []
     for case in loads.cases:
-        acting = _beyond(case, loads.places, above, above > 0, arm_root)
+        acting = beyond(case, loads.places, above, above > 0, arm_root)
         factors.append((factor_of(strength, _cut_stress(section, loads.places, above, acting)), case.case, limit))
     return factors
 
@@ -320,7 +328,7 @@ def plate_safety(
     for case in part_loads.cases:
         shares = _bolt_forces(case, places, bolts)
         for up in (True, False):
-            acting = _beyond(case, places, 0.0, up, steering_arm_root_above)
+            acting = beyond(case, places, 0.0, up, steering_arm_root_above)
             acting += [share for share, (_, z) in zip(shares, bolts, strict=True) if (z > 0) == up]
             stress = _cut_stress(section, places, 0.0, acting)
             factors.append((factor_of(upright_yield, stress), case.case, "yield beside the centre bore"))

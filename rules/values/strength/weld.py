@@ -11,6 +11,7 @@ from rules.graph.asking import need
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange
 from rules.measure.vectors import Vector, cross, dot
 from rules.sheet.welds import Way, WeldQuestions
+from rules.strength.fatigue import hits_to_a_crack
 from rules.strength.margin import WeldMargin
 from rules.strength.weld import (
     WeldLines,
@@ -125,8 +126,10 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         case,
         first.words,
         part=part,
+        on_yield=ways[-1].strength / worst,
         allowed=strictest.strength / strictest.omega / worst,
         allowed_limit=strictest.words,
+        hits=hits_to_a_crack(worst / through),
     )
 
 

@@ -2,8 +2,7 @@
 meshes, and by hand."""
 
 from collections.abc import Sequence
-from itertools import pairwise
-from math import hypot, isclose, pi, sqrt
+from math import hypot, isclose, pi
 from random import Random
 
 import manifold3d
@@ -12,8 +11,8 @@ import pytest
 from rules.drawn.patches import EdgeLine, Patch, edges
 from rules.drawn.projection import cut, seen
 from rules.drawn.views import FROM_ABOVE, FROM_BEHIND, FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
-from rules.solids.shapes import Ball, Bore, Cylinder, Prism, Revolved, Rod, Shape, ring, solid
-from rules.solids.space import Vector, cross, square_to, turn, unit
+from rules.solids.shapes import Ball, Cylinder, Rod, ring, solid
+from rules.solids.space import cross, square_to, turn, unit
 from tests.support.meshes import Mesh, whole
 from tests.support.random_shapes import KINDS, Make, Square, direction, somewhere
 
@@ -134,68 +133,6 @@ def test_square_to_the_steering_axis_lengths_along_it_are_true() -> None:
     view = square_to_axis(unit((-4.0, -3.0, 12.0)))
     assert view.flat((-4.0, -3.0, 12.0)) == pytest.approx((0.0, 13.0))
     assert view.flat((0.0, 10.0, 0.0))[0] > 9.0
-
-
-# Edges
-
-
-def length(lines: Sequence[EdgeLine]) -> float:
-    return sum(hypot(b[0] - a[0], b[1] - a[1]) for line in lines for a, b in pairwise(line))
-
-
-def square(x: float, y: float, side: float = 10.0) -> EdgeLine:
-    return ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
-
-
-def test_where_two_pieces_of_one_part_meet_there_is_no_edge() -> None:
-    """Round 10 x 10 and 10 x 10 beside it: 60."""
-    (line,) = edges([Patch(square(0.0, 0.0)), Patch(square(10.0, 0.0))])
-    assert line[0] == line[-1] and len(line) == 5
-    assert length([line]) == pytest.approx(60.0)
-
-
-def test_where_they_lie_on_one_another_each_edge_stands_once() -> None:
-    assert length(edges([Patch(square(0.0, 0.0)), Patch(square(0.0, 0.0))])) == pytest.approx(40.0)
-    assert length(edges([Patch(square(0.0, 0.0)), Patch(square(0.0, 0.0, 4.0))])) == pytest.approx(40.0)
-
-
-def test_what_fills_a_hole_leaves_no_edge_of_it() -> None:
-    plate = Patch(square(0.0, 0.0, 30.0), square(10.0, 10.0))
-    assert length(edges([plate])) == pytest.approx(160.0)
-    assert length(edges([plate, Patch(square(10.0, 10.0))])) == pytest.approx(120.0)
-    assert length(edges([plate, plate])) == pytest.approx(160.0)
-
-
-def test_what_lies_behind_something_is_not_seen() -> None:
-    """A bar 10 high behind a square of 4 in its middle, as high: its two long edges lose 4 each."""
-    bar = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)))
-    cover = Patch(((8.0, -1.0), (12.0, -1.0), (12.0, 11.0), (8.0, 11.0)))
-    lines = edges([bar], [cover])
-    assert length(lines) == pytest.approx(60.0 - 8.0)
-    assert len(lines) == 2 and all(line[0] != line[-1] for line in lines)
-
-
-def test_a_plate_with_round_corners_and_a_bore_has_two_edges() -> None:
-    """A square of 100 with corners of 20 and a bore of 60: 4 x 60 + 2 pi 20, and 2 pi 30."""
-    r = 20.0
-    cross_ = tuple(
-        (x, z)
-        for x, z in (
-            (-30, -50), (30, -50), (30, -30), (50, -30), (50, 30), (30, 30), (30, 50), (-30, 50), (-30, 30), (-50, 30),
-            (-50, -30), (-30, -30),
-        )
-    )  # fmt: skip
-    shapes: list[Shape] = [
-        Prism((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0), cross_, 0.0, 8.0, Bore((0.0, 0.0), 30.0))
-    ]
-    for x, z in ((-30.0, -30.0), (30.0, -30.0), (30.0, 30.0), (-30.0, 30.0)):
-        towards: Vector = (x / 30 / sqrt(2), 0.0, z / 30 / sqrt(2))
-        profile = ((0.0, 0.0), (r, 0.0), (r, 8.0), (0.0, 8.0))
-        shapes.append(Revolved((x, 0.0, z), (0.0, 1.0, 0.0), profile, towards=towards, half_angle=pi / 4))
-    lines = edges(seen(shapes, FROM_OUTSIDE))
-    lengths = sorted(length([line]) for line in lines)
-    assert lengths == pytest.approx([60 * pi, 240 + 40 * pi], rel=2e-3)
-    assert all(line[0] == line[-1] for line in lines)
 
 
 def test_nothing_is_cut_beside_a_shape() -> None:

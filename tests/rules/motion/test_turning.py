@@ -24,6 +24,7 @@ from rules.motion.turning import (
     arm,
     both_wheels,
     ideal_outer,
+    ideal_outer_of,
     lever,
     lift,
     lift_rate,
@@ -38,7 +39,7 @@ from rules.motion.turning import (
     turn_per_slide,
 )
 from rules.values.steering.self_centring import Disc
-from tests.support.front_ends import straight_rack, through_lock, trapezium, wheel_turned
+from tests.support.front_ends import leaning, straight_rack, through_lock, trapezium, wheel_turned
 
 LOWER, UPPER, CENTRE = np.array([13.1, -73.5, 275.0]), np.array([-13.6, -118.4, 529.7]), np.array([0.0, 0.0, 400.0])
 BEHIND, AHEAD = np.array([-126.0, -140.0, 360.0]), np.array([130.0, -60.0, 370.0])
@@ -481,3 +482,22 @@ def test_a_rod_in_a_line_with_its_arm_as_it_stands_reaches_no_lock(end: float, a
     upright = UprightPoints((0.0, -100.0, 250.0), (0.0, -100.0 - across, 600.0), (0.0, 0.0, 400.0), (0.0, end, height))
     front = FrontEnd(upright, linkage=SteeringLinkage("one rod across", None, -800.0, None, 0.5))
     assert reach(front) == (0.0, 0.0)
+
+
+def test_the_ideal_by_true_contacts_rolls_about_one_centre_on_the_rear_axles_line() -> None:
+    """The centre is where the inner wheel's spin line and the rear axle's line meet, by numpy; the outer wheel's spin line at the
+    ideal angle, drawn from its own contact, must pass through it.
+    """
+    front = leaning()
+    wheels = Steered(1.0, front.at(0.0, 1.0), front.at(0.0, -1.0))
+    wheelbase, centre_line = 2600.0, front.linkage.centre_line if front.linkage else 0.0
+    contact, spin = np.array(wheels.inner.contact[:2]), np.array(wheels.inner.spin[:2])
+    along, back = np.linalg.solve(np.column_stack([spin, -np.array([0.0, 1.0])]), np.array([-wheelbase, 0.0]) - contact)
+    centre = np.array([-wheelbase, back])
+    assert contact + along * spin == pytest.approx(centre)
+    angle = ideal_outer_of(wheels, wheelbase, centre_line)
+    outer = np.array([wheels.outer.contact[0], 2 * centre_line - wheels.outer.contact[1]])
+    to_centre = centre - outer
+    # A wheel that points `angle` to the left has its spin axis along (-sin, cos).
+    assert np.cross(np.append(to_centre, 0.0), (-np.sin(angle), np.cos(angle), 0.0))[2] == pytest.approx(0.0, abs=1e-6)
+    assert abs(degrees(angle - ideal_outer(wheels.inner.steer, -2 * centre_line / wheelbase))) < 1.0

@@ -13,7 +13,7 @@ from rules.shop.motion_sheet import SheetTable, is_known, sections
 
 Judge = Callable[[Mapping[str, object]], Judged]
 Moving = dict[str, object]
-TRAVEL, LOCK, RETURN, CASTOR, JOINTS, GAPS, SET_UP = range(7)
+LENGTHS, TRAVEL, LOCK, RETURN, CASTOR, JOINTS, GAPS, DRIVING, SET_UP = range(9)
 
 
 def travel_row(judged: Judged, first: str) -> tuple[str, ...]:
@@ -74,7 +74,7 @@ def test_steps_are_25_mm_with_the_ends(judged: Judge, moving: Moving) -> None:
 
 def test_steps_are_1_in_on_an_inch_sheet(judged: Judge, moving: Moving) -> None:
     table = sections(judged({**moving, "units": "inch", "arms.bump_travel": "2 1/2 in", "arms.droop_travel": "2 in"}))[
-        0
+        TRAVEL
     ]
     assert column(table, "Travel (in)") == ["-2 droop", "-1", "0 RIDE", "+1", "+2", "+2 1/2 bump"]
     assert column(table, "Ground offset (in)")[2] == "+0.98"  # 25 / 25.4
@@ -423,8 +423,31 @@ def test_what_to_set_comes_from_the_sheet_or_is_blank(judged: Judge, moving: Mov
     assert rows["Spindle above ground, at ride"] == ("400 mm", "", "")
     assert rows["Wheelbase"] == ("2600 mm", "", "")
     assert rows["Steering centred: inner pivot from centre line"] == ("301 mm", "", "")
-    assert "________" in rows["Toe of one wheel"][0] and "________" in rows["Tyre pressure"][0]
+    assert "________" in rows["Toe, both wheels across the treads"][0] and "________" in rows["Tyre pressure"][0]
     assert "trade custom" in rows["Tie-rod threads in, inner end"][0]
+
+
+def test_camber_and_toe_that_are_entered_are_what_to_set(judged: Judge, moving: Moving) -> None:
+    rows = dict(
+        row[:2]
+        for row in sections(judged({**moving, "arms.static_camber": "-1 deg", "arms.static_toe": "2 mm"}))[SET_UP].rows
+    )
+    assert rows["Camber"] == "1 deg top inboard" and rows["Toe, both wheels across the treads"] == "2 mm toe-in"
+
+
+def test_lengths_to_cut_are_those_that_are_known(judged: Judge, moving: Moving) -> None:
+    rows = {row[0]: row[1] for row in sections(judged(moving))[LENGTHS].rows}
+    assert rows["Tie rod, joint to joint, toe nought"] == "359 mm (359.1 mm)"  # see test_lengths
+    assert "Tie rod's tube, cut length" not in rows and len(rows) == 5
+    ends: Moving = {"steering.tie_rod_outer_shank": "60 mm", "steering.tie_rod_inner_shank": "60 mm",
+                    "steering.tie_rod_threads_in": "25 mm"}  # fmt: skip
+    assert "Tie rod's tube, cut length" in {row[0] for row in sections(judged({**moving, **ends}))[LENGTHS].rows}
+
+
+def test_driving_tells_what_is_entered_and_no_more(judged: Judge, moving: Moving) -> None:
+    told = {row[0] for row in sections(judged(moving))[DRIVING].rows}
+    assert {"Turns of the steering wheel, lock to lock", "Spring ratio, full bump", "Least trail in the travel"} <= told
+    assert not {"Rate at the wheel", "Body roll", "Dive held up under braking"} & told
 
 
 def test_there_is_no_rack_to_centre_with_one_rod_or_none(judged: Judge, moving: Moving) -> None:

@@ -2,9 +2,11 @@
 
 from math import cos, pi, sin
 
+import numpy as np
 import pytest
 
 from rules.graph.results import OutsideRange
+from rules.measure.outline import circle_places
 from rules.strength.bolts import group_pulls, group_shears, pull_and_shear_stress, tightening_torque
 
 TAPERED = [(-30.0, 40.0), (30.0, 40.0), (45.0, -44.0), (-45.0, -44.0)]
@@ -33,9 +35,35 @@ def test_pulls_balance_force_and_moment() -> None:
     assert sum(pull * x for pull, (x, _) in zip(pulls, TAPERED, strict=True)) == pytest.approx(-30_000.0)
 
 
-def test_bolts_that_lie_unevenly_are_refused() -> None:
-    with pytest.raises(OutsideRange, match="unevenly"):
-        group_pulls([(-41.0, 44.0), (41.0, 44.0), (41.0, -44.0), (-41.0, -50.0)], 0.0, 1000.0, 0.0)
+ANYWHERE = [(-60.0, 10.0), (45.0, 70.0), (30.0, -55.0), (-20.0, -40.0), (5.0, 15.0)]
+
+
+def test_bolts_that_lie_anywhere_balance_force_and_moment_and_stretch_as_a_flat_plate() -> None:
+    pulls = group_pulls(ANYWHERE, 700.0, 90_000.0, -40_000.0)
+    middle_x, middle_z = (sum(place[axis] for place in ANYWHERE) / 5 for axis in (0, 1))
+    assert sum(pulls) == pytest.approx(700.0)
+    off = [(x - middle_x, z - middle_z) for x, z in ANYWHERE]
+    assert sum(pull * z for pull, (_, z) in zip(pulls, off, strict=True)) == pytest.approx(90_000.0)
+    assert sum(pull * x for pull, (x, _) in zip(pulls, off, strict=True)) == pytest.approx(-40_000.0)
+    # Alike bolts under a rigid plate: least squares of a plane through five places gives the same pulls.
+    columns = np.array([[1.0, x, z] for x, z in off])
+    wanted = np.array([700.0, -40_000.0, 90_000.0])
+    plane = np.linalg.solve(columns.T @ columns, wanted)
+    assert pulls == pytest.approx(list(columns @ plane))
+
+
+@pytest.mark.parametrize("count", [3, 4, 5, 6])
+def test_bolts_on_a_circle_share_a_moment_as_two_over_n_r(count: int) -> None:
+    """The worst of n bolts on a circle of radius r, on the moment's own line, takes 2 M / (n r)."""
+    pulls = group_pulls(circle_places(count, 120.0, 0.0), 0.0, 90_000.0, 0.0)
+    assert max(pulls) == pytest.approx(2 * 90_000 / (count * 60.0))
+    turned = group_pulls(circle_places(count, 120.0, 0.4), 0.0, 90_000.0, 0.0)
+    assert max(turned) <= max(pulls) * (1 + 1e-9)
+
+
+def test_bolts_on_one_slanting_line_hold_no_moment_across_it() -> None:
+    with pytest.raises(OutsideRange, match="one line"):
+        group_pulls([(-30.0, -40.0), (0.0, 0.0), (30.0, 40.0)], 0.0, 1000.0, 0.0)
 
 
 def test_bolts_in_a_row_hold_no_moment_across_it() -> None:

@@ -135,4 +135,4 @@ def test_every_safety_of_the_program_is_ranked() -> None:
         "corner_loads",
     }
     assert set(trade().of_role(SAFETY)) == safeties
-    assert {"hub_bearing_safety", "tie_rod_safety"} <= safeties
+    assert {"bearing_static_safety", "tie_rod_safety"} <= safeties

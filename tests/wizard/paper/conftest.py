@@ -10,8 +10,9 @@ import pytest
 
 @pytest.fixture(autouse=True)
 def one_day(monkeypatch: pytest.MonkeyPatch) -> None:
-    """Papers carry the day they are written."""
+    """Papers carry the day they are written and the digest of their sheet, which here are always the same."""
     monkeypatch.setattr("wizard.paper.stamp.today", lambda: "2026-03-04")
+    monkeypatch.setattr("wizard.paper.stamp.sheet_digest", lambda sheet: "0123abcd")
 
 
 Grey = Any

@@ -3,6 +3,7 @@
 import pytest
 
 from rules.shop.holds import HOLDS
+from sample_sheets import document as sample
 from tests.support.paper_reading import document, judged, pages, squeezed
 from wizard.paper.first_page import first_page_pdf
 from wizard.paper.folder import _files
@@ -19,6 +20,14 @@ def test_it_is_one_page_and_names_what_is_there_and_what_is_signed(name: str, pa
     for hold in HOLDS:
         assert squeezed(hold.text) in squeezed(words) and hold.signed_on in words
     assert "motion_sheet.pdf" not in words, "only what is there"
+
+
+@pytest.mark.parametrize("name", ["wrong_longer_shocks", "wrong_figures_all_over", "wrong_cannot_be_put_together"])
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+def test_it_stays_one_page_however_much_is_wrong(name: str, paper: str) -> None:
+    sheet = sample(name)
+    files = dict.fromkeys(("part_sheets.pdf", "fixture.pdf", "coping.pdf", "motion_sheet.pdf", *NAMES[:-1]))
+    assert len(pages(first_page_pdf(judged(sheet), [*files], paper, cut_left_out=True))) == 1
 
 
 def test_a_stop_says_that_nothing_is_to_be_cut() -> None:

@@ -70,7 +70,7 @@ def test_each_stop_is_told_in_its_own_words_once_and_never_by_its_title(name: st
     assert first.startswith(f"DO NOT CUT. {wrong[0]}")
     texts = {finding.text for finding in found.findings if finding.verdict == "stop"}
     for words in wrong:
-        assert any(text.startswith(words) for text in texts)
+        assert any(text.startswith(words.removesuffix(" ...")) for text in texts)
     titles = {finding.title for finding in found.findings if finding.verdict == "stop"}
     assert not titles & set(first.replace("DO NOT CUT. ", "").split(". "))
     if len(wrong) > 3:

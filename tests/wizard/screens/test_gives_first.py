@@ -54,7 +54,7 @@ def test_the_weakest_part_stands_first_with_its_word(
     rows = [line for line in text.splitlines() if "█" in line]
     assert rows[0].split()[:2] == ["stop", "plate"]
     assert "░" in rows[0] and " x  steering s" in rows[0]
-    assert "Worst case: steering stop; yield beside the centre bore." in text
+    assert "Worst case: steering stop at outer lock; yield beside the centre bore." in " ".join(text.split())
     assert "(rating, proof, yield): close ones are a tie." in " ".join(text.split())
     assert "Esc back" in text.splitlines()[-1]
 

@@ -37,6 +37,23 @@ def test_each_screen_is_one_key_away_and_escape_comes_back(drive: Drive, half_do
     drive(half_done, act, painted=True)
 
 
+def test_the_picture_is_turned_by_one_key(drive: Drive, half_done: Path, text_of: TextOf) -> None:
+    """Front, from above, from outside; no plate is entered yet, so its view is the front again."""
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await pilot.pause()
+        for _ in range(4):
+            seen.append(text_of(app_of(pilot)))
+            await pilot.press("v")
+            await pilot.pause()
+
+    drive(half_done, act)
+    words = ("from the front", "from above", "from outside", "from the front")
+    assert all(wanted in text for wanted, text in zip(words, seen, strict=True))
+
+
 def test_help_says_how_to_measure_every_entry_of_the_step(drive: Drive, half_done: Path) -> None:
     async def act(pilot: Pilot[None]) -> None:
         await pilot.press("f1")

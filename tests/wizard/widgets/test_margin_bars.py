@@ -1,5 +1,7 @@
 """Parts by margin as rows of text."""
 
+from dataclasses import replace
+
 import pytest
 
 from rules.judging.judge import judge
@@ -29,6 +31,13 @@ def test_each_row_has_word_part_bar_factor_and_case() -> None:
     assert [row.value for row in rows] == ["a_safety", "b_safety", "c_safety"]
 
 
+def test_where_there_is_room_each_row_says_what_its_factor_is_counted_on() -> None:
+    parts = (replace(PARTS[0], kind="yield", on_yield=0.5), replace(PARTS[2], kind="proof load", on_yield=1130.0))
+    lines = [row.line for row in margin_rows(parts, WORDS, 120)]
+    assert lines[0].endswith("steering stop  yield")
+    assert lines[1].endswith("standing       proof load (1130 on yield)")
+
+
 def test_plain_ascii_where_there_are_no_blocks() -> None:
     lines = [row.line for row in margin_rows(PARTS, WORDS, 59, ascii_only=True)]
     assert all(line.isascii() for line in lines)
@@ -49,7 +58,7 @@ def test_no_row_is_wider_than_it_may_be_and_the_word_stays(width: int) -> None:
 
 def test_the_bar_grows_with_the_room_up_to_a_length() -> None:
     bars = [margin_rows(PARTS, WORDS, width)[2].text.count("█") for width in (57, 70, 200, 300)]
-    assert bars == [6, 19, 40, 40]
+    assert bars == [6, 12, 40, 40]  # from 70 cells on the row says what the factor is counted on
 
 
 def test_nothing_judged_gives_no_rows() -> None:

@@ -48,6 +48,10 @@ lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
+tie-rod-across: -100 | -72 -142 | -71 -143 |
+spring-solid-and-free: 100 | 27 52 | 26 10 53 100 | 9 101
+outer-shank-and-reach: 100 | 200 390 | 199 391 |
+thread-in-tie-rod: 10 | 13 25 | 12.9 25.1 |
 rack-travel-suits-arm: -100 | -50 -98 | -49 -3 -99 -300 | -2 -301
 lower-hinge-straddles: -100 | 136 70 | 137 69 |
 upper-hinge-straddles: -100 | 136 70 | 137 69 |
@@ -60,7 +64,7 @@ arm-tubes-alike: 100 | 70 138 | 69 139 |
 tie-rod-and-arm-tube: 100 | 60 118 | 59 119 |
 shock-closed-and-open: 400 | 500 700 | 499 400 701 800 | 399 801
 shock-leans-in: 500 | 460 900 | 459 901 |
-shock-leans-along: 10 | -110 130 | -111 131 |
+shock-leans-along: 10 | -50 70 | -51 71 |
 section-above-below-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
 section-below-above-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
 section-above-clear-of-hub: 100 | 50 98 | 99 500 | 49 501

@@ -55,7 +55,8 @@ STEERING: Changes = {
     "steering.linkage": "rack", "steering.inner_ahead": "-125 mm", "steering.inner_from_centre": "310 mm",
     "steering.inner_height": "360 mm", "steering.rack_travel": "80 mm", "steering.stop_angle": "30 deg",
     "steering.stopped_by": "upright or arm", "steering.travel_per_turn": "50 mm",
-    "steering.steering_wheel_diameter": "350 mm",
+    "steering.steering_wheel_diameter": "350 mm", "steering.rack_moves": "right",
+    "steering.tie_rod_thread": "16 x 1.5 mm", "steering.tie_rod_threads_in": "24 mm",
 }  # fmt: skip
 """Rack behind the axle. Hub face 4 mm outboard of the tyre plane, so the tie-rod end lies 132 mm inboard of that plane."""
 

@@ -8,6 +8,7 @@ import pytest
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Judged
 from rules.measure.marks import BoltCircle, Thread
+from rules.measure.outline import hub_bolt_places
 from rules.measure.vectors import Vector
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
@@ -15,7 +16,14 @@ from rules.strength.section import flat_plate
 from rules.tables.bolt_grades import BoltStrength
 from rules.tables.electrodes import KSI
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
-from rules.values.strength.bolts import hub_bolt_thread_share, hub_bolts_safety, read_grade, wheel_studs_safety
+from rules.values.strength.bolts import (
+    BoltPlaces,
+    hub_bolt_thread_share,
+    hub_bolts_at,
+    hub_bolts_safety,
+    read_grade,
+    wheel_studs_safety,
+)
 from rules.values.strength.pivot_bolts import (
     PivotBolt,
     which_pivot_bolt,
@@ -40,6 +48,7 @@ PLATE = Build(width=100.0, thickness=10.0, bore=0.0, top=180.0, bottom=150.0, be
 BOX = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
 M12 = Thread("12 x 1.75 mm", 12.0, 1.75)
 CLASS_8_8 = BoltStrength(580.0, 640.0, 800.0)
+FOUR = BoltPlaces(hub_bolt_places(80.0, 90.0))
 
 
 def above_hub(build: Build, strength: float, level: float, arm_root: float | None, carried: CornerLoads) -> Margin:
@@ -59,7 +68,7 @@ def bolt_safety(bolt: PivotBolt, carried: CornerLoads) -> Margin:
 
 
 def lug_safety(bolt: PivotBolt, edge: float, strength: float, carried: CornerLoads) -> Margin:
-    return which_pivot_lug_safety(bolt, edge, strength, carried, "upper_pivot", "upper pivot lug")
+    return which_pivot_lug_safety(bolt, edge, None, strength, carried, "upper_pivot", "upper pivot lug")
 
 
 def loads(
@@ -179,7 +188,7 @@ def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
 def test_a_steering_arm_by_hand_and_its_forms() -> None:
     # 40 x 12 flat: 3200 and 960 mm3. Level pull 600-800: 1000 N at 100; upward 96 N: 31.25 + 10; shear 3.125 + 0.3
     pull = loads(("steering stop", {"rod": (600.0, 800.0, 96.0)}))
-    found = steering_arm_safety(steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 250.0, pull)
+    found = steering_arm_safety(steering_arm_section("flat bar", 100.0, 40.0, 12.0, None), 100.0, 0.0, 0.0, 250.0, pull)
     assert found == pytest.approx(250 / (41.25**2 + 3 * 3.425**2) ** 0.5)
     assert steering_arm_section("round bar", 100.0, 20.0, None, None).modulus_u == pytest.approx(785.398, abs=1e-3)
     assert steering_arm_section("round tube", 100.0, 42.0, None, 5.0).area == pytest.approx(581.19, abs=0.01)
@@ -193,12 +202,12 @@ def test_a_steering_arm_by_hand_and_its_forms() -> None:
 def test_a_caliper_bracket_by_hand() -> None:
     # 1200 N m at 120 mm: 10 kN; 30 out on 60 x 10: 300 000/6000 = 50; twist 10 kN x 6; shear 1.5 x 10 000/600 = 25
     section = flat_plate(60.0, 10.0)
-    found = caliper_bracket_safety(section, 30.0, 6.0, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0))
+    found = caliper_bracket_safety(section, 30.0, 6.0, None, 250.0, 120.0, loads(("braking", {}), brake=1_200_000.0))
     shear = 60_000 / section.torsion_modulus + 25
     assert found == pytest.approx(250 / (50**2 + 3 * shear**2) ** 0.5)
     with pytest.raises(Waits):
-        caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("braking", {}), brake=1.0))
-    assert caliper_bracket_safety(section, 30.0, 6.0, 250.0, None, loads(("bump", {}))) == ENOUGH
+        caliper_bracket_safety(section, 30.0, 6.0, None, 250.0, None, loads(("braking", {}), brake=1.0))
+    assert caliper_bracket_safety(section, 30.0, 6.0, None, 250.0, None, loads(("bump", {}))) == ENOUGH
 
 
 def test_a_snout_by_hand() -> None:
@@ -218,7 +227,7 @@ def test_hub_bolts_by_hand() -> None:
     # 180 N m about the fore-and-aft line, over 90 mm: 1000 N on each bolt of a row, up or down; 4000 N up: 1000 N of shear
     # each. At the face, 35 from the bearing, the 4000 N adds 140 N m: (320 000)/(2 x 90) = 1777.8 N
     held = loads(("bump", {}), hub=(0.0, -9000.0, 4000.0), moment=(180_000.0, 0.0, 0.0))
-    found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, 0.0, held)
+    found = hub_bolts_safety(FOUR, CLASS_8_8, M12, None, 0.0, held)
     pull, shear = 1777.778 / 84.2664, 1000 / (pi / 4 * 9.85298**2)
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
     assert found.limit == "proof load of a hub bolt"
@@ -227,14 +236,24 @@ def test_hub_bolts_by_hand() -> None:
 def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
     # 1200 N m at 100 mm: 12 kN, 21 outboard of the face; each bolt 3 kN of shear; pull 252 000 x hypot(1/180, 1/160)
     braked = loads(("braking", {}), brake=1_200_000.0)
-    found = hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, 100.0, -34.0, braked)
+    found = hub_bolts_safety(FOUR, CLASS_8_8, M12, 100.0, -34.0, braked)
     pull = 252_000 * ((1 / 180) ** 2 + (1 / 160) ** 2) ** 0.5 / 84.2664
     shear = 3000 / (pi / 4 * 9.85298**2)
     assert found == pytest.approx(580 / (pull**2 + 3 * shear**2) ** 0.5, rel=1e-5)
     with pytest.raises(Waits):
-        hub_bolts_safety(True, CLASS_8_8, M12, 4, 80.0, 90.0, None, -34.0, braked)
-    with pytest.raises(NotJudged, match="four bolts only"):
-        hub_bolts_safety(True, CLASS_8_8, M12, 5, 80.0, 90.0, 100.0, -34.0, braked)
+        hub_bolts_safety(FOUR, CLASS_8_8, M12, None, -34.0, braked)
+
+
+def test_three_to_six_hub_bolts_stand_on_their_circle_and_are_not_judged_without_it() -> None:
+    assert hub_bolts_at(True, 4, 80.0, 90.0, None, None) == FOUR
+    # 180 N m about the fore-and-aft line on three bolts, 60 from the middle: 2 M / (3 r) = 2000 N on the one straight up
+    held = loads(("bump", {}), moment=(-180_000.0, 0.0, 0.0))
+    three = hub_bolts_safety(hub_bolts_at(True, 3, None, None, 120.0, None), CLASS_8_8, M12, None, 0.0, held)
+    assert three == pytest.approx(580 / (2000 / 84.2664), rel=1e-5)
+    with pytest.raises(NotJudged, match="known by their circle only"):
+        hub_bolts_at(True, 5, 80.0, 90.0, None, None)
+    with pytest.raises(Waits):
+        hub_bolts_at(True, 4, 80.0, None, None, None)
 
 
 def test_wheel_studs_by_hand() -> None:

@@ -1,0 +1,37 @@
+"""What one check says of a sheet, in words."""
+
+from dataclasses import dataclass
+
+from rules.graph.results import Group, Verdict
+from rules.tables.sources import Grade
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What one check says of a sheet, in words.
+
+    change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. asks_about: the answer
+    that the builder may confirm as it stands, empty where there is none. about: what of many things of one kind it is
+    about; empty where its check says one thing. shows_a_figure: its own figure asks for no verdict; it is watched all the
+    same while its part is among the weakest.
+    """
+
+    check: str
+    step: str
+    group: Group
+    title: str
+    verdict: Verdict
+    text: str
+    change: str
+    source: str
+    grade: Grade
+    waits_for: tuple[str, ...] = ()
+    estimated_from: tuple[str, ...] = ()
+    asks_about: str = ""
+    about: str = ""
+    shows_a_figure: bool = False
+
+    @property
+    def key(self) -> str:
+        """What tells it from every other finding of its sheet: its check, and what about it."""
+        return f"{self.check}-{self.about.replace(' ', '-')}" if self.about else self.check

@@ -1,0 +1,185 @@
+"""How close the links are to giving: the tie rod and the legs of the arm without the spring as columns, the rod end's stud.
+
+Nothing here applies while none of the entries a part needs is answered.
+"""
+
+from dataclasses import dataclass
+
+from rules.graph.declare import value
+from rules.graph.results import DoesNotApply, Estimate, NotJudged
+from rules.measure.units import Mm, MPa
+from rules.measure.vectors import minus, size
+from rules.motion.points import Hinge
+from rules.sheet.pivots import SpringOn
+from rules.strength.column import column_strength
+from rules.strength.corner_loads import CornerLoads
+from rules.strength.margin import Margin, SafetyFactor
+from rules.strength.pins import cantilever_stress, shear_stress
+from rules.strength.section import Section, round_tube
+from rules.strength.stress import von_mises
+from rules.tables import sources
+from rules.tables.materials import AS_BOUGHT, lowest
+from rules.values.optional_step import needed, whole_once_begun
+from rules.values.strength.loads import legs_of
+from rules.values.strength.upright import ENOUGH, factor_of, worst
+
+COLUMN = sources.SHIGLEY_9.at("eqs 4-43 and 4-48", "Euler and Johnson, ends pinned; from memory")
+SOFTEST = lowest(AS_BOUGHT["1020 hot rolled"]).yields
+"""MPa: what steel tube is taken for until its certificate is entered."""
+LINKS = (
+    {"link": "tie_rod", "words": "tie rod", "diameter": "arms.tie_rod_tube", "asked": "loads.tie_rod_wall"},
+    {"link": "arm", "words": "arm without the spring", "diameter": "arm_tube", "asked": "loads.arm_wall"},
+)
+
+
+@value("links", formula="yield as entered, else the softest published mild steel", source=sources.SHIGLEY_8.at("Table A-20"),
+       each=LINKS)  # fmt: skip
+def link_metal(loads_link_yield: MPa | None, link: str) -> MPa:
+    """Yield of the {words}'s metal, MPa. An estimate until it is entered.
+
+    >>> round(link_metal(None, "tie_rod")), link_metal(400.0, "tie_rod")
+    (207, 400.0)
+    """
+    return loads_link_yield if loads_link_yield is not None else Estimate(SOFTEST, measure=f"loads.{link}_yield")
+
+
+@value("links", formula="tube of the arm the spring does not act on, as entered under arms", source=sources.AS_ENTERED)
+def arm_tube(spring_on: SpringOn, lower_tube: Mm | None, upper_tube: Mm | None) -> Mm:
+    """Outside of the tube of the arm without the spring, mm.
+
+    >>> arm_tube("lower arm", 38.0, 32.0)
+    32.0
+    """
+    which, tube = ("upper", upper_tube) if spring_on == "lower arm" else ("lower", lower_tube)
+    return needed(f"arms.{which}_tube", tube)
+
+
+@value("links", formula="a round tube of the diameter and wall entered", source=sources.GEOMETRY, each=LINKS)
+def link_section(loads_link_wall: Mm | None, link_tube: Mm | None, words: str, asked: str, diameter: str) -> Section:
+    """The section of the {words}.
+
+    >>> round(link_section(3.0, 30.0, "tie rod", "loads.tie_rod_wall", "arms.tie_rod_tube").area, 1)
+    254.5
+    """
+    if loads_link_wall is None:
+        raise NotJudged(f"the wall of the {words} is not entered, so it was not judged as a column", asked)
+    outside = needed(diameter, link_tube)
+    return round_tube(outside, min(loads_link_wall, outside / 2))
+
+
+def _pushed(part: str, holds: float, pushes: list[tuple[float, str]]) -> Margin:
+    """The margin of a column that holds so much, N, against its pushes, N, each with its case."""
+    if not any(push > 0 for push, _ in pushes):
+        raise DoesNotApply(f"no load case pushes the {part}")
+    factor, case = min((holds / push if push * ENOUGH > holds else ENOUGH, case) for push, case in pushes if push > 0)
+    return Margin(factor, case, "buckling under push", part=part, kind="buckling")
+
+
+@value("links", formula="push at which the rod buckles / largest push of all cases", source=COLUMN)
+def tie_rod_column_safety(
+    tie_rod_section: Section, tie_rod_metal: MPa, tie_rod_length: Mm, part_loads: CornerLoads
+) -> SafetyFactor:
+    """Factor on buckling of the tie rod, straight between its joints.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none = (0.0, 0.0, 0.0)
+    >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 7751.6, 0.0)),))
+    >>> round(tie_rod_column_safety(round_tube(20.0, 10.0), 300.0, 1000.0, loads), 3)
+    2.0
+    """
+    holds = column_strength(tie_rod_section, tie_rod_length, tie_rod_metal)
+    # The rod's line runs outboard, so what it pushes the upright with is what it is pushed with itself.
+    pushes = [(size(case.tie_rod) if case.tie_rod[1] > 0 else 0.0, case.case) for case in part_loads.cases]
+    return _pushed("tie rod as a column", holds, pushes)
+
+
+@value(
+    "links",
+    formula="push at which a leg buckles / largest push in it of all cases, the worse of both legs",
+    source=COLUMN,
+)
+def arm_legs_safety(
+    arm_section: Section,
+    arm_metal: MPa,
+    spring_on: SpringOn,
+    lower_hinge: Hinge | None,
+    upper_hinge: Hinge | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on buckling of the legs of the arm without the spring, each straight from outer to inner pivot.
+
+    The other arm is bent by spring and shock, which the sheet does not hold.
+
+    >>> from rules.strength.corner_loads import CaseLoads, Places
+    >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("kerb", none, none, none, (0.0, 8000.0, 0.0), none, none),))
+    >>> round(arm_legs_safety(round_tube(16.0, 8.0), 300.0, "lower arm", None, hinge, loads), 2)
+    5.08
+    """
+    upper = spring_on == "lower arm"
+    hinge, outer = (
+        (upper_hinge, part_loads.places.upper_pivot) if upper else (lower_hinge, part_loads.places.lower_pivot)
+    )
+    legs = legs_of(part_loads, spring_on, lower_hinge, upper_hinge)
+    assert hinge is not None
+    found = []
+    for place, end in enumerate((hinge.front, hinge.rear)):
+        holds = column_strength(arm_section, size(minus(outer, end)), arm_metal)
+        pushes = [(-pull[place], case.case) for pull, case in zip(legs, part_loads.cases, strict=True)]
+        if any(push > 0 for push, _ in pushes):
+            found.append(_pushed("leg of arm without the spring", holds, pushes))
+    if not found:
+        raise DoesNotApply("no load case pushes a leg of the arm without the spring")
+    return min(found)
+
+
+@dataclass(frozen=True, slots=True)
+class Stud:
+    """The stud of a tie-rod end: diameter and reach in mm, yield in MPa."""
+
+    diameter: float
+    reach: float
+    yields: float
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"{self.diameter:.1f} mm thick, stands out {self.reach:.1f} mm, yields at {self.yields:.0f} MPa"
+
+
+@value("links", formula="the stud as entered", source=sources.AS_ENTERED)
+def tie_rod_stud(
+    tie_rod_stud_diameter: Mm | None, tie_rod_stud_reach: Mm | None, tie_rod_stud_yield: MPa | None
+) -> Stud:
+    """The stud of the outer tie-rod joint.
+
+    >>> tie_rod_stud(20.0, 25.0, 600.0).text
+    '20.0 mm thick, stands out 25.0 mm, yields at 600 MPa'
+    """
+    asked = {"loads.tie_rod_stud_diameter": tie_rod_stud_diameter, "loads.tie_rod_stud_reach": tie_rod_stud_reach,
+             "loads.tie_rod_stud_yield": tie_rod_stud_yield}  # fmt: skip
+    return Stud(*whole_once_begun("the stud of the tie-rod end is not entered, so it was not judged", asked))
+
+
+@value(
+    "links",
+    formula="yield / von Mises stress of the stud at the arm's face: 32 F reach / (pi d3), and shear; worst case",
+    source=sources.STATICS.saying("a stud held at one end; bending and mean shear by von Mises"),
+)
+def tie_rod_stud_safety(tie_rod_stud: Stud, part_loads: CornerLoads) -> SafetyFactor:
+    """Factor on yield of the stud of the outer tie-rod joint, bent where it leaves the steering arm.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none = (0.0, 0.0, 0.0)
+    >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 10_000.0, 0.0)),))
+    >>> round(tie_rod_stud_safety(Stud(20.0, 25.0, 600.0), loads), 3)
+    1.857
+    """
+    stud, factors = tie_rod_stud, []
+    for case in part_loads.cases:
+        force = size(case.tie_rod)
+        bending, shear = cantilever_stress(force, stud.reach, stud.diameter), shear_stress(force, stud.diameter, 1)
+        factors.append(
+            (factor_of(stud.yields, von_mises(bending, 0.0, shear)), case.case, "bending and shear of the stud")
+        )
+    return worst("tie-rod end stud", factors)

@@ -1,0 +1,154 @@
+"""How the wheel stands in the load cases: straight at ride height always; in bump, droop and on its stops where known."""
+
+from collections.abc import Iterator
+
+from rules.graph.declare import value
+from rules.measure.units import Mm, Rad
+from rules.measure.vectors import Frame, Vector, cross, minus, out_of, plus, unit, within
+from rules.motion.front_end import FrontEnd
+from rules.motion.points import FORWARD, OUTBOARD, UP, CannotReach, Hinge, Pose
+from rules.sheet.pivots import SpringOn
+from rules.strength.balance import Linkage, arm_normal, rod_line
+from rules.strength.corner_loads import Places
+from rules.strength.load_cases import Stance, StanceName, Stances
+from rules.tables import sources
+
+MOVED = sources.GEOMETRY.saying("the upright as it then stands, its links' directions seen from it")
+
+
+@value("loads", formula="where the forces act, from the layout", source=sources.GEOMETRY)
+def load_places(
+    wheel_centre_height: Mm,
+    bearing_offset: Mm,
+    hub_face_offset: Mm,
+    mount_face_offset: Mm,
+    upper_pivot_ahead: Mm,
+    upper_pivot_offset: Mm,
+    upper_pivot_height: Mm,
+    lower_pivot_ahead: Mm,
+    lower_pivot_offset: Mm,
+    lower_pivot_height: Mm,
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_end_height: Mm,
+) -> Places:
+    """Where the forces of every load case act, mm.
+
+    >>> load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0).bearing
+    (0.0, -20.0, 400.0)
+    """
+    return Places(
+        contact=(0.0, 0.0, 0.0),
+        wheel_centre=(0.0, 0.0, wheel_centre_height),
+        bearing=(0.0, bearing_offset, wheel_centre_height),
+        hub_face=(0.0, hub_face_offset, wheel_centre_height),
+        mount_face=(0.0, mount_face_offset, wheel_centre_height),
+        upper_pivot=(upper_pivot_ahead, upper_pivot_offset, upper_pivot_height),
+        lower_pivot=(lower_pivot_ahead, lower_pivot_offset, lower_pivot_height),
+        tie_rod=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height),
+    )
+
+
+@value(
+    "loads",
+    formula="straight ahead at ride height; full bump, full droop and both stops where arms and steering are known",
+    source=MOVED,
+    heavy=True,
+)
+def stances(
+    load_places: Places,
+    spring_on: SpringOn,
+    tie_rod_slope_at_ride: Rad | None,
+    tie_rod_sweep_at_ride: Rad | None,
+    guiding_arm_slope: Rad | None,
+    guiding_hinge_slope: Rad | None,
+    steered_front: FrontEnd | None,
+    moving_front: FrontEnd | None,
+    lower_hinge: Hinge | None,
+    upper_hinge: Hinge | None,
+    bump_travel: Mm | None,
+    droop_travel: Mm | None,
+) -> Stances:
+    """Every way the wheel can stand that is known. Slopes that are not known count as level and straight across.
+
+    >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0)
+    >>> stances(places, "lower arm", *[None] * 10).text
+    'ride'
+    """
+    on_lower = spring_on == "lower arm"
+    carrying, guiding = _pivots(load_places, on_lower)
+    normal = arm_normal(guiding_arm_slope or 0.0, guiding_hinge_slope or 0.0)
+    line = rod_line(tie_rod_slope_at_ride or 0.0, tie_rod_sweep_at_ride or 0.0)
+    hinge = upper_hinge if on_lower else lower_hinge
+    inner = None if hinge is None else (hinge.front, hinge.rear)
+    linkage = Linkage(carrying, guiding, normal, load_places.tie_rod, line)
+    known = [Stance("ride", linkage, FORWARD, OUTBOARD, UP, load_places.contact, inner)]
+    for standing, pose in _poses(moving_front or steered_front, moving_front, bump_travel, droop_travel):
+        if standing in ("bump", "droop"):
+            if hinge is None:
+                continue
+            outer = pose.upper if on_lower else pose.lower
+            square = cross(minus(hinge.rear, hinge.front), minus(outer, hinge.front))
+        else:
+            square = normal
+        known.append(_seen_from_the_upright(standing, pose, load_places, square, (carrying, guiding), inner))
+    return Stances(tuple(known))
+
+
+def _pivots(places: Places, on_lower: bool) -> tuple[Vector, Vector]:
+    """The outer pivot of the arm the spring acts on, and that of the other arm."""
+    pair = places.lower_pivot, places.upper_pivot
+    return pair if on_lower else (pair[1], pair[0])
+
+
+def _poses(
+    turned: FrontEnd | None, moved: FrontEnd | None, bump: float | None, droop: float | None
+) -> Iterator[tuple[StanceName, Pose]]:
+    """The corner at its ends, as far as they can be reached; what cannot is judged under travel and steering."""
+    wanted: list[tuple[StanceName, FrontEnd | None, float | None, float]] = [
+        ("bump", moved, bump, 0.0), ("droop", moved, None if droop is None else -droop, 0.0),
+        ("inner lock", turned, 0.0, 1.0), ("outer lock", turned, 0.0, -1.0),
+    ]  # fmt: skip
+    for standing, front, travel, lock in wanted:
+        if front is not None and travel is not None:
+            try:
+                yield standing, front.at(travel, lock)
+            except CannotReach:
+                continue
+
+
+def _seen_from_the_upright(
+    standing: StanceName,
+    pose: Pose,
+    places: Places,
+    square: Vector,
+    pivots: tuple[Vector, Vector],
+    inner: tuple[Vector, Vector] | None,
+) -> Stance:
+    """A pose of the car's axes in the upright's own ones, where the upright stands as it does at ride height."""
+    there = _frame(pose.axis, pose.spin)
+    here = _frame(unit(minus(places.upper_pivot, places.lower_pivot)), OUTBOARD)
+
+    def turned(direction: Vector) -> Vector:
+        return out_of(here, within(there, direction))
+
+    def place(point: Vector) -> Vector:
+        return plus(places.lower_pivot, turned(minus(point, pose.lower)))
+
+    assert pose.tie_rod_end is not None and pose.inner_end is not None
+    along = unit(cross(pose.spin, UP))
+    return Stance(
+        standing,
+        Linkage(*pivots, turned(square), places.tie_rod, turned(minus(pose.tie_rod_end, pose.inner_end))),
+        forward=turned(along),
+        outboard=turned(cross(UP, along)),
+        up=turned(UP),
+        contact=place(pose.contact),
+        hinge=None if inner is None else (place(inner[0]), place(inner[1])),
+    )
+
+
+def _frame(axis: Vector, spin: Vector) -> Frame:
+    """Three square directions from the steering axis and the spindle's line, which never lie along each other."""
+    first = unit(cross(axis, spin))
+    return first, cross(axis, first), axis

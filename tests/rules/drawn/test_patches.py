@@ -1,0 +1,93 @@
+"""The edges of what several convex patches cover together, by hand."""
+
+from collections.abc import Sequence
+from itertools import pairwise
+from math import hypot, pi, sqrt
+
+import pytest
+
+from rules.drawn.patches import EdgeLine, Patch, clipped, common, edges, hidden
+from rules.drawn.projection import seen
+from rules.drawn.views import FROM_OUTSIDE
+from rules.solids.shapes import Bore, Prism, Revolved, Shape
+from rules.solids.space import Vector
+
+
+def length(lines: Sequence[EdgeLine]) -> float:
+    return sum(hypot(b[0] - a[0], b[1] - a[1]) for line in lines for a, b in pairwise(line))
+
+
+def square(x: float, y: float, side: float = 10.0) -> EdgeLine:
+    return ((x, y), (x + side, y), (x + side, y + side), (x, y + side))
+
+
+def test_where_two_pieces_of_one_part_meet_there_is_no_edge() -> None:
+    """Round 10 x 10 and 10 x 10 beside it: 60."""
+    (line,) = edges([Patch(square(0.0, 0.0)), Patch(square(10.0, 0.0))])
+    assert line[0] == line[-1] and len(line) == 5
+    assert length([line]) == pytest.approx(60.0)
+
+
+def test_where_they_lie_on_one_another_each_edge_stands_once() -> None:
+    assert length(edges([Patch(square(0.0, 0.0)), Patch(square(0.0, 0.0))])) == pytest.approx(40.0)
+    assert length(edges([Patch(square(0.0, 0.0)), Patch(square(0.0, 0.0, 4.0))])) == pytest.approx(40.0)
+
+
+def test_what_fills_a_hole_leaves_no_edge_of_it() -> None:
+    plate = Patch(square(0.0, 0.0, 30.0), square(10.0, 10.0))
+    assert length(edges([plate])) == pytest.approx(160.0)
+    assert length(edges([plate, Patch(square(10.0, 10.0))])) == pytest.approx(120.0)
+    assert length(edges([plate, plate])) == pytest.approx(160.0)
+
+
+def test_what_lies_behind_something_is_not_seen() -> None:
+    """A bar 10 high behind a square of 4 in its middle, as high: its two long edges lose 4 each."""
+    bar = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)))
+    cover = Patch(((8.0, -1.0), (12.0, -1.0), (12.0, 11.0), (8.0, 11.0)))
+    lines = edges([bar], [cover])
+    assert length(lines) == pytest.approx(60.0 - 8.0)
+    assert len(lines) == 2 and all(line[0] != line[-1] for line in lines)
+
+
+def test_a_plate_with_round_corners_and_a_bore_has_two_edges() -> None:
+    """A square of 100 with corners of 20 and a bore of 60: 4 x 60 + 2 pi 20, and 2 pi 30."""
+    r = 20.0
+    cross_ = tuple(
+        (x, z)
+        for x, z in (
+            (-30, -50), (30, -50), (30, -30), (50, -30), (50, 30), (30, 30), (30, 50), (-30, 50), (-30, 30), (-50, 30),
+            (-50, -30), (-30, -30),
+        )
+    )  # fmt: skip
+    shapes: list[Shape] = [
+        Prism((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0), cross_, 0.0, 8.0, Bore((0.0, 0.0), 30.0))
+    ]
+    for x, z in ((-30.0, -30.0), (30.0, -30.0), (30.0, 30.0), (-30.0, 30.0)):
+        towards: Vector = (x / 30 / sqrt(2), 0.0, z / 30 / sqrt(2))
+        profile = ((0.0, 0.0), (r, 0.0), (r, 8.0), (0.0, 8.0))
+        shapes.append(Revolved((x, 0.0, z), (0.0, 1.0, 0.0), profile, towards=towards, half_angle=pi / 4))
+    lines = edges(seen(shapes, FROM_OUTSIDE))
+    lengths = sorted(length([line]) for line in lines)
+    assert lengths == pytest.approx([60 * pi, 240 + 40 * pi], rel=2e-3)
+    assert all(line[0] == line[-1] for line in lines)
+
+
+def test_what_lies_under_something_is_hidden_and_the_rest_is_not() -> None:
+    """A bar 20 by 10 under a square of 4 in its middle: 4 of each long edge is hidden."""
+    bar = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)))
+    cover = Patch(((8.0, -1.0), (12.0, -1.0), (12.0, 11.0), (8.0, 11.0)))
+    assert length(hidden([bar], [cover])) == pytest.approx(8.0)
+    assert length(hidden([bar], [cover])) + length(edges([bar], [cover])) == pytest.approx(60.0)
+    assert hidden([bar], []) == ()
+
+
+def test_a_line_over_an_area_with_a_hole_and_something_on_it() -> None:
+    """30 long; a hole of 10 in the middle; something 5 wide on its left."""
+    plate, on_it = Patch(square(0.0, 0.0, 30.0), square(10.0, 10.0)), Patch(square(0.0, 10.0, 5.0))
+    found = clipped(plate, (-10.0, 12.0), (40.0, 12.0), [on_it])
+    assert [(start[0], end[0]) for start, end in found] == [pytest.approx((5.0, 10.0)), pytest.approx((20.0, 30.0))]
+
+
+def test_outlines_apart_have_nothing_in_common() -> None:
+    assert common(square(0.0, 0.0), square(20.0, 0.0)) == ()
+    assert len(common(square(0.0, 0.0), square(5.0, 5.0))) == 4

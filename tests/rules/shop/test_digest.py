@@ -1,0 +1,38 @@
+"""The digest that tells prints apart: it changes with every answer, and with nothing else."""
+
+import copy
+
+import pytest
+
+from rules.sheet import read_sheet
+from rules.shop.digest import sheet_digest
+from sample_sheets import document
+
+
+def of(sheet: dict[str, object]) -> str:
+    return sheet_digest(read_sheet(sheet))
+
+
+@pytest.mark.parametrize(
+    ("table", "key", "entry"), [("plate", "width", "5 1/64 in"), ("job", "notes", "other"), ("hub", "mount_bolts", 5)]
+)
+def test_it_changes_with_an_answer(table: str, key: str, entry: object) -> None:
+    sheet = document("dune_wren_finished")
+    changed = copy.deepcopy(sheet)
+    changed[table][key] = entry
+    assert of(sheet) != of(changed)
+
+
+def test_it_changes_with_title_and_units_and_a_missing_answer() -> None:
+    sheet = document("dune_wren_finished")
+    without = copy.deepcopy(sheet)
+    del without["plate"]["bore"]
+    assert len({of(sheet), of({**sheet, "title": "other"}), of({**sheet, "units": "metric"}), of(without)}) == 4
+
+
+def test_ticks_warnings_and_the_order_of_tables_do_not_change_it() -> None:
+    sheet = document("dune_wren_finished")
+    marked = {**sheet, "checklist": [{"id": "x", "left": True}], "warning": [{"check": "y"}]}
+    turned = dict(reversed(list(sheet.items())))
+    assert of(sheet) == of(marked) == of(turned)
+    assert len(of(sheet)) == 8

@@ -1,0 +1,164 @@
+"""Links, joints and small fixings by hand, from entries or from made-up loads."""
+
+from dataclasses import replace
+from math import hypot, sqrt
+
+import pytest
+
+from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
+from rules.measure.marks import Thread
+from rules.measure.vectors import Vector
+from rules.motion.points import Hinge
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.strength.section import flat_plate, round_bar
+from rules.tables.bolt_grades import BoltStrength
+from rules.values.strength.arms import steering_arm_safety
+from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
+from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
+from rules.values.strength.links import arm_legs_safety, tie_rod_column_safety
+from rules.values.strength.pivot_bolts import PivotBolt
+from rules.values.strength.upright import ENOUGH, Build
+
+NONE: Vector = (0.0, 0.0, 0.0)
+PLACES = Places(NONE, (0.0, 0.0, 400.0), (0.0, -20.0, 400.0), NONE, (0.0, -55.0, 400.0), (0.0, -60.0, 560.0),
+                (0.0, -60.0, 280.0), (-120.0, -60.0, 370.0))  # fmt: skip
+CASE = CaseLoads("bump", NONE, NONE, NONE, NONE, NONE, NONE)
+PIN = PivotBolt(Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(580, 640, 800), 12.0, 0.0, 0.0, 10.0, True)
+
+
+def loads(*cases: CaseLoads) -> CornerLoads:
+    return CornerLoads(PLACES, cases)
+
+
+def test_only_a_push_buckles_the_tie_rod() -> None:
+    """A 20 mm bar of 1 m holds 15 503 N. A rod that pushes the upright outboard is pushed itself."""
+    pushed, pulled = (
+        replace(CASE, tie_rod=(0.0, 5000.0, 0.0)),
+        replace(CASE, case="rock", tie_rod=(0.0, -90_000.0, 0.0)),
+    )
+    found = tie_rod_column_safety(round_bar(20.0), 300.0, 1000.0, loads(pushed, pulled))
+    assert found == pytest.approx(3.1006, rel=1e-4)
+    assert (found.case, found.kind, found.on_yield) == ("bump", "buckling", None)
+    with pytest.raises(DoesNotApply):
+        tie_rod_column_safety(round_bar(20.0), 300.0, 1000.0, loads(pulled))
+
+
+def test_the_longer_or_harder_pushed_leg_of_an_arm_counts() -> None:
+    """Legs 3-4-5 to each side, 500 mm long: 8000 N outboard on the upright, each leg pushes 8000 / 2 / 0.8 = 5000 N.
+
+    16 mm bar of 500 mm: l/k = 125 beyond where the curves meet (root of 2 pi^2 200 000 / 300 = 114.7), so Euler:
+    pi^2 x 200 000 x 201.062 / 15 625 = 25 400.6 N.
+    """
+    places = replace(PLACES, upper_pivot=(0.0, 0.0, 560.0))
+    hinge = Hinge((300.0, -400.0, 560.0), (-300.0, -400.0, 560.0))
+    pushed = CornerLoads(places, (replace(CASE, upper_pivot=(0.0, 8000.0, 0.0)),))
+    found = arm_legs_safety(round_bar(16.0), 300.0, "lower arm", None, hinge, pushed)
+    assert found == pytest.approx(25_400.6 / 5000, rel=1e-4)
+    pulled = CornerLoads(places, (replace(CASE, upper_pivot=(0.0, -8000.0, 0.0)),))
+    with pytest.raises(DoesNotApply):
+        arm_legs_safety(round_bar(16.0), 300.0, "lower arm", None, hinge, pulled)
+
+
+JOINT = ("upper", "upper_pivot", "upper joint")
+
+
+@pytest.mark.parametrize(
+    "lies, along, square",
+    [("fore and aft", 1000.0, 10_000.0), ("across the car", 6000.0, hypot(1000, 8000)),
+     ("along the steering axis", 8000.0, hypot(1000, 6000))],
+)  # fmt: skip
+def test_a_joint_by_direction_by_hand(lies: str, along: float, square: float) -> None:
+    """1000 ahead, 6000 outboard, 8000 up; rated 40 000 square and 4000 along its bolt; both shares add up."""
+    force = loads(replace(CASE, upper_pivot=(1000.0, 6000.0, 8000.0)))
+    found = which_joint_safety(PIN, 40_000.0, 4000.0, lies, force, *JOINT)  # type: ignore[arg-type]
+    assert found == pytest.approx(1 / (square / 40_000 + along / 4000))
+    assert found.kind == "maker's rating"
+
+
+def test_a_joint_waits_for_both_its_ratings_and_for_how_its_bolt_lies() -> None:
+    for missing, (radial, axial, lies) in {
+        "bolts.upper_radial_rating": (None, 4000.0, "fore and aft"),
+        "bolts.upper_axial_rating": (40_000.0, None, "fore and aft"),
+        "joint_angles.upper_bolt": (40_000.0, 4000.0, None),
+    }.items():
+        with pytest.raises(Waits) as waits:
+            which_joint_safety(PIN, radial, axial, lies, loads(CASE), *JOINT)  # type: ignore[arg-type]
+        assert waits.value.fields == (missing,)
+    assert which_joint_safety(PIN, 40_000.0, 4000.0, "fore and aft", loads(CASE), *JOINT) == ENOUGH
+
+
+def test_a_lug_bent_by_the_force_along_its_bolt_by_hand() -> None:
+    """1000 N along, 40 from the root, 60 x 10: 6 x 40 000 / 6000 = 40 MPa free, a quarter of that where two are tied."""
+    force = loads(replace(CASE, upper_pivot=(1000.0, 6000.0, 8000.0)))
+    bent = ("upper", "upper_pivot", "upper lug, bent")
+
+    def found(width: float | None, edge: float | None, tied: bool | None, pin: PivotBolt = PIN) -> float:
+        return which_lug_bending_safety(pin, 40.0, width, edge, tied, "fore and aft", 250.0, force, *bent)
+
+    assert found(60.0, None, None) == pytest.approx(6.25)
+    assert found(None, 30.0, None) == pytest.approx(6.25)  # twice the distance to the edge until it is measured
+    assert found(60.0, None, True) == pytest.approx(25.0)
+    assert found(60.0, None, True, replace(PIN, double_shear=False)) == pytest.approx(
+        6.25
+    )  # one lug has none to share with
+    with pytest.raises(NotJudged, match="stand out is not entered"):
+        which_lug_bending_safety(PIN, None, 60.0, None, None, "fore and aft", 250.0, force, *bent)
+    with pytest.raises(Waits):
+        found(None, None, None)
+
+
+def test_a_steering_arm_whose_joint_stands_lower_is_twisted_by_hand() -> None:
+    """30 mm bar: Z 2650.719, J/r 5301.438. 2000 N at 100: 75.451 MPa; 2000 N x 40 of drop: 15.090; shear 4/3 x 2000 / 706.858."""
+    pull = loads(replace(CASE, tie_rod=(0.0, 2000.0, 0.0)))
+    level = steering_arm_safety(round_bar(30.0), 100.0, -20.0, -20.0, 250.0, pull)
+    dropped = steering_arm_safety(round_bar(30.0), 100.0, 0.0, -40.0, 250.0, pull)
+    shear = 4 / 3 * 2000 / 706.858
+    assert level == pytest.approx(250 / sqrt(75.451**2 + 3 * shear**2), rel=1e-4)
+    assert dropped == pytest.approx(250 / sqrt(75.451**2 + 3 * (shear + 15.090) ** 2), rel=1e-4)
+    assert dropped == steering_arm_safety(round_bar(30.0), 100.0, -40.0, 0.0, 250.0, pull)
+    with pytest.raises(Waits):
+        steering_arm_safety(round_bar(30.0), 100.0, None, -40.0, 250.0, pull)
+
+
+def test_caliper_bolts_by_hand() -> None:
+    """1200 N m at 120 mm: 10 kN along two M12 100 apart, pads 25 beyond them, bracket 8 aside.
+
+    Shear: 5000 and 10 000 x 25 / 100 = 2500 square to it: 5590.17 N on the root, 76.24 mm2: 73.32 MPa. Pull 800 N on 84.27:
+    9.49. Root of 9.49^2 + 3 x 73.32^2 is 127.35; 830 over that.
+    """
+    braking = loads(replace(CASE, case="braking", brake_torque=1_200_000.0))
+    thread, strength = Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(830, 940, 1040)
+    found = caliper_bolts_safety(strength, thread, 100.0, 25.0, 8.0, 120.0, braking)
+    assert found == pytest.approx(830 / 127.35, rel=1e-3)
+    assert found.on_yield == pytest.approx(940 / 127.35, rel=1e-3)
+    with pytest.raises(Waits):
+        caliper_bolts_safety(strength, thread, 100.0, 25.0, None, 120.0, braking)
+
+
+def test_the_seam_of_beam_and_plate_by_hand() -> None:
+    """Plate 120 x 10, box 60 x 40 x 4 sharp: area 1200 and 736, middles 5 and 30 mm, together 14.504.
+
+    I = 1200 x 100 / 12 + 1200 x 9.504^2 + (60 x 40^3 - 52 x 32^3) / 12 + 736 x 15.496^2 = 473 129.
+    Q = 1200 x 9.504 = 11 404.8. 20 000 N across:
+    V Q / 2 I = 241.05 N on 1 mm of each seam. Leg 5: throat 3.535 x 0.6 x 413.685 = 877.4; part 0.6 x 250 x 5 = 750 is less.
+    """
+    build = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
+    pushed = loads(replace(CASE, upper_pivot=(0.0, 20_000.0, 0.0)))
+    found = seam_weld_safety(5.0, None, build, 250.0, 60.0, 60.0, 0.0, pushed)
+    assert found == pytest.approx(750 / 241.05, rel=1e-3)
+    assert seam_weld_safety(5.0, 0.5, build, 250.0, 60.0, 60.0, 0.0, pushed) == pytest.approx(found / 2)
+    with pytest.raises(NotJudged):
+        seam_weld_safety(None, None, build, 250.0, 60.0, 60.0, 0.0, pushed)
+    with pytest.raises(DoesNotApply):
+        seam_weld_safety(5.0, None, replace(build, beam="none"), 250.0, 60.0, 60.0, 0.0, pushed)
+
+
+def test_a_hole_as_wide_as_its_lug_is_refused_and_a_wider_lug_pulls_apart_later() -> None:
+    from rules.strength.pins import lug_limits
+
+    narrow, wide = (lug_limits(10_000.0, 250.0, 24.0, 12.0, 6.0, width) for width in (30.0, 48.0))
+    # 18 and 36 mm of metal beside the hole, 6 thick, at 250 MPa
+    assert narrow["metal beside the hole"] == pytest.approx(2.7) and wide["metal beside the hole"] == pytest.approx(5.4)
+    with pytest.raises(OutsideRange, match="as wide as the lug"):
+        lug_limits(10_000.0, 250.0, 24.0, 12.0, 6.0, 12.0)
+    assert flat_plate(36.0, 6.0).area == 216.0

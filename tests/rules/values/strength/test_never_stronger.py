@@ -1,0 +1,131 @@
+"""Moving anything the wrong way never reads stronger, part by part; where it does, the reason is written."""
+
+from collections.abc import Mapping
+from itertools import pairwise
+from typing import Any
+
+import pytest
+
+from rules.judging.trade import trade
+from rules.sheet import read_sheet
+from rules.strength.margin import SAFETY
+from sample_sheets import document
+
+STEPS = 4
+SAME = 1e-9
+
+SHEAR_FLOW = "what flows between plate and beam goes with how alike the two are: with less of one it falls"
+# field, unit, from the strong end to the weak one, and parts that may read stronger, with the reason
+WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
+    ("job.corner_weight", "kg", 300, 700, {}),
+    ("loads.bump", "", 2, 8, {}),
+    ("loads.braking", "", 1, 3, {}),
+    ("loads.cornering", "", 0.5, 1.5, {}),
+    ("loads.kerb", "", 1, 4, {}),
+    ("loads.landing", "", 2, 10, {}),
+    ("loads.rock", "", 1, 9, {}),
+    ("loads.steering_stop", "", 0.5, 4, {}),
+    ("job.centre_of_gravity_height", "mm", 500, 1000, {}),
+    ("loads.pressure_centre_spread", "mm", 150, 40, {}),
+    ("loads.tie_rod_wall", "mm", 10, 1, {}),
+    ("loads.arm_wall", "mm", 8, 1, {}),
+    ("loads.tie_rod_stud_reach", "mm", 5, 60, {}),
+    ("loads.tie_rod_stud_diameter", "mm", 30, 10, {}),
+    ("arms.tie_rod_tube", "mm", 50, 15, {}),
+    ("arms.upper_tube", "mm", 50, 15, {}),
+    ("upright.steering_arm_length", "mm", 100, 200, {}),
+    ("upright.steering_arm_width", "mm", 90, 40, {}),
+    ("upright.arm_on_wall", "mm", 20, 3, {}),
+    ("upright.seam_leg", "mm", 10, 2, {}),
+    ("upright.beam_width", "mm", 110, 60, {}),
+    ("upright.beam_depth", "mm", 80, 30, {}),
+    ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
+    ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
+    ("plate.width", "mm", 220, 150, {"seam_weld_safety": SHEAR_FLOW}),
+    ("plate.bore", "mm", 30, 90, {}),
+    ("plate.bracket_thickness", "mm", 20, 8, {}),
+    ("upright.bracket_arm_length", "mm", 20, 80, {}),
+    ("upright.bracket_arm_offset", "mm", 0, 80, {}),
+    ("brakes.effective_radius", "mm", 150, 90, {}),
+    ("bolts.caliper_bolt_spacing", "mm", 200, 60, {}),
+    ("bolts.pads_beyond_caliper_bolts", "mm", 0, 80, {}),
+    ("bolts.upper_gap", "mm", 0, 40, {}),
+    ("bolts.upper_lug_reach", "mm", 20, 80, {}),
+    ("bolts.upper_lug_thickness", "mm", 20, 6, {
+        "upper_pivot_bolt_safety": "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"}),
+    ("hub.mount_height", "mm", 120, 60, {}),
+    ("hub.mount_width", "mm", 140, 80, {
+        "plate_safety": "bolts closer together stand less far beyond the beam, and bend the plate less"}),
+]  # fmt: skip
+
+
+def margins(changes: Mapping[str, object]) -> dict[str, float]:
+    """Every part's factor on the sample with strength, some of its answers changed."""
+    sheet: dict[str, Any] = {name: dict(table) if isinstance(table, dict) else table for name, table in document(
+        "scree_ox_strength").items()}  # fmt: skip
+    for name, entry in changes.items():
+        table, _, key = name.partition(".")
+        if entry is None:
+            sheet[table].pop(key, None)
+        else:
+            sheet[table][key] = entry
+    read = read_sheet(sheet)
+    worked = trade().work_out({**read.answers, **read.facts})
+    return {name: float(worked.known[name]) for name in trade().of_role(SAFETY) if name in worked.known}
+
+
+def risen(rows: list[dict[str, float]]) -> set[str]:
+    """The parts whose factor rises anywhere from one row to the next."""
+    every = set.intersection(*map(set, rows))
+    pairs = list(pairwise(rows))
+    return {name for name in every if any(after[name] > before[name] * (1 + SAME) for before, after in pairs)}
+
+
+@pytest.mark.parametrize("field, unit, strong, weak, reasons", WRONG_WAYS, ids=[way[0] for way in WRONG_WAYS])
+def test_the_wrong_way_never_reads_stronger(
+    field: str, unit: str, strong: float, weak: float, reasons: dict[str, str]
+) -> None:
+    at = [strong + (weak - strong) * step / (STEPS - 1) for step in range(STEPS)]
+    rows = [margins({field: f"{place:.4f} {unit}".strip()}) for place in at]
+    assert risen(rows) - set(reasons) == set()
+    fallen = {name for name in rows[0] if name in rows[-1] and rows[-1][name] < rows[0][name] * (1 - 1e-6)}
+    assert fallen, "nothing moved: the field is not what this part rests on"
+
+
+# 57 mm is 2 1/4 in: a spacer, or a wheel of another offset, on an upright that stays as it is. Its pivots then stand as much
+# farther from the tyre's plane, and the track grows on both sides.
+OUTBOARD = [
+    {"wheel.offset": f"{50.8 - by} mm", "pivots.ground_offset": f"{38.1 + by} mm", "job.track": f"{1879.6 + 2 * by} mm"}
+    for by in (0.0, 15.0, 30.0, 57.15)
+]
+MAY_RISE = {
+    "wheel_studs_safety": "the hub's face stands outboard of the tyre's plane: until the plane reaches it the lever shrinks",
+    "upright_lower_end_safety": "braking bends it there one way, and the load farther out the other",
+    "tie_rod_column_safety": "only a push buckles the rod, and the load on the leaning axis pulls it the more, the farther out",
+    "lower_lug_bending_safety": "of the load along the axis, the upper joint takes a trifle more",
+}
+
+
+def test_a_wheel_moved_outboard_never_reads_stronger() -> None:
+    rows = [margins(moved) for moved in OUTBOARD]
+    assert risen(rows) == set(MAY_RISE)
+    assert rows[-1]["bearing_static_safety"] < 0.9 * rows[0]["bearing_static_safety"]
+    least = [min(row.values()) for row in rows]
+    assert least == sorted(least, reverse=True)
+
+
+def test_a_shorter_lever_of_the_tie_rod_never_reads_stronger() -> None:
+    rows = [margins({"steering.tie_rod_ahead": f"{ahead} mm"}) for ahead in (-200, -160, -120, -90)]
+    on_the_rod = {"tie_rod_safety", "tie_rod_column_safety", "tie_rod_stud_safety", "steering_arm_safety"}
+    assert on_the_rod <= rows[0].keys() and not risen(rows) & on_the_rod
+
+
+def test_a_caliper_whose_place_nobody_said_counts_as_in_the_worst_place() -> None:
+    somewhere = {"joint_caliper_bracket.caliper_stands": None}
+    unsaid = margins({**somewhere, "caliper.clock": None})["bearing_static_safety"]
+    said = [
+        margins({**somewhere, "caliper.clock": f"{clock} deg"})["bearing_static_safety"]
+        for clock in range(-180, 180, 45)
+    ]
+    assert all(unsaid <= one * (1 + SAME) for one in said)
+    assert max(said) > min(said)  # the place tells
