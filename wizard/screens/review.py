@@ -88,7 +88,7 @@ class Review(Vertical):
             "Not judged": plain(f"{told}{enter}" if told else "Nothing: all that applies was judged."),
             "Next": Content.assemble((f"{key}  ", "bold $text-accent"), plain(self._next.words, "bold")),
             "Write": key_content(self.PAPERS),
-            **({"Paper": plain(self.said, "bold $text-success")} if self.said else {}),
+            **({"Done": plain(self.said, "bold $text-success")} if self.said else {}),
         }
         width = (self.size.width or self.app.size.width) - 2
         between = "\n\n" if self.app.size.height >= ROOMY else "\n"

@@ -102,8 +102,8 @@ def test_the_review_lists_what_is_asked_and_one_key_says_yes(finished: Path, dri
             await pilot.press("down")
         await pilot.press("y")
         await dealt_with(pilot)
-        assert "Confirmed as it stands" in screen.page.said
-        assert "pivots.lower_radius" not in screen.session.judged.asks_about
+        assert screen.page.said == "Confirmed as it stands: Lower housing reach"
+        assert "confirm        Lower" not in text_of(app_of(pilot))
         await pilot.press("y")  # on a line that asks nothing
         await dealt_with(pilot)
 
