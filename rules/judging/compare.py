@@ -32,7 +32,7 @@ class Differs:
 
 
 @dataclass(frozen=True, slots=True)
-class Turned:
+class VerdictTurned:
     """A finding whose verdict differs. other_text: what the second sheet's check says."""
 
     key: str
@@ -49,7 +49,7 @@ class Comparison:
 
     entries: tuple[Differs, ...]
     figures: tuple[Differs, ...]
-    verdicts: tuple[Turned, ...]
+    verdicts: tuple[VerdictTurned, ...]
 
     @property
     def same(self) -> bool:
@@ -107,13 +107,13 @@ def _same(one: Any, other: Any) -> bool:
     return bool(one == other)
 
 
-def _verdicts(one: Judged, other: Judged) -> Iterator[Turned]:
+def _verdicts(one: Judged, other: Judged) -> Iterator[VerdictTurned]:
     had, has = ({found.key: found for found in judged.findings} for judged in (one, other))
     for key in dict.fromkeys((*has, *had)):
         before, after = had.get(key), has.get(key)
         if _verdict(before) != _verdict(after):
             title = (after or before or had[key]).title
-            yield Turned(key, title, _verdict(before), _verdict(after), _text(before), _text(after))
+            yield VerdictTurned(key, title, _verdict(before), _verdict(after), _text(before), _text(after))
 
 
 def _verdict(finding: Finding | None) -> Verdict:

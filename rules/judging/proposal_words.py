@@ -5,10 +5,10 @@ from dataclasses import asdict
 from typing import Any
 
 from rules.judging.judge import and_list, label
-from rules.judging.proposals import Entry, Looked, Moved, Proposal
+from rules.judging.proposals import EntryChanged, Looked, Moved, Proposal
 
 
-def entry_words(entry: Entry) -> str:
+def entry_words(entry: EntryChanged) -> str:
     """One entry changed: "castor 4 deg (now 2 deg)"."""
     return f"{label(entry.name)} {entry.to} (now {entry.now or 'empty'})"
 
@@ -16,7 +16,7 @@ def entry_words(entry: Entry) -> str:
 def change_words(proposal: Proposal) -> str:
     """What to change, and what has to be bought for it.
 
-    >>> change_words(Proposal((Entry("wheel.diameter", "15 in", "16 in"),), "stop", "good", "", bought=("wheel",)))
+    >>> change_words(Proposal((EntryChanged("wheel.diameter", "15 in", "16 in"),), "stop", "good", "", bought=("wheel",)))
     'Wheel diameter 16 in (now 15 in). Only with another wheel.'
     """
     words = " and ".join(map(entry_words, proposal.entries))

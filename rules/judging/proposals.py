@@ -29,7 +29,7 @@ DEEPER = 0.02
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
+class EntryChanged:
     """One entry changed. now, to: as typed, with units; now is empty where nothing is entered."""
 
     name: str
@@ -59,7 +59,7 @@ class Proposal:
     neither of these. bought: what has to be bought.
     """
 
-    entries: tuple[Entry, ...]
+    entries: tuple[EntryChanged, ...]
     before: Verdict
     after: Verdict
     then: str
@@ -274,7 +274,9 @@ def _and_farther(candidate: Candidate) -> Iterator[Answers]:
 
 def compared(before: Judged, after: Judged, finding: Finding, typed: dict[str, str]) -> Proposal:
     """What a change came to. typed: the entries changed, as typed."""
-    entries = tuple(Entry(name, _shown_now(before, name), to) for name, to in typed.items())
+    entries = tuple(
+        EntryChanged(name, now, to) for name, to in typed.items() if (now := _shown_now(before, name)) != to
+    )
     had, has = {found.key: found for found in before.findings}, {found.key: found for found in after.findings}
     moved = [
         Moved(key, (has.get(key) or had[key]).title, _verdict(had, key), _verdict(has, key))

@@ -97,7 +97,7 @@ class Arms(ArmPivots, Step):
     static_toe: Mm = ask(
         "Toe at ride height",
         "length",
-        "Both wheels together, across the treads at spindle height: how much nearer in front than behind. Minus for toe-out. "
+        "Both wheels together, across the treads at spindle height: how much nearer in front than behind, minus for toe-out. "
         "What the program tells of toe is told from here.",
         may_be_empty=True,
         between=("-30 mm", "30 mm"),

@@ -12,7 +12,7 @@ Entries = Mapping[str, object]
 
 
 @dataclass(frozen=True, slots=True)
-class Change:
+class AnswersChanged:
     """One step: what stood in each entry before and after it; None where nothing did."""
 
     before: Mapping[str, object]
@@ -28,7 +28,7 @@ class History:
     """The steps of a session, and how many of them are done."""
 
     def __init__(self) -> None:
-        self._steps: list[Change] = []
+        self._steps: list[AnswersChanged] = []
         self._done = 0
         self._being_typed = False
 
@@ -40,14 +40,14 @@ class History:
         names = [name for name in {**before, **after} if not _same(before.get(name), after.get(name))]
         if not names:
             return
-        change = Change({name: before.get(name) for name in names}, {name: after.get(name) for name in names})
+        change = AnswersChanged({name: before.get(name) for name in names}, {name: after.get(name) for name in names})
         last = self._steps[-1] if self._steps else None
         if self._done < len(self._steps):
             undone = self._steps[self._done :]
-            self._steps += [Change(one.after, one.before) for one in reversed(undone)]
+            self._steps += [AnswersChanged(one.after, one.before) for one in reversed(undone)]
         elif last and self._being_typed and last.names == change.names and len(names) == 1:
             self._steps.pop()
-            change = Change(last.before, change.after)
+            change = AnswersChanged(last.before, change.after)
         self._steps.append(change)
         self._done, self._being_typed = len(self._steps), True
 
@@ -55,7 +55,7 @@ class History:
         """The entry was left: what is typed there next is a step of its own."""
         self._being_typed = False
 
-    def undo(self) -> Change | None:
+    def undo(self) -> AnswersChanged | None:
         """The last step that is done, to be taken back; None where there is none."""
         self.rest()
         if not self._done:
@@ -63,7 +63,7 @@ class History:
         self._done -= 1
         return self._steps[self._done]
 
-    def redo(self) -> Change | None:
+    def redo(self) -> AnswersChanged | None:
         """The last step that was undone, to be done again; None where there is none."""
         self.rest()
         if self._done == len(self._steps):

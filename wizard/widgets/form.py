@@ -21,7 +21,7 @@ from wizard.desk.pages import ASKED, Page, left
 from wizard.desk.session import Session
 from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
-from wizard.widgets.section import Line, Section
+from wizard.widgets.section import StepRows, TellingLine
 
 YES = "As it is? Come up here and press Enter for yes, or mend it"
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
@@ -46,7 +46,7 @@ class Form(VerticalScroll, can_focus=False):
         self._page, self._session = page, session
         self.asked_for = ""
         """A row that somebody went to by name: it is in sight although it does not apply."""
-        self.sections = [Section(step, names, page) for step, names in _by_step(page).items()]
+        self.sections = [StepRows(step, names, page) for step, names in _by_step(page).items()]
         self._of = {name: section for section in self.sections for name in section.names}
         for section in self.sections:
             section.is_open = section is self.sections[0] or not page.is_by_part
@@ -63,7 +63,7 @@ class Form(VerticalScroll, can_focus=False):
                 yield self.rows[name]
         self.lay_out()
 
-    def _is_wanted(self, section: Section) -> bool:
+    def _is_wanted(self, section: StepRows) -> bool:
         """Whether what is set aside is open from the start: an answer stands there, or nothing else is left to answer."""
         judged = self._session.judged_so_far
         wanted = left(section.aside, judged) and not left(section.first, judged)
@@ -274,7 +274,7 @@ class FormPage(Vertical):
         """Open or close what is set aside on this step."""
         self.focus_on(self.form.toggle_more(self.current))
 
-    def on_line_clicked(self, event: Line.Clicked) -> None:
+    def on_telling_line_clicked(self, event: TellingLine.Clicked) -> None:
         """A click on the line of what is set aside opens or closes it; on a part's, that part."""
         event.stop()
         for section in self.form.sections:

@@ -18,13 +18,13 @@ NAMED = 3
 """So many of the rows set aside are named in their line."""
 
 
-class Line(Static):
+class TellingLine(Static):
     """A line of the form that is no question: it tells, and may be clicked."""
 
     class Clicked(Message):
         """The line was clicked. name: a row of its part."""
 
-        def __init__(self, line: "Line") -> None:
+        def __init__(self, line: "TellingLine") -> None:
             super().__init__()
             self.line = line
 
@@ -34,7 +34,7 @@ class Line(Static):
         self.post_message(self.Clicked(self))
 
 
-class Section:
+class StepRows:
     """is_open: its rows are in sight. more_open: those set aside as well."""
 
     def __init__(self, step: type[Step], names: Sequence[str], page: Page) -> None:
@@ -43,10 +43,10 @@ class Section:
         self.first = [name for name in names if name not in ASIDE]
         self.is_open = self.more_open = False
         told = [] if page.is_by_part or page.names else [plain(step.intro)]
-        self.heading = Line(
+        self.heading = TellingLine(
             lines(plain(step.title, "bold"), *told), classes="intro short" if page.names else "intro", markup=False
         )
-        self.more = Line("", classes="more", markup=False)
+        self.more = TellingLine("", classes="more", markup=False)
         self._said: object = None
 
     def show(self, away: Sequence[str], session: Session) -> None:

@@ -27,18 +27,18 @@ class StepChosen(Message):
         self.number = number
 
 
-class Standing(NamedTuple):
+class StepStands(NamedTuple):
     """How a step stands: in a word or two, and the verdict whose colour and mark go with them."""
 
     words: str
     verdict: str
 
 
-def standings(judged: Judged) -> list[Standing]:
+def standings(judged: Judged) -> list[StepStands]:
     """How every step stands."""
-    told = [Standing(state.words, state.verdict) for state in (page_state(page, judged) for page in PAGES)]
+    told = [StepStands(state.words, state.verdict) for state in (page_state(page, judged) for page in PAGES)]
     whole = judged.whole or judged.verdict == "stop"
-    told[REVIEW] = Standing(judged.verdict if whole else WORKING, judged.verdict)
+    told[REVIEW] = StepStands(judged.verdict if whole else WORKING, judged.verdict)
     return told
 
 
@@ -46,15 +46,15 @@ class _Steps(Widget):
     def __init__(self) -> None:
         super().__init__()
         self.current = 0
-        self._standings: Sequence[Standing] = ()
+        self._standings: Sequence[StepStands] = ()
 
-    def show(self, standings: Sequence[Standing], current: int) -> None:
+    def show(self, standings: Sequence[StepStands], current: int) -> None:
         """The state of every step, and which one is open."""
         if (standings, current) != (self._standings, self.current):  # painting is what a keystroke waits for
             self._standings, self.current = standings, current
             self.refresh()
 
-    def _mark(self, standing: Standing) -> str:
+    def _mark(self, standing: StepStands) -> str:
         return mark(standing.verdict, plain_only=house_of(self).few_characters)
 
 

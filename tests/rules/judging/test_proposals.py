@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from rules.judging.judge import Finding, Judged, judge
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
-from rules.judging.proposals import SHOWN, Entry, Looked, Moved, Proposal, in_trouble, look_for
+from rules.judging.proposals import SHOWN, EntryChanged, Looked, Moved, Proposal, in_trouble, look_for
 from rules.sheet import FIELDS, read_sheet
 from rules.sheet.choosable import choosable
 from sample_sheets import document, samples
@@ -185,7 +185,9 @@ def test_what_nothing_that_can_be_chosen_changes_says_so() -> None:
 def test_trouble_that_moves_elsewhere_is_told() -> None:
     moved = Moved("castor-usual", "Castor in the usual range", "good", "watch")
     deeper = Moved("trail-positive", "Trail", "stop", "stop")
-    offer = Proposal((Entry("pivots.castor", "3 deg", "11 deg"),), "watch", "good", "Text.", worse=(moved, deeper))
+    offer = Proposal(
+        (EntryChanged("pivots.castor", "3 deg", "11 deg"),), "watch", "good", "Text.", worse=(moved, deeper)
+    )
     assert outcome_words(offer) == [
         "Then good. Text.",
         "Worse: Castor in the usual range (good to watch); Trail (further into the stop).",

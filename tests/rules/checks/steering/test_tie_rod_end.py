@@ -5,6 +5,7 @@ from collections.abc import Callable
 import pytest
 
 from rules.judging.judge import Finding, Judged
+from rules.judging.proposals import look_for
 from rules.values.wheel_end.gaps import tie_rod_end_rotor_gap, tie_rod_end_wheel_gap
 
 Changes = dict[str, object]
@@ -105,14 +106,12 @@ def test_an_arm_that_points_ahead_may_be_put_behind(finding: FindingWith) -> Non
     assert "behind the axle" not in behind and "A shorter arm" in behind
 
 
-def test_the_place_that_would_pass_is_offered_for_the_rim_alone(finding: FindingWith) -> None:
-    """161 from the spindle is 19 inside the barrel: 17.748 past the lip at 120 it is 26 away, less the ball 6.
-
-    So 120 + 17.748 from the tyre's middle, 141.748 from the hub face, and to the whole millimetre 142. For the rotor the
-    nearest place may lie outboard of it, where no arm reaches: none is offered.
-    """
-    assert "142 mm (now 100 mm)" in finding(RIM, placed("100 mm", "-161 mm")).change
-    assert "(now" not in finding(ROTOR, placed("68 mm")).change
+def test_the_place_that_would_pass_is_offered_for_the_rim(judged: JudgedWith) -> None:
+    """The barrel's radius is 180: 154 from the spindle leaves the ball of 20 its 6."""
+    told = judged(placed("100 mm", "-161 mm"))
+    (found,) = (one for one in told.findings if one.check == RIM)
+    offered = [{one.name: one.to for one in offer.entries} for offer in look_for(told, found).offers]
+    assert {"steering.tie_rod_ahead": "-154 mm"} in offered
 
 
 # When it is not judged
