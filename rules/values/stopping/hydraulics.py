@@ -4,12 +4,13 @@ Nothing here applies while none of the entries it needs is answered.
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotJudged
+from rules.graph.results import Estimate
 from rules.measure.units import Kg, Mm, MPa, Newton, NewtonMetre, Ratio, Share
 from rules.sheet.caliper import CaliperKind
 from rules.strength import brake, hydraulics
 from rules.tables import sources
 from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.strength.multiples import HEIGHT_OF_TRACK
 
 TAKE_UP = 0.6
 """mm a piston moves in a hard stop, pads, caliper and hoses yielding, until it is measured. From memory, no source."""
@@ -140,7 +141,8 @@ def worked_front_share(front_brake_torque: NewtonMetre, rear_brake_torque: Newto
 
 @value(
     "hydraulics",
-    formula="(front share of braking - front share of weight) x wheelbase / height of the centre of gravity",
+    formula="(front share of braking - front share of weight) x wheelbase / height of the centre of gravity, which counts "
+    "as 0.425 of the track until it is entered",
     source=sources.STATICS.saying("moments about a tyre's foot"),
 )
 def rear_locks_at(
@@ -149,15 +151,13 @@ def rear_locks_at(
     vehicle_weight: Kg,
     wheelbase: Mm,
     centre_of_gravity_height: Mm | None,
+    track: Mm,
 ) -> Ratio:
-    """Deceleration, g, from which the rear wheels lock before the front ones.
+    """Deceleration, g, from which the rear wheels lock before the front ones. An estimate until the height is entered.
 
-    >>> round(rear_locks_at(0.7, 250.0, 1000.0, 2400.0, 600.0), 9)
+    >>> round(rear_locks_at(0.7, 250.0, 1000.0, 2400.0, 600.0, 1500.0), 9)
     0.8
     """
-    if centre_of_gravity_height is None:
-        why = "the height of the centre of gravity is not entered, so which axle locks first was not judged"
-        raise NotJudged(why, "job.centre_of_gravity_height")
-    return hydraulics.rear_locks_at(
-        worked_front_share, 2 * corner_weight / vehicle_weight, centre_of_gravity_height, wheelbase
-    )
+    height = HEIGHT_OF_TRACK * track if centre_of_gravity_height is None else centre_of_gravity_height
+    found = hydraulics.rear_locks_at(worked_front_share, 2 * corner_weight / vehicle_weight, height, wheelbase)
+    return found if centre_of_gravity_height is not None else Estimate(found, measure="job.centre_of_gravity_height")

@@ -42,7 +42,13 @@ CASES = [
     ("front-locks-first", {**PEDAL, **REAR, "brakes.rear_pressure_share": "50 %"}, "good"),
     # A rear cylinder of its own on an even bar, 20 / 26 of the bore: rear pressure 0.591716: 2916 / 3770.438 = 0.773385, 0.944 g
     ("front-locks-first", {**PEDAL, **REAR, "brakes.rear_master_bore": "26 mm"}, "good"),
-    ("front-locks-first", {**PEDAL, **REAR, "job.centre_of_gravity_height": None}, "not judged"),
+    # Until it is entered the height counts as 0.425 of 1600: 680; 0.113251 x 2600 / 680 = 0.433, with the valve 0.940
+    ("front-locks-first", {**PEDAL, **REAR, "job.centre_of_gravity_height": None}, "stop"),
+    (
+        "front-locks-first",
+        {**PEDAL, **REAR, "job.centre_of_gravity_height": None, "brakes.rear_pressure_share": "50 %"},
+        "watch",
+    ),
     ("line-pressure-made", {}, "not judged"),
     ("front-locks-first", {}, "not judged"),
     ("line-pressure-made", {**PEDAL, "brakes.pedal_ratio": None}, "waiting"),
