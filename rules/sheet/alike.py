@@ -80,7 +80,7 @@ USED_AS: Mapping[str, str] = {
     "arms.tie_rod_tube": "tie_rod_outside",
     "spring.shock_diameter": "shock_outside",
     **{f"loads.{case}": f"{case}_multiple" for case in
-       ("bump", "braking", "cornering", "landing", "rock", "steering_stop")},
+       ("bump", "braking", "cornering", "kerb", "landing", "rock", "steering_stop")},
     **{f"pivots.{key}": f"taped_{key}" for key in
        ("spacing", "inclination", "castor", "ground_offset", "axis_ahead", "lower_below_spindle")},
     "pivots.upper_inboard": "upper_pivot_from_hub_face",

@@ -2,6 +2,8 @@
 
 from collections.abc import Mapping
 
+from rules.sheet import FIELDS
+
 ASIDE = frozenset(
     {
         "job.front_brake_share",
@@ -17,7 +19,8 @@ ASIDE = frozenset(
         "pivots.lower_inboard", "pivots.lower_below", "pivots.lower_ahead",
         "steering.copied_length", "steering.copied_angle", "steering.copied_side", "steering.travel_per_turn",
         "steering.steering_wheel_diameter",
-        "caliper.bolts_inside", "steering.tie_rod_outer_shank", "steering.tie_rod_inner_shank",
+        "caliper.bolts_inside", "hub.mount_circle", "hub.mount_turned",
+        "arms.static_camber", "arms.static_toe", "arms.body_roll", "steering.tie_rod_outer_shank", "steering.tie_rod_inner_shank",
         "steering.tie_rod_threads_in", "steering.tie_rod_thread",
         "spring.rate", "spring.preload", "spring.free_length", "spring.solid_length",
         "arms.lower_tube", "arms.upper_tube", "arms.tie_rod_tube", "spring.shock_diameter",
@@ -31,6 +34,7 @@ ASIDE = frozenset(
         *(f"joint_{part}.{key}" for part in ("upper", "lower", "steering_arm", "caliper_bracket")
           for key in ("parts", "preheat")),
         "brakes.deceleration", "brakes.pad_length", "brakes.pad_height",
+        *(name for name, asked in FIELDS.items() if asked.further),
     }
 )  # fmt: skip
 """Questions most builders leave empty: no verdict waits for them, or only one that few need."""
