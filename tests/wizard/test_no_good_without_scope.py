@@ -24,7 +24,7 @@ from wizard.running import last_line
 
 NAMES = samples()
 WHOLE = [name for name in NAMES if expected_file(name).parent.name != "changed"]
-SCOPE, GROUPS = "<scope>", r"good \(\d+ of \d+ groups judged\)|good, \d+ of \d+\b|good \d+/\d+\b"
+SCOPE, GROUPS = "<scope>", r"good \(\d+ of \d+ groups(?: judged)?\)|good, \d+ of \d+\b|good \d+/\d+\b"
 OPEN = r"(?: \(\d+ open\))?"
 WITH_SCOPE = re.compile(rf"good{OPEN}(?: in what was judged)?{OPEN}\. {SCOPE}|{GROUPS}", re.IGNORECASE)
 ONE_CHECK = re.compile(r"\bGOOD: |would be good", re.IGNORECASE)
@@ -116,7 +116,7 @@ def test_the_screens(name: str, size: tuple[int, int], tmp_path: Path, drive: Dr
     judged = judge(read_sheet(document(name)))
     for text in (*shown[:2], shown[3]):
         assert bare(text, judged) == []
-    assert "This sheet: " in shown[2] and " ".join(judged.scope.split())[:20] in " ".join(shown[2].split())
+    assert "Judged" in shown[2] and " ".join(judged.scope.split())[:20] in " ".join(shown[2].split())
 
 
 def test_the_last_line_after_the_wizard(tmp_path: Path) -> None:

@@ -87,7 +87,7 @@ def test_the_demo_leaves_nothing_behind(tmp_path: Path) -> None:
         "demo", environment={"BUILDSHEET_STATE": str(tmp_path / "state"), "TMPDIR": str(tmp_path / "temporary")}
     )
     try:
-        terminal.until(b"answered")
+        terminal.until(b"45 of 45")
         assert len(list((tmp_path / "temporary").iterdir())) == 1
         terminal.send(signal.SIGTERM)
         assert terminal.status() == 128 + signal.SIGTERM

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from rules.graph.asking import AskedField, Step
 from rules.judging.judge import Judged
+from rules.judging.scope import groups_judged
 from rules.sheet import FIELDS, STEPS
 from rules.sheet.arranged import ASIDE, BESIDE, PAPERS
 from rules.sheet.caliper import Caliper
@@ -213,8 +214,9 @@ def first_unfinished(judged: Judged) -> int:
 
 
 def goes_on(judged: Judged) -> str:
-    """Where a sheet goes on and how much is left on it: "Hub, 17 left"; its verdict where nothing is."""
+    """Where a sheet goes on and how much is left on it: "Hub, 17 left"; its verdict and what that covers where nothing is."""
     number, left = first_unfinished(judged), len(judged.missing)
     if number == REVIEW and not left:
-        return judged.verdict
+        some, all_groups = groups_judged(judged.groups)
+        return f"{judged.verdict}, {some} of {all_groups} groups"
     return f"{PAGES[number].short}, {left} left" if left else PAGES[number].short

@@ -34,12 +34,13 @@ LINKS = (
 
 @value("links", formula="yield as entered, else the softest published mild steel", source=sources.SHIGLEY_8.at("Table A-20"),
        each=LINKS)  # fmt: skip
-def link_metal(loads_link_yield: MPa | None, link: str) -> MPa:
-    """Yield of the {words}'s metal, MPa. An estimate until it is entered.
+def link_metal(loads_link_yield: MPa | None, loads_link_wall: Mm | None, link: str, asked: str) -> MPa:
+    """Yield of the {words}'s metal, MPa. An estimate until it is entered; of no use before the tube's wall is.
 
-    >>> round(link_metal(None, "tie_rod")), link_metal(400.0, "tie_rod")
-    (207, 400.0)
+    >>> [round(link_metal(entered, 2.0, "tie_rod", "loads.tie_rod_wall")) for entered in (None, 400.0)]
+    [207, 400]
     """
+    needed(asked, loads_link_wall)
     return loads_link_yield if loads_link_yield is not None else Estimate(SOFTEST, measure=f"loads.{link}_yield")
 
 

@@ -42,7 +42,7 @@ def test_the_picture_is_turned_by_one_key(drive: Drive, half_done: Path, text_of
     seen: list[str] = []
 
     async def act(pilot: Pilot[None]) -> None:
-        await pilot.press("f3")
+        await pilot.press("f3", "f3")  # beside the form, then the whole screen
         await pilot.pause()
         for _ in range(4):
             seen.append(text_of(app_of(pilot)))
