@@ -1,4 +1,4 @@
-"""Writes the pages that are made from the program itself: the catalogue of checks, the picture in the README, and the
+"""Writes the pages that are made from the program itself: the catalogue of checks, the pictures in the README, and the
 licences of the libraries.
 
 python .ci/pages.py           write them
@@ -14,21 +14,20 @@ import tempfile
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent.parent
-PICTURE = HERE / "wizard" / "wizard.svg"
 SIZE = (120, 40)
 
 
-def picture() -> str:
-    """The wizard at 120 x 40 on the finished sample, pivots step, as SVG."""
+def picture(sample_name: str, keys: tuple[str, ...]) -> str:
+    """The wizard at 120 x 40 on a whole sample, after these keys from its review, as SVG."""
     os.environ.pop("NO_COLOR", None)
     os.environ.pop("TEXTUAL_THEME", None)
     with tempfile.TemporaryDirectory() as folder:
         os.environ["BUILDSHEET_STATE"] = folder
-        from sample_sheets import FINISHED, sample
+        from sample_sheets import sample
 
-        sheet = Path(folder) / "dune_wren.toml"
-        shutil.copyfile(sample(FINISHED), sheet)
-        text = asyncio.run(_screenshot(sheet))
+        sheet = Path(folder) / f"{sample_name}.toml"
+        shutil.copyfile(sample(sample_name), sheet)
+        text = asyncio.run(_screenshot(sheet, keys))
     # A picture in a page loads nothing from elsewhere: the reader's own fixed-width letters will do.
     text = re.sub(r"@font-face \{.*?\}", "", text, flags=re.DOTALL)
     text = re.sub(r"font-family: [^;]+;", "font-family: monospace;", text)
@@ -39,15 +38,17 @@ def picture() -> str:
     return re.sub(r"terminal-\d+", "terminal-picture", text)
 
 
-async def _screenshot(sheet: Path) -> str:
+async def _screenshot(sheet: Path, keys: tuple[str, ...]) -> str:
     from textual.widgets import Input
 
     from wizard.app import BuildSheetApp
 
     app = BuildSheetApp(sheet, demo=True)
     async with app.run_test(size=SIZE) as pilot:
-        await pilot.pause()
-        await pilot.press("f7")  # a finished sheet opens at its review; the pivots stand before it
+        for key in keys:
+            await pilot.pause()
+            await pilot.press(key)
+        await app.workers.wait_for_complete()
         await pilot.pause()
         for entry in app.screen.query(Input):
             entry.cursor_blink = False
@@ -55,15 +56,30 @@ async def _screenshot(sheet: Path) -> str:
         return app.export_screenshot(title="buildsheet")
 
 
+def drawing(sample_name: str) -> str:
+    """The full-size drawing of a sample's left upright as SVG, as if written on one fixed day."""
+    from rules.judging.judge import judge
+    from rules.sheet import read_sheet
+    from sample_sheets import document
+    from wizard.paper import stamp
+    from wizard.paper.drawing_svg import drawing_svg
+
+    stamp.today = lambda: "2026-01-31"
+    return drawing_svg(judge(read_sheet(document(sample_name))))
+
+
 def pages() -> dict[Path, str]:
     """Every generated page and what it should hold."""
     from licences import as_page
 
     from rules.judging.catalogue import as_markdown
+    from sample_sheets import FINISHED, SHOWN
 
     return {
         HERE / "rules" / "checks" / "CATALOGUE.md": as_markdown(),
-        PICTURE: picture(),
+        HERE / "wizard" / "wizard.svg": picture(FINISHED, ("f7",)),  # a whole sheet opens at its review
+        HERE / "wizard" / "moving.svg": picture(SHOWN, ("f12", *["up"] * 6, *["left"] * 4)),
+        HERE / "wizard" / "drawing.svg": drawing(SHOWN),
         HERE / ".ci" / "LICENCES.md": as_page(HERE / "constraints.txt"),
     }
 

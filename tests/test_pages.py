@@ -26,8 +26,9 @@ def test_the_readme_starts_with_two_commands_that_set_up_by_themselves() -> None
     assert test.endswith("pytest")
 
 
-def test_the_picture_on_the_page_loads_nothing_from_elsewhere() -> None:
-    picture = (HERE / "wizard/wizard.svg").read_text("utf-8").replace('xmlns="http://www.w3.org/2000/svg"', "")
+@pytest.mark.parametrize("name", ["wizard", "moving", "drawing"])
+def test_a_picture_on_the_page_loads_nothing_from_elsewhere(name: str) -> None:
+    picture = (HERE / f"wizard/{name}.svg").read_text("utf-8").replace('xmlns="http://www.w3.org/2000/svg"', "")
     assert "<svg" in picture
     assert not re.findall(r"https?:|url\((?!#)|@import|@font-face|<image|<script|xlink", picture)
 
