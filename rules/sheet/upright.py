@@ -197,7 +197,7 @@ class Upright(Step):
         may_be_empty=True,
         further=True,
         between=("10 %", "100 %"),
-        usual=("40 %", "100 %"),
+        usual=("60 %", "100 %"),
     )
     steering_arm_wall: Mm = ask(
         "Steering arm wall",

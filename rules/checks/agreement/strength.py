@@ -92,6 +92,37 @@ LENGTHS = (
     T("pressure-centres-and-rows", "Pressure centres and rows", "loads.pressure_centre_spread", "hub.row_spread",
       usual=(1.2, 2.35), why="the load lines of the rows meet the axle outside the rows, or between them"),
 )  # fmt: skip
+LENGTHS += (
+    T("tie-rod-wall-and-tube", "Tie rod's wall and tube", "loads.tie_rod_wall", "arms.tie_rod_tube",
+      usual=(0.11, 0.21), never=(0.01, 0.5), why="a tie rod's wall is a tenth of its diameter to a fifth"),
+    T("arm-wall-and-tube", "Arm's wall and tube", "loads.arm_wall", "arms.lower_tube",
+      usual=(0.08, 0.158), never=(0.01, 0.5), why="an arm's wall is about a tenth of its diameter"),
+    T("seam-leg-and-wall", "Seam and wall of the beam", "upright.seam_leg", "upright.beam_wall",
+      usual=(0.55, 1.05), never=(0.1, 2.0), why="a seam's leg is about as thick as the wall it holds"),
+    *(
+        tie
+        for which in ("upper", "lower")
+        for tie in (
+            T(f"{which}-lug-width-and-edge", f"{which.title()} lug's width and edge", f"bolts.{which}_lug_width",
+              f"bolts.{which}_edge_distance", usual=(1.5, 2.9), never=(1.0, 12.0),
+              why="a lug is about twice as wide as its hole is from its edge"),
+            T(f"{which}-lug-reach-derived", f"{which.title()} lug's reach", f"bolts.{which}_lug_reach",
+              f"{which}_weld_lever_inboard", usual=(0.75, 1.25), never=(0.1, 3.0),
+              other_called="the pivot's distance from the plate, by the other entries",
+              why="a lug reaches from the plate's back to the pivot"),
+        )
+    ),
+)  # fmt: skip
+FORCES = tuple(
+    T(f"{which}-ratings-alike", f"{which.title()} joint's two ratings", f"bolts.{which}_axial_rating",
+      f"bolts.{which}_radial_rating", usual=(0.13, 0.255), never=(0.005, 1.0),
+      why="along its bolt a joint holds a seventh to a quarter of what it holds square to it")
+    for which in ("upper", "lower")
+)  # fmt: skip
+STRESSES = (
+    T("link-metals-alike", "Metal of arm and tie rod", "loads.arm_yield", "loads.tie_rod_yield",
+      usual=(0.6, 1.18), never=(0.15, 5.0), why="the tubes of one corner are of much the same steel, the tie rod's the better"),
+)  # fmt: skip
 LEVER = "a weld in its usual place has this lever"
 LEVERS = tuple(
     T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more", usual=(-6.0, 6.0),
@@ -129,7 +160,7 @@ RATIOS = (
     T("landing-and-bump", "Landing and bump", "loads.landing", "loads.bump",
       usual=(0.8, 1.55), why="coming down on a wheel is about as hard as a bump, to half as hard again"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *LEVERS, *ON_BOLTS, *RATIOS))
+TIES = by_id((*LENGTHS, *FORCES, *STRESSES, *LEVERS, *ON_BOLTS, *RATIOS))
 
 
 @check("{tie}", each=members(RATIOS), **TIED)
@@ -140,6 +171,18 @@ def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed:
 
 @check("{tie}", each=members((*LENGTHS, *LEVERS)), **TIED)
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(FORCES), **TIED)
+def tied_forces(one_answer: Newton | None, other_figure: Newton | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(STRESSES), **TIED)
+def tied_stresses(one_answer: MPa | None, other_figure: MPa | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 

@@ -75,6 +75,16 @@ beam-inside-plate: 100 | 33 65 | 32 0 66 100 | 101
 beam-nearly-square: 100 | 60 118 | 59 119 |
 beam-wall-and-plate: 100 | 42 82 | 41 83 |
 caliper-bolts-derived: 40 | 32 48 | 31 49 |
+tie-rod-wall-and-tube: 100 | 11 21 | 10 1 22 50 | 0.9 51
+arm-wall-and-tube: 1000 | 80 158 | 79 10 159 500 | 9 501
+seam-leg-and-wall: 100 | 55 105 | 54 10 106 200 | 9 201
+upper-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
+lower-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
+upper-lug-reach-derived: 100 | 75 125 | 74 10 126 300 | 9 301
+lower-lug-reach-derived: 100 | 75 125 | 74 10 126 300 | 9 301
+upper-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
+lower-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
+link-metals-alike: 100 | 60 118 | 59 15 119 500 | 14 501
 bracket-offset-derived: 40 | 34 46 | 33 47 |
 caliper-weld-along-bracket: 100 | 60 100 | 59 10 101 105 | 9 106
 caliper-weld-apart: 100 | 90 110 | 89 5 111 1500 | 4 1501
