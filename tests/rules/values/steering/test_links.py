@@ -71,7 +71,7 @@ def test_the_arms_plane_is_that_of_a_geometry_library(judged: JudgedWith, moving
     tilted = {**moving, "arms.upper_front_height": "530 mm", "arms.upper_rear_from_centre": "360 mm"}
     known = judged(tilted).worked.known
     outer = [known[f"upper_pivot_{part}"] for part in ("ahead", "offset", "height")]
-    x, y, z = Plane.from_points([120, 390 - 800, 530], [-150, 360 - 800, 512], outer).normal
+    x, y, z = Plane.from_points([190, 390 - 800, 530], [-220, 360 - 800, 512], outer).normal
     assert tan(known["guiding_arm_slope"]) == pytest.approx(-y / z, abs=1e-12)
     assert tan(known["guiding_hinge_slope"]) == pytest.approx(-x / z, abs=1e-12)
 
