@@ -38,9 +38,11 @@ def test_at_most_one_slip_in_twenty_is_silent_each_with_its_reason_and_hardly_on
 
 
 def test_a_slip_that_nothing_tells_is_silent_and_dangerous_where_a_stop_rests_on_it(slips: ModuleType) -> None:
-    """A shock leaning a little further along moves nothing that is judged; other slips are seen only beside a partner."""
+    """A shock or a guessed lean of the body a little out moves nothing that is judged; other slips are seen beside a partner."""
     silent = {one.field: one for one in slips.outcomes(MOVING) if one.result == "silent"}
-    assert set(silent) <= {"spring.arm_end_ahead", "spring.frame_end_ahead", "spring.preload"} and silent
+    assert (
+        set(silent) <= {"spring.arm_end_ahead", "spring.frame_end_ahead", "spring.preload", "arms.body_roll"} and silent
+    )
     car = document(SAMPLE)
     car["caliper"].pop("side")
     before = slips.judge(read_sheet(car))

@@ -126,7 +126,7 @@ class Hub(Step):
         reading_error="0.3 mm",
     )
     mount_turned: Rad = ask(
-        "First mounting bolt from straight up",
+        "First mounting bolt from the top",
         "angle",
         "Of bolts on a circle: from straight up over the spindle to the nearest bolt, plus ahead. Empty counts as 0.",
         may_be_empty=True,

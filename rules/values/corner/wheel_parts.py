@@ -103,8 +103,8 @@ def rim_part(
     outer, half = wheel_diameter / 2 + RIM_FLANGE, wheel_overall_width / 2
     if barrel_inside_diameter / 2 >= outer:
         raise OutsideRange(
-            "the barrel is as wide inside as the rim's flanges are outside: check the barrel's inside diameter against the "
-            "wheel's"
+            "the barrel is as wide inside as the rim's flanges are outside",
+            change="Put right barrel inside diameter or wheel diameter.",
         )
     whole = ring(spindle(wheel_centre_height), SPINDLE, barrel_inside_diameter / 2, outer, -half, half)
     return turning("rim", wheel_centre_height, whole)
@@ -135,7 +135,8 @@ def spokes_part(
     back, inside = wheel_offset + spoke_room, wheel_bolt_circle.diameter / 2 - stud_thread.diameter
     if inside < 0:
         raise OutsideRange(
-            "the wheel's bolt circle is smaller than two studs side by side: check bolt circle and stud thread"
+            "the wheel's bolt circle is smaller than two studs side by side",
+            change="Put right the wheel's bolt circle or the stud thread.",
         )
     if pad >= barrel_inside_diameter / 2:
         raise OutsideRange(

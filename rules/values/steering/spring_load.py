@@ -90,7 +90,10 @@ def wheel_rate(
             2 * BEND
         )
     except CannotReach:
-        raise OutsideRange("the arms lock at ride height") from None
+        raise OutsideRange(
+            "the arms lock at ride height",
+            change="Put right the arms' inner pivots: lower arm front, height, or upper arm front, height, first.",
+        ) from None
     return spring_rate * (spring_ratio**2 + spring_squeeze * bend)
 
 
@@ -108,7 +111,11 @@ def ride_frequency(wheel_rate: NewtonPerMm, corner_weight: Kg) -> PerMinute:
     95.49
     """
     if wheel_rate <= 0:
-        raise OutsideRange("at ride height the spring pushes less as the wheel rises: it would not hold the car up")
+        raise OutsideRange(
+            "at ride height the spring pushes less as the wheel rises: it would not hold the car up",
+            change="Put right where the shock stands: shock on the arm, from centre, or shock on the frame, from centre, "
+            "first; or the spring's free length.",
+        )
     return 60 * sqrt(1000 * wheel_rate / corner_weight) / (2 * pi)
 
 

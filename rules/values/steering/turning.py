@@ -157,7 +157,13 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     upright, linkage = steered_front.upright, steered_front.linkage
     assert linkage is not None and upright.tie_rod_end is not None
     axis, inner = axis_of(upright), min(TURN, full_lock_inner)
-    turn = outer_turn(upright, linkage, upright.tie_rod_end)(turn_at(inner, axis))
+    try:
+        turn = outer_turn(upright, linkage, upright.tie_rod_end)(turn_at(inner, axis))
+    except CannotReach:
+        raise OutsideRange(
+            "the linkage locks before the wheels are turned far enough to compare them",
+            change="Put right tie-rod end ahead of the spindle and inboard of hub face, or the inner pivot.",
+        ) from None
     return ackermann(inner, -steer_at(-turn, axis), kingpin_track / wheelbase)
 
 

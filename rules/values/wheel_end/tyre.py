@@ -88,7 +88,10 @@ def tyre_load_capacity(load_capacity: Kg | None, smallest: TyreMark | None, larg
         return load_capacity
     marked = {mark.load_index for mark in (smallest, largest) if mark is not None and mark.load_index is not None}
     if marked and min(marked) < min(LOAD_CAPACITY):
-        raise OutsideRange(f"load index {min(marked)} is of no car's tyre; read the size mark on the sidewall again")
+        raise OutsideRange(
+            f"load index {min(marked)} is of no car's tyre",
+            change="Read the size mark on the sidewall again and put right smallest tyre or largest tyre.",
+        )
     if not marked or not marked <= LOAD_CAPACITY.keys():
         raise Waits("tyre.load_capacity")
     return float(min(LOAD_CAPACITY[index] for index in marked))

@@ -19,10 +19,16 @@ RACK_LOCKS = "to the rack's own end the linkage locks, and lock-reached stops fo
 NO_SUCH_RADIUS = (
     "the estimate that stands in for a false loaded radius puts the pivot where there is no barrel beside it"
 )
+TAPED = "the joints as taped, which then count, lie elsewhere; that the two differ is told while both are there"
 BEGINS = {
     ("pivots.swap_spacing", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("wheel.offset", "wheel-numbers-agree"): OTHER_FIGURE,
     ("wheel.backspacing", "wheel-numbers-agree"): OTHER_FIGURE,
+    ("pivots.castor", "castor-usual"): TAPED,
+    ("pivots.ground_offset", "upper-pivot-clears-barrel"): TAPED,
+    ("pivots.ground_offset", "upper-pivot-clears-plate"): TAPED,
+    ("spring.rate", "spring-carries-corner"): "the rate is what asks whether the spring holds the corner up",
+    ("tyre.smallest", "tyre-speed"): "the largest tyre's speed symbol, which then counts, is a published figure",
     ("wheel.nut_pocket", "assembly-wheel-nuts"): "the width of the pocket is what asks whether a socket goes in",
     ("tyre.loaded_radius", "lower-pivot-clears-barrel"): NO_SUCH_RADIUS,
     ("tyre.loaded_radius", "upper-pivot-clears-barrel"): NO_SUCH_RADIUS,

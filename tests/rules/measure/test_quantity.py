@@ -89,6 +89,7 @@ BARE = [
     ("pressure", 0.06894757293168, 10.0),
     ("speed", 4.4704, 2.77777777778),
     ("torque", 13.558179483314, 10.0),
+    ("spring rate", 1.751268352465, 10.0),  # 10 lbf/in: 44.482216152605 N in 25.4 mm
     ("angle", 0.174532925199, 0.174532925199),
     ("percent", 0.1, 0.1),
     ("ratio", 10.0, 10.0),
@@ -315,12 +316,18 @@ SAME_IN_PINT = {
         "force_pound * foot": "lbfft|lbf-ft|lbf·ft|lbf.ft|ftlbf|ft-lbf|ft·lbf|lbft|lb-ft|ftlb|ft-lb|ft.lb|lb.ft|ftlbs|ft-lbs",
         "force_pound * inch": "lbfin|lbf-in|inlbf|in-lbf|lbin|lb-in|inlb|in-lb",
     },
+    "spring rate": {
+        "newton / millimetre": "n/mm", "kilonewton / metre": "kn/m", "newton / metre": "n/m",
+        "kilogram_force / millimetre": "kg/mm|kgf/mm",
+        "force_pound / inch": "lbf/in|lb/in|lbs/in|lbf/inch|lb/inch|lbs/inch|#/in",
+    },
     "percent": {"percent": "%|percent|percentage"},
     "ratio": {},
 }  # fmt: skip
 INSIDE_IN_PINT = {
     "length": "millimetre", "angle": "radian", "mass": "kilogram", "force": "newton", "pressure": "megapascal",
-    "speed": "metre / second", "torque": "newton * metre", "percent": "dimensionless",
+    "speed": "metre / second", "torque": "newton * metre", "spring rate": "newton / millimetre",
+    "percent": "dimensionless",
 }  # fmt: skip
 REGISTRY = pint.UnitRegistry()
 SPELLINGS = [

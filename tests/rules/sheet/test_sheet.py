@@ -41,6 +41,7 @@ CHOICES = {
     "hub.nut_seat": ("60 deg cone", "90 deg cone", "ball", "flat"),
     "rotor.style": ("solid", "vented", "cut to one plate"),
     "caliper.kind": ("sliding", "fixed"),
+    "caliper.side": ("ahead", "behind"),
     "hub.held_together_by": ("itself", "a clamped stub shaft"),
     "hub.rolling_element": ("ball", "roller"),
     "pivots.upper_kind": ("ball joint", "spherical bearing", "rod end"),

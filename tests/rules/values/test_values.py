@@ -74,6 +74,10 @@ OWN_TESTS = {
     "turning",
     "tie-rod end",
     "joint swing",
+    "joints as taped",
+    "steering wheel",
+    "contacts",
+    "hydraulics",
     "rub",
     "travel",
     "spring",
@@ -107,7 +111,7 @@ def test_a_value_is_the_hand_figure(judged: JudgedWith, name: str, unit: str, by
     inside = "rad" if unit == "deg" else unit
     assert trade().units[name] == inside
     assert (degrees(number) if unit == "deg" else number) == pytest.approx(by_hand, rel=1e-7, abs=1e-7)
-    assert not judged({}).worked.estimated
+    assert name not in judged({}).worked.estimated
 
 
 # What was changed, the value, and the figure by hand.

@@ -37,6 +37,13 @@ BY_HAND: list[tuple[dict[str, object], str, float]] = [
     (FLAT, "steering_arm_lever_inboard", 78.0),  # 140 less 56 and half of the plate
     ({}, "caliper_lever_ahead", 45.0),  # pads 115 ahead, the edge 70
     ({"joint_caliper_bracket.caliper_stands": "behind"}, "caliper_lever_ahead", -25.0),  # pads 115 behind, the edge 90
+    # Rotor 280 across, the plate's edge 70 ahead or 90 behind, bracket 35 beyond it.
+    ({"upright.bracket_arm_length": "35 mm"}, "bolts_inside_by_bracket", 35.0),
+    (
+        {"upright.bracket_arm_length": "35 mm", "joint_caliper_bracket.caliper_stands": "behind"},
+        "bolts_inside_by_bracket",
+        15.0,
+    ),
     ({}, "bracket_rotor_distance", 28.0),  # bracket's middle 56 + 6 = 62 inboard, rotor's 34
     ({}, "caliper_lever_inboard", -28.0),
 ]

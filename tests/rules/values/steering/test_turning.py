@@ -6,6 +6,7 @@ differences of the work of lifting. Axis of the sheet: inclination 10 deg, casto
 """
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from itertools import product
 from math import asin, atan2, cos, degrees, hypot, pi, radians, sin, tan
@@ -27,6 +28,7 @@ from rules.motion.turning import LockTable, Reach, Turned
 from rules.values.steering.returning import rim_effort, side_force_moment
 from rules.values.steering.self_centring import return_moment_20_deg
 from rules.values.steering.turning import (
+    ackermann_share,
     arm_aim,
     best_arm,
     lock_sweep,
@@ -755,3 +757,13 @@ def test_leaning_one_rod_lifts_alike_at_both_ends_of_its_lock_where_both_turn_20
     assert degrees(inner.turn) == pytest.approx(20, abs=1e-5)
     assert -inner.contact[2] == pytest.approx(1.221782, abs=5e-7)
     assert sin(inner.camber) == pytest.approx(sin(radians(0.590912)), abs=1e-8)
+
+
+def test_a_linkage_that_locks_short_of_twenty_degrees_has_no_share_and_says_what_to_change() -> None:
+    # Arms of 150 ahead, 60 deg inboard, one rod of 2 x (700 - 129.9) = 1140.2 across: an end reaches 1290.2 from the other
+    # axis at most. The inner wheel turned 20 deg, its arm 40 deg inboard: hypot(1400 - 96.4, 114.9) = 1308.7 away.
+    end = (150 * cos(radians(60)), -150 * sin(radians(60)), 300.0)
+    front = FrontEnd(replace(trapezium().upright, tie_rod_end=end), linkage=trapezium().linkage)
+    with pytest.raises(OutsideRange, match="locks before the wheels are turned") as told:
+        ackermann_share(front, radians(35), 1400.0, 2600.0)
+    assert "tie-rod end ahead of the spindle" in told.value.reason.change
