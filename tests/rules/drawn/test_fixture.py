@@ -88,7 +88,7 @@ def test_holes_for_right_are_mirror_images_and_run_into_no_other() -> None:
 
 def test_where_left_and_right_would_run_together_a_second_base_is_asked_for() -> None:
     """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the spindle: they stand
-    186.5 tan 0.5 - 0.2 = 1.4 mm and 184.8 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other side."""
+    186.5 tan 0.5 - 0.2 = 1.4 mm and 184.8 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other."""
     found = made(pivots__castor="0.5 deg")
     assert not any(hole.what.endswith("RIGHT") for hole in found.base.holes)
     assert any("second base" in words for words in found.left_out)
