@@ -394,6 +394,7 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
     def view(name: str, judged: Judged) -> View:
         answers = [(kept, read, getattr(judged.worked, kept).get(read)) for kept, read in reads[name]]
         key = name, repr([one for one in answers if one[2] != getattr(sound.worked, one[0]).get(one[1])])
+        assert " at 0x" not in key[1], "an answer without words of its own cannot be told from another"
         if key not in drawn:
             drawn[key] = VIEWS[name](judged)
         return drawn[key]
