@@ -136,14 +136,17 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeL
     runs: list[tuple[Point, Point]] = []
     alone: list[EdgeLine] = []
     for number, patch in enumerate(patches):
-        near = [(patches[n], n < number) for n, box in enumerate(boxes) if n != number and _meet(box, boxes[number])]
-        near += [(other, True) for other, box in over if _meet(box, boxes[number])]
+        near = [
+            (patches[n], box, n < number) for n, box in enumerate(boxes) if n != number and _meet(box, boxes[number])
+        ]
+        near += [(other, box, True) for other, box in over if _meet(box, boxes[number])]
         if not near and not patch.hole:
             alone.append((*patch.outer, patch.outer[0]))
             continue
         for start, end, kept in _border(patch):
-            for other, first in near:
-                if kept:
+            room = _box((start, end))
+            for other, box, first in near:
+                if kept and _meet(box, room):
                     kept = without(kept, _covered(other, start, end, first))
             runs += [(_at(start, end, low), _at(start, end, high)) for low, high in kept]
     return (*alone, *joined(runs))

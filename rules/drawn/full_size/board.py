@@ -227,9 +227,8 @@ class Board:
         self._put(_broken_through(words))
 
     def _settle_label(self, text: str, feature: Point) -> None:
-        places = list(_round_about(text, feature))
         best, patience = None, _PATIENCE
-        for words, elbow in places:
+        for words, elbow in _round_about(text, feature):
             if self._is_clear(words) and not self._crosses_words((*feature, *elbow)):
                 best = best or (words, elbow)
                 # Better still is a leader line that crosses no edge on its way.
@@ -239,7 +238,10 @@ class Board:
             patience -= best is not None
             if not patience:
                 break
-        words, elbow = best or (_broken_through(places[0][0]), places[0][1])
+        if best is None:
+            words, elbow = next(_round_about(text, feature))
+            best = _broken_through(words), elbow
+        words, elbow = best
         self.line(feature, elbow, pen="thin")
         self._put(words)
 
@@ -249,7 +251,12 @@ class Board:
         self._lines += [(*one, *three), (*two, *four), (*one, *two), (*two, *three), (*three, *four), (*four, *one)]
 
     def _is_clear(self, words: PaperWords) -> bool:
-        return not crossed(corners(words, _CLEAR), self._lines)
+        number = crossing(corners(words, _CLEAR), self._lines)
+        if number is None:
+            return True
+        # What is in the way of one place is mostly in the way of the next, so it is asked first there.
+        self._lines.insert(0, self._lines.pop(number))
+        return False
 
     def _crosses_words(self, line: Segment) -> bool:
         return any(crossed(corners(words), [line]) for words in self._words)
@@ -278,17 +285,22 @@ def _meet(start: Point, end: Point, edge: Segment) -> bool:
 
 def crossed(room: tuple[Point, Point, Point, Point], lines: Iterable[Segment]) -> bool:
     """Whether any of these straight lines has a part inside a (turned) rectangle."""
+    return crossing(room, lines) is not None
+
+
+def crossing(room: tuple[Point, Point, Point, Point], lines: Iterable[Segment]) -> int | None:
+    """The number, from 0, of the first of these straight lines with a part inside a (turned) rectangle; None of none."""
     xs, ys = [x for x, _ in room], [y for _, y in room]
     left, right, bottom, top = min(xs), max(xs), min(ys), max(ys)
-    for line in lines:
+    for number, line in enumerate(lines):
         x1, y1, x2, y2 = line
         if (x1 < left and x2 < left) or (x1 > right and x2 > right):
             continue
         if (y1 < bottom and y2 < bottom) or (y1 > top and y2 > top):
             continue
         if _enters(line, room):
-            return True
-    return False
+            return number
+    return None
 
 
 def _enters(line: Segment, room: tuple[Point, Point, Point, Point]) -> bool:

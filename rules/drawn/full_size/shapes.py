@@ -6,6 +6,7 @@ of their figures, so that a mirrored drawing keeps its words clear of the same l
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from math import ceil, cos, radians, sin
 from typing import Literal
 
@@ -110,6 +111,7 @@ _WIDE, _NARROW = 0.72, 0.36
 """Widths of a character as a share of the letter size, on the safe side for the usual wide sans-serif faces."""
 
 
+@lru_cache(maxsize=4096)  # each word is tried in many places
 def words_width(text: str, size: float = WORDS, bold: bool = False) -> float:
     """mm that a line of words takes at most, more or less."""
     ems = sum(

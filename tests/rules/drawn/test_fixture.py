@@ -21,9 +21,11 @@ def made(name: str = "scree_ox_strength", **changes: object) -> Fixture:
     return found
 
 
-# By hand from the sample, inches: hub face to lower pivot 5.478, to upper 7.273; lower 4.9 below and 0.515 ahead, upper 4.783
-# above and 0.503 behind. On the base x is ahead, y up, z over it.
-LOWER, UPPER = np.array([0.515, -4.9, 5.478]) * IN, np.array([-0.503, 4.783, 7.273]) * IN
+# By hand from the sample, inches: hub face to lower pivot 5.478, to upper 7.273; lower 4.9 below, upper 4.783 above. The joints
+# as taped, 0.5 ahead at 4.9 below and 0.5 behind at 4.75 above, put the axis 0.5 - 4.9 / 9.65 = -0.0078 ahead at the spindle.
+# Castor 6 deg: lower 4.9 tan 6 - 0.0078 = 0.5072 ahead, upper 4.783 tan 6 + 0.0078 = 0.5105 behind.
+# On the base x is ahead, y up, z over it.
+LOWER, UPPER = np.array([0.5072, -4.9, 5.478]) * IN, np.array([-0.5105, 4.783, 7.273]) * IN
 
 
 def test_the_bar_through_both_posts_passes_both_pivots() -> None:
@@ -52,12 +54,12 @@ def test_the_bores_lean_and_turn_as_the_axis_does() -> None:
 
 def test_the_tie_rod_pin_and_stops_by_hand() -> None:
     """Tie rod's end 6.2 in behind, 0.3 below, 8.4 in inboard of the hub face. Plate 7 in wide, 3.5 to the front: its rear edge
-    3.5 in behind, so a 10 mm pin against it at 3.5 in + 5 mm; mounting face 3 1/4 in plus 5/8 in of plate high."""
+    3.5 in behind, so a 10 mm pin against it at 3.5 in + 5 mm; mounting face 3 1/4 in plus 3/4 in of plate high."""
     found = made()
     pin = found.posts[2]
     assert (*pin.at, pin.height) == pytest.approx((-6.2 * IN, -0.3 * IN, 8.4 * IN), abs=0.05)
     rear = found.stops[0]
-    assert rear.at[0] == pytest.approx(-3.5 * IN - 5) and rear.height == pytest.approx(3.875 * IN)
+    assert rear.at[0] == pytest.approx(-3.5 * IN - 5) and rear.height == pytest.approx(4 * IN)
 
 
 def test_hub_holes_are_its_own_bolt_circle_and_pilot() -> None:
@@ -85,7 +87,8 @@ def test_holes_for_right_are_mirror_images_and_run_into_no_other() -> None:
 
 
 def test_where_left_and_right_would_run_together_a_second_base_is_asked_for() -> None:
-    """Castor half a degree: the posts stand 0.5 and 0.4 mm off the middle, and their mirrored holes as far on the other side."""
+    """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the spindle: they stand
+    186.5 tan 0.5 - 0.2 = 1.4 mm and 184.8 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other."""
     found = made(pivots__castor="0.5 deg")
     assert not any(hole.what.endswith("RIGHT") for hole in found.base.holes)
     assert any("second base" in words for words in found.left_out)

@@ -1,6 +1,7 @@
 """The full-size drawing: positions by hand, nothing invented, no words over lines."""
 
 import copy
+from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
 from math import cos, hypot, radians, sin
@@ -9,11 +10,12 @@ from typing import Any
 import numpy as np
 import pytest
 
-from rules.drawn.full_size import Extent, full_size, title_block
+from rules.drawn.full_size import Extent, LeftViews, full_size, of_views, title_block
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import front_view
 from rules.drawn.full_size.shapes import (
     PaperArc,
+    PaperBox,
     PaperCircle,
     PaperItem,
     PaperWords,
@@ -360,18 +362,43 @@ class Noted(dict[str, Any]):
 KEPT = ("known", "estimated", "waits", "not_here", "broken")
 
 
+VIEWS: dict[str, Callable[[Judged], View]] = {
+    "front": lambda judged: front_view(judged, "upright"),
+    "from side": lambda judged: side_view(judged, "upright"),
+    "square to the axis": auxiliary_view,
+}
+
+
+def looked_up(draw: Callable[[Judged], View], sound: Judged) -> list[tuple[str, str]]:
+    """What a view looks up among what a sheet comes to: of which kind, and by which name."""
+    names = {kept: set[str]() for kept in KEPT}
+    worked = copy.copy(sound.worked)
+    for kept in KEPT:
+        setattr(worked, kept, Noted(getattr(sound.worked, kept), names[kept]))
+    draw(replace(sound, worked=worked))
+    every = sorted(set[str]().union(*names.values()))
+    return [(kept, name) for kept in KEPT for name in every]
+
+
 def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> None:
     """A figure at the end of what is accepted may be wrong, but must still print, on paper of a size that exists.
 
-    Drawn again is what can have changed: where every name the sound drawing looks up is answered as it was there, the
-    drawing is that one.
+    Each view is drawn once for whatever it looks up: where every name has the answer of an earlier sheet, the view is that
+    sheet's; and three views that stood together before make the same drawing.
     """
-    sound, names = judge(read_sheet(sample("dune_wren_finished"))), set[str]()
-    looked_up = copy.copy(sound.worked)
-    for kept in KEPT:
-        setattr(looked_up, kept, Noted(getattr(sound.worked, kept), names))
-    full_size(replace(sound, worked=looked_up), "left", "upright")
-    drawn = 0
+    sound = judge(read_sheet(sample("dune_wren_finished")))
+    reads = {name: looked_up(draw, sound) for name, draw in VIEWS.items()}
+    drawn: dict[tuple[str, str], View] = {}
+    frames: dict[tuple[int, ...], PaperBox] = {}
+
+    def view(name: str, judged: Judged) -> View:
+        answers = [(kept, read, getattr(judged.worked, kept).get(read)) for kept, read in reads[name]]
+        key = name, repr([one for one in answers if one[2] != getattr(sound.worked, one[0]).get(one[1])])
+        assert " at 0x" not in key[1], "an answer without words of its own cannot be told from another"
+        if key not in drawn:
+            drawn[key] = VIEWS[name](judged)
+        return drawn[key]
+
     for name, asked in FIELDS.items():
         for limit in (asked.least, asked.most):
             if limit is None or asked.kind not in ("length", "angle"):
@@ -382,15 +409,13 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
                 document.setdefault(asked.step, {})[asked.key] = f"{limit!r} {unit}"
                 judged = judge(read_sheet(document), before=sound)
                 assert judged.sheet.faults == sound.sheet.faults == ()
-                if any(
-                    getattr(judged.worked, kept).get(read) != getattr(sound.worked, kept).get(read)
-                    for kept in KEPT
-                    for read in names
-                ):
-                    drawn += 1
-                    frame = full_size(judged, "left", "upright").frame
-                    assert 0 < frame.width < 5000 and 0 < frame.height < 5000
-    assert drawn > 20
+                front, from_side, auxiliary = views = [view(one, judged) for one in VIEWS]
+                together = tuple(id(one) for one in views)
+                if together not in frames:
+                    frames[together] = of_views(judged, "left", LeftViews(front, from_side, auxiliary, "upright")).frame
+                frame = frames[together]
+                assert 0 < frame.width < 5000 and 0 < frame.height < 5000
+    assert len(drawn) > 100
 
 
 # No words over lines

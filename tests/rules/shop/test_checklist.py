@@ -337,11 +337,15 @@ def test_ids_are_unique_plain_words(name: str) -> None:
 
 
 def test_ids_do_not_change_with_title_figures_or_units() -> None:
+    """Other figures, of which each is judged alike: the lower housing, 0.7 in, is small for 10 1/4 in and for 10 1/2 in, under
+    0.07 of either. A judgement that changes with a figure opens or closes its line, as it should."""
     one = changed(pivots__castor="6 deg")
-    other = changed(pivots__castor="7 deg", wheel__offset="0.3 in", pivots__spacing="10 in")
+    other = changed(pivots__castor="7 deg", wheel__offset="0.3 in", pivots__spacing="10 1/2 in")
     other["title"] = "Another | car"
     assert list(lines(other)) == list(lines(one)) == list(lines(one, shown_in="metric"))
     assert lines(other)["layout.castor"].target != lines(one)["layout.castor"].target
+    housing = "settle.lower-housing-suits-pivots"
+    assert lines(other)[housing].text != lines(one)[housing].text
 
 
 def test_fixed_steps_are_there_on_an_empty_sheet_too() -> None:
