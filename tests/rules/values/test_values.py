@@ -92,10 +92,6 @@ OWN_TESTS = {
     "welds",
     "brakes",
     "levers of welds",
-    "joints as taped",
-    "contacts",
-    "steering wheel",
-    "hydraulics",
 }
 """Subjects whose hand figures stand in test files of their own."""
 
