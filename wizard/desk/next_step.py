@@ -34,9 +34,17 @@ def next_step(judged: Judged) -> Next:
             name, number = wanted.most_common(1)[0]
             why = f"{count(number, 'verdict')} {'waits' if number == 1 else 'wait'} for it"
             return Next(f"{word} {_named(name)}: {why}.", name)
-    if judged.asks_about:
-        return Next(f"Look again at {_named(judged.asks_about[0])}: it is unusual.", judged.asks_about[0])
+    for name in judged.asks_about:
+        if _is_odd(name, judged):
+            return Next(f"Look again at {_named(name)}: it is unusual.", name)
     return Next("Write the whole folder for the welder.")
+
+
+def _is_odd(name: str, judged: Judged) -> bool:
+    """Whether an answer that is asked about holds a verdict down; two lines that often are alike do not."""
+    return name in judged.sheet.unusual or any(
+        finding.asks_about == name and finding.verdict == "watch" for finding in judged.findings
+    )
 
 
 def _counts(finding: Finding) -> bool:
