@@ -1,6 +1,6 @@
 """Do the small sizes of the bought parts agree with the rotor, stud or bolt they belong to."""
 
-from rules.checks.agreement.tie import TIED, T, by_id, members, renamed, tied, tied_to_thread
+from rules.checks.agreement.tie import TIED, T, by_id, members, tied, tied_to_size, tied_to_thread
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.marks import BoltCircle, Thread
@@ -67,5 +67,4 @@ def tied_to_its_thread(one_answer: Mm | None, other_figure: Thread | None, confi
 def tied_to_circle(one_answer: Mm | None, other_figure: BoltCircle | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     circle = None if other_figure is None else other_figure.diameter
-    judged = tied(TIES[tie], one_answer, circle, confirmed)
-    return renamed(judged, {"other_figure": "circle"}, circle=(circle or 0.0, "mm"))
+    return tied_to_size(TIES[tie], one_answer, circle, confirmed)

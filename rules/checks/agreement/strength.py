@@ -91,8 +91,6 @@ LENGTHS = (
       usual=(0.08, 0.156), never=(0.01, 0.5), why="the wall of a tube is about a tenth of its width"),
     T("pressure-centres-and-rows", "Pressure centres and rows", "loads.pressure_centre_spread", "hub.row_spread",
       usual=(1.2, 2.35), why="the load lines of the rows meet the axle outside the rows, or between them"),
-)  # fmt: skip
-LENGTHS += (
     T("tie-rod-wall-and-tube", "Tie rod's wall and tube", "loads.tie_rod_wall", "arms.tie_rod_tube",
       usual=(0.11, 0.21), never=(0.01, 0.5), why="a tie rod's wall is a tenth of its diameter to a fifth"),
     T("arm-wall-and-tube", "Arm's wall and tube", "loads.arm_wall", "arms.lower_tube",

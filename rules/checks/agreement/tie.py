@@ -122,9 +122,13 @@ def renamed(judgement: Judgement, names: Mapping[str, str], **figures: tuple[flo
 
 def tied_to_thread(tie: Tie, one: float | None, thread: Thread | None, confirmed: Confirmed) -> Judgement:
     """One length against the diameter of a stud or bolt."""
-    diameter = 0.0 if thread is None else thread.diameter
-    judged = tied(tie, one, diameter or None, confirmed)
-    return renamed(judged, {"other_figure": "diameter"}, diameter=(diameter, "mm"))
+    return tied_to_size(tie, one, None if thread is None else thread.diameter, confirmed)
+
+
+def tied_to_size(tie: Tie, one: float | None, size: float | None, confirmed: Confirmed) -> Judgement:
+    """One length against a size, mm, that a mark, a bolt circle or a thread states."""
+    judged = tied(tie, one, size or None, confirmed)
+    return renamed(judged, {"other_figure": "size"}, size=(size or 0.0, "mm"))
 
 
 def impossible(text: str) -> Judgement:

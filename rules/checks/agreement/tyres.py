@@ -1,6 +1,6 @@
 """Do the entries of the tyres agree, with each other and with the wheel."""
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied_to_size
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -25,9 +25,8 @@ def tied_width_of_tyre(
     one_answer: Mm | None, other_figure: TyreMark | None, confirmed: Confirmed, tie: str
 ) -> Judgement:
     """{First} against the width that the mark states. The maker's list is one for both tyres; this is each tyre's own."""
-    width = 0.0 if other_figure is None else other_figure.section_width
-    judged = tied(TIES[tie], one_answer, width or None, confirmed)
-    return renamed(judged, {"other_figure": "section"}, section=(width, "mm"))
+    width = None if other_figure is None else other_figure.section_width
+    return tied_to_size(TIES[tie], one_answer, width, confirmed)
 
 
 @check(
