@@ -31,7 +31,7 @@ VIEW_OF_STEP: Mapping[str, PictureView] = {
 }
 _FROM_THE_SIDE = (
     name("pivots.castor"), name("pivots.axis_ahead"), name("caliper.clock"), name("caliper.length"),
-    name("caliper.inward_reach"), name("joint_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
+    name("caliper.inward_reach"), name("weld_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
 )  # fmt: skip
 _FROM_THE_FRONT = (
     name("arms.lower_front_height"), name("arms.lower_rear_height"), name("arms.upper_front_height"),

@@ -176,7 +176,7 @@ class WeldQuestions:
 class WeldUpper(WeldQuestions, Step):
     """The weld that holds the upper pivot."""
 
-    name = "joint_upper"
+    name = "weld_upper"
     title = "Weld: upper pivot"
     intro = (
         "The weld that joins the upper pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
@@ -187,7 +187,7 @@ class WeldUpper(WeldQuestions, Step):
 class WeldLower(WeldQuestions, Step):
     """The weld that holds the lower pivot."""
 
-    name = "joint_lower"
+    name = "weld_lower"
     title = "Weld: lower pivot"
     intro = (
         "The weld that joins the lower pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
@@ -198,7 +198,7 @@ class WeldLower(WeldQuestions, Step):
 class WeldSteeringArm(WeldQuestions, Step):
     """The weld that holds the steering arm."""
 
-    name = "joint_steering_arm"
+    name = "weld_steering_arm"
     title = "Weld: steering arm"
     intro = (
         "The weld that joins the steering arm to the plate. The load comes in at the middle of the tie rod's joint. A "
@@ -209,7 +209,7 @@ class WeldSteeringArm(WeldQuestions, Step):
 class WeldCaliperBracket(WeldQuestions, Step):
     """The weld that holds the caliper bracket."""
 
-    name = "joint_caliper_bracket"
+    name = "weld_caliper_bracket"
     title = "Weld: caliper bracket"
     intro = (
         "The weld that joins the caliper's bracket to the plate. The load comes in at the middle of the pads. All of it "

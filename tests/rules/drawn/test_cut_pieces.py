@@ -57,7 +57,7 @@ def test_a_lug_is_as_its_answers_say() -> None:
 
 
 def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
-    bevelled = pieces(joint_upper={"form": "full bevel"})
+    bevelled = pieces(weld_upper={"form": "full bevel"})
     assert any("bevelled to an edge" in words for words in bevelled["upper_lug"].notes)
     assert not any("bevelled" in words for words in bevelled["lower_lug"].notes)
 

@@ -18,7 +18,7 @@ def dune_car() -> Document:
     """Check values (common practice, no source), worked by hand where they are used: 34 in tyre, hub face in the tyre
     centre plane (offset = hat), 10 deg, 1 in ground offset, castor 0."""
     return {
-        "sheet_version": 1, "title": "Dune car front", "units": "inch",
+        "sheet_version": 2, "title": "Dune car front", "units": "inch",
         "job": {"vehicle": "Dune car", "use": "trail", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
                 "wheelbase": "104 in", "track": "64 in", "top_speed": "70 mph"},
         "tyre": {"smallest": "33x12.50R15LT 108Q", "largest": "35x12.50R15LT 113Q", "rim_width_least": "8 in",

@@ -90,7 +90,7 @@ def test_joints_are_numbered_blank_rows_with_labels() -> None:
 def test_a_joint_on_the_sheet_is_printed_in_its_row() -> None:
     joint = {"parts": "cup to plate", "form": "full bevel", "leg": "5/16 in", "run": "2 3/4 in", "welded_by": "tig",
              "preheat": "60 C, crayon"}  # fmt: skip
-    said = squeezed(words(document(joint_upper=joint)))
+    said = squeezed(words(document(weld_upper=joint)))
     assert squeezed("full bevel; welded through, back gouged or seen; gap ____; 2 3/4 in long") in said
     assert "TIG" in said and squeezed("60 C, crayon") in said
     for row in ("2 Lower pivot form,", "3 Steering arm form,", "4 Caliper bracket form,"):
