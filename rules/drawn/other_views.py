@@ -112,7 +112,7 @@ def _centre(wheel_centre_height: Size) -> float | None:
 
 
 def _from_above(known: Known, lit: Collection[str]) -> Scene | None:
-    """Cut level through the spindle where it turns or is bolted on; all else as one sees it from above."""
+    """Cut level through the wheel centre where it turns or is bolted on; all else as one sees it from above."""
     centre, parts = _centre(known), parts_of(known)
     if centre is None or len(parts) < 2:
         return None

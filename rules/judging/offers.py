@@ -22,7 +22,7 @@ WHEEL_DIAMETER, SMALLEST, USE = name("wheel.diameter"), name("tyre.smallest"), n
 
 @dataclass(frozen=True, slots=True)
 class Offer:
-    """entry: as it would be typed. origin: where it comes from, in a few words. measured: False for a stand-in that only a
+    """entry: as it would be typed. origin: where it comes from, in a few words. measured: False for an assumed figure that only a
     measurement can replace: it is shown and not taken over, for then it would count as measured."""
 
     entry: str | bool

@@ -7,7 +7,7 @@ from functools import cache
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, STEPS
 from rules.sheet.earlier import name_today
-from rules.sheet.glossary import ALSO_CALLED, also_called, plain_words
+from rules.sheet.glossary import also_called, names_of, plain_words
 
 SHORT = 3
 """Letters. So short a word must begin one of the words searched; a longer one may stand anywhere in them."""
@@ -52,8 +52,7 @@ def is_exactly(wanted: str, name: str) -> bool:
 
 
 def _exactly(name: str) -> tuple[str, ...]:
-    label = plain_words(FIELDS[name].label) if name in FIELDS else ""
-    return (label, *map(plain_words, ALSO_CALLED.get(label, ()))) if label else ()
+    return names_of(FIELDS[name].label) if name in FIELDS else ()
 
 
 def nearest(wanted: str, names: Iterable[str] = (), most: int = 3) -> tuple[str, ...]:

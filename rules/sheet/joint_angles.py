@@ -1,4 +1,4 @@
-"""How the outer pivots and tie-rod ends are clocked, and how far their makers let them swing."""
+"""How the outer pivots and tie-rod ends are clocked, and the misalignment angle their makers allow."""
 
 from typing import Any
 
@@ -7,8 +7,9 @@ from rules.measure.units import Rad
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 
 ALLOWED = (
-    "From its maker, each way from square; with the spacers and bracket it will really have. On the bench: angle gauge, "
-    "swung until it touches, less 1 deg for the gauge."
+    "The misalignment angle its maker allows, each way from square; with the spacers and bracket it will really "
+    "have. On the bench: angle gauge, "
+    "tilted until it touches, less 1 deg for the gauge."
 )
 SET = (
     "At ride height, wheels straight, seen from the front: how far the housing is turned from square to the bolt, plus "
@@ -47,7 +48,7 @@ class JointAngles(Step):
     title = "Joint angles"
     intro = (
         "A joint that runs out of angle bends its bolt or pries its housing open. With steering and arms entered, the "
-        "program swings every joint through bump, droop and both locks and compares what it needs with what it allows."
+        "program moves every joint through bump, droop and both locks and compares what it needs with what it allows."
     )
     cautions = (
         "A joint that binds breaks. Swing the real assembly through all travel and both locks, springs out.",

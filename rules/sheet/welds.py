@@ -59,7 +59,7 @@ class WeldQuestions:
     thickness_one: Mm = ask(
         "Thickness of the part welded on",
         "length",
-        "Caliper on the bare metal where the weld goes; the wall, for a tube or cup.",
+        "Vernier on the bare metal where the weld goes; the wall, for a tube or cup.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
         usual=("3 mm", "40 mm"),
@@ -68,7 +68,7 @@ class WeldQuestions:
     thickness_two: Mm = ask(
         "Thickness of what it stands on",
         "length",
-        "Caliper on the bare metal: the plate, or the wall of the box or tube.",
+        "Vernier on the bare metal: the plate, or the wall of the box or tube.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
         usual=("3 mm", "25 mm"),
@@ -149,7 +149,7 @@ class WeldQuestions:
     welded_by: WeldProcess = ask(
         "Welded by",
         "choice",
-        "What this joint will really be welded with.",
+        "What it will really be welded with.",
         may_be_empty=True,
     )
     filler: Filler = ask(
@@ -219,7 +219,7 @@ class WeldCaliperBracket(WeldQuestions, Step):
     caliper_stands: PadsStand = ask(
         "The caliper stands",
         "choice",
-        "Where the middle of the pads lies from the spindle, to the nearest quarter turn.",
+        "Where the middle of the pads lies from the wheel centre, to the nearest quarter turn.",
         may_be_empty=True,
     )
 

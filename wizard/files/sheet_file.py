@@ -59,7 +59,7 @@ class ChangedOnDisk(Exception):  # noqa: N818
 
 @dataclass
 class SheetFile:
-    """A sheet and the file it stands in.
+    """A sheet and its file.
 
     document: the table of tables a TOML file gives, every entry as typed.
     text: what was read or last written, comments and all; None while the file is not on disk.

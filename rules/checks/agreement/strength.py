@@ -16,14 +16,14 @@ from rules.sheet.welds import Way, WeldForm
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.tables.sources import COMMON_PRACTICE
 
-END = "the upright's end, from the spindle to the pivot"
-AT_PIVOT = "the section lies between the spindle and the pivot, near the middle"
+END = "the upright's end, from the wheel centre to the pivot"
+AT_PIVOT = "the section lies between the wheel centre and the pivot, near the middle"
 CLEAR_OF_HUB = "the section lies just clear of the hub and its bolts, so beyond half of their spacing"
 ALIKE = "both are the thickness of the same piece"
 ALONG = "a weld is not longer than what it runs along"
 LENGTHS = (
     T("section-above-below-pivot", "Upper section and pivot", "upright.section_above", "upper_above_spindle",
-      usual=(0.36, 0.7), never=(0.05, 1.0), other_called="the upper pivot's height above the spindle", why=AT_PIVOT),
+      usual=(0.36, 0.7), never=(0.05, 1.0), other_called="the upper pivot's height above the wheel centre", why=AT_PIVOT),
     T("section-below-above-pivot", "Lower section and pivot", "upright.section_below", "pivots.lower_below_spindle",
       usual=(0.36, 0.7), never=(0.05, 1.0), why=AT_PIVOT),
     T("section-above-clear-of-hub", "Upper section and hub bolts", "upright.section_above", "hub.mount_height",
@@ -31,7 +31,7 @@ LENGTHS = (
     T("section-below-clear-of-hub", "Lower section and hub bolts", "upright.section_below", "hub.mount_height",
       usual=(0.5, 0.98), never=(0.5, 5.0), why=CLEAR_OF_HUB),
     T("arm-length-and-tie-rod-end", "Steering arm and tie-rod end", "upright.steering_arm_length", "tie_rod_end_ahead",
-      how="size", usual=(0.6, 1.18), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the spindle",
+      how="size", usual=(0.6, 1.18), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the wheel centre",
       why="the arm begins beside the hub and ends at the tie rod"),
     T("arm-root-and-tie-rod-end", "Steering arm's root and end", "upright.steering_arm_root_above",
       "steering.tie_rod_above", how="more", usual=(-60.0, 60.0),

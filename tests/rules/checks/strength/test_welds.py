@@ -213,7 +213,7 @@ def test_each_joint_takes_its_own_force() -> None:
 def test_the_caliper_is_dragged_along_the_rotors_turning(
     stands: PadsStand, ahead: float, above: float, twisted: bool
 ) -> None:
-    # 120 N m at 120 mm: 1000 N, up and down beside the spindle, fore and aft above and below it.
+    # 120 N m at 120 mm: 1000 N, up and down beside the wheel centre, fore and aft above and below it.
     joint = cup(load_ahead=ahead, load_above=above)
     force = 10.1859 + 6.3662 if twisted else 6.3662
     assert caliper_bracket_weld_safety(joint, stands, 120.0, LOADS) == pytest.approx(YIELD_A_MM / force, rel=1e-4)

@@ -28,7 +28,7 @@ BY_HAND: list[tuple[dict[str, object], str, float]] = [
     ({"steering.tie_rod_ahead": "126 mm"}, "steering_arm_lever_ahead", 66.0),
     (FLAT, "steering_arm_lever_ahead", -36.0),  # the plate's rear edge 160 - 70 = 90 behind
     ({**FLAT, "steering.tie_rod_ahead": "126 mm"}, "steering_arm_lever_ahead", 56.0),  # its front edge 70 ahead
-    ({}, "steering_arm_lever_above", 10.0),  # end 40 below the spindle, root 50 below
+    ({}, "steering_arm_lever_above", 10.0),  # end 40 below the wheel centre, root 50 below
     (
         {},
         "steering_arm_lever_inboard",
