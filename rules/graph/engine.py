@@ -207,7 +207,7 @@ class Graph:
                 arguments = {parameter: known[origin] for parameter, origin in node.takes}
             except KeyError:
                 return self._with_some_missing(node, worked)
-            return self._ask(node, worked, arguments | node.fixed, self._to_measure(node, worked))
+            return self._ask(node, worked, {**node.fixed, **arguments}, self._to_measure(node, worked))
         return self._with_some_missing(node, worked)
 
     @staticmethod
