@@ -149,7 +149,7 @@ class BuildSheetApp(DressedApp):
 
     def _sheet_screen(self, file: SheetFile, *, scratch: bool = False) -> SheetScreen:
         self.session = Session(file, disk=self._disk, scratch=scratch)
-        self.note = file.told
+        self.note = ""
         if not scratch:
             recent.opened(file.path)
         return SheetScreen(self.session)

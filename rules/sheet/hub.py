@@ -18,8 +18,8 @@ class Hub(Step):
     bought = "hub"
     title = "Hub"
     intro = (
-        "Everything on the upright is laid out from one face: the hub flange the wheel and rotor bolt to. Clean it, "
-        "lay a straightedge on it, and measure inboard from there."
+        "Everything on the upright is laid out from one face, the hub face: the flange that wheel and rotor bolt to. Clean "
+        "it, lay a straightedge on it, and measure inboard from there."
     )
     cautions = (
         "Many hub units are held together only by a drive shaft and its nut. Without one, at full torque, they come apart.",

@@ -61,7 +61,7 @@ class JointAngles(Step):
         "How the bolt or stud through the upper outer joint runs.",
         may_be_empty=True,
     )
-    upper_allowed: Rad = _allowed("Upper joint allows")
+    upper_allowed: Rad = _allowed("Upper joint misalignment angle")
     upper_set: Rad = _set("Upper joint set at ride")
     lower_bolt: OuterPivotBolt = ask(
         "Lower joint's bolt or stud lies",
@@ -69,7 +69,7 @@ class JointAngles(Step):
         "How the bolt or stud through the lower outer joint runs.",
         may_be_empty=True,
     )
-    lower_allowed: Rad = _allowed("Lower joint allows")
+    lower_allowed: Rad = _allowed("Lower joint misalignment angle")
     lower_set: Rad = _set("Lower joint set at ride")
     tie_rod_outer_bolt: TieRodOuterBolt = ask(
         "Outer tie-rod joint's bolt lies",
@@ -77,11 +77,11 @@ class JointAngles(Step):
         "How the bolt or stud of the tie rod's outer joint runs in the steering arm.",
         may_be_empty=True,
     )
-    tie_rod_outer_allowed: Rad = _allowed("Outer tie-rod joint allows")
+    tie_rod_outer_allowed: Rad = _allowed("Outer tie-rod misalignment angle")
     tie_rod_inner_bolt: TieRodInnerBolt = ask(
         "Inner tie-rod joint's bolt lies",
         "choice",
         "How the inner joint is held: a ball whose shank lies along the rack, or a bolt up and down or fore and aft.",
         may_be_empty=True,
     )
-    tie_rod_inner_allowed: Rad = _allowed("Inner tie-rod joint allows")
+    tie_rod_inner_allowed: Rad = _allowed("Inner tie-rod misalignment angle")

@@ -80,7 +80,7 @@ def what_gives_first(
         raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", *fields)
     first, second = order[0], order[1]
     text = (
-        f"Weakest part: {first.part} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
+        f"{first.part[:1].upper()}{first.part[1:]} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
         f"({second.case}, {second.limit})."
     )
     figures = {"first": (first.factor, "1"), "second": (second.factor, "1")}

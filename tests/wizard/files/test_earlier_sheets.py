@@ -5,10 +5,13 @@ import tomllib
 from pathlib import Path
 
 import pytest
+from textual.pilot import Pilot
+from textual.widgets import Static
 
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
 from sample_sheets import document, sample, samples
+from tests.support.driving import Drive, dealt_with, screen_of
 from wizard.command_line import main
 from wizard.desk.session import Session
 from wizard.files.sheet_file import CannotRead, read, save
@@ -131,3 +134,18 @@ def test_the_samples_are_of_today() -> None:
     for name in samples():
         assert document(name).get("sheet_version") == 2, name
         assert not judge(read_sheet(document(name)), light=True).sheet.unknown, name
+
+
+def test_the_wizard_says_so_until_the_next_answer(tmp_path: Path, drive: Drive) -> None:
+    path = version_1("scree_ox_strength", tmp_path / "a.toml")
+
+    async def act(pilot: Pilot[None]) -> None:
+        await dealt_with(pilot)
+        screen = screen_of(pilot)
+        said = screen.query_one("#trouble", Static)
+        assert "[joint_upper] is now [weld_upper]" in str(said.render())
+        screen.session.put("job.notes", "Seen")
+        screen.show_all()
+        assert "joint_upper" not in str(said.render())
+
+    drive(path, act)

@@ -348,7 +348,7 @@ def test_the_tie_rod_should_give_before_the_hub(rating: str, verdict: str, findi
     found = finding("what-gives-first", {**ASKED, **RATED, "loads.tie_rod_rating": rating})
     assert found.verdict == verdict
     first = "tie rod" if verdict == "good" else "hub bearing"
-    assert found.text.startswith(f"Weakest part: {first} at ")
+    assert found.text.startswith(f"{first.capitalize()} at ")
     assert bool(found.change) == (verdict == "watch")
 
 
