@@ -21,6 +21,7 @@ from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
 JudgedWith = Callable[[dict[str, object]], Judged]
+Read = Callable[[dict[str, object]], Sheet]
 
 # The checks other people's scripts rely on, with the grade of their source.
 CONTRACT = {
@@ -563,12 +564,12 @@ def planted_on_value(planted_value: Mm | None) -> Judgement:
 
 @pytest.mark.parametrize("function", [planted_check_that_crashes, planted_value])
 def test_a_check_that_crashes_or_rests_on_a_crash_is_a_stop_with_its_reason(
-    monkeypatch: pytest.MonkeyPatch, judged: JudgedWith, function: Callable[..., Any]
+    monkeypatch: pytest.MonkeyPatch, read: Read, function: Callable[..., Any]
 ) -> None:
     graph = planted(function)
     monkeypatch.setitem(GROUP_OF, "planted", "fit")
     monkeypatch.setattr("rules.judging.judge.trade", lambda: graph)
-    result = judged({})
+    result = judge(read({}))
     assert result.verdict == "stop"
     assert (result.findings[0].check, result.findings[0].verdict) == ("planted", "stop")
     assert "the planted reason" in result.findings[0].text
@@ -581,12 +582,13 @@ def planted_check_not_here(wheel_offset: Mm) -> Judgement:
     raise DoesNotApply("no such part")
 
 
-def test_a_check_that_does_not_apply_leaves_the_sheet_good(monkeypatch: pytest.MonkeyPatch, judged: JudgedWith) -> None:
+def test_a_check_that_does_not_apply_leaves_the_sheet_good(monkeypatch: pytest.MonkeyPatch, read: Read) -> None:
     graph = planted(planted_check_not_here)
     monkeypatch.setitem(GROUP_OF, "planted", "fit")
     monkeypatch.setattr("rules.judging.judge.trade", lambda: graph)
-    assert judged({}).verdict == "good"
-    assert next(found.text for found in judged({}).findings if found.check == "planted") == "No such part."
+    result = judge(read({}))
+    assert result.verdict == "good"
+    assert next(found.text for found in result.findings if found.check == "planted") == "No such part."
 
 
 COMPARE_THICKNESSES = {"finished-below-new"}
