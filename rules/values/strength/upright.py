@@ -91,8 +91,8 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
 
 @dataclass(frozen=True, slots=True)
 class Build:
-    """The plate and its beam, mm. width: the metal that stands on both sides of the spindle alike. top, bottom: the
-    plate's ends from the spindle. to_pivots: whether the beam goes past both pivots."""
+    """The plate and its beam, mm. width: the metal that stands on both sides of the wheel centre alike. top, bottom: the
+    plate's ends from the wheel centre. to_pivots: whether the beam goes past both pivots."""
 
     width: float
     thickness: float
@@ -118,7 +118,7 @@ class Build:
         return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
 
     def section(self, above: float, beam: bool = True, hole: float = 0.0, spacing: float = 0.0) -> Section:
-        """The level section at a height above the spindle, mm. hole, spacing: two bolt holes at that height."""
+        """The level section at a height above the wheel centre, mm. hole, spacing: two bolt holes at that height."""
         gap = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
         plate = flat_plate(self.width, self.thickness, gap, hole, spacing)
         if not beam or self.beam == "none" or (hole and self.beam == "tube"):
@@ -134,7 +134,7 @@ class Build:
 @value(
     "upright",
     formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-    "on both sides of the spindle alike",
+    "on both sides of the wheel centre alike",
     source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
 )
 def upright_build(
@@ -285,7 +285,7 @@ def upright_which_end_safety(
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
-       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
+       "the wheel centre less the bore, and the plate overhanging a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
 def plate_safety(
     upright_build: Build,
     upright_yield: MPa,
@@ -298,7 +298,7 @@ def plate_safety(
 ) -> SafetyFactor:
     """Factor on yield of the plate between the four hub bolts: a simple model.
 
-    Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
+    Level through the wheel centre the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
     half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate overhanging
     at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the hub's flange,
     stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the sides in a
