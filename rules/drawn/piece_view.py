@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 from math import cos, hypot, radians, sin
 
 from rules.drawn.cut_pieces import CutPiece
@@ -162,6 +163,10 @@ def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures
     """The radius of every arc, once where all corners are alike."""
     outline = profile.outline
     turn = radians(45)
+    for (x1, y1, bulge), (x2, y2, _) in pairwise(profile.edge):
+        if bulge < 0:  # a saddle, let into the upper edge
+            radius = hypot(x2 - x1, y2 - y1) / 2
+            board.label(at(((x1 + x2) / 2, y1 - radius)), "saddle")
     if outline.rounds:
         for arc in arcs(outline.rounds):
             disc, way = arc.disc, arc.middle

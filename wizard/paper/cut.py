@@ -13,6 +13,7 @@ from typing import Any, Literal
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.fixture import fixture
+from rules.drawn.fixture_posts import post_plates
 from rules.drawn.pieces import DRILLED, SIDES, Profile, hub_plate, outline_of_plate, under_size
 from rules.judging.judge import Judged, and_list, shown_in_both
 from rules.judging.reader import answer, name, still_needed
@@ -71,6 +72,9 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
     if made is not None and files:
         words = [*_fixture_words(made.left_out), *_words(judged, made.base)]
         files[f"fixture_base_{units}.dxf"] = _written(made.base, words, barred, units)
+        for piece in post_plates(made):
+            words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
+            files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
     if not files:
         wanted = and_list(still_needed(outline_of_plate, known))
         raise NotDrawn(
@@ -137,6 +141,8 @@ def _corners(profile: Profile, units: Units) -> str:
         return "narrowed to round ends on straight tangents"
     if profile.radius:
         return f"round end of radius {both(profile.radius, 'mm', units)}"
+    if profile.edge:
+        return "as drawn"
     radius = both(outline.corner_radius, "mm", units)
     return f"corner radius {radius}" if outline.corner_radius else "square corners"
 
