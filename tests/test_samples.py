@@ -8,10 +8,10 @@ from typing import Any
 import pytest
 
 import sample_sheets
-from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, STEPS, read_sheet
+from rules.sheet import FIELDS, STEPS
 from sample_sheets import FINISHED, SHOWN, document, expected_file, sample, samples
+from tests.support.judging import judged_sample
 from wizard.files.sheet_file import read
 from wizard.files.sheet_text import to_text
 from wizard.paper.cut import cut_files
@@ -25,10 +25,6 @@ CHECKS = {name: node.note for name, node in trade().checks.items()}
 
 
 @cache
-def judged_sample(name: str) -> Judged:
-    return judge(read_sheet(document(name)))
-
-
 def expected(name: str) -> dict[str, Any]:
     return tomllib.loads(expected_file(name).read_text("utf-8"))
 

@@ -45,7 +45,7 @@ _HATCH = 5.0
 """mm from one hatching line to the next, measured level."""
 
 Segment = tuple[float, float, float, float]
-Room = tuple[Point, Point, Point, Point]
+Corners = tuple[Point, Point, Point, Point]
 """The corners of a (turned) rectangle, in order."""
 
 
@@ -55,7 +55,7 @@ class Board:
     def __init__(self) -> None:
         self.shapes: list[PaperItem] = []
         self._words: list[PaperWords] = []
-        self._rooms: list[Room] = []
+        self._rooms: list[Corners] = []
         self._lines: list[Segment] = []
         self._edges: list[Segment] = []
         self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
@@ -287,12 +287,12 @@ def _meet(start: Point, end: Point, edge: Segment) -> bool:
     )
 
 
-def crossed(room: Room, lines: Iterable[Segment]) -> bool:
+def crossed(room: Corners, lines: Iterable[Segment]) -> bool:
     """Whether any of these straight lines has a part inside a (turned) rectangle."""
     return crossing(room, lines) is not None
 
 
-def crossing(room: Room, lines: Iterable[Segment]) -> int | None:
+def crossing(room: Corners, lines: Iterable[Segment]) -> int | None:
     """The number, from 0, of the first of these straight lines with a part inside a (turned) rectangle; None of none."""
     (ax, ay), (bx, by), (cx, cy), (dx, dy) = room
     left, right, bottom, top = min(ax, bx, cx, dx), max(ax, bx, cx, dx), min(ay, by, cy, dy), max(ay, by, cy, dy)
@@ -307,7 +307,7 @@ def crossing(room: Room, lines: Iterable[Segment]) -> int | None:
     return None
 
 
-def _enters(line: Segment, room: Room) -> bool:
+def _enters(line: Segment, room: Corners) -> bool:
     """Whether anything is left of a line after cutting it off at each side of the rectangle (Cyrus and Beck)."""
     x1, y1, x2, y2 = line
     enter, leave = 0.0, 1.0

@@ -11,10 +11,9 @@ from ezdxf.path import make_path
 from rules.drawn.fixture import BEYOND, Fixture, Post, fixture
 from rules.drawn.fixture_posts import bush, post_plates
 from rules.drawn.pieces import Profile
-from rules.judging.judge import judge
 from rules.measure.outline import Outline
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -24,7 +23,7 @@ def made(name: str = "scree_ox_strength", **changes: object) -> Fixture:
     for where, entry in changes.items():
         table, key = where.split("__")
         sheet[table][key] = entry
-    found = fixture(judge(read_sheet(sheet)))
+    found = fixture(judged_document(sheet))
     assert found is not None
     return found
 
@@ -122,7 +121,7 @@ def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
     found = made("dune_wren_finished")
     assert any(words.startswith("bar:") for words in found.left_out)
     assert any(words.startswith("tie-rod pin:") for words in found.left_out)
-    assert fixture(judge(read_sheet({}))) is None
+    assert fixture(judged_document({})) is None
 
 
 # Plates of the posts

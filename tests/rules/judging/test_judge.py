@@ -13,10 +13,11 @@ from rules.judging.judge import Finding, Judged, judge, shown
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.units import Mm
-from rules.sheet import FIELDS, STEPS, Sheet, read_sheet
+from rules.sheet import FIELDS, STEPS, Sheet
 from rules.sheet.confirmed import FACTS
 from rules.tables.sources import COMMON_PRACTICE
 from rules.values import VALUES
+from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
 JudgedWith = Callable[[dict[str, object]], Judged]
@@ -525,8 +526,8 @@ def test_the_verdict_of_a_sheet(judged: JudgedWith, changes: dict[str, object], 
 def test_an_entry_that_cannot_be_read_keeps_the_sheet_from_reading_as_clear(
     document: Callable[[dict[str, object]], dict[str, Any]],
 ) -> None:
-    assert judge(read_sheet(document({"wheel.load_rating": "a lot"}))).verdict == "unfinished"
-    assert judge(read_sheet(document({"tyre.price_each": "cheap"}))).verdict == "unfinished"
+    assert judged_document(document({"wheel.load_rating": "a lot"})).verdict == "unfinished"
+    assert judged_document(document({"tyre.price_each": "cheap"})).verdict == "unfinished"
 
 
 def test_findings_come_worst_first_then_in_step_order(judged: JudgedWith) -> None:
