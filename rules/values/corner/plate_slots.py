@@ -1,4 +1,4 @@
-"""The slots that tabs on lugs and beam sides stand in, and the metal left round them."""
+"""The slots that tabs on lugs and beam sides sit in, and the metal left round them."""
 
 from rules.corner.part import Part
 from rules.corner.slots import PlateSlots, Slot, beam_slots, lug_slots, tab_depth
