@@ -17,6 +17,7 @@ from rules.drawn.scene import Body, Box, Circle, Dimension, Item, Label, Line, M
 from rules.drawn.views import FROM_ABOVE, FROM_OUTSIDE, Viewpoint
 from rules.judging.reader import Known, Size, name, reads
 from rules.measure.display import show
+from rules.measure.outline import corners_of
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 
@@ -205,12 +206,11 @@ def plate_scene(known: Known) -> Scene | None:
 
 
 def _plate(profile: Profile) -> Scene:
-    edge, radius = profile.outline, profile.outline.corner_radius
+    edge = profile.outline
     corners = [
         point
-        for x in (edge.left + radius, edge.right - radius)
-        for y in (edge.bottom + radius, edge.top - radius)
-        for point in (circle((x, y), radius, ON_SCREEN) if radius else ((x, y),))
+        for disc in edge.rounds or corners_of(edge)
+        for point in (circle((disc.x, disc.y), disc.radius, ON_SCREEN) if disc.radius else ((disc.x, disc.y),))
     ]
     bore = next((hole for hole in profile.holes if hole.centre == (0.0, 0.0)), None)
     metal = Patch(hull(corners), circle((0.0, 0.0), bore.diameter / 2, ON_SCREEN) if bore else ())

@@ -72,7 +72,7 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
 """A question, and the answers of another one with which alone it applies."""
 
 PAPERS = (
-    "job.rule_book", "job.notes", "plate.revision",
+    "job.rule_book", "job.notes", "plate.revision", "plate.projection",
     "tyre.price_each", "wheel.price_each", "rotor.price_each", "caliper.price_each", "hub.price_each", "pivots.price_each",
     "hub.donor_axle_weight", "hub.donor_tyre_diameter", "loads.donor_wheel_offset",
 )  # fmt: skip

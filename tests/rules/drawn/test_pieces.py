@@ -7,12 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from rules.drawn.pieces import Profile, bracket_blank, hub_plate
-from rules.measure.outline import Outline, inside_distance, plate_outline
+from rules.measure.outline import LighterBy, Outline, PlateEnds, inside_distance, plate_outline
 
 KNOWN: dict[str, object] = {
     "plate.width": 200.0, "plate.height": 300.0, "plate.spindle_from_top": 140.0, "plate.spindle_from_front": 90.0,
     "plate.corner_radius": 20.0, "plate.bore": 70.0, "plate.hole_diameter": 12.5,
     "hub.mount_bolts": 4, "hub.mount_width": 80.0, "hub.mount_height": 90.0,
+    "plate_ends": PlateEnds(), "lightening_holes": LighterBy(),
     "pivots.lower_below_spindle": 120.0, "upper_above_spindle": 130.0, "lower_pivot_ahead": 12.0, "upper_pivot_ahead": -13.0,
 }  # fmt: skip
 
@@ -31,10 +32,10 @@ def test_hub_bolts_stand_on_a_rectangle_about_the_spindle() -> None:
     holes = hub_plate(KNOWN, "left").holes
     assert [(hole.centre, hole.diameter, hole.what) for hole in holes] == [
         ((0.0, 0.0), 70.0, "centre bore"),
-        ((-40.0, 45.0), 12.5, "hub bolt hole"),
         ((40.0, 45.0), 12.5, "hub bolt hole"),
-        ((40.0, -45.0), 12.5, "hub bolt hole"),
+        ((-40.0, 45.0), 12.5, "hub bolt hole"),
         ((-40.0, -45.0), 12.5, "hub bolt hole"),
+        ((40.0, -45.0), 12.5, "hub bolt hole"),
     ]
 
 
@@ -79,9 +80,9 @@ def test_the_arrow_points_to_the_front_and_the_piece_is_lettered() -> None:
     ("gone", "said"),
     [
         ("plate.bore", "centre bore"),
-        ("plate.hole_diameter", "hub bolt holes: their diameter or spacing"),
-        ("hub.mount_height", "hub bolt holes: their diameter or spacing"),
-        ("hub.mount_bolts", "hub bolt holes: their places are known for four bolts only"),
+        ("plate.hole_diameter", "hub bolt holes: their diameter is not on the sheet"),
+        ("hub.mount_height", "hub bolt holes: their places are not on the sheet"),
+        ("hub.mount_bolts", "hub bolt holes: their places are not on the sheet"),
         ("upper_above_spindle", "pivot line"),
     ],
 )

@@ -6,7 +6,8 @@ from rules.graph.results import NotJudged
 from rules.measure.vectors import Vector
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
-from rules.values.strength.upright import Build, plate_safety
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import plate_safety
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(
