@@ -116,7 +116,7 @@ def with_arm(**changes: object) -> tuple[tuple[Coping, ...], tuple[str, ...]]:
     for name, entry in changes.items():
         table, _, key = name.partition("__")
         sheet[table][key] = entry
-    found, left_out = copings(judge(read_sheet(sheet)))
+    found, left_out = copings(judged_document(sheet))
     return tuple(one for one in found if one.name.startswith("Steering arm")), left_out
 
 
