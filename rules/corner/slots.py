@@ -1,7 +1,7 @@
 """Slots in the plate that tabs on lugs and beam sides stand in, so that the pieces find their own place. mm.
 
 A tab is cut square on the foot of its piece; where the piece leans, the slot is as much longer and wider as the tab takes up
-between the plate's two faces. Seen along the spindle: x ahead, y up, from the spindle.
+between the plate's two faces. Seen along the wheel centre: x ahead, y up, from the wheel centre.
 """
 
 from collections.abc import Iterator
@@ -70,7 +70,7 @@ WITHOUT_SLOTS = PlateSlots()
 
 
 def faces(plate: Part) -> tuple[float, float, float]:
-    """Back and front of the plate along the spindle, and the height of the spindle."""
+    """Back and front of the plate along the wheel centre, and the height of the wheel centre."""
     body = next(shape for shape in plate.shapes if isinstance(shape, Prism))
     return body.origin[1] + body.low, body.origin[1] + body.high, body.origin[2]
 

@@ -1,6 +1,6 @@
 """Outlines of flat pieces and the places of holes in them: plain shapes in mm, with no sheet in them.
 
-A plate is seen from the hub side (from outboard), origin at the spindle's centre, x to the right, y up. Front is to the
+A plate is seen from the hub side (from outboard), origin at the wheel centre, x to the right, y up. Front is to the
 left on a left piece and to the right on a right piece, so the two are mirror images.
 """
 
@@ -36,7 +36,7 @@ class Outline:
 
 
 class Narrowed(NamedTuple):
-    """A rounded end that the sides run in to: its width, how far its middle stands ahead of the spindle, and how far from the
+    """A rounded end that the sides run in to: its width, how far its middle stands ahead of the wheel centre, and how far from the
     spindle the full width goes that way. mm."""
 
     width: float
@@ -61,7 +61,7 @@ FULL_WIDTH = PlateEnds()
 
 
 class PlainHole(NamedTuple):
-    """A round hole on the upright line through the spindle. above: its middle over the spindle, minus below it. mm."""
+    """A round hole on the upright line through the wheel centre. above: its middle over the wheel centre, minus below it. mm."""
 
     above: float
     diameter: float
@@ -105,7 +105,7 @@ def plate_outline(
     side: Side = "left",
     ends: PlateEnds = FULL_WIDTH,
 ) -> Outline:
-    """The plate's outline about the spindle's centre, seen from the hub side. All in mm.
+    """The plate's outline about the wheel centre, seen from the hub side. All in mm.
 
     A corner radius the sides have no room for (a check says so) is drawn as large as they have room for; so is a narrowed end.
     """
@@ -123,7 +123,7 @@ def plate_outline(
 def _end(whole: Outline, end: Narrowed | None, way: float, ahead: float) -> list[Round]:
     """What the belt runs round at the upper end, way 1, or the lower one, way -1: two corners, and a rounded end."""
     r = whole.corner_radius
-    edge = way * whole.top if way > 0 else way * whole.bottom  # from the spindle to the end's edge
+    edge = way * whole.top if way > 0 else way * whole.bottom  # from the wheel centre to the end's edge
     level = edge - r if end is None else max(min(end.full_to, edge - r), -min(whole.top, -whole.bottom))
     found = [Round(x, way * level, r) for x in (whole.left + r, whole.right - r)]
     if end is not None:
@@ -150,7 +150,7 @@ def corners_of(outline: Outline) -> tuple[Round, ...]:
 
 
 def circle_places(count: int, diameter: float, turned: float) -> tuple[Point, ...]:
-    """Bolts evenly on a circle about the spindle, (ahead, up) in mm. turned: rad of the first from straight up, plus ahead.
+    """Bolts evenly on a circle about the wheel's axis, (ahead, up) in mm. turned: rad of the first from straight up, plus ahead.
 
     >>> [tuple(round(part, 6) for part in place) for place in circle_places(4, 100.0, 0.0)]
     [(0.0, 50.0), (50.0, 0.0), (0.0, -50.0), (-50.0, -0.0)]
@@ -160,7 +160,7 @@ def circle_places(count: int, diameter: float, turned: float) -> tuple[Point, ..
 
 
 def hub_bolt_places(mount_width: float, mount_height: float) -> tuple[Point, ...]:
-    """The four hub bolts about the spindle's centre, mm: a rectangle."""
+    """The four hub bolts about the wheel centre, mm: a rectangle."""
     x, y = mount_width / 2, mount_height / 2
     return (-x, y), (x, y), (x, -y), (-x, -y)
 

@@ -67,12 +67,12 @@ class PlateStock(StepPart):
 
 
 class DrawnPlate(StepPart):
-    """The plate as drawn: its outline about the spindle, and its holes."""
+    """The plate as drawn: its outline about the wheel's axis, and its holes."""
 
     thickness: Mm = ask(
         "Plate thickness",
         "length",
-        "Caliper on the bare plate, scale and paint off.",
+        "Vernier on the bare plate, scale and paint off.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
         usual=("8 mm", "22 mm"),
@@ -106,18 +106,18 @@ class DrawnPlate(StepPart):
         reading_error="0.5 mm",
     )
     spindle_from_top: Mm = ask(
-        "Spindle below the top edge",
+        "Wheel centre below the top edge",
         "length",
-        "Straight down from the plate's top edge to the spindle's centre.",
+        "Straight down from the plate's top edge to the wheel centre.",
         may_be_empty=True,
         between=("5 mm", "700 mm"),
         usual=("70 mm", "260 mm"),
         reading_error="0.5 mm",
     )
     spindle_from_front: Mm = ask(
-        "Spindle behind the front edge",
+        "Wheel centre behind the front edge",
         "length",
-        "Straight back from the plate's front edge to the spindle's centre.",
+        "Straight back from the plate's front edge to the wheel centre.",
         may_be_empty=True,
         between=("5 mm", "500 mm"),
         usual=("40 mm", "140 mm"),
@@ -169,9 +169,9 @@ class NarrowedEnds(StepPart):
         reading_error="0.5 mm",
     )
     full_width_above: Mm = ask(
-        "Full width up to, above spindle",
+        "Full width up to, above wheel centre",
         "length",
-        "Straight up from the spindle to where the sides begin to run in to the upper end. Empty counts as 0.",
+        "Straight up from the wheel centre to where the sides begin to run in to the upper end. Empty counts as 0.",
         may_be_empty=True,
         further=True,
         between=("0 mm", "500 mm"),
@@ -179,9 +179,9 @@ class NarrowedEnds(StepPart):
         reading_error="1 mm",
     )
     full_width_below: Mm = ask(
-        "Full width down to, below spindle",
+        "Full width down to, below wheel centre",
         "length",
-        "Straight down from the spindle to where the sides begin to run in to the lower end. Empty counts as 0.",
+        "Straight down from the wheel centre to where the sides begin to run in to the lower end. Empty counts as 0.",
         may_be_empty=True,
         further=True,
         between=("0 mm", "500 mm"),
@@ -191,12 +191,12 @@ class NarrowedEnds(StepPart):
 
 
 class LighteningHoles(StepPart):
-    """Round holes on the upright line through the spindle that only take weight out."""
+    """Round holes on the upright line through the wheel centre that only take weight out."""
 
     hole_above: Mm = ask(
         "Lightening hole above, diameter",
         "length",
-        "Only where a round hole above the spindle takes weight out of the plate: its diameter. It costs strength.",
+        "Only where a round hole above the wheel centre takes weight out of the plate: its diameter. It costs strength.",
         may_be_empty=True,
         further=True,
         between=("6 mm", "200 mm"),
@@ -204,9 +204,9 @@ class LighteningHoles(StepPart):
         reading_error="0.5 mm",
     )
     hole_above_spindle: Mm = ask(
-        "Lightening hole above, to spindle",
+        "Lightening hole above, to wheel centre",
         "length",
-        "Straight up from the spindle to the middle of that hole.",
+        "Straight up from the wheel centre to the middle of that hole.",
         may_be_empty=True,
         further=True,
         between=("10 mm", "500 mm"),
@@ -216,7 +216,7 @@ class LighteningHoles(StepPart):
     hole_below: Mm = ask(
         "Lightening hole below, diameter",
         "length",
-        "Only where a round hole below the spindle takes weight out of the plate: its diameter. It costs strength.",
+        "Only where a round hole below the wheel centre takes weight out of the plate: its diameter. It costs strength.",
         may_be_empty=True,
         further=True,
         between=("6 mm", "200 mm"),
@@ -224,9 +224,9 @@ class LighteningHoles(StepPart):
         reading_error="0.5 mm",
     )
     hole_below_spindle: Mm = ask(
-        "Lightening hole below, to spindle",
+        "Lightening hole below, to wheel centre",
         "length",
-        "Straight down from the spindle to the middle of that hole.",
+        "Straight down from the wheel centre to the middle of that hole.",
         may_be_empty=True,
         further=True,
         between=("10 mm", "500 mm"),
@@ -241,7 +241,7 @@ class BracketBlank(StepPart):
     bracket_thickness: Mm = ask(
         "Bracket thickness",
         "length",
-        "Caliper on the bare plate for the caliper bracket.",
+        "Vernier on the bare plate for the caliper bracket.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
         usual=("8 mm", "22 mm"),

@@ -15,6 +15,7 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 NAME = "first_page.pdf"
 _FOR = {
@@ -36,6 +37,7 @@ _PICTURE_WIDTH, _LEAST_PICTURE = 66.0, 62.0
 _SAYS_PICTURE = 6.0
 
 
+@shop_paper
 def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", *, cut_left_out: bool = False) -> bytes:
     """The page as a PDF file. names: the files of the folder. cut_left_out: cut files are kept back because of a stop."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")

@@ -138,7 +138,7 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
     bolt = mount_bolt_thread.diameter
     if not more_than(metal_beside_bore, 0.0):
         return Judgement(
-            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the spindle elsewhere in it."
+            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the wheel centre elsewhere in it."
         )
     verdict = limits.verdict(metal_beside_bore / bolt)
     change = "" if verdict == "good" else "More metal beside the bore: have somebody qualified size it."
@@ -256,7 +256,7 @@ def plate_ends_fit(plate: DrawnPlate, plate_ends: PlateEnds) -> Judgement:
             text = f"The {name} end, on the steering axis, would reach {{past}} beyond the plate's side."
             return Judgement("stop", text, "A narrower end, or a wider plate.", {"past": (past, "mm")})
         if more_than(end.full_to + (given(plate, "corner_radius") or 0.0), tall[name]):
-            text = f"The plate ends before its full width does, which goes {{full}} from the spindle to the {name} end."
+            text = f"The plate ends before its full width does, which goes {{full}} from the wheel centre to the {name} end."
             return Judgement("stop", text, "A shorter full width.", {"full": (end.full_to, "mm")})
     return Judgement("good", "The narrowed ends fit the plate.")
 

@@ -77,7 +77,7 @@ def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[t
 
 @value(
     SUBJECT,
-    formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face",
+    formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face of the hub",
     source=sources.COMMON_PRACTICE.saying("the metal beside the bolts"),
 )
 def hub_mounting_flange_part(
@@ -157,11 +157,15 @@ def _outline(
         wide, high, from_top, from_front, corner or 0.0, "right", ends
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
-        raise NotJudged("the spindle does not lie inside the plate's outline; put that right first")
+        raise NotJudged("the wheel centre does not lie inside the plate's outline; put that right first")
     return outline, thick
 
 
-@value(SUBJECT, formula="the plate's own outline with its bore, thickness inboard of the mounting face", source=STACK)
+@value(
+    SUBJECT,
+    formula="the plate's own outline with its bore, thickness inboard of the mounting face of the hub",
+    source=STACK,
+)
 def plate_part(
     plate_width: Mm | None,
     plate_height: Mm | None,
@@ -193,7 +197,7 @@ def plate_part(
 
 
 def _bore_clear_of_rounds(outline: Outline, radius: float) -> bool:
-    """Whether a bore about the spindle ends before what is drawn apart: the round corners' squares, the rings of a belt."""
+    """Whether a bore about the wheel's axis ends before what is drawn apart: the round corners' squares, the rings of a belt."""
     if outline.rounds:
         return all(_from_spindle(arc) > radius for arc in arcs(outline.rounds))
     r = outline.corner_radius
@@ -241,7 +245,7 @@ def _belt(outline: Outline, middle: Vector, back: float, front: float, bore: Bor
 
 
 def _from_spindle(arc: Arc) -> float:
-    """From the spindle to the nearest place of the ring over an arc."""
+    """From the wheel centre to the nearest place of the ring over an arc."""
     disc = arc.disc
     turn = remainder(atan2(-disc.y, -disc.x) - arc.middle, 2 * pi)
     angle = arc.middle + min(max(turn, -arc.half), arc.half)
@@ -257,7 +261,7 @@ def _ring_inside(arc: Arc) -> float:
 def _flat(
     middle: Vector, corners: tuple[tuple[float, float], ...], back: float, front: float, bore: Bore | None
 ) -> Prism:
-    """An outline, x forward and y up, standing square to the spindle; its own x then runs to the rear."""
+    """An outline, x forward and y up, standing square to the wheel's axis; its own x then runs to the rear."""
     return Prism(middle, TO_THE_REAR, UP, tuple((-x, z) for x, z in corners), back, front, bore)
 
 
@@ -265,7 +269,7 @@ def _flat(
     SUBJECT,
     formula="beam width by beam depth behind the plate, up and down the plate; clear of the joints where it "
     "does not run past both pivots",
-    source=STACK.saying("the beam counts as standing straight behind the spindle"),
+    source=STACK.saying("the beam counts as standing straight behind the wheel's axis"),
 )
 def beam_part(
     beam: Beam | None,

@@ -14,8 +14,8 @@ LEVELS = 6
 
 @dataclass(frozen=True, slots=True)
 class Build:
-    """The plate and its beam, mm. width: the metal that stands on both sides of the spindle alike. top, bottom: the
-    plate's ends from the spindle. to_pivots: whether the beam goes past both pivots. outline, holes: where the plate is no
+    """The plate and its beam, mm. width: the metal that stands on both sides of the wheel centre alike. top, bottom: the
+    plate's ends from the wheel centre. to_pivots: whether the beam goes past both pivots. outline, holes: where the plate is no
     rectangle, its own edge, x forward, what lightens it, and the slots for tabs, which count as holes."""
 
     width: float
@@ -50,7 +50,7 @@ class Build:
         return self.outline is None and not self.holes and not self.slots.slots
 
     def width_at(self, above: float) -> float:
-        """The metal at a height that stands on both sides of the spindle alike; as far as the outline goes there."""
+        """The metal at a height that stands on both sides of the wheel centre alike; as far as the outline goes there."""
         ends = ends_at(self.outline, above) if self.outline else None
         return 2 * min(-ends[0], ends[1]) if ends else self.width
 
@@ -66,7 +66,7 @@ class Build:
         ]  # fmt: skip
 
     def section(self, above: float, beam: bool = True, hole: float = 0.0, spacing: float = 0.0) -> Section:
-        """The level section at a height above the spindle, mm. hole, spacing: two bolt holes at that height."""
+        """The level section at a height above the wheel centre, mm. hole, spacing: two bolt holes at that height."""
         middles = ((0.0, self.bore), *self.holes)
         gap = max(2 * sqrt(max((size / 2) ** 2 - (above - middle) ** 2, 0.0)) for middle, size in middles)
         middle, sides = missing_at(self.slots, above)

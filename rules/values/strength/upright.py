@@ -100,7 +100,7 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
 @value(
     "upright",
     formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-    "on both sides of the spindle alike",
+    "on both sides of the wheel centre alike",
     source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
 )
 def upright_build(
@@ -233,7 +233,7 @@ def upright_where_hub_safety(
 
 
 def _before_housing(places: Places, where: str, upper: float | None, lower: float | None) -> float:
-    """Where a joint's housing begins, from the spindle."""
+    """Where a joint's housing begins, from the wheel centre."""
     if where == "above":
         return places.upper_pivot[2] - places.mount_face[2] - (upper or 0.0)
     return places.lower_pivot[2] - places.mount_face[2] + (lower or 0.0)
@@ -278,7 +278,7 @@ def upright_which_end_safety(
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
-       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
+       "the wheel centre less the bore, and the plate overhanging a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
 def plate_safety(
     upright_build: Build,
     upright_yield: MPa,
@@ -291,7 +291,7 @@ def plate_safety(
 ) -> SafetyFactor:
     """Factor on yield of the plate between the four hub bolts: a simple model.
 
-    Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
+    Level through the wheel centre the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
     half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate overhanging
     at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the hub's flange,
     stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the sides in a
