@@ -1,5 +1,6 @@
 """Where there is least room while the front end moves: a list to pick a place from."""
 
+from functools import partial
 from typing import ClassVar
 
 from textual.app import ComposeResult
@@ -45,9 +46,7 @@ class WorstPlacesScreen(Screen[TravelAndLock | None]):
     def compose(self) -> ComposeResult:
         """Heading, list, keys."""
         yield Static(plain(HEADING), classes="heading", markup=False)
-        yield Items(
-            [Listed(id, self._row(line), lambda line=line: self._about(line)) for id, line in self._places.items()]
-        )  # type: ignore[misc]
+        yield Items([Listed(id, self._row(line), partial(self._about, line)) for id, line in self._places.items()])
         yield KeyLine((*self.KEYS, ALL_KEYS))
 
     def on_mount(self) -> None:
@@ -57,7 +56,7 @@ class WorstPlacesScreen(Screen[TravelAndLock | None]):
     def _row(self, line: RoomLine) -> Content:
         units = self._session.judged.shown_in
         there = place_words(TravelAndLock(line.travel, line.lock), self._front, units)
-        parts = plain(f"{show(line.gap, 'mm', units):>{FIGURE}}  {line.one} - {line.other}: {there}")
+        parts = plain(f"{show(line.gap or 0.0, 'mm', units):>{FIGURE}}  {line.one} - {line.other}: {there}")
         return Content.assemble(verdict(line.verdict, width=WORD), parts)
 
     def _about(self, line: RoomLine) -> Content:
