@@ -13,7 +13,9 @@ Cell = tuple[int, int]
 """Width and height of a character cell, pixels."""
 ANSWER = re.compile(rb"\x1b\[\?[\d;]*[cS]|\x1b\[6;\d+;\d+t|\x1b_G[^\x1b]*\x1b\\")
 _BEGUN = re.compile(rb"\x1b(\[(\?[\d;]*|6[\d;]*)|_(G[^\x1b]*\x1b?)?)$")
-"""The beginning of an answer, of which the rest is still on its way. No key begins so but Ctrl and Page Down."""
+"""The beginning of an answer, of which the rest is still on its way. No key begins so but Page Down, held with Ctrl or not."""
+_MAY_BE = re.compile(_BEGUN.pattern + rb"|\x1b\[?$")
+"""The same, or a key Escape."""
 LARGEST_CELL = 200
 """px: an answer beyond that is no cell's size."""
 
@@ -34,10 +36,11 @@ class Able:
 class Incoming:
     """Bytes from a terminal: its answers are kept here, all else is handed on.
 
-    typed: what was typed before anybody took it.
+    typed: what was typed before anybody took it. patient: whether a key Escape may wait for the byte after it.
     """
 
-    def __init__(self) -> None:
+    def __init__(self, *, patient: bool = False) -> None:
+        self.patient = patient
         self.answers: list[bytes] = []
         self.typed = b""
         self._begun = b""
@@ -51,9 +54,17 @@ class Incoming:
         data, self._begun = self._begun + data, b""
         self.answers += ANSWER.findall(data)
         data = ANSWER.sub(b"", data)
-        if begun := _BEGUN.search(data):
+        if begun := (_MAY_BE if self.patient else _BEGUN).search(data):
             data, self._begun = data[: begun.start()], begun[0]
         return data
+
+    def hurry(self) -> bytes:
+        """From here on Escape waits no more; what of it was kept back."""
+        self.patient = False
+        if _BEGUN.search(self._begun):
+            return b""
+        kept, self._begun = self._begun, b""
+        return kept
 
     @property
     def complete(self) -> bool:

@@ -56,7 +56,7 @@ class Asked:
 
     def __init__(self, *, ask: bool = True) -> None:
         """ask: False where it is not worth it."""
-        self.incoming = Incoming()
+        self.incoming = Incoming(patient=True)
         self._ask = ask
         self._handle = 0
         self._before: list[Any] | None = None
@@ -90,6 +90,7 @@ class Asked:
     def answered(self, within: float = LONGEST_WAIT) -> Able | None:
         """What the terminal shows, and the terminal as it was. within: s from the questions on."""
         if self._before is None:
+            self.incoming.hurry()
             return None
         try:
             while not self.incoming.complete:
@@ -104,6 +105,7 @@ class Asked:
         except OSError:
             return None
         finally:
+            self.incoming.typed += self.incoming.hurry()
             self._give_back()
 
     def __exit__(

@@ -3,7 +3,7 @@
 from typing import TYPE_CHECKING
 
 from wizard.pixels.answers import Able
-from wizard.pixels.sending import Piece, pieces, sent, taken_away
+from wizard.pixels.sending import Piece, palette, pieces, sent, taken_away
 
 if TYPE_CHECKING:
     from PIL.Image import Image
@@ -27,11 +27,9 @@ class Layer:
         changed = [piece for number, piece in new.items() if not _alike(piece, self._standing.get(number))]
         gone = set(self._standing) - set(new)
         self._standing = new
-        return (
-            cleared
-            + taken_away(gone, able, self._base)
-            + "".join(sent(piece, able, at, self._base) for piece in changed)
-        )
+        colours = palette(image, able.colours) if changed and able.how == "sixel" else None
+        put = "".join(sent(piece, able, at, self._base, colours) for piece in changed)
+        return cleared + taken_away(gone, able, self._base) + put
 
     def spoilt(self, top: int, bottom: int) -> None:
         """Text was written in these rows of the widget, the last not included: what stood there must be sent again."""
@@ -47,14 +45,6 @@ class Layer:
 
 
 def _alike(one: Piece, other: Piece | None) -> bool:
-    if other is None or other.image is None or one.image is None:
+    if other is None or other.image is None or one.image is None or one.image.size != other.image.size:
         return False
-    return (
-        one.image.size == other.image.size
-        and one.image.tobytes() == other.image.tobytes()
-        and _palette(one.image) == _palette(other.image)
-    )
-
-
-def _palette(image: "Image") -> list[int] | None:
-    return image.getpalette() if image.mode == "P" else None
+    return one.image.tobytes() == other.image.tobytes()

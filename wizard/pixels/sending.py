@@ -53,8 +53,6 @@ def pieces(image: "Image", able: Able) -> Iterator[Piece]:
     wide, high = able.cell
     columns, rows = image.width // wide, image.height // high
     across = max(1, able.largest[0] // wide) if able.how == "sixel" else max(1, columns)
-    if able.how == "sixel":
-        image = in_few_colours(image, able.colours)
     number = 0
     for top in range(0, rows, TALL):
         for left in range(0, columns, across):
@@ -65,15 +63,18 @@ def pieces(image: "Image", able: Able) -> Iterator[Piece]:
             number += 1
 
 
-def sent(piece: Piece, able: Able, at: tuple[int, int], base: int) -> str:
-    """What puts a piece on the screen. at: column and row of the picture's corner there. base: its pictures' first name."""
+def sent(piece: Piece, able: Able, at: tuple[int, int], base: int, palette: "Image | None" = None) -> str:
+    """What puts a piece on the screen.
+
+    at: column and row of the picture's corner there. base: its pictures' first name. palette: the colours, for sixels.
+    """
     if piece.image is None:
         return ""
     here = f"\x1b7\x1b[{at[1] + piece.top + 1};{at[0] + piece.left + 1}H"
-    if able.how == "kitty":
+    if palette is None:
         cells = (piece.right - piece.left, piece.bottom - piece.top)
         return f"{here}{_kitty(piece.image, _name(base, piece.number), cells)}\x1b8"
-    return f"{here}{sixel(piece.image)}\x1b8"
+    return f"{here}{sixel(in_colours(piece.image, palette))}\x1b8"
 
 
 def taken_away(numbers: Iterable[int], able: Able, base: int) -> str:
@@ -99,11 +100,23 @@ def _kitty(image: "Image", name: int, cells: tuple[int, int]) -> str:
     )
 
 
-def in_few_colours(image: "Image", colours: int) -> "Image":
-    """An RGBA picture with a palette; what is see-through has the colour `FREE`."""
-    from PIL.Image import Dither, Quantize
+def palette(image: "Image", colours: int) -> "Image":
+    """The commonest colours of an RGBA picture, those of its areas among them, as Pillow wants a palette."""
+    from PIL import Image
 
-    flat = image.convert("RGB").quantize(min(colours, MOST_COLOURS), Quantize.FASTOCTREE, dither=Dither.NONE)
+    flat = image.convert("RGB")
+    counted: list[tuple[int, tuple[int, int, int]]] = flat.getcolors(flat.width * flat.height) or []  # type: ignore[assignment]
+    most = [colour for _, colour in sorted(counted, reverse=True)[: min(colours, MOST_COLOURS)]]
+    held = Image.new("P", (1, 1))
+    held.putpalette([part for colour in most for part in colour])
+    return held
+
+
+def in_colours(image: "Image", palette: "Image") -> "Image":
+    """An RGBA picture in a palette's colours; what is see-through has the colour `FREE`."""
+    from PIL.Image import Dither
+
+    flat = image.convert("RGB").quantize(palette=palette, dither=Dither.NONE)
     flat.paste(FREE, mask=image.getchannel("A").point(lambda alpha: 255 * (alpha < 128)))
     return flat
 
