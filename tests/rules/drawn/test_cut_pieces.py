@@ -9,9 +9,9 @@ from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import PaperArc, PaperCircle
 from rules.drawn.piece_view import hole_rows, mark_rows, piece_view
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -20,7 +20,7 @@ def ox(**changes: dict[str, Any]) -> Judged:
     sheet = document("scree_ox_strength")
     for table, entries in changes.items():
         sheet[table] = {key: entry for key, entry in {**sheet[table], **entries}.items() if entry is not None}
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def pieces(**changes: dict[str, Any]) -> dict[str, CutPiece]:
@@ -73,7 +73,7 @@ def test_what_is_not_known_is_left_out_and_said() -> None:
     found = pieces(bolts={"upper_thread": None}, upright={"beam_wall": None, "steering_arm_form": None})
     assert not {"beam_side", "beam_back", "steering_arm"} & set(found)
     assert not any("upper_lug" in key and piece.profile.holes for key, piece in found.items())
-    assert not cut_pieces(judge(read_sheet({})))
+    assert not cut_pieces(judged_document({}))
 
 
 def test_places_of_holes_from_two_edges_and_from_the_wheel_centre() -> None:

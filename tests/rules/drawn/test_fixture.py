@@ -4,9 +4,8 @@ import numpy as np
 import pytest
 
 from rules.drawn.fixture import BEYOND, Fixture, fixture
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -16,7 +15,7 @@ def made(name: str = "scree_ox_strength", **changes: object) -> Fixture:
     for where, entry in changes.items():
         table, key = where.split("__")
         sheet[table][key] = entry
-    found = fixture(judge(read_sheet(sheet)))
+    found = fixture(judged_document(sheet))
     assert found is not None
     return found
 
@@ -114,4 +113,4 @@ def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
     found = made("dune_wren_finished")
     assert any(words.startswith("bar:") for words in found.left_out)
     assert any(words.startswith("tie-rod pin:") for words in found.left_out)
-    assert fixture(judge(read_sheet({}))) is None
+    assert fixture(judged_document({})) is None

@@ -12,10 +12,10 @@ from scipy import ndimage
 
 from rules.drawn.full_size import full_size
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, bounds
-from rules.judging.judge import Judged, judge
+from rules.judging.judge import Judged
 from rules.measure.quantity import EntryError
-from rules.sheet import read_sheet
 from sample_sheets import document as sample_document
+from tests.support.judging import judged_document
 from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.drawing_svg import drawing_svg
@@ -39,7 +39,7 @@ def document(name: str, **changes: object) -> dict[str, Any]:
 
 @cache
 def judged(name: str, **changes: str) -> Judged:
-    return judge(read_sheet(document(name, **changes)))
+    return judged_document(document(name, **changes))
 
 
 @cache
@@ -412,11 +412,11 @@ def test_projection_and_line_kinds_are_spelled_out(rasterised: Any) -> None:
 
 
 def test_an_empty_sheet_prints_what_is_missing_and_no_tiles(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judge(read_sheet({}))), 20)
+    pages = rasterised(drawing_pdf(judged_document({})), 20)
     assert not any("of the map" in pages.words(number) for number in range(1, len(pages)))
     assert "Nothing can be drawn yet" in pages.words(0)
-    assert len(rasterised(one_sheet_pdf(judge(read_sheet({}))), 20)) >= 1
-    assert ElementTree.fromstring(drawing_svg(judge(read_sheet({}))).encode())
+    assert len(rasterised(one_sheet_pdf(judged_document({})), 20)) >= 1
+    assert ElementTree.fromstring(drawing_svg(judged_document({})).encode())
 
 
 def test_papers_that_cannot_be_used_are_refused() -> None:
@@ -426,7 +426,7 @@ def test_papers_that_cannot_be_used_are_refused() -> None:
 
 def test_the_same_sheet_gives_the_same_bytes() -> None:
     for make in (drawing_pdf, one_sheet_pdf, drawing_svg):
-        one, other = (judge(read_sheet(document(WREN))) for _ in "12")
+        one, other = (judged_document(document(WREN)) for _ in "12")
         assert make(one) == make(other)  # type: ignore[operator]
 
 

@@ -8,9 +8,8 @@ import pytest
 from textual.app import App, ComposeResult
 
 from rules.drawn.scene import Box, Scene
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 from tests.support.one_wheel import EVERYTHING, TYRES
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing
 from wizard.pixels.painting import Panel
@@ -271,7 +270,7 @@ def test_the_part_of_the_open_entry_is_lit() -> None:
 
 @pytest.mark.parametrize(("width", "height"), [(36, 20), (60, 24), (100, 40)])
 def test_a_clash_is_told_under_the_picture_at_every_size(width: int, height: int) -> None:
-    known = judge(read_sheet(document("wrong_bargain_wheels"))).worked.known
+    known = judged_document(document("wrong_bargain_wheels")).worked.known
     rows = front_rows(known, width, height, "braille", True, figure)
     told = [run.text.strip() for row in rows for run in row if run.part == "clash" and run.text.isascii()]
     assert "rotor ring and lower joint housing: " in " ".join(told)

@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from rules.judging.judge import Finding, Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Finding, Judged
+from tests.support.judging import judged_document
 
 Ask = Callable[[str, Mapping[str, object]], Finding]
 RING = {"rotor.band_inside_diameter": "180 mm"}
@@ -211,6 +211,6 @@ def test_two_lines_that_often_are_alike_are_asked_about_and_stay_good(
     assert {found.verdict for found in alike.findings if found.check == "line-read-twice"} == {"good"}
     apart = judged({"pivots.lower_radius": "23 mm"})
     assert "pivots.lower_radius" not in apart.asks_about
-    yes = judge(read_sheet({**document({}), "confirmed": {"pivots.lower_radius": "22 mm"}}))
+    yes = judged_document({**document({}), "confirmed": {"pivots.lower_radius": "22 mm"}})
     assert "pivots.lower_radius" not in yes.asks_about
     assert any("confirmed as it stands" in found.text for found in yes.findings if found.check == "line-read-twice")
