@@ -143,7 +143,7 @@ class _Brush:
 
     def area(self, part: PartDrawn, area: Patch) -> None:
         """A filled area, with its hole left as it was."""
-        outer, hole = (_near(map(self.px, outline)) for outline in area)
+        outer, hole = (_near(map(self.px, outline)) for outline in (area.outer, area.hole))
         if len(outer) < 3:
             return
         colour = self.paints.areas.get(part, self.paints.page)

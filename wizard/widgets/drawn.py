@@ -14,6 +14,7 @@ from textual.widget import Widget
 from rules.drawn.scene import PartDrawn
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.desk.house import house_of
+from wizard.desk.picture_colours import component, style_sheet
 from wizard.pixels.answers import Able
 from wizard.pixels.layer import Layer
 from wizard.pixels.painting import Block, Ink, Paints, Panel, painted
@@ -30,32 +31,11 @@ AGAIN = 0.05
 class Drawn(Widget, can_focus=False):
     """What is drawn comes from `rows`; `drawing` picks the characters."""
 
-    PARTS: ClassVar[tuple[str, ...]] = (
-        "tyre", "rim", "rotor", "caliper", "hub", "plate", "frame", "shock", "arm", "tie-rod", "pivot", "axis", "gap",
-        "ground", "centre-line", "dimension", "lit", "clash",
-    )  # fmt: skip
-    COMPONENT_CLASSES: ClassVar[set[str]] = {"drawn--body", *(f"drawn--{part}" for part in PARTS)}
-    DEFAULT_CSS = """
-    Drawn { width: 1fr; height: 1fr; }
-    Drawn > .drawn--body { background: $foreground 12%; }
-    Drawn > .drawn--tyre { color: $foreground 70%; }
-    Drawn > .drawn--rim { color: #9b6fd4; }
-    Drawn > .drawn--rotor { color: $text-secondary; }
-    Drawn > .drawn--caliper { color: $text-secondary; }
-    Drawn > .drawn--hub { color: $foreground; }
-    Drawn > .drawn--plate { color: $foreground; text-style: bold; }
-    Drawn > .drawn--frame { color: $foreground 60%; }
-    Drawn > .drawn--shock { color: $text-secondary; }
-    Drawn > .drawn--arm { color: $foreground; text-style: bold; }
-    Drawn > .drawn--tie-rod { color: $text-secondary; text-style: bold; }
-    Drawn > .drawn--pivot { color: $text-accent; text-style: bold; }
-    Drawn > .drawn--axis { color: $text-accent; text-style: bold; }
-    Drawn > .drawn--gap { color: $text-warning; text-style: bold; }
-    Drawn > .drawn--ground { color: $foreground 70%; }
-    Drawn > .drawn--centre-line { color: $foreground 45%; }
-    Drawn > .drawn--dimension { color: $foreground 60%; }
-    Drawn > .drawn--lit { color: #14a098; text-style: bold; }
-    Drawn > .drawn--clash { color: $text-error; text-style: bold; }
+    COMPONENT_CLASSES: ClassVar[set[str]] = {"drawn--body", *(component(part) for part in get_args(PartDrawn))}
+    DEFAULT_CSS = f"""
+    Drawn {{ width: 1fr; height: 1fr; }}
+    Drawn > .drawn--body {{ background: $foreground 12%; }}
+    {style_sheet("Drawn")}
     """
 
     drawing: reactive[DrawingStyle] = reactive[DrawingStyle]("braille")
@@ -99,7 +79,7 @@ class Drawn(Widget, can_focus=False):
         key = (base, run.part, run.filled)
         if key not in self._styles:
             if run.part is not None:
-                base += self.get_component_rich_style(f"drawn--{run.part.replace(' ', '-')}")
+                base += self.get_component_rich_style(component(run.part))
             if run.filled is not None:
                 base += Style(bgcolor=self._area(base, run.filled))
             self._styles[key] = base
@@ -115,7 +95,7 @@ class Drawn(Widget, can_focus=False):
         return Color.from_triplet(blend_rgb(page.triplet, ink.triplet, share))
 
     def _ink(self, part: PartDrawn) -> Color | None:
-        return self.get_component_rich_style(f"drawn--{part.replace(' ', '-')}").color
+        return self.get_component_rich_style(component(part)).color
 
     def notify_style_update(self) -> None:
         """Another theme: other colours."""
