@@ -1,6 +1,6 @@
 """The live picture beside the form: the left corner with what is known so far, in the view that suits the open entry."""
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from textwrap import wrap
 
@@ -44,18 +44,19 @@ def front_rows(
     close_up: bool,
     figure: Callable[[float], str],
     wanted: PictureView = "front",
-    lit: Collection[str] = (),
+    field: str = "",
     units: Units = "metric",
     aspect: float = TWICE_AS_HIGH,
     panels: list[Panel] | None = None,
 ) -> tuple[Row, ...]:
-    """The picture and, where there is room for both, its caption, in `width` by `height` cells. lit: parts by name.
+    """The picture and, where there is room for both, its caption, in `width` by `height` cells.
 
-    units: of the scale's round length. panels: where what is to be painted in pixels is put.
+    field: the open entry, whose parts are lit and whose length is drawn as an arrow. units: of the scale's round length.
+    panels: where what is to be painted in pixels is put.
     """
     if width < 1 or height < 1:
         return ()
-    view, scene = picture(known, wanted, close_up=close_up, lit=lit)
+    view, scene = picture(known, wanted, close_up=close_up, lit=lit_by(field, known) if field else (), field=field)
     if not scene.items:
         return _words([NOTHING_YET], width, height, top=height // 2)
     panels = [] if panels is None else panels
@@ -157,7 +158,7 @@ class FrontView(Drawn):
                 self.close_up,
                 lambda mm: self._figure(mm, self._units),
                 self.seen_from,
-                lit_by(self._field, self._known) if self._field else (),
+                self._field,
                 self._units,
                 self.aspect,
                 panels,

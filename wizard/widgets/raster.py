@@ -141,7 +141,7 @@ def _labels(
     """The letters of the labels, row by row, and the leaders, which are drawn."""
     words = []
     leaders = []
-    for label in labels:
+    for label in filter(lambda one: one.text, labels):
         x, y = canvas.dot(label.at)
         column, row = (x + 0.5) / canvas.grid.across, (y + 0.5) / canvas.grid.down
         if 0 <= row < canvas.height and 0 <= column < canvas.width:
