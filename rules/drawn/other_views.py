@@ -18,6 +18,7 @@ from rules.drawn.scene import Body, Box, Circle, Dimension, Item, Label, Line, M
 from rules.drawn.views import FROM_ABOVE, FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.reader import Known, Size, name, reads
 from rules.measure.display import show
+from rules.measure.outline import corners_of
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 
@@ -32,7 +33,7 @@ VIEW_OF_STEP: Mapping[str, PictureView] = {
 }
 _FROM_THE_SIDE = (
     name("pivots.castor"), name("pivots.axis_ahead"), name("caliper.clock"), name("caliper.length"),
-    name("caliper.inward_reach"), name("joint_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
+    name("caliper.inward_reach"), name("weld_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
     name("pivots.upper_ahead"), name("pivots.lower_ahead"),
 )  # fmt: skip
 _FROM_THE_FRONT = (
@@ -140,7 +141,7 @@ def _centre(wheel_centre_height: Size) -> float | None:
 
 
 def _from_above(known: Known, lit: Collection[str]) -> Scene | None:
-    """Cut level through the spindle where it turns or is bolted on; all else as one sees it from above."""
+    """Cut level through the wheel centre where it turns or is bolted on; all else as one sees it from above."""
     centre, parts = _centre(known), parts_of(known)
     if centre is None or len(parts) < 2:
         return None
@@ -233,12 +234,11 @@ def plate_scene(known: Known) -> Scene | None:
 
 
 def _plate(profile: Profile) -> Scene:
-    edge, radius = profile.outline, profile.outline.corner_radius
+    edge = profile.outline
     corners = [
         point
-        for x in (edge.left + radius, edge.right - radius)
-        for y in (edge.bottom + radius, edge.top - radius)
-        for point in (circle((x, y), radius, ON_SCREEN) if radius else ((x, y),))
+        for disc in edge.rounds or corners_of(edge)
+        for point in (circle((disc.x, disc.y), disc.radius, ON_SCREEN) if disc.radius else ((disc.x, disc.y),))
     ]
     bore = next((hole for hole in profile.holes if hole.centre == (0.0, 0.0)), None)
     metal = Patch(hull(corners), circle((0.0, 0.0), bore.diameter / 2, ON_SCREEN) if bore else ())

@@ -144,7 +144,13 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeL
     >>> edges((left, right))
     (((0.0, 0.0), (4.0, 0.0), (4.0, 1.0), (0.0, 1.0), (0.0, 0.0)),)
     """
-    patches = [patch for patch in patches if len(patch.outer) > 2]
+    return _edges(tuple(patches), tuple(behind))
+
+
+@lru_cache(maxsize=1024)
+def _edges(patches: tuple[Patch, ...], behind: tuple[Patch, ...]) -> tuple[EdgeLine, ...]:
+    """Kept, because a picture is drawn again after each answer, and an answer moves few of its parts."""
+    patches = tuple(patch for patch in patches if len(patch.outer) > 2)
     boxes = [_box(patch.outer) for patch in patches]
     over = [(patch, _box(patch.outer)) for patch in behind if len(patch.outer) > 2]
     runs: list[tuple[Point, Point]] = []

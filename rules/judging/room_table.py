@@ -53,7 +53,7 @@ class RoomNotJudged:
 
 @dataclass(frozen=True, slots=True)
 class RoomTable:
-    """Every pair, least room first; parts that are not in it; pairs made to touch, in words; positions looked at."""
+    """Every pair, smallest gap first; parts that are not in it; pairs made to touch, in words; positions looked at."""
 
     lines: tuple[RoomLine, ...]
     absent: tuple[RoomNotJudged, ...]

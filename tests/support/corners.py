@@ -75,7 +75,7 @@ def mesh_of_part(part: Part, height: float, motions: dict[Any, Motion] | None) -
 
 
 def _all_round(bar: Cylinder, height: float) -> Revolved:
-    """What a bar along the spindle passes through: the ring between its nearest and farthest place."""
+    """What a bar along the wheel's axis passes through: the ring between its nearest and farthest place."""
     middle = ((bar.start[0]) ** 2 + (bar.start[2] - height) ** 2) ** 0.5
     near, far = max(0.0, middle - bar.radius), middle + bar.radius
     low, high = sorted((bar.start[1], bar.end[1]))

@@ -79,7 +79,7 @@ class MotionScreen(Screen[None]):
         Key("end", "other_lock", "full lock, and again for the other side"),
         Key("home", "ride", "ride height, straight ahead", "ride"),
         Key("space", "play", "play the whole sweep of travel and lock; any key stops it", "play"),
-        Key("w", "worst", "list where there is least room, and go there", "least room"),
+        Key("w", "worst", "list the smallest gaps, and go where one is", "gaps"),
         Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
         Key("shift+left", "full_lock(1)", "full left lock"),
         Key("shift+right", "full_lock(-1)", "full right lock"),
@@ -198,7 +198,7 @@ class MotionScreen(Screen[None]):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
-            return f"Bump and droop travel are not both entered: {shown} stands in for what is missing."
+            return f"Bump and droop travel are not both entered: {shown} is assumed for what is missing."
         return HEADING
 
     # Moving
@@ -255,7 +255,7 @@ class MotionScreen(Screen[None]):
         self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
-        """List where there is least room; the place chosen there is gone to."""
+        """List the smallest gaps; the place chosen there is gone to."""
         if self._front is None:
             return
         from wizard.screens.worst_places import WorstPlacesScreen, worst_places

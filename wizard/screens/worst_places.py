@@ -1,4 +1,4 @@
-"""Where there is least room while the front end moves: a list to pick a place from."""
+"""The smallest gaps while the front end moves: a list to pick a place from."""
 
 from functools import partial
 from typing import ClassVar
@@ -20,11 +20,11 @@ from wizard.widgets.motion_state import place_words
 
 WORD, FIGURE = 9, 11
 """Cells of a row for the verdict, and for the room."""
-HEADING = "Where there is least room on the way; Enter moves the front end there"
+HEADING = "The smallest gaps on the way; Enter moves the front end there"
 
 
 def worst_places(session: Session) -> list[RoomLine]:
-    """The pairs of parts that come nearest somewhere else than at ride height, least room first."""
+    """The pairs of parts that come nearest somewhere else than at ride height, smallest gap first."""
     return [line for line in room_table(session.judged).lines if line.gap is not None and (line.travel or line.lock)]
 
 

@@ -110,14 +110,14 @@ def hub_bolts_begun(
 
 @dataclass(frozen=True, slots=True)
 class BoltPlaces:
-    """Where the hub's mounting bolts stand about the spindle, (ahead, up) in mm."""
+    """Where the hub's mounting bolts stand about the wheel's axis, (ahead, up) in mm."""
 
     places: tuple[tuple[float, float], ...]
 
     @property
     def text(self) -> str:
         """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the spindle"
+        return f"{len(self.places)} bolts about the wheel's axis"
 
 
 @value(
@@ -134,7 +134,7 @@ def hub_bolts_at(
     """Where the hub's mounting bolts stand.
 
     >>> hub_bolts_at(True, 3, None, None, 100.0, None).text
-    '3 bolts about the spindle'
+    "3 bolts about the wheel's axis"
     """
     if mount_circle is not None:
         return BoltPlaces(circle_places(mount_bolts, mount_circle, mount_turned or 0.0))

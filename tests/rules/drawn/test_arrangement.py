@@ -48,7 +48,7 @@ def test_pivot_spacing_is_true_length_in_the_auxiliary_view_alone() -> None:
 
 
 def test_the_section_is_as_thick_as_the_plate_and_open_at_its_bore() -> None:
-    """Plate 3/4 in thick, bore 2 1/2 in, spindle 7.1 in from the top of 14 3/8: metal from 1.25 to 7.1 in above the spindle
+    """Plate 3/4 in thick, bore 2 1/2 in, wheel centre 7.1 in from the top of 14 3/8: metal from 1.25 to 7.1 in above it
     and from 1.25 to 7.275 in below."""
     _, found = views()
     points = [point for item in strokes(found["section A-A"], "outline") for point in item.points]

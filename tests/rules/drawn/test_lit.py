@@ -28,7 +28,7 @@ from tests.support.judging import judged_document
         ("plate.bore", {"plate_part"}),
         ("upright.beam_width", {"beam_part"}),
         ("bolts.upper_thread", {"upper_pivot_bolt_part"}),
-        ("joint_steering_arm.leg", {"steering_arm_part"}),
+        ("weld_steering_arm.leg", {"steering_arm_part"}),
         ("job.title", set()),
         ("plate.metal", {"plate_part"}),
     ],

@@ -78,7 +78,7 @@ SHAFT = {"hub.held_together_by": "a clamped stub shaft"}
 STRAIGHT = {"pivots.castor": "0 deg"}
 UPRIGHT = {"pivots.castor": "0 deg", "pivots.inclination": "0 deg"}  # axis straight up: offsets stay the ground offset
 # Axis straight up 100 inboard of the tyre's plane, so 44 inboard of the mounting face at -56. Pivots 135 above and 125 below
-# the spindle: the plate stands 30 beyond both.
+# the wheel centre: the plate stands 30 beyond both.
 BEHIND_PLATE = {**UPRIGHT, "pivots.ground_offset": "100 mm", "plate.thickness": "12 mm", "plate.height": "320 mm",
                 "plate.spindle_from_top": "165 mm"}  # fmt: skip
 POUNDS = {"job.corner_weight": "500 lb"}
@@ -232,7 +232,7 @@ CASES = [
     ("ground-offset-usual", {"pivots.ground_offset": "1 9/16 in"}, "good"),  # 39.69
     ("ground-offset-usual", {"pivots.ground_offset": "3 7/8 in"}, "watch"),  # 98.4
     ("ground-offset-usual", {"pivots.ground_offset": "4 in"}, "stop"),  # 101.6
-    # Between the tyres the spindle moves 400 x 50.8 / 812.8 = 25 mm: tan 21.8 deg 0.399971, tan 21.9 deg 0.401996.
+    # Between the tyres the wheel centre moves 400 x 50.8 / 812.8 = 25 mm: tan 21.8 deg 0.399971, tan 21.9 deg 0.401996.
     ("ground-offset-across-tyres", {"pivots.inclination": "21.8 deg"}, "good"),  # 9.999
     ("ground-offset-across-tyres", {"pivots.inclination": "21.9 deg"}, "watch"),  # 10.050
     # The largest tyre's offset is 2.2041 less than the design tyre's, the smallest's as much more.
@@ -262,7 +262,7 @@ CASES = [
     ("self-centring", {"pivots.castor": "12 deg"}, "good"),  # every day on sand and desert cars: common practice
     ("self-centring", {"pivots.castor": "15 deg"}, "watch"),  # the weight turns them out, the trail brings them back
     ("self-centring", {"pivots.inclination": "2 deg", "pivots.ground_offset": "0 mm", "pivots.castor": "12 deg"}, "watch"),
-    ("self-centring", {**UPRIGHT, "pivots.inclination": "-1 deg"}, "stop"),  # the spindle, 18 outboard of the axis, sinks
+    ("self-centring", {**UPRIGHT, "pivots.inclination": "-1 deg"}, "stop"),  # the wheel centre, 18 outboard of the axis, sinks
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "49 mm"}, "good"),  # 180 - 125 - 49 = 6
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "49.1 mm"}, "watch"),
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "52 mm"}, "watch"),

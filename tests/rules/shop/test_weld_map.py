@@ -29,13 +29,13 @@ def test_sizes_stand_in_words() -> None:
     upper, _, arm, _ = found()
     assert upper.words == "fillet on both sides; leg 3/8 in; 4 in long, each run"
     assert arm.words == "fillet round a rectangle; leg 5/16 in; 3.1 in by 1 1/2 in, all round"
-    bevel = found(joint_upper={"form": "full bevel"})[0]
+    bevel = found(weld_upper={"form": "full bevel"})[0]
     assert bevel.words.startswith("full bevel; welded through") and "leg" not in bevel.words
 
 
 def test_what_is_not_on_the_sheet_is_a_blank() -> None:
     sheet = document("scree_ox_strength")
-    del sheet["joint_upper"]["leg"], sheet["joint_lower"]["form"]
+    del sheet["weld_upper"]["leg"], sheet["weld_lower"]["form"]
     upper, lower, *_ = joints(judged_document(sheet))
     assert "leg ____" in upper.words
     assert lower.words == "form, leg, length, sides, prep, gap: ________"

@@ -1,7 +1,7 @@
 """A layout whose figures a newcomer can check with a calculator: common practice, no source; worked by hand here.
 
-33 and 35 in tyres, so a 34 in design tyre and a spindle 17 in up; 10 deg of inclination, no castor; 1 in of ground
-offset; pivots 10 1/4 in apart, the lower 5 in below the spindle. tan 10 deg = 0.17633, cos 10 deg = 0.98481.
+33 and 35 in tyres, so a 34 in design tyre and a wheel centre 17 in up; 10 deg of inclination, no castor; 1 in of ground
+offset; pivots 10 1/4 in apart, the lower 5 in below the wheel centre. tan 10 deg = 0.17633, cos 10 deg = 0.98481.
 Four decimals with each step rounded, so good to one in the last place.
 """
 
@@ -50,7 +50,7 @@ def test_the_two_pivots_are_as_far_apart_as_asked() -> None:
 
 
 def test_a_5_in_below_a_9_in_wheel_of_5_in_backspacing_puts_the_lower_pivot_where_a_drawing_does() -> None:
-    # Offset 0, hat 1/4 in: flange face 1/4 in inboard of the tyre's centre plane, so 3.1160 - 0.25 = 2.8660 in.
+    # Offset 0, hat 1/4 in: hub face 1/4 in inboard of the tyre's centre plane, so 3.1160 - 0.25 = 2.8660 in.
     document = {
         **DOCUMENT,
         "wheel": {"overall_width": "10 in", "backspacing": "5 in"},

@@ -87,7 +87,7 @@ def test_check_bars_on_the_one_sheet(dpi: int, rasterised: Any, bar_lengths: Any
 
 
 def places(sheet: Judged, side: Any) -> tuple[float, float, float]:
-    """Page x of the datum, page y of the spindle line, and which way outboard is, on the one sheet."""
+    """Page x of the datum, page y of the wheel-centre line, and which way outboard is, on the one sheet."""
     drawing = full_size(sheet, side)
     _, room = one_sheet(sheet, drawing)
     datum = next(item for item in drawing.items if isinstance(item, PaperWords) and item.text.startswith("DATUM"))
@@ -121,7 +121,7 @@ def test_barrel_of_405_mm_measures_that_up_and_down(dpi: int, rasterised: Any, d
 
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_rotor_circle_measures_298_mm(dpi: int, rasterised: Any, dark_runs: Any) -> None:
-    """On a chord 60 mm above the spindle: 2 sqrt(149^2 - 60^2) = 272.771 mm."""
+    """On a chord 60 mm above the wheel centre: 2 sqrt(149^2 - 60^2) = 272.771 mm."""
     sheet = judged(BADGER)
     pages, (_, y, _) = rasterised(single(BADGER, "left"), dpi), places(sheet, "left")
     row = pages.part(0, 28, y + 59, 330, y + 61)[round(dpi / 25.4)]
@@ -360,13 +360,13 @@ def test_tiles_together_hold_every_dimension(rasterised: Any) -> None:
 
 
 def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
-    """Axis at spindle height: 38 + 384 tan 9.5 = 102.260. Lower pivot: 102.260 - 120 tan 9.5 + 37 = 119.18 mm from the hub face.
+    """Axis at wheel-centre height: 38 + 384 tan 9.5 = 102.260. Lower pivot: 102.260 - 120 tan 9.5 + 37 = 119.18 mm from hub face.
     Trail: 384 tan 5.5 = 36.975 mm."""
     pages = rasterised(tiled(BADGER, paper="a4", view="whole"), 20)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "lower pivot 119 mm (119.2 mm)" in found
     assert "mechanical trail 37 mm (36.97 mm)" in found
-    assert "Axis to tyre centre plane at spindle height 102.5 mm (102.3 mm) inboard" in found
+    assert "Axis to tyre centre plane at wheel-centre height 102.5 mm (102.3 mm) inboard" in found
 
 
 @pytest.mark.parametrize(("side", "other"), [("left", "RIGHT"), ("right", "LEFT")])

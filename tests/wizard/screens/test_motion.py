@@ -310,7 +310,7 @@ def test_a_linkage_that_is_half_entered_names_what_it_waits_for(
 
 def test_a_stand_in_for_travel_is_told(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
     text = after(drive, text_of, moving_sheet({"arms.bump_travel": None}), "pageup")
-    assert "Bump and droop travel are not both entered: 100 mm stands in" in " ".join(text.split())
+    assert "Bump and droop travel are not both entered: 100 mm is assumed" in " ".join(text.split())
     assert "100 mm bump" in text
 
 

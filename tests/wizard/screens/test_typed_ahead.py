@@ -16,7 +16,7 @@ STEPS = [number for number in range(len(PAGES)) if number != REVIEW]
 @pytest.fixture
 def empty(tmp_path: Path) -> Path:
     path = tmp_path / "sheet.toml"
-    path.write_text('sheet_version = 1\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
+    path.write_text('sheet_version = 2\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
     return path
 
 

@@ -202,7 +202,7 @@ def test_widget_never_takes_the_focus_and_reads_no_markup() -> None:
 
 
 def test_parts_have_backgrounds_of_their_own() -> None:
-    """Tyre and page; and, on the row of the spindle, hub, plate and page."""
+    """Tyre and page; and, on the row of the wheel centre, hub, plate and page."""
     view = FrontView()
 
     async def act(app: App[None]) -> None:

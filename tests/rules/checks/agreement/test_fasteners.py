@@ -45,7 +45,7 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (WREN, {"plate.metal": "other", "plate.condition": "cast aluminium"}, "plate-of-known-metal", "stop"),
     (WREN, {"plate.metal": "other", "plate.condition": "as rolled"}, "plate-of-known-metal", "watch"),
     (SCREE, {"plate.weld_process": "tig"}, "one-process", "watch"),
-    (SCREE, {"joint_upper.runs_lie": "up and down", "joint_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
+    (SCREE, {"weld_upper.runs_lie": "up and down", "weld_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
     (SCREE, {"plate.filler": "E7018"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "E70S"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "the grey reel"}, "one-process", "good"),
