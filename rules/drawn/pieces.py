@@ -126,7 +126,10 @@ def hub_plate(known: Known, side: Side) -> Profile | None:
     holes += lighter or []
     marks = [*_spindle_ticks(outline, bore or 0.0), *_pivot_marks(known, side, outline, bore or 0.0, left_out)]
     arrow, stamp = _front_arrow(side, outline, bore or 0.0, holes)
-    slots = tuple(_slots(known, side=side) or ())
+    found = _slots(known, side=side)
+    if found is None:
+        left_out.append("slots for tabs: the pieces that stand in them are not all on the sheet")
+    slots = tuple(found or ())
     return Profile(outline, tuple(holes), (*marks, *arrow), stamp, tuple(left_out), slots=slots)
 
 

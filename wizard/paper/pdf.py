@@ -353,8 +353,8 @@ class Document:
 # Check bars
 
 
-_MOST_LINES = 3
-"""Lines of words that stand beside the bars; more would run off the paper."""
+_MOST_LINES, _LEAST_WORDS = 3, 30.0
+"""Lines of words beside the bars, more would run off the paper; and mm: narrower, words are broken."""
 _UPRIGHT_FROM = BARS_DEEP + 4
 """mm: the upright bars begin above the level ones, which have the corner, and clear of a drawing's crop marks."""
 
@@ -368,8 +368,7 @@ def bars_fit(area: Area) -> bool:
 def check_bars(page: PaperPage, area: Area) -> Area:
     """A 100 mm and a 4 in bar along the bottom and along the left of a rectangle, and the words that go with them.
 
-    Each black bar is exactly that long from end to end. The words stand beside the level bars, and beside the upright ones
-    where they have room. Returns the rectangle left for the drawing.
+    Each black bar is exactly that long. Words stand beside them where they have room. Returns the rectangle that is left.
     """
     for turned in (False, True):
         start = _UPRIGHT_FROM if turned else 0.0
@@ -386,10 +385,6 @@ def check_bars(page: PaperPage, area: Area) -> Area:
             for number, line in enumerate(reversed(lines)):
                 _along(page, area, start, 1.5 + 4.4 * number, line, turned)
     return area.less(left=BARS_DEEP, bottom=BARS_DEEP)
-
-
-_LEAST_WORDS = 30.0
-"""mm: narrower, words are broken."""
 
 
 def _turned(area: Area, along: float, across: float, turned: bool) -> Point:

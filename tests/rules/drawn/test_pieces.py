@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from rules.corner.slots import PlateSlots
 from rules.drawn.pieces import Profile, bracket_blank, hub_plate
 from rules.measure.outline import LighterBy, Outline, PlateEnds, inside_distance, plate_outline
 
@@ -13,7 +14,7 @@ KNOWN: dict[str, object] = {
     "plate.width": 200.0, "plate.height": 300.0, "plate.spindle_from_top": 140.0, "plate.spindle_from_front": 90.0,
     "plate.corner_radius": 20.0, "plate.bore": 70.0, "plate.hole_diameter": 12.5,
     "hub.mount_bolts": 4, "hub.mount_width": 80.0, "hub.mount_height": 90.0,
-    "plate_ends": PlateEnds(), "lightening_holes": LighterBy(),
+    "plate_ends": PlateEnds(), "lightening_holes": LighterBy(), "plate_slots": PlateSlots(),
     "pivots.lower_below_spindle": 120.0, "upper_above_spindle": 130.0, "lower_pivot_ahead": 12.0, "upper_pivot_ahead": -13.0,
 }  # fmt: skip
 

@@ -37,6 +37,7 @@ BEGINS = {
     ("wheel.offset", "upper-pivot-clears-plate"): "the backspacing, which then counts, puts the whole hub elsewhere",
     ("tyre.load_capacity", "tyre-load"): "the mark's own load index, which then counts, is a published figure",
     ("plate.corner_radius", "corner-radius-fits"): "square corners, which it is then cut with, fit any plate",
+    ("plate.tab_length", "slot-metal"): "without tabs there are no slots",
     ("steering.stop_angle", "stop-before-rack-end"): "without stops on the upright the rack's own end is the stop",
     ("steering.stop_angle", "bump-steer-turned"): RACK_LOCKS,
     ("steering.stop_angle", "tie-rod-over-centre"): RACK_LOCKS,
