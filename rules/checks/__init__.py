@@ -126,3 +126,11 @@ GROUP_OF: dict[str, Group] = {
     for one in function.declared  # type: ignore[attr-defined]
 }
 """The group of each check, by its id."""
+COMPARES: frozenset[str] = frozenset(
+    one.name
+    for module in MODULES
+    if module.__name__.startswith("rules.checks.agreement")
+    for function in _checks_of(module)
+    for one in function.declared  # type: ignore[attr-defined]
+)
+"""The checks that compare entries with each other, and do not judge a part."""
