@@ -251,7 +251,7 @@ def test_caliper_bolts_too_far_apart_for_the_blank_are_off_it(finding: FindingWi
 
 
 # What is no rectangle. Steering axis of the base sheet: castor 6 deg and both pivots on it, so at the upper pivot, 131.06
-# above the spindle, it stands 131.06 tan 6 = 13.77 behind it, and at the lower one, 125 below, 13.14 ahead.
+# above the wheel centre, it stands 131.06 tan 6 = 13.77 behind it, and at the lower one, 125 below, 13.14 ahead.
 
 
 @pytest.mark.parametrize(
@@ -274,7 +274,7 @@ def test_narrowed_ends_fit_the_plate(finding: FindingWith, changed: dict[str, ob
 
 
 def test_a_narrowed_plate_has_less_metal_beside_its_bolts(finding: FindingWith) -> None:
-    """To a round end from the spindle's level on, the side passes the upper bolts nearer than 60."""
+    """To a round end from the wheel centre's level on, the side passes the upper bolts nearer than 60."""
     whole = finding("hole-edge-distance", sheet())
     narrowed = finding("hole-edge-distance", sheet(upper_end_width="60 mm", corner_radius=None))
     assert whole.verdict == narrowed.verdict == "good" and whole.text != narrowed.text
@@ -311,7 +311,7 @@ def test_nothing_is_welded_over_a_lightening_hole(finding: FindingWith) -> None:
 
 @pytest.mark.parametrize(("wide", "verdict"), [("120 mm", "good"), ("110 mm", "watch"), ("100 mm", "stop")])
 def test_metal_round_slots(finding: FindingWith, wide: str, verdict: str) -> None:
-    """Walls of 4, so slots of 4.4 in their middles, beside the bolts' holes, which end 40 + 6.25 = 46.25 from the spindle. A box
+    """Walls of 4, so slots of 4.4 in their middles, beside the holes, which end 40 + 6.25 = 46.25 from the wheel centre. A box
     of 120 leaves 60 - 2 - 2.2 - 46.25 = 9.55, of 110 it leaves 4.55, less than half of the plate's 10; of 100 nothing."""
     beam = {
         "upright.beam": "box",
