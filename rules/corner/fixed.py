@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from itertools import combinations
 from math import inf
 
+from rules.corner.joined import JOINTS
 from rules.corner.kinds import Touching
 from rules.corner.part import Part
 from rules.corner.room import BetweenTwo, still_least
@@ -20,9 +21,12 @@ LUGS, BOLTS = ("upper lugs", "lower lugs"), ("upper pivot bolt", "lower pivot bo
 JOINED = (
     Touching(("hub mounting flange",), ("hub body", "hub bolts", "plate"), "the hub as bought, and its bolts"),
     Touching(("hub bolts",), ("plate", "beam"), "bolted through the plate; whether a spanner reaches has a check of its own"),
-    Touching(("plate",), (*LUGS, "beam", "steering arm", "caliper bracket"), "welded on, and cut to fit it"),
-    Touching(("beam",), ("steering arm", "caliper bracket"), "welded on, and cut to fit it"),
-    Touching(("caliper",), ("caliper bracket",), "bolted on"),
+    *(
+        Touching((joint.piece,), joint.stands_on, f"{joint.how} on, and cut to fit it")
+        for joint in JOINTS
+        if joint.piece not in LUGS
+    ),
+    Touching(LUGS, ("plate",), "welded on, and cut to fit it"),
     Touching(("upper lugs",), ("upper pivot bolt",), "the bolt goes through its lugs"),
     Touching(("lower lugs",), ("lower pivot bolt",), "the bolt goes through its lugs"),
     Touching(("rim",), ("tyre", "spokes"), "one wheel"),

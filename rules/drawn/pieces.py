@@ -14,12 +14,12 @@ from rules.measure.outline import (
     Point,
     Side,
     bracket_hole_places,
-    hub_bolt_places,
     inside_distance,
     outline_points,
     plate_outline,
 )
 from rules.measure.units import Mm
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SIDES: tuple[Side, ...] = ("left", "right")
 
@@ -88,7 +88,7 @@ def hub_plate(known: Known, side: Side) -> Profile | None:
         holes.append(Hole((0.0, 0.0), bore, "centre bore"))
     else:
         left_out.append("centre bore: its diameter is not on the sheet")
-    holes += _hub_bolt_holes(known, left_out=left_out)
+    holes += _hub_bolt_holes(known, side=side, left_out=left_out)
     marks = [*_spindle_ticks(outline, bore or 0.0), *_pivot_marks(known, side, outline, bore or 0.0, left_out)]
     arrow, stamp = _front_arrow(side, outline, bore or 0.0, holes)
     return Profile(outline, tuple(holes), (*marks, *arrow), stamp, tuple(left_out))
@@ -133,20 +133,13 @@ def bracket_blank(
 
 @reads
 def _hub_bolt_holes(
-    mount_bolts: int | None,
-    hole_diameter: Mm | None,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
-    *,
-    left_out: list[str],
+    hole_diameter: Mm | None, hub_bolts_stand: BoltPlaces | None, *, side: Side, left_out: list[str]
 ) -> list[Hole]:
-    if mount_bolts != 4:
-        left_out.append("hub bolt holes: their places are known for four bolts only; mark them off the hub")
+    if hole_diameter is None or hub_bolts_stand is None:
+        left_out.append("hub bolt holes: their diameter or places are not on the sheet; mark them off the hub")
         return []
-    if hole_diameter is None or mount_width is None or mount_height is None:
-        left_out.append("hub bolt holes: their diameter or spacing is not on the sheet; mark them off the hub")
-        return []
-    return [Hole(place, hole_diameter, "hub bolt hole") for place in hub_bolt_places(mount_width, mount_height)]
+    forward = -1.0 if side == "left" else 1.0
+    return [Hole((forward * ahead, up), hole_diameter, "hub bolt hole") for ahead, up in hub_bolts_stand.places]
 
 
 def _spindle_ticks(outline: Outline, bore: float) -> list[MarkLine]:

@@ -91,6 +91,14 @@ class Every:
 
 
 @dataclass(frozen=True, slots=True)
+class Waiting:
+    """Marks a parameter that takes the names of a role's values that are begun but wait for an entry, beside `Every` of it:
+    `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and is no such value."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
 class Role:
     """Gives values of a class a role, for those that take every one of them: `Annotated[Part, Role(PART)]`."""
 

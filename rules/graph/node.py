@@ -27,7 +27,7 @@ class Node:
     """One value or check, with its inputs looked up and its unit known.
 
     fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
-    gathered into one parameter is handed on.
+    gathered into one parameter is handed on. waiting: parameters that take the names of those gathered values that wait.
     """
 
     name: str
@@ -38,6 +38,7 @@ class Node:
     member: Member
     fixed: Mapping[str, Any]
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
+    waiting: Mapping[str, tuple[str, ...]]
 
 
 def in_order(nodes: dict[str, Node], stand_ins: Mapping[str, str] = MappingProxyType({})) -> list[Node]:

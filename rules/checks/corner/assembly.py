@@ -1,6 +1,6 @@
 """Whether it can be put together and taken apart with ordinary tools."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from math import cos, sin
 from typing import Annotated
 
@@ -8,7 +8,7 @@ from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.part import PART, Part, spindle
 from rules.graph.bands import AtLeast, at_least
-from rules.graph.declare import Every, check
+from rules.graph.declare import Every, Waiting, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
@@ -25,20 +25,12 @@ TOOLS = sources.COMMON_PRACTICE.saying(
 )
 INBOARD = (0.0, -1.0, 0.0)
 Parts = Annotated[Mapping[str, Part], Every(PART)]
+WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 
 
-def _wait_for_begun(
-    parts: Mapping[str, Part], beam: Beam | None, beam_width: float | None, *bracket: float | None
-) -> None:
-    """A beam or a bracket that is begun but does not stand yet could be in the way of anything behind the plate.
-
-    bracket: its sizes, of which any begins it.
-    """
-    begun = {
-        "beam_part": beam != "none" and (beam is not None or beam_width is not None),
-        "caliper_bracket_part": any(size_of is not None for size_of in bracket),
-    }
-    if missing := [name for name, asked in begun.items() if asked and name not in parts]:
+def _wait_for(waiting_parts: Collection[str]) -> None:
+    """A beam or a bracket that is begun but does not stand yet could be in the way of anything behind the plate."""
+    if missing := [name for name in ("beam_part", "caliper_bracket_part") if name in waiting_parts]:
         raise Waits(*missing)
 
 
@@ -88,16 +80,14 @@ def rotor_goes_on(
 def hub_bolts_reached(
     hub_bolts_part: Part,
     every_part: Parts,
+    waiting_parts: WaitingParts,
     beam: Beam | None,
-    beam_width: Mm | None,
-    bracket_arm_width: Mm | None,
-    bracket_arm_length: Mm | None,
     hub_bolt_access: HubBoltAccess | None,
     beam_part: Part | None,
     upright_points: UprightPoints,
 ) -> Judgement:
     """Heads behind the plate, with caliper and pivot bolts off. Nuts in front of the hub's flange are held with a spanner."""
-    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
+    _wait_for(waiting_parts)
     heads = [head_of(shapes[0], seat_first=False) for shapes in bolt_by_bolt(hub_bolts_part)]
     lengths = [
         sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
@@ -160,15 +150,12 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
 def pivot_bolt_goes_in(
     which_pivot_bolt_part: Part,
     every_part: Parts,
-    beam: Beam | None,
-    beam_width: Mm | None,
-    bracket_arm_width: Mm | None,
-    bracket_arm_length: Mm | None,
+    waiting_parts: WaitingParts,
     beam_to_pivots: bool | None,
     which: str,
 ) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
-    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
+    _wait_for(waiting_parts)
     if "beam_part" in every_part and beam_to_pivots is None:
         raise Waits("upright.beam_to_pivots")
     shank, one, *rest = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
@@ -218,6 +205,7 @@ def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
 def caliper_bolts_out(
     caliper_bracket_part: Part,
     every_part: Parts,
+    waiting_parts: WaitingParts,
     bracket_hole_spacing: Mm | None,
     bracket_hole_diameter: Mm | None,
     bracket_thickness: Mm,
@@ -227,14 +215,10 @@ def caliper_bolts_out(
     rotor_plane_offset: Mm,
     caliper_at: Rad,
     wheel_centre_height: Mm,
-    beam: Beam | None,
-    beam_width: Mm | None,
-    bracket_arm_width: Mm | None,
-    bracket_arm_length: Mm | None,
     upright_points: UprightPoints,
 ) -> Judgement:
     """The two caliper bolts, and whether the wheel has to be off for them."""
-    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
+    _wait_for(waiting_parts)
     if bracket_hole_spacing is None or bracket_hole_diameter is None:
         asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
         raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))

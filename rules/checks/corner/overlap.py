@@ -8,13 +8,19 @@ from rules.corner.part import PART, Part
 from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
 from rules.graph.bands import AtMost
-from rules.graph.declare import Every, check
+from rules.graph.declare import Every, Waiting, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.outline import plate_outline
 from rules.measure.units import Mm
 from rules.sheet.upright import Beam
 from rules.solids.pieces import Hull
 from rules.tables import sources
+
+MOVES_APART = (
+    "upper_arm_part", "lower_arm_part", "upper_frame_part", "lower_frame_part", "upper_joint_housing_part",
+    "lower_joint_housing_part", "tie_rod_part", "tie_rod_end_part", "rack_part", "shock_part", "ground_part",
+)  # fmt: skip
+"""Parts fixed neither on the upright nor on the wheel, whose absence says nothing of this."""
 
 
 @check(
@@ -28,6 +34,7 @@ from rules.tables import sources
 )
 def overlap(
     every_part: Annotated[Mapping[str, Part], Every(PART)],
+    waiting_parts: Annotated[tuple[str, ...], Waiting(PART)],
     corner_moves: Moves,
     hub_body_part: Part,
     rotor_ring_part: Part,
@@ -48,6 +55,8 @@ def overlap(
                 ("hub_bolts_part",),
             )
         )
+    if not judgements and (begun := [name for name in waiting_parts if name not in MOVES_APART]):
+        raise Waits(*begun)
     if not judgements:
         looked_at = tuple(name for name, part in every_part.items() if part.group in GROUPS)
         return (Judgement("good", "No two fixed parts stand in one another.", rests_on=looked_at),)

@@ -3,6 +3,8 @@
 Each stands for the usual place of the weld, which is said; a weld made elsewhere has another lever, and its builder says so.
 """
 
+from math import hypot
+
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.units import Mm
@@ -169,3 +171,36 @@ def _plate(thickness: float | None) -> float:
     if thickness is None:
         raise DoesNotApply("the plate's thickness is not entered")
     return thickness
+
+
+@value(
+    "levers of welds",
+    formula="straight from the middle of the arm's weld to the tie-rod end, by the three levers entered for it",
+    source=GEOMETRY,
+)
+def steering_arm_reach(
+    joint_steering_arm_load_ahead: Mm | None,
+    joint_steering_arm_load_above: Mm | None,
+    joint_steering_arm_load_inboard: Mm | None,
+) -> Mm:
+    """How long the steering arm is from its root to the tie-rod end, mm.
+
+    >>> steering_arm_reach(-120.0, 0.0, 50.0)
+    130.0
+    """
+    levers = (joint_steering_arm_load_ahead, joint_steering_arm_load_above, joint_steering_arm_load_inboard)
+    if None in levers:
+        raise DoesNotApply("the three levers of the steering arm's weld are not all entered")
+    return hypot(*(lever or 0.0 for lever in levers))
+
+
+@value("levers of welds", formula="across corners of the rectangle that the two spacings make", source=GEOMETRY)
+def hub_bolts_across(mount_bolts: int, mount_width: Mm | None, mount_height: Mm | None) -> Mm:
+    """Diameter of the circle through four hub bolts, mm, by their two spacings.
+
+    >>> hub_bolts_across(4, 60.0, 80.0)
+    100.0
+    """
+    if mount_bolts != 4 or mount_width is None or mount_height is None:
+        raise DoesNotApply("the hub has other than four bolts, or their spacings are not both entered")
+    return hypot(mount_width, mount_height)

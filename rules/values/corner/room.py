@@ -6,7 +6,7 @@ from typing import Annotated
 from rules.corner.part import PART, MovesWith, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
-from rules.graph.declare import Every, value
+from rules.graph.declare import Every, Waiting, value
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Placed, Sweep, spread
@@ -88,6 +88,7 @@ def corner_room(
     hub_body_part: Part,
     caliper_part: Part,
     every_part: Annotated[Mapping[str, Part], Every(PART)],
+    waiting_parts: Annotated[tuple[str, ...], Waiting(PART)],
     corner_moves: Moves,
 ) -> Room:
     """Every pair of parts too near each other, among all parts known so far; once rim, rotor, hub and caliper are.
@@ -98,9 +99,9 @@ def corner_room(
     >>> one = Part("nut", "wheel", (Ball((0.0, 0.0, 0.0), 5.0),))
     >>> other = Part("bolt", "upright", (Ball((11.0, 0.0, 0.0), 5.0),))
     >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
-    >>> corner_room(one, one, other, other, {"one": one, "other": other}, Moves(Ride(upright), Sweep(()))).text
+    >>> corner_room(one, one, other, other, {"one": one, "other": other}, (), Moves(Ride(upright), Sweep(()))).text
     '1 pairs of parts, 1 too close'
     """
     found = rooms(every_part, corner_moves)
     near = sorted((pair for pair in found if pair.verdict != "good"), key=lambda pair: pair.gap or 0.0)
-    return Room(tuple(near), len(found))
+    return Room(tuple(near), len(found), waiting_parts)

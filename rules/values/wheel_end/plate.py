@@ -3,21 +3,18 @@
 Nothing here is judged while none of the entries that draw the piece is answered: a sheet is finished without a plate.
 """
 
-from math import hypot
-
 from rules.graph.asking import given
 from rules.graph.declare import value
-from rules.graph.results import NotJudged, Waits
+from rules.graph.results import Waits
 from rules.measure.marks import Thread
-from rules.measure.outline import Outline, bracket_hole_places, hub_bolt_places, inside_distance, plate_outline
+from rules.measure.outline import Outline, bracket_hole_places, inside_distance, plate_outline
 from rules.measure.units import Mm
 from rules.sheet.plate import BracketBlank, DrawnPlate
 from rules.tables import sources
-from rules.values.optional_step import need_once_begun
+from rules.values.optional_step import need_once_begun, needed
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 FLAT = sources.GEOMETRY.saying("the flat piece")
-FOUR_BOLTS = "the hub bolts' places are known for four bolts only; mark them off the hub"
-
 
 NOT_DRAWN = "the plate is not drawn yet"
 NO_BRACKET = "the bracket is not drawn yet"
@@ -30,46 +27,34 @@ DRAWS_BRACKET = (
 
 
 def _outline(plate: DrawnPlate, *others: str) -> Outline:
-    """The plate's outline, once it is drawn and those other answers are there."""
+    """The plate's outline, x forward, once it is drawn and those other answers are there."""
     outline = ("width", "height", "spindle_from_top", "spindle_from_front")
     need_once_begun(plate, *outline, *others, why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
     radius = given(plate, "corner_radius") or 0.0
-    return plate_outline(plate.width, plate.height, plate.spindle_from_top, plate.spindle_from_front, radius)
-
-
-def _bolts_fore_aft_up_down(bolts: int | None, width: float | None, height: float | None) -> tuple[float, float]:
-    if bolts is not None and bolts != 4:
-        raise NotJudged(FOUR_BOLTS)
-    if bolts is None or width is None or height is None:
-        asked = {"mount_bolts": bolts, "mount_width": width, "mount_height": height}
-        raise Waits(*(f"hub.{key}" for key, answer in asked.items() if answer is None))
-    return width, height
+    return plate_outline(plate.width, plate.height, plate.spindle_from_top, plate.spindle_from_front, radius, "right")
 
 
 @value("plate", formula="least distance from a hub bolt's centre to the plate's edge, corners counted", source=FLAT)
-def hub_bolt_edge_distance(
-    plate: DrawnPlate, mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None
-) -> Mm:
+def hub_bolt_edge_distance(plate: DrawnPlate, hub_bolts_stand: BoltPlaces | None) -> Mm:
     """From the centre of the worst placed hub bolt to the plate's edge, mm; negative off the plate.
 
     >>> from rules.sheet.plate import Plate
     >>> card = Plate.record({"width": 140.0, "height": 260.0, "spindle_from_top": 130.0, "spindle_from_front": 70.0})
-    >>> hub_bolt_edge_distance(card, 4, 82.0, 90.0)
+    >>> hub_bolt_edge_distance(card, BoltPlaces(((41.0, 45.0), (-41.0, -45.0))))
     29.0
     """
     outline = _outline(plate)
-    bolts = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
-    return min(inside_distance(place, outline) for place in hub_bolt_places(*bolts))
+    return min(inside_distance(place, outline) for place in needed("hub_bolts_stand", hub_bolts_stand).places)
 
 
-@value("plate", formula="the smaller of the hub bolts' two spacings", source=FLAT)
-def hub_bolt_spacing(mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None) -> Mm:
+@value("plate", formula="the least spacing of two of them", source=FLAT)
+def hub_bolt_spacing(hub_bolts_stand: BoltPlaces) -> Mm:
     """Centre to centre of the two hub bolts nearest each other, mm.
 
-    >>> hub_bolt_spacing(4, 82.0, 90.0)
-    82.0
+    >>> hub_bolt_spacing(BoltPlaces(((30.0, 40.0), (-30.0, -40.0))))
+    100.0
     """
-    return min(_bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height))
+    return hub_bolts_stand.nearest
 
 
 @value(
@@ -77,21 +62,17 @@ def hub_bolt_spacing(mount_bolts: int | None, mount_width: Mm | None, mount_heig
     formula="the least of: hub bolt spacing - hole diameter; bolt centre to spindle - half hole - half centre bore",
     source=FLAT,
 )
-def metal_between_holes(
-    plate: DrawnPlate, mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None
-) -> Mm:
+def metal_between_holes(plate: DrawnPlate, hub_bolts_stand: BoltPlaces | None) -> Mm:
     """The narrowest metal between two of the plate's holes, mm; negative where they run into each other.
 
     >>> from rules.sheet.plate import Plate
-    >>> metal_between_holes(Plate.record({"hole_diameter": 13.0, "bore": 70.0}), 4, 60.0, 80.0)
+    >>> bolts = BoltPlaces(((30.0, 40.0), (-30.0, -40.0)))
+    >>> metal_between_holes(Plate.record({"hole_diameter": 13.0, "bore": 70.0}), bolts)
     8.5
     """
     need_once_begun(plate, "hole_diameter", "bore", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
-    across, along = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
-    return min(
-        min(across, along) - plate.hole_diameter,
-        hypot(across, along) / 2 - plate.hole_diameter / 2 - plate.bore / 2,
-    )
+    bolts = needed("hub_bolts_stand", hub_bolts_stand)
+    return min(bolts.nearest - plate.hole_diameter, bolts.from_spindle - plate.hole_diameter / 2 - plate.bore / 2)
 
 
 @value("plate", formula="distance from the spindle to the plate's edge - half the centre bore", source=FLAT)
