@@ -33,7 +33,8 @@ JOINED = (
     Touching(("spokes",), ("wheel nuts", "rotor hat", "hub flange"), "clamped together"),
     Touching(("rotor hat", "rotor ring"), ("rotor ring", "hub flange", "stud heads"),
              "one rotor, clamped to the hub; whether it goes on has a check of its own"),
-    Touching(("hub flange",), ("stud heads",), "pressed in"),
+    Touching(("hub flange",), ("stud heads", "stub shaft"), "pressed or clamped in"),
+    Touching(("stub shaft",), ("rotor hat", "stud heads", "spokes"), "clamped in the hub, whose pilot goes through these"),
 )  # fmt: skip
 """Parts of one group that are made to touch, or that another check speaks for."""
 _JOINED = {frozenset((one, other)) for touch in JOINED for one in touch.ones for other in touch.others}

@@ -65,9 +65,10 @@ class Touching(NamedTuple):
 
 
 HUB_STANDS = ("hub body", "hub mounting flange", "hub bolts")
-HUB_TURNS = ("hub flange", "stud heads")
+HUB_TURNS = ("hub flange", "stud heads", "stub shaft")
 BY_DESIGN = (
     Touching(HUB_TURNS, HUB_STANDS, "the hub is one unit as bought; its maker left the room inside it"),
+    Touching(("stub shaft",), ("beam",), "it may turn in the beam's hollow, which has a check of its own"),
     Touching(("rotor ring",), ("caliper",), "the pads close on the rotor, and the caliper reaches round its edge"),
     Touching(("tyre",), ("ground",), "the tyre stands on it"),
     *(

@@ -35,6 +35,7 @@ COLOURS: Mapping[str, PartDrawn] = {
     "wheel nuts": "hub",
     "hub flange": "hub",
     "stud heads": "hub",
+    "stub shaft": "hub",
     "hub body": "hub",
     "hub mounting flange": "hub",
     "rotor ring": "rotor",

@@ -44,8 +44,8 @@ VIEW_OF_FIELD: Mapping[str, PictureView] = {
 """Where an entry is seen better than from where its step is."""
 
 CUT_FROM_ABOVE = (
-    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "hub body",
-    "hub mounting flange", "plate", "beam",
+    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "stub shaft",
+    "hub body", "hub mounting flange", "plate", "beam",
 )  # fmt: skip
 FROM_OUTSIDE_IN = (
     "shock", "frame at the upper arm", "frame at the lower arm", "upper arm", "lower arm", "rack or relay", "tie rod", "beam",

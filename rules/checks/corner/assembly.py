@@ -6,10 +6,11 @@ from typing import Annotated
 
 from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
 from rules.corner.fixed import bolt_by_bolt
+from rules.corner.kinds import TURNING
 from rules.corner.part import PART, Part, spindle
 from rules.graph.bands import AtLeast, at_least
 from rules.graph.declare import Every, Waiting, check
-from rules.graph.results import Judgement, NotJudged, Waits
+from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import minus, plus, size, times
@@ -19,6 +20,7 @@ from rules.solids.shapes import Cylinder
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.tables.sockets import SOCKET_LONG, socket_outside, thin_socket_outside
+from rules.values.optional_step import needed
 
 TOOLS = sources.COMMON_PRACTICE.saying(
     "a socket is 1.3 widths across flats and 3 mm more outside, the jaw of a spanner 2"
@@ -251,6 +253,50 @@ def caliper_bolts_out(
 
 HOLE_LARGER = 1.0
 """mm that a caliper bolt's hole is larger than the bolt. Common practice, no source."""
+
+
+@check(
+    "stub-shaft-in-beam",
+    step="upright",
+    title="Stub shaft in the beam's hollow",
+    limits=TURNING.limits,
+    source=sources.COMMON_PRACTICE.saying("as other turning metal beside fixed metal"),
+)
+def stub_shaft_in_beam(
+    stub_shaft_part: Part,
+    shaft_shoulder: Mm,
+    shaft_behind_hub: Mm,
+    body_length: Mm,
+    flange_to_mount_face: Mm,
+    plate_thickness: Mm | None,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    beam_depth: Mm | None,
+    beam_wall: Mm | None,
+    limits: AtLeast,
+) -> Judgement:
+    """Room between a stub shaft that comes out behind the plate and the walls of the beam that stands there."""
+    if beam is None or beam == "none":
+        raise DoesNotApply("no beam stands behind the hub")
+    behind = body_length + shaft_behind_hub - flange_to_mount_face - needed("plate.thickness", plate_thickness)
+    figures = {"behind": (behind, "mm")}
+    if behind <= 0:
+        return Judgement("good", "The stub shaft ends in the plate, before the beam.")
+    width, wall = needed("upright.beam_width", beam_width), needed("upright.beam_wall", beam_wall)
+    depth = width if beam == "tube" else needed("upright.beam_depth", beam_depth)
+    sideways, inboard = (width - 2 * wall - shaft_shoulder) / 2, depth - wall - behind
+    figures |= {"sideways": (sideways, "mm"), "inboard": (inboard, "mm")}
+    text = "The stub shaft reaches {behind} into the beam's hollow, with {sideways} to its sides and {inboard} inboard."
+    verdict = limits.verdict(min(sideways, inboard))
+    if verdict == "good":
+        bored = "" if beam == "channel" else " The wall on the plate is bored like the plate."
+        return Judgement(verdict, f"{text}{bored}", figures=figures)
+    return Judgement(
+        verdict,
+        text,
+        "A wider or deeper beam, or one cut through behind the hub, which no strength here counts.",
+        figures,
+    )
 
 
 ROUND = 2.0

@@ -15,6 +15,8 @@ USUAL = sources.COMMON_PRACTICE.saying("stands in until measured")
 SUBJECT = "corner"
 FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK, TIE_ROD = 10.0, 12.0, 180.0, 70.0, 25.0
 """mm, until measured. Common practice, no source."""
+SHOULDER, BEHIND_HUB = 55.0, 25.0
+"""mm across a stub shaft's shoulder and behind the hub, until measured. Common practice, no source."""
 PISTON_SIDE = 25.0
 """mm that a sliding caliper reaches further inboard than outboard, where its pistons are. Common practice, no source."""
 BAND_LEFT = 5.0
@@ -44,6 +46,26 @@ def body_length(hub_body_length: Mm | None, flange_to_mount_face: Mm, plate_thic
     82.0
     """
     return _measured(hub_body_length, flange_to_mount_face + (plate_thickness or 0.0), "hub.body_length")
+
+
+@value(SUBJECT, formula="as entered, else 55 mm", source=USUAL)
+def shaft_shoulder(shoulder_diameter: Mm | None) -> Mm:
+    """Diameter of a clamped stub shaft's shoulder, mm. An estimate until measured.
+
+    >>> float(shaft_shoulder(None))
+    55.0
+    """
+    return _measured(shoulder_diameter, SHOULDER, "hub.shoulder_diameter")
+
+
+@value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
+def shaft_behind_hub(shoulder_length: Mm | None) -> Mm:
+    """How far a clamped stub shaft stands out behind the hub, mm. An estimate until measured.
+
+    >>> float(shaft_behind_hub(None))
+    25.0
+    """
+    return _measured(shoulder_length, BEHIND_HUB, "hub.shoulder_length")
 
 
 @value(SUBJECT, formula="as entered, else bolt circle + 3 x stud diameter", source=USUAL)
