@@ -40,7 +40,7 @@ BASE: dict[str, Any] = {
         "held_together_by": "itself", "bolt_circle": "6 x 135 mm", "pilot_diameter": "107.8 mm",
         "stud_thread": "12 x 1.5 mm", "stud_length": "45 mm", "nut_seat": "60 deg cone",
         "flange_to_bearing_centre": "24 mm", "flange_to_mount_face": "60 mm", "mount_bolts": 4,
-        "mount_bolt_thread": "12 x 1.75 mm", "mount_bolt_grade": "10.9", "mount_width": "84 mm", "mount_height": "88 mm",
+        "mount_bolt_thread": "12 x 1.75 mm", "mount_bolt_grade": "10.9", "mount_width": "84 mm", "mount_height": "86 mm",
         "body_diameter": "88 mm", "body_length": "80 mm",
         "flange_diameter": "160 mm", "flange_thickness": "10 mm", "stud_head_diameter": "18 mm",
         "stud_head_height": "5 mm", "mount_flange_thickness": "12 mm",
