@@ -92,8 +92,8 @@ class Every:
 
 @dataclass(frozen=True, slots=True)
 class Waiting:
-    """Marks a parameter that takes the names of a role's values that are begun but wait for an entry, beside `Every` of it:
-    `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and is no such value."""
+    """Marks a parameter that takes the names of those values of a role, among all that the function takes, that are begun but
+    wait for an entry: `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and no such value."""
 
     role: str
 

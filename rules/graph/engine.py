@@ -312,8 +312,8 @@ class Graph:
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
-        if missing := {name for names in waiting.values() for name in names} - {given.origin for given in inputs}:
-            raise GraphError(f"{function.__name__} takes what waits, but not every one of its role: {missing}")
+        taken = {given.origin for given in inputs}
+        waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
         return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting)
 
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:

@@ -26,13 +26,14 @@ TOOLS = sources.COMMON_PRACTICE.saying(
     "a socket is 1.3 widths across flats and 3 mm more outside, the jaw of a spanner 2"
 )
 INBOARD = (0.0, -1.0, 0.0)
+BEHIND_PLATE = ("beam_part", "upper_lugs_part", "lower_lugs_part", "steering_arm_part", "caliper_bracket_part")
 Parts = Annotated[Mapping[str, Part], Every(PART)]
 WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 
 
 def _wait_for(waiting_parts: Collection[str]) -> None:
-    """A beam or a bracket that is begun but does not stand yet could be in the way of anything behind the plate."""
-    if missing := [name for name in ("beam_part", "caliper_bracket_part") if name in waiting_parts]:
+    """What is begun but does not stand yet could be in the way of anything behind the plate."""
+    if missing := [name for name in BEHIND_PLATE if name in waiting_parts]:
         raise Waits(*missing)
 
 
@@ -153,13 +154,10 @@ def pivot_bolt_goes_in(
     which_pivot_bolt_part: Part,
     every_part: Parts,
     waiting_parts: WaitingParts,
-    beam_to_pivots: bool | None,
     which: str,
 ) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
     _wait_for(waiting_parts)
-    if "beam_part" in every_part and beam_to_pivots is None:
-        raise Waits("upright.beam_to_pivots")
     shank, one, *rest = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     but = ("caliper", f"{which} pivot bolt", f"{which} lugs")
     standing = fixed(every_part, but)
@@ -276,7 +274,11 @@ def stub_shaft_in_beam(
     limits: AtLeast,
 ) -> Judgement:
     """Room between a stub shaft that comes out behind the plate and the walls of the beam that stands there."""
-    if beam is None or beam == "none":
+    if beam is None and beam_width is not None:
+        raise Waits("upright.beam")
+    if beam is None:
+        raise NotJudged("no beam is entered under upright strength", "upright.beam")
+    if beam == "none":
         raise DoesNotApply("no beam stands behind the hub")
     behind = body_length + shaft_behind_hub - flange_to_mount_face - needed("plate.thickness", plate_thickness)
     figures = {"behind": (behind, "mm")}

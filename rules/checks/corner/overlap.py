@@ -12,10 +12,10 @@ from rules.graph.declare import Every, Waiting, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.outline import plate_outline
 from rules.measure.units import Mm
-from rules.sheet.upright import Beam
 from rules.solids.pieces import Hull
 from rules.tables import sources
 
+WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 MOVES_APART = (
     "upper_arm_part", "lower_arm_part", "upper_frame_part", "lower_frame_part", "upper_joint_housing_part",
     "lower_joint_housing_part", "tie_rod_part", "tie_rod_end_part", "rack_part", "shock_part", "ground_part",
@@ -34,7 +34,7 @@ MOVES_APART = (
 )
 def overlap(
     every_part: Annotated[Mapping[str, Part], Every(PART)],
-    waiting_parts: Annotated[tuple[str, ...], Waiting(PART)],
+    waiting_parts: WaitingParts,
     corner_moves: Moves,
     hub_body_part: Part,
     rotor_ring_part: Part,
@@ -100,21 +100,16 @@ def stands_on_plate(
     corner_radius: Mm | None,
     section_above: Mm | None,
     section_below: Mm | None,
-    beam: Beam | None,
-    upper_lug_thickness: Mm | None,
-    lower_lug_thickness: Mm | None,
+    waiting_parts: WaitingParts,
     limits: AtMost,
 ) -> tuple[Judgement, ...]:
     """How far beam and lugs reach beyond the plate's outline where they stand on it."""
     stand = {"beam_part": beam_part, "upper_lugs_part": upper_lugs_part, "lower_lugs_part": lower_lugs_part}
     known = {name: part for name, part in stand.items() if part is not None}
+    begun = [name for name in stand if name in waiting_parts]
+    if begun and not known:
+        raise Waits(*begun)
     if not known:
-        lugs = {"upper_lugs_part": upper_lug_thickness, "lower_lugs_part": lower_lug_thickness}
-        begun = [name for name, thickness in lugs.items() if thickness is not None]
-        if beam is not None and beam != "none":
-            begun.insert(0, "beam_part")
-        if begun:
-            raise Waits(*begun)
         raise NotJudged("no beam and no lugs stand on the plate yet", "upright.beam", "bolts.upper_lug_thickness")
     if corner_moves is None or plate_part is None:
         raise Waits("plate_part" if plate_part is None else "corner_moves")
@@ -137,6 +132,8 @@ def stands_on_plate(
         if limits.verdict(past) != "good"
     ]
     judgements += _beam_too_short(beam_part, centre[2], section_above, section_below)
+    if begun and not judgements:
+        raise Waits(*begun)
     if not judgements:
         return (Judgement("good", "What is welded to the plate's back stands on it whole."),)
     return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))

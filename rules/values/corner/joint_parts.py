@@ -19,7 +19,6 @@ from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.corner.upright_parts import begun_plate_thickness
 from rules.values.optional_step import whole, whole_once_begun
 
 SUBJECT = "corner"
@@ -125,7 +124,6 @@ def which_lugs_part(
     which_edge_distance: Mm | None,
     which_bolt: OuterPivotBolt | None,
     plate_thickness: Mm | None,
-    plate_width: Mm | None,
     mount_face_offset: Mm,
     upright_points: UprightPoints,
 ) -> AnyPart:
@@ -133,13 +131,13 @@ def which_lugs_part(
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")
-    >>> which_lugs_part("upper", *bolt, 10.0, 140.0, -70.0, upright).text
+    >>> which_lugs_part("upper", *bolt, 10.0, -70.0, upright).text
     'upper lugs: 4 shapes, upright'
     """
     _, inner = _from_middle(which, which_ball_width, which_gap)
     names = {f"bolts.{which}_lug_thickness": which_lug_thickness, f"bolts.{which}_edge_distance": which_edge_distance}
     thick, edge = whole_once_begun(NO_BOLTS, names)
-    plate = begun_plate_thickness(plate_thickness, plate_width)
+    (plate,) = whole({"plate.thickness": plate_thickness})
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
     if size(out) < 0.1:

@@ -14,7 +14,7 @@ from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.optional_step import whole_once_begun
+from rules.values.optional_step import whole, whole_once_begun
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SUBJECT = "corner"
@@ -25,6 +25,9 @@ EAR = 1.25
 """Bolt diameters of metal beside a hub bolt's middle in the hub's mounting flange. Common practice, no source."""
 SAME = 1e-6
 """mm; corners of an outline nearer than this are one."""
+PLATE_SIZES = (
+    "plate.width", "plate.height", "plate.spindle_from_top", "plate.spindle_from_front", "plate.thickness",
+)  # fmt: skip
 NO_PLATE = "the plate is not drawn yet"
 
 
@@ -260,7 +263,10 @@ def beam_part(
         raise NotJudged("no beam is entered under upright strength", "upright.beam")
     if beam_width is None or (beam_depth is None and beam != "tube"):
         raise Waits("upright.beam_width" if beam_width is None else "upright.beam_depth")
+    if beam_to_pivots is None:
+        raise Waits("upright.beam_to_pivots")
     placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    whole(dict(zip(PLATE_SIZES, (*placed, plate_thickness), strict=True)))
     outline, thickness = _outline(*placed, None, plate_thickness)
     low, high = outline.bottom, outline.top
     if not beam_to_pivots:
