@@ -1,6 +1,7 @@
 """Parts of one motion group that stand in one another: they never move apart, so any overlap is there all the time. mm."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from itertools import combinations
 from math import inf
 
@@ -8,6 +9,7 @@ from rules.corner.joined import JOINTS
 from rules.corner.kinds import Touching
 from rules.corner.part import Part
 from rules.corner.room import BetweenTwo, still_least
+from rules.graph.results import Verdict
 from rules.measure.outline import Outline, inside_distance
 from rules.measure.vectors import Vector, minus
 from rules.motion.points import UprightPoints
@@ -50,8 +52,26 @@ NOTCHED = {
 """Pieces welded together of which one is often let into the other."""
 
 
-def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[BetweenTwo]:
+@dataclass(frozen=True, slots=True)
+class Overlaps:
     """Every two parts of one group that stand in one another and are not meant to, deepest first."""
+
+    pairs: tuple[BetweenTwo, ...]
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{len(self.pairs)} pairs of fixed parts in one another"
+
+
+def overlap_verdict(pair: BetweenTwo, *, bored: bool) -> Verdict:
+    """watch where one piece is let into another, or the plate's bore for the hub's body is not entered yet; else stop."""
+    names = frozenset(part.name for part in pair.parts)
+    return "watch" if names in NOTCHED or (names == {"hub body", "plate"} and not bored) else "stop"
+
+
+def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> Overlaps:
+    """Those of all parts."""
     found = []
     for one, other in combinations(parts, 2):
         a, b = parts[one], parts[other]
@@ -63,7 +83,7 @@ def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[BetweenT
             found.append(
                 BetweenTwo(one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, turns=a.group == "wheel")
             )
-    return sorted(found, key=lambda pair: pair.gap or 0.0)
+    return Overlaps(tuple(sorted(found, key=lambda pair: pair.gap or 0.0)))
 
 
 def bolt_by_bolt(bolts: Part) -> list[list[Cylinder]]:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Annotated
 
-from rules.corner.fixed import GROUPS, NOTCHED, between_bolts, beyond_plate, overlaps
+from rules.corner.fixed import GROUPS, NOTCHED, Overlaps, between_bolts, beyond_plate, overlap_verdict
 from rules.corner.part import PART, Part
 from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
@@ -35,14 +35,13 @@ MOVES_APART = (
 def overlap(
     every_part: Annotated[Mapping[str, Part], Every(PART)],
     waiting_parts: WaitingParts,
-    corner_moves: Moves,
+    fixed_overlaps: Overlaps,
     hub_body_part: Part,
     rotor_ring_part: Part,
     bore: Mm | None,
 ) -> tuple[Judgement, ...]:
     """Every two parts of upright or wheel that never move against each other; welded and bolted pieces are left out."""
-    found = overlaps(every_part, corner_moves.ride.upright)
-    judgements = [_judgement(pair, bored=bore is not None) for pair in found]
+    judgements = [_judgement(pair, bored=bore is not None) for pair in fixed_overlaps.pairs]
     bolts = every_part.get("hub_bolts_part")
     if bolts and (room := between_bolts(bolts)) < 0:
         judgements.append(
@@ -72,12 +71,11 @@ def _judgement(pair: BetweenTwo, *, bored: bool) -> Judgement:
     about, rests_on = f"{one} and {other}", (pair.one, pair.other)
     if names in NOTCHED:
         change = "Draw the notch: it leaves less metal there, which is not in any strength here."
-        return Judgement("watch", text, change, figures, about, rests_on)
-    if names == {"hub body", "plate"}:
+    elif names == {"hub body", "plate"}:
         change = "A larger bore in the plate: the hub's body has to go through it."
-        return Judgement("stop" if bored else "watch", text, change, figures, about, (*rests_on,))
-    change = "Move or cut one of the two. A piece cut away is not in any strength here."
-    return Judgement("stop", text, change, figures, about, rests_on)
+    else:
+        change = "Move or cut one of the two. A piece cut away is not in any strength here."
+    return Judgement(overlap_verdict(pair, bored=bored), text, change, figures, about, rests_on)
 
 
 @check(
