@@ -53,7 +53,7 @@ class Hub(Step):
         "length",
         "Caliper across the round step in the middle that centres rotor and wheel.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(

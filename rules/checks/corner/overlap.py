@@ -19,8 +19,9 @@ WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 MOVES_APART = (
     "upper_arm_part", "lower_arm_part", "upper_frame_part", "lower_frame_part", "upper_joint_housing_part",
     "lower_joint_housing_part", "tie_rod_part", "tie_rod_end_part", "rack_part", "shock_part", "ground_part",
+    "hub_mounting_flange_part",
 )  # fmt: skip
-"""Parts fixed neither on the upright nor on the wheel, whose absence says nothing of this."""
+"""Parts whose absence says nothing of this: fixed neither on the upright nor on the wheel, or the hub's own ears."""
 
 
 @check(
@@ -57,7 +58,10 @@ def overlap(
     if not judgements and (begun := [name for name in waiting_parts if name not in MOVES_APART]):
         raise Waits(*begun)
     if not judgements:
-        looked_at = tuple(name for name, part in every_part.items() if part.group in GROUPS)
+        # Of what turns, a stub shaft stands only in parts that it is clamped in: how thick it is says nothing of this.
+        looked_at = tuple(
+            name for name, part in every_part.items() if part.group in GROUPS and part.name != "stub shaft"
+        )
         return (Judgement("good", "No two fixed parts stand in one another.", rests_on=looked_at),)
     return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
 

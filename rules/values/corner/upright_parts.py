@@ -14,7 +14,7 @@ from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.optional_step import whole, whole_once_begun
+from rules.values.optional_step import needed, whole, whole_once_begun
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SUBJECT = "corner"
@@ -99,7 +99,7 @@ def hub_mounting_flange_part(
     source=(sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2),
 )
 def hub_bolts_part(
-    hub_bolts_stand: BoltPlaces,
+    hub_bolts_stand: BoltPlaces | None,
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     plate_thickness: Mm | None,
@@ -118,7 +118,7 @@ def hub_bolts_part(
     hexagon = hexagon_for(mount_bolt_thread.diameter)
     back, front = mount_face_offset - thickness, mount_face_offset + mount_flange_thickness
     shapes: list[Shape] = []
-    for x, z in hub_bolts_stand.places:
+    for x, z in needed("hub_bolts_stand", hub_bolts_stand).places:
 
         def bar(start: float, end: float, radius: float, x: float = x, z: float = z) -> Cylinder:
             return Cylinder((x, start, wheel_centre_height + z), (x, end, wheel_centre_height + z), radius)
