@@ -143,6 +143,22 @@ def bolts_inside_by_bracket(
 
 @value(
     "levers of welds",
+    formula="middle of the pads from the spindle - (half the rotor's diameter - bolts inside its edge), without sign",
+    source=GEOMETRY,
+)
+def pads_from_bolts(brake_effective_radius: Mm | None, rotor_diameter: Mm, bolts_inside: Mm | None) -> Mm:
+    """From the line through the caliper's bolts to the middle of the pads, mm.
+
+    >>> pads_from_bolts(130.0, 280.0, 30.0)
+    20.0
+    """
+    if brake_effective_radius is None or bolts_inside is None:
+        raise DoesNotApply("the pads' radius and the place of the caliper's bolts are not both entered")
+    return abs(brake_effective_radius - (rotor_diameter / 2 - bolts_inside))
+
+
+@value(
+    "levers of welds",
     formula="rotor plane offset - mounting face offset + half of the bracket's thickness",
     source=PLAIN,
 )

@@ -46,6 +46,8 @@ BY_HAND: list[tuple[dict[str, object], str, float]] = [
         "steering_arm_reach",
         130.0,
     ),
+    # Pads 115 from the spindle, rotor 280 across with its bolts 40 inside the edge: 115 - 100.
+    ({"caliper.bolts_inside": "40 mm"}, "pads_from_bolts", 15.0),
     ({"hub.mount_width": "60 mm", "hub.mount_height": "80 mm"}, "hub_bolts_across", 100.0),
     ({"joint_caliper_bracket.caliper_stands": "behind"}, "caliper_lever_ahead", -25.0),  # pads 115 behind, the edge 90
     # Rotor 280 across, the plate's edge 70 ahead or 90 behind, bracket 35 beyond it.
