@@ -34,7 +34,7 @@ LENGTHS = (
       how="size", usual=(0.6, 1.18), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the spindle",
       why="the arm begins beside the hub and ends at the tie rod"),
     T("arm-length-and-its-weld", "Steering arm and its weld", "upright.steering_arm_length", "steering_arm_reach",
-      usual=(0.94, 1.07), never=(0.8, 1.3), other_called="the tie-rod end's distance from the arm's weld",
+      usual=(0.94, 1.07), never=(0.86, 1.16), other_called="the tie-rod end's distance from the arm's weld",
       why="the arm reaches from its weld to the tie-rod end"),
     T("arm-root-and-tie-rod-end", "Steering arm's root and end", "upright.steering_arm_root_above",
       "steering.tie_rod_above", how="more", usual=(-60.0, 60.0),

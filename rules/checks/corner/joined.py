@@ -13,7 +13,18 @@ from rules.tables import sources
 
 INSIDE = AtMost("mm", 10.0, 25.0)
 """How deep the middle of a weld may lie in what it stands on: half of a plate it goes through, or a tape's slip."""
-PIECES = tuple(joint.piece.replace(" ", "_") + "_part" for joint in JOINTS)
+
+
+def value_of(piece: str) -> str:
+    """The value that is a piece.
+
+    >>> value_of("steering arm")
+    'steering_arm_part'
+    """
+    return f"{piece.replace(' ', '_')}_part"
+
+
+PIECES = tuple(value_of(joint.piece) for joint in JOINTS)
 """The values that are joined pieces."""
 
 
@@ -38,12 +49,17 @@ def joined_parts_touch(
     limits: AtMost,
 ) -> tuple[Judgement, ...]:
     """Every piece of the upright against what it stands on: a gap is metal in the air, held by nothing."""
-    stands = standing(every_part)
+    begun = [name for name in waiting_parts if name in PIECES]
+    # What may yet stand on a piece that is not whole is not in the air.
+    stands = [
+        one for one in standing(every_part)
+        if _verdict(one, limits) == "good" or not {value_of(on) for on in one.joint.stands_on} & {*begun}
+    ]  # fmt: skip
     found = [(_verdict(one, limits), one) for one in stands]
     judgements = [_judgement(verdict, one, every_part) for verdict, one in found if verdict != "good"]
     if judgements:
         return tuple(sorted(judgements, key=lambda one: WORST_FIRST.index(one.verdict)))
-    if begun := [name for name in waiting_parts if name in PIECES]:
+    if begun:
         raise Waits(*begun)
     if not stands:
         raise NotJudged("no plate and nothing that is joined to it is entered yet", "plate.thickness")

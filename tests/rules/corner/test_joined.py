@@ -135,3 +135,15 @@ def test_a_foot_inside_is_told_by_its_depth_and_a_piece_without_one_only_touches
     assert distance(Part("beam", "upright", bar), post) == 0.0
     (stands,) = standing({"a": post, "b": Part("beam", "upright", bar)})
     assert (stands.piece, stands.on) == ("b", "a")
+
+
+def test_what_may_yet_stand_on_a_piece_that_is_not_whole_is_not_in_the_air() -> None:
+    """Without the beam the arm is off the plate; but a beam is begun, and waits for where it ends."""
+    (found,) = told(changed({"upright.beam_to_pivots": None}))
+    assert found.verdict == "waiting" and found.waits_for == ("upright.beam_to_pivots",)
+
+
+def test_a_steering_arm_shorter_than_the_way_to_its_weld_is_a_stop() -> None:
+    """From the weld's middle to the tie-rod end: root of 4.6, 0.3 and 3.2 in squared is 5.61 in; 4.5 is 0.80 of it."""
+    short = changed({"upright.steering_arm_length": "4.5 in"})
+    assert next(one for one in short.findings if one.check == "arm-length-and-its-weld").verdict == "stop"

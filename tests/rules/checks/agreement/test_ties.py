@@ -74,7 +74,7 @@ section-below-above-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
 section-above-clear-of-hub: 100 | 50 98 | 99 500 | 49 501
 section-below-clear-of-hub: 100 | 50 98 | 99 500 | 49 501
 pads-and-caliper-bolts: 20 | 16 24 | 15 -40 25 80 | -41 81
-arm-length-and-its-weld: 100 | 94 107 | 93 80 108 130 | 79 131
+arm-length-and-its-weld: 100 | 94 107 | 93 86 108 116 | 85 117
 arm-length-and-tie-rod-end: -100 | -60 -118 | -59 -10 -119 -400 | -9 -401
 arm-root-and-tie-rod-end: -20 | -80 40 | -81 41 |
 beam-inside-plate: 100 | 33 65 | 32 0 66 100 | 101
