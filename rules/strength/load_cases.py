@@ -15,8 +15,8 @@ from rules.measure.vectors import Vector, minus, plus, times
 from rules.strength.balance import Linkage, balance, moment_of
 from rules.strength.corner_loads import CaseLoads, Places
 
-Spot = Literal["ground", "spindle", "front edge"]
-"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at spindle height."""
+Spot = Literal["ground", "wheel centre", "front edge"]
+"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at wheel-centre height."""
 StanceName = Literal["ride", "bump", "droop", "inner lock", "outer lock"]
 """At ride height and straight ahead, at full bump, at full droop, or turned on its stop as inner or outer wheel of the turn."""
 
@@ -25,7 +25,7 @@ WORDS: dict[StanceName, str] = {
     "outer lock": " at outer lock",
 }  # fmt: skip
 LOW_ON_THE_TREAD = radians(45)
-"""How far under spindle height a low rock meets the tread. Common practice has no figure; halfway to the foot."""
+"""How far under wheel-centre height a low rock meets the tread. Common practice has no figure; halfway to the foot."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,8 +114,8 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
         LoadCase("combined, inner", ground(pressed, braking, -grip), TRAVEL, braked=True),
         LoadCase("landing, inboard", ground(m.landing, inboard=grip), TRAVEL),
         LoadCase("landing, outboard", ground(m.landing, inboard=-grip), TRAVEL),
-        LoadCase("rock", (up, Push("spindle", back=m.rock)), EVERYWHERE),
-        LoadCase("low rock", (Push("spindle", down, across),), LOCKS),
+        LoadCase("rock", (up, Push("wheel centre", back=m.rock)), EVERYWHERE),
+        LoadCase("low rock", (Push("wheel centre", down, across),), LOCKS),
         LoadCase("rock, brakes on", ground(1.0, back=m.rock), LOCKS, braked=True),
         LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), LOCKS),
         LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), LOCKS),
@@ -151,7 +151,7 @@ class Stance:
         """Where a push acts, mm. centre: of the wheel."""
         if at == "ground":
             return self.contact
-        return centre if at == "spindle" else plus(centre, times(centre[2], self.forward))
+        return centre if at == "wheel centre" else plus(centre, times(centre[2], self.forward))
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,7 +171,7 @@ def case_loads(
 ) -> CaseLoads:
     """What one case does to every joint and to the hub. Raises OutsideRange where the joints cannot hold the upright.
 
-    A free wheel hands on no moment about its spindle, a braked one no more than its brake holds.
+    A free wheel hands on no moment about its axis, a braked one no more than its brake holds.
     """
     centre = places.wheel_centre
     acting = [(stance.force(push, standing_load), stance.spot(push.at, centre)) for push in case.pushes]

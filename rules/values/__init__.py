@@ -6,7 +6,15 @@ from typing import Any
 from rules.values.agreement import (
     levers,
 )
-from rules.values.corner import caliper_parts, joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
+from rules.values.corner import (
+    caliper_parts,
+    joint_parts,
+    linkage_parts,
+    plate_slots,
+    stand_ins,
+    upright_parts,
+    wheel_parts,
+)
 from rules.values.corner import room as corner_room
 from rules.values.steering import (
     asked_for,
@@ -102,6 +110,7 @@ MODULES = (
     stand_ins,
     wheel_parts,
     upright_parts,
+    plate_slots,
     caliper_parts,
     joint_parts,
     linkage_parts,

@@ -10,7 +10,7 @@ from rules.corner.words import where
 from rules.graph.bands import AtMost
 from rules.graph.declare import Every, Waiting, check
 from rules.graph.results import Judgement, NotJudged, Waits
-from rules.measure.outline import plate_outline
+from rules.measure.outline import PlateEnds, plate_outline
 from rules.measure.units import Mm
 from rules.solids.pieces import Hull
 from rules.tables import sources
@@ -100,6 +100,7 @@ def stands_on_plate(
     spindle_from_top: Mm | None,
     spindle_from_front: Mm | None,
     corner_radius: Mm | None,
+    plate_ends: PlateEnds,
     section_above: Mm | None,
     section_below: Mm | None,
     waiting_parts: WaitingParts,
@@ -117,7 +118,7 @@ def stands_on_plate(
         raise Waits("plate_part" if plate_part is None else "corner_moves")
     assert plate_width and plate_height and spindle_from_top and spindle_from_front  # the plate is known
     outline = plate_outline(
-        plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, "right"
+        plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, "right", plate_ends
     )
     centre = corner_moves.ride.upright.wheel_centre
     beyond = {name: beyond_plate(part, outline, centre) for name, part in known.items()}
@@ -150,10 +151,12 @@ def _beam_too_short(beam: Part | None, centre: float, above: float | None, below
     return [
         Judgement(
             "stop",
-            f"The weakest level {side} the spindle is entered at {{level}}, but the beam ends at {{end}}, clear of the joint.",
-            "Enter a level nearer the spindle, or build the joint so that the beam can run on: strength counts the beam there.",
+            f"The weakest level {side} the wheel centre is entered at {{level}}, but the beam ends at {{end}}, "
+            "clear of the joint.",
+            "Enter a level nearer the wheel centre, or build the joint so that the beam can run on: strength "
+            "counts the beam there.",
             {"level": (level, "mm"), "end": (end, "mm")},
-            f"beam {side} the spindle",
+            f"beam {side} the wheel centre",
             ("beam_part",),
         )
         for side, (level, end) in ends.items()

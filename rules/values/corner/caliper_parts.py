@@ -71,7 +71,7 @@ def caliper_part(
 
 @value(
     SUBJECT,
-    formula="flat, square to the spindle; from the free length inside the line through the caliper's bolts, where it is as "
+    formula="flat, square to the wheel's axis; from the free length inside the line through the caliper's bolts, where it is as "
     "wide as its root, to 1.5 hole diameters beyond that line, where it is as wide or reaches so far past both bolts",
     source=sources.COMMON_PRACTICE.saying("how the blank is trimmed"),
 )

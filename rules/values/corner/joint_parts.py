@@ -127,7 +127,7 @@ def which_lugs_part(
     mount_face_offset: Mm,
     upright_points: UprightPoints,
 ) -> AnyPart:
-    """The lugs of the {which} joint, or the one boss a stud or a single bolt stands in.
+    """The lugs of the {which} joint, or the one boss that holds a stud or a single bolt.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")

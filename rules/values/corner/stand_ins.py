@@ -11,7 +11,7 @@ from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.welds import PadsStand
 from rules.tables import sources
 
-USUAL = sources.COMMON_PRACTICE.saying("stands in until measured")
+USUAL = sources.COMMON_PRACTICE.saying("assumed until measured")
 SUBJECT = "corner"
 FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK, TIE_ROD = 10.0, 12.0, 180.0, 70.0, 25.0
 """mm, until measured. Common practice, no source."""
@@ -40,7 +40,7 @@ def body_diameter(hub_body_diameter: Mm | None, pilot_diameter: Mm) -> Mm:
 
 @value(SUBJECT, formula="as entered, else to the plate's back", source=USUAL)
 def body_length(hub_body_length: Mm | None, flange_to_mount_face: Mm, plate_thickness: Mm | None) -> Mm:
-    """From the hub's flange face inboard to its end, mm. An estimate until measured.
+    """From the hub face inboard to its end, mm. An estimate until measured.
 
     >>> float(body_length(None, 70.0, 12.0))
     82.0
@@ -204,7 +204,7 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
 def caliper_at(
     clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None, tie_rod_ahead: Mm | None
 ) -> Rad:
-    """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
+    """Where the caliper's middle stands about the wheel's axis, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
     >>> round(degrees(caliper_at(None, None, "ahead", -120.0))), round(degrees(caliper_at(None, None, None, 120.0)))
@@ -240,13 +240,13 @@ def shock_outside(shock_diameter: Mm | None) -> Mm:
     source=sources.COMMON_PRACTICE.saying("where the root usually stands"),
     each=({"way": "ahead", "of": "ahead_of"}, {"way": "above", "of": "above"}, {"way": "inboard", "of": "inboard_of"}),
 )
-def arm_end_of_root(way: str, of: str, joint_steering_arm_load_way: Mm | None, steering_arm_lever_way: Mm | None) -> Mm:
+def arm_end_of_root(way: str, of: str, weld_steering_arm_load_way: Mm | None, steering_arm_lever_way: Mm | None) -> Mm:
     """How far the tie-rod end lies {way} of the middle of the steering arm's root, mm. An estimate until measured.
 
     >>> float(arm_end_of_root("ahead", "ahead_of", None, -120.0)), float(arm_end_of_root("above", "above", None, None))
     (-120.0, 0.0)
     """
-    field = f"joint_steering_arm.load_{way}"
-    if joint_steering_arm_load_way is None and steering_arm_lever_way is None and way != "above":
+    field = f"weld_steering_arm.load_{way}"
+    if weld_steering_arm_load_way is None and steering_arm_lever_way is None and way != "above":
         raise Waits(field)
-    return _measured(joint_steering_arm_load_way, steering_arm_lever_way or 0.0, field)
+    return _measured(weld_steering_arm_load_way, steering_arm_lever_way or 0.0, field)

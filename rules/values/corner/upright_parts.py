@@ -1,12 +1,20 @@
 """The parts that stand still on the upright: hub, plate, beam, caliper with its bracket, hub bolts."""
 
-from math import cos, dist, hypot, pi, sin
+from math import atan2, cos, dist, hypot, pi, remainder, sin
 
 from rules.corner.part import SPINDLE, AnyPart, Part, spindle
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, OutsideRange, Waits
+from rules.measure.belt import Arc, arcs
 from rules.measure.marks import Thread
-from rules.measure.outline import Outline, plate_outline
+from rules.measure.outline import (
+    FULL_WIDTH,
+    Outline,
+    PlateEnds,
+    inside_distance,
+    outline_points,
+    plate_outline,
+)
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
 from rules.sheet.bolts import ScrewedInto
@@ -64,7 +72,7 @@ def hub_body_part(
 @value(
     SUBJECT,
     formula="a block round the hub bolts, or a disc where they stand on a circle, 1.25 bolt diameters beyond them, in front of "
-    "the mounting face",
+    "the mounting face of the hub",
     source=sources.COMMON_PRACTICE.saying("the metal beside the bolts"),
 )
 def hub_mounting_flange_part(
@@ -137,20 +145,25 @@ def _outline(
     front: float | None,
     corner: float | None,
     thickness: float | None,
+    ends: PlateEnds = FULL_WIDTH,
 ) -> tuple[Outline, float]:
     """The plate's outline, x forward, and its thickness."""
     sizes = {"plate.width": width, "plate.height": height, "plate.thickness": thickness, "plate.spindle_from_top": top,
              "plate.spindle_from_front": front}  # fmt: skip
     wide, high, thick, from_top, from_front = whole_once_begun(NO_PLATE, sizes)
     outline = plate_outline(
-        wide, high, from_top, from_front, corner or 0.0, "right"
+        wide, high, from_top, from_front, corner or 0.0, "right", ends
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
-        raise NotJudged("the spindle does not lie inside the plate's outline; put that right first")
+        raise NotJudged("the wheel centre does not lie inside the plate's outline; put that right first")
     return outline, thick
 
 
-@value(SUBJECT, formula="the plate's own outline with its bore, thickness inboard of the mounting face", source=STACK)
+@value(
+    SUBJECT,
+    formula="the plate's own outline with its bore, thickness inboard of the mounting face of the hub",
+    source=STACK,
+)
 def plate_part(
     plate_width: Mm | None,
     plate_height: Mm | None,
@@ -161,6 +174,7 @@ def plate_part(
     bore: Mm | None,
     mount_face_offset: Mm,
     wheel_centre_height: Mm,
+    plate_ends: PlateEnds = FULL_WIDTH,
 ) -> AnyPart:
     """The upright's plate, exact: round corners and bore. Its bolt holes, full of bolts, are not taken out.
 
@@ -168,24 +182,22 @@ def plate_part(
     'plate: 5 shapes, upright'
     """
     placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
-    outline, thickness = _outline(*placed, corner_radius, plate_thickness)
+    outline, thickness = _outline(*placed, corner_radius, plate_thickness, plate_ends)
     back, front = mount_face_offset - thickness, mount_face_offset
     middle = spindle(wheel_centre_height)
     hole = Bore((0.0, 0.0), bore / 2) if bore else None
-    if hole and not _bore_in_plate(outline, hole.radius):
+    if hole and not inside_distance((0.0, 0.0), outline) > hole.radius:
         raise NotJudged("the plate's bore does not lie inside its outline; put that right first")
-    if hole and not _bore_clear_of_corners(outline, hole.radius):
+    if hole and not _bore_clear_of_rounds(outline, hole.radius):
         raise NotJudged("the plate's bore reaches into the round of a corner, and such a plate is not drawn in space")
-    return Part("plate", "upright", tuple(_plate(outline, middle, back, front, hole)))
+    shapes = _belt(outline, middle, back, front, hole) if outline.rounds else _plate(outline, middle, back, front, hole)
+    return Part("plate", "upright", tuple(shapes))
 
 
-def _bore_in_plate(outline: Outline, radius: float) -> bool:
-    """Whether a bore about the spindle leaves metal at all four sides of a plate."""
-    return min(-outline.left, outline.right, -outline.bottom, outline.top) > radius
-
-
-def _bore_clear_of_corners(outline: Outline, radius: float) -> bool:
-    """Whether a bore about the spindle ends before the squares that the round corners stand in."""
+def _bore_clear_of_rounds(outline: Outline, radius: float) -> bool:
+    """Whether a bore about the wheel's axis ends before what is drawn apart: the round corners' squares, the rings of a belt."""
+    if outline.rounds:
+        return all(_from_spindle(arc) > radius for arc in arcs(outline.rounds))
     r = outline.corner_radius
     beside = min(max(0.0, -outline.left - r), max(0.0, outline.right - r))
     along = min(max(0.0, -outline.bottom - r), max(0.0, outline.top - r))
@@ -217,10 +229,37 @@ def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bo
     return shapes
 
 
+def _belt(outline: Outline, middle: Vector, back: float, front: float, bore: Bore | None) -> list[Shape]:
+    """The plate from tangent point to tangent point, and over each of its arcs a part of a ring: exact. x is forward."""
+    corners = tuple((x, y) for x, y, _ in outline_points(outline))
+    shapes: list[Shape] = [_flat(middle, corners, back, front, bore)]
+    for arc in arcs(outline.rounds):
+        inner, outer = _ring_inside(arc), arc.disc.radius
+        origin = (middle[0] + arc.disc.x, middle[1], middle[2] + arc.disc.y)
+        part = ((inner, back), (outer, back), (outer, front), (inner, front))
+        towards = (cos(arc.middle), 0.0, sin(arc.middle))
+        shapes.append(Revolved(origin, SPINDLE, part, towards=towards, half_angle=arc.half))
+    return shapes
+
+
+def _from_spindle(arc: Arc) -> float:
+    """From the wheel centre to the nearest place of the ring over an arc."""
+    disc = arc.disc
+    turn = remainder(atan2(-disc.y, -disc.x) - arc.middle, 2 * pi)
+    angle = arc.middle + min(max(turn, -arc.half), arc.half)
+    along = min(max(-disc.x * cos(angle) - disc.y * sin(angle), _ring_inside(arc)), disc.radius)
+    return hypot(disc.x + along * cos(angle), disc.y + along * sin(angle))
+
+
+def _ring_inside(arc: Arc) -> float:
+    """A ring from this radius on holds all between the arc and its chord."""
+    return arc.disc.radius * max(cos(arc.half), 0.0)
+
+
 def _flat(
     middle: Vector, corners: tuple[tuple[float, float], ...], back: float, front: float, bore: Bore | None
 ) -> Prism:
-    """An outline, x forward and y up, standing square to the spindle; its own x then runs to the rear."""
+    """An outline, x forward and y up, standing square to the wheel's axis; its own x then runs to the rear."""
     return Prism(middle, TO_THE_REAR, UP, tuple((-x, z) for x, z in corners), back, front, bore)
 
 
@@ -228,7 +267,7 @@ def _flat(
     SUBJECT,
     formula="beam width by beam depth behind the plate, up and down the plate; clear of the joints where it "
     "does not run past both pivots",
-    source=STACK.saying("the beam counts as standing straight behind the spindle"),
+    source=STACK.saying("the beam counts as standing straight behind the wheel's axis"),
 )
 def beam_part(
     beam: Beam | None,

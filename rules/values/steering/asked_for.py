@@ -72,7 +72,7 @@ def arms_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms",), BES
 
 
 @value(
-    "joint swing",
+    "misalignment angle",
     formula="anything entered under joint angles, or of the arms whose joints swing",
     source=sources.AS_ENTERED,
 )
@@ -84,6 +84,6 @@ def joint_angles_begun(
     >>> joint_angles_begun({"joint_angles.upper_bolt": "fore and aft"})
     True
     """
-    why_not = "nothing is entered under joint angles, so no joint's swing was judged"
+    why_not = "nothing is entered under joint angles, so no joint's misalignment angle was judged"
     bolts = ("upper_bolt", "lower_bolt", "tie_rod_outer_bolt", "tie_rod_inner_bolt")
     return _any_of(answers, why_not, (f"joint_angles.{key}" for key in bolts))

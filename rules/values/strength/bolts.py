@@ -134,7 +134,7 @@ def hub_bolts_at(hub_bolts_begun: bool, hub_bolts_stand: BoltPlaces) -> BoltPlac
     """Where the hub's mounting bolts stand, once they are to be judged.
 
     >>> hub_bolts_at(True, BoltPlaces(((0.0, 50.0), (0.0, -50.0)))).text
-    '2 bolts about the spindle'
+    "2 bolts about the wheel's axis"
     """
     return hub_bolts_stand
 

@@ -5,23 +5,31 @@ the hub, is held by that section. Nothing here applies while none of the entries
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from math import inf, sqrt
+from math import inf
 
+from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
-from rules.measure.outline import hub_bolt_places
+from rules.measure.outline import (
+    FULL_WIDTH,
+    UNLIGHTENED,
+    LighterBy,
+    PlateEnds,
+    hub_bolt_places,
+    plate_outline,
+)
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam
 from rules.strength.bolts import group_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import CountedOn, Margin, SafetyFactor
-from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
+from rules.strength.section import Section
 from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
 from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.strength.plate_build import Build
 
 MISES = sources.SHIGLEY_9.at(
     "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
@@ -89,52 +97,10 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
     return Estimate(min(lowest(rows).yields, beside), measure="upright.certificate_yield")
 
 
-@dataclass(frozen=True, slots=True)
-class Build:
-    """The plate and its beam, mm. width: the metal that stands on both sides of the spindle alike. top, bottom: the
-    plate's ends from the spindle. to_pivots: whether the beam goes past both pivots."""
-
-    width: float
-    thickness: float
-    bore: float
-    top: float
-    bottom: float
-    beam: Beam
-    beam_width: float = 0.0
-    beam_depth: float = 0.0
-    beam_wall: float = 0.0
-    beam_radius: float = 0.0
-    to_pivots: bool = False
-
-    @property
-    def cell(self) -> float:
-        """Area a channel closes with the plate, between the middles of their walls, mm2."""
-        return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
-        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
-
-    def section(self, above: float, beam: bool = True, hole: float = 0.0, spacing: float = 0.0) -> Section:
-        """The level section at a height above the spindle, mm. hole, spacing: two bolt holes at that height."""
-        gap = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
-        plate = flat_plate(self.width, self.thickness, gap, hole, spacing)
-        if not beam or self.beam == "none" or (hole and self.beam == "tube"):
-            return plate
-        through = hole if spacing < self.beam_width else 0.0
-        if self.beam == "tube":
-            return tube_on_plate(plate, self.beam_width, self.beam_wall)
-        if self.beam == "channel":
-            return channel_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, through, spacing)
-        return box_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius, through, spacing)
-
-
 @value(
     "upright",
     formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-    "on both sides of the spindle alike",
+    "on both sides of the wheel centre alike",
     source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
 )
 def upright_build(
@@ -151,6 +117,10 @@ def upright_build(
     spindle_from_top: Mm | None,
     spindle_from_front: Mm | None,
     bore: Mm | None,
+    corner_radius: Mm | None = None,
+    plate_ends: PlateEnds = FULL_WIDTH,
+    lightening_holes: LighterBy = UNLIGHTENED,
+    plate_slots: PlateSlots = WITHOUT_SLOTS,
 ) -> Build:
     """The plate with its beam, as sections are cut from it.
 
@@ -170,7 +140,14 @@ def upright_build(
     wide, deep, wall = beam_width or 0.0, beam_depth or 0.0, beam_wall or 0.0
     radius = 2 * wall if beam_corner_radius is None else beam_corner_radius
     alike = 2 * min(front, width - front)
-    return Build(alike, thickness, hole, top, height - top, form, wide, deep, wall, radius, bool(beam_to_pivots))
+    edge = (
+        plate_outline(width, height, top, front, corner_radius or 0.0, "right", plate_ends) if any(plate_ends) else None
+    )
+    past = bool(beam_to_pivots)
+    sizes_of_beam = (wide, deep, wall, radius, past)
+    return Build(
+        alike, thickness, hole, top, height - top, form, *sizes_of_beam, edge, lightening_holes.holes, plate_slots
+    )
 
 
 Acting = list[tuple[Vector, Vector]]
@@ -228,8 +205,12 @@ def upright_where_hub_safety(
     part_loads: CornerLoads,
     where: str,
     part: str,
+    upper_radius: Mm | None = None,
+    lower_radius: Mm | None = None,
 ) -> SafetyFactor:
     """Factor on yield of the upright just {where} the hub. The caliper bracket is taken to join between the two sections.
+
+    Where the plate narrows or has a lightening hole, the weakest level from there to the joint's housing counts instead.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
@@ -241,9 +222,21 @@ def upright_where_hub_safety(
     """
     reach = needed(f"upright.section_{where}", section_where)
     above = reach if where == "above" else -reach
-    limit = f"yield just {where} the hub"
-    section = upright_build.section(above)
-    return worst(part, _cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
+    limit = f"yield just {where} the hub" if upright_build.plain else f"yield {where} the hub, at the weakest level"
+    factors = []
+    for level in upright_build.weakest_levels(
+        above, _before_housing(part_loads.places, where, upper_radius, lower_radius)
+    ):
+        section = upright_build.section(level)
+        factors += _cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
+    return worst(part, factors)
+
+
+def _before_housing(places: Places, where: str, upper: float | None, lower: float | None) -> float:
+    """Where a joint's housing begins, from the wheel centre."""
+    if where == "above":
+        return places.upper_pivot[2] - places.mount_face[2] - (upper or 0.0)
+    return places.lower_pivot[2] - places.mount_face[2] + (lower or 0.0)
 
 
 @value(
@@ -285,7 +278,7 @@ def upright_which_end_safety(
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
-       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
+       "the wheel centre less the bore, and the plate overhanging a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
 def plate_safety(
     upright_build: Build,
     upright_yield: MPa,
@@ -298,7 +291,7 @@ def plate_safety(
 ) -> SafetyFactor:
     """Factor on yield of the plate between the four hub bolts: a simple model.
 
-    Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
+    Level through the wheel centre the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
     half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate overhanging
     at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the hub's flange,
     stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the sides in a

@@ -1,4 +1,4 @@
-"""Where the hub's mounting bolts stand about the spindle: the one place that says so, for plate, strength and drawings."""
+"""Where the hub's mounting bolts stand about the wheel's axis: the one place that says so, for plate, strength and drawings."""
 
 from dataclasses import dataclass
 from itertools import combinations
@@ -14,7 +14,7 @@ from rules.values.optional_step import whole
 
 @dataclass(frozen=True, slots=True)
 class BoltPlaces:
-    """Where the hub's mounting bolts stand about the spindle, (ahead, up) in mm."""
+    """Where the hub's mounting bolts stand about the wheel's axis, (ahead, up) in mm."""
 
     places: tuple[Point, ...]
 
@@ -25,13 +25,13 @@ class BoltPlaces:
 
     @property
     def from_spindle(self) -> float:
-        """From the spindle to the nearest of them, mm."""
+        """From the wheel centre to the nearest of them, mm."""
         return min(hypot(*place) for place in self.places)
 
     @property
     def text(self) -> str:
         """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the spindle"
+        return f"{len(self.places)} bolts about the wheel's axis"
 
 
 @value(

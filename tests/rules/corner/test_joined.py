@@ -84,7 +84,7 @@ def test_all_seven_joints_of_the_whole_sample_are_judged() -> None:
 def test_a_steering_arm_whose_root_is_in_the_air_or_in_the_beam(
     ahead: str, verdict: str, off: float, moved_by: str
 ) -> None:
-    first = told(changed({"joint_steering_arm.load_ahead": ahead}))[0]
+    first = told(changed({"weld_steering_arm.load_ahead": ahead}))[0]
     assert first.verdict == verdict
     if verdict != "good":
         assert "steering arm" in first.title and moved_by in first.change
@@ -121,7 +121,7 @@ def test_a_piece_that_is_begun_and_not_whole_is_waited_for(left_out: str) -> Non
 
 
 def test_without_the_welds_levers_the_root_stands_where_it_usually_does_as_an_estimate() -> None:
-    levers = {f"joint_steering_arm.load_{way}": None for way in ("ahead", "above", "inboard")}
+    levers = {f"weld_steering_arm.load_{way}": None for way in ("ahead", "above", "inboard")}
     (found,) = told(changed(dict(levers)))
     assert found.verdict == "watch" and set(found.estimated_from) >= set(levers)
 

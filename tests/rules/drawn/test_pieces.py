@@ -7,14 +7,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from rules.corner.slots import PlateSlots
 from rules.drawn.pieces import Profile, bracket_blank, hub_plate
-from rules.measure.outline import Outline, inside_distance, plate_outline
+from rules.measure.outline import LighterBy, Outline, PlateEnds, inside_distance, plate_outline
 from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
 
 KNOWN: dict[str, object] = {
     "plate.width": 200.0, "plate.height": 300.0, "plate.spindle_from_top": 140.0, "plate.spindle_from_front": 90.0,
     "plate.corner_radius": 20.0, "plate.bore": 70.0, "plate.hole_diameter": 12.5,
     "hub_bolts_stand": BoltPlaces(((-40.0, 45.0), (40.0, 45.0), (40.0, -45.0), (-40.0, -45.0))),
+    "plate_ends": PlateEnds(), "lightening_holes": LighterBy(), "plate_slots": PlateSlots(),
     "pivots.lower_below_spindle": 120.0, "upper_above_spindle": 130.0, "lower_pivot_ahead": 12.0, "upper_pivot_ahead": -13.0,
 }  # fmt: skip
 
@@ -55,7 +57,7 @@ def test_the_pivot_line_runs_through_both_pivots_from_edge_to_edge_but_not_over_
     ends = sorted((point for part in parts for point in part), key=lambda point: point[1])
     assert [round(y, 3) for _, y in (ends[0], ends[-1])] == [-160.0, 140.0]
     for x, y in ends:
-        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the spindle
+        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the wheel centre
     assert [round(math.hypot(x, y), 6) for x, y in ends[1:3]] == [35.0, 35.0]
 
 
@@ -81,8 +83,8 @@ def test_the_arrow_points_to_the_front_and_the_piece_is_lettered() -> None:
     ("gone", "said"),
     [
         ("plate.bore", "centre bore"),
-        ("plate.hole_diameter", "hub bolt holes: their diameter or places"),
-        ("hub_bolts_stand", "hub bolt holes: their diameter or places"),
+        ("plate.hole_diameter", "hub bolt holes: their diameter is not on the sheet"),
+        ("hub_bolts_stand", "hub bolt holes: their places are not on the sheet"),
         ("upper_above_spindle", "pivot line"),
     ],
 )

@@ -1,4 +1,4 @@
-"""Each load case by hand: which force acts where, and what reaches the hub. W = 4000 N, spindle 400 mm up."""
+"""Each load case by hand: which force acts where, and what reaches the hub. W = 4000 N, wheel centre 400 mm up."""
 
 from collections.abc import Mapping
 from dataclasses import replace
@@ -47,8 +47,8 @@ BY_HAND = [
     ("combined, inner", (-3200, 4000, 12_000), (1_840_000, 0, 64_000)),
     ("landing, inboard", (0, -4000, 20_000), (-1_200_000, 0, 0)),  # 400 000 less 1 600 000
     ("landing, outboard", (0, 4000, 20_000), (2_000_000, 0, 0)),
-    ("rock", (-18_000, 0, 4000), (80_000, 0, 360_000)),  # at spindle height: no torque about the spindle
-    # the same push 45 deg up, aimed at the spindle: 12 727.922 each way; the tyre has left the ground
+    ("rock", (-18_000, 0, 4000), (80_000, 0, 360_000)),  # at wheel-centre height: no torque about the wheel's axis
+    # the same push 45 deg up, aimed at the wheel centre: 12 727.922 each way; the tyre has left the ground
     ("low rock", (-12_727.922, 0, 12_727.922), (254_558.44, 0, 254_558.44)),
     ("rock, brakes on", (-18_000, 0, 4000), (80_000, 0, 360_000)),
     ("steering stop", (0, -6000, 4000), (80_000, 0, -2_400_000)),  # on the front edge, 400 ahead

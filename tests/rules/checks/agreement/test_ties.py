@@ -134,6 +134,11 @@ lower-edge-and-bolt: 10 | 14 27.5 | 13.9 5 27.6 100 | 4.9 100.1
 engagement-and-bolt: 10 | 8.8 17.5 | 8.7 17.6 |
 rounding-and-width: 100 | 16 31 | 15 0 32 50 | -1 51
 bracket-edge-and-hole: 100 | 150 295 | 149 50 296 2000 | 49 2001
+upper-end-and-width: 100 | 45 89 | 44 10 90 100 | 9 101
+lower-end-and-width: 100 | 45 89 | 44 10 90 100 | 9 101
+hole-above-on-plate: 100 | 40 79 | 39 5 80 100 | 4 101
+hole-above-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
+hole-below-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
 bore-inside-hub-bolts: 100 | 50 98 | 49 99 |
 shock-rises: 100 | 180 350 | 179 351 |
 shock-across: 100 | 56 107 | 55 108 |
