@@ -32,7 +32,7 @@ from rules.checks.agreement import (
 from rules.checks.agreement import (
     strength as strength_entries,
 )
-from rules.checks.corner import assembly, overlap, room
+from rules.checks.corner import assembly, joined, overlap, room
 from rules.checks.steering import (
     arm_pivots,
     joint_swing,
@@ -70,6 +70,7 @@ MODULES: Mapping[ModuleType, Group] = {
     clears: "room",
     room: "room",
     overlap: "room",
+    joined: "room",
     assembly: "room",
     holds_together: "fit",
     carries: "fit",
