@@ -57,6 +57,11 @@ class Spring(Step):
         "Spring solid", "length", "Coils touching: from its maker, or turns of wire times the wire's thickness.",
         may_be_empty=True, between=("20 mm", "800 mm"), usual=("50 mm", "230 mm"), reading_error="2 mm",
     )  # fmt: skip
+    bump_rubber: Mm = ask(
+        "Bump rubber", "length",
+        "The rubber that sits on the shock's rod: how high it stands with nothing on it. Empty where the stop sits elsewhere.",
+        may_be_empty=True, between=("5 mm", "250 mm"), usual=("20 mm", "100 mm"), reading_error="1 mm",
+    )  # fmt: skip
     shock_diameter: Mm = ask(
         "Shock diameter", "length",
         "Across its widest: the spring where one is round it, else body or reservoir. Until measured 70 mm.",
