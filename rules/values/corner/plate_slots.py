@@ -1,8 +1,4 @@
-<<<<<<< HEAD
 """The slots for the tabs of lugs and beam sides, and the metal left round them."""
-=======
-"""The slots that tabs on lugs and beam sides sit in, and the metal left round them."""
->>>>>>> main
 
 from rules.corner.part import Part
 from rules.corner.slots import PlateSlots, Slot, beam_slots, lug_slots, tab_depth
