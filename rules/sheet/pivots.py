@@ -72,7 +72,7 @@ class Pivots(AsFound, Step):
         reading_error="0.25 deg",
     )
     castor: Rad = ask(
-        "Castor (caster)",
+        "Castor",
         "angle",
         "Lean of the steering axis seen from the side; plus when the top is to the rear.",
         between=("-30 deg", "45 deg"),
@@ -80,7 +80,7 @@ class Pivots(AsFound, Step):
         reading_error="0.25 deg",
     )
     ground_offset: Mm = ask(
-        "Ground offset (scrub radius)",
+        "Ground offset",
         "length",
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre. Plus when "
         "it lands inboard.",

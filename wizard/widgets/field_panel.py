@@ -9,6 +9,7 @@ from rules.judging.offers import can_start, offer
 from rules.judging.trade import trade
 from rules.judging.usual import usual_words
 from rules.measure.quantity import Units
+from rules.sheet.glossary import on_its_row
 from wizard.desk.pages import ASKED, cautions_beside
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
@@ -103,7 +104,9 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
         notes.append("ctrl+j starts a new line")
     if not asked.needed:
         notes.append("may stay empty")
-    return Content.assemble((asked.label, "bold"), plain("".join(f" · {note}" for note in notes), "$foreground 65%"))
+    return Content.assemble(
+        (on_its_row(asked.label), "bold"), plain("".join(f" · {note}" for note in notes), "$foreground 65%")
+    )
 
 
 def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> str:

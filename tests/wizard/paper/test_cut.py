@@ -77,7 +77,7 @@ def test_every_file_passes_the_audit_without_error_or_repair(units: Any) -> None
 
 
 @pytest.mark.parametrize(
-    ("units", "code", "measurement", "said"), [("mm", 4, 1, "millimetres"), ("in", 1, 0, "inches")]
+    ("units", "code", "measurement", "said"), [("mm", 4, 1, "millimeters"), ("in", 1, 0, "inches")]
 )
 def test_the_file_states_its_unit(units: Any, code: int, measurement: int, said: str) -> None:
     for data in cut_files(judged(), units).values():
@@ -273,7 +273,7 @@ def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
         "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights",
         "written 2026-03-04, revision C",
         "Metal mild steel plate, hot rolled", "Kerf is NOT applied", "Thickness 0.394 in (10 mm)",
-        "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x centre bore, diameter 3 in (76.2 mm)",
+        "4 x hub bolt hole, diameter 0.512 in (13 mm)", "1 x center bore, diameter 3 in (76.2 mm)",
         "Outline 5 in (127 mm) wide, 11 in (279.4 mm) high", "it does not certify",
     ):  # fmt: skip
         assert wanted in said
@@ -286,7 +286,7 @@ def test_plasma_is_told_to_cut_bolt_holes_under_size() -> None:
 
 def test_what_the_sheet_does_not_know_is_a_blank_or_named_as_left_out() -> None:
     said = words(opened(cut_files(judged(bore=None, thickness=None, revision=None))["hub_plate_left_mm.dxf"]))
-    for wanted in ("Thickness ________", "revision ________", "LEFT OUT: centre bore"):
+    for wanted in ("Thickness ________", "revision ________", "LEFT OUT: center bore"):
         assert wanted in said
 
 
