@@ -30,6 +30,7 @@ TICK = 10.0
 """mm, length of a scribed tick. It says "here", not "this big"."""
 HUB_BOLT_HOLE, CALIPER_BOLT_HOLE = "hub bolt hole", "caliper bolt hole"
 PIVOT_BOLT_HOLE, TIE_ROD_HOLE = "pivot bolt hole", "tie-rod hole"
+LIGHTENING = "lightening hole"
 DRILLED = frozenset((HUB_BOLT_HOLE, CALIPER_BOLT_HOLE, PIVOT_BOLT_HOLE, TIE_ROD_HOLE))
 """Holes a bolt fits: they may be cut under size and drilled after."""
 _CLEAR = 2.0
@@ -208,7 +209,7 @@ def _hole_diameter(hole_diameter: Mm) -> float | None:
 
 @reads
 def _lightening(lightening_holes: LighterBy) -> list[Hole] | None:
-    return [Hole((0.0, hole.above), hole.diameter, "lightening hole") for hole in lightening_holes.holes]
+    return [Hole((0.0, hole.above), hole.diameter, LIGHTENING) for hole in lightening_holes.holes]
 
 
 def _spindle_ticks(outline: Outline, bore: float) -> list[MarkLine]:

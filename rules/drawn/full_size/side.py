@@ -17,6 +17,7 @@ from rules.drawn.full_size.front_dimensions import below_ground
 from rules.drawn.full_size.front_parts import kinds_of_tyre
 from rules.drawn.full_size.shapes import View, bounds
 from rules.drawn.patches import edges, hidden
+from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
 from rules.drawn.plate import flat_plate
 from rules.drawn.views import FROM_OUTSIDE
 from rules.judging.judge import Judged
@@ -56,6 +57,7 @@ def side_view(judged: Judged, extent: Extent) -> View:
     _studs(known, view=view)
     _hub_bolts(known, view=view)
     _plate(known, view=view)
+    _holes(known, view=view)
     _pivots(known, view=view)
     body = bounds(board.shapes)
     if board.shapes:
@@ -208,6 +210,27 @@ def _plate(
     board.label((right, top - 0.8 * plate_height), f"plate {size}")
     if plate_bore is not None:
         board.label(_at(plate_bore / 2, 200), f"plate bore ø {figures.named(_BORE, plate_bore)}")
+
+
+def _holes(known: Known, *, view: _Side) -> None:
+    """What else is cut out of the plate: holes of hub bolts on a circle, holes that lighten it, slots for tabs."""
+    profile, board = hub_plate(known, "left"), view.board
+    four = _four_bolts(known)
+    for hole in profile.holes if profile else ():
+        if hole.what == LIGHTENING or (hole.what == HUB_BOLT_HOLE and not four):
+            board.circle(hole.centre, hole.diameter / 2)
+            board.cross(hole.centre, hole.diameter / 2 + 3)
+            rim = (hole.centre[0], hole.centre[1] - hole.diameter / 2)
+            if hole.what == LIGHTENING:
+                board.label(rim, f"lightening hole ø {view.figures.length(hole.diameter)}")
+    for slot in profile.slots if profile else ():
+        board.line(*slot.corners, closed=True)
+
+
+@reads
+def _four_bolts(mount_bolts: int, mount_width: Size, mount_height: Size) -> bool | None:
+    """Whether the four on a rectangle are drawn already, with their spacing."""
+    return mount_bolts == 4
 
 
 @reads
