@@ -23,14 +23,12 @@ __all__ = [
 
 MARGIN = 12.0
 """mm kept clear all round: nearly every printer reaches that far."""
-
 FIGURE_HEIGHT = 0.73
 """Height of a figure or a capital, as a share of the letter size."""
-
 PaperPen = Literal["outline", "thin", "hidden", "centre", "adjacent", "bar"]
 
-WIDE, NARROW = 0.5, 0.25
-"""mm: the pair of line widths of ISO 128-2 used here."""
+WIDE, NARROW, _SEAM = 0.5, 0.25, 0.12
+"""mm: the pair of line widths of ISO 128-2 used here, and the rim of what is wiped clean."""
 
 _LONG, _DASH, _GAP, _DOT = 24 * NARROW, 12 * NARROW, 3 * NARROW, NARROW
 PENS: dict[PaperPen, tuple[float, tuple[float, ...]]] = {
@@ -109,9 +107,13 @@ class PaperPage:
         def draw(canvas: Any) -> None:
             path = _path(points, closed)
             _set_pen(canvas, pen)
-            canvas.setFillGray(int(white))
-            canvas.drawPath(path, stroke=int(not filled and not white), fill=int(filled or white))
+            if white:  # with a thin rim, or what lies under the seam of two shows as specks
+                canvas.setLineWidth(_SEAM)
+                canvas.setFillGray(1)
+                canvas.setStrokeGray(1)
+            canvas.drawPath(path, stroke=int(not filled), fill=int(filled or white))
             canvas.setFillGray(0)
+            canvas.setStrokeGray(0)
 
         self._marks.append(draw)
 
