@@ -327,6 +327,25 @@ def slot_metal(metal_round_slots: Mm, plate_thickness: Mm, limits: AtLeast) -> J
 
 
 @check(
+    "gusset-clears-bolt",
+    step="plate",
+    title="Gussets clear of the pivot bolts",
+    limits=AtLeast("mm", good=3.0, watch=0.0),
+    source=sources.COMMON_PRACTICE.saying("a head or nut needs a flat to lie on, and its socket room"),
+    try_changing=("plate.gusset_along_lug",),
+)
+def gusset_clears_bolt(gusset_bolt_room: Mm, limits: AtLeast) -> Judgement:
+    """From the end of a gusset, on the lug, to the head or nut of the pivot bolt."""
+    verdict = limits.verdict(gusset_bolt_room)
+    if verdict == "stop":
+        return Judgement(
+            "stop", "A gusset stands under the head or nut of its pivot bolt.", "A shorter gusset along the lug."
+        )
+    text = "Between gusset and pivot bolt's head or nut {gusset_bolt_room} is free."
+    return Judgement(verdict, text, "" if verdict == "good" else "A shorter gusset: a socket has to go on.")
+
+
+@check(
     "bracket-hole-edge-distance",
     step="plate",
     title="Caliper bolt holes clear of the edge",
