@@ -1,4 +1,4 @@
-"""Slots in the plate that tabs on lugs and beam sides sit in, so that the pieces find their own place. mm.
+"""Slots in the plate for the tabs of lugs and beam sides, so that the pieces find their own place. mm.
 
 A tab is cut square on the foot of its piece; where the piece leans, the slot is as much longer and wider as the tab takes up
 between the plate's two faces. Seen along the wheel centre: x ahead, y up, from the wheel centre.

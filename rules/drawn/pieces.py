@@ -17,13 +17,12 @@ from rules.measure.outline import (
     Point,
     Side,
     bracket_hole_places,
-    circle_places,
-    hub_bolt_places,
     inside_distance,
     outline_points,
     plate_outline,
 )
-from rules.measure.units import Mm, Rad
+from rules.measure.units import Mm
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SIDES: tuple[Side, ...] = ("left", "right")
 
@@ -31,6 +30,7 @@ TICK = 10.0
 """mm, length of a scribed tick. It says "here", not "this big"."""
 HUB_BOLT_HOLE, CALIPER_BOLT_HOLE = "hub bolt hole", "caliper bolt hole"
 PIVOT_BOLT_HOLE, TIE_ROD_HOLE = "pivot bolt hole", "tie-rod hole"
+LIGHTENING = "lightening hole"
 DRILLED = frozenset((HUB_BOLT_HOLE, CALIPER_BOLT_HOLE, PIVOT_BOLT_HOLE, TIE_ROD_HOLE))
 """Holes a bolt fits: they may be cut under size and drilled after."""
 _CLEAR = 2.0
@@ -126,7 +126,10 @@ def hub_plate(known: Known, side: Side) -> Profile | None:
     holes += lighter or []
     marks = [*_spindle_ticks(outline, bore or 0.0), *_pivot_marks(known, side, outline, bore or 0.0, left_out)]
     arrow, stamp = _front_arrow(side, outline, bore or 0.0, holes)
-    slots = tuple(_slots(known, side=side) or ())
+    found = _slots(known, side=side)
+    if found is None:
+        left_out.append("slots for tabs: the pieces that stand in them are not all on the sheet")
+    slots = tuple(found or ())
     return Profile(outline, tuple(holes), (*marks, *arrow), stamp, tuple(left_out), slots=slots)
 
 
@@ -194,25 +197,19 @@ def _hub_bolt_holes(known: Known, *, side: Side, left_out: list[str]) -> list[Ho
 
 
 @reads
+def _hub_bolts(hub_bolts_stand: BoltPlaces) -> tuple[Point, ...] | None:
+    """The hub bolts, x ahead."""
+    return hub_bolts_stand.places
+
+
+@reads
 def _hole_diameter(hole_diameter: Mm) -> float | None:
     return hole_diameter
 
 
 @reads
-def _hub_bolts(
-    mount_bolts: int, mount_width: Mm | None, mount_height: Mm | None, mount_circle: Mm | None, mount_turned: Rad | None
-) -> tuple[Point, ...] | None:
-    """The hub bolts, x ahead: on the circle entered, else four on a rectangle."""
-    if mount_circle is not None:
-        return circle_places(mount_bolts, mount_circle, mount_turned or 0.0)
-    if mount_bolts == 4 and mount_width is not None and mount_height is not None:
-        return hub_bolt_places(mount_width, mount_height)
-    return None
-
-
-@reads
 def _lightening(lightening_holes: LighterBy) -> list[Hole] | None:
-    return [Hole((0.0, hole.above), hole.diameter, "lightening hole") for hole in lightening_holes.holes]
+    return [Hole((0.0, hole.above), hole.diameter, LIGHTENING) for hole in lightening_holes.holes]
 
 
 def _spindle_ticks(outline: Outline, bore: float) -> list[MarkLine]:

@@ -36,8 +36,8 @@ class Outline:
 
 
 class Narrowed(NamedTuple):
-    """A rounded end that the sides run in to: its width, how far its middle stands ahead of the wheel centre, and how far from
-    there the full width goes that way. mm."""
+    """A rounded end that the sides run in to: its width, how far its middle is ahead of the wheel centre, and how far from that
+    the full width goes. mm."""
 
     width: float
     ahead: float

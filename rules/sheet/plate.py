@@ -169,7 +169,7 @@ class NarrowedEnds(StepPart):
         reading_error="0.5 mm",
     )
     full_width_above: Mm = ask(
-        "Full width up to, above wheel centre",
+        "Full width, up from wheel centre",
         "length",
         "Straight up from the wheel centre to where the sides begin to run in to the upper end. Empty counts as 0.",
         may_be_empty=True,
@@ -179,7 +179,7 @@ class NarrowedEnds(StepPart):
         reading_error="1 mm",
     )
     full_width_below: Mm = ask(
-        "Full width down to, below wheel centre",
+        "Full width, down from wheel centre",
         "length",
         "Straight down from the wheel centre to where the sides begin to run in to the lower end. Empty counts as 0.",
         may_be_empty=True,
@@ -204,7 +204,7 @@ class LighteningHoles(StepPart):
         reading_error="0.5 mm",
     )
     hole_above_spindle: Mm = ask(
-        "Lightening hole above, to wheel centre",
+        "Hole above, from wheel centre",
         "length",
         "Straight up from the wheel centre to the middle of that hole.",
         may_be_empty=True,
@@ -224,7 +224,7 @@ class LighteningHoles(StepPart):
         reading_error="0.5 mm",
     )
     hole_below_spindle: Mm = ask(
-        "Lightening hole below, to wheel centre",
+        "Hole below, from wheel centre",
         "length",
         "Straight down from the wheel centre to the middle of that hole.",
         may_be_empty=True,

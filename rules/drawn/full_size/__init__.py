@@ -6,7 +6,8 @@ stands only in a view in which it is true length. The right upright is the mirro
 mirrored.
 """
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
@@ -26,6 +27,8 @@ from rules.drawn.full_size.side import side_view
 from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, third_angle, title_block
 from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
+from rules.sheet.glossary import reworded
+from rules.shop.wording import words_on_paper
 
 __all__ = [
     "PROJECTION",
@@ -69,7 +72,17 @@ class LeftViews:
 
 def left_views(judged: Judged, extent: Extent = "upright") -> LeftViews:
     """Every view, empty where nothing of it is known."""
-    return LeftViews(front_view(judged, extent), side_view(judged, extent), auxiliary_view(judged), extent)
+    words = words_on_paper(judged)
+    front, from_side = front_view(judged, extent), side_view(judged, extent)
+    return LeftViews(
+        _in_words(front, words), _in_words(from_side, words), _in_words(auxiliary_view(judged), words), extent
+    )
+
+
+def _in_words(view: View, words: Mapping[str, str]) -> View:
+    """The view with its words as they stand on paper."""
+    items = (replace(one, text=reworded(one.text, words)) if isinstance(one, PaperWords) else one for one in view.items)
+    return replace(view, items=tuple(items))
 
 
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:

@@ -1,10 +1,10 @@
-"""The slots that tabs on lugs and beam sides sit in, and the metal left round them."""
+"""The slots for the tabs of lugs and beam sides, and the metal left round them."""
 
 from rules.corner.part import Part
 from rules.corner.slots import PlateSlots, Slot, beam_slots, lug_slots, tab_depth
 from rules.graph.asking import given
 from rules.graph.declare import value
-from rules.graph.results import NotJudged
+from rules.graph.results import NotJudged, Waits
 from rules.measure.outline import LighterBy, PlateEnds, hub_bolt_places, inside_distance
 from rules.measure.units import Mm
 from rules.sheet.plate import DrawnPlate
@@ -27,14 +27,26 @@ def plate_slots(
     beam_part: Part | None,
     beam: Beam | None,
     beam_wall: Mm | None,
+    upper_lug_thickness: Mm | None,
+    lower_lug_thickness: Mm | None,
 ) -> PlateSlots:
-    """The slots of the plate; none where no tabs are entered, and none for a piece that is not known yet.
+    """The slots of the plate; none where no tabs are entered. Waits for pieces that are begun.
 
-    >>> plate_slots(None, None, None, None, None, "none", None).text
+    >>> plate_slots(None, None, None, None, None, "none", None, None, None).text
     'none'
     """
-    if tab_length is None or plate_part is None:
+    if tab_length is None:
         return PlateSlots()
+    begun = {
+        "plate_part": (plate_part, True),
+        "upper_lugs_part": (upper_lugs_part, upper_lug_thickness is not None),
+        "lower_lugs_part": (lower_lugs_part, lower_lug_thickness is not None),
+        "beam_part": (beam_part, beam in ("box", "channel")),
+        "upright.beam_wall": (beam_wall, beam in ("box", "channel")),
+    }
+    if missing := [name for name, (known, wanted) in begun.items() if wanted and known is None]:
+        raise Waits(*missing)
+    assert plate_part is not None
     slots: list[Slot] = []
     deep: list[tuple[str, float]] = []
     for part in (upper_lugs_part, lower_lugs_part):
