@@ -209,6 +209,9 @@ def hub_bolt_thread_share(
 ) -> Ratio:
     """How much of the thread a hub bolt needs is there: from 1 up the bolt breaks before the thread strips.
 
+    A bolt may be stronger than the least its mark promises, and then strips a thread that would have held the least: the
+    strongest counts, against a nut or hole of the least.
+
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
     >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
     1.0
@@ -217,9 +220,9 @@ def hub_bolt_thread_share(
     engaged, _ = whole_once_begun("the hub bolts' thread engagement is not entered, so it was not judged", begun)
     into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
-    tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
-    hole = TAPPED.get(into, tensile)
-    formula = least_engagement(thread.diameter, thread.pitch, tensile, hole)
+    strength = needed("hub_bolt_strength", hub_bolt_strength)
+    bolt, hole = max(strength.strongest, strength.tensile), TAPPED.get(into, strength.tensile)
+    formula = least_engagement(thread.diameter, thread.pitch, bolt, hole)
     return float(engaged / max(formula, RULE_OF_THUMB[into] * thread.diameter))
 
 

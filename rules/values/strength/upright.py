@@ -80,7 +80,7 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
     """
     if upright_material is None:
         raise Waits("upright.material")
-    beside = inf if upright_material == "other" else BESIDE_WELD[upright_material].yields
+    beside = inf if upright_material == "other" else lowest(BESIDE_WELD[upright_material]).yields
     if certificate_yield is not None:
         return min(certificate_yield, beside)
     rows = () if upright_material == "other" else AS_BOUGHT[upright_material]

@@ -26,7 +26,7 @@ from rules.strength.weld import (
     two_lines,
 )
 from rules.tables.electrodes import ELECTRODES
-from rules.tables.materials import BESIDE_WELD, PublishedMetal
+from rules.tables.materials import BESIDE_WELD, PublishedMetal, lowest
 
 DIRECTIONS: Mapping[Way, Vector] = {
     "fore and aft": (1.0, 0.0, 0.0), "in and out": (0.0, 1.0, 0.0), "up and down": (0.0, 0.0, 1.0),
@@ -117,7 +117,7 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
             worst, case = unit_force, name
     if not case:
         raise DoesNotApply("no load case loads this weld")
-    beside = BESIDE_WELD[SOFTEST[metal]]
+    beside = lowest(BESIDE_WELD[SOFTEST[metal]])
     ways = list(limits(through, face, ELECTRODES[filler].tensile, beside.yields, beside.ultimate))
     first = min(ways, key=lambda way: way.strength)
     strictest = min(ways, key=lambda way: way.strength / way.omega)

@@ -222,6 +222,18 @@ def test_stand_in_loads_or_metal_are_told_with_the_figure(judged: JudgedWith) ->
     assert finding.verdict in ("shown", "watch") and "upright.certificate_yield" in finding.estimated_from
 
 
+def test_beside_a_weld_of_aluminium_every_source_is_named_and_the_lowest_counts(judged: JudgedWith) -> None:
+    """MMPDS note 20 ksi (138 MPa); Aluminum Design Manual 15 ksi (103) and EN 1999-1-1 115 MPa, both from memory."""
+    text = found(judged({**STOUT, "upright.material": "6061-t6"}), "metal-known").text
+    assert "103.4 MPa (15000 psi) of yield is counted on after welding" in text
+    for named in (
+        "137.9 MPa (20000 psi) in MMPDS",
+        "103.4 MPa (15000 psi) in Aluminum",
+        "115 MPa (16679 psi) in EN 1999-1-1",
+    ):
+        assert named in text
+
+
 # One entry of a part taken out again: the check waits for it
 WAITS = [
     ("upright.section_above", "upright-above-hub"),

@@ -13,8 +13,9 @@ from rules.measure.vectors import Vector
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
 from rules.strength.section import flat_plate
-from rules.tables.bolt_grades import BoltStrength
+from rules.tables.bolt_grades import BoltStrength, bolt_strength
 from rules.tables.electrodes import KSI
+from rules.tables.materials import AS_BOUGHT, lowest
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
 from rules.values.strength.bolts import (
     BoltPlaces,
@@ -150,7 +151,7 @@ def test_yield_after_welding_is_the_softest_state_or_the_certificate_where_that_
     assert upright_yield("1018 cold drawn", 400.0) == pytest.approx(32 * KSI)
     assert upright_yield("a36 plate", 210.0) == 210.0
     assert upright_yield("4130 heat treated", 900.0) == pytest.approx(52 * KSI)
-    assert upright_yield("6061-t6", 260.0) == pytest.approx(20 * KSI)
+    assert upright_yield("6061-t6", 260.0) == pytest.approx(15 * KSI)
     assert upright_yield("other", 300.0) == 300.0
     stand_in = upright_yield("1020 drawn tube", None)
     assert isinstance(stand_in, Estimate) and stand_in.measure == "upright.certificate_yield"
@@ -306,6 +307,20 @@ def test_a_lug_carries_half_in_double_shear() -> None:
     assert torn == pytest.approx(min(double, 0.577350 * 250 * 8 * 35.744 / 5000))
     with pytest.raises(OutsideRange):
         lug_safety(pivot(True), 23.9, 250.0, force)
+
+
+def test_a_bolt_stronger_than_its_mark_promises_strips_a_thread_that_holds_the_least() -> None:
+    """FED-STD-H28/2B formula 16 by screw-thread-lib: 1/2-20 of 120 ksi in 58 ksi steel 0.612 in, in proportion to the bolt's.
+
+    Grade 8 promises 150 and may be 177 (HRC 39, from memory): 0.612 x 177 / 120 = 0.9027 in; at its least 0.765 in.
+    """
+    half, least = Thread("1/2-20", 12.7, 1.27), BoltStrength(827.4, 896.3, 1034.2)
+    marked = bolt_strength("grade 8", 12.7)
+    assert marked is not None and marked.strongest / marked.tensile == pytest.approx(177 / 150)
+    soft = lowest(AS_BOUGHT["a36 plate"]).ultimate / KSI
+    assert soft == pytest.approx(58)
+    assert hub_bolt_thread_share(0.765 * 25.4, "steel", least, half) == pytest.approx(1.0, abs=2e-3)
+    assert hub_bolt_thread_share(0.9027 * 25.4, "steel", marked, half) == pytest.approx(1.0, abs=2e-3)
 
 
 def test_threads_of_the_hub_bolts_need_the_larger_of_formula_and_rule_of_thumb() -> None:
