@@ -1,6 +1,7 @@
 """Bolts: how a group shares force and moment, how one stands pull and shear at once, and its torque. N, mm, MPa, N mm."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import hypot, pi, sqrt
 
 from rules.graph.results import OutsideRange
@@ -11,6 +12,18 @@ SHEAR_OF_YIELD = 1 / sqrt(3)
 
 PRELOAD_OF_PROOF = 0.75
 """Preload over proof load of a joint that comes apart again (Shigley 9th ed. eq. 8-31, from memory)."""
+
+
+@dataclass(frozen=True, slots=True)
+class BoltPlaces:
+    """Where the bolts of a group stand, (ahead, up) of the spindle, mm."""
+
+    places: tuple[tuple[float, float], ...]
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"{len(self.places)} bolts about the spindle"
 
 
 def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: float, moment_z: float) -> list[float]:

@@ -29,7 +29,7 @@ def metal_known(
     if upright_yield is None:
         raise Waits("upright_yield")
     text = "{upright_yield} of yield is counted on after welding."
-    rows = () if upright_material in (None, "other") else BESIDE_WELD[upright_material]
+    rows = () if upright_material is None or upright_material == "other" else BESIDE_WELD[upright_material]
     figures = {f"row_{at}": (row.yields, "MPa") for at, row in enumerate(rows)} if len(rows) > 1 else {}
     if figures:
         named = [f"{{row_{at}}} in {row.printed[0].key}" for at, row in enumerate(rows)]

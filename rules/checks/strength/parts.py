@@ -74,6 +74,12 @@ METAL: tuple[Member, ...] = (
               "Run the beam past the pivot, or thicker plate, or the pivot closer to the plate.", "plate.thickness")
         for which in ("upper", "lower")
     ),
+    *(
+        _part(f"plate_at_{which}_beam_end", f"plate-at-{which}-beam-end", "upright", f"Plate at the beam's {which} end",
+              f"The plate alone, where the beam on its back stops short of the {which} pivot.",
+              "A longer beam, one that runs past the pivot, or thicker plate.", f"upright.beam_{end}")
+        for which, end in (("upper", "top"), ("lower", "bottom"))
+    ),
     _part("plate", "hub-plate", "upright", "Plate between the hub bolts",
           "The plate cut level through its bolt holes and through the spindle, and bent by the bolts beside a narrow beam.",
           "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore.", "plate.thickness"),

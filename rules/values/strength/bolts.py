@@ -4,7 +4,6 @@ Nothing here applies while none of the entries a part needs is answered.
 """
 
 import re
-from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
@@ -15,6 +14,7 @@ from rules.measure.units import Mm, NewtonMetre, Rad, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
+    BoltPlaces,
     group_pulls,
     group_shears,
     pull_and_shear_stress,
@@ -108,23 +108,10 @@ def hub_bolts_begun(
     raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
-@dataclass(frozen=True, slots=True)
-class BoltPlaces:
-    """Where the hub's mounting bolts stand about the spindle, (ahead, up) in mm."""
-
-    places: tuple[tuple[float, float], ...]
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the spindle"
-
-
 @value(
     "bolts", formula="four at the corners of a rectangle, else evenly on the circle entered", source=sources.GEOMETRY
 )
-def hub_bolts_at(
-    hub_bolts_begun: bool,
+def hub_bolt_pattern(
     mount_bolts: int,
     mount_width: Mm | None,
     mount_height: Mm | None,
@@ -133,7 +120,7 @@ def hub_bolts_at(
 ) -> BoltPlaces:
     """Where the hub's mounting bolts stand.
 
-    >>> hub_bolts_at(True, 3, None, None, 100.0, None).text
+    >>> hub_bolt_pattern(3, None, None, 100.0, None).text
     '3 bolts about the spindle'
     """
     if mount_circle is not None:
@@ -142,6 +129,16 @@ def hub_bolts_at(
         why = f"the places of {mount_bolts} hub bolts are known by their circle only, which is not entered"
         raise NotJudged(why, "hub.mount_circle")
     return BoltPlaces(hub_bolt_places(*whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})))
+
+
+@value("bolts", formula="where they stand, once they are to be judged", source=sources.GEOMETRY)
+def hub_bolts_at(hub_bolts_begun: bool, hub_bolt_pattern: BoltPlaces) -> BoltPlaces:
+    """Where the hub's mounting bolts stand, for their own strength.
+
+    >>> hub_bolts_at(True, hub_bolt_pattern(3, None, None, 100.0, None)).text
+    '3 bolts about the spindle'
+    """
+    return hub_bolt_pattern
 
 
 @value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "

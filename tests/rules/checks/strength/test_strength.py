@@ -25,6 +25,8 @@ BY_FACTOR = {
     "upright-below-hub": "upright_below_hub_safety",
     "upright-at-upper-pivot": "upright_upper_end_safety",
     "upright-at-lower-pivot": "upright_lower_end_safety",
+    "plate-at-upper-beam-end": "plate_at_upper_beam_end_safety",
+    "plate-at-lower-beam-end": "plate_at_lower_beam_end_safety",
     "hub-plate": "plate_safety",
     "steering-arm-strength": "steering_arm_safety",
     "caliper-bracket-strength": "caliper_bracket_safety",
@@ -75,6 +77,7 @@ STOUT: dict[str, object] = {
     "bolts.caliper_bolt_spacing": "130 mm", "bolts.pads_beyond_caliper_bolts": "25 mm",
     "upright.arm_on_wall": "16 mm", "upright.arm_on_wall_width": "100 mm", "upright.seam_leg": "6 mm",
 }  # fmt: skip
+BEAM_ENDS = ("plate-at-upper-beam-end", "plate-at-lower-beam-end")
 MINE = tuple(
     name
     for name, node in trade().checks.items()
@@ -131,7 +134,10 @@ def test_a_stout_corner_gets_the_best_verdict_there_is_throughout_but_for_its_we
     tie = {one.value for one in order if tied(order[0].factor, one.factor)}
     weakest = {check for check, value in BY_FACTOR.items() if value in tie}
     assert weakest
-    assert {check: found(result, check).verdict for check in MINE} == best | dict.fromkeys(weakest, "watch")
+    best |= dict.fromkeys(weakest, "watch") | dict.fromkeys(
+        BEAM_ENDS, "does not apply"
+    )  # the beam runs past both pivots
+    assert {check: found(result, check).verdict for check in MINE} == best
     assert {trade().checks[check].note.best for check in BY_FACTOR} == {"shown"}
 
 
@@ -181,6 +187,14 @@ TRIPS: list[tuple[dict[str, object], str, str]] = [
     ({"upright.beam": "none", "plate.thickness": "6 mm"}, "upright-below-hub", "stop"),
     ({"upright.beam_to_pivots": None, "plate.thickness": "5 mm"}, "upright-at-upper-pivot", "stop"),
     ({"upright.beam_to_pivots": None, "plate.thickness": "5 mm"}, "upright-at-lower-pivot", "stop"),
+    *(
+        (
+            {"upright.beam_to_pivots": None, f"upright.beam_{end}": "65 mm", "plate.thickness": "6 mm"},
+            f"plate-at-{which}-beam-end",
+            "stop",
+        )
+        for which, end in (("upper", "top"), ("lower", "bottom"))
+    ),
     ({"upright.beam": "none", "plate.thickness": "6 mm"}, "hub-plate", "stop"),
     ({"upright.steering_arm_width": "20 mm"}, "steering-arm-strength", "stop"),
     ({"plate.bracket_thickness": "3 mm"}, "caliper-bracket-strength", "stop"),
@@ -242,6 +256,7 @@ WAITS = [
     ("upright.bracket_arm_offset", "caliper-bracket-strength"),
     ("upright.snout_yield", "snout-strength"),
     ("plate.hole_diameter", "hub-plate"),
+    ("hub.mount_width", "hub-plate"),
     ("bolts.upper_grade", "upper-pivot-bolt"),
     ("bolts.lower_edge_distance", "lower-pivot-lug"),
     ("bolts.lower_edge_distance", "lower-lug-edge"),

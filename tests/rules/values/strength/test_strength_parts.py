@@ -1,6 +1,7 @@
 """Factors of upright, arms, bolts and pins by hand, from loads made up so that a pocket calculator is enough."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from math import pi
 
 import pytest
@@ -10,6 +11,7 @@ from rules.judging.judge import Judged
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import hub_bolt_places
 from rules.measure.vectors import Vector
+from rules.strength.bolts import BoltPlaces
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
 from rules.strength.section import flat_plate
@@ -18,7 +20,7 @@ from rules.tables.electrodes import KSI
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
 from rules.values.strength.bolts import (
-    BoltPlaces,
+    hub_bolt_pattern,
     hub_bolt_thread_share,
     hub_bolts_at,
     hub_bolts_safety,
@@ -38,6 +40,7 @@ from rules.values.strength.upright import (
     upright_which_end_safety,
     upright_yield,
 )
+from rules.values.strength.upright import plate_at_which_beam_end_safety as beam_end
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(
@@ -166,7 +169,7 @@ def test_where_nothing_is_published_the_certificate_is_asked_for(metal: str) -> 
 
 
 def test_the_build_asks_for_what_it_lacks_once_begun() -> None:
-    empty: list[object] = [None] * 13
+    empty: list[object] = [None] * 16
     with pytest.raises(NotJudged, match="not entered"):
         upright_build(*empty)  # type: ignore[arg-type]
     with pytest.raises(Waits) as waits:
@@ -178,12 +181,47 @@ def test_the_build_asks_for_what_it_lacks_once_begun() -> None:
 
 
 def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
-    made = upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 50.0, 70.0)
+    made = upright_build("a36 plate", "none", *[None] * 8, 140.0, 260.0, 10.0, 130.0, 50.0, 70.0)
     assert made.width == 100.0 and made.bottom == 130.0
     # At spindle height the bore is open, beyond its radius it is not
     assert made.section(0.0).area == pytest.approx(300.0)
     assert made.section(35.0).area == pytest.approx(1000.0)
     assert made.section(21.0).area == pytest.approx(1000 - 10 * 56)  # 3-4-5: root of 35^2 - 21^2 is 28
+
+
+SHORT_BEAM = replace(BOX, beam_top=90.0, beam_bottom=80.0)
+
+
+def test_where_the_beam_stops_short_the_plate_alone_carries() -> None:
+    """Upper pivot 150 above the spindle, beam to 90: 4000 N inboard bends the plate's 120 x 10 by 60 x 4000 N mm.
+
+    Z = 120 x 100 / 6 = 2000 mm3: 120 MPa; shear 1.5 x 4000 / 1200 = 5. Where the joint's housing begins, 20 nearer the pivot
+    than the beam's end, the plate carries only 20 x 4000: the end is the weaker place by far.
+    """
+    pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
+    end = beam_end(SHORT_BEAM, 250.0, 20.0, -50.0, pushed, "upper", "top", "plate at beam's upper end")
+    assert end == pytest.approx(250 / (120**2 + 3 * 5**2) ** 0.5)
+    assert end.limit == "yield of the plate beyond the beam's upper end"
+    at_joint = upright_which_end_safety(SHORT_BEAM, 250.0, 20.0, -50.0, pushed, "upper", "upright upper end")
+    assert at_joint > 2.5 * end
+    asked = ("lower", "bottom", "plate at beam's lower end")
+    for build, why in ((PLATE, "no beam"), (replace(BOX, to_pivots=True), "past both pivots")):
+        with pytest.raises(DoesNotApply, match=why):
+            beam_end(build, 250.0, 20.0, -50.0, pushed, *asked)
+    with pytest.raises(NotJudged, match="where the beam ends is not entered"):
+        beam_end(BOX, 250.0, 20.0, -50.0, pushed, *asked)
+    with pytest.raises(DoesNotApply, match="reaches the lower joint"):  # pivot 120 below, housing 20: from 100 on
+        beam_end(replace(BOX, beam_bottom=100.0), 250.0, 20.0, -50.0, pushed, *asked)
+
+
+def test_a_section_beyond_the_beam_s_end_is_cut_from_the_plate_alone() -> None:
+    pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
+    inside, beyond = (
+        upright_where_hub_safety(SHORT_BEAM, 250.0, level, -50.0, pushed, "above", "upright above hub")
+        for level in (90.0, 91.0)
+    )
+    assert inside > 3 * beyond
+    assert beyond == pytest.approx(250 / ((59 * 4000 / 2000) ** 2 + 3 * 5**2) ** 0.5)
 
 
 def test_a_steering_arm_by_hand_and_its_forms() -> None:
@@ -246,15 +284,15 @@ def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
 
 
 def test_three_to_six_hub_bolts_stand_on_their_circle_and_are_not_judged_without_it() -> None:
-    assert hub_bolts_at(True, 4, 80.0, 90.0, None, None) == FOUR
+    assert hub_bolts_at(True, hub_bolt_pattern(4, 80.0, 90.0, None, None)) == FOUR
     # 180 N m about the fore-and-aft line on three bolts, 60 from the middle: 2 M / (3 r) = 2000 N on the one straight up
     held = loads(("bump", {}), moment=(-180_000.0, 0.0, 0.0))
-    three = hub_bolts_safety(hub_bolts_at(True, 3, None, None, 120.0, None), CLASS_8_8, M12, None, 0.0, held)
+    three = hub_bolts_safety(hub_bolt_pattern(3, None, None, 120.0, None), CLASS_8_8, M12, None, 0.0, held)
     assert three == pytest.approx(580 / (2000 / 84.2664), rel=1e-5)
     with pytest.raises(NotJudged, match="known by their circle only"):
-        hub_bolts_at(True, 5, 80.0, 90.0, None, None)
+        hub_bolt_pattern(5, 80.0, 90.0, None, None)
     with pytest.raises(Waits):
-        hub_bolts_at(True, 4, 80.0, None, None, None)
+        hub_bolt_pattern(4, 80.0, None, None, None)
 
 
 def test_wheel_studs_by_hand() -> None:
