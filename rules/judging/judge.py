@@ -1,11 +1,11 @@
 """Runs every check on a sheet: findings, worst first, and the verdict of the whole."""
 
-from collections.abc import Container, Iterable, Mapping
+from collections.abc import Container, Iterable
 from dataclasses import dataclass, replace
 from functools import cache
 
 from rules.checks import GROUP_OF
-from rules.graph.declare import CheckNote, words_of
+from rules.graph.declare import CheckNote
 from rules.graph.engine import Graph
 from rules.graph.node import Node
 from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
@@ -208,7 +208,7 @@ def _in_words(
     advice: bool,
 ) -> tuple[Verdict, str, str]:
     """The judgement's sentences with every figure filled in; capped at `watch` when it rests on an estimate."""
-    figures = _figures(graph, node, judgement, worked, units)
+    figures = _Figures(graph, node, judgement, worked, units)
     verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
     best: Verdict = node.note.best
     if verdict in ("stop", "watch") and verdict != best:
@@ -223,14 +223,23 @@ def _in_words(
     return verdict, text, change
 
 
-def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Mapping[str, str]:
-    figures = words_of(node.member)
-    figures |= {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
-    for given in node.inputs:
-        found = worked.known.get(given.origin)
+class _Figures(dict[str, str]):
+    """The words for the names in a text's braces, each put into words when the text asks for it: most are never asked for."""
+
+    def __init__(self, graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> None:
+        super().__init__()
+        self._graph, self._node, self._judgement, self._worked, self._units = graph, node, judgement, worked, units
+
+    def __missing__(self, name: str) -> str:
+        origin = next((given.origin for given in self._node.inputs if given.parameter == name), "")
+        found = self._worked.known.get(origin)
         if isinstance(found, float):
-            figures[given.parameter] = both(found, graph.units[given.origin], units)
-    return figures
+            self[name] = both(found, self._graph.units[origin], self._units)
+        elif name in self._judgement.figures:
+            self[name] = both(*self._judgement.figures[name], self._units)
+        else:
+            self[name] = self._node.words[name]
+        return self[name]
 
 
 def reason(why: Reason, units: Units) -> str:
