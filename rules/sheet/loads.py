@@ -140,7 +140,7 @@ class Loads(MultiplesAsked, Step):
         "if that is less.",
         may_be_empty=True,
         between=("500 N", "500 kN"),
-        usual=("20 kN", "200 kN"),
+        usual=("20 kN", "230 kN"),
     )
     tie_rod_wall: Mm = ask(
         "Tie rod wall",
@@ -173,6 +173,26 @@ class Loads(MultiplesAsked, Step):
     )
     arm_yield: MPa = ask(
         "Yield strength of that arm",
+        "pressure",
+        "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
+        "steel stands in.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    spring_arm_wall: Mm = ask(
+        "Wall of arm with the spring",
+        "length",
+        "Wall of the tubes of the arm the spring acts on: two straight legs, a cross tube at the shock. Empty where it is not.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "20 mm"),
+        usual=("2.5 mm", "8 mm"),
+        reading_error="0.05 mm",
+    )
+    spring_arm_yield: MPa = ask(
+        "Yield strength of arm with spring",
         "pressure",
         "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
         "steel stands in.",
