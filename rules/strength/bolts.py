@@ -53,6 +53,15 @@ def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: fl
     return [pull / len(places) + by_x * x + by_z * z for x, z in off]
 
 
+def unit_pulls(places: Sequence[tuple[float, float]]) -> tuple[list[float], list[float]]:
+    """Pull on each bolt, N, under 1 N mm about x and under 1 N mm about z, in the senses of `group_pulls`; pulls add.
+
+    >>> unit_pulls([(-40.0, 50.0), (40.0, 50.0), (40.0, -50.0), (-40.0, -50.0)])[0]
+    [0.005, 0.005, -0.005, -0.005]
+    """
+    return group_pulls(places, 0.0, 1.0, 0.0), group_pulls(places, 0.0, 0.0, 1.0)
+
+
 def group_shears(places: Sequence[tuple[float, float]], force_x: float, force_z: float, twist: float) -> list[float]:
     """Shear on each bolt, N, plus: the equal share of the force and the share of the twist by distance.
 

@@ -44,17 +44,13 @@ def section_stress(section: Section, loads: SectionLoads) -> float:
     >>> round(section_stress(tube, SectionLoads(axial=9000, moment_u=1750 * 120, twist=72_000)), 2)
     60.43
     """
-    along = (
-        abs(loads.axial) / section.area
-        + bending_stress(section, loads.moment_u, loads.moment_v)
-        + abs(loads.twist) * section.twist_bends
-    )
+    twist = abs(loads.twist)
+    bending = bending_stress(section, loads.moment_u, loads.moment_v)
+    along = abs(loads.axial) / section.area + bending + twist * section.twist_bends
     shear = (
-        abs(loads.twist) / section.torsion_modulus
-        + abs(loads.shear_u) / section.shear_u
-        + abs(loads.shear_v) / section.shear_v
+        twist / section.torsion_modulus + abs(loads.shear_u) / section.shear_u + abs(loads.shear_v) / section.shear_v
     )
-    return von_mises(along, 0.0, shear)
+    return sqrt(along**2 + 3 * shear**2)
 
 
 def overhung_plate_stress(

@@ -15,11 +15,11 @@ from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
     BoltPlaces,
-    group_pulls,
     group_shears,
     pull_and_shear_stress,
     round_area,
     tightening_torque,
+    unit_pulls,
 )
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
@@ -170,7 +170,7 @@ def hub_bolts_safety(
     shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
     face = part_loads.places.mount_face
     # The most that a moment of 1 N mm, turned the worst way, pulls any bolt with.
-    straight, across = group_pulls(places, 0.0, 1.0, 0.0), group_pulls(places, 0.0, 0.0, 1.0)
+    straight, across = unit_pulls(places)
     worst_turn = max(hypot(*pull) for pull in zip(straight, across, strict=True))
     factors = []
     for case in part_loads.cases:
@@ -178,7 +178,8 @@ def hub_bolts_safety(
         about_x, about_y, about_z = moment_at(case, part_loads.places, face)
         caliper = caliper_force(case, brake_effective_radius)
         prying = caliper * abs(rotor_plane_offset - face[1]) * worst_turn
-        pulls = group_pulls(places, max(y, 0.0), -about_x, about_z)
+        pull = max(y, 0.0) / len(places)
+        pulls = [pull - about_x * by_x + about_z * by_z for by_x, by_z in zip(straight, across, strict=True)]
         shears = group_shears(places, x, z, about_y)
         stress = max(
             pull_and_shear_stress(pull + prying, shear + caliper / len(places), area, shear_area)

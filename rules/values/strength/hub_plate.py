@@ -5,7 +5,8 @@ from dataclasses import dataclass
 
 from rules.graph.declare import value
 from rules.measure.units import Mm, MPa
-from rules.strength.bolts import BoltPlaces, group_pulls
+from rules.measure.vectors import Vector
+from rules.strength.bolts import BoltPlaces, unit_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Holes, Section
@@ -25,25 +26,21 @@ SAME_ROW = 0.01
 """mm: bolts no farther apart in height stand in one row."""
 
 
-def _bolt_forces(case: CaseLoads, places: Places, bolts: BoltPlaces) -> Acting:
-    """How the hub bolts share what the hub hands on; brake torque left out."""
-    face = places.mount_face
-    about_x, _, about_z = moment_at(case, places, face)
-    along, across, up = case.hub_force
-    pulls = group_pulls(bolts.places, across, -about_x, about_z)
-    return [
-        ((face[0] + x, face[1], face[2] + z), (along / len(bolts.places), pull, up / len(bolts.places)))
-        for (x, z), pull in zip(bolts.places, pulls, strict=True)
-    ]
+def _bolt_forces(case: CaseLoads, places: Places, bolts: list[tuple[Vector, float, float]]) -> Acting:
+    """How the hub bolts share what the hub hands on; brake torque left out. bolts: place, and pull for 1 N mm about x and z."""
+    about_x, _, about_z = moment_at(case, places, places.mount_face)
+    along, across, up = (part / len(bolts) for part in case.hub_force)
+    return [(place, (along, across - about_x * by_x + about_z * by_z, up)) for place, by_x, by_z in bolts]
 
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """One level through the plate: its section, mm above the spindle, the half beyond it, and what gives."""
+    """One level through the plate: its section, mm above the spindle, the half beyond it with its bolts, and what gives."""
 
     section: Section
     above: float
     up: bool
+    bolts: tuple[int, ...]
     limit: str
 
 
@@ -56,7 +53,9 @@ def _cuts(build: Build, bolts: BoltPlaces, hole: float) -> Iterator[Cut]:
             f"yield at the {'upper' if above > 0 else 'lower'} hub bolts" if above else "yield beside the centre bore"
         )
         for up in (True, False) if not above else (above > 0,):
-            yield Cut(section, above, up, named)
+            way = 1 if up else -1
+            held = tuple(at for at, (_, z) in enumerate(bolts.places) if (z - above) * way > SAME_ROW)
+            yield Cut(section, above, up, held, named)
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
@@ -89,17 +88,15 @@ def plate_safety(
     build, places, bolts = upright_build, part_loads.places, hub_bolt_pattern
     cuts = tuple(_cuts(build, bolts, needed("plate.hole_diameter", hole_diameter)))
     held = 0.0 if build.beam == "tube" else build.beam_width / 2
-    factors: list[tuple[float, str, str]] = []
+    by_x, by_z = unit_pulls(bolts.places)
+    face = places.mount_face
+    at = [(face[0] + x, face[1], face[2] + z) for x, z in bolts.places]
+    group, factors = list(zip(at, by_x, by_z, strict=True)), []
     for case in part_loads.cases:
-        shares = _bolt_forces(case, places, bolts)
+        shares = _bolt_forces(case, places, group)
         for cut in cuts:
             acting = beyond(case, places, cut.above, cut.up, steering_arm_root_above)
-            level = cut.above + (SAME_ROW if cut.up else -SAME_ROW)
-            acting += [
-                share
-                for share, (_, z) in zip(shares, bolts.places, strict=True)
-                if (z > level if cut.up else z < level)
-            ]
+            acting += [shares[bolt] for bolt in cut.bolts]
             stress = cut_stress(cut.section, places, cut.above, acting)
             factors.append((factor_of(upright_yield, stress), case.case, cut.limit))
         if build.beam != "none":

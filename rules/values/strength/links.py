@@ -16,7 +16,7 @@ from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.pins import cantilever_stress, shear_stress
 from rules.strength.section import Section, round_tube
-from rules.strength.spring_arm import bent_legs, shock_push
+from rules.strength.spring_arm import ArmFrame, arm_frame
 from rules.strength.stress import von_mises
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, lowest
@@ -183,23 +183,16 @@ def spring_arm_safety(
     3.77
     """
     lower, section, metal = spring_on == "lower arm", spring_arm_section, spring_arm_metal
-    outer = part_loads.places.lower_pivot if lower else part_loads.places.upper_pivot
-    if part_loads.cases[0].spring_arm is None:
-        raise NotJudged(
-            "where the shock stands on its arm is not known, so that arm was not judged", *WHERE_THE_SHOCK_STANDS
-        )
+    frames = _arm_frames(part_loads, lower)
     pulled, bent, factors = section.area * metal, section.modulus_u * metal, []
-    buckles = [
-        column_strength(section, size(minus(outer, end)), metal)
-        for arm in [part_loads.cases[0].spring_arm]
-        for end in (arm.front, arm.rear)
-    ]
+    buckles = [column_strength(section, leg.length, metal) for leg in next(iter(frames.values())).legs]
     for case in part_loads.cases:
-        if case.spring_arm is None:
-            continue
-        for leg, holds in zip(bent_legs(case.spring_arm, outer, case.at_outer(lower)), buckles, strict=True):
-            along = max(pull / pulled if pull > 0 else -pull / holds for pull in (leg.outer_pull, leg.inner_pull))
-            used = along + leg.moment / bent
+        if case.spring_arm is not None:
+            used = max(
+                max(pull / pulled if pull > 0 else -pull / holds for pull in (leg.outer_pull, leg.inner_pull))
+                + leg.moment / bent
+                for leg, holds in zip(frames[id(case.spring_arm)].bent(case.at_outer(lower)), buckles, strict=True)
+            )
             factors.append(
                 (1 / used if used * ENOUGH > 1 else ENOUGH, case.case, "bending and push of a leg at the shock")
             )
@@ -220,12 +213,27 @@ def shock_load(spring_on: SpringOn, part_loads: CornerLoads) -> Newton:
     >>> shock_load("lower arm", loads)
     8000.0
     """
-    lower, places = spring_on == "lower arm", part_loads.places
-    outer = places.lower_pivot if lower else places.upper_pivot
-    pushes = [shock_push(case.spring_arm, outer, case.at_outer(lower)) for case in part_loads.cases if case.spring_arm]
-    if not pushes:
-        raise NotJudged("where the shock stands on its arm is not known", *WHERE_THE_SHOCK_STANDS)
-    return max(pushes)
+    lower = spring_on == "lower arm"
+    frames = _arm_frames(part_loads, lower)
+    return max(
+        frames[id(case.spring_arm)].push(case.at_outer(lower))
+        for case in part_loads.cases
+        if case.spring_arm is not None
+    )
+
+
+def _arm_frames(loads: CornerLoads, lower: bool) -> dict[int, ArmFrame]:
+    """The arm with the spring as it lies in each stance, by the identity of what the cases of one stance share."""
+    outer = loads.places.lower_pivot if lower else loads.places.upper_pivot
+    found: dict[int, ArmFrame] = {}
+    for case in loads.cases:
+        if case.spring_arm is not None and id(case.spring_arm) not in found:
+            found[id(case.spring_arm)] = arm_frame(case.spring_arm, outer)
+    if not found:
+        raise NotJudged(
+            "where the shock stands on its arm is not known, so that arm was not judged", *WHERE_THE_SHOCK_STANDS
+        )
+    return found
 
 
 @dataclass(frozen=True, slots=True)

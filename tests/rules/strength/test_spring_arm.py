@@ -12,7 +12,7 @@ from rules.measure.quantity import GRAVITY
 from rules.measure.vectors import Vector, minus, plus, times
 from rules.sheet import read_sheet
 from rules.strength.corner_loads import SpringArm
-from rules.strength.spring_arm import bent_legs, shock_push
+from rules.strength.spring_arm import arm_frame
 from sample_sheets import document
 
 FRONT, REAR, OUTER = (200.0, 0.0, 0.0), (-200.0, 0.0, 0.0), (0.0, 400.0, 0.0)
@@ -26,13 +26,13 @@ def test_the_shock_pushes_by_its_lever_and_its_lean() -> None:
         0.0,
         -2000.0,
     )  # the arm on the upright is -: the upright presses the arm's end up; here it hangs on it
-    assert shock_push(STRAIGHT_UP, OUTER, (0.0, 0.0, 2000.0)) == pytest.approx(-4000.0)
-    assert shock_push(STRAIGHT_UP, OUTER, carried) == pytest.approx(4000.0)
+    assert arm_frame(STRAIGHT_UP, OUTER).push((0.0, 0.0, 2000.0)) == pytest.approx(-4000.0)
+    assert arm_frame(STRAIGHT_UP, OUTER).push(carried) == pytest.approx(4000.0)
     leaning = SpringArm(FRONT, REAR, (0.0, 200.0, 0.0), (0.0, -100.0, 400.0))
-    assert shock_push(leaning, OUTER, carried) == pytest.approx(5000.0)
+    assert arm_frame(leaning, OUTER).push(carried) == pytest.approx(5000.0)
     pointed = SpringArm(FRONT, REAR, (0.0, 200.0, 0.0), (0.0, -200.0, 0.0))
     with pytest.raises(OutsideRange, match="straight at the hinge"):
-        shock_push(pointed, OUTER, carried)
+        arm_frame(pointed, OUTER)
 
 
 def test_legs_are_bent_at_the_shock_and_share_it_by_where_it_stands() -> None:
@@ -40,15 +40,15 @@ def test_legs_are_bent_at_the_shock_and_share_it_by_where_it_stands() -> None:
 
     A shock a quarter along the cross tube, 100 fore and aft of 200 long (from +100 to -100), at +50: front three quarters.
     """
-    legs = list(bent_legs(STRAIGHT_UP, OUTER, (0.0, 0.0, -2000.0)))
+    legs = list(arm_frame(STRAIGHT_UP, OUTER).bent((0.0, 0.0, -2000.0)))
     assert [leg.moment for leg in legs] == pytest.approx([223_607, 223_607], rel=1e-5)
     assert [leg.outer_pull for leg in legs] == pytest.approx([0.0, 0.0], abs=1e-9)
     ahead = SpringArm(FRONT, REAR, (50.0, 200.0, 0.0), (50.0, 200.0, 500.0))
-    assert [leg.moment for leg in bent_legs(ahead, OUTER, (0.0, 0.0, -2000.0))] == pytest.approx(
+    assert [leg.moment for leg in arm_frame(ahead, OUTER).bent((0.0, 0.0, -2000.0))] == pytest.approx(
         [1.5 * 223_607, 0.5 * 223_607], rel=1e-5
     )
     # 3000 N outboard on the upright is 3000 N of pull in the arm: half each, over the cosine 400 / 447.214
-    pulled = list(bent_legs(STRAIGHT_UP, OUTER, (0.0, -3000.0, -2000.0)))
+    pulled = list(arm_frame(STRAIGHT_UP, OUTER).bent((0.0, -3000.0, -2000.0)))
     assert [leg.outer_pull for leg in pulled] == pytest.approx([1677.05, 1677.05], rel=1e-5)
 
 
@@ -56,7 +56,7 @@ def test_legs_are_bent_at_the_shock_and_share_it_by_where_it_stands() -> None:
 def test_a_shock_beyond_hinge_or_joint_is_refused(along: float) -> None:
     outside = SpringArm(FRONT, REAR, (0.0, along, 0.0), (0.0, along, 500.0))
     with pytest.raises(OutsideRange, match="between its arm's hinge and outer joint"):
-        list(bent_legs(outside, OUTER, (0.0, 0.0, -2000.0)))
+        arm_frame(outside, OUTER)
 
 
 def frame_of(arm: SpringArm, outer: Vector, out: float, on_arm: Vector) -> Any:
@@ -104,12 +104,12 @@ def test_push_and_bending_are_those_of_a_frame(share: float) -> None:
         model.add_node_load("outer", direction, -part)
     model.analyze_linear()
     push = model.members["shock top"].max_axial()  # PyNiteFEA counts compression as positive
-    assert shock_push(arm, outer, joint) == pytest.approx(push, rel=5e-3)
+    assert arm_frame(arm, outer).push(joint) == pytest.approx(push, rel=5e-3)
     bent = [
         hypot(model.members[piece].moment("My", 0.0), model.members[piece].moment("Mz", 0.0))
         for piece in ("a outer", "b outer")
     ]
-    found = list(bent_legs(arm, outer, joint))
+    found = arm_frame(arm, outer).bent(joint)
     assert [leg.moment for leg in found] == pytest.approx(bent, rel=0.03)
     pulls = [-model.members[piece].axial(1.0) for piece in ("a outer", "b outer")]
     # What the shock pushes across a leg in the arm's plane goes round by the cross tube: a tenth of the joint's force at most.
@@ -123,5 +123,5 @@ def test_standing_the_shock_carries_the_standing_load_over_the_springs_measured_
     weight, ratios = known["job.corner_weight"] * GRAVITY, {"": "spring_ratio", " at full droop": "spring_ratio_droop"}
     for where, ratio in ratios.items():
         case = next(case for case in loads.cases if case.case == f"bump{where}")
-        push = shock_push(case.spring_arm, loads.places.lower_pivot, case.lower_pivot)
+        push = arm_frame(case.spring_arm, loads.places.lower_pivot).push(case.lower_pivot)
         assert push == pytest.approx(known["bump_multiple"] * weight / known[ratio], rel=2e-3)
