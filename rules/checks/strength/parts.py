@@ -9,9 +9,10 @@ from rules.graph.bands import Limits, figure
 from rules.graph.declare import Member, check
 from rules.graph.results import Judgement, Verdict
 from rules.measure.closeness import reaches
-from rules.strength.margin import Margin, SafetyFactor
+from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.sources import Cited
+from rules.values.strength.clamps import CLAMP
 
 ONCE, CUSTOM, KNOWN_LOADS = 1.0, 1.5, 2.0
 """Factors: where it gives, and the least and most that trade custom asks for on yield where the loads are known, from memory.
@@ -131,6 +132,22 @@ BOLTED: tuple[Member, ...] = (
 )  # fmt: skip
 
 
+CLAMPED: tuple[Member, ...] = (
+    {
+        "pilot": "the hub's pilot",
+        **_part("wheel_clamp", "wheel-clamp", "bolts", "Wheel clamped to its hub",
+                "Whether the wheel opens or slips on its hub under the torque of its nuts.",
+                "More torque only if the maker allows it; larger or more studs, a wider circle; clean flat faces.",
+                "bolts.wheel_nut_torque"),
+    },
+    {
+        "pilot": "its spigot",
+        **_part("hub_clamp", "hub-clamp", "bolts", "Hub clamped to its plate",
+                "Whether the hub opens or slips on its plate under the torque of its bolts.",
+                "A higher grade or larger bolts with the torque that goes with them, or a wider pattern; no paint between.",
+                "bolts.mount_bolt_torque"),
+    },
+)  # fmt: skip
 LINKS: tuple[Member, ...] = (
     _part("tie_rod_column", "tie-rod-column", "loads", "Tie rod as a column",
           "The straight rod under its worst push, by Euler and Johnson.",
@@ -170,6 +187,22 @@ def part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgeme
 def bolted_part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgement:
     """{meaning}"""
     return one_line(limits.verdict(part_safety), part_safety, change)
+
+
+@check(
+    "{check}", step="{step}", title="{title}",
+    limits=HOLDS, never_good=NEVER, shown=SHOWN, watch=f"{WATCH}, or it slips before that", stop="less than {once}: it opens",
+    source=(NO_LIMIT, *CLAMP), try_changing=("{helps}",), each=CLAMPED,
+)  # fmt: skip
+def clamped_part_holds(part_safety: ClampSafetyFactor, limits: Holds, change: str, pilot: str) -> Judgement:
+    """{meaning}"""
+    verdict, slips = limits.verdict(part_safety), not reaches(part_safety.slips, ONCE)
+    found = one_line("watch" if slips and verdict == "shown" else verdict, part_safety, change)
+    text = f"{found.text} {{preload}} is counted on in each bolt. Its faces slip at {{slips}} times the load"
+    text += f" ({part_safety.slip_case})"
+    text += f": before that {pilot} and the bolts alone hold it sideways." if slips else "."
+    figures = {**found.figures, "slips": (part_safety.slips, "1"), "preload": (part_safety.preload, "N")}
+    return Judgement(found.verdict, text, found.change, figures)
 
 
 @check(

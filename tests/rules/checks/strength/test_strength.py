@@ -74,7 +74,7 @@ STOUT: dict[str, object] = {
     "bolts.upper_lug_reach": "40 mm", "bolts.lower_lug_reach": "40 mm", "bolts.lugs_tied": True,
     "bolts.upper_radial_rating": "150 kN", "bolts.upper_axial_rating": "40 kN", "bolts.lower_radial_rating": "150 kN",
     "bolts.lower_axial_rating": "40 kN", "bolts.caliper_thread": "12 x 1.5 mm", "bolts.caliper_grade": "10.9",
-    "bolts.caliper_bolt_spacing": "130 mm", "bolts.pads_beyond_caliper_bolts": "25 mm",
+    "bolts.wheel_nut_torque": "150 N m", "bolts.caliper_bolt_spacing": "130 mm", "bolts.pads_beyond_caliper_bolts": "25 mm",
     "upright.arm_on_wall": "16 mm", "upright.arm_on_wall_width": "100 mm", "upright.seam_leg": "6 mm",
 }  # fmt: skip
 BEAM_ENDS = ("plate-at-upper-beam-end", "plate-at-lower-beam-end")
@@ -166,10 +166,11 @@ def test_on_paper_strength_is_one_line_to_settle(judged: JudgedWith) -> None:
 def test_the_parts_of_a_whole_corner_each_by_a_name_of_its_own(judged: JudgedWith) -> None:
     parts = [one.part for one in ranked(judged({**STOUT, "loads.tie_rod_rating": "60 kN"}))]
     assert sorted(parts) == [
-        "caliper bolts", "caliper bracket", "hub bolts", "lower joint", "lower lug, bent", "lower pivot bolt",
+        "caliper bolts", "caliper bracket", "hub bolts", "hub clamp", "lower joint", "lower lug, bent",
+            "lower pivot bolt",
         "lower pivot lug", "plate", "snout", "steering arm", "tie rod", "upper joint", "upper lug, bent", "upper pivot bolt",
         "upper pivot lug", "upright above hub", "upright below hub", "upright lower end", "upright upper end",
-        "wall under the steering arm", "weld of beam to plate", "wheel studs",
+        "wall under the steering arm", "weld of beam to plate", "wheel clamp", "wheel studs",
     ]  # fmt: skip
     assert set(parts) >= CHEAP_AND_VISIBLE
 

@@ -42,6 +42,8 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.beam_width", "mm", 110, 60, {}),
     ("upright.beam_depth", "mm", 80, 30, {}),
     ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
+    ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
+    ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
     ("upright.beam_top", "mm", 100, 57, {}),
     ("upright.beam_bottom", "mm", 100, 57, {}),
     ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
@@ -102,8 +104,10 @@ OUTBOARD = [
     {"wheel.offset": f"{50.8 - by} mm", "pivots.ground_offset": f"{38.1 + by} mm", "job.track": f"{1879.6 + 2 * by} mm"}
     for by in (0.0, 15.0, 30.0, 57.15)
 ]
+AT_THE_FACE = "the hub's face stands outboard of the tyre's plane: until the plane reaches it the lever shrinks"
 MAY_RISE = {
-    "wheel_studs_safety": "the hub's face stands outboard of the tyre's plane: until the plane reaches it the lever shrinks",
+    "wheel_studs_safety": AT_THE_FACE,
+    "wheel_clamp_safety": AT_THE_FACE,
     "upright_lower_end_safety": "braking bends it there one way, and the load farther out the other",
     "plate_at_lower_beam_end_safety": "the steering stop bends it there one way, and the load farther out the other",
     "lower_lug_bending_safety": "of the load along the axis, the upper joint takes a trifle more",

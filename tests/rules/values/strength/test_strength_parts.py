@@ -18,14 +18,13 @@ from rules.strength.section import flat_plate
 from rules.tables.bolt_grades import BoltStrength, bolt_strength
 from rules.tables.electrodes import KSI
 from rules.tables.materials import AS_BOUGHT, lowest
+from rules.values.strength import bolts as bolt_values
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
 from rules.values.strength.bolts import (
     hub_bolt_pattern,
     hub_bolt_thread_share,
     hub_bolts_at,
-    hub_bolts_safety,
     read_grade,
-    wheel_studs_safety,
 )
 from rules.values.strength.pivot_bolts import (
     PivotBolt,
@@ -187,6 +186,18 @@ def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
     assert made.section(0.0).area == pytest.approx(300.0)
     assert made.section(35.0).area == pytest.approx(1000.0)
     assert made.section(21.0).area == pytest.approx(1000 - 10 * 56)  # 3-4-5: root of 35^2 - 21^2 is 28
+
+
+def hub_bolts_safety(
+    places: BoltPlaces, strength: BoltStrength, thread: Thread, radius: float | None, rotor: float, held: CornerLoads
+) -> Margin:
+    """The factor of the hub bolts from where they stand and what loads the corner."""
+    return bolt_values.hub_bolts_safety(bolt_values.hub_bolt_forces(places, radius, rotor, held), strength, thread)
+
+
+def wheel_studs_safety(strength: BoltStrength, thread: Thread, circle: BoltCircle, held: CornerLoads) -> Margin:
+    """The factor of the wheel studs from their circle and what loads the corner."""
+    return bolt_values.wheel_studs_safety(strength, thread, bolt_values.wheel_stud_forces(circle, held))
 
 
 SHORT_BEAM = replace(BOX, beam_top=90.0, beam_bottom=80.0)
