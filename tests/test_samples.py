@@ -1,17 +1,16 @@
 """Every sample sheet gives exactly the findings that stand beside it, and one car is answered to the last step."""
 
 import tomllib
-from functools import cache
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 import sample_sheets
-from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, STEPS, read_sheet
+from rules.sheet import FIELDS, STEPS
 from sample_sheets import FINISHED, SHOWN, document, expected_file, sample, samples
+from tests.support.judging import judged_sample
 from wizard.files.sheet_file import read
 from wizard.files.sheet_text import to_text
 from wizard.paper.cut import cut_files
@@ -22,11 +21,6 @@ CHANGED = sorted(name for name in CHANGED if not name.endswith(".expected"))
 WRITTEN_WHOLE = sorted(set(NAMES) - set(CHANGED))
 
 CHECKS = {name: node.note for name, node in trade().checks.items()}
-
-
-@cache
-def judged_sample(name: str) -> Judged:
-    return judge(read_sheet(document(name)))
 
 
 def expected(name: str) -> dict[str, Any]:

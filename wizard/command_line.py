@@ -165,6 +165,8 @@ def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
         sheet_file = read(Path(name))
     except CannotRead as reason:
         return str(reason)
+    if sheet_file.told:
+        complain(f"{sheet_file.path}: {sheet_file.told}")
     return judge(read_sheet(sheet_file.document)), sheet_file
 
 

@@ -71,7 +71,7 @@ def bolt_by_bolt(bolts: Part) -> list[list[Cylinder]]:
 
 
 def between_bolts(bolts: Part) -> float:
-    """The least room between two of the hub bolts, heads and nuts turned as they like, mm; inf for one bolt."""
+    """The smallest gap between two of the hub bolts, heads and nuts turned as they like, mm; inf for one bolt."""
     return min(
         (
             ((a.start[0] - b.start[0]) ** 2 + (a.start[2] - b.start[2]) ** 2) ** 0.5 - a.radius - b.radius

@@ -20,7 +20,7 @@ MovesWith = Literal[
 PartKind = Literal["metal", "tyre", "housing", "ground"]
 PART = "part of the corner"
 SPINDLE: Vector = (0.0, 1.0, 0.0)
-"""Direction of the spindle at ride height, wheels straight."""
+"""Direction of the wheel's axis at ride height, wheels straight."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,12 +66,12 @@ AnyPart = Annotated[Part, Role(PART)]
 
 
 def turning(name: str, height: float, *shapes: Shape, kind: PartKind = "metal") -> Part:
-    """A part that turns with the wheel: everything it passes through in a full turn about the spindle at this height."""
+    """A part that turns with the wheel: everything it passes through in a full turn about the wheel's axis at this height."""
     made = Part(name, "wheel", shapes, kind)
     object.__setattr__(made, "solid", all_round(shapes, spindle(height), SPINDLE))
     return made
 
 
 def spindle(height: float) -> Vector:
-    """The wheel centre: where the spindle's line passes the tyre's centre plane."""
+    """The wheel centre: where the wheel's axis passes the tyre's centre plane."""
     return (0.0, 0.0, height)

@@ -177,7 +177,7 @@ def _heights(
     figures: FigureWriter,
     scale: float,
 ) -> None:
-    """Both pivots from hub face and spindle line."""
+    """Both pivots from hub face and wheel-centre line."""
     box, face = bounds(board.shapes), hub_face_offset / scale
     upper = (upper_pivot_offset / scale, upper_above_spindle / scale)
     lower = (lower_pivot_offset / scale, -lower_below_spindle / scale)
@@ -277,7 +277,7 @@ def _spacing(
 
 
 def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float) -> View:
-    """Cut by the upright plane through the spindle, looked at from the front; pieces it misses stand behind."""
+    """Cut by the upright plane through the wheel centre, looked at from the front; pieces it misses stand behind."""
     board, view = Board(), FROM_FRONT.through(middle)
     made = _hollowed(known, made=made) or made
     cut = {name: looks(part, view, "cut", _FINE) for name, part in made.items()}

@@ -13,7 +13,7 @@ from rules.measure.vectors import Vector, plus
 class Clash:
     """Two parts by name, the gap between them, minus where they overlap, and the nearest places on each, in the corner.
 
-    turns: one of them turns with the wheel, so that the place stands for all round the spindle. moved: not at ride height.
+    turns: one of them turns with the wheel, so that the place stands for all round the wheel's axis. moved: not at ride height.
     """
 
     one: str
@@ -38,7 +38,7 @@ class Clash:
         return f"{self.one} and {self.other}: {size} apart{moved}"
 
     def places(self, up: bool) -> tuple[Vector, Vector]:
-        """Both places; where one part turns, straight above the spindle or, if not `up`, straight below it."""
+        """Both places; where one part turns, straight above the wheel centre or, if not `up`, straight below it."""
         if not self.turns:
             return self.on_one, self.on_other
         x, _, z = self.centre

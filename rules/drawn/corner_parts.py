@@ -95,9 +95,9 @@ def bodies(found: Iterable[Body | None], *, lit: Collection[str] = (), clash: Co
 
 
 def turned_up(part: Part, view: Viewpoint) -> Viewpoint | None:
-    """The half-plane from the spindle through the middle of a part that stands round it, turned to straight up in a view.
+    """The half-plane from the wheel centre through the middle of a part that stands round it, turned to straight up in a view.
 
-    None for a part that does not stand round the spindle.
+    None for a part that does not stand round the wheel's axis.
     """
     shape = part.shapes[0]
     if not isinstance(shape, Revolved) or shape.towards is None:

@@ -92,13 +92,13 @@ FEET = {
 
 
 @reads
-def _upper_form(joint_upper_form: WeldForm) -> str | None:
-    return joint_upper_form
+def _upper_form(weld_upper_form: WeldForm) -> str | None:
+    return weld_upper_form
 
 
 @reads
-def _lower_form(joint_lower_form: WeldForm) -> str | None:
-    return joint_lower_form
+def _lower_form(weld_lower_form: WeldForm) -> str | None:
+    return weld_lower_form
 
 
 @reads

@@ -31,7 +31,7 @@ VIEW_OF_STEP: Mapping[str, PictureView] = {
 }
 _FROM_THE_SIDE = (
     name("pivots.castor"), name("pivots.axis_ahead"), name("caliper.clock"), name("caliper.length"),
-    name("caliper.inward_reach"), name("joint_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
+    name("caliper.inward_reach"), name("weld_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
 )  # fmt: skip
 _FROM_THE_FRONT = (
     name("arms.lower_front_height"), name("arms.lower_rear_height"), name("arms.upper_front_height"),
@@ -112,7 +112,7 @@ def _centre(wheel_centre_height: Size) -> float | None:
 
 
 def _from_above(known: Known, lit: Collection[str]) -> Scene | None:
-    """Cut level through the spindle where it turns or is bolted on; all else as one sees it from above."""
+    """Cut level through the wheel centre where it turns or is bolted on; all else as one sees it from above."""
     centre, parts = _centre(known), parts_of(known)
     if centre is None or len(parts) < 2:
         return None

@@ -1,6 +1,6 @@
 """The flat pieces to cut: the hub plate and the caliper bracket blank, as outline, holes and mark lines in mm.
 
-A plate is seen from the hub side (from outboard), origin at the spindle's centre, x to the right, y up. Front is to the
+A plate is seen from the hub side (from outboard), origin at the wheel centre, x to the right, y up. Front is to the
 left on a left piece and to the right on a right piece, so the two are mirror images.
 """
 
@@ -104,7 +104,7 @@ def outline_of_plate(
     *,
     side: Side,
 ) -> Outline | None:
-    """The plate's outline; None where its size or the spindle's place on it is not known."""
+    """The plate's outline; None where its size or the wheel centre's place on it is not known."""
     return plate_outline(plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, side)
 
 
@@ -150,11 +150,11 @@ def _hub_bolt_holes(
 
 
 def _spindle_ticks(outline: Outline, bore: float) -> list[MarkLine]:
-    """Level and plumb through the spindle, outside the bore."""
+    """Level and plumb through the wheel centre, outside the bore."""
     start, end = bore / 2 + _CLEAR, bore / 2 + _CLEAR + _TICK
     ways = ((1, 0), (0, 1), (-1, 0), (0, -1))
     ticks = [((x * start, y * start), (x * end, y * end)) for x, y in ways]
-    return [MarkLine(*tick, "spindle") for tick in ticks if inside_distance(tick[1], outline) > 0]
+    return [MarkLine(*tick, "wheel centre") for tick in ticks if inside_distance(tick[1], outline) > 0]
 
 
 def _front_arrow(side: Side, outline: Outline, bore: float, holes: list[Hole]) -> tuple[list[MarkLine], Stamp | None]:
@@ -220,7 +220,7 @@ def _clipped(start: Point, end: Point, outline: Outline) -> tuple[Point, Point] 
     if length < 1e-6:
         return None
     way = ((end[0] - start[0]) / length, (end[1] - start[1]) / length)
-    near = -(start[0] * way[0] + start[1] * way[1])  # the point of the line nearest the spindle
+    near = -(start[0] * way[0] + start[1] * way[1])  # the point of the line nearest the wheel centre
 
     def at(distance: float) -> Point:
         return start[0] + distance * way[0], start[1] + distance * way[1]

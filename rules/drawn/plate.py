@@ -9,7 +9,7 @@ from rules.solids.shapes import Prism, Revolved
 
 
 class FlatPlate(NamedTuple):
-    """outline: about the spindle, seen from outside, so that front is to the left. bore: its diameter, 0 for none."""
+    """outline: about the wheel's axis, seen from outside, so that front is to the left. bore: its diameter, 0 for none."""
 
     outline: Outline
     bore: float

@@ -22,7 +22,7 @@ GROUPS: tuple[Group, ...] = get_args(Group)
 
 
 class Estimate(float):
-    """A number that stands in for a measurement nobody has taken yet. `measure` names the field to measure."""
+    """A number that is assumed until somebody measures it. `measure` names the field to measure."""
 
     measure: str
 

@@ -101,7 +101,7 @@ def judge(
 
 
 _STRENGTH_STEPS = frozenset(
-    ("loads", "upright", "bolts", "joint_upper", "joint_lower", "joint_steering_arm", "joint_caliper_bracket", "brakes")
+    ("loads", "upright", "bolts", "weld_upper", "weld_lower", "weld_steering_arm", "weld_caliper_bracket", "brakes")
 )
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")

@@ -1,6 +1,6 @@
 """Outlines of flat pieces and the places of holes in them: plain shapes in mm, with no sheet in them.
 
-A plate is seen from the hub side (from outboard), origin at the spindle's centre, x to the right, y up. Front is to the
+A plate is seen from the hub side (from outboard), origin at the wheel centre, x to the right, y up. Front is to the
 left on a left piece and to the right on a right piece, so the two are mirror images.
 """
 
@@ -50,7 +50,7 @@ def plate_outline(
     corner_radius: float,
     side: Side = "left",
 ) -> Outline:
-    """The plate's outline about the spindle's centre, seen from the hub side. All in mm.
+    """The plate's outline about the wheel centre, seen from the hub side. All in mm.
 
     A corner radius the sides have no room for (a check says so) is drawn as large as they have room for.
     """
@@ -61,7 +61,7 @@ def plate_outline(
 
 
 def circle_places(count: int, diameter: float, turned: float) -> tuple[Point, ...]:
-    """Bolts evenly on a circle about the spindle, (ahead, up) in mm. turned: rad of the first from straight up, plus ahead.
+    """Bolts evenly on a circle about the wheel's axis, (ahead, up) in mm. turned: rad of the first from straight up, plus ahead.
 
     >>> [tuple(round(part, 6) for part in place) for place in circle_places(4, 100.0, 0.0)]
     [(0.0, 50.0), (50.0, 0.0), (0.0, -50.0), (-50.0, -0.0)]
@@ -71,7 +71,7 @@ def circle_places(count: int, diameter: float, turned: float) -> tuple[Point, ..
 
 
 def hub_bolt_places(mount_width: float, mount_height: float) -> tuple[Point, ...]:
-    """The four hub bolts about the spindle's centre, mm: a rectangle."""
+    """The four hub bolts about the wheel centre, mm: a rectangle."""
     x, y = mount_width / 2, mount_height / 2
     return (-x, y), (x, y), (x, -y), (-x, -y)
 

@@ -31,7 +31,7 @@ ASIDE = frozenset(
         "upright.certificate_yield", "upright.beam_corner_radius", "upright.beam_to_pivots", "upright.hub_bolt_access",
         "upright.snout_diameter", "upright.snout_yield",
         "bolts.threads_in_joint", "bolts.lubrication",
-        *(f"joint_{part}.{key}" for part in ("upper", "lower", "steering_arm", "caliper_bracket")
+        *(f"weld_{part}.{key}" for part in ("upper", "lower", "steering_arm", "caliper_bracket")
           for key in ("parts", "preheat")),
         "brakes.deceleration", "brakes.pad_length", "brakes.pad_height",
         *(name for name, asked in FIELDS.items() if asked.further),
@@ -63,7 +63,7 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
     "upright.steering_arm_height": ("upright.steering_arm_form", ("flat bar", "box")),
     "upright.steering_arm_wall": ("upright.steering_arm_form", ("box", "round tube")),
     **{
-        f"joint_{part}.{key}": (f"joint_{part}.form", forms)
+        f"weld_{part}.{key}": (f"weld_{part}.form", forms)
         for part in ("upper", "lower", "steering_arm", "caliper_bracket")
         for key, forms in {
             "leg": FILLETS,
@@ -114,7 +114,7 @@ BESIDE: Mapping[str, tuple[int, ...]] = {
     "upright.material": (0, 2), "upright.section_above": (1,),
     "bolts.upper_grade": (0,), "bolts.lower_grade": (0,), "bolts.upper_lug_thickness": (1,),
     "bolts.hub_bolt_engagement": (2,),
-    **{f"joint_{part}.{key}": told for part in ("upper", "lower", "steering_arm", "caliper_bracket")
+    **{f"weld_{part}.{key}": told for part in ("upper", "lower", "steering_arm", "caliper_bracket")
        for key, told in {"form": (0,), "run": (1,), "made_from": (2,), "welded_by": (3, 4)}.items()},
     "brakes.stop_from": (0,), "brakes.cooling": (1,), "brakes.effective_radius": (2,),
 }  # fmt: skip

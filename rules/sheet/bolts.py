@@ -218,7 +218,7 @@ class Bolts(Step):
     pads_beyond_caliper_bolts: Mm = ask(
         "Caliper bolts to pads' middle",
         "length",
-        "Seen along the spindle, from the line through the two bolts square to the middle of the pads.",
+        "Seen along the wheel's axis, from the line through the two bolts square to the middle of the pads.",
         may_be_empty=True,
         further=True,
         between=("0 mm", "150 mm"),

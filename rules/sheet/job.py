@@ -40,7 +40,7 @@ class Job(Step):
     vehicle_weight: Kg = ask(
         "Whole vehicle, loaded",
         "mass",
-        "All four tyres added, people, fuel and tools aboard. A public weighbridge will do.",
+        "All four tyres added, people, fuel and tools aboard. A public weighbridge (truck scale) will do.",
         between=("80 kg", "20000 kg"),
         usual=("350 kg", "2800 kg"),
         reading_error="20 kg",
@@ -56,7 +56,7 @@ class Job(Step):
     wheelbase: Mm = ask(
         "Wheelbase",
         "length",
-        "Front spindle to rear axle centre along the ground, wheels straight. Plumb down from each and tape it.",
+        "Front wheel centre to rear axle centre along the ground, wheels straight. Plumb down from each and tape it.",
         between=("500 mm", "8000 mm"),
         usual=("1600 mm", "3600 mm"),
         reading_error="3 mm",

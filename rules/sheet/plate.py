@@ -40,12 +40,12 @@ class PlateStock(StepPart):
 
 
 class DrawnPlate(StepPart):
-    """The plate as drawn: its outline about the spindle, and its holes."""
+    """The plate as drawn: its outline about the wheel's axis, and its holes."""
 
     thickness: Mm = ask(
         "Plate thickness",
         "length",
-        "Caliper on the bare plate, scale and paint off.",
+        "Vernier on the bare plate, scale and paint off.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
         usual=("8 mm", "22 mm"),
@@ -79,18 +79,18 @@ class DrawnPlate(StepPart):
         reading_error="0.5 mm",
     )
     spindle_from_top: Mm = ask(
-        "Spindle below the top edge",
+        "Wheel centre below the top edge",
         "length",
-        "Straight down from the plate's top edge to the spindle's centre.",
+        "Straight down from the plate's top edge to the wheel centre.",
         may_be_empty=True,
         between=("5 mm", "700 mm"),
         usual=("70 mm", "260 mm"),
         reading_error="0.5 mm",
     )
     spindle_from_front: Mm = ask(
-        "Spindle behind the front edge",
+        "Wheel centre behind the front edge",
         "length",
-        "Straight back from the plate's front edge to the spindle's centre.",
+        "Straight back from the plate's front edge to the wheel centre.",
         may_be_empty=True,
         between=("5 mm", "500 mm"),
         usual=("40 mm", "140 mm"),
@@ -122,7 +122,7 @@ class BracketBlank(StepPart):
     bracket_thickness: Mm = ask(
         "Bracket thickness",
         "length",
-        "Caliper on the bare plate for the caliper bracket.",
+        "Vernier on the bare plate for the caliper bracket.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
         usual=("8 mm", "22 mm"),

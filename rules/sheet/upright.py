@@ -73,7 +73,7 @@ class Upright(Step):
     beam_wall: Mm = ask(
         "Beam wall thickness",
         "length",
-        "Caliper on a cut end, burr off. The thinnest place counts.",
+        "Vernier on a cut end, burr off. The thinnest place counts.",
         may_be_empty=True,
         between=("1 mm", "20 mm"),
         usual=("3 mm", "13 mm"),
@@ -95,9 +95,9 @@ class Upright(Step):
         may_be_empty=True,
     )
     beam_top: Mm = ask(
-        "Beam's upper end above the spindle",
+        "Beam end above wheel centre",
         "length",
-        "Only where the beam stops short of a pivot: straight up from the spindle to where its full section ends.",
+        "Only where the beam stops short of a pivot: straight up from the wheel centre to where its full section ends.",
         may_be_empty=True,
         further=True,
         between=("10 mm", "500 mm"),
@@ -105,9 +105,9 @@ class Upright(Step):
         reading_error="1 mm",
     )
     beam_bottom: Mm = ask(
-        "Beam's lower end below the spindle",
+        "Beam end below wheel centre",
         "length",
-        "Only where the beam stops short of a pivot: straight down from the spindle to where its full section ends.",
+        "Only where the beam stops short of a pivot: straight down from the wheel centre to where its full section ends.",
         may_be_empty=True,
         further=True,
         between=("10 mm", "500 mm"),
@@ -128,18 +128,18 @@ class Upright(Step):
         may_be_empty=True,
     )
     section_above: Mm = ask(
-        "Weakest level above the spindle",
+        "Weakest level above wheel centre",
         "length",
-        "Straight up from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
+        "Straight up from the wheel centre to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
         usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
     section_below: Mm = ask(
-        "Weakest level below the spindle",
+        "Weakest level below wheel centre",
         "length",
-        "Straight down from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
+        "Straight down from the wheel centre to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
         usual=("40 mm", "130 mm"),
@@ -161,9 +161,9 @@ class Upright(Step):
         reading_error="1 mm",
     )
     steering_arm_root_above: Mm = ask(
-        "Steering arm root above spindle",
+        "Arm's root above wheel centre",
         "length",
-        "Straight up from spindle height to the middle of the arm's root, where it joins the upright. Minus when below.",
+        "Straight up from wheel-centre height to the middle of the arm's root, where it joins the upright. Minus when below.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
         usual=("-100 mm", "100 mm"),

@@ -59,7 +59,7 @@ class WeldQuestions:
     thickness_one: Mm = ask(
         "Thickness of the part welded on",
         "length",
-        "Caliper on the bare metal where the weld goes; the wall, for a tube or cup.",
+        "Vernier on the bare metal where the weld goes; the wall, for a tube or cup.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
         usual=("3 mm", "40 mm"),
@@ -68,7 +68,7 @@ class WeldQuestions:
     thickness_two: Mm = ask(
         "Thickness of what it stands on",
         "length",
-        "Caliper on the bare metal: the plate, or the wall of the box or tube.",
+        "Vernier on the bare metal: the plate, or the wall of the box or tube.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
         usual=("3 mm", "25 mm"),
@@ -149,7 +149,7 @@ class WeldQuestions:
     welded_by: WeldProcess = ask(
         "Welded by",
         "choice",
-        "What this joint will really be welded with.",
+        "What it will really be welded with.",
         may_be_empty=True,
     )
     filler: Filler = ask(
@@ -176,7 +176,7 @@ class WeldQuestions:
 class WeldUpper(WeldQuestions, Step):
     """The weld that holds the upper pivot."""
 
-    name = "joint_upper"
+    name = "weld_upper"
     title = "Weld: upper pivot"
     intro = (
         "The weld that joins the upper pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
@@ -187,7 +187,7 @@ class WeldUpper(WeldQuestions, Step):
 class WeldLower(WeldQuestions, Step):
     """The weld that holds the lower pivot."""
 
-    name = "joint_lower"
+    name = "weld_lower"
     title = "Weld: lower pivot"
     intro = (
         "The weld that joins the lower pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
@@ -198,7 +198,7 @@ class WeldLower(WeldQuestions, Step):
 class WeldSteeringArm(WeldQuestions, Step):
     """The weld that holds the steering arm."""
 
-    name = "joint_steering_arm"
+    name = "weld_steering_arm"
     title = "Weld: steering arm"
     intro = (
         "The weld that joins the steering arm to the plate. The load comes in at the middle of the tie rod's joint. A "
@@ -209,7 +209,7 @@ class WeldSteeringArm(WeldQuestions, Step):
 class WeldCaliperBracket(WeldQuestions, Step):
     """The weld that holds the caliper bracket."""
 
-    name = "joint_caliper_bracket"
+    name = "weld_caliper_bracket"
     title = "Weld: caliper bracket"
     intro = (
         "The weld that joins the caliper's bracket to the plate. The load comes in at the middle of the pads. All of it "
@@ -219,7 +219,7 @@ class WeldCaliperBracket(WeldQuestions, Step):
     caliper_stands: PadsStand = ask(
         "The caliper stands",
         "choice",
-        "Where the middle of the pads lies from the spindle, to the nearest quarter turn.",
+        "Where the middle of the pads lies from the wheel centre, to the nearest quarter turn.",
         may_be_empty=True,
     )
 

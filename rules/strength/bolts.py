@@ -16,14 +16,14 @@ PRELOAD_OF_PROOF = 0.75
 
 @dataclass(frozen=True, slots=True)
 class BoltPlaces:
-    """Where the bolts of a group stand, (ahead, up) of the spindle, mm."""
+    """Where the bolts of a group stand, (ahead, up) of the wheel's axis, mm."""
 
     places: tuple[tuple[float, float], ...]
 
     @property
     def text(self) -> str:
         """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the spindle"
+        return f"{len(self.places)} bolts about the wheel's axis"
 
 
 def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: float, moment_z: float) -> list[float]:

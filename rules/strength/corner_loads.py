@@ -16,10 +16,10 @@ class Places:
     contact: Vector
     wheel_centre: Vector
     bearing: Vector
-    """Middle of the bearing, on the spindle's line."""
+    """Middle of the bearing, on the wheel's axis."""
     hub_face: Vector
     mount_face: Vector
-    """Where the spindle's line meets the hub plate's outboard face."""
+    """Where the wheel's axis meets the hub plate's outboard face."""
     upper_pivot: Vector
     lower_pivot: Vector
     tie_rod: Vector
@@ -29,7 +29,7 @@ class Places:
     @property
     def text(self) -> str:
         """In one line, for the written-out working of what rests on it."""
-        return "wheel centre, bearing, hub and mounting face, both outer pivots, tie-rod end"
+        return "wheel centre, bearing, hub, mounting face of the hub, both outer pivots, tie-rod end"
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,9 +48,9 @@ class CaseLoads:
 
     contact: ground on the tyre, carried into the upright through the hub. hub_force, hub_moment: what the hub hands to
     the upright, at the middle of the bearing; a brake torque that hub and caliper hand to it is left out of the moment,
-    because it is inside the upright. brake_torque: about the spindle, N mm, nought when not braking; the caliper bracket
+    because it is inside the upright. brake_torque: about the wheel's axis, N mm, nought when not braking; the caliper bracket
     carries it. hinge: the inner pivots of the arm without the spring, mm, as they then lie seen from the upright;
-    spring_arm: the other arm alike. In rock and steering stop, part of contact acts at spindle height and not at the ground:
+    spring_arm: the other arm alike. In rock and steering stop, part of contact acts at wheel-centre height and not at the ground:
     never work out a part's moments from contact, use hub_force and hub_moment.
     """
 

@@ -15,8 +15,8 @@ from rules.measure.vectors import Vector, minus, plus, times
 from rules.strength.balance import Joints, Linkage, joints, moment_of
 from rules.strength.corner_loads import CaseLoads, Places, SpringArm
 
-Spot = Literal["ground", "spindle", "front edge"]
-"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at spindle height."""
+Spot = Literal["ground", "wheel centre", "front edge"]
+"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at wheel-centre height."""
 StanceName = Literal["ride", "bump", "droop", "inner lock", "outer lock", "bump, inner lock", "bump, outer lock"]
 """At ride height and straight ahead, at full bump, at full droop, turned on its stop as inner or outer wheel of the turn, or full
 bump and that at once."""
@@ -26,9 +26,9 @@ WORDS: dict[StanceName, str] = {
     "outer lock": " at outer lock", "bump, inner lock": " at full bump and inner lock",
     "bump, outer lock": " at full bump and outer lock",
 }  # fmt: skip
-ROCK_UNDER_SPINDLE: dict[str, float] = {"low rock": radians(30), "rock near the foot": radians(60)}
-"""How far round the tread under spindle height a rock meets it. Straight at the foot it is a bump. What a part carries between
-two of these heights is at most 4 % more than at the nearer one, the push being the same: 1 / cos(15 deg)."""
+ROCK_UNDER_CENTRE: dict[str, float] = {"low rock": radians(30), "rock near the foot": radians(60)}
+"""How far round the tread under wheel-centre height a rock meets it. Straight at the foot it is a bump. What a part carries
+between two of these heights is at most 4 % more than at the nearer one, the push being the same: 1 / cos(15 deg)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,9 +93,9 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
     """Every case of a corner, as times the standing load.
 
     Source: common practice, after course notes on vehicle structures (ch. 9); see rules/tables/load_multiples.py. This
-    program's own, with nothing published: a rock lower than the spindle or beside the tread's middle pushes as hard as one ahead
-    of it, toward the spindle or straight back; the side force of a landing is that of a corner on the standing load;
-    and a rut's edge hits no softer than the outer tyre grips, since a slide ends there.
+    program's own, with nothing published: a rock lower than the wheel centre or beside the tread's middle pushes as hard as one
+    ahead of it, toward the wheel's centre or straight back; the side force of a landing is that of a corner on the standing
+    load; and a rut's edge hits no softer than the outer tyre grips, since a slide ends there.
 
     >>> cases = load_cases(Multiples(3.0, 1.0, 1.0, 1.75, 5.0, 4.5, 2.5, 1.85))
     >>> cases[4].name, cases[4].pushes
@@ -122,13 +122,13 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
         LoadCase("combined, inner", ground(pressed, braking, -grip), TRAVEL, braked=True),
         LoadCase("landing, inboard", ground(m.landing, inboard=grip), TRAVEL),
         LoadCase("landing, outboard", ground(m.landing, inboard=-grip), TRAVEL),
-        LoadCase("rock", (up, Push("spindle", back=m.rock)), EVERYWHERE),
+        LoadCase("rock", (up, Push("wheel centre", back=m.rock)), EVERYWHERE),
         *(
-            LoadCase(name, (Push("spindle", m.rock * sin(under), m.rock * cos(under)),), LOCKS)
-            for name, under in ROCK_UNDER_SPINDLE.items()
+            LoadCase(name, (Push("wheel centre", m.rock * sin(under), m.rock * cos(under)),), LOCKS)
+            for name, under in ROCK_UNDER_CENTRE.items()
         ),
-        LoadCase("rock, outboard of middle", (up, Push("spindle", back=m.rock, aside=1.0)), LOCKS),
-        LoadCase("rock, inboard of middle", (up, Push("spindle", back=m.rock, aside=-1.0)), LOCKS),
+        LoadCase("rock, outboard of middle", (up, Push("wheel centre", back=m.rock, aside=1.0)), LOCKS),
+        LoadCase("rock, inboard of middle", (up, Push("wheel centre", back=m.rock, aside=-1.0)), LOCKS),
         LoadCase("rock, brakes on", ground(1.0, back=m.rock), LOCKS, braked=True),
         LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), (*LOCKS, *BUMP_AND_LOCK)),
         LoadCase(
@@ -191,7 +191,7 @@ def case_loads(
 ) -> CaseLoads:  # fmt: skip
     """What one case does to every joint and to the hub. held_by: the stance's linkage, ready to be balanced.
 
-    A free wheel hands on no moment about its spindle, a braked one no more than its brake holds.
+    A free wheel hands on no moment about its axis, a braked one no more than its brake holds.
     """
     centre = places.wheel_centre
     pushes = tuple((stance.force(push, standing_load), stance.spot(push, places)) for push in case.pushes)

@@ -1,4 +1,4 @@
-"""Which part gives first: every safety factor of a judged sheet, worst first."""
+"""Which part is the weakest: every safety factor of a judged sheet, worst first."""
 
 from collections.abc import Container, Mapping
 from dataclasses import dataclass
@@ -55,7 +55,7 @@ def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple
 
 
 def tied(one: float, other: float) -> bool:
-    """Whether two factors, both above 0, are too close to say which part gives first. Exactly 10 % apart is no tie.
+    """Whether two factors, both above 0, are too close to say which part is the weakest. Exactly 10 % apart is no tie.
 
     >>> tied(2.0, 2.19), tied(2.2, 2.0)
     (True, False)

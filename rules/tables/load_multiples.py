@@ -73,7 +73,7 @@ LOAD_MULTIPLES: dict[Case, LoadMultiple] = {
         sources.COMMON_PRACTICE.saying("from memory; no published figure"),
     ),
     "rock": LoadMultiple(
-        "rearward push at spindle height", {"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True,
+        "rearward push at wheel-centre height", {"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True,
         sources.COURSE_NOTES.at("ch. 9", "longitudinal bump"),
     ),
     "steering_stop": LoadMultiple(

@@ -1,7 +1,7 @@
 """Strength of the metals an upright is made of, as bought and beside a weld.
 
 Every row names its source. Where two sources differ both rows stand, and the lower is used. Beside a weld, metal that owes
-its strength to cold drawing or heat treatment loses it: the softest published state of the same metal stands in, or of the
+its strength to cold drawing or heat treatment loses it: the softest published state of the same metal is assumed, or of the
 nearest metal with a row, which is said. A published minimum for normalised 4130 could not be confirmed, so none stands
 here: the certificate's figure is asked for.
 """

@@ -10,7 +10,7 @@ from typing import Any
 from rules.sheet import FIELDS
 
 BASE: dict[str, Any] = {
-    "sheet_version": 1,
+    "sheet_version": 2,
     "title": "Round figures",
     "units": "metric",
     "job": {

@@ -6,9 +6,9 @@ from typing import Any
 import pypdfium2
 import pypdfium2.raw as pdfium
 
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from sample_sheets import sample
+from tests.support.judging import judged_document
 
 PLATE: dict[str, object] = {
     "revision": "C", "metal": "mild steel plate", "condition": "hot rolled, heat 7731", "process": "laser",
@@ -24,7 +24,7 @@ def document(name: str = "dune_wren_finished", /, **changed: object) -> dict[str
 
 
 def judged(sheet: dict[str, Any]) -> Judged:
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def pages(data: bytes) -> list[str]:

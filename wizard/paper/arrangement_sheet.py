@@ -12,6 +12,7 @@ from wizard.paper.flow import Flow
 from wizard.paper.part_sheets import TOLERANCES
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
 _BLOCK = 44.0
@@ -19,6 +20,7 @@ _BLOCK = 44.0
 _SYMBOL_ROOM = 34.0
 
 
+@shop_paper
 def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """Both pages as a PDF file. paper: a name or a size with its unit, see `paper_size`; it lies on its side."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")

@@ -23,6 +23,7 @@ from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
+from wizard.paper.wording import shop_paper
 
 FileUnits = Literal["mm", "in"]
 
@@ -54,6 +55,7 @@ def cut_files(judged: Judged, units: FileUnits = "mm") -> dict[str, bytes]:
         return _cut_files(judged, units)
 
 
+@shop_paper
 def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
     known, barred = judged.worked.known, stops(judged)
     files: dict[str, bytes] = {}
@@ -82,7 +84,7 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
 
 def _plate_words(judged: Judged, side: str) -> Iterator[str]:
     yield f"HUB PLATE, {side.upper()}. Make one."
-    yield f"Seen from the hub side (outboard): front is to the {side}. Origin: spindle centre."
+    yield f"Seen from the hub side (outboard): front is to the {side}. Origin: wheel centre."
     yield f"Thickness {shown_in_both(_THICKNESS, judged) or BLANK}"
 
 
@@ -94,7 +96,7 @@ def _piece_words(judged: Judged, piece: CutPiece) -> Iterator[str]:
 
 def _fixture_words(left_out: tuple[str, ...]) -> Iterator[str]:
     yield "FIXTURE BASE. Make one for both sides."
-    yield "Seen from above: front is to the right for LEFT. Origin: spindle centre. The upper face is the hub face."
+    yield "Seen from above: front is to the right for LEFT. Origin: wheel centre. The upper face is the hub face."
     yield f"Thickness {BLANK}: 20 mm (3/4 in) or more, flat"
     yield from (f"LEFT OUT: {words}" for words in left_out)
 

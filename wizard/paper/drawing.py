@@ -28,6 +28,7 @@ from wizard.paper.seams import MARK, room_for
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stop_band
 from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
+from wizard.paper.wording import shop_paper
 
 REDUCTIONS = (1.0, 2.0, 2.5, 4.0, 5.0, 8.0, 10.0, 20.0, 50.0)
 _BAND = 7.0
@@ -44,6 +45,7 @@ HOW_TO = (
 )
 
 
+@shop_paper
 def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", view: Extent = "upright") -> bytes:
     """The drawing at 1:1 over pages of one paper, as a PDF file.
 
@@ -53,6 +55,7 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
     return on_pages(judged, full_size(judged, side, view), paper)
 
 
+@shop_paper
 def on_pages(judged: Judged, drawing: Drawing, paper: str) -> bytes:
     """The same of a drawing that is made already."""
     size = paper_size(paper)
@@ -64,6 +67,7 @@ def on_pages(judged: Judged, drawing: Drawing, paper: str) -> bytes:
     return document.written()
 
 
+@shop_paper
 def one_sheet_pdf(judged: Judged, side: Side = "left", view: Extent = "upright") -> bytes:
     """The drawing at 1:1 on one large page for a plotter, its figures on a second page."""
     drawing = full_size(judged, side, view)

@@ -13,6 +13,7 @@ from wizard.paper.lettering import POINT
 from wizard.paper.pdf import BARS, FIGURE_HEIGHT, MARGIN, MEASURE_THIS, PENS
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
+from wizard.paper.wording import in_shop_words, shop_paper
 
 _LINE = 5.0
 _FACE = "font-family=\"'Bitstream Vera Sans','DejaVu Sans',Verdana,sans-serif\""
@@ -22,6 +23,7 @@ _LETTERS = 2.4
 """mm an average letter takes, on the safe side, where lines are broken."""
 
 
+@shop_paper
 def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -> str:
     """The drawing at 1:1 with its bars, its figures under it, and DO NOT CUT above it where that applies.
 
@@ -30,6 +32,7 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     return as_svg(judged, full_size(judged, side, view))
 
 
+@shop_paper
 def as_svg(judged: Judged, drawing: Drawing) -> str:
     """The same of a drawing that is made already."""
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
@@ -136,4 +139,4 @@ def _n(number: float) -> str:
 
 
 def _text(text: str) -> str:
-    return escape(printable(text))
+    return escape(printable(in_shop_words(text)))

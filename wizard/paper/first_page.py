@@ -14,6 +14,7 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 NAME = "first_page.pdf"
 _FOR = {
@@ -34,6 +35,7 @@ _LEAST_PICTURE = 30.0
 """mm."""
 
 
+@shop_paper
 def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", *, cut_left_out: bool = False) -> bytes:
     """The page as a PDF file. names: the files of the folder. cut_left_out: cut files are kept back because of a stop."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")

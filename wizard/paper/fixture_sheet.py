@@ -11,6 +11,7 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 134.0
 _WRITING = 6.4
@@ -29,6 +30,7 @@ _HOW = (
 )
 
 
+@shop_paper
 def fixture_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
@@ -52,14 +54,15 @@ def _base(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
         draw_items(flow.page, view.items)
     flow.y -= view.frame.height + 4
     flow.paragraph(
-        f"Plate 20 mm (3/4 in) or thicker, flat and stress-free; thickness {BLANK}. Origin: the spindle.", before=0.3
+        f"Plate 20 mm (3/4 in) or thicker, flat and stress-free; thickness {BLANK}. Origin: the wheel centre.",
+        before=0.3,
     )
     rows = [
         (row.letter, row.what, figures.exact(row.diameter), _way(row.from_centre[0], "right", "left", figures),
          _way(row.from_centre[1], "up", "down", figures))
         for row in hole_rows(piece)
     ]  # fmt: skip
-    flow.table((14, 66, 30, 40, 40), ("Hole", "For", "Diameter", "From the spindle, across", "Up or down"), rows)
+    flow.table((14, 66, 30, 40, 40), ("Hole", "For", "Diameter", "From the wheel centre, across", "Up or down"), rows)
     for words in made.left_out:
         flow.paragraph(f"NOT DRAWN: {words}.", before=0.3)
 
@@ -83,7 +86,7 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
          figures.exact(stop.height), "pin, at least so high; the plate's edge lies against it")
         for stop in made.stops
     ]  # fmt: skip
-    heading = ("LEFT", "From the spindle", "Height over base", "How")
+    heading = ("LEFT", "From the wheel centre", "Height over base", "How")
     flow.table((44, 46, 30, 70), heading, rows)
     flow.paragraph(f"Bar: ø {figures.exact(made.bar)}, straight, a sliding fit in joints and posts.", before=0.5)
     for words in _HOW:

@@ -11,6 +11,7 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 118.0
 _ASIDE = 4.0
@@ -22,6 +23,7 @@ TOLERANCES: dict[Units, str] = {
 """Trade custom; no published source."""
 
 
+@shop_paper
 def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The sheets as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")

@@ -1,4 +1,4 @@
-"""Which part gives first: every part that was judged, least margin first, as bars."""
+"""Which part is the weakest: every part that was judged, least margin first, as bars."""
 
 from typing import ClassVar
 
@@ -22,7 +22,7 @@ from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, counted_on, judging, margin_rows
 
-HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
+HEADING = f"Weakest part: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
 ASKED = name("strength_asked")
 ASKING = name("loads.judge_strength")
 ROOM_BESIDE = 3

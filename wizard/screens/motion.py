@@ -76,7 +76,7 @@ class MotionScreen(Screen[None]):
         Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
         Key("shift+left", "full_lock(1)", "full left lock"),
         Key("shift+right", "full_lock(-1)", "full right lock"),
-        Key("w", "worst", "where the least gap is"),
+        Key("w", "worst", "where the smallest gap is"),
         Key("f4", "one_or_both", "left corner, or both wheels"),
         Key("f6", "units", "show inches or millimetres"),
         Key("ctrl+t,d", "next_drawing", "another way of drawing, for terminals that show dots badly"),
@@ -186,7 +186,7 @@ class MotionScreen(Screen[None]):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
-            return f"Bump and droop travel are not both entered: {shown} stands in for what is missing."
+            return f"Bump and droop travel are not both entered: {shown} is assumed for what is missing."
         return HEADING
 
     # Moving
@@ -243,7 +243,7 @@ class MotionScreen(Screen[None]):
         self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
-        """Go where the least gap over all travel and lock is."""
+        """Go where the smallest gap over all travel and lock is."""
         if self._front is None:
             return
         found = worst_gap(self._known)

@@ -59,7 +59,7 @@ class FieldPanel(Widget):
             parts.append(plain(f"Usual {words}{start}.", "$foreground 65%"))
         if found := offer(self._shown, session.judged_so_far) if "." in self._shown else None:
             grey = f"{_said(found.entry)}: {found.origin}" + (
-                "; = takes it over." if found.measured else ", which stands in until you measure it."
+                "; = takes it over." if found.measured else ", which is assumed until you measure it."
             )
             parts.append(plain(grey, "$text-accent"))
         return parts + self._findings()

@@ -96,7 +96,7 @@ def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confi
     """On which side of the axle caliper and steering arm stand: both want the same room."""
     if clock is None or tie_rod_end_ahead is None:
         raise DoesNotApply("the places of caliper and tie-rod end are not both entered")
-    text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the spindle"
+    text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
     return odd(f"{text}: on one side of the axle, where both want the same room.", "caliper.clock", confirmed)

@@ -142,10 +142,12 @@ def _beam_too_short(beam: Part | None, centre: float, above: float | None, below
     return [
         Judgement(
             "stop",
-            f"The weakest level {side} the spindle is entered at {{level}}, but the beam ends at {{end}}, clear of the joint.",
-            "Enter a level nearer the spindle, or build the joint so that the beam can run on: strength counts the beam there.",
+            f"The weakest level {side} the wheel centre is entered at {{level}}, but the beam ends at {{end}}, "
+            "clear of the joint.",
+            "Enter a level nearer the wheel centre, or build the joint so that the beam can run on: strength "
+            "counts the beam there.",
             {"level": (level, "mm"), "end": (end, "mm")},
-            f"beam {side} the spindle",
+            f"beam {side} the wheel centre",
             ("beam_part",),
         )
         for side, (level, end) in ends.items()

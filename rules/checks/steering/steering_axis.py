@@ -16,7 +16,7 @@ DEGREE = radians(1)
 @check(
     "inclination-usual",
     step="pivots",
-    title="Inclination in the usual range",
+    title="Steering-axis inclination in the usual range",
     limits=Between("rad", 8 * DEGREE, 12 * DEGREE),
     good="{usual}",
     watch="outside that",
@@ -27,16 +27,16 @@ DEGREE = radians(1)
 def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
     """Lean of the axis seen from the front. Less puts the pivots deep in the wheel; more lifts the car in every turn."""
     if limits.verdict(inclination) == "good":
-        return Judgement("good", f"Inclination is {{inclination}}, in the usual {limits.usual}.")
+        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual}.")
     if more_than(inclination, 0.0):
         return Judgement(
             "watch",
-            f"Inclination is {{inclination}}; {limits.usual} is usual.",
+            f"The steering-axis inclination is {{inclination}}; {limits.usual} is usual.",
             "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
         )
     return Judgement(
         "stop",
-        "Inclination is {inclination}: the axis does not lean inboard at the top.",
+        "The steering-axis inclination is {inclination}: the axis does not lean inboard at the top.",
         "Move the upper pivot inboard of the lower one. Check that upper and lower were not swapped.",
     )
 
@@ -102,7 +102,9 @@ def ground_offset_across_tyres(
         )  # fmt: skip
     if limits.verdict(change) == "good":
         return Judgement("good", f"{text}.", figures=figures)
-    return Judgement("watch", f"{text}: a change of {{moved}}.", "Less inclination, or tyres closer in size.", figures)
+    return Judgement(
+        "watch", f"{text}: a change of {{moved}}.", "Less steering-axis inclination, or tyres closer in size.", figures
+    )
 
 
 @check(
@@ -187,7 +189,7 @@ def trail_positive(mechanical_trail: Mm) -> Judgement:
     return Judgement(
         "stop",
         "The axis meets the ground {behind} behind the tyre's contact: nothing trails, and the wheel does not align itself.",
-        "More castor, or move the axis ahead of the spindle.",
+        "More castor, or move the axis ahead of the wheel centre.",
         figures,
     )
 
@@ -234,21 +236,21 @@ def self_centring(
 @check(
     "pivots-straddle-spindle",
     step="pivots",
-    title="Pivots above and below the spindle",
-    good="lower pivot below and upper pivot above the spindle",
+    title="Pivots above and below the wheel centre",
+    good="lower pivot below and upper pivot above the wheel centre",
     watch="both on one side",
     source=sources.COMMON_PRACTICE,
     try_changing=("pivots.lower_below_spindle", "pivots.spacing"),
 )
 def pivots_straddle_spindle(lower_below_spindle: Mm, upper_above_spindle: Mm) -> Judgement:
-    """With both pivots on one side of the spindle, every braking force levers on the joints."""
+    """With both pivots on one side of the wheel centre, every braking force levers on the joints."""
     if more_than(lower_below_spindle, 0.0) and more_than(upper_above_spindle, 0.0):
         return Judgement(
             "good",
-            "The lower pivot is {lower_below_spindle} below the spindle, the upper {upper_above_spindle} above it.",
+            "The lower pivot is {lower_below_spindle} below the wheel centre, the upper {upper_above_spindle} above it.",
         )
     return Judgement(
         "watch",
-        "Both pivots are on one side of the spindle: lower {lower_below_spindle} below, upper {upper_above_spindle} above.",
-        "Let the pivots straddle the spindle unless the wheel leaves no room; then size the joints for the leverage.",
+        "Both pivots are on one side of the wheel centre: lower {lower_below_spindle} below, upper {upper_above_spindle} above.",
+        "Let the pivots straddle the wheel centre unless the wheel leaves no room; then size the joints for the leverage.",
     )

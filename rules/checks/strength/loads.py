@@ -44,7 +44,7 @@ def _below(chosen: Mapping[Case, float], use: Use) -> tuple[list[str], dict[str,
     step="loads",
     title="Load multiples",
     good="entered, and none under what the use of the car offers",
-    watch=f"under it, or not entered: a figure for the use of the car stands in. Published: {_ranges(True)}",
+    watch=f"under it, or not entered: a figure for the use of the car is assumed. Published: {_ranges(True)}",
     source=(
         sources.COURSE_NOTES.at("ch. 9"),
         sources.LECTURE_SLIDES,

@@ -12,7 +12,7 @@ from rules.tables.materials import BESIDE_WELD, Metal
     step="upright",
     title="Strength of the metal is on paper",
     good="the yield is off the certificate of this very metal",
-    watch="a published minimum stands in",
+    watch="a published minimum is assumed",
     source=sources.COMMON_PRACTICE.saying("bar of unknown origin has unknown strength"),
 )
 def metal_known(

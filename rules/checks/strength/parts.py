@@ -82,7 +82,7 @@ METAL: tuple[Member, ...] = (
         for which, end in (("upper", "top"), ("lower", "bottom"))
     ),
     _part("plate", "hub-plate", "upright", "Plate between the hub bolts",
-          "The plate cut level through its bolt holes and through the spindle, and bent by the bolts beside a narrow beam.",
+          "The plate cut level through its bolt holes and through the wheel centre, and bent by the bolts beside a narrow beam.",
           "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore.", "plate.thickness"),
     _part("steering_arm", "steering-arm-strength", "upright", "Steering arm",
           "The arm's root under the tie rod's worst pull or push.",

@@ -135,7 +135,7 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
     bolt = mount_bolt_thread.diameter
     if not more_than(metal_beside_bore, 0.0):
         return Judgement(
-            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the spindle elsewhere in it."
+            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the wheel centre elsewhere in it."
         )
     verdict = limits.verdict(metal_beside_bore / bolt)
     change = "" if verdict == "good" else "More metal beside the bore: have somebody qualified size it."

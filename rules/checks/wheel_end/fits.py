@@ -104,7 +104,7 @@ def wheel_numbers_agree(
     return Judgement(
         verdict,
         text,
-        "Lay the wheel face down and measure again: lip-to-lip width, and straightedge on the back lip to the mounting face.",
+        "Lay the wheel face down and measure again: lip-to-lip width, and straightedge on the back lip to its mounting face.",
         figures,
     )
 

@@ -1,6 +1,6 @@
 """A full-size drawing of one upright, at true size in mm, with no paper in it.
 
-Two views, their spindle lines level: the front view, and the view from outside the car, in third angle on inch sheets and
+Two views, their wheel centres level: the front view, and the view from outside the car, in third angle on inch sheets and
 in first angle on metric ones; beside them an auxiliary view square to the steering axis. A dimension stands only in a view
 in which it is true length. The right upright is the mirror image of the left; its words are not mirrored.
 """

@@ -1,6 +1,6 @@
-"""The upright seen from the side, from outside the car: where the pivots lie ahead of and behind the spindle.
+"""The upright seen from the side, from outside the car: where the pivots lie ahead of and behind the wheel centre.
 
-x is the distance behind the spindle and y the height above it: the left wheel seen from outside, front of the car to
+x is the distance behind the wheel centre and y the height above it: the left wheel seen from outside, front of the car to
 the left. Nothing is worked out here, and what the sheet does not know is not drawn.
 """
 

@@ -60,7 +60,7 @@ class PartsByName(dict[str, Part]):
 class Moving(NamedTuple):
     """A front end to be moved, how far it goes, and what may touch.
 
-    droop, bump: mm, both positive. entered: whether both were, or a stand-in is shown. centre_line: of the car, mm from
+    droop, bump: mm, both positive. entered: whether both were, or an assumed figure is shown. centre_line: of the car, mm from
     the tyre centre plane, minus. parts: the corner's, by name; ride: where they stand at ride height.
     """
 
@@ -123,7 +123,7 @@ def _moving(
 
 
 def touches(front: Moving, place: TravelAndLock) -> tuple[NearTouch | None, NearTouch | None]:
-    """The least gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
+    """The smallest gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
     left, right = front.corners(place)
     arms = front.front.arms
     here = near_touch(front.bodies, arms, left)
@@ -222,7 +222,7 @@ def _lines(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[It
 
 
 def _upright(pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
-    """Steering axis, spindle and steering arm; from above, the line the wheel rolls along."""
+    """Steering axis, wheel centre and steering arm; from above, the line the wheel rolls along."""
     lower, axis, centre = pose.lower, pose.axis, pose.wheel_centre
     yield Line("centre line", flat(centre), flat(_foot(centre, lower, axis)), "dotted")
     if pose.tie_rod_end is not None:

@@ -15,7 +15,7 @@ PLAIN = GEOMETRY.saying("the weld's place is the usual one")
 
 @value(
     "levers of welds",
-    formula="{which} pivot from the mounting face - plate thickness",
+    formula="{which} pivot from the mounting face of the hub - plate thickness",
     source=PLAIN,
     each=({"which": "upper"}, {"which": "lower"}),
 )
@@ -30,7 +30,7 @@ def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: M
 
 @value(
     "levers of welds",
-    formula="tie-rod end from the spindle's line, less half of the beam's width, or the plate's edge where there is no beam",
+    formula="tie-rod end from the wheel's axis, less half of the beam's width, or the plate's edge where there is no beam",
     source=PLAIN,
 )
 def steering_arm_lever_ahead(
@@ -56,7 +56,9 @@ def steering_arm_lever_ahead(
     return tie_rod_end_ahead - half if tie_rod_end_ahead > 0 else tie_rod_end_ahead + half
 
 
-@value("levers of welds", formula="tie-rod end above the spindle - arm's root above the spindle", source=PLAIN)
+@value(
+    "levers of welds", formula="tie-rod end above the wheel centre - arm's root above the wheel centre", source=PLAIN
+)
 def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: Mm | None) -> Mm:
     """Tie-rod end above the arm's root, mm; minus below.
 
@@ -70,7 +72,7 @@ def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: 
 
 @value(
     "levers of welds",
-    formula="mounting face offset - tie-rod end offset - plate thickness - half of the beam's depth",
+    formula="offset of the mounting face of the hub - tie-rod end offset - plate thickness - half of the beam's depth",
     source=PLAIN,
 )
 def steering_arm_lever_inboard(
@@ -91,7 +93,7 @@ def steering_arm_lever_inboard(
 
 @value(
     "levers of welds",
-    formula="middle of the pads from the spindle - the plate's edge on that side",
+    formula="middle of the pads from the wheel centre - the plate's edge on that side",
     source=PLAIN,
 )
 def caliper_lever_ahead(
@@ -141,7 +143,7 @@ def bolts_inside_by_bracket(
 
 @value(
     "levers of welds",
-    formula="rotor plane offset - mounting face offset + half of the bracket's thickness",
+    formula="rotor plane offset - offset of the mounting face of the hub + half of the bracket's thickness",
     source=PLAIN,
 )
 def bracket_rotor_distance(rotor_plane_offset: Mm, mount_face_offset: Mm, bracket_thickness: Mm | None) -> Mm:

@@ -70,7 +70,7 @@ def caliper_part(
 
 @value(
     SUBJECT,
-    formula="round the spindle, root width by free length by thickness, square to it; from the free length inside the line "
+    formula="round the wheel's axis, root width by free length by thickness, square to it; from the free length inside the line "
     "through the caliper's bolts to 1.5 hole diameters beyond it",
     source=sources.COMMON_PRACTICE.saying("how the blank is trimmed"),
 )

@@ -127,7 +127,7 @@ def which_lugs_part(
     mount_face_offset: Mm,
     upright_points: UprightPoints,
 ) -> AnyPart:
-    """The lugs of the {which} joint, or the one boss a stud or a single bolt stands in.
+    """The lugs of the {which} joint, or the one boss that holds a stud or a single bolt.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")
@@ -227,9 +227,9 @@ def steering_arm_part(
     steering_arm_form: ArmForm | None,
     steering_arm_width: Mm | None,
     steering_arm_height: Mm | None,
-    joint_steering_arm_load_ahead: Mm | None,
-    joint_steering_arm_load_above: Mm | None,
-    joint_steering_arm_load_inboard: Mm | None,
+    weld_steering_arm_load_ahead: Mm | None,
+    weld_steering_arm_load_above: Mm | None,
+    weld_steering_arm_load_inboard: Mm | None,
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_end_height: Mm,
@@ -246,9 +246,9 @@ def steering_arm_part(
     if not round_arm:
         sizes["upright.steering_arm_height"] = steering_arm_height
     wide, *rest = whole(sizes)
-    loads = {"joint_steering_arm.load_ahead": joint_steering_arm_load_ahead,
-             "joint_steering_arm.load_above": joint_steering_arm_load_above,
-             "joint_steering_arm.load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
+    loads = {"weld_steering_arm.load_ahead": weld_steering_arm_load_ahead,
+             "weld_steering_arm.load_above": weld_steering_arm_load_above,
+             "weld_steering_arm.load_inboard": weld_steering_arm_load_inboard}  # fmt: skip
     no_weld = "where the steering arm's root stands is not known: the place of its load from the weld is not entered"
     ahead, above, inboard = whole_once_begun(no_weld, loads)
     end = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)

@@ -25,7 +25,7 @@ FAR, DEEP = 1500.0, 200.0
 @value(
     SUBJECT,
     formula="as entered, else 38 mm; an estimate too where the arm is known from the front only",
-    source=sources.COMMON_PRACTICE.saying("stands in until measured"),
+    source=sources.COMMON_PRACTICE.saying("assumed until measured"),
     each=BOTH,
 )
 def which_arm_outside(which: str, which_tube: Mm | None, which_hinge: Hinge) -> Mm:

@@ -78,7 +78,7 @@ def corner_moves(
 
 @value(
     "corner",
-    formula="least gap of every two parts of different motion groups, over a full turn of the wheel",
+    formula="smallest gap of every two parts of different motion groups, over a full turn of the wheel",
     source=EXACT,
     heavy=True,
 )

@@ -11,7 +11,7 @@ from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.welds import PadsStand
 from rules.tables import sources
 
-USUAL = sources.COMMON_PRACTICE.saying("stands in until measured")
+USUAL = sources.COMMON_PRACTICE.saying("assumed until measured")
 SUBJECT = "corner"
 FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK, TIE_ROD = 10.0, 12.0, 180.0, 70.0, 25.0
 """mm, until measured. Common practice, no source."""
@@ -38,7 +38,7 @@ def body_diameter(hub_body_diameter: Mm | None, pilot_diameter: Mm) -> Mm:
 
 @value(SUBJECT, formula="as entered, else to the plate's back", source=USUAL)
 def body_length(hub_body_length: Mm | None, flange_to_mount_face: Mm, plate_thickness: Mm | None) -> Mm:
-    """From the hub's flange face inboard to its end, mm. An estimate until measured.
+    """From the hub face inboard to its end, mm. An estimate until measured.
 
     >>> float(body_length(None, 70.0, 12.0))
     82.0
@@ -186,7 +186,7 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
 def caliper_at(
     clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None, tie_rod_ahead: Mm | None
 ) -> Rad:
-    """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
+    """Where the caliper's middle stands about the wheel's axis, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
     >>> round(degrees(caliper_at(None, None, "ahead", -120.0))), round(degrees(caliper_at(None, None, None, 120.0)))

@@ -68,7 +68,7 @@ def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[t
 
 @value(
     SUBJECT,
-    formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face",
+    formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face of the hub",
     source=sources.COMMON_PRACTICE.saying("the metal beside the bolts"),
 )
 def hub_mounting_flange_part(
@@ -147,11 +147,15 @@ def _outline(
         wide, high, from_top, from_front, corner or 0.0, "right"
     )  # a right piece has its front at the right: x is forward
     if not (outline.left < 0 < outline.right and outline.bottom < 0 < outline.top):
-        raise NotJudged("the spindle does not lie inside the plate's outline; put that right first")
+        raise NotJudged("the wheel centre does not lie inside the plate's outline; put that right first")
     return outline, thick
 
 
-@value(SUBJECT, formula="the plate's own outline with its bore, thickness inboard of the mounting face", source=STACK)
+@value(
+    SUBJECT,
+    formula="the plate's own outline with its bore, thickness inboard of the mounting face of the hub",
+    source=STACK,
+)
 def plate_part(
     plate_width: Mm | None,
     plate_height: Mm | None,
@@ -181,12 +185,12 @@ def plate_part(
 
 
 def _bore_in_plate(outline: Outline, radius: float) -> bool:
-    """Whether a bore about the spindle leaves metal at all four sides of a plate."""
+    """Whether a bore about the wheel's axis leaves metal at all four sides of a plate."""
     return min(-outline.left, outline.right, -outline.bottom, outline.top) > radius
 
 
 def _bore_clear_of_corners(outline: Outline, radius: float) -> bool:
-    """Whether a bore about the spindle ends before the squares that the round corners stand in."""
+    """Whether a bore about the wheel's axis ends before the squares that hold the round corners."""
     r = outline.corner_radius
     beside = min(max(0.0, -outline.left - r), max(0.0, outline.right - r))
     along = min(max(0.0, -outline.bottom - r), max(0.0, outline.top - r))
@@ -221,7 +225,7 @@ def _plate(outline: Outline, middle: Vector, back: float, front: float, bore: Bo
 def _flat(
     middle: Vector, corners: tuple[tuple[float, float], ...], back: float, front: float, bore: Bore | None
 ) -> Prism:
-    """An outline, x forward and y up, standing square to the spindle; its own x then runs to the rear."""
+    """An outline, x forward and y up, standing square to the wheel's axis; its own x then runs to the rear."""
     return Prism(middle, TO_THE_REAR, UP, tuple((-x, z) for x, z in corners), back, front, bore)
 
 
@@ -229,7 +233,7 @@ def _flat(
     SUBJECT,
     formula="beam width by beam depth behind the plate, up and down the plate; clear of the joints where it "
     "does not run past both pivots, else to its ends as entered",
-    source=STACK.saying("the beam counts as standing straight behind the spindle"),
+    source=STACK.saying("the beam counts as standing straight behind the wheel's axis"),
 )
 def beam_part(
     beam: Beam | None,

@@ -26,7 +26,7 @@ BARE = 1.0
 
 
 def _round_about(circle: BoltCircle, height: float, start: float, end: float, radius: float) -> tuple[Cylinder, ...]:
-    """One cylinder for each stud, along the spindle. start, end: mm from the tyre's centre plane."""
+    """One cylinder for each stud, along the wheel's axis. start, end: mm from the tyre's centre plane."""
 
     def at(number: int, along: float) -> Vector:
         angle = 2 * pi * number / circle.count
@@ -113,7 +113,7 @@ def rim_part(
 @value(
     SUBJECT,
     formula="a disc from the bolt circle + 3 stud diameters (across) out to the barrel, its back spoke room outboard "
-    "of the mounting face; inside that, metal at the stud hole thick from the mounting face",
+    "of the wheel's mounting face; inside that, metal at the stud hole thick from the same face",
     source=(STACK, sources.COMMON_PRACTICE.saying("how far the wheel's pad reaches beyond its bolts")),
 )
 def spokes_part(
@@ -182,7 +182,7 @@ def rotor_ring_part(
     rotor_plane_offset: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
-    """The rotor's friction ring as used, where a cut one really lies.
+    """The rotor's braking band as used, where a cut one really lies.
 
     >>> rotor_ring_part(280.0, 180.0, 20.0, -40.0, 400.0).text
     'rotor ring: revolved, wheel'

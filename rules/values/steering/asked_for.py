@@ -49,13 +49,13 @@ def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "jo
     return _any_of(answers, NO_ARMS, INNER_PIVOTS)
 
 
-@value("joint swing", formula="anything entered under joint angles", source=sources.AS_ENTERED)
+@value("misalignment angle", formula="anything entered under joint angles", source=sources.AS_ENTERED)
 def joint_angles_begun(answers: Annotated[Mapping[str, object], AnswersOf(("joint_angles",))]) -> bool:
     """True once joint angles are to be judged; not judged before.
 
     >>> joint_angles_begun({"joint_angles.upper_bolt": "fore and aft"})
     True
     """
-    why_not = "nothing is entered under joint angles, so no joint's swing was judged"
+    why_not = "nothing is entered under joint angles, so no joint's misalignment angle was judged"
     bolts = ("upper_bolt", "lower_bolt", "tie_rod_outer_bolt", "tie_rod_inner_bolt")
     return _any_of(answers, why_not, (f"joint_angles.{key}" for key in bolts))

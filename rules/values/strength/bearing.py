@@ -84,11 +84,11 @@ class Pads:
     def text(self) -> str:
         """In words, for the written-out working."""
         where = "in the worst place" if self.clock is None else f"{degrees(self.clock):.0f} deg from straight up"
-        return f"drag {self.radius:.0f} mm from the spindle, {self.lever:.0f} mm outboard of the bearing, {where}"
+        return f"drag {self.radius:.0f} mm from the wheel centre, {self.lever:.0f} mm outboard of the bearing, {where}"
 
 
 SMALL_ROTOR = 0.35
-"""Of the rotor's diameter: how far from the spindle the pads count as dragging until that is known. Close in, so careful."""
+"""Of the rotor's diameter: how far from the wheel centre the pads count as dragging until that is known. Close in, so careful."""
 
 
 @value(
@@ -97,7 +97,7 @@ SMALL_ROTOR = 0.35
     source=sources.COMMON_PRACTICE.saying("pads stand farther out than that, so their push counts as more than it is"),
 )
 def pads_radius(strength_asked: bool, brake_effective_radius: Mm | None, rotor_diameter: Mm) -> Mm:
-    """How far from the spindle the pads drag, mm, for what they press on the hub.
+    """How far from the wheel centre the pads drag, mm, for what they press on the hub.
 
     >>> pads_radius(True, 120.0, 300.0), float(pads_radius(True, None, 300.0))
     (120.0, 105.0)
@@ -118,7 +118,7 @@ def pads_on_hub(
     """How the pads press on the hub. Where nobody said where the caliper stands, the worst place counts.
 
     >>> pads_on_hub(120.0, -34.0, -20.0, None, None).text
-    'drag 120 mm from the spindle, -14 mm outboard of the bearing, in the worst place'
+    'drag 120 mm from the wheel centre, -14 mm outboard of the bearing, in the worst place'
     """
     if clock is None and caliper_stands is not None:
         clock = STANDS[caliper_stands]

@@ -123,7 +123,7 @@ def hub_bolt_pattern(
     """Where the hub's mounting bolts stand.
 
     >>> hub_bolt_pattern(3, None, None, 100.0, None).text
-    '3 bolts about the spindle'
+    "3 bolts about the wheel's axis"
     """
     if mount_circle is not None:
         return BoltPlaces(circle_places(mount_bolts, mount_circle, mount_turned or 0.0))
@@ -138,7 +138,7 @@ def hub_bolts_at(hub_bolts_begun: bool, hub_bolt_pattern: BoltPlaces) -> BoltPla
     """Where the hub's mounting bolts stand, for their own strength.
 
     >>> hub_bolts_at(True, hub_bolt_pattern(3, None, None, 100.0, None)).text
-    '3 bolts about the spindle'
+    "3 bolts about the wheel's axis"
     """
     return hub_bolt_pattern
 

@@ -60,7 +60,7 @@ def caliper_bolts_safety(
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
 ) -> SafetyFactor:
-    """Factor on proof load of the caliper's two bolts, which lie along the spindle; preload and friction left out.
+    """Factor on proof load of the caliper's two bolts, which lie along the wheel's axis; preload and friction left out.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none = (0.0, 0.0, 0.0)

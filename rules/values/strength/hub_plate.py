@@ -35,7 +35,7 @@ def _bolt_forces(case: CaseLoads, places: Places, bolts: list[tuple[Vector, floa
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """One level through the plate: its section, mm above the spindle, the half beyond it with its bolts, and what gives."""
+    """One level through the plate: its section, mm above the wheel centre, the half beyond it with its bolts, and what gives."""
 
     section: Section
     above: float
@@ -45,7 +45,7 @@ class Cut:
 
 
 def _cuts(build: Build, bolts: BoltPlaces, hole: float) -> Iterator[Cut]:
-    """A level through each row of bolts, less their holes, and one through the spindle, each half beyond it."""
+    """A level through each row of bolts, less their holes, and one through the wheel centre, each half beyond it."""
     for above in sorted({0.0, *(round(z / SAME_ROW) * SAME_ROW for _, z in bolts.places)}, reverse=True):
         away = {round(abs(x) / SAME_ROW) * SAME_ROW for x, z in bolts.places if abs(z - above) < hole / 2}
         section = build.section(above, build.beam_at(above, unsaid=True), Holes(hole, tuple(sorted(away))))
@@ -59,7 +59,7 @@ def _cuts(build: Build, bolts: BoltPlaces, hole: float) -> Iterator[Cut]:
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
-       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
+       "the wheel centre less the bore, and the plate overhanging a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
 def plate_safety(
     upright_build: Build,
     upright_yield: MPa,
@@ -70,11 +70,11 @@ def plate_safety(
 ) -> SafetyFactor:
     """Factor on yield of the plate between the hub bolts, wherever they stand: a simple model.
 
-    At each level the hub's force and moment are shared by the bolts beyond it; level through the spindle the worse of the upper
-    and the lower half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate
-    overhanging at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the
-    hub's flange, stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the
-    sides in a plate without a beam.
+    At each level the hub's force and moment are shared by the bolts beyond it; level through the wheel centre the worse of the
+    upper and the lower half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the
+    plate overhanging at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of
+    the hub's flange, stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to
+    the sides in a plate without a beam.
 
     >>> from rules.measure.outline import hub_bolt_places
     >>> from rules.strength.corner_loads import CaseLoads

@@ -170,6 +170,6 @@ def _seen_from_the_upright(
 
 
 def _frame(axis: Vector, spin: Vector) -> Frame:
-    """Three square directions from the steering axis and the spindle's line, which never lie along each other."""
+    """Three square directions from the steering axis and the wheel's axis, which never lie along each other."""
     first = unit(cross(axis, spin))
     return first, cross(axis, first), axis

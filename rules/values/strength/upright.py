@@ -91,9 +91,9 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
 
 @dataclass(frozen=True, slots=True)
 class Build:
-    """The plate and its beam, mm. width: the metal that stands on both sides of the spindle alike. top, bottom: the
-    plate's ends from the spindle. to_pivots: whether the beam goes past both pivots. beam_top, beam_bottom: else its ends from
-    the spindle, None where nobody said. cut: what the bore takes of the beam."""
+    """The plate and its beam, mm. width: the metal that stands on both sides of the wheel centre alike. top, bottom: the
+    plate's ends from the wheel centre. to_pivots: whether the beam goes past both pivots. beam_top, beam_bottom: else its ends
+    from the wheel centre, None where nobody said. cut: what the bore takes of the beam."""
 
     width: float
     thickness: float
@@ -122,12 +122,12 @@ class Build:
         return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
 
     def beam_at(self, above: float, unsaid: bool) -> bool:
-        """Whether the beam is there at a height above the spindle, mm. unsaid: what counts where nobody said where it ends."""
+        """Whether the beam is there at a height above the wheel centre, mm. unsaid: what counts where nobody said."""
         end = self.beam_top if above > 0 else self.beam_bottom
         return self.beam != "none" and (self.to_pivots or (unsaid if end is None else abs(above) <= end))
 
     def section(self, above: float, beam: bool = True, holes: Holes = NO_HOLES) -> Section:
-        """The level section at a height above the spindle, mm. holes: bolt holes at that height."""
+        """The level section at a height above the wheel centre, mm. holes: bolt holes at that height."""
         gap = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
         plate = flat_plate(self.width, self.thickness, gap, holes)
         if not beam or self.beam == "none" or (holes.places and self.beam == "tube"):
@@ -164,7 +164,7 @@ class Build:
 @value(
     "upright",
     formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-    "on both sides of the spindle alike",
+    "on both sides of the wheel centre alike",
     source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
 )
 def upright_build(

@@ -35,21 +35,21 @@ FIRST = ("form", "leg", "run", "metal", "filler")
 
 
 @value("welds", formula=ENTERED, source=sources.AS_ENTERED, each=WELDS)
-def weld_which(joint_which: WeldQuestions) -> WeldQuestions:
+def which_weld(weld_which: WeldQuestions) -> WeldQuestions:
     """The weld that holds a pivot, the steering arm or the caliper bracket, as entered.
 
     What its parts are called does not begin it.
 
     >>> from rules.sheet.welds import WeldUpper
-    >>> weld_which(WeldUpper.record({"parts": "cup to plate", "leg": 6.0})).leg
+    >>> which_weld(WeldUpper.record({"parts": "cup to plate", "leg": 6.0})).leg
     6.0
     """
-    if not vars(joint_which).keys() - {"parts"}:
+    if not vars(weld_which).keys() - {"parts"}:
         raise NotJudged(
             "nothing is entered of this weld, so it was not judged",
-            *(getattr(type(joint_which), key).name for key in FIRST),
+            *(getattr(type(weld_which), key).name for key in FIRST),
         )
-    return joint_which
+    return weld_which
 
 
 FORMULA = (
@@ -66,7 +66,7 @@ AT_A_JOINT = {"upper": "upper_pivot", "lower": "lower_pivot", "steering_arm": "t
     source=SOURCE,
     each=[{**weld, "place": AT_A_JOINT[weld["which"]]} for weld in WELDS if weld["which"] in AT_A_JOINT],
 )
-def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place: str, weld: str) -> WeldSafetyFactor:
+def which_weld_safety(which_weld: WeldQuestions, part_loads: CornerLoads, place: str, weld: str) -> WeldSafetyFactor:
     """Strength over load of the {part}'s weld, a Margin. For steady loads; nothing about fatigue.
 
     >>> from rules.sheet.welds import WeldUpper
@@ -79,7 +79,7 @@ def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place:
     >>> round(which_weld_safety(pair, loads, "upper_pivot", "upper weld"), 4)
     2.0
     """
-    return weld_margin(weld, weld_which, ((case.case, case.at(place)) for case in part_loads.cases))
+    return weld_margin(weld, which_weld, ((case.case, case.at(place)) for case in part_loads.cases))
 
 
 @value(
@@ -88,7 +88,7 @@ def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place:
     source=SOURCE,
 )
 def caliper_bracket_weld_safety(
-    weld_caliper_bracket: WeldQuestions,
+    caliper_bracket_weld: WeldQuestions,
     caliper_stands: PadsStand | None,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
@@ -106,6 +106,6 @@ def caliper_bracket_weld_safety(
     2.0
     """
     radius = needed("brake_effective_radius", brake_effective_radius)
-    stands: PadsStand = needed("joint_caliper_bracket.caliper_stands", caliper_stands)
+    stands: PadsStand = needed("weld_caliper_bracket.caliper_stands", caliper_stands)
     dragged = ((case.case, times(case.brake_torque / radius, ALONG_ROTATION[stands])) for case in part_loads.cases)
-    return weld_margin("caliper bracket weld", weld_caliper_bracket, dragged)
+    return weld_margin("caliper bracket weld", caliper_bracket_weld, dragged)

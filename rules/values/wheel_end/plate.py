@@ -74,7 +74,7 @@ def hub_bolt_spacing(mount_bolts: int | None, mount_width: Mm | None, mount_heig
 
 @value(
     "plate",
-    formula="the least of: hub bolt spacing - hole diameter; bolt centre to spindle - half hole - half centre bore",
+    formula="the least of: hub bolt spacing - hole diameter; bolt centre to wheel centre - half hole - half centre bore",
     source=FLAT,
 )
 def metal_between_holes(
@@ -94,7 +94,7 @@ def metal_between_holes(
     )
 
 
-@value("plate", formula="distance from the spindle to the plate's edge - half the centre bore", source=FLAT)
+@value("plate", formula="distance from the wheel centre to the plate's edge - half the centre bore", source=FLAT)
 def metal_beside_bore(plate: DrawnPlate) -> Mm:
     """The narrowest metal between the centre bore and the plate's edge, mm; negative where it breaks out.
 
@@ -146,7 +146,7 @@ def hub_bolt_hole_clearance(plate: DrawnPlate, mount_bolt_thread: Thread | None)
     return plate.hole_diameter - mount_bolt_thread.diameter
 
 
-@value("plate", formula="spindle below the top edge - upper pivot above spindle", source=FLAT)
+@value("plate", formula="wheel centre below the top edge - upper pivot above wheel centre", source=FLAT)
 def plate_beyond_upper_pivot(plate: DrawnPlate, upper_above_spindle: Mm | None) -> Mm:
     """How far the plate's top edge stands above the upper pivot's centre, mm; negative when it ends short.
 
@@ -160,7 +160,7 @@ def plate_beyond_upper_pivot(plate: DrawnPlate, upper_above_spindle: Mm | None) 
     return plate.spindle_from_top - upper_above_spindle
 
 
-@value("plate", formula="plate height - spindle below the top edge - lower pivot below spindle", source=FLAT)
+@value("plate", formula="plate height - wheel centre below the top edge - lower pivot below wheel centre", source=FLAT)
 def plate_beyond_lower_pivot(plate: DrawnPlate, lower_below_spindle: Mm | None) -> Mm:
     """How far the plate's bottom edge stands below the lower pivot's centre, mm; negative when it ends short.
 

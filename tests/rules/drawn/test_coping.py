@@ -7,9 +7,8 @@ import numpy as np
 import pytest
 
 from rules.drawn.coping import Coping, copings, edge, quarters
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 CASES = [
     Coping("", 38.1, 50.8, radians(90)),
@@ -91,7 +90,7 @@ def test_patterns_of_a_sheet_are_its_tubes_angles_and_housings() -> None:
     """Lower arm of 1 1/2 in tube, housing reach 1.1 in: ø 2.2. The front leg runs from the outer joint to its pivot on the frame;
     its angle to the bolt, which stands along the steering axis, by the scalar product of the two."""
     sheet: dict[str, Any] = document("scree_ox_strength")
-    judged = judge(read_sheet(sheet))
+    judged = judged_document(sheet)
     found, left_out = copings(judged)
     assert left_out == () and len(found) == 4
     lower = next(one for one in found if one.name.startswith("Lower arm, front"))

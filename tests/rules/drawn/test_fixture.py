@@ -4,9 +4,8 @@ import numpy as np
 import pytest
 
 from rules.drawn.fixture import BEYOND, Fixture, fixture
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -16,13 +15,13 @@ def made(name: str = "scree_ox_strength", **changes: object) -> Fixture:
     for where, entry in changes.items():
         table, key = where.split("__")
         sheet[table][key] = entry
-    found = fixture(judge(read_sheet(sheet)))
+    found = fixture(judged_document(sheet))
     assert found is not None
     return found
 
 
 # By hand from the sample, inches: hub face to lower pivot 5.478, to upper 7.273; lower 4.9 below, upper 4.783 above. The joints
-# as taped, 0.5 ahead at 4.9 below and 0.5 behind at 4.75 above, put the axis 0.5 - 4.9 / 9.65 = -0.0078 ahead at the spindle.
+# as taped, 0.5 ahead at 4.9 below and 0.5 behind at 4.75 above, put the axis 0.5 - 4.9 / 9.65 = -0.0078 ahead at its height.
 # Castor 6 deg: lower 4.9 tan 6 - 0.0078 = 0.5072 ahead, upper 4.783 tan 6 + 0.0078 = 0.5105 behind.
 # On the base x is ahead, y up, z over it.
 LOWER, UPPER = np.array([0.5072, -4.9, 5.478]) * IN, np.array([-0.5105, 4.783, 7.273]) * IN
@@ -87,7 +86,7 @@ def test_holes_for_right_are_mirror_images_and_run_into_no_other() -> None:
 
 
 def test_where_left_and_right_would_run_together_a_second_base_is_asked_for() -> None:
-    """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the spindle: they stand
+    """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the wheel centre: they stand
     186.5 tan 0.5 - 0.2 = 1.4 mm and 184.8 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other."""
     found = made(pivots__castor="0.5 deg")
     assert not any(hole.what.endswith("RIGHT") for hole in found.base.holes)
@@ -104,7 +103,7 @@ def test_check_figures_are_measured_another_way_than_set() -> None:
 
 
 def test_axis_ahead_of_the_spindle_shows_in_the_bars_distance() -> None:
-    """The axis 1/2 in ahead at spindle height: over the base it passes the pilot's middle at 0.5 cos 6 deg = 0.4973 in."""
+    """The axis 1/2 in ahead at wheel-centre height: over the base it passes the pilot's middle at 0.5 cos 6 deg = 0.4973 in."""
     figures = {check.what: check.figure for check in made(pivots__axis_ahead="1/2 in").checks}
     (found,) = [figure for what, figure in figures.items() if "from the middle of the pilot" in what]
     assert found == pytest.approx(0.4973 * IN, abs=0.01)
@@ -114,4 +113,4 @@ def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
     found = made("dune_wren_finished")
     assert any(words.startswith("bar:") for words in found.left_out)
     assert any(words.startswith("tie-rod pin:") for words in found.left_out)
-    assert fixture(judge(read_sheet({}))) is None
+    assert fixture(judged_document({})) is None

@@ -101,7 +101,7 @@ def test_rim_rotor_hub_and_plate_are_cut_through_the_spindle() -> None:
 
 
 def test_the_caliper_is_turned_up_to_where_the_rotor_is_cut_and_only_its_edges_are_drawn() -> None:
-    """It stands ahead, at 9 o'clock seen from outside. Its edges: 142.5 + 22 and 142.5 - 45 from the spindle."""
+    """It stands ahead, at 9 o'clock seen from outside. Its edges: 142.5 + 22 and 142.5 - 45 from the wheel centre."""
     scene = front_scene(EVERYTHING)
     caliper = body(scene, "caliper")
     assert box(points(caliper)) == near((-50 - 60, -50 + 45, 420 + 97.5, 420 + 164.5))
@@ -146,7 +146,7 @@ def room(gap: float, one: str, other: str, **places: object) -> dict[str, object
 
 
 def test_the_two_parts_of_a_clash_are_in_its_colour_and_the_gap_is_written_between_them() -> None:
-    """Rotor and housing come nearest 30 ahead of and 40 below the spindle, 50 from it: drawn straight below."""
+    """Rotor and housing come nearest 30 ahead of and 40 below the wheel centre, 50 from it: drawn straight below."""
     places = {"on_one": (30.0, -61.0, -40.0), "on_other": (30.0, -62.5, -40.0)}
     scene = front_scene({**EVERYTHING, **room(1.5, "rotor_ring_part", "lower_joint_housing_part", **places)})
     assert {item.name for item in scene.items if isinstance(item, Body) and item.part == "clash"} == {

@@ -13,10 +13,10 @@ from rules.drawn.other_views import PictureView, bounds_of, picture, plate_scene
 from rules.drawn.pieces import hub_plate
 from rules.drawn.plate import flat_plate
 from rules.drawn.scene import Body, Dimension, Label, Line, Scene
-from rules.judging.judge import judge
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, read_sheet
-from sample_sheets import document, samples
+from rules.sheet import FIELDS
+from sample_sheets import samples
+from tests.support.judging import judged_sample
 from tests.support.one_wheel import EVERYTHING
 
 OX = "scree_ox_strength"
@@ -25,7 +25,7 @@ VIEWS: tuple[PictureView, ...] = ("front", "above", "side", "plate")
 
 
 def known_of(name: str) -> dict[str, object]:
-    return dict(judge(read_sheet(document(name))).worked.known)
+    return dict(judged_sample(name).worked.known)
 
 
 def bodies(made: Scene) -> dict[str, Body]:

@@ -53,7 +53,7 @@ def test_the_pivot_line_runs_through_both_pivots_from_edge_to_edge_but_not_over_
     ends = sorted((point for part in parts for point in part), key=lambda point: point[1])
     assert [round(y, 3) for _, y in (ends[0], ends[-1])] == [-160.0, 140.0]
     for x, y in ends:
-        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the spindle
+        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the wheel centre
     assert [round(math.hypot(x, y), 6) for x, y in ends[1:3]] == [35.0, 35.0]
 
 

@@ -12,6 +12,7 @@ from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.shop.cautions import cautions
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, Mapping[str, object]], Finding]
 README = Path(__file__).parents[3] / "README.md"
@@ -41,7 +42,7 @@ def test_a_row_that_only_dents_is_no_stop_by_itself() -> None:
     told = {}
     for rating in (60000, 30000, 15000, 8000):  # lbf: from the sample's own down
         car["hub"]["static_rating"] = f"{rating} lbf"
-        found = next(one for one in judge(read_sheet(car)).findings if one.check == "bearing-static")
+        found = next(one for one in judged_document(car).findings if one.check == "bearing-static")
         figure = re.search(r"safety of the worse row is ([0-9.]+)", found.text)
         assert figure is not None
         told[float(figure[1])] = found.verdict
@@ -85,6 +86,6 @@ def test_a_weld_on_a_casting_stops_on_screen_and_on_paper() -> None:
 def test_a_bolt_near_a_lugs_edge_is_a_finding_about_the_part(finding: FindingWith) -> None:
     car = document("scree_ox_strength")
     car["bolts"] |= {"lower_thread": "5/8-18", "lower_edge_distance": "0.9 in"}
-    told = [one for one in judge(read_sheet(car)).findings if one.check == "lower-pivot-lug"]
+    told = [one for one in judged_document(car).findings if one.check == "lower-pivot-lug"]
     assert [one.verdict for one in told] == ["stop"]
     assert "fault in the program" not in told[0].change and "lug" in told[0].change

@@ -8,17 +8,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rules.judging.judge import Finding, Judged, judge
+from rules.judging.judge import Finding, Judged
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
 from rules.judging.proposals import SHOWN, EntryChange, Looked, Moved, Proposal, in_trouble, look_for
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS
 from rules.sheet.choosable import choosable
 from sample_sheets import document, samples
 from tests.support.base_sheet import MOVING, Changes, changed
+from tests.support.judging import judged_document
 
 
 def judged(sheet: Mapping[str, Any]) -> Judged:
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def looked(changes: Changes, check: str) -> Looked:

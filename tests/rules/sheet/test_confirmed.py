@@ -11,6 +11,7 @@ from rules.measure.quantity import KINDS
 from rules.sheet import FIELDS, read_sheet
 from rules.shop.cautions import cautions
 from sample_sheets import document as sample
+from tests.support.judging import judged_document
 
 Document = Callable[[Mapping[str, object]], dict[str, Any]]
 JudgedWith = Callable[[Mapping[str, object]], Judged]
@@ -72,7 +73,7 @@ def test_confirmed_must_be_a_table(document: Document) -> None:
 def test_an_unusual_answer_keeps_the_sheet_at_watch_until_it_is_confirmed(document: Document) -> None:
     from rules.judging.judge import judge
 
-    asked = judge(read_sheet(document(ODD)))
+    asked = judged_document(document(ODD))
     finding = next(found for found in asked.findings if found.check == "unusual-answers")
     assert asked.verdict == finding.verdict == "watch"
     assert "metal at the stud hole 30 mm" in finding.text and "8 mm" in finding.text and "20 mm" in finding.text
@@ -89,12 +90,11 @@ def test_what_is_odd_beside_another_answer_is_asked_about_by_name(judged: Judged
 
 
 def test_paper_says_what_is_unusual_and_what_was_confirmed(document: Document) -> None:
-    from rules.judging.judge import judge
 
-    told = {line.id: line.text for line in cautions(judge(read_sheet(document(ODD))))}
+    told = {line.id: line.text for line in cautions(judged_document(document(ODD)))}
     assert "metal at the stud hole 30 mm" in told["caution.unusual"] and "caution.confirmed" not in told
     yes = {**document(ODD), "confirmed": {"wheel.pad_thickness": "30 mm"}}
-    told = {line.id: line.text for line in cautions(judge(read_sheet(yes)))}
+    told = {line.id: line.text for line in cautions(judged_document(yes))}
     assert "metal at the stud hole 30 mm" in told["caution.confirmed"] and "caution.unusual" not in told
 
 

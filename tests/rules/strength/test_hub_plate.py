@@ -1,4 +1,4 @@
-"""The plate between the hub bolts by hand: four bolts 60 x 80 mm about the spindle, plate 100 x 10 mm, yield 250 MPa."""
+"""The plate between the hub bolts by hand: four bolts 60 x 80 mm about the wheel's axis, plate 100 x 10 mm, yield 250 MPa."""
 
 from dataclasses import replace
 from math import pi
@@ -42,7 +42,7 @@ def safety(
 
 def test_level_at_the_bolts_their_holes_are_taken_out() -> None:
     # Pivot 110 above the row: 110 000 N mm on (100 - 24) x 100/6 = 1266.67 mm3, shear 1000 x 1.5/760. A hub that takes the
-    # push away again at the spindle's height: 500 at each row, so that level through the spindle it is 130 000 on 1666.67
+    # push away again at the wheel centre: 500 at each row, so that there it is 130 000 on 1666.67
     found = safety(PLATE, force=(0.0, -1000.0, 0.0), upper=(0.0, 1000.0, 0.0))
     bending, shear = 110_000 / 1266.667, 1000 * 1.5 / 760
     assert found == pytest.approx(250 / (bending**2 + 3 * shear**2) ** 0.5, rel=1e-5)
@@ -50,7 +50,7 @@ def test_level_at_the_bolts_their_holes_are_taken_out() -> None:
 
 
 def test_pushed_between_its_pivots_the_plate_gives_beside_the_bore_and_not_at_the_bolts() -> None:
-    # 8000 N at the spindle, 4000 back at each pivot: 440 000 N mm from row to row. At a row 440 000/1266.67 = 347; beside a
+    # 8000 N at the wheel centre, 4000 back at each pivot: 440 000 N mm from row to row. At a row 440 000/1266.67 = 347; beside a
     # bore of 50: 440 000/(50 x 100/6) = 528 MPa, and no shear there
     pushed = {"force": (0.0, 8000.0, 0.0), "upper": (0.0, -4000.0, 0.0), "lower": (0.0, -4000.0, 0.0)}
     found = safety(BORED, **pushed)  # type: ignore[arg-type]
@@ -62,7 +62,7 @@ def test_pushed_between_its_pivots_the_plate_gives_beside_the_bore_and_not_at_th
 
 
 def test_tilted_by_the_hub_the_rows_push_and_pull() -> None:
-    # 320 N m about the fore-and-aft line, nothing at the pivots: 4000 N at each row, 160 000 N mm at the spindle:
+    # 320 N m about the fore-and-aft line, nothing at the pivots: 4000 N at each row, 160 000 N mm at the wheel centre:
     # 96 MPa, shear 4000 x 1.5/1000 = 6
     found = safety(PLATE, moment=(320_000.0, 0.0, 0.0))
     assert found == pytest.approx(250 / (96**2 + 3 * 6**2) ** 0.5)
@@ -91,7 +91,7 @@ def test_the_worse_half_counts_because_the_caliper_bracket_joins_one_of_them() -
 
 @pytest.mark.parametrize("root", [30.0, 0.0, -30.0])
 def test_the_tie_rod_is_in_one_half_wherever_its_arm_joins(root: float) -> None:
-    # A rod of 1000 N along the car, 30 below the spindle: 30 000 over 16 666.7 mm3 and more at no row; shear 1.5. Level with
+    # A rod of 1000 N along the car, 30 below the wheel centre: 30 000 over 16 666.7 mm3 and more at no row; shear 1.5. Level with
     # the middle of the plate it twists nothing.
     found = safety(PLATE, rod=(1000.0, 0.0, 0.0), root=root)
     assert found == pytest.approx(250 / (1.8**2 + 3 * 1.5**2) ** 0.5)

@@ -1,4 +1,4 @@
-"""Each load case by hand: which force acts where, and what reaches the hub. W = 4000 N, spindle 400 mm up."""
+"""Each load case by hand: which force acts where, and what reaches the hub. W = 4000 N, wheel centre 400 mm up."""
 
 from collections.abc import Mapping
 from dataclasses import replace
@@ -47,8 +47,8 @@ BY_HAND = [
     ("combined, inner", (-3200, 4000, 12_000), (1_840_000, 0, 64_000)),
     ("landing, inboard", (0, -4000, 20_000), (-1_200_000, 0, 0)),  # 400 000 less 1 600 000
     ("landing, outboard", (0, 4000, 20_000), (2_000_000, 0, 0)),
-    ("rock", (-18_000, 0, 4000), (80_000, 0, 360_000)),  # at spindle height: no torque about the spindle
-    # the same push 30 and 60 deg up, aimed at the spindle: 15 588.457 and 9000; the tyre has left the ground
+    ("rock", (-18_000, 0, 4000), (80_000, 0, 360_000)),  # at wheel-centre height: no torque about the wheel's axis
+    # the same push 30 and 60 deg up, aimed at the wheel centre: 15 588.457 and 9000; the tyre has left the ground
     ("low rock", (-15_588.457, 0, 9000), (180_000, 0, 311_769.15)),
     ("rock near the foot", (-9000, 0, 15_588.457), (311_769.15, 0, 180_000)),
     # 75 mm beside the tread's middle: 18 000 x 95 and 18 000 x -55 steer

@@ -114,7 +114,7 @@ def test_a_result_against_another_figure_is_marked_as_changed() -> None:
 def test_the_welders_part_is_shorter() -> None:
     sheet = document()
     words = " ".join(pages(checklist_pdf(judged(sheet), sheet, "a4", "welder")))
-    assert "Layout from the hub flange face" in words
+    assert "Layout from the hub face" in words
     assert "First drive" not in words
 
 

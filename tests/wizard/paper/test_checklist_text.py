@@ -10,11 +10,12 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from syrupy.assertion import SnapshotAssertion
 
-from rules.judging.judge import Judged, judge
+from rules.judging.judge import Judged
 from rules.sheet import read_sheet
 from rules.shop.checklist import checklist
 from sample_sheets import FINISHED
 from sample_sheets import document as sample_document
+from tests.support.judging import judged_document
 from wizard.paper.checklist_text import as_markdown, as_text
 
 Document = dict[str, Any]
@@ -44,7 +45,7 @@ MARKED: Document = CAR | {
 
 
 def judged(document: Document) -> Judged:
-    return judge(read_sheet(document))
+    return judged_document(document)
 
 
 def titled(title: str) -> Document:

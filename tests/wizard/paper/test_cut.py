@@ -12,9 +12,9 @@ import ezdxf.bbox
 import pytest
 from ezdxf.document import Drawing
 
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from sample_sheets import sample
+from tests.support.judging import judged_document
 from wizard.paper.cut import NotDrawn, cut_files
 
 PLATE: dict[str, object] = {
@@ -32,7 +32,7 @@ def judged(name: str = "dune_wren_finished", title: str | None = None, /, **chan
     document["plate"] = {key: entry for key, entry in {**PLATE, **changed}.items() if entry is not None}
     if title is not None:
         document["title"] = title
-    return judge(read_sheet(document))
+    return judged_document(document)
 
 
 def opened(data: bytes) -> Drawing:

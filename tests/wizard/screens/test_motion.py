@@ -140,7 +140,7 @@ def test_the_next_notch_is_a_whole_one_or_the_limit(at: float, by: int, next_one
 
 def test_w_goes_where_the_least_gap_is(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
     lines = after(drive, text_of, moving_sheet(), "w").splitlines()
-    now, worst = (next(line for line in lines if line.strip().startswith(word)) for word in ("Gap now", "Worst gap"))
+    now, worst = (next(line for line in lines if line.strip().startswith(word)) for word in ("Gap now", "Smallest gap"))
     assert now.split(",")[0].split("now ")[1] == worst.split(",")[0].split("gap ")[1]
     assert "at the X" in now
 
@@ -205,7 +205,7 @@ def test_a_linkage_that_is_half_entered_names_what_it_waits_for(
 
 def test_a_stand_in_for_travel_is_told(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
     text = after(drive, text_of, moving_sheet({"arms.bump_travel": None}), "pageup")
-    assert "Bump and droop travel are not both entered: 100 mm stands in" in " ".join(text.split())
+    assert "Bump and droop travel are not both entered: 100 mm is assumed" in " ".join(text.split())
     assert "100 mm bump" in text
 
 

@@ -6,9 +6,8 @@ from collections.abc import Awaitable, Callable, Mapping
 import pytest
 from textual.app import App, ComposeResult
 
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 from tests.support.one_wheel import EVERYTHING, TYRES
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing
 from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
@@ -186,7 +185,7 @@ def test_widget_never_takes_the_focus_and_reads_no_markup() -> None:
 
 
 def test_parts_have_backgrounds_of_their_own() -> None:
-    """Tyre and page; and, on the row of the spindle, hub, plate and page."""
+    """Tyre and page; and, on the row of the wheel centre, hub, plate and page."""
     view = FrontView()
 
     async def act(app: App[None]) -> None:
@@ -254,7 +253,7 @@ def test_the_part_of_the_open_entry_is_lit() -> None:
 
 @pytest.mark.parametrize(("width", "height"), [(36, 20), (60, 24), (100, 40)])
 def test_a_clash_is_told_under_the_picture_at_every_size(width: int, height: int) -> None:
-    known = judge(read_sheet(document("wrong_bargain_wheels"))).worked.known
+    known = judged_document(document("wrong_bargain_wheels")).worked.known
     rows = front_rows(known, width, height, "braille", True, figure)
     told = [run.text.strip() for row in rows for run in row if run.part == "clash" and run.text.isascii()]
     assert "rotor ring and lower joint housing: " in " ".join(told)

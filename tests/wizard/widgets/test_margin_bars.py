@@ -4,11 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from rules.judging.judge import judge
 from rules.judging.trade import trade
-from rules.sheet import read_sheet
 from rules.strength.weakest import Ranked
 from sample_sheets import sample
+from tests.support.judging import judged_document
 from wizard.files.sheet_file import read
 from wizard.widgets.margin_bars import judging, margin_rows
 
@@ -66,7 +65,7 @@ def test_nothing_judged_gives_no_rows() -> None:
 
 
 def test_every_part_of_the_trade_is_judged_by_a_check_of_its_own() -> None:
-    judged = judge(read_sheet(read(sample("wrong_upright_too_thin")).document))
+    judged = judged_document(read(sample("wrong_upright_too_thin")).document)
     by_value = judging(judged)
     assert set(by_value) == {name for name in trade().values if name.endswith("_safety")}
     assert by_value["upright_below_hub_safety"].check == "upright-below-hub"

@@ -3,9 +3,8 @@
 import pytest
 
 from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, frame, moving, touches
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from tests.support.base_sheet import MOVING, changed
+from tests.support.judging import judged_document
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Row
@@ -16,7 +15,7 @@ BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 
 @pytest.fixture(scope="module")
 def front() -> Moving:
-    found = moving(judge(read_sheet(changed(MOVING))).worked.known)
+    found = moving(judged_document(changed(MOVING)).worked.known)
     assert found is not None
     return found
 

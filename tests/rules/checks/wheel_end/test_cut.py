@@ -1,7 +1,7 @@
 """The checks of plate and bracket: inside, exactly on and just outside each limit, by hand on round figures.
 
-The plate is 200 x 300 mm, the spindle 150 below its top and 100 behind its front, so half way both ways. Hub bolts are
-12 mm on 80 x 90 mm: their centres stand 40 fore and aft and 45 up and down of the spindle, 60 mm from the nearest edge.
+The plate is 200 x 300 mm, the wheel centre 150 below its top and 100 behind its front, so half way both ways. Hub bolts are
+12 mm on 80 x 90 mm: their centres stand 40 fore and aft and 45 up and down of the wheel centre, 60 mm from the nearest edge.
 """
 
 from collections.abc import Callable
@@ -129,7 +129,7 @@ def test_a_published_row_counts_where_it_asks_for_more_than_two_diameters_never_
 
 def test_a_rounded_corner_takes_metal_from_a_bolt_near_it(finding: FindingWith) -> None:
     # 130 x 140 plate: bolts 25 from the sides, 25 from top and bottom. A 50 mm corner has its centre 15 x 20 from the
-    # spindle; the bolt stands 25 x 25 beyond that, 35.36 from it, so 14.64 from the arc.
+    # wheel centre; the bolt stands 25 x 25 beyond that, 35.36 from it, so 14.64 from the arc.
     square = sheet(width="130 mm", height="140 mm", spindle_from_top="70 mm", spindle_from_front="65 mm", bore="20 mm")
     assert (
         finding("hole-edge-distance", {**square, "plate": {**square["plate"], "corner_radius": "0 mm"}}).verdict
@@ -151,7 +151,7 @@ def test_hub_bolts_from_each_other(finding: FindingWith, spacing: str, verdict: 
 
 @pytest.mark.parametrize(
     ("bore", "verdict"),
-    # Bolts on 60 x 80: 50 from the spindle. 50 - 12/2 - bore/2 = 12 when the bore is 64.
+    # Bolts on 60 x 80: 50 from the wheel centre. 50 - 12/2 - bore/2 = 12 when the bore is 64.
     [("63.9 mm", "good"), ("64 mm", "good"), ("64.1 mm", "stop"), ("90 mm", "stop")],
 )
 def test_bore_from_the_hub_bolts(finding: FindingWith, bore: str, verdict: str) -> None:
@@ -161,7 +161,7 @@ def test_bore_from_the_hub_bolts(finding: FindingWith, bore: str, verdict: str) 
 
 @pytest.mark.parametrize(
     ("bore", "verdict"),
-    # 100 from spindle to front and rear: 12 of metal beside a bore of 176.
+    # 100 from wheel centre to front and rear: 12 of metal beside a bore of 176.
     [("176 mm", "good"), ("176.1 mm", "watch"), ("199.9 mm", "watch"), ("200 mm", "stop"), ("210 mm", "stop")],
 )
 def test_metal_beside_the_bore(finding: FindingWith, bore: str, verdict: str) -> None:
@@ -225,7 +225,7 @@ def test_an_unknown_bolt_is_waited_for(finding: FindingWith) -> None:
 
 @pytest.mark.parametrize(
     ("height", "from_top", "verdict", "says"),
-    # Lower pivot 125 below the spindle. Upper: 260 x 0.9795742542 - 125 = 129.6893 above it.
+    # Lower pivot 125 below the wheel centre. Upper: 260 x 0.9795742542 - 125 = 129.6893 above it.
     [
         ("254.7 mm", "129.7 mm", "good", "reaches both"),
         ("254.68 mm", "129.68 mm", "watch", "upper"),

@@ -13,7 +13,7 @@ FRONT, HIGH = -60.0, 400.0
 
 
 def from_plate(corner: float, ahead: float, above: float, bore: float | None = 80.0) -> float:
-    """From a plate 140 x 260 x 10 mm, its spindle in the middle, to a ball of 1 mm beside its own middle plane, mm."""
+    """From a plate 140 x 260 x 10 mm, its axis in the middle, to a ball of 1 mm beside its own middle plane, mm."""
     plate = plate_part(140.0, 260.0, 130.0, 70.0, corner, 10.0, bore, FRONT, HIGH)
     return gap(plate.solid, solid(Ball((ahead, FRONT - 5.0, HIGH + above), 1.0))).distance
 
@@ -42,7 +42,7 @@ def test_inside_the_bore() -> None:
     [
         (0.0, 139.9, None),
         (0.0, 140.0, "does not lie inside its outline"),
-        (20.0, 139.9, None),  # the squares of the corners begin 50 beside the spindle and 110 above it: 120.8 away
+        (20.0, 139.9, None),  # the squares of the corners begin 50 beside the wheel centre and 110 above it: 120.8 away
         (70.0, 119.9, None),  # 0 beside and 60 above: 60 away
         (70.0, 120.1, "reaches into the round of a corner"),
     ],

@@ -323,7 +323,7 @@ def test_the_life_names_its_table_and_the_spread_its_assumption(finding: Finding
     rows = {**RATED, "loads.pressure_centre_spread": None, "hub.row_spread": "60 mm"}
     found = finding("bearing-life", {**ASKED, **rows})
     assert "a1 = 0.64 of the 2007 edition" in found.text
-    assert "rows' own spread stands in" in found.text and "face-to-face" in found.text
+    assert "rows' own spread is assumed" in found.text and "face-to-face" in found.text
     assert found.estimated_from == ("loads.pressure_centre_spread",)
 
 
@@ -352,7 +352,7 @@ def test_the_tie_rod_should_give_before_the_hub(rating: str, verdict: str, findi
     found = finding("what-gives-first", {**ASKED, **RATED, "loads.tie_rod_rating": rating})
     assert found.verdict == verdict
     first = "tie rod" if verdict == "good" else "hub bearing"
-    assert found.text.startswith(f"First to give: {first} at ")
+    assert found.text.startswith(f"{first.capitalize()} at ")
     assert bool(found.change) == (verdict == "watch")
 
 

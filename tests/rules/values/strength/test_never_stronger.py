@@ -129,7 +129,7 @@ def test_a_shorter_lever_of_the_tie_rod_never_reads_stronger() -> None:
 
 
 def test_a_caliper_whose_place_nobody_said_counts_as_in_the_worst_place() -> None:
-    somewhere = {"joint_caliper_bracket.caliper_stands": None}
+    somewhere = {"weld_caliper_bracket.caliper_stands": None}
     unsaid = margins({**somewhere, "caliper.clock": None})["bearing_static_safety"]
     said = [
         margins({**somewhere, "caliper.clock": f"{clock} deg"})["bearing_static_safety"]

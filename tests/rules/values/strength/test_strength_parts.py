@@ -182,7 +182,7 @@ def test_the_build_asks_for_what_it_lacks_once_begun() -> None:
 def test_only_metal_on_both_sides_of_the_spindle_counts() -> None:
     made = upright_build("a36 plate", "none", *[None] * 8, 140.0, 260.0, 10.0, 130.0, 50.0, 70.0)
     assert made.width == 100.0 and made.bottom == 130.0
-    # At spindle height the bore is open, beyond its radius it is not
+    # At wheel-centre height the bore is open, beyond its radius it is not
     assert made.section(0.0).area == pytest.approx(300.0)
     assert made.section(35.0).area == pytest.approx(1000.0)
     assert made.section(21.0).area == pytest.approx(1000 - 10 * 56)  # 3-4-5: root of 35^2 - 21^2 is 28

@@ -25,7 +25,7 @@ from rules.values.strength.pivot_bolts import PivotBolt, which_pivot_bolt_safety
 
 @dataclass(frozen=True)
 class Corner:
-    """One corner: mass on the tyre, kg; spindle height, axis inboard of the tyre's plane, pivots' heights, tie rod behind, mm."""
+    """One corner: mass on the tyre, kg; wheel-centre height, axis inboard, pivots' heights, tie rod behind, mm."""
 
     mass: float
     radius: float
@@ -120,7 +120,7 @@ def test_the_heavy_rigs_stop_bends_its_steering_arm_before_its_rod_buckles() -> 
 
 
 def test_the_heavy_rigs_rock_and_its_corner_by_levers() -> None:
-    """Rock 4.5 W back at the spindle, 130 above the lower pivot, pivots 260 apart: upper 4.5 x 130 / 260 = 2.25 W ahead.
+    """Rock 4.5 W back at the wheel centre, 130 above the lower pivot, pivots 260 apart: upper 4.5 x 130 / 260 = 2.25 W ahead.
 
     Rod: 4.5 W x 60 / 150 = 1.8 W outboard, 120 above the lower pivot; W up 60 outboard of it: (60 - 1.8 x 120) / 260 = -0.6 W
     outboard at the upper pivot. Corner, outer wheel: 1.9 W up and inboard at the foot, 320 under the lower pivot: (1.9 x 60 -
