@@ -107,6 +107,13 @@ METAL: tuple[Member, ...] = (
         for which in ("upper", "lower")
     ),
     *(
+        _part(f"wall_under_{which}_lug", f"wall-under-{which}-lugs", f"weld_{which}", f"Wall under the {which} lugs",
+              "The flat wall of a tube or channel that the lugs are welded to, by yield lines.",
+              "A thicker wall or a pad, lugs carried to the wall's edges, or a longer weld along it.",
+              f"weld_{which}.wall_width")
+        for which in ("upper", "lower")
+    ),
+    *(
         _part(f"{which}_pivot_lug", f"{which}-pivot-lug", "bolts", f"Lugs of the {which} pivot",
               "Crushing, tearing out and pulling in two, in the metal around the bolt. The upright's metal is counted.",
               "Thicker lugs, or more metal beyond the hole.", f"bolts.{which}_lug_thickness")
