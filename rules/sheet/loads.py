@@ -61,7 +61,8 @@ class MultiplesAsked(StepPart):
     rock: Ratio = ask(
         "Rock multiple",
         "ratio",
-        "Push of a rock the wheel meets, rearward at wheel-centre height and lower on the tread, in times the standing load. "
+        "Push of a rock the wheel meets, rearward at wheel-centre height, lower on the tread and beside its middle, in times the "
+        "standing load. "
         "Published: 4.5, in one source; assumed: 4.5.",
         may_be_empty=True,
         between=(0.3, 20.0),

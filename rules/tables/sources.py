@@ -349,6 +349,14 @@ MOTT = Source(
 ROARK = Source(
     "Roark 7th ed.", "Young and Budynas", "Roark's Formulas for Stress and Strain", "7th ed.", "memory", "handbook"
 )
+SCI_P355 = Source(
+    "SCI P355",
+    "Steel Construction Institute",
+    "Design of composite beams with large web openings",
+    "2011",
+    "memory",
+    "handbook",
+)
 SHIGLEY_8 = Source(
     "Shigley 8th ed.",
     "Budynas and Nisbett",

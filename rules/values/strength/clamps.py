@@ -19,7 +19,7 @@ NUTS_ARE: ThreadState = "zinc plated"
 """What wheel studs count as: plated, clean and dry, as every maker of wheels asks."""
 PULL = (
     sources.SHIGLEY_9.at("eq. 8-27 and Table 8-15", "T = K d F"),
-    sources.COMMON_PRACTICE.saying("a torque wrench leaves a quarter less at worst, from memory"),
+    sources.SHIGLEY_9.at("Table 8-14", "a torque wrench leaves a quarter less at worst: three standard deviations"),
 )
 CLAMP = (
     sources.SHIGLEY_9.at("eq. 8-30", "a joint opens where the load takes all of the preload"),

@@ -21,6 +21,7 @@ OVERHUNG = (
     ),
     sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
     sources.TIMOSHENKO.saying("cantilever plate under a point load"),
+    sources.SCI_P355.saying("strips beside a round opening, where the bore opens a twisted cell"),
 )
 SAME_ROW = 0.01
 """mm: bolts no farther apart in height stand in one row."""

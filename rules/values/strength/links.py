@@ -94,12 +94,14 @@ def link_section(loads_link_wall: Mm | None, link_tube: Mm | None, words: str, a
     return round_tube(outside, min(loads_link_wall, outside / 2))
 
 
-def _pushed(part: str, holds: float, pushes: list[tuple[float, str]]) -> Margin:
-    """The margin of a column that holds so much, N, against its pushes, N, each with its case."""
+def _pushed(part: str, holds: float, yields: float, pushes: list[tuple[float, str]]) -> Margin:
+    """The margin of a column that holds so much and yields at so much, N, against its pushes, N, each with its case."""
     if not any(push > 0 for push, _ in pushes):
         raise DoesNotApply(f"no load case pushes the {part}")
     factor, case = min((holds / push if push * ENOUGH > holds else ENOUGH, case) for push, case in pushes if push > 0)
-    return Margin(factor, case, "buckling under push", part=part, kind="buckling")
+    return Margin(
+        factor, case, "buckling under push", part=part, kind="buckling", on_yield=min(factor * yields / holds, ENOUGH)
+    )
 
 
 @value("links", formula="push at which the rod buckles / largest push of all cases", source=COLUMN)
@@ -117,7 +119,7 @@ def tie_rod_column_safety(
     holds = column_strength(tie_rod_section, tie_rod_length, tie_rod_metal)
     # The rod's line runs outboard, so what it pushes the upright with is what it is pushed with itself.
     pushes = [(size(case.tie_rod) if case.tie_rod[1] > 0 else 0.0, case.case) for case in part_loads.cases]
-    return _pushed("tie rod as a column", holds, pushes)
+    return _pushed("tie rod as a column", holds, tie_rod_section.area * tie_rod_metal, pushes)
 
 
 @value(
@@ -152,7 +154,7 @@ def arm_legs_safety(
         holds = column_strength(arm_section, size(minus(outer, end)), arm_metal)
         pushes = [(-pull[place], case.case) for pull, case in zip(legs, part_loads.cases, strict=True)]
         if any(push > 0 for push, _ in pushes):
-            found.append(_pushed("leg of arm without the spring", holds, pushes))
+            found.append(_pushed("leg of arm without the spring", holds, arm_section.area * arm_metal, pushes))
     if not found:
         raise DoesNotApply("no load case pushes a leg of the arm without the spring")
     return min(found)
