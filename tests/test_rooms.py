@@ -17,7 +17,7 @@ FLOORS: tuple[tuple[str, ...], ...] = (
     ("rules.judging",),
     ("rules.shop",),
     ("rules.drawn", "wizard.files"),
-    ("wizard.paper",),
+    ("wizard.paper", "wizard.pixels"),
     ("wizard.desk",),
     ("wizard.widgets",),
     ("wizard.screens",),

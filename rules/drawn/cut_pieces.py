@@ -8,13 +8,24 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.corner.part import Part
+from rules.corner.slots import PlateSlots, beam_tabs
 from rules.drawn.corner_parts import parts_of
-from rules.drawn.pieces import Hole, Profile, bracket_blank, hub_plate
+from rules.drawn.pieces import (
+    PIVOT_BOLT_HOLE,
+    TICK,
+    TIE_ROD_HOLE,
+    Hole,
+    MarkLine,
+    Profile,
+    bracket_blank,
+    hub_plate,
+)
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, reads
 from rules.measure.marks import Thread
-from rules.measure.outline import Outline
+from rules.measure.outline import Outline, Point
 from rules.measure.units import Mm
+from rules.motion.kinds import TieRodOuterBolt
 from rules.sheet.upright import ArmForm, Beam
 from rules.sheet.welds import WeldForm
 from rules.solids.shapes import Prism
@@ -70,14 +81,19 @@ def _lugs(known: Known) -> Iterator[CutPiece]:
         if (part := parts.get(f"{which} lugs")) and (prism := _prism(part)):
             half = max(x for x, _ in prism.outline)
             long = max(y for _, y in prism.outline)
-            holes = () if thread is None else (Hole((0.0, long), thread.diameter, "pivot bolt hole"),)
+            holes = () if thread is None else (Hole((0.0, long), thread.diameter, PIVOT_BOLT_HOLE),)
             left_out = () if holes else (f"bolt hole: the {which} pivot bolt's thread is not on the sheet",)
             edge = ((half, 0.0, 0.0), (half, long, 1.0), (-half, long, 0.0), (-half, 0.0, 0.0))
-            profile = Profile(Outline(-half, half, 0.0, long + half), holes, (), left_out=left_out, edge=edge)
+            tabs = _tabs(known, piece=part.name, middles=(0.0,)) or ()
+            foot = tuple((x, -depth, 0.0) if out else (x, 0.0, 0.0) for x, depth, out in tabs)
+            profile = Profile(
+                Outline(-half, half, 0.0, long + half), holes, (), left_out=left_out, edge=(*edge, *foot), radius=half
+            )
             form = _upper_form(known) if which == "upper" else _lower_form(known)
             notes = (
                 f"The straight end is the foot: cut square, then {FEET.get(form or '', 'ground to the plate in the fixture')}.",
                 "Drill under size and ream both lugs of a pair together, in the fixture.",
+                *(TAB_NOTE if tabs else ()),
             )
             yield CutPiece(
                 f"{which}_lug", f"{which.capitalize()} lug", profile, prism.high - prism.low,
@@ -127,13 +143,45 @@ def _strips(known: Known) -> Iterator[CutPiece]:
         from_spindle = (
             "Where a bought section is used instead, it is cut to this length. Length is along the plate, up and down."
         )
-        side = Profile(Outline(0.0, deep, 0.0, long), (), ())
-        yield CutPiece("beam_side", f"Side of the {kind}", side, thickness, "4: two left, two right", (from_spindle,))
+        tabs = _tabs(known, piece=part.name, middles=_beam_tabs(known, part=part) or ()) or ()
+        foot = tuple((-depth if out else 0.0, y, 0.0) for y, depth, out in tabs[::-1])
+        edge = ((deep, 0.0, 0.0), (deep, long, 0.0), (0.0, long, 0.0), *foot, (0.0, 0.0, 0.0))
+        side = Profile(Outline(0.0, deep, 0.0, long), (), (), edge=edge if tabs else ())
+        notes = (from_spindle, *(TAB_NOTE if tabs else ()))
+        yield CutPiece("beam_side", f"Side of the {kind}", side, thickness, "4: two left, two right", notes)
         back = Profile(Outline(0.0, wide - 2 * thickness, 0.0, long), (), ())
         words = f"Stands between the two sides; over all the {kind} is as wide as this and two walls."
         yield CutPiece(
             "beam_back", f"Back of the {kind}", back, thickness, "2: one left, one right", (words, from_spindle)
         )
+
+
+TAB_NOTE = ("Its tabs stand in the plate's slots and end below the face towards the hub. Figures are from the foot.",)
+
+
+@reads
+def _tabs(
+    plate_slots: PlateSlots, tab_length: Mm, *, piece: str, middles: tuple[float, ...]
+) -> tuple[tuple[float, float, bool], ...] | None:
+    """The corners of the tabs along a foot, in order: how far along, how deep, whether out on the tab."""
+    depth, half = plate_slots.depth(piece), tab_length / 2
+    if depth <= 0:
+        return ()
+    return tuple(
+        corner
+        for middle in middles
+        for corner in (
+            (middle - half, depth, False),
+            (middle - half, depth, True),
+            (middle + half, depth, True),
+            (middle + half, depth, False),
+        )
+    )
+
+
+@reads
+def _beam_tabs(tab_length: Mm, *, part: Part) -> tuple[float, ...] | None:
+    return beam_tabs(part, tab_length)
 
 
 @reads
@@ -143,17 +191,40 @@ def _wall(beam: Beam, beam_wall: Mm) -> tuple[str, float] | None:
 
 @reads
 def _arm(
-    steering_arm_form: ArmForm, steering_arm_length: Mm, steering_arm_width: Mm, steering_arm_height: Mm
+    steering_arm_form: ArmForm,
+    steering_arm_length: Mm,
+    steering_arm_width: Mm,
+    steering_arm_height: Mm,
+    tie_rod_stud_diameter: Mm | None,
+    tie_rod_outer_bolt: TieRodOuterBolt | None,
 ) -> Iterator[CutPiece]:
+    """A flat bar seen from above, root at the left, round about the tie rod's hole."""
     if steering_arm_form == "flat bar":
-        profile = Profile(
-            Outline(0.0, steering_arm_length, 0.0, steering_arm_width), (), (),
-            left_out=("tie-rod hole: mark it in the fixture, where the tie rod's pin puts it",),
-        )  # fmt: skip
+        long, wide, half = steering_arm_length, steering_arm_width, steering_arm_width / 2
+        edge = ((0.0, 0.0, 0.0), (long, 0.0, 1.0), (long, wide, 0.0), (0.0, wide, 0.0))
+        hole, marks, left_out = _tie_rod_hole((long, half), tie_rod_stud_diameter, tie_rod_outer_bolt)
+        box = Outline(0.0, long + half, 0.0, wide)
+        profile = Profile(box, hole, marks, left_out=left_out, edge=edge, radius=half)
         notes = (
-            "Length from the root to the tie rod's hole; leave the end over the hole on, one hole diameter or more.",
+            "Length from the root to the tie rod's hole; the root is cut and bevelled to what it stands on, in the fixture.",
+            "Tie-rod hole as the stud is where it leaves the arm. For a tapered stud drill to its small end and ream with the "
+            "joint maker's taper, from the side the joint stands on.",
         )
         yield CutPiece("steering_arm", "Steering arm", profile, steering_arm_height, "1 left, 1 right", notes)
+
+
+def _tie_rod_hole(
+    at: Point, diameter: float | None, lies: str | None
+) -> tuple[tuple[Hole, ...], tuple[MarkLine, ...], tuple[str, ...]]:
+    """The hole seen from above; where it cannot be cut, a cross to scribe where it is, and why."""
+    x, y = at
+    if lies not in (None, "up and down"):
+        return (), (), ("tie-rod hole: its bolt does not run up and down; drill it square to the bolt, in the fixture",)
+    if diameter is not None and lies is not None:
+        return (Hole(at, diameter, TIE_ROD_HOLE),), (), ()
+    cross = (MarkLine((x - TICK, y), (x + TICK, y), TIE_ROD_HOLE), MarkLine((x, y - TICK), (x, y + TICK), TIE_ROD_HOLE))
+    missing = "which way its bolt runs" if lies is None else "the stud's diameter"
+    return (), cross, (f"tie-rod hole: {missing} is not on the sheet; its middle is scribed",)
 
 
 def _bracket(known: Known) -> Iterator[CutPiece]:

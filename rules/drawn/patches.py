@@ -17,7 +17,7 @@ EdgeLine = tuple[Point, ...]
 Stretch = tuple[float, float]
 """Part of a straight line, from share to share."""
 
-Side = tuple[float, float, float]
+Border = tuple[float, float, float]
 """A straight side of an outline: the direction square to it, inward, and how far along that it lies from 0, 0."""
 
 MOST_CORNERS = 720
@@ -34,12 +34,12 @@ class Patch:
     hole: EdgeLine = ()
 
     @cached_property
-    def outer_sides(self) -> tuple[Side, ...]:
+    def outer_sides(self) -> tuple[Border, ...]:
         """The sides of the outline."""
         return _as_sides(self.outer)
 
     @cached_property
-    def hole_sides(self) -> tuple[Side, ...]:
+    def hole_sides(self) -> tuple[Border, ...]:
         """The sides of the hole; none where there is none."""
         return _as_sides(self.hole)
 
@@ -144,7 +144,13 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeL
     >>> edges((left, right))
     (((0.0, 0.0), (4.0, 0.0), (4.0, 1.0), (0.0, 1.0), (0.0, 0.0)),)
     """
-    patches = [patch for patch in patches if len(patch.outer) > 2]
+    return _edges(tuple(patches), tuple(behind))
+
+
+@lru_cache(maxsize=1024)
+def _edges(patches: tuple[Patch, ...], behind: tuple[Patch, ...]) -> tuple[EdgeLine, ...]:
+    """Kept, because a picture is drawn again after each answer, and an answer moves few of its parts."""
+    patches = tuple(patch for patch in patches if len(patch.outer) > 2)
     boxes = [_box(patch.outer) for patch in patches]
     over = [(patch, _box(patch.outer)) for patch in behind if len(patch.outer) > 2]
     runs: list[tuple[Point, Point]] = []
@@ -221,8 +227,8 @@ def _covered(patch: Patch, start: Point, end: Point, first: bool) -> list[Stretc
     return without([inside], [free] if free else [])
 
 
-def _as_sides(outline: EdgeLine) -> tuple[Side, ...]:
-    found: list[Side] = []
+def _as_sides(outline: EdgeLine) -> tuple[Border, ...]:
+    found: list[Border] = []
     for a, b in _sides(outline):
         dx, dy = b[0] - a[0], b[1] - a[1]
         long = hypot(dx, dy)
@@ -232,7 +238,7 @@ def _as_sides(outline: EdgeLine) -> tuple[Side, ...]:
     return tuple(found)
 
 
-def _inside(sides: Sequence[Side], start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
+def _inside(sides: Sequence[Border], start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
     """What of a straight line lies inside a convex outline. on_it, seam: whether along a side of it, the same way or the
     other, counts as inside."""
     if not sides:

@@ -14,7 +14,7 @@ ASIDE = frozenset(
         "caliper.inboard_reach", "caliper.inward_reach", "caliper.length", "caliper.clock",
         "hub.row_spread", "hub.dynamic_rating", "hub.static_rating", "hub.rolling_element", "hub.body_diameter",
         "hub.body_length", "hub.flange_diameter", "hub.flange_thickness", "hub.stud_head_diameter",
-        "hub.stud_head_height", "hub.mount_flange_thickness",
+        "hub.stud_head_height", "hub.mount_flange_thickness", "hub.shoulder_diameter", "hub.shoulder_length",
         "pivots.axis_ahead", "pivots.swap_spacing", "pivots.upper_inboard", "pivots.upper_above", "pivots.upper_ahead",
         "pivots.lower_inboard", "pivots.lower_below", "pivots.lower_ahead",
         "steering.copied_length", "steering.copied_angle", "steering.copied_side", "steering.travel_per_turn",
@@ -48,6 +48,8 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
     "rotor.kept_plate_carries_hat": ("rotor.style", ("cut to one plate",)),
     "hub.stub_shaft_fitted": ("hub.held_together_by", ("a clamped stub shaft",)),
     "hub.stub_shaft_torque": ("hub.held_together_by", ("a clamped stub shaft",)),
+    "hub.shoulder_diameter": ("hub.held_together_by", ("a clamped stub shaft",)),
+    "hub.shoulder_length": ("hub.held_together_by", ("a clamped stub shaft",)),
     "pivots.upper_retained": ("pivots.upper_shear", ("single",)),
     "pivots.lower_retained": ("pivots.lower_shear", ("single",)),
     "steering.relay_arm_length": ("steering.linkage", ("relay rod",)),
@@ -75,7 +77,7 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
 """A question, and the answers of another one with which alone it applies."""
 
 PAPERS = (
-    "job.rule_book", "job.notes", "plate.revision",
+    "job.rule_book", "job.notes", "plate.revision", "plate.projection",
     "tyre.price_each", "wheel.price_each", "rotor.price_each", "caliper.price_each", "hub.price_each", "pivots.price_each",
     "hub.donor_axle_weight", "hub.donor_tyre_diameter", "loads.donor_wheel_offset",
 )  # fmt: skip

@@ -18,6 +18,7 @@ ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "castor": ("caster",),
     "centre": ("center",),
     "droop": ("rebound", "extension"),
+    "gap": ("clearance",),
     "ground offset": ("scrub radius", "scrub", "kingpin offset"),
     "hub": ("wheel bearing unit",),
     "hub face": ("flange face", "wheel flange"),
@@ -25,18 +26,17 @@ ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "kickback": ("kick back", "bump kick"),
     "mechanical trail": ("caster trail", "castor trail"),
     "misalignment angle": ("joint swing", "joint articulation", "swivel angle"),
-    "mounting face of the hub": ("mount face", "knuckle flange"),
+    "mounting face": ("mount face", "knuckle flange"),
     "nut seat": ("lug nut taper", "cone seat"),
     "offset": ("ET",),
     "pivot": ("kingpin", "ball joint", "uniball", "heim joint"),
     "plate": ("mounting plate",),
+    "rim effort": ("steering-wheel effort", "pull on the steering wheel"),
     "rotor": ("disc", "disk", "brake disc"),
     "self centring": ("self centering", "returnability"),
     "shock": ("damper", "coil-over", "coilover"),
-    "smallest gap": ("least clearance", "worst gap"),
     "snout": ("stub axle", "spindle snout"),
     "spring ratio": ("motion ratio", "installation ratio"),
-    "steering wheel effort": ("rim pull",),
     "stud": ("wheel stud", "lug bolt"),
     "tie rod": ("track rod", "tierod"),
     "track": ("tread width",),
@@ -48,6 +48,9 @@ ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "wheel centre": ("spindle", "spindle centre", "wheel center"),
 }
 """The word the program uses, in lower case, and the others. A word may stand for several things: each then has it."""
+
+BESIDE_LABEL: Mapping[str, str] = {"Castor": "caster", "Ground offset": "scrub radius"}
+"""A label, and the other word that its row shows behind it: what half of the builders look for."""
 
 INSTEAD_OF: Mapping[str, str] = {
     r"(?i)\bspindles?\b": "wheel centre (many call the upright a spindle), or the wheel's axis",
@@ -134,23 +137,32 @@ def plain_words(text: str) -> str:
 
 
 def also_called(text: str) -> tuple[str, ...]:
-    """The other words for what a label or a name speaks of; those it says itself left out.
+    """The other words for what a label or a name speaks of.
 
-    >>> also_called("Castor"), also_called("Castor (caster)")
-    (('caster',), ())
+    >>> also_called("Castor")
+    ('caster',)
     """
     words = plain_words(text)
     found = (others for term, others in ALSO_CALLED.items() if re.search(rf"\b{term}s?\b", words))
-    return tuple(dict.fromkeys(other for others in found for other in others if plain_words(other) not in words))
+    return tuple(dict.fromkeys(other for others in found for other in others))
+
+
+def on_its_row(label: str) -> str:
+    """A label as its row shows it.
+
+    >>> on_its_row("Castor"), on_its_row("Top speed")
+    ('Castor (caster)', 'Top speed')
+    """
+    return f"{label} ({BESIDE_LABEL[label]})" if label in BESIDE_LABEL else label
 
 
 def names_of(label: str) -> tuple[str, ...]:
-    """What a label is called in plain words, by itself and by others; what stands in brackets behind it is left out.
+    """What a label is called in plain words, by itself and by others.
 
-    >>> names_of("Castor (caster)"), names_of("Steering-axis inclination")[:2], names_of("Top speed")
+    >>> names_of("Castor"), names_of("Steering-axis inclination")[:2], names_of("Top speed")
     (('castor', 'caster'), ('inclination', 'steering axis inclination'), ('top speed',))
     """
-    own = plain_words(label.partition(" (")[0])
+    own = plain_words(label)
     for term, others in ALSO_CALLED.items():
         names = (term, *map(plain_words, others))
         if own in names:

@@ -72,7 +72,7 @@ class Pivots(AsFound, Step):
         reading_error="0.25 deg",
     )
     castor: Rad = ask(
-        "Castor (caster)",
+        "Castor",
         "angle",
         "Lean of the steering axis seen from the side; plus when the top is to the rear.",
         between=("-30 deg", "45 deg"),
@@ -80,12 +80,12 @@ class Pivots(AsFound, Step):
         reading_error="0.25 deg",
     )
     ground_offset: Mm = ask(
-        "Ground offset (scrub radius)",
+        "Ground offset",
         "length",
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre. Plus when "
         "it lands inboard.",
         between=("-300 mm", "300 mm"),
-        usual=("20.5 mm", "40 mm"),
+        usual=("0 mm", "80 mm"),
         reading_error="2 mm",
     )
     axis_ahead: Mm = ask(

@@ -7,6 +7,7 @@ from rules.measure.units import Mm
 from rules.tables.electrodes import WeldProcess
 
 PlateMetal = Literal["mild steel plate", "4130", "other"]
+Projection = Literal["third angle", "first angle"]
 CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
 
 
@@ -35,6 +36,32 @@ class PlateStock(StepPart):
         "Cut by",
         "choice",
         "How the outline and the holes are cut. It decides how small a hole may be.",
+        may_be_empty=True,
+    )
+    left_for_drilling: Mm = ask(
+        "Bolt holes cut under size by",
+        "length",
+        "Only where bolt holes are drilled or reamed after cutting: how much smaller in diameter the cut files have them. "
+        "Empty: finished size.",
+        may_be_empty=True,
+        further=True,
+        between=("0.2 mm", "10 mm"),
+        usual=("0.5 mm", "4 mm"),
+    )
+    tab_length: Mm = ask(
+        "Length of locating tabs",
+        "length",
+        "Only where lugs and beam sides have tabs that stand in slots of the plate, so that they find their own place: how "
+        "long each tab is along the piece's foot. Empty: no slots.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "120 mm"),
+        usual=("15 mm", "50 mm"),
+    )
+    projection: Projection = ask(
+        "Views on paper",
+        "choice",
+        "How views are placed, as your shop is used to. Empty: third angle on an inch sheet, first angle on a metric one.",
         may_be_empty=True,
     )
 
@@ -116,6 +143,98 @@ class DrawnPlate(StepPart):
     )
 
 
+class NarrowedEnds(StepPart):
+    """Ends of the plate that follow the joints' housings: rounded, with the sides running in to them on straight tangents."""
+
+    upper_end_width: Mm = ask(
+        "Width of the rounded upper end",
+        "length",
+        "Only where the plate narrows to a round end about the upper joint: across that end, which stands on the steering "
+        "axis. Empty: full width with round corners.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "500 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
+    lower_end_width: Mm = ask(
+        "Width of the rounded lower end",
+        "length",
+        "Only where the plate narrows to a round end about the lower joint: across that end, which stands on the steering "
+        "axis. Empty: full width with round corners.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "500 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
+    full_width_above: Mm = ask(
+        "Full width, up from wheel centre",
+        "length",
+        "Straight up from the wheel centre to where the sides begin to run in to the upper end. Empty counts as 0.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "500 mm"),
+        usual=("0 mm", "120 mm"),
+        reading_error="1 mm",
+    )
+    full_width_below: Mm = ask(
+        "Full width, down from wheel centre",
+        "length",
+        "Straight down from the wheel centre to where the sides begin to run in to the lower end. Empty counts as 0.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "500 mm"),
+        usual=("0 mm", "120 mm"),
+        reading_error="1 mm",
+    )
+
+
+class LighteningHoles(StepPart):
+    """Round holes on the upright line through the wheel centre that only take weight out."""
+
+    hole_above: Mm = ask(
+        "Lightening hole above, diameter",
+        "length",
+        "Only where a round hole above the wheel centre takes weight out of the plate: its diameter. It costs strength.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "200 mm"),
+        usual=("15 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    hole_above_spindle: Mm = ask(
+        "Hole above, from wheel centre",
+        "length",
+        "Straight up from the wheel centre to the middle of that hole.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("50 mm", "180 mm"),
+        reading_error="0.5 mm",
+    )
+    hole_below: Mm = ask(
+        "Lightening hole below, diameter",
+        "length",
+        "Only where a round hole below the wheel centre takes weight out of the plate: its diameter. It costs strength.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "200 mm"),
+        usual=("15 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    hole_below_spindle: Mm = ask(
+        "Hole below, from wheel centre",
+        "length",
+        "Straight down from the wheel centre to the middle of that hole.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("50 mm", "180 mm"),
+        reading_error="0.5 mm",
+    )
+
+
 class BracketBlank(StepPart):
     """The blank the caliper bracket is fitted from."""
 
@@ -175,7 +294,7 @@ class BracketBlank(StepPart):
     )
 
 
-class Plate(PlateStock, DrawnPlate, BracketBlank, Step):
+class Plate(PlateStock, DrawnPlate, NarrowedEnds, LighteningHoles, BracketBlank, Step):
     """The flat pieces to cut, and how they are welded. A sheet is finished without any of it."""
 
     name = "plate"

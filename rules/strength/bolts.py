@@ -14,18 +14,6 @@ PRELOAD_OF_PROOF = 0.75
 """Preload over proof load of a joint that comes apart again (Shigley 9th ed. eq. 8-31, from memory)."""
 
 
-@dataclass(frozen=True, slots=True)
-class BoltPlaces:
-    """Where the bolts of a group stand, (ahead, up) of the wheel's axis, mm."""
-
-    places: tuple[tuple[float, float], ...]
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the wheel's axis"
-
-
 def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: float, moment_z: float) -> list[float]:
     """Pull on each bolt of a group in the plane (x, z), N, plus is pull. Elastic bolt group about its own centroid.
 

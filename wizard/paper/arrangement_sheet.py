@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from rules.drawn.arrangement import LEAST_WIDTH, ArrangedView, arrangement
+from rules.drawn.full_size import third_angle
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
@@ -26,7 +27,7 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     short, long = sorted(paper_size(paper))
     flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
-    third = judged.shown_in == "inch"
+    third = third_angle(judged)
     room = flow.room - _BLOCK
     scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
     if not rows:

@@ -6,7 +6,7 @@ Every page carries check bars, the side, and DO NOT CUT with its reasons where t
 from collections.abc import Sequence
 from functools import partial
 
-from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size, third_angle
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
@@ -161,11 +161,9 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
     flow.paragraph(drawing.block.scope, before=2)
     flow.paragraph(f"{stamp(judged)}.   Drawn ____________   Checked ____________", before=2)
-    third = judged.shown_in == "inch"
+    third = third_angle(judged)
     symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13), third_angle=third)
-    below = flow.page.paragraph(
-        (symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION[judged.shown_in]
-    )
+    below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION[third])
     flow.y = min(symbol.bottom, below) - 2
     if tiles.tiles:
         for words in HOW_TO:

@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator
 from html import escape
 
-from rules.drawn.full_size import PROJECTION, Drawing, Extent, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, full_size, third_angle
 from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperItem, PaperWords, Stroke, corners, points_on
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
@@ -38,7 +38,7 @@ def as_svg(judged: Judged, drawing: Drawing) -> str:
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
     above = [
         *_wrapped(printable(drawing.block.title), width),
-        f"{drawing.side.upper()} upright, full size, 1:1. {PROJECTION[judged.shown_in]}",
+        f"{drawing.side.upper()} upright, full size, 1:1. {PROJECTION[third_angle(judged)]}",
     ]
     above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]

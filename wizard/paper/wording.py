@@ -9,7 +9,8 @@ from functools import wraps
 from typing import Concatenate, ParamSpec, TypeVar
 
 from rules.judging.judge import Judged
-from rules.sheet.glossary import paper_words, reworded
+from rules.sheet.glossary import reworded
+from rules.shop.wording import words_on_paper
 
 P = ParamSpec("P")
 Paper = TypeVar("Paper")
@@ -27,19 +28,10 @@ def shop_paper(make: Callable[Concatenate[Judged, P], Paper]) -> Callable[Concat
 
     @wraps(make)
     def made(judged: Judged, /, *given: P.args, **named: P.kwargs) -> Paper:
-        token = _words.set(_of(judged))
+        token = _words.set(words_on_paper(judged))
         try:
             return make(judged, *given, **named)
         finally:
             _words.reset(token)
 
     return made
-
-
-def _of(judged: Judged) -> Mapping[str, str]:
-    """The words of a sheet's papers; the builder's own are those of its title and of every text typed."""
-    if judged.shown_in != "inch":
-        return {}
-    return paper_words(
-        [judged.sheet.title, *(typed for typed in judged.sheet.typed.values() if isinstance(typed, str))]
-    )

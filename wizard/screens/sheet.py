@@ -66,8 +66,7 @@ class SheetScreen(GoesBack):
 
     def __init__(self, session: Session) -> None:
         super().__init__(classes="sheet")
-        self.session = session
-        self._told = session.file.told, session.sheet
+        self.session, self._told = session, (session.file.told, session.sheet)
         self.number = first_unfinished(session.judged)
         self._asking = False
         self._side_owed = self._save_owed = False

@@ -116,4 +116,5 @@ def worst_line(known: Known, units: Units) -> str:
         return ""
     worst, between = found
     there = in_units(place_of(worst.travel, worst.lock) if worst.lock else height(worst.travel), units)
-    return f"Smallest gap {show(worst, 'mm', units)}, {between}: {there}."
+    parts = between.replace(" to ", "/")  # or it would not fit one line of 80 columns
+    return f"Smallest gap {show(worst, 'mm', units)}, {parts}: {there}"

@@ -103,7 +103,7 @@ def heights(
     for pivot, height in ((upper, upper_above_spindle), (lower, lower_below_spindle)):
         if pivot is not None and height is not None:
             board.up((lane, 0.0), pivot, lane, figures.length(height))
-    board.label((lane + 10, 0.0), "wheel-centre line")
+    board.label((lane + 10, 0.0), "wheel centre")
 
 
 @reads

@@ -4,8 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.judging.judge import Judged
-from rules.judging.reader import Name, is_known, name
-from rules.measure.quantity import Units
+from rules.judging.reader import Name, answer, is_known, name
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
@@ -56,11 +55,19 @@ NOTES = (
     "and two dots = neighbouring part. Dimensions as ISO 129.",
 )
 
-PROJECTION: dict[Units, str] = {
-    "inch": "Third-angle projection: the view from outside the car stands on the outboard side of the front view.",
-    "metric": "First-angle projection: the view from outside the car stands on the inboard side of the front view.",
+PROJECTION: dict[bool, str] = {
+    True: "Third-angle projection: the view from outside the car stands on the outboard side of the front view.",
+    False: "First-angle projection: the view from outside the car stands on the inboard side of the front view.",
 }
-"""As shops that measure so expect it (common practice, no source)."""
+"""By whether it is third angle."""
+
+_VIEWS = name("plate.projection")
+
+
+def third_angle(judged: Judged) -> bool:
+    """Whether views stand in third angle: as answered, else as shops that measure so expect it (common practice, no source)."""
+    wanted = answer(judged.worked.known, _VIEWS)
+    return wanted == "third angle" if wanted else judged.shown_in == "inch"
 
 
 @dataclass(frozen=True, slots=True)

@@ -150,6 +150,27 @@ def _reached(front: Moving, place: TravelAndLock) -> bool:
     return True
 
 
+SWEEP_STEPS = 10
+"""From ride height to full bump, and from straight ahead to full lock, when the sweep is shown by itself."""
+
+
+def whole_sweep(front: Moving) -> Iterator[TravelAndLock]:
+    """From ride height through all of travel and lock and back: up and down straight ahead, then lock to lock at each end.
+
+    What cannot move is left out.
+    """
+    steps = range(1, SWEEP_STEPS + 1)
+    shares = [step / SWEEP_STEPS for step in steps]
+    out_and_back = [*shares, *shares[-2::-1], 0.0]
+    both_ways = [*out_and_back, *(-share for share in out_and_back)]
+    if front.travels:
+        yield from (TravelAndLock(share * (front.bump if share > 0 else front.droop), 0.0) for share in both_ways)
+    if front.steers:
+        for travel in (0.0, front.bump, -front.droop) if front.travels else (0.0,):
+            yield from (TravelAndLock(travel, share) for share in both_ways)
+    yield RIDE
+
+
 Flat = Callable[[Vector], Point]
 """A point of the car as a point of the drawing."""
 

@@ -28,6 +28,8 @@ _SPRING = (
     ("Carries of the corner's weight", name("spring_carries")),
     ("Rate at the wheel", name("wheel_rate")),
     ("Swings on the spring", name("ride_frequency")),
+    ("Comes to rest higher than drawn (minus: lower)", name("settles_higher")),
+    ("Bump rubber touched, above ride height", name("bump_rubber_touched")),
     ("Left before the coils touch, full bump", name("spring_left_at_bump")),
 )
 _ROLL = (

@@ -20,7 +20,8 @@ from rules.tables.bolt_grades import BoltGrade, BoltStrength
 from rules.tables.electrodes import ELECTRODES
 from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.bolts import ELASTIC, GRADE_TABLE, strength_of
-from rules.values.strength.upright import ENOUGH, Build, beyond, caliper_force, factor_of, worst
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import ENOUGH, beyond, caliper_force, factor_of, worst
 
 SEAM = (
     sources.STATICS.saying(

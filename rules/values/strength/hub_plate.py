@@ -6,14 +6,16 @@ from dataclasses import dataclass
 from rules.graph.declare import value
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector
-from rules.strength.bolts import BoltPlaces, unit_pulls
+from rules.strength.bolts import unit_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Holes, Section
 from rules.strength.stress import overhung_plate_stress
 from rules.tables import sources
 from rules.values.optional_step import needed
-from rules.values.strength.upright import Acting, Build, beyond, cut_stress, factor_of, moment_at, worst
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import Acting, beyond, cut_stress, factor_of, moment_at, worst
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 OVERHUNG = (
     sources.SHIGLEY_9.at(
@@ -64,7 +66,7 @@ def _cuts(build: Build, bolts: BoltPlaces, hole: float) -> Iterator[Cut]:
 def plate_safety(
     upright_build: Build,
     upright_yield: MPa,
-    hub_bolt_pattern: BoltPlaces,
+    hub_bolts_stand: BoltPlaces,
     hole_diameter: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
@@ -86,7 +88,7 @@ def plate_safety(
     >>> float(plate_safety(plate, 250.0, four, 10.0, -50.0, loads))
     2.0
     """
-    build, places, bolts = upright_build, part_loads.places, hub_bolt_pattern
+    build, places, bolts = upright_build, part_loads.places, hub_bolts_stand
     cuts = tuple(_cuts(build, bolts, needed("plate.hole_diameter", hole_diameter)))
     held = 0.0 if build.beam == "tube" else build.beam_width / 2
     by_x, by_z = unit_pulls(bolts.places)

@@ -5,30 +5,29 @@ the hub, is held by that section. Nothing here applies while none of the entries
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
-from math import inf, sqrt
+from math import inf
 
+from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
+from rules.measure.outline import (
+    FULL_WIDTH,
+    UNLIGHTENED,
+    LighterBy,
+    PlateEnds,
+    plate_outline,
+)
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam, BeamCut
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import CountedOn, Margin, SafetyFactor
-from rules.strength.section import (
-    NO_HOLES,
-    Holes,
-    Section,
-    box_on_plate,
-    channel_on_plate,
-    flat_plate,
-    tube_on_plate,
-    twist_past_opening,
-)
+from rules.strength.section import Section
 from rules.strength.stress import level_cut, section_stress
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
 from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.strength.plate_build import Build
 
 MISES = sources.SHIGLEY_9.at(
     "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
@@ -89,78 +88,6 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
     return Estimate(min(lowest(rows).yields, beside), measure="upright.certificate_yield")
 
 
-@dataclass(frozen=True, slots=True)
-class Build:
-    """The plate and its beam, mm. width: the metal that stands on both sides of the wheel centre alike. top, bottom: the
-    plate's ends from the wheel centre. to_pivots: whether the beam goes past both pivots. beam_top, beam_bottom: else its ends
-    from the wheel centre, None where nobody said. cut: what the bore takes of the beam."""
-
-    width: float
-    thickness: float
-    bore: float
-    top: float
-    bottom: float
-    beam: Beam
-    beam_width: float = 0.0
-    beam_depth: float = 0.0
-    beam_wall: float = 0.0
-    beam_radius: float = 0.0
-    to_pivots: bool = False
-    beam_top: float | None = None
-    beam_bottom: float | None = None
-    cut: BeamCut = "not cut"
-
-    @property
-    def cell(self) -> float:
-        """Area a channel closes with the plate, between the middles of their walls, mm2."""
-        return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
-        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
-
-    def beam_at(self, above: float, unsaid: bool) -> bool:
-        """Whether the beam is there at a height above the wheel centre, mm. unsaid: what counts where nobody said."""
-        end = self.beam_top if above > 0 else self.beam_bottom
-        return self.beam != "none" and (self.to_pivots or (unsaid if end is None else abs(above) <= end))
-
-    def section(self, above: float, beam: bool = True, holes: Holes = NO_HOLES) -> Section:
-        """The level section at a height above the wheel centre, mm. holes: bolt holes at that height."""
-        gap = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
-        plate = flat_plate(self.width, self.thickness, gap, holes)
-        if not beam or self.beam == "none" or (holes.places and self.beam == "tube"):
-            return plate
-        through, back = holes.within(self.beam_width), gap if self.cut == "both faces" else 0.0
-        if self.beam == "tube":
-            return tube_on_plate(plate, self.beam_width, self.beam_wall)
-        if self.beam == "channel":
-            joined = channel_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, through, back)
-        else:
-            sizes = (self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius)
-            joined = box_on_plate(plate, *sizes, through, gap if self.cut != "not cut" else 0.0, back)
-        return replace(joined, twist_bends=self._past_the_bore()) if gap else joined
-
-    def _past_the_bore(self) -> float:
-        """Pull for each N mm of twist in the strips beside the bore, MPa, where it opens the cell of box or channel."""
-        cell, opened = self.cell, []
-        if self.beam == "box":
-            cell = (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall)
-        if (
-            self.beam == "channel" or self.cut != "not cut"
-        ):  # on the plate's side the plate is the wall, or stands in for it
-            opened.append(((self.width - self.bore) / 2, self.thickness))
-        if self.cut == "both faces":
-            if self.bore >= self.beam_width:
-                raise OutsideRange(
-                    "the bore takes the whole of the beam's far face, so that nothing hands twist past it",
-                    change="A wider beam, or one that the bore does not go through.",
-                )
-            opened.append(((self.beam_width - self.bore) / 2, self.beam_wall))
-        return max((twist_past_opening(cell, self.beam_width, self.bore, *wall) for wall in opened), default=0.0)
-
-
 @value(
     "upright",
     formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
@@ -175,19 +102,23 @@ def upright_build(
     beam_wall: Mm | None,
     beam_corner_radius: Mm | None,
     beam_to_pivots: bool | None,
-    beam_top: Mm | None,
-    beam_bottom: Mm | None,
-    beam_cut: BeamCut | None,
     plate_width: Mm | None,
     plate_height: Mm | None,
     plate_thickness: Mm | None,
     spindle_from_top: Mm | None,
     spindle_from_front: Mm | None,
     bore: Mm | None,
+    corner_radius: Mm | None = None,
+    plate_ends: PlateEnds = FULL_WIDTH,
+    lightening_holes: LighterBy = UNLIGHTENED,
+    plate_slots: PlateSlots = WITHOUT_SLOTS,
+    beam_top: Mm | None = None,
+    beam_bottom: Mm | None = None,
+    beam_cut: BeamCut | None = None,
 ) -> Build:
     """The plate with its beam, as sections are cut from it.
 
-    >>> upright_build("a36 plate", "none", *[None] * 8, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
+    >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
     'plate 130 x 10 mm alone'
     """
     begun = {"upright.material": upright_material, "upright.beam": beam}
@@ -203,9 +134,27 @@ def upright_build(
     wide, deep, wall = beam_width or 0.0, beam_depth or 0.0, beam_wall or 0.0
     radius = 2 * wall if beam_corner_radius is None else beam_corner_radius
     alike = 2 * min(front, width - front)
+    edge = (
+        plate_outline(width, height, top, front, corner_radius or 0.0, "right", plate_ends) if any(plate_ends) else None
+    )
+    past = bool(beam_to_pivots)
+    sizes_of_beam = (wide, deep, wall, radius, past)
     cut: BeamCut = beam_cut or ("face on the plate" if form == "box" else "not cut")
-    ends = (bool(beam_to_pivots), beam_top, beam_bottom, cut)
-    return Build(alike, thickness, hole, top, height - top, form, wide, deep, wall, radius, *ends)
+    ends = (beam_top, beam_bottom)
+    return Build(
+        alike,
+        thickness,
+        hole,
+        top,
+        height - top,
+        form,
+        *sizes_of_beam,
+        edge,
+        lightening_holes.holes,
+        plate_slots,
+        *ends,
+        cut,
+    )
 
 
 Acting = list[tuple[Vector, Vector]]
@@ -251,8 +200,12 @@ def upright_where_hub_safety(
     part_loads: CornerLoads,
     where: str,
     part: str,
+    upper_radius: Mm | None = None,
+    lower_radius: Mm | None = None,
 ) -> SafetyFactor:
     """Factor on yield of the upright just {where} the hub. The caliper bracket is taken to join between the two sections.
+
+    Where the plate narrows or has a lightening hole, the weakest level from there to the joint's housing counts instead.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
@@ -264,9 +217,21 @@ def upright_where_hub_safety(
     """
     reach = needed(f"upright.section_{where}", section_where)
     above = reach if where == "above" else -reach
-    limit = f"yield just {where} the hub"
-    section = upright_build.section(above, beam=upright_build.beam_at(above, unsaid=True))
-    return worst(part, cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
+    limit = f"yield just {where} the hub" if upright_build.plain else f"yield {where} the hub, at the weakest level"
+    factors = []
+    for level in upright_build.weakest_levels(
+        above, _before_housing(part_loads.places, where, upper_radius, lower_radius)
+    ):
+        section = upright_build.section(level, beam=upright_build.beam_at(level, unsaid=True))
+        factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
+    return worst(part, factors)
+
+
+def _before_housing(places: Places, where: str, upper: float | None, lower: float | None) -> float:
+    """Where a joint's housing begins, from the wheel centre."""
+    if where == "above":
+        return places.upper_pivot[2] - places.mount_face[2] - (upper or 0.0)
+    return places.lower_pivot[2] - places.mount_face[2] + (lower or 0.0)
 
 
 @value(

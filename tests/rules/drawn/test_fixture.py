@@ -1,9 +1,17 @@
 """The fixture against plain vectors: the bar passes both pivots, and the check figures are what a tape would find."""
 
+from math import pi
+
+import ezdxf
 import numpy as np
 import pytest
+from ezdxf.math import Vec2, area
+from ezdxf.path import make_path
 
-from rules.drawn.fixture import BEYOND, Fixture, fixture
+from rules.drawn.fixture import BEYOND, Fixture, Post, fixture
+from rules.drawn.fixture_posts import bush, post_plates
+from rules.drawn.pieces import Profile
+from rules.measure.outline import Outline
 from sample_sheets import document
 from tests.support.judging import judged_document
 
@@ -114,3 +122,35 @@ def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
     assert any(words.startswith("bar:") for words in found.left_out)
     assert any(words.startswith("tie-rod pin:") for words in found.left_out)
     assert fixture(judged_document({})) is None
+
+
+# Plates of the posts
+
+NOTHING = Profile(Outline(0.0, 1.0, 0.0, 1.0), (), ())
+
+
+def test_a_post_is_as_high_as_its_bar_less_its_foot_and_its_saddle_lets_the_bush_lean() -> None:
+    """Bar 20, so a bush of 20 + 2 x 6 = 32. Its middle 150 over the base, 12 of it foot: 138. At 10 deg the bush is
+    16 / cos 10 = 16.247 deep under its middle, and goes 6 tan 10 = 1.058 lower across half the plate: 17.305 in all."""
+    made = Fixture(NOTHING, 20.0, (Post("Post 1, below", (0.0, 0.0), 150.0, 20.0, 10.0, 6.0),), (), (), ())
+    post, foot = post_plates(made)
+    outline = post.profile.outline
+    assert outline.top - outline.bottom == pytest.approx(138.0) and bush(made) == 32.0
+    (saddle,) = [(x, y) for x, y, bulge in post.profile.points if bulge]
+    assert saddle == pytest.approx((16.0, 138 - 17.305 + 16), abs=1e-3)
+    assert sorted(hole.centre for hole in foot.profile.holes) == [(0.0, -20.0), (0.0, 20.0)]
+    assert foot.make.startswith("2:")
+
+
+def test_the_saddle_is_let_in_and_not_out() -> None:
+    """60 x 138 less a slot 32 wide and 1.305 deep and half a circle of 16: by the general reader of cut files."""
+    made = Fixture(NOTHING, 20.0, (Post("Post 1, below", (0.0, 0.0), 150.0, 20.0, 10.0, 6.0),), (), (), ())
+    points = post_plates(made)[0].profile.points
+    line = ezdxf.new("R2010").modelspace().add_lwpolyline(points, format="xyb", close=True)
+    flat = [Vec2(point) for point in make_path(line).flattening(0.001)]
+    assert area(flat) == pytest.approx(60 * 138 - 32 * 1.305 - pi * 16**2 / 2, rel=1e-4)
+
+
+def test_a_bar_that_lies_too_low_for_a_post_has_none() -> None:
+    low = Post("Post 1, below", (0.0, 0.0), 40.0, 20.0, 10.0, 6.0)
+    assert post_plates(Fixture(NOTHING, 20.0, (low,), (), (), ())) == ()

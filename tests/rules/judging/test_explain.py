@@ -76,7 +76,7 @@ def test_a_check_says_when_one_reading_would_move_its_verdict() -> None:
 
 def test_a_value_that_waits_or_does_not_apply_says_so() -> None:
     waiting = "\n".join(explain(judged(pivots={"inclination": None}), "hub_height_offset"))
-    assert "Result: not known yet; waits for inclination" in waiting
+    assert "Result: not known yet; waits for steering-axis inclination" in waiting
     absent = "\n".join(explain(judged(), "upper_pivot_barrel_gap"))
     assert "Result: does not apply" in absent
 

@@ -217,3 +217,12 @@ def test_every_entry_that_can_be_chosen_is_asked() -> None:
     }
     assert named | {name for pair in tables.TOGETHER for name in pair} <= FIELDS.keys()
     assert all(list(sizes) == sorted(sizes) for each in SHELF.values() for sizes in each.values())
+
+
+def test_a_part_that_nobody_publishes_a_limit_for_is_helped_until_it_is_only_shown() -> None:
+    sheet = document("scree_ox_strength")
+    before = judged(sheet)
+    finding = next(one for one in before.findings if one.check == "upright-at-upper-pivot")
+    found = look_for(before, finding)
+    assert finding.verdict == "watch" and found.offers and {offer.after for offer in found.offers} == {"shown"}
+    hold(sheet, finding, found, before)

@@ -13,7 +13,17 @@ from rules.judging.report import check_list, field_list, value_list
 from rules.judging.search import names_like
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, STEPS, read_sheet
-from rules.sheet.glossary import ALSO_CALLED, INSTEAD_OF, ON_INCH_PAPER, names_of, paper_words, reworded
+from rules.sheet.glossary import (
+    ALSO_CALLED,
+    BESIDE_LABEL,
+    INSTEAD_OF,
+    ON_INCH_PAPER,
+    names_of,
+    on_its_row,
+    paper_words,
+    plain_words,
+    reworded,
+)
 from rules.shop.checklist import checklist
 from rules.shop.motion_sheet import sections
 from sample_sheets import document
@@ -157,13 +167,16 @@ def test_a_builders_own_word_finds_it(wanted: str, name: str) -> None:
 
 def test_the_words_of_the_glossary_are_said_somewhere() -> None:
     modules = [path for path in ROOT.glob("[rw]*/**/*.py") if path.name != "glossary.py"]
-    said = " ".join(text for path in modules for text in texts_of(path)).casefold().replace("-", " ")
+    said = " ".join([*trade().values, *(text for path in modules for text in texts_of(path))])
+    said = re.sub("[-_]", " ", said.casefold())
     assert not [word for word in ALSO_CALLED if word not in said]
 
 
 def test_labels_that_name_the_other_word_are_known_by_both() -> None:
-    assert set(names_of(FIELDS["pivots.castor"].label)) == {"castor", "caster"}
-    assert {"ground offset", "scrub radius", "scrub"} <= set(names_of(FIELDS["pivots.ground_offset"].label))
+    for label, other in BESIDE_LABEL.items():
+        assert label in {asked.label for asked in FIELDS.values()}
+        assert plain_words(other) in names_of(label)
+    assert on_its_row("Ground offset") == "Ground offset (scrub radius)"
 
 
 # Papers in inches

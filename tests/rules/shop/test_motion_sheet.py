@@ -283,7 +283,7 @@ def test_what_each_angle_is_worth_stands_below(judged: Judge) -> None:
     assert below == (
         "Return with both wheels turned 20 deg about their axes: 33.38 N m. With one at nought:",
         "Castor: without it 33.38 N m.",
-        "Inclination: without it 0 N m.",
+        "Steering-axis inclination: without it 0 N m.",
         "Ground offset: without it 19.04 N m.",
         "Kickback lever, a rock pushes the wheel back at wheel-centre height: 118.7 mm.",
         "Braking lever, the tyre brakes on the ground with the caliper on the upright: 49.24 mm.",
@@ -419,7 +419,7 @@ def test_what_to_set_comes_from_the_sheet_or_is_blank(judged: Judge, moving: Mov
     table = sections(judged(moving))[SET_UP]
     rows = {row[0]: row[1:] for row in table.rows}
     assert rows["Castor"] == ("6 deg top rearward", "", "")
-    assert rows["Inclination"] == ("10 deg top inboard", "", "")
+    assert rows["Steering-axis inclination"] == ("10 deg top inboard", "", "")
     assert rows["Wheel centre above ground, at ride"] == ("400 mm", "", "")
     assert rows["Wheelbase"] == ("2600 mm", "", "")
     assert rows["Steering centred: inner pivot from centre line"] == ("301 mm", "", "")

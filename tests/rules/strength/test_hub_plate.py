@@ -8,11 +8,11 @@ import pytest
 from rules.graph.results import OutsideRange
 from rules.measure.outline import circle_places, hub_bolt_places
 from rules.measure.vectors import Vector
-from rules.strength.bolts import BoltPlaces
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
 from rules.values.strength.hub_plate import plate_safety
-from rules.values.strength.upright import Build
+from rules.values.strength.plate_build import Build
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(

@@ -29,7 +29,7 @@ def with_changes(sheet: str, **changes: object) -> Judged:
         ({"hub__body_diameter": None}, "Measure ", "hub.body_diameter"),
         (
             {"pivots__inclination": "16 deg"},
-            "Look again at “Inclination” (Pivots): it is unusual",
+            "Look again at “Steering-axis inclination” (Pivots): it is unusual",
             "pivots.inclination",
         ),
     ],

@@ -192,7 +192,7 @@ def test_the_worst_gap_says_what_and_where() -> None:
     worst, between = found
     line = worst_line(facts, "metric")
     assert (
-        line.startswith(f"Smallest gap {round(worst, 2):g} mm, {between}: ")
+        line.startswith(f"Smallest gap {round(worst, 2):g} mm, {between.replace(' to ', '/')}: ")
         and in_units(height(worst.travel), "metric") in line
     )
     assert len(line) <= 78 and len(worst_line(facts, "inch")) <= 78

@@ -17,7 +17,8 @@ from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
 from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
 from rules.values.strength.links import arm_legs_safety, tie_rod_column_safety
 from rules.values.strength.pivot_bolts import PivotBolt
-from rules.values.strength.upright import ENOUGH, Build
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import ENOUGH
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(NONE, (0.0, 0.0, 400.0), (0.0, -20.0, 400.0), NONE, (0.0, -55.0, 400.0), (0.0, -60.0, 560.0),
