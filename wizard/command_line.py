@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
 USAGE = """\
 buildsheet                       open the wizard
-buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there
+buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there; --picture characters
+                                 draws without pixels, --picture pixels asks for them within tmux too
 buildsheet demo                  the wizard on a scratch copy of a finished sample
 buildsheet check FILE [FILE ...] [--json]
 buildsheet checklist FILE [--markdown | --pdf] [--welder]

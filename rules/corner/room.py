@@ -84,7 +84,10 @@ class Moves:
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at."""
+    """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at.
+
+    absent: values' names of parts that are begun but wait for an entry, so that nothing is said of them.
+    """
 
     near: tuple[BetweenTwo, ...]
     judged: int

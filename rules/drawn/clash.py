@@ -4,8 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from math import hypot
 
+from rules.corner.fixed import Overlaps, overlap_verdict
 from rules.corner.room import BetweenTwo, Moves, Room
 from rules.judging.reader import reads
+from rules.measure.units import Mm
 from rules.measure.vectors import Vector, plus
 
 
@@ -50,12 +52,17 @@ class Clash:
 
 
 @reads
-def worst_clash(corner_room: Room | None, corner_moves: Moves | None) -> Clash | None:
-    """The two parts whose room is the worst stop; None where no two are so near."""
-    if corner_room is None or corner_moves is None:
+def worst_clash(
+    corner_room: Room | None, corner_moves: Moves | None, fixed_overlaps: Overlaps | None, plate_bore: Mm | None
+) -> Clash | None:
+    """The two parts whose room is the worst stop, or of fixed parts those deepest in one another; None where all is well."""
+    if corner_moves is None:
         return None
-    stops = [pair for pair in corner_room.near if pair.verdict == "stop"]
-    return _clash(stops[0], corner_moves) if stops else None
+    near = () if corner_room is None else corner_room.near
+    stops = [pair for pair in near if pair.verdict == "stop"]
+    fixed = fixed_overlaps.pairs if fixed_overlaps else ()
+    stops += [pair for pair in fixed if overlap_verdict(pair, bored=plate_bore is not None) == "stop"]
+    return _clash(min(stops, key=lambda pair: pair.gap or 0.0), corner_moves) if stops else None
 
 
 def _clash(pair: BetweenTwo, moves: Moves) -> Clash:

@@ -21,8 +21,8 @@ from rules.solids.shapes import Revolved
 from rules.tables.rim_flange import RIM_FLANGE
 
 CUT = (
-    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "hub body",
-    "hub mounting flange", "plate", "beam",
+    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "stub shaft",
+    "hub body", "hub mounting flange", "plate", "beam",
 )  # fmt: skip
 """Parts cut by the plane through the wheel centre; `TURNED_UP` are cut through their own middle."""
 TURNED_UP = ("caliper bracket", "caliper")

@@ -50,8 +50,8 @@ VIEW_OF_FIELD: Mapping[str, PictureView] = {
 VIEWPOINTS: Mapping[PictureView, Viewpoint] = {"front": FROM_FRONT, "above": FROM_ABOVE, "side": FROM_OUTSIDE}
 """The plate is drawn by itself, in lengths of its own."""
 CUT_FROM_ABOVE = (
-    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "hub body",
-    "hub mounting flange", "plate", "beam",
+    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "stub shaft",
+    "hub body", "hub mounting flange", "plate", "beam",
 )  # fmt: skip
 FROM_OUTSIDE_IN = (
     "shock", "frame at the upper arm", "frame at the lower arm", "upper arm", "lower arm", "rack or relay", "tie rod", "beam",

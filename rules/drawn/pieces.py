@@ -17,13 +17,12 @@ from rules.measure.outline import (
     Point,
     Side,
     bracket_hole_places,
-    circle_places,
-    hub_bolt_places,
     inside_distance,
     outline_points,
     plate_outline,
 )
-from rules.measure.units import Mm, Rad
+from rules.measure.units import Mm
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SIDES: tuple[Side, ...] = ("left", "right")
 
@@ -198,20 +197,14 @@ def _hub_bolt_holes(known: Known, *, side: Side, left_out: list[str]) -> list[Ho
 
 
 @reads
-def _hole_diameter(hole_diameter: Mm) -> float | None:
-    return hole_diameter
+def _hub_bolts(hub_bolts_stand: BoltPlaces) -> tuple[Point, ...] | None:
+    """The hub bolts, x ahead."""
+    return hub_bolts_stand.places
 
 
 @reads
-def _hub_bolts(
-    mount_bolts: int, mount_width: Mm | None, mount_height: Mm | None, mount_circle: Mm | None, mount_turned: Rad | None
-) -> tuple[Point, ...] | None:
-    """The hub bolts, x ahead: on the circle entered, else four on a rectangle."""
-    if mount_circle is not None:
-        return circle_places(mount_bolts, mount_circle, mount_turned or 0.0)
-    if mount_bolts == 4 and mount_width is not None and mount_height is not None:
-        return hub_bolt_places(mount_width, mount_height)
-    return None
+def _hole_diameter(hole_diameter: Mm) -> float | None:
+    return hole_diameter
 
 
 @reads

@@ -92,6 +92,14 @@ class Every:
 
 
 @dataclass(frozen=True, slots=True)
+class Waiting:
+    """Marks a parameter that takes the names of those values of a role, among all that the function takes, that are begun but
+    wait for an entry: `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and no such value."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
 class Role:
     """Gives values of a class a role, for those that take every one of them: `Annotated[Part, Role(PART)]`."""
 

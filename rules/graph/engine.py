@@ -27,7 +27,7 @@ from rules.graph.annotations import (
 )
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
-from rules.graph.declare import AnswersOf, Declared, Every, in_name
+from rules.graph.declare import AnswersOf, Declared, Every, Waiting, in_name
 from rules.graph.node import Input, Node, in_order
 from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
@@ -269,6 +269,10 @@ class Graph:
         try:
             for into, hand_on in node.gathers.items():
                 arguments[into] = hand_on(gathered[into])
+            for into, names in node.waiting.items():
+                arguments[into] = tuple(
+                    name for name in names if name in worked.waits and name not in worked.not_judged
+                )
             answer = node.function(**arguments)
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
@@ -323,6 +327,7 @@ class Graph:
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
+        waiting: dict[str, tuple[str, ...]] = {}
         for parameter in parameters_of(function):
             annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
@@ -330,7 +335,9 @@ class Graph:
                 fixed[parameter] = member[parameter]
             elif isinstance(annotation, type) and issubclass(annotation, Limits):
                 fixed[parameter] = self._limits(one, annotation, function)
-            elif gathering := gathering_of(annotation):
+            elif isinstance(gathering := gathering_of(annotation), Waiting):
+                waiting[parameter] = tuple(self._roles[gathering.role])
+            elif gathering:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
@@ -339,7 +346,9 @@ class Graph:
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
-        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers)
+        taken = {given.origin for given in inputs}
+        waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
+        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting)
 
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""

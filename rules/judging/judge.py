@@ -105,6 +105,7 @@ _STRENGTH_STEPS = frozenset(
 )
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")
+_ASKED = name("loads.judge_strength")
 """Uses in which a front upright is not sound until its strength has been judged."""
 
 
@@ -120,6 +121,8 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
     if strength_is_asked(sheet):
         wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
         missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
+    if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
+        missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
     return tuple(name for name in FIELDS if name in missing)
 
 

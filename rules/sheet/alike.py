@@ -77,6 +77,8 @@ USED_AS: Mapping[str, str] = {
     "hub.stud_head_diameter": "stud_head_diameter",
     "hub.stud_head_height": "stud_head_height",
     "hub.mount_flange_thickness": "mount_flange_thickness",
+    "hub.shoulder_diameter": "shaft_shoulder",
+    "hub.shoulder_length": "shaft_behind_hub",
     "arms.tie_rod_tube": "tie_rod_outside",
     "spring.shock_diameter": "shock_outside",
     **{f"loads.{case}": f"{case}_multiple" for case in

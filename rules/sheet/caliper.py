@@ -50,7 +50,7 @@ class Caliper(Step):
         "length",
         "New thickness of the rotor on the car the caliper came from.",
         between=("2 mm", "80 mm"),
-        usual=("8 mm", "38 mm"),
+        usual=("4.5 mm", "38 mm"),
     )
     piston_diameter: Mm = ask(
         "Piston diameter",
@@ -99,7 +99,7 @@ class Caliper(Step):
         "measured, the outboard reach, and 25 mm more for a sliding caliper.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
-        usual=("40 mm", "100 mm"),
+        usual=("35 mm", "100 mm"),
         reading_error="1 mm",
     )
     inward_reach: Mm = ask(

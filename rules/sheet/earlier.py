@@ -5,7 +5,7 @@ from typing import Any
 
 from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION
-from rules.sheet.confirmed import CONFIRMED
+from rules.sheet.confirmed import BESIDE, CONFIRMED
 
 EARLIER_NAMES: Mapping[str, str] = {
     "joint_upper": "weld_upper",
@@ -71,7 +71,7 @@ def _renamed(held: object) -> object:
         return held
     result: dict[str, object] = {}
     for name, entry in held.items():
-        today = name_today(name)
+        today = BESIDE.join(map(name_today, name.split(BESIDE)))
         if today in result and result[today] != entry:
             raise TwoAnswers(_both(f'"{today}" in [{CONFIRMED}]', today, name))
         result[today] = entry

@@ -53,7 +53,7 @@ class Hub(Step):
         "length",
         "Vernier across the round step in the middle that centres rotor and wheel.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(
@@ -116,6 +116,15 @@ class Hub(Step):
         usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
     )
+    mount_height: Mm = ask(
+        "Bolt spacing up and down",
+        "length",
+        "Centre to centre of the mounting bolts, up and down.",
+        may_be_empty=True,
+        between=("10 mm", "300 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
     mount_circle: Mm = ask(
         "Mounting bolts' circle",
         "length",
@@ -133,15 +142,6 @@ class Hub(Step):
         between=("-90 deg", "90 deg"),
         usual=("-60 deg", "60 deg"),
         reading_error="1 deg",
-    )
-    mount_height: Mm = ask(
-        "Bolt spacing up and down",
-        "length",
-        "Centre to centre of the mounting bolts, up and down.",
-        may_be_empty=True,
-        between=("10 mm", "300 mm"),
-        usual=("50 mm", "160 mm"),
-        reading_error="0.5 mm",
     )
     row_spread: Mm = ask(
         "Spread of the bearing rows",
@@ -208,6 +208,26 @@ class Hub(Step):
         between=("10 mm", "400 mm"),
         usual=("50 mm", "140 mm"),
         reading_error="1 mm",
+    )
+    shoulder_diameter: Mm = ask(
+        "Stub shaft's shoulder",
+        "length",
+        "Only with a stub shaft: caliper across its thickest place behind the hub. Until measured 55 mm stand in.",
+        may_be_empty=True,
+        between=("15 mm", "200 mm"),
+        usual=("32 mm", "62 mm"),
+        reading_error="0.5 mm",
+        bought="stub shaft",
+    )
+    shoulder_length: Mm = ask(
+        "Stub shaft behind the hub",
+        "length",
+        "Only with a stub shaft: from the hub's rearmost point inboard to the shaft's end. Until measured 25 mm stand in.",
+        may_be_empty=True,
+        between=("1 mm", "200 mm"),
+        usual=("12 mm", "60 mm"),
+        reading_error="0.5 mm",
+        bought="stub shaft",
     )
     flange_diameter: Mm = ask(
         "Flange diameter",

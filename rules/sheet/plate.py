@@ -249,7 +249,7 @@ class Gussets(StepPart):
     gusset_thickness: Mm = ask(
         "Gusset thickness",
         "length",
-        "Caliper on the bare plate the gussets are cut from.",
+        "Vernier on the bare plate the gussets are cut from.",
         may_be_empty=True,
         further=True,
         between=("2 mm", "30 mm"),

@@ -39,7 +39,7 @@ class Rotor(Step):
         "length",
         "Micrometer or vernier on both faces of the braking band, inside the worn lip; new figure.",
         between=("2 mm", "80 mm"),
-        usual=("8 mm", "38 mm"),
+        usual=("4.5 mm", "38 mm"),
         reading_error="0.05 mm",
     )
     minimum_thickness: Mm = ask(
@@ -47,7 +47,7 @@ class Rotor(Step):
         "length",
         "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
         between=("1 mm", "80 mm"),
-        usual=("7 mm", "36 mm"),
+        usual=("3.5 mm", "36 mm"),
     )
     style: RotorStyle = ask(
         "Style as used",
@@ -102,7 +102,7 @@ class Rotor(Step):
         "length",
         "Inside jaws of a vernier across the hole that fits over the hub pilot.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     ring_mass: Kg = ask(

@@ -47,7 +47,7 @@ class Spring(Step):
         "Spring squeezed, shock open", "length",
         "How much shorter than free the spring stands with the shock fully open. 0 where it is just held; minus where it hangs "
         "loose.",
-        may_be_empty=True, between=("-100 mm", "200 mm"), usual=("0 mm", "75 mm"), reading_error="2 mm",
+        may_be_empty=True, between=("-100 mm", "200 mm"), usual=("0 mm", "40 mm"), reading_error="2 mm",
     )  # fmt: skip
     free_length: Mm = ask(
         "Spring free", "length", "On the bench, nothing on it.",

@@ -82,7 +82,7 @@ class Wheel(Step):
         "length",
         "Inside jaws of a vernier across the hole in the middle, on the mounting side, clear of paint.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     barrel_inside_diameter: Mm = ask(
@@ -134,6 +134,6 @@ class Wheel(Step):
         "Stamped inside the wheel or on the back of a spoke; else ask the maker.",
         may_be_empty=True,
         between=("50 kg", "5000 kg"),
-        usual=("300 kg", "1600 kg"),
+        usual=("250 kg", "1800 kg"),
     )
     price_each: Price = ask("Price each", "price", "What one wheel costs.", may_be_empty=True)  # fmt: skip

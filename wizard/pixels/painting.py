@@ -7,7 +7,7 @@ from functools import partial
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from rules.drawn.patches import Patch
+from rules.drawn.patches import Patch, circle
 from rules.drawn.scene import Body, Circle, Dimension, Item, Label, Line, Mark, PartDrawn, Polyline, Scene, Style
 from rules.measure.outline import Point
 from wizard.pixels.answers import Cell
@@ -30,6 +30,8 @@ THIN, THICK = 1.3, 2.0
 BOLD: frozenset[PartDrawn] = frozenset(("lit", "clash", "axis", "gap", "arm", "plate"))
 DASHES: Mapping[Style, tuple[float, float]] = {"solid": (0.0, 0.0), "dashed": (7.0, 4.0), "dotted": (2.0, 3.5)}
 """px that are drawn, and left out."""
+SMOOTH = 0.2
+"""px that a circle may be off where it is painted."""
 ARROW, PIVOT, CROSS = 8.0, 3.0, 5.0
 """px: length of an arrow head, radius of a pivot's mark, half the width of other marks."""
 
@@ -216,12 +218,11 @@ def _near(points: "Iterator[Point] | Sequence[Point] | map[Point]") -> list[Poin
     return [(min(max(x, -FAR), FAR), min(max(y, -FAR), FAR)) for x, y in real]
 
 
-def _ring(centre: Point, radius: float) -> list[Point]:
+def _ring(centre: Point, radius: float) -> Sequence[Point]:
     if not _is_near(centre) or not 0 < radius < FAR:
         return []
-    corners = min(360, max(12, math.ceil(radius)))
-    turns = (2 * math.pi * corner / corners for corner in range(corners + 1))
-    return [(centre[0] + radius * math.cos(turn), centre[1] + radius * math.sin(turn)) for turn in turns]
+    corners = circle(centre, radius, SMOOTH)
+    return [*corners, corners[0]]
 
 
 def _dashed(points: Sequence[Point], drawn: float, free: float) -> Iterator[list[Point]]:

@@ -123,7 +123,7 @@ def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judge
     "caliper-near-spokes",
     step="caliper",
     title="Room before the spokes",
-    limits=AtMost("mm", 13.0),
+    limits=AtMost("mm", 19.0),
     good="up to {good}",
     watch="more, and not confirmed",
     source=PRACTICE,
@@ -136,4 +136,4 @@ def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limi
     text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")
-    return odd(f"{text}, where most builds have a quarter to half an inch.", "wheel.spoke_room", confirmed)
+    return odd(f"{text}, where most builds have a quarter to three quarters of an inch.", "wheel.spoke_room", confirmed)

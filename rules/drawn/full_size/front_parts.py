@@ -23,6 +23,7 @@ SHOWN = (
     OnBoard("wheel nuts", "cut"),
     OnBoard("hub flange", "cut"),
     OnBoard("stud heads", "cut"),
+    OnBoard("stub shaft", "cut"),
     OnBoard("hub body", "cut"),
     OnBoard("hub mounting flange", "cut"),
     OnBoard("rotor ring", "cut", hatched=True),

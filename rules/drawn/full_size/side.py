@@ -26,10 +26,12 @@ from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Point, outline_points
 from rules.measure.units import Mm, Rad
 from rules.shop.named_sizes import across
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 _ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
 _PILOT, _BORE = name("hub.pilot_diameter"), name("plate.bore")
 _BOLTS_ACROSS, _BOLTS_UP = name("hub.mount_width"), name("hub.mount_height")
+_BOLTS_ROUND = name("hub.mount_circle")
 
 
 @dataclass(slots=True)
@@ -165,31 +167,32 @@ def _studs(hub_bolt_circle: BoltCircle, *, view: _Side) -> None:
 
 @reads
 def _hub_bolts(
-    mount_width: Size,
-    mount_height: Size,
-    mount_bolts: int,
+    hub_bolts_stand: BoltPlaces,
+    mount_circle: Size | None,
+    mount_width: Size | None,
+    mount_height: Size | None,
     mount_bolt_thread: Thread | None,
     hole_diameter: Size | None,
     *,
     view: _Side,
 ) -> None:
-    if mount_bolts != 4:
-        return
-    board, figures, thread, width, height = view.board, view.figures, mount_bolt_thread, mount_width, mount_height
+    board, figures, thread = view.board, view.figures, mount_bolt_thread
     hole = hole_diameter or (thread.diameter if thread is not None else None)
     half = (hole or 10.0) / 2
-    for x in (-width / 2, width / 2):
-        for y in (-height / 2, height / 2):
-            if hole is not None:
-                board.circle((x, y), hole / 2)
-            board.cross((x, y), half + 3)
-    beyond = half + 14
-    board.across(
-        (-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.named(_BOLTS_ACROSS, width)
-    )
-    board.up((width / 2, -height / 2), (width / 2, height / 2), width / 2 + beyond, figures.named(_BOLTS_UP, height))
-    words = f"hub bolts, {mount_bolts} of {thread.text}" if thread is not None else "hub bolts"
-    board.label((-width / 2, -height / 2), words)
+    places = [(-ahead, up) for ahead, up in hub_bolts_stand.places]
+    for place in places:
+        if hole is not None:
+            board.circle(place, hole / 2)
+        board.cross(place, half + 3)
+    words = f"hub bolts, {len(places)} of {thread.text}" if thread is not None else "hub bolts"
+    if mount_circle is not None:
+        board.circle((0.0, 0.0), mount_circle / 2, pen="centre")
+        board.label(places[-1], f"{words} on ø {figures.named(_BOLTS_ROUND, mount_circle)}")
+    elif mount_width is not None and mount_height is not None:
+        x, y, beyond = mount_width / 2, mount_height / 2, half + 14
+        board.across((-x, y), (x, y), y + beyond, figures.named(_BOLTS_ACROSS, mount_width))
+        board.up((x, -y), (x, y), x + beyond, figures.named(_BOLTS_UP, mount_height))
+        board.label((-x, -y), words)
 
 
 @reads

@@ -3,6 +3,8 @@
 Each stands for the usual place of the weld, which is said; a weld made elsewhere has another lever, and its builder says so.
 """
 
+from math import hypot
+
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.units import Mm
@@ -143,6 +145,22 @@ def bolts_inside_by_bracket(
 
 @value(
     "levers of welds",
+    formula="middle of the pads from the wheel's axis - (half the rotor's diameter - bolts inside its edge), without sign",
+    source=GEOMETRY,
+)
+def pads_from_bolts(brake_effective_radius: Mm | None, rotor_diameter: Mm, bolts_inside: Mm | None) -> Mm:
+    """From the line through the caliper's bolts to the middle of the pads, mm.
+
+    >>> pads_from_bolts(130.0, 280.0, 30.0)
+    20.0
+    """
+    if brake_effective_radius is None or bolts_inside is None:
+        raise DoesNotApply("the pads' radius and the place of the caliper's bolts are not both entered")
+    return abs(brake_effective_radius - (rotor_diameter / 2 - bolts_inside))
+
+
+@value(
+    "levers of welds",
     formula="rotor plane offset - offset of the mounting face of the hub + half of the bracket's thickness",
     source=PLAIN,
 )
@@ -171,3 +189,36 @@ def _plate(thickness: float | None) -> float:
     if thickness is None:
         raise DoesNotApply("the plate's thickness is not entered")
     return thickness
+
+
+@value(
+    "levers of welds",
+    formula="straight from the middle of the arm's weld to the tie-rod end, by the three levers entered for it",
+    source=GEOMETRY,
+)
+def steering_arm_reach(
+    weld_steering_arm_load_ahead: Mm | None,
+    weld_steering_arm_load_above: Mm | None,
+    weld_steering_arm_load_inboard: Mm | None,
+) -> Mm:
+    """How long the steering arm is from its root to the tie-rod end, mm.
+
+    >>> steering_arm_reach(-120.0, 0.0, 50.0)
+    130.0
+    """
+    levers = (weld_steering_arm_load_ahead, weld_steering_arm_load_above, weld_steering_arm_load_inboard)
+    if None in levers:
+        raise DoesNotApply("the three levers of the steering arm's weld are not all entered")
+    return hypot(*(lever or 0.0 for lever in levers))
+
+
+@value("levers of welds", formula="across corners of the rectangle that the two spacings make", source=GEOMETRY)
+def hub_bolts_across(mount_bolts: int, mount_width: Mm | None, mount_height: Mm | None) -> Mm:
+    """Diameter of the circle through four hub bolts, mm, by their two spacings.
+
+    >>> hub_bolts_across(4, 60.0, 80.0)
+    100.0
+    """
+    if mount_bolts != 4 or mount_width is None or mount_height is None:
+        raise DoesNotApply("the hub has other than four bolts, or their spacings are not both entered")
+    return hypot(mount_width, mount_height)

@@ -11,7 +11,6 @@ from rules.measure.outline import (
     FULL_WIDTH,
     Outline,
     PlateEnds,
-    hub_bolt_places,
     inside_distance,
     outline_points,
     plate_outline,
@@ -23,7 +22,8 @@ from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.optional_step import whole_once_begun
+from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SUBJECT = "corner"
 STACK = sources.GEOMETRY
@@ -33,6 +33,9 @@ EAR = 1.25
 """Bolt diameters of metal beside a hub bolt's middle in the hub's mounting flange. Common practice, no source."""
 SAME = 1e-6
 """mm; corners of an outline nearer than this are one."""
+PLATE_SIZES = (
+    "plate.width", "plate.height", "plate.spindle_from_top", "plate.spindle_from_front", "plate.thickness",
+)  # fmt: skip
 NO_PLATE = "the plate is not drawn yet"
 
 
@@ -66,24 +69,15 @@ def hub_body_part(
     return Part("hub body", "upright", (Cylinder(front, back, body_diameter / 2),))
 
 
-def _hub_bolts(bolts: int, width: float | None, height: float | None) -> tuple[tuple[float, float], ...]:
-    if bolts != 4:
-        raise NotJudged("the hub bolts' places are known for four bolts only")
-    if width is None or height is None:
-        asked = {"hub.mount_width": width, "hub.mount_height": height}
-        raise Waits(*(name for name, answer in asked.items() if answer is None))
-    return hub_bolt_places(width, height)
-
-
 @value(
     SUBJECT,
-    formula="a block round the hub bolts, 1.25 bolt diameters beyond them, in front of the mounting face of the hub",
+    formula="a block round the hub bolts, or a disc where they stand on a circle, 1.25 bolt diameters beyond them, in front of "
+    "the mounting face of the hub",
     source=sources.COMMON_PRACTICE.saying("the metal beside the bolts"),
 )
 def hub_mounting_flange_part(
-    mount_bolts: int,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
+    hub_bolts_stand: BoltPlaces,
+    mount_circle: Mm | None,
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     mount_face_offset: Mm,
@@ -91,12 +85,18 @@ def hub_mounting_flange_part(
 ) -> AnyPart:
     """The ears of the hub that the plate bolts to.
 
-    >>> hub_mounting_flange_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, -60.0, 400.0).text
+    >>> bolts = BoltPlaces(((40.0, 45.0), (-40.0, 45.0), (-40.0, -45.0), (40.0, -45.0)))
+    >>> hub_mounting_flange_part(bolts, None, Thread("", 12.0, 1.75), 12.0, -60.0, 400.0).text
     'hub mounting flange: prism, upright'
     """
-    places = _hub_bolts(mount_bolts, mount_width, mount_height)
     beyond = EAR * mount_bolt_thread.diameter
-    wide, high = (2 * (max(place[i] for place in places) + beyond) for i in (0, 1))
+    if mount_circle is not None:
+        back, front = (
+            (0.0, along, wheel_centre_height)
+            for along in (mount_face_offset, mount_face_offset + mount_flange_thickness)
+        )
+        return Part("hub mounting flange", "upright", (Cylinder(back, front, mount_circle / 2 + beyond),))
+    wide, high = (2 * (max(abs(place[i]) for place in hub_bolts_stand.places) + beyond) for i in (0, 1))
     middle = (0.0, mount_face_offset + mount_flange_thickness / 2, wheel_centre_height)
     return Part("hub mounting flange", "upright", (block(middle, TO_THE_REAR, UP, wide, high, mount_flange_thickness),))
 
@@ -107,9 +107,7 @@ def hub_mounting_flange_part(
     source=(sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2),
 )
 def hub_bolts_part(
-    mount_bolts: int,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
+    hub_bolts_stand: BoltPlaces | None,
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     plate_thickness: Mm | None,
@@ -120,15 +118,15 @@ def hub_bolts_part(
 ) -> AnyPart:
     """The hub's mounting bolts with their heads, turned round, and with nuts where they go into nuts.
 
-    >>> hub_bolts_part(4, 80.0, 90.0, Thread("", 12.0, 1.75), 12.0, 10.0, 140.0, "nut", -60.0, 400.0).text
-    'hub bolts: 12 shapes, upright'
+    >>> bolts, thread = BoltPlaces(((40.0, 45.0), (-40.0, -45.0))), Thread("", 12.0, 1.75)
+    >>> hub_bolts_part(bolts, thread, 12.0, 10.0, 140.0, "nut", -60.0, 400.0).text
+    'hub bolts: 6 shapes, upright'
     """
     thickness = begun_plate_thickness(plate_thickness, plate_width)
-    places = _hub_bolts(mount_bolts, mount_width, mount_height)
     hexagon = hexagon_for(mount_bolt_thread.diameter)
     back, front = mount_face_offset - thickness, mount_face_offset + mount_flange_thickness
     shapes: list[Shape] = []
-    for x, z in places:
+    for x, z in needed("hub_bolts_stand", hub_bolts_stand).places:
 
         def bar(start: float, end: float, radius: float, x: float = x, z: float = z) -> Cylinder:
             return Cylinder((x, start, wheel_centre_height + z), (x, end, wheel_centre_height + z), radius)
@@ -304,7 +302,10 @@ def beam_part(
         raise NotJudged("no beam is entered under upright strength", "upright.beam")
     if beam_width is None or (beam_depth is None and beam != "tube"):
         raise Waits("upright.beam_width" if beam_width is None else "upright.beam_depth")
+    if beam_to_pivots is None:
+        raise Waits("upright.beam_to_pivots")
     placed = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    whole(dict(zip(PLATE_SIZES, (*placed, plate_thickness), strict=True)))
     outline, thickness = _outline(*placed, None, plate_thickness)
     low, high = outline.bottom, outline.top
     if not beam_to_pivots:

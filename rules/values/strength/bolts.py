@@ -4,14 +4,12 @@ Nothing here applies while none of the entries a part needs is answered.
 """
 
 import re
-from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import NotJudged, OutsideRange
+from rules.graph.results import Estimate, NotJudged, OutsideRange
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import circle_places, hub_bolt_places
-from rules.measure.units import Mm, NewtonMetre, Rad, Ratio
+from rules.measure.units import Mm, MPa, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
@@ -28,9 +26,10 @@ from rules.tables import sources
 from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
-from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.multiples import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 ELASTIC = (
     sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
@@ -47,6 +46,8 @@ TAPPED: dict[ScrewedInto, float] = {
 }
 """Tensile strength of tapped metal, MPa: the weakest usual one. Iron has no figure here, only the rule of thumb."""
 
+SOFTEST: BoltGrade = "grade 2"
+"""What a bolt without a mark counts as."""
 _CLASSES: dict[str, BoltGrade] = {"8.8": "8.8", "10.9": "10.9", "12.9": "12.9"}
 _SAE_GRADES: dict[str, BoltGrade] = {"2": "grade 2", "5": "grade 5", "7": "grade 7", "8": "grade 8"}
 _LINES: dict[str, BoltGrade] = {
@@ -81,14 +82,30 @@ def strength_of(grade: BoltGrade, thread: Thread) -> BoltStrength:
     return found
 
 
-@value("bolts", formula="proof, yield and tensile strength by the mark on the head and the size", source=GRADE_TABLE)
-def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -> BoltStrength:
+@value(
+    "bolts",
+    formula="by the mark on the head and the size; unmarked, as the softest sold, an estimate",
+    source=GRADE_TABLE,
+)
+def hub_bolt_tensile(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -> MPa:
+    """Tensile strength of the hub's mounting bolts, MPa. An estimate while no mark is entered: what nobody marked is soft.
+
+    >>> round(hub_bolt_tensile("10.9", Thread("12 x 1.75 mm", 12.0, 1.75)))
+    1040
+    """
+    strength = strength_of(read_grade(mount_bolt_grade or SOFTEST), mount_bolt_thread)
+    return strength.tensile if mount_bolt_grade else Estimate(strength.tensile, measure="hub.mount_bolt_grade")
+
+
+@value("bolts", formula="proof and yield of the grade that has this tensile strength", source=GRADE_TABLE)
+def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread, hub_bolt_tensile: MPa) -> BoltStrength:
     """Strength of the hub's mounting bolts.
 
-    >>> hub_bolt_strength("10.9", Thread("12 x 1.75 mm", 12.0, 1.75)).proof
+    >>> hub_bolt_strength("10.9", Thread("12 x 1.75 mm", 12.0, 1.75), 1040.0).proof
     830
     """
-    return strength_of(read_grade(needed("hub.mount_bolt_grade", mount_bolt_grade)), mount_bolt_thread)
+    strength = strength_of(read_grade(mount_bolt_grade or SOFTEST), mount_bolt_thread)
+    return BoltStrength(strength.proof, strength.yields, float(hub_bolt_tensile))
 
 
 @value(
@@ -108,40 +125,18 @@ def hub_bolts_begun(
     raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
-@dataclass(frozen=True, slots=True)
-class BoltPlaces:
-    """Where the hub's mounting bolts stand about the wheel's axis, (ahead, up) in mm."""
-
-    places: tuple[tuple[float, float], ...]
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the wheel's axis"
-
-
 @value(
-    "bolts", formula="four at the corners of a rectangle, else evenly on the circle entered", source=sources.GEOMETRY
+    "bolts",
+    formula="where they stand, once strength is asked for or an entry of their own is there",
+    source=sources.GEOMETRY,
 )
-def hub_bolts_at(
-    hub_bolts_begun: bool,
-    mount_bolts: int,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
-    mount_circle: Mm | None,
-    mount_turned: Rad | None,
-) -> BoltPlaces:
-    """Where the hub's mounting bolts stand.
+def hub_bolts_at(hub_bolts_begun: bool, hub_bolts_stand: BoltPlaces) -> BoltPlaces:
+    """Where the hub's mounting bolts stand, once they are to be judged.
 
-    >>> hub_bolts_at(True, 3, None, None, 100.0, None).text
-    "3 bolts about the wheel's axis"
+    >>> hub_bolts_at(True, BoltPlaces(((0.0, 50.0), (0.0, -50.0)))).text
+    "2 bolts about the wheel's axis"
     """
-    if mount_circle is not None:
-        return BoltPlaces(circle_places(mount_bolts, mount_circle, mount_turned or 0.0))
-    if mount_bolts != 4:
-        why = f"the places of {mount_bolts} hub bolts are known by their circle only, which is not entered"
-        raise NotJudged(why, "hub.mount_circle")
-    return BoltPlaces(hub_bolt_places(*whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})))
+    return hub_bolts_stand
 
 
 @value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
@@ -164,7 +159,7 @@ def hub_bolts_safety(
     >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
     ...     (CaseLoads("rock", none, pull, none, none, none, none),))
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> bolts = BoltPlaces(hub_bolt_places(80.0, 90.0))
+    >>> bolts = BoltPlaces(((-40.0, 45.0), (40.0, 45.0), (40.0, -45.0), (-40.0, -45.0)))
     >>> round(hub_bolts_safety(bolts, BoltStrength(830, 940, 1040), thread, None, 0.0, loads), 3)
     6.994
     """
@@ -204,19 +199,21 @@ def hub_bolts_safety(
 def hub_bolt_thread_share(
     hub_bolt_engagement: Mm | None,
     hub_bolt_into: ScrewedInto | None,
+    mount_bolt_grade: str | None,
     hub_bolt_strength: BoltStrength | None,
     mount_bolt_thread: Thread | None,
 ) -> Ratio:
     """How much of the thread a hub bolt needs is there: from 1 up the bolt breaks before the thread strips.
 
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
+    >>> hub_bolt_thread_share(24.0, "iron", "8.8", BoltStrength(580, 640, 800), thread)
     1.0
     """
     begun = {"bolts.hub_bolt_engagement": hub_bolt_engagement, "bolts.hub_bolt_into": hub_bolt_into}
     engaged, _ = whole_once_begun("the hub bolts' thread engagement is not entered, so it was not judged", begun)
     into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
+    needed("hub.mount_bolt_grade", mount_bolt_grade)  # a soft bolt needs less thread: an unknown one may need more
     tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
     hole = TAPPED.get(into, tensile)
     formula = least_engagement(thread.diameter, thread.pitch, tensile, hole)
@@ -283,11 +280,15 @@ TORQUE = "T = K d F, K by what is on the threads (Shigley 9th ed. Table 8-15), F
 
 @value("bolts", formula=TORQUE, source=sources.SHIGLEY_9.at("eq. 8-27"))
 def hub_bolt_torque(
-    lubrication: ThreadState | None, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread
+    lubrication: ThreadState | None,
+    mount_bolt_grade: str | None,
+    hub_bolt_strength: BoltStrength,
+    mount_bolt_thread: Thread,
 ) -> NewtonMetre:
     """Tightening torque of the hub bolts, N m. The hub maker's own figure goes before it.
 
-    >>> round(hub_bolt_torque("zinc plated", BoltStrength(830, 940, 1040), Thread("12 x 1.75 mm", 12.0, 1.75)))
+    >>> round(hub_bolt_torque("zinc plated", "10.9", BoltStrength(830, 940, 1040), Thread("12 x 1.75 mm", 12.0, 1.75)))
     126
     """
+    needed("hub.mount_bolt_grade", mount_bolt_grade)
     return torque_of(lubrication, hub_bolt_strength, mount_bolt_thread)

@@ -3,7 +3,7 @@
 Nothing here is judged while none of the entries that draw the piece is answered: a sheet is finished without a plate.
 """
 
-from math import dist, hypot
+from math import dist
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
@@ -16,18 +16,16 @@ from rules.measure.outline import (
     PlainHole,
     PlateEnds,
     bracket_hole_places,
-    hub_bolt_places,
     inside_distance,
     plate_outline,
 )
 from rules.measure.units import Mm
 from rules.sheet.plate import BracketBlank, DrawnPlate, LighteningHoles, NarrowedEnds
 from rules.tables import sources
-from rules.values.optional_step import need_once_begun
+from rules.values.optional_step import need_once_begun, needed
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 FLAT = sources.GEOMETRY.saying("the flat piece")
-FOUR_BOLTS = "the hub bolts' places are known for four bolts only; mark them off the hub"
-
 
 NOT_DRAWN = "the plate is not drawn yet"
 NO_BRACKET = "the bracket is not drawn yet"
@@ -89,39 +87,29 @@ def outline_of(plate: DrawnPlate, ends: PlateEnds, *others: str) -> Outline:
     return plate_outline(*size, radius, ends=ends)
 
 
-def _bolts_fore_aft_up_down(bolts: int | None, width: float | None, height: float | None) -> tuple[float, float]:
-    if bolts is not None and bolts != 4:
-        raise NotJudged(FOUR_BOLTS)
-    if bolts is None or width is None or height is None:
-        asked = {"mount_bolts": bolts, "mount_width": width, "mount_height": height}
-        raise Waits(*(f"hub.{key}" for key, answer in asked.items() if answer is None))
-    return width, height
-
-
 @value("plate", formula="least distance from a hub bolt's centre to the plate's edge, corners counted", source=FLAT)
-def hub_bolt_edge_distance(
-    plate: DrawnPlate, plate_ends: PlateEnds, mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None
-) -> Mm:
+def hub_bolt_edge_distance(plate: DrawnPlate, plate_ends: PlateEnds, hub_bolts_stand: BoltPlaces | None) -> Mm:
     """From the centre of the worst placed hub bolt to the plate's edge, mm; negative off the plate.
 
     >>> from rules.sheet.plate import Plate
     >>> card = Plate.record({"width": 140.0, "height": 260.0, "spindle_from_top": 130.0, "spindle_from_front": 70.0})
-    >>> hub_bolt_edge_distance(card, PlateEnds(), 4, 82.0, 90.0)
+    >>> hub_bolt_edge_distance(card, PlateEnds(), BoltPlaces(((41.0, 45.0), (-41.0, -45.0))))
     29.0
     """
     outline = outline_of(plate, plate_ends)
-    bolts = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
-    return min(inside_distance(place, outline) for place in hub_bolt_places(*bolts))
+    # The outline has its front at the left.
+    places = [(-ahead, up) for ahead, up in needed("hub_bolts_stand", hub_bolts_stand).places]
+    return min(inside_distance(place, outline) for place in places)
 
 
-@value("plate", formula="the smaller of the hub bolts' two spacings", source=FLAT)
-def hub_bolt_spacing(mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None) -> Mm:
+@value("plate", formula="the least spacing of two of them", source=FLAT)
+def hub_bolt_spacing(hub_bolts_stand: BoltPlaces) -> Mm:
     """Centre to centre of the two hub bolts nearest each other, mm.
 
-    >>> hub_bolt_spacing(4, 82.0, 90.0)
-    82.0
+    >>> hub_bolt_spacing(BoltPlaces(((30.0, 40.0), (-30.0, -40.0))))
+    100.0
     """
-    return min(_bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height))
+    return hub_bolts_stand.nearest
 
 
 @value(
@@ -129,21 +117,17 @@ def hub_bolt_spacing(mount_bolts: int | None, mount_width: Mm | None, mount_heig
     formula="the least of: hub bolt spacing - hole diameter; bolt centre to wheel centre - half hole - half centre bore",
     source=FLAT,
 )
-def metal_between_holes(
-    plate: DrawnPlate, mount_bolts: int | None, mount_width: Mm | None, mount_height: Mm | None
-) -> Mm:
+def metal_between_holes(plate: DrawnPlate, hub_bolts_stand: BoltPlaces | None) -> Mm:
     """The narrowest metal between two of the plate's holes, mm; negative where they run into each other.
 
     >>> from rules.sheet.plate import Plate
-    >>> metal_between_holes(Plate.record({"hole_diameter": 13.0, "bore": 70.0}), 4, 60.0, 80.0)
+    >>> bolts = BoltPlaces(((30.0, 40.0), (-30.0, -40.0)))
+    >>> metal_between_holes(Plate.record({"hole_diameter": 13.0, "bore": 70.0}), bolts)
     8.5
     """
     need_once_begun(plate, "hole_diameter", "bore", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
-    across, along = _bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height)
-    return min(
-        min(across, along) - plate.hole_diameter,
-        hypot(across, along) / 2 - plate.hole_diameter / 2 - plate.bore / 2,
-    )
+    bolts = needed("hub_bolts_stand", hub_bolts_stand)
+    return min(bolts.nearest - plate.hole_diameter, bolts.from_spindle - plate.hole_diameter / 2 - plate.bore / 2)
 
 
 @value("plate", formula="distance from the wheel centre to the plate's edge - half the centre bore", source=FLAT)
@@ -167,22 +151,21 @@ def metal_round_lightening(
     plate: DrawnPlate,
     plate_ends: PlateEnds,
     lightening_holes: LighterBy,
-    mount_bolts: int | None,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
+    hub_bolts_stand: BoltPlaces | None,
 ) -> Mm:
     """The narrowest metal round the plate's lightening holes, mm; negative where one breaks out.
 
     >>> from rules.sheet.plate import Plate
     >>> card = {"width": 140.0, "height": 300.0, "spindle_from_top": 150.0, "spindle_from_front": 70.0, "bore": 70.0}
     >>> holes = LighterBy((PlainHole(100.0, 40.0),))
-    >>> metal_round_lightening(Plate.record({**card, "hole_diameter": 12.0}), PlateEnds(), holes, 4, 60.0, 80.0)
+    >>> bolts = BoltPlaces(((30.0, 40.0), (-30.0, -40.0)))
+    >>> metal_round_lightening(Plate.record({**card, "hole_diameter": 12.0}), PlateEnds(), holes, bolts)
     30.0
     """
     if not lightening_holes.holes:
         raise NotJudged("the plate has no lightening holes", "plate.hole_above", "plate.hole_below")
     outline = outline_of(plate, plate_ends, "bore", "hole_diameter")
-    bolts = hub_bolt_places(*_bolts_fore_aft_up_down(mount_bolts, mount_width, mount_height))
+    bolts = [(-ahead, up) for ahead, up in needed("hub_bolts_stand", hub_bolts_stand).places]  # its front at the left
     others = [((0.0, 0.0), plate.bore / 2), *((place, plate.hole_diameter / 2) for place in bolts)]
     return min(
         min(

@@ -70,14 +70,14 @@ def test_parts_of_one_group_in_one_another_are_found_and_faces_that_touch_are_no
         "right": Part("right", "upright", (block((110.0, 0.0, 0.0), X, Y, 10.0, 10.0, 10.0),)),
         "arm": Part("arm", "lower arm", (Ball((0.0, 0.0, 0.0), 10.0),)),
     }
-    (found,) = overlaps(parts, UPRIGHT)
+    (found,) = overlaps(parts, UPRIGHT).pairs
     assert (found.one, found.other) == ("one", "other")
     assert found.gap == pytest.approx(-5.0, abs=0.2)
 
 
 def test_what_is_welded_or_bolted_together_may_touch() -> None:
     parts = {name: Part(name, "upright", (Ball((0.0, 0.0, 0.0), 10.0),)) for name in ("plate", "beam")}
-    assert overlaps(parts, UPRIGHT) == []
+    assert overlaps(parts, UPRIGHT).pairs == ()
 
 
 def test_room_between_bolts() -> None:

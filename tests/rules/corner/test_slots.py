@@ -14,7 +14,7 @@ PLATE = plate_part(140.0, 300.0, 150.0, 70.0, 20.0, THICK, 60.0, FRONT, HIGH)
 
 
 def lugs(lean: float, turn: float = 0.0) -> Part:
-    """One lug 10 mm thick, its foot's middle 50 mm outboard of the pivot, 100 mm above the spindle there. lean: rad, its outer
+    """One lug 10 mm thick, its foot's middle 50 mm outboard of the pivot, 100 mm above the centre there. lean: rad, its outer
     end down; turn: rad, of its width from ahead, upwards."""
     out = (0.0, cos(lean), -sin(lean))
     across = (cos(turn), sin(turn) * sin(lean), sin(turn) * cos(lean))
@@ -60,7 +60,7 @@ def test_a_beams_side_has_two_tabs_or_one_where_it_is_short(long: float, places:
 
 
 def test_a_beams_slots_are_under_the_middles_of_its_walls() -> None:
-    """60 wide, walls of 4: 28 beside the spindle. Quarters of 160 from 80 below: 40 below and 40 above."""
+    """60 wide, walls of 4: 28 beside the wheel centre. Quarters of 160 from 80 below: 40 below and 40 above."""
     found = {slot.at for slot in beam_slots(beam(160.0), PLATE, 20.0, 4.0)}
     assert found == {(-28.0, -40.0), (-28.0, 40.0), (28.0, -40.0), (28.0, 40.0)}
 

@@ -121,7 +121,7 @@ def with_arm(**changes: object) -> tuple[tuple[Coping, ...], tuple[str, ...]]:
 
 
 def test_a_tubular_arm_to_the_beams_side() -> None:
-    """Root 6.2 - 4.45 = 1.75 in behind the spindle, by the channel's side at 1.6. Along (-4.45, -3.2, -0.3), which is 5.489
+    """Root 6.2 - 4.45 = 1.75 in behind the wheel centre, by the channel's side at 1.6. Along (-4.45, -3.2, -0.3), which is 5.489
     long, on a side square to the first: asin(4.45 / 5.489) = 54.16 deg."""
     ((pattern,), _) = with_arm()
     assert pattern.name == "Steering arm to the beam's side" and pattern.meets == 0.0
@@ -131,7 +131,7 @@ def test_a_tubular_arm_to_the_beams_side() -> None:
 def test_a_tubular_arm_to_the_plates_back() -> None:
     """No beam, the load 4.3 in inboard: the root 8.4 - 4.3 = 4.1 in from the hub face, 0.1 behind the plate's back at 4.
     asin(4.3 / 6.195) = 43.96 deg."""
-    ((pattern,), _) = with_arm(upright__beam="none", joint_steering_arm__load_inboard="4.3 in")
+    ((pattern,), _) = with_arm(upright__beam="none", weld_steering_arm__load_inboard="4.3 in")
     assert pattern.name == "Steering arm to the plate's back"
     assert pattern.angle == pytest.approx(radians(43.96), abs=1e-3)
 
@@ -141,7 +141,7 @@ def test_a_tubular_arm_to_a_beam_that_is_a_tube() -> None:
     face too. The arm leans 0.3 in 5.065 from square to the beam: acos(0.3 / 5.065) = 86.60 deg. Seen from above its line begins
     1.75 in behind the beam's middle and runs along (-4.45, -2.4), so it passes that by 1.75 x 2.4 / 5.056 = 0.831 in."""
     changes = {"upright__beam": "tube", "upright__beam_width": "4 in", "upright__beam_depth": "4 in"}
-    ((pattern,), _) = with_arm(**changes, joint_steering_arm__load_inboard="2.4 in")
+    ((pattern,), _) = with_arm(**changes, weld_steering_arm__load_inboard="2.4 in")
     assert pattern.name == "Steering arm to the beam" and pattern.meets == pytest.approx(101.6)
     assert pattern.angle == pytest.approx(radians(86.60), abs=1e-3) and pattern.aside == pytest.approx(
         0.831 * 25.4, abs=0.05

@@ -6,6 +6,7 @@ from dataclasses import FrozenInstanceError
 
 import pytest
 
+from rules.corner.fixed import Overlaps
 from rules.corner.part import Part
 from rules.corner.placing import Ride
 from rules.corner.room import BetweenTwo, Moves, Room
@@ -156,6 +157,19 @@ def test_the_two_parts_of_a_clash_are_in_its_colour_and_the_gap_is_written_betwe
     assert gap.label.text == "gap"
     assert (*gap.start, *gap.end) == near((-61.0, 370.0, -62.5, 370.0))
     assert (gap.part, gap.label.part, gap.label.mm) == ("clash", "clash", 1.5)
+
+
+def test_fixed_parts_in_one_another_are_in_the_colour_of_a_clash_too() -> None:
+    ring, hat = PARTS["rotor_ring_part"], PARTS["lower_joint_housing_part"]
+    deep = BetweenTwo("one", "other", (ring, hat), -4.0, on_one=(30.0, -61.0, -40.0), on_other=(30.0, -65.0, -40.0))  # type: ignore[arg-type]
+    found = {"fixed_overlaps": Overlaps((deep,)), "corner_moves": STANDING}
+    scene = front_scene({**EVERYTHING, **found})
+    assert {item.name for item in scene.items if isinstance(item, Body) and item.part == "clash"} == {
+        "rotor ring", "lower joint housing",
+    }  # fmt: skip
+    milder = room(-1.0, "rotor_ring_part", "upper_joint_housing_part")  # of two, the deeper is shown
+    told = worst_clash({**EVERYTHING, **milder, **found})
+    assert told is not None and told.names == ("rotor ring", "lower joint housing")
 
 
 def test_a_pair_with_room_is_no_clash() -> None:

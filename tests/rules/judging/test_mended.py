@@ -61,6 +61,19 @@ def test_a_ball_joint_in_double_shear_is_a_stop(finding: FindingWith) -> None:
     assert found.verdict == "stop" and "cannot" not in found.change and "single shear" in found.change
 
 
+def test_a_stub_shaft_beside_a_hub_that_holds_itself_is_looked_at_again(finding: FindingWith) -> None:
+    assert finding("hub-holds-together", {"hub.stub_shaft_fitted": True}).verdict == "watch"
+    assert finding("hub-holds-together", {"hub.stub_shaft_torque": "250 N m"}).verdict == "watch"
+
+
+@pytest.mark.parametrize("use", ["race", "dunes"])
+def test_a_no_to_judging_strength_finishes_no_hard_use(use: str) -> None:
+    car = document("scree_ox_strength")
+    refused = {**car, "job": {**car["job"], "use": use}, "loads": {**car["loads"], "judge_strength": False}}
+    judged = judge(read_sheet(refused), light=True)
+    assert "loads.judge_strength" in judged.missing and judged.verdict in ("unfinished", "stop")
+
+
 def test_a_stub_shafts_nut_at_20_newton_metres_is_not_tight(finding: FindingWith) -> None:
     shaft = {"hub.held_together_by": "a clamped stub shaft", "hub.stub_shaft_fitted": True}
     assert finding("hub-holds-together", {**shaft, "hub.stub_shaft_torque": "20 N m"}).verdict == "stop"

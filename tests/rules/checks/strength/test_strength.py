@@ -233,7 +233,7 @@ WAITS = [
     ("bolts.upper_grade", "upper-pivot-bolt"),
     ("bolts.lower_edge_distance", "lower-pivot-lug"),
     ("bolts.lower_edge_distance", "lower-lug-edge"),
-    ("hub.mount_bolt_grade", "hub-bolts"),
+    ("hub.mount_width", "hub-bolts"),
     ("hub.mount_bolt_grade", "hub-bolt-threads"),
     ("bolts.hub_bolt_into", "hub-bolt-threads"),
     ("upright.material", "upright-above-hub"),
@@ -281,7 +281,7 @@ def test_a_part_begun_waits_for_its_rest_and_for_the_loads_at_once(judged: Judge
     taken_out = {
         "upright-above-hub": "plate.bore", "upper-pivot-bolt": "bolts.upper_gap",
         "lower-pivot-lug": "bolts.lower_edge_distance", "wheel-studs": "hub.stud_thread",
-        "hub-bolts": "hub.mount_bolt_grade",
+        "hub-bolts": "hub.mount_width",
     }[check]  # fmt: skip
     begun = {name: entry for name, entry in STOUT.items() if not name.startswith("loads.")} | {taken_out: None}
     finding = found(judged(begun), check)

@@ -36,6 +36,19 @@ BY_HAND: list[tuple[dict[str, object], str, float]] = [
     ),  # end 140 inboard of the tyre's middle; 56, 12 of plate and 30 of beam: 98
     (FLAT, "steering_arm_lever_inboard", 78.0),  # 140 less 56 and half of the plate
     ({}, "caliper_lever_ahead", 45.0),  # pads 115 ahead, the edge 70
+    # An arm of 120 back and 50 inboard is 130 long; four bolts 60 by 80 stand on a circle of 100.
+    (
+        {
+            "weld_steering_arm.load_ahead": "-120 mm",
+            "weld_steering_arm.load_above": "0 mm",
+            "weld_steering_arm.load_inboard": "50 mm",
+        },
+        "steering_arm_reach",
+        130.0,
+    ),
+    # Pads 115 from the spindle, rotor 280 across with its bolts 40 inside the edge: 115 - 100.
+    ({"caliper.bolts_inside": "40 mm"}, "pads_from_bolts", 15.0),
+    ({"hub.mount_width": "60 mm", "hub.mount_height": "80 mm"}, "hub_bolts_across", 100.0),
     ({"weld_caliper_bracket.caliper_stands": "behind"}, "caliper_lever_ahead", -25.0),  # pads 115 behind, the edge 90
     # Rotor 280 across, the plate's edge 70 ahead or 90 behind, bracket 35 beyond it.
     ({"upright.bracket_arm_length": "35 mm"}, "bolts_inside_by_bracket", 35.0),

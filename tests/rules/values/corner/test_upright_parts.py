@@ -57,7 +57,7 @@ def test_bores_that_a_plate_cannot_have_or_that_are_not_drawn(corner: float, bor
 
 
 ENDS = PlateEnds(Narrowed(80.0, -10.0, 50.0), None)
-"""A round end 80 wide, 10 behind the spindle: its middle is 130 - 40 = 90 above the spindle."""
+"""A round end 80 wide, 10 behind the wheel centre: its middle is 130 - 40 = 90 above the wheel centre."""
 
 
 @pytest.mark.parametrize(("ahead", "above", "away"), [(-10.0, 150.0, 20.0), (-70.0, 170.0, 60.0), (90.0, 0.0, 20.0)])

@@ -19,9 +19,7 @@ from rules.tables.bolt_grades import BoltStrength
 from rules.tables.electrodes import KSI
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
 from rules.values.strength.bolts import (
-    BoltPlaces,
     hub_bolt_thread_share,
-    hub_bolts_at,
     hub_bolts_safety,
     read_grade,
     wheel_studs_safety,
@@ -39,6 +37,7 @@ from rules.values.strength.upright import (
     upright_which_end_safety,
     upright_yield,
 )
+from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(
@@ -246,16 +245,16 @@ def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
         hub_bolts_safety(FOUR, CLASS_8_8, M12, None, -34.0, braked)
 
 
-def test_three_to_six_hub_bolts_stand_on_their_circle_and_are_not_judged_without_it() -> None:
-    assert hub_bolts_at(True, 4, 80.0, 90.0, None, None) == FOUR
+def test_three_to_six_hub_bolts_stand_on_their_circle_and_wait_for_it() -> None:
+    assert hub_bolts_stand(4, 80.0, 90.0, None, None) == FOUR
     # 180 N m about the fore-and-aft line on three bolts, 60 from the middle: 2 M / (3 r) = 2000 N on the one straight up
     held = loads(("bump", {}), moment=(-180_000.0, 0.0, 0.0))
-    three = hub_bolts_safety(hub_bolts_at(True, 3, None, None, 120.0, None), CLASS_8_8, M12, None, 0.0, held)
+    three = hub_bolts_safety(hub_bolts_stand(3, None, None, 120.0, None), CLASS_8_8, M12, None, 0.0, held)
     assert three == pytest.approx(580 / (2000 / 84.2664), rel=1e-5)
-    with pytest.raises(NotJudged, match="known by their circle only"):
-        hub_bolts_at(True, 5, 80.0, 90.0, None, None)
-    with pytest.raises(Waits):
-        hub_bolts_at(True, 4, 80.0, None, None, None)
+    with pytest.raises(Waits, match="mount_circle"):
+        hub_bolts_stand(5, 80.0, 90.0, None, None)
+    with pytest.raises(Waits, match="mount_height"):
+        hub_bolts_stand(4, 80.0, None, None, None)
 
 
 def test_wheel_studs_by_hand() -> None:
@@ -311,14 +310,18 @@ def test_a_lug_carries_half_in_double_shear() -> None:
 
 
 def test_threads_of_the_hub_bolts_need_the_larger_of_formula_and_rule_of_thumb() -> None:
-    assert hub_bolt_thread_share(18.0, "steel", CLASS_8_8, M12) == pytest.approx(1.0)  # 1.5 d
+    assert hub_bolt_thread_share(18.0, "steel", "8.8", CLASS_8_8, M12) == pytest.approx(1.0)  # 1.5 d
     hard = BoltStrength(970.0, 1100.0, 1220.0)  # in soft steel the formula asks for more than 1.5 d: 19.54
-    assert hub_bolt_thread_share(19.5, "steel", hard, M12) < 1.0 < hub_bolt_thread_share(19.6, "steel", hard, M12)
-    assert hub_bolt_thread_share(30.0, "aluminium", CLASS_8_8, M12) == pytest.approx(1.0)
-    assert hub_bolt_thread_share(24.0, "iron", CLASS_8_8, M12) == pytest.approx(1.0)
-    assert hub_bolt_thread_share(9.0, "nut", CLASS_8_8, M12) == pytest.approx(9 / 8.873, rel=1e-3)
+    assert (
+        hub_bolt_thread_share(19.5, "steel", "8.8", hard, M12)
+        < 1.0
+        < hub_bolt_thread_share(19.6, "steel", "8.8", hard, M12)
+    )
+    assert hub_bolt_thread_share(30.0, "aluminium", "8.8", CLASS_8_8, M12) == pytest.approx(1.0)
+    assert hub_bolt_thread_share(24.0, "iron", "8.8", CLASS_8_8, M12) == pytest.approx(1.0)
+    assert hub_bolt_thread_share(9.0, "nut", "8.8", CLASS_8_8, M12) == pytest.approx(9 / 8.873, rel=1e-3)
     with pytest.raises(Waits):
-        hub_bolt_thread_share(9.0, None, CLASS_8_8, M12)
+        hub_bolt_thread_share(9.0, None, "8.8", CLASS_8_8, M12)
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,295 @@
+"""How many small changes to `rules` the tests notice.
+
+python .ci/mutants.py                     100 changes drawn at random; prints the seed
+python .ci/mutants.py 300 --seed 7        so many, drawn by a seed; the same seed draws the same
+python .ci/mutants.py 50 --only rules/solids   of some files alone
+python .ci/mutants.py --again             those that survived the last time
+
+Each change is made in a copy of the project, and only the tests that come to its line are run there, the quickest first,
+until one fails. A test that does not end counts as having failed. What no test notices is printed; those that change
+nothing anybody could see stand with the reason in `.ci/mutants_accepted.toml`. Needs `pip install coverage` once.
+"""
+
+import argparse
+import ast
+import compileall
+import functools
+import json
+import multiprocessing
+import os
+import random
+import resource
+import shutil
+import signal
+import sys
+import tempfile
+import time
+import tomllib
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from mutations import CLOSENESS, Mutation, lines_run_by_name, mutations, names_in
+from reach import EXAMPLES, HOME, KEPT, QUIET, Reached, few_examples, load_libraries, reached, silenced
+
+COPIED = ("rules", "wizard", "sample_sheets", "tests", ".ci", "pyproject.toml", "README.md", "DEVELOPERS.md")
+ACCEPTED = Path(__file__).with_name("mutants_accepted.toml")
+LEFT = KEPT.with_name("survived.json")
+STAGES = (1.5, 5.0)
+"""Seconds' worth of tests run at a time, as long as none fails; after these the rest, as far as `--longest` goes."""
+MEMORY = 6 << 30
+
+
+@dataclass(frozen=True, slots=True)
+class Mutant:
+    """One change of one file. tests: those that may notice, in the order they are tried, with the seconds each takes."""
+
+    path: str
+    mutation: Mutation
+    line: int
+    text: str
+    tests: tuple[tuple[str, float], ...]
+
+    def __str__(self) -> str:
+        now = self.mutation.now.removeprefix(f"{CLOSENESS}.")
+        return f"{self.path}:{self.line}: {self.mutation.was} -> {now} | {self.text}"
+
+
+class Project:
+    """The sources of `rules`, and which tests come to a change of them."""
+
+    def __init__(self, reach: dict[str, Reached]) -> None:
+        self.sources = {
+            path.relative_to(HOME).as_posix(): path.read_text("utf-8") for path in sorted(HOME.glob("rules/**/*.py"))
+        }
+        self._reach = reach
+        self._seconds = {test: taken for one in reach.values() for test, taken in one.seconds.items()}
+        self._test_sources = {path: (HOME / path).read_text("utf-8") for path in reach}
+
+    @functools.cached_property
+    def _run_by_name(self) -> dict[str, list[tuple[str, range]]]:
+        """What is run by whoever takes a name, directly or through another constant."""
+        found: dict[str, list[tuple[str, range]]] = {}
+        for name, path, lines in lines_run_by_name(self.sources):
+            found.setdefault(name, []).append((path, lines))
+        return found
+
+    @functools.cached_property
+    def _made_from(self) -> dict[str, set[str]]:
+        """For each name, the constants and classes that are made from it."""
+        found: dict[str, set[str]] = {}
+        for source in self.sources.values():
+            for node in ast.parse(source).body:
+                targets = node.targets if isinstance(node, ast.Assign) else [getattr(node, "target", None)]
+                made = {target.id for target in targets if isinstance(target, ast.Name)}
+                made |= {node.name} if isinstance(node, ast.ClassDef) else set()
+                for name in names_in(node) if made else ():
+                    found.setdefault(name, set()).update(made)
+        return found
+
+    def mutant(self, path: str, mutation: Mutation) -> Mutant:
+        """With its tests in order: first those of its own file or with its name in theirs, and the quick ones."""
+        line, text = self.text(path, mutation)
+        own = f"tests/{path.rpartition('/')[0]}/test_{path.rpartition('/')[2]}"
+        module = f"[{path.removesuffix('.py').replace('/', '.')}]"
+        coming = self._coming(path, mutation)
+        names = {name for name in mutation.names if len(name) > 3}
+        near = {test for test in self._seconds if test.partition("::")[0] in {t.partition("::")[0] for t in coming}}
+        near |= {test for test in self._seconds if test.startswith(own)}
+
+        def order(test: str) -> tuple[bool, float]:
+            file = test.partition("::")[0]
+            about = file.startswith(own) or module in test or any(name in self._test_sources[file] for name in names)
+            return test not in coming, self._seconds[test] * (0.05 if about else 1.0)
+
+        tests = [(test, self._seconds[test]) for test in sorted((coming | near) & self._seconds.keys(), key=order)]
+        return Mutant(path, mutation, line, text, tuple(tests))
+
+    def text(self, path: str, mutation: Mutation) -> tuple[int, str]:
+        """The line of a change: its number and what stands there."""
+        line = self.sources[path].count("\n", 0, mutation.start) + 1
+        return line, self.sources[path].splitlines()[line - 1].strip()
+
+    def _coming(self, path: str, mutation: Mutation) -> set[str]:
+        if mutation.in_function and (found := self._at(path, range(mutation.first, mutation.last + 1))):
+            return found
+        # Run while the module is loaded: whoever takes what is made there.
+        names = set(mutation.names)
+        while more := {made for name in names for made in self._made_from.get(name, ())} - names:
+            names |= more
+        found = {
+            test
+            for name in names
+            for where, lines in self._run_by_name.get(name, ())
+            for test in self._at(where, lines)
+        }
+        said = {name for name in names if len(name) > 3}
+        files = {file for file, text in self._test_sources.items() if any(name in text for name in said)}
+        return found | {test for file in files for test in self._reach[file].seconds}
+
+    def _at(self, path: str, lines: range) -> set[str]:
+        wanted = sum(1 << line for line in lines)
+        return {
+            test
+            for one in self._reach.values()
+            for test, reached in one.lines.get(path, {}).items()
+            if reached & wanted
+        }
+
+
+def staged(tests: tuple[tuple[str, float], ...], longest: float) -> Iterator[tuple[list[str], float]]:
+    """The tests in turns that take about as long as the stages, each with the seconds it should take."""
+    left = list(tests)
+    for length in (*STAGES, longest):
+        turn: list[str] = []
+        taken = 0.0
+        while left and (taken + left[0][1] <= length or not turn):
+            test, seconds = left.pop(0)
+            turn.append(test)
+            taken += seconds
+        if turn:
+            yield turn, taken
+
+
+_copy = Path()
+_longest = 0.0
+
+
+def _make_copy(folder: str, longest: float) -> None:
+    global _copy, _longest
+    _longest = longest
+    _copy = Path(tempfile.mkdtemp(dir=folder))
+    for name in COPIED:
+        if (HOME / name).is_dir():
+            shutil.copytree(HOME / name, _copy / name)
+            compileall.compile_dir(_copy / name, quiet=1)
+        else:
+            shutil.copy2(HOME / name, _copy / name)
+
+
+def tried(mutant: Mutant) -> tuple[Mutant, str]:
+    """What becomes of it: the test that fails, "does not end", or nothing where it survives."""
+    path = _copy / mutant.path
+    source, stat = path.read_text("utf-8"), path.stat()
+    try:
+        path.write_text(mutant.mutation.applied(source), "utf-8")
+        for turn, seconds in staged(mutant.tests, _longest):
+            if said := _run(turn, 30.0 + 6.0 * seconds):
+                return mutant, said
+    finally:
+        path.write_text(source, "utf-8")
+        os.utime(path, ns=(stat.st_atime_ns, stat.st_mtime_ns))
+    return mutant, ""
+
+
+def _run(tests: list[str], limit: float) -> str:
+    said = _copy / "said"
+    said.write_text("")
+    if not (child := os.fork()):
+        os.setsid()
+        resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
+        os._exit(_in_child(tests, said))
+    until = time.monotonic() + limit
+    while time.monotonic() < until:
+        ended, status = os.waitpid(child, os.WNOHANG)
+        if ended:
+            return (said.read_text() or f"ended with {status}") if status else ""
+        time.sleep(0.02)
+    os.killpg(child, signal.SIGKILL)
+    os.waitpid(child, 0)
+    return "does not end"
+
+
+def _in_child(tests: list[str], said: Path) -> int:
+    import pytest
+
+    place = {test: number for number, test in enumerate(tests)}
+
+    class Chosen:
+        def pytest_sessionstart(self) -> None:
+            few_examples(EXAMPLES)
+
+        def pytest_collection_modifyitems(self, items: list[Any]) -> None:
+            items[:] = sorted((item for item in items if item.nodeid in place), key=lambda item: place[item.nodeid])
+
+        def pytest_runtest_logreport(self, report: Any) -> None:
+            if report.failed:
+                said.write_text(report.nodeid)
+
+    silenced()
+    os.chdir(_copy)
+    sys.dont_write_bytecode = True
+    os.environ["PYTHONDONTWRITEBYTECODE"] = "1"
+    os.environ["PYTHONPATH"] = str(_copy)
+    sys.path.insert(0, str(_copy))
+    assert "rules" not in sys.modules
+    files = list(dict.fromkeys(test.partition("::")[0] for test in tests))
+    return int(pytest.main([*files, *QUIET, "--exitfirst"], plugins=[Chosen()]))
+
+
+def accepted(path: str, text: str, was: str) -> str:
+    """Why a change there is accepted to pass unnoticed; empty where it is not."""
+    if not ACCEPTED.is_file():
+        return ""
+    for entry in tomllib.loads(ACCEPTED.read_text("utf-8")).get("accepted", []):
+        if entry["path"] == path and entry["line"] in text and entry.get("was", was) == was:
+            return str(entry["why"])
+    return ""
+
+
+def main() -> None:
+    """Draw, try, print."""
+    options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    options.add_argument("count", nargs="?", type=int, default=100)
+    options.add_argument("--seed", type=int, default=int(time.time()))
+    options.add_argument("--only", default="rules", help="a file or folder; all of rules by default")
+    options.add_argument("--jobs", type=int, default=os.cpu_count() or 1)
+    options.add_argument("--longest", type=float, default=100.0, help="s of tests tried on one change; 100 by default")
+    options.add_argument("--again", action="store_true")
+    asked = options.parse_args()
+    project = Project(reached(asked.jobs))
+    every = [
+        (path, one)
+        for path, source in project.sources.items()
+        for one in mutations(source)
+        if path.startswith(asked.only)
+    ]
+    if asked.again:
+        last = {(one["path"], one["text"], one["was"], one["now"]) for one in json.loads(LEFT.read_text())}
+        chosen = [(path, one) for path, one in every if (path, project.text(path, one)[1], one.was, one.now) in last]
+    else:
+        chosen = random.Random(asked.seed).sample(every, min(asked.count, len(every)))
+    print(f"seed {asked.seed}: {len(chosen)} of {len(every)} changes")
+    load_libraries()
+    counts: Counter[str] = Counter()
+    left = []
+    with tempfile.TemporaryDirectory() as folder:
+        mutants = (project.mutant(path, one) for path, one in chosen)
+        pool = multiprocessing.get_context("fork").Pool(asked.jobs, _make_copy, (folder, asked.longest))
+        with pool:
+            for number, (mutant, by) in enumerate(pool.imap_unordered(tried, mutants, chunksize=1), 1):
+                why = "" if by else accepted(mutant.path, mutant.text, mutant.mutation.was)
+                counts["killed" if by else "accepted" if why else "survived"] += 1
+                if not by and not why:
+                    left.append(
+                        {
+                            "path": mutant.path,
+                            "text": mutant.text,
+                            "was": mutant.mutation.was,
+                            "now": mutant.mutation.now,
+                        }
+                    )
+                    print(f"[{number}] SURVIVED of {len(mutant.tests)} tests: {mutant}", flush=True)
+                if number % 25 == 0:
+                    print(f"[{number}] {dict(counts)}", flush=True)
+    LEFT.write_text(json.dumps(left, indent=1))
+    noticed = counts["killed"] / max(len(chosen) - counts["accepted"], 1)
+    print(
+        f"seed {asked.seed}: {len(chosen)} changes, {dict(counts)}; {noticed:.1%} of those that change anything are noticed"
+    )
+
+
+if __name__ == "__main__":
+    main()
