@@ -19,7 +19,7 @@ GUSSETS = LugGussets(("upper",), 6.0, 30.0, 20.0)
 
 def from_lugs(x: float, y: float, z: float, gussets: LugGussets = GUSSETS) -> float:
     """From the lugs, plate's back at -70 - 10 = -80, to a ball of 1 mm."""
-    part = which_lugs_part("upper", *BOLT, 10.0, 140.0, -70.0, UPRIGHT, gussets)
+    part = which_lugs_part("upper", *BOLT, 10.0, -70.0, UPRIGHT, gussets)
     return gap(part.solid, solid(Ball((x, y, z), 1.0))).distance
 
 
@@ -36,8 +36,8 @@ def test_a_gusset_stands_on_the_lugs_outer_face_and_the_plate() -> None:
 
 
 def test_only_the_joints_named_have_them() -> None:
-    lower = which_lugs_part("lower", *BOLT, 10.0, 140.0, -70.0, UPRIGHT, GUSSETS)
-    upper = which_lugs_part("upper", *BOLT, 10.0, 140.0, -70.0, UPRIGHT, GUSSETS)
+    lower = which_lugs_part("lower", *BOLT, 10.0, -70.0, UPRIGHT, GUSSETS)
+    upper = which_lugs_part("upper", *BOLT, 10.0, -70.0, UPRIGHT, GUSSETS)
     assert len(upper.shapes) == len(lower.shapes) + 2
 
 
