@@ -158,7 +158,7 @@ def lives(events: int, seed: int) -> int:
 
 
 async def opened_and_closed(times: int, names: list[str]) -> int:
-    """Every screen in turn, or those named; prints what each leaves in memory, and says with the exit status whether that is too much."""
+    """Every screen in turn, or those named; says with the exit status whether one leaves too much in memory."""
     path = Path("sheet.toml")
     shutil.copyfile(sample("scree_ox_strength"), path)
     app, bad = BuildSheetApp(path), 0
