@@ -118,6 +118,21 @@ def test_twist_goes_past_an_opening_by_bending_the_strips_beside_it() -> None:
         twist_past_opening(2400.0, 60.0, 60.0, 0.0, 10.0)
 
 
+def test_bolt_holes_through_both_faces_of_a_box_by_hand() -> None:
+    """Two holes of 12, 50 apart, through walls of 4 whose middles stand 12 and 48 from the plate's face: 96 mm2 a face.
+
+    Upright axis: 2 x 96 x (25^2 + 12^2 / 12) = 122 304. The other: about the plate's face each takes 96 x 4^2 / 12 = 128 and
+    96 x 12^2 = 13 824 or 96 x 48^2 = 221 184; then about the middle of what is left.
+    """
+    whole = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0)
+    drilled = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0, 12.0, 50.0)
+    assert whole.inertia_v - drilled.inertia_v == pytest.approx(122_304)
+    moment = whole.area * whole.centroid - 96 * 12 - 96 * 48
+    assert drilled.centroid == pytest.approx(moment / (whole.area - 192))
+    about_face = whole.inertia_u + whole.area * whole.centroid**2 - 2 * 128 - 13_824 - 221_184
+    assert drilled.inertia_u == pytest.approx(about_face - drilled.area * drilled.centroid**2)
+
+
 def test_shear_of_simple_sections_by_hand() -> None:
     assert PLATE.shear_u == PLATE.shear_v == pytest.approx(800.0)  # 1.5 V / A
     assert round_bar(20.0).shear_u == pytest.approx(pi * 100 * 3 / 4)  # 4/3 V / A
