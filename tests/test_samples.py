@@ -66,7 +66,7 @@ def test_the_sample_with_strength_answers_every_step() -> None:
     judged = judged_sample("scree_ox_strength")
     assert {name.partition(".")[0] for name in judged.sheet.answers} == {step.name for step in STEPS}
     assert {finding.check for finding in judged.findings if finding.verdict == "does not apply"} == {
-        "bearing-against-donor", "rotor-cut-consequence", "hub-bolts-on-circle", "hub-bolts-round-body",
+        "bearing-against-donor", "lower-pivot-near-hub", "rotor-cut-consequence", "hub-bolts-on-circle", "hub-bolts-round-body",
         "snout-strength", "upper-pivot-clears-barrel",
         "design-diameter-agrees", "tyre-load-agrees", "speed-symbol-agrees", "finished-below-new", "arm-wall-and-width",
         "beam-corner-and-wall", "plate-ends-fit", "upper-end-and-width", "lower-end-and-width", "hole-above-on-plate",
