@@ -28,6 +28,7 @@ import tomllib
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fnmatch import fnmatchcase
 from pathlib import Path
 from typing import Any
 
@@ -60,7 +61,9 @@ class Mutant:
 class Project:
     """The sources of `rules`, and which tests come to a change of them."""
 
-    def __init__(self, reach: dict[str, Reached]) -> None:
+    def __init__(self, reach: dict[str, Reached], longest: float) -> None:
+        """longest: s of tests tried on one change after the first stages."""
+        self._longest = longest
         self.sources = {
             path.relative_to(HOME).as_posix(): path.read_text("utf-8") for path in sorted(HOME.glob("rules/**/*.py"))
         }
@@ -97,14 +100,27 @@ class Project:
         coming = self._coming(path, mutation)
         names = {name for name in mutation.names if len(name) > 3}
         near = {test for test in self._seconds if test.partition("::")[0] in {t.partition("::")[0] for t in coming}}
+        # A table in a folder speaks of everything below it.
+        about_all = {file for file in self._reach if "/rules/" in file and Path(file).parent in Path(own).parents}
+        coming |= {test for test in self._seconds if test.partition("::")[0] in about_all}
         near |= {test for test in self._seconds if test.startswith(own)}
 
         def order(test: str) -> tuple[bool, float]:
             file = test.partition("::")[0]
-            about = file.startswith(own) or module in test or any(name in self._test_sources[file] for name in names)
+            about = (
+                file.startswith(own)
+                or file in about_all
+                or module in test
+                or any(name in self._test_sources[file] for name in names)
+            )
             return test not in coming, self._seconds[test] * (0.05 if about else 1.0)
 
-        tests = [(test, self._seconds[test]) for test in sorted((coming | near) & self._seconds.keys(), key=order)]
+        tests: list[tuple[str, float]] = []
+        taken = 0.0
+        for test in sorted((coming | near) & self._seconds.keys(), key=order):
+            if tests and (taken := taken + self._seconds[test]) > sum(STAGES) + self._longest:
+                break
+            tests.append((test, self._seconds[test]))
         return Mutant(path, mutation, line, text, tuple(tests))
 
     def text(self, path: str, mutation: Mutation) -> tuple[int, str]:
@@ -229,12 +245,15 @@ def _in_child(tests: list[str], said: Path) -> int:
     return int(pytest.main([*files, *QUIET, "--exitfirst"], plugins=[Chosen()]))
 
 
+@functools.cache
+def _list() -> tuple[dict[str, str], ...]:
+    return tuple(tomllib.loads(ACCEPTED.read_text("utf-8"))["accepted"])
+
+
 def accepted(path: str, text: str, was: str) -> str:
     """Why a change there is accepted to pass unnoticed; empty where it is not."""
-    if not ACCEPTED.is_file():
-        return ""
-    for entry in tomllib.loads(ACCEPTED.read_text("utf-8")).get("accepted", []):
-        if entry["path"] == path and entry["line"] in text and entry.get("was", was) == was:
+    for entry in _list():
+        if fnmatchcase(path, entry["path"]) and entry["line"] in text and fnmatchcase(was, entry.get("was", "*")):
             return str(entry["why"])
     return ""
 
@@ -249,7 +268,7 @@ def main() -> None:
     options.add_argument("--longest", type=float, default=100.0, help="s of tests tried on one change; 100 by default")
     options.add_argument("--again", action="store_true")
     asked = options.parse_args()
-    project = Project(reached(asked.jobs))
+    project = Project(reached(asked.jobs), asked.longest)
     every = [
         (path, one)
         for path, source in project.sources.items()

@@ -50,6 +50,8 @@ def lines_of(table: RoomTable, judged: Judged, name: str) -> list[str]:
     lines.append(f"{'':<7}{'room':>12}{'wanted':>12}  parts")
     for line in table.lines:
         lines += _pair_lines(line, judged)
+    if any((line.gap or 0.0) < 0 for line in table.lines):
+        lines += ["", "A minus is an overlap, of at least that depth."]
     if measure := list(dict.fromkeys(field for line in table.lines for field in line.measure)):
         lines += ["", f"Estimates are assumed, and hold what rests on them at watch. Measure {and_list(measure)}."]
     if table.absent:

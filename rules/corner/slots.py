@@ -75,11 +75,16 @@ def faces(plate: Part) -> tuple[float, float, float]:
     return body.origin[1] + body.low, body.origin[1] + body.high, body.origin[2]
 
 
+def is_lug(shape: Prism) -> bool:
+    """Whether a shape of a joint's lugs is a lug's flat, which is a rectangle; its gussets are triangles."""
+    return len(shape.outline) == 4
+
+
 def lug_slots(lugs: Part, plate: Part, tab: float) -> tuple[tuple[Slot, ...], float]:
     """A slot for each lug, its tab in the middle of the foot; and the depth all the tabs have."""
     back, front, level = faces(plate)
     found, depths = [], []
-    for prism in (shape for shape in lugs.shapes if isinstance(shape, Prism)):
+    for prism in (shape for shape in lugs.shapes if isinstance(shape, Prism) and is_lug(shape)):
         places, out = [], prism.up
         reach = max(y for _, y in prism.outline)
         for a in (-tab / 2, tab / 2):

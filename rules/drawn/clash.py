@@ -36,7 +36,7 @@ class Clash:
         """Both parts and the gap in one line. figure: writes a length in mm."""
         size, moved = figure(abs(self.gap)), ", when moved" if self.moved else ""
         if self.gap < 0:
-            return f"{self.one} and {self.other}: {size} in one another{moved}"
+            return f"{self.one} and {self.other}: at least {size} in one another{moved}"
         return f"{self.one} and {self.other}: {size} apart{moved}"
 
     def places(self, up: bool) -> tuple[Vector, Vector]:

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.corner.part import Part
-from rules.corner.slots import PlateSlots, beam_tabs
+from rules.corner.slots import PlateSlots, beam_tabs, is_lug
 from rules.drawn.corner_parts import parts_of
 from rules.drawn.pieces import (
     PIVOT_BOLT_HOLE,
@@ -29,6 +29,7 @@ from rules.motion.kinds import TieRodOuterBolt
 from rules.sheet.upright import ArmForm, Beam
 from rules.sheet.welds import WeldForm
 from rules.solids.shapes import Prism
+from rules.values.corner.joint_parts import LugGussets
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +55,7 @@ def cut_pieces(judged: Judged) -> tuple[CutPiece, ...]:
     return (
         *_plates(known),
         *_lugs(known),
+        *(_gussets(known) or ()),
         *_strips(known),
         *_arm(known),
         *_bracket(known),
@@ -101,6 +103,35 @@ def _lugs(known: Known) -> Iterator[CutPiece]:
             )  # fmt: skip
 
 
+@reads
+def _gussets(
+    lug_gussets: LugGussets, upper_lugs_part: Part | None, lower_lugs_part: Part | None
+) -> list[CutPiece] | None:
+    """A right-angled triangle for each joint that has them, its corner cut off so that the lug's weld runs through under it."""
+    found = []
+    for which, part in (("upper", upper_lugs_part), ("lower", lower_lugs_part)):
+        if part is None or which not in lug_gussets.at:
+            continue
+        lugs = sum(isinstance(shape, Prism) and is_lug(shape) for shape in part.shapes)
+        long, high, corner = lug_gussets.along_plate, lug_gussets.along_lug, lug_gussets.thickness
+        corner = min(corner, long / 2, high / 2)
+        edge = ((corner, 0.0, 0.0), (long, 0.0, 0.0), (0.0, high, 0.0), (0.0, corner, 0.0))
+        make = (
+            f"{2 * lugs}: {'two' if lugs == BOTH_LUGS else 'one'} left, {'two' if lugs == BOTH_LUGS else 'one'} right"
+        )
+        notes = (
+            "The lower edge stands on the plate, the left one on the lug's outer face. The lug leans: grind the angle to it in "
+            "the fixture. The cut corner lets the lug's weld run through.",
+            "It counts for room and not for strength: no figure of this sheet rests on it.",
+        )
+        profile = Profile(Outline(0.0, long, 0.0, high), (), (), edge=edge)
+        found.append(
+            CutPiece(f"{which}_gusset", f"{which.capitalize()} gusset", profile, lug_gussets.thickness, make, notes)
+        )
+    return found
+
+
+BOTH_LUGS = 2
 FEET = {
     "full bevel": "bevelled to an edge for welding through: 45 deg, root face 1.5 mm (1/16 in), gap as on the weld map"
 }

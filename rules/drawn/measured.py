@@ -36,8 +36,13 @@ def _wheel(
     mount_face_offset: Mm | None,
     wheel_diameter: Size | None,
 ) -> dict[str, Vector] | None:
-    """Places on the spindle's line by name, and one below it where the wheel's own lengths are drawn."""
-    faces = {"wheel": wheel_offset, "hub face": hub_face_offset, "mounting face": mount_face_offset, "middle": 0.0}
+    """Places on the wheel's axis by name, and one below it where the wheel's own lengths are drawn."""
+    faces = {
+        "wheel": wheel_offset,
+        "hub face": hub_face_offset,
+        "mounting face of the hub": mount_face_offset,
+        "middle": 0.0,
+    }
     found = {word: (0.0, y, wheel_centre_height) for word, y in faces.items() if y is not None}
     below = wheel_centre_height - 0.3 * (wheel_diameter or wheel_centre_height)
     return found | {f"{word}, below": (x, y, below) for word, (x, y, _) in found.items()}
@@ -59,7 +64,7 @@ def _to_car_centre(job_track: Size) -> float | None:
 
 
 def _on_spindle(where: str, way: Vector) -> End:
-    """From a face on the spindle's line, so far."""
+    """From a face on the wheel's axis, so far."""
 
     def ends(known: Known, long: float) -> tuple[Vector, Vector] | None:
         start = (_wheel(known) or {}).get(where)
@@ -69,7 +74,7 @@ def _on_spindle(where: str, way: Vector) -> End:
 
 
 def _round(part: str) -> End:
-    """A diameter about the spindle, through the middle of a part, upright."""
+    """A diameter about the wheel's axis, through the middle of a part, upright."""
 
     def ends(known: Known, long: float) -> tuple[Vector, Vector] | None:
         centre, found = (_wheel(known) or {}).get("middle"), parts_of(known).get(part)
@@ -83,7 +88,7 @@ def _round(part: str) -> End:
 
 
 def _across(part: str) -> End:
-    """A width along the spindle about the middle of a part, at its rim."""
+    """A width along the wheel's axis about the middle of a part, at its rim."""
 
     def ends(known: Known, long: float) -> tuple[Vector, Vector] | None:
         found = parts_of(known).get(part)
@@ -97,7 +102,7 @@ def _across(part: str) -> End:
 
 
 def _span(part: Part) -> tuple[float, float, float] | None:
-    """From where to where a part reaches outboard, and how high, cut by the plane through the spindle."""
+    """From where to where a part reaches outboard, and how high, cut by the plane through the wheel centre."""
     points = [point for patch in looks(part, FROM_FRONT, "cut", ON_SCREEN)[0] for point in patch.outer]
     if not points:
         return None
@@ -110,7 +115,7 @@ def _spacing(known: Known, long: float) -> tuple[Vector, Vector] | None:
 
 
 def _pivot(which: str, taped: str, known: Known, long: float) -> tuple[Vector, Vector] | None:
-    """From the hub face, the wheel's centre or the spindle's line to an outer pivot; or its housing's reach."""
+    """From the hub face, the wheel's centre or the wheel's axis to an outer pivot; or its housing's reach."""
     points = _upright(known)
     places = _wheel(known) or {}
     if points is None:
@@ -124,7 +129,7 @@ def _pivot(which: str, taped: str, known: Known, long: float) -> tuple[Vector, V
 
 
 def _point(where: str, axis: int, known: Known, long: float) -> tuple[Vector, Vector] | None:
-    """From the spindle's line, the car's centre line or the ground to a point that is entered by these three."""
+    """From the wheel's axis, the car's centre line or the ground to a point that is entered by these three."""
     middle = _to_car_centre(known)
     ahead, from_centre, height = (_entered(known, f"{where}_{way}") for way in ("ahead", "from_centre", "height"))
     if middle is None or ahead is None or from_centre is None or height is None:
@@ -169,9 +174,9 @@ _ENDS: Mapping[str, End] = {
     "hub.flange_thickness": _on_spindle("hub face", INBOARD),
     "hub.flange_diameter": _round("hub flange"),
     "hub.body_diameter": _round("hub body"),
-    "hub.mount_flange_thickness": _on_spindle("mounting face", OUTBOARD),
+    "hub.mount_flange_thickness": _on_spindle("mounting face of the hub", OUTBOARD),
     "hub.mount_height": _round("hub mounting flange"),
-    "plate.thickness": _on_spindle("mounting face", INBOARD),
+    "plate.thickness": _on_spindle("mounting face of the hub", INBOARD),
     "pivots.spacing": _spacing,
     "pivots.upper_radius": partial(_pivot, "upper", "reach"),
     "pivots.lower_radius": partial(_pivot, "lower", "reach"),

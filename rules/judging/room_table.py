@@ -64,7 +64,8 @@ class RoomTable:
 def room_table(judged: Judged) -> RoomTable:
     """The room of every two parts of different motion groups among those that can be built from what is entered."""
     known = judged.worked.known
-    parts: dict[str, Part] = of_role(known, PART)
+    there: dict[str, Part] = of_role(known, PART)
+    parts = {part: there[part] for part in trade().in_role(PART) if part in there}  # in the order they are declared
     moves: Moves | None = answer(known, _MOVES)
     found = rooms(parts, moves, WITHIN) if moves else []
     lines = sorted((_line(pair, judged) for pair in found), key=lambda line: WITHIN if line.gap is None else line.gap)

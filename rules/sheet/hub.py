@@ -212,7 +212,7 @@ class Hub(Step):
     shoulder_diameter: Mm = ask(
         "Stub shaft's shoulder",
         "length",
-        "Only with a stub shaft: caliper across its thickest place behind the hub. Until measured 55 mm stand in.",
+        "Only with a stub shaft: vernier across its thickest place behind the hub. Until measured, 55 mm is assumed.",
         may_be_empty=True,
         between=("15 mm", "200 mm"),
         usual=("32 mm", "62 mm"),
@@ -222,7 +222,7 @@ class Hub(Step):
     shoulder_length: Mm = ask(
         "Stub shaft behind the hub",
         "length",
-        "Only with a stub shaft: from the hub's rearmost point inboard to the shaft's end. Until measured 25 mm stand in.",
+        "Only with a stub shaft: from the hub's rearmost point inboard to the shaft's end. Until measured, 25 mm is assumed.",
         may_be_empty=True,
         between=("1 mm", "200 mm"),
         usual=("12 mm", "60 mm"),

@@ -8,6 +8,7 @@ from rules.tables.electrodes import WeldProcess
 
 PlateMetal = Literal["mild steel plate", "4130", "other"]
 Projection = Literal["third angle", "first angle"]
+GussetAt = Literal["upper lugs", "lower lugs", "both"]
 CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
 
 
@@ -235,6 +236,48 @@ class LighteningHoles(StepPart):
     )
 
 
+class Gussets(StepPart):
+    """Flat triangles between the lugs' outer faces and the plate's back. They count for room and paper, not for strength."""
+
+    gusset_at: GussetAt = ask(
+        "Gussets at the lugs",
+        "choice",
+        "Only where flat triangles brace the lugs on the plate, one on the outer face of each. Strength does not count them.",
+        may_be_empty=True,
+        further=True,
+    )
+    gusset_thickness: Mm = ask(
+        "Gusset thickness",
+        "length",
+        "Vernier on the bare plate the gussets are cut from.",
+        may_be_empty=True,
+        further=True,
+        between=("2 mm", "30 mm"),
+        usual=("4 mm", "13 mm"),
+        reading_error="0.1 mm",
+    )
+    gusset_along_plate: Mm = ask(
+        "Gusset along the plate",
+        "length",
+        "Along the plate's back, from the lug's outer face to the gusset's end.",
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "200 mm"),
+        usual=("12 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    gusset_along_lug: Mm = ask(
+        "Gusset along the lug",
+        "length",
+        "Along the lug's outer face, from the plate's back. It ends short of the bolt's head and of its socket.",
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "200 mm"),
+        usual=("12 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+
+
 class BracketBlank(StepPart):
     """The blank the caliper bracket is fitted from."""
 
@@ -294,7 +337,7 @@ class BracketBlank(StepPart):
     )
 
 
-class Plate(PlateStock, DrawnPlate, NarrowedEnds, LighteningHoles, BracketBlank, Step):
+class Plate(PlateStock, DrawnPlate, NarrowedEnds, LighteningHoles, Gussets, BracketBlank, Step):
     """The flat pieces to cut, and how they are welded. A sheet is finished without any of it."""
 
     name = "plate"

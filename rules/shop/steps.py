@@ -310,8 +310,7 @@ def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
     if moving:
         yield _do(
             "turn.joints", TURN,
-            "Springs out (wheels hanging, compressor on first), by hand from droop to bump, straight and at both locks: "
-            "every joint still has angle to spare.",
+            "Springs out, by hand from droop to bump, straight and at both locks: every joint still has angle to spare.",
         )  # fmt: skip
     yield _do(
         "turn.full-lock",

@@ -60,7 +60,7 @@ def _grey(ink: Ink) -> Ink:
 class Panel:
     """A scene in a block of cells of a widget. leaders: dotted lines beside words: row, first and last column.
 
-    words: blocks of cells that words stand in, which stay free.
+    words: blocks of cells that hold words, which stay free.
     """
 
     scene: Scene

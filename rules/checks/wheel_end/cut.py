@@ -12,6 +12,7 @@ from rules.measure.marks import Thread
 from rules.measure.outline import LighterBy, PlainHole, PlateEnds
 from rules.measure.units import Mm
 from rules.sheet.plate import BracketBlank, CutProcess, DrawnPlate
+from rules.sheet.upright import Beam
 from rules.solids.pieces import Hull
 from rules.tables import sources
 from rules.tables.edge_distance import least_edge_distance
@@ -279,12 +280,22 @@ def lightening_hole_metal(
     beam_part: Part | None,
     upper_lugs_part: Part | None,
     lower_lugs_part: Part | None,
+    beam: Beam | None,
+    upper_lug_thickness: Mm | None,
+    lower_lug_thickness: Mm | None,
     wheel_centre_height: Mm,
     limits: AtLeast,
 ) -> Judgement:
     """The narrowest metal round a hole that lightens the plate, and what is welded over it. Strength is judged apart."""
     if not more_than(metal_round_lightening, 0.0):
         return Judgement("stop", "A lightening hole runs out of the plate or into another hole.", "A smaller hole.")
+    begun = {
+        "beam_part": (beam_part, beam not in (None, "none")),
+        "upper_lugs_part": (upper_lugs_part, upper_lug_thickness is not None),
+        "lower_lugs_part": (lower_lugs_part, lower_lug_thickness is not None),
+    }
+    if missing := [name for name, (part, wanted) in begun.items() if wanted and part is None]:
+        raise Waits(*missing)
     for part in filter(None, (beam_part, upper_lugs_part, lower_lugs_part)):
         if any(
             more_than(hole.diameter / 2, _from_foot(part, hole, wheel_centre_height)) for hole in lightening_holes.holes
@@ -324,6 +335,25 @@ def slot_metal(metal_round_slots: Mm, plate_thickness: Mm, limits: AtLeast) -> J
     verdict = limits.verdict(metal_round_slots / plate_thickness)
     text = "Beside the slots {metal_round_slots} of metal is left; the plate is {plate_thickness} thick."
     return Judgement(verdict, text, "" if verdict == "good" else "Shorter tabs, or a larger plate.")
+
+
+@check(
+    "gusset-clears-bolt",
+    step="plate",
+    title="Gussets clear of the pivot bolts",
+    limits=AtLeast("mm", good=3.0, watch=0.0),
+    source=sources.COMMON_PRACTICE.saying("a head or nut needs a flat to lie on, and its socket room"),
+    try_changing=("plate.gusset_along_lug",),
+)
+def gusset_clears_bolt(gusset_bolt_room: Mm, limits: AtLeast) -> Judgement:
+    """From the end of a gusset, on the lug, to the head or nut of the pivot bolt."""
+    verdict = limits.verdict(gusset_bolt_room)
+    if verdict == "stop":
+        return Judgement(
+            "stop", "A gusset stands under the head or nut of its pivot bolt.", "A shorter gusset along the lug."
+        )
+    text = "Between gusset and pivot bolt's head or nut {gusset_bolt_room} is free."
+    return Judgement(verdict, text, "" if verdict == "good" else "A shorter gusset: a socket has to go on.")
 
 
 @check(

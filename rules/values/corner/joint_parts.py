@@ -1,9 +1,10 @@
 """The outer joints: their housings, the lugs and bolts that hold them, steering arm and tie-rod end."""
 
+from dataclasses import dataclass
 from math import copysign, isclose
 
 from rules.corner.part import AnyPart, Foot, MovesWith, Part
-from rules.graph.asking import given
+from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
@@ -14,6 +15,7 @@ from rules.motion.kinds import OuterPivotBolt
 from rules.motion.points import FORWARD, OUTBOARD, UP, UprightPoints
 from rules.sheet.bolts import JointSide
 from rules.sheet.pivots import PivotKind, Shear
+from rules.sheet.plate import Gussets
 from rules.sheet.steering import TieRodEnd
 from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
@@ -108,6 +110,41 @@ def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Ve
     return bolt_direction(lies, upright)
 
 
+@dataclass(frozen=True, slots=True)
+class LugGussets:
+    """The triangles that brace lugs. at: the joints that have them; sizes in mm."""
+
+    at: tuple[str, ...] = ()
+    thickness: float = 0.0
+    along_plate: float = 0.0
+    along_lug: float = 0.0
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"gussets at {' and '.join(self.at)} lugs" if self.at else "no gussets"
+
+
+NO_GUSSETS = LugGussets()
+
+
+@value(SUBJECT, formula="as entered", source=sources.AS_ENTERED)
+def lug_gussets(plate: Gussets) -> LugGussets:
+    """The gussets at the lugs; none while nothing of them is entered.
+
+    >>> from rules.sheet.plate import Plate
+    >>> sizes = {"gusset_thickness": 6.0, "gusset_along_plate": 30.0, "gusset_along_lug": 25.0}
+    >>> lug_gussets(Plate.record({"gusset_at": "both", **sizes})).text
+    'gussets at upper and lower lugs'
+    """
+    keys = ("gusset_at", "gusset_thickness", "gusset_along_plate", "gusset_along_lug")
+    if all(given(plate, key) is None for key in keys):
+        return NO_GUSSETS
+    need(plate, *keys)
+    at = ("upper", "lower") if plate.gusset_at == "both" else (plate.gusset_at.removesuffix(" lugs"),)
+    return LugGussets(at, plate.gusset_thickness, plate.gusset_along_plate, plate.gusset_along_lug)
+
+
 @value(
     SUBJECT,
     formula="flat pieces square to the bolt, ball width and gap apart, from the plate's back to the hole's edge distance "
@@ -126,8 +163,9 @@ def which_lugs_part(
     plate_thickness: Mm | None,
     mount_face_offset: Mm,
     upright_points: UprightPoints,
+    lug_gussets: LugGussets = NO_GUSSETS,
 ) -> AnyPart:
-    """The lugs of the {which} joint, or the one boss that holds a stud or a single bolt.
+    """The lugs of the {which} joint with their gussets, or the one boss that holds a stud or a single bolt.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")
@@ -153,7 +191,16 @@ def which_lugs_part(
     for low, high in (both for side, both in sides.items() if which_lug_side in (side, BOTH_SIDES)):
         shapes.append(Prism(pivot, across, out, outline, low, high))
         shapes.append(Cylinder(plus(pivot, times(low, along)), plus(pivot, times(high, along)), edge))
+    if which in lug_gussets.at:
+        for way in (way for way in sides if which_lug_side in (way, BOTH_SIDES)):
+            shapes.append(_gusset(lug_gussets, pivot, out, times(way, along), reach, inner + thick))
     return Part(f"{which} lugs", "upright", tuple(shapes))
+
+
+def _gusset(sizes: LugGussets, pivot: Vector, out: Vector, away: Vector, reach: float, face: float) -> Prism:
+    """A triangle on a lug's outer face and the plate's back, in the middle of the lug's width."""
+    outline = ((reach, face), (reach - sizes.along_lug, face), (reach, face + sizes.along_plate))
+    return Prism(pivot, out, away, outline, -sizes.thickness / 2, sizes.thickness / 2)
 
 
 @value(

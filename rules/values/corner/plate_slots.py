@@ -1,15 +1,19 @@
 """The slots for the tabs of lugs and beam sides, and the metal left round them."""
 
 from rules.corner.part import Part
-from rules.corner.slots import PlateSlots, Slot, beam_slots, lug_slots, tab_depth
+from rules.corner.slots import PlateSlots, Slot, beam_slots, is_lug, lug_slots, tab_depth
 from rules.graph.asking import given
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, Waits
+from rules.measure.marks import Thread
 from rules.measure.outline import LighterBy, PlateEnds, hub_bolt_places, inside_distance
 from rules.measure.units import Mm
 from rules.sheet.plate import DrawnPlate
 from rules.sheet.upright import Beam
+from rules.solids.shapes import Prism
 from rules.tables import sources
+from rules.tables.hexagons import hexagon_for
+from rules.values.corner.joint_parts import LugGussets
 from rules.values.wheel_end.plate import outline_of
 
 FLAT = sources.GEOMETRY.saying("a tab square on the foot of its piece, through a slot in the plate")
@@ -58,6 +62,38 @@ def plate_slots(
         slots += beam_slots(beam_part, plate_part, tab_length, beam_wall)
         deep.append((beam_part.name, tab_depth(plate_part)))
     return PlateSlots(tuple(slots), tuple(deep))
+
+
+@value(
+    "plate",
+    formula="plate's back to the pivot - gusset along the lug - half the bolt head's corners, the least",
+    source=FLAT,
+)
+def gusset_bolt_room(
+    lug_gussets: LugGussets,
+    upper_lugs_part: Part | None,
+    lower_lugs_part: Part | None,
+    upper_thread: Thread | None,
+    lower_thread: Thread | None,
+) -> Mm:
+    """From the end of a gusset on its lug to the head or nut of the pivot bolt, mm; negative where it stands under it.
+
+    >>> from rules.values.corner.joint_parts import NO_GUSSETS
+    >>> gusset_bolt_room(NO_GUSSETS, None, None, None, None)
+    Traceback (most recent call last):
+    rules.graph.results.NotJudged: the lugs have no gussets
+    """
+    if not lug_gussets.at:
+        raise NotJudged("the lugs have no gussets", "plate.gusset_at")
+    rooms = []
+    joints = {"upper": (upper_lugs_part, upper_thread), "lower": (lower_lugs_part, lower_thread)}
+    for which in lug_gussets.at:
+        part, thread = joints[which]
+        if part is None or thread is None:
+            raise Waits(f"{which}_lugs_part" if part is None else f"bolts.{which}_thread")
+        reach = max(y for shape in part.shapes if isinstance(shape, Prism) and is_lug(shape) for _, y in shape.outline)
+        rooms.append(reach - lug_gussets.along_lug - hexagon_for(thread.diameter).corner_radius)
+    return min(rooms)
 
 
 @value("plate", formula="the least from a slot to the plate's edge, to the bore and to the other holes", source=FLAT)

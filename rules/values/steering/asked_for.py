@@ -63,7 +63,7 @@ def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "jo
 
 @value("travel", formula="anything entered under arms but tubes, roll and settings", source=sources.ARITHMETIC)
 def arms_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms",), BESIDE_THE_ARMS)]) -> bool:
-    """True once the arms are entered: then their joints swing and a shock ends their travel, so that both are asked for.
+    """True once the arms are entered: then their joints tilt and a shock ends their travel, so that both are asked for.
 
     >>> arms_begun({"arms.bump_travel": 90.0})
     True
@@ -73,7 +73,7 @@ def arms_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms",), BES
 
 @value(
     "misalignment angle",
-    formula="anything entered under joint angles, or of the arms whose joints swing",
+    formula="anything entered under joint angles, or of the arms whose joints tilt",
     source=sources.AS_ENTERED,
 )
 def joint_angles_begun(

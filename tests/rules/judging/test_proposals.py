@@ -217,3 +217,38 @@ def test_every_entry_that_can_be_chosen_is_asked() -> None:
     }
     assert named | {name for pair in tables.TOGETHER for name in pair} <= FIELDS.keys()
     assert all(list(sizes) == sorted(sizes) for each in SHELF.values() for sizes in each.values())
+
+
+@pytest.mark.parametrize(
+    ("count", "end"),
+    [(1, "of {0} helps"), (2, "of {0} or {1} helps"), (6, "{4} or {5} helps"), (7, "{5} or 1 other entries helps"),
+     (9, "{5} or 3 other entries helps")],
+)  # fmt: skip
+def test_six_entries_are_named_and_the_rest_counted(count: int, end: str) -> None:
+    finding = judged(changed({})).findings[0]
+    tried = tuple(FIELDS)[:count]
+    labels = [FIELDS[name].label.replace(",", "") for name in tried]
+    (told,) = no_offer_words(Looked(finding, tried=tried))
+    assert end.format(*labels).lower() in told.lower()
+    assert all(label.lower() in told.lower() for label in labels[:6])
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "helps"),
+    [("stop", "watch", True), ("stop", "good", True), ("watch", "good", True), ("watch", "watch", False),
+     ("watch", "stop", False)],
+)  # fmt: skip
+def test_a_change_helps_where_the_verdict_is_better_for_it(before: Any, after: Any, helps: bool) -> None:
+    assert Proposal((), before, after, "").helps is helps
+    assert Proposal((), before, after, "").may_be_offered is helps
+    assert not Proposal((), before, after, "", stops=(Moved("a", "b", "good", "stop"),)).may_be_offered
+    assert not Proposal((), before, after, "", unjudged=("a",)).may_be_offered
+
+
+def test_a_part_that_nobody_publishes_a_limit_for_is_helped_until_it_is_only_shown() -> None:
+    sheet = document("scree_ox_strength")
+    before = judged(sheet)
+    finding = next(one for one in before.findings if one.check == "upright-at-upper-pivot")
+    found = look_for(before, finding)
+    assert finding.verdict == "watch" and found.offers and {offer.after for offer in found.offers} == {"shown"}
+    hold(sheet, finding, found, before)

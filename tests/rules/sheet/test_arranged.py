@@ -30,6 +30,12 @@ def test_every_caution_is_told_beside_a_row_of_its_step() -> None:
         )
 
 
+def test_no_caution_is_left_to_the_first_row_because_nobody_said_where_it_belongs() -> None:
+    for step in STEPS:
+        beside = {number for key in step.asked() for number in BESIDE.get(f"{step.name}.{key}", ())}
+        assert beside == set(range(len(step.cautions))), step.name
+
+
 def test_what_a_question_rests_on_is_a_choice_that_is_offered() -> None:
     for name, (other, fitting) in ONLY_WHERE.items():
         assert set(fitting) < set(FIELDS[other].choices), name

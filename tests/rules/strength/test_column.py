@@ -7,7 +7,7 @@ import pytest
 
 from rules.graph.results import OutsideRange
 from rules.strength.column import STEEL_MODULUS, column_strength
-from rules.strength.section import round_bar, round_tube
+from rules.strength.section import flat_plate, round_bar, round_tube
 
 
 def test_a_slender_rod_by_euler_by_hand() -> None:
@@ -18,6 +18,12 @@ def test_a_slender_rod_by_euler_by_hand() -> None:
 def test_a_stocky_rod_by_johnson_by_hand() -> None:
     """20 mm bar, 300 mm: l/k = 300 / 5 = 60; A = 314.159; 1 - 300 x 3600 / (39.4784 x 200 000) = 0.863217; x 300 = 81 357 N."""
     assert column_strength(round_bar(20.0), 300.0, 300.0) == pytest.approx(81_357, rel=1e-4)
+
+
+@pytest.mark.parametrize(("width", "thickness"), [(40.0, 10.0), (10.0, 40.0)])
+def test_a_flat_bar_buckles_over_its_thin_way(width: float, thickness: float) -> None:
+    """40 x 10, 1 m between pins: I = 40 x 10^3 / 12 = 3333.33 mm4; pi^2 x 200 000 x 3333.33 / 10^6 = 6579.7 N."""
+    assert column_strength(flat_plate(width, thickness), 1000.0, 300.0) == pytest.approx(6579.7, rel=1e-4)
 
 
 def test_the_two_curves_meet_at_half_of_yield() -> None:

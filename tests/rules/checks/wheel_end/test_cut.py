@@ -300,10 +300,13 @@ def test_nothing_is_welded_over_a_lightening_hole(finding: FindingWith) -> None:
         "upright.beam_width": "60 mm",
         "upright.beam_depth": "40 mm",
         "upright.beam_wall": "4 mm",
+        "upright.beam_to_pivots": False,
     }
     with_hole = sheet(hole_above="30 mm", hole_above_spindle="80 mm")
     found = finding("lightening-hole-metal", {**with_hole, **beam})
     assert found.verdict == "stop" and "beam would be welded over" in found.text
+    begun = finding("lightening-hole-metal", {**with_hole, "upright.beam": "box"})
+    assert begun.verdict == "waiting", "a beam that is begun may come to stand over it"
 
 
 @pytest.mark.parametrize(("wide", "verdict"), [("120 mm", "good"), ("110 mm", "watch"), ("100 mm", "stop")])
@@ -315,6 +318,7 @@ def test_metal_round_slots(finding: FindingWith, wide: str, verdict: str) -> Non
         "upright.beam_width": wide,
         "upright.beam_depth": "40 mm",
         "upright.beam_wall": "4 mm",
+        "upright.beam_to_pivots": False,
     }
     assert finding("slot-metal", {**sheet(tab_length="40 mm"), **beam}).verdict == verdict
 

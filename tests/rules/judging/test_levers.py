@@ -1,0 +1,55 @@
+"""In which steps an entry is moved: what can be marked with a tape, a gauge or a rule. Common practice, no source."""
+
+from math import radians
+
+import pytest
+
+from rules.graph.asking import AskedField, ask
+from rules.judging.levers import grid, levers
+from rules.judging.trade import trade
+from rules.measure.quantity import INCH, Units
+from rules.sheet import FIELDS
+
+
+@pytest.mark.parametrize(
+    ("field", "units", "step"),
+    [
+        ("pivots.spacing", "inch", INCH / 16),
+        ("pivots.spacing", "metric", 1.0),
+        ("pivots.castor", "inch", radians(0.5)),
+        ("pivots.castor", "metric", radians(0.5)),
+        ("caliper.line_pressure", "inch", 0.5),
+        ("caliper.line_pressure", "metric", 0.5),
+    ],
+)
+def test_an_entry_moves_by_what_can_be_marked(field: str, units: Units, step: float) -> None:
+    assert grid(FIELDS[field], units) == pytest.approx(step)
+
+
+def asked(usual: tuple[str, str]) -> AskedField:
+    found: AskedField = ask("Thickness", "length", "With a caliper.", between=("1 mm", "90 mm"), usual=usual)
+    return found
+
+
+def test_where_fewer_than_sixteen_steps_are_usual_the_fine_ones_are_taken() -> None:
+    # 16 steps of 1 mm are 16 mm; of 1/16 in they are 1 in.
+    assert grid(asked(("4 mm", "19.9 mm")), "metric") == 0.5
+    assert grid(asked(("4 mm", "20 mm")), "metric") == 1.0
+    assert grid(asked(("1 in", "1.99 in")), "inch") == pytest.approx(INCH / 64)
+    assert grid(asked(("1 in", "2 in")), "inch") == pytest.approx(INCH / 16)
+
+
+@pytest.mark.parametrize(
+    ("field", "now", "units", "bold"),
+    [
+        ("pivots.spacing", 240.0, "inch", 4),  # 4 x 1/16 = 1/4 in
+        ("pivots.spacing", 240.0, "metric", 5),  # 5 mm
+        ("pivots.castor", 0.1, "metric", 2),  # 2 x 0.5 = 1 deg
+        ("rotor.diameter", 280.0, "metric", 1),  # the next on the shelf
+    ],
+)
+def test_a_change_that_is_worth_telling_is_a_quarter_inch_or_5_mm_or_a_degree(
+    field: str, now: float, units: Units, bold: int
+) -> None:
+    (lever,) = levers(trade().work_out({field: now}, light=True), [field], units)
+    assert lever.bold == bold
