@@ -18,7 +18,7 @@ TOUCH = 0.1
 """mm; nearer is the same place."""
 
 
-class Joint(NamedTuple):
+class Joined(NamedTuple):
     """A piece by name, and the pieces of which it stands on one at least; how it is joined."""
 
     piece: str
@@ -27,13 +27,13 @@ class Joint(NamedTuple):
 
 
 JOINTS = (
-    Joint("plate", ("hub mounting flange",), "bolted"),
-    Joint("beam", ("plate",)),
-    Joint("upper lugs", ("plate", "beam")),
-    Joint("lower lugs", ("plate", "beam")),
-    Joint("steering arm", ("plate", "beam")),
-    Joint("caliper bracket", ("plate", "beam")),
-    Joint("caliper", ("caliper bracket",), "bolted"),
+    Joined("plate", ("hub mounting flange",), "bolted"),
+    Joined("beam", ("plate",)),
+    Joined("upper lugs", ("plate", "beam")),
+    Joined("lower lugs", ("plate", "beam")),
+    Joined("steering arm", ("plate", "beam")),
+    Joined("caliper bracket", ("plate", "beam")),
+    Joined("caliper", ("caliper bracket",), "bolted"),
 )
 """Every piece of the upright that is joined to another. A new piece is a line here, and is judged with the others."""
 
@@ -46,7 +46,7 @@ class Stands:
     of a weld lies on a surface.
     """
 
-    joint: Joint
+    joint: Joined
     piece: str
     on: str
     off: float

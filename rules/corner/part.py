@@ -7,7 +7,7 @@ centre. Every part is where it stands at ride height with the wheels straight. m
 from dataclasses import dataclass, field
 from typing import Annotated, Literal, NamedTuple
 
-from rules.graph.declare import Role
+from rules.graph.declare import Role, Waiting
 from rules.measure.vectors import Vector
 from rules.solids.gap import Solid
 from rules.solids.shapes import Shape, solid
@@ -73,6 +73,8 @@ class Part:
 
 
 AnyPart = Annotated[Part, Role(PART)]
+WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
+"""The values' names of parts that are begun but wait for an entry."""
 
 
 def turning(name: str, height: float, *shapes: Shape, kind: PartKind = "metal") -> Part:

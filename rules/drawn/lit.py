@@ -14,6 +14,7 @@ FOLLOWS: Mapping[str, tuple[str, ...]] = {
     name("caliper_bracket_part").origin: ("caliper", "rotor", "plate", "upright", "weld_caliper_bracket"),
     name("beam_part").origin: ("upright",),
     name("tie_rod_end_part").origin: ("steering",),
+    name("stub_shaft_part").origin: ("hub",),
     name("steering_arm_part").origin: ("steering", "upright", "weld_steering_arm"),
 }
 """Parts that follow many entries without being meant by them, and the steps whose entries do mean them."""

@@ -7,9 +7,9 @@ from typing import Annotated
 from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.kinds import TURNING
-from rules.corner.part import PART, Part, spindle
+from rules.corner.part import PART, Part, WaitingParts, spindle
 from rules.graph.bands import AtLeast, at_least
-from rules.graph.declare import Every, Waiting, check
+from rules.graph.declare import Every, check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
@@ -28,7 +28,6 @@ TOOLS = sources.COMMON_PRACTICE.saying(
 INBOARD = (0.0, -1.0, 0.0)
 BEHIND_PLATE = ("beam_part", "upper_lugs_part", "lower_lugs_part", "steering_arm_part", "caliper_bracket_part")
 Parts = Annotated[Mapping[str, Part], Every(PART)]
-WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 
 
 def _wait_for(waiting_parts: Collection[str]) -> None:

@@ -4,18 +4,17 @@ from collections.abc import Mapping
 from typing import Annotated
 
 from rules.corner.fixed import GROUPS, NOTCHED, Overlaps, between_bolts, beyond_plate, overlap_verdict
-from rules.corner.part import PART, Part
+from rules.corner.part import PART, Part, WaitingParts
 from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
 from rules.graph.bands import AtMost
-from rules.graph.declare import Every, Waiting, check
+from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.outline import PlateEnds, plate_outline
 from rules.measure.units import Mm
 from rules.solids.pieces import Hull
 from rules.tables import sources
 
-WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 MOVES_APART = (
     "upper_arm_part", "lower_arm_part", "upper_frame_part", "lower_frame_part", "upper_joint_housing_part",
     "lower_joint_housing_part", "tie_rod_part", "tie_rod_end_part", "rack_part", "shock_part", "ground_part",

@@ -45,7 +45,11 @@ def _where(found: float) -> tuple[str, PlaceFigures]:
     source=sources.GEOMETRY.saying("every link keeps its length"),
 )
 def travel_is_reached(
-    travel_sweep: Sweep, envelope: Sweep | None, steering_begun: bool | None, droop_travel: Mm, bump_travel: Mm
+    travel_sweep: Sweep,
+    envelope: Sweep | None,
+    droop_travel: Mm,
+    bump_travel: Mm,
+    steering_begun: bool | None = None,
 ) -> Judgement:
     """Whether the links can take up every position that bump stop, strap and steering stop allow."""
     if travel_sweep.blocked:

@@ -121,7 +121,7 @@ def fixed_overlaps(every_part: Annotated[Mapping[str, Part], Every(PART)], uprig
     >>> from rules.solids.shapes import Cylinder
     >>> one, other = (Part(f"bolt {x}", "upright", (Cylinder((x, 0.0, 0.0), (x, 50.0, 0.0), 5.0),)) for x in (0.0, 6.0))
     >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
-    >>> [round(pair.gap, 2) for pair in fixed_overlaps({"one": one, "other": other}, upright).pairs]
-    [-4.0]
+    >>> [round(pair.gap) for pair in fixed_overlaps({"one": one, "other": other}, upright).pairs]
+    [-4]
     """
     return overlaps(every_part, upright_points)

@@ -73,14 +73,14 @@ A36 = {"upright.material": "a36 plate"}
         ("stud-not-too-long", {"hub.stud_length": "45.7 mm"}, "watch"),
         ("caliper-round-its-rotor", {"caliper.outboard_reach": "11.1 mm"}, "good"),
         ("caliper-round-its-rotor", {"caliper.outboard_reach": "11 mm"}, "stop"),
-        ("caliper-near-spokes", {"wheel.spoke_room": "13 mm"}, "good"),
-        ("caliper-near-spokes", {"wheel.spoke_room": "13.1 mm"}, "watch"),
+        ("caliper-near-spokes", {"wheel.spoke_room": "19 mm"}, "good"),
+        ("caliper-near-spokes", {"wheel.spoke_room": "19.1 mm"}, "watch"),
         ("line-read-twice", {}, "good"),
         ("line-read-twice", {"caliper.outboard_reach": "22 mm"}, "watch"),  # and the rotor it was made for, 22 mm
         ("line-read-twice", {"caliper.outboard_reach": "22.1 mm"}, "good"),
         # 110 km/h and 6 deg on the base sheet, a trail car.
-        ("speed-suits-use", {"job.top_speed": "125 km/h"}, "good"),
-        ("speed-suits-use", {"job.top_speed": "126 km/h"}, "watch"),
+        ("speed-suits-use", {"job.top_speed": "165 km/h"}, "good"),
+        ("speed-suits-use", {"job.top_speed": "166 km/h"}, "watch"),
         ("speed-suits-use", {"job.top_speed": "69 km/h"}, "watch"),
         ("speed-suits-use", {"job.use": "race", "job.top_speed": "210 km/h"}, "good"),
         ("castor-suits-use", {"pivots.castor": "7.8 deg"}, "good"),

@@ -21,7 +21,7 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (WREN, {"job.corner_weight": "1100 kg"}, "hub-bolts-size", "stop"),
     (WREN, {"hub.mount_bolt_grade": "grade 2"}, "hub-bolt-grade", "stop"),
     (WREN, {"hub.mount_bolt_grade": "whatever was there"}, "hub-bolt-grade", "stop"),
-    (WREN, {"hub.mount_bolt_grade": None}, "hub-bolt-grade", "not judged"),
+    (WREN, {"hub.mount_bolt_grade": None}, "hub-bolt-grade", "watch"),
     (WREN, {"hub.mount_bolt_grade": "grade 5"}, "hub-bolt-grade", "good"),
     # 4 in on a pilot far smaller, flat nuts on flat seats; with a cone the nuts centre it.
     (WREN, {"wheel.centre_bore": "4 in", "wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "stop"),

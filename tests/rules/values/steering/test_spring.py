@@ -79,7 +79,7 @@ def test_a_spring_on_the_upper_arm_moves_with_the_upper_arm(judged: JudgedWith, 
 
 def test_an_untouched_spring_step_is_not_judged(finding: FindingOf, moving: Moving) -> None:
     untouched = {name: (None if name.startswith("spring.") else entry) for name, entry in moving.items()}
-    assert finding("shock-spare", untouched).verdict == "not judged"
+    assert finding("shock-spare", untouched).verdict == "waiting"  # arms are entered, and a shock ends their travel
     assert finding("shock-spare", {}).verdict == "not judged"
 
 
@@ -97,9 +97,9 @@ def test_a_shock_without_arms_waits_for_the_arms(finding: FindingOf, moving: Mov
 
 def test_the_ends_wait_by_name_and_do_not_apply_when_empty() -> None:
     with pytest.raises(NotJudged):
-        shock_ends(Spring.record({}), "lower arm", 1600.0)
+        shock_ends(Spring.record({}), "lower arm", 1600.0, None)
     with pytest.raises(Waits) as wait:
-        shock_ends(Spring.record({"shock_shortest": 360.0}), "lower arm", 1600.0)
+        shock_ends(Spring.record({"shock_shortest": 360.0}), "lower arm", 1600.0, None)
     assert wait.value.fields == tuple(f"spring.{key}" for key in ENDS)
     assert all(name in FIELDS for name in wait.value.fields)
 
