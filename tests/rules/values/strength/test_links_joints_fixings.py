@@ -14,7 +14,7 @@ from rules.strength.section import flat_plate, round_bar
 from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.arms import steering_arm_safety
 from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
-from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
+from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety, which_lug_out
 from rules.values.strength.links import arm_legs_safety, tie_rod_column_safety
 from rules.values.strength.pivot_bolts import PivotBolt
 from rules.values.strength.plate_build import Build
@@ -104,7 +104,7 @@ def test_a_lug_bent_by_the_force_along_its_bolt_by_hand() -> None:
         6.25
     )  # one lug has none to share with
     with pytest.raises(NotJudged, match="stand out is not entered"):
-        which_lug_bending_safety(PIN, None, 60.0, None, None, "fore and aft", 250.0, force, *bent)
+        which_lug_out("upper", None, None)
     with pytest.raises(Waits):
         found(None, None, None)
 
