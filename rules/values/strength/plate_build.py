@@ -115,7 +115,7 @@ class Build:
             if self.bore >= self.beam_width:
                 raise OutsideRange(
                     "the bore takes the whole of the beam's far face, so that nothing hands twist past it",
-                    change="A wider beam, or one that the bore does not go through.",
+                    change="Change beam width, fore and aft, or put right beam cut by the centre bore.",
                 )
             opened.append(((self.beam_width - self.bore) / 2, self.beam_wall))
         return max((twist_past_opening(cell, self.beam_width, self.bore, *wall) for wall in opened), default=0.0)

@@ -21,7 +21,10 @@ NO_SUCH_RADIUS = (
     "the estimate that stands in for a false loaded radius puts the pivot where there is no barrel beside it"
 )
 TAPED = "the joints as taped, which then count, lie elsewhere; that the two differ is told while both are there"
+ENDS_CLEAR = "a beam whose ends nobody entered counts as ending clear of joints and lugs"
 BEGINS = {
+    ("upright.beam_top", "overlap"): ENDS_CLEAR,
+    ("upright.beam_bottom", "overlap"): ENDS_CLEAR,
     ("pivots.swap_spacing", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("wheel.offset", "wheel-numbers-agree"): OTHER_FIGURE,
     ("wheel.backspacing", "wheel-numbers-agree"): OTHER_FIGURE,
