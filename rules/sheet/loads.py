@@ -61,7 +61,8 @@ class MultiplesAsked(StepPart):
     rock: Ratio = ask(
         "Rock multiple",
         "ratio",
-        "Push of a rock the wheel meets, rearward at wheel-centre height and lower on the tread, in times the standing load. "
+        "Push of a rock the wheel meets, rearward at wheel-centre height, lower on the tread and beside its middle, in times the "
+        "standing load. "
         "Published: 4.5, in one source; assumed: 4.5.",
         may_be_empty=True,
         between=(0.3, 20.0),
@@ -140,7 +141,7 @@ class Loads(MultiplesAsked, Step):
         "if that is less.",
         may_be_empty=True,
         between=("500 N", "500 kN"),
-        usual=("20 kN", "200 kN"),
+        usual=("20 kN", "230 kN"),
     )
     tie_rod_wall: Mm = ask(
         "Tie rod wall",
@@ -173,6 +174,26 @@ class Loads(MultiplesAsked, Step):
     )
     arm_yield: MPa = ask(
         "Yield strength of that arm",
+        "pressure",
+        "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
+        "steel is assumed.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    spring_arm_wall: Mm = ask(
+        "Wall of arm with the spring",
+        "length",
+        "Wall of the tubes of the arm the spring acts on: two straight legs, a cross tube at the shock. Empty where it is not.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "20 mm"),
+        usual=("2.5 mm", "8 mm"),
+        reading_error="0.05 mm",
+    )
+    spring_arm_yield: MPa = ask(
+        "Yield strength of arm with spring",
         "pressure",
         "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
         "steel is assumed.",

@@ -8,6 +8,7 @@ from rules.tables.materials import Metal
 
 Beam = Literal["none", "box", "channel", "tube"]
 HubBoltAccess = Literal["access holes", "welded nuts", "studs"]
+BeamCut = Literal["not cut", "face on the plate", "both faces"]
 ArmForm = Literal["flat bar", "round bar", "box", "round tube"]
 
 
@@ -92,6 +93,33 @@ class Upright(Step):
         "yes or no",
         "Does the beam reach beyond both pivots' heights in full section? Empty counts as no: the plate alone there.",
         may_be_empty=True,
+    )
+    beam_top: Mm = ask(
+        "Beam end above wheel centre",
+        "length",
+        "Only where the beam stops short of a pivot: straight up from the wheel centre to where its full section ends.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("55 mm", "105 mm"),
+        reading_error="1 mm",
+    )
+    beam_bottom: Mm = ask(
+        "Beam end below wheel centre",
+        "length",
+        "Only where the beam stops short of a pivot: straight down from the wheel centre to where its full section ends.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("55 mm", "105 mm"),
+        reading_error="1 mm",
+    )
+    beam_cut: BeamCut = ask(
+        "Beam cut by the centre bore",
+        "choice",
+        "What the hub's bore takes of the beam. Empty counts as a box's face on the plate; a channel has none there.",
+        may_be_empty=True,
+        further=True,
     )
     hub_bolt_access: HubBoltAccess = ask(
         "Way to the hub bolts",

@@ -1,6 +1,6 @@
 """The welds of the upright: four of them, asked the same. A sheet is finished without any of it."""
 
-from typing import ClassVar, Literal
+from typing import Any, ClassVar, Literal
 
 from rules.graph.asking import Step, ask, given
 from rules.measure.units import Mm
@@ -173,6 +173,19 @@ class WeldQuestions:
         return ", ".join(word for word in told if word) or "entered in part"
 
 
+def _wall_width() -> Any:
+    return ask(
+        "Free width of the wall under it",
+        "length",
+        "Only where it stands on the middle of a tube's or channel's flat wall: across the runs, between what holds its edges.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "300 mm"),
+        usual=("30 mm", "120 mm"),
+        reading_error="0.5 mm",
+    )
+
+
 class WeldUpper(WeldQuestions, Step):
     """The weld that holds the upper pivot."""
 
@@ -182,6 +195,8 @@ class WeldUpper(WeldQuestions, Step):
         "The weld that joins the upper pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
+
+    wall_width: Mm = _wall_width()
 
 
 class WeldLower(WeldQuestions, Step):
@@ -193,6 +208,8 @@ class WeldLower(WeldQuestions, Step):
         "The weld that joins the lower pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
+
+    wall_width: Mm = _wall_width()
 
 
 class WeldSteeringArm(WeldQuestions, Step):

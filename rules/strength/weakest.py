@@ -9,9 +9,9 @@ from rules.strength.margin import CountedOn, Margin
 CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})
 """Parts that bend in plain sight and cost little. Every other part is dear or hidden: plate, hub, pivots, bolts, welds."""
 
-UNLIKE_KINDS = "Factors are of unlike kinds (rating, proof, yield): close ones are a tie."
-"""What a reader of the order has to know. A maker's rating, proof load, yield and dents are not the same distance from
-breaking."""
+UNLIKE_KINDS = "Factors are of unlike kinds (rating, proof, yield, clamp): close ones are a tie."
+"""What a reader of the order has to know. A maker's rating, proof load, yield, dents and a joint that opens are not the same
+distance from breaking."""
 
 TIE = 1.1
 """Factors less than this many times each other are a tie. This program's own figure; nobody has published one."""

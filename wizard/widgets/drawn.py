@@ -24,8 +24,8 @@ from wizard.widgets.raster import Row, Run
 FAINT, STRONG = 0.22, 0.45
 """How much of its colour a body's area shows, and that of one that is lit or in a clash."""
 _NUMBERS = count(1)
-AGAIN = 0.05
-"""s after which pixels that waited for what is typed are looked at again."""
+FOLLOWS = 0.03
+"""s by which pixels follow the text, about two frames: a screen that opens is painted several times in that."""
 
 
 class Drawn(Widget, can_focus=False):
@@ -150,10 +150,10 @@ class Drawn(Widget, can_focus=False):
         return super().render_lines(crop)
 
     def _owe_pixels(self) -> None:
-        """They follow the text that is painted next."""
+        """They follow the text."""
         if self.drawing == "pixels" and not self._pixels_owed:
             self._pixels_owed = True
-            self.call_after_refresh(self._send_pixels)
+            self.set_timer(FOLLOWS, self._send_pixels)
 
     def _send_pixels(self) -> None:
         self._pixels_owed = False
@@ -161,7 +161,7 @@ class Drawn(Widget, can_focus=False):
         if able is None or not self.is_attached or self.app.screen is not self.screen or not self.size.area:
             return
         if house_of(self).more_typed:  # keys come first
-            self.set_timer(AGAIN, self._owe_pixels)
+            self._owe_pixels()
             return
         rows, size = self.rows(), (self.size.width, self.size.height)
         key = (rows, size, able, self.visual_style.rich_style)

@@ -6,11 +6,11 @@ from textual.widget import Widget
 from rules.graph.asking import AskedField
 from rules.judging.judge import Finding
 from rules.judging.offers import can_start, offer
+from rules.judging.row_findings import of_row
 from rules.judging.usual import usual_words
 from rules.measure.quantity import Units
 from rules.sheet.glossary import on_its_row
 from wizard.desk.pages import ASKED, cautions_beside
-from wizard.desk.row_findings import of_row
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
 

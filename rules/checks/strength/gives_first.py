@@ -70,7 +70,7 @@ def what_gives_first(
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
-    bearing's on dents. So those less than 10 % apart are a tie, which is never good. Suspension arms are not judged.
+    bearing's on dents. So those less than 10 % apart are a tie, which is never good.
     """
     order = rank(margins)
     if len(order) < 2:

@@ -266,7 +266,7 @@ def _flat(
 @value(
     SUBJECT,
     formula="beam width by beam depth behind the plate, up and down the plate; clear of the joints where it "
-    "does not run past both pivots",
+    "does not run past both pivots, else to its ends as entered",
     source=STACK.saying("the beam counts as standing straight behind the wheel's axis"),
 )
 def beam_part(
@@ -274,6 +274,8 @@ def beam_part(
     beam_width: Mm | None,
     beam_depth: Mm | None,
     beam_to_pivots: bool | None,
+    beam_top: Mm | None,
+    beam_bottom: Mm | None,
     plate_width: Mm | None,
     plate_height: Mm | None,
     spindle_from_top: Mm | None,
@@ -293,7 +295,7 @@ def beam_part(
     """The beam on the back of the plate, as what it takes up from outside: box, channel or tube.
 
     >>> sizes = (140.0, 300.0, 150.0, 70.0, 10.0, 120.0, 120.0, 22.0, 22.0, -60.0, 400.0)
-    >>> beam_part("box", 60.0, 40.0, True, *sizes, *[None] * 4).text
+    >>> beam_part("box", 60.0, 40.0, True, None, None, *sizes, *[None] * 4).text
     'beam: prism, upright'
     """
     if beam is None and (beam_width is not None or beam_depth is not None):
@@ -308,7 +310,9 @@ def beam_part(
     whole(dict(zip(PLATE_SIZES, (*placed, plate_thickness), strict=True)))
     outline, thickness = _outline(*placed, None, plate_thickness)
     low, high = outline.bottom, outline.top
-    if not beam_to_pivots:
+    if not beam_to_pivots and beam_top is not None and beam_bottom is not None:
+        low, high = max(low, -beam_bottom), min(high, beam_top)
+    elif not beam_to_pivots:
         if upper_radius is None or lower_radius is None:
             raise Waits(
                 *(

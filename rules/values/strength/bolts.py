@@ -13,14 +13,16 @@ from rules.measure.units import Mm, MPa, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
-    group_pulls,
+    Clamped,
+    ClampedCases,
     group_shears,
     pull_and_shear_stress,
     round_area,
     tightening_torque,
+    unit_pulls,
 )
 from rules.strength.corner_loads import CornerLoads
-from rules.strength.margin import SafetyFactor
+from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.threads import least_engagement, root_diameter, stress_area
 from rules.tables import sources
 from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
@@ -97,7 +99,7 @@ def hub_bolt_tensile(mount_bolt_grade: str | None, mount_bolt_thread: Thread) ->
     return strength.tensile if mount_bolt_grade else Estimate(strength.tensile, measure="hub.mount_bolt_grade")
 
 
-@value("bolts", formula="proof and yield of the grade that has this tensile strength", source=GRADE_TABLE)
+@value("bolts", formula="proof, yield and strongest of the grade that has this tensile strength", source=GRADE_TABLE)
 def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread, hub_bolt_tensile: MPa) -> BoltStrength:
     """Strength of the hub's mounting bolts.
 
@@ -105,7 +107,7 @@ def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread, h
     830
     """
     strength = strength_of(read_grade(mount_bolt_grade or SOFTEST), mount_bolt_thread)
-    return BoltStrength(strength.proof, strength.yields, float(hub_bolt_tensile))
+    return BoltStrength(strength.proof, strength.yields, float(hub_bolt_tensile), strength.strongest)
 
 
 @value(
@@ -139,51 +141,61 @@ def hub_bolts_at(hub_bolts_begun: bool, hub_bolts_stand: BoltPlaces) -> BoltPlac
     return hub_bolts_stand
 
 
-@value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
-       "bolts' middle, share of the shear, and the caliper's force handed back through the hub", source=ELASTIC)  # fmt: skip
-def hub_bolts_safety(
-    hub_bolts_at: BoltPlaces,
-    hub_bolt_strength: BoltStrength,
-    mount_bolt_thread: Thread,
-    brake_effective_radius: Mm | None,
-    rotor_plane_offset: Mm,
-    part_loads: CornerLoads,
-) -> SafetyFactor:
-    """Factor on proof load of the hub's mounting bolts, preload left out; the thread's root counts in shear.
+@value("bolts", formula="pull from the hub's tilting moment about the bolts' middle, share of the shear, and the caliper's force "
+       "handed back through the hub", source=ELASTIC[0])  # fmt: skip
+def hub_bolt_forces(
+    hub_bolts_at: BoltPlaces, brake_effective_radius: Mm | None, rotor_plane_offset: Mm, part_loads: CornerLoads
+) -> ClampedCases:
+    """Pull and shear of every mounting bolt of the hub, preload left out.
 
     The caliper presses the hub as hard as the bracket, in a direction the sheet does not know: the worst is taken. A push
     of the hub against the plate relieves no bolt.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 40_000.0, 0.0)
-    >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
-    ...     (CaseLoads("rock", none, pull, none, none, none, none),))
-    >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> bolts = BoltPlaces(((-40.0, 45.0), (40.0, 45.0), (40.0, -45.0), (-40.0, -45.0)))
-    >>> round(hub_bolts_safety(bolts, BoltStrength(830, 940, 1040), thread, None, 0.0, loads), 3)
-    6.994
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("rock", none, pull, none, none, none, none),))
+    >>> four = BoltPlaces(((-40.0, 45.0), (40.0, 45.0), (40.0, -45.0), (-40.0, -45.0)))
+    >>> hub_bolt_forces(four, None, 0.0, loads).cases[0].bolts[0]
+    (10000.0, 0.0)
     """
-    places, thread = hub_bolts_at.places, mount_bolt_thread
-    area = stress_area(thread.diameter, thread.pitch)
-    shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
-    face = part_loads.places.mount_face
+    places, found = hub_bolts_at.places, []
+    face, count = part_loads.places.mount_face, len(places)
     # The most that a moment of 1 N mm, turned the worst way, pulls any bolt with.
-    straight, across = group_pulls(places, 0.0, 1.0, 0.0), group_pulls(places, 0.0, 0.0, 1.0)
+    straight, across = unit_pulls(places)
     worst_turn = max(hypot(*pull) for pull in zip(straight, across, strict=True))
-    factors = []
     for case in part_loads.cases:
         x, y, z = case.hub_force
         about_x, about_y, about_z = moment_at(case, part_loads.places, face)
         caliper = caliper_force(case, brake_effective_radius)
-        prying = caliper * abs(rotor_plane_offset - face[1]) * worst_turn
-        pulls = group_pulls(places, max(y, 0.0), -about_x, about_z)
-        shears = group_shears(places, x, z, about_y)
-        stress = max(
-            pull_and_shear_stress(pull + prying, shear + caliper / len(places), area, shear_area)
-            for pull, shear in zip(pulls, shears, strict=True)
-        )
-        factors.append((factor_of(hub_bolt_strength.proof, stress), case.case, "proof load of a hub bolt"))
-    return worst("hub bolts", factors, "proof load", hub_bolt_strength.yields / hub_bolt_strength.proof)
+        even = max(y, 0.0) / count + caliper * abs(rotor_plane_offset - face[1]) * worst_turn
+        pulls = [even - about_x * by_x + about_z * by_z for by_x, by_z in zip(straight, across, strict=True)]
+        shears = [shear + caliper / count for shear in group_shears(places, x, z, about_y)]
+        found.append(Clamped(case.case, tuple(zip(pulls, shears, strict=True)), y))
+    return ClampedCases(tuple(found))
+
+
+def _proof(part: str, limit: str, forces: ClampedCases, strength: BoltStrength, thread: Thread) -> Margin:
+    """The margin on proof load of the worst bolt in the worst case; the thread's root counts in shear."""
+    area = stress_area(thread.diameter, thread.pitch)
+    shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
+    factors = []
+    for case in forces.cases:
+        stress = max(pull_and_shear_stress(pull, shear, area, shear_area) for pull, shear in case.bolts)
+        factors.append((factor_of(strength.proof, stress), case.case, limit))
+    return worst(part, factors, "proof load", strength.yields / strength.proof)
+
+
+@value("bolts", formula="proof strength / von Mises stress of the worst bolt", source=ELASTIC)
+def hub_bolts_safety(
+    hub_bolt_forces: ClampedCases, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread
+) -> SafetyFactor:
+    """Factor on proof load of the hub's mounting bolts, preload left out; the thread's root counts in shear.
+
+    >>> forces, thread = ClampedCases((Clamped("rock", ((10_000.0, 0.0),) * 4, 0.0),)), Thread("12 x 1.75 mm", 12.0, 1.75)
+    >>> round(hub_bolts_safety(forces, BoltStrength(830, 940, 1040), thread), 3)
+    6.994
+    """
+    return _proof("hub bolts", "proof load of a hub bolt", hub_bolt_forces, hub_bolt_strength, mount_bolt_thread)
 
 
 @value(
@@ -205,6 +217,9 @@ def hub_bolt_thread_share(
 ) -> Ratio:
     """How much of the thread a hub bolt needs is there: from 1 up the bolt breaks before the thread strips.
 
+    A bolt may be stronger than the least its mark promises, and then strips a thread that would have held the least: the
+    strongest counts, against a nut or hole of the least.
+
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
     >>> hub_bolt_thread_share(24.0, "iron", "8.8", BoltStrength(580, 640, 800), thread)
     1.0
@@ -214,9 +229,9 @@ def hub_bolt_thread_share(
     into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
     needed("hub.mount_bolt_grade", mount_bolt_grade)  # a soft bolt needs less thread: an unknown one may need more
-    tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
-    hole = TAPPED.get(into, tensile)
-    formula = least_engagement(thread.diameter, thread.pitch, tensile, hole)
+    strength = needed("hub_bolt_strength", hub_bolt_strength)
+    bolt, hole = max(strength.strongest, strength.tensile), TAPPED.get(into, strength.tensile)
+    formula = least_engagement(thread.diameter, thread.pitch, bolt, hole)
     return float(engaged / max(formula, RULE_OF_THUMB[into] * thread.diameter))
 
 
@@ -235,36 +250,37 @@ def wheel_stud_strength(
     return strength_of(grade, needed("hub.stud_thread", stud_thread))
 
 
-@value("bolts", formula="proof strength / von Mises stress of the worst stud: 2 M / (n r) + pull / n, shear / n + brake "
-       "torque / (n r)", source=ELASTIC)  # fmt: skip
-def wheel_studs_safety(
-    wheel_stud_strength: BoltStrength,
-    stud_thread: Thread,
-    hub_bolt_circle: BoltCircle,
-    part_loads: CornerLoads,
-) -> SafetyFactor:
-    """Factor on proof load of the wheel studs, preload and the grip of the clamped faces left out.
+@value("bolts", formula="2 M / (n r) + pull / n, shear / n + brake torque / (n r)", source=ELASTIC[0])
+def wheel_stud_forces(hub_bolt_circle: BoltCircle, part_loads: CornerLoads) -> ClampedCases:
+    """Pull and shear of the worst wheel stud, as if every stud were it: preload and the grip of the clamped faces left out.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 50_000.0, 0.0)
-    >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
-    ...     (CaseLoads("rock", none, pull, none, none, none, none),))
-    >>> thread, circle = Thread("12 x 1.75 mm", 12.0, 1.75), BoltCircle("5 x 114.3 mm", 5, 114.3)
-    >>> round(wheel_studs_safety(BoltStrength(830, 940, 1040), thread, circle, loads), 3)
-    6.994
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("rock", none, pull, none, none, none, none),))
+    >>> wheel_stud_forces(BoltCircle("5 x 114.3 mm", 5, 114.3), loads).cases[0].bolts[0]
+    (10000.0, 0.0)
     """
-    count, radius = hub_bolt_circle.count, hub_bolt_circle.diameter / 2
-    area = stress_area(stud_thread.diameter, stud_thread.pitch)
-    shear_area = round_area(root_diameter(stud_thread.diameter, stud_thread.pitch))
-    factors = []
+    count, radius, found = hub_bolt_circle.count, hub_bolt_circle.diameter / 2, []
     for case in part_loads.cases:
         x, y, z = case.hub_force
         about_x, _, about_z = moment_at(case, part_loads.places, part_loads.places.hub_face)
         pull = 2 * hypot(about_x, about_z) / (count * radius) + max(y, 0.0) / count
         shear = hypot(x, z) / count + abs(case.brake_torque) / (count * radius)
-        stress = pull_and_shear_stress(pull, shear, area, shear_area)
-        factors.append((factor_of(wheel_stud_strength.proof, stress), case.case, "proof load of a wheel stud"))
-    return worst("wheel studs", factors, "proof load", wheel_stud_strength.yields / wheel_stud_strength.proof)
+        found.append(Clamped(case.case, ((pull, shear),) * count, y))
+    return ClampedCases(tuple(found))
+
+
+@value("bolts", formula="proof strength / von Mises stress of the worst stud", source=ELASTIC)
+def wheel_studs_safety(
+    wheel_stud_strength: BoltStrength, stud_thread: Thread, wheel_stud_forces: ClampedCases
+) -> SafetyFactor:
+    """Factor on proof load of the wheel studs, preload and the grip of the clamped faces left out.
+
+    >>> forces, thread = ClampedCases((Clamped("rock", ((10_000.0, 0.0),) * 5, 0.0),)), Thread("12 x 1.75 mm", 12.0, 1.75)
+    >>> round(wheel_studs_safety(BoltStrength(830, 940, 1040), thread, forces), 3)
+    6.994
+    """
+    return _proof("wheel studs", "proof load of a wheel stud", wheel_stud_forces, wheel_stud_strength, stud_thread)
 
 
 def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: Thread) -> float:

@@ -112,7 +112,7 @@ def seam_weld_safety(
     if upright_build.beam == "none":
         raise DoesNotApply("the upright has no beam")
     electrode = min(one.tensile for one in ELECTRODES.values())
-    ways = limits(throat(seam_leg), seam_leg, electrode, upright_yield, upright_yield)
+    ways = list(limits(throat(seam_leg), seam_leg, electrode, upright_yield, upright_yield))
     first = min(ways, key=lambda way: way.strength)
     share = 1.0 if seam_share is None else seam_share
     levels = (needed("upright.section_above", section_above), -needed("upright.section_below", section_below))
@@ -128,4 +128,4 @@ def seam_weld_safety(
             flow += abs(cut.twist) / (2 * cell) if cell else 0.0
             holds = first.strength * share
             factors.append((holds / flow if flow * ENOUGH > holds else ENOUGH, case.case, first.words))
-    return worst("weld of beam to plate", factors, "weld")
+    return worst("weld of beam to plate", factors, "weld", ways[-1].strength / first.strength)

@@ -1,21 +1,25 @@
 """The general arrangement against plain arithmetic: true length, section, hidden lines, order of the views."""
 
+from functools import cache
 from math import hypot
 
 import pytest
 
+from rules.corner.part import Part
 from rules.drawn.arrangement import ArrangedView, arrangement
 from rules.drawn.full_size.shapes import PaperWords, Stroke
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
 from rules.drawn.patches import Patch
 from rules.judging.judge import Judged
+from rules.solids.shapes import Cylinder
 from sample_sheets import document
 from tests.support.judging import judged_document
 
 IN = 25.4
 
 
+@cache
 def ox() -> Judged:
     return judged_document(document("scree_ox_strength"))
 
@@ -109,3 +113,12 @@ def test_an_area_without_its_hole_has_the_area_left() -> None:
 
     assert area(((5.0, 5.0), (15.0, 5.0), (15.0, 15.0), (5.0, 15.0))) == pytest.approx(300)
     assert area(((5.0, -5.0), (15.0, -5.0), (15.0, 5.0), (5.0, 5.0))) == pytest.approx(350)
+
+
+def test_a_picture_fits_its_paper_and_has_its_middle_at_the_origin() -> None:
+    away = Part("beam", "upright", (Cylinder((100.0, -300.0, 400.0), (100.0, -300.0, 600.0), 20.0),))
+    view = isometric([away], 90.0, 60.0)
+    frame = view.frame
+    assert frame.left + frame.right == pytest.approx(0.0, abs=1e-6)
+    assert frame.bottom + frame.top == pytest.approx(0.0, abs=1e-6)
+    assert frame.right - frame.left <= 90.0 + 1e-6 and frame.top - frame.bottom == pytest.approx(60.0)

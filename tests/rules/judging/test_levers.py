@@ -45,6 +45,7 @@ def test_where_fewer_than_sixteen_steps_are_usual_the_fine_ones_are_taken() -> N
         ("pivots.spacing", 240.0, "inch", 4),  # 4 x 1/16 = 1/4 in
         ("pivots.spacing", 240.0, "metric", 5),  # 5 mm
         ("pivots.castor", 0.1, "metric", 2),  # 2 x 0.5 = 1 deg
+        ("rotor.diameter", 280.0, "metric", 1),  # the next on the shelf
     ],
 )
 def test_a_change_that_is_worth_telling_is_a_quarter_inch_or_5_mm_or_a_degree(

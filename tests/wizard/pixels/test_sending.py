@@ -68,12 +68,19 @@ def test_the_cursor_is_where_it_was(how: str) -> None:
     assert sent.endswith("\x1b8")
 
 
-def test_sixels_have_no_more_colours_than_the_terminal_has() -> None:
-    image = Image.new("RGBA", (250, 70))
-    for x in range(250):
-        image.paste((x, 255 - x, 128, 255), (x, 0, x + 1, 70))
-    sent = Layer(1).shows(image, Able("sixel", CELL, 16), (0, 0))
-    assert 8 < len({colour for one in sixels(sent) for colour in one.pixels.values()}) <= 16
+def test_sixels_have_no_more_colours_than_the_terminal_has_and_the_largest_areas_keep_theirs() -> None:
+    """Twenty stripes from 19 px down to none wide; a share of a hundredth is 2.55 of 255."""
+    image = Image.new("RGBA", (250, 70), RED)
+    stripes, left = [], 0
+    for wide in range(19, -1, -1):
+        stripes.append((11 * wide, 255 - 12 * wide, 128))
+        image.paste(stripes[-1], (left, 0, left + wide, 70))
+        left += wide
+    sent = Layer(1).shows(image, Able("sixel", CELL, 8), (0, 0))
+    shown_in = {colour for one in sixels(sent) for colour in one.pixels.values()}
+    assert len(shown_in) <= 8
+    for stripe in stripes[:6]:
+        assert any(all(abs(a - b) <= 2 for a, b in zip(stripe, colour, strict=True)) for colour in shown_in), stripe
 
 
 @BOTH

@@ -9,7 +9,7 @@ from math import hypot, pi, radians, sqrt
 import pytest
 
 from rules.drawn.full_size.board import Board, crossed
-from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords, Stroke
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords, Stroke, words_width
 from rules.drawn.patches import Patch
 from rules.measure.outline import Point
 
@@ -94,6 +94,16 @@ def test_a_dimension_of_three_arrowheads_has_them_inside() -> None:
     board.across((0.0, 0.0), (10.5, 0.0), 0.0, "10")
     line, left, _ = strokes(board)
     assert line == near([(0.0, 0.0), (10.5, 0.0)]) and left[1] == pytest.approx((3.5, -0.6))
+
+
+def test_a_figure_wider_than_its_dimension_stands_beyond_its_end_on_a_line_of_its_own() -> None:
+    board = Board()
+    board.across((0.0, 0.0), (12.0, 0.0), 0.0, "a figure far wider than that")
+    board.settle()
+    (figure,) = words(board)
+    assert figure.at == pytest.approx((13.0, 3.0)) and figure.align == "left"  # one mm past the arrow's point
+    carrier = strokes(board)[-1]
+    assert carrier[0] == pytest.approx((12.0, 0.0)) and carrier[1][0] == pytest.approx(13.0 + words_width(figure.text))
 
 
 def test_two_points_in_one_place_have_words_and_no_dimension_line() -> None:

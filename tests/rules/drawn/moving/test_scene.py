@@ -28,6 +28,7 @@ from rules.measure.outline import Point
 from rules.motion.points import CannotReach, Hinge, Pose
 from rules.motion.solids import Ring
 from rules.motion.sweep import Worst
+from tests.support.front_ends import parallel_arms, straight_rack
 
 Judge = Callable[[Mapping[str, object]], Judged]
 PLACES = [
@@ -415,3 +416,14 @@ def test_lock_notches_are_places_of_the_curve(front: Moving, known: Mapping[str,
     assert len(graph.places) == LOCK_NOTCHES + 1
     left, right = front.corners(TravelAndLock(0.0, 0.55))
     assert graph.at(TravelAndLock(0.0, 0.55))[0] == pytest.approx((degrees(left.steer), -degrees(right.steer)))
+
+
+@pytest.mark.parametrize("alone", ["moving_front", "hung_front", "steered_front"])
+def test_what_is_known_of_the_front_end_moves_whether_it_hangs_steers_or_both(alone: str) -> None:
+    whole, less = parallel_arms(), straight_rack()
+    found = front_end({alone: whole, "job.track": 1600.0})
+    assert found is not None and found.front is whole and found.centre_line == -800.0
+    every = {"moving_front": whole, "hung_front": less, "steered_front": less, "job.track": 1600.0}
+    best = front_end(every)
+    assert best is not None and best.front is whole
+    assert front_end({"job.track": 1600.0}) is None

@@ -5,7 +5,10 @@ from typing import Any
 import pytest
 
 from rules.corner.part import Part
+from rules.graph.results import OutsideRange
 from rules.judging.judge import Finding, Judged, judge
+from rules.judging.trade import trade
+from rules.motion.points import UprightPoints
 from rules.sheet import read_sheet
 from rules.solids.pieces import Hull
 from rules.solids.shapes import Cylinder
@@ -16,6 +19,27 @@ STUD: dict[str, object] = {
     "bolts.lower_ball_width": "0 in", "bolts.lower_gap": "0.7 in",
 }  # fmt: skip
 """A ball joint below: from the ball's centre to the face its stud leaves 0.7 in = 17.78 mm."""
+
+
+@pytest.mark.parametrize(
+    ("side", "bolt", "way"),
+    [
+        # A bolt fore and aft points ahead, one across points outboard, one along the axis up: plus is that way.
+        ("ahead", "fore and aft", 1.0),
+        ("behind", "fore and aft", -1.0),
+        ("outboard", "across the car", 1.0),
+        ("inboard", "across the car", -1.0),
+        ("above", "along the steering axis", 1.0),
+        ("below", "along the steering axis", -1.0),
+    ],
+)
+def test_a_stud_stands_on_its_side_along_its_own_bolt_and_on_no_other(side: Any, bolt: Any, way: float) -> None:
+    upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    lug_side = trade().values["upper_lug_side"].function
+    assert lug_side("upper", "ball joint", None, side, 18.0, 15.0, bolt, upright) == way
+    for other in {"fore and aft", "across the car", "along the steering axis"} - {bolt}:
+        with pytest.raises(OutsideRange, match=f"said to stand {side}"):
+            lug_side("upper", "ball joint", None, side, 18.0, 15.0, other, upright)
 
 
 def changed(entries: dict[str, object]) -> Judged:

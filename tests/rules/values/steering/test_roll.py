@@ -70,6 +70,15 @@ def test_an_arm_known_from_the_front_only_has_no_slope_from_the_side_but_rolls(
     assert {"camber_in_roll_outer", "roll_centre_in_roll", "toe_in_roll_inner"} <= worked.known.keys()
 
 
+@pytest.mark.parametrize("rise", [15.0, 40.0])
+def test_leaning_to_the_other_side_the_roll_centre_is_as_high(rise: float) -> None:
+    """Left and right are mirror images, so which of the two wheels rises cannot matter."""
+    front = meeting_arms()
+    assert abs(front.straight(rise).contact[1]) > 0.5 and abs(front.straight(-rise).contact[1]) > 0.5
+    height = the_value("roll_centre_in_roll")
+    assert height(front, rise, 900.0) == pytest.approx(height(front, -rise, 900.0), rel=1e-9)
+
+
 def test_more_roll_than_the_arms_reach_is_told_in_words() -> None:
     with pytest.raises(Exception, match="do not reach"):
         the_value("camber_in_roll_outer")(meeting_arms(), 5000.0, 0.3)

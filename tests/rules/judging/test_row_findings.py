@@ -2,8 +2,8 @@
 
 import pytest
 
+from rules.judging.row_findings import of_row
 from tests.support.judging import judged_sample
-from wizard.desk.row_findings import of_row
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,58 @@
+"""Where the caliper stands round the clock, at each limit: 0 straight up, plus ahead. Common practice, no source."""
+
+from math import radians
+from typing import Any
+
+import pytest
+
+from rules.graph.results import DoesNotApply
+from rules.sheet.confirmed import Confirmed
+from tests.support.declared import the_check
+
+STANDS = {"above": 0.0, "ahead": 90.0, "below": 180.0, "behind": -90.0}
+
+
+@pytest.mark.parametrize("stands", STANDS)
+@pytest.mark.parametrize(("off", "verdict"), [(0, "good"), (59.9, "good"), (60.1, "stop"), (180, "stop")])
+@pytest.mark.parametrize("way", [1, -1])
+def test_a_place_up_to_60_degrees_off_its_quarter_agrees(stands: Any, off: float, verdict: str, way: int) -> None:
+    clock = (STANDS[stands] + way * off + 180) % 360 - 180
+    assert the_check("caliper-in-its-quarter")(radians(clock), None, stands).verdict == verdict
+
+
+def test_a_side_alone_counts_as_straight_ahead_or_behind() -> None:
+    check = the_check("caliper-in-its-quarter")
+    assert check(None, "ahead", "ahead").verdict == check(None, "behind", "behind").verdict == "good"
+    assert check(None, "ahead", "above").verdict == "stop"  # a quarter off
+    assert check(radians(90), "behind", "ahead").verdict == "good"  # the place, where it is entered
+    for clock, side, stands in ((None, None, "ahead"), (radians(90), "ahead", None)):
+        with pytest.raises(DoesNotApply):
+            check(clock, side, stands)
+
+
+@pytest.mark.parametrize(
+    ("clock", "side", "verdict"),
+    [
+        (1, "ahead", "good"),
+        (-1, "behind", "good"),
+        (1, "behind", "stop"),
+        (-1, "ahead", "stop"),
+        (179, "ahead", "good"),
+    ],
+)
+def test_plus_is_ahead(clock: float, side: Any, verdict: str) -> None:
+    assert the_check("caliper-on-its-side")(radians(clock), side).verdict == verdict
+
+
+@pytest.mark.parametrize("clock", [0.0, 180.0, -180.0, None])
+def test_straight_up_and_down_are_on_no_side(clock: float | None) -> None:
+    with pytest.raises(DoesNotApply):
+        the_check("caliper-on-its-side")(None if clock is None else radians(clock), "ahead")
+
+
+@pytest.mark.parametrize(
+    ("clock", "verdict"),
+    [(60, "good"), (59, "watch"), (115, "good"), (116, "watch"), (-60, "good"), (-115, "good"), (-116, "watch")],
+)
+def test_a_caliper_stands_60_to_115_degrees_from_straight_up(clock: float, verdict: str) -> None:
+    assert the_check("caliper-beside-axle")(radians(clock), Confirmed()).verdict == verdict

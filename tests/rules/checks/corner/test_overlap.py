@@ -1,0 +1,49 @@
+"""Fixed parts in one another, as plain cylinders."""
+
+from types import SimpleNamespace
+from typing import Any
+
+import pytest
+
+from rules.corner.part import Part
+from rules.graph.results import Judgement
+from rules.motion.points import UprightPoints
+from rules.solids.shapes import Cylinder
+from tests.support.declared import the_check
+
+UPRIGHT = UprightPoints((0.0, -120.0, 270.0), (0.0, -120.0, 520.0), (0.0, 0.0, 400.0))
+MOVES: Any = SimpleNamespace(ride=SimpleNamespace(upright=UPRIGHT))
+
+
+def across(name: str, x: float, start: float, end: float, radius: float) -> Part:
+    return Part(name, "upright", (Cylinder((x, start, 400.0), (x, end, 400.0), radius),))
+
+
+def judged(bore: float | None, **parts: Part) -> tuple[Judgement, ...]:
+    every: Any = parts
+    found = the_check("overlap")(every, MOVES, None, None, bore)
+    assert isinstance(found, tuple)
+    return found
+
+
+@pytest.mark.parametrize(("bore", "verdict"), [(None, "watch"), (90.0, "stop")])
+def test_a_hub_body_in_a_plate_is_a_stop_only_once_the_bore_is_entered(bore: float | None, verdict: str) -> None:
+    body, plate = across("hub body", 0.0, -60.0, 0.0, 40.0), across("plate", 0.0, -50.0, -40.0, 100.0)
+    (found,) = judged(bore, hub_body_part=body, plate_part=plate)
+    assert found.verdict == verdict and "bore" in found.change
+
+
+@pytest.mark.parametrize(("apart", "verdict"), [(15.0, "stop"), (19.9, "stop"), (20.0, "good"), (20.5, "good")])
+def test_heads_of_two_hub_bolts_may_touch_and_no_more(apart: float, verdict: str) -> None:
+    heads = (*across("", 0.0, -10.0, 0.0, 10.0).shapes, *across("", apart, -10.0, 0.0, 10.0).shapes)
+    (found,) = judged(None, hub_bolts_part=Part("hub bolts", "upright", heads))
+    assert found.verdict == verdict
+    if verdict == "stop":
+        assert found.figures["inside"] == (pytest.approx(20.0 - apart), "mm")
+
+
+def test_two_others_in_one_another_stop_and_stand_before_a_watch() -> None:
+    body, plate = across("hub body", 0.0, -60.0, 0.0, 40.0), across("plate", 0.0, -50.0, -40.0, 100.0)
+    odd = across("caliper", 95.0, -48.0, -42.0, 10.0)
+    verdicts = [one.verdict for one in judged(None, hub_body_part=body, plate_part=plate, odd_part=odd)]
+    assert sorted(verdicts) == ["stop", "watch"] and verdicts[0] == "stop"

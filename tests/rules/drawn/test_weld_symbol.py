@@ -1,0 +1,61 @@
+"""Weld symbols on both kinds of sheet. From memory of AWS A2.4 (weld on the arrow's side: below the line) and of ISO 2553,
+system A (on the arrow's side: above the full line, with a dashed line below)."""
+
+import pytest
+
+from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
+from rules.drawn.weld_symbol import weld_symbol
+from rules.measure.quantity import Units
+from rules.sheet.arranged import RINGS
+
+
+def signs(form: str, units: Units) -> list[Stroke]:
+    """The triangles or bevels: strokes of three points that have an upright side."""
+    items = [item for item in weld_symbol(form, "6", "40", units) if isinstance(item, Stroke)]
+    return [one for one in items if len(one.points) == 3 and any(y == 0 for _, y in one.points) and not one.filled]
+
+
+@pytest.mark.parametrize(
+    ("form", "units", "sides"),
+    [
+        ("fillet on one side", "inch", [-1]),
+        ("fillet on one side", "metric", [1]),
+        ("fillet on both sides", "inch", [1, -1]),
+        ("fillet on both sides", "metric", [1, -1]),
+        ("full bevel", "inch", [-1]),
+        ("full bevel", "metric", [1]),
+    ],
+)
+def test_the_sign_stands_on_its_side_of_the_line_with_its_upright_leg_at_the_left(
+    form: str, units: Units, sides: list[int]
+) -> None:
+    found = signs(form, units)
+    assert len(found) == len(sides)
+    for sign, side in zip(found, sides, strict=True):
+        (left, _), *_ = sign.points
+        assert sorted(sign.points[:2], key=lambda point: abs(point[1])) == [
+            (left, 0.0),
+            (left, pytest.approx(side * 3.4)),
+        ]
+        last = sign.points[2]
+        assert last == pytest.approx((left + 3.4, side * 3.4 if form == "full bevel" else 0.0))
+        assert sign.closed is (form != "full bevel")
+
+
+@pytest.mark.parametrize(("units", "size"), [("inch", "6"), ("metric", "z 6")])
+def test_size_stands_left_of_the_sign_and_length_right_of_it(units: Units, size: str) -> None:
+    items = weld_symbol("fillet on one side", "6", "40", units)
+    words = {item.text: item.at[0] for item in items if isinstance(item, PaperWords)}
+    (sign,) = signs("fillet on one side", units)
+    left, right = min(x for x, _ in sign.points), max(x for x, _ in sign.points)
+    assert set(words) == {size, "40"} and words[size] < left and words["40"] > right
+    dashed = [item for item in items if isinstance(item, Stroke) and item.pen == "hidden"]
+    assert len(dashed) == (units == "metric")
+
+
+def test_a_weld_all_round_has_a_ring_at_the_arrow_and_no_length() -> None:
+    for form in RINGS:
+        items = weld_symbol(form, "6", "40", "inch")
+        assert [item.centre for item in items if isinstance(item, PaperCircle)] == [(0.0, 0.0)]
+        assert not [item for item in items if isinstance(item, PaperWords) and item.text == "40"]
+    assert weld_symbol("", "6", "40", "inch") == ()
