@@ -22,7 +22,11 @@ PLATE: dict[str, object] = {
 
 def document(name: str = "dune_wren_finished", /, **changed: object) -> dict[str, Any]:
     """A sample with a plate drawn; changed: other top-level entries of the document."""
-    return {**tomllib.loads(sample(name).read_text("utf-8")), "plate": PLATE, **changed}
+    whole = tomllib.loads(sample(name).read_text("utf-8"))
+    plate: dict[str, object] = dict(PLATE)
+    if name.startswith("fell_badger"):  # three bolts, which this plate has metal round on a smaller circle only
+        whole["hub"]["mount_circle"], plate["bore"] = "104 mm", "66 mm"
+    return {**whole, "plate": plate, **changed}
 
 
 def judged(sheet: dict[str, Any]) -> Judged:

@@ -113,6 +113,7 @@ def with_arm(**changes: object) -> tuple[tuple[Coping, ...], tuple[str, ...]]:
     """The heavy sample with a tubular arm of 2 in; its tie rod's end is 4.45 in behind the root, 0.3 below and 3.2 inboard."""
     sheet: dict[str, Any] = document("scree_ox_strength")
     sheet["upright"] |= {"steering_arm_form": "round tube", "steering_arm_width": "2 in", "steering_arm_wall": "1/4 in"}
+    sheet["weld_steering_arm"] |= {"load_ahead": "-4.45 in", "load_above": "-0.3 in", "load_inboard": "3.2 in"}
     for name, entry in changes.items():
         table, _, key = name.partition("__")
         sheet[table][key] = entry

@@ -24,7 +24,8 @@ PAPERS = {
     "checklist_helper.pdf", "checklist.pdf", "checklist.txt", "checklist.md", "drawing_left.pdf", "drawing_left.svg",
     "drawing_right.pdf", "drawing_right.svg",
 }  # fmt: skip
-CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf", "fixture_base_in.dxf"}
+FIXTURE = ("fixture_base", "fixture_post_1", "fixture_post_2", "fixture_foot")
+CUT = {"hub_plate_left_in.dxf", "hub_plate_right_in.dxf", *(f"{name}_in.dxf" for name in FIXTURE)}
 
 
 @pytest.fixture(autouse=True)
@@ -82,7 +83,7 @@ def test_metric_sheets_give_files_in_mm(tmp_path: Path) -> None:
     assert {name for name in names(tmp_path) if name.endswith(".dxf")} == {
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",
-        "fixture_base_mm.dxf",
+        *(f"{name}_mm.dxf" for name in FIXTURE),
     }
 
 
