@@ -57,6 +57,7 @@ from rules.checks.strength import (
     welds,
 )
 from rules.checks.wheel_end import (
+    bolt_holes,
     carries,
     clears,
     cut,
@@ -83,6 +84,7 @@ MODULES: Mapping[ModuleType, Group] = {
     rub: "steering and travel",
     spring: "steering and travel",
     cut: "cutting",
+    bolt_holes: "fit",
     loads: "strength",
     bearing: "strength",
     stops: "brakes",

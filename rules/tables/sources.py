@@ -260,22 +260,20 @@ ISO_8855 = Source(
     "ISO 8855:2011", "International Organization for Standardization",
     "Road vehicles: vehicle dynamics and road-holding ability, vocabulary", "2011", "a quotation", "standard",
 )  # fmt: skip
-ISO_4014 = Source(
-    "ISO 4014", "International Organization for Standardization", "Hexagon head bolts: product grades A and B",
-    "edition not recorded", "memory", "standard",
-)  # fmt: skip
-ISO_4032 = Source(
-    "ISO 4032", "International Organization for Standardization", "Hexagon regular nuts: product grades A and B",
-    "edition not recorded", "memory", "standard",
-)  # fmt: skip
+ISO_4014 = Source("ISO 4014", "International Organization for Standardization", "Hexagon head bolts: product grades A and B",
+    "edition not recorded", "memory", "standard")  # fmt: skip
+ISO_4032 = Source("ISO 4032", "International Organization for Standardization", "Hexagon regular nuts: product grades A and B",
+    "edition not recorded", "memory", "standard")  # fmt: skip
 ASME_B18_2_1 = Source(
     "ASME B18.2.1", "American Society of Mechanical Engineers", "Square, hex, heavy hex bolts and screws, inch series",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
-ASME_B18_2_2 = Source(
-    "ASME B18.2.2", "American Society of Mechanical Engineers", "Nuts for general applications, inch series",
-    "edition not recorded", "memory", "standard",
-)  # fmt: skip
+ASME_B18_2_2 = Source("ASME B18.2.2", "American Society of Mechanical Engineers", "Nuts for general applications, inch series",
+    "edition not recorded", "memory", "standard")  # fmt: skip
+ISO_273 = Source("ISO 273", "International Organization for Standardization", "Fasteners: clearance holes for bolts and screws",
+    "edition not recorded", "memory", "standard")  # fmt: skip
+ASME_B18_2_8 = Source("ASME B18.2.8", "American Society of Mechanical Engineers", "Clearance holes for bolts, screws, and studs",
+    "edition not recorded", "memory", "standard")  # fmt: skip
 JIS_D_4218 = Source(
     "JIS D 4218:2021", "Japanese Standards Association", "Wheels for automobiles: contours of rims (title from memory)",
     "2021", "a quotation", "standard",

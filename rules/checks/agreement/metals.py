@@ -179,6 +179,13 @@ CHOSEN = (
     {"bolts": "upper-pivot", "called": "upper pivot bolt", "which": "upper", "cut": "bolts", "thread": "upper_thread"},
     {"bolts": "lower-pivot", "called": "lower pivot bolt", "which": "lower", "cut": "bolts", "thread": "lower_thread"},
     {"bolts": "stud", "called": "wheel studs", "which": "stud", "cut": "hub", "thread": "stud_thread"},
+    {
+        "bolts": "caliper-bolt",
+        "called": "caliper bolts",
+        "which": "caliper",
+        "cut": "bolts",
+        "thread": "caliper_thread",
+    },
 )
 
 

@@ -54,6 +54,8 @@ LENGTHS = (
     T("pads-and-caliper-bolts", "Pads and the caliper's bolts", "bolts.pads_beyond_caliper_bolts", "pads_from_bolts",
       how="more", usual=(-4.0, 4.0), never=(-60.0, 60.0), other_called="the distance worked out from rotor, bolts and pads",
       why="the pads' radius and the bolts' place say how far apart they are"),
+    T("caliper-bolts-apart", "Caliper bolts apart and bracket", "bolts.caliper_bolt_spacing", "plate.bracket_hole_spacing",
+      how="more", usual=(-1.0, 1.0), never=(-3.0, 3.0), why="the same two bolts go through caliper and bracket"),
     T("caliper-weld-along-bracket", "Bracket weld and width", "weld_caliper_bracket.run", "upright.bracket_arm_width",
       usual=(0.6, 1.0), never=(0.1, 1.05), why=ALONG),
     T("caliper-weld-apart", "Bracket weld and thickness", "weld_caliper_bracket.apart", "plate.bracket_thickness",

@@ -19,7 +19,7 @@ EDGE_FLOOR = 1.5
 EDGE = AtLeast("1", 2.0, EDGE_FLOOR)
 PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
-GRADES_ASKED = ("upper_grade", "lower_grade", "stud_grade")
+GRADES_ASKED = ("upper_grade", "lower_grade", "stud_grade", "caliper_grade")
 THREADS_ASKED = ("bolts.upper_thread", "bolts.lower_thread")
 
 
@@ -83,7 +83,7 @@ def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits
 @check(
     "bolt-grade",
     step="bolts",
-    title="Grade of the joint bolts",
+    title="Grade of the bolts",
     limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1")}),
     good="SAE grade {sae}, class {iso}, or better",
     stop="less, or unmarked",
@@ -96,10 +96,12 @@ def bolt_grade(
     upper_grade: BoltGrade | None,
     lower_grade: BoltGrade | None,
     stud_grade: BoltGrade | None,
+    caliper_grade: BoltGrade | None,
     mount_bolt_grade: str | None,
 ) -> Judgement:
-    """The weakest mark among pivot bolts, wheel studs and hub bolts."""
-    bolts = {"upper pivot bolt": upper_grade, "lower pivot bolt": lower_grade, "wheel studs": stud_grade}
+    """The weakest mark among pivot bolts, wheel studs, caliper bolts and hub bolts."""
+    bolts = {"upper pivot bolt": upper_grade, "lower pivot bolt": lower_grade, "wheel studs": stud_grade,
+             "caliper bolts": caliper_grade}  # fmt: skip
     entered = {name: grade for name, grade in bolts.items() if grade is not None}
     if not entered:
         raise NotJudged("no bolt grade is entered on the bolts step", *(f"bolts.{key}" for key in GRADES_ASKED))
@@ -108,7 +110,7 @@ def bolt_grade(
     weak = [name for name, grade in entered.items() if grade in WEAK]
     if weak:
         return Judgement(
-            "stop", f"Too soft for a joint that carries a wheel: {', '.join(weak)}.",
+            "stop", f"Too soft for a joint that carries or stops a wheel: {', '.join(weak)}.",
             "Bolts marked 8.8 or better, or with three lines (grade 5) or more.",
         )  # fmt: skip
     return Judgement("good", f"Grade 5, class 8.8 or better: {', '.join(entered)}.")

@@ -4,7 +4,7 @@ from math import hypot, inf
 
 from rules.corner.part import Part
 from rules.graph.asking import given
-from rules.graph.bands import AtLeast, Between, Limits, at_least, at_most
+from rules.graph.bands import AtLeast, Limits, at_least, at_most
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.closeness import more_than, reaches
@@ -183,27 +183,6 @@ def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, li
     if process == "plasma":
         text += " Plasma cuts to 0.5 to 1.5 mm at best: have bolt holes cut under size, and drill or ream them."
     return Judgement(verdict, text, figures=figures)
-
-
-@check(
-    "hub-bolt-fits-hole",
-    step="plate",
-    title="Hub bolts go through their holes",
-    limits=Between("mm", 0.0, 1.0, least=0.0),
-    good="hole up to {high} larger than the bolt",
-    watch="more than {high} larger",
-    stop="smaller than the bolt",
-    source=sources.COMMON_PRACTICE.saying("a loose hole lets the hub shift"),
-    try_changing=("plate.hole_diameter",),
-)
-def hub_bolt_fits_hole(hub_bolt_hole_clearance: Mm, limits: Between) -> Judgement:
-    """The finished hole against the hub bolt's diameter."""
-    verdict = limits.verdict(hub_bolt_hole_clearance)
-    if verdict == "stop":
-        figures = {"under": (-hub_bolt_hole_clearance, "mm")}
-        return Judgement("stop", "The hole is {under} smaller than the hub bolt.", "Enter the finished size.", figures)
-    change = "" if verdict == "good" else "A smaller hole: a loose one lets the hub shift under braking."
-    return Judgement(verdict, "The hole is {hub_bolt_hole_clearance} larger than the hub bolt.", change)
 
 
 @check(

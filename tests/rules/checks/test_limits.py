@@ -69,6 +69,7 @@ hole-edge-distance: 2 |  | 1.98
 hole-spacing: 3 | 2.97 2.666667 | 2.64
 bore-edge-metal: 1 | 0.99 |
 hub-bolt-fits-hole: 0 1 | 1.01 | -0.01
+caliper-bolt-fits-hole: 0 1.6 | 1.61 3 | -0.01 3.03
 bracket-hole-edge-distance: 2 |  | 1.98
 tie-rod-rating: 5 | 4.95 2 | 1.98
 bearing-life:  | 10000 | 9900
@@ -126,6 +127,8 @@ tyre-clears-upper-arm: on_the_road 6
 tyre-clears-lower-arm: on_the_road 6
 tyre-clears-tie-rod: on_the_road 6
 hole-spacing: metal 1
+hub-bolt-fits-hole: ring 0.1
+caliper-bolt-fits-hole: ring 0.1
 hole-not-too-small: plasma 1.5; laser 1
 bracket-hole-not-too-small: plasma 1.5; laser 1
 stances-counted: all 5

@@ -80,6 +80,7 @@ arm-root-and-tie-rod-end: -20 | -80 40 | -81 41 |
 beam-inside-plate: 100 | 33 65 | 32 0 66 100 | 101
 beam-nearly-square: 100 | 60 118 | 59 119 |
 beam-wall-and-plate: 100 | 42 82 | 41 83 |
+caliper-bolts-apart: 100 | 99 101 | 98 97 102 103 | 96 104
 caliper-bolts-derived: 40 | 32 48 | 31 49 |
 tie-rod-wall-and-tube: 100 | 11 21 | 10 1 22 50 | 0.9 51
 arm-wall-and-tube: 1000 | 80 158 | 79 10 159 500 | 9 501

@@ -212,6 +212,8 @@ TRIPS: list[tuple[dict[str, object], str, str]] = [
     ({"bolts.lower_edge_distance": "25 mm"}, "lower-lug-edge", "watch"),
     ({"bolts.stud_grade": "grade 2"}, "bolt-grade", "stop"),
     ({"hub.mount_bolt_grade": "4.6"}, "bolt-grade", "stop"),
+    ({"bolts.caliper_grade": "grade 2"}, "bolt-grade", "stop"),
+    ({"bolts.caliper_grade": "grade 8"}, "caliper-bolt-grade-of-its-system", "stop"),  # 12 x 1.5 mm
     ({"bolts.threads_in_joint": None}, "threads-out-of-joint", "watch"),
     ({"bolts.threads_in_joint": True}, "threads-out-of-joint", "watch"),
     ({"bolts.lubrication": None}, "bolt-torque", "watch"),
@@ -370,8 +372,9 @@ def test_the_limits_of_edge_distance(which: str, diameter: float, edge: float, v
 
 @pytest.mark.parametrize(
     "grades, verdict",
-    [(("8.8", None, None, None), "good"), (("grade 5", "grade 8", "10.9", "8.8"), "good"),
-     (("grade 2", None, None, None), "stop"), (("8.8", "8.8", "8.8", "grade 2"), "stop")],
+    [(("8.8", None, None, None, None), "good"), (("grade 5", "grade 8", "10.9", "8.8", "8.8"), "good"),
+     (("grade 2", None, None, None, None), "stop"), (("8.8", "8.8", "8.8", "8.8", "grade 2"), "stop"),
+     (("8.8", "8.8", "8.8", "grade 2", "8.8"), "stop"), ((None, None, None, "grade 2", None), "stop")],
 )  # fmt: skip
 def test_the_limit_of_grade(grades: tuple[Any, ...], verdict: str) -> None:
     assert trade().checks["bolt-grade"].function(*grades).verdict == verdict

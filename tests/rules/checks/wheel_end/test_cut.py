@@ -208,19 +208,6 @@ def test_plasma_says_to_drill_bolt_holes_and_the_published_factors_are_those_of_
 
 
 @pytest.mark.parametrize(
-    ("hole", "verdict"),
-    [("11.9 mm", "stop"), ("12 mm", "good"), ("13 mm", "good"), ("13.1 mm", "watch")],
-)
-def test_hub_bolts_go_through(finding: FindingWith, hole: str, verdict: str) -> None:
-    assert finding("hub-bolt-fits-hole", sheet(hole_diameter=hole)).verdict == verdict
-
-
-def test_an_unknown_bolt_is_waited_for(finding: FindingWith) -> None:
-    found = finding("hub-bolt-fits-hole", {**sheet(), "hub.mount_bolt_thread": None})
-    assert found.waits_for == ("hub.mount_bolt_thread",)
-
-
-@pytest.mark.parametrize(
     ("height", "from_top", "verdict", "says"),
     # Lower pivot 125 below the wheel centre. Upper: 260 x 0.9795742542 - 125 = 129.6893 above it.
     [
