@@ -231,6 +231,15 @@ class Loads(MultiplesAsked, Step):
         between=("200 MPa", "1600 MPa"),
         usual=("350 MPa", "1100 MPa"),
     )
+    tie_rod_shank_yield: MPa = ask(
+        "Yield strength of tie-rod shanks",
+        "pressure",
+        "Of the ends' threaded part, from their maker. Until it is entered, the softest published mild steel is assumed.",
+        may_be_empty=True,
+        further=True,
+        between=("200 MPa", "1600 MPa"),
+        usual=("300 MPa", "1100 MPa"),
+    )
     pressure_centre_spread: Mm = ask(
         "Spread of pressure centres",
         "length",

@@ -1,5 +1,7 @@
 """Do the small sizes of the bought parts agree with the rotor, stud or bolt they belong to."""
 
+from math import inf
+
 from rules.checks.agreement.tie import TIED, T, by_id, members, tied, tied_to_size, tied_to_thread
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -39,6 +41,9 @@ ON_THREADS = (
       usual=(0.7, 1.38), other_called=BOLT, why="the ear is about one bolt thick"),
     T("thread-in-tie-rod", "Thread in the tie rod's tube", "steering.tie_rod_threads_in", "steering.tie_rod_thread",
       usual=(1.3, 2.5), other_called="the thread's diameter", why="an end is screwed in by two diameters, more or less"),
+    T("tie-rod-tube-and-thread", "Tie rod's tube and its thread", "arms.tie_rod_tube", "steering.tie_rod_thread",
+      usual=(1.33, 2.6), never=(1.2, inf), other_called="the thread's diameter",
+      why="with less than a third more than the thread, the metal round it is thinner than the shank; few have thrice as much"),
     T("plate-and-hub-bolt", "Plate and hub bolt", "plate.thickness", "hub.mount_bolt_thread",
       usual=(0.7, 1.38), other_called=BOLT, why="the plate is about one bolt thick"),
 )  # fmt: skip

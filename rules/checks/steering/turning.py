@@ -156,13 +156,34 @@ def rack_way(steered_front: FrontEnd, rack_moves: RackMoves | None) -> Judgement
     limits=AtLeast("1", 1.5, 1.0),
     good="{good} diameters or more at each end",
     watch="down to {watch}",
-    stop="less than {watch}",
+    stop="less than {watch}, or more than the end has",
     source=sources.COMMON_PRACTICE.saying(
         "one to one and a half diameters in steel; more where it is screwed into aluminium"
     ),
 )
-def tie_rod_threads(tie_rod_threads_share: Ratio, tie_rod_tube_cut: Mm | None, limits: AtLeast) -> Judgement:
-    """Whether enough thread holds each end of the tie rod."""
+def tie_rod_threads(
+    tie_rod_threads_share: Ratio,
+    tie_rod_tube_cut: Mm | None,
+    tie_rod_threads_in: Mm | None,
+    tie_rod_outer_shank: Mm | None,
+    tie_rod_inner_shank: Mm | None,
+    tie_rod_end_reach: Mm | None,
+    limits: AtLeast,
+) -> Judgement:
+    """Whether enough thread holds each end of the tie rod, and whether it has so much: a shank ends at its housing."""
+    assert tie_rod_threads_in is not None  # or there were no share
+    for which, shank, housing in (
+        ("outer", tie_rod_outer_shank, tie_rod_end_reach or 0.0),
+        ("inner", tie_rod_inner_shank, 0.0),
+    ):
+        if shank is not None and more_than(tie_rod_threads_in, shank - housing):
+            figures = {"shank": (shank - housing, "mm")}
+            text = (
+                f"{{tie_rod_threads_in}} are screwed in, and the {which} end has {{shank}} of shank beyond its housing."
+            )
+            return Judgement(
+                "stop", text, "Measure the ends again; the toe is set with less of them screwed in.", figures
+            )
     verdict = limits.verdict(tie_rod_threads_share)
     text = "Each end is screwed in {tie_rod_threads_share} diameters of its thread"
     if tie_rod_tube_cut is not None and not more_than(tie_rod_tube_cut, 0.0):

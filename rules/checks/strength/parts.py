@@ -167,6 +167,9 @@ LINKS: tuple[Member, ...] = (
     _part("tie_rod_stud", "tie-rod-end-stud", "loads", "Stud of the tie-rod end",
           "The stud where it leaves the steering arm, bent and sheared.",
           "A thicker stud, one that stands out less, or the joint in double shear.", "loads.tie_rod_stud_reach"),
+    _part("tie_rod_shank", "tie-rod-end-shank", "loads", "Shank of the tie-rod ends",
+          "The threaded shank at the root of its thread, under the rod's worst pull or push; no bending is counted.",
+          "Ends with a thicker thread or of stronger steel, or a longer steering arm.", "loads.tie_rod_shank_yield"),
 )  # fmt: skip
 RATED: tuple[Member, ...] = tuple(
     _part(f"{which}_joint", f"{which}-joint-rating", "bolts", f"{which.capitalize()} outer joint",

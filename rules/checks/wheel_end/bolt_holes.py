@@ -47,8 +47,8 @@ def hub_bolt_fits_hole(
     step="plate",
     title="Caliper bolts go through their holes",
     limits=Between("mm", 0.0, 1.6, least=0.0, most=3.0, other={"ring": RING}),
-    good="hole up to {high} larger than the bolt, as normal clearance holes up to M16 and 5/8 in are",
-    watch="to {most}, as loose ones are",
+    good="hole up to {high} larger than the bolt, as a normal one is",
+    watch="to {most}, as a loose one is",
     stop="smaller than the bolt, larger still, or head and nut bear on a ring of less than {ring} diameters",
     source=(
         sources.ISO_273.saying("medium and coarse holes of M8 to M16"),

@@ -21,6 +21,7 @@ pivots: spacing inclination castor ground_offset lower_below_spindle upper_kind 
 FURTHER = """
 job: centre_of_gravity_height
 loads: tie_rod_wall tie_rod_yield arm_wall arm_yield tie_rod_stud_diameter tie_rod_stud_reach tie_rod_stud_yield
+loads: tie_rod_shank_yield
 upright: arm_on_wall arm_on_wall_width seam_leg seam_share snout_bore
 bolts: upper_lug_width upper_lug_reach lower_lug_width lower_lug_reach lugs_tied upper_radial_rating upper_axial_rating
 bolts: lower_radial_rating lower_axial_rating caliper_thread caliper_grade caliper_bolt_spacing pads_beyond_caliper_bolts

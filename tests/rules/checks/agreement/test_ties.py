@@ -166,6 +166,7 @@ flange-and-stud: 10 | 6 11.7 | 5.9 11.8 |
 head-across-and-stud: 10 | 11.5 19.5 | 11.4 10 19.6 40 | 9.9 40.1
 head-high-and-stud: 10 | 3 5.8 | 2.9 5.9 |
 ear-and-hub-bolt: 10 | 7 13.8 | 6.9 13.9 |
+tie-rod-tube-and-thread: 10 | 13.3 26 | 13.2 12 26.1 | 11.9
 plate-and-hub-bolt: 10 | 7 13.8 | 6.9 13.9 |
 flange-round-its-studs: 100 | 108 150 | 107 100 151 300 | 99 301
 """

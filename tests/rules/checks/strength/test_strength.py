@@ -45,6 +45,7 @@ BY_FACTOR = {
     "tie-rod-column": "tie_rod_column_safety",
     "arm-leg-columns": "arm_legs_safety",
     "tie-rod-end-stud": "tie_rod_stud_safety",
+    "tie-rod-end-shank": "tie_rod_shank_safety",
 }
 
 # Every part of a stout corner, loads entered by the builder.

@@ -76,3 +76,20 @@ def test_without_its_ends_the_tube_is_not_judged(judged: Callable[[Moving], Judg
     assert "ends are not measured" in judged(moving).worked.not_judged["tie_rod_tube_cut"]
     part = {key: entry for key, entry in ENDS.items() if "shank" in key}
     assert judged({**moving, **part}).worked.waits["tie_rod_tube_cut"] == ("steering.tie_rod_threads_in",)
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict", "says"),
+    [
+        # An outer end of 60 mm whose housing reaches 20 has 40 of shank; an inner one of 38 has no more than that.
+        ({"steering.tie_rod_threads_in": "40 mm"}, "good", "screwed in"),
+        ({"steering.tie_rod_threads_in": "40.5 mm"}, "stop", "outer end"),
+        ({"steering.tie_rod_threads_in": "39 mm", "steering.tie_rod_inner_shank": "38 mm"}, "stop", "inner end"),
+    ],
+)
+def test_no_more_thread_is_screwed_in_than_an_end_has(
+    finding: Callable[[str, Moving], Finding], moving: Moving, changed: Moving, verdict: str, says: str
+) -> None:
+    reach: Moving = {"steering.tie_rod_end_reach": "20 mm", "steering.tie_rod_outer_shank": "60 mm"}
+    found = finding("tie-rod-threads", {**moving, **ENDS, **reach, **changed})
+    assert found.verdict == verdict and says in found.text

@@ -5,7 +5,7 @@ from math import hypot, sqrt
 
 import pytest
 
-from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
 from rules.measure.vectors import Vector
 from rules.motion.points import Hinge
@@ -15,7 +15,12 @@ from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.arms import steering_arm_safety
 from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
 from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
-from rules.values.strength.links import arm_legs_safety, tie_rod_column_safety
+from rules.values.strength.links import (
+    arm_legs_safety,
+    tie_rod_column_safety,
+    tie_rod_shank_metal,
+    tie_rod_shank_safety,
+)
 from rules.values.strength.pivot_bolts import PivotBolt
 from rules.values.strength.plate_build import Build
 from rules.values.strength.upright import ENOUGH
@@ -162,3 +167,24 @@ def test_a_hole_as_wide_as_its_lug_is_refused_and_a_wider_lug_pulls_apart_later(
     with pytest.raises(OutsideRange, match="as wide as the lug"):
         lug_limits(10_000.0, 250.0, 24.0, 12.0, 6.0, 12.0)
     assert flat_plate(36.0, 6.0).area == 216.0
+
+
+def test_the_shank_of_a_tie_rod_end_gives_by_its_stress_area_in_pull_or_push() -> None:
+    """M12 x 1.75 has 84.3 mm2 (ISO 898-1): at 300 MPa it yields at 25 290 N, half as much again as 16 860."""
+    thread = Thread("12 x 1.75 mm", 12.0, 1.75)
+    for force in (16_860.0, -16_860.0):
+        found = tie_rod_shank_safety(300.0, thread, loads(replace(CASE, tie_rod=(0.0, force, 0.0))))
+        assert float(found) == pytest.approx(1.5, rel=1e-3) and found.part == "tie-rod end shank"
+
+
+def test_a_shank_of_steel_nobody_named_is_the_softest_and_without_its_thread_it_is_not_judged() -> None:
+    metal = tie_rod_shank_metal(None, Thread("5/8-18", 15.875, 25.4 / 18), True)
+    assert isinstance(metal, Estimate) and metal.measure == "loads.tie_rod_shank_yield"
+    assert float(metal) == pytest.approx(207, abs=1)  # 30 ksi: 1020 hot rolled, Shigley Table A-20
+    with pytest.raises(NotJudged):
+        tie_rod_shank_metal(600.0, None, True)
+
+
+def test_a_shank_is_not_judged_until_strength_is_asked_for() -> None:
+    with pytest.raises(NotJudged):
+        tie_rod_shank_metal(None, Thread("12 x 1.75 mm", 12.0, 1.75), None)
