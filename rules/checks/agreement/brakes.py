@@ -4,7 +4,7 @@ from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, t
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
-from rules.measure.units import MetrePerSecond, Mm, Ratio
+from rules.measure.units import MetrePerSecond, Mm, Ratio, Share
 from rules.sheet.confirmed import Confirmed
 
 LENGTHS = (
@@ -27,11 +27,16 @@ RATIOS = (
     T("stop-within-grip", "Deceleration and grip", "brakes.deceleration", "brakes.road_grip",
       usual=(0.55, 1.0), never=(0.05, 1.0), why="a car stops no harder than its tyres grip"),
 )  # fmt: skip
+SHARES = (
+    T("front-share-worked", "Front share of braking, worked", "job.front_brake_share", "worked_front_share",
+      usual=(0.9, 1.1), never=(0.75, 1.33), other_called="the share that pistons, radii and pressures of both axles make",
+      why="it is the share of the same brakes, and the heat of the rotors rests on it"),
+)  # fmt: skip
 SPEEDS = (
     T("stop-from-below-top-speed", "Stopped from and top speed", "brakes.stop_from", "job.top_speed",
       usual=(0.55, 1.0), never=(0.02, 1.0), why="it is stopped from no more than it does"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *RATIOS, *SPEEDS))
+TIES = by_id((*LENGTHS, *RATIOS, *SHARES, *SPEEDS))
 
 
 @check("{tie}", each=members(LENGTHS), **TIED)
@@ -42,6 +47,12 @@ def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Conf
 
 @check("{tie}", each=members(RATIOS), **TIED)
 def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(SHARES), **TIED)
+def tied_shares(one_answer: Share | None, other_figure: Share | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 

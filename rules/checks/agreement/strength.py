@@ -84,6 +84,11 @@ LENGTHS = (
         for which in ("upper", "lower")
     ),
     *(
+        T(f"{which}-weld-and-lug-width", f"{which.title()} weld and lug's width", f"weld_{which}.run", f"bolts.{which}_lug_width",
+          usual=(0.6, 1.0), never=(0.1, 1.05), why=ALONG)
+        for which in ("upper", "lower")
+    ),
+    *(
         T(f"{which}-weld-on-plate", f"{called} weld and plate thickness", f"weld_{step}.thickness_two", "plate.thickness",
           usual=(0.95, 1.05), why="it stands on the plate")
         for which, called, step in (("upper", "Upper", "upper"), ("lower", "Lower", "lower"),
@@ -101,8 +106,9 @@ LENGTHS = (
       usual=(1.2, 2.35), why="the load lines of the rows meet the axle outside the rows, or between them"),
     T("tie-rod-wall-and-tube", "Tie rod's wall and tube", "loads.tie_rod_wall", "arms.tie_rod_tube",
       usual=(0.11, 0.21), never=(0.01, 0.5), why="a tie rod's wall is a tenth of its diameter to a fifth"),
-    T("arm-wall-and-tube", "Arm's wall and tube", "loads.arm_wall", "arms.lower_tube",
-      usual=(0.08, 0.158), never=(0.01, 0.5), why="an arm's wall is about a tenth of its diameter"),
+    T("arm-wall-and-tube", "Arm's wall and tube", "loads.arm_wall", "arm_tube",
+      usual=(0.08, 0.158), never=(0.01, 0.5), other_called="the tube of the arm without the spring",
+      why="an arm's wall is about a tenth of its diameter"),
     T("seam-leg-and-wall", "Seam and wall of the beam", "upright.seam_leg", "upright.beam_wall",
       usual=(0.55, 1.05), never=(0.1, 2.0), why="a seam's leg is about as thick as the wall it holds"),
     *(

@@ -143,6 +143,9 @@ hole-below-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
 bore-inside-hub-bolts: 100 | 50 98 | 49 99 |
 shock-rises: 100 | 180 350 | 179 351 |
 shock-across: 100 | 56 107 | 55 108 |
+upper-weld-and-lug-width: 100 | 60 100 | 59 10 101 105 | 9 106
+lower-weld-and-lug-width: 100 | 60 100 | 59 10 101 105 | 9 106
+front-share-worked: 100 | 90 110 | 89 75 111 133 | 74 134
 upper-weld-along-lug: 100 | 170 330 | 169 331 |
 lower-weld-along-lug: 100 | 170 330 | 169 331 |
 upper-weld-on-plate: 100 | 95 105 | 94 106 |
