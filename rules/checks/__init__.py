@@ -84,7 +84,7 @@ MODULES: Mapping[ModuleType, Group] = {
     rub: "steering and travel",
     spring: "steering and travel",
     cut: "cutting",
-    bolt_holes: "fit",
+    bolt_holes: "cutting",
     loads: "strength",
     bearing: "strength",
     stops: "brakes",

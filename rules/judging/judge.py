@@ -19,6 +19,7 @@ from rules.judging.trade import trade
 from rules.measure.display import both, filled, in_a_sentence, show
 from rules.measure.quantity import Units
 from rules.sheet import FIELDS, STEPS, Sheet
+from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE
 
 BEING_WORKED_OUT = "Being worked out."
 """What is said of a check that rests on something put off."""
@@ -27,7 +28,7 @@ _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """A sheet with everything worked out and judged. `findings` come worst first, then in step order.
+    """A sheet with everything worked out and judged. `findings` come worst first, then in step order; see `_order`.
 
     missing: fields without a readable answer that this sheet needs, in order: those every sheet needs, and once strength is
     asked for those its checks want.
@@ -92,12 +93,20 @@ def judge(
             )
         ]
     findings = with_the_weakest_watched(findings, worked.known)
-    findings.sort(key=lambda finding: (WORST_FIRST.index(finding.verdict), _STEP_ORDER[finding.step]))
+    findings.sort(key=lambda finding: _order(finding, graph, worked))
     missing = missing_answers(sheet, findings, worked.stood_in)
     worst = {finding.check: finding for finding in reversed(findings)}.values()
     groups = standings((finding.group, finding.verdict) for finding in worst)
     verdict = _verdict(sheet, missing, findings, whole=not worked.put_off)
     return Judged(sheet, worked, tuple(findings), missing, groups, verdict, units)
+
+
+def _order(finding: Finding, graph: Graph, worked: Worked) -> tuple[int, bool, int, int]:
+    """Worst first; what could not be judged at all after what was, for its cause is likely there; then by step. Of the stops of
+    a step first what rests on the fewest entries: the rest often follows from that."""
+    failed, stop = finding.check in worked.broken, finding.verdict == "stop"
+    rests_on = len(graph.needs(finding.check)) if stop else 0
+    return WORST_FIRST.index(finding.verdict), failed, _STEP_ORDER[finding.step], rests_on
 
 
 _STRENGTH_STEPS = frozenset(
@@ -106,6 +115,7 @@ _STRENGTH_STEPS = frozenset(
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")
 _ASKED = name("loads.judge_strength")
+_MOUNT_BOLTS, _CIRCLE = name("hub.mount_bolts"), name("hub.mount_circle")
 """Uses in which a front upright is not sound until its strength has been judged."""
 
 
@@ -123,6 +133,8 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
         missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
     if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
         missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
+    if answer(sheet.answers, _MOUNT_BOLTS) not in (None, ON_A_RECTANGLE) and _CIRCLE.origin not in sheet.answers:
+        missing.add(_CIRCLE.origin)  # their two spacings place no other number of them
     return tuple(name for name in FIELDS if name in missing)
 
 
@@ -175,17 +187,21 @@ def _found(
 def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str, str]:
     """What to say, and what to do, where something a check rests on failed. Only a crash is a fault in the program.
 
-    To check are the entries of what failed first; where it takes none itself, those of the check's own step.
+    To check are, of the entries that what failed first rests on, those out of their usual range; else those it takes itself;
+    where it takes none, those of the check's own step.
     """
     why = worked.broken[node.name]
     if node.name in worked.crashed:
         change = "Check the entries it rests on. If they are right, this is a fault in the program: do not build on it."
         return f"Not judged: {reason(why, units)}.", change
     first = next((graph.values[name] for name in graph.needs(node.name) if name in worked.broken), None)
-    asked = [given.origin for given in first.inputs if given.origin in graph.fields] if first else []
+    below = graph.fields_of(first.name) if first else ()
+    odd = [name for name in below if name in worked.known and graph.fields[name].is_unusual(worked.known[name])]
+    asked = odd or ([given.origin for given in first.inputs if given.origin in graph.fields] if first else [])
     asked = asked or [name for name in graph.fields_of(node.name) if graph.fields[name].step == node.note.step]
     entered = [name for name in asked if name in worked.known]
-    change = why.change or (f"Check {and_list(entered)}." if entered else "Check the entries it rests on.")
+    told = f"Check {and_list(entered)}{', out of the usual range' if odd else ''}." if entered else ""
+    change = why.change or told or "Check the entries it rests on."
     return f"{_sentence(reason(why, units))}.", change
 
 

@@ -1,11 +1,12 @@
 """Do the entries of the job and the steering axis agree."""
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
-from rules.graph.bands import Between
+from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Kg, Mm
 from rules.sheet.confirmed import Confirmed
+from rules.tables import sources
 
 LENGTHS = (
     T("wheelbase-and-track", "Wheelbase and track", "job.wheelbase", "job.track",
@@ -74,3 +75,31 @@ def lower_pivot_near_hub(
     if limits.verdict(lower_pivot_from_mount_face) == "good":
         return Judgement("good", f"{text}.")
     return odd(f"{text}, where most stand close behind the plate.", "pivots.ground_offset", confirmed)
+
+
+@check(
+    "slides-before-it-tips",
+    step="job",
+    title="The car slides before it tips",
+    limits=AtLeast("1", 1.1, 1.0),
+    good="half of the track is {good} times the height of the centre of gravity or more",
+    watch="at least {watch}",
+    stop="less: the inner wheels leave the ground before the tyres slide",
+    source=sources.STATICS.saying("moments about the outer tyres' feet; tyres grip at about 1 g, common practice"),
+    grade="common practice",
+    try_changing=("job.track",),
+)
+def slides_before_it_tips(track: Mm, centre_of_gravity_height: Mm | None, limits: AtLeast) -> Judgement:
+    """The corner, in g, in which the inner wheels leave the ground, stiff springs and tyres counted."""
+    if centre_of_gravity_height is None:
+        raise DoesNotApply("the height of the centre of gravity is not entered")
+    tips_at = track / 2 / centre_of_gravity_height
+    figures = {"tips": (tips_at, "1")}
+    text = "With a track of {track} and the centre of gravity {centre_of_gravity_height} up, the car tips at {tips} g."
+    verdict = limits.verdict(tips_at)
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "stop":
+        text += " Its tyres grip harder than that: it falls over where it should slide."
+    change = "A wider track or a lower centre of gravity; measure both again."
+    return Judgement(verdict, text, change, figures)

@@ -2,12 +2,15 @@
 
 from rules.graph.bands import Between
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import Judgement, NotJudged
 from rules.measure.closeness import reaches
 from rules.measure.marks import Thread
 from rules.measure.units import Mm
 from rules.tables import sources
+from rules.tables.bolt_grades import BoltGrade
 from rules.tables.hexagons import hexagon_for
+from rules.values.optional_step import needed
+from rules.values.wheel_end.plate import NO_BRACKET
 
 HEXAGONS = (sources.ISO_4014, sources.ISO_4032, sources.ASME_B18_2_1, sources.ASME_B18_2_2)
 RING = (0.1, "1")
@@ -58,27 +61,31 @@ def hub_bolt_fits_hole(
     try_changing=("plate.bracket_hole_diameter",),
 )
 def caliper_bolt_fits_hole(
-    bracket_hole_diameter: Mm | None, caliper_thread: Thread | None, limits: Between
+    bracket_hole_diameter: Mm | None,
+    caliper_thread: Thread | None,
+    bracket_hole_spacing: Mm | None,
+    caliper_grade: BoltGrade | None,
+    limits: Between,
 ) -> Judgement:
     """The finished hole of the bracket against the caliper bolt's diameter, and against its head and nut."""
-    if bracket_hole_diameter is None or caliper_thread is None:
-        raise DoesNotApply("the bracket's holes and the caliper bolts' thread are not both entered")
-    over = bracket_hole_diameter - caliper_thread.diameter
+    if bracket_hole_diameter is None and bracket_hole_spacing is None:
+        raise NotJudged(NO_BRACKET, "plate.bracket_hole_diameter")
+    if caliper_thread is None and caliper_grade is None:
+        raise NotJudged("the caliper's bolts are not entered", "bolts.caliper_thread")
+    hole = needed("plate.bracket_hole_diameter", bracket_hole_diameter)
+    thread = needed("bolts.caliper_thread", caliper_thread)
+    over = hole - thread.diameter
     figures = {"over": (abs(over), "mm")}
     if not reaches(over, 0.0):
-        text = f"The bracket's hole is {{over}} smaller than the caliper bolt {caliper_thread.text}."
+        text = f"The bracket's hole is {{over}} smaller than the caliper bolt {thread.text}."
         change = "Enter the finished size of the hole, and read the bolt's thread again."
         return Judgement("stop", text, change, figures)
-    text = f"The bracket's hole is {{over}} larger than the caliper bolt {caliper_thread.text}."
-    through = _through(text, bracket_hole_diameter, caliper_thread, limits, figures)
+    text = f"The bracket's hole is {{over}} larger than the caliper bolt {thread.text}."
+    through = _through(text, hole, thread, limits, figures)
     if through is not None:
         return through
     verdict = limits.verdict(over)
-    change = (
-        ""
-        if verdict == "good"
-        else "A smaller hole, or the bolt that belongs to it: a loose one lets the caliper shift."
-    )
+    change = "" if verdict == "good" else "A smaller hole, or a larger bolt: a loose one lets the caliper shift."
     return Judgement(verdict, text, change, figures)
 
 

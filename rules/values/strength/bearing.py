@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from math import degrees
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotJudged, Waits
+from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.units import Kg, Mm, Newton, Rad, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.sheet.welds import PadsStand
@@ -22,6 +22,7 @@ from rules.strength.bearing import (
     life_of_two_rows,
     mean_load,
     row_loads,
+    static_row_load,
     static_safety,
     with_pads,
 )
@@ -210,7 +211,10 @@ def bearing_static_safety(
     factors = []
     for name, rows in needed("bearing_rows", bearing_rows).rows:
         radial, row = rows.worst
-        factors.append((static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
+        if static_row_load(radial, rows.thrust, element) > 0:  # the inner wheel of a hard corner may be in the air
+            factors.append((static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
+    if not factors:
+        raise OutsideRange("the bearing carries nothing")
     factor, case, limit = min(factors)
     return Margin(factor, case, limit, part="hub bearing", kind="dents")
 

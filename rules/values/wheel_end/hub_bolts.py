@@ -11,6 +11,9 @@ from rules.measure.units import Mm, Rad
 from rules.tables import sources
 from rules.values.optional_step import whole
 
+ON_A_RECTANGLE = 4
+"""Bolts that two spacings place. Any other number of them stands on a circle."""
+
 
 @dataclass(frozen=True, slots=True)
 class BoltPlaces:
@@ -51,6 +54,6 @@ def hub_bolts_stand(
     """
     if mount_circle is not None:
         return BoltPlaces(circle_places(mount_bolts, mount_circle, mount_turned or 0.0))
-    if mount_bolts != 4:
+    if mount_bolts != ON_A_RECTANGLE:
         raise Waits("hub.mount_circle")
     return BoltPlaces(hub_bolt_places(*whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})))

@@ -85,6 +85,7 @@ upper-lug-edge: 2 | 1.98 1.5 | 1.485
 lower-lug-edge: 2 | 1.98 1.5 | 1.485
 wheel-studs-size: 0.55 | 0.54 0.4 | 0.39
 hub-bolts-size: 0.55 | 0.54 0.4 | 0.39
+slides-before-it-tips: 1.1 | 1.09 1 | 0.99
 wheel-centred: 0.5 |  | 0.51
 studs-inside-flange: 0.35 | 0.34 0.2 | 0.19
 upper-housing-round-bolt: 0.95 | 0.94 0.7 | 0.69

@@ -13,10 +13,11 @@ from rules.judging.judge import Finding, Judged, judge, shown
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.units import Mm
-from rules.sheet import FIELDS, STEPS, Sheet
+from rules.sheet import FIELDS, STEPS, Sheet, read_sheet
 from rules.sheet.confirmed import FACTS
 from rules.tables.sources import COMMON_PRACTICE
 from rules.values import VALUES
+from sample_sheets import document
 from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
@@ -654,3 +655,25 @@ def test_the_entries_to_check_are_those_that_cannot_stand_together(finding: Find
     """Wherever it shows: the reach of a caliper or the place of a pivot has nothing to do with a rotor's thickness."""
     found = finding(check, {"rotor.finished_thickness": "23 mm"})
     assert found.change.startswith("Put right finished thickness or thickness new.")
+
+
+def test_an_axis_that_leans_outboard_is_named_first_and_in_what_could_not_be_judged_for_it() -> None:
+    sheet = document("scree_ox_strength")
+    leaning = {**sheet, "pivots": {**sheet["pivots"], "inclination": "-8 deg"}}
+    findings = judge(read_sheet(leaning)).findings
+    assert findings[0].check == "inclination-usual" and findings[0].verdict == "stop"
+    failed = [one for one in findings if "straight at the steering axis" in one.text]
+    assert failed and {one.change for one in failed} == {"Check steering-axis inclination, out of the usual range."}
+    assert findings.index(failed[0]) > max(
+        place for place, one in enumerate(findings) if one.verdict == "stop" and one not in failed
+    )
+
+
+@pytest.mark.parametrize("bolts", [2, 3, 5])
+def test_hub_bolts_that_two_spacings_do_not_place_ask_for_their_circle(bolts: int) -> None:
+    sheet = document("dune_wren_finished")
+    hub = {**sheet["hub"], "mount_bolts": bolts}
+    asked = judge(read_sheet({**sheet, "hub": hub}), light=True)
+    assert asked.missing == ("hub.mount_circle",) and asked.verdict in ("stop", "unfinished")
+    told = judge(read_sheet({**sheet, "hub": {**hub, "mount_circle": "5 in"}}), light=True)
+    assert told.missing == ()

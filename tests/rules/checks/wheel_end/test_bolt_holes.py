@@ -59,6 +59,25 @@ def test_caliper_bolts_and_the_holes_of_their_bracket(
     assert finding("caliper-bolt-fits-hole", changed).verdict == verdict
 
 
-def test_caliper_bolts_of_a_size_nobody_entered_are_not_compared(finding: FindingWith) -> None:
-    found = finding("caliper-bolt-fits-hole", {"plate.bracket_hole_diameter": "12.5 mm"})
-    assert found.verdict == "does not apply"
+@pytest.mark.parametrize(
+    ("changed", "verdict", "waits_for"),
+    [
+        ({"plate.bracket_hole_diameter": "12.5 mm"}, "not judged", ("bolts.caliper_thread",)),
+        ({}, "not judged", ("plate.bracket_hole_diameter",)),
+        (
+            {"plate.bracket_hole_diameter": "12.5 mm", "bolts.caliper_grade": "10.9"},
+            "waiting",
+            ("bolts.caliper_thread",),
+        ),
+        (
+            {"plate.bracket_hole_spacing": "120 mm", "bolts.caliper_thread": "12 x 1.5 mm"},
+            "waiting",
+            ("plate.bracket_hole_diameter",),
+        ),
+    ],
+)
+def test_a_hole_or_a_bolt_that_is_begun_is_waited_for(
+    finding: FindingWith, changed: dict[str, object], verdict: str, waits_for: tuple[str, ...]
+) -> None:
+    found = finding("caliper-bolt-fits-hole", changed)
+    assert (found.verdict, found.waits_for) == (verdict, waits_for)
