@@ -28,6 +28,18 @@ def picked(choices: Sequence[str], typed: str) -> str | None:
     return fits[0] if len(fits) == 1 else next((choice for choice in fits if choice.casefold() == folded), None)
 
 
+def meant(choices: Sequence[str], typed: str) -> str | None:
+    """What Enter takes: a choice typed in full, or the only one whose first word was; also of digits alone.
+
+    >>> meant(("60 deg cone", "90 deg cone", "ball"), "60"), meant(("60 deg cone", "90 deg cone"), "6")
+    ('60 deg cone', None)
+    """
+    folded = typed.strip().casefold()
+    whole = [choice for choice in choices if choice.casefold() == folded]
+    first_word = [choice for choice in choices if folded and choice.casefold().startswith(f"{folded} ")]
+    return whole[0] if whole else first_word[0] if len(first_word) == 1 else None
+
+
 def letters_to_type(choices: Sequence[str], choice: str) -> int:
     """How many letters from its beginning pick a choice; 0 where typing does not.
 
@@ -83,8 +95,10 @@ class Choice(Widget, can_focus=True):
         parts = [Content.styled(f"“{self.chosen}”"[:width], "$text-error")] if stray else []
         parts += [self._choice(choice) for choice in self.choices]
         row = Content(" " if sum(map(len, parts)) + len(parts) <= width else "").join(parts)
-        if len(row) <= width:
-            return row + echo if len(row) + len(echo) <= width else row
+        if len(row) + len(echo) <= width:
+            return row + echo
+        if len(row) <= width and (not echo or self.chosen is not None):
+            return row
         if self.chosen is None and self.offered in self.choices:
             return Content.assemble(self._choice(self.offered), echo)[:width]
         if self.chosen is None:
@@ -109,8 +123,11 @@ class Choice(Widget, can_focus=True):
         """What was typed, and what it was taken for."""
         if not self.typed:
             return Content("")
-        found = picked(self.choices, self.typed)
-        return Content.styled(f"  {self.typed} = {found or '?'}", "$text-success" if found else "$text-error")
+        if found := picked(self.choices, self.typed):
+            return Content.styled(f"  {self.typed} = {found}", "$text-success")
+        if found := meant(self.choices, self.typed):
+            return Content.styled(f"  {self.typed}, Enter = {found}", "$text-success")
+        return Content.styled(f"  {self.typed} = ?", "$text-error")
 
     def action_step(self, by: int) -> None:
         """Choose the next or the previous one."""
@@ -132,10 +149,9 @@ class Choice(Widget, can_focus=True):
             self.settle(None)
 
     def action_accept(self) -> None:
-        """Leave it as it is and go on. A choice typed in full counts, also one of digits alone."""
-        whole = [choice for choice in self.choices if choice.casefold() == self.typed.strip().casefold()]
-        if whole:
-            self.settle(whole[0])
+        """Leave it as it is and go on; see `meant` for what was typed."""
+        if choice := meant(self.choices, self.typed):
+            self.settle(choice)
         self.post_message(self.Accepted())
 
     def leave(self) -> str:
