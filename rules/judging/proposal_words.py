@@ -6,6 +6,7 @@ from typing import Any
 
 from rules.judging.judge import and_list, label
 from rules.judging.proposals import EntryChange, Looked, Moved, Proposal
+from rules.sheet.choosable import NEVER_LESS
 
 
 def entry_words(entry: EntryChange) -> str:
@@ -49,7 +50,9 @@ def no_offer_words(looked: Looked) -> list[str]:
         return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
     if not looked.tried:
         return ["Nothing that can still be chosen changes this."]
-    told = [f"No change of {_or_list(looked.tried)} helps without a new stop, alone or two together as far as tried."]
+    told = [f"None of the steps tried of {_or_list(looked.tried)} helps without a new stop, alone or two together."]
+    if carries := tuple(name for name in looked.tried if name in NEVER_LESS):
+        told.append(f"Less metal is never tried, of {_or_list(carries)}: where strength is judged, try that yourself.")
     near = looked.nearest
     if near is not None:
         words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"

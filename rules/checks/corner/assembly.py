@@ -78,6 +78,7 @@ def rotor_goes_on(
     watch="a spanner only, or access holes, welded nuts or studs behind a beam",
     stop="neither, or under a beam without a way in",
     source=TOOLS,
+    try_changing=("upright.beam_width",),
 )
 def hub_bolts_reached(
     hub_bolts_part: Part,
