@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from rules.checks.strength.parts import HOLDS, SHOWN, WATCH, Holds, one_line
-from rules.graph.asking import need
+from rules.graph.asking import given, need
 from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -191,11 +191,18 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
     thick = _thicker(weld)
     if more_than(thick, THICK_MILD):
         text = "Mild steel this thick, {thick}, chills the weld: a structural code wants it warmed (from memory)."
-        return Judgement(
-            "watch", text, "Ask the filler maker for the preheat and write it down.", {"thick": (thick, "mm")}
-        )
+        change = "Ask the filler maker for the preheat and write it down."
+        return Judgement("watch", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
     text = f"{filler.upper()} on mild steel up to 19 mm: no preheat above freezing (a structural code, from memory)."
-    return Judgement("good", text)
+    return Judgement("good", f"{text} {_preheat_written(weld)}")
+
+
+def _preheat_written(weld: WeldQuestions) -> str:
+    """What the sheet says of preheat, or that it says nothing."""
+    preheat = given(weld, "preheat")
+    if not preheat:
+        return "No preheat is written down: the welder is told to follow the filler maker."
+    return f"You wrote: “{preheat.replace('{', '(').replace('}', ')')}”."
 
 
 def _thicker(weld: WeldQuestions) -> float:
@@ -220,7 +227,7 @@ def _chromoly(weld: WeldQuestions) -> Judgement:
     thick = _thicker(weld)
     doubts = [
         *_filler_doubts(process, filler),
-        *(_preheat_doubts(thick, weld.preheat) if more_than(thick, THIN_CHROMOLY) else ()),
+        *(_preheat_doubts(thick, weld) if more_than(thick, THIN_CHROMOLY) else ()),
     ]
     if not doubts:
         text = f"{filler.upper()} by TIG on 4130 of 3 mm at most: no preheat from 21 °C up; sources agree."
@@ -243,15 +250,15 @@ def _filler_doubts(process: WeldProcess, filler: Filler) -> Iterator[str]:
         yield "The sources held here name ER80S-D2 and ER70S-2 for 4130 left as welded, not this."
 
 
-def _preheat_doubts(thick: float, preheat: str) -> Iterator[str]:
+def _preheat_doubts(thick: float, weld: WeldQuestions) -> Iterator[str]:
+    need(weld, "preheat")
     yield (
         "Sources differ on preheat for 4130 of {thick}: a welding equipment maker says 150 to 205 °C (300 to 400 °F) over "
         "3 mm; a welding society's forum only over 6 mm; a procedure writer 200 to 250 °C for heavy parts."
     )
     if more_than(thick, HEAVY_CHROMOLY):
         yield "All of them want it at this thickness."
-    words = preheat.replace("{", "(").replace("}", ")")
-    yield f"You wrote: “{words}”."
+    yield _preheat_written(weld)
 
 
 @check(

@@ -329,6 +329,15 @@ def test_no_inspector_turns_the_stop_of_a_weld_on_a_casting_into_less(finding: F
     assert finding("upper-weld-metal", named).verdict == "stop"
 
 
+@pytest.mark.parametrize("thick", ["10 mm", "25 mm"])
+def test_on_mild_steel_it_is_told_whether_a_preheat_is_written_down(finding: FindingWith, thick: str) -> None:
+    weld = {"metal": "mild steel", "thickness_one": thick, "thickness_two": "10 mm"}
+    without = finding("upper-weld-filler", upper(**weld, preheat=None)).text
+    assert "No preheat is written down" in without
+    told = finding("upper-weld-filler", upper(**weld, preheat="65 C by crayon")).text
+    assert "You wrote: “65 C by crayon”." in told and "No preheat is written" not in told
+
+
 def test_the_conflict_about_preheat_is_shown_with_each_side(finding: FindingWith) -> None:
     text = finding("upper-weld-filler", upper(metal="4130", preheat="follow {maker}")).text
     for said in ("150 to 205 °C", "only over 6 mm", "200 to 250 °C", "All of them want it", "follow (maker)"):
