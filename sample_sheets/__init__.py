@@ -8,6 +8,7 @@ A sheet in `changed/` says only what it changes in another one, so that a new fi
 """
 
 import tomllib
+from copy import deepcopy
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -47,8 +48,13 @@ def sample(name: str) -> Path:
 
 def document(name: str) -> dict[str, Any]:
     """The whole of one sample sheet, as a table of tables. Raises FileNotFoundError for a name that is none."""
-    written = tomllib.loads(_written(name).read_text("utf-8"))
+    written = deepcopy(_read(name))
     return written if "base" not in written else _changed(document(written["base"]), written)
+
+
+@cache
+def _read(name: str) -> dict[str, Any]:
+    return tomllib.loads(_written(name).read_text("utf-8"))
 
 
 def expected_file(name: str) -> Path:

@@ -17,7 +17,7 @@ FLOORS: tuple[tuple[str, ...], ...] = (
     ("rules.judging",),
     ("rules.shop",),
     ("rules.drawn", "wizard.files"),
-    ("wizard.paper",),
+    ("wizard.paper", "wizard.pixels"),
     ("wizard.desk",),
     ("wizard.widgets",),
     ("wizard.screens",),
@@ -28,7 +28,7 @@ FLOOR = {room: floor for floor, rooms in enumerate(FLOORS) for room in rooms}
 
 
 def room_of(module: str) -> str | None:
-    """The room a module stands in: the longest name it begins with; None for one that is not ours."""
+    """The room a module is assumed: the longest name it begins with; None for one that is not ours."""
     parts = module.split(".")
     return next((room for end in (2, 1) if (room := ".".join(parts[:end])) in FLOOR), None)
 

@@ -23,6 +23,7 @@ from wizard.dressed_app import DressedApp
 from wizard.ending import Ending
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotRead, ChangedOnDisk, SheetFile
+from wizard.pixels.answers import Able, Incoming
 from wizard.screens.sheet import SheetScreen
 from wizard.screens.too_small import TooSmallScreen, too_small
 
@@ -46,12 +47,14 @@ class BuildSheetApp(DressedApp):
         demo: bool = False,
         disk: Disk = sheet_file,
         ending: Ending | None = None,
+        pixels: Able | None = None,
+        incoming: Incoming | None = None,
     ) -> None:
         """path: the sheet to open; None for the start screen. demo: it is a scratch copy of the sample.
 
-        ending: what tells that the program is to stop.
+        ending: what tells that the program is to stop. pixels: what the terminal shows of them. incoming: what was typed.
         """
-        super().__init__(ending)
+        super().__init__(ending, pixels, incoming)
         self._path, self._demo, self._disk = path, demo, disk
         self.session: Session | None = None
         self.note = ""
@@ -71,6 +74,7 @@ class BuildSheetApp(DressedApp):
 
     def on_resize(self, event: Resize) -> None:
         """In a terminal that is too small only that is said, and taken back when it is larger again."""
+        self.fit_pixels()
         self._make_room(event.size.width, event.size.height)
 
     def _make_room(self, width: int, height: int) -> None:

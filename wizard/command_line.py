@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from wizard.ending import flush_or_forget, say
+from wizard.pixels.asking import CHOICES, SETTING, Asked, worth_asking
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
@@ -18,7 +19,8 @@ if TYPE_CHECKING:
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
 USAGE = """\
 buildsheet                       open the wizard
-buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there
+buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there; --picture characters
+                                 draws without pixels, --picture pixels asks for them within tmux too
 buildsheet demo                  the wizard on a scratch copy of a finished sample
 buildsheet check FILE [FILE ...] [--json]
 buildsheet checklist FILE [--markdown | --pdf] [--welder]
@@ -70,12 +72,24 @@ def _open(given: list[str]) -> int:
     parser.add_argument(
         "file", nargs="?", type=Path, metavar="FILE.toml", help="a build sheet; new or half-finished is fine"
     )
-    chosen: Path | None = parser.parse_args(given).file
-    return _wizard(chosen)
+    _picture_option(parser)
+    options = parser.parse_args(given)
+    return _wizard(options.file, picture=options.picture)
+
+
+def _picture_option(parser: argparse.ArgumentParser) -> None:
+    setting = os.environ.get(SETTING, "")
+    parser.add_argument(
+        "--picture", choices=CHOICES, default=setting if setting in CHOICES else "",
+        help="pixels: also within tmux or screen, where they pass them through; characters: no pixels. "
+        f"Without it pixels where the terminal says that it shows them; {SETTING} sets it for good",
+    )  # fmt: skip
 
 
 def _demo(given: list[str]) -> int:
-    _parser("demo").parse_args(given)
+    parser = _parser("demo")
+    _picture_option(parser)
+    picture = parser.parse_args(given).picture
     from wizard.desk import scratch
 
     if not _at_a_terminal():
@@ -87,10 +101,10 @@ def _demo(given: list[str]) -> int:
     except OSError as reason:
         complain(f"no scratch copy can be made in the folder for temporary files: {reason.strerror}")
         return UNREADABLE
-    return _wizard(copy, demo=True)
+    return _wizard(copy, demo=True, picture=picture)
 
 
-def _wizard(path: Path | None, *, demo: bool = False) -> int:
+def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
     from wizard.files.sheet_file import trouble_at
 
     if path is not None and (trouble := trouble_at(path)):
@@ -98,9 +112,11 @@ def _wizard(path: Path | None, *, demo: bool = False) -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
-    from wizard.running import run
+    with Asked(ask=worth_asking(os.environ, picture)) as asked:
+        from wizard.running import run  # the answers come while this is loaded
 
-    return run(path, demo=demo)
+        pixels = asked.answered()
+    return run(path, demo=demo, pixels=pixels, incoming=asked.incoming)
 
 
 def _at_a_terminal() -> bool:
@@ -165,6 +181,8 @@ def judged_file(name: str) -> "tuple[Judged, SheetFile] | str":
         sheet_file = read(Path(name))
     except CannotRead as reason:
         return str(reason)
+    if sheet_file.told:
+        complain(f"{sheet_file.path}: {sheet_file.told}")
     return judge(read_sheet(sheet_file.document)), sheet_file
 
 

@@ -2,6 +2,7 @@
 
 import os
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
@@ -11,15 +12,20 @@ from wizard.desk.drawing_styles import DrawingStyle, best_drawing, next_drawing
 from wizard.endable_app import EndableApp
 from wizard.ending import Ending
 from wizard.look import DARK, LOOKS
+from wizard.pixels.answers import Able, Incoming
 
 
 class DressedApp(EndableApp):
-    """close_up: pictures show the upright and the rim instead of the whole wheel."""
+    """close_up: pictures show the upright and the rim instead of the whole wheel. pixels: what the terminal shows of them."""
 
-    def __init__(self, ending: Ending | None) -> None:
-        """ending: what tells that the program is to stop."""
-        super().__init__(ending)
+    def __init__(self, ending: Ending | None, pixels: Able | None = None, incoming: Incoming | None = None) -> None:
+        """ending: what tells that the program is to stop. pixels: None where the terminal shows none.
+
+        incoming: what sorts the terminal's answers from what is typed, with what was typed before the program was there.
+        """
+        super().__init__(ending, incoming)
         self.close_up = False
+        self.pixels = pixels
         # Before anything is on the screen: a theme set later styles every widget a second time.
         for look in LOOKS:
             self.register_theme(look)
@@ -38,7 +44,15 @@ class DressedApp(EndableApp):
     @cached_property
     def drawing(self) -> DrawingStyle:
         """How pictures are drawn: as last chosen, else what this terminal shows best. Found out on first use."""
-        return recent.drawing() or best_drawing(os.environ, terminal.coding())
+        chosen = recent.drawing()
+        if self.pixels is not None and chosen in ("", "pixels"):
+            return "pixels"
+        return chosen if chosen and chosen != "pixels" else best_drawing(os.environ, terminal.coding())
+
+    def fit_pixels(self) -> None:
+        """Another size of letters comes as another size of the terminal."""
+        if self.pixels is not None and (cell := terminal.cell_now()):
+            self.pixels = replace(self.pixels, cell=cell)
 
     @cached_property
     def few_characters(self) -> bool:
@@ -63,6 +77,6 @@ class DressedApp(EndableApp):
 
     def action_next_drawing(self) -> None:
         """The next way of drawing, remembered for next time."""
-        self.drawing = next_drawing(self.drawing)
+        self.drawing = next_drawing(self.drawing, pixels=self.pixels is not None)
         recent.set_drawing(self.drawing)
         self.dress(self.screen.query("FrontView"))

@@ -8,14 +8,15 @@ from textual.app import App
 
 from wizard import terminal
 from wizard.ending import Ending
+from wizard.pixels.answers import Incoming
 
 
 class EndableApp(App[None]):
     """ended: it was told to stop, and has saved."""
 
-    def __init__(self, ending: Ending | None) -> None:
-        """ending: what tells that the program is to stop; None where nothing does."""
-        super().__init__(driver_class=terminal.driver_class(ending))
+    def __init__(self, ending: Ending | None, incoming: Incoming | None = None) -> None:
+        """ending: what tells that the program is to stop; None where nothing does. incoming: see `terminal.driver_class`."""
+        super().__init__(driver_class=terminal.driver_class(ending, incoming or Incoming()))
         self._ending = ending
         self.ended = False
 

@@ -10,6 +10,6 @@ DARK = Theme(
 LIGHT = Theme(
     name="drawing board",
     primary="#2f6f96", secondary="#8a5a14", accent="#8f5b00", foreground="#1d2326", background="#f6f4ee",
-    surface="#e6e3d9", panel="#dcd8cb", success="#1f6b2a", warning="#8f5b00", error="#b3261e", dark=False,
+    surface="#e6e3d9", panel="#dcd8cb", success="#1f6b2a", warning="#8f5b00", error="#8d2e33", dark=False,
 )  # fmt: skip
 LOOKS = (DARK, LIGHT)

@@ -50,14 +50,16 @@ def lines_of(table: RoomTable, judged: Judged, name: str) -> list[str]:
     lines.append(f"{'':<7}{'room':>12}{'wanted':>12}  parts")
     for line in table.lines:
         lines += _pair_lines(line, judged)
+    if any((line.gap or 0.0) < 0 for line in table.lines):
+        lines += ["", "A minus is an overlap, of at least that depth."]
     if measure := list(dict.fromkeys(field for line in table.lines for field in line.measure)):
-        lines += ["", f"Estimates stand in, and hold what rests on them at watch. Measure {and_list(measure)}."]
+        lines += ["", f"Estimates are assumed, and hold what rests on them at watch. Measure {and_list(measure)}."]
     if table.absent:
         lines += ["", "Not judged:"]
         lines += [f"  {absent.part}: {absent.why}" for absent in table.absent]
     if table.touching:
         lines += ["", "Made to touch, so not compared:", *(f"  {words}" for words in table.touching)]
-    return [*lines, "", "Plain shapes stand in for the real parts. Check every gap on the mock-up."]
+    return [*lines, "", "Plain shapes are compared, not the real parts. Check every gap on the mock-up."]
 
 
 def _pair_lines(line: RoomLine, judged: Judged) -> list[str]:

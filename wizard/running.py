@@ -8,14 +8,18 @@ from rules.graph.asking import printable
 from wizard.app import BuildSheetApp
 from wizard.desk.session import Session
 from wizard.ending import Ending, say
+from wizard.pixels.answers import Able, Incoming
 
 
-def run(path: Path | None, *, demo: bool = False) -> int:
-    """Run the wizard and return the exit status: 0; 128 and more where a signal ended it; 1 when it did not end as it should."""
+def run(path: Path | None, *, demo: bool = False, pixels: Able | None = None, incoming: Incoming | None = None) -> int:
+    """Run the wizard and return the exit status: 0; 128 and more where a signal ended it; 1 when it did not end as it should.
+
+    pixels: what the terminal shows of them. incoming: what sorts its answers from what is typed.
+    """
     with Ending() as ending:
         # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
         gc.disable()
-        app = BuildSheetApp(path, demo=demo, ending=ending)
+        app = BuildSheetApp(path, demo=demo, ending=ending, pixels=pixels, incoming=incoming)
         try:
             app.run()
         except OSError as error:

@@ -26,7 +26,7 @@ class Value(_Closed):
 
     value: Annotated[float | None, Field(description="Null where it could not be worked out.")]
     unit: Annotated[str, Field(description="mm, deg, kg, N, MPa, m/s, N m ..., whatever the sheet's units.")]
-    estimated_from: Annotated[list[str], Field(description="Fields to measure: an estimate stands in for each.")] = []
+    estimated_from: Annotated[list[str], Field(description="Fields to measure: an estimate is assumed for each.")] = []
     waits_for: Annotated[list[str], Field(description="Fields without an answer that it needs.")] = []
     does_not_apply: Annotated[str, Field(description="Why this build has no such number.")] = ""
     not_judged: Annotated[str, Field(description="Why nobody has asked for it; waits_for names what to enter.")] = ""

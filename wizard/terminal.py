@@ -14,6 +14,8 @@ from textual.filter import LineFilter
 
 from rules.graph.asking import printable
 from wizard.ending import PatientTerminal
+from wizard.pixels.answers import Cell, Incoming
+from wizard.pixels.asking import cell_size
 
 if TYPE_CHECKING:
     from textual.driver import Driver
@@ -28,20 +30,25 @@ class _Decoder:
     would end its reading thread. No bytes at all is how a closed terminal reads; Textual would ask for ever.
     """
 
-    def __init__(self, coding: str) -> None:
+    def __init__(self, coding: str, incoming: Incoming) -> None:
         self._inner = getincrementaldecoder(coding)(errors="replace")
+        self._incoming = incoming
 
     def decode(self, data: bytes, final: bool = False) -> str:
-        """The text of these bytes and of what was kept back before."""
+        """The text of these bytes and of what was kept back before, without answers that come late."""
         if not data and not final:
             raise EOFError
-        return self._inner.decode(data, final)
+        return self._inner.decode(self._incoming.keys_in(data), final)
 
 
-def driver_class(ending: "Ending | None") -> "type[Driver] | None":
-    """Textual's driver for this system, made to outlive its terminal; None where it needs nothing."""
+def driver_class(ending: "Ending | None", incoming: Incoming) -> "type[Driver] | None":
+    """Textual's driver for this system, made to outlive its terminal; None where it needs nothing.
+
+    incoming: takes out the terminal's answers to our questions; what was typed before the driver was there comes first.
+    """
     if sys.platform == "win32":
         return None
+    from textual._xterm_parser import XTermParser
     from textual.drivers import linux_driver
     from textual.drivers._writer_thread import WriterThread
 
@@ -65,13 +72,19 @@ def driver_class(ending: "Ending | None") -> "type[Driver] | None":
 
         def _run_input_thread(self) -> None:
             try:
+                for event in XTermParser().feed(incoming.typed.decode("utf-8", "replace")):
+                    self.process_message(event)
+                incoming.typed = b""
                 self.run_input_thread()
             except (OSError, EOFError):
                 if ending is not None:
                     ending.hung_up()
 
     module: Any = linux_driver  # its driver takes both from there
-    module.getincrementaldecoder, module.WriterThread = (lambda coding: lambda: _Decoder(coding)), PatientWriter
+    module.getincrementaldecoder, module.WriterThread = (
+        (lambda coding: lambda: _Decoder(coding, incoming)),
+        PatientWriter,
+    )
     return PatientDriver
 
 
@@ -91,6 +104,14 @@ class NothingToObey(LineFilter):
 def coding() -> str:
     """How letters are coded for the terminal: "utf-8" nearly everywhere, "ascii" where nothing is known."""
     return getattr(sys.__stdout__, "encoding", None) or "ascii"
+
+
+def cell_now() -> Cell | None:
+    """A cell's size in pixels, as the system knows it."""
+    try:
+        return cell_size(sys.__stdout__.fileno()) if sys.__stdout__ else None
+    except (OSError, ValueError):
+        return None
 
 
 class LettersItHas(LineFilter):

@@ -32,7 +32,7 @@ from rules.checks.agreement import (
 from rules.checks.agreement import (
     strength as strength_entries,
 )
-from rules.checks.corner import assembly, overlap, room
+from rules.checks.corner import assembly, joined, overlap, room
 from rules.checks.steering import (
     arm_pivots,
     joint_swing,
@@ -70,6 +70,7 @@ MODULES: Mapping[ModuleType, Group] = {
     clears: "room",
     room: "room",
     overlap: "room",
+    joined: "room",
     assembly: "room",
     holds_together: "fit",
     carries: "fit",
@@ -126,3 +127,11 @@ GROUP_OF: dict[str, Group] = {
     for one in function.declared  # type: ignore[attr-defined]
 }
 """The group of each check, by its id."""
+COMPARES: frozenset[str] = frozenset(
+    one.name
+    for module in MODULES
+    if module.__name__.startswith("rules.checks.agreement")
+    for function in _checks_of(module)
+    for one in function.declared  # type: ignore[attr-defined]
+)
+"""The checks that compare entries with each other, and do not judge a part."""

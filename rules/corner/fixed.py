@@ -1,12 +1,15 @@
 """Parts of one motion group that stand in one another: they never move apart, so any overlap is there all the time. mm."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from itertools import combinations
 from math import inf
 
+from rules.corner.joined import JOINTS
 from rules.corner.kinds import Touching
 from rules.corner.part import Part
 from rules.corner.room import BetweenTwo, still_least
+from rules.graph.results import Verdict
 from rules.measure.outline import Outline, inside_distance
 from rules.measure.vectors import Vector, minus
 from rules.motion.points import UprightPoints
@@ -20,16 +23,20 @@ LUGS, BOLTS = ("upper lugs", "lower lugs"), ("upper pivot bolt", "lower pivot bo
 JOINED = (
     Touching(("hub mounting flange",), ("hub body", "hub bolts", "plate"), "the hub as bought, and its bolts"),
     Touching(("hub bolts",), ("plate", "beam"), "bolted through the plate; whether a spanner reaches has a check of its own"),
-    Touching(("plate",), (*LUGS, "beam", "steering arm", "caliper bracket"), "welded on, and cut to fit it"),
-    Touching(("beam",), ("steering arm", "caliper bracket"), "welded on, and cut to fit it"),
-    Touching(("caliper",), ("caliper bracket",), "bolted on"),
+    *(
+        Touching((joint.piece,), joint.stands_on, f"{joint.how} on, and cut to fit it")
+        for joint in JOINTS
+        if joint.piece not in LUGS
+    ),
+    Touching(LUGS, ("plate",), "welded on, and cut to fit it"),
     Touching(("upper lugs",), ("upper pivot bolt",), "the bolt goes through its lugs"),
     Touching(("lower lugs",), ("lower pivot bolt",), "the bolt goes through its lugs"),
     Touching(("rim",), ("tyre", "spokes"), "one wheel"),
     Touching(("spokes",), ("wheel nuts", "rotor hat", "hub flange"), "clamped together"),
     Touching(("rotor hat", "rotor ring"), ("rotor ring", "hub flange", "stud heads"),
              "one rotor, clamped to the hub; whether it goes on has a check of its own"),
-    Touching(("hub flange",), ("stud heads",), "pressed in"),
+    Touching(("hub flange",), ("stud heads", "stub shaft"), "pressed or clamped in"),
+    Touching(("stub shaft",), ("rotor hat", "stud heads", "spokes"), "clamped in the hub, whose pilot goes through these"),
 )  # fmt: skip
 """Parts of one group that are made to touch, or that another check speaks for."""
 _JOINED = {frozenset((one, other)) for touch in JOINED for one in touch.ones for other in touch.others}
@@ -45,8 +52,26 @@ NOTCHED = {
 """Pieces welded together of which one is often let into the other."""
 
 
-def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[BetweenTwo]:
+@dataclass(frozen=True, slots=True)
+class Overlaps:
     """Every two parts of one group that stand in one another and are not meant to, deepest first."""
+
+    pairs: tuple[BetweenTwo, ...]
+
+    @property
+    def text(self) -> str:
+        """In one line, for the written-out working of what rests on it."""
+        return f"{len(self.pairs)} pairs of fixed parts in one another"
+
+
+def overlap_verdict(pair: BetweenTwo, *, bored: bool) -> Verdict:
+    """watch where one piece is let into another, or the plate's bore for the hub's body is not entered yet; else stop."""
+    names = frozenset(part.name for part in pair.parts)
+    return "watch" if names in NOTCHED or (names == {"hub body", "plate"} and not bored) else "stop"
+
+
+def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> Overlaps:
+    """Those of all parts."""
     found = []
     for one, other in combinations(parts, 2):
         a, b = parts[one], parts[other]
@@ -58,7 +83,7 @@ def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> list[BetweenT
             found.append(
                 BetweenTwo(one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, turns=a.group == "wheel")
             )
-    return sorted(found, key=lambda pair: pair.gap or 0.0)
+    return Overlaps(tuple(sorted(found, key=lambda pair: pair.gap or 0.0)))
 
 
 def bolt_by_bolt(bolts: Part) -> list[list[Cylinder]]:
@@ -71,7 +96,7 @@ def bolt_by_bolt(bolts: Part) -> list[list[Cylinder]]:
 
 
 def between_bolts(bolts: Part) -> float:
-    """The least room between two of the hub bolts, heads and nuts turned as they like, mm; inf for one bolt."""
+    """The smallest gap between two of the hub bolts, heads and nuts turned as they like, mm; inf for one bolt."""
     return min(
         (
             ((a.start[0] - b.start[0]) ** 2 + (a.start[2] - b.start[2]) ** 2) ** 0.5 - a.radius - b.radius

@@ -19,12 +19,15 @@ GROUND = Band("anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0)
 TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), "it bulges, grows and throws stones")
 TURNING = Band("turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), "run-out, bearing play and stones")
 WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least")
+OVER_HAT = Band(
+    "the caliper over its own rotor's hat", AtLeast("mm", 3.0, 1.5), "a donor's own pair, which its maker fitted"
+)
 HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least for flex")
 NOTCH = Band(
     "joint housings behind the plate", AtLeast("mm", 3.0, -10.0), "a notch is usual; a deeper one leaves no plate"
 )
 MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), "bushes and arms give")
-BANDS = (GROUND, TYRE, HOUSING, NOTCH, WHEEL, TURNING, MOVING)
+BANDS = (GROUND, TYRE, HOUSING, NOTCH, WHEEL, OVER_HAT, TURNING, MOVING)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +53,8 @@ def band(one: Part, other: Part) -> Band:
     if "housing" in kinds:
         names = {one.name, other.name}
         return NOTCH if "plate" in names else TURNING if "rotor ring" in names else HOUSING
+    if {one.name, other.name} == {"caliper", "rotor hat"}:
+        return OVER_HAT
     if "wheel" in groups:
         rim_or_spokes = any(part.name in ("rim", "spokes") for part in (one, other))
         return WHEEL if rim_or_spokes and any(part.name == "caliper" for part in (one, other)) else TURNING
@@ -65,11 +70,13 @@ class Touching(NamedTuple):
 
 
 HUB_STANDS = ("hub body", "hub mounting flange", "hub bolts")
-HUB_TURNS = ("hub flange", "stud heads")
+HUB_TURNS = ("hub flange", "stud heads", "stub shaft")
 BY_DESIGN = (
     Touching(HUB_TURNS, HUB_STANDS, "the hub is one unit as bought; its maker left the room inside it"),
+    Touching(("stub shaft",), ("beam",), "it may turn in the beam's hollow, which has a check of its own"),
     Touching(("rotor ring",), ("caliper",), "the pads close on the rotor, and the caliper reaches round its edge"),
     Touching(("tyre",), ("ground",), "the tyre stands on it"),
+    Touching(("rim",), ("ground",), "it stands as high as its tyre's sidewall"),
     *(
         touching
         for arm in ("upper", "lower")

@@ -5,7 +5,7 @@ centre. Every part is where it stands at ride height with the wheels straight. m
 """
 
 from dataclasses import dataclass, field
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
 from rules.graph.declare import Role
 from rules.measure.vectors import Vector
@@ -20,7 +20,15 @@ MovesWith = Literal[
 PartKind = Literal["metal", "tyre", "housing", "ground"]
 PART = "part of the corner"
 SPINDLE: Vector = (0.0, 1.0, 0.0)
-"""Direction of the spindle at ride height, wheels straight."""
+"""Direction of the wheel's axis at ride height, wheels straight."""
+
+
+class Foot(NamedTuple):
+    """Where a piece is joined to another: the middle of its weld, or the line across its root; and which way the piece goes
+    from there, length 1."""
+
+    points: tuple[Vector, ...]
+    way: Vector
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +36,8 @@ class Part:
     """One part. name: in words, without an article. held_by: the group it is rigid with, where that is not its own.
 
     A ball joint's round housing belongs to its arm, but its middle stays where it is on the upright. stands_on: the name of
-    a part that it is fixed to by a bolt of its own, so that the two touch.
+    a part that it is fixed to by a bolt of its own, so that the two touch. foot: where it is joined to another
+    piece, where that is known.
     """
 
     name: str
@@ -37,6 +46,7 @@ class Part:
     kind: PartKind = "metal"
     held_by: MovesWith | None = None
     stands_on: str = ""
+    foot: Foot | None = None
     solid: Solid = field(init=False, compare=False, repr=False)
     number: int = field(init=False, compare=False, repr=False)
 
@@ -66,12 +76,12 @@ AnyPart = Annotated[Part, Role(PART)]
 
 
 def turning(name: str, height: float, *shapes: Shape, kind: PartKind = "metal") -> Part:
-    """A part that turns with the wheel: everything it passes through in a full turn about the spindle at this height."""
+    """A part that turns with the wheel: everything it passes through in a full turn about the wheel's axis at this height."""
     made = Part(name, "wheel", shapes, kind)
     object.__setattr__(made, "solid", all_round(shapes, spindle(height), SPINDLE))
     return made
 
 
 def spindle(height: float) -> Vector:
-    """The wheel centre: where the spindle's line passes the tyre's centre plane."""
+    """The wheel centre: where the wheel's axis passes the tyre's centre plane."""
     return (0.0, 0.0, height)

@@ -23,7 +23,7 @@ TOGETHER: tuple[frozenset[MovesWith], ...] = (frozenset(("frame", "ground")), fr
 
 @dataclass(frozen=True, slots=True)
 class BetweenTwo:
-    """The least room between two parts, mm, minus where they overlap; and where that is.
+    """The smallest gap between two parts, mm, minus where they overlap; and where that is.
 
     one, other: names of the two values. gap: None where it is more than was looked for. travel, lock: as in the front end.
     on_one, on_other: the nearest places, at ride height as seen from the wheel centre: ahead, outboard, above.
@@ -52,12 +52,12 @@ class BetweenTwo:
 
     @property
     def clock(self) -> float:
-        """About the spindle from straight up, rad, plus ahead."""
+        """About the wheel's axis from straight up, rad, plus ahead."""
         return atan2(self.on_other[0], self.on_other[2])
 
     @property
     def from_spindle(self) -> float:
-        """How far the nearest place is from the spindle's line, mm."""
+        """How far the nearest place is from the wheel's axis, mm."""
         return hypot(self.on_other[0], self.on_other[2])
 
 
@@ -84,7 +84,10 @@ class Moves:
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at."""
+    """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at.
+
+    absent: values' names of parts that are begun but wait for an entry, so that nothing is said of them.
+    """
 
     near: tuple[BetweenTwo, ...]
     judged: int
@@ -150,7 +153,7 @@ def _rooms(
 
 
 class _Least(NamedTuple):
-    """The least gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height."""
+    """The smallest gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height."""
 
     gap: float
     travel: float
@@ -192,7 +195,7 @@ class _Positions:
         self._shifts: dict[tuple[Part, bool], list[float]] = {}
 
     def nearest(self, a: Part, b: Part, look: float) -> tuple[Gap | None, Placed | None, Motion]:
-        """The least gap under `look` over all positions, where, and from its frame to the upright's own at ride height.
+        """The smallest gap under `look` over all positions, where, and from its frame to the upright's own at ride height.
 
         A part's gap to another changes by no more than the two move: the gap at ride height says where it is worth looking.
         """

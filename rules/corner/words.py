@@ -7,7 +7,7 @@ from rules.measure.vectors import minus
 from rules.motion.place_words import PlaceFigures, place
 
 NEAR_SPINDLE = 5.0
-"""mm from the spindle's line: no clock position there."""
+"""mm from the wheel's axis: no clock position there."""
 
 
 def clock(angle: float) -> str:
@@ -30,9 +30,9 @@ def where(pair: BetweenTwo) -> tuple[str, PlaceFigures]:
     figures: PlaceFigures = {"out": (pair.from_spindle, "mm"), "in": (abs(outboard), "mm")}
     inboard = f"{{in}} {'outboard' if outboard > 0 else 'inboard'} of the tyre's middle"
     if pair.from_spindle > NEAR_SPINDLE:
-        words = f"at {clock(pair.clock)} (left wheel from outside), {{out}} from the spindle's line, {inboard}"
+        words = f"at {clock(pair.clock)} (left wheel from outside), {{out}} from the wheel's axis, {inboard}"
     else:
-        words = f"on the spindle's line, {inboard}"
+        words = f"on the wheel's axis, {inboard}"
     if pair.everywhere:
         return words, figures
     moved, more = place(pair.travel, pair.lock)
@@ -40,7 +40,7 @@ def where(pair: BetweenTwo) -> tuple[str, PlaceFigures]:
 
 
 def way(pair: BetweenTwo) -> str:
-    """Which way the part that does not turn has to go for more room: along the spindle, or to or from it where one turns.
+    """Which way the part that does not turn has to go for more room: along the wheel's axis, or to or from it where one turns.
 
     Where neither turns it is the second of the two.
 
@@ -59,4 +59,4 @@ def way(pair: BetweenTwo) -> str:
     outward = (apart[0] * pair.on_other[0] + apart[2] * pair.on_other[2]) / pair.from_spindle
     if abs(outward) < abs(apart[1]):
         return "outboard" if apart[1] > 0 else "inboard"
-    return "away from the spindle" if outward > 0 else "towards the spindle"
+    return "away from the wheel's axis" if outward > 0 else "towards the wheel's axis"

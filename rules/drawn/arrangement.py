@@ -15,6 +15,7 @@ from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
 from rules.drawn.patches import EdgeLine, Patch
+from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
@@ -177,7 +178,7 @@ def _heights(
     figures: FigureWriter,
     scale: float,
 ) -> None:
-    """Both pivots from hub face and spindle line."""
+    """Both pivots from hub face and wheel-centre line."""
     box, face = bounds(board.shapes), hub_face_offset / scale
     upper = (upper_pivot_offset / scale, upper_above_spindle / scale)
     lower = (lower_pivot_offset / scale, -lower_below_spindle / scale)
@@ -199,6 +200,7 @@ def _outside(
         for edge in looks(made[name], view, "seen", _FINE)[1] if name in made else ():
             board.line(*_reduced(edge, scale), pen="hidden", an_edge=False)
     _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
+    _holes(known, board=board, scale=scale, bolts_drawn="hub bolts" in made)
     box = bounds(board.shapes)
     top, bottom = box.top + 5, box.bottom - 5
     board.line((0.0, bottom), (0.0, top), pen="centre")
@@ -209,6 +211,16 @@ def _outside(
     _fore_and_aft(known, board=board, figures=figures, scale=scale)
     board.settle()
     return View(board.items, bounds(board.items))
+
+
+def _holes(known: Known, *, board: Board, scale: float, bolts_drawn: bool) -> None:
+    """The plate's holes and slots; its bore, and bolts that stand in theirs, are the solids' own."""
+    profile = hub_plate(known, "left")
+    for hole in profile.holes if profile else ():
+        if hole.what == LIGHTENING or (hole.what == HUB_BOLT_HOLE and not bolts_drawn):
+            board.circle((hole.centre[0] / scale, hole.centre[1] / scale), hole.diameter / 2 / scale)
+    for slot in profile.slots if profile else ():
+        board.line(*((x / scale, y / scale) for x, y in slot.corners), closed=True, an_edge=False)
 
 
 @reads
@@ -277,7 +289,7 @@ def _spacing(
 
 
 def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float) -> View:
-    """Cut by the upright plane through the spindle, looked at from the front; pieces it misses stand behind."""
+    """Cut by the upright plane through the wheel centre, looked at from the front; pieces it misses stand behind."""
     board, view = Board(), FROM_FRONT.through(middle)
     made = _hollowed(known, made=made) or made
     cut = {name: looks(part, view, "cut", _FINE) for name, part in made.items()}

@@ -4,8 +4,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from math import hypot
 
+from rules.corner.fixed import Overlaps, overlap_verdict
 from rules.corner.room import BetweenTwo, Moves, Room
 from rules.judging.reader import reads
+from rules.measure.units import Mm
 from rules.measure.vectors import Vector, plus
 
 
@@ -13,7 +15,7 @@ from rules.measure.vectors import Vector, plus
 class Clash:
     """Two parts by name, the gap between them, minus where they overlap, and the nearest places on each, in the corner.
 
-    turns: one of them turns with the wheel, so that the place stands for all round the spindle. moved: not at ride height.
+    turns: one of them turns with the wheel, so that the place stands for all round the wheel's axis. moved: not at ride height.
     """
 
     one: str
@@ -34,11 +36,11 @@ class Clash:
         """Both parts and the gap in one line. figure: writes a length in mm."""
         size, moved = figure(abs(self.gap)), ", when moved" if self.moved else ""
         if self.gap < 0:
-            return f"{self.one} and {self.other}: {size} in one another{moved}"
+            return f"{self.one} and {self.other}: at least {size} in one another{moved}"
         return f"{self.one} and {self.other}: {size} apart{moved}"
 
     def places(self, up: bool) -> tuple[Vector, Vector]:
-        """Both places; where one part turns, straight above the spindle or, if not `up`, straight below it."""
+        """Both places; where one part turns, straight above the wheel centre or, if not `up`, straight below it."""
         if not self.turns:
             return self.on_one, self.on_other
         x, _, z = self.centre
@@ -50,12 +52,17 @@ class Clash:
 
 
 @reads
-def worst_clash(corner_room: Room | None, corner_moves: Moves | None) -> Clash | None:
-    """The two parts whose room is the worst stop; None where no two are so near."""
-    if corner_room is None or corner_moves is None:
+def worst_clash(
+    corner_room: Room | None, corner_moves: Moves | None, fixed_overlaps: Overlaps | None, plate_bore: Mm | None
+) -> Clash | None:
+    """The two parts whose room is the worst stop, or of fixed parts those deepest in one another; None where all is well."""
+    if corner_moves is None:
         return None
-    stops = [pair for pair in corner_room.near if pair.verdict == "stop"]
-    return _clash(stops[0], corner_moves) if stops else None
+    near = () if corner_room is None else corner_room.near
+    stops = [pair for pair in near if pair.verdict == "stop"]
+    fixed = fixed_overlaps.pairs if fixed_overlaps else ()
+    stops += [pair for pair in fixed if overlap_verdict(pair, bored=plate_bore is not None) == "stop"]
+    return _clash(min(stops, key=lambda pair: pair.gap or 0.0), corner_moves) if stops else None
 
 
 def _clash(pair: BetweenTwo, moves: Moves) -> Clash:

@@ -4,15 +4,18 @@ A point of the tube's outside lies at an angle round its axis. Unrolled it lies 
 The cut is where that line along the tube first meets the other body: the standard formula of the developed cylinder.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from math import acos, cos, pi, sin, sqrt, tan
+from math import acos, asin, cos, pi, radians, sin, sqrt, tan
 
+from rules.corner.part import Part
 from rules.drawn.corner_parts import parts_of
 from rules.judging.judge import Judged
+from rules.judging.reader import reads
 from rules.measure.outline import Point
-from rules.measure.vectors import dot, minus, unit
-from rules.solids.shapes import Cylinder, Rod
+from rules.measure.vectors import cross, dot, minus, plus, times, unit
+from rules.sheet.upright import ArmForm, Beam
+from rules.solids.shapes import Cylinder, Prism, Rod
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,8 +68,16 @@ def quarters(coping: Coping) -> Iterator[tuple[float, str]]:
 
 
 def copings(judged: Judged) -> tuple[tuple[Coping, ...], tuple[str, ...]]:
-    """Patterns for the legs of both arms to the round housings of their outer joints; and what cannot be drawn, in words."""
+    """Patterns for the legs of both arms to the round housings of their outer joints, and for a tubular steering arm to what it
+    stands on; and what cannot be drawn, in words."""
     parts, found, left_out = parts_of(judged.worked.known), [], []
+    arm = parts.get("steering arm")
+    if _tubular(judged.worked.known) and arm and isinstance(arm.shapes[0], Cylinder):
+        pattern = _arm_root(arm.shapes[0], parts, tube_beam=bool(_tube_beam(judged.worked.known)))
+        if isinstance(pattern, Coping):
+            found.append(pattern)
+        else:
+            left_out.append(f"steering arm: {pattern}")
     for which in ("upper", "lower"):
         arm, bolt, housing = (parts.get(f"{which} {what}") for what in ("arm", "pivot bolt", "joint housing"))
         if arm is None or housing is None:
@@ -88,3 +99,58 @@ def copings(judged: Judged) -> tuple[tuple[Coping, ...], tuple[str, ...]]:
             else:
                 found.append(pattern)
     return tuple(found), tuple(left_out)
+
+
+@reads
+def _tubular(steering_arm_form: ArmForm) -> bool | None:
+    return steering_arm_form == "round tube"
+
+
+@reads
+def _tube_beam(beam: Beam) -> bool | None:
+    return beam == "tube"
+
+
+NEAR = 20.0
+"""mm from a face within which a root is taken to stand on it. Common practice, no source."""
+FLATTEST = radians(20)
+"""A tube that lies flatter than this on a face is not notched but laid along it. Common practice, no source."""
+
+
+def _arm_root(arm: Cylinder, parts: Mapping[str, Part], *, tube_beam: bool) -> Coping | str:
+    """The pattern at a steering arm's root: to the beam or to the plate's back, whichever face the root stands nearest to."""
+    way, tube = unit(minus(arm.end, arm.start)), 2 * arm.radius
+    beam, plate = parts.get("beam"), parts.get("plate")
+    faces: list[tuple[float, float, str]] = []  # how far off, how steep the arm stands on it, rad, and what it is
+    block = next((shape for shape in beam.shapes if isinstance(shape, Prism)), None) if beam else None
+    if block is not None:
+        half = max(x for x, _ in block.outline)
+        x, y = arm.start[0] - block.origin[0], arm.start[1] - block.origin[1]
+        ys = [block.origin[1] + level - arm.start[1] for level in (block.low, block.high)]
+        if tube_beam:
+            return _tube_to_upright_tube(arm, block, tube, half)
+        if min(ys) - NEAR <= 0 <= max(ys) + NEAR:
+            faces.append((abs(abs(x) - half), asin(abs(way[0])), "the beam's side"))
+        if abs(x) <= half:
+            faces.append((abs(y - block.low), asin(abs(way[1])), "the beam's inboard face"))
+    if plate is not None:
+        body = next(shape for shape in plate.shapes if isinstance(shape, Prism))
+        faces.append((abs(arm.start[1] - body.origin[1] - body.low), asin(abs(way[1])), "the plate's back"))
+    near = [face for face in faces if face[0] <= NEAR and face[1] >= FLATTEST]
+    if not near:
+        return "its root stands on no flat face that is known, or lies along it; fit it in the fixture"
+    _, angle, what = min(near)
+    return Coping(f"Steering arm to {what}", tube, 0.0, angle)
+
+
+def _tube_to_upright_tube(arm: Cylinder, block: Prism, tube: float, half: float) -> Coping | str:
+    """To a beam that is a tube standing up the plate: the two axes, and by how much they pass each other."""
+    way, axis = unit(minus(arm.end, arm.start)), block.up
+    angle = acos(min(1.0, abs(dot(way, axis))))
+    if angle < FLATTEST:
+        return "it lies along the beam; fit it in the fixture"
+    middle = plus(block.origin, times((block.low + block.high) / 2, block.normal))
+    aside = abs(dot(minus(arm.start, middle), unit(cross(way, axis))))
+    if arm.radius + aside > half:
+        return "its tube is too large, or passes too far aside, to meet the beam all round"
+    return Coping("Steering arm to the beam", tube, 2 * half, angle, aside)

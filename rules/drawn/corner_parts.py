@@ -15,7 +15,7 @@ from rules.drawn.views import Viewpoint
 from rules.judging.reader import Known, of_role
 from rules.measure.vectors import minus, plus, times
 from rules.solids.pieces import Piece
-from rules.solids.shapes import Revolved, Shape
+from rules.solids.shapes import Prism, Revolved, Shape
 
 How = Literal["seen", "cut"]
 ON_SCREEN = 0.4
@@ -35,6 +35,7 @@ COLOURS: Mapping[str, PartDrawn] = {
     "wheel nuts": "hub",
     "hub flange": "hub",
     "stud heads": "hub",
+    "stub shaft": "hub",
     "hub body": "hub",
     "hub mounting flange": "hub",
     "rotor ring": "rotor",
@@ -95,13 +96,16 @@ def bodies(found: Iterable[Body | None], *, lit: Collection[str] = (), clash: Co
 
 
 def turned_up(part: Part, view: Viewpoint) -> Viewpoint | None:
-    """The half-plane from the spindle through the middle of a part that stands round it, turned to straight up in a view.
+    """The half-plane from the wheel centre through the middle of a part that stands round it, turned to straight up in a view.
 
-    None for a part that does not stand round the spindle.
+    None for a part that does not stand round the wheel's axis.
     """
     shape = part.shapes[0]
-    if not isinstance(shape, Revolved) or shape.towards is None:
+    if not isinstance(shape, Revolved | Prism):
+        return None
+    towards = shape.towards if isinstance(shape, Revolved) else shape.up
+    if towards is None:
         return None
     across, height = view.flat(shape.origin)
-    there = plus(times(across, view.right), times(height, shape.towards))
-    return Viewpoint(view.right, shape.towards, minus(shape.origin, there))
+    there = plus(times(across, view.right), times(height, towards))
+    return Viewpoint(view.right, towards, minus(shape.origin, there))

@@ -8,16 +8,28 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.corner.part import Part
+from rules.corner.slots import PlateSlots, beam_tabs, is_lug
 from rules.drawn.corner_parts import parts_of
-from rules.drawn.pieces import Hole, Profile, bracket_blank, hub_plate
+from rules.drawn.pieces import (
+    PIVOT_BOLT_HOLE,
+    TICK,
+    TIE_ROD_HOLE,
+    Hole,
+    MarkLine,
+    Profile,
+    bracket_blank,
+    hub_plate,
+)
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, reads
 from rules.measure.marks import Thread
-from rules.measure.outline import Outline
+from rules.measure.outline import Outline, Point
 from rules.measure.units import Mm
+from rules.motion.kinds import TieRodOuterBolt
 from rules.sheet.upright import ArmForm, Beam
 from rules.sheet.welds import WeldForm
 from rules.solids.shapes import Prism
+from rules.values.corner.joint_parts import LugGussets
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +55,7 @@ def cut_pieces(judged: Judged) -> tuple[CutPiece, ...]:
     return (
         *_plates(known),
         *_lugs(known),
+        *(_gussets(known) or ()),
         *_strips(known),
         *_arm(known),
         *_bracket(known),
@@ -70,14 +83,19 @@ def _lugs(known: Known) -> Iterator[CutPiece]:
         if (part := parts.get(f"{which} lugs")) and (prism := _prism(part)):
             half = max(x for x, _ in prism.outline)
             long = max(y for _, y in prism.outline)
-            holes = () if thread is None else (Hole((0.0, long), thread.diameter, "pivot bolt hole"),)
+            holes = () if thread is None else (Hole((0.0, long), thread.diameter, PIVOT_BOLT_HOLE),)
             left_out = () if holes else (f"bolt hole: the {which} pivot bolt's thread is not on the sheet",)
             edge = ((half, 0.0, 0.0), (half, long, 1.0), (-half, long, 0.0), (-half, 0.0, 0.0))
-            profile = Profile(Outline(-half, half, 0.0, long + half), holes, (), left_out=left_out, edge=edge)
+            tabs = _tabs(known, piece=part.name, middles=(0.0,)) or ()
+            foot = tuple((x, -depth, 0.0) if out else (x, 0.0, 0.0) for x, depth, out in tabs)
+            profile = Profile(
+                Outline(-half, half, 0.0, long + half), holes, (), left_out=left_out, edge=(*edge, *foot), radius=half
+            )
             form = _upper_form(known) if which == "upper" else _lower_form(known)
             notes = (
                 f"The straight end is the foot: cut square, then {FEET.get(form or '', 'ground to the plate in the fixture')}.",
                 "Drill under size and ream both lugs of a pair together, in the fixture.",
+                *(TAB_NOTE if tabs else ()),
             )
             yield CutPiece(
                 f"{which}_lug", f"{which.capitalize()} lug", profile, prism.high - prism.low,
@@ -85,6 +103,35 @@ def _lugs(known: Known) -> Iterator[CutPiece]:
             )  # fmt: skip
 
 
+@reads
+def _gussets(
+    lug_gussets: LugGussets, upper_lugs_part: Part | None, lower_lugs_part: Part | None
+) -> list[CutPiece] | None:
+    """A right-angled triangle for each joint that has them, its corner cut off so that the lug's weld runs through under it."""
+    found = []
+    for which, part in (("upper", upper_lugs_part), ("lower", lower_lugs_part)):
+        if part is None or which not in lug_gussets.at:
+            continue
+        lugs = sum(isinstance(shape, Prism) and is_lug(shape) for shape in part.shapes)
+        long, high, corner = lug_gussets.along_plate, lug_gussets.along_lug, lug_gussets.thickness
+        corner = min(corner, long / 2, high / 2)
+        edge = ((corner, 0.0, 0.0), (long, 0.0, 0.0), (0.0, high, 0.0), (0.0, corner, 0.0))
+        make = (
+            f"{2 * lugs}: {'two' if lugs == BOTH_LUGS else 'one'} left, {'two' if lugs == BOTH_LUGS else 'one'} right"
+        )
+        notes = (
+            "The lower edge stands on the plate, the left one on the lug's outer face. The lug leans: grind the angle to it in "
+            "the fixture. The cut corner lets the lug's weld run through.",
+            "It counts for room and not for strength: no figure of this sheet rests on it.",
+        )
+        profile = Profile(Outline(0.0, long, 0.0, high), (), (), edge=edge)
+        found.append(
+            CutPiece(f"{which}_gusset", f"{which.capitalize()} gusset", profile, lug_gussets.thickness, make, notes)
+        )
+    return found
+
+
+BOTH_LUGS = 2
 FEET = {
     "full bevel": "bevelled to an edge for welding through: 45 deg, root face 1.5 mm (1/16 in), gap as on the weld map"
 }
@@ -92,13 +139,13 @@ FEET = {
 
 
 @reads
-def _upper_form(joint_upper_form: WeldForm) -> str | None:
-    return joint_upper_form
+def _upper_form(weld_upper_form: WeldForm) -> str | None:
+    return weld_upper_form
 
 
 @reads
-def _lower_form(joint_lower_form: WeldForm) -> str | None:
-    return joint_lower_form
+def _lower_form(weld_lower_form: WeldForm) -> str | None:
+    return weld_lower_form
 
 
 @reads
@@ -127,13 +174,45 @@ def _strips(known: Known) -> Iterator[CutPiece]:
         from_spindle = (
             "Where a bought section is used instead, it is cut to this length. Length is along the plate, up and down."
         )
-        side = Profile(Outline(0.0, deep, 0.0, long), (), ())
-        yield CutPiece("beam_side", f"Side of the {kind}", side, thickness, "4: two left, two right", (from_spindle,))
+        tabs = _tabs(known, piece=part.name, middles=_beam_tabs(known, part=part) or ()) or ()
+        foot = tuple((-depth if out else 0.0, y, 0.0) for y, depth, out in tabs[::-1])
+        edge = ((deep, 0.0, 0.0), (deep, long, 0.0), (0.0, long, 0.0), *foot, (0.0, 0.0, 0.0))
+        side = Profile(Outline(0.0, deep, 0.0, long), (), (), edge=edge if tabs else ())
+        notes = (from_spindle, *(TAB_NOTE if tabs else ()))
+        yield CutPiece("beam_side", f"Side of the {kind}", side, thickness, "4: two left, two right", notes)
         back = Profile(Outline(0.0, wide - 2 * thickness, 0.0, long), (), ())
         words = f"Stands between the two sides; over all the {kind} is as wide as this and two walls."
         yield CutPiece(
             "beam_back", f"Back of the {kind}", back, thickness, "2: one left, one right", (words, from_spindle)
         )
+
+
+TAB_NOTE = ("Its tabs stand in the plate's slots and end below the face towards the hub. Figures are from the foot.",)
+
+
+@reads
+def _tabs(
+    plate_slots: PlateSlots, tab_length: Mm, *, piece: str, middles: tuple[float, ...]
+) -> tuple[tuple[float, float, bool], ...] | None:
+    """The corners of the tabs along a foot, in order: how far along, how deep, whether out on the tab."""
+    depth, half = plate_slots.depth(piece), tab_length / 2
+    if depth <= 0:
+        return ()
+    return tuple(
+        corner
+        for middle in middles
+        for corner in (
+            (middle - half, depth, False),
+            (middle - half, depth, True),
+            (middle + half, depth, True),
+            (middle + half, depth, False),
+        )
+    )
+
+
+@reads
+def _beam_tabs(tab_length: Mm, *, part: Part) -> tuple[float, ...] | None:
+    return beam_tabs(part, tab_length)
 
 
 @reads
@@ -143,17 +222,40 @@ def _wall(beam: Beam, beam_wall: Mm) -> tuple[str, float] | None:
 
 @reads
 def _arm(
-    steering_arm_form: ArmForm, steering_arm_length: Mm, steering_arm_width: Mm, steering_arm_height: Mm
+    steering_arm_form: ArmForm,
+    steering_arm_length: Mm,
+    steering_arm_width: Mm,
+    steering_arm_height: Mm,
+    tie_rod_stud_diameter: Mm | None,
+    tie_rod_outer_bolt: TieRodOuterBolt | None,
 ) -> Iterator[CutPiece]:
+    """A flat bar seen from above, root at the left, round about the tie rod's hole."""
     if steering_arm_form == "flat bar":
-        profile = Profile(
-            Outline(0.0, steering_arm_length, 0.0, steering_arm_width), (), (),
-            left_out=("tie-rod hole: mark it in the fixture, where the tie rod's pin puts it",),
-        )  # fmt: skip
+        long, wide, half = steering_arm_length, steering_arm_width, steering_arm_width / 2
+        edge = ((0.0, 0.0, 0.0), (long, 0.0, 1.0), (long, wide, 0.0), (0.0, wide, 0.0))
+        hole, marks, left_out = _tie_rod_hole((long, half), tie_rod_stud_diameter, tie_rod_outer_bolt)
+        box = Outline(0.0, long + half, 0.0, wide)
+        profile = Profile(box, hole, marks, left_out=left_out, edge=edge, radius=half)
         notes = (
-            "Length from the root to the tie rod's hole; leave the end over the hole on, one hole diameter or more.",
+            "Length from the root to the tie rod's hole; the root is cut and bevelled to what it stands on, in the fixture.",
+            "Tie-rod hole as the stud is where it leaves the arm. For a tapered stud drill to its small end and ream with the "
+            "joint maker's taper, from the side the joint stands on.",
         )
         yield CutPiece("steering_arm", "Steering arm", profile, steering_arm_height, "1 left, 1 right", notes)
+
+
+def _tie_rod_hole(
+    at: Point, diameter: float | None, lies: str | None
+) -> tuple[tuple[Hole, ...], tuple[MarkLine, ...], tuple[str, ...]]:
+    """The hole seen from above; where it cannot be cut, a cross to scribe where it is, and why."""
+    x, y = at
+    if lies not in (None, "up and down"):
+        return (), (), ("tie-rod hole: its bolt does not run up and down; drill it square to the bolt, in the fixture",)
+    if diameter is not None and lies is not None:
+        return (Hole(at, diameter, TIE_ROD_HOLE),), (), ()
+    cross = (MarkLine((x - TICK, y), (x + TICK, y), TIE_ROD_HOLE), MarkLine((x, y - TICK), (x, y + TICK), TIE_ROD_HOLE))
+    missing = "which way its bolt runs" if lies is None else "the stud's diameter"
+    return (), cross, (f"tie-rod hole: {missing} is not on the sheet; its middle is scribed",)
 
 
 def _bracket(known: Known) -> Iterator[CutPiece]:

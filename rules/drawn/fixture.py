@@ -1,6 +1,6 @@
 """The fixture both uprights come from: a base plate that is the hub's face, and a straight bar through both pivots.
 
-The hub, or a true dummy of it, is bolted to the base by its own bolt circle and pilot, flange face down. So every distance
+The hub, or a true dummy of it, is bolted to the base by its own bolt circle and pilot, hub face down. So every distance
 inboard of the hub face is a height over the base. One bar through both pivots lies in two bored posts; a pin holds the tie
 rod's end; stops find the plate. Seen from above, which is from inside the car: on a LEFT upright front is to the right. RIGHT
 is the mirror image: the same base with the posts on the mirrored holes, or a second one. All in mm; the way of building it is
@@ -39,7 +39,7 @@ STOP = 10.0
 
 @dataclass(frozen=True, slots=True)
 class Post:
-    """One post. at: its middle on the base from the spindle. height: of the bore's middle over the base. bore: diameter.
+    """One post. at: its middle on the base from the wheel centre. height: of the bore's middle over the base. bore: diameter.
 
     rises: degrees that the bore leans up from the base, towards the upper pivot; turned: degrees that it is turned from straight
     up and down the upright, positive with its upper end towards the rear.
@@ -235,17 +235,17 @@ _SAME, _METAL = 1e-6, 3.0
 
 
 def _marks(lower: Vector, upper: Vector, posts: list[Post], plate: Profile | None) -> Iterator[MarkLine]:
-    """Lines to scribe: the spindle's centre lines and the bar, for LEFT and mirrored for RIGHT."""
+    """Lines to scribe: the wheel's centre lines and the bar, for LEFT and mirrored for RIGHT."""
     reach = 60.0
-    yield MarkLine((-reach, 0.0), (reach, 0.0), "spindle line")
-    yield MarkLine((0.0, -reach), (0.0, reach), "spindle line")
+    yield MarkLine((-reach, 0.0), (reach, 0.0), "wheel-centre line")
+    yield MarkLine((0.0, -reach), (0.0, reach), "wheel-centre line")
     start, end = posts[0].at, posts[1].at
     for side, words in ((1, "bar, LEFT"), (-1, "bar, RIGHT")):
         yield MarkLine((side * start[0], start[1]), (side * end[0], end[1]), words)
 
 
 def _round_all(holes: list[Hole], posts: list[Post], plate: Profile | None) -> Outline:
-    """A rectangle about everything, alike to both sides of the spindle."""
+    """A rectangle about everything, alike to both sides of the wheel centre."""
     xs = [abs(hole.centre[0]) + hole.diameter / 2 for hole in holes] + [abs(post.at[0]) + FOOT / 2 for post in posts]
     ys = [hole.centre[1] for hole in holes] + [post.at[1] + way * FOOT / 2 for post in posts for way in (-1, 1)]
     if plate is not None:
@@ -277,6 +277,6 @@ def _checks(lower: Vector, upper: Vector, posts: list[Post]) -> Iterator[CheckFi
 
 
 def _apart(point: Vector, way: Vector) -> float:
-    """Between the bar and the spindle's line, which stands on the base at the origin, square to both."""
+    """Between the bar and the wheel's axis, which stands on the base at the origin, square to both."""
     length = hypot(way[0], way[1])
     return abs(point[0] * way[1] - point[1] * way[0]) / length

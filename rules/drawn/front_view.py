@@ -1,6 +1,6 @@
-"""What is known so far as a picture: the corner cut through the spindle, left wheel seen from the front.
+"""What is known so far as a picture: the corner cut through the wheel centre, left wheel seen from the front.
 
-What turns, the hub, plate and beam are cut by the upright plane through the spindle; what stands round the spindle is cut
+What turns, the hub, plate and beam are cut by the upright plane through the wheel centre; what stands round its axis is cut
 through its own middle and turned up into that plane, as edges alone; the rest is seen from the front. Nothing but the
 corner's parts is drawn, and lines and words about them; a part that cannot be placed yet is absent.
 """
@@ -21,10 +21,10 @@ from rules.solids.shapes import Revolved
 from rules.tables.rim_flange import RIM_FLANGE
 
 CUT = (
-    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "hub body",
-    "hub mounting flange", "plate", "beam",
+    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "stub shaft",
+    "hub body", "hub mounting flange", "plate", "beam",
 )  # fmt: skip
-"""Parts cut by the plane through the spindle; `TURNED_UP` are cut through their own middle."""
+"""Parts cut by the plane through the wheel centre; `TURNED_UP` are cut through their own middle."""
 TURNED_UP = ("caliper bracket", "caliper")
 FAR_FROM_WHEEL = ("frame at the upper arm", "frame at the lower arm", "shock", "rack or relay")
 """Parts that the other views show; here they would only take the room that the words need."""

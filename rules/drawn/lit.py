@@ -10,11 +10,11 @@ from rules.judging.trade import trade
 MOST = 3
 """Parts; what is about more of them, such as the height of the wheel's centre, is about none in particular."""
 FOLLOWS: Mapping[str, tuple[str, ...]] = {
-    name("caliper_part").origin: ("caliper", "rotor", "brakes", "joint_caliper_bracket"),
-    name("caliper_bracket_part").origin: ("caliper", "rotor", "plate", "upright", "joint_caliper_bracket"),
+    name("caliper_part").origin: ("caliper", "rotor", "brakes", "weld_caliper_bracket"),
+    name("caliper_bracket_part").origin: ("caliper", "rotor", "plate", "upright", "weld_caliper_bracket"),
     name("beam_part").origin: ("upright",),
     name("tie_rod_end_part").origin: ("steering",),
-    name("steering_arm_part").origin: ("steering", "upright", "joint_steering_arm"),
+    name("steering_arm_part").origin: ("steering", "upright", "weld_steering_arm"),
 }
 """Parts that follow many entries without being meant by them, and the steps whose entries do mean them."""
 BY_STEP: Mapping[str, tuple[Name, ...]] = {
@@ -25,10 +25,10 @@ BY_STEP: Mapping[str, tuple[Name, ...]] = {
     "hub": (name("hub_flange_part"), name("hub_body_part"), name("hub_mounting_flange_part")),
     "pivots": (name("upper_joint_housing_part"), name("lower_joint_housing_part")),
     "plate": (name("plate_part"),),
-    "joint_upper": (name("upper_lugs_part"),),
-    "joint_lower": (name("lower_lugs_part"),),
-    "joint_steering_arm": (name("steering_arm_part"),),
-    "joint_caliper_bracket": (name("caliper_bracket_part"),),
+    "weld_upper": (name("upper_lugs_part"),),
+    "weld_lower": (name("lower_lugs_part"),),
+    "weld_steering_arm": (name("steering_arm_part"),),
+    "weld_caliper_bracket": (name("caliper_bracket_part"),),
     "brakes": (name("caliper_part"), name("rotor_ring_part")),
 }
 """What a step is about, for those of its entries that no part in particular rests on."""

@@ -11,12 +11,14 @@ from rules.corner.part import Part
 from rules.drawn.clash import worst_clash
 from rules.drawn.corner_parts import ON_SCREEN, bodies, body, parts_of
 from rules.drawn.front_view import front_scene, upright_scene
+from rules.drawn.measured import measured
 from rules.drawn.patches import Patch, circle, edges, hull
 from rules.drawn.pieces import Profile, hub_plate
 from rules.drawn.scene import Body, Box, Circle, Dimension, Item, Label, Line, Mark, Scene
-from rules.drawn.views import FROM_ABOVE, FROM_OUTSIDE, Viewpoint
+from rules.drawn.views import FROM_ABOVE, FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.reader import Known, Size, name, reads
 from rules.measure.display import show
+from rules.measure.outline import corners_of
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 
@@ -31,11 +33,13 @@ VIEW_OF_STEP: Mapping[str, PictureView] = {
 }
 _FROM_THE_SIDE = (
     name("pivots.castor"), name("pivots.axis_ahead"), name("caliper.clock"), name("caliper.length"),
-    name("caliper.inward_reach"), name("joint_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
+    name("caliper.inward_reach"), name("weld_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
+    name("pivots.upper_ahead"), name("pivots.lower_ahead"),
 )  # fmt: skip
 _FROM_THE_FRONT = (
     name("arms.lower_front_height"), name("arms.lower_rear_height"), name("arms.upper_front_height"),
-    name("arms.upper_rear_height"), name("arms.bump_travel"), name("arms.droop_travel"),
+    name("arms.upper_rear_height"), name("arms.bump_travel"), name("arms.droop_travel"), name("plate.thickness"),
+    name("steering.tie_rod_above"), name("steering.inner_height"),
 )  # fmt: skip
 VIEW_OF_FIELD: Mapping[str, PictureView] = {
     **{one.origin: "side" for one in _FROM_THE_SIDE},
@@ -43,9 +47,11 @@ VIEW_OF_FIELD: Mapping[str, PictureView] = {
 }
 """Where an entry is seen better than from where its step is."""
 
+VIEWPOINTS: Mapping[PictureView, Viewpoint] = {"front": FROM_FRONT, "above": FROM_ABOVE, "side": FROM_OUTSIDE}
+"""The plate is drawn by itself, in lengths of its own."""
 CUT_FROM_ABOVE = (
-    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "hub body",
-    "hub mounting flange", "plate", "beam",
+    "tyre", "rim", "spokes", "wheel nuts", "stud heads", "rotor ring", "rotor hat", "hub flange", "stub shaft",
+    "hub body", "hub mounting flange", "plate", "beam",
 )  # fmt: skip
 FROM_OUTSIDE_IN = (
     "shock", "frame at the upper arm", "frame at the lower arm", "upper arm", "lower arm", "rack or relay", "tie rod", "beam",
@@ -53,6 +59,8 @@ FROM_OUTSIDE_IN = (
     "upper joint housing", "lower joint housing", "caliper bracket", "caliper", "rotor ring", "hub flange", "rim", "tyre",
 )  # fmt: skip
 """Seen from outside, what is drawn first first. One looks through the wheel: of what turns the edges alone are drawn."""
+_FOR_WORDS = 0.15
+"""Of the frame's width."""
 _BEYOND = 60.0
 """mm that lines run past what they belong to."""
 
@@ -67,9 +75,12 @@ def view_for(field: str) -> PictureView:
 
 
 def picture(
-    known: Known, view: PictureView, *, close_up: bool = False, lit: Collection[str] = ()
+    known: Known, view: PictureView, *, close_up: bool = False, lit: Collection[str] = (), field: str = ""
 ) -> tuple[PictureView, Scene]:
-    """The corner in a view; from the front where that has nothing to show yet. Which view it is comes first."""
+    """The corner in a view; from the front where that has nothing to show yet. Which view it is comes first.
+
+    field: the open entry, whose length is drawn as an arrow.
+    """
     made: Scene | None = None
     if view == "above":
         made = _from_above(known, lit)
@@ -77,7 +88,25 @@ def picture(
         made = _from_outside(known, lit, close_up)
     elif view == "plate":
         made = plate_scene(known)
-    return (view, made) if made else ("front", (upright_scene if close_up else front_scene)(known, lit))
+    if made is None:
+        view, made = "front", (upright_scene if close_up else front_scene)(known, lit)
+    looking = VIEWPOINTS.get(view)
+    return view, with_arrow(made, measured(field, known, looking) if looking else None)
+
+
+def with_arrow(scene: Scene, arrow: Dimension | None) -> Scene:
+    """A scene with a dimension over all else, whose words find their place first and are not said twice."""
+    if arrow is None:
+        return scene
+    others = (item for item in scene.items if not (isinstance(item, Label) and item.text == arrow.label.text))
+    unlettered = Dimension(arrow.start, arrow.end, Label(arrow.part, arrow.end, "", "inboard"), arrow.part)
+    return Scene((arrow.label, *others, unlettered), _with(scene.frame, arrow.end))
+
+
+def _with(frame: Box, point: tuple[float, float]) -> Box:
+    """A frame grown inboard until a point and words beside it are in it; one miles away must not shrink everything else."""
+    left = min(frame.left, point[0] - _FOR_WORDS * (frame.right - frame.left))
+    return Box(left, frame.right, frame.bottom, frame.top) if left > 2 * frame.left - frame.right else frame
 
 
 def _drawn(found: list[Body | None], known: Known, lit: Collection[str]) -> list[Body]:
@@ -112,7 +141,7 @@ def _centre(wheel_centre_height: Size) -> float | None:
 
 
 def _from_above(known: Known, lit: Collection[str]) -> Scene | None:
-    """Cut level through the spindle where it turns or is bolted on; all else as one sees it from above."""
+    """Cut level through the wheel centre where it turns or is bolted on; all else as one sees it from above."""
     centre, parts = _centre(known), parts_of(known)
     if centre is None or len(parts) < 2:
         return None
@@ -205,12 +234,11 @@ def plate_scene(known: Known) -> Scene | None:
 
 
 def _plate(profile: Profile) -> Scene:
-    edge, radius = profile.outline, profile.outline.corner_radius
+    edge = profile.outline
     corners = [
         point
-        for x in (edge.left + radius, edge.right - radius)
-        for y in (edge.bottom + radius, edge.top - radius)
-        for point in (circle((x, y), radius, ON_SCREEN) if radius else ((x, y),))
+        for disc in edge.rounds or corners_of(edge)
+        for point in (circle((disc.x, disc.y), disc.radius, ON_SCREEN) if disc.radius else ((disc.x, disc.y),))
     ]
     bore = next((hole for hole in profile.holes if hole.centre == (0.0, 0.0)), None)
     metal = Patch(hull(corners), circle((0.0, 0.0), bore.diameter / 2, ON_SCREEN) if bore else ())

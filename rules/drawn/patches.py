@@ -5,10 +5,10 @@ Outlines run counter-clockwise.
 """
 
 from collections.abc import Iterable, Sequence
-from functools import lru_cache
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
 from itertools import pairwise
 from math import acos, ceil, cos, hypot, pi, sin
-from typing import NamedTuple
 
 from rules.measure.outline import Point
 
@@ -17,17 +17,31 @@ EdgeLine = tuple[Point, ...]
 Stretch = tuple[float, float]
 """Part of a straight line, from share to share."""
 
+Border = tuple[float, float, float]
+"""A straight side of an outline: the direction square to it, inward, and how far along that it lies from 0, 0."""
+
 MOST_CORNERS = 720
 """Of a circle, so that a mistyped size costs no time."""
 TINY = 1e-6
 """mm: lines nearer than this lie on one another."""
 
 
-class Patch(NamedTuple):
+@dataclass(frozen=True)
+class Patch:
     """An area: everything within a convex outline but a convex hole. What of the hole lies beyond the outline is nothing."""
 
     outer: EdgeLine
     hole: EdgeLine = ()
+
+    @cached_property
+    def outer_sides(self) -> tuple[Border, ...]:
+        """The sides of the outline."""
+        return _as_sides(self.outer)
+
+    @cached_property
+    def hole_sides(self) -> tuple[Border, ...]:
+        """The sides of the hole; none where there is none."""
+        return _as_sides(self.hole)
 
 
 @lru_cache(maxsize=256)
@@ -110,8 +124,8 @@ def clipped(area: Patch, start: Point, end: Point, over: Iterable[Patch] = ()) -
     >>> clipped(plate, (-3.0, 5.0), (12.0, 5.0))
     [((0.0, 5.0), (3.0, 5.0)), ((6.0, 5.0), (9.0, 5.0))]
     """
-    kept = inside_part(area.outer, start, end, on_it=False)
-    hole = inside_part(area.hole, start, end, on_it=False)
+    kept = _inside(area.outer_sides, start, end, on_it=False)
+    hole = _inside(area.hole_sides, start, end, on_it=False)
     parts = without([kept], [hole] if hole else []) if kept else []
     for other in over:
         parts = without(parts, _covered(other, start, end, True)) if parts else []
@@ -130,7 +144,13 @@ def edges(patches: Sequence[Patch], behind: Sequence[Patch] = ()) -> tuple[EdgeL
     >>> edges((left, right))
     (((0.0, 0.0), (4.0, 0.0), (4.0, 1.0), (0.0, 1.0), (0.0, 0.0)),)
     """
-    patches = [patch for patch in patches if len(patch.outer) > 2]
+    return _edges(tuple(patches), tuple(behind))
+
+
+@lru_cache(maxsize=1024)
+def _edges(patches: tuple[Patch, ...], behind: tuple[Patch, ...]) -> tuple[EdgeLine, ...]:
+    """Kept, because a picture is drawn again after each answer, and an answer moves few of its parts."""
+    patches = tuple(patch for patch in patches if len(patch.outer) > 2)
     boxes = [_box(patch.outer) for patch in patches]
     over = [(patch, _box(patch.outer)) for patch in behind if len(patch.outer) > 2]
     runs: list[tuple[Point, Point]] = []
@@ -189,46 +209,58 @@ def _meet(one: Bounds, other: Bounds) -> bool:
 def _border(patch: Patch) -> Iterable[tuple[Point, Point, list[Stretch]]]:
     """The straight sides of a patch, metal on their left, and what of each is its border."""
     for start, end in _sides(patch.outer):
-        inside = inside_part(patch.hole, start, end, on_it=True)
+        inside = _inside(patch.hole_sides, start, end, on_it=True)
         yield start, end, without([(0.0, 1.0)], [inside] if inside else [])
     for end, start in _sides(patch.hole):
-        inside = inside_part(patch.outer, start, end, on_it=False)
+        inside = _inside(patch.outer_sides, start, end, on_it=False)
         if inside:
             yield start, end, [inside]
 
 
 def _covered(patch: Patch, start: Point, end: Point, first: bool) -> list[Stretch]:
     """What of a border another patch covers. Of two borders on one another the first alone counts, and of a seam none."""
-    inside = inside_part(patch.outer, start, end, on_it=first, seam=True)
+    inside = _inside(patch.outer_sides, start, end, on_it=first, seam=True)
     if not inside:
         return []
     # What fills a hole meets it in a seam; of two that have one hole the first has its border.
-    free = inside_part(patch.hole, start, end, on_it=False, seam=not first)
+    free = _inside(patch.hole_sides, start, end, on_it=False, seam=not first)
     return without([inside], [free] if free else [])
 
 
-def inside_part(outline: EdgeLine, start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
-    """What of a straight line lies inside a convex outline. on_it, seam: whether along a side of it, the same way or the
-    other, counts as inside."""
-    low, high = 0.0, 1.0
+def _as_sides(outline: EdgeLine) -> tuple[Border, ...]:
+    found: list[Border] = []
     for a, b in _sides(outline):
         dx, dy = b[0] - a[0], b[1] - a[1]
         long = hypot(dx, dy)
-        if long < TINY:
+        if long >= TINY:
+            across, along = -dy / long, dx / long
+            found.append((across, along, across * a[0] + along * a[1]))
+    return tuple(found)
+
+
+def _inside(sides: Sequence[Border], start: Point, end: Point, *, on_it: bool, seam: bool = False) -> Stretch | None:
+    """What of a straight line lies inside a convex outline. on_it, seam: whether along a side of it, the same way or the
+    other, counts as inside."""
+    if not sides:
+        return None
+    (x, y), (to_x, to_y) = start, end
+    low, high = 0.0, 1.0
+    for across, along, far in sides:
+        here = across * x + along * y - far
+        there = across * to_x + along * to_y - far
+        if here >= TINY and there >= TINY:
             continue
-        here = (dx * (start[1] - a[1]) - dy * (start[0] - a[0])) / long
-        there = (dx * (end[1] - a[1]) - dy * (end[0] - a[0])) / long
-        if abs(here) < TINY and abs(there) < TINY:
-            same_way = dx * (end[0] - start[0]) + dy * (end[1] - start[1]) > 0
+        if here < TINY and there < TINY:
+            if here <= -TINY or there <= -TINY:
+                return None
+            same_way = along * (to_x - x) - across * (to_y - y) > 0
             if not (on_it if same_way else seam):
                 return None
-        elif here < TINY and there < TINY:
-            return None
         elif here < 0:
             low = max(low, here / (here - there))
         elif there < 0:
             high = min(high, here / (here - there))
-    return (low, high) if outline and high - low > 1e-9 else None
+    return (low, high) if high - low > 1e-9 else None
 
 
 def without(kept: list[Stretch], taken: Iterable[Stretch]) -> list[Stretch]:

@@ -1,13 +1,16 @@
 """One cut piece on its sheet: outline to scale, centre lines, holes by letter, marks to scribe, overall sizes."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from math import cos, radians, sin
+from itertools import pairwise
+from math import cos, hypot, radians, sin
 
 from rules.drawn.cut_pieces import CutPiece
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import View, bounds
+from rules.drawn.pieces import Profile
+from rules.measure.belt import arcs
 from rules.measure.outline import Point
 
 SCALES = (1.0, 2.0, 5.0, 10.0)
@@ -17,7 +20,10 @@ _LANE = 8.0
 
 @dataclass(frozen=True, slots=True)
 class HoleRow:
-    """One hole in the table: letter, where it is from two edges and from the wheel's centre, what it is. mm."""
+    """One hole in the table: letter, where it is from two edges and from the wheel's centre, what it is. mm.
+
+    wide, turned: of a slot, whose length stands as the diameter; its width, and degrees of its length from level, to the left.
+    """
 
     letter: str
     from_left: float
@@ -25,6 +31,8 @@ class HoleRow:
     from_centre: Point
     diameter: float
     what: str
+    wide: float = 0.0
+    turned: float = 0.0
 
 
 def hole_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
@@ -38,6 +46,34 @@ def hole_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
         )
         for number, hole in enumerate(holes)
     )  # fmt: skip
+
+
+def slot_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
+    """Every slot, numbered from the top left."""
+    outline = piece.profile.outline
+    slots = sorted(piece.profile.slots, key=lambda slot: (-round(slot.centre[1], 3), slot.centre[0]))
+    return tuple(
+        HoleRow(
+            f"S{number}", slot.centre[0] - outline.left, slot.centre[1] - outline.bottom, slot.centre, slot.length,
+            slot.what, slot.width, slot.turned - 180 if slot.turned > 90 else slot.turned,
+        )
+        for number, slot in enumerate(slots, 1)
+    )  # fmt: skip
+
+
+def arc_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
+    """Middles of the arcs of an edge that runs round discs; the radius stands as the diameter's half."""
+    outline = piece.profile.outline
+    return tuple(
+        HoleRow(
+            "", arc.disc.x - outline.left, arc.disc.y - outline.bottom, (arc.disc.x, arc.disc.y), 2 * arc.disc.radius,
+            ARC,
+        )
+        for arc in (arcs(outline.rounds) if outline.rounds else ())
+    )  # fmt: skip
+
+
+ARC = "middle of an arc of the edge"
 
 
 def _letter(number: int) -> str:
@@ -85,6 +121,10 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         turn = radians(45)
         rim = row.diameter / 2 / scale
         board.label((centre[0] + rim * cos(turn), centre[1] + rim * sin(turn)), row.letter)
+    for slot in profile.slots:
+        board.edge([(x / scale, y / scale, 0.0) for x, y in slot.corners])
+    for row in slot_rows(piece):
+        board.label(at(row.from_centre), row.letter)
     if piece.on_wheel_centre:
         board.line((left - 6, 0.0), (right + 6, 0.0), pen="centre")
         board.line((0.0, bottom - 6), (0.0, top + 6), pen="centre")
@@ -92,19 +132,54 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         board.across((0.0, top), (right, top), top + _LANE, figures.exact(outline.right))
         board.up((right, 0.0), (right, top), right + _LANE, figures.exact(outline.top))
         board.up((right, bottom), (right, 0.0), right + _LANE, figures.exact(-outline.bottom))
-    board.across((left, bottom), (right, bottom), bottom - _LANE, figures.exact(outline.right - outline.left))
+    lowest = min(y for _, y, _ in profile.points) / scale
+    board.across((left, bottom), (right, bottom), lowest - _LANE, figures.exact(outline.right - outline.left))
+    _tabs(board, profile, at, figures)
     board.up((left, bottom), (left, top), left - _LANE, figures.exact(outline.top - outline.bottom))
-    if outline.corner_radius:
-        turn = radians(45)
+    _radii(board, piece.profile, at, figures)
+    board.settle()
+    return View(board.items, bounds(board.items))
+
+
+def _tabs(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
+    """Of each tab its length and how far it stands out of the foot; of a side's tabs also where they are."""
+    outline, points = profile.outline, [(x, y) for x, y, _ in profile.points]
+    out = [point for point in points if point[1] < outline.bottom - TOUCHING or point[0] < outline.left - TOUCHING]
+    for one, other in zip(out[::2], out[1::2], strict=False):
+        size = figures.exact(hypot(other[0] - one[0], other[1] - one[1]))
+        deep = figures.exact(max(outline.bottom - one[1], outline.left - one[0]))
+        middle = ((one[0] + other[0]) / 2, (one[1] + other[1]) / 2)
+        place = (
+            "" if one[1] < outline.bottom - TOUCHING else f", its middle {figures.exact(middle[1] - outline.bottom)} up"
+        )
+        board.label(at(middle), f"tab {size} by {deep}{place}")
+
+
+TOUCHING = 1e-6
+"""mm."""
+
+
+def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
+    """The radius of every arc, once where all corners are alike."""
+    outline = profile.outline
+    turn = radians(45)
+    for (x1, y1, bulge), (x2, y2, _) in pairwise(profile.edge):
+        if bulge < 0:  # a saddle, let into the upper edge
+            radius = hypot(x2 - x1, y2 - y1) / 2
+            board.label(at(((x1 + x2) / 2, y1 - radius)), "saddle")
+    if outline.rounds:
+        for arc in arcs(outline.rounds):
+            disc, way = arc.disc, arc.middle
+            rim = (disc.x + disc.radius * cos(way), disc.y + disc.radius * sin(way))
+            board.label(at(rim), f"R {figures.exact(disc.radius)}")
+    elif profile.radius:
+        radius = profile.radius
+        board.label(at((outline.right - radius + radius * cos(0.9), outline.top - radius + radius * sin(0.9))),
+                    f"R {figures.exact(radius)}")  # fmt: skip
+    elif outline.corner_radius:
         radius = outline.corner_radius
         corner = (outline.right - radius + radius * cos(turn), outline.top - radius + radius * sin(turn))
         board.label(at(corner), f"R {figures.exact(radius)}, all corners")
-    elif profile.edge:
-        radius = (outline.right - outline.left) / 2
-        board.label(at((outline.right - radius + radius * cos(0.9), outline.top - radius + radius * sin(0.9))),
-                    f"R {figures.exact(radius)}")  # fmt: skip
-    board.settle()
-    return View(board.items, bounds(board.items))
 
 
 def _named_marks(piece: CutPiece) -> Iterator[tuple[str, tuple[Point, Point]]]:

@@ -1,30 +1,38 @@
 """The flat pieces to cut: the hub plate and the caliper bracket blank, as outline, holes and mark lines in mm.
 
-A plate is seen from the hub side (from outboard), origin at the spindle's centre, x to the right, y up. Front is to the
+A plate is seen from the hub side (from outboard), origin at the wheel centre, x to the right, y up. Front is to the
 left on a left piece and to the right on a right piece, so the two are mirror images.
 """
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from rules.corner.slots import PlateSlots
 from rules.judging.reader import Known, reads
 from rules.measure.outline import (
+    LighterBy,
     Outline,
+    PlateEnds,
     Point,
     Side,
     bracket_hole_places,
-    hub_bolt_places,
     inside_distance,
     outline_points,
     plate_outline,
 )
 from rules.measure.units import Mm
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 SIDES: tuple[Side, ...] = ("left", "right")
 
-_TICK = 10.0
+TICK = 10.0
 """mm, length of a scribed tick. It says "here", not "this big"."""
+HUB_BOLT_HOLE, CALIPER_BOLT_HOLE = "hub bolt hole", "caliper bolt hole"
+PIVOT_BOLT_HOLE, TIE_ROD_HOLE = "pivot bolt hole", "tie-rod hole"
+LIGHTENING = "lightening hole"
+DRILLED = frozenset((HUB_BOLT_HOLE, CALIPER_BOLT_HOLE, PIVOT_BOLT_HOLE, TIE_ROD_HOLE))
+"""Holes a bolt fits: they may be cut under size and drilled after."""
 _CLEAR = 2.0
 """mm between a hole's edge and a tick."""
 
@@ -48,6 +56,18 @@ class MarkLine:
 
 
 @dataclass(frozen=True, slots=True)
+class SlotHole:
+    """A slot with square ends to cut. corners: anticlockwise. turned: degrees of its length from level, to the left."""
+
+    centre: Point
+    length: float
+    width: float
+    turned: float
+    corners: tuple[Point, ...]
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
 class Stamp:
     """Letters to scribe on the piece, starting at a point."""
 
@@ -60,7 +80,7 @@ class Profile:
     """One flat piece. left_out: what the sheet does not know yet, and so is not in it, in words.
 
     edge: the closed outline where it is no rectangle with rounded corners, as `outline_points` gives one; `outline` is then
-    the rectangle round it.
+    the rectangle round it. radius: of that edge's round end, 0 for none.
     """
 
     outline: Outline
@@ -69,11 +89,22 @@ class Profile:
     stamp: Stamp | None = None
     left_out: tuple[str, ...] = ()
     edge: tuple[tuple[float, float, float], ...] = ()
+    radius: float = 0.0
+    slots: tuple[SlotHole, ...] = ()
 
     @property
     def points(self) -> list[tuple[float, float, float]]:
         """The closed outline, anticlockwise: x, y in mm, and the bulge of what leads to the next point."""
         return list(self.edge) or outline_points(self.outline)
+
+
+def under_size(profile: Profile, less: float) -> Profile:
+    """A piece as it is cut where its bolt holes are drilled after: so many mm smaller in diameter, and never nought."""
+    holes = tuple(
+        replace(hole, diameter=max(hole.diameter - less, 1.0)) if hole.what in DRILLED else hole
+        for hole in profile.holes
+    )
+    return replace(profile, holes=holes)
 
 
 def hub_plate(known: Known, side: Side) -> Profile | None:
@@ -88,10 +119,30 @@ def hub_plate(known: Known, side: Side) -> Profile | None:
         holes.append(Hole((0.0, 0.0), bore, "centre bore"))
     else:
         left_out.append("centre bore: its diameter is not on the sheet")
-    holes += _hub_bolt_holes(known, left_out=left_out)
+    holes += _hub_bolt_holes(known, side=side, left_out=left_out)
+    lighter = _lightening(known)
+    if lighter is None:
+        left_out.append("lightening hole: its diameter or its place is not on the sheet")
+    holes += lighter or []
     marks = [*_spindle_ticks(outline, bore or 0.0), *_pivot_marks(known, side, outline, bore or 0.0, left_out)]
     arrow, stamp = _front_arrow(side, outline, bore or 0.0, holes)
-    return Profile(outline, tuple(holes), (*marks, *arrow), stamp, tuple(left_out))
+    found = _slots(known, side=side)
+    if found is None:
+        left_out.append("slots for tabs: the pieces that stand in them are not all on the sheet")
+    slots = tuple(found or ())
+    return Profile(outline, tuple(holes), (*marks, *arrow), stamp, tuple(left_out), slots=slots)
+
+
+@reads
+def _slots(plate_slots: PlateSlots, *, side: Side) -> list[SlotHole] | None:
+    """As seen from the hub side: x ahead is to the left on a left plate."""
+    found = []
+    for slot in plate_slots.slots:
+        corners, (x, y), turned = slot.corners, slot.at, math.degrees(slot.turned)
+        if side == "left":
+            corners, x, turned = tuple((-x, y) for x, y in reversed(corners)), -x, -turned
+        found.append(SlotHole((x, y), slot.length, slot.width, turned % 180, corners, f"slot, {slot.piece}"))
+    return found
 
 
 @reads
@@ -100,12 +151,14 @@ def outline_of_plate(
     plate_height: Mm,
     spindle_from_top: Mm,
     spindle_from_front: Mm,
+    plate_ends: PlateEnds,
     corner_radius: Mm | None,
     *,
     side: Side,
 ) -> Outline | None:
-    """The plate's outline; None where its size or the spindle's place on it is not known."""
-    return plate_outline(plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, side)
+    """The plate's outline; None where its size or the wheel centre's place on it is not known."""
+    size = (plate_width, plate_height, spindle_from_top, spindle_from_front)
+    return plate_outline(*size, corner_radius or 0.0, side, plate_ends)
 
 
 @reads
@@ -127,47 +180,57 @@ def bracket_blank(
     spacing, from_edge, diameter = bracket_hole_spacing, bracket_hole_from_edge, bracket_hole_diameter
     if spacing is not None and from_edge is not None and diameter is not None:
         places = bracket_hole_places(bracket_width, bracket_height, spacing, from_edge)
-        holes, left_out = tuple(Hole(place, diameter, "caliper bolt hole") for place in places), ()
+        holes, left_out = tuple(Hole(place, diameter, CALIPER_BOLT_HOLE) for place in places), ()
     return Profile(Outline(0.0, bracket_width, 0.0, bracket_height), holes, (), left_out=left_out)
 
 
+def _hub_bolt_holes(known: Known, *, side: Side, left_out: list[str]) -> list[Hole]:
+    diameter, places = _hole_diameter(known), _hub_bolts(known)
+    if places is None:
+        left_out.append("hub bolt holes: their places are not on the sheet; mark them off the hub")
+    elif diameter is None:
+        left_out.append("hub bolt holes: their diameter is not on the sheet; mark them off the hub")
+    else:
+        ahead = -1.0 if side == "left" else 1.0
+        return [Hole((ahead * x, y), diameter, HUB_BOLT_HOLE) for x, y in places]
+    return []
+
+
 @reads
-def _hub_bolt_holes(
-    mount_bolts: int | None,
-    hole_diameter: Mm | None,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
-    *,
-    left_out: list[str],
-) -> list[Hole]:
-    if mount_bolts != 4:
-        left_out.append("hub bolt holes: their places are known for four bolts only; mark them off the hub")
-        return []
-    if hole_diameter is None or mount_width is None or mount_height is None:
-        left_out.append("hub bolt holes: their diameter or spacing is not on the sheet; mark them off the hub")
-        return []
-    return [Hole(place, hole_diameter, "hub bolt hole") for place in hub_bolt_places(mount_width, mount_height)]
+def _hub_bolts(hub_bolts_stand: BoltPlaces) -> tuple[Point, ...] | None:
+    """The hub bolts, x ahead."""
+    return hub_bolts_stand.places
+
+
+@reads
+def _hole_diameter(hole_diameter: Mm) -> float | None:
+    return hole_diameter
+
+
+@reads
+def _lightening(lightening_holes: LighterBy) -> list[Hole] | None:
+    return [Hole((0.0, hole.above), hole.diameter, LIGHTENING) for hole in lightening_holes.holes]
 
 
 def _spindle_ticks(outline: Outline, bore: float) -> list[MarkLine]:
-    """Level and plumb through the spindle, outside the bore."""
-    start, end = bore / 2 + _CLEAR, bore / 2 + _CLEAR + _TICK
+    """Level and plumb through the wheel centre, outside the bore."""
+    start, end = bore / 2 + _CLEAR, bore / 2 + _CLEAR + TICK
     ways = ((1, 0), (0, 1), (-1, 0), (0, -1))
     ticks = [((x * start, y * start), (x * end, y * end)) for x, y in ways]
-    return [MarkLine(*tick, "spindle") for tick in ticks if inside_distance(tick[1], outline) > 0]
+    return [MarkLine(*tick, "wheel centre") for tick in ticks if inside_distance(tick[1], outline) > 0]
 
 
 def _front_arrow(side: Side, outline: Outline, bore: float, holes: list[Hole]) -> tuple[list[MarkLine], Stamp | None]:
     """An arrow to the front, and L or R behind it, half way from the bore to the top edge; none where there is no room."""
     forward = -1.0 if side == "left" else 1.0
     y = (bore / 2 + outline.top) / 2
-    tip, tail, barb = (forward * 2.5 * _TICK, y), (forward * _TICK, y), forward * 2.1 * _TICK
-    ends = [tip, tail, (barb, y + 0.3 * _TICK), (barb, y - 0.3 * _TICK)]
+    tip, tail, barb = (forward * 2.5 * TICK, y), (forward * TICK, y), forward * 2.1 * TICK
+    ends = [tip, tail, (barb, y + 0.3 * TICK), (barb, y - 0.3 * TICK)]
     clear = all(math.dist(end, hole.centre) > hole.diameter / 2 + _CLEAR for end in ends for hole in holes)
     if not clear or any(inside_distance(end, outline) < _CLEAR for end in ends):
         return [], None
     arrow = [MarkLine(tip, end, "arrow to the front") for end in ends[1:]]
-    return arrow, Stamp((-forward * _TICK if side == "left" else -1.6 * _TICK, y - _CLEAR), side[0].upper())
+    return arrow, Stamp((-forward * TICK if side == "left" else -1.6 * TICK, y - _CLEAR), side[0].upper())
 
 
 def _outside_bore(start: Point, end: Point, bore: float) -> list[tuple[Point, Point]]:
@@ -206,7 +269,7 @@ def _pivot_marks(known: Known, side: Side, outline: Outline, bore: float, left_o
         return []
     marks = [MarkLine(*part, "pivot line") for part in _outside_bore(*line, bore)]
     for name, (x, y) in (("lower pivot", lower), ("upper pivot", upper)):
-        ends = (x - _TICK / 2, y), (x + _TICK / 2, y)
+        ends = (x - TICK / 2, y), (x + TICK / 2, y)
         if all(inside_distance(end, outline) > 0 for end in ends):
             marks.append(MarkLine(*ends, name))
         else:
@@ -220,7 +283,7 @@ def _clipped(start: Point, end: Point, outline: Outline) -> tuple[Point, Point] 
     if length < 1e-6:
         return None
     way = ((end[0] - start[0]) / length, (end[1] - start[1]) / length)
-    near = -(start[0] * way[0] + start[1] * way[1])  # the point of the line nearest the spindle
+    near = -(start[0] * way[0] + start[1] * way[1])  # the point of the line nearest the wheel centre
 
     def at(distance: float) -> Point:
         return start[0] + distance * way[0], start[1] + distance * way[1]

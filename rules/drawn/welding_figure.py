@@ -137,7 +137,7 @@ SQUARE_TO_AXIS = (
     OnBoard("upper joint housing"),
     OnBoard("lower joint housing"),
 )
-"""What is welded together and what its pivots hang on, what is covered first first. Cut: through the spindle."""
+"""What is welded together and what its pivots hang on, what is covered first first. Cut: through the wheel centre."""
 
 
 @reads
@@ -159,7 +159,7 @@ def _mount_face(flange_to_mount_face: Mm) -> float | None:
 
 
 def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
-    """x: outboard of the hub face, y: above the spindle, both on paper."""
+    """x: outboard of the hub face, y: above the wheel centre, both on paper."""
     board = Board()
     face = _FACE / scale
     board.line((0.0, -face), (0.0, face))
@@ -236,7 +236,7 @@ def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox) ->
 
 
 def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> View:
-    """x: to the right with front at the left, y: above the spindle, both on paper."""
+    """x: to the right with front at the left, y: above the wheel centre, both on paper."""
     board = Board()
     parts = parts_of(known)
     if origin := _origin(known):

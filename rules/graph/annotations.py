@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 from functools import cache
 from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
-from rules.graph.declare import AnswersOf, Every, Role
+from rules.graph.declare import AnswersOf, Every, Role, Waiting
 from rules.measure.units import Unit
 
 
@@ -49,10 +49,10 @@ def role_of(annotation: Any) -> str:
     return next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
 
 
-def gathering_of(annotation: Any) -> "Every | AnswersOf | None":
+def gathering_of(annotation: Any) -> "Every | AnswersOf | Waiting | None":
     """What a parameter gathers; None where it is one input."""
     extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf)), None)
+    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf | Waiting)), None)
 
 
 def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:

@@ -8,6 +8,7 @@ receives the word itself.
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
@@ -21,7 +22,7 @@ Member = Mapping[str, str]
 ALONE: tuple[Member, ...] = ({},)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class ValueNote:
     """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key.
 
@@ -34,13 +35,13 @@ class ValueNote:
     heavy: bool = False
     stands_for: str = ""
 
-    @property
+    @cached_property
     def source(self) -> str:
         """Its sources on one line."""
         return cited(self.sources)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
@@ -61,7 +62,7 @@ class CheckNote:
     never_good: bool = False
     shown: str = ""
 
-    @property
+    @cached_property
     def source(self) -> str:
         """Its sources on one line."""
         return cited(self.sources)
@@ -86,6 +87,14 @@ class Declared:
 @dataclass(frozen=True, slots=True)
 class Every:
     """Marks a parameter that takes every value of one role, by name: `Annotated[Mapping[str, float], Every(SAFETY)]`."""
+
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class Waiting:
+    """Marks a parameter that takes the names of those values of a role, among all that the function takes, that are begun but
+    wait for an entry: `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and no such value."""
 
     role: str
 

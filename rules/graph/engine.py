@@ -27,7 +27,7 @@ from rules.graph.annotations import (
 )
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
-from rules.graph.declare import AnswersOf, Declared, Every, in_name
+from rules.graph.declare import AnswersOf, Declared, Every, Waiting, in_name
 from rules.graph.node import Input, Node, in_order
 from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
@@ -77,6 +77,9 @@ class Graph:
             if self.units.get(question) != self.units[name] or question not in fields:
                 raise GraphError(f"{name} stands for {question}, which is no question in {self.units[name]}")
         self.values: dict[str, Node] = {node.name: node for node in in_order(nodes, self._stand_ins)}
+        self._ordered_roles = {
+            role: tuple(name for name in self.values if name in names) for role, names in self._roles.items()
+        }
         self.checks: dict[str, Node] = {}
         for function in checks:
             for one in function.declared:  # type: ignore[attr-defined]
@@ -108,7 +111,7 @@ class Graph:
 
     def of_role(self, role: str) -> tuple[str, ...]:
         """The values of one role, such as every safety factor, in working order."""
-        return tuple(name for name in self.values if name in self._roles[role])
+        return self._ordered_roles[role]
 
     def needs(self, name: str) -> tuple[str, ...]:
         """Every field and value a value or check rests on, directly or not, in working order."""
@@ -198,17 +201,34 @@ class Graph:
         return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
+        if not worked.light and node.takes is not None:  # by far most: everything it takes is known
+            known = worked.known
+            try:
+                arguments = {parameter: known[origin] for parameter, origin in node.takes}
+            except KeyError:
+                return self._with_some_missing(node, worked)
+            return self._ask(node, worked, {**node.fixed, **arguments}, self._to_measure(node, worked))
+        return self._with_some_missing(node, worked)
+
+    @staticmethod
+    def _to_measure(node: Node, worked: Worked) -> list[str]:
+        """What to measure of the estimates it rests on, in order."""
+        estimated = worked.estimated
+        if estimated.keys().isdisjoint(node.origins):
+            return []
+        return [field for given in node.inputs for field in estimated.get(given.origin, ())]
+
+    def _with_some_missing(self, node: Node, worked: Worked) -> Any:
+        """Ask its function without what it can do without, or note why it cannot be asked."""
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
         not_judged: Reason | None = None
-        measure: list[str] = []
         put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
                 (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
-                measure += worked.estimated.get(origin, ())
             elif origin in worked.broken and not_judged:
                 continue  # nobody has asked for this, so what failed is said by what was asked for
             elif origin in worked.broken:
@@ -232,9 +252,27 @@ class Graph:
         if put_off:  # only what would be worked out otherwise
             worked.put_off.add(node.name)
             return None
+        return self._ask(node, worked, arguments, self._to_measure(node, worked), gathered)
+
+    def _ask(
+        self,
+        node: Node,
+        worked: Worked,
+        arguments: dict[str, Any],
+        measure: list[str],
+        gathered: Mapping[str, dict[str, Any]] = MappingProxyType({}),
+    ) -> Any:
+        """Ask its function, and note the answer, or why there is none.
+
+        measure: what to measure of the estimates it rests on. gathered: what is handed on in one argument.
+        """
         try:
             for into, hand_on in node.gathers.items():
                 arguments[into] = hand_on(gathered[into])
+            for into, names in node.waiting.items():
+                arguments[into] = tuple(
+                    name for name in names if name in worked.waits and name not in worked.not_judged
+                )
             answer = node.function(**arguments)
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
@@ -254,7 +292,7 @@ class Graph:
                 )
                 worked.crashed.add(node.name)
             return None
-        if isinstance(answer, float):
+        if measure and isinstance(answer, float):
             # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
             handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
             measure = list(worked.estimated.get(handed[0], ())) if handed else measure
@@ -289,6 +327,7 @@ class Graph:
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
+        waiting: dict[str, tuple[str, ...]] = {}
         for parameter in parameters_of(function):
             annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
@@ -296,7 +335,9 @@ class Graph:
                 fixed[parameter] = member[parameter]
             elif isinstance(annotation, type) and issubclass(annotation, Limits):
                 fixed[parameter] = self._limits(one, annotation, function)
-            elif gathering := gathering_of(annotation):
+            elif isinstance(gathering := gathering_of(annotation), Waiting):
+                waiting[parameter] = tuple(self._roles[gathering.role])
+            elif gathering:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
             elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
@@ -305,7 +346,9 @@ class Graph:
             else:
                 inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
         unit = self.units.get(one.name, "judgement")
-        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers)
+        taken = {given.origin for given in inputs}
+        waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
+        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting)
 
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""

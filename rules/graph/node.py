@@ -2,11 +2,12 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from types import MappingProxyType
 from typing import Any
 
 from rules.graph.annotations import GraphError
-from rules.graph.declare import Member
+from rules.graph.declare import Member, words_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,12 +23,14 @@ class Input:
     into: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Node:
     """One value or check, with its inputs looked up and its unit known.
 
     fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
-    gathered into one parameter is handed on.
+    gathered into one parameter is handed on. waiting: parameters that take the names of those gathered values that wait.
+    takes: parameters and origins, in order, of a function that gathers nothing, else None. words: those of its member for
+    texts. origins: of all its inputs.
     """
 
     name: str
@@ -38,6 +41,19 @@ class Node:
     member: Member
     fixed: Mapping[str, Any]
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
+    waiting: Mapping[str, tuple[str, ...]]
+
+    @cached_property
+    def takes(self) -> tuple[tuple[str, str], ...] | None:
+        return None if self.gathers else tuple((given.parameter, given.origin) for given in self.inputs)
+
+    @cached_property
+    def words(self) -> dict[str, str]:
+        return words_of(self.member)
+
+    @cached_property
+    def origins(self) -> frozenset[str]:
+        return frozenset(given.origin for given in self.inputs)
 
 
 def in_order(nodes: dict[str, Node], stand_ins: Mapping[str, str] = MappingProxyType({})) -> list[Node]:

@@ -22,7 +22,7 @@ GROUPS: tuple[Group, ...] = get_args(Group)
 
 
 class Estimate(float):
-    """A number that stands in for a measurement nobody has taken yet. `measure` names the field to measure."""
+    """A number that is assumed until somebody measures it. `measure` names the field to measure."""
 
     measure: str
 
@@ -95,7 +95,8 @@ class Judgement:
 
     A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
-    check takes. again: from fields and values by name to the number judged, to find which answer moves it most.
+    check takes. again: from fields and values by name to the number judged, more being better, to find which answer moves
+    it most; gives: what more of it is called.
     """
 
     verdict: Verdict
@@ -105,4 +106,5 @@ class Judgement:
     about: str = ""
     rests_on: tuple[str, ...] = ()
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)
+    gives: str = "more room"
     asks_about: str = ""

@@ -65,7 +65,7 @@ def _rim_words(asked: "AskedField", entry: object, answer: float, units: Units) 
         return "".join(f" x {show(size, 'mm', units)}" for size in sizes[1:]) if sizes else ""
     if asked.mark == "rim offset":
         way = "outboard of" if answer > 0 else "inboard of" if answer < 0 else "in"
-        return f", mounting face {way} the middle"
+        return f", wheel's mounting face {way} its middle"
     if asked.mark and (mark := read_rim_mark(entry)):
         words = f" wide, {mark.flange} flange" if asked.mark == "rim width" else ""
         if mark.diameter is None or asked.mark == "rim diameter":

@@ -38,7 +38,7 @@ PARTS = (
 )
 LEGEND = (
     "Forces act on the upright. Hub moment: what the wheel tilts the bearing with,",
-    "brake torque left out. Caliper torque: about the spindle; the bracket holds it.",
+    "brake torque left out. Caliper torque: about the wheel's axis; bracket holds it.",
 )
 
 

@@ -1,5 +1,6 @@
 """The written-out working of one value or check: formula, inputs and where each came from, result, reach of tape errors."""
 
+import re
 from collections.abc import Iterator
 from math import hypot
 
@@ -34,8 +35,9 @@ def explain(judged: Judged, name: str) -> list[str]:
 
 
 def first_paragraph(node: Node) -> str:
-    """What the function is for, from its docstring, in the words of its member of a family."""
-    return in_words(" ".join((node.function.__doc__ or "").split("\n\n")[0].split()), node.member)
+    """What the function is for, from its docstring, in the words of its member of a family. Angles are shown in degrees."""
+    said = in_words(" ".join((node.function.__doc__ or "").split("\n\n")[0].split()), node.member)
+    return re.sub(r"\brad\b", "deg", said)
 
 
 def exact_in_both(number: float, unit: str) -> str:

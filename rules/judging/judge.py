@@ -1,11 +1,11 @@
 """Runs every check on a sheet: findings, worst first, and the verdict of the whole."""
 
-from collections.abc import Container, Iterable, Mapping
+from collections.abc import Container, Iterable
 from dataclasses import dataclass, replace
 from functools import cache
 
 from rules.checks import GROUP_OF
-from rules.graph.declare import CheckNote, words_of
+from rules.graph.declare import CheckNote
 from rules.graph.engine import Graph
 from rules.graph.node import Node
 from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
@@ -101,10 +101,11 @@ def judge(
 
 
 _STRENGTH_STEPS = frozenset(
-    ("loads", "upright", "bolts", "joint_upper", "joint_lower", "joint_steering_arm", "joint_caliper_bracket", "brakes")
+    ("loads", "upright", "bolts", "weld_upper", "weld_lower", "weld_steering_arm", "weld_caliper_bracket", "brakes")
 )
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")
+_ASKED = name("loads.judge_strength")
 """Uses in which a front upright is not sound until its strength has been judged."""
 
 
@@ -120,6 +121,8 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
     if strength_is_asked(sheet):
         wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
         missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
+    if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
+        missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
     return tuple(name for name in FIELDS if name in missing)
 
 
@@ -208,7 +211,7 @@ def _in_words(
     advice: bool,
 ) -> tuple[Verdict, str, str]:
     """The judgement's sentences with every figure filled in; capped at `watch` when it rests on an estimate."""
-    figures = _figures(graph, node, judgement, worked, units)
+    figures = _Figures(graph, node, judgement, worked, units)
     verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
     best: Verdict = node.note.best
     if verdict in ("stop", "watch") and verdict != best:
@@ -223,14 +226,23 @@ def _in_words(
     return verdict, text, change
 
 
-def _figures(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> Mapping[str, str]:
-    figures = words_of(node.member)
-    figures |= {name: both(number, unit, units) for name, (number, unit) in judgement.figures.items()}
-    for given in node.inputs:
-        found = worked.known.get(given.origin)
+class _Figures(dict[str, str]):
+    """The words for the names in a text's braces, each put into words when the text asks for it: most are never asked for."""
+
+    def __init__(self, graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units) -> None:
+        super().__init__()
+        self._graph, self._node, self._judgement, self._worked, self._units = graph, node, judgement, worked, units
+
+    def __missing__(self, name: str) -> str:
+        origin = next((given.origin for given in self._node.inputs if given.parameter == name), "")
+        found = self._worked.known.get(origin)
         if isinstance(found, float):
-            figures[given.parameter] = both(found, graph.units[given.origin], units)
-    return figures
+            self[name] = both(found, self._graph.units[origin], self._units)
+        elif name in self._judgement.figures:
+            self[name] = both(*self._judgement.figures[name], self._units)
+        else:
+            self[name] = self._node.words[name]
+        return self[name]
 
 
 def reason(why: Reason, units: Units) -> str:

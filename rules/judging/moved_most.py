@@ -35,7 +35,7 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
     return (
         f"Moved most by {in_a_sentence(asked.label)} ({asked.step.replace('_', ' ')}{only}): "
         f"{show(step, unit, units)} {more} gives "
-        f"{show(abs(rate) * step, 'mm', units)} more room."
+        f"{show(abs(rate) * step, 'mm', units)} {judgement.gives}."
     )
 
 

@@ -22,7 +22,7 @@ WHEEL_DIAMETER, SMALLEST, USE = name("wheel.diameter"), name("tyre.smallest"), n
 
 @dataclass(frozen=True, slots=True)
 class Offer:
-    """entry: as it would be typed. origin: where it comes from, in a few words. measured: False for a stand-in that only a
+    """entry: as it would be typed. origin: where it comes from, in a few words. measured: False for an assumed figure that only a
     measurement can replace: it is shown and not taken over, for then it would count as measured."""
 
     entry: str | bool
@@ -43,7 +43,7 @@ def _same_as(field_name: str, judged: Judged) -> Offer | None:
     entry = judged.sheet.typed.get(like)
     if like not in judged.sheet.answers or not isinstance(entry, str | bool) or not _reads(asked, entry, judged):
         return None
-    there = FIELDS[like].step.replace("joint_", "").replace("_", " ")
+    there = FIELDS[like].step.replace("weld_", "").replace("_", " ")
     return Offer(
         entry, f"as {there}" if FIELDS[like].label == asked.label else f"as {in_a_sentence(FIELDS[like].label)}"
     )

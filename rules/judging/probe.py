@@ -12,11 +12,12 @@ from rules.graph.worked import Worked
 from rules.judging.levers import now_of
 from rules.judging.trade import trade
 
-RANK: Mapping[str, int] = {"good": 3, "watch": 2, "stop": 1}
+RANK: Mapping[str, int] = {"good": 3, "shown": 3, "watch": 2, "stop": 1}
+"""A figure that is only shown is as well as its check can stand: nobody has published a limit for it."""
 
 
 class Score(NamedTuple):
-    """How a finding stands: 3 good, 2 watch, 1 stop, 0 not judged any more; and how far inside good, in its own unit.
+    """How a finding stands: 3 good or shown, 2 watch, 1 stop, 0 not judged any more; and how far inside good, in its own unit.
 
     in_hand: minus outside good; nought where the check compares no single number.
     """

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from rules.judging.judge import Judged
+from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.sheet import FIELDS
 
@@ -21,3 +22,20 @@ def _usual(name: str, judged: Judged) -> str:
     low, high = asked.usual or (0.0, 0.0)
     unit = asked.unit if asked.unit != "int" else "1"
     return f"Unusual: {show(low, unit, judged.shown_in)} to {show(high, unit, judged.shown_in)} is usual."
+
+
+def beside(name: str, judged: Judged) -> tuple[str, ...]:
+    """The other answers that what is asked about one rests on, in the order of the sheet: a yes covers them as they stand.
+
+    A line that reads like the one before it is asked about by itself, although that looks at every line.
+    """
+    graph = trade()
+    asking = {finding.check for finding in judged.findings if finding.asks_about == name}
+    found = {
+        field
+        for check in asking
+        if not graph.checks[check].gathers
+        for field in graph.fields_of(check)
+        if field != name
+    }
+    return tuple(field for field in FIELDS if field in found and field in judged.sheet.answers)

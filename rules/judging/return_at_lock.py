@@ -48,7 +48,7 @@ def rim_effort_at(
     *,
     lock: float,
 ) -> float | None:
-    """Pull on the steering wheel's rim that holds a lock against the weight, N; None where it is not known."""
+    """Steering-wheel effort, at the rim, that holds a lock against the weight, N; None where it is not known."""
     moment = _return_moment(steered_front, steering_linkage, job_corner_weight, lock)
     force = rack_force_full_lock(lock_up_to(steered_front, lock), steering_linkage, moment)
     return effort_at_full_lock(force, travel_per_turn, steering_wheel_diameter)

@@ -53,7 +53,7 @@ class RoomNotJudged:
 
 @dataclass(frozen=True, slots=True)
 class RoomTable:
-    """Every pair, least room first; parts that are not in it; pairs made to touch, in words; positions looked at."""
+    """Every pair, smallest gap first; parts that are not in it; pairs made to touch, in words; positions looked at."""
 
     lines: tuple[RoomLine, ...]
     absent: tuple[RoomNotJudged, ...]
@@ -64,18 +64,24 @@ class RoomTable:
 def room_table(judged: Judged) -> RoomTable:
     """The room of every two parts of different motion groups among those that can be built from what is entered."""
     known = judged.worked.known
-    parts: dict[str, Part] = of_role(known, PART)
+    there: dict[str, Part] = of_role(known, PART)
+    parts = {part: there[part] for part in trade().in_role(PART) if part in there}  # in the order they are declared
     moves: Moves | None = answer(known, _MOVES)
     found = rooms(parts, moves, WITHIN) if moves else []
     lines = sorted((_line(pair, judged) for pair in found), key=lambda line: WITHIN if line.gap is None else line.gap)
-    absent = tuple(_absent(part, judged) for part in trade().in_role(PART) if part not in parts)
     present = {part.name for part in parts.values()}
     touching = tuple(
         f"{' and '.join(touch.ones)} with {' and '.join(touch.others)}: {touch.why}"
         for touch in BY_DESIGN
         if present & set(touch.ones) and present & set(touch.others)
     )
-    return RoomTable(tuple(lines), absent, touching, len(moves.sweep.placed) if moves else 0)
+    return RoomTable(tuple(lines), absent_parts(judged), touching, len(moves.sweep.placed) if moves else 0)
+
+
+def absent_parts(judged: Judged) -> tuple[RoomNotJudged, ...]:
+    """The parts that are not in the table, each with why."""
+    parts = of_role(judged.worked.known, PART)
+    return tuple(_absent(part, judged) for part in trade().in_role(PART) if part not in parts)
 
 
 def entry_behind(line: RoomLine, judged: Judged) -> str:

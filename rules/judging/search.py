@@ -6,7 +6,8 @@ from functools import cache
 
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, STEPS
-from rules.sheet.glossary import ALSO_CALLED, also_called, plain_words
+from rules.sheet.earlier import name_today
+from rules.sheet.glossary import also_called, names_of, plain_words
 
 SHORT = 3
 """Letters. So short a word must begin one of the words searched; a longer one may stand anywhere in them."""
@@ -38,21 +39,20 @@ def _named() -> dict[str, str]:
 
 def names_like(wanted: str) -> tuple[str, ...]:
     """Names that part of a name or another word for it finds: what is called exactly so, questions, values, checks."""
-    word = plain_words(wanted)
-    if not word:
+    wanted = name_today(wanted)
+    if not plain_words(wanted):
         return ()
     found = [name for name, text in _named().items() if matches(wanted, text)]
-    return tuple(sorted(found, key=lambda name: word not in _exactly(name)))
+    return tuple(sorted(found, key=lambda name: not is_exactly(wanted, name)))
 
 
 def is_exactly(wanted: str, name: str) -> bool:
-    """Whether a question is called just so, or just so by others: `caster` is `pivots.castor`."""
-    return plain_words(wanted) in _exactly(name)
+    """Whether a question is called just so, or was, or just so by others: `caster` is `pivots.castor`."""
+    return name_today(wanted) == name or plain_words(wanted) in _exactly(name)
 
 
 def _exactly(name: str) -> tuple[str, ...]:
-    label = plain_words(FIELDS[name].label) if name in FIELDS else ""
-    return (label, *map(plain_words, ALSO_CALLED.get(label, ()))) if label else ()
+    return names_of(FIELDS[name].label) if name in FIELDS else ()
 
 
 def nearest(wanted: str, names: Iterable[str] = (), most: int = 3) -> tuple[str, ...]:
@@ -66,7 +66,7 @@ def nearest_key(unknown: str) -> str:
     >>> nearest_key("pivots.caster"), nearest_key("tire"), nearest_key("pivots.horses")
     ('pivots.castor', 'tyre', '')
     """
-    step, _, key = unknown.rpartition(".")
+    step, _, key = name_today(unknown).rpartition(".")
     names = [asked.key for asked in FIELDS.values() if asked.step == step] if step else [one.name for one in STEPS]
     near = nearest(key, names, most=1) if names else ()
     return f"{step}.{near[0]}" if near and step else near[0] if near else ""

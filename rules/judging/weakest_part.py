@@ -1,4 +1,4 @@
-"""Which part of a judged sheet gives first."""
+"""Which part of a judged sheet is the weakest."""
 
 from rules.judging.judge import Judged
 from rules.judging.reader import of_role

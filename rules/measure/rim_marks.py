@@ -2,7 +2,7 @@
 
 Sources: JIS D 4218 (modified ISO 4000-2), where a rim is named by its nominal width in inches, the letters of its flange and
 its nominal diameter in inches; that width and diameter are inches in every country, UN R30. ET before an offset in
-millimetres, plus where the mounting face is outboard of the middle, is common practice on wheels, no source.
+millimetres, plus where the wheel's mounting face is outboard of the middle, is common practice on wheels, no source.
 """
 
 import re

@@ -14,7 +14,7 @@ FORWARD: Vector = (1.0, 0.0, 0.0)
 OUTBOARD: Vector = (0.0, 1.0, 0.0)
 UP: Vector = (0.0, 0.0, 1.0)
 FLAT = 1e-6
-"""Of a spindle's length 1, what of it lies level where the wheel lies flat."""
+"""Of an axis of length 1, what of it lies level where the wheel lies flat."""
 
 
 class CannotReach(Exception):  # noqa: N818 - says what happened to the linkage

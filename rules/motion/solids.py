@@ -1,4 +1,4 @@
-"""Room between a turning wheel and a straight tube: tyre and rim as rings round the spindle, the tube as a line.
+"""Room between a turning wheel and a straight tube: tyre and rim as rings round the wheel's axis, the tube as a line.
 
 Distances are signed: minus inside the ring, by how far it is to its nearest face.
 """
@@ -34,7 +34,7 @@ class Ring(NamedTuple):
         """In one line, for the written-out working of what rests on it."""
         foot = f", {self.foot:.1f} mm at its inner edge" if self.foot < self.width else ""
         return (
-            f"ring from {self.inner:.1f} to {self.outer:.1f} mm from the spindle's line, {self.width:.1f} mm wide{foot}"
+            f"ring from {self.inner:.1f} to {self.outer:.1f} mm from the wheel's axis, {self.width:.1f} mm wide{foot}"
         )
 
     def distance(self, along: float, radius: float) -> float:
@@ -107,7 +107,7 @@ Lines = Iterable[tuple[Vector, Vector]]
 
 
 def least_gap(sweep: Sweep, ring: Ring, lines: Callable[[Pose], Lines]) -> Worst:
-    """Least signed distance from lines that move to the ring round the spindle, mm, over a sweep, and where.
+    """Least signed distance from lines that move to the ring round the wheel's axis, mm, over a sweep, and where.
 
     lines: where they run in a position, start and end. A gap that is the same everywhere counts as found at ride height.
     """

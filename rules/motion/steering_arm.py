@@ -82,7 +82,7 @@ def axis_of(upright: UprightPoints) -> Vector:
 
 
 def aim(arm: Arm, centre_line: float) -> float:
-    """Where the line through axis and tie-rod end meets the car's centre line, mm ahead of the spindle.
+    """Where the line through axis and tie-rod end meets the car's centre line, mm ahead of the wheel centre.
 
     centre_line: mm from the tyre's centre plane, negative. Raises ZeroDivisionError for an arm straight fore and aft.
 
@@ -128,7 +128,7 @@ def errors(
 ) -> list[float]:
     """The outer wheel's angle less its ideal one, rad, at each turn of the inner wheel about its axis.
 
-    ratio: distance between the kingpins over the wheelbase. Raises CannotReach where the links lock before.
+    ratio: distance between the steering axes over the wheelbase. Raises CannotReach where the links lock before.
 
     >>> errors(trapezium().upright, trapezium().linkage, (-144.0, -42.0, 300.0), [0.0], 0.5)
     [0.0]

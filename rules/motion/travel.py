@@ -14,7 +14,7 @@ from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
 
 SLIDE = 25.0
-"""mm each way of the rack that stands in for whatever moves the tie rod; with the wheels straight it does not matter."""
+"""mm each way of the rack that is assumed for whatever moves the tie rod; with the wheels straight it does not matter."""
 NEAR, PIVOT_CLOSE = 5.0, 0.002
 """mm each way that a better inner pivot is looked for beside the sphere's centre, and how closely."""
 PARALLEL = 1e-6

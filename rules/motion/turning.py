@@ -113,7 +113,7 @@ def both_wheels(sweep: Sweep) -> list[Steered]:
 def ideal_outer(inner: float, ratio: float) -> float:
     """The outer wheel's angle at which both spin axes meet on the rear axle's line, rad.
 
-    cot(outer) - cot(inner) = ratio, the distance between the kingpins over the wheelbase. Low speed, no slip.
+    cot(outer) - cot(inner) = ratio, the distance between the steering axes over the wheelbase. Low speed, no slip.
     1.4 by 2.6 m, inner 31.159305 deg: tan 31.159305 deg = 2.6 / (5 - 0.7), so tan outer = 2.6 / (5 + 0.7).
 
     >>> from math import degrees, radians

@@ -14,7 +14,7 @@ from rules.sheet.arms import Arms
 from rules.sheet.bolts import Bolts
 from rules.sheet.brakes import Brakes
 from rules.sheet.caliper import Caliper
-from rules.sheet.confirmed import CONFIRMED, Confirmed, Unusual, still_confirmed
+from rules.sheet.confirmed import BESIDE, CONFIRMED, Confirmed, Unusual, still_confirmed
 from rules.sheet.hub import Hub
 from rules.sheet.job import Job
 from rules.sheet.joint_angles import JointAngles
@@ -29,7 +29,8 @@ from rules.sheet.upright import Upright
 from rules.sheet.welds import WELD_STEPS
 from rules.sheet.wheel import Wheel
 
-SHEET_VERSION = 1
+SHEET_VERSION = 2
+"""Of the sheets written now; what an earlier one was called stands in `earlier.py`."""
 STEPS: tuple[type[Step], ...] = (
     Job,
     Tyre,
@@ -138,7 +139,7 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
     if not isinstance(held, Mapping):
         faults.append(Fault(CONFIRMED, f"[{CONFIRMED}] should be a table of confirmed answers, not a single value"))
         held = {}
-    confirmed = Confirmed(still_confirmed(held, answers, FIELDS, units))
+    confirmed = Confirmed(name for name in still_confirmed(held, answers, FIELDS, units) if BESIDE not in name)
     unusual = tuple(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
 

@@ -9,7 +9,7 @@ from rules.sheet import FIELDS
 from rules.sheet.pivots import AsFound, Pivots
 from rules.sheet.welds import WELDS
 
-WELD = tuple(f"joint_{weld['which']}" for weld in WELDS)
+WELD = tuple(f"weld_{weld['which']}" for weld in WELDS)
 SAME_FOR_WELDS = ("made_from", "metal", "form", "leg", "thickness_two", "welded_by", "filler", "preheat")
 TWIN_STEPS = ("pivots", "bolts", "joint_angles")
 """Steps that ask the same of the upper and of the lower pivot; a joint taped where it is has a place of its own."""
@@ -77,6 +77,8 @@ USED_AS: Mapping[str, str] = {
     "hub.stud_head_diameter": "stud_head_diameter",
     "hub.stud_head_height": "stud_head_height",
     "hub.mount_flange_thickness": "mount_flange_thickness",
+    "hub.shoulder_diameter": "shaft_shoulder",
+    "hub.shoulder_length": "shaft_behind_hub",
     "arms.tie_rod_tube": "tie_rod_outside",
     "spring.shock_diameter": "shock_outside",
     **{f"loads.{case}": f"{case}_multiple" for case in
@@ -90,13 +92,13 @@ USED_AS: Mapping[str, str] = {
     "pivots.lower_below": "pivots.lower_below_spindle",
     "pivots.lower_ahead": "lower_pivot_ahead",
     "upright.bracket_arm_offset": "bracket_rotor_distance",
-    "joint_upper.load_inboard": "upper_weld_lever_inboard",
-    "joint_lower.load_inboard": "lower_weld_lever_inboard",
-    "joint_steering_arm.load_ahead": "steering_arm_lever_ahead",
-    "joint_steering_arm.load_above": "steering_arm_lever_above",
-    "joint_steering_arm.load_inboard": "steering_arm_lever_inboard",
-    "joint_caliper_bracket.load_ahead": "caliper_lever_ahead",
-    "joint_caliper_bracket.load_inboard": "caliper_lever_inboard",
+    "weld_upper.load_inboard": "upper_weld_lever_inboard",
+    "weld_lower.load_inboard": "lower_weld_lever_inboard",
+    "weld_steering_arm.load_ahead": "steering_arm_lever_ahead",
+    "weld_steering_arm.load_above": "steering_arm_lever_above",
+    "weld_steering_arm.load_inboard": "steering_arm_lever_inboard",
+    "weld_caliper_bracket.load_ahead": "caliper_lever_ahead",
+    "weld_caliper_bracket.load_inboard": "caliper_lever_inboard",
 }  # fmt: skip
 """A question, and the value that says what its answer comes to by the others."""
 HALF_OF = {"plate.spindle_from_front": "plate.width", "plate.spindle_from_top": "plate.height"}

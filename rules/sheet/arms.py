@@ -5,7 +5,7 @@ from typing import Any
 from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm, Rad
 
-AHEAD = "At ride height, from the spindle's line forward to the middle of the pivot; minus behind."
+AHEAD = "At ride height, from the wheel's axis forward to the middle of the pivot; minus behind."
 FROM_CENTRE = "From the car's centre line, plumbed to the floor, straight out to the middle of the pivot."
 HEIGHT = "At ride height, from level ground up to the middle of the pivot."
 FRONT_VIEW = " Leave empty where only the view from the front is known: the hinge then counts as level, straight ahead."
@@ -30,7 +30,7 @@ def _height(label: str, more: str = "") -> Any:
 
 
 def _tube(label: str) -> Any:
-    how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered 38 mm stands in."
+    how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered, 38 mm is assumed."
     return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), usual=("20 mm", "60 mm"),
                reading_error="0.5 mm", mark="section")  # fmt: skip
 
@@ -59,7 +59,7 @@ class Arms(ArmPivots, Step):
     title = "Arms and travel"
     intro = (
         "Where the four inner pivots sit in the frame, car at ride height on level ground. Chalk the car's centre line "
-        "and the line under both spindles on the floor and measure from those. Know only the view from the front? Fill "
+        "and the line under both wheel centres on the floor and measure from those. Know only the view from the front? Fill "
         "in each arm's front pivot without its place ahead, and leave the rear one empty."
     )
     cautions = (
@@ -97,7 +97,8 @@ class Arms(ArmPivots, Step):
     static_toe: Mm = ask(
         "Toe at ride height",
         "length",
-        "Both wheels together, across the treads at spindle height: how much nearer in front than behind; minus for toe-out. "
+        "Both wheels together, across the treads at wheel-centre height: how much nearer in front than behind; "
+        "minus for toe-out. "
         "The motion sheet asks for it; toe in travel is told against it.",
         may_be_empty=True,
         between=("-30 mm", "30 mm"),
@@ -118,7 +119,7 @@ class Arms(ArmPivots, Step):
     tie_rod_tube: Mm = ask(
         "Tie rod diameter",
         "length",
-        "Outside of the rod or its thickest sleeve. Until it is entered 25 mm stands in.",
+        "Outside of the rod or its thickest sleeve. Until it is entered, 25 mm is assumed.",
         may_be_empty=True,
         mark="section",
         between=("6 mm", "100 mm"),

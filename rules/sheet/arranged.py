@@ -14,7 +14,7 @@ ASIDE = frozenset(
         "caliper.inboard_reach", "caliper.inward_reach", "caliper.length", "caliper.clock",
         "hub.row_spread", "hub.dynamic_rating", "hub.static_rating", "hub.rolling_element", "hub.body_diameter",
         "hub.body_length", "hub.flange_diameter", "hub.flange_thickness", "hub.stud_head_diameter",
-        "hub.stud_head_height", "hub.mount_flange_thickness",
+        "hub.stud_head_height", "hub.mount_flange_thickness", "hub.shoulder_diameter", "hub.shoulder_length",
         "pivots.axis_ahead", "pivots.swap_spacing", "pivots.upper_inboard", "pivots.upper_above", "pivots.upper_ahead",
         "pivots.lower_inboard", "pivots.lower_below", "pivots.lower_ahead",
         "steering.copied_length", "steering.copied_angle", "steering.copied_side", "steering.travel_per_turn",
@@ -31,7 +31,7 @@ ASIDE = frozenset(
         "upright.certificate_yield", "upright.beam_corner_radius", "upright.beam_to_pivots", "upright.hub_bolt_access",
         "upright.snout_diameter", "upright.snout_yield",
         "bolts.threads_in_joint", "bolts.lubrication",
-        *(f"joint_{part}.{key}" for part in ("upper", "lower", "steering_arm", "caliper_bracket")
+        *(f"weld_{part}.{key}" for part in ("upper", "lower", "steering_arm", "caliper_bracket")
           for key in ("parts", "preheat")),
         "brakes.deceleration", "brakes.pad_length", "brakes.pad_height",
         *(name for name, asked in FIELDS.items() if asked.further),
@@ -48,6 +48,8 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
     "rotor.kept_plate_carries_hat": ("rotor.style", ("cut to one plate",)),
     "hub.stub_shaft_fitted": ("hub.held_together_by", ("a clamped stub shaft",)),
     "hub.stub_shaft_torque": ("hub.held_together_by", ("a clamped stub shaft",)),
+    "hub.shoulder_diameter": ("hub.held_together_by", ("a clamped stub shaft",)),
+    "hub.shoulder_length": ("hub.held_together_by", ("a clamped stub shaft",)),
     "pivots.upper_retained": ("pivots.upper_shear", ("single",)),
     "pivots.lower_retained": ("pivots.lower_shear", ("single",)),
     "steering.relay_arm_length": ("steering.linkage", ("relay rod",)),
@@ -56,11 +58,14 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
     "upright.beam_wall": ("upright.beam", ("box", "channel", "tube")),
     "upright.beam_corner_radius": ("upright.beam", ("box",)),
     "upright.beam_to_pivots": ("upright.beam", ("box", "channel", "tube")),
+    "upright.beam_top": ("upright.beam", ("box", "channel", "tube")),
+    "upright.beam_bottom": ("upright.beam", ("box", "channel", "tube")),
+    "upright.beam_cut": ("upright.beam", ("box", "channel")),
     "upright.hub_bolt_access": ("upright.beam", ("box", "channel", "tube")),
     "upright.steering_arm_height": ("upright.steering_arm_form", ("flat bar", "box")),
     "upright.steering_arm_wall": ("upright.steering_arm_form", ("box", "round tube")),
     **{
-        f"joint_{part}.{key}": (f"joint_{part}.form", forms)
+        f"weld_{part}.{key}": (f"weld_{part}.form", forms)
         for part in ("upper", "lower", "steering_arm", "caliper_bracket")
         for key, forms in {
             "leg": FILLETS,
@@ -72,7 +77,7 @@ ONLY_WHERE: Mapping[str, tuple[str, tuple[str, ...]]] = {
 """A question, and the answers of another one with which alone it applies."""
 
 PAPERS = (
-    "job.rule_book", "job.notes", "plate.revision",
+    "job.rule_book", "job.notes", "plate.revision", "plate.projection",
     "tyre.price_each", "wheel.price_each", "rotor.price_each", "caliper.price_each", "hub.price_each", "pivots.price_each",
     "hub.donor_axle_weight", "hub.donor_tyre_diameter", "loads.donor_wheel_offset",
 )  # fmt: skip
@@ -111,7 +116,7 @@ BESIDE: Mapping[str, tuple[int, ...]] = {
     "upright.material": (0, 2), "upright.section_above": (1,),
     "bolts.upper_grade": (0,), "bolts.lower_grade": (0,), "bolts.upper_lug_thickness": (1,),
     "bolts.hub_bolt_engagement": (2,),
-    **{f"joint_{part}.{key}": told for part in ("upper", "lower", "steering_arm", "caliper_bracket")
+    **{f"weld_{part}.{key}": told for part in ("upper", "lower", "steering_arm", "caliper_bracket")
        for key, told in {"form": (0,), "run": (1,), "made_from": (2,), "welded_by": (3, 4)}.items()},
     "brakes.stop_from": (0,), "brakes.cooling": (1,), "brakes.effective_radius": (2,),
 }  # fmt: skip

@@ -4,7 +4,7 @@ from typing import Any, Literal
 
 from rules.graph.asking import Step, ask
 from rules.measure.marks import Thread
-from rules.measure.units import Mm, Newton
+from rules.measure.units import Mm, Newton, NewtonMetre
 from rules.tables.bolt_grades import BoltGrade
 from rules.tables.torque_factors import ThreadState
 
@@ -168,6 +168,24 @@ class Bolts(Step):
         "What is on the threads of the hub and pivot bolts when they are tightened. It changes the torque more than twice.",
         may_be_empty=True,
     )
+    wheel_nut_torque: NewtonMetre = ask(
+        "Wheel nut torque",
+        "torque",
+        "What the wheel's or the car's maker asks for, on clean dry threads; go over it again after the first 80 km.",
+        may_be_empty=True,
+        further=True,
+        between=("20 N m", "800 N m"),
+        usual=("80 N m", "215 N m"),
+    )
+    mount_bolt_torque: NewtonMetre = ask(
+        "Mounting bolt torque",
+        "torque",
+        "Of the bolts that hold the hub, from the hub's maker. Empty: this program's own working, three quarters of proof load.",
+        may_be_empty=True,
+        further=True,
+        between=("5 N m", "800 N m"),
+        usual=("60 N m", "210 N m"),
+    )
     upper_lug_width: Mm = _lug("Upper lug width", LUG_WIDTH, ("28 mm", "100 mm"))
     upper_lug_reach: Mm = _lug("Upper lug, root to bolt", LUG_REACH, ("15 mm", "80 mm"))
     lower_lug_width: Mm = _lug("Lower lug width", LUG_WIDTH, ("28 mm", "100 mm"))
@@ -200,7 +218,7 @@ class Bolts(Step):
     pads_beyond_caliper_bolts: Mm = ask(
         "Caliper bolts to pads' middle",
         "length",
-        "Seen along the spindle, from the line through the two bolts square to the middle of the pads.",
+        "Seen along the wheel's axis, from the line through the two bolts square to the middle of the pads.",
         may_be_empty=True,
         further=True,
         between=("0 mm", "150 mm"),

@@ -66,12 +66,12 @@ class RunOfStops(StepPart):
 
 
 class PadFace(StepPart):
-    """The rubbed face of a pad, and where it stands."""
+    """The friction face of a pad, and where it stands."""
 
     effective_radius: Mm = ask(
-        "Spindle to middle of the pads",
+        "Wheel centre to middle of the pads",
         "length",
-        "From the spindle's centre to the middle of the pad's height, pads in the mounted caliper.",
+        "From the wheel centre to the middle of the pad's height, pads in the mounted caliper.",
         may_be_empty=True,
         between=("30 mm", "300 mm"),
         usual=("85 mm", "175 mm"),
@@ -236,9 +236,9 @@ class Brakes(HardStop, RunOfStops, PadFace, PadThickness, Step):
         further=True,
     )
     rear_effective_radius: Mm = ask(
-        "Rear spindle to middle of pads",
+        "Rear wheel centre to pads' middle",
         "length",
-        "From the rear spindle's centre to the middle of the pad's height.",
+        "From the rear wheel centre to the middle of the pad's height.",
         may_be_empty=True,
         further=True,
         between=("30 mm", "300 mm"),
@@ -257,7 +257,7 @@ class Brakes(HardStop, RunOfStops, PadFace, PadThickness, Step):
     piston_take_up: Mm = ask(
         "Piston movement in a stop",
         "length",
-        "How far a piston moves from rest to a hard stop, pads, caliper and hoses yielding. Until measured 0.6 mm stands in.",
+        "How far a piston moves from rest to a hard stop, pads, caliper and hoses yielding. Until measured 0.6 mm is assumed.",
         may_be_empty=True,
         further=True,
         between=("0.1 mm", "5 mm"),

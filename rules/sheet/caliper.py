@@ -50,7 +50,7 @@ class Caliper(Step):
         "length",
         "New thickness of the rotor on the car the caliper came from.",
         between=("2 mm", "80 mm"),
-        usual=("8 mm", "38 mm"),
+        usual=("4.5 mm", "38 mm"),
     )
     piston_diameter: Mm = ask(
         "Piston diameter",
@@ -99,7 +99,7 @@ class Caliper(Step):
         "measured, the outboard reach, and 25 mm more for a sliding caliper.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
-        usual=("40 mm", "100 mm"),
+        usual=("35 mm", "100 mm"),
         reading_error="1 mm",
     )
     inward_reach: Mm = ask(
@@ -115,7 +115,8 @@ class Caliper(Step):
     length: Mm = ask(
         "Length along the rotor",
         "length",
-        "Straight from end to end of the caliper along the rotor's edge, bracket ears included. Until measured 180 mm stands in.",
+        "Straight from end to end of the caliper along the rotor's edge, bracket ears included. Until measured, "
+        "180 mm is assumed.",
         may_be_empty=True,
         between=("30 mm", "500 mm"),
         usual=("110 mm", "260 mm"),
@@ -124,7 +125,8 @@ class Caliper(Step):
     clock: Rad = ask(
         "Place round the clock",
         "angle",
-        "From straight up over the spindle round to the caliper's middle: plus ahead, minus behind; 90 is straight ahead, 180 "
+        "From straight up over the wheel centre round to the caliper's middle: plus ahead, minus behind; 90 is "
+        "straight ahead, 180 "
         "straight below. Until entered, where its side or its bracket's weld says, else beside the steering arm.",
         may_be_empty=True,
         between=("-180 deg", "180 deg"),

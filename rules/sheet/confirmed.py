@@ -1,6 +1,7 @@
 """Unusual answers that the builder has said yes to, once. Each stands with its entry, and goes when that changes.
 
-In the sheet: a table `[confirmed]`, such as `"job.corner_weight" = "10 lb"`.
+In the sheet: a table `[confirmed]`, such as `"job.corner_weight" = "10 lb"`. What was odd beside other answers is confirmed as
+they all stood: `"wheel.overall_width beside wheel.width" = "9 in"` stands with it, and the yes goes when any of them changes.
 """
 
 from collections.abc import Mapping
@@ -12,6 +13,8 @@ from rules.measure.quantity import EntryError, Units
 
 CONFIRMED = "confirmed"
 """The table's name."""
+BESIDE = " beside "
+"""Between the name of a confirmed answer and that of one it was confirmed beside."""
 
 
 class Confirmed(frozenset[str]):
@@ -29,15 +32,18 @@ FACTS = {"confirmed": Confirmed.__name__, "unusual": Unusual.__name__}
 def still_confirmed(
     held: Mapping[str, object], answers: Mapping[str, Any], fields: Mapping[str, AskedField], units: Units | None
 ) -> dict[str, object]:
-    """The confirmations of which the answer is still the one that was confirmed, however it is written now.
+    """The confirmations of which the answer, and all it was confirmed beside, are still what they were, however written now.
 
     held: the table as it stands. units: of bare numbers. What cannot be read confirms nothing.
     """
-    return {
-        name: entry
-        for name, entry in held.items()
-        if name in answers and _same(_read(fields[name], entry, units), answers[name])
+    stands = {
+        key: name in answers and _same(_read(fields[name], entry, units), answers[name])
+        for key, entry in held.items()
+        if (name := key.rpartition(BESIDE)[2]) in fields
     }
+    gone = {key.partition(BESIDE)[0] for key, still in stands.items() if not still}
+    kept = {key: held[key] for key in stands if key.partition(BESIDE)[0] not in gone}
+    return {key: entry for key, entry in kept.items() if key.partition(BESIDE)[0] in kept}
 
 
 def _read(asked: AskedField, entry: object, units: Units | None) -> object:

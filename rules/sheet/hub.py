@@ -18,8 +18,8 @@ class Hub(Step):
     bought = "hub"
     title = "Hub"
     intro = (
-        "Everything on the upright is laid out from one face: the hub flange the wheel and rotor bolt to. Clean it, "
-        "lay a straightedge on it, and measure inboard from there."
+        "Everything on the upright is laid out from one face, the hub face: the flange that wheel and rotor bolt to. Clean "
+        "it, lay a straightedge on it, and measure inboard from there."
     )
     cautions = (
         "Many hub units are held together only by a drive shaft and its nut. Without one, at full torque, they come apart.",
@@ -51,9 +51,9 @@ class Hub(Step):
     pilot_diameter: Mm = ask(
         "Pilot diameter",
         "length",
-        "Caliper across the round step in the middle that centres rotor and wheel.",
+        "Vernier across the round step in the middle that centres rotor and wheel.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     stud_thread: Thread = ask(
@@ -65,7 +65,7 @@ class Hub(Step):
     stud_length: Mm = ask(
         "Stud length",
         "length",
-        "Flange face to the end of the full thread, rotor off.",
+        "Hub face to the end of the full thread, rotor off.",
         between=("5 mm", "150 mm"),
         usual=("22 mm", "75 mm"),
         reading_error="0.5 mm",
@@ -79,18 +79,18 @@ class Hub(Step):
         bought="nut",
     )
     flange_to_bearing_centre: Mm = ask(
-        "Flange to bearing centre",
+        "Hub face to bearing centre",
         "length",
-        "Inboard from the flange face to half way between the two rows. Measure the bearing body and halve it if there "
+        "Inboard from the hub face to half way between the two rows. Measure the bearing body and halve it if there "
         "is no drawing.",
         between=("-100 mm", "300 mm"),
         usual=("20 mm", "80 mm"),
         reading_error="1 mm",
     )
     flange_to_mount_face: Mm = ask(
-        "Flange to mounting face",
+        "Hub face to its mounting face",
         "length",
-        "Inboard from the flange face to the face that lies on the hub plate.",
+        "Inboard from the hub face to the mounting face of the hub, which lies on the plate.",
         between=("-100 mm", "400 mm"),
         usual=("40 mm", "120 mm"),
         reading_error="0.5 mm",
@@ -116,6 +116,15 @@ class Hub(Step):
         usual=("50 mm", "160 mm"),
         reading_error="0.5 mm",
     )
+    mount_height: Mm = ask(
+        "Bolt spacing up and down",
+        "length",
+        "Centre to centre of the mounting bolts, up and down.",
+        may_be_empty=True,
+        between=("10 mm", "300 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
     mount_circle: Mm = ask(
         "Mounting bolts' circle",
         "length",
@@ -128,20 +137,11 @@ class Hub(Step):
     mount_turned: Rad = ask(
         "First mounting bolt from the top",
         "angle",
-        "Of bolts on a circle: from straight up over the spindle to the nearest bolt, plus ahead. Empty counts as 0.",
+        "Of bolts on a circle: from straight up over the wheel centre to the nearest bolt, plus ahead. Empty counts as 0.",
         may_be_empty=True,
         between=("-90 deg", "90 deg"),
         usual=("-60 deg", "60 deg"),
         reading_error="1 deg",
-    )
-    mount_height: Mm = ask(
-        "Bolt spacing up and down",
-        "length",
-        "Centre to centre of the mounting bolts, up and down.",
-        may_be_empty=True,
-        between=("10 mm", "300 mm"),
-        usual=("50 mm", "160 mm"),
-        reading_error="0.5 mm",
     )
     row_spread: Mm = ask(
         "Spread of the bearing rows",
@@ -192,8 +192,8 @@ class Hub(Step):
     body_diameter: Mm = ask(
         "Hub body diameter",
         "length",
-        "Caliper across the part that stands still between flange and mounting face, at its thickest. Until "
-        "measured the pilot's diameter stands in.",
+        "Vernier across the part that stands still between flange and mounting ears, at its thickest. Until "
+        "measured, the pilot's diameter is assumed.",
         may_be_empty=True,
         between=("20 mm", "300 mm"),
         usual=("45 mm", "140 mm"),
@@ -202,17 +202,37 @@ class Hub(Step):
     body_length: Mm = ask(
         "Hub body length",
         "length",
-        "From the flange face inboard to the hub's rearmost point, stub shaft's nut left out. Until "
+        "From the hub face inboard to the hub's rearmost point, stub shaft's nut left out. Until "
         "measured it ends at the plate's back.",
         may_be_empty=True,
         between=("10 mm", "400 mm"),
         usual=("50 mm", "140 mm"),
         reading_error="1 mm",
     )
+    shoulder_diameter: Mm = ask(
+        "Stub shaft's shoulder",
+        "length",
+        "Only with a stub shaft: vernier across its thickest place behind the hub. Until measured, 55 mm is assumed.",
+        may_be_empty=True,
+        between=("15 mm", "200 mm"),
+        usual=("32 mm", "62 mm"),
+        reading_error="0.5 mm",
+        bought="stub shaft",
+    )
+    shoulder_length: Mm = ask(
+        "Stub shaft behind the hub",
+        "length",
+        "Only with a stub shaft: from the hub's rearmost point inboard to the shaft's end. Until measured, 25 mm is assumed.",
+        may_be_empty=True,
+        between=("1 mm", "200 mm"),
+        usual=("12 mm", "60 mm"),
+        reading_error="0.5 mm",
+        bought="stub shaft",
+    )
     flange_diameter: Mm = ask(
         "Flange diameter",
         "length",
-        "Caliper across the flange the wheel bolts to. Until measured, bolt circle + 3 stud diameters.",
+        "Vernier across the flange the wheel bolts to. Until measured, bolt circle + 3 stud diameters.",
         may_be_empty=True,
         between=("60 mm", "400 mm"),
         usual=("110 mm", "240 mm"),
@@ -221,7 +241,7 @@ class Hub(Step):
     flange_thickness: Mm = ask(
         "Flange thickness",
         "length",
-        "Caliper on the flange's edge. Until measured 10 mm stands in.",
+        "Vernier on the flange's edge. Until measured, 10 mm is assumed.",
         may_be_empty=True,
         between=("2 mm", "60 mm"),
         usual=("6 mm", "16 mm"),
@@ -248,7 +268,7 @@ class Hub(Step):
     mount_flange_thickness: Mm = ask(
         "Mounting flange thickness",
         "length",
-        "Caliper on the ear the mounting bolts go through or screw into. Until measured 12 mm stands in.",
+        "Vernier on the ear the mounting bolts go through or screw into. Until measured, 12 mm is assumed.",
         may_be_empty=True,
         between=("2 mm", "80 mm"),
         usual=("7 mm", "20 mm"),

@@ -34,15 +34,15 @@ class Job(Step):
         "Scale under one front tyre, car loaded, fuelled and people aboard, on level ground. Weigh both sides; "
         "enter the heavier.",
         between=("20 kg", "5000 kg"),
-        usual=("90 kg", "700 kg"),
+        usual=("90 kg", "900 kg"),
         reading_error="5 kg",
     )
     vehicle_weight: Kg = ask(
         "Whole vehicle, loaded",
         "mass",
-        "All four tyres added, people, fuel and tools aboard. A public weighbridge will do.",
+        "All four tyres added, people, fuel and tools aboard. A public weighbridge (truck scale) will do.",
         between=("80 kg", "20000 kg"),
-        usual=("350 kg", "2800 kg"),
+        usual=("350 kg", "3500 kg"),
         reading_error="20 kg",
     )
     front_brake_share: Share = ask(
@@ -56,7 +56,7 @@ class Job(Step):
     wheelbase: Mm = ask(
         "Wheelbase",
         "length",
-        "Front spindle to rear axle centre along the ground, wheels straight. Plumb down from each and tape it.",
+        "Front wheel centre to rear axle centre along the ground, wheels straight. Plumb down from each and tape it.",
         between=("500 mm", "8000 mm"),
         usual=("1600 mm", "3600 mm"),
         reading_error="3 mm",
@@ -66,7 +66,7 @@ class Job(Step):
         "length",
         "Tyre centre to tyre centre at the front, car at ride height. Measure outside of one tyre to inside of the other.",
         between=("400 mm", "3500 mm"),
-        usual=("1100 mm", "2000 mm"),
+        usual=("1100 mm", "2400 mm"),
         reading_error="3 mm",
     )
     centre_of_gravity_height: Mm = ask(
@@ -85,7 +85,7 @@ class Job(Step):
         "speed",
         "The fastest it will ever go, downhill included.",
         between=("1 km/h", "500 km/h"),
-        usual=("40 km/h", "180 km/h"),
+        usual=("40 km/h", "220 km/h"),
     )
     rule_book: str = ask(
         "Rules and inspector",

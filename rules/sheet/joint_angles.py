@@ -1,4 +1,4 @@
-"""How the outer pivots and tie-rod ends are clocked, and how far their makers let them swing."""
+"""How the outer pivots and tie-rod ends are clocked, and the misalignment angle their makers allow."""
 
 from typing import Any
 
@@ -7,8 +7,9 @@ from rules.measure.units import Rad
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 
 ALLOWED = (
-    "From its maker, each way from square; with the spacers and bracket it will really have. On the bench: angle gauge, "
-    "swung until it touches, less 1 deg for the gauge."
+    "The misalignment angle its maker allows, each way from square; with the spacers and bracket it will really "
+    "have. On the bench: angle gauge, "
+    "tilted until it touches, less 1 deg for the gauge."
 )
 SET = (
     "At ride height, wheels straight, seen from the front: how far the housing is turned from square to the bolt, plus "
@@ -47,7 +48,7 @@ class JointAngles(Step):
     title = "Joint angles"
     intro = (
         "A joint that runs out of angle bends its bolt or pries its housing open. With steering and arms entered, the "
-        "program swings every joint through bump, droop and both locks and compares what it needs with what it allows."
+        "program moves every joint through bump, droop and both locks and compares what it needs with what it allows."
     )
     cautions = (
         "A joint that binds breaks. Swing the real assembly through all travel and both locks, springs out.",
@@ -60,7 +61,7 @@ class JointAngles(Step):
         "How the bolt or stud through the upper outer joint runs.",
         may_be_empty=True,
     )
-    upper_allowed: Rad = _allowed("Upper joint allows")
+    upper_allowed: Rad = _allowed("Upper joint misalignment angle")
     upper_set: Rad = _set("Upper joint set at ride")
     lower_bolt: OuterPivotBolt = ask(
         "Lower joint's bolt or stud lies",
@@ -68,7 +69,7 @@ class JointAngles(Step):
         "How the bolt or stud through the lower outer joint runs.",
         may_be_empty=True,
     )
-    lower_allowed: Rad = _allowed("Lower joint allows")
+    lower_allowed: Rad = _allowed("Lower joint misalignment angle")
     lower_set: Rad = _set("Lower joint set at ride")
     tie_rod_outer_bolt: TieRodOuterBolt = ask(
         "Outer tie-rod joint's bolt lies",
@@ -76,11 +77,11 @@ class JointAngles(Step):
         "How the bolt or stud of the tie rod's outer joint runs in the steering arm.",
         may_be_empty=True,
     )
-    tie_rod_outer_allowed: Rad = _allowed("Outer tie-rod joint allows")
+    tie_rod_outer_allowed: Rad = _allowed("Outer tie-rod misalignment angle")
     tie_rod_inner_bolt: TieRodInnerBolt = ask(
         "Inner tie-rod joint's bolt lies",
         "choice",
         "How the inner joint is held: a ball whose shank lies along the rack, or a bolt up and down or fore and aft.",
         may_be_empty=True,
     )
-    tie_rod_inner_allowed: Rad = _allowed("Inner tie-rod joint allows")
+    tie_rod_inner_allowed: Rad = _allowed("Inner tie-rod misalignment angle")

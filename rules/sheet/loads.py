@@ -16,7 +16,7 @@ class MultiplesAsked(StepPart):
     bump: Ratio = ask(
         "Bump multiple",
         "ratio",
-        "Upward load in a bump, in times the standing load. Published: 2 to 3 for cars, 4 off road; stands in: 3 road, "
+        "Upward load in a bump, in times the standing load. Published: 2 to 3 for cars, 4 off road; assumed: 3 road, "
         "4 off road.",
         may_be_empty=True,
         between=(1.0, 12.0),
@@ -26,7 +26,7 @@ class MultiplesAsked(StepPart):
         "Braking multiple",
         "ratio",
         "Rearward pull at the ground in the hardest stop, in times the standing load. Published: 1.1 to 1.84 (one test "
-        "0.75); stands in: 1.1 road, 1.75 off road.",
+        "0.75); assumed: 1.1 road, 1.75 off road.",
         may_be_empty=True,
         between=(0.3, 4.0),
         usual=(1.0, 1.95),
@@ -35,7 +35,7 @@ class MultiplesAsked(StepPart):
         "Cornering, in g",
         "ratio",
         "How hard a corner it grips in, which is also each tyre's side force over its load; the outer wheel then carries "
-        "more than it does standing. Published: 1, all the tyre grips; stands in: 1.",
+        "more than it does standing. Published: 1, all the tyre grips; assumed: 1.",
         may_be_empty=True,
         between=(0.3, 4.0),
         usual=(0.8, 1.3),
@@ -44,7 +44,7 @@ class MultiplesAsked(StepPart):
         "Side-hit multiple",
         "ratio",
         "Sideways push at the ground when the wheel slides against a kerb, or inboard against a rut's edge, in times the "
-        "standing load. Published: 1.4 to 1.75; stands in: 1.4 road, 1.75 off road.",
+        "standing load. Published: 1.4 to 1.75; assumed: 1.4 road, 1.75 off road.",
         may_be_empty=True,
         between=(0.3, 6.0),
         usual=(1.2, 2.5),
@@ -53,7 +53,7 @@ class MultiplesAsked(StepPart):
         "Landing multiple",
         "ratio",
         "Upward load when the car comes down on this wheel, in times the standing load. No published figure; trade "
-        "custom is 3 on the road and 4 to 6 off it, which stand in.",
+        "custom is 3 on the road and 4 to 6 off it, which is assumed.",
         may_be_empty=True,
         between=(1.0, 20.0),
         usual=(2.5, 8.0),
@@ -61,8 +61,9 @@ class MultiplesAsked(StepPart):
     rock: Ratio = ask(
         "Rock multiple",
         "ratio",
-        "Push of a rock the wheel meets, rearward at spindle height and lower on the tread, in times the standing load. "
-        "Published: 4.5, in one source; stands in: 4.5.",
+        "Push of a rock the wheel meets, rearward at wheel-centre height, lower on the tread and beside its middle, in times the "
+        "standing load. "
+        "Published: 4.5, in one source; assumed: 4.5.",
         may_be_empty=True,
         between=(0.3, 20.0),
         usual=(3.0, 5.9),
@@ -71,7 +72,7 @@ class MultiplesAsked(StepPart):
         "Steering-stop multiple",
         "ratio",
         "Sideways push on the front edge of the tyre that drives the steering on its stop, in times the standing load; "
-        "the tie rod is taken to hold it. No published figure; a kerb's 1.4 to 1.75 is borrowed, and 1.75 stands in.",
+        "the tie rod is taken to hold it. No published figure; a kerb's 1.4 to 1.75 is borrowed, and 1.75 is assumed.",
         may_be_empty=True,
         between=(0.1, 20.0),
         usual=(1.0, 1.95),
@@ -85,7 +86,7 @@ class Loads(MultiplesAsked, Step):
     title = "Loads and links"
     intro = (
         "Needed only to have strength judged. Each case is a multiple of the load standing on one front tyre. Sources "
-        "disagree about the multiples: until you enter your own, a figure for your use stands in, and no verdict that "
+        "disagree about the multiples: until you enter your own, a figure for your use is assumed, and no verdict that "
         "rests on it is better than watch. Full bump, full droop and full lock count once arms and steering are entered."
     )
     cautions = (
@@ -140,7 +141,7 @@ class Loads(MultiplesAsked, Step):
         "if that is less.",
         may_be_empty=True,
         between=("500 N", "500 kN"),
-        usual=("20 kN", "200 kN"),
+        usual=("20 kN", "230 kN"),
     )
     tie_rod_wall: Mm = ask(
         "Tie rod wall",
@@ -155,7 +156,7 @@ class Loads(MultiplesAsked, Step):
     tie_rod_yield: MPa = ask(
         "Yield strength of the tie rod",
         "pressure",
-        "Off the tube's certificate. Until it is entered the softest published mild steel stands in.",
+        "Off the tube's certificate. Until it is entered, the softest published mild steel is assumed.",
         may_be_empty=True,
         further=True,
         between=("100 MPa", "1600 MPa"),
@@ -175,7 +176,27 @@ class Loads(MultiplesAsked, Step):
         "Yield strength of that arm",
         "pressure",
         "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
-        "steel stands in.",
+        "steel is assumed.",
+        may_be_empty=True,
+        further=True,
+        between=("100 MPa", "1600 MPa"),
+        usual=("230 MPa", "700 MPa"),
+    )
+    spring_arm_wall: Mm = ask(
+        "Wall of arm with the spring",
+        "length",
+        "Wall of the tubes of the arm the spring acts on: two straight legs, a cross tube at the shock. Empty where it is not.",
+        may_be_empty=True,
+        further=True,
+        between=("1 mm", "20 mm"),
+        usual=("2.5 mm", "8 mm"),
+        reading_error="0.05 mm",
+    )
+    spring_arm_yield: MPa = ask(
+        "Yield strength of arm with spring",
+        "pressure",
+        "Off the tube's certificate, or what is left of it beside its welds. Until it is entered the softest published mild "
+        "steel is assumed.",
         may_be_empty=True,
         further=True,
         between=("100 MPa", "1600 MPa"),
@@ -213,8 +234,8 @@ class Loads(MultiplesAsked, Step):
     pressure_centre_spread: Mm = ask(
         "Spread of pressure centres",
         "length",
-        "From the bearing maker's drawing: between the two points where the load lines of the rows meet the spindle's "
-        "line. Until it is entered the spread of the rows stands in.",
+        "From the bearing maker's drawing: between the two points where the load lines of the rows meet the wheel's "
+        "axis. Until it is entered, the spread of the rows is assumed.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
         usual=("30 mm", "160 mm"),
@@ -222,7 +243,8 @@ class Loads(MultiplesAsked, Step):
     donor_wheel_offset: Mm = ask(
         "Offset of the hub's first wheel",
         "length",
-        "Stamped in the wheel of the car the hub comes from; plus when the mounting face is outboard. Most cars: 30 to 50 mm.",
+        "Stamped in the wheel of the car the hub comes from; plus when the wheel's mounting face is outboard. "
+        "Most cars: 30 to 50 mm.",
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
         usual=("26 mm", "51 mm"),

@@ -15,7 +15,7 @@ def _taped(label: str, how: str, between: tuple[str, str], usual: tuple[str, str
 
 
 INBOARD = (
-    "Car at ride height, wheels straight and upright, parts held together. Straightedge on the hub's flange face; from it "
+    "Car at ride height, wheels straight and upright, parts held together. Straightedge on the hub face; from it "
     "inboard to the middle of the joint."
 )
 LEVEL_WITH = "Straight {way} from the wheel's centre to the middle of the joint."
@@ -64,9 +64,9 @@ class Pivots(AsFound, Step):
         reading_error="1 mm",
     )
     inclination: Rad = ask(
-        "Inclination",
+        "Steering-axis inclination",
         "angle",
-        "Lean of the axis seen from the front; plus when the top is inboard.",
+        "Lean of the steering axis seen from the front; plus when the top is inboard.",
         between=("-30 deg", "45 deg"),
         usual=("7 deg", "13.5 deg"),
         reading_error="0.25 deg",
@@ -74,7 +74,7 @@ class Pivots(AsFound, Step):
     castor: Rad = ask(
         "Castor",
         "angle",
-        "Lean of the axis seen from the side; plus when the top is to the rear.",
+        "Lean of the steering axis seen from the side; plus when the top is to the rear.",
         between=("-30 deg", "45 deg"),
         usual=("0 deg", "15 deg"),
         reading_error="0.25 deg",
@@ -82,25 +82,25 @@ class Pivots(AsFound, Step):
     ground_offset: Mm = ask(
         "Ground offset",
         "length",
-        "Where the axis meets the ground, from the tyre's centre plane, with the design tyre (scrub radius). Plus when "
+        "Where the axis meets the ground, from the tyre's centre plane, with the design tyre. Plus when "
         "it lands inboard.",
         between=("-300 mm", "300 mm"),
-        usual=("20.5 mm", "40 mm"),
+        usual=("0 mm", "80 mm"),
         reading_error="2 mm",
     )
     axis_ahead: Mm = ask(
-        "Axis ahead of the spindle",
+        "Axis ahead of the wheel centre",
         "length",
-        "At spindle height, how far the axis passes ahead of the spindle's centre. Usually 0; empty counts as 0.",
+        "At wheel-centre height, how far the axis passes ahead of the wheel centre. Usually 0; empty counts as 0.",
         may_be_empty=True,
         between=("-150 mm", "150 mm"),
         usual=("-5 mm", "5 mm"),
         reading_error="1 mm",
     )
     lower_below_spindle: Mm = ask(
-        "Lower pivot below spindle",
+        "Lower pivot below wheel centre",
         "length",
-        "Straight down from the spindle's centre to the lower pivot's centre.",
+        "Straight down from the wheel centre to the lower pivot's centre.",
         between=("-400 mm", "500 mm"),
         usual=("60 mm", "200 mm"),
         reading_error="1 mm",

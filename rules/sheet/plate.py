@@ -7,6 +7,8 @@ from rules.measure.units import Mm
 from rules.tables.electrodes import WeldProcess
 
 PlateMetal = Literal["mild steel plate", "4130", "other"]
+Projection = Literal["third angle", "first angle"]
+GussetAt = Literal["upper lugs", "lower lugs", "both"]
 CutProcess = Literal["plasma", "laser", "water jet", "saw and drill"]
 
 
@@ -37,15 +39,41 @@ class PlateStock(StepPart):
         "How the outline and the holes are cut. It decides how small a hole may be.",
         may_be_empty=True,
     )
+    left_for_drilling: Mm = ask(
+        "Bolt holes cut under size by",
+        "length",
+        "Only where bolt holes are drilled or reamed after cutting: how much smaller in diameter the cut files have them. "
+        "Empty: finished size.",
+        may_be_empty=True,
+        further=True,
+        between=("0.2 mm", "10 mm"),
+        usual=("0.5 mm", "4 mm"),
+    )
+    tab_length: Mm = ask(
+        "Length of locating tabs",
+        "length",
+        "Only where lugs and beam sides have tabs that stand in slots of the plate, so that they find their own place: how "
+        "long each tab is along the piece's foot. Empty: no slots.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "120 mm"),
+        usual=("15 mm", "50 mm"),
+    )
+    projection: Projection = ask(
+        "Views on paper",
+        "choice",
+        "How views are placed, as your shop is used to. Empty: third angle on an inch sheet, first angle on a metric one.",
+        may_be_empty=True,
+    )
 
 
 class DrawnPlate(StepPart):
-    """The plate as drawn: its outline about the spindle, and its holes."""
+    """The plate as drawn: its outline about the wheel's axis, and its holes."""
 
     thickness: Mm = ask(
         "Plate thickness",
         "length",
-        "Caliper on the bare plate, scale and paint off.",
+        "Vernier on the bare plate, scale and paint off.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
         usual=("8 mm", "22 mm"),
@@ -79,18 +107,18 @@ class DrawnPlate(StepPart):
         reading_error="0.5 mm",
     )
     spindle_from_top: Mm = ask(
-        "Spindle below the top edge",
+        "Wheel centre below the top edge",
         "length",
-        "Straight down from the plate's top edge to the spindle's centre.",
+        "Straight down from the plate's top edge to the wheel centre.",
         may_be_empty=True,
         between=("5 mm", "700 mm"),
         usual=("70 mm", "260 mm"),
         reading_error="0.5 mm",
     )
     spindle_from_front: Mm = ask(
-        "Spindle behind the front edge",
+        "Wheel centre behind the front edge",
         "length",
-        "Straight back from the plate's front edge to the spindle's centre.",
+        "Straight back from the plate's front edge to the wheel centre.",
         may_be_empty=True,
         between=("5 mm", "500 mm"),
         usual=("40 mm", "140 mm"),
@@ -116,13 +144,147 @@ class DrawnPlate(StepPart):
     )
 
 
+class NarrowedEnds(StepPart):
+    """Ends of the plate that follow the joints' housings: rounded, with the sides running in to them on straight tangents."""
+
+    upper_end_width: Mm = ask(
+        "Width of the rounded upper end",
+        "length",
+        "Only where the plate narrows to a round end about the upper joint: across that end, which stands on the steering "
+        "axis. Empty: full width with round corners.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "500 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
+    lower_end_width: Mm = ask(
+        "Width of the rounded lower end",
+        "length",
+        "Only where the plate narrows to a round end about the lower joint: across that end, which stands on the steering "
+        "axis. Empty: full width with round corners.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "500 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
+    full_width_above: Mm = ask(
+        "Full width, up from wheel centre",
+        "length",
+        "Straight up from the wheel centre to where the sides begin to run in to the upper end. Empty counts as 0.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "500 mm"),
+        usual=("0 mm", "120 mm"),
+        reading_error="1 mm",
+    )
+    full_width_below: Mm = ask(
+        "Full width, down from wheel centre",
+        "length",
+        "Straight down from the wheel centre to where the sides begin to run in to the lower end. Empty counts as 0.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "500 mm"),
+        usual=("0 mm", "120 mm"),
+        reading_error="1 mm",
+    )
+
+
+class LighteningHoles(StepPart):
+    """Round holes on the upright line through the wheel centre that only take weight out."""
+
+    hole_above: Mm = ask(
+        "Lightening hole above, diameter",
+        "length",
+        "Only where a round hole above the wheel centre takes weight out of the plate: its diameter. It costs strength.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "200 mm"),
+        usual=("15 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    hole_above_spindle: Mm = ask(
+        "Hole above, from wheel centre",
+        "length",
+        "Straight up from the wheel centre to the middle of that hole.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("50 mm", "180 mm"),
+        reading_error="0.5 mm",
+    )
+    hole_below: Mm = ask(
+        "Lightening hole below, diameter",
+        "length",
+        "Only where a round hole below the wheel centre takes weight out of the plate: its diameter. It costs strength.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "200 mm"),
+        usual=("15 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    hole_below_spindle: Mm = ask(
+        "Hole below, from wheel centre",
+        "length",
+        "Straight down from the wheel centre to the middle of that hole.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("50 mm", "180 mm"),
+        reading_error="0.5 mm",
+    )
+
+
+class Gussets(StepPart):
+    """Flat triangles between the lugs' outer faces and the plate's back. They count for room and paper, not for strength."""
+
+    gusset_at: GussetAt = ask(
+        "Gussets at the lugs",
+        "choice",
+        "Only where flat triangles brace the lugs on the plate, one on the outer face of each. Strength does not count them.",
+        may_be_empty=True,
+        further=True,
+    )
+    gusset_thickness: Mm = ask(
+        "Gusset thickness",
+        "length",
+        "Vernier on the bare plate the gussets are cut from.",
+        may_be_empty=True,
+        further=True,
+        between=("2 mm", "30 mm"),
+        usual=("4 mm", "13 mm"),
+        reading_error="0.1 mm",
+    )
+    gusset_along_plate: Mm = ask(
+        "Gusset along the plate",
+        "length",
+        "Along the plate's back, from the lug's outer face to the gusset's end.",
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "200 mm"),
+        usual=("12 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+    gusset_along_lug: Mm = ask(
+        "Gusset along the lug",
+        "length",
+        "Along the lug's outer face, from the plate's back. It ends short of the bolt's head and of its socket.",
+        may_be_empty=True,
+        further=True,
+        between=("5 mm", "200 mm"),
+        usual=("12 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+
+
 class BracketBlank(StepPart):
     """The blank the caliper bracket is fitted from."""
 
     bracket_thickness: Mm = ask(
         "Bracket thickness",
         "length",
-        "Caliper on the bare plate for the caliper bracket.",
+        "Vernier on the bare plate for the caliper bracket.",
         may_be_empty=True,
         between=("2 mm", "40 mm"),
         usual=("8 mm", "22 mm"),
@@ -175,7 +337,7 @@ class BracketBlank(StepPart):
     )
 
 
-class Plate(PlateStock, DrawnPlate, BracketBlank, Step):
+class Plate(PlateStock, DrawnPlate, NarrowedEnds, LighteningHoles, Gussets, BracketBlank, Step):
     """The flat pieces to cut, and how they are welded. A sheet is finished without any of it."""
 
     name = "plate"

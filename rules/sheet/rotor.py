@@ -37,9 +37,9 @@ class Rotor(Step):
     thickness: Mm = ask(
         "Thickness, new",
         "length",
-        "Micrometer or caliper on the braking faces, inside the worn lip; new figure.",
+        "Micrometer or vernier on both faces of the braking band, inside the worn lip; new figure.",
         between=("2 mm", "80 mm"),
-        usual=("8 mm", "38 mm"),
+        usual=("4.5 mm", "38 mm"),
         reading_error="0.05 mm",
     )
     minimum_thickness: Mm = ask(
@@ -47,7 +47,7 @@ class Rotor(Step):
         "length",
         "Cast or stamped on the hat or edge as MIN TH. Not the refinish limit.",
         between=("1 mm", "80 mm"),
-        usual=("7 mm", "36 mm"),
+        usual=("3.5 mm", "36 mm"),
     )
     style: RotorStyle = ask(
         "Style as used",
@@ -90,7 +90,7 @@ class Rotor(Step):
     band_inside_diameter: Mm = ask(
         "Inside of the braking band",
         "length",
-        "Across the inner edge of the swept face, where the hat begins.",
+        "Across the inner edge of the braking band, where the hat begins.",
         may_be_empty=True,
         between=("50 mm", "550 mm"),
         usual=("120 mm", "260 mm"),
@@ -100,13 +100,13 @@ class Rotor(Step):
     centre_bore: Mm = ask(
         "Centre bore",
         "length",
-        "Inside calipers across the hole that fits over the hub pilot.",
+        "Inside jaws of a vernier across the hole that fits over the hub pilot.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     ring_mass: Kg = ask(
-        "Mass of the friction ring",
+        "Mass of the braking band",
         "mass",
         "The ring alone, as used, without the hat: weigh a scrap one cut off, or volume x 7.2 g a cubic centimetre.",
         may_be_empty=True,

@@ -47,7 +47,7 @@ class Spring(Step):
         "Spring squeezed, shock open", "length",
         "How much shorter than free the spring stands with the shock fully open. 0 where it is just held; minus where it hangs "
         "loose.",
-        may_be_empty=True, between=("-100 mm", "200 mm"), usual=("0 mm", "75 mm"), reading_error="2 mm",
+        may_be_empty=True, between=("-100 mm", "200 mm"), usual=("0 mm", "40 mm"), reading_error="2 mm",
     )  # fmt: skip
     free_length: Mm = ask(
         "Spring free", "length", "On the bench, nothing on it.",
@@ -56,6 +56,11 @@ class Spring(Step):
     solid_length: Mm = ask(
         "Spring solid", "length", "Coils touching: from its maker, or turns of wire times the wire's thickness.",
         may_be_empty=True, between=("20 mm", "800 mm"), usual=("50 mm", "230 mm"), reading_error="2 mm",
+    )  # fmt: skip
+    bump_rubber: Mm = ask(
+        "Bump rubber", "length",
+        "The rubber that sits on the shock's rod: how high it stands with nothing on it. Empty where the stop sits elsewhere.",
+        may_be_empty=True, between=("5 mm", "250 mm"), usual=("20 mm", "100 mm"), reading_error="1 mm",
     )  # fmt: skip
     shock_diameter: Mm = ask(
         "Shock diameter", "length",

@@ -16,9 +16,9 @@ class TieRodEnd(StepPart):
     """Where the tie rod takes hold of the upright: by its place, or by an arm copied. Wanted for strength as well."""
 
     tie_rod_ahead: Mm = ask(
-        "Tie-rod end ahead of the spindle",
+        "Tie-rod end ahead of wheel centre",
         "length",
-        "From the spindle's line forward to the middle of the outer tie-rod joint, minus behind. Leave empty to copy an "
+        "From the wheel's axis forward to the middle of the outer tie-rod joint, minus behind. Leave empty to copy an "
         "arm's length and angle below.",
         may_be_empty=True,
         between=("-500 mm", "500 mm"),
@@ -28,16 +28,16 @@ class TieRodEnd(StepPart):
     tie_rod_inboard: Mm = ask(
         "Tie-rod end inboard of hub face",
         "length",
-        "Straightedge on the hub flange face; from it inboard to the middle of the outer tie-rod joint.",
+        "Straightedge on the hub face; from it inboard to the middle of the outer tie-rod joint.",
         may_be_empty=True,
         between=("-200 mm", "500 mm"),
         usual=("60 mm", "280 mm"),
         reading_error="1 mm",
     )
     tie_rod_above: Mm = ask(
-        "Tie-rod end above the spindle",
+        "Tie-rod end above wheel centre",
         "length",
-        "Straight up from spindle height to the middle of the outer tie-rod joint. Minus when it sits below.",
+        "Straight up from wheel-centre height to the middle of the outer tie-rod joint. Minus when it sits below.",
         may_be_empty=True,
         between=("-500 mm", "500 mm"),
         usual=("-150 mm", "150 mm"),
@@ -93,7 +93,7 @@ class RodMover(StepPart):
     inner_ahead: Mm = ask(
         "Inner tie-rod pivot ahead",
         "length",
-        "Wheels straight: from the spindle's line forward to the middle of the tie rod's inner joint. Minus behind.",
+        "Wheels straight: from the wheel's axis forward to the middle of the tie rod's inner joint. Minus behind.",
         may_be_empty=True,
         between=("-1000 mm", "1000 mm"),
         usual=("-350 mm", "350 mm"),

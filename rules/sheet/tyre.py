@@ -12,7 +12,7 @@ class Tyre(Step):
     bought = "tyre"
     title = "Tyre"
     intro = (
-        "The tyre comes first: its size sets the height of the spindle, and so where the steering axis meets the "
+        "The tyre comes first: its size sets the height of the wheel centre, and so where the steering axis meets the "
         "ground. Give the smallest and the largest tyre you will ever fit; the layout is drawn for the middle."
     )
     cautions = (
@@ -43,7 +43,7 @@ class Tyre(Step):
     loaded_radius: Mm = ask(
         "Loaded radius",
         "length",
-        "Ground to spindle centre with the design tyre at running pressure under the real load. Half the diameter is "
+        "Ground to wheel centre with the design tyre at running pressure under the real load. Half the diameter is "
         "used until it is measured.",
         may_be_empty=True,
         between=("120 mm", "800 mm"),

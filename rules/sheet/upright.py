@@ -8,6 +8,7 @@ from rules.tables.materials import Metal
 
 Beam = Literal["none", "box", "channel", "tube"]
 HubBoltAccess = Literal["access holes", "welded nuts", "studs"]
+BeamCut = Literal["not cut", "face on the plate", "both faces"]
 ArmForm = Literal["flat bar", "round bar", "box", "round tube"]
 
 
@@ -72,7 +73,7 @@ class Upright(Step):
     beam_wall: Mm = ask(
         "Beam wall thickness",
         "length",
-        "Caliper on a cut end, burr off. The thinnest place counts.",
+        "Vernier on a cut end, burr off. The thinnest place counts.",
         may_be_empty=True,
         between=("1 mm", "20 mm"),
         usual=("3 mm", "13 mm"),
@@ -93,6 +94,33 @@ class Upright(Step):
         "Does the beam reach beyond both pivots' heights in full section? Empty counts as no: the plate alone there.",
         may_be_empty=True,
     )
+    beam_top: Mm = ask(
+        "Beam end above wheel centre",
+        "length",
+        "Only where the beam stops short of a pivot: straight up from the wheel centre to where its full section ends.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("55 mm", "105 mm"),
+        reading_error="1 mm",
+    )
+    beam_bottom: Mm = ask(
+        "Beam end below wheel centre",
+        "length",
+        "Only where the beam stops short of a pivot: straight down from the wheel centre to where its full section ends.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("55 mm", "105 mm"),
+        reading_error="1 mm",
+    )
+    beam_cut: BeamCut = ask(
+        "Beam cut by the centre bore",
+        "choice",
+        "What the hub's bore takes of the beam. Empty counts as a box's face on the plate; a channel has none there.",
+        may_be_empty=True,
+        further=True,
+    )
     hub_bolt_access: HubBoltAccess = ask(
         "Way to the hub bolts",
         "choice",
@@ -100,18 +128,18 @@ class Upright(Step):
         may_be_empty=True,
     )
     section_above: Mm = ask(
-        "Weakest level above the spindle",
+        "Weakest level above wheel centre",
         "length",
-        "Straight up from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
+        "Straight up from the wheel centre to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
         usual=("40 mm", "130 mm"),
         reading_error="1 mm",
     )
     section_below: Mm = ask(
-        "Weakest level below the spindle",
+        "Weakest level below wheel centre",
         "length",
-        "Straight down from the spindle to the level just clear of the hub and its bolts, where the upright is weakest.",
+        "Straight down from the wheel centre to the level just clear of the hub and its bolts, where the upright is weakest.",
         may_be_empty=True,
         between=("5 mm", "400 mm"),
         usual=("40 mm", "130 mm"),
@@ -133,9 +161,9 @@ class Upright(Step):
         reading_error="1 mm",
     )
     steering_arm_root_above: Mm = ask(
-        "Steering arm root above spindle",
+        "Arm's root above wheel centre",
         "length",
-        "Straight up from spindle height to the middle of the arm's root, where it joins the upright. Minus when below.",
+        "Straight up from wheel-centre height to the middle of the arm's root, where it joins the upright. Minus when below.",
         may_be_empty=True,
         between=("-400 mm", "400 mm"),
         usual=("-100 mm", "100 mm"),

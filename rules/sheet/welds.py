@@ -1,6 +1,6 @@
 """The welds of the upright: four of them, asked the same. A sheet is finished without any of it."""
 
-from typing import ClassVar, Literal
+from typing import Any, ClassVar, Literal
 
 from rules.graph.asking import Step, ask, given
 from rules.measure.units import Mm
@@ -59,7 +59,7 @@ class WeldQuestions:
     thickness_one: Mm = ask(
         "Thickness of the part welded on",
         "length",
-        "Caliper on the bare metal where the weld goes; the wall, for a tube or cup.",
+        "Vernier on the bare metal where the weld goes; the wall, for a tube or cup.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
         usual=("3 mm", "40 mm"),
@@ -68,7 +68,7 @@ class WeldQuestions:
     thickness_two: Mm = ask(
         "Thickness of what it stands on",
         "length",
-        "Caliper on the bare metal: the plate, or the wall of the box or tube.",
+        "Vernier on the bare metal: the plate, or the wall of the box or tube.",
         may_be_empty=True,
         between=("1 mm", "60 mm"),
         usual=("3 mm", "25 mm"),
@@ -149,7 +149,7 @@ class WeldQuestions:
     welded_by: WeldProcess = ask(
         "Welded by",
         "choice",
-        "What this joint will really be welded with.",
+        "What it will really be welded with.",
         may_be_empty=True,
     )
     filler: Filler = ask(
@@ -173,32 +173,49 @@ class WeldQuestions:
         return ", ".join(word for word in told if word) or "entered in part"
 
 
+def _wall_width() -> Any:
+    return ask(
+        "Free width of the wall under it",
+        "length",
+        "Only where it stands on the middle of a tube's or channel's flat wall: across the runs, between what holds its edges.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "300 mm"),
+        usual=("30 mm", "120 mm"),
+        reading_error="0.5 mm",
+    )
+
+
 class WeldUpper(WeldQuestions, Step):
     """The weld that holds the upper pivot."""
 
-    name = "joint_upper"
+    name = "weld_upper"
     title = "Weld: upper pivot"
     intro = (
         "The weld that joins the upper pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
 
+    wall_width: Mm = _wall_width()
+
 
 class WeldLower(WeldQuestions, Step):
     """The weld that holds the lower pivot."""
 
-    name = "joint_lower"
+    name = "weld_lower"
     title = "Weld: lower pivot"
     intro = (
         "The weld that joins the lower pivot's cup or bracket to the plate. The load comes in at the middle of the pivot. "
         "All of it may stay empty: then the weld is not judged."
     )
 
+    wall_width: Mm = _wall_width()
+
 
 class WeldSteeringArm(WeldQuestions, Step):
     """The weld that holds the steering arm."""
 
-    name = "joint_steering_arm"
+    name = "weld_steering_arm"
     title = "Weld: steering arm"
     intro = (
         "The weld that joins the steering arm to the plate. The load comes in at the middle of the tie rod's joint. A "
@@ -209,7 +226,7 @@ class WeldSteeringArm(WeldQuestions, Step):
 class WeldCaliperBracket(WeldQuestions, Step):
     """The weld that holds the caliper bracket."""
 
-    name = "joint_caliper_bracket"
+    name = "weld_caliper_bracket"
     title = "Weld: caliper bracket"
     intro = (
         "The weld that joins the caliper's bracket to the plate. The load comes in at the middle of the pads. All of it "
@@ -219,7 +236,7 @@ class WeldCaliperBracket(WeldQuestions, Step):
     caliper_stands: PadsStand = ask(
         "The caliper stands",
         "choice",
-        "Where the middle of the pads lies from the spindle, to the nearest quarter turn.",
+        "Where the middle of the pads lies from the wheel centre, to the nearest quarter turn.",
         may_be_empty=True,
     )
 

@@ -54,7 +54,7 @@ class Wheel(Step):
     offset: Mm = ask(
         "Offset",
         "length",
-        "Stamped or sold figure: middle of the wheel to the mounting face, plus when the face is outboard. Give this "
+        "Stamped or sold figure: middle of the wheel to its mounting face, plus when the face is outboard. Give this "
         "or the backspacing; both is best.",
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
@@ -65,7 +65,7 @@ class Wheel(Step):
     backspacing: Mm = ask(
         "Backspacing",
         "length",
-        "Wheel face down, straightedge across the back lip, depth from it to the mounting face. Not to the spoke "
+        "Wheel face down, straightedge across the back lip, depth from it to the wheel's mounting face. Not to the spoke "
         "or centre cap.",
         may_be_empty=True,
         between=("0 mm", "400 mm"),
@@ -80,9 +80,9 @@ class Wheel(Step):
     centre_bore: Mm = ask(
         "Centre bore",
         "length",
-        "Inside calipers across the hole in the middle, on the mounting side, clear of paint.",
+        "Inside jaws of a vernier across the hole in the middle, on the mounting side, clear of paint.",
         between=("20 mm", "300 mm"),
-        usual=("50 mm", "135 mm"),
+        usual=("50 mm", "165 mm"),
         reading_error="0.1 mm",
     )
     barrel_inside_diameter: Mm = ask(
@@ -107,7 +107,7 @@ class Wheel(Step):
     pad_thickness: Mm = ask(
         "Metal at the stud hole",
         "length",
-        "Thickness the stud passes through at the nut seat: depth gauge from seat to mounting face.",
+        "Thickness the stud passes through at the nut seat: depth gauge from seat to the wheel's mounting face.",
         may_be_empty=True,
         between=("0 mm", "80 mm"),
         usual=("8 mm", "20 mm"),
@@ -134,6 +134,6 @@ class Wheel(Step):
         "Stamped inside the wheel or on the back of a spoke; else ask the maker.",
         may_be_empty=True,
         between=("50 kg", "5000 kg"),
-        usual=("300 kg", "1600 kg"),
+        usual=("250 kg", "1800 kg"),
     )
     price_each: Price = ask("Price each", "price", "What one wheel costs.", may_be_empty=True)  # fmt: skip

@@ -15,7 +15,7 @@ ALWAYS = (
     ("informs", "This sheet informs; it does not certify. Local rules and the inspector decide."),
     ("holds-a-wheel-on", "This part holds a wheel on. If it breaks, people can die."),
     ("cast-or-forged", "Never weld, heat or re-drill a cast or forged knuckle, arm, hub or caliper."),
-    ("used-parts", "Crack test used hubs, spindles and joints: a cracked one can look perfect."),
+    ("used-parts", "Crack test used hubs, shafts and joints: a cracked one can look perfect."),
     ("cleaner", "No chlorinated brake cleaner near an arc: it makes poison gas. Acetone, dried."),
     ("zinc", "Zinc and cadmium off 1 in (25 mm) back: poison fume. Weld nothing galvanised."),
     ("hub-and-bearing-out", "Hub and bearing out before any welding. Earth clamp next to the weld."),

@@ -1,4 +1,4 @@
-"""One line of the shop checklist, and the sections lines stand in."""
+"""One line of the shop checklist, and the sections that hold them."""
 
 from dataclasses import dataclass
 from typing import Literal
@@ -17,7 +17,7 @@ CAUTIONS = "Cautions"
 PARTS = "Parts in hand"
 SETTLE = "Settle before cutting"
 HAND_OVER = "Written in by the builder before hand-over"
-LAYOUT = "Layout from the hub flange face"
+LAYOUT = "Layout from the hub face"
 MOCK_UP = "Mock-up with wheel, rotor, hub and caliper"
 TACK = "Tack"
 HOLD = "Hold point: measure before finish welding"

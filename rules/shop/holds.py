@@ -29,7 +29,7 @@ class Hold:
 HOLDS = (
     Hold(1, "hold.before-finish-weld", "Tacked, out of the fixture: figures inside",
          "welding sheet"),
-    Hold(2, "weld.test-piece", "Test piece, same joint, bent: sound", "welding sheet"),
+    Hold(2, "weld.test-piece", "Test piece, same weld, bent: sound", "welding sheet"),
     Hold(3, "crack-test.signed", "Cooled, crack tested: limits met, no line",
          "welding sheet"),
     Hold(4, "machined.signed", "Machined: faces, bores, figures again", "welding sheet"),

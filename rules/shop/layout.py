@@ -1,6 +1,6 @@
-"""Layout lines: where pivots, plate and bearing lie from the hub flange face, and what to measure again later.
+"""Layout lines: where pivots, plate and bearing lie from the hub face, and what to measure again later.
 
-The datum is the hub's wheel flange face, inboard positive: the face a straightedge can reach. On paper a
+The datum is the hub face, inboard positive: the face a straightedge can reach. On paper a
 direction stands in words, never as a sign.
 """
 
@@ -59,15 +59,18 @@ PLACES = (
           "Upper from hub face"),
     LayoutFigure("lower-pivot-from-plate-face", f"{_LOWER} plate face", name("lower_pivot_from_mount_face"), _INBOARD),
     LayoutFigure("upper-pivot-from-plate-face", f"{_UPPER} plate face", name("upper_pivot_from_mount_face"), _INBOARD),
-    LayoutFigure("lower-pivot-height", f"{_LOWER} spindle line", name("pivots.lower_below_spindle"), ("below", "above"),
-          "Lower from spindle"),
-    LayoutFigure("upper-pivot-height", f"{_UPPER} spindle line", name("upper_above_spindle"), ("above", "below")),
-    LayoutFigure("lower-pivot-fore-aft", f"{_LOWER} spindle line", name("lower_pivot_ahead"), _AHEAD, "Lower from spindle"),
-    LayoutFigure("upper-pivot-fore-aft", f"{_UPPER} spindle line", name("upper_pivot_ahead"), _AHEAD, "Upper from spindle"),
+    LayoutFigure("lower-pivot-height", f"{_LOWER} wheel centre", name("pivots.lower_below_spindle"), ("below", "above"),
+          "Lower from wheel centre"),
+    LayoutFigure("upper-pivot-height", f"{_UPPER} wheel centre", name("upper_above_spindle"), ("above", "below")),
+    LayoutFigure("lower-pivot-fore-aft", f"{_LOWER} wheel centre", name("lower_pivot_ahead"), _AHEAD,
+          "Lower from wheel centre"),
+    LayoutFigure("upper-pivot-fore-aft", f"{_UPPER} wheel centre", name("upper_pivot_ahead"), _AHEAD,
+          "Upper from wheel centre"),
     LayoutFigure("pivot-spacing", "Pivot spacing along axis", name("pivots.spacing"), again="Pivot spacing along axis"),
-    LayoutFigure("inclination", "Inclination, seen from the front", name("pivots.inclination"), ("top inboard", "top outboard"),
+    LayoutFigure("inclination", "Steering-axis inclination, from the front", name("pivots.inclination"),
+          ("top inboard", "top outboard"),
           "Inclination"),
-    LayoutFigure("castor", "Castor, seen from the side", name("pivots.castor"), ("top rearward", "top forward"), "Castor"),
+    LayoutFigure("castor", "Castor, from the side", name("pivots.castor"), ("top rearward", "top forward"), "Castor"),
     LayoutFigure("axis-tilt", "True lean from plumb", name("axis_tilt")),
     LayoutFigure("mount-bolts-fore-aft", "Hub bolts, fore and aft", name("hub.mount_width"), toleranced=False, off="hub"),
     LayoutFigure("mount-bolts-up-down", "Hub bolts, up and down", name("hub.mount_height"), toleranced=False, off="hub"),
@@ -112,8 +115,8 @@ def layout(judged: Judged) -> Iterator[ChecklistLine]:
     finest = "1/32 in" if judged.shown_in == "inch" else "0.5 mm"
     yield _note(
         "datum",
-        "Hub face: the flange face that rotor and wheel sit on. Hub or true dummy bolted in the fixture: face plumb, "
-        "spindle level, front marked.",
+        "Hub face: the face of its flange that rotor and wheel sit on. Hub or true dummy bolted in the fixture: face plumb, "
+        "wheel's axis level, front marked.",
     )
     yield _note(
         "how-to-read",

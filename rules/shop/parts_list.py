@@ -54,9 +54,8 @@ def bolts(judged: Judged) -> Iterator[PartsRow]:
     yield PartsRow(
         "Hub bolt", count, size, grade, f"head behind the plate, screwed into the hub's flange. Torque {BLANK}"
     )
-    yield PartsRow(
-        "Caliper bolt", BLANK, f"thread {BLANK}, length {BLANK}", BLANK, f"by the caliper's maker. Torque {BLANK}"
-    )
+    count, size, grade = _caliper_bolts(known, units=units) or (BLANK, f"thread {BLANK}, length {BLANK}", BLANK)
+    yield PartsRow("Caliper bolt", count, size, grade, f"as the caliper's maker asks. Torque {BLANK}")
 
 
 @reads
@@ -109,6 +108,15 @@ def _hub_bolts(
     if plate_thickness is not None and hub_bolt_engagement is not None:
         long = show(plate_thickness + hub_bolt_engagement, "mm", units)
     return f"{mount_bolts}", f"{mount_bolt_thread.text}, {long} under the head", mount_bolt_grade or BLANK
+
+
+@reads
+def _caliper_bolts(
+    caliper_thread: Thread, caliper_grade: BoltGrade | None, bracket_thickness: Mm | None, *, units: Units
+) -> tuple[str, str, str] | None:
+    """Two, as the sheet asks for their spacing."""
+    through = f"through the bracket's {show(bracket_thickness, 'mm', units)}, " if bracket_thickness is not None else ""
+    return "2", f"{caliper_thread.text}, {through}length {BLANK}", caliper_grade or BLANK
 
 
 def metal(judged: Judged) -> str:

@@ -128,7 +128,7 @@ def settle(judged: Judged) -> Iterator[ChecklistLine]:
         text = f"{' and '.join(unjudged).capitalize()} not judged by this sheet: measure on the car, springs out."
         yield _settle("motion", text)
     yield _settle("steering-arm", "Steering arm placed, right way round, clear of rotor and wheel.")
-    yield _settle("joint-angles", "Joints inside their maker's angle at bump, droop and both locks.")
+    yield _settle("joint-angles", "Joints inside their misalignment angle at bump, droop and both locks.")
 
 
 _STEERED, _HUNG = name("steered_front"), name("hung_front")
@@ -149,10 +149,10 @@ _TO_WRITE_IN = (
     ("joint-cups", "Joint cups or bushes, bore before weld", ""),
     ("plate-bore", "Hole in plate for back of hub", "off the hub"),
     ("tie-rod-hole-from-hub-face", "Tie rod hole, hub face", "inboard"),
-    ("tie-rod-hole-height", "Tie rod hole, spindle", "above / below"),
-    ("tie-rod-hole-fore-aft", "Tie rod hole, spindle", "ahead / behind"),
+    ("tie-rod-hole-height", "Tie rod hole, wheel centre", "above / below"),
+    ("tie-rod-hole-fore-aft", "Tie rod hole, wheel centre", "ahead / behind"),
     ("process", "Process, filler and gas", ""),
-    ("weld-size", "Weld size; which joints, sides, all round", ""),
+    ("weld-size", "Size of each weld; sides, all round", ""),
     ("preheat", "Preheat", "from the filler maker's data"),
 )
 
@@ -217,7 +217,7 @@ def mock_up(judged: Judged) -> Iterator[ChecklistLine]:
 def tack_and_hold(judged: Judged) -> Iterator[ChecklistLine]:
     """Tack in the fixture, then measure and sign before anything is finish welded."""
     yield _do("tack.clean", TACK, "Scale, plating, paint, oil off 1 in (25 mm) each side; acetone, dry.")
-    yield _do("tack.fit-up", TACK, "Joints tight: no gap over 1/16 in (1.5 mm). Recut, do not bridge.")
+    yield _do("tack.fit-up", TACK, "Fit-up tight: no gap over 1/16 in (1.5 mm). Recut, do not bridge.")
     yield _do("tack.in-fixture", TACK, "Hub and bearing out, dummy in. Tack in fixture, sides in turn.")
     yield _do("tack.free", TACK, "Unclamp: it must lie in the fixture by itself, not sprung in.")
     yield from measured_again(judged, before_welding=True)
@@ -310,7 +310,7 @@ def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
     if moving:
         yield _do(
             "turn.joints", TURN,
-            "Springs out, by hand from droop to bump, straight and at both locks: every joint still has swing to spare.",
+            "Springs out, by hand from droop to bump, straight and at both locks: every joint still has angle to spare.",
         )  # fmt: skip
     yield _do(
         "turn.full-lock",

@@ -9,7 +9,7 @@ from rules.sheet.welds import WELDS
 
 _ASKED = ("parts", "form", "leg", "run", "apart", "welded_by", "filler", "preheat")
 _JOINTS = tuple(
-    (which, part, tuple(name(f"joint_{which}.{asked}") for asked in _ASKED))
+    (which, part, tuple(name(f"weld_{which}.{asked}") for asked in _ASKED))
     for which, part in ((weld["which"], weld["part"]) for weld in WELDS)
 )
 

@@ -1,4 +1,4 @@
-"""What turns about the spindle, over a full turn, against what does not turn with it. mm and radians."""
+"""What turns about the wheel's axis, over a full turn, against what does not turn with it. mm and radians."""
 
 from math import atan2, hypot, inf
 from typing import NamedTuple
@@ -14,7 +14,7 @@ ALIGNED = 1e-6
 
 
 class TurningGap(NamedTuple):
-    """The least gap over a full turn, mm, minus as in Gap, and where on what stands still.
+    """The smallest gap over a full turn, mm, minus as in Gap, and where on what stands still.
 
     radius, along: from the axis, and along it from its origin. clock: about the axis from straight up, plus forwards (x).
     """
@@ -78,7 +78,7 @@ def all_round(shapes: tuple[Shape, ...], origin: Vector, axis: Vector) -> Solid:
 
 
 def turning_gap(turning: Solid, fixed: Solid, than: float = inf) -> TurningGap | None:
-    """The least gap over a full turn, to 0.05 mm, and where, if it is less than so many mm; None if it is not.
+    """The smallest gap over a full turn, to 0.05 mm, and where, if it is less than so many mm; None if it is not.
 
     turning: from `all_round`, moved or not. Raises ValueError for what does not go all round.
 

@@ -106,6 +106,44 @@ def balance(linkage: Linkage, force: Vector, moment: Vector) -> Reactions:
     >>> [round(part, 4) for part in turned.guiding]
     [0.0, -3034.4828, 0.0]
     """
+    return joints(linkage).under(force, moment)
+
+
+@dataclass(frozen=True, slots=True)
+class Joints:
+    """What of a linkage is the same under every load, so that many loads are balanced without working it out again."""
+
+    linkage: Linkage
+    axis: Vector
+    """From the carrying to the guiding pivot, mm."""
+    normal: Vector
+    """Square to the guiding arm's plane, over its part along the axis."""
+    line: Vector
+    """Along the tie rod, of length 1."""
+    rod_turns: Vector
+    """Moment of 1 N in the rod about the carrying pivot, mm."""
+
+    def under(self, force: Vector, moment: Vector) -> Reactions:
+        """The joints' forces under a force and its moment about the origin; see `balance`."""
+        axis, carrying = self.axis, self.linkage.carrying
+        load_turns = minus(moment, cross(carrying, force))
+        rod = -dot(load_turns, axis)
+        tie_rod = times(rod / self.rod_lever, self.line)
+        # Square to the axis by now: what the guiding pivot must turn back.
+        left = times(-1.0, plus(load_turns, times(rod / self.rod_lever, self.rod_turns)))
+        across = times(1 / dot(axis, axis), cross(left, axis))
+        # A push along the axis turns nothing; as much of it as keeps the force in the arm's plane.
+        guiding = plus(across, times(-dot(self.normal, across), axis))
+        return Reactions(times(-1.0, plus(force, guiding, tie_rod)), guiding, tie_rod)
+
+    @property
+    def rod_lever(self) -> float:
+        """Moment of 1 N in the rod about the axis, times the axis' length."""
+        return dot(self.rod_turns, self.axis)
+
+
+def joints(linkage: Linkage) -> Joints:
+    """A linkage made ready to be balanced. Raises OutsideRange where the joints cannot hold the upright."""
     axis = minus(linkage.guiding, linkage.carrying)
     spacing = size(axis)
     if spacing < LEAST_SPACING:
@@ -117,18 +155,7 @@ def balance(linkage: Linkage, force: Vector, moment: Vector) -> Reactions:
     rod_turns = cross(minus(linkage.tie_rod, linkage.carrying), line)
     if abs(dot(rod_turns, axis)) < LEAST_TIE_ROD_LEVER * spacing:
         raise OutsideRange("the tie rod points straight at the steering axis, so nothing holds the wheel from turning")
-
-    load_turns = minus(moment, cross(linkage.carrying, force))
-    tie_rod = times(-dot(load_turns, axis) / dot(rod_turns, axis), line)
-    rod_moment = cross(minus(linkage.tie_rod, linkage.carrying), tie_rod)
-    # Square to the axis by now: what the guiding pivot must turn back.
-    left = times(-1.0, plus(load_turns, rod_moment))
-    across = times(1 / spacing**2, cross(left, axis))
-    # A push along the axis turns nothing; as much of it as keeps the force in the arm's plane.
-    along = times(-dot(normal, across) / dot(normal, axis), axis)
-    guiding = plus(across, along)
-    carrying = times(-1.0, plus(force, guiding, tie_rod))
-    return Reactions(carrying, guiding, tie_rod)
+    return Joints(linkage, axis, times(1 / dot(normal, axis), normal), line, rod_turns)
 
 
 def leg_forces(force: Vector, outer: Vector, front: Vector, rear: Vector) -> tuple[float, float]:

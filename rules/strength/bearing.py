@@ -61,8 +61,8 @@ class RowLoads:
 def row_loads(force: Vector, moment: Vector, spread: float) -> RowLoads:
     """What each row carries, from the hub's force, N, and moment, N mm, at the middle of the bearing.
 
-    spread: mm between the two pressure centres on the spindle's line, above nought. Each row holds at its pressure centre
-    and takes no moment by itself. x forward, y outboard, z up; the moment about the spindle is not the bearing's.
+    spread: mm between the two pressure centres on the wheel's axis, above nought. Each row holds at its pressure centre
+    and takes no moment by itself. x forward, y outboard, z up; the moment about the wheel's axis is not the bearing's.
     Raises OutsideRange.
 
     Source: statics of a beam on two supports; one bearing maker's note sizes hub units on two pressure centres likewise.

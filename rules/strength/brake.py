@@ -54,7 +54,7 @@ def peak_pad_pressure(clamp: float, angle: float, outside: float, inside: float)
 
 
 def lock_up_torque(grip: float, load: float, radius: float) -> float:
-    """Torque about the spindle at which the tyre slides, N mm: grip x load on the tyre, N, x loaded radius, mm.
+    """Torque about the wheel's axis at which the tyre slides, N mm: grip x load on the tyre, N, x loaded radius, mm.
 
     >>> lock_up_torque(0.9, 6000.0, 400.0) / 1000
     2160.0

@@ -16,18 +16,30 @@ class Places:
     contact: Vector
     wheel_centre: Vector
     bearing: Vector
-    """Middle of the bearing, on the spindle's line."""
+    """Middle of the bearing, on the wheel's axis."""
     hub_face: Vector
     mount_face: Vector
-    """Where the spindle's line meets the hub plate's outboard face."""
+    """Where the wheel's axis meets the hub plate's outboard face."""
     upper_pivot: Vector
     lower_pivot: Vector
     tie_rod: Vector
+    rock_aside: float = 0.0
+    """How far beside the tread's middle the push of a rock may lie, mm; nought where it is not known."""
 
     @property
     def text(self) -> str:
         """In one line, for the written-out working of what rests on it."""
-        return "wheel centre, bearing, hub and mounting face, both outer pivots, tie-rod end"
+        return "wheel centre, bearing, hub, mounting face of the hub, both outer pivots, tie-rod end"
+
+
+@dataclass(frozen=True, slots=True)
+class SpringArm:
+    """The arm the spring acts on, mm: its inner pivots and the shock's two ends."""
+
+    front: Vector
+    rear: Vector
+    on_arm: Vector
+    on_frame: Vector
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,10 +48,10 @@ class CaseLoads:
 
     contact: ground on the tyre, carried into the upright through the hub. hub_force, hub_moment: what the hub hands to
     the upright, at the middle of the bearing; a brake torque that hub and caliper hand to it is left out of the moment,
-    because it is inside the upright. brake_torque: about the spindle, N mm, nought when not braking; the caliper bracket
-    carries it. hinge: the inner pivots of the arm without the spring, mm, as they then lie seen from the upright. In rock
-    and steering stop, part of contact acts at spindle height and not at the ground: never work out a part's moments from
-    contact, use hub_force and hub_moment.
+    because it is inside the upright. brake_torque: about the wheel's axis, N mm, nought when not braking; the caliper bracket
+    carries it. hinge: the inner pivots of the arm without the spring, mm, as they then lie seen from the upright;
+    spring_arm: the other arm alike. In rock and steering stop, part of contact acts at wheel-centre height and not at the ground:
+    never work out a part's moments from contact, use hub_force and hub_moment.
     """
 
     case: str
@@ -51,10 +63,15 @@ class CaseLoads:
     tie_rod: Vector
     brake_torque: float = 0.0
     hinge: tuple[Vector, Vector] | None = None
+    spring_arm: SpringArm | None = None
 
     def at(self, place: str) -> Vector:
         """The force at `upper_pivot`, `lower_pivot` or `tie_rod`, N."""
         return {"upper_pivot": self.upper_pivot, "lower_pivot": self.lower_pivot, "tie_rod": self.tie_rod}[place]
+
+    def at_outer(self, lower: bool) -> Vector:
+        """The force at the lower or the upper outer pivot, N."""
+        return self.lower_pivot if lower else self.upper_pivot
 
 
 @dataclass(frozen=True, slots=True)

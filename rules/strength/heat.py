@@ -1,4 +1,4 @@
-"""Heat in a brake rotor: the mean rise of the friction ring, and the rise of its face while the stop lasts.
+"""Heat in a brake rotor: the mean rise of the braking band, and the rise of its face while the stop lasts.
 
 Grey iron: 50 W/(m K), 460 J/(kg K), 7200 kg/m3, the set most textbooks print (from memory). Papers give 36 to 54, 460 to
 586 and 7085 to 7200; the lower heat capacity gives the higher rise. No heat leaves the ring during a stop, and none
@@ -36,7 +36,7 @@ def kinetic_energy(mass: float, speed: float) -> float:
 
 
 def bulk_rise(energy: float, ring_mass: float, iron: Iron = GREY_IRON) -> float:
-    """Mean rise, deg C, of a friction ring (no hat, no flange), kg, that takes in so many J.
+    """Mean rise, deg C, of a braking band (no hat, no flange), kg, that takes in so many J.
 
     Source: Day, Braking of Road Vehicles, section 8.4, eq. 8.14.
 

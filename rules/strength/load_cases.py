@@ -12,20 +12,23 @@ from math import cos, hypot, radians, sin
 from typing import Literal
 
 from rules.measure.vectors import Vector, minus, plus, times
-from rules.strength.balance import Linkage, balance, moment_of
-from rules.strength.corner_loads import CaseLoads, Places
+from rules.strength.balance import Joints, Linkage, joints, moment_of
+from rules.strength.corner_loads import CaseLoads, Places, SpringArm
 
-Spot = Literal["ground", "spindle", "front edge"]
-"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at spindle height."""
-StanceName = Literal["ride", "bump", "droop", "inner lock", "outer lock"]
-"""At ride height and straight ahead, at full bump, at full droop, or turned on its stop as inner or outer wheel of the turn."""
+Spot = Literal["ground", "wheel centre", "front edge"]
+"""Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at wheel-centre height."""
+StanceName = Literal["ride", "bump", "droop", "inner lock", "outer lock", "bump, inner lock", "bump, outer lock"]
+"""At ride height and straight ahead, at full bump, at full droop, turned on its stop as inner or outer wheel of the turn, or full
+bump and that at once."""
 
 WORDS: dict[StanceName, str] = {
     "ride": "", "bump": " at full bump", "droop": " at full droop", "inner lock": " at inner lock",
-    "outer lock": " at outer lock",
+    "outer lock": " at outer lock", "bump, inner lock": " at full bump and inner lock",
+    "bump, outer lock": " at full bump and outer lock",
 }  # fmt: skip
-LOW_ON_THE_TREAD = radians(45)
-"""How far under spindle height a low rock meets the tread. Common practice has no figure; halfway to the foot."""
+ROCK_UNDER_CENTRE: dict[str, float] = {"low rock": radians(30), "rock near the foot": radians(60)}
+"""How far round the tread under wheel-centre height a rock meets it. Straight at the foot it is a bump. What a part carries
+between two of these heights is at most 4 % more than at the nearer one, the push being the same: 1 / cos(15 deg)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,12 +61,16 @@ class Multiples:
 
 @dataclass(frozen=True, slots=True)
 class Push:
-    """One push on the tyre, in times the standing load; minus is forward, outboard, down."""
+    """One push on the tyre, in times the standing load; minus is forward, outboard, down.
+
+    aside: where it lies beside the tread's middle, in times what a rock may; minus is inboard.
+    """
 
     at: Spot
     up: float = 0.0
     back: float = 0.0
     inboard: float = 0.0
+    aside: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,24 +85,25 @@ class LoadCase:
 
 TRAVEL: tuple[StanceName, ...] = ("ride", "bump", "droop")
 LOCKS: tuple[StanceName, ...] = ("ride", "inner lock", "outer lock")
-EVERYWHERE: tuple[StanceName, ...] = ("ride", "bump", "droop", "inner lock", "outer lock")
+BUMP_AND_LOCK: tuple[StanceName, ...] = ("bump, inner lock", "bump, outer lock")
+EVERYWHERE: tuple[StanceName, ...] = ("ride", "bump", "droop", "inner lock", "outer lock", *BUMP_AND_LOCK)
 
 
 def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
     """Every case of a corner, as times the standing load.
 
     Source: common practice, after course notes on vehicle structures (ch. 9); see rules/tables/load_multiples.py. This
-    program's own, with nothing published: the low rock, the side force of a landing (that of a corner on the standing load),
-    and that a rut's edge hits no softer than the outer tyre grips, since a slide ends there.
+    program's own, with nothing published: a rock lower than the wheel centre or beside the tread's middle pushes as hard as one
+    ahead of it, toward the wheel's centre or straight back; the side force of a landing is that of a corner on the standing
+    load; and a rut's edge hits no softer than the outer tyre grips, since a slide ends there.
 
     >>> cases = load_cases(Multiples(3.0, 1.0, 1.0, 1.75, 5.0, 4.5, 2.5, 1.85))
     >>> cases[4].name, cases[4].pushes
-    ('cornering, outer', (Push(at='ground', up=1.85, back=0.0, inboard=1.85),))
+    ('cornering, outer', (Push(at='ground', up=1.85, back=0.0, inboard=1.85, aside=0.0),))
     """
     braking, grip, outer = m.braking, m.cornering, m.outer_wheel
     inner = max(2 - outer, 0.0)
     pressed = max(m.bump, hypot(braking, grip))
-    down, across = m.rock * sin(LOW_ON_THE_TREAD), m.rock * cos(LOW_ON_THE_TREAD)
     up = Push("ground", up=1.0)
 
     def ground(up: float, back: float = 0.0, inboard: float = 0.0) -> tuple[Push, ...]:
@@ -103,7 +111,7 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
 
     return (
         LoadCase("standing", (up,)),
-        LoadCase("bump", ground(m.bump), TRAVEL),
+        LoadCase("bump", ground(m.bump), (*TRAVEL, *BUMP_AND_LOCK)),
         LoadCase("braking", ground(max(1.0, braking), back=braking), ("ride", "bump"), braked=True),
         LoadCase("braking backward", ground(1.0, back=-min(braking, 1.0)), braked=True),
         LoadCase("cornering, outer", ground(outer, inboard=grip * outer), ("ride", "bump")),
@@ -114,11 +122,18 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
         LoadCase("combined, inner", ground(pressed, braking, -grip), TRAVEL, braked=True),
         LoadCase("landing, inboard", ground(m.landing, inboard=grip), TRAVEL),
         LoadCase("landing, outboard", ground(m.landing, inboard=-grip), TRAVEL),
-        LoadCase("rock", (up, Push("spindle", back=m.rock)), EVERYWHERE),
-        LoadCase("low rock", (Push("spindle", down, across),), LOCKS),
+        LoadCase("rock", (up, Push("wheel centre", back=m.rock)), EVERYWHERE),
+        *(
+            LoadCase(name, (Push("wheel centre", m.rock * sin(under), m.rock * cos(under)),), LOCKS)
+            for name, under in ROCK_UNDER_CENTRE.items()
+        ),
+        LoadCase("rock, outboard of middle", (up, Push("wheel centre", back=m.rock, aside=1.0)), LOCKS),
+        LoadCase("rock, inboard of middle", (up, Push("wheel centre", back=m.rock, aside=-1.0)), LOCKS),
         LoadCase("rock, brakes on", ground(1.0, back=m.rock), LOCKS, braked=True),
-        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), LOCKS),
-        LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), LOCKS),
+        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), (*LOCKS, *BUMP_AND_LOCK)),
+        LoadCase(
+            "steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), (*LOCKS, *BUMP_AND_LOCK)
+        ),
     )
 
 
@@ -128,7 +143,7 @@ class Stance:
 
     standing: which it is. forward, outboard, up: level directions along and across the wheel seen from above, and straight up.
     contact: the tyre's foot, mm. linkage: the links' directions as they then lie. hinge: inner pivots of the arm without the
-    spring, mm, where they are known.
+    spring, mm; spring_arm: the other arm and its shock; both where they are known.
     """
 
     standing: StanceName
@@ -138,6 +153,7 @@ class Stance:
     up: Vector
     contact: Vector
     hinge: tuple[Vector, Vector] | None = None
+    spring_arm: SpringArm | None = None
 
     def force(self, push: Push, load: float) -> Vector:
         """A push as a force, N. load: the standing load, N."""
@@ -147,11 +163,14 @@ class Stance:
             times(push.up * load, self.up),
         )
 
-    def spot(self, at: Spot, centre: Vector) -> Vector:
-        """Where a push acts, mm. centre: of the wheel."""
-        if at == "ground":
+    def spot(self, push: Push, places: Places) -> Vector:
+        """Where a push acts, mm."""
+        if push.at == "ground":
             return self.contact
-        return centre if at == "spindle" else plus(centre, times(centre[2], self.forward))
+        centre = places.wheel_centre
+        if push.at == "front edge":
+            return plus(centre, times(centre[2], self.forward))
+        return plus(centre, times(push.aside * places.rock_aside, self.outboard)) if push.aside else centre
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,21 +186,21 @@ class Stances:
 
 
 def case_loads(
-    case: LoadCase, stance: Stance, places: Places, spring_on_lower: bool, standing_load: float, multiples: Multiples
-) -> CaseLoads:
-    """What one case does to every joint and to the hub. Raises OutsideRange where the joints cannot hold the upright.
+    case: LoadCase, stance: Stance, held_by: Joints, places: Places, spring_on_lower: bool, standing_load: float,
+    multiples: Multiples,
+) -> CaseLoads:  # fmt: skip
+    """What one case does to every joint and to the hub. held_by: the stance's linkage, ready to be balanced.
 
-    A free wheel hands on no moment about its spindle, a braked one no more than its brake holds.
+    A free wheel hands on no moment about its axis, a braked one no more than its brake holds.
     """
     centre = places.wheel_centre
-    acting = [(stance.force(push, standing_load), stance.spot(push.at, centre)) for push in case.pushes]
-    pushes = tuple(acting)
+    pushes = tuple((stance.force(push, standing_load), stance.spot(push, places)) for push in case.pushes)
     force = plus(*(push for push, _ in pushes))
     turning = moment_of(pushes, about=centre)[1]
     holds = max(multiples.braking * standing_load * centre[2], multiples.brake_holds) if case.braked else 0.0
     brake_torque = max(-holds, min(holds, turning))
     free = (0.0, turning - brake_torque, 0.0)
-    held = balance(stance.linkage, force, minus(moment_of(pushes), free))
+    held = held_by.under(force, minus(moment_of(pushes), free))
     at_hub = moment_of(pushes, about=places.bearing)
     upper, lower = (held.guiding, held.carrying) if spring_on_lower else (held.carrying, held.guiding)
     return CaseLoads(
@@ -194,16 +213,22 @@ def case_loads(
         tie_rod=held.tie_rod,
         brake_torque=brake_torque,
         hinge=stance.hinge,
+        spring_arm=stance.spring_arm,
     )
 
 
 def every_case(
     stances: Sequence[Stance], places: Places, spring_on_lower: bool, standing_load: float, multiples: Multiples
 ) -> tuple[CaseLoads, ...]:
-    """Each case at each stance it is tried at and that is known. Raises OutsideRange where one cannot be held."""
+    """Each case at each stance it is tried at and that is known. Raises OutsideRange where one cannot be held.
+
+    A rock beside the tread's middle is tried only where it is known how far beside that can be.
+    """
+    ready = [(stance, joints(stance.linkage)) for stance in stances]
     return tuple(
-        case_loads(case, stance, places, spring_on_lower, standing_load, multiples)
+        case_loads(case, stance, held_by, places, spring_on_lower, standing_load, multiples)
         for case in load_cases(multiples)
-        for stance in stances
+        if places.rock_aside or not any(push.aside for push in case.pushes)
+        for stance, held_by in ready
         if stance.standing in case.standing
     )

@@ -5,7 +5,7 @@ from typing import Annotated, Literal, Self
 
 from rules.measure.units import Unit
 
-CountedOn = Literal["yield", "proof load", "maker's rating", "dents", "weld", "buckling"]
+CountedOn = Literal["yield", "proof load", "maker's rating", "dents", "weld", "buckling", "clamp"]
 """What a factor is counted on. Those of unlike kinds are not the same distance from breaking."""
 
 
@@ -69,7 +69,29 @@ class WeldMargin(Margin):
         return made
 
 
+class ClampMargin(Margin):
+    """A clamped joint's, the factor being that at which it opens.
+
+    preload: least pull that tightening leaves in each bolt, N. slips: times the load at which its faces slip; slip_case: in
+    which case.
+    """
+
+    preload: float
+    slips: float
+    slip_case: str
+
+    def __new__(
+        cls, factor: float, case: str, limit: str, *, part: str, kind: CountedOn = "clamp", on_yield: float | None = None,
+        preload: float = 0.0, slips: float = inf, slip_case: str = "",
+    ) -> Self:  # fmt: skip
+        """factor: strength over load, above 0."""
+        made = super().__new__(cls, factor, case, limit, part=part, kind=kind, on_yield=on_yield)
+        made.preload, made.slips, made.slip_case = preload, slips, slip_case
+        return made
+
+
 SAFETY = "safety factor"
 """The role of every value that says how much stronger a part is than its worst load asks."""
 SafetyFactor = Annotated[Margin, Unit("1", SAFETY)]
 WeldSafetyFactor = Annotated[WeldMargin, Unit("1", SAFETY)]
+ClampSafetyFactor = Annotated[ClampMargin, Unit("1", SAFETY)]

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from math import sqrt
 
-from rules.measure.vectors import Vector, cross, minus, plus
+from rules.measure.vectors import Vector
 from rules.strength.section import Section, bending_stress
 
 CANTILEVER_PLATE = 0.509
@@ -44,34 +44,36 @@ def section_stress(section: Section, loads: SectionLoads) -> float:
     >>> round(section_stress(tube, SectionLoads(axial=9000, moment_u=1750 * 120, twist=72_000)), 2)
     60.43
     """
-    along = abs(loads.axial) / section.area + bending_stress(section, loads.moment_u, loads.moment_v)
+    twist = abs(loads.twist)
+    bending = bending_stress(section, loads.moment_u, loads.moment_v)
+    along = abs(loads.axial) / section.area + bending + twist * section.twist_bends
     shear = (
-        abs(loads.twist) / section.torsion_modulus
-        + abs(loads.shear_u) / section.shear_u
-        + abs(loads.shear_v) / section.shear_v
+        twist / section.torsion_modulus + abs(loads.shear_u) / section.shear_u + abs(loads.shear_v) / section.shear_v
     )
-    return von_mises(along, 0.0, shear)
+    return sqrt(along**2 + 3 * shear**2)
 
 
 def overhung_plate_stress(
-    load: float, other: float, apart: float, overhang: float, thickness: float, cut_beside: bool
+    load: float, others: Iterable[tuple[float, float]], overhang: float, thickness: float, cut_beside: bool
 ) -> float:
     """Bending stress of a plate at the straight line it is held along, MPa, under point loads square to it; always plus.
 
-    load, other: N, either way, at one distance `overhang` from the line, mm, and `apart` along it, mm; the stress is the one
-    under `load`. It does not depend on the overhang of a single load, since more lever is spread over more width. cut_beside:
-    an opening ends the line close by, and one side carries it all: twice the moment, by symmetry, which is a rough rule.
+    load: N, either way, `overhang` from the line, mm; the stress is the one under it. others: more such loads, N, each with how
+    far along the line it stands from there, mm. It does not depend on the overhang of a single load, since more lever is spread
+    over more width. cut_beside: an opening ends the line close by, and one side carries it all: twice the moment, by symmetry,
+    which is a rough rule.
     A load inside the plate, and not at its free edge, bends it less.
 
     Above nought. The figure holds where the overhang is longer than the plate is thick. Below that the width that shares the
     moment is kept at what it is there, so that the stress falls with the lever to nought at no overhang: our own rule, no
     source.
 
-    >>> round(overhung_plate_stress(1000.0, 0.0, 80.0, 20.0, 10.0, False), 2)
+    >>> round(overhung_plate_stress(1000.0, (), 20.0, 10.0, False), 2)
     30.54
     """
     holds = max(overhang, thickness)
-    together = (abs(load) + abs(other) / (1 + (apart / holds) ** 2)) * overhang / holds
+    together = abs(load) + sum(abs(other) / (1 + (apart / holds) ** 2) for other, apart in others)
+    together *= overhang / holds
     return CANTILEVER_PLATE * together * (2 if cut_beside else 1) * 6 / thickness**2
 
 
@@ -83,7 +85,9 @@ def level_cut(place: Vector, acting: Iterable[tuple[Vector, Vector]]) -> Section
     >>> level_cut((0.0, 0.0, 100.0), [((0.0, 20.0, 200.0), (0.0, 50.0, -300.0))])
     SectionLoads(axial=-300.0, shear_u=0.0, shear_v=50.0, moment_u=-11000.0, moment_v=0.0, twist=0.0)
     """
-    pairs = tuple(acting)
-    force = plus(*(one for _, one in pairs))
-    moment = plus(*(cross(minus(at, place), one) for at, one in pairs))
-    return SectionLoads(force[2], force[0], force[1], moment[0], moment[1], moment[2])
+    along = across = up = about_x = about_y = about_z = 0.0
+    for (x, y, z), (a, b, c) in acting:
+        x, y, z = x - place[0], y - place[1], z - place[2]
+        along, across, up = along + a, across + b, up + c
+        about_x, about_y, about_z = about_x + y * c - z * b, about_y + z * a - x * c, about_z + x * b - y * a
+    return SectionLoads(up, along, across, about_x, about_y, about_z)

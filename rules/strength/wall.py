@@ -5,7 +5,7 @@ from math import sqrt
 from rules.graph.results import OutsideRange
 
 WIDEST = 0.85
-"""Width of the arm over the wall's up to which the wall, and not its edges or the arm, gives first."""
+"""Width of the arm over the wall's up to which the wall, and not its edges or the arm, is the weakest part."""
 
 
 def wall_pull(yields: float, thickness: float, wall: float, across: float, along: float) -> float:

@@ -1,4 +1,4 @@
-"""Which part gives first: every safety factor of a judged sheet, worst first."""
+"""Which part is the weakest: every safety factor of a judged sheet, worst first."""
 
 from collections.abc import Container, Mapping
 from dataclasses import dataclass
@@ -9,9 +9,9 @@ from rules.strength.margin import CountedOn, Margin
 CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})
 """Parts that bend in plain sight and cost little. Every other part is dear or hidden: plate, hub, pivots, bolts, welds."""
 
-UNLIKE_KINDS = "Factors are of unlike kinds (rating, proof, yield): close ones are a tie."
-"""What a reader of the order has to know. A maker's rating, proof load, yield and dents are not the same distance from
-breaking."""
+UNLIKE_KINDS = "Factors are of unlike kinds (rating, proof, yield, clamp): close ones are a tie."
+"""What a reader of the order has to know. A maker's rating, proof load, yield, dents and a joint that opens are not the same
+distance from breaking."""
 
 TIE = 1.1
 """Factors less than this many times each other are a tie. This program's own figure; nobody has published one."""
@@ -55,7 +55,7 @@ def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple
 
 
 def tied(one: float, other: float) -> bool:
-    """Whether two factors, both above 0, are too close to say which part gives first. Exactly 10 % apart is no tie.
+    """Whether two factors, both above 0, are too close to say which part is the weakest. Exactly 10 % apart is no tie.
 
     >>> tied(2.0, 2.19), tied(2.2, 2.0)
     (True, False)

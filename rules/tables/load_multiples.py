@@ -10,7 +10,8 @@ and lecture slides are common practice: anyone can read them, but they are neith
   from a scanned page; which name goes with which figure is uncertain). The course notes give 1.1 to 1.84.
 - cornering: 1 g, as much as the tyre grips: the same course notes. The outer wheel carries more than its standing load.
 - kerb: 1.4 to 1.75 sideways against a kerb: the same course notes. A rut's edge hits from the other side as hard.
-- rock: 4.5, "longitudinal bump" in the same course notes; no second source.
+- rock: 4.5, "longitudinal bump" in the same course notes; no second source. The same push is tried lower on the tread, aimed
+  at the wheel's centre, and a quarter of the tyre's width beside its middle: nothing is published for those.
 - landing: trade custom from memory, road 3, off road 4 to 6. No published figure.
 - steering stop: no published figure. The kerb's 1.4 to 1.75 is borrowed; one student off-road team used 400 lbf at the
   tyre's edge for a car of 625 lb, which is 2.56 times a quarter of it.
@@ -73,7 +74,7 @@ LOAD_MULTIPLES: dict[Case, LoadMultiple] = {
         sources.COMMON_PRACTICE.saying("from memory; no published figure"),
     ),
     "rock": LoadMultiple(
-        "rearward push at spindle height", {"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True,
+        "rearward push at wheel-centre height", {"road": 4.5, "trail": 4.5, "dunes": 4.5, "race": 4.5}, 4.5, 4.5, True,
         sources.COURSE_NOTES.at("ch. 9", "longitudinal bump"),
     ),
     "steering_stop": LoadMultiple(

@@ -1,7 +1,7 @@
 """Strength of the metals an upright is made of, as bought and beside a weld.
 
 Every row names its source. Where two sources differ both rows stand, and the lower is used. Beside a weld, metal that owes
-its strength to cold drawing or heat treatment loses it: the softest published state of the same metal stands in, or of the
+its strength to cold drawing or heat treatment loses it: the softest published state of the same metal is assumed, or of the
 nearest metal with a row, which is said. A published minimum for normalised 4130 could not be confirmed, so none stands
 here: the certificate's figure is asked for.
 """
@@ -71,20 +71,28 @@ AS_BOUGHT: dict[PublishedMetal, tuple[Strength, ...]] = {
 }
 """Metal and condition: what is published of it. 4130 heat treated: the softest of the tempers in the table."""
 
-BESIDE_WELD: dict[PublishedMetal, Strength] = {
-    "a36 plate": _ksi(33, 58, sources.COMMON_PRACTICE.saying("as bought: it is hot rolled")),
-    "1018 hot rolled": _ksi(32, 58, SHIGLEY),
-    "1018 cold drawn": _ksi(32, 58, SHIGLEY_HOT_ROLLED),
-    "1020 hot rolled": _ksi(30, 55, SHIGLEY),
-    "1020 cold drawn": _ksi(30, 55, SHIGLEY_HOT_ROLLED),
-    "1020 drawn tube": _ksi(30, 55, SHIGLEY_HOT_ROLLED),
-    "1026 drawn tube": _ksi(30, 55, sources.SHIGLEY_8.at("Table A-20", "1020 hot rolled, the nearest row there is")),
-    "4130 annealed": _ksi(52, 81, MOTT),
-    "4130 normalised": _ksi(52, 81, MOTT_ANNEALED),
-    "4130 heat treated": _ksi(52, 81, MOTT_ANNEALED),
-    "6061-t6": _ksi(20, 24, sources.MMPDS.saying("note on welded 6061-T6")),
+BESIDE_WELD: dict[PublishedMetal, tuple[Strength, ...]] = {
+    "a36 plate": (_ksi(33, 58, sources.COMMON_PRACTICE.saying("as bought: it is hot rolled")),),
+    "1018 hot rolled": (_ksi(32, 58, SHIGLEY),),
+    "1018 cold drawn": (_ksi(32, 58, SHIGLEY_HOT_ROLLED),),
+    "1020 hot rolled": (_ksi(30, 55, SHIGLEY),),
+    "1020 cold drawn": (_ksi(30, 55, SHIGLEY_HOT_ROLLED),),
+    "1020 drawn tube": (_ksi(30, 55, SHIGLEY_HOT_ROLLED),),
+    "1026 drawn tube": (_ksi(30, 55, sources.SHIGLEY_8.at("Table A-20", "1020 hot rolled, the nearest row there is")),),
+    "4130 annealed": (_ksi(52, 81, MOTT),),
+    "4130 normalised": (_ksi(52, 81, MOTT_ANNEALED),),
+    "4130 heat treated": (_ksi(52, 81, MOTT_ANNEALED),),
+    "6061-t6": (
+        _ksi(20, 24, sources.MMPDS.saying("note on welded 6061-T6")),
+        _ksi(
+            15,
+            24,
+            sources.ALUMINUM_MANUAL.at("table A.3.5", "welded 6061-T6; less yet with filler 4043 on thick parts"),
+        ),
+        Strength(115.0, 175.0, (sources.EN_1999_1_1.at("table 3.2b", "heat affected 6061-T6"),)),
+    ),
 }
-"""Metal and condition: what is left beside a weld that is not heat treated after."""
+"""Metal and condition: what is published of what is left beside a weld that is not heat treated after."""
 
 
 def lowest(rows: tuple[Strength, ...]) -> Strength:

@@ -220,6 +220,10 @@ EN_1993_1_8 = Source(
 EN_1993_1_9 = Source(
     "EN 1993-1-9", "European Committee for Standardization", "Design of steel structures: fatigue", "2005", "memory", "standard",
 )  # fmt: skip
+EN_1999_1_1 = Source(
+    "EN 1999-1-1", "European Committee for Standardization", "Design of aluminium structures: general structural rules", "2007",
+    "memory", "standard",
+)  # fmt: skip
 FED_STD_H28 = Source(
     "FED-STD-H28/2B", "United States, General Services Administration", "Screw-Thread Standards for Federal Services",
     "1991", "a quotation", "handbook",
@@ -302,6 +306,10 @@ UN_R54 = Source(
 
 # Handbooks and textbooks.
 
+ALUMINUM_MANUAL = Source(
+    "Aluminum Design Manual", "Aluminum Association", "Aluminum Design Manual, specification for aluminum structures", "2010",
+    "memory", "handbook",
+)  # fmt: skip
 BARTON = Source(
     "Barton and Fieldhouse", "Barton and Fieldhouse (names from memory)", "Automotive Chassis Engineering",
     "edition not recorded", "the text", "handbook",
@@ -340,6 +348,14 @@ MOTT = Source(
 )
 ROARK = Source(
     "Roark 7th ed.", "Young and Budynas", "Roark's Formulas for Stress and Strain", "7th ed.", "memory", "handbook"
+)
+SCI_P355 = Source(
+    "SCI P355",
+    "Steel Construction Institute",
+    "Design of composite beams with large web openings",
+    "2011",
+    "memory",
+    "handbook",
 )
 SHIGLEY_8 = Source(
     "Shigley 8th ed.",

@@ -6,7 +6,15 @@ from typing import Any
 from rules.values.agreement import (
     levers,
 )
-from rules.values.corner import caliper_parts, joint_parts, linkage_parts, stand_ins, upright_parts, wheel_parts
+from rules.values.corner import (
+    caliper_parts,
+    joint_parts,
+    linkage_parts,
+    plate_slots,
+    stand_ins,
+    upright_parts,
+    wheel_parts,
+)
 from rules.values.corner import room as corner_room
 from rules.values.steering import (
     asked_for,
@@ -33,7 +41,9 @@ from rules.values.strength import (
     arms,
     bearing,
     bolts,
+    clamps,
     fixings,
+    hub_plate,
     joints,
     loads,
     multiples,
@@ -49,6 +59,7 @@ from rules.values.wheel_end import (
     as_found,
     cost,
     gaps,
+    hub_bolts,
     pivots,
     plate,
     rotor,
@@ -80,6 +91,7 @@ MODULES = (
     spring_load,
     joint_swing,
     rub,
+    hub_bolts,
     plate,
     cost,
     multiples,
@@ -92,6 +104,8 @@ MODULES = (
     upright,
     arms,
     bolts,
+    clamps,
+    hub_plate,
     pivot_bolts,
     strength_links,
     joints,
@@ -100,6 +114,7 @@ MODULES = (
     stand_ins,
     wheel_parts,
     upright_parts,
+    plate_slots,
     caliper_parts,
     joint_parts,
     linkage_parts,

@@ -1,6 +1,6 @@
 """Steering of the two front wheels: the ideal angles, the trapezium, and published figures that are wrong.
 
-The relation cot(outer) - cot(inner) = c / b, c the distance between the kingpins and b the wheelbase: Khurmi and Gupta,
+The relation cot(outer) - cot(inner) = c / b, c the distance between the steering axes and b the wheelbase: Khurmi and Gupta,
 Theory of Machines, as quoted elsewhere; so is the gear of slides, its Ex. 9.1 p. 245, which was read in a collection of
 worked examples. The trapezium's table is derived: no published example that survives checking was found; its equation is
 written out and solved here again, and two solvers agreed on it to 12 digits.
@@ -167,13 +167,13 @@ SERVICE = [(36 + 40 / 60, 31 + 47 / 60, 0.27065), (33.5, 29 + 46 / 60, 0.23762),
 
 @pytest.mark.parametrize(("inner", "outer", "difference"), SERVICE)
 def test_service_figures_as_they_stand(inner: float, outer: float, difference: float) -> None:
-    # The difference of their cotangents is the ratio of distance between kingpins and wheelbase they would be ideal for.
+    # The difference of their cotangents is the ratio of distance between steering axes and wheelbase they would be ideal for.
     assert degrees(ideal_outer(radians(inner), difference)) == pytest.approx(outer, abs=1e-4)
     assert ackermann(radians(inner), radians(outer), difference) == pytest.approx(1.0, abs=1e-4)
     assert ideal_outer(radians(inner), 0.5) < radians(outer)
 
 
-@pytest.mark.parametrize(("kingpins", "share"), [(62.2, 49.1), (56.0, 53.8)])
+@pytest.mark.parametrize(("steering axes", "share"), [(62.2, 49.1), (56.0, 53.8)])
 def test_a_saloon_of_117_3_in_wheelbase_stands_between_45_and_58_per_cent(kingpins: float, share: float) -> None:
     # Its kingpin distance is not known: the two are the widest and the narrowest it can be, in inches. Its wheelbase was
     # read on one page of no standing, so this holds no closer than the range below.

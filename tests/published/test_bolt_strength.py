@@ -49,6 +49,17 @@ def test_proof_stands_under_yield_and_yield_under_tensile() -> None:
         assert found is not None and found.proof < found.yields < found.tensile
 
 
+def test_the_strongest_a_mark_allows_is_that_of_its_greatest_hardness() -> None:
+    """From memory: HRC 34 is 152 ksi, HRC 39 177 (SAE J429 by ASTM A370); 320 HV 1030 MPa, 380 HV 1220 (ISO 898-1, ISO 18265)."""
+    found = {grade: bolt_strength(grade, 12.0) for grade in GRADES}
+    assert found["grade 5"].strongest / KSI == pytest.approx(152) and found["grade 8"].strongest / KSI == pytest.approx(
+        177
+    )
+    assert (found["8.8"].strongest, found["10.9"].strongest) == (1030, 1220)
+    for strength in found.values():
+        assert 1.1 * strength.tensile < strength.strongest < 1.6 * strength.tensile
+
+
 AREAS = {6: 20.1, 8: 36.6, 10: 58.0, 12: 84.3, 14: 115, 16: 157, 18: 192, 20: 245, 22: 303, 24: 353}
 
 

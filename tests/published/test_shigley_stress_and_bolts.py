@@ -10,7 +10,7 @@ from math import pi
 import pytest
 
 from rules.measure.quantity import INCH
-from rules.strength.bolts import pull_and_shear_stress, tightening_torque
+from rules.strength.bolts import WRENCH, Clamped, clamp_limits, least_preload, pull_and_shear_stress, tightening_torque
 from rules.strength.section import round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress, von_mises
 from rules.strength.threads import root_diameter, stress_area
@@ -66,6 +66,19 @@ def test_example_8_3_service_load_on_a_tight_joint() -> None:
     strength = bolt_strength("grade 5", 0.75 * INCH)
     assert strength is not None
     assert 1 - stress / (strength.proof / KSI) == pytest.approx(0.15, abs=0.005)
+
+
+def test_example_8_3_the_same_joint_opens_later_than_is_counted_here() -> None:
+    """25 kip by 3750 lbf in at K 0.20 on 3/4 in; 6 kip of load, of which the bolt takes C = 0.320: n0 = 25 / (6 x 0.68)."""
+    preload = least_preload(3750.0, 0.20, 0.75) / WRENCH
+    assert preload == pytest.approx(25_000)
+    opens = clamp_limits(preload, Clamped("service", ((6000.0, 0.0),), 6000.0))["the joint opens"]
+    assert opens == pytest.approx(25 / 6) and opens < 25 / (6 * (1 - 0.320))
+
+
+def test_table_8_14_the_least_of_ten_bolts_has_three_quarters_of_the_pull() -> None:
+    """Ten oiled bolts at 90 N m: mean 34.18 kN, standard deviation 2.88 kN."""
+    assert pytest.approx(WRENCH, abs=0.005) == (34.18 - 3 * 2.88) / 34.18
 
 
 def test_table_8_15_torque_factors() -> None:

@@ -5,9 +5,10 @@ from typing import Any
 
 import pytest
 
-from rules.judging.judge import Finding, Judged, judge
+from rules.judging.judge import Finding, Judged
 from rules.sheet import Sheet, read_sheet
 from tests.support.base_sheet import MOVING, Changes, changed
+from tests.support.judging import judged_like_the_base
 
 
 @pytest.fixture(scope="session")
@@ -31,7 +32,7 @@ def read() -> Callable[[Changes], Sheet]:
 @pytest.fixture(scope="session")
 def judged(read: Callable[[Changes], Sheet]) -> Callable[[Changes], Judged]:
     """The base sheet with some entries changed, judged."""
-    return lambda changes: judge(read(changes))
+    return lambda changes: judged_like_the_base(read(changes))
 
 
 @pytest.fixture(scope="session")

@@ -10,7 +10,7 @@ from typing import Any
 from rules.sheet import FIELDS
 
 BASE: dict[str, Any] = {
-    "sheet_version": 1,
+    "sheet_version": 2,
     "title": "Round figures",
     "units": "metric",
     "job": {
@@ -40,7 +40,8 @@ BASE: dict[str, Any] = {
         "held_together_by": "itself", "bolt_circle": "6 x 135 mm", "pilot_diameter": "107.8 mm",
         "stud_thread": "12 x 1.5 mm", "stud_length": "45 mm", "nut_seat": "60 deg cone",
         "flange_to_bearing_centre": "24 mm", "flange_to_mount_face": "60 mm", "mount_bolts": 4,
-        "mount_bolt_thread": "12 x 1.75 mm", "body_diameter": "88 mm", "body_length": "80 mm",
+        "mount_bolt_thread": "12 x 1.75 mm", "mount_bolt_grade": "10.9", "mount_width": "84 mm", "mount_height": "86 mm",
+        "body_diameter": "88 mm", "body_length": "80 mm",
         "flange_diameter": "160 mm", "flange_thickness": "10 mm", "stud_head_diameter": "18 mm",
         "stud_head_height": "5 mm", "mount_flange_thickness": "12 mm",
     },
@@ -63,7 +64,7 @@ MOVING: dict[str, object] = {
     "arms.upper_front_ahead": "190 mm", "arms.upper_front_from_centre": "390 mm", "arms.upper_front_height": "512 mm",
     "arms.upper_rear_ahead": "-220 mm", "arms.upper_rear_from_centre": "390 mm", "arms.upper_rear_height": "512 mm",
     "arms.bump_travel": "110 mm", "arms.droop_travel": "90 mm", "arms.lower_tube": "25 mm", "arms.upper_tube": "32 mm",
-    "arms.tie_rod_tube": "25 mm",
+    "arms.tie_rod_tube": "25 mm", "steering.tie_rod_end_reach": "20 mm",
     "joint_angles.upper_bolt": "along the steering axis", "joint_angles.upper_allowed": "28 deg",
     "joint_angles.upper_set": "0 deg", "joint_angles.lower_set": "0 deg",
     "joint_angles.lower_bolt": "along the steering axis", "joint_angles.lower_allowed": "28 deg",

@@ -13,13 +13,13 @@ from typing import Any
 
 from rules.corner.part import PART, SPINDLE, Part
 from rules.corner.room import Moves, pairs, rooms
-from rules.judging.judge import judge
 from rules.judging.trade import trade
 from rules.motion.sweep import Sweep
 from rules.sheet import FIELDS, read_sheet
 from rules.solids.shapes import Cylinder, Revolved, Rod
 from rules.solids.space import Motion
 from sample_sheets import sample
+from tests.support.judging import judged_document
 from tests.support.meshes import WITHIN, Mesh, between, ready, whole
 
 SAMPLES = ("scree_ox_strength", "dune_wren_moving", "dune_wren_finished")
@@ -46,7 +46,7 @@ def varied(r: Random) -> dict[str, Any]:
 
 def corner(r: Random) -> tuple[dict[str, Part], Moves] | None:
     """The parts of a varied sample and one position of it; None where that front end cannot be."""
-    known = judge(read_sheet(varied(r))).worked.known
+    known = judged_document(varied(r)).worked.known
     if "corner_moves" not in known:
         return None
     parts = {name: known[name] for name in trade().in_role(PART) if name in known}
@@ -75,7 +75,7 @@ def mesh_of_part(part: Part, height: float, motions: dict[Any, Motion] | None) -
 
 
 def _all_round(bar: Cylinder, height: float) -> Revolved:
-    """What a bar along the spindle passes through: the ring between its nearest and farthest place."""
+    """What a bar along the wheel's axis passes through: the ring between its nearest and farthest place."""
     middle = ((bar.start[0]) ** 2 + (bar.start[2] - height) ** 2) ** 0.5
     near, far = max(0.0, middle - bar.radius), middle + bar.radius
     low, high = sorted((bar.start[1], bar.end[1]))

@@ -6,9 +6,11 @@ from typing import Any
 import pypdfium2
 import pypdfium2.raw as pdfium
 
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
+from rules.sheet.glossary import reworded
+from rules.shop.wording import words_on_paper
 from sample_sheets import sample
+from tests.support.judging import judged_document
 
 PLATE: dict[str, object] = {
     "revision": "C", "metal": "mild steel plate", "condition": "hot rolled, heat 7731", "process": "laser",
@@ -24,13 +26,18 @@ def document(name: str = "dune_wren_finished", /, **changed: object) -> dict[str
 
 
 def judged(sheet: dict[str, Any]) -> Judged:
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def pages(data: bytes) -> list[str]:
     """The words of each page, in one line."""
     pdf = pypdfium2.PdfDocument(data)
     return [" ".join(page.get_textpage().get_text_range().split()) for page in pdf]
+
+
+def on_paper(text: object, judged: Judged) -> str:
+    """A text of the program as the papers of this sheet have it; `test_wording.py` says by hand what that is."""
+    return reworded(str(text), words_on_paper(judged))
 
 
 def squeezed(text: object) -> str:

@@ -25,12 +25,19 @@ class Terminal:
     arguments: of the `buildsheet` command. environment: what differs from this process's.
     """
 
-    def __init__(self, *arguments: str, environment: Mapping[str, str], folder: Path | None = None) -> None:
+    def __init__(
+        self,
+        *arguments: str,
+        environment: Mapping[str, str],
+        folder: Path | None = None,
+        size: tuple[int, int, int, int] = (24, 80, 0, 0),
+    ) -> None:
+        """size: rows, columns, and pixels across and down, none where the terminal does not tell."""
         self.output = b""
         self._typed_at = 0
         self.handle, slave = pty.openpty()
         self.attributes = termios.tcgetattr(slave)
-        fcntl.ioctl(self.handle, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
+        fcntl.ioctl(self.handle, termios.TIOCSWINSZ, struct.pack("HHHH", *size))
         self.pid = os.fork()
         if self.pid == 0:
             os.login_tty(slave) if hasattr(os, "login_tty") else _login(slave)

@@ -8,11 +8,11 @@ from typing import Any
 import pytest
 from textual.pilot import Pilot
 
-from rules.judging.judge import Judged, judge
+from rules.judging.judge import Judged
 from rules.judging.report import as_data
-from rules.sheet import read_sheet
 from sample_sheets import document, expected_file, sample, samples
 from tests.support.driving import Drive, TextOf, app_of, dealt_with, screen_of
+from tests.support.judging import judged_sample
 from tests.support.paper_reading import pages
 from wizard.command_line import report_lines
 from wizard.desk.pages import REVIEW
@@ -38,10 +38,6 @@ def bare(text: str, judged: Judged) -> list[str]:
     return [
         line[max(0, found.start() - 60) : found.end() + 30] for found in re.finditer(r"\bgood\b", line, re.IGNORECASE)
     ]
-
-
-def judged_sample(name: str) -> Judged:
-    return judge(read_sheet(document(name)))
 
 
 def test_what_counts_as_plain_and_what_does_not() -> None:
@@ -113,7 +109,7 @@ def test_the_screens(name: str, size: tuple[int, int], tmp_path: Path, drive: Dr
         shown.append(text_of(app_of(pilot)))
 
     drive(path, act, size=size)
-    judged = judge(read_sheet(document(name)))
+    judged = judged_sample(name)
     for text in (*shown[:2], shown[3]):
         assert bare(text, judged) == []
     assert "Judged" in shown[2] and " ".join(judged.scope.split())[:20] in " ".join(shown[2].split())

@@ -112,7 +112,7 @@ def test_a_place_for_a_new_sheet(tmp_path: Path) -> None:
 
 def test_the_list_of_sheets_here_opens_ordinary_files_only(tmp_path: Path) -> None:
     odd_places(tmp_path)
-    (tmp_path / "a.toml").write_text("sheet_version = 1\n")
+    (tmp_path / "a.toml").write_text("sheet_version = 2\n")
     (tmp_path / "b.toml").write_text("x = 1\n")
     assert recent.sheets_here() == [tmp_path / "a.toml"]
 

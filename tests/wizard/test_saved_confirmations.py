@@ -35,7 +35,18 @@ def test_a_bare_number_is_confirmed_with_its_unit(tmp_path: Path) -> None:
     session = opened(tmp_path)
     session.put(NAME, "25")
     session.confirm(NAME)
-    assert session.document["confirmed"] == {NAME: "25 mm"} and session.judged.sheet.confirmed == {NAME}
+    yes = session.document["confirmed"]
+    assert isinstance(yes, dict) and yes[NAME] == "25 mm" and session.judged.sheet.confirmed == {NAME}
+
+
+def test_a_yes_goes_when_what_it_was_odd_beside_changes(tmp_path: Path) -> None:
+    session = opened(tmp_path)
+    session.put(NAME, "25 mm")  # odd beside the stud's thread as well
+    session.confirm(NAME)
+    assert NAME not in session.judged.asks_about
+    session.put("hub.stud_thread", "14 x 1.5 mm")
+    assert session.judged.sheet.confirmed == frozenset() and NAME in session.judged.asks_about
+    assert session.save() and "confirmed" not in read(tmp_path / "car.toml").document
 
 
 def test_the_table_is_written_behind_the_steps_and_read_back() -> None:

@@ -19,7 +19,7 @@ TYPED = PAGES[: REVIEW + 2]
 
 def test_steps_typed_at_full_speed_past_the_review_are_saved_as_typed(tmp_path: Path) -> None:
     path = tmp_path / "sheet.toml"
-    path.write_text('sheet_version = 1\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
+    path.write_text('sheet_version = 2\ntitle = "Heron"\nunits = "inch"\n', "utf-8")
     answers = {name: typed for page in TYPED for name, typed in in_sight(page).items()}
     keys = b""
     for number, page in enumerate(TYPED):

@@ -3,10 +3,9 @@
 from collections.abc import Mapping
 from typing import Literal, get_args
 
-DrawingStyle = Literal["braille", "blocks", "plain"]
+DrawingStyle = Literal["pixels", "braille", "blocks", "plain"]
 DRAWINGS: tuple[DrawingStyle, ...] = get_args(DrawingStyle)
-"""In the order one key goes through them, the finest first."""
-DOT_IN_WORDS: Mapping[DrawingStyle, str] = {"braille": "1 dot", "blocks": "1 block across", "plain": "1 column"}
+"""In the order one key goes through them, the finest first. Pixels need a terminal that said it can show them."""
 
 
 def is_utf_8(encoding: str) -> bool:
@@ -29,10 +28,11 @@ def best_drawing(environment: Mapping[str, str], encoding: str) -> DrawingStyle:
     return "blocks" if environment.get("TERM") == "linux" else "braille"
 
 
-def next_drawing(drawing: DrawingStyle) -> DrawingStyle:
-    """The one after it; after the last, the first again.
+def next_drawing(drawing: DrawingStyle, *, pixels: bool = False) -> DrawingStyle:
+    """The one after it; after the last, the first again. pixels: whether the terminal can show them.
 
-    >>> next_drawing("plain")
-    'braille'
+    >>> next_drawing("plain"), next_drawing("plain", pixels=True)
+    ('braille', 'pixels')
     """
-    return DRAWINGS[(DRAWINGS.index(drawing) + 1) % len(DRAWINGS)]
+    offered = DRAWINGS if pixels else DRAWINGS[1:]
+    return offered[(offered.index(drawing) + 1) % len(offered)] if drawing in offered else offered[0]

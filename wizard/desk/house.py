@@ -9,6 +9,7 @@ from textual.dom import DOMNode
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.desk.session import Session
 from wizard.files.sheet_file import SheetFile
+from wizard.pixels.answers import Able
 
 
 class House(Protocol):
@@ -18,6 +19,7 @@ class House(Protocol):
     note: str
     trouble_at_start: str
     drawing: DrawingStyle
+    pixels: Able | None
 
     @property
     def more_typed(self) -> bool: ...

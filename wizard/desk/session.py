@@ -8,10 +8,11 @@ from typing import TYPE_CHECKING, Protocol
 
 from rules.graph.asking import AskedField, printable
 from rules.judging.judge import Judged, judge
+from rules.judging.questions import beside
 from rules.measure.display import other
 from rules.measure.quantity import EntryError, Units
 from rules.sheet import FIELDS, Sheet, read_sheet
-from rules.sheet.confirmed import CONFIRMED
+from rules.sheet.confirmed import BESIDE, CONFIRMED
 from wizard.desk.history import History
 from wizard.desk.pages import ASKED
 from wizard.files import sheet_file
@@ -183,13 +184,21 @@ class Session:
         return tuple(dict.fromkeys(name.partition(" ")[2] or name for name in entries))
 
     def confirm(self, name: str) -> None:
-        """Say yes to an unusual answer as it stands. The yes goes when the answer changes."""
+        """Say yes to an odd answer as it stands beside those it is odd beside. The yes goes when any of them changes."""
         before = self._entries()
-        entry, unit = self.entry(name), ASKED[name].bare_unit(self.units) if self.units else ""
-        bare = isinstance(entry, int | float) or _read(ASKED[name], entry, None) is None
-        self._table(CONFIRMED)[name] = f"{entry} {unit}" if bare and unit else entry
+        yes = self._table(CONFIRMED)
+        for key in [key for key in yes if key.startswith(f"{name}{BESIDE}")]:
+            del yes[key]
+        yes[name] = self._with_unit(name)
+        yes.update((f"{name}{BESIDE}{asked}", self._with_unit(asked)) for asked in beside(name, self.judged))
         self._noted(before)
         self.history.rest()
+
+    def _with_unit(self, name: str) -> object:
+        """An answer as typed, with the sheet's unit where it has none of its own: a yes outlasts a change of units."""
+        entry, unit = self.entry(name), ASKED[name].bare_unit(self.units) if self.units else ""
+        bare = isinstance(entry, int | float) or _read(ASKED[name], entry, None) is None
+        return f"{entry} {unit}" if bare and unit else entry
 
     def _table(self, step: str) -> dict[str, object]:
         table = self.document.get(step)

@@ -4,12 +4,14 @@ tomlkit reads the text into its parts: for each table a list of keys and items, 
 Those lists are edited and written out again. What comes out is read back before it is used.
 """
 
+import re
 import tomllib
 from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, TypeAlias, cast
 
 from rules.sheet import STEPS, WORKED_OUT
 from rules.sheet.confirmed import CONFIRMED
+from rules.sheet.earlier import EARLIER_NAMES, TwoAnswers, carried_over, name_today
 from wizard.files.sheet_text import (
     EARLIER_HEADER,
     HEADER,
@@ -32,6 +34,8 @@ _TOP = ("sheet_version", "title", "units", *(step.name for step in STEPS), CONFI
 _WITHIN: dict[str, Sequence[str]] = {step.name: list(step.asked()) for step in STEPS}
 _NAMES = ("id", "check")
 """What tells the tables of one list apart."""
+_EARLIER = re.compile(rf"""(?m)^(?P<before>[ \t\["']*)(?P<name>{"|".join(EARLIER_NAMES)})(?=[ \t."'\]=])""")
+"""An earlier name where a line begins with it: in a header, before a dot, or as a confirmed answer's between quotes."""
 _MARK = "\ufeff"
 _SET_ASIDE = "# What stood here could not be changed in place. It is kept here as it was:\n"
 
@@ -47,7 +51,7 @@ def edited(text: str, document: Mapping[str, object]) -> str:
     """
     if text.startswith(_MARK):
         return _MARK + edited(text.removeprefix(_MARK), document)
-    text = text.replace(EARLIER_HEADER, HEADER)
+    text = _with_names_of_today(text.replace(EARLIER_HEADER, HEADER))
     held = tomllib.loads(text)
     if same(held, document):
         return text
@@ -62,6 +66,19 @@ def edited(text: str, document: Mapping[str, object]) -> str:
     else:
         changed = _edit(text, held, document, new_line)
     return changed if same(_read(changed), document) else _set_aside(text, document)
+
+
+def _with_names_of_today(text: str) -> str:
+    """The text with its tables under today's names where they stand; as it is where that would say something else.
+
+    A text of several lines may begin a line like a header, and two tables may now be one: both are seen by reading it.
+    """
+    renamed = _EARLIER.sub(lambda found: found["before"] + name_today(found["name"]), text)
+    held = _read(renamed)
+    try:
+        return renamed if held is not None and same(carried_over(held), carried_over(tomllib.loads(text))) else text
+    except TwoAnswers:  # on the way to being written over
+        return text
 
 
 def same(one: object, other: object) -> bool:

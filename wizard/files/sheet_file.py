@@ -16,6 +16,7 @@ from pathlib import Path
 
 from rules.graph.asking import printable
 from rules.sheet import SHEET_VERSION
+from rules.sheet.earlier import TwoAnswers, carried_over, told
 from wizard.files.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
 from wizard.files.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
 
@@ -58,15 +59,17 @@ class ChangedOnDisk(Exception):  # noqa: N818
 
 @dataclass
 class SheetFile:
-    """A sheet and the file it stands in.
+    """A sheet and its file.
 
     document: the table of tables a TOML file gives, every entry as typed.
     text: what was read or last written, comments and all; None while the file is not on disk.
+    told: which tables stand there under an earlier name, in one line; the document has today's.
     """
 
     path: Path
     document: dict[str, object]
     text: str | None
+    told: str = ""
 
 
 def new(path: Path | str) -> SheetFile:
@@ -85,14 +88,18 @@ def read(path: Path | str) -> SheetFile:
         data = bytes_of(path, MOST_BYTES + 1)
     except (OSError, ValueError) as error:
         raise CannotRead(f"{_name(path)} cannot be read: {_why(error, _NOT_READ)}.") from error
-    document = from_bytes(data, _name(path))
+    held = from_bytes(data, _name(path))
+    try:
+        document = carried_over(held)
+    except TwoAnswers as error:
+        raise CannotRead(f"{_name(path)} cannot be read: {error}.") from error
     # What could not be written back is refused now, and not after an hour of typing.
     if answers_are_too_long(data, document):
         raise CannotRead(
             f"{_name(path)} cannot be kept as it is: its answers take more than {MOST_ANSWERS // 1024} kB, which leaves no"
             " room for warnings and checklist. Shorten it, if it is a build sheet."
         )
-    return SheetFile(path, document, data.decode())
+    return SheetFile(path, document, data.decode(), told(held))
 
 
 def save(sheet: SheetFile, document: Mapping[str, object], *, overwrite: bool = False) -> SheetFile:

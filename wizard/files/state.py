@@ -20,5 +20,5 @@ class State(BaseModel):
     model_config = ConfigDict(extra="allow")
 
     recent: list[Annotated[str, AfterValidator(_one_line)]] = []
-    drawing: Literal["", "braille", "blocks", "plain"] = ""
+    drawing: Literal["", "pixels", "braille", "blocks", "plain"] = ""
     look: str = ""

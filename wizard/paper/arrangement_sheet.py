@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from rules.drawn.arrangement import LEAST_WIDTH, ArrangedView, arrangement
+from rules.drawn.full_size import third_angle
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
@@ -12,6 +13,7 @@ from wizard.paper.flow import Flow
 from wizard.paper.part_sheets import TOLERANCES
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
 _BLOCK = 44.0
@@ -19,12 +21,13 @@ _BLOCK = 44.0
 _SYMBOL_ROOM = 34.0
 
 
+@shop_paper
 def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """Both pages as a PDF file. paper: a name or a size with its unit, see `paper_size`; it lies on its side."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     short, long = sorted(paper_size(paper))
     flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
-    third = judged.shown_in == "inch"
+    third = third_angle(judged)
     room = flow.room - _BLOCK
     scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
     if not rows:

@@ -9,6 +9,7 @@ from wizard.paper.checklist_text import HEADINGS, LEGEND, ForWhom, has_blank, he
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import POINT, WORDS, Area, Document, line_height, paper_size, text_width, wrap
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _CELL = 34.0
 """mm: room for a box and a measured figure."""
@@ -23,6 +24,7 @@ _PADDING = 1.2
 """mm above and below the words of a row."""
 
 
+@shop_paper
 def checklist_pdf(
     judged: Judged, document: Mapping[str, object], paper: str = "letter", part: ForWhom = "whole"
 ) -> bytes:

@@ -24,6 +24,7 @@ from rules.shop.checklist import (
 from rules.shop.checklist_line import AFTER, HELPER_SECTIONS, HOLD
 from rules.shop.holds import BY_LINE
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import in_shop_words, shop_paper
 
 ForWhom = Literal["whole", "welder", "helper"]
 """whole: the builder's own. welder: what the welder does. helper: what is done beside the car; figures are elsewhere."""
@@ -48,6 +49,7 @@ HEADINGS = {
 LEGEND = "Tick left and right; write in results. HOLD 1 to 4: sign on the welding sheet."
 
 
+@shop_paper
 def as_text(judged: Judged, document: Mapping[str, object], part: ForWhom = "whole") -> str:
     """The checklist in plain ASCII, 80 columns at most. part: "welder" leaves out what the welder has no use for.
 
@@ -63,6 +65,7 @@ def as_text(judged: Judged, document: Mapping[str, object], part: ForWhom = "who
     return "\n".join(row.rstrip() for row in rows) + "\n"
 
 
+@shop_paper
 def as_markdown(judged: Judged, document: Mapping[str, object], part: ForWhom = "whole") -> str:
     """The checklist as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
     rows = [f"# {HEADINGS[part].capitalize()}", ""]
@@ -194,7 +197,7 @@ _SPELT_OUT = {
 
 def ascii_line(text: str) -> str:
     """One line of characters that every printer has. What has no such spelling becomes a question mark."""
-    flat = printable(" ".join(text.split()))
+    flat = printable(in_shop_words(" ".join(text.split())))
     return " ".join(
         "".join(_plain(character, before) for before, character in zip(" " + flat, flat, strict=False)).split()
     )
@@ -224,7 +227,9 @@ _OUR_BLANK = re.compile(r"(?<!\S)(?:\\_)+(?!\S)")
 
 def markdown_line(text: str) -> str:
     """Text on one line that Markdown shows as it is: no markup, no HTML, no link, no table cell of its own."""
-    flat = printable(" ".join(text.split())).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    flat = (
+        printable(in_shop_words(" ".join(text.split()))).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+    )
     escaped = _MARKUP.sub(lambda found: f"\\{found[0]}", flat)
     return _OUR_BLANK.sub(lambda blank: blank[0].replace("\\", ""), escaped)
 

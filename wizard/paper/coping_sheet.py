@@ -6,6 +6,7 @@ from rules.judging.judge import Judged
 from wizard.paper.flow import BarredFlow
 from wizard.paper.pdf import Document, line_height, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _TAIL = 25.0
 """mm of pattern beyond the highest place of its edge, to wrap square by."""
@@ -16,6 +17,7 @@ _HOW = (
 )
 
 
+@shop_paper
 def coping_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The patterns as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
     pages = Document(judged.sheet.title, stamp(judged), "Full size, 1:1")

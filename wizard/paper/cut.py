@@ -13,16 +13,18 @@ from typing import Any, Literal
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.fixture import fixture
-from rules.drawn.pieces import SIDES, Profile, hub_plate, outline_of_plate
+from rules.drawn.fixture_posts import post_plates
+from rules.drawn.pieces import DRILLED, SIDES, Profile, hub_plate, outline_of_plate, under_size
 from rules.judging.judge import Judged, and_list, shown_in_both
 from rules.judging.reader import answer, name, still_needed
 from rules.measure.display import both
-from rules.measure.outline import Outline, Point
-from rules.measure.quantity import INCH
+from rules.measure.outline import Point
+from rules.measure.quantity import INCH, Units
 from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
+from wizard.paper.wording import shop_paper
 
 FileUnits = Literal["mm", "in"]
 
@@ -32,6 +34,7 @@ SIZES: dict[FileUnits, float] = {"mm": 1.0, "in": INCH}
 
 _THICKNESS = name("plate.thickness")
 _METAL, _CONDITION, _PROCESS = name("plate.metal"), name("plate.condition"), name("plate.process")
+_LESS = name("plate.left_for_drilling")
 _DXF_UNIT: dict[FileUnits, tuple[int, int]] = {"mm": (4, 1), "in": (1, 0)}
 """$INSUNITS and $MEASUREMENT of the DXF reference."""
 _UNIT_WORDS: dict[FileUnits, str] = {"mm": "millimetres", "in": "inches"}
@@ -54,21 +57,26 @@ def cut_files(judged: Judged, units: FileUnits = "mm") -> dict[str, bytes]:
         return _cut_files(judged, units)
 
 
+@shop_paper
 def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
     known, barred = judged.worked.known, stops(judged)
     files: dict[str, bytes] = {}
+    less = answer(known, _LESS) or 0.0
     for side in SIDES:
         if (plate := hub_plate(known, side)) is not None:
             words = [*_plate_words(judged, side), *_words(judged, plate)]
-            files[f"hub_plate_{side}_{units}.dxf"] = _written(plate, words, barred, units)
+            files[f"hub_plate_{side}_{units}.dxf"] = _written(under_size(plate, less), words, barred, units)
     for piece in cut_pieces(judged):
         if not piece.on_wheel_centre:
             words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
-            files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
+            files[f"{piece.key}_{units}.dxf"] = _written(under_size(piece.profile, less), words, barred, units)
     made = fixture(judged)
     if made is not None and files:
         words = [*_fixture_words(made.left_out), *_words(judged, made.base)]
         files[f"fixture_base_{units}.dxf"] = _written(made.base, words, barred, units)
+        for piece in post_plates(made):
+            words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
+            files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
     if not files:
         wanted = and_list(still_needed(outline_of_plate, known))
         raise NotDrawn(
@@ -82,7 +90,7 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
 
 def _plate_words(judged: Judged, side: str) -> Iterator[str]:
     yield f"HUB PLATE, {side.upper()}. Make one."
-    yield f"Seen from the hub side (outboard): front is to the {side}. Origin: spindle centre."
+    yield f"Seen from the hub side (outboard): front is to the {side}. Origin: wheel centre."
     yield f"Thickness {shown_in_both(_THICKNESS, judged) or BLANK}"
 
 
@@ -94,7 +102,7 @@ def _piece_words(judged: Judged, piece: CutPiece) -> Iterator[str]:
 
 def _fixture_words(left_out: tuple[str, ...]) -> Iterator[str]:
     yield "FIXTURE BASE. Make one for both sides."
-    yield "Seen from above: front is to the right for LEFT. Origin: spindle centre. The upper face is the hub face."
+    yield "Seen from above: front is to the right for LEFT. Origin: wheel centre. The upper face is the hub face."
     yield f"Thickness {BLANK}: 20 mm (3/4 in) or more, flat"
     yield from (f"LEFT OUT: {words}" for words in left_out)
 
@@ -104,25 +112,41 @@ def _words(judged: Judged, profile: Profile) -> Iterator[str]:
     yield f"Title {judged.sheet.title or BLANK}"
     yield stamp(judged)
     yield f"Metal {answer(known, _METAL) or BLANK}, {answer(known, _CONDITION) or f'condition {BLANK}'}"
-    outline = profile.outline
-    width, height = (
-        both(size, "mm", judged.shown_in) for size in (outline.right - outline.left, outline.top - outline.bottom)
-    )
-    radius = both(outline.corner_radius, "mm", judged.shown_in)
-    yield f"Outline {width} wide, {height} high, {f'corner radius {radius}' if outline.corner_radius else 'square corners'}"
+    outline, units, less = profile.outline, judged.shown_in, answer(known, _LESS)
+    width, height = (both(size, "mm", units) for size in (outline.right - outline.left, outline.top - outline.bottom))
+    yield f"Outline {width} wide, {height} high, {_corners(profile, units)}"
     for what in dict.fromkeys(hole.what for hole in profile.holes):
         alike = [hole for hole in profile.holes if hole.what == what]
-        yield f"{len(alike)} x {what}, diameter {both(alike[0].diameter, 'mm', judged.shown_in)}"
+        size = both(alike[0].diameter, "mm", units)
+        if less is not None and what in DRILLED:
+            yield f"{len(alike)} x {what}, CUT {both(less, 'mm', units)} under size: drill or ream to {size}"
+        else:
+            yield f"{len(alike)} x {what}, diameter {size}"
+    if profile.slots:
+        yield f"{len(profile.slots)} slots for tabs, square ends"
     yield from (f"LEFT OUT: {words}" for words in profile.left_out)
     yield f"Layer {CUT_LAYER}: closed outline, round holes. {SCRIBE_LAYER}: scribe only. {NOTES_LAYER}: not on the metal."
     if profile.marks:
         yield f"Marked: {', '.join(dict.fromkeys(mark.what for mark in profile.marks))}."
     yield "Kerf is NOT applied: every line is the finished edge. The cutter sets it off."
-    yield "Holes are drawn at finished size."
-    if answer(known, _PROCESS) == "plasma":
+    if less is None:
+        yield "Holes are drawn at finished size."
+    if less is None and answer(known, _PROCESS) == "plasma":
         yield "Plasma: have bolt holes cut under size, then drill or ream them."
     yield "Grind dross and hard skin off before welding."
     yield "This file informs; it does not certify."
+
+
+def _corners(profile: Profile, units: Units) -> str:
+    outline = profile.outline
+    if outline.rounds:
+        return "narrowed to round ends on straight tangents"
+    if profile.radius:
+        return f"round end of radius {both(profile.radius, 'mm', units)}"
+    if profile.edge:
+        return "as drawn"
+    radius = both(outline.corner_radius, "mm", units)
+    return f"corner radius {radius}" if outline.corner_radius else "square corners"
 
 
 # The file
@@ -139,12 +163,10 @@ def _written(profile: Profile, words: list[str], barred: list[str], units: FileU
     drawing.layers.add(SCRIBE_LAYER, color=5)
     drawing.layers.add(NOTES_LAYER, color=8)
     space = drawing.modelspace()
-    space.add_lwpolyline(
-        [(x / size, y / size, bulge) for x, y, bulge in profile.points],
-        format="xyb",
-        close=True,
-        dxfattribs={"layer": CUT_LAYER},
-    )
+    slots = ([(x, y, 0.0) for x, y in slot.corners] for slot in profile.slots)
+    for contour in (profile.points, *slots):
+        points = [(x / size, y / size, bulge) for x, y, bulge in contour]
+        space.add_lwpolyline(points, format="xyb", close=True, dxfattribs={"layer": CUT_LAYER})
     for hole in profile.holes:
         centre = (hole.centre[0] / size, hole.centre[1] / size)
         space.add_circle(centre, hole.diameter / 2 / size, dxfattribs={"layer": CUT_LAYER})
@@ -152,7 +174,7 @@ def _written(profile: Profile, words: list[str], barred: list[str], units: FileU
         _line(space, mark.start, mark.end, size, SCRIBE_LAYER)
     if profile.stamp:
         _words_at(space, profile.stamp.words, profile.stamp.at, size, SCRIBE_LAYER)
-    _reference_line(space, profile.outline, units)
+    _reference_line(space, profile, units)
     top = profile.outline.top
     for number, line in enumerate(_lines(words, barred, units)):
         place = (profile.outline.right + _BESIDE, top - number * _STEP)
@@ -175,10 +197,11 @@ def _lines(words: list[str], barred: list[str], units: FileUnits) -> Iterator[st
         yield from textwrap.wrap(ascii_line(text), _COLUMNS, subsequent_indent="  ")
 
 
-def _reference_line(space: Any, outline: Outline, units: FileUnits) -> None:
+def _reference_line(space: Any, profile: Profile, units: FileUnits) -> None:
     """A line of known length below the piece, with ends."""
     length, words = _REFERENCE[units]
-    y, size = outline.bottom - _BESIDE, SIZES[units]
+    outline = profile.outline
+    y, size = min(y for _, y, _ in profile.points) - _BESIDE, SIZES[units]
     _line(space, (outline.left, y), (outline.left + length, y), size)
     for x in (outline.left, outline.left + length):
         _line(space, (x, y - _LETTER / 2), (x, y + _LETTER / 2), size)

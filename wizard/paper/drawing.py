@@ -6,7 +6,7 @@ Every page carries check bars, the side, and DO NOT CUT with its reasons where t
 from collections.abc import Sequence
 from functools import partial
 
-from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size, third_angle
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
@@ -28,6 +28,7 @@ from wizard.paper.seams import MARK, room_for
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stop_band
 from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
+from wizard.paper.wording import shop_paper
 
 REDUCTIONS = (1.0, 2.0, 2.5, 4.0, 5.0, 8.0, 10.0, 20.0, 50.0)
 _BAND = 7.0
@@ -44,6 +45,7 @@ HOW_TO = (
 )
 
 
+@shop_paper
 def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", view: Extent = "upright") -> bytes:
     """The drawing at 1:1 over pages of one paper, as a PDF file.
 
@@ -53,6 +55,7 @@ def drawing_pdf(judged: Judged, *, paper: str = "letter", side: Side = "left", v
     return on_pages(judged, full_size(judged, side, view), paper)
 
 
+@shop_paper
 def on_pages(judged: Judged, drawing: Drawing, paper: str) -> bytes:
     """The same of a drawing that is made already."""
     size = paper_size(paper)
@@ -64,6 +67,7 @@ def on_pages(judged: Judged, drawing: Drawing, paper: str) -> bytes:
     return document.written()
 
 
+@shop_paper
 def one_sheet_pdf(judged: Judged, side: Side = "left", view: Extent = "upright") -> bytes:
     """The drawing at 1:1 on one large page for a plotter, its figures on a second page."""
     drawing = full_size(judged, side, view)
@@ -157,11 +161,9 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     flow.paragraph(f"{drawing.side.upper()} upright: {what}. Scale 1:1, full size.", bold=True)
     flow.paragraph(drawing.block.scope, before=2)
     flow.paragraph(f"{stamp(judged)}.   Drawn ____________   Checked ____________", before=2)
-    third = judged.shown_in == "inch"
+    third = third_angle(judged)
     symbol = projection_symbol(flow.page, (flow.area.left + 2, flow.y - 13), third_angle=third)
-    below = flow.page.paragraph(
-        (symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION[judged.shown_in]
-    )
+    below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION[third])
     flow.y = min(symbol.bottom, below) - 2
     if tiles.tiles:
         for words in HOW_TO:

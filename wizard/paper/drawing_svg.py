@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator
 from html import escape
 
-from rules.drawn.full_size import PROJECTION, Drawing, Extent, full_size
+from rules.drawn.full_size import PROJECTION, Drawing, Extent, full_size, third_angle
 from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperItem, PaperWords, Stroke, corners, points_on
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
@@ -13,6 +13,7 @@ from wizard.paper.lettering import POINT
 from wizard.paper.pdf import BARS, FIGURE_HEIGHT, MARGIN, MEASURE_THIS, PENS
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
+from wizard.paper.wording import in_shop_words, shop_paper
 
 _LINE = 5.0
 _FACE = "font-family=\"'Bitstream Vera Sans','DejaVu Sans',Verdana,sans-serif\""
@@ -22,6 +23,7 @@ _LETTERS = 2.4
 """mm an average letter takes, on the safe side, where lines are broken."""
 
 
+@shop_paper
 def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -> str:
     """The drawing at 1:1 with its bars, its figures under it, and DO NOT CUT above it where that applies.
 
@@ -30,12 +32,13 @@ def drawing_svg(judged: Judged, side: Side = "left", view: Extent = "upright") -
     return as_svg(judged, full_size(judged, side, view))
 
 
+@shop_paper
 def as_svg(judged: Judged, drawing: Drawing) -> str:
     """The same of a drawing that is made already."""
     width = max(drawing.frame.width, 300.0) + 2 * MARGIN
     above = [
         *_wrapped(printable(drawing.block.title), width),
-        f"{drawing.side.upper()} upright, full size, 1:1. {PROJECTION[judged.shown_in]}",
+        f"{drawing.side.upper()} upright, full size, 1:1. {PROJECTION[third_angle(judged)]}",
     ]
     above += _wrapped(f"{stamp(judged)}. {drawing.block.scope}", width)
     above += [line for text in stops(judged) for line in _wrapped(text, width)]
@@ -136,4 +139,4 @@ def _n(number: float) -> str:
 
 
 def _text(text: str) -> str:
-    return escape(printable(text))
+    return escape(printable(in_shop_words(text)))

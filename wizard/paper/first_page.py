@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from rules.drawn.arrangement import PIECES
 from rules.drawn.corner_parts import parts_of
+from rules.drawn.full_size.shapes import View
 from rules.drawn.isometric import isometric
 from rules.judging.judge import Judged
 from rules.sheet import FIELDS
@@ -14,6 +15,7 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 NAME = "first_page.pdf"
 _FOR = {
@@ -30,10 +32,12 @@ _FOR = {
 }
 """Whom each paper is for and what it is; the same as text, Markdown or SVG is not named again."""
 _MOST = 8
-_LEAST_PICTURE = 30.0
-"""mm."""
+_PICTURE_WIDTH, _LEAST_PICTURE = 66.0, 62.0
+"""mm that the picture takes beside what is to be signed, which is as high as that least."""
+_SAYS_PICTURE = 6.0
 
 
+@shop_paper
 def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", *, cut_left_out: bool = False) -> bytes:
     """The page as a PDF file. names: the files of the folder. cut_left_out: cut files are kept back because of a stop."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
@@ -45,20 +49,15 @@ def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", 
     )
     _contents(flow, names)
     _not_to_cut(flow, judged, names, cut_left_out=cut_left_out)
-    _to_sign(flow)
-    _picture(flow, judged)
+    _to_sign(flow, judged)
     return pages.written()
 
 
-def _picture(flow: Flow, judged: Judged) -> None:
-    """The upright as it will look, where the page has room for it."""
-    parts = [part for name, part in parts_of(judged.worked.known).items() if name in PIECES]
-    view = isometric(parts, flow.area.width / 2, min(70.0, flow.room - 8))
-    if view.items and flow.room > _LEAST_PICTURE:
-        middle = (flow.area.left + flow.area.right) / 2
-        with flow.page.moved(middle, flow.area.bottom + 4 - view.frame.bottom):
-            draw_items(flow.page, view.items)
-        flow.page.text((flow.area.left, flow.area.bottom + 4), "LEFT, from behind, inside and above")
+def _picture(judged: Judged, height: float) -> View:
+    """The upright as it will look; empty while there is no plate, since joints alone are no picture of anything."""
+    made = parts_of(judged.worked.known)
+    parts = [part for name, part in made.items() if name in PIECES] if "plate" in made else []
+    return isometric(parts, _PICTURE_WIDTH - 6, height)
 
 
 def _contents(flow: Flow, names: Sequence[str]) -> None:
@@ -100,9 +99,21 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
         )
 
 
-def _to_sign(flow: Flow) -> None:
+def _to_sign(flow: Flow, judged: Judged) -> None:
+    """What is signed where, and beside it the picture, where the page has room for it."""
     flow.heading("To sign: work stops at each HOLD until it is signed, left and right, on the paper named", 30)
+    whole, view = flow.area, View(())
+    height = flow.room - _SAYS_PICTURE - 2
+    if height >= _LEAST_PICTURE:
+        view = _picture(judged, height)
+    if view.items:
+        flow.area = whole.less(right=_PICTURE_WIDTH)
+        middle = (flow.area.right + whole.right) / 2 + 2
+        with flow.page.moved(middle, whole.bottom + _SAYS_PICTURE - view.frame.bottom):
+            draw_items(flow.page, view.items)
+        flow.page.text((middle, whole.bottom + 1), "LEFT, from inside and above", align="centre")
     rows = [(hold.text, hold.signed_on) for hold in HOLDS]
-    flow.table((140, 50), ("HOLD", "Signed on"), rows)
-    people = "  ".join(f"{who} {BLANK}{BLANK}" for who in ("Builder", "Welder", "Helper", "Second"))
-    flow.paragraph(people, before=1.5)
+    flow.table((92, 32), ("HOLD", "Signed on"), rows)
+    for pair in (("Builder", "Welder"), ("Helper", "Second")):
+        flow.paragraph("  ".join(f"{who} {BLANK}{BLANK}" for who in pair), before=1.5)
+    flow.area = whole

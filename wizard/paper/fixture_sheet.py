@@ -1,7 +1,8 @@
 """The fixture as PDF: its base with every hole, its posts and stops, how it is built, and how it is checked."""
 
 from rules.drawn.cut_pieces import CutPiece
-from rules.drawn.fixture import Fixture, fixture
+from rules.drawn.fixture import BOLT_HOLE, FOOT, Fixture, fixture
+from rules.drawn.fixture_posts import POST, bush, post_plates, saddle_depth
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.piece_view import hole_rows, piece_view
 from rules.judging.judge import Judged
@@ -11,16 +12,18 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 134.0
+_POST_HEIGHT = 48.0
 _WRITING = 6.4
 """mm: the least height of a row a person writes in."""
 _HOW = (
     "The upper face of the base is the hub face. The hub, or a dummy turned true to it, is bolted to it flange down, its studs "
     "through the base: every distance inboard of the hub face is a height over the base.",
-    "One straight bar lies in posts 1 and 2 and passes both pivots: joints or dummy sleeves on it hold the lugs in place. "
-    "Each post is bored square to the bar: it leans and is turned as the table says; scribe the bar on the base and turn the "
-    "foot to it.",
+    "One straight bar lies in bushes in the saddles of posts 1 and 2 and passes both pivots: joints or dummy sleeves on it "
+    "hold the lugs in place. Posts stand upright, across the bar: scribe the bar on the base and turn the foot to it. The "
+    "bushes lean with the bar, as the table says.",
     "The plate lies on the hub's mounting face against the three stops. Tack in it, weld in it, cool in it. Hub out before "
     "welding: the dummy stays.",
     "RIGHT is the mirror image: the same base, posts bolted to the holes marked RIGHT and turned the other way.",
@@ -29,6 +32,7 @@ _HOW = (
 )
 
 
+@shop_paper
 def fixture_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
@@ -39,6 +43,7 @@ def fixture_pdf(judged: Judged, paper: str = "letter") -> bytes:
         return pages.written()
     _base(flow, made, figures)
     _posts(flow, made, figures)
+    _plates(flow, made, figures)
     _checks(flow, judged, made, figures)
     return pages.written()
 
@@ -52,14 +57,15 @@ def _base(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
         draw_items(flow.page, view.items)
     flow.y -= view.frame.height + 4
     flow.paragraph(
-        f"Plate 20 mm (3/4 in) or thicker, flat and stress-free; thickness {BLANK}. Origin: the spindle.", before=0.3
+        f"Plate 20 mm (3/4 in) or thicker, flat and stress-free; thickness {BLANK}. Origin: the wheel centre.",
+        before=0.3,
     )
     rows = [
         (row.letter, row.what, figures.exact(row.diameter), _way(row.from_centre[0], "right", "left", figures),
          _way(row.from_centre[1], "up", "down", figures))
         for row in hole_rows(piece)
     ]  # fmt: skip
-    flow.table((14, 66, 30, 40, 40), ("Hole", "For", "Diameter", "From the spindle, across", "Up or down"), rows)
+    flow.table((14, 66, 30, 40, 40), ("Hole", "For", "Diameter", "From the wheel centre, across", "Up or down"), rows)
     for words in made.left_out:
         flow.paragraph(f"NOT DRAWN: {words}.", before=0.3)
 
@@ -71,8 +77,8 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
             post.name,
             f"{_way(post.at[0], 'right', 'left', figures)}, {_way(post.at[1], 'up', 'down', figures)}",
             figures.exact(post.height),
-            f"bored {figures.exact(post.bore)}, rises {post.rises:.2f} deg to the upper end, turned {abs(post.turned):.2f} deg "
-            f"{'rear' if post.turned >= 0 else 'front'} at the upper end"
+            f"bush bored {figures.exact(post.bore)}, rises {post.rises:.2f} deg to the upper end, turned "
+            f"{abs(post.turned):.2f} deg {'rear' if post.turned >= 0 else 'front'} at the upper end"
             if post.bore
             else "pin up and down or square to the base, as the joint's bolt; its middle at this height",
         )
@@ -83,10 +89,45 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
          figures.exact(stop.height), "pin, at least so high; the plate's edge lies against it")
         for stop in made.stops
     ]  # fmt: skip
-    heading = ("LEFT", "From the spindle", "Height over base", "How")
+    heading = ("LEFT", "From the wheel centre", "Height over base", "How")
     flow.table((44, 46, 30, 70), heading, rows)
-    flow.paragraph(f"Bar: ø {figures.exact(made.bar)}, straight, a sliding fit in joints and posts.", before=0.5)
+    flow.paragraph(
+        f"Bar: ø {figures.exact(made.bar)}, straight, a sliding fit in joints and bushes. Bushes: ø "
+        f"{figures.exact(bush(made))} outside, {figures.exact(2 * POST)} long or more.",
+        before=0.5,
+    )
     for words in _HOW:
+        flow.paragraph(words, before=0.3)
+
+
+def _plates(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
+    """What the posts are cut from, side by side; their cut files have the same shapes."""
+    pieces = post_plates(made)
+    if not pieces:
+        flow.paragraph("NOT DRAWN: plates of the posts; the bar lies too low for a foot with a saddle.", before=0.5)
+        return
+    wide = flow.area.width / len(pieces)
+    views = [piece_view(piece, figures, wide - 6, _POST_HEIGHT) for piece in pieces]
+    high = max(view.frame.height for _, view in views)
+    flow.heading(f"Plates of the posts, {figures.exact(POST)} thick; never measure off them", high + 14)
+    for number, (piece, (scale, view)) in enumerate(zip(pieces, views, strict=True)):
+        middle = flow.area.left + (number + 0.5) * wide
+        with flow.page.moved(middle - (view.frame.left + view.frame.right) / 2, flow.y - 6 - view.frame.top):
+            draw_items(flow.page, view.items)
+        flow.page.text(
+            (middle, flow.y - 4), f"{piece.title.removeprefix('Fixture ').capitalize()}, 1:{scale:g}", align="centre"
+        )
+    flow.y -= high + 9
+    outside = bush(made)
+    rows = [
+        (post.name.split(",")[0], "2: left, right", figures.exact(FOOT), figures.exact(post.height - POST),
+         f"R {figures.exact(outside / 2)}, {figures.exact(saddle_depth(post, outside))} deep")
+        for post in made.posts if post.bore
+    ]  # fmt: skip
+    apart = f"2 holes ø {figures.exact(BOLT_HOLE)}, {figures.exact(2 * FOOT / 3)} apart"
+    rows.append(("Foot", f"{2 * len(made.posts)}", figures.exact(FOOT), figures.exact(FOOT), apart))
+    flow.table((26, 32, 30, 36, 66), ("Plate", "Make", "Wide", "High", "Saddle, holes"), rows)
+    for words in (*pieces[0].notes, *pieces[-1].notes):
         flow.paragraph(words, before=0.3)
 
 

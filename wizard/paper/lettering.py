@@ -9,6 +9,8 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
+from wizard.paper.wording import in_shop_words
+
 WORDS = 10.0
 """Points: the smallest size of words. The figures are then 2.6 mm high."""
 POINT = 25.4 / 72
@@ -34,7 +36,7 @@ def drawable(text: object) -> str:
 
     What is no letter or sign, such as a control character, is a "?". Nothing vanishes.
     """
-    flat = unicodedata.normalize("NFC", _SPACES.sub(" ", str(text)).strip())
+    flat = unicodedata.normalize("NFC", _SPACES.sub(" ", in_shop_words(str(text))).strip())
     if flat.isascii() and flat.isprintable():
         return flat
     return "".join(_drawn(character, before) for before, character in zip(" " + flat, flat, strict=False))

@@ -61,7 +61,7 @@ def _mesh(shape: Shape) -> Any:
 
 
 def _sides(radius: float) -> int:
-    """Of a polygon that stands in for a circle."""
+    """Of a polygon in place of a circle."""
     return max(24, 4 * ceil(pi / acos(1 - min(0.5, CHORD / max(radius, CHORD))) / 4))
 
 

@@ -12,6 +12,7 @@ from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size, text_width
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
+from wizard.paper.wording import shop_paper
 
 HEADING = "MOTION SHEET, FRONT END"
 _PEOPLE = ("Date", "Builder", "Measured by")
@@ -22,6 +23,7 @@ _LEAST_TO_WRITE = 6
 # Plain text
 
 
+@shop_paper
 def as_text(judged: Judged) -> str:
     """The motion sheet in plain ASCII, 80 columns at most."""
     rows = [HEADING]
@@ -74,6 +76,7 @@ def _text_row(cells: Sequence[str], widths: Sequence[int]) -> Iterator[str]:
 # Markdown
 
 
+@shop_paper
 def as_markdown(judged: Judged) -> str:
     """The motion sheet as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
     rows = [f"# {HEADING.capitalize()}", ""]
@@ -110,6 +113,7 @@ _LONGEST = 1000
 """Characters of one text: what a person put into the file may be longer than a page."""
 
 
+@shop_paper
 def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The motion sheet as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")

@@ -2,8 +2,10 @@
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.piece_view import hole_rows, mark_rows, piece_view
+from rules.drawn.piece_view import ARC, HoleRow, arc_rows, hole_rows, mark_rows, piece_view, slot_rows
+from rules.drawn.pieces import DRILLED
 from rules.judging.judge import Judged
+from rules.judging.reader import answer, name
 from rules.measure.quantity import Units
 from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import PartsRow, bolts, bought, metal
@@ -11,8 +13,10 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 118.0
+_LESS = name("plate.left_for_drilling")
 _ASIDE = 4.0
 """mm."""
 TOLERANCES: dict[Units, str] = {
@@ -22,6 +26,7 @@ TOLERANCES: dict[Units, str] = {
 """Trade custom; no published source."""
 
 
+@shop_paper
 def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
     """The sheets as a PDF file. paper: a name or a size with its unit, see `paper_size`."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
@@ -83,17 +88,17 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
     with flow.page.moved(left, flow.y - 2 - view.frame.top):
         draw_items(flow.page, view.items)
     flow.y -= view.frame.height + 4
-    rows = hole_rows(piece)
+    rows = hole_rows(piece) + slot_rows(piece) + arc_rows(piece)
     if piece.on_wheel_centre:
         rows += mark_rows(piece)
     if rows:
         flow.heading("Holes and marks, from the left and the lower edge", 20)
-        heading = ["Hole", "What", "Diameter", "From left edge", "From lower edge"]
+        heading = ["Hole", "What", "Diameter, size", "From left edge", "From lower edge"]
         table = [
             [
                 row.letter,
                 row.what,
-                figures.exact(row.diameter) if row.diameter else "scribe",
+                _size(row, figures),
                 figures.exact(row.from_left),
                 figures.exact(row.from_bottom),
             ]
@@ -106,10 +111,25 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
                     _way(row.from_centre[0], "right", "left", figures),
                     _way(row.from_centre[1], "up", "down", figures),
                 ]
-        flow.table((12, 34, 24, 26, 28, 36, 30)[: len(heading)], heading, table)
+        flow.table((12, 34, 40, 24, 26, 32, 26)[: len(heading)], heading, table)
+    less = answer(judged.worked.known, _LESS)
+    if less is not None and any(hole.what in DRILLED for hole in piece.profile.holes):
+        flow.paragraph(
+            f"Diameters are finished sizes. Bolt holes are CUT {figures.exact(less)} smaller; drill or ream them.",
+            before=0.5,
+        )
     for words in (*piece.notes, *(f"NOT DRAWN: {left_out}" for left_out in piece.profile.left_out)):
         flow.paragraph(words, before=0.5)
     flow.paragraph(f"Drawn {BLANK}   Checked {BLANK}   Left measured {BLANK}   Right measured {BLANK}", before=1.5)
+
+
+def _size(row: HoleRow, figures: FigureWriter) -> str:
+    if row.what == ARC:
+        return f"R {figures.exact(row.diameter / 2)}"
+    if row.wide:
+        turned = f" at {row.turned:.1f} deg" if row.turned % 90 else ""
+        return f"{figures.exact(row.diameter)} x {figures.exact(row.wide)}{turned}"
+    return figures.exact(row.diameter) if row.diameter else "scribe"
 
 
 def _way(distance: float, plus: str, minus: str, figures: FigureWriter) -> str:

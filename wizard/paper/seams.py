@@ -17,7 +17,6 @@ from rules.drawn.full_size.shapes import (
     PaperItem,
     PaperWords,
     Stroke,
-    bounds,
     corners,
     points_on,
 )
@@ -38,12 +37,12 @@ _PIVOT = 60.0
 
 def holds(room: PaperBox, words: PaperWords) -> bool:
     """Whether all of some words stands inside a rectangle."""
-    return _within(room, bounds([words]))
+    return _within(room, words.box)
 
 
 def room_for(items: Iterable[PaperItem]) -> tuple[float, float]:
     """The least width and height in mm of a page that holds each of the words of a drawing."""
-    boxes = [bounds([item]) for item in items if isinstance(item, PaperWords)]
+    boxes = [item.box for item in items if isinstance(item, PaperWords)]
     widest = max((box.width for box in boxes), default=0.0)
     highest = max((box.height for box in boxes), default=0.0)
     return widest + 2 * EDGE, highest + 2 * EDGE
@@ -64,9 +63,9 @@ def whole_words(items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> tuple[
 
 def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> list[PaperItem]:
     """The words where a page holds them, with a line from where they stood."""
-    box = bounds([words])
+    box = words.box
     around = _wider(box, _NEAR)
-    near = [item for item in items if _meet(bounds([item]), around)]
+    near = [item for item in items if _meet(item.box, around)]
     lines = [segment for item in near for segment in segments(item) if _meet(_box(segment), around)]
     others = [corners(item, 0.3) for item in near if isinstance(item, PaperWords)]
     first: list[PaperItem] = []
@@ -125,7 +124,7 @@ def mark_places(items: Sequence[PaperItem], seam: PaperBox) -> tuple[Point, ...]
     upright = seam.height > seam.width
     start, end = (seam.bottom, seam.top) if upright else (seam.left, seam.right)
     across = (seam.left + seam.right) / 2 if upright else (seam.bottom + seam.top) / 2
-    near = [item for item in items if _meet(bounds([item]), seam)]
+    near = [item for item in items if _meet(item.box, seam)]
     found = []
     for half in (0.25, 0.75):
         middle, reach = start + half * (end - start), 0.25 * (end - start) - 2 * MARK
@@ -186,7 +185,7 @@ def segments(item: PaperItem) -> Iterator[Segment]:
 def touches(room: PaperBox, item: PaperItem) -> bool:
     """Whether any part of an item's lines lies in an upright rectangle."""
     around = ((room.left, room.bottom), (room.right, room.bottom), (room.right, room.top), (room.left, room.top))
-    return _meet(bounds([item]), room) and crossed(around, segments(item))
+    return _meet(item.box, room) and crossed(around, segments(item))
 
 
 def _within(room: PaperBox, box: PaperBox) -> bool:

@@ -22,6 +22,7 @@ from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, line_height, paper_size
 from wizard.paper.stamp import stamp
+from wizard.paper.wording import shop_paper
 
 _METAL, _CONDITION, _THICKNESS = name("plate.metal"), name("plate.condition"), name("plate.thickness")
 _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.filler"), name("plate.preheat")
@@ -33,7 +34,7 @@ _FIGURE_HEIGHT = 102.0
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
 _CAUTIONS = ("holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out")
-_SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from spindle"}
+_SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from wheel centre"}
 """Figures set in the fixture that are not measured again elsewhere."""
 _LONGEST = 40
 """Characters of a measured result that are printed."""
@@ -42,6 +43,7 @@ _SYMBOL_ROW = 12.5
 """mm: the height of a row with a weld symbol in it."""
 
 
+@shop_paper
 def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str = "letter") -> bytes:
     """The welding sheet as a PDF file.
 
@@ -174,7 +176,7 @@ class _Sheet:
         flow, judged = self.flow, self.judged
         flow.heading("Fixture, tack HOLD, and after cooling: write what you measure", 40)
         lengths, angles = LENGTH_TOLERANCE[judged.shown_in], ANGLE_TOLERANCE
-        flow.paragraph(f"Lengths {lengths}, angles {angles} (trade custom), from hub face and spindle line only.")
+        flow.paragraph(f"Lengths {lengths}, angles {angles} (trade custom), from hub face and wheel-centre line only.")
         rows: list[tuple[str, ...]] = []
         for place in PLACES:
             if place.name in _SHORT or place.again:

@@ -1,4 +1,4 @@
-"""Which part gives first: every part that was judged, least margin first, as bars."""
+"""Which part is the weakest: every part that was judged, least margin first, as bars."""
 
 from typing import ClassVar
 
@@ -22,7 +22,8 @@ from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, counted_on, judging, margin_rows
 
-HEADING = f"What gives first: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
+HEADING = f"Weakest part: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
+SECOND = "The second figure is on yield, a dash where that is not known."
 ASKED = name("strength_asked")
 ASKING = name("loads.judge_strength")
 ROOM_BESIDE = 3
@@ -68,7 +69,7 @@ class GivesFirstScreen(Screen[str | None]):
         found = next(finding for finding in self._session.judged.findings if finding.check == ORDERING)
         told = Content.assemble(verdict(found.verdict), plain(f" {found.text}"))
         change = self._how_to_ask() or found.change
-        beside = UNLIKE_KINDS if ranked(self._session.judged) else ""
+        beside = f"{UNLIKE_KINDS} {SECOND}" if ranked(self._session.judged) else ""
         return lines(told, *(plain(text) for text in (change, beside) if text))
 
     def _how_to_ask(self) -> str:

@@ -2,9 +2,11 @@
 
 from typing import Any, ClassVar
 
+from textual import events
 from textual.app import ComposeResult
 from textual.containers import Horizontal
 from textual.screen import Screen
+from textual.timer import Timer
 from textual.widgets import Static
 
 from rules.drawn.moving.graphs import Curve, graphs
@@ -18,6 +20,7 @@ from rules.drawn.moving.scene import (
     moved,
     moving,
     touches,
+    whole_sweep,
 )
 from rules.judging.judge import Judged, and_list, why_not
 from rules.judging.reader import Known, Name, name
@@ -34,10 +37,10 @@ from wizard.widgets.motion_state import (
     place_words,
     return_words,
     state_lines,
-    worst_gap,
     worst_line,
 )
 from wizard.widgets.motion_view import MotionView
+from wizard.widgets.place_bars import place_bars
 
 HEADING = "Motion, both wheels alike: as seen from in front of the car"
 NOTHING = "Nothing can be moved yet. Enter the steering, the arms, or both, on their pages after the review."
@@ -48,6 +51,8 @@ WIDE, TALL = 118, 32
 """Cells from which on picture and graphs stand side by side."""
 STATE_LINES, ONE_LINE = 5, 78
 """Rows of the figures, and cells from which on none of them takes two."""
+FRAME = 0.1
+"""s from one place of the sweep to the next."""
 BOTH, PICTURE, GRAPHS = "picture and graphs", "picture", "graphs"
 
 
@@ -73,10 +78,11 @@ class MotionScreen(Screen[None]):
         Key("right", "lock(-1)", "steer right one notch"),
         Key("end", "other_lock", "full lock, and again for the other side"),
         Key("home", "ride", "ride height, straight ahead", "ride"),
+        Key("space", "play", "play the whole sweep of travel and lock; any key stops it", "play"),
+        Key("w", "worst", "list the smallest gaps, and go where one is", "gaps"),
         Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
         Key("shift+left", "full_lock(1)", "full left lock"),
         Key("shift+right", "full_lock(-1)", "full right lock"),
-        Key("w", "worst", "where the least gap is"),
         Key("f4", "one_or_both", "left corner, or both wheels"),
         Key("f6", "units", "show inches or millimetres"),
         Key("ctrl+t,d", "next_drawing", "another way of drawing, for terminals that show dots badly"),
@@ -94,6 +100,8 @@ class MotionScreen(Screen[None]):
         self._place = RIDE
         self._turned_over = 0
         self._both: bool | None = None
+        self._playing: Timer | None = None
+        self._to_come: list[TravelAndLock] = []
 
     def compose(self) -> ComposeResult:
         """Heading, state, picture and graphs, keys; or what to enter."""
@@ -103,11 +111,13 @@ class MotionScreen(Screen[None]):
             yield KeyLine((self.KEYS[1], ALL_KEYS))
             return
         yield Static("", id="state", markup=False)
+        yield Static("", id="place", markup=False)
         with Horizontal(id="moving"):
             yield MotionView()
             yield Graphs()
-        help_key, back, *moves = self.KEYS
-        yield KeyLine((help_key, back, tuple(moves[:4]), tuple(moves[4:7]), moves[7], moves[8]))
+        named = {key.action: key for key in self.KEYS}
+        both_ways = ((named["travel(1)"], named["travel(-1)"]), (named["lock(1)"], named["lock(-1)"]))
+        yield KeyLine((*self.KEYS[:2], *both_ways, named["play"], named["worst"], named["turn_over"]))
 
     @property
     def _judged(self) -> Judged:
@@ -163,6 +173,8 @@ class MotionScreen(Screen[None]):
             self._worst,
         ]
         self.query_one("#state", Static).update(plain("\n".join(told)), layout=False)
+        bars = place_bars(front, self._place, self.size.width - 2, plain_only=house_of(self).few_characters)
+        self.query_one("#place", Static).update(bars, layout=False)
         view, curves = self.query_one(MotionView), self.query_one(Graphs)
         view.display, curves.display = self._pane != GRAPHS, self._pane != PICTURE
         view.show(front, self._place, near, both, units)
@@ -186,7 +198,7 @@ class MotionScreen(Screen[None]):
                 return f"{step}: {reason}"
         if front.travels and not front.entered:
             shown = show(STAND_IN_TRAVEL, "mm", self._judged.shown_in)
-            return f"Bump and droop travel are not both entered: {shown} stands in for what is missing."
+            return f"Bump and droop travel are not both entered: {shown} is assumed for what is missing."
         return HEADING
 
     # Moving
@@ -243,14 +255,51 @@ class MotionScreen(Screen[None]):
         self.app.push_screen(MotionHelpScreen(self.KEYS))
 
     def action_worst(self) -> None:
-        """Go where the least gap over all travel and lock is."""
+        """List the smallest gaps; the place chosen there is gone to."""
         if self._front is None:
             return
-        found = worst_gap(self._known)
-        if found is None:
-            self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
+        from wizard.screens.worst_places import WorstPlacesScreen, worst_places
+
+        if places := worst_places(self._session):
+            self.app.push_screen(WorstPlacesScreen(self._session, self._front, places), self._go_if_chosen)
         else:
-            self._go(TravelAndLock(found[0].travel, found[0].lock))
+            self._tell("No gap is worked out yet: it needs steering, arms and the tyre.")
+
+    def _go_if_chosen(self, place: TravelAndLock | None) -> None:
+        if place is not None:
+            self._go(place)
+
+    # The sweep by itself
+
+    def action_play(self) -> None:
+        """Through all of travel and lock, a place at a time, until a key is pressed."""
+        front = self._front
+        if front is not None:
+            self._to_come = list(whole_sweep(front))
+            self._playing = self.set_interval(FRAME, self.next_place)
+
+    def next_place(self) -> None:
+        """The next place of the sweep; at its end it stops where it began."""
+        if self._to_come:
+            self._go(self._to_come.pop(0))
+        if not self._to_come:
+            self._stop()
+
+    def _stop(self) -> None:
+        if self._playing is not None:
+            self._playing.stop()
+        self._playing, self._to_come = None, []
+
+    def on_key(self, event: events.Key) -> None:
+        """Any key stops the sweep, and does what it always does; the one that began it does no more than that."""
+        if self._playing is not None:
+            self._stop()
+            if event.key == "space":
+                event.stop()
+
+    def on_screen_suspend(self) -> None:
+        """Nothing moves behind another screen."""
+        self._stop()
 
     def _may(self, possible: bool, wanted: Name) -> bool:
         if not possible:

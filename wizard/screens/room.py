@@ -19,7 +19,7 @@ from wizard.widgets.lines import KeyLine
 WORD, FIGURE = 9, 11
 """Cells of a row for the verdict, and for one figure."""
 ABSENT = "absent"
-PLAIN_SHAPES = "Plain shapes stand in for the real parts. Check every gap on the mock-up."
+PLAIN_SHAPES = "Plain shapes are compared, not the real parts. Check every gap on the mock-up."
 
 
 class RoomScreen(Screen[str | None]):
@@ -49,7 +49,7 @@ class RoomScreen(Screen[str | None]):
         self.query_one(Items).focus_list()
 
     def _items(self) -> list[Listed]:
-        """Pairs in trouble, then the others, least room first; then parts that are not in it."""
+        """Pairs in trouble, then the others, smallest gap first; then parts that are not in it."""
         in_trouble = sorted(self._table.lines, key=lambda line: ("stop", "watch", "good").index(line.verdict))
         pairs = [Listed(_id(line), self._row(line), lambda line=line: self._about(line)) for line in in_trouble]  # type: ignore[misc]
         absent = [

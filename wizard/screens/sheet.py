@@ -52,7 +52,7 @@ class SheetScreen(GoesBack):
         STEP_ON,
         FIND,
         Key("f9", "checks", "all checks with their limits and sources"),
-        Key("ctrl+r", "gives_first", "which part gives first"),
+        Key("ctrl+r", "gives_first", "which part is the weakest"),
         Key("f10", "room", "room between all parts, least first"),
         MOTION,
         Key("ctrl+l", "checklist", "the fabrication checklist, to tick off"),
@@ -66,7 +66,7 @@ class SheetScreen(GoesBack):
 
     def __init__(self, session: Session) -> None:
         super().__init__(classes="sheet")
-        self.session = session
+        self.session, self._told = session, (session.file.told, session.sheet)
         self.number = first_unfinished(session.judged)
         self._asking = False
         self._side_owed = self._save_owed = False
@@ -380,7 +380,7 @@ class SheetScreen(GoesBack):
         self.app.push_screen(RoomScreen(self.session), self._jump)
 
     def action_gives_first(self) -> None:
-        """Which part gives first."""
+        """Which part is the weakest."""
         from wizard.screens.gives_first import GivesFirstScreen
 
         self.app.push_screen(GivesFirstScreen(self.session), self._jump)

@@ -6,9 +6,10 @@ from textual.widget import Widget
 from rules.graph.asking import AskedField
 from rules.judging.judge import Finding
 from rules.judging.offers import can_start, offer
-from rules.judging.trade import trade
+from rules.judging.row_findings import of_row
 from rules.judging.usual import usual_words
 from rules.measure.quantity import Units
+from rules.sheet.glossary import on_its_row
 from wizard.desk.pages import ASKED, cautions_beside
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
@@ -59,7 +60,7 @@ class FieldPanel(Widget):
             parts.append(plain(f"Usual {words}{start}.", "$foreground 65%"))
         if found := offer(self._shown, session.judged_so_far) if "." in self._shown else None:
             grey = f"{_said(found.entry)}: {found.origin}" + (
-                "; = takes it over." if found.measured else ", which stands in until you measure it."
+                "; = takes it over." if found.measured else ", which is assumed until you measure it."
             )
             parts.append(plain(grey, "$text-accent"))
         return parts + self._findings()
@@ -74,14 +75,7 @@ class FieldPanel(Widget):
     def told(self) -> list[Finding]:
         """The findings it tells of: the one verdict that this row changes; where there is room, all in trouble."""
         roomy = self.screen.has_class("-roomy") or self.screen.has_class("-vast")
-        touched = trade().checks_touched_by(self._shown) if "." in self._shown else ()
-        step = self._shown.partition(".")[0]
-        found = [
-            finding
-            for finding in self._session.judged_so_far.findings
-            if finding.check in touched
-            and (finding.verdict not in ("not judged", "does not apply") or finding.step == step)
-        ]
+        found = of_row(self._shown, self._session.judged_so_far.findings) if "." in self._shown else []
         trouble = [finding for finding in found if finding.verdict in ("stop", "watch")]
         return (trouble if roomy else trouble[:1]) or found[:1]
 
@@ -103,7 +97,9 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
         notes.append("ctrl+j starts a new line")
     if not asked.needed:
         notes.append("may stay empty")
-    return Content.assemble((asked.label, "bold"), plain("".join(f" · {note}" for note in notes), "$foreground 65%"))
+    return Content.assemble(
+        (on_its_row(asked.label), "bold"), plain("".join(f" · {note}" for note in notes), "$foreground 65%")
+    )
 
 
 def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> str:

@@ -13,6 +13,7 @@ from textual.widgets import Input
 
 from rules.graph.asking import LONGEST_TEXT, AskedField
 from rules.measure.quantity import LONGEST_ENTRY, Units
+from rules.sheet.glossary import on_its_row
 from wizard.desk.words import plain, wrapped
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import TAKE, Entry, Refused, Take
@@ -152,7 +153,7 @@ class FieldRow(Widget):
         return TIGHT if is_tight(self.screen) else WIDE
 
     def _label(self) -> list[str]:
-        return wrap(self.asked.label, self._columns[0] - 3)
+        return wrap(on_its_row(self.asked.label), self._columns[0] - 3)
 
     def _below(self) -> list[Content]:
         rest = [Content(part) for part in self._label()[1:]]

@@ -1,6 +1,7 @@
 """The live picture beside the form: the left corner with what is known so far, in the view that suits the open entry."""
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Mapping
+from dataclasses import replace
 from textwrap import wrap
 
 from textual.reactive import reactive
@@ -11,9 +12,12 @@ from rules.drawn.other_views import PictureView, picture, view_for
 from rules.drawn.scene import PartDrawn
 from rules.measure.display import show
 from rules.measure.quantity import Units
-from wizard.desk.drawing_styles import DOT_IN_WORDS, DrawingStyle
+from wizard.desk.drawing_styles import DrawingStyle
+from wizard.pixels.painting import Panel
+from wizard.widgets.dots import TWICE_AS_HIGH, Canvas
 from wizard.widgets.drawn import Drawn
-from wizard.widgets.raster import Row, Run, draw, mm_per_dot
+from wizard.widgets.raster import Row, Run, draw
+from wizard.widgets.scale_bar import scale_bar
 
 Figure = Callable[[float, Units], str]
 """Writes a length in mm in the sheet's units, with the unit."""
@@ -22,23 +26,14 @@ NOTHING_YET = "The picture starts when the tyre is known."
 _FEWEST_PICTURE_ROWS = 8
 
 
+BETWEEN = "   "
+"""Between the caption and the scale."""
 WORDS: Mapping[PictureView, str] = {
     "front": "left wheel from the front, outboard to the right",
     "above": "left wheel from above, outboard to the right",
     "side": "left wheel from outside, front to the left",
     "plate": "left hub plate as it is cut, from the hub side",
 }
-
-
-def caption(
-    dot: float, drawing: DrawingStyle, figure: Callable[[float], str], width: int, seen_from: PictureView = "front"
-) -> list[str]:
-    """Which view it is, and how much a dot stands for (to two figures), in lines of at most `width`."""
-    view = WORDS[seen_from]
-    scale = f"{DOT_IN_WORDS[drawing]} = {figure(float(f'{dot:.2g}'))}"
-    whole = wrap(f"{view}, {scale}", width)
-    parted = [*wrap(view, width), *wrap(scale, width)]
-    return parted if len(parted) == len(whole) else whole
 
 
 def front_rows(
@@ -49,29 +44,67 @@ def front_rows(
     close_up: bool,
     figure: Callable[[float], str],
     wanted: PictureView = "front",
-    lit: Collection[str] = (),
+    field: str = "",
+    units: Units = "metric",
+    aspect: float = TWICE_AS_HIGH,
+    panels: list[Panel] | None = None,
 ) -> tuple[Row, ...]:
-    """The picture and, where there is room for both, its caption, in `width` by `height` cells. lit: parts by name."""
+    """The picture and, where there is room for both, its caption, in `width` by `height` cells.
+
+    field: the open entry, whose parts are lit and whose length is drawn as an arrow. units: of the scale's round length.
+    panels: where what is to be painted in pixels is put.
+    """
     if width < 1 or height < 1:
         return ()
-    view, scene = picture(known, wanted, close_up=close_up, lit=lit)
+    view, scene = picture(known, wanted, close_up=close_up, lit=lit_by(field, known) if field else (), field=field)
     if not scene.items:
         return _words([NOTHING_YET], width, height, top=height // 2)
+    panels = [] if panels is None else panels
     clash = worst_clash(known)
-    told = wrap(clash.told(figure), width) if clash else []
+    told = _words(wrap(clash.told(figure), width), width, part="clash") if clash else ()
     # The caption takes rows from the picture, which changes the scale the caption states.
     for rows in range(1, 7):
-        dot = mm_per_dot(scene.frame, width, max(1, height - rows), drawing)
-        lines = caption(dot, drawing, figure, width, view)
-        if len(told) + len(lines) == rows and height - rows >= _FEWEST_PICTURE_ROWS:
-            words = _words(told, width, len(told), part="clash") + _words(lines, width, len(lines))
-            return (*draw(scene, width, height - rows, drawing, figure).rows, *words)
-    return draw(scene, width, height, drawing, figure).rows
+        down = max(1, height - rows)
+        column = Canvas(width, down, scene.frame, "plain", aspect).mm_per_column
+        scale, bar = scale_bar(column, width, drawing, units, figure, aspect)
+        under, bar = caption(WORDS[view], scale, bar, width)
+        if len(told) + len(under) == rows and height - rows >= _FEWEST_PICTURE_ROWS:
+            drawn = draw(scene, width, down, drawing, figure, aspect)
+            panels.append(Panel(scene, 0, 0, width, down, drawn.leaders))
+            panels += [replace(bar, top=down + len(told) + bar.top)] if bar else []
+            return (*drawn.rows, *told, *under)
+    drawn = draw(scene, width, height, drawing, figure, aspect)
+    panels.append(Panel(scene, 0, 0, width, height, drawn.leaders))
+    return drawn.rows
 
 
-def _words(lines: list[str], width: int, height: int, top: int = 0, part: PartDrawn = "dimension") -> tuple[Row, ...]:
+def caption(view: str, scale: Row, bar: Panel | None, width: int) -> tuple[tuple[Row, ...], Panel | None]:
+    """Which view it is, and the scale after it or, where there is no room, under it; and where its bar stands then."""
+    *lines, last = wrap(view, width)
+    long = sum(len(run.text) for run in scale)
+    if not long:
+        return _words([*lines, last], width), None
+    if len(last) + len(BETWEEN) + long <= width:
+        row = _centred((Run(f"{last}{BETWEEN}", "dimension", None), *scale), width)
+        before = len(last) + len(BETWEEN)
+    else:
+        lines.append(last)
+        row, before = _centred(scale, width), 0
+    left = (width - before - long) // 2 + before
+    return (*_words(lines, width), row), replace(bar, left=left, top=len(lines)) if bar else None
+
+
+def _centred(row: Row, width: int) -> Row:
+    free = width - sum(len(run.text) for run in row)
+    return (Run(" " * (free // 2), None, None), *row, Run(" " * (free - free // 2), None, None))
+
+
+def _words(
+    lines: list[str], width: int, height: int = 0, top: int = 0, part: PartDrawn = "dimension"
+) -> tuple[Row, ...]:
+    """Lines in the middle of the width, in so many rows; as many as there are lines where no height is given."""
     broken = [part for line in lines for part in wrap(line, width)]
-    rows = ([""] * top + broken + [""] * height)[:height]
+    rows = ([""] * top + broken + [""] * height)[: height or len(broken)]
     return tuple((Run(row[:width].center(width), part, None),) for row in rows)
 
 
@@ -92,6 +125,7 @@ class FrontView(Drawn):
         self._units: Units = "inch"
         self._field = ""
         self._drawn: tuple[object, tuple[Row, ...]] = (None, ())
+        self._panels: tuple[Panel, ...] = ()
 
     @property
     def seen_from(self) -> PictureView:
@@ -105,15 +139,17 @@ class FrontView(Drawn):
         """
         if dict(known) == self._known and (units, field) == (self._units, self._field):
             return
+        before = self._drawn[1]
         self._known, self._units, self._field = dict(known), units, field
         self._drawn = (None, ())
-        self.refresh()
+        self.repaint(before)
 
     def rows(self) -> tuple[Row, ...]:
         """The drawing, made again only when something it depends on has changed."""
         width, height = self.size
-        key = (width, height, self.drawing, self.close_up, self.seen_from)
+        key = (width, height, self.drawing, self.close_up, self.seen_from, self.able)
         if self._drawn[0] != key:
+            panels: list[Panel] = []
             rows = front_rows(
                 self._known,
                 width,
@@ -122,7 +158,15 @@ class FrontView(Drawn):
                 self.close_up,
                 lambda mm: self._figure(mm, self._units),
                 self.seen_from,
-                lit_by(self._field, self._known) if self._field else (),
+                self._field,
+                self._units,
+                self.aspect,
+                panels,
             )
-            self._drawn = (key, rows)
+            self._drawn, self._panels = (key, rows), tuple(panels)
         return self._drawn[1]
+
+    def panels(self) -> tuple[Panel, ...]:
+        """The picture and its scale."""
+        self.rows()
+        return self._panels

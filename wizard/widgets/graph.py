@@ -141,9 +141,10 @@ class Graphs(Drawn):
     def rows(self) -> tuple[Row, ...]:
         """The drawing, made again only when something it depends on has changed."""
         width, height = self.size
-        key = (self._graphs, self._place, self.size, self.drawing)
+        drawing: DrawingStyle = "braille" if self.drawing == "pixels" else self.drawing
+        key = (self._graphs, self._place, self.size, drawing)
         if self._made[0] != key:
-            self._made = (key, grid_rows(self._graphs, self._place, width, height, self.drawing))
+            self._made = (key, grid_rows(self._graphs, self._place, width, height, drawing))
         return self._made[1]
 
 

@@ -53,26 +53,29 @@ def margin_rows(
 ) -> list[MarginRow]:
     """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
 
-    words: verdict by value name. A row too long for the width loses its end: word, part, bar and factor come first.
-    Where there is room, what the factor is counted on stands last, with the same on yield where that is another figure.
+    words: verdict by value name. A row too long for the width loses its end: word, part, bar, factor and the same on yield, a
+    dash where that cannot be worked out, come first. Where there is room, what the factor is counted on stands last.
     ascii_only: for terminals without block characters.
     """
     if not ranked:
         return []
     factors = [show(one.factor, "1", "metric") for one in ranked]
+    on_yield = ["-" if one.on_yield is None else show(one.on_yield, "1", "metric") for one in ranked]
     cases = [f"{one.case}, estimate" if one.estimated else one.case for one in ranked]
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
-    spare = width - WORD - part_wide - factor_wide - case_wide - len("    x  ")
-    kinds = [counted_on(one) for one in ranked]
+    yield_wide = _widest(on_yield)
+    spare = width - WORD - part_wide - factor_wide - yield_wide - case_wide - len("    x   ")
+    kinds: list[str] = [one.kind for one in ranked]
     if spare - _widest(kinds) - 2 >= LEAST_BAR:
         spare -= _widest(kinds) + 2
     else:
         kinds = ["" for _ in ranked]
     bar_wide = min(max(spare, LEAST_BAR), MOST_BAR)
     rows = []
-    for one, factor, case, kind in zip(ranked, factors, cases, kinds, strict=True):
+    for one, factor, yields, case, kind in zip(ranked, factors, on_yield, cases, kinds, strict=True):
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
-        text = f"{one.part:<{part_wide}}  {bar} {factor:>{factor_wide}} x  {case:<{case_wide}}  {kind}".rstrip()
+        figures = f"{factor:>{factor_wide}} x {yields:>{yield_wide}}"
+        text = f"{one.part:<{part_wide}}  {bar} {figures}  {case:<{case_wide}}  {kind}".rstrip()
         rows.append(MarginRow(one.value, words.get(one.value, ""), text[: max(0, width - WORD)]))
     return rows
 

@@ -19,7 +19,7 @@ GAPS = {
     name("rim_lower_joint_gap"): "rim to lower joint",
     name("rim_tie_rod_gap"): "rim to tie rod",
 }
-"""The values that hold the least gap over all travel and lock, and what each is between."""
+"""The values that hold the smallest gap over all travel and lock, and what each is between."""
 NARROW = 70
 MARGIN = 5
 """Columns of a line that are not its words: one free on each side, `; ` between and the full stop."""
@@ -89,7 +89,7 @@ ALIKE = 0.01
 
 
 def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both: bool | None) -> str:
-    """The least gap at the present place, on either wheel; empty where none is known.
+    """The smallest gap at the present place, on either wheel; empty where none is known.
 
     both: whether both wheels are in the picture, or the left one; None where there is no picture.
     """
@@ -104,16 +104,17 @@ def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both
 
 
 def worst_gap(known: Known) -> tuple[Worst, str] | None:
-    """The least gap over all travel and lock, which knows where it is, and what it is between; None while not known."""
+    """The smallest gap over all travel and lock, which knows where it is, and what it is between; None while not known."""
     gaps = [(gap, between) for one, between in GAPS.items() if isinstance(gap := answer(known, one), Worst)]
     return min(gaps, key=lambda pair: pair[0], default=None)
 
 
 def worst_line(known: Known, units: Units) -> str:
-    """The least gap over all travel and lock, what it is between, and where; empty where none is worked out."""
+    """The smallest gap over all travel and lock, what it is between, and where; empty where none is worked out."""
     found = worst_gap(known)
     if found is None:
         return ""
     worst, between = found
     there = in_units(place_of(worst.travel, worst.lock) if worst.lock else height(worst.travel), units)
-    return f"Worst gap {show(worst, 'mm', units)}, {between}: {there}."
+    parts = between.replace(" to ", "/")  # or it would not fit one line of 80 columns
+    return f"Smallest gap {show(worst, 'mm', units)}, {parts}: {there}"

@@ -113,7 +113,7 @@ def pads_on_rotor(
     off = max(band_inside_diameter / 2 - inner, outer - rotor_diameter / 2)
     figures = {"inner": (inner, "mm"), "outer": (outer, "mm"), "from": (band_inside_diameter / 2, "mm"),
                "to": (rotor_diameter / 2, "mm")}  # fmt: skip
-    text = "The pad reaches from {inner} to {outer} from the spindle; the band from {from} to {to}."
+    text = "The pad reaches from {inner} to {outer} from the wheel centre; the band from {from} to {to}."
     verdict = limits.verdict(off)
     if verdict == "good":
         return Judgement("good", text, figures=figures)

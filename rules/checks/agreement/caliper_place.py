@@ -96,7 +96,7 @@ def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confi
     """On which side of the axle caliper and steering arm stand: both want the same room."""
     if clock is None or tie_rod_end_ahead is None:
         raise DoesNotApply("the places of caliper and tie-rod end are not both entered")
-    text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the spindle"
+    text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
     return odd(f"{text}: on one side of the axle, where both want the same room.", "caliper.clock", confirmed)
@@ -123,7 +123,7 @@ def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judge
     "caliper-near-spokes",
     step="caliper",
     title="Room before the spokes",
-    limits=AtMost("mm", 13.0),
+    limits=AtMost("mm", 19.0),
     good="up to {good}",
     watch="more, and not confirmed",
     source=PRACTICE,
@@ -136,4 +136,4 @@ def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limi
     text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")
-    return odd(f"{text}, where most builds have a quarter to half an inch.", "wheel.spoke_room", confirmed)
+    return odd(f"{text}, where most builds have a quarter to three quarters of an inch.", "wheel.spoke_room", confirmed)

@@ -13,7 +13,7 @@ from rules.sheet.wheel import NutSeat
 from rules.strength.threads import stress_area
 from rules.tables import sources
 from rules.tables.bolt_grades import WEAK
-from rules.values.strength.bolts import read_grade
+from rules.values.strength.bolts import SOFTEST, read_grade
 
 CARRIED = AtLeast("1", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
 """mm2 of thread for each kg on the wheel. Cars and light trucks as sold have 0.6 to 2.5; thinnest is an M10 or 3/8 in stud."""
@@ -69,14 +69,19 @@ def big_enough(
     step="hub",
     title="Grade of the hub bolts",
     good="a grade that racing rules accept for a suspension bolt",
+    watch="none entered: an unmarked bolt counts as the softest",
     stop="a softer one, or a mark that says none",
     source=sources.COMMON_PRACTICE.saying("racing rules ask SAE grade 5 or class 8.8 of a suspension bolt"),
     grade="common practice",
 )
-def hub_bolt_grade(mount_bolt_grade: str | None) -> Judgement:
+def hub_bolt_grade(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -> Judgement:
     """The mark on the bolts between hub and upright: everything hangs on these."""
     if mount_bolt_grade is None:
-        raise NotJudged("no grade of the hub bolts is entered", "hub.mount_bolt_grade")
+        return Judgement(
+            "watch",
+            f"No mark of the hub bolts {mount_bolt_thread.text} is entered. One without counts as {SOFTEST}, the softest sold.",
+            "Read the mark on their heads and enter it. Bolts without a mark are not used here.",
+        )
     try:
         sort = read_grade(mount_bolt_grade)
     except OutsideRange as unknown:

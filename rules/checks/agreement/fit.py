@@ -36,16 +36,25 @@ LENGTHS = (
       usual=(0.25, 1.0), never=(0.1, 1.0), why="turning takes metal off"),
     T("band-on-rotor", "Braking band and rotor", "rotor.band_inside_diameter", "rotor.diameter",
       usual=(0.45, 0.78), never=(0.2, 0.95), why="the band is a ring between the hat and the edge"),
-    T("bearing-before-mount-face", "Bearing and mounting face", "hub.flange_to_bearing_centre", "hub.flange_to_mount_face",
-      usual=(0.39, 0.77), why="the middle of the bearing lies half way to the mounting face or behind that"),
+    T("bearing-before-mount-face", "Bearing and hub's mounting face", "hub.flange_to_bearing_centre", "hub.flange_to_mount_face",
+      usual=(0.39, 0.77), why="the middle of the bearing lies half way to the mounting face of the hub or behind that"),
     T("hub-bolts-square", "Hub bolt spacings", "hub.mount_height", "hub.mount_width",
       usual=(0.75, 1.45), never=(0.15, 7.0), why="a hub's bolts stand in a square, or nearly"),
+    T("hub-bolts-on-circle", "Hub bolts' circle and spacings", "hub.mount_circle", "hub_bolts_across", how="more",
+      usual=(-2.0, 2.0), never=(-10.0, 10.0), other_called="the circle through the bolts, by their two spacings",
+      why="four bolts stand on one circle"),
+    T("hub-bolts-round-body", "Hub bolts' circle and hub body", "hub.mount_circle", "hub.body_diameter",
+      usual=(1.2, 2.3), never=(1.0, 5.0), why="the bolts stand outside the hub's body, in the ears round it"),
+    T("shoulder-and-pilot", "Stub shaft's shoulder and pilot", "hub.shoulder_diameter", "hub.pilot_diameter",
+      usual=(0.38, 0.75), never=(0.15, 1.2), why="the shoulder bears on the bearing's inner ring, inside the hub's body"),
+    T("shaft-behind-hub-and-body", "Stub shaft and hub body", "hub.shoulder_length", "hub.body_length",
+      usual=(0.2, 0.39), why="a shaft stands out behind its hub by a fifth to two fifths of the hub's length"),
     T("rows-in-hub", "Bearing rows and hub", "hub.row_spread", "hub.flange_to_mount_face",
       usual=(0.4, 0.79), never=(0.0, 2.0), why="both rows lie in the hub's body"),
     T("hub-body-like-pilot", "Hub body and pilot", "hub.body_diameter", "hub.pilot_diameter",
       usual=(0.7, 1.2), why="the body behind the flange is about as thick as the pilot before it"),
-    T("hub-body-past-mount-face", "Hub body and mounting face", "hub.body_length", "hub.flange_to_mount_face",
-      usual=(0.9, 1.6), why="the body ends at the mounting face or reaches somewhat through the plate"),
+    T("hub-body-past-mount-face", "Hub body and its mounting face", "hub.body_length", "hub.flange_to_mount_face",
+      usual=(0.9, 1.6), why="the body ends at the mounting face of the hub or reaches somewhat through the plate"),
     T("donor-tyre-like", "Donor tyre and tyre", "hub.donor_tyre_diameter", "design_tyre_diameter",
       usual=(0.62, 1.2), other_called="the tyre's diameter",
       why="a hub's own car ran a tyre of the same kind of size, seldom a larger one"),
@@ -75,7 +84,7 @@ BACKSPACING = T(
     usual=(0.25, 0.95),
     never=(0.0, 1.0),
     other_called="the overall width",
-    why="the mounting face lies between the two lips",
+    why="the wheel's mounting face lies between the two lips",
 )
 """Not in the families: there is a value of the same name as the answer."""
 TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING))
@@ -126,7 +135,7 @@ def spoke_room_inside_wheel(
         raise DoesNotApply("spoke room and the wheel's width are not both entered")
     front = wheel_overall_width - wheel_backspacing
     figures = {"front": (front, "mm")}
-    text = "Spoke room is {spoke_room}; from the mounting face to the outer lip it is {front}."
+    text = "Spoke room is {spoke_room}; from the wheel's mounting face to the outer lip it is {front}."
     if reaches(front, spoke_room) and reaches(spoke_room, -wheel_backspacing):
         return Judgement("good", text, figures=figures)
     return Judgement("stop", f"{text} The spokes would stand outside the wheel.", "Measure spoke room again.", figures)
@@ -184,7 +193,7 @@ def ring_not_heavier_than_iron(
     confirmed: Confirmed,
     limits: Between,
 ) -> Judgement:
-    """Entered mass of the friction ring against the same ring solid. Solid: nine tenths of it or more."""
+    """Entered mass of the braking band against the same ring solid. Solid: nine tenths of it or more."""
     if ring_mass is None or rotor_diameter is None or band_inside_diameter is None or rotor_working_thickness is None:
         raise DoesNotApply("mass and sizes of the ring are not all entered")
     area = pi / 4 * (rotor_diameter**2 - band_inside_diameter**2) / 1e6

@@ -36,16 +36,16 @@ def _family(metal: str) -> str:
 def one_metal(
     plate_metal: PlateMetal | None,
     upright_material: Metal | None,
-    joint_upper_metal: WeldedMetal | None,
-    joint_lower_metal: WeldedMetal | None,
-    joint_steering_arm_metal: WeldedMetal | None,
-    joint_caliper_bracket_metal: WeldedMetal | None,
+    weld_upper_metal: WeldedMetal | None,
+    weld_lower_metal: WeldedMetal | None,
+    weld_steering_arm_metal: WeldedMetal | None,
+    weld_caliper_bracket_metal: WeldedMetal | None,
 ) -> Judgement:
     """The metal as entered under plate, upright and each weld."""
     entered = {
-        "plate": plate_metal, "upright": upright_material, "upper pivot's weld": joint_upper_metal,
-        "lower pivot's weld": joint_lower_metal, "steering arm's weld": joint_steering_arm_metal,
-        "caliper bracket's weld": joint_caliper_bracket_metal,
+        "plate": plate_metal, "upright": upright_material, "upper pivot's weld": weld_upper_metal,
+        "lower pivot's weld": weld_lower_metal, "steering arm's weld": weld_steering_arm_metal,
+        "caliper bracket's weld": weld_caliper_bracket_metal,
     }  # fmt: skip
     told = {where: metal for where, metal in entered.items() if metal is not None}
     if len(told) < 2:
@@ -94,23 +94,23 @@ def plate_of_known_metal(plate_metal: PlateMetal | None, plate_condition: str | 
 )
 def one_process(
     weld_process: WeldProcess | None,
-    joint_upper_welded_by: WeldProcess | None,
-    joint_lower_welded_by: WeldProcess | None,
-    joint_steering_arm_welded_by: WeldProcess | None,
-    joint_caliper_bracket_welded_by: WeldProcess | None,
+    weld_upper_welded_by: WeldProcess | None,
+    weld_lower_welded_by: WeldProcess | None,
+    weld_steering_arm_welded_by: WeldProcess | None,
+    weld_caliper_bracket_welded_by: WeldProcess | None,
     plate_filler: str | None,
-    joint_upper_filler: Filler | None,
-    joint_lower_filler: Filler | None,
-    joint_steering_arm_filler: Filler | None,
-    joint_caliper_bracket_filler: Filler | None,
+    weld_upper_filler: Filler | None,
+    weld_lower_filler: Filler | None,
+    weld_steering_arm_filler: Filler | None,
+    weld_caliper_bracket_filler: Filler | None,
 ) -> Judgement:
     """Process and class of filler as entered under plate against what is entered under each weld."""
     welds = {
-        "upper pivot": joint_upper_welded_by, "lower pivot": joint_lower_welded_by,
-        "steering arm": joint_steering_arm_welded_by, "caliper bracket": joint_caliper_bracket_welded_by,
+        "upper pivot": weld_upper_welded_by, "lower pivot": weld_lower_welded_by,
+        "steering arm": weld_steering_arm_welded_by, "caliper bracket": weld_caliper_bracket_welded_by,
     }  # fmt: skip
-    fillers = dict(zip(welds, (joint_upper_filler, joint_lower_filler, joint_steering_arm_filler,
-                               joint_caliper_bracket_filler), strict=True))  # fmt: skip
+    fillers = dict(zip(welds, (weld_upper_filler, weld_lower_filler, weld_steering_arm_filler,
+                               weld_caliper_bracket_filler), strict=True))  # fmt: skip
     said = set(re.findall(r"\ber?\d{2,4}s?-?\w*", (plate_filler or "").lower())) or None
     other = [
         f"{where}: {process}"
@@ -140,13 +140,13 @@ def one_process(
 )
 def filler_suits_metal(
     upright_material: Metal | None,
-    joint_upper_filler: Filler | None,
-    joint_lower_filler: Filler | None,
-    joint_steering_arm_filler: Filler | None,
-    joint_caliper_bracket_filler: Filler | None,
+    weld_upper_filler: Filler | None,
+    weld_lower_filler: Filler | None,
+    weld_steering_arm_filler: Filler | None,
+    weld_caliper_bracket_filler: Filler | None,
 ) -> Judgement:
     """Filler of every weld against the upright's metal. What suits which steel is judged weld by weld."""
-    fillers = (joint_upper_filler, joint_lower_filler, joint_steering_arm_filler, joint_caliper_bracket_filler)
+    fillers = (weld_upper_filler, weld_lower_filler, weld_steering_arm_filler, weld_caliper_bracket_filler)
     told = sorted({filler for filler in fillers if filler is not None})
     if not told or upright_material is None:
         raise DoesNotApply("metal and filler are not both entered")

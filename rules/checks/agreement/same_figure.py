@@ -31,7 +31,7 @@ OFTEN_ALIKE = frozenset(
         ("loads.braking", "loads.cornering"),
         ("loads.landing", "loads.rock"),
         ("brakes.deceleration", "brakes.road_grip"),
-        *((f"joint_{weld}.thickness_one", f"joint_{weld}.thickness_two")
+        *((f"weld_{weld}.thickness_one", f"weld_{weld}.thickness_two")
           for weld in ("upper", "lower", "steering_arm", "caliper_bracket")),
         *((f"joint_angles.{one}", f"joint_angles.{other}")
           for one, other in (("upper_allowed", "lower_allowed"), ("lower_allowed", "tie_rod_outer_allowed"),

@@ -17,16 +17,16 @@ LEVEL = "an arm's two inner pivots stand at about one height"
 ALONG = "an arm's two inner pivots stand about as far from the middle of the car"
 LENGTHS = (
     T("relay-arm-like-steering-arm", "Relay arms and steering arm", "steering.relay_arm_length", "tie_rod_end_ahead",
-      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the spindle",
+      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the wheel centre",
       why="the arms of a relay rod point the way the steering arms do, and are about as long"),
     T("tie-rod-level", "Heights of the tie rod's ends", "steering.inner_height", "tie_rod_end_height", how="more",
       usual=(-10.0, 10.0), other_called="the height of the tie-rod end",
       why="a tie rod lies nearly level at ride height, as the arms do"),
     T("tie-rod-across", "Tie rod's ends, ahead", "steering.inner_ahead", "tie_rod_end_ahead",
-      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the spindle",
+      usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the wheel centre",
       why="a tie rod runs nearly straight across the car"),
     T("rack-travel-suits-arm", "Rack travel and steering arm", "steering.rack_travel", "tie_rod_end_ahead", how="size",
-      usual=(0.5, 0.98), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the spindle",
+      usual=(0.5, 0.98), never=(0.03, 3.0), other_called="the place of the tie-rod end ahead of the wheel centre",
       why="to turn the wheels 20 to 45 deg the rod's end moves four to nine tenths of its arm"),
     T("lower-hinge-straddles", "Lower arm, ahead and behind", "arms.lower_front_ahead", "arms.lower_rear_ahead",
       usual=(-1.36, -0.7), why=HINGE),
@@ -129,7 +129,7 @@ def tube_between_lugs(
     if limits.verdict(which_tube / apart) == "good":
         return Judgement("good", text, figures=figures)
     return odd(
-        f"{text} It ends well short of them, or it binds on them as the joint swings.",
+        f"{text} It ends well short of them, or it binds on them as the joint tilts.",
         f"arms.{which}_tube",
         confirmed,
         figures,

@@ -16,14 +16,14 @@ from rules.sheet.welds import Way, WeldForm
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.tables.sources import COMMON_PRACTICE
 
-END = "the upright's end, from the spindle to the pivot"
-AT_PIVOT = "the section lies between the spindle and the pivot, near the middle"
+END = "the upright's end, from the wheel centre to the pivot"
+AT_PIVOT = "the section lies between the wheel centre and the pivot, near the middle"
 CLEAR_OF_HUB = "the section lies just clear of the hub and its bolts, so beyond half of their spacing"
 ALIKE = "both are the thickness of the same piece"
 ALONG = "a weld is not longer than what it runs along"
 LENGTHS = (
     T("section-above-below-pivot", "Upper section and pivot", "upright.section_above", "upper_above_spindle",
-      usual=(0.36, 0.7), never=(0.05, 1.0), other_called="the upper pivot's height above the spindle", why=AT_PIVOT),
+      usual=(0.36, 0.7), never=(0.05, 1.0), other_called="the upper pivot's height above the wheel centre", why=AT_PIVOT),
     T("section-below-above-pivot", "Lower section and pivot", "upright.section_below", "pivots.lower_below_spindle",
       usual=(0.36, 0.7), never=(0.05, 1.0), why=AT_PIVOT),
     T("section-above-clear-of-hub", "Upper section and hub bolts", "upright.section_above", "hub.mount_height",
@@ -31,8 +31,11 @@ LENGTHS = (
     T("section-below-clear-of-hub", "Lower section and hub bolts", "upright.section_below", "hub.mount_height",
       usual=(0.5, 0.98), never=(0.5, 5.0), why=CLEAR_OF_HUB),
     T("arm-length-and-tie-rod-end", "Steering arm and tie-rod end", "upright.steering_arm_length", "tie_rod_end_ahead",
-      how="size", usual=(0.6, 1.18), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the spindle",
+      how="size", usual=(0.6, 1.18), never=(0.1, 4.0), other_called="the tie-rod end's distance ahead of the wheel centre",
       why="the arm begins beside the hub and ends at the tie rod"),
+    T("arm-length-and-its-weld", "Steering arm and its weld", "upright.steering_arm_length", "steering_arm_reach",
+      usual=(0.94, 1.07), never=(0.86, 1.16), other_called="the tie-rod end's distance from the arm's weld",
+      why="the arm reaches from its weld to the tie-rod end"),
     T("arm-root-and-tie-rod-end", "Steering arm's root and end", "upright.steering_arm_root_above",
       "steering.tie_rod_above", how="more", usual=(-60.0, 60.0),
       why="an arm steps up or down little, for each step twists it"),
@@ -48,42 +51,45 @@ LENGTHS = (
     T("caliper-bolts-derived", "Caliper bolts and bracket", "caliper.bolts_inside", "bolts_inside_by_bracket", how="more",
       usual=(-8.0, 8.0), other_called="the place worked out from rotor, plate and bracket",
       why="a bracket on the plate's edge ends at the bolts' line"),
-    T("caliper-weld-along-bracket", "Bracket weld and width", "joint_caliper_bracket.run", "upright.bracket_arm_width",
+    T("pads-and-caliper-bolts", "Pads and the caliper's bolts", "bolts.pads_beyond_caliper_bolts", "pads_from_bolts",
+      how="more", usual=(-4.0, 4.0), never=(-60.0, 60.0), other_called="the distance worked out from rotor, bolts and pads",
+      why="the pads' radius and the bolts' place say how far apart they are"),
+    T("caliper-weld-along-bracket", "Bracket weld and width", "weld_caliper_bracket.run", "upright.bracket_arm_width",
       usual=(0.6, 1.0), never=(0.1, 1.05), why=ALONG),
-    T("caliper-weld-apart", "Bracket weld and thickness", "joint_caliper_bracket.apart", "plate.bracket_thickness",
+    T("caliper-weld-apart", "Bracket weld and thickness", "weld_caliper_bracket.apart", "plate.bracket_thickness",
       usual=(0.9, 1.1), never=(0.05, 15.0), why="the two runs stand on the two sides of the bracket"),
-    T("arm-weld-along-arm", "Arm weld and width", "joint_steering_arm.run", "upright.steering_arm_width",
+    T("arm-weld-along-arm", "Arm weld and width", "weld_steering_arm.run", "upright.steering_arm_width",
       usual=(0.6, 1.15), never=(0.1, 4.0), why=ALONG),
-    T("arm-weld-apart", "Arm weld and height", "joint_steering_arm.apart", "upright.steering_arm_height",
+    T("arm-weld-apart", "Arm weld and height", "weld_steering_arm.apart", "upright.steering_arm_height",
       usual=(0.9, 1.1), never=(0.33, 3.0), why="the two runs stand on the two sides of the arm"),
-    T("arm-weld-thickness", "Arm weld and arm", "joint_steering_arm.thickness_one", "upright.steering_arm_height",
+    T("arm-weld-thickness", "Arm weld and arm", "weld_steering_arm.thickness_one", "upright.steering_arm_height",
       usual=(0.95, 1.05), why=ALIKE),
-    T("upper-lug-thickness", "Upper lug and weld", "joint_upper.thickness_one", "bolts.upper_lug_thickness",
+    T("upper-lug-thickness", "Upper lug and weld", "weld_upper.thickness_one", "bolts.upper_lug_thickness",
       usual=(0.95, 1.05), why=ALIKE),
-    T("lower-lug-thickness", "Lower lug and weld", "joint_lower.thickness_one", "bolts.lower_lug_thickness",
+    T("lower-lug-thickness", "Lower lug and weld", "weld_lower.thickness_one", "bolts.lower_lug_thickness",
       usual=(0.95, 1.05), why=ALIKE),
-    T("upper-weld-along-plate", "Upper weld and plate", "joint_upper.run", "plate.width",
+    T("upper-weld-along-plate", "Upper weld and plate", "weld_upper.run", "plate.width",
       usual=(0.2, 1.0), never=(0.02, 1.0), why=ALONG),
-    T("lower-weld-along-plate", "Lower weld and plate", "joint_lower.run", "plate.width",
+    T("lower-weld-along-plate", "Lower weld and plate", "weld_lower.run", "plate.width",
       usual=(0.2, 1.0), never=(0.02, 1.0), why=ALONG),
     T("upper-spacer-and-ball", "Upper spacer and ball", "bolts.upper_gap", "bolts.upper_ball_width",
       usual=(0.39, 0.76), why="a spacer beside a ball is about half as wide as the ball to as wide"),
     T("lower-spacer-and-ball", "Lower spacer and ball", "bolts.lower_gap", "bolts.lower_ball_width",
       usual=(0.39, 0.76), why="a spacer beside a ball is about half as wide as the ball to as wide"),
     *(
-        T(f"{which}-weld-along-lug", f"{which.title()} weld and lug", f"joint_{which}.run", f"bolts.{which}_edge_distance",
+        T(f"{which}-weld-along-lug", f"{which.title()} weld and lug", f"weld_{which}.run", f"bolts.{which}_edge_distance",
           usual=(1.7, 3.3), why="the weld runs along a lug, twice as wide as its hole is from the edge or somewhat more")
         for which in ("upper", "lower")
     ),
     *(
-        T(f"{which}-weld-on-plate", f"{called} weld and plate thickness", f"joint_{step}.thickness_two", "plate.thickness",
+        T(f"{which}-weld-on-plate", f"{called} weld and plate thickness", f"weld_{step}.thickness_two", "plate.thickness",
           usual=(0.95, 1.05), why="it stands on the plate")
         for which, called, step in (("upper", "Upper", "upper"), ("lower", "Lower", "lower"),
                                     ("bracket", "Bracket", "caliper_bracket"))
     ),
-    T("bracket-weld-thickness", "Bracket weld and bracket", "joint_caliper_bracket.thickness_one", "plate.bracket_thickness",
+    T("bracket-weld-thickness", "Bracket weld and bracket", "weld_caliper_bracket.thickness_one", "plate.bracket_thickness",
       usual=(0.95, 1.05), why=ALIKE),
-    T("arm-weld-on-beam", "Arm weld and beam", "joint_steering_arm.thickness_two", "upright.beam_wall",
+    T("arm-weld-on-beam", "Arm weld and beam", "weld_steering_arm.thickness_two", "upright.beam_wall",
       usual=(0.95, 1.05), why="the arm stands on the beam's wall"),
     T("beam-corner-and-wall", "Beam's corner and wall", "upright.beam_corner_radius", "upright.beam_wall",
       usual=(1.25, 2.45), why="the corner of a rolled section is about two walls round"),
@@ -126,15 +132,15 @@ LEVERS = tuple(
     T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more", usual=(-6.0, 6.0),
       other_called="what the other entries give", why=LEVER)
     for name, title, step, way, derived in (
-        ("upper-weld-lever-inboard", "Lever of the upper weld", "joint_upper", "inboard", "upper_weld_lever_inboard"),
-        ("lower-weld-lever-inboard", "Lever of the lower weld", "joint_lower", "inboard", "lower_weld_lever_inboard"),
-        ("arm-weld-lever-ahead", "Lever of the arm's weld, ahead", "joint_steering_arm", "ahead", "steering_arm_lever_ahead"),
-        ("arm-weld-lever-above", "Lever of the arm's weld, above", "joint_steering_arm", "above", "steering_arm_lever_above"),
-        ("arm-weld-lever-inboard", "Lever of the arm's weld, inboard", "joint_steering_arm", "inboard",
+        ("upper-weld-lever-inboard", "Lever of the upper weld", "weld_upper", "inboard", "upper_weld_lever_inboard"),
+        ("lower-weld-lever-inboard", "Lever of the lower weld", "weld_lower", "inboard", "lower_weld_lever_inboard"),
+        ("arm-weld-lever-ahead", "Lever of the arm's weld, ahead", "weld_steering_arm", "ahead", "steering_arm_lever_ahead"),
+        ("arm-weld-lever-above", "Lever of the arm's weld, above", "weld_steering_arm", "above", "steering_arm_lever_above"),
+        ("arm-weld-lever-inboard", "Lever of the arm's weld, inboard", "weld_steering_arm", "inboard",
          "steering_arm_lever_inboard"),
-        ("caliper-weld-lever-ahead", "Lever of the bracket's weld, ahead", "joint_caliper_bracket", "ahead",
+        ("caliper-weld-lever-ahead", "Lever of the bracket's weld, ahead", "weld_caliper_bracket", "ahead",
          "caliper_lever_ahead"),
-        ("caliper-weld-lever-inboard", "Lever of the bracket's weld, inboard", "joint_caliper_bracket", "inboard",
+        ("caliper-weld-lever-inboard", "Lever of the bracket's weld, inboard", "weld_caliper_bracket", "inboard",
          "caliper_lever_inboard"),
     )
 )  # fmt: skip
@@ -195,7 +201,7 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
 
 @check(
     "{which}-lugs-hold-ball",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Which} lugs and what is between them",
     limits=Between("1", 0.85, 1.15, least=0.2, most=3.0),
     good="the runs are {low} to {high} as far apart as ball, spacers and both lugs are wide",
@@ -206,7 +212,7 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
     each=({"which": "upper"}, {"which": "lower"}),
 )
 def lugs_hold_ball(
-    joint_which_apart: Mm | None,
+    weld_which_apart: Mm | None,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
     which_lug_thickness: Mm | None,
@@ -215,16 +221,16 @@ def lugs_hold_ball(
     limits: Between,
 ) -> Judgement:
     """Two lugs welded on their outsides, against the stack that stands between and in them."""
-    if joint_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
+    if weld_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
         raise DoesNotApply("ball, spacer, lug and the distance of the runs are not all entered")
     stack = which_ball_width + 2 * which_gap + 2 * which_lug_thickness
     figures = {"stack": (stack, "mm")}
-    text = "The runs are {joint_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
-    verdict = limits.verdict(joint_which_apart / stack)
+    text = "The runs are {weld_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
+    verdict = limits.verdict(weld_which_apart / stack)
     if verdict == "good":
         return Judgement("good", text, figures=figures)
     if verdict == "watch":
-        return odd(text, f"joint_{which}.apart", confirmed, figures)
+        return odd(text, f"weld_{which}.apart", confirmed, figures)
     return Judgement("stop", f"{text} That cannot be.", "Measure them again.", figures)
 
 
@@ -235,7 +241,7 @@ ALONG_BOLT: Mapping[OuterPivotBolt, Way] = {
 
 @check(
     "{which}-weld-and-bolt",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Which} weld and the way of the bolt",
     good="from one run to the next is along the bolt, across the lugs",
     watch="it is not, and not confirmed",
@@ -244,24 +250,24 @@ ALONG_BOLT: Mapping[OuterPivotBolt, Way] = {
     each=({"which": "upper"}, {"which": "lower"}),
 )
 def weld_and_bolt(
-    joint_which_apart_lies: Way | None,
-    joint_which_form: WeldForm | None,
+    weld_which_apart_lies: Way | None,
+    weld_which_form: WeldForm | None,
     which_bolt: OuterPivotBolt | None,
     confirmed: Confirmed,
     which: str,
 ) -> Judgement:
     """Lugs stand square to the bolt through them, so that the runs along them lie side by side along the bolt."""
-    if joint_which_apart_lies is None or which_bolt is None or joint_which_form != "fillet on both sides":
+    if weld_which_apart_lies is None or which_bolt is None or weld_which_form != "fillet on both sides":
         raise DoesNotApply("weld and bolt are not both entered, or the weld is of another form")
-    text = f"The {which} bolt lies {which_bolt}, and from one run to the next it is {joint_which_apart_lies}."
-    if ALONG_BOLT[which_bolt] == joint_which_apart_lies:
+    text = f"The {which} bolt lies {which_bolt}, and from one run to the next it is {weld_which_apart_lies}."
+    if ALONG_BOLT[which_bolt] == weld_which_apart_lies:
         return Judgement("good", text)
-    return odd(f"{text} Lugs stand square to their bolt.", f"joint_{which}.apart_lies", confirmed)
+    return odd(f"{text} Lugs stand square to their bolt.", f"weld_{which}.apart_lies", confirmed)
 
 
 @check(
     "{which}-leg-suits-metal",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{called} leg and metal",
     limits=Between("1", 0.5, 0.98),
     good="{low} to {high} of the thinner part",
@@ -276,22 +282,22 @@ def weld_and_bolt(
     ),
 )
 def leg_suits_metal(
-    joint_which_leg: Mm | None,
-    joint_which_thickness_one: Mm | None,
-    joint_which_thickness_two: Mm | None,
+    weld_which_leg: Mm | None,
+    weld_which_thickness_one: Mm | None,
+    weld_which_thickness_two: Mm | None,
     confirmed: Confirmed,
     which: str,
     limits: Between,
 ) -> Judgement:
     """A fillet's leg against the thinner of the two parts it joins."""
-    if joint_which_leg is None or joint_which_thickness_one is None or joint_which_thickness_two is None:
+    if weld_which_leg is None or weld_which_thickness_one is None or weld_which_thickness_two is None:
         raise DoesNotApply("leg and both thicknesses are not all entered")
-    thinner = min(joint_which_thickness_one, joint_which_thickness_two)
+    thinner = min(weld_which_thickness_one, weld_which_thickness_two)
     figures = {"thinner": (thinner, "mm")}
-    text = "The leg is {joint_which_leg}, the thinner part {thinner}"
-    if limits.verdict(joint_which_leg / thinner) == "good":
+    text = "The leg is {weld_which_leg}, the thinner part {thinner}"
+    if limits.verdict(weld_which_leg / thinner) == "good":
         return Judgement("good", f"{text}: they agree.", figures=figures)
-    return odd(f"{text}: a leg is a half of it to nearly all.", f"joint_{which}.leg", confirmed, figures)
+    return odd(f"{text}: a leg is a half of it to nearly all.", f"weld_{which}.leg", confirmed, figures)
 
 
 @check(

@@ -11,8 +11,8 @@ from rules.motion.kinds import LinkageKind
 from rules.sheet.confirmed import Confirmed
 from rules.tables.load_multiples import Use
 
-SPEED = {"trail": (70.0, 125.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
-"""km/h that such cars are built for. Common practice, no source."""
+SPEED = {"trail": (70.0, 165.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
+"""km/h that such cars are built for; a trail car often is driven to the trail. Common practice, no source."""
 CASTOR = {"trail": (4.0, 7.8), "road": (4.0, 7.8), "dunes": (6.5, 12.8), "race": (6.5, 12.8)}
 """deg. Common practice, no source."""
 

@@ -1,15 +1,16 @@
 """Whether it can be put together and taken apart with ordinary tools."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from math import cos, sin
 from typing import Annotated
 
 from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
 from rules.corner.fixed import bolt_by_bolt
+from rules.corner.kinds import TURNING
 from rules.corner.part import PART, Part, spindle
 from rules.graph.bands import AtLeast, at_least
-from rules.graph.declare import Every, check
-from rules.graph.results import Judgement, NotJudged, Waits
+from rules.graph.declare import Every, Waiting, check
+from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import minus, plus, size, times
@@ -19,26 +20,20 @@ from rules.solids.shapes import Cylinder
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.tables.sockets import SOCKET_LONG, socket_outside, thin_socket_outside
+from rules.values.optional_step import needed
 
 TOOLS = sources.COMMON_PRACTICE.saying(
     "a socket is 1.3 widths across flats and 3 mm more outside, the jaw of a spanner 2"
 )
 INBOARD = (0.0, -1.0, 0.0)
+BEHIND_PLATE = ("beam_part", "upper_lugs_part", "lower_lugs_part", "steering_arm_part", "caliper_bracket_part")
 Parts = Annotated[Mapping[str, Part], Every(PART)]
+WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
 
 
-def _wait_for_begun(
-    parts: Mapping[str, Part], beam: Beam | None, beam_width: float | None, *bracket: float | None
-) -> None:
-    """A beam or a bracket that is begun but does not stand yet could be in the way of anything behind the plate.
-
-    bracket: its sizes, of which any begins it.
-    """
-    begun = {
-        "beam_part": beam != "none" and (beam is not None or beam_width is not None),
-        "caliper_bracket_part": any(size_of is not None for size_of in bracket),
-    }
-    if missing := [name for name, asked in begun.items() if asked and name not in parts]:
+def _wait_for(waiting_parts: Collection[str]) -> None:
+    """What is begun but does not stand yet could be in the way of anything behind the plate."""
+    if missing := [name for name in BEHIND_PLATE if name in waiting_parts]:
         raise Waits(*missing)
 
 
@@ -88,16 +83,14 @@ def rotor_goes_on(
 def hub_bolts_reached(
     hub_bolts_part: Part,
     every_part: Parts,
+    waiting_parts: WaitingParts,
     beam: Beam | None,
-    beam_width: Mm | None,
-    bracket_arm_width: Mm | None,
-    bracket_arm_length: Mm | None,
     hub_bolt_access: HubBoltAccess | None,
     beam_part: Part | None,
     upright_points: UprightPoints,
 ) -> Judgement:
     """Heads behind the plate, with caliper and pivot bolts off. Nuts in front of the hub's flange are held with a spanner."""
-    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
+    _wait_for(waiting_parts)
     heads = [head_of(shapes[0], seat_first=False) for shapes in bolt_by_bolt(hub_bolts_part)]
     lengths = [
         sum(abs(shape.end[1] - shape.start[1]) for shape in shapes[1:]) for shapes in bolt_by_bolt(hub_bolts_part)
@@ -160,17 +153,11 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
 def pivot_bolt_goes_in(
     which_pivot_bolt_part: Part,
     every_part: Parts,
-    beam: Beam | None,
-    beam_width: Mm | None,
-    bracket_arm_width: Mm | None,
-    bracket_arm_length: Mm | None,
-    beam_to_pivots: bool | None,
+    waiting_parts: WaitingParts,
     which: str,
 ) -> Judgement:
     """The {which} pivot's bolt along its own axis, with the caliper off. Which end its head is on is free to choose."""
-    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
-    if "beam_part" in every_part and beam_to_pivots is None:
-        raise Waits("upright.beam_to_pivots")
+    _wait_for(waiting_parts)
     shank, one, *rest = (shape for shape in which_pivot_bolt_part.shapes if isinstance(shape, Cylinder))
     but = ("caliper", f"{which} pivot bolt", f"{which} lugs")
     standing = fixed(every_part, but)
@@ -218,6 +205,7 @@ def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
 def caliper_bolts_out(
     caliper_bracket_part: Part,
     every_part: Parts,
+    waiting_parts: WaitingParts,
     bracket_hole_spacing: Mm | None,
     bracket_hole_diameter: Mm | None,
     bracket_thickness: Mm,
@@ -227,14 +215,10 @@ def caliper_bolts_out(
     rotor_plane_offset: Mm,
     caliper_at: Rad,
     wheel_centre_height: Mm,
-    beam: Beam | None,
-    beam_width: Mm | None,
-    bracket_arm_width: Mm | None,
-    bracket_arm_length: Mm | None,
     upright_points: UprightPoints,
 ) -> Judgement:
     """The two caliper bolts, and whether the wheel has to be off for them."""
-    _wait_for_begun(every_part, beam, beam_width, bracket_arm_width, bracket_arm_length)
+    _wait_for(waiting_parts)
     if bracket_hole_spacing is None or bracket_hole_diameter is None:
         asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
         raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))
@@ -267,6 +251,54 @@ def caliper_bolts_out(
 
 HOLE_LARGER = 1.0
 """mm that a caliper bolt's hole is larger than the bolt. Common practice, no source."""
+
+
+@check(
+    "stub-shaft-in-beam",
+    step="upright",
+    title="Stub shaft in the beam's hollow",
+    limits=TURNING.limits,
+    source=sources.COMMON_PRACTICE.saying("as other turning metal beside fixed metal"),
+)
+def stub_shaft_in_beam(
+    stub_shaft_part: Part,
+    shaft_shoulder: Mm,
+    shaft_behind_hub: Mm,
+    body_length: Mm,
+    flange_to_mount_face: Mm,
+    plate_thickness: Mm | None,
+    beam: Beam | None,
+    beam_width: Mm | None,
+    beam_depth: Mm | None,
+    beam_wall: Mm | None,
+    limits: AtLeast,
+) -> Judgement:
+    """Room between a stub shaft that comes out behind the plate and the walls of the beam that stands there."""
+    if beam is None and beam_width is not None:
+        raise Waits("upright.beam")
+    if beam is None:
+        raise NotJudged("no beam is entered under upright strength", "upright.beam")
+    if beam == "none":
+        raise DoesNotApply("no beam stands behind the hub")
+    behind = body_length + shaft_behind_hub - flange_to_mount_face - needed("plate.thickness", plate_thickness)
+    figures = {"behind": (behind, "mm")}
+    if behind <= 0:
+        return Judgement("good", "The stub shaft ends in the plate, before the beam.")
+    width, wall = needed("upright.beam_width", beam_width), needed("upright.beam_wall", beam_wall)
+    depth = width if beam == "tube" else needed("upright.beam_depth", beam_depth)
+    sideways, inboard = (width - 2 * wall - shaft_shoulder) / 2, depth - wall - behind
+    figures |= {"sideways": (sideways, "mm"), "inboard": (inboard, "mm")}
+    text = "The stub shaft reaches {behind} into the beam's hollow, with {sideways} to its sides and {inboard} inboard."
+    verdict = limits.verdict(min(sideways, inboard))
+    if verdict == "good":
+        bored = "" if beam == "channel" else " The wall on the plate is bored like the plate."
+        return Judgement(verdict, f"{text}{bored}", figures=figures)
+    return Judgement(
+        verdict,
+        text,
+        "A wider or deeper beam, or one cut through behind the hub, which no strength here counts.",
+        figures,
+    )
 
 
 ROUND = 2.0

@@ -3,18 +3,25 @@
 from collections.abc import Mapping
 from typing import Annotated
 
-from rules.corner.fixed import GROUPS, NOTCHED, between_bolts, beyond_plate, overlaps
+from rules.corner.fixed import GROUPS, NOTCHED, Overlaps, between_bolts, beyond_plate, overlap_verdict
 from rules.corner.part import PART, Part
 from rules.corner.room import BetweenTwo, Moves
 from rules.corner.words import where
 from rules.graph.bands import AtMost
-from rules.graph.declare import Every, check
+from rules.graph.declare import Every, Waiting, check
 from rules.graph.results import Judgement, NotJudged, Waits
-from rules.measure.outline import plate_outline
+from rules.measure.outline import PlateEnds, plate_outline
 from rules.measure.units import Mm
-from rules.sheet.upright import Beam
 from rules.solids.pieces import Hull
 from rules.tables import sources
+
+WaitingParts = Annotated[tuple[str, ...], Waiting(PART)]
+MOVES_APART = (
+    "upper_arm_part", "lower_arm_part", "upper_frame_part", "lower_frame_part", "upper_joint_housing_part",
+    "lower_joint_housing_part", "tie_rod_part", "tie_rod_end_part", "rack_part", "shock_part", "ground_part",
+    "hub_mounting_flange_part",
+)  # fmt: skip
+"""Parts whose absence says nothing of this: fixed neither on the upright nor on the wheel, or the hub's own ears."""
 
 
 @check(
@@ -28,14 +35,14 @@ from rules.tables import sources
 )
 def overlap(
     every_part: Annotated[Mapping[str, Part], Every(PART)],
-    corner_moves: Moves,
+    waiting_parts: WaitingParts,
+    fixed_overlaps: Overlaps,
     hub_body_part: Part,
     rotor_ring_part: Part,
     bore: Mm | None,
 ) -> tuple[Judgement, ...]:
     """Every two parts of upright or wheel that never move against each other; welded and bolted pieces are left out."""
-    found = overlaps(every_part, corner_moves.ride.upright)
-    judgements = [_judgement(pair, bored=bore is not None) for pair in found]
+    judgements = [_judgement(pair, bored=bore is not None) for pair in fixed_overlaps.pairs]
     bolts = every_part.get("hub_bolts_part")
     if bolts and (room := between_bolts(bolts)) < 0:
         judgements.append(
@@ -48,8 +55,13 @@ def overlap(
                 ("hub_bolts_part",),
             )
         )
+    if not judgements and (begun := [name for name in waiting_parts if name not in MOVES_APART]):
+        raise Waits(*begun)
     if not judgements:
-        looked_at = tuple(name for name, part in every_part.items() if part.group in GROUPS)
+        # Of what turns, a stub shaft stands only in parts that it is clamped in: how thick it is says nothing of this.
+        looked_at = tuple(
+            name for name, part in every_part.items() if part.group in GROUPS and part.name != "stub shaft"
+        )
         return (Judgement("good", "No two fixed parts stand in one another.", rests_on=looked_at),)
     return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
 
@@ -63,12 +75,11 @@ def _judgement(pair: BetweenTwo, *, bored: bool) -> Judgement:
     about, rests_on = f"{one} and {other}", (pair.one, pair.other)
     if names in NOTCHED:
         change = "Draw the notch: it leaves less metal there, which is not in any strength here."
-        return Judgement("watch", text, change, figures, about, rests_on)
-    if names == {"hub body", "plate"}:
+    elif names == {"hub body", "plate"}:
         change = "A larger bore in the plate: the hub's body has to go through it."
-        return Judgement("stop" if bored else "watch", text, change, figures, about, (*rests_on,))
-    change = "Move or cut one of the two. A piece cut away is not in any strength here."
-    return Judgement("stop", text, change, figures, about, rests_on)
+    else:
+        change = "Move or cut one of the two. A piece cut away is not in any strength here."
+    return Judgement(overlap_verdict(pair, bored=bored), text, change, figures, about, rests_on)
 
 
 @check(
@@ -89,29 +100,25 @@ def stands_on_plate(
     spindle_from_top: Mm | None,
     spindle_from_front: Mm | None,
     corner_radius: Mm | None,
+    plate_ends: PlateEnds,
     section_above: Mm | None,
     section_below: Mm | None,
-    beam: Beam | None,
-    upper_lug_thickness: Mm | None,
-    lower_lug_thickness: Mm | None,
+    waiting_parts: WaitingParts,
     limits: AtMost,
 ) -> tuple[Judgement, ...]:
     """How far beam and lugs reach beyond the plate's outline where they stand on it."""
     stand = {"beam_part": beam_part, "upper_lugs_part": upper_lugs_part, "lower_lugs_part": lower_lugs_part}
     known = {name: part for name, part in stand.items() if part is not None}
+    begun = [name for name in stand if name in waiting_parts]
+    if begun and not known:
+        raise Waits(*begun)
     if not known:
-        lugs = {"upper_lugs_part": upper_lug_thickness, "lower_lugs_part": lower_lug_thickness}
-        begun = [name for name, thickness in lugs.items() if thickness is not None]
-        if beam is not None and beam != "none":
-            begun.insert(0, "beam_part")
-        if begun:
-            raise Waits(*begun)
         raise NotJudged("no beam and no lugs stand on the plate yet", "upright.beam", "bolts.upper_lug_thickness")
     if corner_moves is None or plate_part is None:
         raise Waits("plate_part" if plate_part is None else "corner_moves")
     assert plate_width and plate_height and spindle_from_top and spindle_from_front  # the plate is known
     outline = plate_outline(
-        plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, "right"
+        plate_width, plate_height, spindle_from_top, spindle_from_front, corner_radius or 0.0, "right", plate_ends
     )
     centre = corner_moves.ride.upright.wheel_centre
     beyond = {name: beyond_plate(part, outline, centre) for name, part in known.items()}
@@ -128,6 +135,8 @@ def stands_on_plate(
         if limits.verdict(past) != "good"
     ]
     judgements += _beam_too_short(beam_part, centre[2], section_above, section_below)
+    if begun and not judgements:
+        raise Waits(*begun)
     if not judgements:
         return (Judgement("good", "What is welded to the plate's back stands on it whole."),)
     return tuple(sorted(judgements, key=lambda one: one.verdict != "stop"))
@@ -142,10 +151,12 @@ def _beam_too_short(beam: Part | None, centre: float, above: float | None, below
     return [
         Judgement(
             "stop",
-            f"The weakest level {side} the spindle is entered at {{level}}, but the beam ends at {{end}}, clear of the joint.",
-            "Enter a level nearer the spindle, or build the joint so that the beam can run on: strength counts the beam there.",
+            f"The weakest level {side} the wheel centre is entered at {{level}}, but the beam ends at {{end}}, "
+            "clear of the joint.",
+            "Enter a level nearer the wheel centre, or build the joint so that the beam can run on: strength "
+            "counts the beam there.",
             {"level": (level, "mm"), "end": (end, "mm")},
-            f"beam {side} the spindle",
+            f"beam {side} the wheel centre",
             ("beam_part",),
         )
         for side, (level, end) in ends.items()

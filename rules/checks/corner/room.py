@@ -10,7 +10,7 @@ from rules.corner.room import BetweenTwo, Moves, Room, room_of
 from rules.corner.words import way, where
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
-from rules.graph.results import WORST_FIRST, Judgement
+from rules.graph.results import WORST_FIRST, Judgement, Waits
 from rules.tables import sources
 from rules.values.wheel_end.gaps import CHECKED_GAP
 
@@ -47,6 +47,8 @@ def room(
     them; `buildsheet room` lists all pairs.
     """
     near = [pair for pair in corner_room.near if not _found_already(pair, checked_gaps)]
+    if not near and corner_room.absent:
+        raise Waits(*corner_room.absent)
     if not near:
         figures = {"judged": (float(corner_room.judged), "1"), "own": (float(len(corner_room.near)), "1")}
         still = "" if corner_moves.sweep.placed else " Steering and travel are not known, so nothing was moved."

@@ -29,7 +29,7 @@ def _swings(
     place, there = where(needed)
     figures |= there | {"needed": (float(needed), "rad"), "allowed": (allowed, "rad"), "margin": (margin, "rad")}
     figures["wanted"] = (limits.good, "rad")
-    text = f"{part} swings {{needed}} at most, {place}; it allows {{allowed}}"
+    text = f"{part} needs a misalignment angle of {{needed}} at most, {place}; it allows {{allowed}}"
     if verdict == "good":
         return Judgement(verdict, f"{text}.", figures=figures)
     ways = ", ".join(["misalignment spacers or a joint that allows more", *hold_back(needed)])
@@ -71,7 +71,12 @@ SAID = _Said(
 )
 
 
-@check("{which}-joint-angle", title="{Which} joint's swing", each=({"which": "upper"}, {"which": "lower"}), **SAID)
+@check(
+    "{which}-joint-angle",
+    title="{Which} joint's misalignment angle",
+    each=({"which": "upper"}, {"which": "lower"}),
+    **SAID,
+)
 def outer_pivot_swings(
     which_joint_angle: Rad,
     which_allowed: Rad,
@@ -89,7 +94,7 @@ def outer_pivot_swings(
     return _swings(limits, "The {which} joint", which_joint_angle, which_allowed, changes, figures)
 
 
-@check("tie-rod-outer-angle", title="Outer tie-rod joint's swing", **SAID)
+@check("tie-rod-outer-angle", title="Outer tie-rod joint's misalignment angle", **SAID)
 def tie_rod_outer_swings(
     tie_rod_outer_angle: Rad,
     tie_rod_outer_allowed: Rad,
@@ -103,7 +108,7 @@ def tie_rod_outer_swings(
     return _swings(limits, "The outer tie-rod joint", tie_rod_outer_angle, allowed, changes, figures)
 
 
-@check("tie-rod-inner-angle", title="Inner tie-rod joint's swing", **SAID)
+@check("tie-rod-inner-angle", title="Inner tie-rod joint's misalignment angle", **SAID)
 def tie_rod_inner_swings(tie_rod_inner_angle: Rad, tie_rod_inner_allowed: Rad, limits: AtLeast) -> Judgement:
     """The tie rod's inner joint through all travel and both locks, against what it allows each way."""
     return _swings(limits, "The inner tie-rod joint", tie_rod_inner_angle, tie_rod_inner_allowed, [], {})

@@ -51,7 +51,7 @@ def returns(
         return Judgement(
             "stop",
             f"{against}; and the axis does not meet the ground ahead of the tyre's contact. Nothing returns them.",
-            f"Move the axis ahead of the spindle. {_advice(bend_per_degree)}",
+            f"Move the axis ahead of the wheel centre. {_advice(bend_per_degree)}",
             figures,
         )
     if pulls_out and not reaches(weight, -limits.good):
@@ -79,4 +79,8 @@ def _advice(per_degree: tuple[float, float]) -> str:
         for angle, change in zip(("castor", "inclination"), per_degree, strict=True)
         if abs(change) >= HARDLY
     ]
-    return f"On this car {' or '.join(ways)} helps." if ways else "Move the axis ahead of the spindle, for more trail."
+    return (
+        f"On this car {' or '.join(ways)} helps."
+        if ways
+        else "Move the axis ahead of the wheel centre, for more trail."
+    )

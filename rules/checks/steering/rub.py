@@ -74,7 +74,9 @@ def tyre_clears(tyre_which_gap: Mm, use: Use, limits: AtLeast, change: str) -> J
     return _rubs(limits, "The tyre", "the {which}", tyre_which_gap, change, LARGEST)
 
 
-MOVED_JOINT = "a smaller housing, thinner tube or less backspacing, or the joint moved inboard or nearer the spindle"
+MOVED_JOINT = (
+    "a smaller housing, thinner tube or less backspacing, or the joint moved inboard or nearer the wheel centre"
+)
 
 
 @check(

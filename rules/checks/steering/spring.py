@@ -18,7 +18,9 @@ from rules.tables import sources
     stop="less or more",
     source=sources.OWN.saying("what stands below the spring is a tenth to three tenths of a front corner"),
 )
-def spring_carries_corner(spring_carries: Share, ride_frequency: PerMinute | None, limits: Between) -> Judgement:
+def spring_carries_corner(
+    spring_carries: Share, ride_frequency: PerMinute | None, settles_higher: Mm | None, limits: Between
+) -> Judgement:
     """Whether the spring, squeezed as entered, carries this corner at the ride height everything else is drawn for."""
     verdict = limits.verdict(spring_carries)
     text = "At ride height the spring carries {spring_carries} of the corner's weight"
@@ -31,7 +33,39 @@ def spring_carries_corner(spring_carries: Share, ride_frequency: PerMinute | Non
     change = (
         "Rate, squeeze and the shock's ends decide it; or the ride height is another, and all that is drawn for it."
     )
-    return Judgement(verdict, f"{text}: the car {stands} than this sheet is drawn.", change)
+    about = {} if settles_higher is None else {"about": (abs(settles_higher), "mm")}
+    far = ", by about {about}" if about else ""
+    return Judgement(verdict, f"{text}: the car {stands} than this sheet is drawn{far}.", change, about)
+
+
+@check(
+    "bump-rubber",
+    step="spring",
+    title="Bump rubber in the travel",
+    limits=Between("share", 0.4, 0.9, least=0.0, most=1.0),
+    good="touched at {usual} of the bump travel",
+    watch="sooner, or in the last tenth",
+    stop="touched at ride height, or not before full bump",
+    source=sources.COMMON_PRACTICE.saying(
+        "a rubber works over the last part of the travel, and before anything of metal does"
+    ),
+)
+def bump_rubber(bump_rubber_touched: Mm, bump_travel: Mm, limits: Between) -> Judgement:
+    """Whether the rubber on the shock's rod meets the wheel in time, and leaves it free at ride height."""
+    verdict = limits.verdict(bump_rubber_touched / bump_travel)
+    if more_than(bump_rubber_touched, bump_travel):
+        beyond = {"beyond": (bump_rubber_touched - bump_travel, "mm")}
+        text = "At full bump {beyond} are left before the rubber is touched: tyre, arm or shock takes the blow."
+        return Judgement(verdict, text, "A higher rubber, or say a bump travel that the rubber ends.", beyond)
+    if verdict == "stop":
+        text = "The rubber is touched at ride height already: the car stands on it."
+        return Judgement(verdict, text, "A lower rubber, or a shock that is shorter closed.")
+    text = "The rubber is touched {bump_rubber_touched} above ride height, of {bump_travel} of bump travel."
+    if verdict == "good":
+        return Judgement(verdict, text)
+    early = more_than(limits.low, bump_rubber_touched / bump_travel)
+    change = "A lower rubber leaves more free travel." if early else "A higher rubber takes the blow over a longer way."
+    return Judgement(verdict, text, change)
 
 
 @check(

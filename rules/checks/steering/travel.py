@@ -4,7 +4,7 @@ from math import asin, inf, radians
 
 from rules.graph.bands import AtLeast, AtMost, Limits, at_most
 from rules.graph.declare import check
-from rules.graph.results import Judgement
+from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
@@ -44,7 +44,9 @@ def _where(found: float) -> tuple[str, PlaceFigures]:
     stop="something locks before",
     source=sources.GEOMETRY.saying("every link keeps its length"),
 )
-def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel: Mm, bump_travel: Mm) -> Judgement:
+def travel_is_reached(
+    travel_sweep: Sweep, envelope: Sweep | None, steering_begun: bool | None, droop_travel: Mm, bump_travel: Mm
+) -> Judgement:
     """Whether the links can take up every position that bump stop, strap and steering stop allow."""
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
@@ -58,6 +60,8 @@ def travel_is_reached(travel_sweep: Sweep, envelope: Sweep | None, droop_travel:
         )
     if envelope is not None and envelope.blocked:
         return _rod_locks(min(envelope.blocked, key=lambda blocked: (abs(blocked.lock), abs(blocked.travel))))
+    if envelope is None and steering_begun:
+        raise Waits("envelope")
     reach = "at every lock" if envelope is not None else "with the wheels straight; the steering is not entered"
     return Judgement("good", f"Arms reach from {{droop_travel}} droop to {{bump_travel}} bump, {reach}.")
 

@@ -102,5 +102,5 @@ def bleed_screw(bleed_screw_on_top: bool) -> Judgement:
     return Judgement(
         "stop",
         "The bleed screw is not at the top: the caliper cannot be bled where it is mounted.",
-        "Swap the calipers side to side, or mount the caliper on the other side of the spindle.",
+        "Swap the calipers side to side, or mount the caliper on the other side of the wheel centre.",
     )

@@ -86,16 +86,16 @@ def rotor_heat_one_stop(
     rotor_style: RotorStyle,
     limits: AtMost,
 ) -> Judgement:
-    """Mean rise of the friction ring in one hard stop; the rubbed face gets hotter than that while it lasts."""
+    """Mean rise of the braking band in one hard stop; the face gets hotter than that while it lasts."""
     verdict = limits.verdict(rotor_rise_one_stop)
     needed = friction_ring_mass * rotor_rise_one_stop / limits.good
     figures = {"needed": (needed, "kg"), "goal": (limits.good, "°C"), "flag": (TRADE_FLAG, "°C")}
-    text = "One stop heats the {friction_ring_mass} friction ring by {rotor_rise_one_stop} on average"
-    text += "." if rotor_face_rise is None else ", and its rubbed face by {rotor_face_rise} while it lasts."
+    text = "One stop heats the {friction_ring_mass} braking band by {rotor_rise_one_stop} on average"
+    text += "." if rotor_face_rise is None else ", and its face by {rotor_face_rise} while it lasts."
     change = ""
     if verdict != "good":
         text += " A brake maker's goal is {goal} at most."
-        change = "A friction ring of {needed} would meet the goal: a thicker or larger rotor. Or start stops slower."
+        change = "A braking band of {needed} would meet the goal: a thicker or larger rotor. Or start stops slower."
     if more_than(rotor_rise_one_stop, TRADE_FLAG):
         text += " It is also over the {flag} at which the trade speaks up: pads fade and fluid boils."
     if rotor_style == CUT and verdict == "good":
@@ -114,7 +114,7 @@ def rotor_heat_one_stop(
 )
 def rotor_heat_run(rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, brakes: RunOfStops) -> Judgement:
     """Mean rise of the ring over the air after the last stop of a run."""
-    text = f"After {brakes.stops_in_a_run} stops the friction ring is {{rotor_rise_run}} hotter than the air"
+    text = f"After {brakes.stops_in_a_run} stops the braking band is {{rotor_rise_run}} hotter than the air"
     text += ", no cooling counted." if brakes.cooling == "none" else f", cooled between them by {brakes.cooling} only."
     return Judgement(
         "watch",

@@ -43,7 +43,7 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
     if pressure_centre_spread is not None:
         return ""
     return (
-        " The rows' own spread stands in for that of the pressure centres: careful for back-to-back rows, which nearly all "
+        " The rows' own spread is assumed for that of the pressure centres: careful for back-to-back rows, which nearly all "
         "hub units are, but not for face-to-face ones."
     )
 

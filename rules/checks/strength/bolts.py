@@ -44,7 +44,10 @@ def hub_bolt_threads(hub_bolt_thread_share: Ratio, hub_bolt_into: ScrewedInto | 
     verdict = limits.verdict(hub_bolt_thread_share)
     if verdict == "good" and hub_bolt_into == "iron":
         verdict = "watch"
-    text = "The hub bolts have {hub_bolt_thread_share} times the thread they need to break before it strips."
+    text = (
+        "The hub bolts have {hub_bolt_thread_share} times the thread they need to break before it strips, a bolt being as strong "
+        "as its mark allows."
+    )
     change = {"good": "", "watch": "For iron only a rule of thumb is known: ask the maker of the part."}.get(
         verdict, "Longer bolts or a deeper hole; a through bolt with its own nut is best."
     )

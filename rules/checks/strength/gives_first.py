@@ -1,4 +1,4 @@
-"""Which part gives first, of all whose strength was judged."""
+"""Which part is the weakest, of all whose strength was judged."""
 
 from collections.abc import Mapping
 from typing import Annotated
@@ -53,7 +53,7 @@ def strength_least(
 @check(
     "what-gives-first",
     step="loads",
-    title="What gives first",
+    title="Weakest part",
     limits=Limits(other={"tie": (TIE - 1, "share")}),
     good="a cheap part in plain sight, tie rod or steering arm, at least {tie} before every dear or hidden one",
     watch="a dear or hidden part gives before both of those, or less than {tie} after",
@@ -70,7 +70,7 @@ def what_gives_first(
     """The least safety factor of all, and whether it is that of a part that bends in plain sight.
 
     The factors are of unlike kinds: a tie rod's is on its maker's rating, a bolt's on proof load or yield, metal's on yield, a
-    bearing's on dents. So those less than 10 % apart are a tie, which is never good. Suspension arms are not judged.
+    bearing's on dents. So those less than 10 % apart are a tie, which is never good.
     """
     order = rank(margins)
     if len(order) < 2:
@@ -80,7 +80,7 @@ def what_gives_first(
         raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", *fields)
     first, second = order[0], order[1]
     text = (
-        f"First to give: {first.part} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
+        f"{first.part[:1].upper()}{first.part[1:]} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
         f"({second.case}, {second.limit})."
     )
     figures = {"first": (first.factor, "1"), "second": (second.factor, "1")}
@@ -90,7 +90,7 @@ def what_gives_first(
         beside = [one.part for one in order if not one.cheap_and_visible and tied(cheap.factor, one.factor)]
         return Judgement(
             "watch",
-            f"{text} Less than 10 % from {cheap.part}, so a tie in which any may give first: {', '.join(beside)}.",
+            f"{text} Less than 10 % from {cheap.part}, so a tie in which any may be the weakest part: {', '.join(beside)}.",
             f"Strengthen {', '.join(beside)}. Inspect them and {cheap.part} first.",
             figures,
         )

@@ -18,6 +18,8 @@ RATED = AtLeast("1", 5.0, 2.0)
 
 STANDING_WORDS: dict[StanceName, str] = {
     "bump": "full bump", "droop": "full droop", "inner lock": "its stop as inner wheel", "outer lock": "its stop as outer wheel",
+    "bump, inner lock": "full bump on its stop as inner wheel",
+    "bump, outer lock": "full bump on its stop as outer wheel",
 }  # fmt: skip
 ALL_STANCES = len(STANDING_WORDS) + 1
 
@@ -42,7 +44,7 @@ def _below(chosen: Mapping[Case, float], use: Use) -> tuple[list[str], dict[str,
     step="loads",
     title="Load multiples",
     good="entered, and none under what the use of the car offers",
-    watch=f"under it, or not entered: a figure for the use of the car stands in. Published: {_ranges(True)}",
+    watch=f"under it, or not entered: a figure for the use of the car is assumed. Published: {_ranges(True)}",
     source=(
         sources.COURSE_NOTES.at("ch. 9"),
         sources.LECTURE_SLIDES,
@@ -114,7 +116,7 @@ def landing_and_stop_multiples(use: Use, landing_multiple: Ratio, steering_stop_
     step="loads",
     title="Bump, droop and lock in the load cases",
     limits=Limits(other={"all": (float(ALL_STANCES), "1")}),
-    good="all {all}: ride height, full bump, full droop, and the stop as inner and as outer wheel",
+    good="all {all}: ride height, full bump, full droop, the stop as inner and as outer wheel, and full bump on each",
     watch="fewer: links then lie as they do straight ahead at ride height",
     source=sources.GEOMETRY.saying("a tie rod's lever shrinks at full lock, and an arm that slopes more pulls more"),
 )

@@ -4,7 +4,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.units import MPa
 from rules.tables import sources
-from rules.tables.materials import Metal
+from rules.tables.materials import BESIDE_WELD, Metal
 
 
 @check(
@@ -12,7 +12,7 @@ from rules.tables.materials import Metal
     step="upright",
     title="Strength of the metal is on paper",
     good="the yield is off the certificate of this very metal",
-    watch="a published minimum stands in",
+    watch="a published minimum is assumed",
     source=sources.COMMON_PRACTICE.saying("bar of unknown origin has unknown strength"),
 )
 def metal_known(
@@ -29,13 +29,18 @@ def metal_known(
     if upright_yield is None:
         raise Waits("upright_yield")
     text = "{upright_yield} of yield is counted on after welding."
+    rows = () if upright_material is None or upright_material == "other" else BESIDE_WELD[upright_material]
+    figures = {f"row_{at}": (row.yields, "MPa") for at, row in enumerate(rows)} if len(rows) > 1 else {}
+    if figures:
+        named = [f"{{row_{at}}} in {row.printed[0].key}" for at, row in enumerate(rows)]
+        text += f" Beside a weld sources differ, and the lowest counts: {', '.join(named)}."
     if certificate_yield is None:
         return Judgement(
-            "watch", f"{text} It is a published least figure for the metal.", "Ask for the mill certificate."
+            "watch", f"{text} It is a published least figure for the metal.", "Ask for the mill certificate.", figures
         )
     if upright_material == "other":
         return Judgement(
             "watch", f"{text} Nothing is published here for this metal after welding.",
             "Have somebody who answers for it confirm the figure beside a weld.",
         )  # fmt: skip
-    return Judgement("good", text)
+    return Judgement("good", text, figures=figures)

@@ -9,9 +9,10 @@ from rules.graph.bands import Limits, figure
 from rules.graph.declare import Member, check
 from rules.graph.results import Judgement, Verdict
 from rules.measure.closeness import reaches
-from rules.strength.margin import Margin, SafetyFactor
+from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.sources import Cited
+from rules.values.strength.clamps import CLAMP
 
 ONCE, CUSTOM, KNOWN_LOADS = 1.0, 1.5, 2.0
 """Factors: where it gives, and the least and most that trade custom asks for on yield where the loads are known, from memory.
@@ -74,8 +75,14 @@ METAL: tuple[Member, ...] = (
               "Run the beam past the pivot, or thicker plate, or the pivot closer to the plate.", "plate.thickness")
         for which in ("upper", "lower")
     ),
+    *(
+        _part(f"plate_at_{which}_beam_end", f"plate-at-{which}-beam-end", "upright", f"Plate at the beam's {which} end",
+              f"The plate alone, where the beam on its back stops short of the {which} pivot.",
+              "A longer beam, one that runs past the pivot, or thicker plate.", f"upright.beam_{end}")
+        for which, end in (("upper", "top"), ("lower", "bottom"))
+    ),
     _part("plate", "hub-plate", "upright", "Plate between the hub bolts",
-          "The plate cut level through its bolt holes and through the spindle, and bent by the bolts beside a narrow beam.",
+          "The plate cut level through its bolt holes and through the wheel centre, and bent by the bolts beside a narrow beam.",
           "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore.", "plate.thickness"),
     _part("steering_arm", "steering-arm-strength", "upright", "Steering arm",
           "The arm's root under the tie rod's worst pull or push.",
@@ -97,6 +104,13 @@ METAL: tuple[Member, ...] = (
               "The lugs' root under the part of the pivot's force that lies along the bolt.",
               "Shorter or thicker lugs, both clamped through spacers, a gusset, or the bolt square to the force.",
               f"bolts.{which}_lug_reach")
+        for which in ("upper", "lower")
+    ),
+    *(
+        _part(f"wall_under_{which}_lug", f"wall-under-{which}-lugs", f"weld_{which}", f"Wall under the {which} lugs",
+              "The flat wall of a tube or channel that the lugs are welded to, by yield lines.",
+              "A thicker wall or a pad, lugs carried to the wall's edges, or a longer weld along it.",
+              f"weld_{which}.wall_width")
         for which in ("upper", "lower")
     ),
     *(
@@ -125,12 +139,31 @@ BOLTED: tuple[Member, ...] = (
 )  # fmt: skip
 
 
+CLAMPED: tuple[Member, ...] = (
+    {
+        "pilot": "the hub's pilot",
+        **_part("wheel_clamp", "wheel-clamp", "bolts", "Wheel clamped to its hub",
+                "Whether the wheel opens or slips on its hub under the torque of its nuts.",
+                "More torque only if the maker allows it; larger or more studs, a wider circle; clean flat faces.",
+                "bolts.wheel_nut_torque"),
+    },
+    {
+        "pilot": "its spigot",
+        **_part("hub_clamp", "hub-clamp", "bolts", "Hub clamped to its plate",
+                "Whether the hub opens or slips on its plate under the torque of its bolts.",
+                "A higher grade or larger bolts with the torque that goes with them, or a wider pattern; no paint between.",
+                "bolts.mount_bolt_torque"),
+    },
+)  # fmt: skip
 LINKS: tuple[Member, ...] = (
     _part("tie_rod_column", "tie-rod-column", "loads", "Tie rod as a column",
           "The straight rod under its worst push, by Euler and Johnson.",
           "A larger tube or a thicker wall, or a longer steering arm, which lowers the push.", "loads.tie_rod_wall"),
     _part("arm_legs", "arm-leg-columns", "loads", "Legs of the arm without the spring",
           "Each straight leg under its worst push, by Euler and Johnson.", "A larger tube or a thicker wall.", "loads.arm_wall"),
+    _part("spring_arm", "spring-arm", "loads", "Arm with the spring",
+          "Its two legs, pulled or pushed by the wheel and bent where the shock stands.",
+          "The shock closer to the outer joint, a larger tube or a thicker wall.", "loads.spring_arm_wall"),
     _part("tie_rod_stud", "tie-rod-end-stud", "loads", "Stud of the tie-rod end",
           "The stud where it leaves the steering arm, bent and sheared.",
           "A thicker stud, one that stands out less, or the joint in double shear.", "loads.tie_rod_stud_reach"),
@@ -161,6 +194,22 @@ def part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgeme
 def bolted_part_holds(part_safety: SafetyFactor, limits: Holds, change: str) -> Judgement:
     """{meaning}"""
     return one_line(limits.verdict(part_safety), part_safety, change)
+
+
+@check(
+    "{check}", step="{step}", title="{title}",
+    limits=HOLDS, never_good=NEVER, shown=SHOWN, watch=f"{WATCH}, or it slips before that", stop="less than {once}: it opens",
+    source=(NO_LIMIT, *CLAMP), try_changing=("{helps}",), each=CLAMPED,
+)  # fmt: skip
+def clamped_part_holds(part_safety: ClampSafetyFactor, limits: Holds, change: str, pilot: str) -> Judgement:
+    """{meaning}"""
+    verdict, slips = limits.verdict(part_safety), not reaches(part_safety.slips, ONCE)
+    found = one_line("watch" if slips and verdict == "shown" else verdict, part_safety, change)
+    text = f"{found.text} {{preload}} is counted on in each bolt. Its faces slip at {{slips}} times the load"
+    text += f" ({part_safety.slip_case})"
+    text += f": before that {pilot} and the bolts alone hold it sideways." if slips else "."
+    figures = {**found.figures, "slips": (part_safety.slips, "1"), "preload": (part_safety.preload, "N")}
+    return Judgement(found.verdict, text, found.change, figures)
 
 
 @check(

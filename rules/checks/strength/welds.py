@@ -27,7 +27,7 @@ LONG_IN_LEGS = 100.0
 
 @check(
     "{which}-weld-leg",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Part}: leg of the weld",
     good="three quarters of the thinner part on both sides or all round, and no more than fits along its edge",
     watch="at least the least leg, but less than that, on one side only, or larger than fits along an edge",
@@ -38,12 +38,12 @@ LONG_IN_LEGS = 100.0
     ),
     each=WELDS,
 )
-def weld_leg(weld_which: WeldQuestions) -> Judgement:
+def weld_leg(which_weld: WeldQuestions) -> Judgement:
     """Leg of the {part}'s weld against the parts' thickness.
 
     Against the least for the thinner part, three quarters of it, and what fits along its edge.
     """
-    weld = weld_which
+    weld = which_weld
     if weld.form == "full bevel":
         raise DoesNotApply("a full bevel has no leg")
     leg, part = weld.leg, thinner(weld)
@@ -72,7 +72,7 @@ def weld_leg(weld_which: WeldQuestions) -> Judgement:
 
 @check(
     "{which}-weld-length",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Part}: length of the weld",
     limits=Limits(other={"shortest": (SHORTEST_IN_LEGS, "1"), "long": (LONG_IN_LEGS, "1")}),
     good="at least {shortest} legs, one leg at each end not counted, and no more than {long}",
@@ -84,9 +84,9 @@ def weld_leg(weld_which: WeldQuestions) -> Judgement:
     ),
     each=WELDS,
 )
-def weld_length(weld_which: WeldQuestions) -> Judgement:
+def weld_length(which_weld: WeldQuestions) -> Judgement:
     """How much of each run of the {part}'s weld counts."""
-    weld, form = weld_which, weld_which.form
+    weld, form = which_weld, which_weld.form
     if form == "full bevel" or form == "fillet round a tube or cup":
         raise DoesNotApply("a full bevel or a ring has no run to count in legs")
     need(weld, "leg", "run")
@@ -117,7 +117,7 @@ def weld_length(weld_which: WeldQuestions) -> Judgement:
 
 @check(
     "{which}-weld-strength",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Part}: strength of the weld",
     limits=HOLDS,
     never_good="never: no published limit covers loads that come and go on a home-made upright",
@@ -163,7 +163,7 @@ def _hits(number: float) -> str:
 
 @check(
     "{which}-weld-filler",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Part}: filler and preheat",
     limits=Limits(other={"thick": (THICK_MILD, "mm"), "thin": (THIN_CHROMOLY, "mm")}),
     good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
@@ -174,9 +174,9 @@ def _hits(number: float) -> str:
     ),
     each=WELDS,
 )
-def weld_filler(weld_which: WeldQuestions) -> Judgement:
+def weld_filler(which_weld: WeldQuestions) -> Judgement:
     """Process, filler and preheat of the {part}'s weld."""
-    weld = weld_which
+    weld = which_weld
     need(weld, "metal", "welded_by", "filler")
     metal, process, filler = weld.metal, weld.welded_by, weld.filler
     if filler != "4130 rod" and filler != "other" and process not in ELECTRODES[filler].processes:
@@ -256,7 +256,7 @@ def _preheat_doubts(thick: float, preheat: str) -> Iterator[str]:
 
 @check(
     "{which}-weld-metal",
-    step="joint_{which}",
+    step="weld_{which}",
     title="{Part}: what is welded",
     good="plate, bar or tube",
     stop="a production casting or forging, or not known, whoever agreed to it",
@@ -265,9 +265,9 @@ def _preheat_doubts(thick: float, preheat: str) -> Iterator[str]:
     ),
     each=WELDS,
 )
-def weld_metal(weld_which: WeldQuestions) -> Judgement:
+def weld_metal(which_weld: WeldQuestions) -> Judgement:
     """Whether the {part}'s weld is on a production casting or forging."""
-    made_from = weld_which.made_from
+    made_from = which_weld.made_from
     if made_from == "plate, bar or tube":
         return Judgement("good", "Both parts are plate, bar or tube.")
     what = "a production casting or forging" if made_from != "not known" else "metal that nobody knows"

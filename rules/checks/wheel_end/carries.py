@@ -95,26 +95,28 @@ def tyre_speed(
     source=sources.COMMON_PRACTICE.saying("a tyre under load stands lower than half its diameter"),
 )
 def loaded_radius_measured(loaded_radius: Mm | None, wheel_centre_height: Mm, inclination: Rad | None) -> Judgement:
-    """Whether the spindle height was measured under load, and what it moves if the tyre sags 3 % and 6 %."""
+    """Whether the wheel-centre height was measured under load, and what it moves if the tyre sags 3 % and 6 %."""
     if loaded_radius is not None:
         return Judgement("good", "Loaded radius measured: {loaded_radius}.")
     figures = {"little": (0.03 * wheel_centre_height, "mm"), "much": (0.06 * wheel_centre_height, "mm")}
     if inclination is None:
-        text = "If the tyre sags 3 to 6 %, the spindle drops {little} to {much}, and the ground offset moves with it."
+        text = (
+            "If the tyre sags 3 to 6 %, the wheel centre drops {little} to {much}, and the ground offset moves with it."
+        )
     else:
         figures |= {
             "offset_little": (0.03 * wheel_centre_height * tan(inclination), "mm"),
             "offset_much": (0.06 * wheel_centre_height * tan(inclination), "mm"),
         }
         text = (
-            "If the tyre sags 3 %, the spindle drops {little} and the ground offset grows by {offset_little}; at 6 %, "
+            "If the tyre sags 3 %, the wheel centre drops {little} and the ground offset grows by {offset_little}; at 6 %, "
             "{much} and {offset_much}."
         )
     return Judgement(
         "watch",
         f"The loaded radius is not measured; half the diameter, {{wheel_centre_height}}, is used. {text} "
         "Inch-marked (flotation) tyres also measure 0.2 to 0.5 in under the number on the sidewall.",
-        "Mount the tyre, load it at running pressure, and measure ground to spindle centre.",
+        "Mount the tyre, load it at running pressure, and measure ground to wheel centre.",
         figures,
     )
 
@@ -143,10 +145,12 @@ def wheel_load(wheel_load_rating: Kg, corner_weight: Kg, limits: AtLeast) -> Jud
     "bearing-near-tyre-centre",
     step="hub",
     title="Bearing near the tyre's centre plane",
-    limits=Between("mm", -25.0, 25.0),
+    limits=Between("mm", -60.0, 60.0),
     good="within {high}",
     watch="beyond",
-    source=sources.COMMON_PRACTICE.saying("distance from the tyre's plane is leverage on the bearing"),
+    source=sources.COMMON_PRACTICE.saying(
+        "distance from the tyre's plane is leverage on the bearing; wheels of little backspacing on trucks have 40 to 60 mm"
+    ),
     try_changing=("wheel.offset", "wheel.backspacing"),
 )
 def bearing_near_tyre_centre(bearing_offset: Mm, limits: Between) -> Judgement:

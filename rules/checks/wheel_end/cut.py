@@ -1,15 +1,19 @@
 """Can the plate be cut and drilled so: metal around the holes, holes the process can make."""
 
-from math import inf
+from math import hypot, inf
 
+from rules.corner.part import Part
 from rules.graph.asking import given
 from rules.graph.bands import AtLeast, Between, Limits, at_least, at_most
 from rules.graph.declare import check
-from rules.graph.results import Judgement, NotJudged, Waits
+from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.marks import Thread
+from rules.measure.outline import LighterBy, PlainHole, PlateEnds
 from rules.measure.units import Mm
 from rules.sheet.plate import BracketBlank, CutProcess, DrawnPlate
+from rules.sheet.upright import Beam
+from rules.solids.pieces import Hull
 from rules.tables import sources
 from rules.tables.edge_distance import least_edge_distance
 from rules.values.optional_step import need_once_begun
@@ -135,7 +139,7 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
     bolt = mount_bolt_thread.diameter
     if not more_than(metal_beside_bore, 0.0):
         return Judgement(
-            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the spindle elsewhere in it."
+            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the wheel centre elsewhere in it."
         )
     verdict = limits.verdict(metal_beside_bore / bolt)
     change = "" if verdict == "good" else "More metal beside the bore: have somebody qualified size it."
@@ -153,10 +157,14 @@ def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: At
     stop="less",
     source=CUT_SOURCE,
 )
-def hole_not_too_small(plate: DrawnPlate, process: CutProcess | None, limits: Limits) -> Judgement:
-    """The smallest hole of the plate against its thickness."""
+def hole_not_too_small(
+    plate: DrawnPlate, process: CutProcess | None, left_for_drilling: Mm | None, limits: Limits
+) -> Judgement:
+    """The smallest hole of the plate, as it is cut, against its thickness."""
     need_once_begun(plate, "hole_diameter", "bore", "thickness", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE)
-    return _smallest_hole(min(plate.hole_diameter, plate.bore), plate.thickness, process, limits)
+    return _smallest_hole(
+        min(plate.hole_diameter - (left_for_drilling or 0.0), plate.bore), plate.thickness, process, limits
+    )
 
 
 def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, limits: Limits) -> Judgement:
@@ -168,7 +176,7 @@ def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, li
         raise NotJudged(f"no figure is known here for the smallest hole of a {process}: ask the cutter")
     least = limits.other[process][0] * thickness
     verdict = at_least(hole, good=least, watch=HALF * least)
-    text = f"The smallest hole is {{hole}}; the least for {process} in {{plate}} plate is {{least}}."
+    text = f"The smallest hole is cut at {{hole}}; the least for {process} in {{plate}} plate is {{least}}."
     figures = {"hole": (hole, "mm"), "least": (least, "mm"), "plate": (thickness, "mm")}
     if verdict != "good":
         return Judgement(verdict, text, "Have the holes marked and drill them, or use another process.", figures)
@@ -224,6 +232,131 @@ def plate_reaches_pivots(plate_beyond_upper_pivot: Mm, plate_beyond_lower_pivot:
 
 
 @check(
+    "plate-ends-fit",
+    step="plate",
+    title="Narrowed ends fit the plate",
+    good="each rounded end, on the steering axis, lies within the plate's width and below its full width",
+    stop="one does not",
+    source=sources.GEOMETRY.saying("there is no room for it"),
+    try_changing=("plate.upper_end_width", "plate.lower_end_width"),
+)
+def plate_ends_fit(plate: DrawnPlate, plate_ends: PlateEnds) -> Judgement:
+    """Whether the rounded ends are where and as wide as they are entered, and not drawn smaller or shifted."""
+    if not any(plate_ends):
+        raise DoesNotApply("the plate keeps its full width to both ends")
+    need_once_begun(
+        plate, "width", "height", "spindle_from_top", "spindle_from_front", why_not=NOT_DRAWN, begun_by=DRAWS_PLATE
+    )
+    front, rear = plate.spindle_from_front, plate.width - plate.spindle_from_front
+    tall = {"upper": plate.spindle_from_top, "lower": plate.height - plate.spindle_from_top}
+    for name, end in (("upper", plate_ends.upper), ("lower", plate_ends.lower)):
+        if end is None:
+            continue
+        past = max(end.ahead + end.width / 2 - front, end.width / 2 - end.ahead - rear)
+        if more_than(past, 0.0):
+            text = f"The {name} end, on the steering axis, would reach {{past}} beyond the plate's side."
+            return Judgement("stop", text, "A narrower end, or a wider plate.", {"past": (past, "mm")})
+        if more_than(end.full_to + (given(plate, "corner_radius") or 0.0), tall[name]):
+            text = f"The plate ends before its full width does, which goes {{full}} from the wheel centre to the {name} end."
+            return Judgement("stop", text, "A shorter full width.", {"full": (end.full_to, "mm")})
+    return Judgement("good", "The narrowed ends fit the plate.")
+
+
+@check(
+    "lightening-hole-metal",
+    step="plate",
+    title="Metal round the lightening holes",
+    limits=AtLeast("1", good=1.0, watch=-inf),
+    good="{good} plate thickness of metal or more, and no weld over a hole",
+    watch="less",
+    stop="a hole breaks out, or a welded piece stands over it",
+    source=sources.NO_FIGURE,
+    try_changing=("plate.hole_above", "plate.hole_below"),
+)
+def lightening_hole_metal(
+    metal_round_lightening: Mm,
+    lightening_holes: LighterBy,
+    plate_thickness: Mm,
+    beam_part: Part | None,
+    upper_lugs_part: Part | None,
+    lower_lugs_part: Part | None,
+    beam: Beam | None,
+    upper_lug_thickness: Mm | None,
+    lower_lug_thickness: Mm | None,
+    wheel_centre_height: Mm,
+    limits: AtLeast,
+) -> Judgement:
+    """The narrowest metal round a hole that lightens the plate, and what is welded over it. Strength is judged apart."""
+    if not more_than(metal_round_lightening, 0.0):
+        return Judgement("stop", "A lightening hole runs out of the plate or into another hole.", "A smaller hole.")
+    begun = {
+        "beam_part": (beam_part, beam not in (None, "none")),
+        "upper_lugs_part": (upper_lugs_part, upper_lug_thickness is not None),
+        "lower_lugs_part": (lower_lugs_part, lower_lug_thickness is not None),
+    }
+    if missing := [name for name, (part, wanted) in begun.items() if wanted and part is None]:
+        raise Waits(*missing)
+    for part in filter(None, (beam_part, upper_lugs_part, lower_lugs_part)):
+        if any(
+            more_than(hole.diameter / 2, _from_foot(part, hole, wheel_centre_height)) for hole in lightening_holes.holes
+        ):
+            text = f"The {part.name} would be welded over a lightening hole."
+            return Judgement("stop", text, "A smaller hole, or one farther from the piece.", about=part.name)
+    verdict = limits.verdict(metal_round_lightening / plate_thickness)
+    text = "Round the lightening holes {metal_round_lightening} of metal is left; the plate is {plate_thickness} thick."
+    return Judgement(verdict, text, "" if verdict == "good" else "More metal round the hole, or no hole.")
+
+
+def _from_foot(part: Part, hole: PlainHole, centre: float) -> float:
+    """From a hole's middle to the rectangle round the foot of a welded piece, mm; 0 under it."""
+    points = [point for piece in part.solid.pieces if isinstance(piece, Hull) for point in piece.points]
+    foot = (max(y for _, y, _ in points) + min(y for _, y, _ in points)) / 2
+    seen = [(x, z - centre) for x, y, z in points if y >= foot]
+    aside = max(0.0, min(x for x, _ in seen), -max(x for x, _ in seen))
+    over = max(0.0, min(z for _, z in seen) - hole.above, hole.above - max(z for _, z in seen))
+    return hypot(aside, over)
+
+
+@check(
+    "slot-metal",
+    step="plate",
+    title="Metal round the slots for tabs",
+    limits=AtLeast("1", good=0.5, watch=-inf),
+    good="{good} plate thickness of metal or more",
+    watch="less",
+    stop="a slot breaks out",
+    source=sources.NO_FIGURE,
+    try_changing=("plate.tab_length",),
+)
+def slot_metal(metal_round_slots: Mm, plate_thickness: Mm, limits: AtLeast) -> Judgement:
+    """The narrowest metal between a slot and the plate's edge, bore or another hole."""
+    if not more_than(metal_round_slots, 0.0):
+        return Judgement("stop", "A slot for a tab runs out of the plate or into a hole.", "Shorter tabs.")
+    verdict = limits.verdict(metal_round_slots / plate_thickness)
+    text = "Beside the slots {metal_round_slots} of metal is left; the plate is {plate_thickness} thick."
+    return Judgement(verdict, text, "" if verdict == "good" else "Shorter tabs, or a larger plate.")
+
+
+@check(
+    "gusset-clears-bolt",
+    step="plate",
+    title="Gussets clear of the pivot bolts",
+    limits=AtLeast("mm", good=3.0, watch=0.0),
+    source=sources.COMMON_PRACTICE.saying("a head or nut needs a flat to lie on, and its socket room"),
+    try_changing=("plate.gusset_along_lug",),
+)
+def gusset_clears_bolt(gusset_bolt_room: Mm, limits: AtLeast) -> Judgement:
+    """From the end of a gusset, on the lug, to the head or nut of the pivot bolt."""
+    verdict = limits.verdict(gusset_bolt_room)
+    if verdict == "stop":
+        return Judgement(
+            "stop", "A gusset stands under the head or nut of its pivot bolt.", "A shorter gusset along the lug."
+        )
+    text = "Between gusset and pivot bolt's head or nut {gusset_bolt_room} is free."
+    return Judgement(verdict, text, "" if verdict == "good" else "A shorter gusset: a socket has to go on.")
+
+
+@check(
     "bracket-hole-edge-distance",
     step="plate",
     title="Caliper bolt holes clear of the edge",
@@ -254,7 +387,10 @@ def bracket_hole_edge_distance(bracket_edge_distance: Mm, bracket_hole_diameter:
     stop="less",
     source=CUT_SOURCE,
 )
-def bracket_hole_not_too_small(plate: BracketBlank, process: CutProcess | None, limits: Limits) -> Judgement:
-    """The caliper bolt holes against the bracket's thickness."""
+def bracket_hole_not_too_small(
+    plate: BracketBlank, process: CutProcess | None, left_for_drilling: Mm | None, limits: Limits
+) -> Judgement:
+    """The caliper bolt holes, as they are cut, against the bracket's thickness."""
     need_once_begun(plate, "bracket_hole_diameter", "bracket_thickness", why_not=NO_BRACKET, begun_by=DRAWS_BRACKET)
-    return _smallest_hole(plate.bracket_hole_diameter, plate.bracket_thickness, process, limits)
+    cut = plate.bracket_hole_diameter - (left_for_drilling or 0.0)
+    return _smallest_hole(cut, plate.bracket_thickness, process, limits)

@@ -104,7 +104,7 @@ def wheel_numbers_agree(
     return Judgement(
         verdict,
         text,
-        "Lay the wheel face down and measure again: lip-to-lip width, and straightedge on the back lip to the mounting face.",
+        "Lay the wheel face down and measure again: lip-to-lip width, and straightedge on the back lip to its mounting face.",
         figures,
     )
 
@@ -172,7 +172,7 @@ def bolt_circle_rotor_hub(rotor_bolt_circle: BoltCircle, hub_bolt_circle: BoltCi
     "{part}-bore",
     step="{part}",
     title="{Part} bore on the hub pilot",
-    limits=Between("mm", 0.0, 0.5, least=0.0),
+    limits=Between("mm", 0.0, 0.6, least=0.0),
     good="bore up to {high} over the pilot",
     watch="larger{so}",
     stop="bore smaller than the pilot",

@@ -18,7 +18,7 @@ CLAMPED = AtLeast("N m", 100.0)
     title="Hub stays together",
     limits=CLAMPED,
     good="by itself, or stub shaft fitted with its torque written, {good} or more",
-    watch="stub shaft fitted, torque not written",
+    watch="stub shaft fitted, torque not written; by itself, and a stub shaft entered with it",
     stop="needs a stub shaft and has none, or its nut at less than {good}",
     source=sources.COMMON_PRACTICE.saying(
         "makers' service texts warn of bearing damage when rolled or loaded with the nut loose; no source for the least torque"
@@ -31,6 +31,12 @@ def hub_holds_together(
     limits: AtLeast,
 ) -> Judgement:
     """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
+    if held_together_by == "itself" and (stub_shaft_fitted or stub_shaft_torque is not None):
+        return Judgement(
+            "watch",
+            "The hub is said to hold itself together, and a stub shaft and its nut are entered with it.",
+            "Shake a bare one: if it comes apart it is the shaft that holds it. Else take the shaft's entries out.",
+        )
     if held_together_by == "itself":
         return Judgement("good", "The hub holds itself together.")
     if stub_shaft_fitted is None:

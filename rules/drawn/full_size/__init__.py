@@ -1,11 +1,13 @@
 """A full-size drawing of one upright, at true size in mm, with no paper in it.
 
-Two views, their spindle lines level: the front view, and the view from outside the car, in third angle on inch sheets and
-in first angle on metric ones; beside them an auxiliary view square to the steering axis. A dimension stands only in a view
-in which it is true length. The right upright is the mirror image of the left; its words are not mirrored.
+Two views, their wheel centres level: the front view, and the view from outside the car, in third angle on inch sheets and in
+first angle on metric ones, unless answered otherwise; beside them an auxiliary view square to the steering axis. A dimension
+stands only in a view in which it is true length. The right upright is the mirror image of the left; its words are not
+mirrored.
 """
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
@@ -22,9 +24,11 @@ from rules.drawn.full_size.shapes import (
     words_width,
 )
 from rules.drawn.full_size.side import side_view
-from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, title_block
+from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, third_angle, title_block
 from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
+from rules.sheet.glossary import reworded
+from rules.shop.wording import words_on_paper
 
 __all__ = [
     "PROJECTION",
@@ -36,6 +40,7 @@ __all__ = [
     "full_size",
     "left_views",
     "of_views",
+    "third_angle",
     "title_block",
 ]
 
@@ -67,7 +72,17 @@ class LeftViews:
 
 def left_views(judged: Judged, extent: Extent = "upright") -> LeftViews:
     """Every view, empty where nothing of it is known."""
-    return LeftViews(front_view(judged, extent), side_view(judged, extent), auxiliary_view(judged), extent)
+    words = words_on_paper(judged)
+    front, from_side = front_view(judged, extent), side_view(judged, extent)
+    return LeftViews(
+        _in_words(front, words), _in_words(from_side, words), _in_words(auxiliary_view(judged), words), extent
+    )
+
+
+def _in_words(view: View, words: Mapping[str, str]) -> View:
+    """The view with its words as they stand on paper."""
+    items = (replace(one, text=reworded(one.text, words)) if isinstance(one, PaperWords) else one for one in view.items)
+    return replace(view, items=tuple(items))
 
 
 def full_size(judged: Judged, side: Side, extent: Extent = "upright") -> Drawing:
@@ -81,7 +96,7 @@ def of_views(judged: Judged, side: Side, views: LeftViews) -> Drawing:
     right_edge = 0.0
     seen_from_side = (views.from_side, "seen from outside the car", "front", "rear")
     in_front = (views.front, "seen from the front", "inboard", "outboard")
-    pair = (in_front, seen_from_side) if judged.shown_in == "inch" else (seen_from_side, in_front)
+    pair = (in_front, seen_from_side) if third_angle(judged) else (seen_from_side, in_front)
     for view, *words in (*pair, (views.auxiliary, "square to the axis", "front", "rear")):
         if not view.items:
             continue

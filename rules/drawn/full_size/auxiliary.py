@@ -1,8 +1,8 @@
 """The auxiliary view: square to the steering axis, the one view in which the pivot spacing is true length.
 
 It is looked at from the outboard side, level with the wheel but tilted so far that the axis lies in the plane of the paper.
-x is the distance behind the spindle, as in the view from outside, and y the distance along the axis as the front view shows
-it, up from the level of the spindle's centre.
+x is the distance behind the wheel centre, as in the view from outside, and y the distance along the axis as the front view shows
+it, up from the level of the wheel centre.
 """
 
 from dataclasses import dataclass, field
@@ -60,7 +60,7 @@ SHOWN = (
 
 @reads
 def square_to_the_axis(upright_points: UprightPoints, inclination: Rad, wheel_centre_height: Size) -> Viewpoint | None:
-    """The view as one of the corner, its origin where the axis passes the spindle's height in the front view."""
+    """The view as one of the corner, its origin where the axis passes the height of the wheel centre in the front view."""
     _, outboard, height = upright_points.lower
     level = outboard - (wheel_centre_height - height) * tan(inclination)
     up = (0.0, -sin(inclination), cos(inclination))
@@ -82,7 +82,7 @@ def axis_ends(
     def along(inboard: float, above: float) -> float:
         return above * cos(inclination) + inboard * sin(inclination)
 
-    # Measured from the level at which the axis passes the spindle's height, whatever plane figures are taken from.
+    # Measured from the level at which the axis passes the height of the wheel centre, whatever plane figures are taken from.
     level = lower_pivot_from_hub_face + lower_below_spindle * tan(inclination)
     return (
         (-upper_pivot_ahead, along(upper_pivot_from_hub_face - level, upper_above_spindle)),

@@ -45,6 +45,8 @@ _HATCH = 5.0
 """mm from one hatching line to the next, measured level."""
 
 Segment = tuple[float, float, float, float]
+Corners = tuple[Point, Point, Point, Point]
+"""The corners of a (turned) rectangle, in order."""
 
 
 class Board:
@@ -53,6 +55,7 @@ class Board:
     def __init__(self) -> None:
         self.shapes: list[PaperItem] = []
         self._words: list[PaperWords] = []
+        self._rooms: list[Corners] = []
         self._lines: list[Segment] = []
         self._edges: list[Segment] = []
         self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
@@ -247,7 +250,8 @@ class Board:
 
     def _put(self, words: PaperWords) -> None:
         self._words.append(words)
-        one, two, three, four = corners(words)
+        one, two, three, four = room = corners(words)
+        self._rooms.append(room)
         self._lines += [(*one, *three), (*two, *four), (*one, *two), (*two, *three), (*three, *four), (*four, *one)]
 
     def _is_clear(self, words: PaperWords) -> bool:
@@ -259,7 +263,7 @@ class Board:
         return False
 
     def _crosses_words(self, line: Segment) -> bool:
-        return any(crossed(corners(words), [line]) for words in self._words)
+        return any(crossed(room, (line,)) for room in self._rooms)
 
     def _crosses_edges(self, feature: Point, elbow: Point) -> bool:
         # A leader starts on an edge, so its first bit does not count.
@@ -283,15 +287,15 @@ def _meet(start: Point, end: Point, edge: Segment) -> bool:
     )
 
 
-def crossed(room: tuple[Point, Point, Point, Point], lines: Iterable[Segment]) -> bool:
+def crossed(room: Corners, lines: Iterable[Segment]) -> bool:
     """Whether any of these straight lines has a part inside a (turned) rectangle."""
     return crossing(room, lines) is not None
 
 
-def crossing(room: tuple[Point, Point, Point, Point], lines: Iterable[Segment]) -> int | None:
+def crossing(room: Corners, lines: Iterable[Segment]) -> int | None:
     """The number, from 0, of the first of these straight lines with a part inside a (turned) rectangle; None of none."""
-    xs, ys = [x for x, _ in room], [y for _, y in room]
-    left, right, bottom, top = min(xs), max(xs), min(ys), max(ys)
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = room
+    left, right, bottom, top = min(ax, bx, cx, dx), max(ax, bx, cx, dx), min(ay, by, cy, dy), max(ay, by, cy, dy)
     for number, line in enumerate(lines):
         x1, y1, x2, y2 = line
         if (x1 < left and x2 < left) or (x1 > right and x2 > right):
@@ -303,7 +307,7 @@ def crossing(room: tuple[Point, Point, Point, Point], lines: Iterable[Segment]) 
     return None
 
 
-def _enters(line: Segment, room: tuple[Point, Point, Point, Point]) -> bool:
+def _enters(line: Segment, room: Corners) -> bool:
     """Whether anything is left of a line after cutting it off at each side of the rectangle (Cyrus and Beck)."""
     x1, y1, x2, y2 = line
     enter, leave = 0.0, 1.0

@@ -24,7 +24,7 @@ ROUND = 1e-6
 
 
 class OnBoard(NamedTuple):
-    """How a part is shown in a view. covers: it hides what lies behind it. broken_off: mm above and below the spindle at
+    """How a part is shown in a view. covers: it hides what lies behind it. broken_off: mm above and below the wheel centre at
     which it is broken off; its ends are left open."""
 
     name: str

@@ -1,6 +1,6 @@
-"""The upright seen from the front: the vertical plane through the spindle, from the hub flange face as datum.
+"""The upright seen from the front: the vertical plane through the wheel centre, from the hub face as datum.
 
-x is the distance outboard of the hub flange face and y the height above the spindle, so that the left upright is drawn
+x is the distance outboard of the hub face and y the height above the wheel centre, so that the left upright is drawn
 as it is seen from in front of the car. Nothing is worked out here, and what the sheet does not know is not drawn.
 """
 

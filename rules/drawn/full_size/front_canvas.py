@@ -15,8 +15,8 @@ PAST_PIVOT = 40.0
 
 @dataclass(slots=True)
 class Front:
-    """The view while it is drawn. face: hub flange face from the tyre centre plane; upper, lower: the pivots; None where
-    not known. above, below: how far up and down from the spindle the upright's parts reach."""
+    """The view while it is drawn. face: hub face from the tyre centre plane; upper, lower: the pivots; None where
+    not known. above, below: how far up and down from the wheel centre the upright's parts reach."""
 
     whole: bool
     figures: FigureWriter

@@ -28,7 +28,7 @@ def from_datum(known: Known, bottom: float, top: float, view: Front) -> None:
         bottom, top = min(bottom, level), max(top, level)
     board.line((0.0, bottom - LANE), (0.0, top + LANE + 3), an_edge=False)
     clear = -1.0 if view.tyre_plane > 0 else 1.0
-    board.words((2 * clear, top + LANE), "DATUM: hub flange face", "left" if clear > 0 else "right", size=WORDS)
+    board.words((2 * clear, top + LANE), "DATUM: hub face", "left" if clear > 0 else "right", size=WORDS)
 
 
 @reads
@@ -69,7 +69,7 @@ def _rotor_level(
 
 
 def _reach(view: Front, way: int) -> float:
-    """How far up (1) or down (-1) the upright's parts and the crosses on its pivots reach from the spindle."""
+    """How far up (1) or down (-1) the upright's parts and the crosses on its pivots reach from the wheel centre."""
     drawn, pivot = (view.above, view.upper) if way > 0 else (view.below, view.lower)
     return max(drawn, way * pivot[1] + 15.0 if pivot else 0.0) + 5.0
 
@@ -92,7 +92,7 @@ def heights(
     view: Front,
     left: float,
 ) -> None:
-    """Upright dimensions from the spindle line, on the inboard side. The spacing along the axis is not true length here."""
+    """Upright dimensions from the wheel-centre line, on the inboard side. The spacing along the axis is not true length here."""
     board, figures, upper, lower = view.board, view.figures, view.upper, view.lower
     pivots = [pivot for pivot in (upper, lower) if pivot is not None]
     if not pivots:
@@ -103,7 +103,7 @@ def heights(
     for pivot, height in ((upper, upper_above_spindle), (lower, lower_below_spindle)):
         if pivot is not None and height is not None:
             board.up((lane, 0.0), pivot, lane, figures.length(height))
-    board.label((lane + 10, 0.0), "spindle line")
+    board.label((lane + 10, 0.0), "wheel centre")
 
 
 @reads

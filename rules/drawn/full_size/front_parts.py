@@ -1,4 +1,4 @@
-"""The front view: the corner's parts cut through the spindle or seen from the front, and the words beside them."""
+"""The front view: the corner's parts cut through the wheel centre or seen from the front, and the words beside them."""
 
 from rules.corner.part import Part
 from rules.corner.words import clock
@@ -23,6 +23,7 @@ SHOWN = (
     OnBoard("wheel nuts", "cut"),
     OnBoard("hub flange", "cut"),
     OnBoard("stud heads", "cut"),
+    OnBoard("stub shaft", "cut"),
     OnBoard("hub body", "cut"),
     OnBoard("hub mounting flange", "cut"),
     OnBoard("rotor ring", "cut", hatched=True),
@@ -39,7 +40,7 @@ SHOWN = (
     OnBoard("upper pivot bolt"),
     OnBoard("lower pivot bolt"),
 )
-"""Parts of the upright and what it is bolted to, what is covered first first. Those cut are cut through the spindle."""
+"""Parts of the upright and what it is bolted to, what is covered first first. Those cut are cut through the wheel centre."""
 TURNED_UP = (OnBoard("caliper bracket", "cut", "adjacent"), OnBoard("caliper", "cut", "adjacent"))
 """Parts cut through their own middle and turned up into the paper: they stand elsewhere round the clock."""
 FAR_OUT = ("tyre", "rim", "spokes")

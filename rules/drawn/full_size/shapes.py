@@ -4,9 +4,9 @@ A drawing's x runs to the right and its y up. Line kinds are those of ISO 128-2.
 of their figures, so that a mirrored drawing keeps its words clear of the same lines.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from math import ceil, cos, radians, sin
 from typing import Literal
 
@@ -23,60 +23,6 @@ WORDS = 10.0
 """Points: the size of words and figures; the figures are then 2.6 mm high."""
 HEADING = 14.0
 """Points."""
-
-
-@dataclass(frozen=True, slots=True)
-class Stroke:
-    """Straight lines from point to point; `closed` joins the last to the first, `filled` is solid black.
-
-    white: an area wiped clean, which hides what was drawn there before it.
-    """
-
-    points: tuple[Point, ...]
-    pen: Pen = "outline"
-    closed: bool = False
-    filled: bool = False
-    white: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class PaperCircle:
-    """A whole circle."""
-
-    centre: Point
-    radius: float
-    pen: Pen = "outline"
-
-
-@dataclass(frozen=True, slots=True)
-class PaperArc:
-    """A part of a circle. start: degrees from the right, turning left; sweep: so many more degrees, above 0."""
-
-    centre: Point
-    radius: float
-    start: float
-    sweep: float
-    pen: Pen = "outline"
-
-
-@dataclass(frozen=True, slots=True)
-class PaperWords:
-    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it.
-
-    stands_alone: a heading or the like, which belongs to no line and no point.
-    """
-
-    at: Point
-    text: str
-    align: Align = "left"
-    angle: float = 0.0
-    size: float = WORDS
-    bold: bool = False
-    over_lines: bool = False
-    stands_alone: bool = False
-
-
-PaperItem = Stroke | PaperCircle | PaperArc | PaperWords
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +43,69 @@ class PaperBox:
     def height(self) -> float:
         """mm."""
         return self.top - self.bottom
+
+
+class _Placed:
+    """Something on a drawing."""
+
+    @cached_property
+    def box(self) -> PaperBox:
+        """The rectangle it fills."""
+        return _around(_outline(self))  # type: ignore[arg-type]
+
+
+@dataclass(frozen=True)
+class Stroke(_Placed):
+    """Straight lines from point to point; `closed` joins the last to the first, `filled` is solid black.
+
+    white: an area wiped clean, which hides what was drawn there before it.
+    """
+
+    points: tuple[Point, ...]
+    pen: Pen = "outline"
+    closed: bool = False
+    filled: bool = False
+    white: bool = False
+
+
+@dataclass(frozen=True)
+class PaperCircle(_Placed):
+    """A whole circle."""
+
+    centre: Point
+    radius: float
+    pen: Pen = "outline"
+
+
+@dataclass(frozen=True)
+class PaperArc(_Placed):
+    """A part of a circle. start: degrees from the right, turning left; sweep: so many more degrees, above 0."""
+
+    centre: Point
+    radius: float
+    start: float
+    sweep: float
+    pen: Pen = "outline"
+
+
+@dataclass(frozen=True)
+class PaperWords(_Placed):
+    """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it.
+
+    stands_alone: a heading or the like, which belongs to no line and no point.
+    """
+
+    at: Point
+    text: str
+    align: Align = "left"
+    angle: float = 0.0
+    size: float = WORDS
+    bold: bool = False
+    over_lines: bool = False
+    stands_alone: bool = False
+
+
+PaperItem = Stroke | PaperCircle | PaperArc | PaperWords
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,9 +144,15 @@ def corners(words: PaperWords, clearance: float = 0.0) -> tuple[Point, Point, Po
     return first, second, third, fourth
 
 
-def bounds(items: Iterator[PaperItem] | tuple[PaperItem, ...] | list[PaperItem]) -> PaperBox:
+def bounds(items: Iterable[PaperItem]) -> PaperBox:
     """The rectangle that everything fills; a point at the origin when there is nothing."""
-    points = [point for item in items for point in _outline(item)] or [(0.0, 0.0)]
+    boxes = [item.box for item in items]
+    return _around(
+        [corner for box in boxes for corner in ((box.left, box.bottom), (box.right, box.top))] or [(0.0, 0.0)]
+    )
+
+
+def _around(points: Sequence[Point]) -> PaperBox:
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return PaperBox(min(xs), min(ys), max(xs), max(ys))
 

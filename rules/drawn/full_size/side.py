@@ -1,6 +1,6 @@
-"""The upright seen from the side, from outside the car: where the pivots lie ahead of and behind the spindle.
+"""The upright seen from the side, from outside the car: where the pivots lie ahead of and behind the wheel centre.
 
-x is the distance behind the spindle and y the height above it: the left wheel seen from outside, front of the car to
+x is the distance behind the wheel centre and y the height above it: the left wheel seen from outside, front of the car to
 the left. Nothing is worked out here, and what the sheet does not know is not drawn.
 """
 
@@ -17,6 +17,7 @@ from rules.drawn.full_size.front_dimensions import below_ground
 from rules.drawn.full_size.front_parts import kinds_of_tyre
 from rules.drawn.full_size.shapes import View, bounds
 from rules.drawn.patches import edges, hidden
+from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
 from rules.drawn.plate import flat_plate
 from rules.drawn.views import FROM_OUTSIDE
 from rules.judging.judge import Judged
@@ -25,10 +26,12 @@ from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Point, outline_points
 from rules.measure.units import Mm, Rad
 from rules.shop.named_sizes import across
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 _ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
 _PILOT, _BORE = name("hub.pilot_diameter"), name("plate.bore")
 _BOLTS_ACROSS, _BOLTS_UP = name("hub.mount_width"), name("hub.mount_height")
+_BOLTS_ROUND = name("hub.mount_circle")
 
 
 @dataclass(slots=True)
@@ -54,6 +57,7 @@ def side_view(judged: Judged, extent: Extent) -> View:
     _studs(known, view=view)
     _hub_bolts(known, view=view)
     _plate(known, view=view)
+    _holes(known, view=view)
     _pivots(known, view=view)
     body = bounds(board.shapes)
     if board.shapes:
@@ -163,31 +167,32 @@ def _studs(hub_bolt_circle: BoltCircle, *, view: _Side) -> None:
 
 @reads
 def _hub_bolts(
-    mount_width: Size,
-    mount_height: Size,
-    mount_bolts: int,
+    hub_bolts_stand: BoltPlaces,
+    mount_circle: Size | None,
+    mount_width: Size | None,
+    mount_height: Size | None,
     mount_bolt_thread: Thread | None,
     hole_diameter: Size | None,
     *,
     view: _Side,
 ) -> None:
-    if mount_bolts != 4:
-        return
-    board, figures, thread, width, height = view.board, view.figures, mount_bolt_thread, mount_width, mount_height
+    board, figures, thread = view.board, view.figures, mount_bolt_thread
     hole = hole_diameter or (thread.diameter if thread is not None else None)
     half = (hole or 10.0) / 2
-    for x in (-width / 2, width / 2):
-        for y in (-height / 2, height / 2):
-            if hole is not None:
-                board.circle((x, y), hole / 2)
-            board.cross((x, y), half + 3)
-    beyond = half + 14
-    board.across(
-        (-width / 2, height / 2), (width / 2, height / 2), height / 2 + beyond, figures.named(_BOLTS_ACROSS, width)
-    )
-    board.up((width / 2, -height / 2), (width / 2, height / 2), width / 2 + beyond, figures.named(_BOLTS_UP, height))
-    words = f"hub bolts, {mount_bolts} of {thread.text}" if thread is not None else "hub bolts"
-    board.label((-width / 2, -height / 2), words)
+    places = [(-ahead, up) for ahead, up in hub_bolts_stand.places]
+    for place in places:
+        if hole is not None:
+            board.circle(place, hole / 2)
+        board.cross(place, half + 3)
+    words = f"hub bolts, {len(places)} of {thread.text}" if thread is not None else "hub bolts"
+    if mount_circle is not None:
+        board.circle((0.0, 0.0), mount_circle / 2, pen="centre")
+        board.label(places[-1], f"{words} on ø {figures.named(_BOLTS_ROUND, mount_circle)}")
+    elif mount_width is not None and mount_height is not None:
+        x, y, beyond = mount_width / 2, mount_height / 2, half + 14
+        board.across((-x, y), (x, y), y + beyond, figures.named(_BOLTS_ACROSS, mount_width))
+        board.up((x, -y), (x, y), x + beyond, figures.named(_BOLTS_UP, mount_height))
+        board.label((-x, -y), words)
 
 
 @reads
@@ -205,6 +210,27 @@ def _plate(
     board.label((right, top - 0.8 * plate_height), f"plate {size}")
     if plate_bore is not None:
         board.label(_at(plate_bore / 2, 200), f"plate bore ø {figures.named(_BORE, plate_bore)}")
+
+
+def _holes(known: Known, *, view: _Side) -> None:
+    """What else is cut out of the plate: holes of hub bolts on a circle, holes that lighten it, slots for tabs."""
+    profile, board = hub_plate(known, "left"), view.board
+    four = _four_bolts(known)
+    for hole in profile.holes if profile else ():
+        if hole.what == LIGHTENING or (hole.what == HUB_BOLT_HOLE and not four):
+            board.circle(hole.centre, hole.diameter / 2)
+            board.cross(hole.centre, hole.diameter / 2 + 3)
+            rim = (hole.centre[0], hole.centre[1] - hole.diameter / 2)
+            if hole.what == LIGHTENING:
+                board.label(rim, f"lightening hole ø {view.figures.length(hole.diameter)}")
+    for slot in profile.slots if profile else ():
+        board.line(*slot.corners, closed=True)
+
+
+@reads
+def _four_bolts(mount_bolts: int, mount_width: Size, mount_height: Size) -> bool | None:
+    """Whether the four on a rectangle are drawn already, with their spacing."""
+    return mount_bolts == 4
 
 
 @reads

@@ -4,8 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.judging.judge import Judged
-from rules.judging.reader import Name, is_known, name
-from rules.measure.quantity import Units
+from rules.judging.reader import Name, answer, is_known, name
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
@@ -19,10 +18,10 @@ PLACES: tuple[tuple[str, Name, tuple[str, str]], ...] = (
     ("Hub face to upper pivot", name("upper_pivot_from_hub_face"), ("inboard", "outboard")),
     ("Tyre centre plane to lower pivot", name("lower_pivot_offset"), ("outboard", "inboard")),
     ("Tyre centre plane to upper pivot", name("upper_pivot_offset"), ("outboard", "inboard")),
-    ("Spindle line to lower pivot", name("pivots.lower_below_spindle"), ("below", "above")),
-    ("Spindle line to upper pivot", name("upper_above_spindle"), ("above", "below")),
-    ("Spindle to lower pivot, fore and aft", name("lower_pivot_ahead"), ("ahead", "behind")),
-    ("Spindle to upper pivot, fore and aft", name("upper_pivot_ahead"), ("ahead", "behind")),
+    ("Wheel-centre line to lower pivot", name("pivots.lower_below_spindle"), ("below", "above")),
+    ("Wheel-centre line to upper pivot", name("upper_above_spindle"), ("above", "below")),
+    ("Wheel centre to lower pivot, fore and aft", name("lower_pivot_ahead"), ("ahead", "behind")),
+    ("Wheel centre to upper pivot, fore and aft", name("upper_pivot_ahead"), ("ahead", "behind")),
     ("Pivot spacing along axis", name("pivots.spacing"), ("", "")),
     ("Inclination, from the front", name("pivots.inclination"), ("top inboard", "top outboard")),
     ("Castor, from the side", name("pivots.castor"), ("top rearward", "top forward")),
@@ -32,7 +31,7 @@ PLACES: tuple[tuple[str, Name, tuple[str, str]], ...] = (
     ("Ground offset, design tyre", name("pivots.ground_offset"), ("inboard", "outboard")),
     ("Ground offset, smallest tyre", name("ground_offset_smallest_tyre"), ("inboard", "outboard")),
     ("Ground offset, largest tyre", name("ground_offset_largest_tyre"), ("inboard", "outboard")),
-    ("Axis to tyre centre plane at spindle height", name("hub_height_offset"), ("inboard", "outboard")),
+    ("Axis to tyre centre plane at wheel-centre height", name("hub_height_offset"), ("inboard", "outboard")),
     ("Mechanical trail", name("mechanical_trail"), ("", "")),
     ("Wheel centre above ground, design tyre", name("wheel_centre_height"), ("", "")),
     ("Design tyre diameter", name("design_tyre_diameter"), ("", "")),
@@ -49,18 +48,26 @@ PLACES: tuple[tuple[str, Name, tuple[str, str]], ...] = (
 """Words, what is figured, and words for plus and minus."""
 
 NOTES = (
-    "Datum: the hub flange face that rotor and wheel bolt to. Sideways figures are from it, heights from the spindle line.",
+    "Datum: the hub face, to which rotor and wheel bolt. Sideways figures are from it, heights from the wheel-centre line.",
     "First figure: as a tape shows it. In brackets: the exact figure.",
     "Open ends: the sheet does not know how far that part goes. Curves of tyre and rim flange are shapes, not measurements.",
     "Line kinds (ISO 128): wide = edge; narrow = dimension; dashes = hidden; long dash and dot = centre line or axis; long dash "
     "and two dots = neighbouring part. Dimensions as ISO 129.",
 )
 
-PROJECTION: dict[Units, str] = {
-    "inch": "Third-angle projection: the view from outside the car stands on the outboard side of the front view.",
-    "metric": "First-angle projection: the view from outside the car stands on the inboard side of the front view.",
+PROJECTION: dict[bool, str] = {
+    True: "Third-angle projection: the view from outside the car stands on the outboard side of the front view.",
+    False: "First-angle projection: the view from outside the car stands on the inboard side of the front view.",
 }
-"""As shops that measure so expect it (common practice, no source)."""
+"""By whether it is third angle."""
+
+_VIEWS = name("plate.projection")
+
+
+def third_angle(judged: Judged) -> bool:
+    """Whether views stand in third angle: as answered, else as shops that measure so expect it (common practice, no source)."""
+    wanted = answer(judged.worked.known, _VIEWS)
+    return wanted == "third angle" if wanted else judged.shown_in == "inch"
 
 
 @dataclass(frozen=True, slots=True)

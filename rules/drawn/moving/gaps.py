@@ -26,7 +26,7 @@ class NearTouch(NamedTuple):
 
 
 class Bodies(NamedTuple):
-    """What may touch: rings round the spindle, diameters of tubes and radii of housings, mm; None where not known."""
+    """What may touch: rings round the wheel's axis, diameters of tubes and radii of housings, mm; None where not known."""
 
     tyre: Ring | None
     rim: Ring | None
@@ -52,7 +52,7 @@ def bodies(
 
 
 def near_touch(known: Bodies, arms: tuple[Hinge, Hinge] | None, pose: Pose) -> NearTouch | None:
-    """The least gap of one corner in one position; None where no two bodies are known."""
+    """The smallest gap of one corner in one position; None where no two bodies are known."""
     least = min(_housing_gaps(known, pose), key=lambda touch: touch.gap, default=None)
     nearest_line = None
     for body, ring in (("tyre", known.tyre), ("rim", known.rim)):

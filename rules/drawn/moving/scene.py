@@ -60,7 +60,7 @@ class PartsByName(dict[str, Part]):
 class Moving(NamedTuple):
     """A front end to be moved, how far it goes, and what may touch.
 
-    droop, bump: mm, both positive. entered: whether both were, or a stand-in is shown. centre_line: of the car, mm from
+    droop, bump: mm, both positive. entered: whether both were, or an assumed figure is shown. centre_line: of the car, mm from
     the tyre centre plane, minus. parts: the corner's, by name; ride: where they stand at ride height.
     """
 
@@ -123,7 +123,7 @@ def _moving(
 
 
 def touches(front: Moving, place: TravelAndLock) -> tuple[NearTouch | None, NearTouch | None]:
-    """The least gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
+    """The smallest gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
     left, right = front.corners(place)
     arms = front.front.arms
     here = near_touch(front.bodies, arms, left)
@@ -148,6 +148,27 @@ def _reached(front: Moving, place: TravelAndLock) -> bool:
     except CannotReach:
         return False
     return True
+
+
+SWEEP_STEPS = 10
+"""From ride height to full bump, and from straight ahead to full lock, when the sweep is shown by itself."""
+
+
+def whole_sweep(front: Moving) -> Iterator[TravelAndLock]:
+    """From ride height through all of travel and lock and back: up and down straight ahead, then lock to lock at each end.
+
+    What cannot move is left out.
+    """
+    steps = range(1, SWEEP_STEPS + 1)
+    shares = [step / SWEEP_STEPS for step in steps]
+    out_and_back = [*shares, *shares[-2::-1], 0.0]
+    both_ways = [*out_and_back, *(-share for share in out_and_back)]
+    if front.travels:
+        yield from (TravelAndLock(share * (front.bump if share > 0 else front.droop), 0.0) for share in both_ways)
+    if front.steers:
+        for travel in (0.0, front.bump, -front.droop) if front.travels else (0.0,):
+            yield from (TravelAndLock(travel, share) for share in both_ways)
+    yield RIDE
 
 
 Flat = Callable[[Vector], Point]
@@ -222,7 +243,7 @@ def _lines(front: Moving, pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[It
 
 
 def _upright(pose: Pose, view: SeenFrom, flat: Flat) -> Iterator[Item]:
-    """Steering axis, spindle and steering arm; from above, the line the wheel rolls along."""
+    """Steering axis, wheel centre and steering arm; from above, the line the wheel rolls along."""
     lower, axis, centre = pose.lower, pose.axis, pose.wheel_centre
     yield Line("centre line", flat(centre), flat(_foot(centre, lower, axis)), "dotted")
     if pose.tie_rod_end is not None:

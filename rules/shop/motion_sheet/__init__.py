@@ -43,8 +43,8 @@ def sections(judged: Judged) -> tuple[SheetTable, ...]:
         ("Lock at ride height", lock_section),
         ("Return to straight", return_section),
         ("Castor by turning, on turn plates", castor_section),
-        ("Joints: angle needed against angle allowed", joints_section),
-        ("Least gaps over all travel and lock", gaps_section),
+        ("Joints: misalignment angle needed and allowed", joints_section),
+        ("Smallest gaps over all travel and lock", gaps_section),
         ("Steering wheel, spring and roll", driving_section),
         ("Alignment, as set", set_up_section),
     )

@@ -17,8 +17,8 @@ _WHEEL = (
     ("Turns of the steering wheel, lock to lock", name("turns_lock_to_lock")),
     ("Steering ratio, straight ahead", name("steering_ratio_straight")),
     ("Steering ratio, end of the lock", name("steering_ratio_full_lock")),
-    ("Pull on the rim, car standing, dry ground", name("standing_rim_effort")),
-    ("Pull on the rim, weight alone, full lock", name("rim_effort")),
+    ("Steering-wheel effort, car standing, dry ground", name("standing_rim_effort")),
+    ("Steering-wheel effort, weight alone, full lock", name("rim_effort")),
 )
 _SPRING = (
     ("Spring ratio, ride height", name("spring_ratio")),
@@ -28,6 +28,8 @@ _SPRING = (
     ("Carries of the corner's weight", name("spring_carries")),
     ("Rate at the wheel", name("wheel_rate")),
     ("Swings on the spring", name("ride_frequency")),
+    ("Comes to rest higher than drawn (minus: lower)", name("settles_higher")),
+    ("Bump rubber touched, above ride height", name("bump_rubber_touched")),
     ("Left before the coils touch, full bump", name("spring_left_at_bump")),
 )
 _ROLL = (

@@ -42,7 +42,7 @@ def lock_section(
         way = "left" if front.full > 0 else "right"
         notes[0] += f" For a left turn the {front.linkage.how} moves to the {way}."
     notes.append(
-        "Ideal: at walking pace the lines of both front spindles meet on the rear axle's. Cot outer less cot inner is then "
+        "Ideal: at walking pace the axes of both front wheels meet on the rear axle's. Cot outer less cot inner is then "
         f"{show(kingpin_track, 'mm', units)} between the steering axes at the ground / "
         f"{show(job_wheelbase, 'mm', units)} wheelbase."
     )

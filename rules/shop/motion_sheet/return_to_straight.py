@@ -17,17 +17,17 @@ from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, re
 _LOCK_SWEEP, _AT_20_DEG = name("lock_sweep"), name("return_moment_20_deg")
 _BY_WEIGHT = {
     "Return": (name("return_moment_full_lock"), return_moment_at),
-    "Rim effort": (name("rim_effort"), rim_effort_at),
+    "Steering-wheel effort": (name("rim_effort"), rim_effort_at),
 }
 """What the weight does at each lock: the value at full lock, and its figure at any lock."""
 
 _PARTS = {
     "Castor": name("return_moment_without_castor"),
-    "Inclination": name("return_moment_without_inclination"),
+    "Steering-axis inclination": name("return_moment_without_inclination"),
     "Ground offset": name("return_moment_without_ground_offset"),
 }
 _LEVERS = {
-    "Kickback lever, a rock pushes the wheel back at spindle height": name("kickback_lever"),
+    "Kickback lever, a rock pushes the wheel back at wheel-centre height": name("kickback_lever"),
     "Braking lever, the tyre brakes on the ground with the caliper on the upright": name("braking_lever"),
 }
 
@@ -45,7 +45,8 @@ def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged
     )  # fmt: skip
     notes = (
         "Lift: how far the body rises at that wheel, minus where it sinks. Camber: plus, top outboard.",
-        "Return: moment of the weight on both tyres about the inner wheel's axis, plus to straight. Rim effort: what holds "
+        "Return: moment of the weight on both tyres about the inner wheel's axis, plus to straight. "
+        "Steering-wheel effort: what holds "
         "them there at the steering wheel. Car at ride height, no friction, no tyre side force.",
         *(f"{words} not worked out: {reason(judged, given[0].origin)}." for words, given in _BY_WEIGHT.items()
           if words not in by_weight),

@@ -49,7 +49,8 @@ def joints_section(joint_table: JointTable, *, judged: Judged) -> SheetTable | N
         )
         rows.append((in_units(place(travel, lock), judged.shown_in), *angles, "", ""))
     notes = (
-        "Needed angle each way from square; the right wheel needs the same at the opposite lock. Swing each by hand, springs "
+        "Misalignment angle needed, each way from square; the right wheel needs the same at the opposite lock. "
+        "Swing each by hand, springs "
         "out, and tick where it is free.",
         *absent,
         *estimates(judged, _JOINT_TABLE),
@@ -62,7 +63,7 @@ def _degrees(angle: float | None) -> str:
     return "" if angle is None else f"{degrees(angle):.1f}"
 
 
-# Least gaps
+# Smallest gaps
 
 _GAPS = (
     ("Tyre to upper arm", name("tyre_upper_arm_gap")),
@@ -76,7 +77,7 @@ _GAPS = (
 
 @reads
 def gaps_section(envelope: Sweep, *, judged: Judged) -> SheetTable | None:
-    """The least gap of each pair, and where."""
+    """The smallest gap of each pair, and where."""
     known, units = judged.worked.known, judged.shown_in
     absent = [
         f"{words} not worked out: {reason(judged, gap.origin)}." for words, gap in _GAPS if not is_known(known, gap)

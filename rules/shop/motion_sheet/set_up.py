@@ -30,11 +30,11 @@ def set_up_section(*, judged: Judged) -> SheetTable:
         toe = figure(_TOE, "toe-in", "toe-out")
     rows = [
         ("Tyre pressure", f"builder's figure {BLANK}"),
-        ("Spindle above ground, at ride", figure(_SPINDLE_HEIGHT)),
+        ("Wheel centre above ground, at ride", figure(_SPINDLE_HEIGHT)),
         ("Wheelbase", figure(_WHEELBASE)),
         ("Castor", figure(_CASTOR, "top rearward", "top forward")),
         ("Camber", camber),
-        ("Inclination", figure(_INCLINATION, "top inboard", "top outboard")),
+        ("Steering-axis inclination", figure(_INCLINATION, "top inboard", "top outboard")),
     ]
     if answer(known, _LINKAGE) in ("rack", "relay rod") and is_known(known, _INNER_FROM_CENTRE):
         rows.append(("Steering centred: inner pivot from centre line", figure(_INNER_FROM_CENTRE)))

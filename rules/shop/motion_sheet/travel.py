@@ -54,7 +54,8 @@ def travel_section(
     if tread is not None:
         notes.append(
             "Toe as a length: how far the front of the tread is nearer the centre line than its rear, over the tyre's "
-            f"{show(tread, 'mm', units)} at spindle height. Zero the toe gauge at ride; the last four columns are for what you "
+            f"{show(tread, 'mm', units)} at wheel-centre height. Zero the toe gauge at ride; the last four "
+            "columns are for what you "
             "measure."
         )
     if moving_front is None:

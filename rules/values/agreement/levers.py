@@ -3,6 +3,8 @@
 Each stands for the usual place of the weld, which is said; a weld made elsewhere has another lever, and its builder says so.
 """
 
+from math import hypot
+
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.units import Mm
@@ -15,7 +17,7 @@ PLAIN = GEOMETRY.saying("the weld's place is the usual one")
 
 @value(
     "levers of welds",
-    formula="{which} pivot from the mounting face - plate thickness",
+    formula="{which} pivot from the mounting face of the hub - plate thickness",
     source=PLAIN,
     each=({"which": "upper"}, {"which": "lower"}),
 )
@@ -30,7 +32,7 @@ def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: M
 
 @value(
     "levers of welds",
-    formula="tie-rod end from the spindle's line, less half of the beam's width, or the plate's edge where there is no beam",
+    formula="tie-rod end from the wheel's axis, less half of the beam's width, or the plate's edge where there is no beam",
     source=PLAIN,
 )
 def steering_arm_lever_ahead(
@@ -56,7 +58,9 @@ def steering_arm_lever_ahead(
     return tie_rod_end_ahead - half if tie_rod_end_ahead > 0 else tie_rod_end_ahead + half
 
 
-@value("levers of welds", formula="tie-rod end above the spindle - arm's root above the spindle", source=PLAIN)
+@value(
+    "levers of welds", formula="tie-rod end above the wheel centre - arm's root above the wheel centre", source=PLAIN
+)
 def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: Mm | None) -> Mm:
     """Tie-rod end above the arm's root, mm; minus below.
 
@@ -70,7 +74,7 @@ def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: 
 
 @value(
     "levers of welds",
-    formula="mounting face offset - tie-rod end offset - plate thickness - half of the beam's depth",
+    formula="offset of the mounting face of the hub - tie-rod end offset - plate thickness - half of the beam's depth",
     source=PLAIN,
 )
 def steering_arm_lever_inboard(
@@ -91,7 +95,7 @@ def steering_arm_lever_inboard(
 
 @value(
     "levers of welds",
-    formula="middle of the pads from the spindle - the plate's edge on that side",
+    formula="middle of the pads from the wheel centre - the plate's edge on that side",
     source=PLAIN,
 )
 def caliper_lever_ahead(
@@ -141,7 +145,23 @@ def bolts_inside_by_bracket(
 
 @value(
     "levers of welds",
-    formula="rotor plane offset - mounting face offset + half of the bracket's thickness",
+    formula="middle of the pads from the wheel's axis - (half the rotor's diameter - bolts inside its edge), without sign",
+    source=GEOMETRY,
+)
+def pads_from_bolts(brake_effective_radius: Mm | None, rotor_diameter: Mm, bolts_inside: Mm | None) -> Mm:
+    """From the line through the caliper's bolts to the middle of the pads, mm.
+
+    >>> pads_from_bolts(130.0, 280.0, 30.0)
+    20.0
+    """
+    if brake_effective_radius is None or bolts_inside is None:
+        raise DoesNotApply("the pads' radius and the place of the caliper's bolts are not both entered")
+    return abs(brake_effective_radius - (rotor_diameter / 2 - bolts_inside))
+
+
+@value(
+    "levers of welds",
+    formula="rotor plane offset - offset of the mounting face of the hub + half of the bracket's thickness",
     source=PLAIN,
 )
 def bracket_rotor_distance(rotor_plane_offset: Mm, mount_face_offset: Mm, bracket_thickness: Mm | None) -> Mm:
@@ -169,3 +189,36 @@ def _plate(thickness: float | None) -> float:
     if thickness is None:
         raise DoesNotApply("the plate's thickness is not entered")
     return thickness
+
+
+@value(
+    "levers of welds",
+    formula="straight from the middle of the arm's weld to the tie-rod end, by the three levers entered for it",
+    source=GEOMETRY,
+)
+def steering_arm_reach(
+    weld_steering_arm_load_ahead: Mm | None,
+    weld_steering_arm_load_above: Mm | None,
+    weld_steering_arm_load_inboard: Mm | None,
+) -> Mm:
+    """How long the steering arm is from its root to the tie-rod end, mm.
+
+    >>> steering_arm_reach(-120.0, 0.0, 50.0)
+    130.0
+    """
+    levers = (weld_steering_arm_load_ahead, weld_steering_arm_load_above, weld_steering_arm_load_inboard)
+    if None in levers:
+        raise DoesNotApply("the three levers of the steering arm's weld are not all entered")
+    return hypot(*(lever or 0.0 for lever in levers))
+
+
+@value("levers of welds", formula="across corners of the rectangle that the two spacings make", source=GEOMETRY)
+def hub_bolts_across(mount_bolts: int, mount_width: Mm | None, mount_height: Mm | None) -> Mm:
+    """Diameter of the circle through four hub bolts, mm, by their two spacings.
+
+    >>> hub_bolts_across(4, 60.0, 80.0)
+    100.0
+    """
+    if mount_bolts != 4 or mount_width is None or mount_height is None:
+        raise DoesNotApply("the hub has other than four bolts, or their spacings are not both entered")
+    return hypot(mount_width, mount_height)

@@ -2,11 +2,12 @@
 
 from math import asin, cos, sin
 
-from rules.corner.part import SPINDLE, AnyPart, Part, spindle
+from rules.corner.part import SPINDLE, AnyPart, Foot, Part, spindle
 from rules.graph.declare import value
 from rules.graph.results import OutsideRange, Waits
 from rules.measure.units import Mm, Rad
-from rules.solids.shapes import Revolved, Shape
+from rules.measure.vectors import cross, plus, times
+from rules.solids.shapes import Prism, Revolved, Shape
 from rules.tables import sources
 from rules.values.optional_step import whole_once_begun
 
@@ -70,8 +71,8 @@ def caliper_part(
 
 @value(
     SUBJECT,
-    formula="round the spindle, root width by free length by thickness, square to it; from the free length inside the line "
-    "through the caliper's bolts to 1.5 hole diameters beyond it",
+    formula="flat, square to the wheel's axis; from the free length inside the line through the caliper's bolts, where it is as "
+    "wide as its root, to 1.5 hole diameters beyond that line, where it is as wide or reaches so far past both bolts",
     source=sources.COMMON_PRACTICE.saying("how the blank is trimmed"),
 )
 def caliper_bracket_part(
@@ -80,6 +81,7 @@ def caliper_bracket_part(
     bracket_arm_width: Mm | None,
     bracket_arm_offset: Mm | None,
     bracket_hole_diameter: Mm | None,
+    bracket_hole_spacing: Mm | None,
     bolts_inside_edge: Mm,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
@@ -88,8 +90,8 @@ def caliper_bracket_part(
 ) -> AnyPart:
     """The caliper's bracket, from its root to its outer edge, inboard of the rotor.
 
-    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 0.0, 280.0, -40.0, 1.5, 400.0).text
-    'caliper bracket: revolved, upright'
+    >>> caliper_bracket_part(12.0, 40.0, 120.0, 45.0, 11.0, 140.0, 0.0, 280.0, -40.0, 1.5, 400.0).text
+    'caliper bracket: prism, upright'
     """
     lengths = {"upright.bracket_arm_length": bracket_arm_length, "upright.bracket_arm_width": bracket_arm_width,
                "upright.bracket_arm_offset": bracket_arm_offset}  # fmt: skip
@@ -100,18 +102,17 @@ def caliper_bracket_part(
     (thickness,) = whole_once_begun("the caliper bracket is not drawn yet", drawn)
     bolts = rotor_diameter / 2 - bolts_inside_edge
     low, high = bolts - free, bolts + TRIMMED * (bracket_hole_diameter or 0.0)
-    if low <= 0 or wide / 2 >= low:
+    if low <= 0:
         raise OutsideRange(
-            "the caliper's bracket is larger than the rotor leaves room for: check its length and width",
-            change="Put right the caliper bracket, free length or width at root, or bolts inside the rotor's edge.",
+            "the caliper's bracket is larger than the rotor leaves room for: check its length",
+            change="Put right the caliper bracket's free length, or bolts inside the rotor's edge.",
         )
     middle = rotor_plane_offset - offset
     back, front = middle - thickness / 2, middle + thickness / 2
-    shape = Revolved(
-        spindle(wheel_centre_height),
-        SPINDLE,
-        ((low, back), (high, back), (high, front), (low, front)),
-        towards=(sin(caliper_at), 0.0, cos(caliper_at)),
-        half_angle=asin(wide / 2 / low),
-    )
-    return Part("caliper bracket", "upright", (shape,))
+    root = wide / 2
+    end = max(root, (bracket_hole_spacing or 0.0) / 2 + TRIMMED * (bracket_hole_diameter or 0.0))
+    outline = ((-root, low), (root, low), (end, bolts), (end, high), (-end, high), (-end, bolts))
+    towards, centre = (sin(caliper_at), 0.0, cos(caliper_at)), spindle(wheel_centre_height)
+    shape = Prism(centre, cross(towards, SPINDLE), towards, outline, back, front)
+    root_line = tuple(plus(centre, times(low, towards), times(along, SPINDLE)) for along in (back, front))
+    return Part("caliper bracket", "upright", (shape,), foot=Foot(root_line, towards))

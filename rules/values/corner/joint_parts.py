@@ -1,8 +1,10 @@
 """The outer joints: their housings, the lugs and bolts that hold them, steering arm and tie-rod end."""
 
+from dataclasses import dataclass
 from math import copysign, isclose
 
-from rules.corner.part import AnyPart, MovesWith, Part
+from rules.corner.part import AnyPart, Foot, MovesWith, Part
+from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
@@ -13,11 +15,12 @@ from rules.motion.kinds import OuterPivotBolt
 from rules.motion.points import FORWARD, OUTBOARD, UP, UprightPoints
 from rules.sheet.bolts import JointSide
 from rules.sheet.pivots import PivotKind, Shear
+from rules.sheet.plate import Gussets
+from rules.sheet.steering import TieRodEnd
 from rules.sheet.upright import ArmForm
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.values.corner.upright_parts import begun_plate_thickness
 from rules.values.optional_step import whole, whole_once_begun
 
 SUBJECT = "corner"
@@ -107,6 +110,41 @@ def _bolt(which: str, lies: OuterPivotBolt | None, upright: UprightPoints) -> Ve
     return bolt_direction(lies, upright)
 
 
+@dataclass(frozen=True, slots=True)
+class LugGussets:
+    """The triangles that brace lugs. at: the joints that have them; sizes in mm."""
+
+    at: tuple[str, ...] = ()
+    thickness: float = 0.0
+    along_plate: float = 0.0
+    along_lug: float = 0.0
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"gussets at {' and '.join(self.at)} lugs" if self.at else "no gussets"
+
+
+NO_GUSSETS = LugGussets()
+
+
+@value(SUBJECT, formula="as entered", source=sources.AS_ENTERED)
+def lug_gussets(plate: Gussets) -> LugGussets:
+    """The gussets at the lugs; none while nothing of them is entered.
+
+    >>> from rules.sheet.plate import Plate
+    >>> sizes = {"gusset_thickness": 6.0, "gusset_along_plate": 30.0, "gusset_along_lug": 25.0}
+    >>> lug_gussets(Plate.record({"gusset_at": "both", **sizes})).text
+    'gussets at upper and lower lugs'
+    """
+    keys = ("gusset_at", "gusset_thickness", "gusset_along_plate", "gusset_along_lug")
+    if all(given(plate, key) is None for key in keys):
+        return NO_GUSSETS
+    need(plate, *keys)
+    at = ("upper", "lower") if plate.gusset_at == "both" else (plate.gusset_at.removesuffix(" lugs"),)
+    return LugGussets(at, plate.gusset_thickness, plate.gusset_along_plate, plate.gusset_along_lug)
+
+
 @value(
     SUBJECT,
     formula="flat pieces square to the bolt, ball width and gap apart, from the plate's back to the hole's edge distance "
@@ -123,21 +161,21 @@ def which_lugs_part(
     which_edge_distance: Mm | None,
     which_bolt: OuterPivotBolt | None,
     plate_thickness: Mm | None,
-    plate_width: Mm | None,
     mount_face_offset: Mm,
     upright_points: UprightPoints,
+    lug_gussets: LugGussets = NO_GUSSETS,
 ) -> AnyPart:
-    """The lugs of the {which} joint, or the one boss a stud or a single bolt stands in.
+    """The lugs of the {which} joint with their gussets, or the one boss that holds a stud or a single bolt.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")
-    >>> which_lugs_part("upper", *bolt, 10.0, 140.0, -70.0, upright).text
+    >>> which_lugs_part("upper", *bolt, 10.0, -70.0, upright).text
     'upper lugs: 4 shapes, upright'
     """
     _, inner = _from_middle(which, which_ball_width, which_gap)
     names = {f"bolts.{which}_lug_thickness": which_lug_thickness, f"bolts.{which}_edge_distance": which_edge_distance}
     thick, edge = whole_once_begun(NO_BOLTS, names)
-    plate = begun_plate_thickness(plate_thickness, plate_width)
+    (plate,) = whole({"plate.thickness": plate_thickness})
     pivot, along = _pivot(which, upright_points), _bolt(which, which_bolt, upright_points)
     out = minus(OUTBOARD, times(dot(OUTBOARD, along), along))
     if size(out) < 0.1:
@@ -153,7 +191,16 @@ def which_lugs_part(
     for low, high in (both for side, both in sides.items() if which_lug_side in (side, BOTH_SIDES)):
         shapes.append(Prism(pivot, across, out, outline, low, high))
         shapes.append(Cylinder(plus(pivot, times(low, along)), plus(pivot, times(high, along)), edge))
+    if which in lug_gussets.at:
+        for way in (way for way in sides if which_lug_side in (way, BOTH_SIDES)):
+            shapes.append(_gusset(lug_gussets, pivot, out, times(way, along), reach, inner + thick))
     return Part(f"{which} lugs", "upright", tuple(shapes))
+
+
+def _gusset(sizes: LugGussets, pivot: Vector, out: Vector, away: Vector, reach: float, face: float) -> Prism:
+    """A triangle on a lug's outer face and the plate's back, in the middle of the lug's width."""
+    outline = ((reach, face), (reach - sizes.along_lug, face), (reach, face + sizes.along_plate))
+    return Prism(pivot, out, away, outline, -sizes.thickness / 2, sizes.thickness / 2)
 
 
 @value(
@@ -203,55 +250,68 @@ def which_pivot_bolt_part(
 
 @value(SUBJECT, formula="a ball, tie-rod end housing reach, round the outer tie-rod joint", source=sources.AS_ENTERED)
 def tie_rod_end_part(
-    tie_rod_end_reach: Mm | None, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
+    tie_rod_end_reach: Mm | None,
+    steering: TieRodEnd,
+    tie_rod_end_ahead: Mm | None,
+    tie_rod_end_offset: Mm | None,
+    tie_rod_end_height: Mm | None,
 ) -> AnyPart:
     """The tie-rod end's housing, which belongs to the tie rod; its middle stays on the upright.
 
-    >>> tie_rod_end_part(20.0, -120.0, -90.0, 360.0).text
+    >>> from rules.sheet.steering import Steering
+    >>> tie_rod_end_part(20.0, Steering.record({"tie_rod_ahead": -120.0}), -120.0, -90.0, 360.0).text
     'tie-rod end: ball, tie rod'
     """
-    if tie_rod_end_reach is None:
+    if tie_rod_end_reach is None and all(given(steering, key) is None for key in ("tie_rod_ahead", "copied_length")):
         raise NotJudged(
-            "the reach of the tie-rod end's housing is not entered under steering", "steering.tie_rod_end_reach"
+            "no tie-rod end is entered under steering", "steering.tie_rod_ahead", "steering.tie_rod_end_reach"
         )
-    middle = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
-    return Part("tie-rod end", "tie rod", (Ball(middle, tie_rod_end_reach),), "housing", held_by="upright")
+    (reach,) = whole({"steering.tie_rod_end_reach": tie_rod_end_reach})
+    middle = _tie_rod_end(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
+    return Part("tie-rod end", "tie rod", (Ball(middle, reach),), "housing", held_by="upright")
+
+
+def _tie_rod_end(ahead: float | None, offset: float | None, height: float | None) -> Vector:
+    """The middle of the outer tie-rod joint, which waits for what its place rests on."""
+    x, y, z = whole({"tie_rod_end_ahead": ahead, "tie_rod_end_offset": offset, "tie_rod_end_height": height})
+    return (x, y, z)
 
 
 @value(
     SUBJECT,
-    formula="a bar of the root's section, from the weld's middle (by the load's place from it) to the tie-rod end",
+    formula="a bar of the root's section, from the middle of its root, as the weld's levers place it, to the tie-rod end",
     source=PLACE.saying("the arm counts as thick all along as at its root"),
 )
 def steering_arm_part(
     steering_arm_form: ArmForm | None,
     steering_arm_width: Mm | None,
     steering_arm_height: Mm | None,
-    joint_steering_arm_load_ahead: Mm | None,
-    joint_steering_arm_load_above: Mm | None,
-    joint_steering_arm_load_inboard: Mm | None,
-    tie_rod_end_ahead: Mm,
-    tie_rod_end_offset: Mm,
-    tie_rod_end_height: Mm,
+    steering_arm_length: Mm | None,
+    arm_end_ahead_of_root: Mm | None,
+    arm_end_above_root: Mm | None,
+    arm_end_inboard_of_root: Mm | None,
+    tie_rod_end_ahead: Mm | None,
+    tie_rod_end_offset: Mm | None,
+    tie_rod_end_height: Mm | None,
 ) -> AnyPart:
     """The steering arm from root to tie-rod end.
 
-    >>> steering_arm_part("flat bar", 60.0, 25.0, -110.0, 0.0, 60.0, -150.0, -120.0, 400.0).text
+    >>> steering_arm_part("flat bar", 60.0, 25.0, None, -110.0, 0.0, 60.0, -150.0, -120.0, 400.0).text
     'steering arm: prism, upright'
     """
     if steering_arm_form is None:
+        if steering_arm_width is not None or steering_arm_height is not None or steering_arm_length is not None:
+            raise Waits("upright.steering_arm_form")
         raise NotJudged("the steering arm's form is not entered under upright strength", "upright.steering_arm_form")
     round_arm = steering_arm_form.startswith("round")
     sizes = {"upright.steering_arm_width": steering_arm_width}
     if not round_arm:
         sizes["upright.steering_arm_height"] = steering_arm_height
     wide, *rest = whole(sizes)
-    loads = {"joint_steering_arm.load_ahead": joint_steering_arm_load_ahead,
-             "joint_steering_arm.load_above": joint_steering_arm_load_above,
-             "joint_steering_arm.load_inboard": joint_steering_arm_load_inboard}  # fmt: skip
-    no_weld = "where the steering arm's root stands is not known: the place of its load from the weld is not entered"
-    ahead, above, inboard = whole_once_begun(no_weld, loads)
-    end = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
+    levers = {"arm_end_ahead_of_root": arm_end_ahead_of_root, "arm_end_above_root": arm_end_above_root,
+              "arm_end_inboard_of_root": arm_end_inboard_of_root}  # fmt: skip
+    ahead, above, inboard = whole(levers)
+    end = _tie_rod_end(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height)
     root = minus(end, (ahead, -inboard, above))
     length = size(minus(end, root))
     if isclose(length, 0.0, abs_tol=1.0):
@@ -259,11 +319,13 @@ def steering_arm_part(
             "the steering arm's weld lies at the tie-rod end itself",
             change="Put right the steering arm weld's load ahead of the weld, above it and inboard of it.",
         )
-    if round_arm:
-        return Part("steering arm", "upright", (Cylinder(root, end, wide / 2),))
     along = times(1 / length, minus(end, root))
+    foot = Foot((root,), along)
+    if round_arm:
+        return Part("steering arm", "upright", (Cylinder(root, end, wide / 2),), foot=foot)
     level = cross(UP, along)
     level = unit(level) if size(level) > 1e-6 else OUTBOARD
     x, y = wide / 2, rest[0] / 2
     outline = ((-x, -y), (x, -y), (x, y), (-x, y))
-    return Part("steering arm", "upright", (Prism(root, level, cross(along, level), outline, 0.0, length),))
+    bar = Prism(root, level, cross(along, level), outline, 0.0, length)
+    return Part("steering arm", "upright", (bar,), foot=foot)

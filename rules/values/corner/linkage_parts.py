@@ -12,7 +12,7 @@ from rules.sheet.pivots import SpringOn
 from rules.solids.shapes import Prism, Rod
 from rules.tables import sources
 from rules.values.corner.joint_parts import BOTH
-from rules.values.optional_step import whole_once_begun
+from rules.values.optional_step import whole, whole_once_begun
 
 SUBJECT = "corner"
 TUBES = sources.GEOMETRY.saying("tubes count as straight from pivot to pivot")
@@ -25,7 +25,7 @@ FAR, DEEP = 1500.0, 200.0
 @value(
     SUBJECT,
     formula="as entered, else 38 mm; an estimate too where the arm is known from the front only",
-    source=sources.COMMON_PRACTICE.saying("stands in until measured"),
+    source=sources.COMMON_PRACTICE.saying("assumed until measured"),
     each=BOTH,
 )
 def which_arm_outside(which: str, which_tube: Mm | None, which_hinge: Hinge) -> Mm:
@@ -111,24 +111,23 @@ def shock_part(
     frame_end_from_centre: Mm | None,
     frame_end_height: Mm | None,
     spring_on: SpringOn,
+    arms_begun: bool | None,
     track: Mm,
 ) -> AnyPart:
-    """Shock and spring, from eye to eye.
+    """Shock and spring, from eye to eye. Waited for once there are arms, which it ends the travel of.
 
-    >>> shock_part(70.0, 0.0, 600.0, 300.0, 0.0, 450.0, 760.0, "lower arm", 1600.0).shapes[0].end
+    >>> shock_part(70.0, 0.0, 600.0, 300.0, 0.0, 450.0, 760.0, "lower arm", None, 1600.0).shapes[0].end
     (0.0, -200.0, 300.0)
     """
-    ends = whole_once_begun(
-        "nothing is entered of spring and shock",
-        {
-            "spring.arm_end_ahead": arm_end_ahead,
-            "spring.arm_end_from_centre": arm_end_from_centre,
-            "spring.arm_end_height": arm_end_height,
-            "spring.frame_end_ahead": frame_end_ahead,
-            "spring.frame_end_from_centre": frame_end_from_centre,
-            "spring.frame_end_height": frame_end_height,
-        },
-    )
+    asked = {
+        "spring.arm_end_ahead": arm_end_ahead,
+        "spring.arm_end_from_centre": arm_end_from_centre,
+        "spring.arm_end_height": arm_end_height,
+        "spring.frame_end_ahead": frame_end_ahead,
+        "spring.frame_end_from_centre": frame_end_from_centre,
+        "spring.frame_end_height": frame_end_height,
+    }
+    ends = whole(asked) if arms_begun else whole_once_begun("nothing is entered of spring and shock", asked)
     arm, frame = ((x, across - track / 2, z) for x, across, z in (ends[:3], ends[3:]))
     return Part("shock", "shock", (Rod(frame, arm, shock_outside / 2),), stands_on=spring_on)
 

@@ -3,10 +3,11 @@
 from collections.abc import Mapping
 from typing import Annotated
 
+from rules.corner.fixed import Overlaps, overlaps
 from rules.corner.part import PART, MovesWith, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
-from rules.graph.declare import Every, value
+from rules.graph.declare import Every, Waiting, value
 from rules.motion.front_end import FrontEnd, SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Placed, Sweep, spread
@@ -78,7 +79,7 @@ def corner_moves(
 
 @value(
     "corner",
-    formula="least gap of every two parts of different motion groups, over a full turn of the wheel",
+    formula="smallest gap of every two parts of different motion groups, over a full turn of the wheel",
     source=EXACT,
     heavy=True,
 )
@@ -88,6 +89,7 @@ def corner_room(
     hub_body_part: Part,
     caliper_part: Part,
     every_part: Annotated[Mapping[str, Part], Every(PART)],
+    waiting_parts: Annotated[tuple[str, ...], Waiting(PART)],
     corner_moves: Moves,
 ) -> Room:
     """Every pair of parts too near each other, among all parts known so far; once rim, rotor, hub and caliper are.
@@ -98,9 +100,28 @@ def corner_room(
     >>> one = Part("nut", "wheel", (Ball((0.0, 0.0, 0.0), 5.0),))
     >>> other = Part("bolt", "upright", (Ball((11.0, 0.0, 0.0), 5.0),))
     >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
-    >>> corner_room(one, one, other, other, {"one": one, "other": other}, Moves(Ride(upright), Sweep(()))).text
+    >>> corner_room(one, one, other, other, {"one": one, "other": other}, (), Moves(Ride(upright), Sweep(()))).text
     '1 pairs of parts, 1 too close'
     """
     found = rooms(every_part, corner_moves)
     near = sorted((pair for pair in found if pair.verdict != "good"), key=lambda pair: pair.gap or 0.0)
-    return Room(tuple(near), len(found))
+    return Room(tuple(near), len(found), waiting_parts)
+
+
+@value(
+    "corner",
+    formula="every two parts of upright or wheel that are not made to touch, and stand in one another",
+    source=EXACT,
+)
+def fixed_overlaps(every_part: Annotated[Mapping[str, Part], Every(PART)], upright_points: UprightPoints) -> Overlaps:
+    """Fixed parts in one another, deepest first.
+
+    Two bolts of 10 mm, 6 mm apart:
+
+    >>> from rules.solids.shapes import Cylinder
+    >>> one, other = (Part(f"bolt {x}", "upright", (Cylinder((x, 0.0, 0.0), (x, 50.0, 0.0), 5.0),)) for x in (0.0, 6.0))
+    >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
+    >>> [round(pair.gap, 2) for pair in fixed_overlaps({"one": one, "other": other}, upright).pairs]
+    [-4.0]
+    """
+    return overlaps(every_part, upright_points)

@@ -3,7 +3,7 @@
 from math import radians
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotJudged, Waits
+from rules.graph.results import Estimate, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import SteeringLinkage
@@ -11,10 +11,12 @@ from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.welds import PadsStand
 from rules.tables import sources
 
-USUAL = sources.COMMON_PRACTICE.saying("stands in until measured")
+USUAL = sources.COMMON_PRACTICE.saying("assumed until measured")
 SUBJECT = "corner"
 FLANGE, MOUNT_FLANGE, CALIPER_LENGTH, SHOCK, TIE_ROD = 10.0, 12.0, 180.0, 70.0, 25.0
 """mm, until measured. Common practice, no source."""
+SHOULDER, BEHIND_HUB = 55.0, 25.0
+"""mm across a stub shaft's shoulder and behind the hub, until measured. Common practice, no source."""
 PISTON_SIDE = 25.0
 """mm that a sliding caliper reaches further inboard than outboard, where its pistons are. Common practice, no source."""
 BAND_LEFT = 5.0
@@ -38,12 +40,32 @@ def body_diameter(hub_body_diameter: Mm | None, pilot_diameter: Mm) -> Mm:
 
 @value(SUBJECT, formula="as entered, else to the plate's back", source=USUAL)
 def body_length(hub_body_length: Mm | None, flange_to_mount_face: Mm, plate_thickness: Mm | None) -> Mm:
-    """From the hub's flange face inboard to its end, mm. An estimate until measured.
+    """From the hub face inboard to its end, mm. An estimate until measured.
 
     >>> float(body_length(None, 70.0, 12.0))
     82.0
     """
     return _measured(hub_body_length, flange_to_mount_face + (plate_thickness or 0.0), "hub.body_length")
+
+
+@value(SUBJECT, formula="as entered, else 55 mm", source=USUAL)
+def shaft_shoulder(shoulder_diameter: Mm | None) -> Mm:
+    """Diameter of a clamped stub shaft's shoulder, mm. An estimate until measured.
+
+    >>> float(shaft_shoulder(None))
+    55.0
+    """
+    return _measured(shoulder_diameter, SHOULDER, "hub.shoulder_diameter")
+
+
+@value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
+def shaft_behind_hub(shoulder_length: Mm | None) -> Mm:
+    """How far a clamped stub shaft stands out behind the hub, mm. An estimate until measured.
+
+    >>> float(shaft_behind_hub(None))
+    25.0
+    """
+    return _measured(shoulder_length, BEHIND_HUB, "hub.shoulder_length")
 
 
 @value(SUBJECT, formula="as entered, else bolt circle + 3 x stud diameter", source=USUAL)
@@ -154,16 +176,12 @@ def caliper_inward(inward_reach: Mm | None, rotor_diameter: Mm, band_inside: Mm)
 
 
 @value(SUBJECT, formula="as entered, else 0: at the edge", source=USUAL)
-def bolts_inside_edge(bolts_inside: Mm | None, bracket_arm_length: Mm | None) -> Mm:
-    """From the rotor's edge towards the hub to the line through the caliper's two bolts, mm, once they or a bracket are entered.
+def bolts_inside_edge(bolts_inside: Mm | None) -> Mm:
+    """From the rotor's edge towards the hub to the line through the caliper's two bolts, mm. An estimate until measured.
 
-    An estimate until measured.
-
-    >>> float(bolts_inside_edge(None, 40.0))
+    >>> float(bolts_inside_edge(None))
     0.0
     """
-    if bolts_inside is None and bracket_arm_length is None:
-        raise NotJudged("the caliper's bracket is not entered under upright strength", "upright.bracket_arm_length")
     return _measured(bolts_inside, 0.0, "caliper.bolts_inside")
 
 
@@ -186,7 +204,7 @@ def caliper_long(caliper_length: Mm | None) -> Mm:
 def caliper_at(
     clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None, tie_rod_ahead: Mm | None
 ) -> Rad:
-    """Where the caliper's middle stands about the spindle, rad from straight up, ahead positive. An estimate until entered.
+    """Where the caliper's middle stands about the wheel's axis, rad from straight up, ahead positive. An estimate until entered.
 
     >>> from math import degrees
     >>> round(degrees(caliper_at(None, None, "ahead", -120.0))), round(degrees(caliper_at(None, None, None, 120.0)))
@@ -207,14 +225,28 @@ def tie_rod_outside(tie_rod_tube: Mm | None, steering_linkage: SteeringLinkage) 
 
 
 @value(SUBJECT, formula="as entered, else 70 mm", source=USUAL)
-def shock_outside(shock_diameter: Mm | None, arm_end_height: Mm | None) -> Mm:
-    """Outside diameter of shock and spring, mm, once it is known where they stand. An estimate until measured.
+def shock_outside(shock_diameter: Mm | None) -> Mm:
+    """Outside diameter of shock and spring, mm. An estimate until measured.
 
-    >>> float(shock_outside(None, 300.0))
+    >>> float(shock_outside(None))
     70.0
     """
-    if arm_end_height is None:
-        raise NotJudged(
-            "where the shock stands on the arm is not entered under spring and shock", "spring.arm_end_ahead"
-        )
     return _measured(shock_diameter, SHOCK, "spring.shock_diameter")
+
+
+@value(
+    SUBJECT,
+    formula="as entered for its weld, else from a root in the middle of the beam's side or, without a beam, of the plate's edge",
+    source=sources.COMMON_PRACTICE.saying("where the root usually stands"),
+    each=({"way": "ahead", "of": "ahead_of"}, {"way": "above", "of": "above"}, {"way": "inboard", "of": "inboard_of"}),
+)
+def arm_end_of_root(way: str, of: str, weld_steering_arm_load_way: Mm | None, steering_arm_lever_way: Mm | None) -> Mm:
+    """How far the tie-rod end lies {way} of the middle of the steering arm's root, mm. An estimate until measured.
+
+    >>> float(arm_end_of_root("ahead", "ahead_of", None, -120.0)), float(arm_end_of_root("above", "above", None, None))
+    (-120.0, 0.0)
+    """
+    field = f"weld_steering_arm.load_{way}"
+    if weld_steering_arm_load_way is None and steering_arm_lever_way is None and way != "above":
+        raise Waits(field)
+    return _measured(weld_steering_arm_load_way, steering_arm_lever_way or 0.0, field)

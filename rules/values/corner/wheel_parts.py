@@ -9,6 +9,7 @@ from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.quantity import INCH
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
+from rules.sheet.hub import HeldTogetherBy
 from rules.solids.outline import Polygon
 from rules.solids.shapes import Cylinder, Revolved, ring
 from rules.tables import sources
@@ -26,7 +27,7 @@ BARE = 1.0
 
 
 def _round_about(circle: BoltCircle, height: float, start: float, end: float, radius: float) -> tuple[Cylinder, ...]:
-    """One cylinder for each stud, along the spindle. start, end: mm from the tyre's centre plane."""
+    """One cylinder for each stud, along the wheel's axis. start, end: mm from the tyre's centre plane."""
 
     def at(number: int, along: float) -> Vector:
         angle = 2 * pi * number / circle.count
@@ -113,7 +114,7 @@ def rim_part(
 @value(
     SUBJECT,
     formula="a disc from the bolt circle + 3 stud diameters (across) out to the barrel, its back spoke room outboard "
-    "of the mounting face; inside that, metal at the stud hole thick from the mounting face",
+    "of the wheel's mounting face; inside that, metal at the stud hole thick from the same face",
     source=(STACK, sources.COMMON_PRACTICE.saying("how far the wheel's pad reaches beyond its bolts")),
 )
 def spokes_part(
@@ -182,7 +183,7 @@ def rotor_ring_part(
     rotor_plane_offset: Mm,
     wheel_centre_height: Mm,
 ) -> AnyPart:
-    """The rotor's friction ring as used, where a cut one really lies.
+    """The rotor's braking band as used, where a cut one really lies.
 
     >>> rotor_ring_part(280.0, 180.0, 20.0, -40.0, 400.0).text
     'rotor ring: revolved, wheel'
@@ -275,3 +276,33 @@ def stud_heads_part(
     back = hub_face_offset - flange_thickness
     heads = _round_about(hub_bolt_circle, wheel_centre_height, back - stud_head_height, back, stud_head_diameter / 2)
     return turning("stud heads", wheel_centre_height, *heads)
+
+
+@value(
+    SUBJECT,
+    formula="a round bar, shoulder diameter, behind the hub; inside the hub as thick as the shoulder too",
+    source=STACK.saying("its nut stands in the pilot, where nothing stands still"),
+)
+def stub_shaft_part(
+    held_together_by: HeldTogetherBy,
+    stub_shaft_fitted: bool | None,
+    shaft_shoulder: Mm,
+    shaft_behind_hub: Mm,
+    body_length: Mm,
+    plate_thickness: Mm | None,
+    bore: Mm | None,
+    hub_face_offset: Mm,
+    wheel_centre_height: Mm,
+) -> AnyPart:
+    """The stub shaft that clamps a hub together: it turns with the wheel, in plate and beam, which stand still.
+
+    >>> stub_shaft_part("a clamped stub shaft", True, 50.0, 25.0, 80.0, 12.0, 66.0, 0.0, 400.0).text
+    'stub shaft: revolved, wheel'
+    """
+    if stub_shaft_fitted is False or (held_together_by == "itself" and not stub_shaft_fitted):
+        raise DoesNotApply("no stub shaft holds this hub together")
+    if plate_thickness is not None and bore is None:
+        raise Waits("plate.bore")
+    back = hub_face_offset - body_length - shaft_behind_hub
+    whole = ((0.0, back), (shaft_shoulder / 2, back), (shaft_shoulder / 2, hub_face_offset), (0.0, hub_face_offset))
+    return turning("stub shaft", wheel_centre_height, Revolved(spindle(wheel_centre_height), SPINDLE, whole))

@@ -16,6 +16,18 @@ INNER_PIVOTS = (
 WHERE_THE_ROD_HOLDS = frozenset(asked.name for asked in Steering.asked_in(TieRodEnd).values())
 """Entered for strength or for the drawing as well: they do not by themselves ask for the steering to be judged."""
 
+BESIDE_THE_ARMS = frozenset(
+    (
+        "arms.static_camber",
+        "arms.static_toe",
+        "arms.body_roll",
+        "arms.lower_tube",
+        "arms.upper_tube",
+        "arms.tie_rod_tube",
+    )
+)
+"""Entered in the arms' step, but no part of where they run and how far they travel."""
+
 
 def _any_of(answers: Mapping[str, object], why_not: str, fields: Iterable[str]) -> bool:
     if not answers:
@@ -49,13 +61,29 @@ def travel_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms", "jo
     return _any_of(answers, NO_ARMS, INNER_PIVOTS)
 
 
-@value("joint swing", formula="anything entered under joint angles", source=sources.AS_ENTERED)
-def joint_angles_begun(answers: Annotated[Mapping[str, object], AnswersOf(("joint_angles",))]) -> bool:
+@value("travel", formula="anything entered under arms but tubes, roll and settings", source=sources.ARITHMETIC)
+def arms_begun(answers: Annotated[Mapping[str, object], AnswersOf(("arms",), BESIDE_THE_ARMS)]) -> bool:
+    """True once the arms are entered: then their joints tilt and a shock ends their travel, so that both are asked for.
+
+    >>> arms_begun({"arms.bump_travel": 90.0})
+    True
+    """
+    return _any_of(answers, NO_ARMS, INNER_PIVOTS)
+
+
+@value(
+    "misalignment angle",
+    formula="anything entered under joint angles, or of the arms whose joints tilt",
+    source=sources.AS_ENTERED,
+)
+def joint_angles_begun(
+    answers: Annotated[Mapping[str, object], AnswersOf(("joint_angles", "arms"), BESIDE_THE_ARMS)],
+) -> bool:
     """True once joint angles are to be judged; not judged before.
 
     >>> joint_angles_begun({"joint_angles.upper_bolt": "fore and aft"})
     True
     """
-    why_not = "nothing is entered under joint angles, so no joint's swing was judged"
+    why_not = "nothing is entered under joint angles, so no joint's misalignment angle was judged"
     bolts = ("upper_bolt", "lower_bolt", "tie_rod_outer_bolt", "tie_rod_inner_bolt")
     return _any_of(answers, why_not, (f"joint_angles.{key}" for key in bolts))

@@ -1,4 +1,4 @@
-"""How far every joint swings through all travel and lock, and how its housing is best clocked."""
+"""How far every joint has to tilt through all travel and lock, and how its housing is best clocked."""
 
 from math import radians
 
@@ -25,7 +25,7 @@ BY_EYE = radians(5.0)
 OUTER_PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
 
-@value("joint swing", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
+@value("misalignment angle", formula=SEEN_FROM_ARM, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
 def which_joint_swing(
     joint_angles_begun: bool,
     envelope: Sweep,
@@ -48,7 +48,7 @@ def which_joint_swing(
 
 
 @value(
-    "joint swing",
+    "misalignment angle",
     formula="as entered, else 5 deg from square, the way that asks more of the joint",
     source=sources.COMMON_PRACTICE.saying("a cup set by eye stands within 5 deg of square"),
     each=OUTER_PIVOTS,
@@ -69,7 +69,7 @@ def which_joint_set(which_joint_swing: Swing, which_set: Rad | None, which_bolt:
     return Estimate(worst, measure=f"joint_angles.{which}_set")
 
 
-@value("joint swing", formula=HOUSING, source=RIGID_BODIES, each=OUTER_PIVOTS)
+@value("misalignment angle", formula=HOUSING, source=RIGID_BODIES, each=OUTER_PIVOTS)
 def which_joint_angles(which_joint_swing: Swing, which_joint_set: Rad) -> Angles:
     """What the {which} outer joint needs in every position, rad.
 
@@ -80,7 +80,7 @@ def which_joint_angles(which_joint_swing: Swing, which_joint_set: Rad) -> Angles
 
 
 @value(
-    "joint swing",
+    "misalignment angle",
     formula="how far bolt and rod are from square in every position; the rod is free to roll about itself",
     source=RIGID_BODIES,
     heavy=True,
@@ -104,7 +104,7 @@ def tie_rod_outer_angles(
 
 
 @value(
-    "joint swing",
+    "misalignment angle",
     formula="along the rack: angle between rod and rack in every position; else how far bolt and rod are from square",
     source=RIGID_BODIES,
 )
@@ -138,7 +138,7 @@ def tie_rod_inner_angles(
 
 
 @value(
-    "joint swing",
+    "misalignment angle",
     formula="largest angle of the sweep",
     source=RIGID_BODIES,
     each=(
@@ -149,7 +149,7 @@ def tie_rod_inner_angles(
     ),
 )
 def which_angle(which_angles: Angles) -> Rad:
-    """The most the {joint} swings, rad; it knows where.
+    """The greatest misalignment angle of the {joint}, rad; it knows where.
 
     >>> float(which_angle(Angles({(-50.0, 0.0): 0.1, (50.0, 1.0): 0.3})))
     0.3
@@ -157,7 +157,7 @@ def which_angle(which_angles: Angles) -> Rad:
     return which_angles.worst
 
 
-@value("joint swing", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
+@value("misalignment angle", formula=BEST, source=RIGID_BODIES, each=OUTER_PIVOTS, heavy=True)
 def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
     """The {which} housing's best clocking, rad, signed like its set; it knows the angle that is left.
 
@@ -173,7 +173,7 @@ def which_best_set(which_joint_swing: Swing, which_bolt: OuterPivotBolt) -> Rad:
 
 
 @value(
-    "joint swing",
+    "misalignment angle",
     formula="each joint's angles at droop, ride and bump, full right, straight and full left",
     source=RIGID_BODIES,
 )

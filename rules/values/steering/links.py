@@ -21,9 +21,9 @@ PLACE = "as entered, or the copied arm's length and angle from the steering axis
 
 @value("links", formula=PLACE, source=sources.GEOMETRY)
 def tie_rod_end_ahead(steering: TieRodEnd, castor: Rad, axis_ahead: Mm | None) -> Mm:
-    """Outer tie-rod joint ahead of the spindle, mm, wheels straight; minus behind.
+    """Outer tie-rod joint ahead of the wheel centre, mm, wheels straight; minus behind.
 
-    Copied arm 150 mm, 20 deg inward, behind, at spindle height: -150 cos 20 deg = -140.954 mm.
+    Copied arm 150 mm, 20 deg inward, behind, at wheel-centre height: -150 cos 20 deg = -140.954 mm.
 
     >>> from math import radians
     >>> from rules.sheet.steering import Steering
@@ -67,7 +67,7 @@ def _copied(steering: TieRodEnd, instead_of: str) -> bool:
     return True
 
 
-@value("links", formula="wheel centre height + tie-rod end above the spindle", source=sources.GEOMETRY)
+@value("links", formula="wheel centre height + tie-rod end above the wheel centre", source=sources.GEOMETRY)
 def tie_rod_end_height(wheel_centre_height: Mm, tie_rod_above: Mm) -> Mm:
     """Outer tie-rod joint above the ground, mm.
 

@@ -38,7 +38,7 @@ def steering_linkage(steering: RodMover, track: Mm, steering_begun: bool) -> Ste
     return SteeringLinkage(kind, inner, -track / 2, travel, stop, given(steering, "relay_arm_length") or 0.0)
 
 
-@value("motion", formula="outer pivots and spindle at ride height", source=sources.GEOMETRY)
+@value("motion", formula="outer pivots and wheel centre at ride height", source=sources.GEOMETRY)
 def upright_points(
     wheel_centre_height: Mm,
     lower_pivot_ahead: Mm,
@@ -60,7 +60,7 @@ def upright_points(
     return UprightPoints(lower, upper, (0.0, 0.0, wheel_centre_height), spin=(0.0, cos(camber), -sin(camber)))
 
 
-@value("motion", formula="outer pivots, spindle and tie-rod end at ride height", source=sources.GEOMETRY)
+@value("motion", formula="outer pivots, wheel centre and tie-rod end at ride height", source=sources.GEOMETRY)
 def steered_upright(
     upright_points: UprightPoints, tie_rod_end_ahead: Mm, tie_rod_end_offset: Mm, tie_rod_end_height: Mm
 ) -> UprightPoints:
@@ -81,7 +81,7 @@ def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: Steer
     except CannotReach:
         raise OutsideRange(
             "the tie rod does not steer the wheel: check its two ends",
-            change="Put right tie-rod end ahead of the spindle and inboard of hub face, or the inner pivot.",
+            change="Put right tie-rod end ahead of the wheel centre and inboard of hub face, or the inner pivot.",
         ) from None
 
 

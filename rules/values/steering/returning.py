@@ -148,7 +148,7 @@ def rack_force_full_lock(
 
 @value("turning", formula="rack force x travel per turn / (pi x steering wheel diameter)", source=VIRTUAL_WORK)
 def rim_effort(rack_force_full_lock: Newton, travel_per_turn: Mm | None, steering_wheel_diameter: Mm | None) -> Newton:
-    """Pull on the steering wheel's rim that holds full lock against the car's weight, N. No friction, no help.
+    """Steering-wheel effort, at the rim, that holds full lock against the car's weight, N. No friction, no help.
 
     1000 N and 50 mm a turn are 50 N m of work; the rim of 350 mm goes 1.09956 m.
 
@@ -250,10 +250,12 @@ def camber_full_lock_which(lock_sweep: Sweep, which: str) -> Rad:
 
 
 @value(
-    "turning", formula="hub height offset x cos(axis tilt): a rock pushes at spindle height", source=sources.GEOMETRY
+    "turning",
+    formula="hub height offset x cos(axis tilt): a rock pushes at wheel-centre height",
+    source=sources.GEOMETRY,
 )
 def kickback_lever(hub_height_offset: Mm, axis_tilt: Rad) -> Mm:
-    """Lever about the steering axis of a rearward force through the wheel centre, mm: a rock pushes at spindle height.
+    """Lever about the steering axis of a rearward force through the wheel centre, mm: a rock pushes at wheel-centre height.
 
     The wheel rolls free, so whatever a rock does at the tread reaches the upright through the bearing.
 

@@ -37,7 +37,7 @@ HOUSING = (
 def tyre_solid(
     envelope: Sweep, largest_tyre_diameter: Mm, tyre_section_width: Mm, wheel_diameter: Mm, wheel_overall_width: Mm
 ) -> Ring:
-    """The largest tyre as a ring round the spindle, mm, once it can be moved. Below the flange's edge the rim covers it.
+    """The largest tyre as a ring round the wheel's axis, mm, once it can be moved. Below the flange's edge the rim covers it.
 
     Inner radius 381 / 2 + 17.5 = 208.0.
 
@@ -60,7 +60,7 @@ def tyre_solid(
     source=sources.JIS_D_4218.at("table 3", f"a J flange, {RIM_FLANGE} mm, taken beyond the nominal diameter"),
 )
 def rim_solid(envelope: Sweep, barrel_inside_diameter: Mm, wheel_diameter: Mm, wheel_overall_width: Mm) -> Ring:
-    """The rim as a ring round the spindle, mm, once it can be moved; as thick all across as from barrel to flange edge.
+    """The rim as a ring round the wheel's axis, mm, once it can be moved; as thick all across as from barrel to flange edge.
 
     >>> rim_solid(Sweep(()), 360.0, 381.0, 240.0)
     Ring(inner=180.0, outer=208.0, width=240.0, foot=240.0)
@@ -80,7 +80,7 @@ def which_arm_tube(envelope: Sweep, which_tube: Mm | None, which_hinge: Hinge, w
     """Outside diameter of the {which} arm's tube, mm, once it can be moved. An estimate until measured.
 
     An estimate too where the arm is known from the front only: nobody has said where its legs run, and one tube straight
-    across stands in for both.
+    across is assumed for both.
 
     >>> float(which_arm_tube(Sweep(()), None, Hinge((100.0, -400.0, 300.0), (-100.0, -400.0, 300.0)), "upper"))
     38.0
@@ -140,7 +140,7 @@ def tyre_which_arm_gap(envelope: Sweep, which_hinge: Hinge, which_arm_tube: Mm, 
     >>> float(tyre_which_arm_gap(Sweep((Placed(0.0, 0.0, pose),)), upper, 38.0, Ring(208.0, 444.5, 300.0, 240.0), "upper"))
     31.0
 
-    Arm's middle 100 below the spindle, straight across, tyre from 208: 208 - 100 - 19.
+    Arm's middle 100 below the wheel centre, straight across, tyre from 208: 208 - 100 - 19.
 
     >>> lower = Hinge((100.0, -500.0, 300.0), (-100.0, -500.0, 300.0), flat=True)
     >>> gap = tyre_which_arm_gap(Sweep((Placed(0.0, 0.0, pose),)), lower, 38.0, Ring(208.0, 444.5, 240.0, 240.0), "lower")
@@ -163,7 +163,7 @@ def rim_which_joint_gap(
     """Between the rim and the {which} joint's housing or the {which} arm's tubes, mm; it knows where.
 
     The housing turns with the wheel and keeps its gap everywhere.
-    Pivot 140 above the spindle, housing 22, barrel at 180: 180 - 140 - 22.
+    Pivot 140 above the wheel centre, housing 22, barrel at 180: 180 - 140 - 22.
 
     >>> from rules.motion.points import Pose
     >>> from rules.motion.sweep import Placed

@@ -21,15 +21,15 @@ ENDS = (
 
 
 @value("spring", formula="as entered under spring, on the arm the spring acts on", source=sources.GEOMETRY)
-def shock_ends(spring: Spring, spring_on: SpringOn, track: Mm) -> Shock:
-    """The shock's two ends at ride height, mm. Does not apply while nothing is entered; then waits for what is missing.
+def shock_ends(spring: Spring, spring_on: SpringOn, track: Mm, arms_begun: bool | None) -> Shock:
+    """The shock's two ends at ride height, mm. Not judged while nothing is entered of it or of the arms; then it is waited for.
 
     >>> arm = {"arm_end_ahead": 0.0, "arm_end_from_centre": 620.0, "arm_end_height": 300.0}
     >>> frame = {"frame_end_ahead": 0.0, "frame_end_from_centre": 470.0, "frame_end_height": 760.0}
-    >>> shock_ends(Spring.record(arm | frame), "lower arm", 1600.0).on_arm
+    >>> shock_ends(Spring.record(arm | frame), "lower arm", 1600.0, None).on_arm
     (0.0, -180.0, 300.0)
     """
-    if not vars(spring):
+    if not vars(spring) and not arms_begun:
         raise NotJudged("spring and shock are not entered, so they were not judged", *(f"spring.{key}" for key in ENDS))
     need(spring, *ENDS)
     half = track / 2

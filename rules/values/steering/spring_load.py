@@ -9,7 +9,8 @@ from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, NewtonPerMm, PerMinute, Ratio, Share
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach
-from rules.motion.shock import Shock, shock_ratio_at
+from rules.motion.search import last_that_holds
+from rules.motion.shock import Shock, shock_length, shock_ratio_at
 from rules.motion.sweep import Sweep
 from rules.sheet.spring import Spring
 from rules.tables import sources
@@ -117,6 +118,66 @@ def ride_frequency(wheel_rate: NewtonPerMm, corner_weight: Kg) -> PerMinute:
             "first; or the spring's free length.",
         )
     return 60 * sqrt(1000 * wheel_rate / corner_weight) / (2 * pi)
+
+
+BELOW_THE_SPRING = 0.15
+"""Share of a front corner that stands below the spring: half way in the usual tenth to a fifth. Common practice, no source."""
+
+
+@value(
+    "spring",
+    formula="(share carried - 0.85) x corner weight x g / wheel rate: a straight line, with 15 % of the corner below the spring",
+    source=sources.OWN.saying("a first guess of where the car comes to rest; the scale and the tape decide"),
+)
+def settles_higher(spring_carries: Share, wheel_rate: NewtonPerMm, corner_weight: Kg) -> Mm:
+    """How much higher than drawn the corner comes to rest on its spring, mm; minus lower.
+
+    0.05 more than 0.85 of 250 kg is 122.583 N; at 25 N/mm that is 4.9033 mm.
+
+    >>> round(settles_higher(0.90, 25.0, 250.0), 4)
+    4.9033
+    """
+    if wheel_rate <= 0:
+        raise OutsideRange("the spring would not hold the car up", change="Put right where the shock stands.")
+    return (spring_carries - (1 - BELOW_THE_SPRING)) * corner_weight * GRAVITY / wheel_rate
+
+
+@value(
+    "spring",
+    formula="the travel at which the shock is as long as closed and the rubber together; beyond full bump in a straight line",
+    source=TURNS_WITH_ARM,
+)
+def bump_rubber_touched(
+    spring: Spring,
+    shock_ends: Shock,
+    hung_front: FrontEnd,
+    travel_reached: Sweep,
+    bump_travel: Mm,
+    droop_travel: Mm,
+) -> Mm:
+    """How far the wheel rises from ride height until the rubber on the shock's rod is touched, mm; minus below ride height.
+
+    The shock is root(182500 - 400 x rise) long; closed 380 with a rubber of 30: 410^2 = 168100 is left at 36.
+
+    >>> entered = Spring.record({"shock_shortest": 380.0, "bump_rubber": 30.0})
+    >>> round(bump_rubber_touched(entered, shock_half_way(), parallel_arms(), parallel_sweep(), 60.0, 60.0), 3)
+    36.0
+    """
+    if given(spring, "bump_rubber") is None:
+        raise NotJudged(
+            "no bump rubber on the shock's rod is entered, so where it is touched was not judged", "spring.bump_rubber"
+        )
+    need(spring, "shock_shortest")
+    touched = spring.shock_shortest + spring.bump_rubber
+
+    def free(travel: float) -> bool:
+        return shock_length(hung_front, shock_ends, travel) >= touched
+
+    if free(bump_travel):
+        left = shock_length(hung_front, shock_ends, bump_travel) - touched
+        closes = shock_ratio_at(hung_front, shock_ends, bump_travel - BEND)
+        return bump_travel + left / max(closes, 0.05)
+    return last_that_holds(free, -droop_travel, bump_travel) if free(-droop_travel) else -droop_travel
 
 
 @value(

@@ -1,4 +1,4 @@
-"""What the driver's hands do: turns from lock to lock, ratio, and the pull on the rim with the car standing."""
+"""What the driver's hands do: turns from lock to lock, ratio, and the steering-wheel effort with the car standing."""
 
 from math import hypot, pi
 
@@ -98,7 +98,7 @@ def standing_rim_effort(
     travel_per_turn: Mm | None,
     steering_wheel_diameter: Mm | None,
 ) -> Newton:
-    """Pull on the steering wheel's rim that begins to turn the standing car's wheels, N. No friction in the linkage, no help.
+    """Steering-wheel effort, at the rim, that begins to turn the standing car's wheels, N. No friction in the linkage, no help.
 
     300 N m on arms of 150 mm: 2000 N on the rack, times 50 / (pi x 350).
 

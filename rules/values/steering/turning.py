@@ -75,10 +75,11 @@ def lock_sweep(steered_front: FrontEnd, lock_reached: Reach) -> Sweep:
 
 @value(
     "turning",
-    formula="inner and outer angle seen from above, and the ideal: cot(ideal) = cot(inner) + kingpin track / wheelbase",
+    formula="inner and outer angle seen from above, and the ideal: cot(ideal) = cot(inner) + "
+    "track of the steering axes / wheelbase",
     source=(
         sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py"),
-        sources.KHURMI.saying("cot(outer) - cot(inner) = distance between kingpins / wheelbase"),
+        sources.KHURMI.saying("cot(outer) - cot(inner) = distance between steering axes / wheelbase"),
     ),
 )
 def lock_table(lock_sweep: Sweep, kingpin_track: Mm, wheelbase: Mm) -> LockTable:
@@ -123,7 +124,7 @@ def ackermann_error(lock_table: LockTable) -> Rad:
 
 @value(
     "contacts",
-    formula="ideal outer angle from the true contacts - ideal outer angle from fixed kingpins, at full lock",
+    formula="ideal outer angle from the true contacts - ideal outer angle from fixed steering axes, at full lock",
     source=EXACT,
 )
 def ideal_outer_by_contacts(lock_sweep: Sweep, lock_table: LockTable, wheelbase: Mm, track: Mm) -> Rad:
@@ -162,7 +163,7 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     except CannotReach:
         raise OutsideRange(
             "the linkage locks before the wheels are turned far enough to compare them",
-            change="Put right tie-rod end ahead of the spindle and inboard of hub face, or the inner pivot.",
+            change="Put right tie-rod end ahead of the wheel centre and inboard of hub face, or the inner pivot.",
         ) from None
     return ackermann(inner, -steer_at(-turn, axis), kingpin_track / wheelbase)
 
@@ -194,7 +195,7 @@ def steering_arm_lean(
 
 @value(
     "turning",
-    formula="how far behind the spindles the line through steering axis and tie-rod end, at that joint's height, meets "
+    formula="how far behind the wheel centres the line through steering axis and tie-rod end, at that joint's height, meets "
     "the centre line, by the wheelbase",
     source=sources.GEOMETRY,
 )
@@ -238,7 +239,7 @@ def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, whee
 
 @value("turning", formula="from the best arm", source=sources.GEOMETRY)
 def best_tie_rod_ahead(best_arm: BestArm) -> Mm:
-    """Tie-rod end of the best arm ahead of the spindle, mm; minus behind.
+    """Tie-rod end of the best arm ahead of the wheel centre, mm; minus behind.
 
     >>> best_tie_rod_ahead(BestArm((-139.1, -56.2, 300.0), 0.384, 0.003, 0.006))
     -139.1
@@ -248,7 +249,7 @@ def best_tie_rod_ahead(best_arm: BestArm) -> Mm:
 
 @value("turning", formula="hub face offset - the best arm's tie-rod end from the tyre plane", source=sources.GEOMETRY)
 def best_tie_rod_inboard(best_arm: BestArm, hub_face_offset: Mm) -> Mm:
-    """Tie-rod end of the best arm inboard of the hub flange face, mm.
+    """Tie-rod end of the best arm inboard of the hub face, mm.
 
     >>> best_tie_rod_inboard(BestArm((-139.1, -56.0, 300.0), 0.384, 0.003, 0.006), 4.0)
     60.0
@@ -307,7 +308,7 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     if wheels.outer.steer >= 0:
         raise OutsideRange(
             "at full lock the outer wheel does not turn into the bend",
-            change="Move the tie-rod end, ahead of the spindle or inboard of hub face, or a smaller angle at the stop.",
+            change="Move the tie-rod end, ahead of the wheel centre or inboard of hub face, or a smaller angle at the stop.",
         )
     return 2 * outer_edge_radius(wheels, wheelbase, -track / 2, tyre_section_width)
 

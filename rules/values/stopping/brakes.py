@@ -19,7 +19,7 @@ from rules.tables import sources
 from rules.values.optional_step import need_once_begun
 
 STATICS = "statics"
-HEAT = sources.DAY.at("eq. 8.14", "energy balance, mass of the friction ring alone; grey iron 460 J/(kg K) from memory")
+HEAT = sources.DAY.at("eq. 8.14", "energy balance, mass of the braking band alone; grey iron 460 J/(kg K) from memory")
 HARD_STOP = ("stop_from", "deceleration", "road_grip")
 RUN = ("stops_in_a_run", "seconds_between", "cooling")
 """One of the answers to either asks for what is judged by it."""
@@ -29,7 +29,7 @@ TRANSFER: dict[Cooling, float] = {"still air": 10.0, "moving air": 25.0}
 
 @value(
     "brakes",
-    formula="spindle to middle of the pads as entered, else (rotor diameter + inside of the braking band) / 4",
+    formula="wheel centre to middle of the pads as entered, else (rotor diameter + inside of the braking band) / 4",
     source=sources.WENTZELL.at("ch. 16", "uniform wear of a worn-in pad"),
 )
 def brake_effective_radius(
@@ -104,7 +104,7 @@ def front_tyre_load_braking(corner_weight: Kg, vehicle_weight: Kg, front_brake_s
 def wheel_grip_torque(
     brakes: HardStop, front_tyre_load_braking: Newton | None, wheel_centre_height: Mm | None
 ) -> NewtonMetre:
-    """Torque about the spindle at which a front tyre slides, N m.
+    """Torque about the wheel's axis at which a front tyre slides, N m.
 
     >>> from rules.sheet.brakes import Brakes
     >>> round(wheel_grip_torque(Brakes.record({"road_grip": 0.9}), 6000.0, 400.0), 6)
@@ -150,7 +150,7 @@ def _band_area(outside: float, inside: float | None) -> float:
 
 @value(
     "brakes",
-    formula="mass of the friction ring as entered, else for a rotor of one plate its volume x 7.2 g a cubic centimetre",
+    formula="mass of the braking band as entered, else for a rotor of one plate its volume x 7.2 g a cubic centimetre",
     source=sources.ARITHMETIC.saying("density of grey iron from memory"),
 )
 def friction_ring_mass(
@@ -173,7 +173,7 @@ def friction_ring_mass(
     return Estimate(area * rotor_working_thickness / 1000 * heat.GREY_IRON.density, measure="rotor.ring_mass")
 
 
-@value("brakes", formula="energy of one stop / (mass of the friction ring x 460 J/(kg K))", source=HEAT)
+@value("brakes", formula="energy of one stop / (mass of the braking band x 460 J/(kg K))", source=HEAT)
 def rotor_rise_one_stop(stop_energy: NewtonMetre, friction_ring_mass: Kg) -> Celsius:
     """How much hotter the ring is on average after one stop, deg C.
 
@@ -196,7 +196,7 @@ def rotor_face_rise(
     rotor_diameter: Mm,
     band_inside_diameter: Mm | None,
 ) -> Celsius:
-    """How much hotter the rubbed face gets during one stop, deg C. Spots and cracks see more than this even face.
+    """How much hotter the face gets during one stop, deg C. Spots and cracks see more than this even face.
 
     The depth that is each face's own comes from the ring's mass: half of a solid rotor, one plate of a vented one.
 

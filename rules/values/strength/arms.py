@@ -43,7 +43,7 @@ def steering_arm_section(
     if form == "round bar":
         return round_bar(width)
     if form == "flat bar":
-        return flat_plate(width, *whole(height))
+        return flat_plate(width, whole(height)[0])
     if form == "round tube":
         return round_tube(width, *whole(wall))
     high, thick = whole(height | wall)

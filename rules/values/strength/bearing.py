@@ -84,11 +84,11 @@ class Pads:
     def text(self) -> str:
         """In words, for the written-out working."""
         where = "in the worst place" if self.clock is None else f"{degrees(self.clock):.0f} deg from straight up"
-        return f"drag {self.radius:.0f} mm from the spindle, {self.lever:.0f} mm outboard of the bearing, {where}"
+        return f"drag {self.radius:.0f} mm from the wheel centre, {self.lever:.0f} mm outboard of the bearing, {where}"
 
 
 SMALL_ROTOR = 0.35
-"""Of the rotor's diameter: how far from the spindle the pads count as dragging until that is known. Close in, so careful."""
+"""Of the rotor's diameter: how far from the wheel centre the pads count as dragging until that is known. Close in, so careful."""
 
 
 @value(
@@ -97,7 +97,7 @@ SMALL_ROTOR = 0.35
     source=sources.COMMON_PRACTICE.saying("pads stand farther out than that, so their push counts as more than it is"),
 )
 def pads_radius(strength_asked: bool, brake_effective_radius: Mm | None, rotor_diameter: Mm) -> Mm:
-    """How far from the spindle the pads drag, mm, for what they press on the hub.
+    """How far from the wheel centre the pads drag, mm, for what they press on the hub.
 
     >>> pads_radius(True, 120.0, 300.0), float(pads_radius(True, None, 300.0))
     (120.0, 105.0)
@@ -118,24 +118,41 @@ def pads_on_hub(
     """How the pads press on the hub. Where nobody said where the caliper stands, the worst place counts.
 
     >>> pads_on_hub(120.0, -34.0, -20.0, None, None).text
-    'drag 120 mm from the spindle, -14 mm outboard of the bearing, in the worst place'
+    'drag 120 mm from the wheel centre, -14 mm outboard of the bearing, in the worst place'
     """
     if clock is None and caliper_stands is not None:
         clock = STANDS[caliper_stands]
     return Pads(pads_radius, rotor_plane_offset - bearing_offset, clock)
 
 
-def _rows(loads: CornerLoads, spread: float, pads: Pads) -> list[tuple[str, RowLoads]]:
-    return [
-        (
-            case.case,
-            with_pads(
-                row_loads(case.hub_force, case.hub_moment, spread), case.brake_torque / pads.radius, pads.lever, spread,
-                pads.clock,
-            ),
-        )
-        for case in loads.cases
-    ]  # fmt: skip
+@dataclass(frozen=True, slots=True)
+class RowCases:
+    """Each case by name with what the bearing's rows carry in it."""
+
+    rows: tuple[tuple[str, RowLoads], ...]
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"both rows in {len(self.rows)} cases"
+
+
+@value("hub bearing", formula="force and moment at the hub as a pair on two pressure centres, and the pads' push",
+       source=TWO_CENTRES)  # fmt: skip
+def bearing_rows(corner_loads: CornerLoads, bearing_spread: Mm, pads_on_hub: Pads) -> RowCases:
+    """What each row of the bearing carries in every case.
+
+    >>> bearing_rows(CornerLoads(None, ()), 60.0, Pads(120.0, 0.0, None)).text
+    'both rows in 0 cases'
+    """
+    spread, pads = bearing_spread, pads_on_hub
+    found = []
+    for case in corner_loads.cases:
+        rows = row_loads(case.hub_force, case.hub_moment, spread)
+        if case.brake_torque:
+            rows = with_pads(rows, case.brake_torque / pads.radius, pads.lever, spread, pads.clock)
+        found.append((case.case, rows))
+    return RowCases(tuple(found))
 
 
 @value(
@@ -144,18 +161,17 @@ def _rows(loads: CornerLoads, spread: float, pads: Pads) -> list[tuple[str, RowL
     source=TWO_CENTRES,
     each=({"which": "outboard"}, {"which": "inboard"}),
 )
-def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, pads_on_hub: Pads, which: str) -> Newton:
+def which_row_load(bearing_rows: RowCases, which: str) -> Newton:
     """Radial force on the {which} row in its worst case, N.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> pads = Pads(120.0, 0.0, None)
-    >>> [round(which_row_load(CornerLoads(None, (case,)), 60.0, pads, row), 2) for row in ("outboard", "inboard")]
+    >>> rows = bearing_rows(CornerLoads(None, (case,)), 60.0, Pads(120.0, 0.0, None))
+    >>> [round(which_row_load(rows, row), 2) for row in ("outboard", "inboard")]
     [2666.67, 1333.33]
     """
-    found = [rows for _, rows in _rows(corner_loads, bearing_spread, pads_on_hub)]
-    return max(rows.outboard_size if which == "outboard" else rows.inboard_size for rows in found)
+    return max(rows.outboard_size if which == "outboard" else rows.inboard_size for _, rows in bearing_rows.rows)
 
 
 @value(
@@ -168,12 +184,11 @@ def which_row_load(corner_loads: CornerLoads, bearing_spread: Mm, pads_on_hub: P
     ),
 )
 def bearing_static_safety(
-    corner_loads: CornerLoads,
+    strength_asked: bool,
     static_rating: Newton | None,
     dynamic_rating: Newton | None,
-    bearing_spread: Mm | None,
     rolling_element: RollingElement | None,
-    pads_on_hub: Pads,
+    bearing_rows: RowCases | None,
 ) -> SafetyFactor:
     """Static safety s0 of the worse row in the worst case, with what the pads press on the hub.
 
@@ -182,7 +197,8 @@ def bearing_static_safety(
     >>> from rules.strength.corner_loads import CaseLoads
     >>> nought = (0.0, 0.0, 0.0)
     >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
-    >>> found = bearing_static_safety(CornerLoads(None, (case,)), 16_000.0, None, 60.0, "ball", Pads(120.0, 0.0, None))
+    >>> rows = bearing_rows(CornerLoads(None, (case,)), 60.0, Pads(120.0, 0.0, None))
+    >>> found = bearing_static_safety(True, 16_000.0, None, "ball", rows)
     >>> round(found, 9), found.limit
     (3.0, 'dents in the outboard row')
     """
@@ -191,13 +207,12 @@ def bearing_static_safety(
             Waits("hub.static_rating") if dynamic_rating else NotJudged(NO_RATING.format("static"), "hub.static_rating")
         )
     element: RollingElement = needed("hub.rolling_element", rolling_element)
-    spread = needed("bearing_spread", bearing_spread)
-    margins = []
-    for name, rows in _rows(corner_loads, spread, pads_on_hub):
+    factors = []
+    for name, rows in needed("bearing_rows", bearing_rows).rows:
         radial, row = rows.worst
-        factor = static_safety(static_rating, radial, rows.thrust, element)
-        margins.append(Margin(factor, name, f"dents in the {row}", part="hub bearing", kind="dents"))
-    return min(margins)
+        factors.append((static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
+    factor, case, limit = min(factors)
+    return Margin(factor, case, limit, part="hub bearing", kind="dents")
 
 
 def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:

@@ -4,33 +4,34 @@ Nothing here applies while none of the entries a part needs is answered.
 """
 
 import re
-from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import NotJudged, OutsideRange
+from rules.graph.results import Estimate, NotJudged, OutsideRange
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.outline import circle_places, hub_bolt_places
-from rules.measure.units import Mm, NewtonMetre, Rad, Ratio
+from rules.measure.units import Mm, MPa, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
-    group_pulls,
+    Clamped,
+    ClampedCases,
     group_shears,
     pull_and_shear_stress,
     round_area,
     tightening_torque,
+    unit_pulls,
 )
 from rules.strength.corner_loads import CornerLoads
-from rules.strength.margin import SafetyFactor
+from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.threads import least_engagement, root_diameter, stress_area
 from rules.tables import sources
 from rules.tables.bolt_grades import GRADES, BoltGrade, BoltStrength, bolt_strength
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
-from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.multiples import NOT_ASKED
 from rules.values.strength.upright import caliper_force, factor_of, moment_at, worst
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 ELASTIC = (
     sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
@@ -47,6 +48,8 @@ TAPPED: dict[ScrewedInto, float] = {
 }
 """Tensile strength of tapped metal, MPa: the weakest usual one. Iron has no figure here, only the rule of thumb."""
 
+SOFTEST: BoltGrade = "grade 2"
+"""What a bolt without a mark counts as."""
 _CLASSES: dict[str, BoltGrade] = {"8.8": "8.8", "10.9": "10.9", "12.9": "12.9"}
 _SAE_GRADES: dict[str, BoltGrade] = {"2": "grade 2", "5": "grade 5", "7": "grade 7", "8": "grade 8"}
 _LINES: dict[str, BoltGrade] = {
@@ -81,14 +84,30 @@ def strength_of(grade: BoltGrade, thread: Thread) -> BoltStrength:
     return found
 
 
-@value("bolts", formula="proof, yield and tensile strength by the mark on the head and the size", source=GRADE_TABLE)
-def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -> BoltStrength:
+@value(
+    "bolts",
+    formula="by the mark on the head and the size; unmarked, as the softest sold, an estimate",
+    source=GRADE_TABLE,
+)
+def hub_bolt_tensile(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -> MPa:
+    """Tensile strength of the hub's mounting bolts, MPa. An estimate while no mark is entered: what nobody marked is soft.
+
+    >>> round(hub_bolt_tensile("10.9", Thread("12 x 1.75 mm", 12.0, 1.75)))
+    1040
+    """
+    strength = strength_of(read_grade(mount_bolt_grade or SOFTEST), mount_bolt_thread)
+    return strength.tensile if mount_bolt_grade else Estimate(strength.tensile, measure="hub.mount_bolt_grade")
+
+
+@value("bolts", formula="proof, yield and strongest of the grade that has this tensile strength", source=GRADE_TABLE)
+def hub_bolt_strength(mount_bolt_grade: str | None, mount_bolt_thread: Thread, hub_bolt_tensile: MPa) -> BoltStrength:
     """Strength of the hub's mounting bolts.
 
-    >>> hub_bolt_strength("10.9", Thread("12 x 1.75 mm", 12.0, 1.75)).proof
+    >>> hub_bolt_strength("10.9", Thread("12 x 1.75 mm", 12.0, 1.75), 1040.0).proof
     830
     """
-    return strength_of(read_grade(needed("hub.mount_bolt_grade", mount_bolt_grade)), mount_bolt_thread)
+    strength = strength_of(read_grade(mount_bolt_grade or SOFTEST), mount_bolt_thread)
+    return BoltStrength(strength.proof, strength.yields, float(hub_bolt_tensile), strength.strongest)
 
 
 @value(
@@ -108,87 +127,75 @@ def hub_bolts_begun(
     raise NotJudged(NOT_ASKED, "loads.judge_strength")
 
 
-@dataclass(frozen=True, slots=True)
-class BoltPlaces:
-    """Where the hub's mounting bolts stand about the spindle, (ahead, up) in mm."""
-
-    places: tuple[tuple[float, float], ...]
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{len(self.places)} bolts about the spindle"
-
-
 @value(
-    "bolts", formula="four at the corners of a rectangle, else evenly on the circle entered", source=sources.GEOMETRY
+    "bolts",
+    formula="where they stand, once strength is asked for or an entry of their own is there",
+    source=sources.GEOMETRY,
 )
-def hub_bolts_at(
-    hub_bolts_begun: bool,
-    mount_bolts: int,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
-    mount_circle: Mm | None,
-    mount_turned: Rad | None,
-) -> BoltPlaces:
-    """Where the hub's mounting bolts stand.
+def hub_bolts_at(hub_bolts_begun: bool, hub_bolts_stand: BoltPlaces) -> BoltPlaces:
+    """Where the hub's mounting bolts stand, once they are to be judged.
 
-    >>> hub_bolts_at(True, 3, None, None, 100.0, None).text
-    '3 bolts about the spindle'
+    >>> hub_bolts_at(True, BoltPlaces(((0.0, 50.0), (0.0, -50.0)))).text
+    "2 bolts about the wheel's axis"
     """
-    if mount_circle is not None:
-        return BoltPlaces(circle_places(mount_bolts, mount_circle, mount_turned or 0.0))
-    if mount_bolts != 4:
-        why = f"the places of {mount_bolts} hub bolts are known by their circle only, which is not entered"
-        raise NotJudged(why, "hub.mount_circle")
-    return BoltPlaces(hub_bolt_places(*whole({"hub.mount_width": mount_width, "hub.mount_height": mount_height})))
+    return hub_bolts_stand
 
 
-@value("bolts", formula="proof strength / von Mises stress of the worst bolt: pull from the hub's tilting moment about the "
-       "bolts' middle, share of the shear, and the caliper's force handed back through the hub", source=ELASTIC)  # fmt: skip
-def hub_bolts_safety(
-    hub_bolts_at: BoltPlaces,
-    hub_bolt_strength: BoltStrength,
-    mount_bolt_thread: Thread,
-    brake_effective_radius: Mm | None,
-    rotor_plane_offset: Mm,
-    part_loads: CornerLoads,
-) -> SafetyFactor:
-    """Factor on proof load of the hub's mounting bolts, preload left out; the thread's root counts in shear.
+@value("bolts", formula="pull from the hub's tilting moment about the bolts' middle, share of the shear, and the caliper's force "
+       "handed back through the hub", source=ELASTIC[0])  # fmt: skip
+def hub_bolt_forces(
+    hub_bolts_at: BoltPlaces, brake_effective_radius: Mm | None, rotor_plane_offset: Mm, part_loads: CornerLoads
+) -> ClampedCases:
+    """Pull and shear of every mounting bolt of the hub, preload left out.
 
     The caliper presses the hub as hard as the bracket, in a direction the sheet does not know: the worst is taken. A push
     of the hub against the plate relieves no bolt.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 40_000.0, 0.0)
-    >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
-    ...     (CaseLoads("rock", none, pull, none, none, none, none),))
-    >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> bolts = BoltPlaces(hub_bolt_places(80.0, 90.0))
-    >>> round(hub_bolts_safety(bolts, BoltStrength(830, 940, 1040), thread, None, 0.0, loads), 3)
-    6.994
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("rock", none, pull, none, none, none, none),))
+    >>> four = BoltPlaces(((-40.0, 45.0), (40.0, 45.0), (40.0, -45.0), (-40.0, -45.0)))
+    >>> hub_bolt_forces(four, None, 0.0, loads).cases[0].bolts[0]
+    (10000.0, 0.0)
     """
-    places, thread = hub_bolts_at.places, mount_bolt_thread
-    area = stress_area(thread.diameter, thread.pitch)
-    shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
-    face = part_loads.places.mount_face
+    places, found = hub_bolts_at.places, []
+    face, count = part_loads.places.mount_face, len(places)
     # The most that a moment of 1 N mm, turned the worst way, pulls any bolt with.
-    straight, across = group_pulls(places, 0.0, 1.0, 0.0), group_pulls(places, 0.0, 0.0, 1.0)
+    straight, across = unit_pulls(places)
     worst_turn = max(hypot(*pull) for pull in zip(straight, across, strict=True))
-    factors = []
     for case in part_loads.cases:
         x, y, z = case.hub_force
         about_x, about_y, about_z = moment_at(case, part_loads.places, face)
         caliper = caliper_force(case, brake_effective_radius)
-        prying = caliper * abs(rotor_plane_offset - face[1]) * worst_turn
-        pulls = group_pulls(places, max(y, 0.0), -about_x, about_z)
-        shears = group_shears(places, x, z, about_y)
-        stress = max(
-            pull_and_shear_stress(pull + prying, shear + caliper / len(places), area, shear_area)
-            for pull, shear in zip(pulls, shears, strict=True)
-        )
-        factors.append((factor_of(hub_bolt_strength.proof, stress), case.case, "proof load of a hub bolt"))
-    return worst("hub bolts", factors, "proof load", hub_bolt_strength.yields / hub_bolt_strength.proof)
+        even = max(y, 0.0) / count + caliper * abs(rotor_plane_offset - face[1]) * worst_turn
+        pulls = [even - about_x * by_x + about_z * by_z for by_x, by_z in zip(straight, across, strict=True)]
+        shears = [shear + caliper / count for shear in group_shears(places, x, z, about_y)]
+        found.append(Clamped(case.case, tuple(zip(pulls, shears, strict=True)), y))
+    return ClampedCases(tuple(found))
+
+
+def _proof(part: str, limit: str, forces: ClampedCases, strength: BoltStrength, thread: Thread) -> Margin:
+    """The margin on proof load of the worst bolt in the worst case; the thread's root counts in shear."""
+    area = stress_area(thread.diameter, thread.pitch)
+    shear_area = round_area(root_diameter(thread.diameter, thread.pitch))
+    factors = []
+    for case in forces.cases:
+        stress = max(pull_and_shear_stress(pull, shear, area, shear_area) for pull, shear in case.bolts)
+        factors.append((factor_of(strength.proof, stress), case.case, limit))
+    return worst(part, factors, "proof load", strength.yields / strength.proof)
+
+
+@value("bolts", formula="proof strength / von Mises stress of the worst bolt", source=ELASTIC)
+def hub_bolts_safety(
+    hub_bolt_forces: ClampedCases, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread
+) -> SafetyFactor:
+    """Factor on proof load of the hub's mounting bolts, preload left out; the thread's root counts in shear.
+
+    >>> forces, thread = ClampedCases((Clamped("rock", ((10_000.0, 0.0),) * 4, 0.0),)), Thread("12 x 1.75 mm", 12.0, 1.75)
+    >>> round(hub_bolts_safety(forces, BoltStrength(830, 940, 1040), thread), 3)
+    6.994
+    """
+    return _proof("hub bolts", "proof load of a hub bolt", hub_bolt_forces, hub_bolt_strength, mount_bolt_thread)
 
 
 @value(
@@ -204,22 +211,27 @@ def hub_bolts_safety(
 def hub_bolt_thread_share(
     hub_bolt_engagement: Mm | None,
     hub_bolt_into: ScrewedInto | None,
+    mount_bolt_grade: str | None,
     hub_bolt_strength: BoltStrength | None,
     mount_bolt_thread: Thread | None,
 ) -> Ratio:
     """How much of the thread a hub bolt needs is there: from 1 up the bolt breaks before the thread strips.
 
+    A bolt may be stronger than the least its mark promises, and then strips a thread that would have held the least: the
+    strongest counts, against a nut or hole of the least.
+
     >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
-    >>> hub_bolt_thread_share(24.0, "iron", BoltStrength(580, 640, 800), thread)
+    >>> hub_bolt_thread_share(24.0, "iron", "8.8", BoltStrength(580, 640, 800), thread)
     1.0
     """
     begun = {"bolts.hub_bolt_engagement": hub_bolt_engagement, "bolts.hub_bolt_into": hub_bolt_into}
     engaged, _ = whole_once_begun("the hub bolts' thread engagement is not entered, so it was not judged", begun)
     into: ScrewedInto = needed("bolts.hub_bolt_into", hub_bolt_into)
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
-    tensile = needed("hub_bolt_strength", hub_bolt_strength).tensile
-    hole = TAPPED.get(into, tensile)
-    formula = least_engagement(thread.diameter, thread.pitch, tensile, hole)
+    needed("hub.mount_bolt_grade", mount_bolt_grade)  # a soft bolt needs less thread: an unknown one may need more
+    strength = needed("hub_bolt_strength", hub_bolt_strength)
+    bolt, hole = max(strength.strongest, strength.tensile), TAPPED.get(into, strength.tensile)
+    formula = least_engagement(thread.diameter, thread.pitch, bolt, hole)
     return float(engaged / max(formula, RULE_OF_THUMB[into] * thread.diameter))
 
 
@@ -238,36 +250,37 @@ def wheel_stud_strength(
     return strength_of(grade, needed("hub.stud_thread", stud_thread))
 
 
-@value("bolts", formula="proof strength / von Mises stress of the worst stud: 2 M / (n r) + pull / n, shear / n + brake "
-       "torque / (n r)", source=ELASTIC)  # fmt: skip
-def wheel_studs_safety(
-    wheel_stud_strength: BoltStrength,
-    stud_thread: Thread,
-    hub_bolt_circle: BoltCircle,
-    part_loads: CornerLoads,
-) -> SafetyFactor:
-    """Factor on proof load of the wheel studs, preload and the grip of the clamped faces left out.
+@value("bolts", formula="2 M / (n r) + pull / n, shear / n + brake torque / (n r)", source=ELASTIC[0])
+def wheel_stud_forces(hub_bolt_circle: BoltCircle, part_loads: CornerLoads) -> ClampedCases:
+    """Pull and shear of the worst wheel stud, as if every stud were it: preload and the grip of the clamped faces left out.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 50_000.0, 0.0)
-    >>> loads = CornerLoads(Places(none, none, none, none, none, none, none, none),
-    ...     (CaseLoads("rock", none, pull, none, none, none, none),))
-    >>> thread, circle = Thread("12 x 1.75 mm", 12.0, 1.75), BoltCircle("5 x 114.3 mm", 5, 114.3)
-    >>> round(wheel_studs_safety(BoltStrength(830, 940, 1040), thread, circle, loads), 3)
-    6.994
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("rock", none, pull, none, none, none, none),))
+    >>> wheel_stud_forces(BoltCircle("5 x 114.3 mm", 5, 114.3), loads).cases[0].bolts[0]
+    (10000.0, 0.0)
     """
-    count, radius = hub_bolt_circle.count, hub_bolt_circle.diameter / 2
-    area = stress_area(stud_thread.diameter, stud_thread.pitch)
-    shear_area = round_area(root_diameter(stud_thread.diameter, stud_thread.pitch))
-    factors = []
+    count, radius, found = hub_bolt_circle.count, hub_bolt_circle.diameter / 2, []
     for case in part_loads.cases:
         x, y, z = case.hub_force
         about_x, _, about_z = moment_at(case, part_loads.places, part_loads.places.hub_face)
         pull = 2 * hypot(about_x, about_z) / (count * radius) + max(y, 0.0) / count
         shear = hypot(x, z) / count + abs(case.brake_torque) / (count * radius)
-        stress = pull_and_shear_stress(pull, shear, area, shear_area)
-        factors.append((factor_of(wheel_stud_strength.proof, stress), case.case, "proof load of a wheel stud"))
-    return worst("wheel studs", factors, "proof load", wheel_stud_strength.yields / wheel_stud_strength.proof)
+        found.append(Clamped(case.case, ((pull, shear),) * count, y))
+    return ClampedCases(tuple(found))
+
+
+@value("bolts", formula="proof strength / von Mises stress of the worst stud", source=ELASTIC)
+def wheel_studs_safety(
+    wheel_stud_strength: BoltStrength, stud_thread: Thread, wheel_stud_forces: ClampedCases
+) -> SafetyFactor:
+    """Factor on proof load of the wheel studs, preload and the grip of the clamped faces left out.
+
+    >>> forces, thread = ClampedCases((Clamped("rock", ((10_000.0, 0.0),) * 5, 0.0),)), Thread("12 x 1.75 mm", 12.0, 1.75)
+    >>> round(wheel_studs_safety(BoltStrength(830, 940, 1040), thread, forces), 3)
+    6.994
+    """
+    return _proof("wheel studs", "proof load of a wheel stud", wheel_stud_forces, wheel_stud_strength, stud_thread)
 
 
 def torque_of(lubrication: ThreadState | None, strength: BoltStrength, thread: Thread) -> float:
@@ -283,11 +296,15 @@ TORQUE = "T = K d F, K by what is on the threads (Shigley 9th ed. Table 8-15), F
 
 @value("bolts", formula=TORQUE, source=sources.SHIGLEY_9.at("eq. 8-27"))
 def hub_bolt_torque(
-    lubrication: ThreadState | None, hub_bolt_strength: BoltStrength, mount_bolt_thread: Thread
+    lubrication: ThreadState | None,
+    mount_bolt_grade: str | None,
+    hub_bolt_strength: BoltStrength,
+    mount_bolt_thread: Thread,
 ) -> NewtonMetre:
     """Tightening torque of the hub bolts, N m. The hub maker's own figure goes before it.
 
-    >>> round(hub_bolt_torque("zinc plated", BoltStrength(830, 940, 1040), Thread("12 x 1.75 mm", 12.0, 1.75)))
+    >>> round(hub_bolt_torque("zinc plated", "10.9", BoltStrength(830, 940, 1040), Thread("12 x 1.75 mm", 12.0, 1.75)))
     126
     """
+    needed("hub.mount_bolt_grade", mount_bolt_grade)
     return torque_of(lubrication, hub_bolt_strength, mount_bolt_thread)

@@ -20,7 +20,8 @@ from rules.tables.bolt_grades import BoltGrade, BoltStrength
 from rules.tables.electrodes import ELECTRODES
 from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.bolts import ELASTIC, GRADE_TABLE, strength_of
-from rules.values.strength.upright import ENOUGH, Build, beyond, caliper_force, factor_of, worst
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import ENOUGH, beyond, caliper_force, factor_of, worst
 
 SEAM = (
     sources.STATICS.saying(
@@ -60,7 +61,7 @@ def caliper_bolts_safety(
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
 ) -> SafetyFactor:
-    """Factor on proof load of the caliper's two bolts, which lie along the spindle; preload and friction left out.
+    """Factor on proof load of the caliper's two bolts, which lie along the wheel's axis; preload and friction left out.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none = (0.0, 0.0, 0.0)
@@ -111,7 +112,7 @@ def seam_weld_safety(
     if upright_build.beam == "none":
         raise DoesNotApply("the upright has no beam")
     electrode = min(one.tensile for one in ELECTRODES.values())
-    ways = limits(throat(seam_leg), seam_leg, electrode, upright_yield, upright_yield)
+    ways = list(limits(throat(seam_leg), seam_leg, electrode, upright_yield, upright_yield))
     first = min(ways, key=lambda way: way.strength)
     share = 1.0 if seam_share is None else seam_share
     levels = (needed("upright.section_above", section_above), -needed("upright.section_below", section_below))
@@ -127,4 +128,4 @@ def seam_weld_safety(
             flow += abs(cut.twist) / (2 * cell) if cell else 0.0
             holds = first.strength * share
             factors.append((holds / flow if flow * ENOUGH > holds else ENOUGH, case.case, first.words))
-    return worst("weld of beam to plate", factors, "weld")
+    return worst("weld of beam to plate", factors, "weld", ways[-1].strength / first.strength)

@@ -6,7 +6,7 @@ Nothing here applies while none of the entries a part needs is answered.
 from collections.abc import Iterable
 
 from rules.graph.declare import value
-from rules.graph.results import NotJudged
+from rules.graph.results import Estimate, NotJudged
 from rules.measure.units import Mm, MPa, Newton
 from rules.measure.vectors import Vector, dot, minus, size, unit
 from rules.motion.kinds import OuterPivotBolt
@@ -83,13 +83,33 @@ def which_joint_safety(
 
 @value(
     "bolts",
+    formula="as entered, else the pivot's distance from the plate's back, an estimate",
+    source=sources.GEOMETRY,
+    each=PIVOTS,
+)
+def which_lug_out(which: str, which_lug_reach: Mm | None, which_weld_lever_inboard: Mm | None) -> Mm:
+    """How far the {which} pivot's lugs stand out, from root to bolt, mm. An estimate until measured.
+
+    >>> float(which_lug_out("upper", None, 62.0))
+    62.0
+    """
+    field = f"bolts.{which}_lug_reach"
+    if which_lug_reach is None and (which_weld_lever_inboard is None or which_weld_lever_inboard <= 0):
+        raise NotJudged(
+            f"how far the {which} pivot's lugs stand out is not entered, so their bending was not judged", field
+        )
+    return which_lug_reach if which_lug_reach is not None else Estimate(which_weld_lever_inboard or 0.0, measure=field)
+
+
+@value(
+    "bolts",
     formula="yield / (6 x force along the bolt x reach / (width x thickness2)), a quarter of the stress where lugs are tied",
     source=sources.STATICS.saying("a lug as a flat bar held at its root; two tied ones can only bend together"),
     each=[{**pivot, "bent": f"{pivot['which']} lug, bent"} for pivot in PIVOTS],
 )
 def which_lug_bending_safety(
     which_pivot_bolt: PivotBolt,
-    which_lug_reach: Mm | None,
+    which_lug_out: Mm,
     which_lug_width: Mm | None,
     which_edge_distance: Mm | None,
     lugs_tied: bool | None,
@@ -112,9 +132,6 @@ def which_lug_bending_safety(
     >>> float(which_lug_bending_safety(*asked))
     6.25
     """
-    if which_lug_reach is None:
-        why = f"how far the {which} pivot's lugs stand out is not entered, so their bending was not judged"
-        raise NotJudged(why, f"bolts.{which}_lug_reach")
     width = which_lug_width
     if width is None:
         width = 2 * needed(f"bolts.{which}_edge_distance", which_edge_distance)
@@ -122,7 +139,7 @@ def which_lug_bending_safety(
     pin, lugs = which_pivot_bolt, 2 if which_pivot_bolt.double_shear else 1
     line, factors = bolt_line(lies, part_loads.places), []
     for case, along, _ in by_direction(part_loads, place, line):
-        stress = lug_bending_stress(along, which_lug_reach, width, pin.lug_thickness, lugs, bool(lugs_tied))
+        stress = lug_bending_stress(along, which_lug_out, width, pin.lug_thickness, lugs, bool(lugs_tied))
         factors.append(
             (factor_of(upright_yield, stress), case, f"root of the lug, pushed along the bolt, {which} pivot")
         )

@@ -1,4 +1,4 @@
-"""How close the links are to giving: the tie rod and the legs of the arm without the spring as columns, the rod end's stud.
+"""How close the links are to giving: tie rod and arm without the spring as columns, the arm with it bent too, the end's stud.
 
 Nothing here applies while none of the entries a part needs is answered.
 """
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged
-from rules.measure.units import Mm, MPa
+from rules.measure.units import Mm, MPa, Newton
 from rules.measure.vectors import minus, size
 from rules.motion.points import Hinge
 from rules.sheet.pivots import SpringOn
@@ -16,19 +16,34 @@ from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.pins import cantilever_stress, shear_stress
 from rules.strength.section import Section, round_tube
+from rules.strength.spring_arm import ArmFrame, arm_frame
 from rules.strength.stress import von_mises
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, lowest
 from rules.values.optional_step import needed, whole_once_begun
-from rules.values.strength.loads import legs_of
+from rules.values.steering.asked_for import INNER_PIVOTS
+from rules.values.steering.spring import ENDS
+from rules.values.strength.loads import BALANCE, legs_of
 from rules.values.strength.upright import ENOUGH, factor_of, worst
 
 COLUMN = sources.SHIGLEY_9.at("eqs 4-43 and 4-48", "Euler and Johnson, ends pinned; from memory")
 SOFTEST = lowest(AS_BOUGHT["1020 hot rolled"]).yields
 """MPa: what steel tube is taken for until its certificate is entered."""
+COLUMN_AND_BENDING = (
+    COLUMN,
+    sources.STATICS.saying(
+        "a leg as a beam on three points; push and bending added as shares of what each alone would take"
+    ),
+)
 LINKS = (
     {"link": "tie_rod", "words": "tie rod", "diameter": "arms.tie_rod_tube", "asked": "loads.tie_rod_wall"},
     {"link": "arm", "words": "arm without the spring", "diameter": "arm_tube", "asked": "loads.arm_wall"},
+    {
+        "link": "spring_arm",
+        "words": "arm with the spring",
+        "diameter": "spring_arm_tube",
+        "asked": "loads.spring_arm_wall",
+    },
 )
 
 
@@ -55,6 +70,17 @@ def arm_tube(spring_on: SpringOn, lower_tube: Mm | None, upper_tube: Mm | None) 
     return needed(f"arms.{which}_tube", tube)
 
 
+@value("links", formula="tube of the arm the spring acts on, as entered under arms", source=sources.AS_ENTERED)
+def spring_arm_tube(spring_on: SpringOn, lower_tube: Mm | None, upper_tube: Mm | None) -> Mm:
+    """Outside of the tube of the arm with the spring, mm.
+
+    >>> spring_arm_tube("lower arm", 38.0, 32.0)
+    38.0
+    """
+    which, tube = ("lower", lower_tube) if spring_on == "lower arm" else ("upper", upper_tube)
+    return needed(f"arms.{which}_tube", tube)
+
+
 @value("links", formula="a round tube of the diameter and wall entered", source=sources.GEOMETRY, each=LINKS)
 def link_section(loads_link_wall: Mm | None, link_tube: Mm | None, words: str, asked: str, diameter: str) -> Section:
     """The section of the {words}.
@@ -68,12 +94,14 @@ def link_section(loads_link_wall: Mm | None, link_tube: Mm | None, words: str, a
     return round_tube(outside, min(loads_link_wall, outside / 2))
 
 
-def _pushed(part: str, holds: float, pushes: list[tuple[float, str]]) -> Margin:
-    """The margin of a column that holds so much, N, against its pushes, N, each with its case."""
+def _pushed(part: str, holds: float, yields: float, pushes: list[tuple[float, str]]) -> Margin:
+    """The margin of a column that holds so much and yields at so much, N, against its pushes, N, each with its case."""
     if not any(push > 0 for push, _ in pushes):
         raise DoesNotApply(f"no load case pushes the {part}")
     factor, case = min((holds / push if push * ENOUGH > holds else ENOUGH, case) for push, case in pushes if push > 0)
-    return Margin(factor, case, "buckling under push", part=part, kind="buckling")
+    return Margin(
+        factor, case, "buckling under push", part=part, kind="buckling", on_yield=min(factor * yields / holds, ENOUGH)
+    )
 
 
 @value("links", formula="push at which the rod buckles / largest push of all cases", source=COLUMN)
@@ -91,7 +119,7 @@ def tie_rod_column_safety(
     holds = column_strength(tie_rod_section, tie_rod_length, tie_rod_metal)
     # The rod's line runs outboard, so what it pushes the upright with is what it is pushed with itself.
     pushes = [(size(case.tie_rod) if case.tie_rod[1] > 0 else 0.0, case.case) for case in part_loads.cases]
-    return _pushed("tie rod as a column", holds, pushes)
+    return _pushed("tie rod as a column", holds, tie_rod_section.area * tie_rod_metal, pushes)
 
 
 @value(
@@ -108,8 +136,6 @@ def arm_legs_safety(
     part_loads: CornerLoads,
 ) -> SafetyFactor:
     """Factor on buckling of the legs of the arm without the spring, each straight from outer to inner pivot.
-
-    The other arm is bent by spring and shock, which the sheet does not hold.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, hinge = (0.0, 0.0, 0.0), Hinge((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0))
@@ -128,10 +154,88 @@ def arm_legs_safety(
         holds = column_strength(arm_section, size(minus(outer, end)), arm_metal)
         pushes = [(-pull[place], case.case) for pull, case in zip(legs, part_loads.cases, strict=True)]
         if any(push > 0 for push, _ in pushes):
-            found.append(_pushed("leg of arm without the spring", holds, pushes))
+            found.append(_pushed("leg of arm without the spring", holds, arm_section.area * arm_metal, pushes))
     if not found:
         raise DoesNotApply("no load case pushes a leg of the arm without the spring")
     return min(found)
+
+
+WHERE_THE_SHOCK_STANDS = (*INNER_PIVOTS, *(f"spring.{key}" for key in ENDS))
+
+
+@value(
+    "links",
+    formula="1 / (pull / (area x yield), or push / what the leg buckles at, + bending at the shock / (modulus x yield)), the "
+    "worse leg, worst case; the shock's push from moments about the arm's hinge",
+    source=COLUMN_AND_BENDING,
+)
+def spring_arm_safety(
+    spring_arm_section: Section, spring_arm_metal: MPa, spring_on: SpringOn, part_loads: CornerLoads
+) -> SafetyFactor:
+    """Factor of the legs of the arm the spring acts on, pulled or pushed by the wheel and bent by the shock.
+
+    Two straight legs of round tube with a cross tube at the shock.
+
+    >>> from rules.strength.corner_loads import CaseLoads, Places, SpringArm
+    >>> none, shock = (0.0, 0.0, 0.0), ((0.0, -200.0, 0.0), (0.0, -200.0, 500.0))
+    >>> arm = SpringArm((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0), *shock)
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("bump", none, none, none, none, (0.0, 0.0, -4000.0), none,
+    ...     spring_arm=arm),))
+    >>> round(spring_arm_safety(round_tube(40.0, 20.0), 300.0, "lower arm", loads), 3)
+    3.77
+    """
+    lower, section, metal = spring_on == "lower arm", spring_arm_section, spring_arm_metal
+    frames = _arm_frames(part_loads, lower)
+    pulled, bent, factors = section.area * metal, section.modulus_u * metal, []
+    buckles = [column_strength(section, leg.length, metal) for leg in next(iter(frames.values())).legs]
+    for case in part_loads.cases:
+        if case.spring_arm is not None:
+            used = max(
+                max(pull / pulled if pull > 0 else -pull / holds for pull in (leg.outer_pull, leg.inner_pull))
+                + leg.moment / bent
+                for leg, holds in zip(frames[id(case.spring_arm)].bent(case.at_outer(lower)), buckles, strict=True)
+            )
+            factors.append(
+                (1 / used if used * ENOUGH > 1 else ENOUGH, case.case, "bending and push of a leg at the shock")
+            )
+    return worst("arm with the spring", factors)
+
+
+@value(
+    "loads", formula="largest push on spring and shock of all cases, by moments about the arm's hinge", source=BALANCE
+)
+def shock_load(spring_on: SpringOn, part_loads: CornerLoads) -> Newton:
+    """What spring, shock and bump stop push the arm with in the worst case, N, taken to stand where the shock does.
+
+    >>> from rules.strength.corner_loads import CaseLoads, Places, SpringArm
+    >>> none, shock = (0.0, 0.0, 0.0), ((0.0, -200.0, 0.0), (0.0, -200.0, 500.0))
+    >>> arm = SpringArm((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0), *shock)
+    >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("bump", none, none, none, none, (0.0, 0.0, -4000.0), none,
+    ...     spring_arm=arm),))
+    >>> shock_load("lower arm", loads)
+    8000.0
+    """
+    lower = spring_on == "lower arm"
+    frames = _arm_frames(part_loads, lower)
+    return max(
+        frames[id(case.spring_arm)].push(case.at_outer(lower))
+        for case in part_loads.cases
+        if case.spring_arm is not None
+    )
+
+
+def _arm_frames(loads: CornerLoads, lower: bool) -> dict[int, ArmFrame]:
+    """The arm with the spring as it lies in each stance, by the identity of what the cases of one stance share."""
+    outer = loads.places.lower_pivot if lower else loads.places.upper_pivot
+    found: dict[int, ArmFrame] = {}
+    for case in loads.cases:
+        if case.spring_arm is not None and id(case.spring_arm) not in found:
+            found[id(case.spring_arm)] = arm_frame(case.spring_arm, outer)
+    if not found:
+        raise NotJudged(
+            "where the shock stands on its arm is not known, so that arm was not judged", *WHERE_THE_SHOCK_STANDS
+        )
+    return found
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,8 +39,8 @@ def corner_loads(
     """Every load case, and where its forces act. Raises OutsideRange where the joints cannot hold the upright.
 
     >>> from rules.values.strength.stances import load_places, stances
-    >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0)
-    >>> straight = stances(places, "lower arm", *[None] * 10)
+    >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0, 0.0)
+    >>> straight = stances(places, "lower arm", *[None] * 11)
     >>> found = corner_loads(True, 250.0, places, straight, "lower arm", Multiples(3.0, 1.0, 1.0, 1.75, 5.0, 4.5, 2.5, 1.85))
     >>> [case.case for case in found.cases][:5]
     ['standing', 'bump', 'braking', 'braking backward', 'cornering, outer']

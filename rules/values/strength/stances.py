@@ -1,15 +1,17 @@
 """How the wheel stands in the load cases: straight at ride height always; in bump, droop and on its stops where known."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from rules.graph.declare import value
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Frame, Vector, cross, minus, out_of, plus, unit, within
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import FORWARD, OUTBOARD, UP, CannotReach, Hinge, Pose
+from rules.motion.shock import Shock
 from rules.sheet.pivots import SpringOn
 from rules.strength.balance import Linkage, arm_normal, rod_line
-from rules.strength.corner_loads import Places
+from rules.strength.corner_loads import Places, SpringArm
 from rules.strength.load_cases import Stance, StanceName, Stances
 from rules.tables import sources
 
@@ -31,11 +33,14 @@ def load_places(
     tie_rod_end_ahead: Mm,
     tie_rod_end_offset: Mm,
     tie_rod_end_height: Mm,
+    tyre_section_width: Mm,
 ) -> Places:
     """Where the forces of every load case act, mm.
 
-    >>> load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0).bearing
-    (0.0, -20.0, 400.0)
+    A rock under one half of the tread pushes a quarter of the tyre's width beside its middle: our own rule, no source.
+
+    >>> load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0, 300.0).rock_aside
+    75.0
     """
     return Places(
         contact=(0.0, 0.0, 0.0),
@@ -46,6 +51,7 @@ def load_places(
         upper_pivot=(upper_pivot_ahead, upper_pivot_offset, upper_pivot_height),
         lower_pivot=(lower_pivot_ahead, lower_pivot_offset, lower_pivot_height),
         tie_rod=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height),
+        rock_aside=tyre_section_width / 4,
     )
 
 
@@ -68,11 +74,12 @@ def stances(
     upper_hinge: Hinge | None,
     bump_travel: Mm | None,
     droop_travel: Mm | None,
+    shock_ends: Shock | None,
 ) -> Stances:
     """Every way the wheel can stand that is known. Slopes that are not known count as level and straight across.
 
-    >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0)
-    >>> stances(places, "lower arm", *[None] * 10).text
+    >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0, 0.0)
+    >>> stances(places, "lower arm", *[None] * 11).text
     'ride'
     """
     on_lower = spring_on == "lower arm"
@@ -82,17 +89,28 @@ def stances(
     hinge = upper_hinge if on_lower else lower_hinge
     inner = None if hinge is None else (hinge.front, hinge.rear)
     linkage = Linkage(carrying, guiding, normal, load_places.tie_rod, line)
-    known = [Stance("ride", linkage, FORWARD, OUTBOARD, UP, load_places.contact, inner)]
-    for standing, pose in _poses(moving_front or steered_front, moving_front, bump_travel, droop_travel):
-        if standing in ("bump", "droop"):
+    arm = _spring_arm(lower_hinge if on_lower else upper_hinge, shock_ends)
+    known = [Stance("ride", linkage, FORWARD, OUTBOARD, UP, load_places.contact, inner, arm)]
+    for standing, travel, pose in _poses(moving_front or steered_front, moving_front, bump_travel, droop_travel):
+        there = arm
+        if travel:
+            if arm is not None and shock_ends is not None and moving_front is not None:
+                there = replace(arm, on_arm=moving_front.on_arm(shock_ends.arm, shock_ends.on_arm, travel))
             if hinge is None:
                 continue
             outer = pose.upper if on_lower else pose.lower
             square = cross(minus(hinge.rear, hinge.front), minus(outer, hinge.front))
         else:
             square = normal
-        known.append(_seen_from_the_upright(standing, pose, load_places, square, (carrying, guiding), inner))
+        known.append(_seen_from_the_upright(standing, pose, load_places, square, (carrying, guiding), inner, there))
     return Stances(tuple(known))
+
+
+def _spring_arm(hinge: Hinge | None, shock: Shock | None) -> SpringArm | None:
+    """The arm the spring acts on at ride height, where both its inner pivots and the shock's ends are known."""
+    if hinge is None or hinge.flat or shock is None:
+        return None
+    return SpringArm(hinge.front, hinge.rear, shock.on_arm, shock.on_frame)
 
 
 def _pivots(places: Places, on_lower: bool) -> tuple[Vector, Vector]:
@@ -103,16 +121,17 @@ def _pivots(places: Places, on_lower: bool) -> tuple[Vector, Vector]:
 
 def _poses(
     turned: FrontEnd | None, moved: FrontEnd | None, bump: float | None, droop: float | None
-) -> Iterator[tuple[StanceName, Pose]]:
-    """The corner at its ends, as far as they can be reached; what cannot is judged under travel and steering."""
+) -> Iterator[tuple[StanceName, float, Pose]]:
+    """The corner at its ends with its travel, mm, as far as they can be reached; else it is judged under travel and steering."""
     wanted: list[tuple[StanceName, FrontEnd | None, float | None, float]] = [
         ("bump", moved, bump, 0.0), ("droop", moved, None if droop is None else -droop, 0.0),
         ("inner lock", turned, 0.0, 1.0), ("outer lock", turned, 0.0, -1.0),
+        ("bump, inner lock", moved, bump, 1.0), ("bump, outer lock", moved, bump, -1.0),
     ]  # fmt: skip
     for standing, front, travel, lock in wanted:
         if front is not None and travel is not None:
             try:
-                yield standing, front.at(travel, lock)
+                yield standing, travel, front.at(travel, lock)
             except CannotReach:
                 continue
 
@@ -124,6 +143,7 @@ def _seen_from_the_upright(
     square: Vector,
     pivots: tuple[Vector, Vector],
     inner: tuple[Vector, Vector] | None,
+    arm: SpringArm | None,
 ) -> Stance:
     """A pose of the car's axes in the upright's own ones, where the upright stands as it does at ride height."""
     there = _frame(pose.axis, pose.spin)
@@ -145,10 +165,11 @@ def _seen_from_the_upright(
         up=turned(UP),
         contact=place(pose.contact),
         hinge=None if inner is None else (place(inner[0]), place(inner[1])),
+        spring_arm=None if arm is None else SpringArm(*map(place, (arm.front, arm.rear, arm.on_arm, arm.on_frame))),
     )
 
 
 def _frame(axis: Vector, spin: Vector) -> Frame:
-    """Three square directions from the steering axis and the spindle's line, which never lie along each other."""
+    """Three square directions from the steering axis and the wheel's axis, which never lie along each other."""
     first = unit(cross(axis, spin))
     return first, cross(axis, first), axis

@@ -4,34 +4,33 @@ The upright is a plate, with or without a beam on its back, cut level where it i
 the hub, is held by that section. Nothing here applies while none of the entries a part needs is answered.
 """
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from math import inf, sqrt
+from collections.abc import Iterable
+from math import inf
 
+from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
-from rules.measure.outline import hub_bolt_places
+from rules.measure.outline import (
+    FULL_WIDTH,
+    UNLIGHTENED,
+    LighterBy,
+    PlateEnds,
+    plate_outline,
+)
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
-from rules.sheet.upright import Beam
-from rules.strength.bolts import group_pulls
+from rules.sheet.upright import Beam, BeamCut
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import CountedOn, Margin, SafetyFactor
-from rules.strength.section import Section, box_on_plate, channel_on_plate, flat_plate, tube_on_plate
-from rules.strength.stress import level_cut, overhung_plate_stress, section_stress
+from rules.strength.section import Section
+from rules.strength.stress import level_cut, section_stress
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
 from rules.values.optional_step import needed, whole, whole_once_begun
+from rules.values.strength.plate_build import Build
 
 MISES = sources.SHIGLEY_9.at(
     "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
-)
-OVERHUNG = (
-    sources.SHIGLEY_9.at(
-        "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
-    ),
-    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
-    sources.TIMOSHENKO.saying("cantilever plate under a point load"),
 )
 ENOUGH = 1000.0
 """A factor beyond this is shown as this: the part carries next to nothing."""
@@ -80,7 +79,7 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
     """
     if upright_material is None:
         raise Waits("upright.material")
-    beside = inf if upright_material == "other" else BESIDE_WELD[upright_material].yields
+    beside = inf if upright_material == "other" else lowest(BESIDE_WELD[upright_material]).yields
     if certificate_yield is not None:
         return min(certificate_yield, beside)
     rows = () if upright_material == "other" else AS_BOUGHT[upright_material]
@@ -89,52 +88,10 @@ def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None)
     return Estimate(min(lowest(rows).yields, beside), measure="upright.certificate_yield")
 
 
-@dataclass(frozen=True, slots=True)
-class Build:
-    """The plate and its beam, mm. width: the metal that stands on both sides of the spindle alike. top, bottom: the
-    plate's ends from the spindle. to_pivots: whether the beam goes past both pivots."""
-
-    width: float
-    thickness: float
-    bore: float
-    top: float
-    bottom: float
-    beam: Beam
-    beam_width: float = 0.0
-    beam_depth: float = 0.0
-    beam_wall: float = 0.0
-    beam_radius: float = 0.0
-    to_pivots: bool = False
-
-    @property
-    def cell(self) -> float:
-        """Area a channel closes with the plate, between the middles of their walls, mm2."""
-        return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
-        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
-
-    def section(self, above: float, beam: bool = True, hole: float = 0.0, spacing: float = 0.0) -> Section:
-        """The level section at a height above the spindle, mm. hole, spacing: two bolt holes at that height."""
-        gap = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
-        plate = flat_plate(self.width, self.thickness, gap, hole, spacing)
-        if not beam or self.beam == "none" or (hole and self.beam == "tube"):
-            return plate
-        through = hole if spacing < self.beam_width else 0.0
-        if self.beam == "tube":
-            return tube_on_plate(plate, self.beam_width, self.beam_wall)
-        if self.beam == "channel":
-            return channel_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, through, spacing)
-        return box_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius, through, spacing)
-
-
 @value(
     "upright",
     formula="the plate's sizes from the plate step, the beam's from the upright step; the metal that stands "
-    "on both sides of the spindle alike",
+    "on both sides of the wheel centre alike",
     source=sources.GEOMETRY.saying("a welded-on beam counts as one with the plate"),
 )
 def upright_build(
@@ -151,6 +108,13 @@ def upright_build(
     spindle_from_top: Mm | None,
     spindle_from_front: Mm | None,
     bore: Mm | None,
+    corner_radius: Mm | None = None,
+    plate_ends: PlateEnds = FULL_WIDTH,
+    lightening_holes: LighterBy = UNLIGHTENED,
+    plate_slots: PlateSlots = WITHOUT_SLOTS,
+    beam_top: Mm | None = None,
+    beam_bottom: Mm | None = None,
+    beam_cut: BeamCut | None = None,
 ) -> Build:
     """The plate with its beam, as sections are cut from it.
 
@@ -170,7 +134,27 @@ def upright_build(
     wide, deep, wall = beam_width or 0.0, beam_depth or 0.0, beam_wall or 0.0
     radius = 2 * wall if beam_corner_radius is None else beam_corner_radius
     alike = 2 * min(front, width - front)
-    return Build(alike, thickness, hole, top, height - top, form, wide, deep, wall, radius, bool(beam_to_pivots))
+    edge = (
+        plate_outline(width, height, top, front, corner_radius or 0.0, "right", plate_ends) if any(plate_ends) else None
+    )
+    past = bool(beam_to_pivots)
+    sizes_of_beam = (wide, deep, wall, radius, past)
+    cut: BeamCut = beam_cut or ("face on the plate" if form == "box" else "not cut")
+    ends = (beam_top, beam_bottom)
+    return Build(
+        alike,
+        thickness,
+        hole,
+        top,
+        height - top,
+        form,
+        *sizes_of_beam,
+        edge,
+        lightening_holes.holes,
+        plate_slots,
+        *ends,
+        cut,
+    )
 
 
 Acting = list[tuple[Vector, Vector]]
@@ -185,33 +169,21 @@ def beyond(case: CaseLoads, places: Places, above: float, up: bool, arm_root: fl
     return [pivot, (places.tie_rod, case.tie_rod)] if rod_beyond else [pivot]
 
 
-def _cut_stress(section: Section, places: Places, above: float, acting: Acting) -> float:
+def cut_stress(section: Section, places: Places, above: float, acting: Acting) -> float:
     """The stress of a level section, MPa, from what acts beyond it."""
     level = (0.0, places.mount_face[1] - section.centroid, places.mount_face[2] + above)
     return section_stress(section, level_cut(level, acting))
 
 
-def _cut_factors(
+def cut_factors(
     section: Section, loads: CornerLoads, above: float, arm_root: float | None, strength: float, limit: str
 ) -> list[tuple[float, str, str]]:
     """Every case's factor at one level, from what acts beyond it, away from the hub."""
     factors = []
     for case in loads.cases:
         acting = beyond(case, loads.places, above, above > 0, arm_root)
-        factors.append((factor_of(strength, _cut_stress(section, loads.places, above, acting)), case.case, limit))
+        factors.append((factor_of(strength, cut_stress(section, loads.places, above, acting)), case.case, limit))
     return factors
-
-
-def _bolt_forces(case: CaseLoads, places: Places, bolts: Sequence[tuple[float, float]]) -> Acting:
-    """How the hub bolts share what the hub hands on; brake torque left out."""
-    face = places.mount_face
-    about_x, _, about_z = moment_at(case, places, face)
-    along, across, up = case.hub_force
-    pulls = group_pulls(bolts, across, -about_x, about_z)
-    return [
-        ((face[0] + x, face[1], face[2] + z), (along / len(bolts), pull, up / len(bolts)))
-        for (x, z), pull in zip(bolts, pulls, strict=True)
-    ]
 
 
 @value(
@@ -228,8 +200,12 @@ def upright_where_hub_safety(
     part_loads: CornerLoads,
     where: str,
     part: str,
+    upper_radius: Mm | None = None,
+    lower_radius: Mm | None = None,
 ) -> SafetyFactor:
     """Factor on yield of the upright just {where} the hub. The caliper bracket is taken to join between the two sections.
+
+    Where the plate narrows or has a lightening hole, the weakest level from there to the joint's housing counts instead.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
@@ -241,9 +217,21 @@ def upright_where_hub_safety(
     """
     reach = needed(f"upright.section_{where}", section_where)
     above = reach if where == "above" else -reach
-    limit = f"yield just {where} the hub"
-    section = upright_build.section(above)
-    return worst(part, _cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
+    limit = f"yield just {where} the hub" if upright_build.plain else f"yield {where} the hub, at the weakest level"
+    factors = []
+    for level in upright_build.weakest_levels(
+        above, _before_housing(part_loads.places, where, upper_radius, lower_radius)
+    ):
+        section = upright_build.section(level, beam=upright_build.beam_at(level, unsaid=True))
+        factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
+    return worst(part, factors)
+
+
+def _before_housing(places: Places, where: str, upper: float | None, lower: float | None) -> float:
+    """Where a joint's housing begins, from the wheel centre."""
+    if where == "above":
+        return places.upper_pivot[2] - places.mount_face[2] - (upper or 0.0)
+    return places.lower_pivot[2] - places.mount_face[2] + (lower or 0.0)
 
 
 @value(
@@ -280,63 +268,52 @@ def upright_which_end_safety(
         raise NotJudged(
             f"the plate ends short of the {which} pivot; what bridges the rest is not drawn here, and was not judged"
         )
-    section, limit = upright_build.section(above, beam=upright_build.to_pivots), f"yield at the {which} pivot"
-    return worst(part, _cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
+    beam = upright_build.beam_at(above, unsaid=False)
+    section, limit = upright_build.section(above, beam=beam), f"yield at the {which} pivot"
+    return worst(part, cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
 
 
-@value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
-       "the spindle less the bore, and the plate that overhangs a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
-def plate_safety(
+@value(
+    "upright",
+    formula="yield / von Mises stress of the plate alone, level just beyond the beam's {which} end, worst case",
+    source=MISES,
+    each=(
+        {"which": "upper", "field": "top", "part": "plate at beam's upper end"},
+        {"which": "lower", "field": "bottom", "part": "plate at beam's lower end"},
+    ),
+)
+def plate_at_which_beam_end_safety(
     upright_build: Build,
     upright_yield: MPa,
-    mount_bolts: int,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
-    hole_diameter: Mm | None,
+    which_radius: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
+    which: str,
+    field: str,
+    part: str,
 ) -> SafetyFactor:
-    """Factor on yield of the plate between the four hub bolts: a simple model.
-
-    Level through the spindle the hub's force and moment are shared by the bolts, and the worse of the upper and the lower
-    half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the plate overhanging
-    at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of the hub's flange,
-    stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to the sides in a
-    plate without a beam.
+    """Factor on yield of the plate where the beam on its back stops short of the {which} pivot.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
-    >>> plate = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none")
-    >>> float(plate_safety(plate, 250.0, 4, 60.0, 80.0, 10.0, -50.0, loads))
-    2.0
+    >>> build = Build(100.0, 10.0, 0.0, 250.0, 250.0, "box", 60.0, 40.0, 4.0, beam_top=150.0)
+    >>> float(plate_at_which_beam_end_safety(build, 250.0, 20.0, -50.0, loads, "upper", "top", "plate at beam's upper end"))
+    2.5
     """
-    if mount_bolts != 4:
-        raise NotJudged("the plate between the hub bolts is judged for four bolts only")
-    asked = {"hub.mount_width": mount_width, "hub.mount_height": mount_height, "plate.hole_diameter": hole_diameter}
-    across, up_and_down, hole = whole(asked)
-    build, places = upright_build, part_loads.places
-    factors: list[tuple[float, str, str]] = []
-    for row, name in ((up_and_down / 2, "upper"), (-up_and_down / 2, "lower")):
-        section = build.section(row, hole=hole, spacing=across)
-        limit = f"yield at the {name} hub bolts"
-        factors += _cut_factors(section, part_loads, row, steering_arm_root_above, upright_yield, limit)
-    bolts, section = hub_bolt_places(across, up_and_down), build.section(0.0)
-    held = 0.0 if build.beam == "tube" else build.beam_width / 2
-    overhang = across / 2 - held
-    for case in part_loads.cases:
-        shares = _bolt_forces(case, places, bolts)
-        for up in (True, False):
-            acting = beyond(case, places, 0.0, up, steering_arm_root_above)
-            acting += [share for share, (_, z) in zip(shares, bolts, strict=True) if (z > 0) == up]
-            stress = _cut_stress(section, places, 0.0, acting)
-            factors.append((factor_of(upright_yield, stress), case.case, "yield beside the centre bore"))
-        if build.beam != "none" and overhang > 0:
-            pulls = [force[1] for _, force in shares]  # reversed, each stands beside the other bolt of its own side
-            stress = max(
-                overhung_plate_stress(pull, other, up_and_down, overhang, build.thickness, build.bore / 2 > held)
-                for pull, other in zip(pulls, reversed(pulls), strict=True)
-            )
-            factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
-    return worst("plate", factors)
+    if upright_build.beam == "none":
+        raise DoesNotApply("the upright has no beam")
+    if upright_build.to_pivots:
+        raise DoesNotApply("the beam runs past both pivots")
+    end = upright_build.beam_top if field == "top" else upright_build.beam_bottom
+    if end is None:
+        why = f"where the beam ends is not entered, so the plate at its {which} end was not judged"
+        raise NotJudged(why, f"upright.beam_{field}")
+    places, outward = part_loads.places, 1 if which == "upper" else -1
+    pivot = places.upper_pivot if which == "upper" else places.lower_pivot
+    if end >= (pivot[2] - places.mount_face[2]) * outward - (which_radius or 0.0):
+        raise DoesNotApply(f"the beam reaches the {which} joint")
+    above, limit = end * outward, f"yield of the plate beyond the beam's {which} end"
+    section = upright_build.section(above, beam=False)
+    return worst(part, cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))

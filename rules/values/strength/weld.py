@@ -26,7 +26,7 @@ from rules.strength.weld import (
     two_lines,
 )
 from rules.tables.electrodes import ELECTRODES
-from rules.tables.materials import BESIDE_WELD, PublishedMetal
+from rules.tables.materials import BESIDE_WELD, PublishedMetal, lowest
 
 DIRECTIONS: Mapping[Way, Vector] = {
     "fore and aft": (1.0, 0.0, 0.0), "in and out": (0.0, 1.0, 0.0), "up and down": (0.0, 0.0, 1.0),
@@ -69,6 +69,25 @@ def weld_lines(weld: WeldQuestions) -> tuple[WeldLines, float, float]:
     return two_lines(sound, weld.apart), throat(leg), leg
 
 
+def at_the_weld(weld: WeldQuestions, force: Vector) -> tuple[Vector, Vector]:
+    """A force where the load comes in, N, and its moment about the weld's middle, N mm: along the runs, across, square to both.
+
+    Raises OutsideRange where the runs and the way from one to the next lie alike.
+    """
+    axes, arm = _axes(weld), (weld.load_ahead, -weld.load_inboard, weld.load_above)
+    return _along(axes, force), _along(axes, cross(arm, force))
+
+
+def _axes(weld: WeldQuestions) -> tuple[Vector, Vector, Vector]:
+    if weld.runs_lie == weld.apart_lies:
+        raise OutsideRange(
+            "the runs, and the way from one to the next, cannot lie the same way",
+            change="Put right which way the runs lie, or which way one run to the next lies.",
+        )
+    p, q = DIRECTIONS[weld.runs_lie], DIRECTIONS[weld.apart_lies]
+    return p, q, cross(p, q)
+
+
 def counted_run(run: float, leg: float) -> float:
     """A run less one leg at each end, mm. Raises OutsideRange where nothing is left.
 
@@ -103,13 +122,7 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
     metal, filler = weld.metal, weld.filler
     if metal == "other" or filler == "other" or filler == "4130 rod":
         raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
-    if weld.runs_lie == weld.apart_lies:
-        raise OutsideRange(
-            "the runs, and the way from one to the next, cannot lie the same way",
-            change="Put right which way the runs lie, or which way one run to the next lies.",
-        )
-    p, q = DIRECTIONS[weld.runs_lie], DIRECTIONS[weld.apart_lies]
-    axes, arm = (p, q, cross(p, q)), (weld.load_ahead, -weld.load_inboard, weld.load_above)
+    axes, arm = _axes(weld), (weld.load_ahead, -weld.load_inboard, weld.load_above)
     worst, case = 0.0, ""
     for name, force in loads:
         unit_force = greatest_force(lines, _along(axes, force), _along(axes, cross(arm, force)))
@@ -117,7 +130,7 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
             worst, case = unit_force, name
     if not case:
         raise DoesNotApply("no load case loads this weld")
-    beside = BESIDE_WELD[SOFTEST[metal]]
+    beside = lowest(BESIDE_WELD[SOFTEST[metal]])
     ways = list(limits(through, face, ELECTRODES[filler].tensile, beside.yields, beside.ultimate))
     first = min(ways, key=lambda way: way.strength)
     strictest = min(ways, key=lambda way: way.strength / way.omega)

@@ -6,16 +6,19 @@ left out.
 
 from collections.abc import Mapping
 
+from rules.graph.asking import need
 from rules.graph.declare import value
-from rules.graph.results import NotJudged
-from rules.measure.units import Mm
+from rules.graph.results import DoesNotApply, NotJudged
+from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, times
 from rules.sheet.welds import WELDS, PadsStand, WeldQuestions
 from rules.strength.corner_loads import CornerLoads
-from rules.strength.margin import WeldSafetyFactor
+from rules.strength.margin import SafetyFactor, WeldSafetyFactor
+from rules.strength.wall import wall_moment, wall_moment_across, wall_pull
 from rules.tables import sources
 from rules.values.optional_step import needed
-from rules.values.strength.weld import weld_margin
+from rules.values.strength.upright import ENOUGH, worst
+from rules.values.strength.weld import at_the_weld, weld_margin
 
 ENTERED = "as entered"
 SOURCE = (
@@ -35,21 +38,21 @@ FIRST = ("form", "leg", "run", "metal", "filler")
 
 
 @value("welds", formula=ENTERED, source=sources.AS_ENTERED, each=WELDS)
-def weld_which(joint_which: WeldQuestions) -> WeldQuestions:
+def which_weld(weld_which: WeldQuestions) -> WeldQuestions:
     """The weld that holds a pivot, the steering arm or the caliper bracket, as entered.
 
     What its parts are called does not begin it.
 
     >>> from rules.sheet.welds import WeldUpper
-    >>> weld_which(WeldUpper.record({"parts": "cup to plate", "leg": 6.0})).leg
+    >>> which_weld(WeldUpper.record({"parts": "cup to plate", "leg": 6.0})).leg
     6.0
     """
-    if not vars(joint_which).keys() - {"parts"}:
+    if not vars(weld_which).keys() - {"parts"}:
         raise NotJudged(
             "nothing is entered of this weld, so it was not judged",
-            *(getattr(type(joint_which), key).name for key in FIRST),
+            *(getattr(type(weld_which), key).name for key in FIRST),
         )
-    return joint_which
+    return weld_which
 
 
 FORMULA = (
@@ -66,7 +69,7 @@ AT_A_JOINT = {"upper": "upper_pivot", "lower": "lower_pivot", "steering_arm": "t
     source=SOURCE,
     each=[{**weld, "place": AT_A_JOINT[weld["which"]]} for weld in WELDS if weld["which"] in AT_A_JOINT],
 )
-def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place: str, weld: str) -> WeldSafetyFactor:
+def which_weld_safety(which_weld: WeldQuestions, part_loads: CornerLoads, place: str, weld: str) -> WeldSafetyFactor:
     """Strength over load of the {part}'s weld, a Margin. For steady loads; nothing about fatigue.
 
     >>> from rules.sheet.welds import WeldUpper
@@ -79,7 +82,7 @@ def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place:
     >>> round(which_weld_safety(pair, loads, "upper_pivot", "upper weld"), 4)
     2.0
     """
-    return weld_margin(weld, weld_which, ((case.case, case.at(place)) for case in part_loads.cases))
+    return weld_margin(weld, which_weld, ((case.case, case.at(place)) for case in part_loads.cases))
 
 
 @value(
@@ -88,7 +91,7 @@ def which_weld_safety(weld_which: WeldQuestions, part_loads: CornerLoads, place:
     source=SOURCE,
 )
 def caliper_bracket_weld_safety(
-    weld_caliper_bracket: WeldQuestions,
+    caliper_bracket_weld: WeldQuestions,
     caliper_stands: PadsStand | None,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
@@ -106,6 +109,59 @@ def caliper_bracket_weld_safety(
     2.0
     """
     radius = needed("brake_effective_radius", brake_effective_radius)
-    stands: PadsStand = needed("joint_caliper_bracket.caliper_stands", caliper_stands)
+    stands: PadsStand = needed("weld_caliper_bracket.caliper_stands", caliper_stands)
     dragged = ((case.case, times(case.brake_torque / radius, ALONG_ROTATION[stands])) for case in part_loads.cases)
-    return weld_margin("caliper bracket weld", weld_caliper_bracket, dragged)
+    return weld_margin("caliper bracket weld", caliper_bracket_weld, dragged)
+
+
+LUGS = (
+    {"which": "upper", "place": "upper_pivot", "part": "wall under upper lugs"},
+    {"which": "lower", "place": "lower_pivot", "part": "wall under lower lugs"},
+)
+ON_A_WALL = ("fillet on both sides", "fillet round a rectangle")
+
+
+@value(
+    "welds",
+    formula="1 / (pull / what the wall's yield lines hold + moment along it / theirs + moment across it / theirs), worst case",
+    source=sources.EN_1993_1_8.at("Tables 7.11 and 7.14", "chord face failure"),
+    each=LUGS,
+)
+def wall_under_which_lug_safety(
+    which_weld: WeldQuestions,
+    weld_which_wall_width: Mm | None,
+    upright_yield: MPa,
+    part_loads: CornerLoads,
+    which: str,
+    place: str,
+    part: str,
+) -> SafetyFactor:
+    """Factor on yield lines of the flat wall under the {which} pivot's lugs, their weld's runs along it.
+
+    >>> from rules.sheet.welds import WeldUpper
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> pair = WeldUpper.record({"form": "fillet on both sides", "run": 50.0, "apart": 50.0, "thickness_two": 5.0,
+    ...     "runs_lie": "up and down", "apart_lies": "fore and aft", "load_ahead": 0.0, "load_above": 0.0,
+    ...     "load_inboard": 0.0})
+    >>> none = (0.0, 0.0, 0.0)
+    >>> loads = CornerLoads(None, (CaseLoads("kerb", none, none, none, (0.0, 23_927.5, 0.0), none, none),))
+    >>> asked = ("upper", "upper_pivot", "wall under upper lugs")
+    >>> round(wall_under_which_lug_safety(pair, 100.0, 250.0, loads, *asked), 3)
+    2.0
+    """
+    if weld_which_wall_width is None:
+        why = f"the {which} pivot's lugs are not said to stand on a tube's or channel's wall, so none was judged"
+        raise NotJudged(why, f"weld_{which}.wall_width")
+    weld = which_weld
+    need(weld, "form")
+    if weld.form not in ON_A_WALL:
+        raise DoesNotApply("only lugs welded on both sides or all round are judged on their wall")
+    need(weld, "run", "apart", "thickness_two", "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
+    sizes = (upright_yield, weld.thickness_two, weld_which_wall_width, weld.apart, weld.run)
+    pulled, along, across = wall_pull(*sizes), wall_moment(*sizes), wall_moment_across(*sizes)
+    factors = []
+    for case in part_loads.cases:
+        force, moment = at_the_weld(weld, case.at(place))
+        used = abs(force[2]) / pulled + abs(moment[1]) / along + abs(moment[0]) / across
+        factors.append((1 / used if used * ENOUGH > 1 else ENOUGH, case.case, "yield lines in the wall"))
+    return worst(part, factors)

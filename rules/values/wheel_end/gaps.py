@@ -55,7 +55,7 @@ def caliper_spoke_gap(spoke_room: Mm, face_to_rotor: Mm, rotor_plane_shift: Mm, 
 
 @value(
     "gaps",
-    formula="barrel inside diameter / 2 - distance of the {which} pivot from the spindle's line - {which} housing reach",
+    formula="barrel inside diameter / 2 - distance of the {which} pivot from the wheel's axis - {which} housing reach",
     source=PLAIN,
     each=PIVOTS,
 )
@@ -109,7 +109,7 @@ def lower_pivot_rotor_gap(
 
 
 SPINDLE = (0.0, 1.0, 0.0)
-"""Direction of the spindle, wheel straight: what follows turns with the upright, so one place stands for all."""
+"""Direction of the wheel's axis, wheel straight: what follows turns with the upright, so one place stands for all."""
 
 
 @value("tie-rod end", formula="anything entered of the tie rod's outer end", source=sources.AS_ENTERED)
@@ -154,7 +154,7 @@ def tie_rod_end_rotor_gap(
 ) -> CheckedGap:
     """Between the rotor and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
 
-    Rotor 280 x 20, its inboard face 50 inboard; joint 120 behind the spindle and 80 inboard, ball of 20: 80 - 50 - 20.
+    Rotor 280 x 20, its inboard face 50 inboard; joint 120 behind the wheel centre and 80 inboard, ball of 20: 80 - 50 - 20.
 
     >>> tie_rod_end_rotor_gap(True, 20.0, -120.0, -80.0, 0.0, -40.0, 20.0, 280.0)
     10.0
@@ -180,7 +180,7 @@ def tie_rod_end_wheel_gap(
 ) -> CheckedGap:
     """Between the rim and the tie-rod end's housing, mm, minus where they overlap. The housing counts as a ball.
 
-    Joint in the barrel of 360, 120 behind and 90 below the spindle, so 150 from it, ball of 20: 180 - 150 - 20.
+    Joint in the barrel of 360, 120 behind and 90 below the wheel centre, so 150 from it, ball of 20: 180 - 150 - 20.
 
     >>> tie_rod_end_wheel_gap(True, 20.0, -120.0, -60.0, -90.0, 360.0, 381.0, 240.0)
     10.0
@@ -195,7 +195,7 @@ def tie_rod_end_wheel_gap(
 
 @value(
     "plate",
-    formula="{which} pivot from the mounting face - plate thickness - {which} housing reach",
+    formula="{which} pivot from the mounting face of the hub - plate thickness - {which} housing reach",
     source=PLAIN,
     each=({"which": "lower"}, {"which": "upper"}),
 )

@@ -10,17 +10,17 @@ PIVOTS = (
     {"which": "lower", "side": "below", "up": "-", "down": "+"},
     {"which": "upper", "side": "above", "up": "+", "down": "-"},
 )
-"""The two outer pivots, each entered or worked out on its own side of the spindle; up, down: its sign going that way."""
+"""The two outer pivots, each entered or worked out on its own side of the wheel centre; up, down: its sign going that way."""
 
 
 def _up(distance: float, side: str) -> float:
-    """Height above the spindle of what lies so far above or below it."""
+    """Height above the wheel centre of what lies so far above or below it."""
     return distance if side == "above" else -distance
 
 
-@value("pivots", formula="pivot spacing x cos(axis tilt) - lower pivot below spindle", source=GEOMETRY)
+@value("pivots", formula="pivot spacing x cos(axis tilt) - lower pivot below wheel centre", source=GEOMETRY)
 def upper_above_spindle(spacing: Mm, axis_tilt: Rad, lower_below_spindle: Mm) -> Mm:
-    """Height of the upper pivot above the spindle, mm.
+    """Height of the upper pivot above the wheel centre, mm.
 
     >>> from math import radians
     >>> round(upper_above_spindle(240.0, radians(12), 110.0), 4)
@@ -29,7 +29,7 @@ def upper_above_spindle(spacing: Mm, axis_tilt: Rad, lower_below_spindle: Mm) ->
     return spacing * cos(axis_tilt) - lower_below_spindle
 
 
-@value("pivots", formula="wheel centre height {up} {which} pivot {side} spindle", source=GEOMETRY, each=PIVOTS)
+@value("pivots", formula="wheel centre height {up} {which} pivot {side} wheel centre", source=GEOMETRY, each=PIVOTS)
 def which_pivot_height(wheel_centre_height: Mm, which_side_spindle: Mm, side: str) -> Mm:
     """Height of the {which} pivot above the ground, mm.
 
@@ -41,7 +41,7 @@ def which_pivot_height(wheel_centre_height: Mm, which_side_spindle: Mm, side: st
 
 @value(
     "pivots",
-    formula="-(hub height offset {up} {which} pivot {side} spindle x tan(inclination))",
+    formula="-(hub height offset {up} {which} pivot {side} wheel centre x tan(inclination))",
     source=GEOMETRY,
     each=PIVOTS,
 )
@@ -59,12 +59,12 @@ def which_pivot_offset(hub_height_offset: Mm, which_side_spindle: Mm, inclinatio
 
 @value(
     "pivots",
-    formula="axis ahead of the spindle {down} {which} pivot {side} spindle x tan(castor)",
+    formula="axis ahead of the wheel centre {down} {which} pivot {side} wheel centre x tan(castor)",
     source=GEOMETRY,
     each=PIVOTS,
 )
 def which_pivot_ahead(which_side_spindle: Mm, castor: Rad, axis_ahead: Mm | None, side: str) -> Mm:
-    """{Which} pivot ahead of the spindle, mm, forward positive.
+    """{Which} pivot ahead of the wheel centre, mm, forward positive.
 
     With castor the upper one is behind the lower.
 
@@ -82,16 +82,26 @@ def which_pivot_ahead(which_side_spindle: Mm, castor: Rad, axis_ahead: Mm | None
     formula="{called} offset - {which} pivot offset",
     source=GEOMETRY,
     each=(
-        {"which": "lower", "face": "hub_face", "called": "hub face", "where": "hub flange face"},
-        {"which": "upper", "face": "hub_face", "called": "hub face", "where": "hub flange face"},
-        {"which": "lower", "face": "mount_face", "called": "mounting face", "where": "face of the upright plate"},
-        {"which": "upper", "face": "mount_face", "called": "mounting face", "where": "face of the upright plate"},
+        {"which": "lower", "face": "hub_face", "called": "hub face", "where": "hub face"},
+        {"which": "upper", "face": "hub_face", "called": "hub face", "where": "hub face"},
+        {
+            "which": "lower",
+            "face": "mount_face",
+            "called": "mounting face of the hub",
+            "where": "mounting face of the hub",
+        },
+        {
+            "which": "upper",
+            "face": "mount_face",
+            "called": "mounting face of the hub",
+            "where": "mounting face of the hub",
+        },
     ),
 )
 def which_pivot_from_face(face_offset: Mm, which_pivot_offset: Mm) -> Mm:
     """{Which} pivot from the {where}, mm, inboard positive.
 
-    From the hub flange face it is the figure to lay out.
+    From the hub face it is the figure to lay out.
 
     >>> which_pivot_from_face(-75.0, -80.0)
     5.0

@@ -1,4 +1,4 @@
-"""The steering axis: where it passes the spindle, where it meets the ground, how it leans."""
+"""The steering axis: where it passes the wheel centre, where it meets the ground, how it leans."""
 
 from math import acos, hypot, tan
 
@@ -11,7 +11,7 @@ GEOMETRY = (sources.GEOMETRY.saying("signs in the sense of ISO 8855"), sources.S
 
 @value("steering axis", formula="ground offset + wheel centre height x tan(inclination)", source=GEOMETRY)
 def hub_height_offset(ground_offset: Mm, wheel_centre_height: Mm, inclination: Rad) -> Mm:
-    """Distance from the steering axis to the tyre centre plane at spindle height, mm, axis inboard positive.
+    """Distance from the steering axis to the tyre centre plane at wheel-centre height, mm, axis inboard positive.
 
     >>> from math import radians
     >>> round(hub_height_offset(40.0, 400.0, radians(12)), 4)
@@ -60,7 +60,7 @@ def axis_tilt(inclination: Rad, castor: Rad) -> Rad:
 
 @value(
     "steering axis",
-    formula="wheel centre height x tan(castor) + axis ahead of the spindle (0 if not entered)",
+    formula="wheel centre height x tan(castor) + axis ahead of the wheel centre (0 if not entered)",
     source=GEOMETRY,
 )
 def mechanical_trail(wheel_centre_height: Mm, castor: Rad, axis_ahead: Mm | None) -> Mm:

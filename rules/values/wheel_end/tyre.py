@@ -1,4 +1,4 @@
-"""Tyre sizes, load, and the height of the spindle they give."""
+"""Tyre sizes, load, and the height of the wheel centre they give."""
 
 from rules.graph.declare import value
 from rules.graph.results import OutsideRange, Waits
@@ -121,7 +121,7 @@ def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, larg
     source=sources.COMMON_PRACTICE.saying("half the diameter is the usual assumption for a paper layout"),
 )
 def wheel_centre_height(loaded_radius: Mm | None, design_tyre_diameter: Mm | None) -> Mm:
-    """Height of the spindle above the ground with the design tyre, mm.
+    """Height of the wheel centre above the ground with the design tyre, mm.
 
     >>> wheel_centre_height(None, 863.6)
     431.8

@@ -50,7 +50,7 @@ def wheel_offset(offset: Mm | None, backspacing: Mm | None, wheel_overall_width:
 
 @value("wheel stack", formula="backspacing as entered, else offset + overall width / 2", source=ARITHMETIC)
 def wheel_backspacing(backspacing: Mm | None, offset: Mm | None, wheel_overall_width: Mm | None) -> Mm:
-    """Inner lip to mounting face, mm. A sold 9 in wheel of 0 offset has 5.0 in (lips counted).
+    """Inner lip to the wheel's mounting face, mm. A sold 9 in wheel of 0 offset has 5.0 in (lips counted).
 
     >>> round(wheel_backspacing(None, 0.0, 254.0) / 25.4, 9)
     5.0
@@ -66,7 +66,7 @@ def wheel_backspacing(backspacing: Mm | None, offset: Mm | None, wheel_overall_w
 
 @value("wheel stack", formula="wheel offset - hat thickness", source=ARITHMETIC)
 def hub_face_offset(wheel_offset: Mm, hat_thickness: Mm) -> Mm:
-    """Hub flange face from the tyre centre plane, mm, outboard positive.
+    """Hub face from the tyre centre plane, mm, outboard positive.
 
     >>> hub_face_offset(10.0, 7.0)
     3.0
@@ -84,7 +84,7 @@ def bearing_offset(hub_face_offset: Mm, flange_to_bearing_centre: Mm) -> Mm:
     return hub_face_offset - flange_to_bearing_centre
 
 
-@value("wheel stack", formula="hub face offset - flange to mounting face", source=ARITHMETIC)
+@value("wheel stack", formula="hub face offset - hub face to its mounting face", source=ARITHMETIC)
 def mount_face_offset(hub_face_offset: Mm, flange_to_mount_face: Mm) -> Mm:
     """Outboard face of the hub plate, from the tyre centre plane, mm, outboard positive.
 

@@ -70,14 +70,14 @@ def test_parts_of_one_group_in_one_another_are_found_and_faces_that_touch_are_no
         "right": Part("right", "upright", (block((110.0, 0.0, 0.0), X, Y, 10.0, 10.0, 10.0),)),
         "arm": Part("arm", "lower arm", (Ball((0.0, 0.0, 0.0), 10.0),)),
     }
-    (found,) = overlaps(parts, UPRIGHT)
+    (found,) = overlaps(parts, UPRIGHT).pairs
     assert (found.one, found.other) == ("one", "other")
     assert found.gap == pytest.approx(-5.0, abs=0.2)
 
 
 def test_what_is_welded_or_bolted_together_may_touch() -> None:
     parts = {name: Part(name, "upright", (Ball((0.0, 0.0, 0.0), 10.0),)) for name in ("plate", "beam")}
-    assert overlaps(parts, UPRIGHT) == []
+    assert overlaps(parts, UPRIGHT).pairs == ()
 
 
 def test_room_between_bolts() -> None:
@@ -90,7 +90,7 @@ def test_room_between_bolts() -> None:
 
 
 def test_a_foot_beside_the_plate() -> None:
-    """A block 60 wide on a plate 100 wide about the spindle, moved 30 forward: 60 - 50 = 10 beyond. Its back end is no foot."""
+    """A block 60 wide on a plate 100 wide about its middle, moved 30 forward: 60 - 50 = 10 beyond. Its back end is no foot."""
     foot = Part("beam", "upright", (block((30.0, -20.0, 400.0), X, Y, 60.0, 40.0, 50.0),))
     assert beyond_plate(foot, Outline(-50.0, 50.0, -100.0, 100.0), UPRIGHT.wheel_centre) == pytest.approx(10.0)
     small = Part("beam", "upright", (block((0.0, -20.0, 400.0), X, Y, 60.0, 40.0, 50.0),))
@@ -112,7 +112,7 @@ def test_the_rotor_drops_on_over_the_flange(finding: FindingWith, flange: str, v
 
 
 def test_a_flange_nobody_measured_is_no_stop(finding: FindingWith) -> None:
-    """Its stand-in, 135 + 36 = 171, is more than 163; it is an estimate."""
+    """Its assumed figure, 135 + 36 = 171, is more than 163; it is an estimate."""
     found = finding("assembly-rotor", {"hub.flange_diameter": None})
     assert found.verdict == "watch" and "hub.flange_diameter" in found.estimated_from
 

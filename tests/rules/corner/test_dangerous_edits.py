@@ -13,6 +13,7 @@ import pytest
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_sample
 
 Edits = dict[str, object]
 SCREE, WREN, NEWT, BADGER = (
@@ -77,12 +78,12 @@ def changed(sample: str, edits: Edits) -> Judged:
         sheet.setdefault(step, {})[key] = entry
     read = read_sheet(sheet)
     assert not read.faults and not read.unknown, (read.faults, read.unknown)
-    return judge(read)
+    return judge(read, before=judged_sample(sample))
 
 
 @cache
 def sound(sample: str) -> frozenset[tuple[str, str]]:
-    return frozenset((found.key, found.verdict) for found in judge(read_sheet(document(sample))).findings)
+    return frozenset((found.key, found.verdict) for found in judged_sample(sample).findings)
 
 
 @pytest.mark.parametrize(

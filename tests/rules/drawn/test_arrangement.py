@@ -11,17 +11,17 @@ from rules.drawn.full_size.shapes import PaperWords, Stroke
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
 from rules.drawn.patches import Patch
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from rules.solids.shapes import Cylinder
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
 
 @cache
 def ox() -> Judged:
-    return judge(read_sheet(document("scree_ox_strength")))
+    return judged_document(document("scree_ox_strength"))
 
 
 def views(*, third_angle: bool = True) -> tuple[float, dict[str, ArrangedView]]:
@@ -52,7 +52,7 @@ def test_pivot_spacing_is_true_length_in_the_auxiliary_view_alone() -> None:
 
 
 def test_the_section_is_as_thick_as_the_plate_and_open_at_its_bore() -> None:
-    """Plate 3/4 in thick, bore 2 1/2 in, spindle 7.1 in from the top of 14 3/8: metal from 1.25 to 7.1 in above the spindle
+    """Plate 3/4 in thick, bore 2 1/2 in, wheel centre 7.1 in from the top of 14 3/8: metal from 1.25 to 7.1 in above it
     and from 1.25 to 7.275 in below."""
     _, found = views()
     points = [point for item in strokes(found["section A-A"], "outline") for point in item.points]
@@ -83,7 +83,7 @@ def test_what_the_plate_hides_is_dashed_and_bought_parts_are_neighbours() -> Non
 
 
 def test_nothing_known_draws_nothing() -> None:
-    assert arrangement(judge(read_sheet({})), 255.0, 140.0, third_angle=True)[1] == ()
+    assert arrangement(judged_document({}), 255.0, 140.0, third_angle=True)[1] == ()
     assert isometric([], 60.0, 60.0).items == ()
 
 

@@ -7,9 +7,8 @@ import numpy as np
 import pytest
 
 from rules.drawn.coping import Coping, copings, edge, quarters
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 CASES = [
     Coping("", 38.1, 50.8, radians(90)),
@@ -91,7 +90,7 @@ def test_patterns_of_a_sheet_are_its_tubes_angles_and_housings() -> None:
     """Lower arm of 1 1/2 in tube, housing reach 1.1 in: ø 2.2. The front leg runs from the outer joint to its pivot on the frame;
     its angle to the bolt, which stands along the steering axis, by the scalar product of the two."""
     sheet: dict[str, Any] = document("scree_ox_strength")
-    judged = judge(read_sheet(sheet))
+    judged = judged_document(sheet)
     found, left_out = copings(judged)
     assert left_out == () and len(found) == 4
     lower = next(one for one in found if one.name.startswith("Lower arm, front"))
@@ -108,3 +107,53 @@ def test_patterns_of_a_sheet_are_its_tubes_angles_and_housings() -> None:
     leg, axis = inner - outer, upper - outer
     angle = acos(abs(leg @ axis) / np.linalg.norm(leg) / np.linalg.norm(axis))
     assert lower.angle == pytest.approx(angle, abs=1e-6)
+
+
+def with_arm(**changes: object) -> tuple[tuple[Coping, ...], tuple[str, ...]]:
+    """The heavy sample with a tubular arm of 2 in; its tie rod's end is 4.45 in behind the root, 0.3 below and 3.2 inboard."""
+    sheet: dict[str, Any] = document("scree_ox_strength")
+    sheet["upright"] |= {"steering_arm_form": "round tube", "steering_arm_width": "2 in", "steering_arm_wall": "1/4 in"}
+    for name, entry in changes.items():
+        table, _, key = name.partition("__")
+        sheet[table][key] = entry
+    found, left_out = copings(judged_document(sheet))
+    return tuple(one for one in found if one.name.startswith("Steering arm")), left_out
+
+
+def test_a_tubular_arm_to_the_beams_side() -> None:
+    """Root 6.2 - 4.45 = 1.75 in behind the wheel centre, by the channel's side at 1.6. Along (-4.45, -3.2, -0.3), which is 5.489
+    long, on a side square to the first: asin(4.45 / 5.489) = 54.16 deg."""
+    ((pattern,), _) = with_arm()
+    assert pattern.name == "Steering arm to the beam's side" and pattern.meets == 0.0
+    assert pattern.tube == pytest.approx(50.8) and pattern.angle == pytest.approx(radians(54.16), abs=1e-3)
+
+
+def test_a_tubular_arm_to_the_plates_back() -> None:
+    """No beam, the load 4.3 in inboard: the root 8.4 - 4.3 = 4.1 in from the hub face, 0.1 behind the plate's back at 4.
+    asin(4.3 / 6.195) = 43.96 deg."""
+    ((pattern,), _) = with_arm(upright__beam="none", weld_steering_arm__load_inboard="4.3 in")
+    assert pattern.name == "Steering arm to the plate's back"
+    assert pattern.angle == pytest.approx(radians(43.96), abs=1e-3)
+
+
+def test_a_tubular_arm_to_a_beam_that_is_a_tube() -> None:
+    """A tube of 4 in up the plate, its middle 4 + 2 = 6 in from the hub face, the load 2.4 in inboard: the root 6 in from the
+    face too. The arm leans 0.3 in 5.065 from square to the beam: acos(0.3 / 5.065) = 86.60 deg. Seen from above its line begins
+    1.75 in behind the beam's middle and runs along (-4.45, -2.4), so it passes that by 1.75 x 2.4 / 5.056 = 0.831 in."""
+    changes = {"upright__beam": "tube", "upright__beam_width": "4 in", "upright__beam_depth": "4 in"}
+    ((pattern,), _) = with_arm(**changes, weld_steering_arm__load_inboard="2.4 in")
+    assert pattern.name == "Steering arm to the beam" and pattern.meets == pytest.approx(101.6)
+    assert pattern.angle == pytest.approx(radians(86.60), abs=1e-3) and pattern.aside == pytest.approx(
+        0.831 * 25.4, abs=0.05
+    )
+
+
+def test_an_arm_that_stands_on_nothing_known_is_told() -> None:
+    """Without a beam its root is 8.4 - 3.2 - 4 = 1.2 in behind the plate."""
+    found, left_out = with_arm(upright__beam="none")
+    assert not found and any("no flat face" in words for words in left_out)
+
+
+def test_an_arm_larger_than_the_tube_it_would_meet_is_told() -> None:
+    found, left_out = with_arm(upright__beam="tube", upright__beam_width="2 in", upright__beam_depth="2 in")
+    assert not found and any("too large" in words for words in left_out)

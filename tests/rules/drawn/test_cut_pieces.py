@@ -9,9 +9,9 @@ from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import PaperArc, PaperCircle
 from rules.drawn.piece_view import hole_rows, mark_rows, piece_view
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -20,7 +20,7 @@ def ox(**changes: dict[str, Any]) -> Judged:
     sheet = document("scree_ox_strength")
     for table, entries in changes.items():
         sheet[table] = {key: entry for key, entry in {**sheet[table], **entries}.items() if entry is not None}
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def pieces(**changes: dict[str, Any]) -> dict[str, CutPiece]:
@@ -57,7 +57,7 @@ def test_a_lug_is_as_its_answers_say() -> None:
 
 
 def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
-    bevelled = pieces(joint_upper={"form": "full bevel"})
+    bevelled = pieces(weld_upper={"form": "full bevel"})
     assert any("bevelled to an edge" in words for words in bevelled["upper_lug"].notes)
     assert not any("bevelled" in words for words in bevelled["lower_lug"].notes)
 
@@ -73,11 +73,11 @@ def test_what_is_not_known_is_left_out_and_said() -> None:
     found = pieces(bolts={"upper_thread": None}, upright={"beam_wall": None, "steering_arm_form": None})
     assert not {"beam_side", "beam_back", "steering_arm"} & set(found)
     assert not any("upper_lug" in key and piece.profile.holes for key, piece in found.items())
-    assert not cut_pieces(judge(read_sheet({})))
+    assert not cut_pieces(judged_document({}))
 
 
 def test_places_of_holes_from_two_edges_and_from_the_wheel_centre() -> None:
-    """Plate 7 x 14 3/8 in, spindle 7.1 from the top and 3.5 from the front; bolts 4.7 fore and aft and 3.7 up and down.
+    """Plate 7 x 14 3/8 in, wheel centre 7.1 from the top and 3.5 from the front; bolts 4.7 fore and aft and 3.7 up and down.
 
     Top front bolt: 3.5 - 2.35 = 1.15 from the left edge, 14.375 - 7.1 + 1.85 = 9.125 from the lower one.
     """
@@ -91,7 +91,7 @@ def test_places_of_holes_from_two_edges_and_from_the_wheel_centre() -> None:
 
 
 def test_pivots_are_marks_in_the_same_table() -> None:
-    """The joints as taped: lower 0.5 in ahead and 4.9 below, upper 0.5 behind and 4.75 above, so at the spindle the axis is
+    """The joints as taped: lower 0.5 in ahead and 4.9 below, upper 0.5 behind and 4.75 above, so at the wheel centre the axis is
     0.5 - 4.9 / 9.65 = -0.0078 in ahead. Castor 6 deg puts the lower pivot 4.9 tan 6 = 0.515 in ahead of that: 0.5072 in, which
     is left on a left piece."""
     marks = {row.what: row.from_centre for row in mark_rows(pieces()["hub_plate"])}

@@ -1,12 +1,19 @@
 """The fixture against plain vectors: the bar passes both pivots, and the check figures are what a tape would find."""
 
+from math import pi
+
+import ezdxf
 import numpy as np
 import pytest
+from ezdxf.math import Vec2, area
+from ezdxf.path import make_path
 
-from rules.drawn.fixture import BEYOND, Fixture, fixture
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
+from rules.drawn.fixture import BEYOND, Fixture, Post, fixture
+from rules.drawn.fixture_posts import bush, post_plates
+from rules.drawn.pieces import Profile
+from rules.measure.outline import Outline
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -16,13 +23,13 @@ def made(name: str = "scree_ox_strength", **changes: object) -> Fixture:
     for where, entry in changes.items():
         table, key = where.split("__")
         sheet[table][key] = entry
-    found = fixture(judge(read_sheet(sheet)))
+    found = fixture(judged_document(sheet))
     assert found is not None
     return found
 
 
 # By hand from the sample, inches: hub face to lower pivot 5.478, to upper 7.273; lower 4.9 below, upper 4.783 above. The joints
-# as taped, 0.5 ahead at 4.9 below and 0.5 behind at 4.75 above, put the axis 0.5 - 4.9 / 9.65 = -0.0078 ahead at the spindle.
+# as taped, 0.5 ahead at 4.9 below and 0.5 behind at 4.75 above, put the axis 0.5 - 4.9 / 9.65 = -0.0078 ahead at its height.
 # Castor 6 deg: lower 4.9 tan 6 - 0.0078 = 0.5072 ahead, upper 4.783 tan 6 + 0.0078 = 0.5105 behind.
 # On the base x is ahead, y up, z over it.
 LOWER, UPPER = np.array([0.5072, -4.9, 5.478]) * IN, np.array([-0.5105, 4.783, 7.273]) * IN
@@ -87,7 +94,7 @@ def test_holes_for_right_are_mirror_images_and_run_into_no_other() -> None:
 
 
 def test_where_left_and_right_would_run_together_a_second_base_is_asked_for() -> None:
-    """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the spindle: they stand
+    """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the wheel centre: they stand
     186.5 tan 0.5 - 0.2 = 1.4 mm and 184.8 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other."""
     found = made(pivots__castor="0.5 deg")
     assert not any(hole.what.endswith("RIGHT") for hole in found.base.holes)
@@ -104,7 +111,7 @@ def test_check_figures_are_measured_another_way_than_set() -> None:
 
 
 def test_axis_ahead_of_the_spindle_shows_in_the_bars_distance() -> None:
-    """The axis 1/2 in ahead at spindle height: over the base it passes the pilot's middle at 0.5 cos 6 deg = 0.4973 in."""
+    """The axis 1/2 in ahead at wheel-centre height: over the base it passes the pilot's middle at 0.5 cos 6 deg = 0.4973 in."""
     figures = {check.what: check.figure for check in made(pivots__axis_ahead="1/2 in").checks}
     (found,) = [figure for what, figure in figures.items() if "from the middle of the pilot" in what]
     assert found == pytest.approx(0.4973 * IN, abs=0.01)
@@ -114,4 +121,36 @@ def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
     found = made("dune_wren_finished")
     assert any(words.startswith("bar:") for words in found.left_out)
     assert any(words.startswith("tie-rod pin:") for words in found.left_out)
-    assert fixture(judge(read_sheet({}))) is None
+    assert fixture(judged_document({})) is None
+
+
+# Plates of the posts
+
+NOTHING = Profile(Outline(0.0, 1.0, 0.0, 1.0), (), ())
+
+
+def test_a_post_is_as_high_as_its_bar_less_its_foot_and_its_saddle_lets_the_bush_lean() -> None:
+    """Bar 20, so a bush of 20 + 2 x 6 = 32. Its middle 150 over the base, 12 of it foot: 138. At 10 deg the bush is
+    16 / cos 10 = 16.247 deep under its middle, and goes 6 tan 10 = 1.058 lower across half the plate: 17.305 in all."""
+    made = Fixture(NOTHING, 20.0, (Post("Post 1, below", (0.0, 0.0), 150.0, 20.0, 10.0, 6.0),), (), (), ())
+    post, foot = post_plates(made)
+    outline = post.profile.outline
+    assert outline.top - outline.bottom == pytest.approx(138.0) and bush(made) == 32.0
+    (saddle,) = [(x, y) for x, y, bulge in post.profile.points if bulge]
+    assert saddle == pytest.approx((16.0, 138 - 17.305 + 16), abs=1e-3)
+    assert sorted(hole.centre for hole in foot.profile.holes) == [(0.0, -20.0), (0.0, 20.0)]
+    assert foot.make.startswith("2:")
+
+
+def test_the_saddle_is_let_in_and_not_out() -> None:
+    """60 x 138 less a slot 32 wide and 1.305 deep and half a circle of 16: by the general reader of cut files."""
+    made = Fixture(NOTHING, 20.0, (Post("Post 1, below", (0.0, 0.0), 150.0, 20.0, 10.0, 6.0),), (), (), ())
+    points = post_plates(made)[0].profile.points
+    line = ezdxf.new("R2010").modelspace().add_lwpolyline(points, format="xyb", close=True)
+    flat = [Vec2(point) for point in make_path(line).flattening(0.001)]
+    assert area(flat) == pytest.approx(60 * 138 - 32 * 1.305 - pi * 16**2 / 2, rel=1e-4)
+
+
+def test_a_bar_that_lies_too_low_for_a_post_has_none() -> None:
+    low = Post("Post 1, below", (0.0, 0.0), 40.0, 20.0, 10.0, 6.0)
+    assert post_plates(Fixture(NOTHING, 20.0, (low,), (), (), ())) == ()

@@ -6,6 +6,7 @@ from dataclasses import FrozenInstanceError
 
 import pytest
 
+from rules.corner.fixed import Overlaps
 from rules.corner.part import Part
 from rules.corner.placing import Ride
 from rules.corner.room import BetweenTwo, Moves, Room
@@ -101,7 +102,7 @@ def test_rim_rotor_hub_and_plate_are_cut_through_the_spindle() -> None:
 
 
 def test_the_caliper_is_turned_up_to_where_the_rotor_is_cut_and_only_its_edges_are_drawn() -> None:
-    """It stands ahead, at 9 o'clock seen from outside. Its edges: 142.5 + 22 and 142.5 - 45 from the spindle."""
+    """It stands ahead, at 9 o'clock seen from outside. Its edges: 142.5 + 22 and 142.5 - 45 from the wheel centre."""
     scene = front_scene(EVERYTHING)
     caliper = body(scene, "caliper")
     assert box(points(caliper)) == near((-50 - 60, -50 + 45, 420 + 97.5, 420 + 164.5))
@@ -146,7 +147,7 @@ def room(gap: float, one: str, other: str, **places: object) -> dict[str, object
 
 
 def test_the_two_parts_of_a_clash_are_in_its_colour_and_the_gap_is_written_between_them() -> None:
-    """Rotor and housing come nearest 30 ahead of and 40 below the spindle, 50 from it: drawn straight below."""
+    """Rotor and housing come nearest 30 ahead of and 40 below the wheel centre, 50 from it: drawn straight below."""
     places = {"on_one": (30.0, -61.0, -40.0), "on_other": (30.0, -62.5, -40.0)}
     scene = front_scene({**EVERYTHING, **room(1.5, "rotor_ring_part", "lower_joint_housing_part", **places)})
     assert {item.name for item in scene.items if isinstance(item, Body) and item.part == "clash"} == {
@@ -156,6 +157,19 @@ def test_the_two_parts_of_a_clash_are_in_its_colour_and_the_gap_is_written_betwe
     assert gap.label.text == "gap"
     assert (*gap.start, *gap.end) == near((-61.0, 370.0, -62.5, 370.0))
     assert (gap.part, gap.label.part, gap.label.mm) == ("clash", "clash", 1.5)
+
+
+def test_fixed_parts_in_one_another_are_in_the_colour_of_a_clash_too() -> None:
+    ring, hat = PARTS["rotor_ring_part"], PARTS["lower_joint_housing_part"]
+    deep = BetweenTwo("one", "other", (ring, hat), -4.0, on_one=(30.0, -61.0, -40.0), on_other=(30.0, -65.0, -40.0))  # type: ignore[arg-type]
+    found = {"fixed_overlaps": Overlaps((deep,)), "corner_moves": STANDING}
+    scene = front_scene({**EVERYTHING, **found})
+    assert {item.name for item in scene.items if isinstance(item, Body) and item.part == "clash"} == {
+        "rotor ring", "lower joint housing",
+    }  # fmt: skip
+    milder = room(-1.0, "rotor_ring_part", "upper_joint_housing_part")  # of two, the deeper is shown
+    told = worst_clash({**EVERYTHING, **milder, **found})
+    assert told is not None and told.names == ("rotor ring", "lower joint housing")
 
 
 def test_a_pair_with_room_is_no_clash() -> None:
@@ -270,7 +284,7 @@ def test_a_clash_is_told_in_one_line() -> None:
     """Also where the picture has no room for the figure beside it."""
     known = {**EVERYTHING, **room(-2.0, "plate_part", "lower_arm_part")}
     clash = worst_clash(known)
-    assert clash and clash.told(lambda mm: f"{mm:g} mm") == "plate and lower arm: 2 mm in one another"
+    assert clash and clash.told(lambda mm: f"{mm:g} mm") == "plate and lower arm: at least 2 mm in one another"
     apart = worst_clash({**EVERYTHING, **room(1.5, "rotor_ring_part", "lower_joint_housing_part", lock=1.0)})
     assert apart and apart.told(lambda mm: f"{mm:g} mm").endswith("1.5 mm apart, when moved")
     assert worst_clash({}) is None

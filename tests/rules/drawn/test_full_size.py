@@ -31,6 +31,7 @@ from rules.judging.judge import Judged, judge
 from rules.measure.outline import Side
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import document as sample
+from tests.support.judging import judged_document
 
 IN = 25.4
 
@@ -72,7 +73,7 @@ def example(**changes: object) -> Judged:
             del document[table][key]
         else:
             document[table][key] = entry
-    return judge(read_sheet(document))
+    return judged_document(document)
 
 
 def texts(items: tuple[PaperItem, ...]) -> list[str]:
@@ -125,7 +126,7 @@ def test_datum_and_tyre_plane_and_plate_face() -> None:
     assert -2.5 in upright, "plate face"
     assert 0.25 in upright, "wheel face"
     assert any(start[0] == end[0] == pytest.approx(-0.5 * IN) for start, end in ends(view.items, "centre"))
-    assert "DATUM: hub flange face" in texts(view.items)
+    assert "DATUM: hub face" in texts(view.items)
 
 
 def test_tyre_outline_for_every_size() -> None:
@@ -145,12 +146,12 @@ def test_tyre_outline_for_every_size() -> None:
 
 
 def test_one_tyre_size_is_drawn_once() -> None:
-    view = front_layout(judge(read_sheet(sample("dune_wren_finished"))), "left")
+    view = front_layout(judged_document(sample("dune_wren_finished")), "left")
     assert sum("tyre ø" in text for text in texts(view.items)) == 1
 
 
 def test_side_view_with_six_degrees_of_castor() -> None:
-    # 5 in x tan 6 deg = 0.5255 in; 17 in x tan 6 deg = 1.7868 in. Spindle to upper: 10.25 / sqrt(1 + tan2 10 + tan2 6) - 5.
+    # 5 in x tan 6 deg = 0.5255 in; 17 in x tan 6 deg = 1.7868 in. Wheel centre to upper: 10.25 / sqrt(1 + tan2 10 + tan2 6) - 5.
     view = side_layout(example(pivots__castor="6 deg"), "left")
     circle_at(view, -0.52552 * IN, -5 * IN)
     circle_at(view, 0.52982 * IN, 5.04090 * IN)
@@ -198,7 +199,7 @@ def test_spacing_stands_only_where_it_is_as_long_as_it_says(castor: str) -> None
 def test_auxiliary_view_is_the_pivots_looked_at_square_to_the_axis() -> None:
     """Against plain vectors: both pivots in space, projected on a plane that holds the axis and the car's length.
 
-    Lower pivot 5 in below the spindle, castor 6 deg: the axis passes the spindle's height at the spindle, so the pivots
+    Lower pivot 5 in below the wheel centre, castor 6 deg: the axis passes through the wheel centre, so the pivots
     stand 5 tan 6 deg = 0.5255 in ahead of it and (upper height) tan 6 deg behind it.
     """
     judged = example(pivots__castor="6 deg")
@@ -217,7 +218,7 @@ def test_auxiliary_view_is_the_pivots_looked_at_square_to_the_axis() -> None:
 def test_no_dimension_along_a_slope_stands_in_front_or_side_view() -> None:
     """What leans in a view is shortened in it: there only level and upright dimensions are drawn."""
     for name in ("dune_wren_finished", "scree_ox_strength", "wrong_longer_hub"):
-        judged = judge(read_sheet(sample(name)))
+        judged = judged_document(sample(name))
         for view in (front_layout(judged, "left"), side_layout(judged, "left")):
             assert {item.angle for item in view.items if isinstance(item, PaperWords)} <= {0.0, 90.0}
 
@@ -315,7 +316,7 @@ def test_the_plates_size_stands_beside_its_outline() -> None:
 
 
 def test_an_empty_sheet_draws_nothing_and_lists_what_is_missing() -> None:
-    drawing = full_size(judge(read_sheet({})), "left", "whole")
+    drawing = full_size(judged_document({}), "left", "whole")
     assert not drawing.items
     assert ("Pivot spacing along axis", "________") in drawing.block.missing
     assert not drawing.block.figures
@@ -331,7 +332,7 @@ def test_a_sheet_without_a_whole_step_is_still_drawn(step: str) -> None:
     document = sample("dune_wren_finished")
     del document[step]
     for extent in ("upright", "whole"):
-        assert full_size(judge(read_sheet(document)), "right", extent).items  # type: ignore[arg-type]
+        assert full_size(judged_document(document), "right", extent).items  # type: ignore[arg-type]
 
 
 class Noted(dict[str, Any]):
@@ -386,7 +387,7 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
     Each view is drawn once for whatever it looks up: where every name has the answer of an earlier sheet, the view is that
     sheet's; and three views that stood together before make the same drawing.
     """
-    sound = judge(read_sheet(sample("dune_wren_finished")))
+    sound = judged_document(sample("dune_wren_finished"))
     reads = {name: looked_up(draw, sound) for name, draw in VIEWS.items()}
     drawn: dict[tuple[str, str], View] = {}
     frames: dict[tuple[int, ...], PaperBox] = {}
@@ -407,7 +408,7 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
                 document = sample("dune_wren_finished")
                 unit = "mm" if asked.kind == "length" else "rad"
                 document.setdefault(asked.step, {})[asked.key] = f"{limit!r} {unit}"
-                judged = judge(read_sheet(document), before=sound)
+                judged = judge(read_sheet(document), before=sound, advice=False)  # which no drawing shows
                 assert judged.sheet.faults == sound.sheet.faults == ()
                 front, from_side, auxiliary = views = [view(one, judged) for one in VIEWS]
                 together = tuple(id(one) for one in views)
@@ -455,7 +456,7 @@ def points_of(item: PaperItem) -> np.ndarray:
      "wrong_offset_from_nominal_width"],
 )  # fmt: skip
 def test_no_words_stand_over_a_line_or_over_other_words(name: str, side: Any, extent: Any) -> None:
-    items = full_size(judge(read_sheet(sample(name))), side, extent).items
+    items = full_size(judged_document(sample(name)), side, extent).items
     words = [item for item in items if isinstance(item, PaperWords)]
     lines = np.concatenate([points_of(item) for item in items if not isinstance(item, PaperWords)])
     assert not [one.text for one in words if one.over_lines]
@@ -467,7 +468,7 @@ def test_no_words_stand_over_a_line_or_over_other_words(name: str, side: Any, ex
 
 def test_words_are_large_enough_to_read() -> None:
     """A figure is 0.73 of the letter size high in the typeface used: 2.5 mm needs 9.8 points; words need 10."""
-    items = full_size(judge(read_sheet(sample("dune_wren_finished"))), "left", "whole").items
+    items = full_size(judged_document(sample("dune_wren_finished")), "left", "whole").items
     assert all(item.size >= 10 for item in items if isinstance(item, PaperWords))
 
 

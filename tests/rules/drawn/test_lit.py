@@ -4,10 +4,10 @@ import pytest
 
 from rules.corner.part import PART
 from rules.drawn.lit import lit_by, parts_of_field
-from rules.judging.judge import judge
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 
 @pytest.mark.parametrize(
@@ -28,7 +28,7 @@ from sample_sheets import document
         ("plate.bore", {"plate_part"}),
         ("upright.beam_width", {"beam_part"}),
         ("bolts.upper_thread", {"upper_pivot_bolt_part"}),
-        ("joint_steering_arm.leg", {"steering_arm_part"}),
+        ("weld_steering_arm.leg", {"steering_arm_part"}),
         ("job.title", set()),
         ("plate.metal", {"plate_part"}),
     ],
@@ -43,6 +43,6 @@ def test_every_part_but_the_ground_is_lit_by_some_entry() -> None:
 
 
 def test_only_what_can_be_placed_is_lit() -> None:
-    known = judge(read_sheet(document("dune_wren_half_done"))).worked.known
+    known = judged_document(document("dune_wren_half_done")).worked.known
     assert lit_by("tyre.largest", known) == ("tyre",)
     assert lit_by("hub.body_length", known) == ()

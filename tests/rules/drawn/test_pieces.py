@@ -1,18 +1,22 @@
 """The flat pieces as geometry, by hand."""
 
 import math
+from math import radians
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from rules.corner.slots import PlateSlots
 from rules.drawn.pieces import Profile, bracket_blank, hub_plate
-from rules.measure.outline import Outline, inside_distance, plate_outline
+from rules.measure.outline import LighterBy, Outline, PlateEnds, inside_distance, plate_outline
+from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
 
 KNOWN: dict[str, object] = {
     "plate.width": 200.0, "plate.height": 300.0, "plate.spindle_from_top": 140.0, "plate.spindle_from_front": 90.0,
     "plate.corner_radius": 20.0, "plate.bore": 70.0, "plate.hole_diameter": 12.5,
-    "hub.mount_bolts": 4, "hub.mount_width": 80.0, "hub.mount_height": 90.0,
+    "hub_bolts_stand": BoltPlaces(((-40.0, 45.0), (40.0, 45.0), (40.0, -45.0), (-40.0, -45.0))),
+    "plate_ends": PlateEnds(), "lightening_holes": LighterBy(), "plate_slots": PlateSlots(),
     "pivots.lower_below_spindle": 120.0, "upper_above_spindle": 130.0, "lower_pivot_ahead": 12.0, "upper_pivot_ahead": -13.0,
 }  # fmt: skip
 
@@ -31,10 +35,10 @@ def test_hub_bolts_stand_on_a_rectangle_about_the_spindle() -> None:
     holes = hub_plate(KNOWN, "left").holes
     assert [(hole.centre, hole.diameter, hole.what) for hole in holes] == [
         ((0.0, 0.0), 70.0, "centre bore"),
-        ((-40.0, 45.0), 12.5, "hub bolt hole"),
         ((40.0, 45.0), 12.5, "hub bolt hole"),
-        ((40.0, -45.0), 12.5, "hub bolt hole"),
+        ((-40.0, 45.0), 12.5, "hub bolt hole"),
         ((-40.0, -45.0), 12.5, "hub bolt hole"),
+        ((40.0, -45.0), 12.5, "hub bolt hole"),
     ]
 
 
@@ -53,7 +57,7 @@ def test_the_pivot_line_runs_through_both_pivots_from_edge_to_edge_but_not_over_
     ends = sorted((point for part in parts for point in part), key=lambda point: point[1])
     assert [round(y, 3) for _, y in (ends[0], ends[-1])] == [-160.0, 140.0]
     for x, y in ends:
-        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the spindle
+        assert x == pytest.approx(0.1 * y, abs=1e-6)  # 25 across in 250 up, and through the wheel centre
     assert [round(math.hypot(x, y), 6) for x, y in ends[1:3]] == [35.0, 35.0]
 
 
@@ -79,9 +83,8 @@ def test_the_arrow_points_to_the_front_and_the_piece_is_lettered() -> None:
     ("gone", "said"),
     [
         ("plate.bore", "centre bore"),
-        ("plate.hole_diameter", "hub bolt holes: their diameter or spacing"),
-        ("hub.mount_height", "hub bolt holes: their diameter or spacing"),
-        ("hub.mount_bolts", "hub bolt holes: their places are known for four bolts only"),
+        ("plate.hole_diameter", "hub bolt holes: their diameter is not on the sheet"),
+        ("hub_bolts_stand", "hub bolt holes: their places are not on the sheet"),
         ("upper_above_spindle", "pivot line"),
     ],
 )
@@ -91,10 +94,15 @@ def test_what_is_not_known_is_left_out_and_named(gone: str, said: str) -> None:
     assert profile.left_out[0].startswith(said)
 
 
-@pytest.mark.parametrize("bolts", [3, 5, 6])
-def test_other_counts_of_hub_bolts_are_not_guessed(bolts: int) -> None:
-    profile = hub_plate({**KNOWN, "hub.mount_bolts": bolts}, "left")
-    assert [hole.what for hole in profile.holes] == ["centre bore"]
+def test_three_hub_bolts_are_mirrored_from_a_left_plate_to_a_right_one() -> None:
+    """30 deg ahead of straight up on 100 mm: 25 ahead, 43.301 up; the others a third of a turn on."""
+    known = {**KNOWN, "hub_bolts_stand": hub_bolts_stand(3, None, None, 100.0, radians(30))}
+    left, right = (
+        [hole.centre for hole in hub_plate(known, side).holes if hole.what == "hub bolt hole"]
+        for side in ("left", "right")
+    )
+    assert right[0] == pytest.approx((25.0, 43.301), abs=1e-3) and left[0] == pytest.approx((-25.0, 43.301), abs=1e-3)
+    assert right[1] == pytest.approx((25.0, -43.301), abs=1e-3) and right[2] == pytest.approx((-50.0, 0.0), abs=1e-3)
 
 
 def test_a_pivot_off_the_plate_is_named() -> None:

@@ -25,7 +25,7 @@ OFF = 0.25
 def area_of(patches: Sequence[Patch]) -> Area:
     """The patches put together by the library."""
     found = Area()
-    for outer, hole in patches:
+    for outer, hole in ((patch.outer, patch.hole) for patch in patches):
         one = Area([outer], manifold3d.FillRule.Positive)
         found += one - Area([hole], manifold3d.FillRule.Positive) if hole else one
     return found

@@ -132,7 +132,7 @@ def test_a_word_of_two_parts_replaces_one_token_and_a_phrase_none() -> None:
     assert in_name("part_leg", {"part": "arm of the plate"}) == "part_leg"
     assert in_name("partly_leg", {"part": "arm"}) == "partly_leg"
     assert in_words("{Part}; {gap}", {"part": "steering_arm"}) == "Steering arm; {gap}"
-    assert in_braces("joint_{part}.leg", {"part": "steering_arm"}) == "joint_steering_arm.leg"
+    assert in_braces("weld_{part}.leg", {"part": "steering_arm"}) == "weld_steering_arm.leg"
 
 
 # Every value of a role

@@ -3,13 +3,12 @@
 import pytest
 
 from rules.judging.compare import compare
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from tests.support.base_sheet import Changes, changed
+from tests.support.judging import judged_document
 
 
 def compared(one: Changes, other: Changes):  # type: ignore[no-untyped-def]
-    return compare(*(judge(read_sheet(changed(changes))) for changes in (one, other)))
+    return compare(*(judged_document(changed(changes)) for changes in (one, other)))
 
 
 def test_a_sheet_and_itself_differ_in_nothing() -> None:

@@ -110,8 +110,8 @@ def test_no_value_shows_as_python(judged: Callable[[dict[str, object]], Judged])
     assert entered.text == "fillet on both sides, leg 7.9 mm, 4130"
     assert WeldUpper.record({"preheat": "none"}).text == "entered in part"
     whole = judged(ASKED | {
-        "joint_upper.leg": "8 mm", "hub.mount_bolt_grade": "10.9", "bolts.stud_grade": "10.9",
+        "weld_upper.leg": "8 mm", "hub.mount_bolt_grade": "10.9", "bolts.stud_grade": "10.9",
     })  # fmt: skip
-    for name in ("weld_upper", "hub_bolt_strength", "wheel_stud_strength"):
+    for name in ("upper_weld", "hub_bolt_strength", "wheel_stud_strength"):
         assert name in whole.worked.known
         assert "=" not in next(line for line in explain(whole, name) if line.startswith("Result:"))

@@ -3,10 +3,11 @@
 import pytest
 
 from rules.judging.explain import explain
-from rules.judging.judge import Judged, judge
+from rules.judging.judge import Judged
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS
 from sample_sheets import FINISHED, sample
+from tests.support.judging import judged_document
 from wizard.files.sheet_file import read
 
 
@@ -19,11 +20,11 @@ def judged(**tables: dict[str, object]) -> Judged:
             if entry is not None:
                 table[key] = entry
         document[step] = table
-    return judge(read_sheet(document))
+    return judged_document(document)
 
 
 def test_every_name_can_be_explained_on_a_full_and_on_an_empty_sheet(subtests: pytest.Subtests) -> None:
-    full_and_empty = judged(), judge(read_sheet({"units": "metric"}))
+    full_and_empty = judged(), judged_document({"units": "metric"})
     for name in [*trade().values, *trade().checks, *FIELDS]:
         with subtests.test(name):
             for sheet in full_and_empty:
@@ -75,7 +76,7 @@ def test_a_check_says_when_one_reading_would_move_its_verdict() -> None:
 
 def test_a_value_that_waits_or_does_not_apply_says_so() -> None:
     waiting = "\n".join(explain(judged(pivots={"inclination": None}), "hub_height_offset"))
-    assert "Result: not known yet; waits for inclination" in waiting
+    assert "Result: not known yet; waits for steering-axis inclination" in waiting
     absent = "\n".join(explain(judged(), "upper_pivot_barrel_gap"))
     assert "Result: does not apply" in absent
 

@@ -13,13 +13,15 @@ from rules.judging.judge import Finding, Judged, judge, shown
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.units import Mm
-from rules.sheet import FIELDS, STEPS, Sheet, read_sheet
+from rules.sheet import FIELDS, STEPS, Sheet
 from rules.sheet.confirmed import FACTS
 from rules.tables.sources import COMMON_PRACTICE
 from rules.values import VALUES
+from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
 JudgedWith = Callable[[dict[str, object]], Judged]
+Read = Callable[[dict[str, object]], Sheet]
 
 # The checks other people's scripts rely on, with the grade of their source.
 CONTRACT = {
@@ -76,7 +78,7 @@ SHAFT = {"hub.held_together_by": "a clamped stub shaft"}
 STRAIGHT = {"pivots.castor": "0 deg"}
 UPRIGHT = {"pivots.castor": "0 deg", "pivots.inclination": "0 deg"}  # axis straight up: offsets stay the ground offset
 # Axis straight up 100 inboard of the tyre's plane, so 44 inboard of the mounting face at -56. Pivots 135 above and 125 below
-# the spindle: the plate stands 30 beyond both.
+# the wheel centre: the plate stands 30 beyond both.
 BEHIND_PLATE = {**UPRIGHT, "pivots.ground_offset": "100 mm", "plate.thickness": "12 mm", "plate.height": "320 mm",
                 "plate.spindle_from_top": "165 mm"}  # fmt: skip
 POUNDS = {"job.corner_weight": "500 lb"}
@@ -150,14 +152,14 @@ CASES = [
     ("bolt-circle-rotor-hub", {"rotor.bolt_circle": "8 x 135 mm"}, "stop"),
     ("wheel-bore", {"wheel.centre_bore": "107.8 mm"}, "good"),
     ("wheel-bore", {"wheel.centre_bore": "107.79 mm"}, "stop"),
-    ("wheel-bore", {"wheel.centre_bore": "108.3 mm"}, "good"),
-    ("wheel-bore", {"wheel.centre_bore": "108.31 mm"}, "watch"),
+    ("wheel-bore", {"wheel.centre_bore": "108.4 mm"}, "good"),
+    ("wheel-bore", {"wheel.centre_bore": "108.41 mm"}, "watch"),
     ("wheel-bore", {"wheel.centre_bore": "4 1/4 in", "hub.pilot_diameter": "4.25 in"}, "good"),
     ("wheel-bore", {"wheel.centre_bore": "4 1/4 in", "hub.pilot_diameter": "4.251 in"}, "stop"),
     ("rotor-bore", {"rotor.centre_bore": "107.8 mm"}, "good"),
     ("rotor-bore", {"rotor.centre_bore": "107.79 mm"}, "stop"),
-    ("rotor-bore", {"rotor.centre_bore": "108.3 mm"}, "good"),
-    ("rotor-bore", {"rotor.centre_bore": "108.31 mm"}, "watch"),
+    ("rotor-bore", {"rotor.centre_bore": "108.4 mm"}, "good"),
+    ("rotor-bore", {"rotor.centre_bore": "108.41 mm"}, "watch"),
     ("nut-seat", {"wheel.nut_seat": "ball", "hub.nut_seat": "ball"}, "good"),
     ("nut-seat", {"wheel.nut_seat": "90 deg cone"}, "stop"),
     ("nut-seat", {"hub.nut_seat": "flat"}, "stop"),
@@ -208,10 +210,10 @@ CASES = [
     ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "100 N m"}, "good"),
     ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "99.9 N m"}, "stop"),
     ("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "20 N m"}, "stop"),
-    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "29 mm"}, "good"),
-    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "29.1 mm"}, "watch"),
-    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "-21 mm"}, "good"),
-    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "-21.1 mm"}, "watch"),
+    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "64 mm"}, "good"),
+    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "64.1 mm"}, "watch"),
+    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "-56 mm"}, "good"),
+    ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "-56.1 mm"}, "watch"),
     ("bearing-near-tyre-centre", {"hub.flange_to_bearing_centre": "300 mm"}, "watch"),
     ("inclination-usual", {"pivots.inclination": "8 deg"}, "good"),
     ("inclination-usual", {"pivots.inclination": "7.9 deg"}, "watch"),
@@ -223,14 +225,16 @@ CASES = [
     ("ground-offset-usual", {"pivots.ground_offset": "-10 mm"}, "good"),
     ("ground-offset-usual", {"pivots.ground_offset": "-10.1 mm"}, "watch"),
     ("ground-offset-usual", {"pivots.ground_offset": "-300 mm"}, "watch"),
-    ("ground-offset-usual", {"pivots.ground_offset": "40 mm"}, "good"),
-    ("ground-offset-usual", {"pivots.ground_offset": "40.1 mm"}, "watch"),
+    ("ground-offset-usual", {"pivots.ground_offset": "40 mm", "job.use": "road"}, "good"),
+    ("ground-offset-usual", {"pivots.ground_offset": "40.1 mm", "job.use": "road"}, "watch"),
+    ("ground-offset-usual", {"pivots.ground_offset": "80 mm"}, "good"),
+    ("ground-offset-usual", {"pivots.ground_offset": "80.1 mm"}, "watch"),
     ("ground-offset-usual", {"pivots.ground_offset": "100 mm"}, "watch"),
     ("ground-offset-usual", {"pivots.ground_offset": "100.1 mm"}, "stop"),
     ("ground-offset-usual", {"pivots.ground_offset": "1 9/16 in"}, "good"),  # 39.69
     ("ground-offset-usual", {"pivots.ground_offset": "3 7/8 in"}, "watch"),  # 98.4
     ("ground-offset-usual", {"pivots.ground_offset": "4 in"}, "stop"),  # 101.6
-    # Between the tyres the spindle moves 400 x 50.8 / 812.8 = 25 mm: tan 21.8 deg 0.399971, tan 21.9 deg 0.401996.
+    # Between the tyres the wheel centre moves 400 x 50.8 / 812.8 = 25 mm: tan 21.8 deg 0.399971, tan 21.9 deg 0.401996.
     ("ground-offset-across-tyres", {"pivots.inclination": "21.8 deg"}, "good"),  # 9.999
     ("ground-offset-across-tyres", {"pivots.inclination": "21.9 deg"}, "watch"),  # 10.050
     # The largest tyre's offset is 2.2041 less than the design tyre's, the smallest's as much more.
@@ -260,7 +264,7 @@ CASES = [
     ("self-centring", {"pivots.castor": "12 deg"}, "good"),  # every day on sand and desert cars: common practice
     ("self-centring", {"pivots.castor": "15 deg"}, "watch"),  # the weight turns them out, the trail brings them back
     ("self-centring", {"pivots.inclination": "2 deg", "pivots.ground_offset": "0 mm", "pivots.castor": "12 deg"}, "watch"),
-    ("self-centring", {**UPRIGHT, "pivots.inclination": "-1 deg"}, "stop"),  # the spindle, 18 outboard of the axis, sinks
+    ("self-centring", {**UPRIGHT, "pivots.inclination": "-1 deg"}, "stop"),  # the wheel centre, 18 outboard of the axis, sinks
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "49 mm"}, "good"),  # 180 - 125 - 49 = 6
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "49.1 mm"}, "watch"),
     ("lower-pivot-clears-barrel", {**STRAIGHT, "pivots.lower_radius": "52 mm"}, "watch"),
@@ -525,8 +529,8 @@ def test_the_verdict_of_a_sheet(judged: JudgedWith, changes: dict[str, object], 
 def test_an_entry_that_cannot_be_read_keeps_the_sheet_from_reading_as_clear(
     document: Callable[[dict[str, object]], dict[str, Any]],
 ) -> None:
-    assert judge(read_sheet(document({"wheel.load_rating": "a lot"}))).verdict == "unfinished"
-    assert judge(read_sheet(document({"tyre.price_each": "cheap"}))).verdict == "unfinished"
+    assert judged_document(document({"wheel.load_rating": "a lot"})).verdict == "unfinished"
+    assert judged_document(document({"tyre.price_each": "cheap"})).verdict == "unfinished"
 
 
 def test_findings_come_worst_first_then_in_step_order(judged: JudgedWith) -> None:
@@ -562,12 +566,12 @@ def planted_on_value(planted_value: Mm | None) -> Judgement:
 
 @pytest.mark.parametrize("function", [planted_check_that_crashes, planted_value])
 def test_a_check_that_crashes_or_rests_on_a_crash_is_a_stop_with_its_reason(
-    monkeypatch: pytest.MonkeyPatch, judged: JudgedWith, function: Callable[..., Any]
+    monkeypatch: pytest.MonkeyPatch, read: Read, function: Callable[..., Any]
 ) -> None:
     graph = planted(function)
     monkeypatch.setitem(GROUP_OF, "planted", "fit")
     monkeypatch.setattr("rules.judging.judge.trade", lambda: graph)
-    result = judged({})
+    result = judge(read({}))
     assert result.verdict == "stop"
     assert (result.findings[0].check, result.findings[0].verdict) == ("planted", "stop")
     assert "the planted reason" in result.findings[0].text
@@ -580,12 +584,13 @@ def planted_check_not_here(wheel_offset: Mm) -> Judgement:
     raise DoesNotApply("no such part")
 
 
-def test_a_check_that_does_not_apply_leaves_the_sheet_good(monkeypatch: pytest.MonkeyPatch, judged: JudgedWith) -> None:
+def test_a_check_that_does_not_apply_leaves_the_sheet_good(monkeypatch: pytest.MonkeyPatch, read: Read) -> None:
     graph = planted(planted_check_not_here)
     monkeypatch.setitem(GROUP_OF, "planted", "fit")
     monkeypatch.setattr("rules.judging.judge.trade", lambda: graph)
-    assert judged({}).verdict == "good"
-    assert next(found.text for found in judged({}).findings if found.check == "planted") == "No such part."
+    result = judge(read({}))
+    assert result.verdict == "good"
+    assert next(found.text for found in result.findings if found.check == "planted") == "No such part."
 
 
 COMPARE_THICKNESSES = {"finished-below-new"}

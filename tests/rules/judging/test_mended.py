@@ -12,6 +12,7 @@ from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.shop.cautions import cautions
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, Mapping[str, object]], Finding]
 README = Path(__file__).parents[3] / "README.md"
@@ -41,7 +42,7 @@ def test_a_row_that_only_dents_is_no_stop_by_itself() -> None:
     told = {}
     for rating in (60000, 30000, 15000, 8000):  # lbf: from the sample's own down
         car["hub"]["static_rating"] = f"{rating} lbf"
-        found = next(one for one in judge(read_sheet(car)).findings if one.check == "bearing-static")
+        found = next(one for one in judged_document(car).findings if one.check == "bearing-static")
         figure = re.search(r"safety of the worse row is ([0-9.]+)", found.text)
         assert figure is not None
         told[float(figure[1])] = found.verdict
@@ -58,6 +59,19 @@ def test_readme_says_of_torques_what_the_program_does() -> None:
 def test_a_ball_joint_in_double_shear_is_a_stop(finding: FindingWith) -> None:
     found = finding("pivot-shear", {"pivots.lower_kind": "ball joint"})  # both are in double shear on the base sheet
     assert found.verdict == "stop" and "cannot" not in found.change and "single shear" in found.change
+
+
+def test_a_stub_shaft_beside_a_hub_that_holds_itself_is_looked_at_again(finding: FindingWith) -> None:
+    assert finding("hub-holds-together", {"hub.stub_shaft_fitted": True}).verdict == "watch"
+    assert finding("hub-holds-together", {"hub.stub_shaft_torque": "250 N m"}).verdict == "watch"
+
+
+@pytest.mark.parametrize("use", ["race", "dunes"])
+def test_a_no_to_judging_strength_finishes_no_hard_use(use: str) -> None:
+    car = document("scree_ox_strength")
+    refused = {**car, "job": {**car["job"], "use": use}, "loads": {**car["loads"], "judge_strength": False}}
+    judged = judge(read_sheet(refused), light=True)
+    assert "loads.judge_strength" in judged.missing and judged.verdict in ("unfinished", "stop")
 
 
 def test_a_stub_shafts_nut_at_20_newton_metres_is_not_tight(finding: FindingWith) -> None:
@@ -85,6 +99,6 @@ def test_a_weld_on_a_casting_stops_on_screen_and_on_paper() -> None:
 def test_a_bolt_near_a_lugs_edge_is_a_finding_about_the_part(finding: FindingWith) -> None:
     car = document("scree_ox_strength")
     car["bolts"] |= {"lower_thread": "5/8-18", "lower_edge_distance": "0.9 in"}
-    told = [one for one in judge(read_sheet(car)).findings if one.check == "lower-pivot-lug"]
+    told = [one for one in judged_document(car).findings if one.check == "lower-pivot-lug"]
     assert [one.verdict for one in told] == ["stop"]
     assert "fault in the program" not in told[0].change and "lug" in told[0].change

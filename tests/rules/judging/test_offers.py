@@ -10,13 +10,14 @@ from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS
 from rules.sheet.arranged import ASIDE, PAPERS, applies
 from sample_sheets import document
 from tests.support.base_sheet import changed
+from tests.support.judging import judged_document
 from wizard.desk.pages import HEADINGS, PAGES
 
-WELD = {"plate.thickness": "16 mm", "joint_upper.filler": "er70s-6", "joint_upper.leg": "8 mm"}
+WELD = {"plate.thickness": "16 mm", "weld_upper.filler": "er70s-6", "weld_upper.leg": "8 mm"}
 
 
 def judged(changes: dict[str, object]) -> Judged:
-    return judge(read_sheet(changed(changes)))
+    return judged_document(changed(changes))
 
 
 def test_every_name_is_a_question_of_its_kind() -> None:
@@ -36,9 +37,9 @@ def test_every_name_is_a_question_of_its_kind() -> None:
         # An inch more than the width, until it is measured.
         ("wheel.overall_width", {"wheel.overall_width": None}, Offer("240.4 mm", "an estimate", measured=False)),
         ("pivots.lower_shear", {"pivots.lower_shear": None}, Offer("double", "as upper bolt shear")),
-        ("joint_lower.filler", WELD, Offer("er70s-6", "as upper")),
-        ("joint_upper.thickness_two", WELD, Offer("16 mm", "as plate thickness")),
-        ("joint_caliper_bracket.leg", WELD, Offer("8 mm", "as upper")),
+        ("weld_lower.filler", WELD, Offer("er70s-6", "as upper")),
+        ("weld_upper.thickness_two", WELD, Offer("16 mm", "as plate thickness")),
+        ("weld_caliper_bracket.leg", WELD, Offer("8 mm", "as upper")),
         ("plate.spindle_from_front", {"plate.width": "180 mm"}, Offer("90 mm", "the middle")),
         ("loads.bump", {"loads.judge_strength": True}, Offer("4", "usual for trail")),  # course notes and slides
         ("wheel.width", {"wheel.width": None}, None),
@@ -81,6 +82,6 @@ def test_a_car_with_everything_judged_takes_at_most_150_answers() -> None:
         filled.setdefault(step, {})[key] = full[step][key]
     assert len(typed) <= 150
     verdicts = {
-        group: found.judged for group, found in judge(read_sheet({"units": full["units"], **filled})).groups.items()
+        group: found.judged for group, found in judged_document({"units": full["units"], **filled}).groups.items()
     }
     assert all(verdicts.values())

@@ -8,17 +8,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rules.judging.judge import Finding, Judged, judge
+from rules.judging.judge import Finding, Judged
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
 from rules.judging.proposals import SHOWN, EntryChange, Looked, Moved, Proposal, in_trouble, look_for
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS
 from rules.sheet.choosable import choosable
 from sample_sheets import document, samples
 from tests.support.base_sheet import MOVING, Changes, changed
+from tests.support.judging import judged_document
 
 
 def judged(sheet: Mapping[str, Any]) -> Judged:
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def looked(changes: Changes, check: str) -> Looked:
@@ -242,3 +243,12 @@ def test_a_change_helps_where_the_verdict_is_better_for_it(before: Any, after: A
     assert Proposal((), before, after, "").may_be_offered is helps
     assert not Proposal((), before, after, "", stops=(Moved("a", "b", "good", "stop"),)).may_be_offered
     assert not Proposal((), before, after, "", unjudged=("a",)).may_be_offered
+
+
+def test_a_part_that_nobody_publishes_a_limit_for_is_helped_until_it_is_only_shown() -> None:
+    sheet = document("scree_ox_strength")
+    before = judged(sheet)
+    finding = next(one for one in before.findings if one.check == "upright-at-upper-pivot")
+    found = look_for(before, finding)
+    assert finding.verdict == "watch" and found.offers and {offer.after for offer in found.offers} == {"shown"}
+    hold(sheet, finding, found, before)

@@ -13,6 +13,7 @@ from rules.judging.scope import Standing, scope, standings
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, Sheet, read_sheet
 from sample_sheets import document, samples
+from tests.support.judging import judged_document
 
 OTHER_FIGURE = "the second of two figures for one thing is what begins their comparison"
 RACK_LOCKS = "to the rack's own end the linkage locks, and lock-reached stops for that"
@@ -29,6 +30,7 @@ BEGINS = {
     ("pivots.ground_offset", "upper-pivot-clears-plate"): TAPED,
     ("spring.rate", "spring-carries-corner"): "the rate is what asks whether the spring holds the corner up",
     ("tyre.smallest", "tyre-speed"): "the largest tyre's speed symbol, which then counts, is a published figure",
+    ("steering.rack_moves", "rack-way"): "the way the rack moves is what asks whether that is the right one",
     ("wheel.nut_pocket", "assembly-wheel-nuts"): "the width of the pocket is what asks whether a socket goes in",
     ("tyre.loaded_radius", "lower-pivot-clears-barrel"): NO_SUCH_RADIUS,
     ("tyre.loaded_radius", "upper-pivot-clears-barrel"): NO_SUCH_RADIUS,
@@ -36,6 +38,7 @@ BEGINS = {
     ("wheel.offset", "upper-pivot-clears-plate"): "the backspacing, which then counts, puts the whole hub elsewhere",
     ("tyre.load_capacity", "tyre-load"): "the mark's own load index, which then counts, is a published figure",
     ("plate.corner_radius", "corner-radius-fits"): "square corners, which it is then cut with, fit any plate",
+    ("plate.tab_length", "slot-metal"): "without tabs there are no slots",
     ("steering.stop_angle", "stop-before-rack-end"): "without stops on the upright the rack's own end is the stop",
     ("steering.stop_angle", "bump-steer-turned"): RACK_LOCKS,
     ("steering.stop_angle", "tie-rod-over-centre"): RACK_LOCKS,
@@ -126,7 +129,7 @@ def test_the_sentence_names_every_group_that_applies_worst_first() -> None:
 
 
 def test_a_sheets_data_say_what_was_judged() -> None:
-    data = json.loads(json.dumps(as_data(judge(read_sheet(document("pond_newt_finished"))), "x.toml")))
+    data = json.loads(json.dumps(as_data(judged_document(document("pond_newt_finished")), "x.toml")))
     assert data["verdict"] == "good" and data["groups"]["strength"]["verdict"] == "not judged"
     assert data["groups"]["strength"]["judged"] == 0 and data["groups"]["fit"]["verdict"] == "good"
     assert sum(found["of"] for found in data["groups"].values()) == sum(
@@ -137,8 +140,8 @@ def test_a_sheets_data_say_what_was_judged() -> None:
 @pytest.mark.parametrize("use", ["dunes", "race"])
 def test_a_hard_use_is_unfinished_until_its_strength_is_entered(use: str) -> None:
     car = document("pond_newt_finished")
-    assert judge(read_sheet(car)).missing == ()
-    judged = judge(read_sheet({**car, "job": {**car["job"], "use": use}}))
+    assert judged_document(car).missing == ()
+    judged = judged_document({**car, "job": {**car["job"], "use": use}})
     assert judged.verdict == "unfinished" and {"loads.judge_strength", "upright.material"} <= set(judged.missing)
 
 
@@ -146,5 +149,5 @@ def test_a_hard_use_is_unfinished_until_its_strength_is_entered(use: str) -> Non
     "begun", [{"loads": {"bump": 3}}, {"upright": {"beam": "none"}}, {"brakes": {"road_grip": 0.9}}]
 )
 def test_one_answer_about_strength_asks_for_all_of_it(begun: dict[str, dict[str, object]]) -> None:
-    judged = judge(read_sheet({**document("pond_newt_finished"), **begun}))
+    judged = judged_document({**document("pond_newt_finished"), **begun})
     assert judged.sheet.faults == () and judged.verdict in ("unfinished", "stop") and judged.missing

@@ -60,6 +60,7 @@ def test_every_term_is_a_word_of_the_program(term: str) -> None:
 
     words = [plain_words(text) for text in (*FIELDS, *trade().values, *trade().checks)]
     words += [plain_words(asked.label) for asked in FIELDS.values()]
+    words += [plain_words(node.note.title) for node in trade().checks.values()]
     assert any(term in text for text in words), "nobody would find anything by its other words"
 
 

@@ -3,15 +3,14 @@
 from dataclasses import replace
 
 from rules.judging.banding import banded, with_the_weakest_watched
-from rules.judging.judge import judge
 from rules.judging.weakest_part import factor_table
-from rules.sheet import read_sheet
 from rules.strength.margin import Margin
 from sample_sheets import FINISHED, document
+from tests.support.judging import judged_document
 
 
 def test_the_table_has_every_part_worst_first_with_both_columns() -> None:
-    judged = judge(read_sheet(document(FINISHED)))
+    judged = judged_document(document(FINISHED))
     known = {
         "hub_bolts_safety": Margin(3.0, "bump", "proof load", part="hub bolts", kind="proof load", on_yield=3.4),
         "plate_safety": Margin(1.25, "rock", "yield", part="plate"),
@@ -28,7 +27,7 @@ def test_the_table_has_every_part_worst_first_with_both_columns() -> None:
 
 
 def test_parts_within_a_tenth_of_the_least_are_watched_and_no_others() -> None:
-    judged = judge(read_sheet(document("scree_ox_strength")))
+    judged = judged_document(document("scree_ox_strength"))
     shown = [replace(one, verdict="shown", shows_a_figure=True) for one in judged.findings if one.check in banded()]
     margins = {value: Margin(3.0, "bump", "yield", part=value) for value in banded().values()}
     margins |= {"plate_safety": Margin(2.0, "bump", "yield", part="a"), "snout_safety": Margin(2.19, "rock", "yield", part="b"),

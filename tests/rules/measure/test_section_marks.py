@@ -2,12 +2,12 @@
 
 import pytest
 
-from rules.judging.judge import judge
 from rules.judging.offers import Offer, offer
 from rules.measure.quantity import INCH, EntryError, Units
 from rules.measure.section_marks import read_section
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS
 from tests.support.base_sheet import changed
+from tests.support.judging import judged_document
 
 
 @pytest.mark.parametrize(
@@ -39,7 +39,7 @@ def test_a_size_out_of_bounds_or_a_slip_is_refused_as_ever() -> None:
 
 
 def test_the_other_sizes_of_the_name_are_offered_in_their_own_rows_and_echoed() -> None:
-    found = judge(read_sheet(changed({"upright.beam": "box", "upright.beam_width": "80 x 40 x 4 box"})))
+    found = judged_document(changed({"upright.beam": "box", "upright.beam_width": "80 x 40 x 4 box"}))
     assert found.worked.known["upright.beam_width"] == pytest.approx(80.0)
     assert offer("upright.beam_depth", found) == Offer("40 mm", "by its name")
     assert offer("upright.beam_wall", found) == Offer("4 mm", "by its name")

@@ -168,7 +168,7 @@ def _pose(height: float, spin: tuple[float, float, float] = ACROSS) -> Pose:
 
 
 def test_the_least_gap_knows_where_it_was_found() -> None:
-    """A line 600 up, straight across: the tread stands 444.5 over the spindle, so 55.5 and 5.5 clear."""
+    """A line 600 up, straight across: the tread stands 444.5 over the wheel centre, so 55.5 and 5.5 clear."""
     sweep = Sweep(
         (
             Placed(-50.0, 1.0, _pose(50.0)),

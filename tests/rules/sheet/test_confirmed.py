@@ -6,11 +6,13 @@ from typing import Any
 import pytest
 
 from rules.judging.judge import Judged
+from rules.judging.questions import beside
 from rules.judging.report import as_data
 from rules.measure.quantity import KINDS
 from rules.sheet import FIELDS, read_sheet
 from rules.shop.cautions import cautions
 from sample_sheets import document as sample
+from tests.support.judging import judged_document
 
 Document = Callable[[Mapping[str, object]], dict[str, Any]]
 JudgedWith = Callable[[Mapping[str, object]], Judged]
@@ -72,7 +74,7 @@ def test_confirmed_must_be_a_table(document: Document) -> None:
 def test_an_unusual_answer_keeps_the_sheet_at_watch_until_it_is_confirmed(document: Document) -> None:
     from rules.judging.judge import judge
 
-    asked = judge(read_sheet(document(ODD)))
+    asked = judged_document(document(ODD))
     finding = next(found for found in asked.findings if found.check == "unusual-answers")
     assert asked.verdict == finding.verdict == "watch"
     assert "metal at the stud hole 30 mm" in finding.text and "8 mm" in finding.text and "20 mm" in finding.text
@@ -89,12 +91,11 @@ def test_what_is_odd_beside_another_answer_is_asked_about_by_name(judged: Judged
 
 
 def test_paper_says_what_is_unusual_and_what_was_confirmed(document: Document) -> None:
-    from rules.judging.judge import judge
 
-    told = {line.id: line.text for line in cautions(judge(read_sheet(document(ODD))))}
+    told = {line.id: line.text for line in cautions(judged_document(document(ODD)))}
     assert "metal at the stud hole 30 mm" in told["caution.unusual"] and "caution.confirmed" not in told
     yes = {**document(ODD), "confirmed": {"wheel.pad_thickness": "30 mm"}}
-    told = {line.id: line.text for line in cautions(judge(read_sheet(yes)))}
+    told = {line.id: line.text for line in cautions(judged_document(yes))}
     assert "metal at the stud hole 30 mm" in told["caution.confirmed"] and "caution.unusual" not in told
 
 
@@ -108,3 +109,32 @@ def test_the_report_names_both(judged: JudgedWith) -> None:
 )
 def test_nothing_on_a_sound_sample_is_unusual(name: str) -> None:
     assert read_sheet(sample(name)).unusual == ()
+
+
+ODD_TIE = {"hub.body_diameter": "60 mm", "hub.body_length": "80 mm"}
+"""The pilot is 107.8 mm: a body of 0.56 of it is odd beside it, and 60 mm by itself is not."""
+
+
+@pytest.mark.parametrize(
+    ("changes", "stands"),
+    [({}, True), ({"hub.pilot_diameter": "107.7 mm"}, False), ({"hub.body_diameter": "61 mm"}, False)],
+)
+def test_a_yes_covers_what_was_odd_together_and_goes_when_either_changes(
+    document: Document, changes: dict[str, object], stands: bool
+) -> None:
+    yes = {"hub.body_diameter": "60 mm", "hub.body_diameter beside hub.pilot_diameter": "107.8 mm"}
+    sheet = read_sheet({**document({**ODD_TIE, **changes}), "confirmed": yes})
+    assert (sheet.confirmed == {"hub.body_diameter"}) is stands
+
+
+def test_what_an_answer_was_confirmed_beside_confirms_nothing_by_itself(document: Document) -> None:
+    yes = {"hub.body_diameter beside hub.pilot_diameter": "107.8 mm"}
+    assert read_sheet({**document(ODD_TIE), "confirmed": yes}).confirmed == frozenset()
+
+
+def test_a_yes_names_the_other_answers_of_what_was_odd(judged: JudgedWith) -> None:
+    result = judged(ODD_TIE)
+    assert "hub.body_diameter" in result.asks_about
+    assert beside("hub.body_diameter", result) == ("hub.pilot_diameter",)
+    alike = judged({"wheel.spoke_room": "12 mm", "wheel.pad_thickness": "12 mm"})  # asked of every line: by itself
+    assert beside("wheel.pad_thickness", alike) == ()

@@ -26,6 +26,8 @@ bolts: upper_lug_width upper_lug_reach lower_lug_width lower_lug_reach lugs_tied
 bolts: lower_radial_rating lower_axial_rating caliper_thread caliper_grade caliper_bolt_spacing pads_beyond_caliper_bolts
 brakes: pedal_ratio pedal_effort pedal_room master_bore rear_master_bore bar_to_front rear_pressure_share
 brakes: rear_piston_diameter rear_pistons_per_side rear_caliper_kind rear_effective_radius rear_pad_friction piston_take_up
+plate: left_for_drilling tab_length upper_end_width lower_end_width full_width_above full_width_below hole_above
+plate: hole_above_spindle hole_below hole_below_spindle gusset_at gusset_thickness gusset_along_plate gusset_along_lug
 """
 SEVERAL_LINES = "job: rule_book notes"
 

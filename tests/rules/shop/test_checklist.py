@@ -18,7 +18,7 @@ def dune_car() -> Document:
     """Check values (common practice, no source), worked by hand where they are used: 34 in tyre, hub face in the tyre
     centre plane (offset = hat), 10 deg, 1 in ground offset, castor 0."""
     return {
-        "sheet_version": 1, "title": "Dune car front", "units": "inch",
+        "sheet_version": 2, "title": "Dune car front", "units": "inch",
         "job": {"vehicle": "Dune car", "use": "trail", "corner_weight": "520 lb", "vehicle_weight": "1900 lb",
                 "wheelbase": "104 in", "track": "64 in", "top_speed": "70 mph"},
         "tyre": {"smallest": "33x12.50R15LT 108Q", "largest": "35x12.50R15LT 113Q", "rim_width_least": "8 in",
@@ -66,7 +66,7 @@ def lines(document: Document, **shown_in: Any) -> dict[str, ChecklistLine]:
 
 
 def test_layout_figures_worked_by_hand() -> None:
-    """tan 10 deg = 0.176327, cos 10 deg = 0.984808. Axis at the spindle: 1 + 17 x 0.176327 = 3.9976 in.
+    """tan 10 deg = 0.176327, cos 10 deg = 0.984808. Axis at the wheel centre: 1 + 17 x 0.176327 = 3.9976 in.
 
     Lower 3.99756 - 5 x 0.176327 = 3.11592; upper height 10.25 x 0.984808 - 5 = 5.0943; upper 3.9976 + 0.8983 = 4.8959.
     To the nearest 1/32: 3.1159 x 32 = 99.7, 3 4/32; 4.8959 x 32 = 156.7, 4 29/32; 5.0943 x 32 = 163.02, 5 3/32.
@@ -193,7 +193,7 @@ def test_parts_list_known_answers_and_say_how_to_measure_the_rest() -> None:
     assert parts["parts.rotor.diameter"].target == "11 in"
     assert parts["parts.wheel.centre-bore"].target == f"________ {FIELDS['wheel.centre_bore'].how}"
     assert parts["parts.wheel"].text == "Wheel, 15 in x 8 1/2 in, 6 x 5.5 in"
-    assert parts["parts.tyre.loaded-radius"].target.startswith("________ Ground to spindle centre")
+    assert parts["parts.tyre.loaded-radius"].target.startswith("________ Ground to wheel centre")
 
 
 def test_a_wheel_is_asked_for_in_inches_whatever_the_sheet_is_in() -> None:
@@ -239,7 +239,7 @@ def test_shop_order() -> None:
     sections = list(dict.fromkeys(line.section for line in lines(dune_car()).values()))
     assert sections == [
         "Cautions", "Parts in hand", "Settle before cutting", "Written in by the builder before hand-over",
-        "Layout from the hub flange face", "Mock-up with wheel, rotor, hub and caliper", "Tack",
+        "Layout from the hub face", "Mock-up with wheel, rotor, hub and caliper", "Tack",
         "Hold point: measure before finish welding", "Weld", "Cool, measure again, crack test", "Caliper bracket",
         "Assemble and torque", "Turn and lock", "First drive",
     ]  # fmt: skip

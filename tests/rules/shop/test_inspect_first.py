@@ -5,13 +5,13 @@ from typing import Any
 
 import pytest
 
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from rules.shop.checklist import checklist, worked_out_tables
 from rules.shop.checklist_line import ChecklistLine
 from rules.shop.steps import inspect_first
 from rules.strength.margin import Margin
 from sample_sheets import FINISHED, sample
+from tests.support.judging import judged_document
 from wizard.files.sheet_file import read
 from wizard.paper.checklist_text import as_markdown, as_text
 
@@ -32,7 +32,7 @@ def with_tie_rod(rating: str) -> dict[str, Any]:
 
 
 def judged(sheet: dict[str, Any]) -> Judged:
-    return judge(read_sheet(sheet))
+    return judged_document(sheet)
 
 
 def with_margins(*factors: float, estimated: tuple[str, ...] = ()) -> Judged:

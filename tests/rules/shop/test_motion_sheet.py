@@ -250,7 +250,7 @@ def test_the_effort_at_the_rim_lifts_the_weight(judged: Judge, moving: Moving) -
     back, lock = (sections(judged(moving))[section] for section in (RETURN, LOCK))
     rim = [21.9911 * float(cell) / 1000 for cell in column(lock, "Rack (mm)")]
     lifts = sum(float(cell) for cell in back.rows[-1][1:3])
-    efforts = [float(cell) for cell in column(back, "Rim effort (N)")]
+    efforts = [float(cell) for cell in column(back, "Steering-wheel effort (N)")]
     assert energy(rim, efforts) == pytest.approx(250 * 9.80665 * lifts / 1000, rel=0.02)
 
 
@@ -259,7 +259,7 @@ def test_an_inch_sheet_has_inches_pounds_and_pound_feet(judged: Judge, moving: M
     metric, inch = (sections(judged({**moving, "units": units}))[RETURN] for units in ("metric", "inch"))
     for ours, theirs, size in (
         ("Return (lbf ft)", "Return (N m)", 1.355818),
-        ("Rim effort (lbf)", "Rim effort (N)", 4.448222),
+        ("Steering-wheel effort (lbf)", "Steering-wheel effort (N)", 4.448222),
         ("Lift, inner (in)", "Lift, inner (mm)", 25.4),
     ):
         for cell, other in zip(column(inch, ours), column(metric, theirs), strict=True):
@@ -277,15 +277,15 @@ def test_what_each_angle_is_worth_stands_below(judged: Judge) -> None:
     Without ground offset the lift is by 400 tan 10 deg = 70.5308 mm at the wheel centre: with A = sin 10 cos 10 (1 -
     cos 20) = 0.010313 and dA = sin 10 cos 10 sin 20 = 0.058490, the arm is 70.5308 dA - 400 A dA / sqrt(1 - A^2) =
     4.1253 - 0.2413 = 3.8840 mm, and 2 x 2451.6625 N x 3.8840 mm = 19.04 N m.
-    Levers: 50 + 70.5308 = 120.5308 mm at spindle height, 50 mm at the ground, both by cos 10 deg = 0.984808.
+    Levers: 50 + 70.5308 = 120.5308 mm at wheel-centre height, 50 mm at the ground, both by cos 10 deg = 0.984808.
     """
     below = sections(judged(CASE_A))[RETURN].below
     assert below == (
         "Return with both wheels turned 20 deg about their axes: 33.38 N m. With one at nought:",
         "Castor: without it 33.38 N m.",
-        "Inclination: without it 0 N m.",
+        "Steering-axis inclination: without it 0 N m.",
         "Ground offset: without it 19.04 N m.",
-        "Kickback lever, a rock pushes the wheel back at spindle height: 118.7 mm.",
+        "Kickback lever, a rock pushes the wheel back at wheel-centre height: 118.7 mm.",
         "Braking lever, the tyre brakes on the ground with the caliper on the upright: 49.24 mm.",
     )
 
@@ -293,13 +293,13 @@ def test_what_each_angle_is_worth_stands_below(judged: Judge) -> None:
 def test_what_is_not_known_has_no_column_and_its_reason(judged: Judge, moving: Moving) -> None:
     no_wheel = sections(judged({**moving, "steering.steering_wheel_diameter": None}))[RETURN]
     assert no_wheel.columns[-1] == "Return (N m)"
-    assert "Rim effort not worked out: enter steering wheel diameter." in no_wheel.notes
+    assert "Steering-wheel effort not worked out: enter steering wheel diameter." in no_wheel.notes
     no_weight = sections(judged({**moving, "job.corner_weight": None}))[RETURN]
     assert no_weight.columns[-1] == "Camber, outer (deg)"
     assert any(note.startswith("Return not worked out: enter ") for note in no_weight.notes)
     assert [line.split()[0] for line in no_weight.below] == ["Kickback", "Braking"]
     one_rod = sections(judged(CASE_A))[RETURN]
-    assert any(note.startswith("Rim effort not worked out: with one rod across") for note in one_rod.notes)
+    assert any(note.startswith("Steering-wheel effort not worked out: with one rod across") for note in one_rod.notes)
 
 
 def test_a_return_that_rests_on_an_estimate_says_what_to_measure(judged: Judge, moving: Moving) -> None:
@@ -419,8 +419,8 @@ def test_what_to_set_comes_from_the_sheet_or_is_blank(judged: Judge, moving: Mov
     table = sections(judged(moving))[SET_UP]
     rows = {row[0]: row[1:] for row in table.rows}
     assert rows["Castor"] == ("6 deg top rearward", "", "")
-    assert rows["Inclination"] == ("10 deg top inboard", "", "")
-    assert rows["Spindle above ground, at ride"] == ("400 mm", "", "")
+    assert rows["Steering-axis inclination"] == ("10 deg top inboard", "", "")
+    assert rows["Wheel centre above ground, at ride"] == ("400 mm", "", "")
     assert rows["Wheelbase"] == ("2600 mm", "", "")
     assert rows["Steering centred: inner pivot from centre line"] == ("301 mm", "", "")
     assert "________" in rows["Toe, both wheels across the treads"][0] and "________" in rows["Tyre pressure"][0]

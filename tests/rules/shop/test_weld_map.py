@@ -4,17 +4,16 @@ from typing import Any
 
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
 from rules.drawn.weld_symbol import weld_symbol
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from rules.shop.weld_map import Joint, in_common, joints, order_of_runs
 from sample_sheets import document
+from tests.support.judging import judged_document
 
 
 def found(**changes: dict[str, Any]) -> tuple[Joint, ...]:
     sheet = document("scree_ox_strength")
     for table, entries in changes.items():
         sheet[table] = {**sheet[table], **entries}
-    return joints(judge(read_sheet(sheet)))
+    return joints(judged_document(sheet))
 
 
 def test_joints_are_numbered_in_the_order_of_the_sheet() -> None:
@@ -30,14 +29,14 @@ def test_sizes_stand_in_words() -> None:
     upper, _, arm, _ = found()
     assert upper.words == "fillet on both sides; leg 3/8 in; 4 in long, each run"
     assert arm.words == "fillet round a rectangle; leg 5/16 in; 3.1 in by 1 1/2 in, all round"
-    bevel = found(joint_upper={"form": "full bevel"})[0]
+    bevel = found(weld_upper={"form": "full bevel"})[0]
     assert bevel.words.startswith("full bevel; welded through") and "leg" not in bevel.words
 
 
 def test_what_is_not_on_the_sheet_is_a_blank() -> None:
     sheet = document("scree_ox_strength")
-    del sheet["joint_upper"]["leg"], sheet["joint_lower"]["form"]
-    upper, lower, *_ = joints(judge(read_sheet(sheet)))
+    del sheet["weld_upper"]["leg"], sheet["weld_lower"]["form"]
+    upper, lower, *_ = joints(judged_document(sheet))
     assert "leg ____" in upper.words
     assert lower.words == "form, leg, length, sides, prep, gap: ________"
     assert weld_symbol(lower.form, lower.leg, lower.run, "inch") == ()

@@ -1,4 +1,4 @@
-"""What turns about the spindle, over a full turn, against what does not."""
+"""What turns about the wheel's axis, over a full turn, against what does not."""
 
 from math import pi
 
@@ -54,7 +54,7 @@ def test_as_little_as_at_the_worst_of_many_positions(turns: str, still: str) -> 
 )  # fmt: skip
 @pytest.mark.parametrize("axis", [(0.0, 1.0, 0.0), (0.0, -1.0, 0.0)])
 def test_where_round_the_clock(axis: Vector, place: Vector, clock: float) -> None:
-    """From straight up, plus forwards, whichever way along the spindle the axis is given."""
+    """From straight up, plus forwards, whichever way along the wheel's axis the axis is given."""
     found = turning_gap(all_round((Ball((0.0, 0.0, 50.0), 5.0),), (0.0, 0.0, 0.0), axis), solid(Ball(place, 10.0)))
     assert found and found.clock == pytest.approx(clock, abs=1e-6)
 

@@ -189,7 +189,7 @@ def test_an_inboard_brake_pulls_at_the_spindle_and_an_outboard_one_at_the_ground
     force = (-1000.0, 0.0, 0.0)
     outboard = balance(LEVEL, force, moment_of(((force, (0.0, 0.0, 0.0)),)))
     inboard = balance(LEVEL, force, moment_of(((force, (0.0, 0.0, 400.0)),)))
-    # About the lower pivot's cross-axis: 300 below it at the ground, 100 above it at the spindle; 290 between pivots.
+    # About the lower pivot's cross-axis: 300 below it at the ground, 100 above it at the wheel centre; 290 between pivots.
     # The tie rod runs straight across, so it has no say in this.
     assert outboard.guiding[0] == pytest.approx(-300_000 / 290)
     assert inboard.guiding[0] == pytest.approx(100_000 / 290)

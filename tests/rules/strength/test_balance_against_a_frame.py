@@ -15,7 +15,7 @@ from rules.strength.balance import Linkage, arm_normal, balance, plane_slopes
 LOWER, UPPER, TIE_ROD = (10.0, -80.0, 300.0), (-15.0, -120.0, 590.0), (-130.0, -90.0, 370.0)
 UPPER_FRONT, UPPER_REAR, TIE_ROD_INNER = (120.0, -380.0, 560.0), (-160.0, -380.0, 560.0), (-120.0, -420.0, 380.0)
 CENTRE, CONTACT = (0.0, 0.0, 400.0), (0.0, 0.0, 0.0)
-# name; force, N; where it acts: at the ground, or at spindle height as when the wheel meets a rock
+# name; force, N; where it acts: at the ground, or at wheel-centre height as when the wheel meets a rock
 CASES: dict[str, tuple[Vector, str]] = {
     "bump": ((0.0, 0.0, 12000.0), "contact"),
     "braking": ((-7000.0, 0.0, 4000.0), "contact"),

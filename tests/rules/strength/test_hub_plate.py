@@ -1,12 +1,18 @@
-"""The plate between the hub bolts by hand: four bolts 60 x 80 mm about the spindle, plate 100 x 10 mm, yield 250 MPa."""
+"""The plate between the hub bolts by hand: four bolts 60 x 80 mm about the wheel's axis, plate 100 x 10 mm, yield 250 MPa."""
+
+from dataclasses import replace
+from math import pi
 
 import pytest
 
-from rules.graph.results import NotJudged
+from rules.graph.results import OutsideRange
+from rules.measure.outline import circle_places, hub_bolt_places
 from rules.measure.vectors import Vector
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
-from rules.values.strength.upright import Build, plate_safety
+from rules.values.strength.hub_plate import plate_safety
+from rules.values.strength.plate_build import Build
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PLACES = Places(
@@ -18,21 +24,25 @@ PLATE = Build(width=100.0, thickness=10.0, bore=0.0, top=180.0, bottom=180.0, be
 BORED = Build(width=100.0, thickness=10.0, bore=50.0, top=180.0, bottom=180.0, beam="none")
 
 
+FOUR = BoltPlaces(hub_bolt_places(60.0, 80.0))
+
+
 def box(width: float, bore: float = 0.0) -> Build:
     return Build(100.0, 10.0, bore, 180.0, 180.0, "box", width, 40.0, 4.0, 0.0)
 
 
 def safety(
     build: Build, force: Vector = NONE, moment: Vector = NONE, upper: Vector = NONE, lower: Vector = NONE,
-    rod: Vector = NONE, root: float = -30.0, bolts: int = 4,
+    rod: Vector = NONE, root: float = -30.0, bolts: BoltPlaces = FOUR,
+    hole: float = 12.0,
 ) -> Margin:  # fmt: skip
     case = CaseLoads("bump", NONE, force, moment, upper, lower, rod)
-    return plate_safety(build, 250.0, bolts, 60.0, 80.0, 12.0, root, CornerLoads(PLACES, (case,)))
+    return plate_safety(build, 250.0, bolts, hole, root, CornerLoads(PLACES, (case,)))
 
 
 def test_level_at_the_bolts_their_holes_are_taken_out() -> None:
     # Pivot 110 above the row: 110 000 N mm on (100 - 24) x 100/6 = 1266.67 mm3, shear 1000 x 1.5/760. A hub that takes the
-    # push away again at the spindle's height: 500 at each row, so that level through the spindle it is 130 000 on 1666.67
+    # push away again at the wheel centre: 500 at each row, so that there it is 130 000 on 1666.67
     found = safety(PLATE, force=(0.0, -1000.0, 0.0), upper=(0.0, 1000.0, 0.0))
     bending, shear = 110_000 / 1266.667, 1000 * 1.5 / 760
     assert found == pytest.approx(250 / (bending**2 + 3 * shear**2) ** 0.5, rel=1e-5)
@@ -40,7 +50,7 @@ def test_level_at_the_bolts_their_holes_are_taken_out() -> None:
 
 
 def test_pushed_between_its_pivots_the_plate_gives_beside_the_bore_and_not_at_the_bolts() -> None:
-    # 8000 N at the spindle, 4000 back at each pivot: 440 000 N mm from row to row. At a row 440 000/1266.67 = 347; beside a
+    # 8000 N at the wheel centre, 4000 back at each pivot: 440 000 N mm from row to row. At a row 440 000/1266.67 = 347; beside a
     # bore of 50: 440 000/(50 x 100/6) = 528 MPa, and no shear there
     pushed = {"force": (0.0, 8000.0, 0.0), "upper": (0.0, -4000.0, 0.0), "lower": (0.0, -4000.0, 0.0)}
     found = safety(BORED, **pushed)  # type: ignore[arg-type]
@@ -52,7 +62,7 @@ def test_pushed_between_its_pivots_the_plate_gives_beside_the_bore_and_not_at_th
 
 
 def test_tilted_by_the_hub_the_rows_push_and_pull() -> None:
-    # 320 N m about the fore-and-aft line, nothing at the pivots: 4000 N at each row, 160 000 N mm at the spindle:
+    # 320 N m about the fore-and-aft line, nothing at the pivots: 4000 N at each row, 160 000 N mm at the wheel centre:
     # 96 MPa, shear 4000 x 1.5/1000 = 6
     found = safety(PLATE, moment=(320_000.0, 0.0, 0.0))
     assert found == pytest.approx(250 / (96**2 + 3 * 6**2) ** 0.5)
@@ -81,7 +91,7 @@ def test_the_worse_half_counts_because_the_caliper_bracket_joins_one_of_them() -
 
 @pytest.mark.parametrize("root", [30.0, 0.0, -30.0])
 def test_the_tie_rod_is_in_one_half_wherever_its_arm_joins(root: float) -> None:
-    # A rod of 1000 N along the car, 30 below the spindle: 30 000 over 16 666.7 mm3 and more at no row; shear 1.5. Level with
+    # A rod of 1000 N along the car, 30 below the wheel centre: 30 000 over 16 666.7 mm3 and more at no row; shear 1.5. Level with
     # the middle of the plate it twists nothing.
     found = safety(PLATE, rod=(1000.0, 0.0, 0.0), root=root)
     assert found == pytest.approx(250 / (1.8**2 + 3 * 1.5**2) ** 0.5)
@@ -109,6 +119,70 @@ def test_a_tube_holds_the_plate_along_its_middle_only() -> None:
     assert safety(tube, moment=(180_000.0, 0.0, 0.0)) == pytest.approx(250 / stress)
 
 
-def test_other_than_four_bolts_are_not_judged() -> None:
-    with pytest.raises(NotJudged, match="four bolts only"):
-        safety(PLATE, bolts=5)
+def test_three_bolts_are_cut_in_the_row_of_one_and_in_the_row_of_two() -> None:
+    """Three on a circle of 80, one straight up: 320 N m tilts it: 2 M / (3 r) = 5333.3 N on the top one, half on each lower one.
+
+    Under the top bolt, level through the spindle: 5333.3 x 40 = 213 333 N mm over 1666.67 mm3 is 128 MPa, shear 8. Beside the
+    lower two, 20 down, nothing stands beyond. A pivot pulled 1000 N inboard 150 above: level with the top bolt's one hole of 12,
+    (100 - 12) x 100 / 6 = 1466.67 mm3: 110 000 / 1466.67 = 75 MPa, shear 1.5 x 1000 / 880.
+    """
+    three = BoltPlaces(circle_places(3, 80.0, 0.0))
+    found = safety(PLATE, moment=(320_000.0, 0.0, 0.0), bolts=three)
+    assert found == pytest.approx(250 / (128**2 + 3 * 8**2) ** 0.5, rel=1e-4)
+    assert found.limit == "yield beside the centre bore"
+    pulled = safety(PLATE, force=(0.0, -1000.0, 0.0), upper=(0.0, 1000.0, 0.0), bolts=three)
+    assert pulled.limit in ("yield at the upper hub bolts", "yield beside the centre bore")
+    alone = safety(PLATE, upper=(0.0, 1000.0, 0.0), bolts=three)  # no hub: 150 000 / 1666.67 = 90 through the spindle
+    assert alone == pytest.approx(250 / (90**2 + 3 * 1.5**2) ** 0.5, rel=1e-4)
+
+
+@pytest.mark.parametrize("count", [3, 4, 5, 6])
+def test_the_bolts_beyond_the_spindle_balance_the_hub_however_many_they_are(count: int) -> None:
+    """A hub that is pushed inboard without tilting: the bolts above and below share it, and a plate held at both pivots alike
+
+    carries half on each side but for a row that stands level with the spindle, which is on neither.
+    """
+    bolts = BoltPlaces(circle_places(count, 80.0, 0.3))  # turned, so that none stands level
+    above = sum(1 for _, z in bolts.places if z > 0)
+    # 8000 N at the spindle, 4000 at each pivot 150 away; bolts beyond give 8000 / n each at their height
+    moment = 4000 * 150 - sum(8000 / count * z for _, z in bolts.places if z > 0)
+    shear = abs(-4000 + 8000 / count * above)
+    below = 4000 * 150 - sum(8000 / count * -z for _, z in bolts.places if z < 0)
+    shear_below = abs(-4000 + 8000 / count * (count - above))
+    by_hand = min(
+        250 / ((bent / 1666.667) ** 2 + 3 * (cut * 1.5 / 1000) ** 2) ** 0.5
+        for bent, cut in ((moment, shear), (below, shear_below))
+    )
+    found = safety(
+        PLATE, force=(0.0, 8000.0, 0.0), upper=(0.0, -4000.0, 0.0), lower=(0.0, -4000.0, 0.0), bolts=bolts, hole=0.01
+    )
+    assert found <= by_hand * (1 + 1e-6)
+    assert found == pytest.approx(by_hand, rel=0.25)
+
+
+def test_the_same_four_bolts_read_alike_as_a_rectangle_and_on_their_circle() -> None:
+    """A square of 60 is a circle of 84.853 turned by an eighth: one upright, one verdict."""
+    square, ring = BoltPlaces(hub_bolt_places(60.0, 60.0)), BoltPlaces(circle_places(4, 60.0 * 2**0.5, pi / 4))
+    hit = {"force": (3000.0, -2000.0, 5000.0), "moment": (200_000.0, 0.0, 90_000.0), "upper": (-900.0, 700.0, 0.0)}
+    one, other = (safety(box(40.0), bolts=bolts, **hit) for bolts in (square, ring))  # type: ignore[arg-type]
+    assert one == pytest.approx(other) and one.limit == other.limit
+
+
+def test_where_the_bore_opens_the_channel_s_cell_twist_bends_the_strips_beside_it() -> None:
+    """Channel 60 x 40 x 4 on 100 x 10: cell 56 x (40 - 2 + 5) = 2408 mm2. 200 N m at the upper pivot about the upright's axis.
+
+    Without a hub all of it is twist at the spindle: 200 000 / (2 x 2408) x 60 = 2491.7 N in the plate, 1245.8 a strip of
+    (100 - 50) / 2 = 25 x 10: 1245.8 x 0.45 x 50 / 2 / (10 x 625 / 6 = 1041.67) = 13.455 MPa beside the bore.
+    """
+    channel = Build(100.0, 10.0, 50.0, 180.0, 180.0, "channel", 60.0, 40.0, 4.0)
+    section = channel.section(0.0)
+    assert 200_000 * section.twist_bends == pytest.approx(13.455, abs=1e-3)
+    assert channel.section(30.0).twist_bends == 0.0  # above the bore
+    closed, open_ = (replace(box(60.0, 50.0), cut=cut) for cut in ("not cut", "face on the plate"))
+    assert closed.section(0.0).twist_bends == 0.0 < open_.section(0.0).twist_bends
+    assert open_.section(0.0).area < closed.section(0.0).area
+    both = replace(box(80.0, 50.0), cut="both faces")
+    # the far face: 80 / (2 x 76 x 36) / 2 x 0.45 x 50 / 2 x 6 / (4 x 15^2), N mm to MPa
+    assert both.section(0.0).twist_bends == pytest.approx(80 / 5472 / 2 * 11.25 * 6 / 900)
+    with pytest.raises(OutsideRange, match="whole of the beam's far face"):
+        replace(box(50.0, 50.0), cut="both faces").section(0.0)

@@ -1,4 +1,4 @@
-"""Each load case by hand: which force acts where, and what reaches the hub. W = 4000 N, spindle 400 mm up."""
+"""Each load case by hand: which force acts where, and what reaches the hub. W = 4000 N, wheel centre 400 mm up."""
 
 from collections.abc import Mapping
 from dataclasses import replace
@@ -15,7 +15,7 @@ from rules.tables.load_multiples import LOAD_MULTIPLES
 
 PLACES = Places(
     contact=(0, 0, 0), wheel_centre=(0, 0, 400), bearing=(0, -20, 400), hub_face=(0, 4, 400), mount_face=(0, -56, 400),
-    upper_pivot=(0, -120, 590), lower_pivot=(0, -80, 300), tie_rod=(-130, -90, 370),
+    upper_pivot=(0, -120, 590), lower_pivot=(0, -80, 300), tie_rod=(-130, -90, 370), rock_aside=75.0,
 )  # fmt: skip
 LINKAGE = Linkage(PLACES.lower_pivot, PLACES.upper_pivot, (0, 0, 1), PLACES.tie_rod, (0, 1, 0))
 
@@ -47,9 +47,13 @@ BY_HAND = [
     ("combined, inner", (-3200, 4000, 12_000), (1_840_000, 0, 64_000)),
     ("landing, inboard", (0, -4000, 20_000), (-1_200_000, 0, 0)),  # 400 000 less 1 600 000
     ("landing, outboard", (0, 4000, 20_000), (2_000_000, 0, 0)),
-    ("rock", (-18_000, 0, 4000), (80_000, 0, 360_000)),  # at spindle height: no torque about the spindle
-    # the same push 45 deg up, aimed at the spindle: 12 727.922 each way; the tyre has left the ground
-    ("low rock", (-12_727.922, 0, 12_727.922), (254_558.44, 0, 254_558.44)),
+    ("rock", (-18_000, 0, 4000), (80_000, 0, 360_000)),  # at wheel-centre height: no torque about the wheel's axis
+    # the same push 30 and 60 deg up, aimed at the wheel centre: 15 588.457 and 9000; the tyre has left the ground
+    ("low rock", (-15_588.457, 0, 9000), (180_000, 0, 311_769.15)),
+    ("rock near the foot", (-9000, 0, 15_588.457), (311_769.15, 0, 180_000)),
+    # 75 mm beside the tread's middle: 18 000 x 95 and 18 000 x -55 steer
+    ("rock, outboard of middle", (-18_000, 0, 4000), (80_000, 0, 1_710_000)),
+    ("rock, inboard of middle", (-18_000, 0, 4000), (80_000, 0, -990_000)),
     ("rock, brakes on", (-18_000, 0, 4000), (80_000, 0, 360_000)),
     ("steering stop", (0, -6000, 4000), (80_000, 0, -2_400_000)),  # on the front edge, 400 ahead
     ("steering stop, outboard", (0, 6000, 4000), (80_000, 0, 2_400_000)),
@@ -100,9 +104,32 @@ def test_a_stance_that_is_turned_turns_the_push_with_it_and_keeps_its_place_in_t
     assert more == pytest.approx(1 / cos(radians(30)))
     assert {name for name in by_name if "lock" in name} == {
         f"{case} at inner lock"
-        for case in ("rock", "low rock", "rock, brakes on", "steering stop",
-                     "steering stop, outboard")
+        for case in ("rock", "low rock", "rock near the foot", "rock, outboard of middle", "rock, inboard of middle",
+                     "rock, brakes on", "steering stop", "steering stop, outboard")
     }  # fmt: skip
+
+
+def test_bump_and_lock_at_once_are_tried_where_they_are_known() -> None:
+    both = replace(STRAIGHT, standing="bump, outer lock")
+    found = [case.case for case in every_case([both], PLACES, True, 4000.0, MULTIPLES)]
+    assert found == [
+        f"{case} at full bump and outer lock" for case in ("bump", "rock", "steering stop", "steering stop, outboard")
+    ]
+
+
+def test_a_rock_between_the_heights_that_are_tried_loads_no_joint_by_4_per_cent_more() -> None:
+    """Any height from the hub down to where it is a bump: the loads of a rock t deg lower are cos t and sin t of two cases."""
+    by_name = worked()
+    push = {30: by_name["low rock"], 60: by_name["rock near the foot"]}
+    c30, s30, c60, s60 = cos(radians(30)), sin(radians(30)), cos(radians(60)), sin(radians(60))
+    for place in ("upper_pivot", "lower_pivot", "tie_rod"):
+        low, foot = (push[at].at(place) for at in (30, 60))
+        level = tuple((a * s60 - b * s30) / (c30 * s60 - c60 * s30) for a, b in zip(low, foot, strict=True))
+        upward = tuple((b * c30 - a * c60) / (c30 * s60 - c60 * s30) for a, b in zip(low, foot, strict=True))
+        most = max(hypot(*one) for one in (level, low, foot))
+        for under in range(0, 76, 5):
+            c, s = cos(radians(under)), sin(radians(under))
+            assert hypot(*(a * c + b * s for a, b in zip(level, upward, strict=True))) <= most / cos(radians(15)) + 1e-6
 
 
 @pytest.mark.parametrize("case", [case for case, *_ in BY_HAND])

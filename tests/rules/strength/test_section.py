@@ -9,6 +9,8 @@ import pytest
 
 from rules.graph.results import OutsideRange
 from rules.strength.section import (
+    NO_HOLES,
+    Holes,
     Section,
     bending_stress,
     box_on_plate,
@@ -18,6 +20,7 @@ from rules.strength.section import (
     round_bar,
     round_tube,
     tube_on_plate,
+    twist_past_opening,
 )
 
 PLATE = flat_plate(120.0, 10.0)
@@ -70,7 +73,7 @@ def test_real_corners_take_metal_away_where_it_works_hardest() -> None:
 def test_holes_and_an_opening_in_a_plate_by_hand() -> None:
     # 100 x 10, opening 40, two holes of 8 at 80 apart: 44 of 100 left. Upright axis: 10/12 (1e6 - 64 000) = 780 000,
     # less 2 x 80 x (1600 + 64/12) = 256 853
-    section = flat_plate(100.0, 10.0, 40.0, 8.0, 80.0)
+    section = flat_plate(100.0, 10.0, 40.0, Holes(8.0, (40.0,)))
     assert section.area == pytest.approx(440.0)
     assert section.inertia_u == pytest.approx(44 * 1000 / 12)
     assert section.inertia_v == pytest.approx(523_146.7, abs=0.1)
@@ -78,11 +81,41 @@ def test_holes_and_an_opening_in_a_plate_by_hand() -> None:
 
 def test_bolt_holes_through_a_box_weaken_it() -> None:
     whole = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0)
-    drilled = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0, 12.0, 50.0)
+    drilled = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0, Holes(12.0, (25.0,)))
     assert whole.area - drilled.area == pytest.approx(2 * 2 * 12 * 4)  # two holes, two faces
     assert drilled.inertia_u < whole.inertia_u and drilled.inertia_v < whole.inertia_v
     channel = channel_on_plate(PLATE, 80.0, 40.0, 4.0)
-    assert channel.area - channel_on_plate(PLATE, 80.0, 40.0, 4.0, 12.0, 50.0).area == pytest.approx(2 * 12 * 4)
+    assert channel.area - channel_on_plate(PLATE, 80.0, 40.0, 4.0, Holes(12.0, (25.0,))).area == pytest.approx(
+        2 * 12 * 4
+    )
+
+
+def test_one_hole_in_the_middle_and_a_pair_by_hand() -> None:
+    # 100 x 10 less holes of 8 at 0 and 30 either side: 76 left; 10/12 x 1e6, less 8 x 10 (8^2/12 x 3 + 2 x 900) = 145 280
+    section = flat_plate(100.0, 10.0, 0.0, Holes(8.0, (0.0, 30.0)))
+    assert section.area == pytest.approx(760.0)
+    assert section.inertia_v == pytest.approx(833_333.33 - 145_280, abs=0.1)
+
+
+def test_a_box_cut_by_the_bore_loses_the_face_it_goes_through() -> None:
+    """Box 60 x 40 x 4 on 120 x 10, sharp, bore 30: each face loses 30 x 4 = 120 mm2; by hand about the back's own level."""
+    whole = box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0)
+    front, both = (box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0, NO_HOLES, 30.0, back) for back in (0.0, 30.0))
+    assert (whole.area - front.area, whole.area - both.area) == pytest.approx((120.0, 240.0))
+    # 1936 x 14.504132 = 28 080; less 120 at 12 and 120 at 48: 20 880 over 1696 is 12.311321
+    assert both.centroid == pytest.approx(12.311321, abs=1e-5)
+    # 473 129.30 + 1936 (14.504132 - 12.311321)^2 - 120 (0.311321^2 + 35.688679^2) - 2 x 120 x 16 / 12
+    assert both.inertia_u == pytest.approx(473_129.30 + 9309.15 - 11.63 - 152_841.82 - 320, abs=1.0)
+    assert both.shear_u == PLATE.shear_u == front.shear_u
+    gone = box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0, NO_HOLES, 0.0, 500.0)
+    assert whole.area - gone.area == pytest.approx(52 * 4)  # no more than the face between the walls
+
+
+def test_twist_goes_past_an_opening_by_bending_the_strips_beside_it() -> None:
+    """Strip 30 x 10, 18 long between its ends, 3000 N across: M = 3000 x 9 = 27 000, Z = 1500. No strip, no way round."""
+    assert 480_000 * twist_past_opening(2400.0, 60.0, 40.0, 30.0, 10.0) == pytest.approx(18.0)
+    with pytest.raises(OutsideRange, match="no metal"):
+        twist_past_opening(2400.0, 60.0, 60.0, 0.0, 10.0)
 
 
 def test_bolt_holes_through_both_faces_of_a_box_by_hand() -> None:
@@ -120,7 +153,7 @@ def test_a_round_section_bends_as_a_resultant_and_a_flat_one_corner_by_corner() 
     [
         lambda: flat_plate(60.0, 0.0),
         lambda: flat_plate(60.0, 10.0, 60.0),
-        lambda: flat_plate(60.0, 10.0, 40.0, 10.0, 50.0),
+        lambda: flat_plate(60.0, 10.0, 40.0, Holes(10.0, (25.0,))),
         lambda: hollow_rectangle(60.0, 40.0, 20.0),
         lambda: hollow_rectangle(60.0, 40.0, 4.0, 21.0),
         lambda: round_tube(40.0, 21.0),

@@ -1,4 +1,4 @@
-"""Which part gives first: the order, and what the check makes of it."""
+"""Which part is the weakest: the order, and what the check makes of it."""
 
 from collections.abc import Callable
 
@@ -77,7 +77,7 @@ def test_a_dear_part_within_a_tenth_of_the_cheap_one_is_called_a_tie(plate: floa
     text = what_gives_first(
         {"tie_rod_safety": ROD, "plate_safety": Margin(plate, "bump", "yield", part="plate")}, None, None
     ).text
-    assert ("Less than 10 % from tie rod, so a tie in which any may give first: plate." in text) == tie
+    assert ("Less than 10 % from tie rod, so a tie in which any may be the weakest part: plate." in text) == tie
     assert ("Plate is dear or hidden, and gives before tie rod." in text) != tie
 
 
@@ -89,7 +89,7 @@ def test_every_dear_part_of_the_tie_is_named_and_no_other() -> None:
         "upper_weld_safety": Margin(2.1, "combined", "throat", part="upper weld"),
         "snout_safety": Margin(1.9, "landing", "yield", part="snout"),
     }, None, None)  # fmt: skip
-    assert judgement.text.endswith("any may give first: snout, upper weld.")
+    assert judgement.text.endswith("any may be the weakest part: snout, upper weld.")
     assert judgement.change == "Strengthen snout, upper weld. Inspect them and tie rod first."
 
 

@@ -34,8 +34,8 @@ BY_HAND = [
     ("rotor_plane_shift", "mm", 0.0),  # not cut
     ("rotor_plane_offset", "mm", -34.0),  # 44 inboard of +10
     ("hub_height_offset", "mm", 95.5307923),  # 70.5307923 for 400 up at 10 deg, and 25
-    ("ground_offset_smallest_tyre", "mm", 27.2040873),  # spindle 400 / 32 = 12.5 lower: 2.2040873 more than 25
-    ("ground_offset_largest_tyre", "mm", 22.7959127),  # spindle 12.5 higher: 2.2040873 less than 25
+    ("ground_offset_smallest_tyre", "mm", 27.2040873),  # wheel centre 400 / 32 = 12.5 lower: 2.2040873 more than 25
+    ("ground_offset_largest_tyre", "mm", 22.7959127),  # wheel centre 12.5 higher: 2.2040873 less than 25
     ("axis_tilt", "deg", 11.6002836),  # tan^2: 0.0310912 + 0.0110469 = 0.0421381; root 0.2052757, arctan of that
     ("mechanical_trail", "mm", 42.0416941),  # 40 cm at 105.1042353 mm a metre
     ("upper_above_spindle", "mm", 129.6893061),  # 260 along the axis stands 254.6893061 high; 125 of it is below
@@ -73,7 +73,7 @@ OWN_TESTS = {
     "corner",
     "turning",
     "tie-rod end",
-    "joint swing",
+    "misalignment angle",
     "joints as taped",
     "steering wheel",
     "contacts",
@@ -260,7 +260,7 @@ def test_what_rests_on_an_estimate_says_what_to_measure(
         # The upper pivot sits 118.4 inboard, the lower 73.5; the inner lip is half of the overall width inboard.
         ({"wheel.overall_width": "236.7 mm"}, "upper_pivot_barrel_gap", "inboard of the wheel's inner lip"),
         ({"wheel.overall_width": "146.9 mm"}, "lower_pivot_barrel_gap", "inboard of the wheel's inner lip"),
-        # The housing's nearest point to the spindle's line is 125.6885349 - 22 = 103.6885349 from it.
+        # The housing's nearest point to the wheel's axis is 125.6885349 - 22 = 103.6885349 from it.
         ({"rotor.diameter": "207.3 mm"}, "lower_pivot_rotor_gap", "beyond the rotor's edge"),
     ],
 )

@@ -4,9 +4,9 @@ import copy
 
 import pytest
 
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from sample_sheets import document
+from tests.support.judging import judged_document
 from wizard.desk.next_step import next_step
 
 WREN, MOVING = "dune_wren_finished", "dune_wren_moving"
@@ -17,7 +17,7 @@ def with_changes(sheet: str, **changes: object) -> Judged:
     for name, entry in changes.items():
         table, _, key = name.partition("__")
         made[table].pop(key, None) if entry is None else made[table].update({key: entry})
-    return judge(read_sheet(made))
+    return judged_document(made)
 
 
 @pytest.mark.parametrize(
@@ -29,7 +29,7 @@ def with_changes(sheet: str, **changes: object) -> Judged:
         ({"hub__body_diameter": None}, "Measure ", "hub.body_diameter"),
         (
             {"pivots__inclination": "16 deg"},
-            "Look again at “Inclination” (Pivots): it is unusual",
+            "Look again at “Steering-axis inclination” (Pivots): it is unusual",
             "pivots.inclination",
         ),
     ],

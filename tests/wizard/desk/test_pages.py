@@ -6,6 +6,7 @@ from typing import Any
 from rules.judging.judge import Judged, judge
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import sample
+from tests.support.judging import judged_document
 from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of, page_state
 
 
@@ -14,7 +15,7 @@ def document(name: str = "dune_wren_finished") -> dict[str, Any]:
 
 
 def judged(changed: dict[str, Any]) -> Judged:
-    return judge(read_sheet(changed))
+    return judged_document(changed)
 
 
 def test_every_field_is_asked_on_one_page() -> None:

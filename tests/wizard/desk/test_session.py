@@ -15,7 +15,7 @@ from wizard.files.sheet_file import CannotSave, ChangedOnDisk, SheetFile
 
 def session_on(tmp_path: Path, text: str) -> Session:
     path = tmp_path / "one.toml"
-    path.write_text(f"sheet_version = 1\n{text}", "utf-8")
+    path.write_text(f"sheet_version = 2\n{text}", "utf-8")
     return Session(sheet_file.read(path))
 
 

@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rules.judging.judge import judge
-from rules.sheet import STEPS, read_sheet
+from rules.sheet import STEPS
 from sample_sheets import FINISHED, sample
+from tests.support.judging import judged_document
 from wizard.files.saving import complete_document
 from wizard.files.sheet_edit import edited, same
 from wizard.files.sheet_text import EARLIER_HEADER, HEADER, to_text
@@ -167,12 +167,12 @@ def in_order(document: dict[str, Any]) -> dict[str, Any]:
 
 def test_ticks_and_comments_in_the_checklist_stay_when_it_is_made_anew() -> None:
     document: dict[str, Any] = tomllib.loads(sample(FINISHED).read_text("utf-8"))
-    text = to_text(complete_document(document, judge(read_sheet(document))))
+    text = to_text(complete_document(document, judged_document(document)))
     at = text.index("\n", text.index("id = ", text.index("[[checklist]]")))
     by_hand = f"{text[:at]} # done twice{text[at:]}\n# that is all\n"
     del document["hub"]["pilot_diameter"]
     document["caliper"]["reach_above_rotor"] = "3 in"
-    wanted = complete_document(document, judge(read_sheet(document)))
+    wanted = complete_document(document, judged_document(document))
     result = edited(by_hand, wanted)
     assert tomllib.loads(result) == wanted
     assert "# done twice" in result

@@ -25,8 +25,8 @@ from wizard.files.sheet_file import (
     to_text,
 )
 
-OLD = {"sheet_version": 1, "title": "old", "wheel": {"width": "8 in"}}
-MINE = {"sheet_version": 1, "title": "mine", "wheel": {"width": "8 1/2 in"}}
+OLD = {"sheet_version": 2, "title": "old", "wheel": {"width": "8 in"}}
+MINE = {"sheet_version": 2, "title": "mine", "wheel": {"width": "8 1/2 in"}}
 COMMENTED = b'# measured twice\ntitle = "old"\n'
 
 
@@ -161,9 +161,9 @@ def test_a_huge_whole_number_survives_reading_showing_and_saving(tmp_path: Path)
 @pytest.mark.parametrize(
     ("version", "said"),
     [
-        ("2", "newer version"),
+        ("3", "newer version"),
         ("0x" + "f" * 900, "newer version"),
-        ("0", "sheet_version = 1"),
+        ("0", "sheet_version = 2"),
         ("1.0", "whole number"),
         ("true", "whole number"),
         ('"\\u001b1"', "whole number"),

@@ -93,10 +93,10 @@ def test_the_layout_is_fixed_whatever_order_the_entries_came_in() -> None:
         "warning": [{"check": "wheel-bore"}, {"check": "tyre-load"}],
         "title": "Left front",
         "job": {"vehicle": "buggy"},
-        "sheet_version": 1,
+        "sheet_version": 2,
     }
     assert to_text(document) == HEADER + (
-        '\nsheet_version = 1\ntitle = "Left front"\ncolour = "red"\n'
+        '\nsheet_version = 2\ntitle = "Left front"\ncolour = "red"\n'
         '\n[job]\nvehicle = "buggy"\n'
         '\n[wheel]\nwidth = "8 in"\n'
         "\n[wheel.deeper]\nk = [\n    1,\n]\n"

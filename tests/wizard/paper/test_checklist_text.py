@@ -10,11 +10,13 @@ from hypothesis import strategies as st
 from markdown_it import MarkdownIt
 from syrupy.assertion import SnapshotAssertion
 
-from rules.judging.judge import Judged, judge
+from rules.judging.judge import Judged
 from rules.sheet import read_sheet
 from rules.shop.checklist import checklist
 from sample_sheets import FINISHED
 from sample_sheets import document as sample_document
+from tests.support.judging import judged_document
+from tests.support.paper_reading import on_paper
 from wizard.paper.checklist_text import as_markdown, as_text
 
 Document = dict[str, Any]
@@ -44,7 +46,7 @@ MARKED: Document = CAR | {
 
 
 def judged(document: Document) -> Judged:
-    return judge(read_sheet(document))
+    return judged_document(document)
 
 
 def titled(title: str) -> Document:
@@ -83,7 +85,7 @@ def test_a_stop_is_the_first_thing_under_the_head() -> None:
 def test_every_line_of_the_checklist_is_printed() -> None:
     text = " ".join(as_text(judged(CAR), CAR).split())
     for line in checklist(judged(CAR)):
-        assert " ".join(line.text.replace("“", '"').split())[:20] in text
+        assert " ".join(on_paper(line.text, judged(CAR)).replace("“", '"').split())[:20] in text
 
 
 def test_left_and_right_have_a_box_and_a_blank() -> None:
@@ -93,7 +95,7 @@ def test_left_and_right_have_a_box_and_a_blank() -> None:
 
 def test_ticks_and_results_are_printed_beside_their_line() -> None:
     rows = as_text(judged(MARKED), MARKED).splitlines()
-    at = next(number for number, row in enumerate(rows) if row.startswith("Lower pivot centre from hub face"))
+    at = next(number for number, row in enumerate(rows) if row.startswith("Lower pivot center from hub face"))
     assert rows[at].endswith("[x] 4 17/32  [ ] 4 9/16")
     assert rows[at + 1].endswith("too far,")
 

@@ -12,10 +12,10 @@ from scipy import ndimage
 
 from rules.drawn.full_size import full_size
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, bounds
-from rules.judging.judge import Judged, judge
+from rules.judging.judge import Judged
 from rules.measure.quantity import EntryError
-from rules.sheet import read_sheet
 from sample_sheets import document as sample_document
+from tests.support.judging import judged_document
 from wizard.paper.drawing import drawing_pdf, fewest_pages, one_sheet, one_sheet_pdf, window_on
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.drawing_svg import drawing_svg
@@ -39,7 +39,7 @@ def document(name: str, **changes: object) -> dict[str, Any]:
 
 @cache
 def judged(name: str, **changes: str) -> Judged:
-    return judge(read_sheet(document(name, **changes)))
+    return judged_document(document(name, **changes))
 
 
 @cache
@@ -87,7 +87,7 @@ def test_check_bars_on_the_one_sheet(dpi: int, rasterised: Any, bar_lengths: Any
 
 
 def places(sheet: Judged, side: Any) -> tuple[float, float, float]:
-    """Page x of the datum, page y of the spindle line, and which way outboard is, on the one sheet."""
+    """Page x of the datum, page y of the wheel-centre line, and which way outboard is, on the one sheet."""
     drawing = full_size(sheet, side)
     _, room = one_sheet(sheet, drawing)
     datum = next(item for item in drawing.items if isinstance(item, PaperWords) and item.text.startswith("DATUM"))
@@ -121,7 +121,7 @@ def test_barrel_of_405_mm_measures_that_up_and_down(dpi: int, rasterised: Any, d
 
 @pytest.mark.parametrize("dpi", [150, 300])
 def test_rotor_circle_measures_298_mm(dpi: int, rasterised: Any, dark_runs: Any) -> None:
-    """On a chord 60 mm above the spindle: 2 sqrt(149^2 - 60^2) = 272.771 mm."""
+    """On a chord 60 mm above the wheel centre: 2 sqrt(149^2 - 60^2) = 272.771 mm."""
     sheet = judged(BADGER)
     pages, (_, y, _) = rasterised(single(BADGER, "left"), dpi), places(sheet, "left")
     row = pages.part(0, 28, y + 59, 330, y + 61)[round(dpi / 25.4)]
@@ -360,13 +360,13 @@ def test_tiles_together_hold_every_dimension(rasterised: Any) -> None:
 
 
 def test_figures_by_hand_from_the_metric_sample(rasterised: Any) -> None:
-    """Axis at spindle height: 38 + 384 tan 9.5 = 102.260. Lower pivot: 102.260 - 120 tan 9.5 + 37 = 119.18 mm from the hub face.
+    """Axis at wheel-centre height: 38 + 384 tan 9.5 = 102.260. Lower pivot: 102.260 - 120 tan 9.5 + 37 = 119.18 mm from hub face.
     Trail: 384 tan 5.5 = 36.975 mm."""
     pages = rasterised(tiled(BADGER, paper="a4", view="whole"), 20)
     found = " ".join(pages.words(number) for number in range(len(pages)))
     assert "lower pivot 119 mm (119.2 mm)" in found
     assert "mechanical trail 37 mm (36.97 mm)" in found
-    assert "Axis to tyre centre plane at spindle height 102.5 mm (102.3 mm) inboard" in found
+    assert "Axis to tyre centre plane at wheel-centre height 102.5 mm (102.3 mm) inboard" in found
 
 
 @pytest.mark.parametrize(("side", "other"), [("left", "RIGHT"), ("right", "LEFT")])
@@ -412,11 +412,11 @@ def test_projection_and_line_kinds_are_spelled_out(rasterised: Any) -> None:
 
 
 def test_an_empty_sheet_prints_what_is_missing_and_no_tiles(rasterised: Any) -> None:
-    pages = rasterised(drawing_pdf(judge(read_sheet({}))), 20)
+    pages = rasterised(drawing_pdf(judged_document({})), 20)
     assert not any("of the map" in pages.words(number) for number in range(1, len(pages)))
     assert "Nothing can be drawn yet" in pages.words(0)
-    assert len(rasterised(one_sheet_pdf(judge(read_sheet({}))), 20)) >= 1
-    assert ElementTree.fromstring(drawing_svg(judge(read_sheet({}))).encode())
+    assert len(rasterised(one_sheet_pdf(judged_document({})), 20)) >= 1
+    assert ElementTree.fromstring(drawing_svg(judged_document({})).encode())
 
 
 def test_papers_that_cannot_be_used_are_refused() -> None:
@@ -426,7 +426,7 @@ def test_papers_that_cannot_be_used_are_refused() -> None:
 
 def test_the_same_sheet_gives_the_same_bytes() -> None:
     for make in (drawing_pdf, one_sheet_pdf, drawing_svg):
-        one, other = (judge(read_sheet(document(WREN))) for _ in "12")
+        one, other = (judged_document(document(WREN)) for _ in "12")
         assert make(one) == make(other)  # type: ignore[operator]
 
 

@@ -45,7 +45,7 @@ def test_estimates_and_missing_answers_are_named() -> None:
     assert "Estimates, to be measured before anything that rests on them is cut: Overall width" in words
     del sheet["pivots"]["castor"]
     (words,) = pages(first_page_pdf(judged(sheet), NAMES))
-    assert "Answers that are missing: Castor" in words
+    assert "Answers that are missing: Caster" in words
 
 
 def test_every_paper_of_a_folder_has_its_row() -> None:

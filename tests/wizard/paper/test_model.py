@@ -12,9 +12,9 @@ from xml.etree import ElementTree
 import numpy as np
 import pytest
 
-from rules.judging.judge import Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Judged
 from sample_sheets import document
+from tests.support.judging import judged_document
 from wizard.paper.model import NOT_INSTALLED, NotModelled, model_files
 
 IN = 25.4
@@ -22,7 +22,7 @@ CORE = "{http://schemas.microsoft.com/3dmanufacturing/core/2015/02}"
 
 
 def ox() -> Judged:
-    return judge(read_sheet(document("scree_ox_strength")))
+    return judged_document(document("scree_ox_strength"))
 
 
 def bodies(data: bytes) -> dict[str, tuple[np.ndarray, np.ndarray]]:
@@ -90,7 +90,7 @@ def test_the_same_sheet_gives_the_same_bytes() -> None:
 
 def test_nothing_known_and_no_library_are_said(monkeypatch: pytest.MonkeyPatch) -> None:
     with pytest.raises(NotModelled, match="no model yet"):
-        model_files(judge(read_sheet({})))
+        model_files(judged_document({}))
     monkeypatch.setitem(sys.modules, "manifold3d", None)
     with pytest.raises(NotModelled) as said:
         model_files(ox())

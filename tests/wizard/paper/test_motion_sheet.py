@@ -7,7 +7,7 @@ from markdown_it import MarkdownIt
 
 from rules.shop.motion_sheet import CAUTIONS, sections
 from tests.support.base_sheet import MOVING, changed
-from tests.support.paper_reading import is_black_and_white, judged, letter_sizes, pages, squeezed
+from tests.support.paper_reading import is_black_and_white, judged, letter_sizes, on_paper, pages, squeezed
 from wizard.paper.motion_sheet import as_markdown, as_text, motion_sheet_pdf
 
 HOSTILE = ["9⅜ “x” – 10°", "漢字", "a" * 1900, "word " * 390, "(\\) Tj ET", "| a | **b** <i> [x](y) |", "\x1b[2J"]
@@ -41,12 +41,13 @@ def test_the_head_names_the_sheet_and_leaves_date_and_people_blank() -> None:
 
 @pytest.mark.parametrize("units", ["metric", "inch"])
 def test_every_figure_of_every_table_is_printed(units: str) -> None:
-    text = as_text(judged(document(units=units)))
-    for section in sections(judged(document(units=units))):
-        assert section.title.upper() in text
+    car = judged(document(units=units))
+    text = as_text(car)
+    for section in sections(car):
+        assert on_paper(section.title, car).upper() in text
         assert section.rows
         for row in section.rows:
-            assert all(word in text for cell in row for word in cell.split())
+            assert all(word in text for cell in row for word in on_paper(cell, car).split())
 
 
 def test_the_ride_row_as_printed() -> None:
@@ -119,15 +120,12 @@ def test_a_full_sheet_takes_four_pages_each_with_its_heading(paper: str, units: 
 @pytest.mark.parametrize("units", ["metric", "inch"])
 def test_every_table_is_in_the_pdf(units: str) -> None:
     sheet = document(units=units)
-    said = squeezed(" ".join(printed(sheet)))
-    for section in sections(judged(sheet)):
-        assert squeezed(section.title) in said
-        for note in section.notes:
-            assert squeezed(note) in said
-        for line in section.below:
-            assert squeezed(line) in said
+    car, said = judged(sheet), squeezed(" ".join(printed(sheet)))
+    for section in sections(car):
+        for words in (section.title, *section.notes, *section.below):
+            assert squeezed(on_paper(words, car)) in said
         for row in section.rows:
-            assert squeezed("".join(row[:2])) in said
+            assert squeezed("".join(on_paper(cell, car) for cell in row[:2])) in said
     for blank in ("Date ____", "Builder ____", "Measured by ____"):
         assert squeezed(blank) in said
 

@@ -47,8 +47,8 @@ def test_what_the_plate_step_does_not_say_is_a_labelled_blank() -> None:
     assert "Preheat: follow the filler maker" in said
 
 
-# By hand from the sample, inches. Hub face 1 outboard of the tyre's plane (offset 1.25 less hat 0.25); spindle 14.375 up:
-# axis 1.5 + 14.375 x 0.1943803 = 4.2942 inboard at spindle height. Lower pivot 4 below: 4.2942 - 0.7775 = 3.5167 from the
+# By hand from the sample, inches. Hub face 1 outboard of the tyre's plane (offset 1.25 less hat 0.25); wheel centre 14.375 up:
+# axis 1.5 + 14.375 x 0.1943803 = 4.2942 inboard at wheel-centre height. Lower pivot 4 below: 4.2942 - 0.7775 = 3.5167 from the
 # plane, 4.5167 from the hub face. Spacing 8.6 at tilt cos 0.9745738: 8.3813 up, so 4.3813 above; upper pivot
 # 4.2942 + 0.8516 = 5.1459 and 6.1459. Castor 7 deg: 4 x 0.1227846 = 0.4911 ahead, 4.3813 x 0.1227846 = 0.5380 behind.
 FULL = ("4.517 in inboard", "6.146 in inboard", "2.7 in inboard", "4 in below", "4.381 in above", "0.491 in ahead",
@@ -74,7 +74,7 @@ def test_metric_sheets_are_in_mm() -> None:
 def test_the_figure_says_its_scale_side_and_views() -> None:
     said = words(document())
     for wanted in ("LEFT piece, scale 1:5. RIGHT is its mirror image.", "Never measure off it", "hub face", "plate face",
-                   "front", "from hub face and spindle line only"):  # fmt: skip
+                   "front", "from hub face and wheel-center line only"):  # fmt: skip
         assert wanted in said
 
 
@@ -90,7 +90,7 @@ def test_joints_are_numbered_blank_rows_with_labels() -> None:
 def test_a_joint_on_the_sheet_is_printed_in_its_row() -> None:
     joint = {"parts": "cup to plate", "form": "full bevel", "leg": "5/16 in", "run": "2 3/4 in", "welded_by": "tig",
              "preheat": "60 C, crayon"}  # fmt: skip
-    said = squeezed(words(document(joint_upper=joint)))
+    said = squeezed(words(document(weld_upper=joint)))
     assert squeezed("full bevel; welded through, back gouged or seen; gap ____; 2 3/4 in long") in said
     assert "TIG" in said and squeezed("60 C, crayon") in said
     for row in ("2 Lower pivot form,", "3 Steering arm form,", "4 Caliper bracket form,"):

@@ -38,7 +38,7 @@ def test_an_unusual_answer_is_asked_about_and_enter_on_coming_back_says_yes(fini
         assert page.rows[WEIGHT].question == "" and page.current == WHOLE
 
     drive(finished, act, size=(100, 40))
-    assert confirmed(finished) == {WEIGHT: "60 lb"}
+    assert confirmed(finished)[WEIGHT] == "60 lb"
 
 
 def test_a_burst_of_answers_lands_key_by_key_and_confirms_nothing(finished: Path, drive: Drive) -> None:

@@ -121,26 +121,26 @@ def test_a_start_value_is_put_in_for_what_the_builder_chooses(drive: Drive, half
 
 def test_all_that_stands_grey_is_taken_with_one_key(drive: Drive, half_done: Path) -> None:
     async def act(pilot: Pilot[None]) -> None:
-        await go_to(pilot, "joint_upper.filler")
+        await go_to(pilot, "weld_upper.filler")
         await pilot.press("e", "r", "7", "0", "s", "-", "6", "enter")
-        await go_to(pilot, "joint_lower.filler")
+        await go_to(pilot, "weld_lower.filler")
         await pilot.press("ctrl+e")
         await pilot.pause()
-        assert stands(pilot, "joint_lower.filler") == "er70s-6"
-        assert stands(pilot, "joint_steering_arm.filler") is None  # out of sight
+        assert stands(pilot, "weld_lower.filler") == "er70s-6"
+        assert stands(pilot, "weld_steering_arm.filler") is None  # out of sight
 
     drive(half_done, act)
 
 
 def test_the_welds_share_a_page_with_a_line_each(drive: Drive, half_done: Path, text_of: TextOf) -> None:
     async def act(pilot: Pilot[None]) -> None:
-        await go_to(pilot, "joint_lower.form")
+        await go_to(pilot, "weld_lower.form")
         text = text_of(app_of(pilot))
-        assert page_of("joint_upper.form") == page_of("joint_caliper_bracket.form")
+        assert page_of("weld_upper.form") == page_of("weld_caliper_bracket.form")
         assert "Upper pivot  nothing entered" in text
-        assert {name.partition(".")[0] for name in seen(pilot)} == {"joint_lower"}
-        await go_to(pilot, "joint_steering_arm.form")
-        assert {name.partition(".")[0] for name in seen(pilot)} == {"joint_steering_arm"}
+        assert {name.partition(".")[0] for name in seen(pilot)} == {"weld_lower"}
+        await go_to(pilot, "weld_steering_arm.form")
+        assert {name.partition(".")[0] for name in seen(pilot)} == {"weld_steering_arm"}
 
     drive(half_done, act)
 

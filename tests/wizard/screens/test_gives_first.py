@@ -53,9 +53,11 @@ def test_the_weakest_part_stands_first_with_its_word(
     text = on_screen(sheet, drive, text_of, size)
     rows = [line for line in text.splitlines() if "█" in line]
     assert rows[0].split()[:2] == ["stop", "plate"]
-    assert "░" in rows[0] and " x  st" in rows[0]
-    assert "Worst case: steering stop at outer lock; yield beside the centre bore." in " ".join(text.split())
-    assert "(rating, proof, yield): close ones are a tie." in " ".join(text.split())
+    assert "░" in rows[0] and " x 0.0" in rows[0]  # the factor, and the same on yield
+    assert "Worst case: rock, outboard of middle at outer lock; yield beside the centre bore." in " ".join(text.split())
+    assert "(rating, proof, yield, clamp): close ones are a tie. The second figure is on yield" in " ".join(
+        text.split()
+    )
     assert "Esc back" in text.splitlines()[-1]
 
 

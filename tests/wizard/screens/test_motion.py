@@ -2,17 +2,21 @@
 
 from collections.abc import Awaitable, Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 from syrupy.assertion import SnapshotAssertion
 from syrupy.extensions.single_file import SingleFileSnapshotExtension, WriteMode
 from textual.binding import Binding
+from textual.content import Content
 from textual.pilot import Pilot
 
 from rules.drawn.moving.scene import TravelAndLock
+from rules.judging.room_table import room_table
 from tests.support.base_sheet import MOVING
 from tests.support.driving import Drive, TextOf, app_of, dealt_with, go_to, until
 from wizard.screens.motion import MotionScreen, next_notch
+from wizard.screens.reading import ReadingScreen
 from wizard.screens.sheet import SheetScreen
 from wizard.widgets.graph import Graphs
 from wizard.widgets.items import Items
@@ -138,11 +142,112 @@ def test_the_next_notch_is_a_whole_one_or_the_limit(at: float, by: int, next_one
     assert next_notch(at, 5.0, by, -90.0, 107.0) == next_one
 
 
-def test_w_goes_where_the_least_gap_is(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
-    lines = after(drive, text_of, moving_sheet(), "w").splitlines()
-    now, worst = (next(line for line in lines if line.strip().startswith(word)) for word in ("Gap now", "Worst gap"))
-    assert now.split(",")[0].split("now ")[1] == worst.split(",")[0].split("gap ")[1]
-    assert "at the X" in now
+def test_w_lists_where_there_is_least_room_and_enter_goes_there(
+    moving_sheet: Write, drive: Drive, text_of: TextOf
+) -> None:
+    """The first line of the list is the first pair of the room table that is nearest away from ride height."""
+
+    async def act(pilot: Pilot[None]) -> None:
+        await opened(pilot, "w")
+        listed = text_of(app_of(pilot)).splitlines()
+        least = next(line for line in room_table(app_of(pilot).session.judged).lines if line.travel or line.lock)  # type: ignore[union-attr]
+        assert f"{least.one} - {least.other}" in listed[1]
+        await pilot.press("enter")
+        await dealt_with(pilot)
+        assert motion(pilot)._place == TravelAndLock(least.travel, least.lock) != TravelAndLock()
+        await pilot.press("w", "down", "escape")
+        await dealt_with(pilot)
+        assert motion(pilot)._place == TravelAndLock(least.travel, least.lock)
+
+    drive(moving_sheet(), act)
+
+
+# The sweep by itself
+
+
+class ByHand:
+    """A timer whose time never comes by itself."""
+
+    def __init__(self) -> None:
+        self.stopped = False
+
+    def stop(self) -> None:
+        self.stopped = True
+
+
+def playing(monkeypatch: pytest.MonkeyPatch) -> list[ByHand]:
+    """The timers that are started from here on; their ticks are given by hand."""
+    started: list[ByHand] = []
+    real = MotionScreen.set_interval
+
+    def start(screen: MotionScreen, every: float, callback: Any = None, **others: Any) -> Any:
+        if callback != screen.next_place:  # Textual's own
+            return real(screen, every, callback, **others)
+        started.append(ByHand())
+        return started[-1]
+
+    monkeypatch.setattr(MotionScreen, "set_interval", start)
+    return started
+
+
+def test_space_plays_all_of_travel_and_lock_and_ends_at_ride_height(
+    moving_sheet: Write, drive: Drive, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    timers = playing(monkeypatch)
+
+    async def act(pilot: Pilot[None]) -> None:
+        await opened(pilot, "up", "left", "space")
+        seen = set()
+        while not timers[0].stopped:
+            motion(pilot).next_place()
+            seen.add(motion(pilot)._place)
+        assert motion(pilot)._place == TravelAndLock()
+        # 110 mm bump, 90 mm droop, and lock to lock at ride height and at either end.
+        assert {(110.0, 0.0), (-90.0, 0.0)} <= seen
+        assert {(travel, lock) for travel in (0.0, 110.0, -90.0) for lock in (1.0, -1.0)} <= seen
+
+    drive(moving_sheet(), act)
+
+
+@pytest.mark.parametrize(
+    ("key", "place"), [("space", (22.0, 0.0)), ("f4", (22.0, 0.0)), ("up", (25.0, 0.0)), ("home", (0.0, 0.0))]
+)
+def test_any_key_stops_the_sweep_where_it_is_and_does_what_it_always_does(
+    moving_sheet: Write, drive: Drive, monkeypatch: pytest.MonkeyPatch, key: str, place: tuple[float, float]
+) -> None:
+    """Two tenths of 110 mm bump are 22 mm; the next notch of 5 mm above is 25 mm."""
+    timers = playing(monkeypatch)
+
+    async def act(pilot: Pilot[None]) -> None:
+        await opened(pilot, "space")
+        motion(pilot).next_place()
+        motion(pilot).next_place()
+        await pilot.press(key)
+        await pilot.pause()
+        assert timers[0].stopped and len(timers) == 1
+        assert motion(pilot)._place == pytest.approx(place)
+
+    drive(moving_sheet(), act)
+
+
+def test_it_does_not_play_behind_another_screen(
+    moving_sheet: Write, drive: Drive, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    timers = playing(monkeypatch)
+
+    async def act(pilot: Pilot[None]) -> None:
+        await opened(pilot, "space")
+        pilot.app.push_screen(ReadingScreen("A page", Content("over it")))
+        await pilot.pause()
+        assert timers[0].stopped
+
+    drive(moving_sheet(), act)
+
+
+def test_with_nothing_to_move_nothing_plays(moving_sheet: Write, drive: Drive, monkeypatch: pytest.MonkeyPatch) -> None:
+    timers = playing(monkeypatch)
+    assert place_after(drive, moving_sheet({**NO_STEERING, **NO_ARMS}), "space") == TravelAndLock()
+    assert timers == []
 
 
 def test_it_stops_where_the_links_lock_and_says_so(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
@@ -205,12 +310,15 @@ def test_a_linkage_that_is_half_entered_names_what_it_waits_for(
 
 def test_a_stand_in_for_travel_is_told(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
     text = after(drive, text_of, moving_sheet({"arms.bump_travel": None}), "pageup")
-    assert "Bump and droop travel are not both entered: 100 mm stands in" in " ".join(text.split())
+    assert "Bump and droop travel are not both entered: 100 mm is assumed" in " ".join(text.split())
     assert "100 mm bump" in text
 
 
-def test_no_gap_no_place_to_go_to(moving_sheet: Write, drive: Drive, text_of: TextOf) -> None:
-    assert "No gap is worked out yet" in after(drive, text_of, moving_sheet(NO_STEERING), "w")
+def test_no_gap_no_place_to_go_to(
+    moving_sheet: Write, drive: Drive, text_of: TextOf, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("wizard.screens.worst_places.worst_places", lambda session: [])
+    assert "No gap is worked out yet" in after(drive, text_of, moving_sheet(), "w")
 
 
 # What is in sight
@@ -258,7 +366,7 @@ def test_another_way_of_drawing(moving_sheet: Write, drive: Drive, text_of: Text
     path = moving_sheet()
 
     def picture(*keys: str) -> str:
-        return "".join(after(drive, text_of, path, *keys).splitlines()[6:-1])
+        return "".join(after(drive, text_of, path, *keys).splitlines()[7:-1])
 
     assert "⡇" in picture() and "▌" in picture("d")
     assert picture("d").isascii()  # it is remembered: from blocks to plain
@@ -297,9 +405,9 @@ def test_resizing_keeps_the_place(moving_sheet: Write, drive: Drive, text_of: Te
 def test_without_colour_signs_and_words_carry_it(
     moving_sheet: Write, drive: Drive, text_of: TextOf, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    coloured = after(drive, text_of, moving_sheet(), "w")
+    coloured = after(drive, text_of, moving_sheet(), "pageup", "end")
     monkeypatch.setenv("NO_COLOR", "1")
-    assert after(drive, text_of, moving_sheet(), "w") == coloured
+    assert after(drive, text_of, moving_sheet(), "pageup", "end") == coloured
 
 
 # How it is reached

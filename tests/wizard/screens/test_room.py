@@ -8,6 +8,7 @@ from textual.pilot import Pilot
 
 from rules.judging.room_table import entry_behind, room_table
 from sample_sheets import sample
+from tests.support.judging import judged_document
 from wizard.app import BuildSheetApp
 from wizard.screens.room import RoomScreen
 from wizard.widgets.items import Items
@@ -95,12 +96,10 @@ def test_f10_opens_it_from_the_sheet_and_escape_goes_back(sheet: Path, drive: Dr
 
 
 def test_an_estimate_comes_before_what_moves_a_pair() -> None:
-    from rules.judging.judge import judge
-    from rules.sheet import read_sheet
     from sample_sheets import document
 
     whole = document("dune_wren_finished")
     bare = {**whole, "hub": {key: entry for key, entry in whole["hub"].items() if key != "body_diameter"}}
-    judged = judge(read_sheet(bare))
+    judged = judged_document(bare)
     line = next(line for line in room_table(judged).lines if (line.one, line.other) == ("rotor hat", "hub body"))
     assert entry_behind(line, judged) == "hub.body_diameter"

@@ -32,7 +32,7 @@ def length(label: str, needed: bool = True) -> AskedField:
 
 
 def test_a_long_label_goes_on_below_and_is_not_cut() -> None:
-    label = "A label a good deal longer than the column it stands in"
+    label = "A label a good deal longer than the column it is assumed"
     lines = drawn(length(label), None, "")
     assert len(lines) == 2
     assert " ".join([lines[0][2 : WIDE[0]].strip(), lines[1].strip()]) == label

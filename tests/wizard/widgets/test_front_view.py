@@ -1,18 +1,20 @@
 """The picture as a widget: what it says, what it reacts to, how it falls back."""
 
 import asyncio
+import re
 from collections.abc import Awaitable, Callable, Mapping
 
 import pytest
 from textual.app import App, ComposeResult
 
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
+from rules.drawn.scene import Box, Scene
 from sample_sheets import document
+from tests.support.judging import judged_document
 from tests.support.one_wheel import EVERYTHING, TYRES
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing
-from wizard.widgets.front_view import NOTHING_YET, FrontView, caption, front_rows
-from wizard.widgets.raster import Row
+from wizard.pixels.painting import Panel
+from wizard.widgets.front_view import NOTHING_YET, WORDS, FrontView, caption, front_rows
+from wizard.widgets.raster import Row, Run
 
 FIGURES = ("889 mm", "420 mm", "30 mm", "104 mm", "260 mm", "16 mm")
 
@@ -59,27 +61,44 @@ def test_best_drawing(environment: Mapping[str, str], encoding: str, drawing: Dr
     assert best_drawing(environment, encoding) == drawing
 
 
-def test_caption_says_which_view_and_what_a_dot_is() -> None:
-    assert caption(9.0656, "braille", figure, 80) == [
-        "left wheel from the front, outboard to the right, 1 dot = 9.1 mm"
-    ]
-    assert caption(9.0656, "braille", figure, 50) == [
-        "left wheel from the front, outboard to the right", "1 dot = 9.1 mm",
-    ]  # fmt: skip
+SCALE = (Run("⠧⠤⠤⠼", "dimension", None), Run(" 50 mm", "dimension", None))
+BAR = Panel(Scene((), Box(0.0, 1.0, 0.0, 1.0)), 0, 0, 4, 1)
+
+
+@pytest.mark.parametrize(
+    ("width", "lines", "place"),
+    [
+        (61, ["left wheel from the front, outboard to the right   ⠧⠤⠤⠼ 50 mm"], (51, 0)),
+        (60, ["left wheel from the front, outboard to the right", "⠧⠤⠤⠼ 50 mm"], (25, 1)),
+        (40, ["left wheel from the front, outboard to", "the right   ⠧⠤⠤⠼ 50 mm"], (21, 1)),
+    ],
+)
+def test_the_scale_stands_after_the_caption_or_under_it(width: int, lines: list[str], place: tuple[int, int]) -> None:
+    rows, bar = caption(WORDS["front"], SCALE, BAR, width)
+    assert [line.strip() for line in text(rows)] == lines
+    assert bar is not None and (bar.left, bar.top) == place
+    assert text(rows)[bar.top].index("⠧") == bar.left
+    assert {len(line) for line in text(rows)} == {width}
 
 
 @pytest.mark.parametrize("width", [8, 20, 36, 46, 60])
-@pytest.mark.parametrize("drawing", ["braille", "blocks", "plain"])
-def test_caption_lines_fit(width: int, drawing: DrawingStyle) -> None:
-    lines = caption(14.4, drawing, figure, width)
-    assert all(len(line) <= width for line in lines)
-    assert " ".join(lines).endswith("= 14 mm")
+def test_caption_lines_fit(width: int) -> None:
+    rows, _ = caption(WORDS["front"], (), None, width)
+    assert all(len(line) == width for line in text(rows))
 
 
-def test_caption_states_the_scale_of_the_picture_above_it() -> None:
-    # The frame of the tyre alone: 22 of 24 rows are left, and the height decides. 851.8 top by 1.08 over 22 x 4.
-    last = text(front_rows({**TYRES, "largest_tyre_diameter": 863.6}, 60, 24, "braille", False, figure))[-1]
-    assert last.strip() == "1 dot = 10 mm"
+def mm_per_column(rows: tuple[Row, ...]) -> float:
+    """What the scale says: its length over its cells, of which the bar fills one less than all."""
+    found = re.search(r"([\u2800-\u28ff]+) (\d+) mm", text(rows)[-1])
+    assert found
+    return float(found[2]) / (len(found[1]) - 1)
+
+
+def test_the_scale_is_that_of_the_picture_above_it() -> None:
+    # The frame of the tyre alone: 22 of 24 rows are left, and the height decides: 851.8 top by 1.08 over 22 rows of two
+    # columns' height are 20.9 mm a column. Of the bar half a cell at each end may be empty.
+    rows = front_rows({**TYRES, "largest_tyre_diameter": 863.6}, 60, 24, "braille", False, figure)
+    assert mm_per_column(rows) == pytest.approx(851.8 * 1.08 / 44, rel=0.12)
 
 
 def test_all_the_figures_are_in_a_wide_picture() -> None:
@@ -119,15 +138,12 @@ def test_the_axis_is_drawn_in_every_row_from_the_upper_pivot_to_the_ground() -> 
 
 def test_plain_is_ascii_with_its_caption() -> None:
     whole = "\n".join(text(front_rows(EVERYTHING, 60, 24, "plain", False, figure)))
-    assert whole.isascii() and "1 column = 21 mm" in whole
+    assert whole.isascii() and "200 mm" in whole
 
 
 def test_close_up_shows_more_of_the_upright() -> None:
-    dots = [
-        float(text(front_rows(EVERYTHING, 60, 24, "braille", close_up, figure))[-1].split("= ")[1].split()[0])
-        for close_up in (True, False)
-    ]
-    assert dots[0] < 0.6 * dots[1]
+    close, whole = (mm_per_column(front_rows(EVERYTHING, 60, 24, "braille", near, figure)) for near in (True, False))
+    assert close < 0.7 * whole
 
 
 def test_nothing_known_says_how_to_start() -> None:
@@ -186,7 +202,7 @@ def test_widget_never_takes_the_focus_and_reads_no_markup() -> None:
 
 
 def test_parts_have_backgrounds_of_their_own() -> None:
-    """Tyre and page; and, on the row of the spindle, hub, plate and page."""
+    """Tyre and page; and, on the row of the wheel centre, hub, plate and page."""
     view = FrontView()
 
     async def act(app: App[None]) -> None:
@@ -254,7 +270,7 @@ def test_the_part_of_the_open_entry_is_lit() -> None:
 
 @pytest.mark.parametrize(("width", "height"), [(36, 20), (60, 24), (100, 40)])
 def test_a_clash_is_told_under_the_picture_at_every_size(width: int, height: int) -> None:
-    known = judge(read_sheet(document("wrong_bargain_wheels"))).worked.known
+    known = judged_document(document("wrong_bargain_wheels")).worked.known
     rows = front_rows(known, width, height, "braille", True, figure)
     told = [run.text.strip() for row in rows for run in row if run.part == "clash" and run.text.isascii()]
     assert "rotor ring and lower joint housing: " in " ".join(told)

@@ -4,11 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from rules.judging.judge import judge
 from rules.judging.trade import trade
-from rules.sheet import read_sheet
 from rules.strength.weakest import Ranked
 from sample_sheets import sample
+from tests.support.judging import judged_document
 from wizard.files.sheet_file import read
 from wizard.widgets.margin_bars import judging, margin_rows
 
@@ -21,12 +20,12 @@ WORDS = {"a_safety": "stop", "b_safety": "watch", "c_safety": "good"}
 
 
 def test_each_row_has_word_part_bar_factor_and_case() -> None:
-    # Word 9, part 16, factor 4, longest case 14 and 8 between them leave 8 of 59 cells for the bar.
-    rows = margin_rows(PARTS, WORDS, 59)
+    # Word 9, part 16, factor 4, on yield 1, longest case 14 and 9 between them leave 8 of 61 cells for the bar.
+    rows = margin_rows(PARTS, WORDS, 61)
     assert [row.line for row in rows] == [
-        "stop     upright below hub  █░░░░░░░  0.5 x  steering stop",
-        "watch    tie rod            ████░░░░    2 x  rock, estimate",
-        "good     hub bolts          ████████ 1000 x  standing",
+        "stop     upright below hub  █░░░░░░░  0.5 x -  steering stop",
+        "watch    tie rod            ████░░░░    2 x -  rock, estimate",
+        "good     hub bolts          ████████ 1000 x -  standing",
     ]
     assert [row.value for row in rows] == ["a_safety", "b_safety", "c_safety"]
 
@@ -34,12 +33,12 @@ def test_each_row_has_word_part_bar_factor_and_case() -> None:
 def test_where_there_is_room_each_row_says_what_its_factor_is_counted_on() -> None:
     parts = (replace(PARTS[0], kind="yield", on_yield=0.5), replace(PARTS[2], kind="proof load", on_yield=1130.0))
     lines = [row.line for row in margin_rows(parts, WORDS, 120)]
-    assert lines[0].endswith("steering stop  yield")
-    assert lines[1].endswith("standing       proof load (1130 on yield)")
+    assert lines[0].endswith(" 0.5 x  0.5  steering stop  yield")
+    assert lines[1].endswith("1000 x 1130  standing       proof load")
 
 
 def test_plain_ascii_where_there_are_no_blocks() -> None:
-    lines = [row.line for row in margin_rows(PARTS, WORDS, 59, ascii_only=True)]
+    lines = [row.line for row in margin_rows(PARTS, WORDS, 61, ascii_only=True)]
     assert all(line.isascii() for line in lines)
     assert "####...." in lines[1]
 
@@ -57,8 +56,8 @@ def test_no_row_is_wider_than_it_may_be_and_the_word_stays(width: int) -> None:
 
 
 def test_the_bar_grows_with_the_room_up_to_a_length() -> None:
-    bars = [margin_rows(PARTS, WORDS, width)[2].text.count("█") for width in (57, 70, 200, 300)]
-    assert bars == [6, 12, 40, 40]  # from 70 cells on the row says what the factor is counted on
+    bars = [margin_rows(PARTS, WORDS, width)[2].text.count("█") for width in (59, 72, 200, 300)]
+    assert bars == [6, 12, 40, 40]  # from 71 cells on the row says what the factor is counted on
 
 
 def test_nothing_judged_gives_no_rows() -> None:
@@ -66,7 +65,7 @@ def test_nothing_judged_gives_no_rows() -> None:
 
 
 def test_every_part_of_the_trade_is_judged_by_a_check_of_its_own() -> None:
-    judged = judge(read_sheet(read(sample("wrong_upright_too_thin")).document))
+    judged = judged_document(read(sample("wrong_upright_too_thin")).document)
     by_value = judging(judged)
     assert set(by_value) == {name for name in trade().values if name.endswith("_safety")}
     assert by_value["upright_below_hub_safety"].check == "upright-below-hub"

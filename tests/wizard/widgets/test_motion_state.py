@@ -7,12 +7,11 @@ import pytest
 
 from rules.drawn.moving.gaps import NearTouch
 from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, moving
-from rules.judging.judge import judge
 from rules.measure.quantity import Units
 from rules.motion.place_words import height, in_units
 from rules.motion.sweep import Worst
-from rules.sheet import read_sheet
 from tests.support.base_sheet import MOVING, changed
+from tests.support.judging import judged_document
 from wizard.widgets.motion_state import (
     gap_line,
     place_words,
@@ -24,7 +23,7 @@ from wizard.widgets.motion_state import (
 
 
 def known(changes: Mapping[str, object]) -> Mapping[str, Any]:
-    return judge(read_sheet(changed(changes))).worked.known
+    return judged_document(changed(changes)).worked.known
 
 
 def front_of(changes: Mapping[str, object]) -> Moving:
@@ -193,7 +192,7 @@ def test_the_worst_gap_says_what_and_where() -> None:
     worst, between = found
     line = worst_line(facts, "metric")
     assert (
-        line.startswith(f"Worst gap {round(worst, 2):g} mm, {between}: ")
+        line.startswith(f"Smallest gap {round(worst, 2):g} mm, {between.replace(' to ', '/')}: ")
         and in_units(height(worst.travel), "metric") in line
     )
     assert len(line) <= 78 and len(worst_line(facts, "inch")) <= 78

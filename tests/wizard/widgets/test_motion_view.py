@@ -3,9 +3,8 @@
 import pytest
 
 from rules.drawn.moving.scene import RIDE, Moving, TravelAndLock, frame, moving, touches
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from tests.support.base_sheet import MOVING, changed
+from tests.support.judging import judged_document
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.motion_view import Arrangement, arranged, motion_rows
 from wizard.widgets.raster import Row
@@ -16,7 +15,7 @@ BRAILLE = ((1, 8), (2, 16), (4, 32), (64, 128))
 
 @pytest.fixture(scope="module")
 def front() -> Moving:
-    found = moving(judge(read_sheet(changed(MOVING))).worked.known)
+    found = moving(judged_document(changed(MOVING)).worked.known)
     assert found is not None
     return found
 
@@ -95,7 +94,8 @@ def test_under_each_other_the_same_point_is_in_the_same_column(front: Moving) ->
 def test_the_scale_is_told(front: Moving) -> None:
     made = layout(front, 78, 17)
     title = text(drawn(front, RIDE, 78, 17))[0]
-    assert f"1 dot = {made.mm_per_column / 2:.2g} mm" in title
+    bar, words = title.split()[3:5]
+    assert float(words) / made.mm_per_column == pytest.approx(len(bar) - 1, abs=1.0)
     assert "From the front" in title and "front of the car down" in title
 
 

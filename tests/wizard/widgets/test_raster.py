@@ -10,7 +10,8 @@ from rules.drawn.patches import Patch, edges
 from rules.drawn.scene import Body, Box, Circle, Item, Label, Line, Mark, PartDrawn, Polyline, Scene
 from rules.measure.outline import Point
 from wizard.desk.drawing_styles import DrawingStyle
-from wizard.widgets.raster import Picture, Row, draw, mm_per_dot
+from wizard.widgets.dots import mm_per_dot
+from wizard.widgets.raster import Picture, Row, draw
 
 FRAME = Box(-200.0, 200.0, -200.0, 200.0)
 EVERY_DRAWING: tuple[DrawingStyle, ...] = ("braille", "blocks", "plain")

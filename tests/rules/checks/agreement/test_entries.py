@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from rules.judging.judge import Finding, Judged, judge
-from rules.sheet import read_sheet
+from rules.judging.judge import Finding, Judged
+from tests.support.judging import judged_document
 
 Ask = Callable[[str, Mapping[str, object]], Finding]
 RING = {"rotor.band_inside_diameter": "180 mm"}
@@ -22,7 +22,7 @@ LUGS = {"bolts.upper_ball_width": "20 mm", "bolts.upper_gap": "15 mm", "bolts.up
 # 20 + 2 x 15 + 2 x 10 = 70 mm.
 ARM = {"steering.tie_rod_inboard": "140 mm", "steering.tie_rod_above": "0 mm"}
 TWO = {"caliper.piston_diameter": "30 mm", "caliper.pistons_per_side": 2}
-THIN = {"joint_upper.thickness_one": "8 mm", "joint_upper.thickness_two": "12 mm"}
+THIN = {"weld_upper.thickness_one": "8 mm", "weld_upper.thickness_two": "12 mm"}
 REACH = {"steering.tie_rod_end_reach": "20 mm"}
 A36 = {"upright.material": "a36 plate"}
 # The lowest of what is printed: 33 ksi = 227.53 MPa; 1.8 x = 409.5, 3 x = 682.6, 0.95 x = 216.2 MPa.
@@ -94,21 +94,21 @@ A36 = {"upright.material": "a36 plate"}
         ("caliper-on-its-side", {"caliper.side": "behind"}, "good"),
         ("caliper-on-its-side", {"caliper.side": "ahead"}, "stop"),
         ("caliper-on-its-side", {}, "does not apply"),
-        ("caliper-in-its-quarter", {"joint_caliper_bracket.caliper_stands": "behind"}, "good"),
-        ("caliper-in-its-quarter", {"joint_caliper_bracket.caliper_stands": "ahead"}, "stop"),
+        ("caliper-in-its-quarter", {"weld_caliper_bracket.caliper_stands": "behind"}, "good"),
+        ("caliper-in-its-quarter", {"weld_caliper_bracket.caliper_stands": "ahead"}, "stop"),
         (
             "caliper-in-its-quarter",
-            {"caliper.clock": "-149 deg", "joint_caliper_bracket.caliper_stands": "below"},
+            {"caliper.clock": "-149 deg", "weld_caliper_bracket.caliper_stands": "below"},
             "good",
         ),
         (
             "caliper-in-its-quarter",
-            {"caliper.clock": "170 deg", "joint_caliper_bracket.caliper_stands": "below"},
+            {"caliper.clock": "170 deg", "weld_caliper_bracket.caliper_stands": "below"},
             "good",
         ),
         (
             "caliper-in-its-quarter",
-            {"caliper.clock": None, "caliper.side": "ahead", "joint_caliper_bracket.caliper_stands": "behind"},
+            {"caliper.clock": None, "caliper.side": "ahead", "weld_caliper_bracket.caliper_stands": "behind"},
             "stop",
         ),
         ("caliper-away-from-arm", {**ARM, "steering.tie_rod_ahead": "120 mm"}, "good"),
@@ -118,9 +118,9 @@ A36 = {"upright.material": "a36 plate"}
         ("pistons-along-pad", {**TWO, "brakes.pad_length": "134 mm"}, "watch"),
         ("pistons-along-pad", {**TWO, "brakes.pad_length": "68 mm"}, "watch"),
         # The thinner part is 8 mm: half of it is 4, 0.98 of it 7.84.
-        ("upper-leg-suits-metal", {**THIN, "joint_upper.leg": "4 mm"}, "good"),
-        ("upper-leg-suits-metal", {**THIN, "joint_upper.leg": "3.9 mm"}, "watch"),
-        ("upper-leg-suits-metal", {**THIN, "joint_upper.leg": "7.9 mm"}, "watch"),
+        ("upper-leg-suits-metal", {**THIN, "weld_upper.leg": "4 mm"}, "good"),
+        ("upper-leg-suits-metal", {**THIN, "weld_upper.leg": "3.9 mm"}, "watch"),
+        ("upper-leg-suits-metal", {**THIN, "weld_upper.leg": "7.9 mm"}, "watch"),
         # A reach of 20 mm is 400 mm2: 52 and 102 kN.
         ("tie-rod-rating-and-reach", {**REACH, "loads.tie_rod_rating": "52 kN"}, "good"),
         ("tie-rod-rating-and-reach", {**REACH, "loads.tie_rod_rating": "51 kN"}, "watch"),
@@ -133,22 +133,22 @@ A36 = {"upright.material": "a36 plate"}
         ("pad-fills-band", {**PADS, "brakes.pad_height": "35 mm"}, "good"),
         ("pad-fills-band", {**PADS, "brakes.pad_height": "34.9 mm"}, "watch"),
         # 0.85 x 70 = 59.5, 1.15 x = 80.5, 0.2 x = 14, 3 x = 210.
-        ("upper-lugs-hold-ball", {**LUGS, "joint_upper.apart": "59.5 mm"}, "good"),
-        ("upper-lugs-hold-ball", {**LUGS, "joint_upper.apart": "80.6 mm"}, "watch"),
-        ("upper-lugs-hold-ball", {**LUGS, "joint_upper.apart": "13.9 mm"}, "stop"),
-        ("upper-lugs-hold-ball", {**LUGS, "joint_upper.apart": "211 mm"}, "stop"),
+        ("upper-lugs-hold-ball", {**LUGS, "weld_upper.apart": "59.5 mm"}, "good"),
+        ("upper-lugs-hold-ball", {**LUGS, "weld_upper.apart": "80.6 mm"}, "watch"),
+        ("upper-lugs-hold-ball", {**LUGS, "weld_upper.apart": "13.9 mm"}, "stop"),
+        ("upper-lugs-hold-ball", {**LUGS, "weld_upper.apart": "211 mm"}, "stop"),
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "409 MPa"}, "good"),
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "410 MPa"}, "watch"),
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "216 MPa"}, "watch"),
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "683 MPa"}, "stop"),
         ("one-metal", {**A36, "plate.metal": "mild steel plate"}, "good"),
         ("one-metal", {**A36, "plate.metal": "4130"}, "stop"),
-        ("one-metal", {"upright.material": "4130 normalised", "joint_lower.metal": "4130"}, "good"),
-        ("one-metal", {"upright.material": "4130 normalised", "joint_lower.metal": "mild steel"}, "stop"),
+        ("one-metal", {"upright.material": "4130 normalised", "weld_lower.metal": "4130"}, "good"),
+        ("one-metal", {"upright.material": "4130 normalised", "weld_lower.metal": "mild steel"}, "stop"),
         ("one-metal", A36, "does not apply"),
-        ("filler-suits-metal", {**A36, "joint_upper.filler": "er70s-6"}, "good"),
-        ("filler-suits-metal", {"upright.material": "6061-t6", "joint_upper.filler": "er70s-6"}, "stop"),
-        ("filler-suits-metal", {"upright.material": "6061-t6", "joint_upper.filler": "other"}, "good"),
+        ("filler-suits-metal", {**A36, "weld_upper.filler": "er70s-6"}, "good"),
+        ("filler-suits-metal", {"upright.material": "6061-t6", "weld_upper.filler": "er70s-6"}, "stop"),
+        ("filler-suits-metal", {"upright.material": "6061-t6", "weld_upper.filler": "other"}, "good"),
         # SAE J429 is of inch bolts, ISO 898-1 of metric ones; BASE has 12 x 1.75 mm hub bolts and 12 x 1.5 mm studs.
         ("hub-bolt-grade-of-its-system", {"hub.mount_bolt_grade": "8.8"}, "good"),
         ("hub-bolt-grade-of-its-system", {"hub.mount_bolt_grade": "8"}, "stop"),
@@ -211,6 +211,6 @@ def test_two_lines_that_often_are_alike_are_asked_about_and_stay_good(
     assert {found.verdict for found in alike.findings if found.check == "line-read-twice"} == {"good"}
     apart = judged({"pivots.lower_radius": "23 mm"})
     assert "pivots.lower_radius" not in apart.asks_about
-    yes = judge(read_sheet({**document({}), "confirmed": {"pivots.lower_radius": "22 mm"}}))
+    yes = judged_document({**document({}), "confirmed": {"pivots.lower_radius": "22 mm"}})
     assert "pivots.lower_radius" not in yes.asks_about
     assert any("confirmed as it stands" in found.text for found in yes.findings if found.check == "line-read-twice")

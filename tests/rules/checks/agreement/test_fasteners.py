@@ -8,6 +8,7 @@ import pytest
 from rules.judging.judge import judge
 from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_document, judged_sample
 
 WREN, MOVING, SCREE, NEWT = "dune_wren_finished", "dune_wren_moving", "scree_ox_strength", "pond_newt_finished"
 CASES: list[tuple[str, dict[str, object], str, str]] = [
@@ -44,7 +45,7 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (WREN, {"plate.metal": "other", "plate.condition": "cast aluminium"}, "plate-of-known-metal", "stop"),
     (WREN, {"plate.metal": "other", "plate.condition": "as rolled"}, "plate-of-known-metal", "watch"),
     (SCREE, {"plate.weld_process": "tig"}, "one-process", "watch"),
-    (SCREE, {"joint_upper.runs_lie": "up and down", "joint_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
+    (SCREE, {"weld_upper.runs_lie": "up and down", "weld_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
     (SCREE, {"plate.filler": "E7018"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "E70S"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "the grey reel"}, "one-process", "good"),
@@ -82,14 +83,14 @@ def edited(sheet: str, edits: dict[str, object]) -> dict[str, Any]:
     ("sheet", "edits", "check", "verdict"), CASES, ids=[f"{check}: {verdict}" for *_, check, verdict in CASES]
 )
 def test_it_is_judged(sheet: str, edits: dict[str, object], check: str, verdict: str) -> None:
-    findings = judge(read_sheet(edited(sheet, edits))).findings
+    findings = judge(read_sheet(edited(sheet, edits)), before=judged_sample(sheet)).findings
     assert verdict in {one.verdict for one in findings if one.check == check}
 
 
 def test_a_stand_in_for_the_shock_says_nothing_of_the_hub_bolts() -> None:
     """What is not measured of arm and shock leaves the verdict on bolts of the upright alone."""
     without = {"spring.shock_diameter": None, "arms.upper_tube": None, "arms.lower_tube": None}
-    findings = judge(read_sheet(edited(MOVING, without))).findings
+    findings = judged_document(edited(MOVING, without)).findings
     unmeasured = {"spring.shock_diameter", "arms.upper_tube", "arms.lower_tube"}
     for check in ("overlap", "assembly-hub-bolts"):
         assert not unmeasured & {name for one in findings if one.check == check for name in one.estimated_from}

@@ -27,6 +27,10 @@ wheel-suits-largest-tyre: 1000 | 620 950 | 619 575 951 1150 | 574 1151
 pad-inside-caliper: 100 | 40 95 | 39 15 96 100 | 14 101
 bracket-holes-and-caliper: 100 | 35 102 | 34 10 103 120 | 9 121
 bearing-before-mount-face: 100 | 39 77 | 38 78 |
+hub-bolts-on-circle: 100 | 98 102 | 97 90 103 110 | 89 111
+hub-bolts-round-body: 100 | 120 230 | 119 100 231 500 | 99 501
+shoulder-and-pilot: 100 | 38 75 | 37 15 76 120 | 14 121
+shaft-behind-hub-and-body: 100 | 20 39 | 19 40 |
 hub-bolts-square: 100 | 75 145 | 74 15 146 700 | 14 701
 rows-in-hub: 100 | 40 79 | 39 0 80 200 | -1 201
 hub-body-like-pilot: 100 | 70 120 | 69 121 |
@@ -69,6 +73,8 @@ section-above-below-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
 section-below-above-pivot: 100 | 36 70 | 35 5 71 100 | 4 101
 section-above-clear-of-hub: 100 | 50 98 | 99 500 | 49 501
 section-below-clear-of-hub: 100 | 50 98 | 99 500 | 49 501
+pads-and-caliper-bolts: 20 | 16 24 | 15 -40 25 80 | -41 81
+arm-length-and-its-weld: 100 | 94 107 | 93 86 108 116 | 85 117
 arm-length-and-tie-rod-end: -100 | -60 -118 | -59 -10 -119 -400 | -9 -401
 arm-root-and-tie-rod-end: -20 | -80 40 | -81 41 |
 beam-inside-plate: 100 | 33 65 | 32 0 66 100 | 101
@@ -128,6 +134,11 @@ lower-edge-and-bolt: 10 | 14 27.5 | 13.9 5 27.6 100 | 4.9 100.1
 engagement-and-bolt: 10 | 8.8 17.5 | 8.7 17.6 |
 rounding-and-width: 100 | 16 31 | 15 0 32 50 | -1 51
 bracket-edge-and-hole: 100 | 150 295 | 149 50 296 2000 | 49 2001
+upper-end-and-width: 100 | 45 89 | 44 10 90 100 | 9 101
+lower-end-and-width: 100 | 45 89 | 44 10 90 100 | 9 101
+hole-above-on-plate: 100 | 40 79 | 39 5 80 100 | 4 101
+hole-above-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
+hole-below-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
 bore-inside-hub-bolts: 100 | 50 98 | 49 99 |
 shock-rises: 100 | 180 350 | 179 351 |
 shock-across: 100 | 56 107 | 55 108 |

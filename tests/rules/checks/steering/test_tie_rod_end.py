@@ -15,7 +15,7 @@ Place = tuple[float, float, float]
 ROTOR, RIM = "tie-rod-end-clears-rotor", "tie-rod-end-clears-rim"
 
 
-# Gaps. A joint's place: ahead of the spindle, outboard of the tyre centre plane, above the spindle. Its ball: 20.
+# Gaps. A joint's place: ahead of the wheel centre, outboard of the tyre centre plane, above the wheel centre. Its ball: 20.
 
 
 @pytest.mark.parametrize(
@@ -24,7 +24,7 @@ ROTOR, RIM = "tie-rod-end-clears-rotor", "tie-rod-end-clears-rim"
         ((-120.0, -80.0, 0.0), 30.0),  # behind the inboard face, which is 50 inboard
         ((120.0, -80.0, 0.0), 30.0),  # ahead of the axle alike
         ((0.0, -10.0, 120.0), 20.0),  # outboard of the outboard face, which is 30 inboard
-        ((0.0, -40.0, -170.0), 30.0),  # below the edge, 140 from the spindle
+        ((0.0, -40.0, -170.0), 30.0),  # below the edge, 140 from the wheel centre
         ((-143.0, -54.0, 0.0), 5.0),  # off its corner, 3 and 4 away
         ((0.0, -60.0, 0.0), 10.0),  # behind the hat: the middle counts as full
         ((0.0, -40.0, 0.0), -10.0),  # within the middle: 10 from either face
@@ -40,14 +40,14 @@ def test_gap_to_a_rotor_of_280_by_20_with_its_middle_40_inboard(joint: Place, aw
 @pytest.mark.parametrize(
     ("joint", "away"),
     [
-        ((-120.0, -60.0, -90.0), 30.0),  # inside the barrel, 3-4-5: 150 from the spindle
+        ((-120.0, -60.0, -90.0), 30.0),  # inside the barrel, 3-4-5: 150 from the wheel centre
         ((-150.0, -160.0, 0.0), 50.0),  # inboard of the lip at 120, and under it: 40 and 30 away
         ((-190.0, -150.0, 0.0), 30.0),  # straight inboard of the rim
         ((0.0, -60.0, -183.0), -3.0),  # in the rim, 3 from its inside
     ],
 )
 def test_gap_to_a_rim_240_wide_with_a_barrel_of_360(joint: Place, away: float) -> None:
-    """Flange edge at 381 / 2 + 17.5 = 208 from the spindle."""
+    """Flange edge at 381 / 2 + 17.5 = 208 from the wheel centre."""
     ahead, offset, above = joint
     gap = tie_rod_end_wheel_gap(True, 20.0, ahead, offset, above, 360.0, 381.0, 240.0)
     assert gap == pytest.approx(away - 20, abs=1e-9)
@@ -57,7 +57,7 @@ def test_gap_to_a_rim_240_wide_with_a_barrel_of_360(joint: Place, away: float) -
 
 
 def placed(inboard: str, ahead: str = "-120 mm") -> Changes:
-    """The finished sheet with a tie-rod end at spindle height and nothing else of the steering."""
+    """The finished sheet with a tie-rod end at wheel-centre height and nothing else of the steering."""
     return {
         "steering.tie_rod_ahead": ahead, "steering.tie_rod_inboard": inboard, "steering.tie_rod_above": "0 mm",
         "steering.tie_rod_end_reach": "20 mm",
@@ -107,7 +107,7 @@ def test_an_arm_that_points_ahead_may_be_put_behind(finding: FindingWith) -> Non
 
 
 def test_the_place_that_would_pass_is_offered_for_the_rim(judged: JudgedWith) -> None:
-    """The barrel's radius is 180: 154 from the spindle leaves the ball of 20 its 6."""
+    """The barrel's radius is 180: 154 from the wheel centre leaves the ball of 20 its 6."""
     told = judged(placed("100 mm", "-161 mm"))
     (found,) = (one for one in told.findings if one.check == RIM)
     offered = [{one.name: one.to for one in offer.entries} for offer in look_for(told, found).offers]
@@ -134,7 +134,7 @@ def test_with_its_reach_it_waits_for_the_place(finding: FindingWith, check: str)
 
 
 def test_a_copied_arm_does_as_well(finding: FindingWith, judged: JudgedWith) -> None:
-    """Castor 6 deg leans the axis fore and aft not at all at spindle height: 120 straight back is 120 behind.
+    """Castor 6 deg leans the axis fore and aft not at all at wheel-centre height: 120 straight back is 120 behind.
 
     Seen from the front it lies 25 + 400 tan 10 deg = 95.531 inboard there, so 95.531 - 45 - 20 = 30.531 to the rotor.
     """

@@ -72,7 +72,7 @@ def test_a_weld_may_stay_empty(step: type[Step]) -> None:
 
 
 def test_the_list_of_welds_names_the_steps_that_ask_about_them() -> None:
-    assert [f"joint_{weld['which']}" for weld in WELDS] == [step.name for step in WELD_STEPS]
+    assert [f"weld_{weld['which']}" for weld in WELDS] == [step.name for step in WELD_STEPS]
 
 
 def test_the_words_offered_are_the_words_worked_with() -> None:
@@ -163,7 +163,7 @@ def test_4130_with_a_soft_filler_breaks_in_the_weld_metal() -> None:
 def test_what_misses_is_waited_for(missing: str) -> None:
     with pytest.raises(Waits) as wait:
         margin_of(cup(**{missing: None}), [("one", (1.0, 0.0, 0.0))])
-    assert wait.value.fields == (f"joint_upper.{missing}",)
+    assert wait.value.fields == (f"weld_upper.{missing}",)
     assert wait.value.fields[0] in FIELDS
 
 
@@ -213,7 +213,7 @@ def test_each_joint_takes_its_own_force() -> None:
 def test_the_caliper_is_dragged_along_the_rotors_turning(
     stands: PadsStand, ahead: float, above: float, twisted: bool
 ) -> None:
-    # 120 N m at 120 mm: 1000 N, up and down beside the spindle, fore and aft above and below it.
+    # 120 N m at 120 mm: 1000 N, up and down beside the wheel centre, fore and aft above and below it.
     joint = cup(load_ahead=ahead, load_above=above)
     force = 10.1859 + 6.3662 if twisted else 6.3662
     assert caliper_bracket_weld_safety(joint, stands, 120.0, LOADS) == pytest.approx(YIELD_A_MM / force, rel=1e-4)
@@ -232,16 +232,16 @@ def test_the_bracket_waits_for_the_radius_and_for_where_the_caliper_stands() -> 
 
 # The judgements, through a whole sheet, at the upper joint.
 SOUND = {
-    "joint_upper.made_from": "plate, bar or tube", "joint_upper.metal": "mild steel", "joint_upper.thickness_one": "8 mm",
-    "joint_upper.thickness_two": "10 mm", "joint_upper.form": "fillet on both sides", "joint_upper.leg": "6 mm",
-    "joint_upper.run": "80 mm", "joint_upper.apart": "8 mm", "joint_upper.runs_lie": "up and down",
-    "joint_upper.apart_lies": "fore and aft", "joint_upper.load_ahead": "0 mm", "joint_upper.load_above": "0 mm",
-    "joint_upper.load_inboard": "30 mm", "joint_upper.welded_by": "tig", "joint_upper.filler": "er70s-2",
+    "weld_upper.made_from": "plate, bar or tube", "weld_upper.metal": "mild steel", "weld_upper.thickness_one": "8 mm",
+    "weld_upper.thickness_two": "10 mm", "weld_upper.form": "fillet on both sides", "weld_upper.leg": "6 mm",
+    "weld_upper.run": "80 mm", "weld_upper.apart": "8 mm", "weld_upper.runs_lie": "up and down",
+    "weld_upper.apart_lies": "fore and aft", "weld_upper.load_ahead": "0 mm", "weld_upper.load_above": "0 mm",
+    "weld_upper.load_inboard": "30 mm", "weld_upper.welded_by": "tig", "weld_upper.filler": "er70s-2",
 }  # fmt: skip
 
 
 def upper(**changes: object) -> dict[str, object]:
-    return {**SOUND, **{f"joint_upper.{key}": entry for key, entry in changes.items()}}
+    return {**SOUND, **{f"weld_upper.{key}": entry for key, entry in changes.items()}}
 
 
 @pytest.mark.parametrize(
@@ -356,7 +356,7 @@ def test_a_joint_left_alone_is_not_judged(finding: FindingWith, dashed: str, kin
 
 @pytest.mark.parametrize(("dashed", "step"), list(zip(DASHED, WELD_STEPS, strict=True)))
 def test_each_joint_is_asked_the_same_and_answers_for_itself(judged: JudgedWith, dashed: str, step: type[Step]) -> None:
-    sheet = {key.replace("joint_upper", step.name): entry for key, entry in upper(leg="3 mm").items()}
+    sheet = {key.replace("weld_upper", step.name): entry for key, entry in upper(leg="3 mm").items()}
     verdicts = {found.check: found.verdict for found in judged(sheet).findings if "-weld-" in found.check}
     assert verdicts[f"{dashed}-weld-leg"] == "stop"
     assert verdicts[f"{dashed}-weld-metal"] == "good"

@@ -1,7 +1,7 @@
 """The checks of plate and bracket: inside, exactly on and just outside each limit, by hand on round figures.
 
-The plate is 200 x 300 mm, the spindle 150 below its top and 100 behind its front, so half way both ways. Hub bolts are
-12 mm on 80 x 90 mm: their centres stand 40 fore and aft and 45 up and down of the spindle, 60 mm from the nearest edge.
+The plate is 200 x 300 mm, the wheel centre 150 below its top and 100 behind its front, so half way both ways. Hub bolts are
+12 mm on 80 x 90 mm: their centres stand 40 fore and aft and 45 up and down of the wheel centre, 60 mm from the nearest edge.
 """
 
 from collections.abc import Callable
@@ -90,16 +90,13 @@ def test_a_half_drawn_plate_waits_and_is_never_good(
 
 @pytest.mark.parametrize("check", ["hole-edge-distance", "hole-spacing"])
 def test_checks_of_the_hub_bolts_wait_for_their_places(finding: FindingWith, check: str) -> None:
-    changes = sheet()
-    del changes["hub.mount_width"]
-    assert finding(check, changes).waits_for == ("hub.mount_width",)
+    assert finding(check, {**sheet(), "hub.mount_width": None}).waits_for == ("hub.mount_width",)
 
 
 @pytest.mark.parametrize("check", ["hole-edge-distance", "hole-spacing"])
-def test_three_hub_bolts_cannot_be_placed_and_are_not_guessed(finding: FindingWith, check: str) -> None:
+def test_three_hub_bolts_wait_for_their_circle_and_are_not_guessed(finding: FindingWith, check: str) -> None:
     found = finding(check, {**sheet(), "hub.mount_bolts": 3})
-    assert found.verdict == "not judged"
-    assert "four bolts" in found.text
+    assert found.verdict == "waiting" and found.waits_for == ("hub.mount_circle",)
 
 
 # The plate's bolts stand (width / 2 - 40) from front and rear. 12 mm bolts: least 18 (1.5 d), custom 24 (2 d).
@@ -129,7 +126,7 @@ def test_a_published_row_counts_where_it_asks_for_more_than_two_diameters_never_
 
 def test_a_rounded_corner_takes_metal_from_a_bolt_near_it(finding: FindingWith) -> None:
     # 130 x 140 plate: bolts 25 from the sides, 25 from top and bottom. A 50 mm corner has its centre 15 x 20 from the
-    # spindle; the bolt stands 25 x 25 beyond that, 35.36 from it, so 14.64 from the arc.
+    # wheel centre; the bolt stands 25 x 25 beyond that, 35.36 from it, so 14.64 from the arc.
     square = sheet(width="130 mm", height="140 mm", spindle_from_top="70 mm", spindle_from_front="65 mm", bore="20 mm")
     assert (
         finding("hole-edge-distance", {**square, "plate": {**square["plate"], "corner_radius": "0 mm"}}).verdict
@@ -151,7 +148,7 @@ def test_hub_bolts_from_each_other(finding: FindingWith, spacing: str, verdict: 
 
 @pytest.mark.parametrize(
     ("bore", "verdict"),
-    # Bolts on 60 x 80: 50 from the spindle. 50 - 12/2 - bore/2 = 12 when the bore is 64.
+    # Bolts on 60 x 80: 50 from the wheel centre. 50 - 12/2 - bore/2 = 12 when the bore is 64.
     [("63.9 mm", "good"), ("64 mm", "good"), ("64.1 mm", "stop"), ("90 mm", "stop")],
 )
 def test_bore_from_the_hub_bolts(finding: FindingWith, bore: str, verdict: str) -> None:
@@ -161,7 +158,7 @@ def test_bore_from_the_hub_bolts(finding: FindingWith, bore: str, verdict: str) 
 
 @pytest.mark.parametrize(
     ("bore", "verdict"),
-    # 100 from spindle to front and rear: 12 of metal beside a bore of 176.
+    # 100 from wheel centre to front and rear: 12 of metal beside a bore of 176.
     [("176 mm", "good"), ("176.1 mm", "watch"), ("199.9 mm", "watch"), ("200 mm", "stop"), ("210 mm", "stop")],
 )
 def test_metal_beside_the_bore(finding: FindingWith, bore: str, verdict: str) -> None:
@@ -225,7 +222,7 @@ def test_an_unknown_bolt_is_waited_for(finding: FindingWith) -> None:
 
 @pytest.mark.parametrize(
     ("height", "from_top", "verdict", "says"),
-    # Lower pivot 125 below the spindle. Upper: 260 x 0.9795742542 - 125 = 129.6893 above it.
+    # Lower pivot 125 below the wheel centre. Upper: 260 x 0.9795742542 - 125 = 129.6893 above it.
     [
         ("254.7 mm", "129.7 mm", "good", "reaches both"),
         ("254.68 mm", "129.68 mm", "watch", "upper"),
@@ -248,3 +245,93 @@ def test_caliper_bolts_too_far_apart_for_the_blank_are_off_it(finding: FindingWi
     found = finding("bracket-hole-edge-distance", sheet(bracket_hole_spacing="200 mm"))
     assert found.verdict == "stop"
     assert "off the piece" in found.text
+
+
+# What is no rectangle. Steering axis of the base sheet: castor 6 deg and both pivots on it, so at the upper pivot, 131.06
+# above the wheel centre, it stands 131.06 tan 6 = 13.77 behind it, and at the lower one, 125 below, 13.14 ahead.
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict"),
+    [
+        ({}, "does not apply"),
+        ({"upper_end_width": "120 mm", "full_width_above": "60 mm"}, "good"),
+        ({"upper_end_width": "170 mm"}, "good"),  # 13.8 + 85 = 98.8 of 100 to the side
+        ({"upper_end_width": "174 mm"}, "stop"),  # 100.8
+        ({"lower_end_width": "176 mm"}, "stop"),
+        (
+            {"upper_end_width": "120 mm", "full_width_above": "130 mm"},
+            "good",
+        ),  # with the corner of 20 just the edge, 150
+        ({"upper_end_width": "120 mm", "full_width_above": "131 mm"}, "stop"),
+    ],
+)
+def test_narrowed_ends_fit_the_plate(finding: FindingWith, changed: dict[str, object], verdict: str) -> None:
+    assert finding("plate-ends-fit", sheet(**changed)).verdict == verdict
+
+
+def test_a_narrowed_plate_has_less_metal_beside_its_bolts(finding: FindingWith) -> None:
+    """To a round end from the wheel centre's level on, the side passes the upper bolts nearer than 60."""
+    whole = finding("hole-edge-distance", sheet())
+    narrowed = finding("hole-edge-distance", sheet(upper_end_width="60 mm", corner_radius=None))
+    assert whole.verdict == narrowed.verdict == "good" and whole.text != narrowed.text
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict"),
+    [
+        ({}, "not judged"),
+        ({"hole_above": "40 mm", "hole_above_spindle": "100 mm"}, "good"),  # 150 - 100 - 20 = 30; to bolts 68 - 26.25
+        ({"hole_above": "40 mm", "hole_above_spindle": "120 mm"}, "good"),  # 10 of metal, as thick as the plate
+        ({"hole_above": "40 mm", "hole_above_spindle": "121 mm"}, "watch"),
+        ({"hole_above": "40 mm", "hole_above_spindle": "130 mm"}, "stop"),
+        ({"hole_below": "40 mm", "hole_below_spindle": "55 mm"}, "stop"),  # its top at 35: the bore's edge
+        ({"hole_below": "40 mm"}, "waiting"),
+    ],
+)
+def test_metal_round_lightening_holes(finding: FindingWith, changed: dict[str, object], verdict: str) -> None:
+    assert finding("lightening-hole-metal", sheet(**changed)).verdict == verdict
+
+
+def test_nothing_is_welded_over_a_lightening_hole(finding: FindingWith) -> None:
+    """A box 60 wide on the back, from 12 below the upper housing: it covers a hole on the middle line."""
+    beam = {
+        "upright.beam": "box",
+        "upright.beam_width": "60 mm",
+        "upright.beam_depth": "40 mm",
+        "upright.beam_wall": "4 mm",
+        "upright.beam_to_pivots": False,
+    }
+    with_hole = sheet(hole_above="30 mm", hole_above_spindle="80 mm")
+    found = finding("lightening-hole-metal", {**with_hole, **beam})
+    assert found.verdict == "stop" and "beam would be welded over" in found.text
+    begun = finding("lightening-hole-metal", {**with_hole, "upright.beam": "box"})
+    assert begun.verdict == "waiting", "a beam that is begun may come to stand over it"
+
+
+@pytest.mark.parametrize(("wide", "verdict"), [("120 mm", "good"), ("110 mm", "watch"), ("100 mm", "stop")])
+def test_metal_round_slots(finding: FindingWith, wide: str, verdict: str) -> None:
+    """Walls of 4, so slots of 4.4 in their middles, beside the holes, which end 40 + 6.25 = 46.25 from the wheel centre. A box
+    of 120 leaves 60 - 2 - 2.2 - 46.25 = 9.55, of 110 it leaves 4.55, less than half of the plate's 10; of 100 nothing."""
+    beam = {
+        "upright.beam": "box",
+        "upright.beam_width": wide,
+        "upright.beam_depth": "40 mm",
+        "upright.beam_wall": "4 mm",
+        "upright.beam_to_pivots": False,
+    }
+    assert finding("slot-metal", {**sheet(tab_length="40 mm"), **beam}).verdict == verdict
+
+
+def test_no_slots_without_tabs(finding: FindingWith) -> None:
+    assert finding("slot-metal", sheet()).verdict == "not judged"
+
+
+def test_bolt_holes_cut_under_size_are_judged_as_they_are_cut(finding: FindingWith) -> None:
+    """Laser, 10 mm plate: holes from 10 mm on. 12.5 less 2.5 is just that, less 3 is not."""
+    assert finding("hole-not-too-small", sheet(left_for_drilling="2.5 mm")).verdict == "good"
+    assert finding("hole-not-too-small", sheet(left_for_drilling="3 mm")).verdict == "watch"
+    assert (
+        finding("bracket-hole-not-too-small", sheet(left_for_drilling="4 mm")).verdict == "good"
+    )  # 12 - 4 = 8, as thick
+    assert finding("bracket-hole-not-too-small", sheet(left_for_drilling="4.5 mm")).verdict == "watch"

@@ -289,14 +289,14 @@ def straight(inner_end: tuple[float, float, float], tie_rod_end: tuple[float, fl
 
 
 def test_a_gap_by_hand_with_its_place() -> None:
-    """Tyre's side 150 inboard, the rod's outer end 200 inboard at spindle height 300 behind, rod 25: 50 - 12.5 = 37.5."""
+    """Tyre's side 150 inboard, the rod's outer end 200 inboard at wheel-centre height 300 behind, rod 25: 50 - 12.5 = 37.5."""
     pose = straight((-300.0, -600.0, 400.0), (-300.0, -200.0, 400.0))
     known = Bodies(Ring(208.0, 444.5, 300.0, 240.0), None, None, None, 25.0, None, None)
     assert near_touch(known, None, pose) == NearTouch("tyre to tie rod", 37.5, (-300.0, -200.0, 400.0))
 
 
 def test_the_nearer_of_two_is_told() -> None:
-    """Housing 22, 100 below the spindle, barrel 180: 58. Upper arm 160 above it, tube 30: 180 - 160 - 15 = 5."""
+    """Housing 22, 100 below the wheel centre, barrel 180: 58. Upper arm 160 above it, tube 30: 180 - 160 - 15 = 5."""
     known = Bodies(None, Ring(180.0, 208.0, 240.0, 240.0), None, 30.0, None, 22.0, None)
     arms = (
         Hinge((100.0, -500.0, 300.0), (-100.0, -500.0, 300.0), flat=True),
@@ -304,7 +304,7 @@ def test_the_nearer_of_two_is_told() -> None:
     )
     found = near_touch(known, arms, straight((0, 0, 0), (0, 0, 0)))
     assert found is not None and found.between == "rim to upper arm"
-    # Flat hinges: one tube straight across at x = 0; where it leaves the rim, 120 inboard, it is 160 from the spindle.
+    # Flat hinges: one tube straight across at x = 0; where it leaves the rim, 120 inboard, it is 160 from the wheel centre.
     assert found.gap == pytest.approx(5.0, abs=0.1)
     assert found.at == pytest.approx((0.0, -120.0, 560.0))
     without_arm = near_touch(known._replace(upper_tube=None), arms, straight((0, 0, 0), (0, 0, 0)))
@@ -368,7 +368,7 @@ def test_lengths_of_the_curves_follow_the_units(front: Moving, known: Mapping[st
 
 
 def test_the_ideal_line_has_both_wheels_roll_about_one_centre(front: Moving, known: Mapping[str, object]) -> None:
-    """cot(outer) - cot(inner) = kingpin track / wheelbase (2.1 of any theory of machines): (1600 - 2 x 25) / 2600."""
+    """cot(outer) - cot(inner) = track of the steering axes / wheelbase (any theory of machines): (1600 - 2 x 25) / 2600."""
     graph = curves(front, known)["Outer"]
     assert graph.line[-1][0] == pytest.approx(32.0)  # the stop as entered
     for inner, outer in graph.beside[1:]:

@@ -17,7 +17,7 @@ WELDED: dict[str, object] = {
     "plate.thickness": "12 mm", "plate.width": "160 mm", "plate.spindle_from_front": "70 mm",
     "plate.bracket_thickness": "12 mm", "upright.beam": "box", "upright.beam_width": "120 mm",
     "upright.beam_depth": "60 mm", "upright.steering_arm_root_above": "-50 mm", "brakes.effective_radius": "115 mm",
-    "joint_caliper_bracket.caliper_stands": "ahead", "steering.tie_rod_ahead": "-126 mm",
+    "weld_caliper_bracket.caliper_stands": "ahead", "steering.tie_rod_ahead": "-126 mm",
     "steering.tie_rod_inboard": "144 mm", "steering.tie_rod_above": "-40 mm",
 }  # fmt: skip
 FLAT = {"upright.beam": "none"}
@@ -28,7 +28,7 @@ BY_HAND: list[tuple[dict[str, object], str, float]] = [
     ({"steering.tie_rod_ahead": "126 mm"}, "steering_arm_lever_ahead", 66.0),
     (FLAT, "steering_arm_lever_ahead", -36.0),  # the plate's rear edge 160 - 70 = 90 behind
     ({**FLAT, "steering.tie_rod_ahead": "126 mm"}, "steering_arm_lever_ahead", 56.0),  # its front edge 70 ahead
-    ({}, "steering_arm_lever_above", 10.0),  # end 40 below the spindle, root 50 below
+    ({}, "steering_arm_lever_above", 10.0),  # end 40 below the wheel centre, root 50 below
     (
         {},
         "steering_arm_lever_inboard",
@@ -36,11 +36,24 @@ BY_HAND: list[tuple[dict[str, object], str, float]] = [
     ),  # end 140 inboard of the tyre's middle; 56, 12 of plate and 30 of beam: 98
     (FLAT, "steering_arm_lever_inboard", 78.0),  # 140 less 56 and half of the plate
     ({}, "caliper_lever_ahead", 45.0),  # pads 115 ahead, the edge 70
-    ({"joint_caliper_bracket.caliper_stands": "behind"}, "caliper_lever_ahead", -25.0),  # pads 115 behind, the edge 90
+    # An arm of 120 back and 50 inboard is 130 long; four bolts 60 by 80 stand on a circle of 100.
+    (
+        {
+            "weld_steering_arm.load_ahead": "-120 mm",
+            "weld_steering_arm.load_above": "0 mm",
+            "weld_steering_arm.load_inboard": "50 mm",
+        },
+        "steering_arm_reach",
+        130.0,
+    ),
+    # Pads 115 from the spindle, rotor 280 across with its bolts 40 inside the edge: 115 - 100.
+    ({"caliper.bolts_inside": "40 mm"}, "pads_from_bolts", 15.0),
+    ({"hub.mount_width": "60 mm", "hub.mount_height": "80 mm"}, "hub_bolts_across", 100.0),
+    ({"weld_caliper_bracket.caliper_stands": "behind"}, "caliper_lever_ahead", -25.0),  # pads 115 behind, the edge 90
     # Rotor 280 across, the plate's edge 70 ahead or 90 behind, bracket 35 beyond it.
     ({"upright.bracket_arm_length": "35 mm"}, "bolts_inside_by_bracket", 35.0),
     (
-        {"upright.bracket_arm_length": "35 mm", "joint_caliper_bracket.caliper_stands": "behind"},
+        {"upright.bracket_arm_length": "35 mm", "weld_caliper_bracket.caliper_stands": "behind"},
         "bolts_inside_by_bracket",
         15.0,
     ),
@@ -68,7 +81,7 @@ def test_every_lever_has_a_hand_figure() -> None:
         ("upright.steering_arm_root_above", "steering_arm_lever_above"),
         ("upright.beam_depth", "steering_arm_lever_inboard"),
         ("plate.width", "caliper_lever_ahead"),
-        ("joint_caliper_bracket.caliper_stands", "caliper_lever_ahead"),
+        ("weld_caliper_bracket.caliper_stands", "caliper_lever_ahead"),
         ("plate.bracket_thickness", "bracket_rotor_distance"),
     ],
 )

@@ -122,5 +122,5 @@ def test_the_calipers_bolts_stand_where_they_are_entered_else_at_the_edge_as_an_
     edge = judge(read_sheet(car), light=True)
     assert at.worked.known["bolts_inside_edge"] == pytest.approx(38.1) and edge.worked.known["bolts_inside_edge"] == 0
     assert "caliper.bolts_inside" in found_of(edge, "assembly-caliper-bolts").estimated_from
-    # Rotor 12.8 in, plate's edge 3.5 in ahead of the spindle, bracket 1.4 in: 6.4 - 3.5 - 1.4 = 1.5 in.
+    # Rotor 12.8 in, plate's edge 3.5 in ahead of the wheel centre, bracket 1.4 in: 6.4 - 3.5 - 1.4 = 1.5 in.
     assert at.worked.known["bolts_inside_by_bracket"] == pytest.approx(38.1)

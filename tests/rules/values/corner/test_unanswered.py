@@ -17,7 +17,7 @@ Changes = Mapping[str, object]
     [
         ({"caliper.clock": None}, -90.0),
         ({"caliper.clock": None, "caliper.side": "ahead"}, 90.0),
-        ({"caliper.clock": None, "joint_caliper_bracket.caliper_stands": "above"}, 0.0),
+        ({"caliper.clock": None, "weld_caliper_bracket.caliper_stands": "above"}, 0.0),
         # Both want the same room: the side of the steering arm is the worse.
         ({"caliper.clock": None, "steering.tie_rod_ahead": "120 mm"}, 90.0),
         ({"caliper.clock": None, "steering.tie_rod_ahead": "-120 mm"}, -90.0),

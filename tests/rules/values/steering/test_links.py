@@ -1,6 +1,6 @@
 """Where the tie rod takes hold, the arms' inner pivots, and which way the links lie: on a whole sheet.
 
-The sheet's axis: inclination 10 deg, castor 6 deg, 95.5308 mm inboard of the tyre plane at spindle height (25 + 400 tan 10).
+The sheet's axis: inclination 10 deg, castor 6 deg, 95.5308 mm inboard of the tyre plane at wheel-centre height (25 + 400 tan 10).
 """
 
 from collections.abc import Callable
@@ -27,7 +27,7 @@ def test_a_copied_arm_stands_on_the_axis_at_the_height_of_its_end(
     judged: JudgedWith, moving: dict[str, object]
 ) -> None:
     known = judged({**moving, **COPIED}).worked.known
-    # 40 mm below the spindle the axis is 40 tan 6 ahead of it and 95.5308 - 40 tan 10 inboard of the tyre plane.
+    # 40 mm below the wheel centre the axis is 40 tan 6 ahead of it and 95.5308 - 40 tan 10 inboard of the tyre plane.
     assert known["tie_rod_end_ahead"] == pytest.approx(40 * tan(radians(6)) - 140 * cos(radians(20)))
     assert known["tie_rod_end_offset"] == pytest.approx(
         -(25 + 400 * tan(radians(10))) + 40 * tan(radians(10)) - 140 * sin(radians(20))

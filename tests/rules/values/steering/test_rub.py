@@ -144,8 +144,8 @@ def test_a_thicker_tube_leaves_half_as_much_less(judged: JudgedWith, moving: Cha
 def test_a_large_housing_is_what_the_rim_meets_first_and_keeps_its_gap_everywhere(
     judged: JudgedWith, finding: FindingWith, moving: Changes, which: str
 ) -> None:
-    """The housing is a ball on the pivot, which turns with the wheel: the barrel's radius, less the pivot's from the spindle's
-    line, less the ball's. Both pivots of the base sheet are well inside the lip."""
+    """The housing is a ball on the pivot, which turns with the wheel: the barrel's radius, less the pivot's from the wheel's
+    axis, less the ball's. Both pivots of the base sheet are well inside the lip."""
     judged_so = judged({**moving, f"pivots.{which}_radius": "45 mm", f"arms.{which}_tube": "10 mm"})
     known = judged_so.worked.known
     ahead, height = known[f"{which}_pivot_ahead"], known[f"{which}_pivot_height"]

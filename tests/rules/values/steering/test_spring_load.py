@@ -92,3 +92,55 @@ def test_a_spring_that_is_not_entered_is_not_judged_and_part_of_it_waits(
 def test_a_spring_that_would_not_hold_the_car_up_is_told_in_words() -> None:
     with pytest.raises(OutsideRange, match="would not hold the car up"):
         the_value("ride_frequency")(-0.1, 250.0)
+
+
+@pytest.mark.parametrize(
+    ("touched", "verdict", "says"),
+    [
+        (-1.0, "stop", "stands on it"), (1.0, "watch", "above ride height"), (43.9, "watch", "lower rubber"),
+        (44.1, "good", "of bump travel"), (98.9, "good", ""), (99.1, "watch", "higher rubber"), (109.9, "watch", "higher"),
+    ],
+)  # fmt: skip
+def test_a_bump_rubber_is_touched_where_the_shock_has_come_down_on_it(
+    judged: Callable[[Moving], Judged],
+    finding: Callable[[str, Moving], Finding],
+    moving: Moving,
+    touched: float,
+    verdict: str,
+    says: str,
+) -> None:
+    """Bump travel 110: four tenths are 44, nine tenths 99. The rubber is what is left of a shock 360 closed."""
+    known = judged(moving).worked.known
+    rubber = shock_length(known["hung_front"], known["shock_ends"], touched) - 360
+    with_it = {**moving, "spring.bump_rubber": f"{rubber:.9f} mm"}
+    assert judged(with_it).worked.known["bump_rubber_touched"] == pytest.approx(touched, abs=0.01)
+    found = finding("bump-rubber", with_it)
+    assert found.verdict == verdict and says in f"{found.text} {found.change}"
+
+
+def test_a_rubber_that_full_bump_does_not_reach_is_a_stop_with_how_far(
+    judged: Callable[[Moving], Judged], finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    """5 mm too low at full bump, where the shock closes about half a mm for each of the wheel's."""
+    known = judged(moving).worked.known
+    with_it = {**moving, "spring.bump_rubber": f"{known['shock_at_bump'] - 360 - 5:.9f} mm"}
+    beyond = judged(with_it).worked.known["bump_rubber_touched"] - 110
+    assert beyond == pytest.approx(5 / known["spring_ratio_bump"], rel=0.01)
+    found = finding("bump-rubber", with_it)
+    assert found.verdict == "stop" and "before the rubber is touched" in found.text
+
+
+def test_without_a_rubber_it_is_not_judged(finding: Callable[[str, Moving], Finding], moving: Moving) -> None:
+    found = finding("bump-rubber", moving)
+    assert found.verdict == "not judged" and found.waits_for == ("spring.bump_rubber",)
+
+
+def test_a_car_that_its_spring_holds_too_high_is_told_by_how_much(
+    judged: Callable[[Moving], Judged], finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    """Carrying 1.1 of 250 kg and not 0.85 is 0.25 x 2451.6625 = 612.92 N too much for the wheel's rate."""
+    known = judged({**moving, **SPRING}).worked.known
+    strong = {**moving, **SPRING, "spring.rate": rate_for(known, 1.1)}
+    again = judged(strong).worked.known
+    assert again["settles_higher"] == pytest.approx(612.915625 / again["wheel_rate"], rel=1e-6)
+    assert "drawn, by about" in finding("spring-carries-corner", strong).text

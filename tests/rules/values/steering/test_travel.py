@@ -51,7 +51,7 @@ END, INNER = (
 AXIS = np.array([-tan(radians(6)), -tan(radians(10)), 1.0])
 LOWER = (
     np.array([0.0, -25.0, 0.0]) + 275.0 * AXIS + 400.0 * np.array([tan(radians(6)), 0.0, 0.0])
-)  # over the spindle at 400
+)  # over the wheel centre at 400
 UPPER = LOWER + 260.0 * AXIS / np.linalg.norm(AXIS)
 
 
@@ -646,7 +646,7 @@ def test_castor_in_travel_on_whole_sheets(finding: FindingOf, moving: Moving) ->
 
 @pytest.mark.parametrize(
     ("below", "verdict"),
-    # A 15 in rim: 190.5 and 17.5 of edge are 208 below the spindle; a housing of 22 leaves 186 for the pivot.
+    # A 15 in rim: 190.5 and 17.5 of edge are 208 below the wheel centre; a housing of 22 leaves 186 for the pivot.
     [("185.9 mm", "good"), ("186 mm", "good"), ("186.1 mm", "stop")],
 )
 def test_lower_joint_with_the_tyre_flat(finding: FindingOf, moving: Moving, below: str, verdict: str) -> None:

@@ -29,6 +29,8 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("loads.pressure_centre_spread", "mm", 150, 40, {}),
     ("loads.tie_rod_wall", "mm", 10, 1, {}),
     ("loads.arm_wall", "mm", 8, 1, {}),
+    ("loads.spring_arm_wall", "mm", 12, 3, {}),
+    ("arms.lower_tube", "mm", 60, 25, {}),
     ("loads.tie_rod_stud_reach", "mm", 5, 60, {}),
     ("loads.tie_rod_stud_diameter", "mm", 30, 10, {}),
     ("arms.tie_rod_tube", "mm", 50, 15, {}),
@@ -40,6 +42,10 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.beam_width", "mm", 110, 60, {}),
     ("upright.beam_depth", "mm", 80, 30, {}),
     ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
+    ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
+    ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
+    ("upright.beam_top", "mm", 100, 57, {}),
+    ("upright.beam_bottom", "mm", 100, 57, {}),
     ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
     ("plate.width", "mm", 220, 150, {"seam_weld_safety": SHEAR_FLOW}),
     ("plate.bore", "mm", 30, 90, {}),
@@ -53,7 +59,7 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("bolts.upper_lug_reach", "mm", 20, 80, {}),
     ("bolts.upper_lug_thickness", "mm", 20, 6, {
         "upper_pivot_bolt_safety": "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"}),
-    ("hub.mount_height", "mm", 120, 60, {}),
+    ("hub.mount_height", "mm", 110, 60, {}),
     ("hub.mount_width", "mm", 140, 80, {
         "plate_safety": "bolts closer together stand less far beyond the beam, and bend the plate less"}),
 ]  # fmt: skip
@@ -98,10 +104,12 @@ OUTBOARD = [
     {"wheel.offset": f"{50.8 - by} mm", "pivots.ground_offset": f"{38.1 + by} mm", "job.track": f"{1879.6 + 2 * by} mm"}
     for by in (0.0, 15.0, 30.0, 57.15)
 ]
+AT_THE_FACE = "the hub's face stands outboard of the tyre's plane: until the plane reaches it the lever shrinks"
 MAY_RISE = {
-    "wheel_studs_safety": "the hub's face stands outboard of the tyre's plane: until the plane reaches it the lever shrinks",
+    "wheel_studs_safety": AT_THE_FACE,
+    "wheel_clamp_safety": AT_THE_FACE,
     "upright_lower_end_safety": "braking bends it there one way, and the load farther out the other",
-    "tie_rod_column_safety": "only a push buckles the rod, and the load on the leaning axis pulls it the more, the farther out",
+    "plate_at_lower_beam_end_safety": "the steering stop bends it there one way, and the load farther out the other",
     "lower_lug_bending_safety": "of the load along the axis, the upper joint takes a trifle more",
 }
 
@@ -121,7 +129,7 @@ def test_a_shorter_lever_of_the_tie_rod_never_reads_stronger() -> None:
 
 
 def test_a_caliper_whose_place_nobody_said_counts_as_in_the_worst_place() -> None:
-    somewhere = {"joint_caliper_bracket.caliper_stands": None}
+    somewhere = {"weld_caliper_bracket.caliper_stands": None}
     unsaid = margins({**somewhere, "caliper.clock": None})["bearing_static_safety"]
     said = [
         margins({**somewhere, "caliper.clock": f"{clock} deg"})["bearing_static_safety"]

@@ -4,28 +4,32 @@ Each has a straight-up steering axis, level links and a tie rod straight across,
 Axes: x ahead, y outboard, z up; origin at the tyre's foot. Every hand figure stands in the text above what it is held against.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot, pi, sqrt
 
 import pytest
 
-from rules.measure.marks import Thread
+from rules.measure.marks import BoltCircle, Thread
 from rules.measure.quantity import GRAVITY
 from rules.strength.balance import Linkage
 from rules.strength.bearing import row_loads, static_safety, with_pads
-from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places, SpringArm
 from rules.strength.load_cases import Multiples, Stance, every_case
 from rules.strength.section import flat_plate, round_bar, round_tube
+from rules.strength.spring_arm import arm_frame
 from rules.strength.weakest import rank
 from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.arms import caliper_bracket_safety, steering_arm_safety
-from rules.values.strength.links import tie_rod_column_safety
+from rules.values.strength.bolts import wheel_stud_forces
+from rules.values.strength.clamps import wheel_clamp_safety, wheel_stud_preload
+from rules.values.strength.links import spring_arm_safety, tie_rod_column_safety
 from rules.values.strength.pivot_bolts import PivotBolt, which_pivot_bolt_safety
+from rules.values.strength.upright import Build, plate_at_which_beam_end_safety, upright_where_hub_safety
 
 
 @dataclass(frozen=True)
 class Corner:
-    """One corner: mass on the tyre, kg; spindle height, axis inboard of the tyre's plane, pivots' heights, tie rod behind, mm."""
+    """One corner: mass on the tyre, kg; wheel-centre height, axis inboard, pivots' heights, tie rod behind, mm."""
 
     mass: float
     radius: float
@@ -52,6 +56,12 @@ class Corner:
         places = Places((0, 0, 0), (0, 0, self.radius), hub, (0, 0, self.radius), hub, upper, lower, rod)
         linkage = Linkage(lower, upper, (0, 0, 1), rod, (0, 1, 0))
         straight = Stance("ride", linkage, (1, 0, 0), (0, 1, 0), (0, 0, 1), (0, 0, 0))
+        return CornerLoads(places, every_case([straight], places, True, self.weight, self.multiples))
+
+    def loads_at(self, places: Places, arm: SpringArm | None = None) -> CornerLoads:
+        """The same corner with other places, or with its spring's arm."""
+        linkage = Linkage(places.lower_pivot, places.upper_pivot, (0, 0, 1), places.tie_rod, (0, 1, 0))
+        straight = Stance("ride", linkage, (1, 0, 0), (0, 1, 0), (0, 0, 1), (0, 0, 0), None, arm)
         return CornerLoads(places, every_case([straight], places, True, self.weight, self.multiples))
 
     def case(self, name: str) -> CaseLoads:
@@ -120,7 +130,7 @@ def test_the_heavy_rigs_stop_bends_its_steering_arm_before_its_rod_buckles() -> 
 
 
 def test_the_heavy_rigs_rock_and_its_corner_by_levers() -> None:
-    """Rock 4.5 W back at the spindle, 130 above the lower pivot, pivots 260 apart: upper 4.5 x 130 / 260 = 2.25 W ahead.
+    """Rock 4.5 W back at the wheel centre, 130 above the lower pivot, pivots 260 apart: upper 4.5 x 130 / 260 = 2.25 W ahead.
 
     Rod: 4.5 W x 60 / 150 = 1.8 W outboard, 120 above the lower pivot; W up 60 outboard of it: (60 - 1.8 x 120) / 260 = -0.6 W
     outboard at the upper pivot. Corner, outer wheel: 1.9 W up and inboard at the foot, 320 under the lower pivot: (1.9 x 60 -
@@ -164,3 +174,74 @@ def test_the_two_seaters_steering_arm_is_its_weakest_part() -> None:
     bracket = caliper_bracket_safety(flat_plate(70.0, 12.0), 30.0, 10.0, None, 250.0, 115.0, MIDDLE.loads)
     order = rank({"steering_arm_safety": arm, "caliper_bracket_safety": bracket})
     assert order[0].part == "steering arm" and order[0].factor < 1
+
+
+def test_a_rock_beside_the_middle_of_the_light_cars_tread_steers_harder_than_its_stop() -> None:
+    """W = 1569.064 N, axis 30 inboard, rod 110 behind. Rock 4.5 W, 60 outboard of the middle: 4.5 x 90 / 110 = 3.681818 W.
+
+    The stop is 1.75 x 350 / 110 = 5.568182 W; the rock ahead 4.5 x 30 / 110 = 1.227273 W, one 60 inboard -1.227273 W.
+    """
+    aside = replace(LIGHT.loads.places, rock_aside=60.0)
+    found = {case.case: case.tie_rod[1] / LIGHT.weight for case in LIGHT.loads_at(aside).cases}
+    assert found["rock, outboard of middle"] == pytest.approx(3.681818)
+    assert found["rock"] == pytest.approx(1.227273) == -found["rock, inboard of middle"]
+    assert found["steering stop"] == pytest.approx(-5.568182)
+
+
+def test_the_light_dune_cars_landing_bends_its_lower_arm_at_the_shock_and_that_is_its_weakest_part() -> None:
+    """Lower arm 300 by 300 to its hinge, level; shock straight up from two thirds of the way out. Landing, outboard.
+
+    The joint presses up with 6 W = 9414.384 N, the shock down with 6 W x 3 / 2 = 9 W = 14 121.6 N. Legs root(150^2 + 300^2) =
+    335.410 long; half of 6 W on each, a third of its length: 4707.192 x 111.803 = 526 280 N mm. The joint is pushed inboard with
+    3.15 W = 4942.55 N: the arm is pulled with as much, 2763.0 N a leg (half over 300 / 335.410).
+    Tube 38 x 3: A 329.87, Z = pi (38^4 - 32^4) / (32 x 38) = 2678.3 mm3: 526 280 / 2678.3 = 196.50 MPa, and 2763.0 / 329.87 =
+    8.376: on 350 MPa 1 / (204.87 / 350) = 1.7084. Combined has 4 W up: less.
+    """
+    hinge = (150.0, -330.0, 250.0), (-150.0, -330.0, 250.0)
+    arm = SpringArm(*hinge, (0.0, -130.0, 250.0), (0.0, -130.0, 700.0))
+    loads = LIGHT.loads_at(LIGHT.loads.places, arm)
+    case = next(case for case in loads.cases if case.case == "landing, outboard")
+    frame = arm_frame(arm, loads.places.lower_pivot)
+    assert frame.push(case.lower_pivot) == pytest.approx(9 * LIGHT.weight)
+    assert [leg.moment for leg in frame.bent(case.lower_pivot)] == pytest.approx([526_280, 526_280], rel=1e-4)
+    assert [leg.outer_pull for leg in frame.bent(case.lower_pivot)] == pytest.approx([2763.0, 2763.0], rel=1e-4)
+    found = spring_arm_safety(round_tube(38.0, 3.0), 350.0, "lower arm", loads)
+    assert found == pytest.approx(1.7084, rel=1e-3) and found.case.startswith("landing")
+    stout = PivotBolt(Thread("16 x 2 mm", 16.0, 2.0), BoltStrength(830, 940, 1040), 16.0, 16.0, 2.0, 10.0, True)
+    bolt = which_pivot_bolt_safety(stout, loads, "lower_pivot", "lower pivot bolt")
+    assert rank({"spring_arm_safety": found, "lower_pivot_bolt_safety": bolt})[0].part == "arm with the spring"
+
+
+def test_the_heavy_rigs_plate_gives_where_its_beam_stops_short() -> None:
+    """Upper pivot 580 up, wheel centre 450: 130 above; beam to 70. The steering arm's root is below that level, so the rod is not
+    beyond it: the pivot alone bends a plate 150 x 16, Z = 150 x 256 / 6 = 6400, by 60.
+
+    Steering stop: W up at 60, 1.75 W inboard 130 above the lower pivot, the rod's 5.25 W inboard 120 above it: (60 + 227.5 + 630)
+    / 260 = 3.5288 W = 15 918.8 N outboard at the upper pivot: 955 128 / 6400 = 149.24 MPa; shear 1.5 x 15 918.8 / 2400 = 9.949:
+    root of 149.24^2 + 3 x 9.949^2 is 150.23: on 250 MPa 1.6641. Rut's edge, 1.9 W outboard at the foot: (60 + 608) / 260 =
+    2.5692 W, less. Combined, inner, 4 W up, 1.75 W back, W outboard: (240 + 320) / 260 = 2.1538 W, and as much ahead the plate's
+    broad way, less.
+    """
+    build = Build(150.0, 16.0, 0.0, 180.0, 180.0, "box", 80.0, 50.0, 5.0, beam_top=70.0)
+    end = plate_at_which_beam_end_safety(
+        build, 250.0, 20.0, -10.0, HEAVY.loads, "upper", "top", "plate at beam's upper end"
+    )
+    assert (end.case, end.limit) == ("steering stop", "yield of the plate beyond the beam's upper end")
+    assert end == pytest.approx(1.6641, rel=1e-3)
+    hub = upright_where_hub_safety(build, 250.0, 60.0, -10.0, HEAVY.loads, "above", "upright above hub")
+    assert rank({"end": end, "hub": hub})[0].part == "plate at beam's upper end"
+
+
+def test_the_two_seaters_wheel_stays_clamped_in_its_corner_and_slips_on_a_rock_with_its_brakes_on() -> None:
+    """W = 2745.862 N, hub's face 25 inboard of the tyre. Corner, outer, 1.85 W each way: M = 1.85 (25 - 400) W = -693.75 W mm.
+
+    Five studs on 114.3: 2 x 693.75 W / (5 x 57.15) = 4.85564 W = 13 332.9 N: nuts at 110 N m leave 0.75 x 110 000 / 2.4 = 34 375
+    N: opens at 2.5782. Kerb 1.4 W inboard, W up: 535 W. Rut's edge 1.85 W outboard, W up: M = 25 + 740 = 765 W: 5.35433 W and
+    1.85 / 5 = 0.37 W: 5.72433 W = 15 718.2 N: 2.1870, the least. Rock, brakes on: 4.5 W back and W up: 4.609772 W / 5 and 440 W
+    mm / (5 x 57.15) = 1.539808 W: 2.461762 W = 6759.7 N a stud; 0.15 x 34 375 = 5156.25: slips at 0.7628.
+    """
+    forces = wheel_stud_forces(BoltCircle("5 x 114.3 mm", 5, 114.3), MIDDLE.loads_at(
+        replace(MIDDLE.loads.places, hub_face=(0.0, -25.0, 400.0))))  # fmt: skip
+    found = wheel_clamp_safety(wheel_stud_preload(110.0, Thread("12 x 1.5 mm", 12.0, 1.5)), forces)
+    assert (found.case, found) == ("rut's edge", pytest.approx(2.1870, rel=1e-3))
+    assert (found.slip_case, found.slips) == ("rock, brakes on", pytest.approx(0.7628, rel=1e-3))

@@ -1,0 +1,96 @@
+"""Which pieces are joined to which, and how far each is from touching what it stands on. mm."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from rules.corner.part import Foot, Part
+from rules.corner.room import still_least
+from rules.measure.vectors import plus, times
+from rules.solids.gap import Solid, nearer
+from rules.solids.pieces import Hull
+
+FAR = 600.0
+"""mm; a corner is no larger, so that a gap is always found."""
+
+
+TOUCH = 0.1
+"""mm; nearer is the same place."""
+
+
+class Joint(NamedTuple):
+    """A piece by name, and the pieces of which it stands on one at least; how it is joined."""
+
+    piece: str
+    stands_on: tuple[str, ...]
+    how: str = "welded"
+
+
+JOINTS = (
+    Joint("plate", ("hub mounting flange",), "bolted"),
+    Joint("beam", ("plate",)),
+    Joint("upper lugs", ("plate", "beam")),
+    Joint("lower lugs", ("plate", "beam")),
+    Joint("steering arm", ("plate", "beam")),
+    Joint("caliper bracket", ("plate", "beam")),
+    Joint("caliper", ("caliper bracket",), "bolted"),
+)
+"""Every piece of the upright that is joined to another. A new piece is a line here, and is judged with the others."""
+
+
+@dataclass(frozen=True, slots=True)
+class Stands:
+    """How a piece stands: values' names of it and of what it is nearest to, and how far off, mm; minus: so deep inside.
+
+    Depth is told only of a piece whose foot is known, and along the piece: pieces are cut to fit one another, but the middle
+    of a weld lies on a surface.
+    """
+
+    joint: Joint
+    piece: str
+    on: str
+    off: float
+
+
+def standing(parts: Mapping[str, Part]) -> list[Stands]:
+    """Every joint of which both sides are there, by the value names of the parts."""
+    value = {part.name: name for name, part in parts.items()}
+    found = []
+    for joint in JOINTS:
+        if (piece := value.get(joint.piece)) is None:
+            continue
+        off = [(distance(parts[piece], parts[value[on]]), value[on]) for on in joint.stands_on if on in value]
+        if off:
+            least, on = min(off)
+            found.append(Stands(joint, piece, on, least))
+    return found
+
+
+def distance(piece: Part, on: Part) -> float:
+    """How far a piece's foot, or the piece where none is named, is off what it stands on, mm; minus inside it.
+
+    >>> from rules.corner.part import Foot
+    >>> from rules.solids.shapes import Cylinder
+    >>> post = Part("post", "upright", (Cylinder((0.0, 0.0, 0.0), (0.0, 0.0, 100.0), 10.0),))
+    >>> bar, foot = Cylinder((13.0, 0.0, 50.0), (90.0, 0.0, 50.0), 5.0), Foot(((13.0, 0.0, 50.0),), (1.0, 0.0, 0.0))
+    >>> round(distance(Part("arm", "upright", (bar,), foot=foot), post), 3)
+    3.0
+    """
+    if piece.foot is None:
+        least = still_least(piece, on, FAR)
+        return max(0.0, least.gap) if least else FAR
+    off = _off(piece.foot, on, 0.0)
+    if off >= -TOUCH:
+        return max(0.0, off)
+    inside, clear = 0.0, FAR
+    while clear - inside > TOUCH:  # how far along the piece its foot comes out
+        middle = (inside + clear) / 2
+        inside, clear = (middle, clear) if _off(piece.foot, on, middle) < -TOUCH else (inside, middle)
+    return -clear
+
+
+def _off(foot: Foot, on: Part, along: float) -> float:
+    """How far the foot, pushed so far along its piece, is from what it stands on, mm; minus inside."""
+    at = tuple(plus(point, times(along, foot.way)) for point in foot.points)
+    found = nearer(Solid.of((Hull(at),)), on.solid, FAR)
+    return found.distance if found else FAR

@@ -1,0 +1,71 @@
+"""The plates the fixture's posts are made of: each stands upright across the bar on a foot that is bolted to the base.
+
+In its saddle lies a bush that the bar slides in; the bush leans and turns with the bar. Seen along the bar, from the level. All
+of one thickness. This way of building is trade custom, no published source. mm.
+"""
+
+from math import cos, radians, tan
+
+from rules.drawn.cut_pieces import CutPiece
+from rules.drawn.fixture import BOLT_HOLE, FOOT, Fixture, Post
+from rules.drawn.pieces import Hole, MarkLine, Profile
+from rules.measure.outline import Outline
+
+POST = 12.0
+"""Thickness of posts and feet."""
+WALL = 6.0
+"""Of the bush round the bar."""
+
+
+def bush(made: Fixture) -> float:
+    """Outside diameter of the bushes."""
+    return made.bar + 2 * WALL
+
+
+def saddle_depth(post: Post, outside: float) -> float:
+    """From the bar's middle to the bottom of the saddle: half the leaning bush, and what it goes lower across half the plate."""
+    lean = radians(abs(post.rises))
+    return outside / 2 / cos(lean) + POST / 2 * tan(lean)
+
+
+def post_plates(made: Fixture) -> tuple[CutPiece, ...]:
+    """The posts the bar lies in, and the foot that is alike under all; a post too low for its foot and bush is left out."""
+    posts = [
+        piece for number, post in enumerate(made.posts, 1) if post.bore and (piece := _post(number, post, bush(made)))
+    ]
+    return (*posts, _foot(len(made.posts))) if posts else ()
+
+
+def _post(number: int, post: Post, outside: float) -> CutPiece | None:
+    """Its upper edge is level with the bar's middle; the saddle is as deep as the leaning bush goes across the plate."""
+    half, radius = FOOT / 2, outside / 2
+    top = post.height - POST
+    deep = saddle_depth(post, outside) - radius
+    if top - deep - radius < radius:
+        return None
+    edge = (
+        (-half, 0.0, 0.0), (half, 0.0, 0.0), (half, top, 0.0), (radius, top, 0.0), (radius, top - deep, -1.0),
+        (-radius, top - deep, 0.0), (-radius, top, 0.0), (-half, top, 0.0),
+    )  # fmt: skip
+    profile = Profile(Outline(-half, half, 0.0, top), (), (), edge=edge)
+    notes = (
+        "Stands upright on its foot, across the bar. The bush lies in the saddle, which leaves it room to lean; weld it in with "
+        "the bar through both posts.",
+        "Height is from the foot's upper face to the bar's middle. With a foot of another thickness grind or pack the post until "
+        "the bar's middle is as high over the base as the table of posts says.",
+    )
+    name = post.name.split(",")[0]
+    return CutPiece(f"fixture_post_{number}", f"Fixture {name.lower()}", profile, POST, "2: one left, one right", notes)
+
+
+def _foot(posts: int) -> CutPiece:
+    """Two bolts along the bar, the post across the middle."""
+    half = FOOT / 2
+    holes = tuple(Hole((0.0, way * FOOT / 3), BOLT_HOLE, "foot bolt hole") for way in (1, -1))
+    profile = Profile(
+        Outline(-half, half, -half, half), holes, (MarkLine((-half, 0.0), (half, 0.0), "middle of the post"),)
+    )
+    notes = ("The post stands across the middle, on the scribed line; the two bolts lie along the bar.",)
+    return CutPiece(
+        "fixture_foot", "Fixture foot", profile, POST, f"{2 * posts}: one for each post, left and right", notes
+    )

@@ -1,0 +1,131 @@
+"""The slots for the tabs of lugs and beam sides, and the metal left round them."""
+
+from rules.corner.part import Part
+from rules.corner.slots import PlateSlots, Slot, beam_slots, is_lug, lug_slots, tab_depth
+from rules.graph.asking import given
+from rules.graph.declare import value
+from rules.graph.results import NotJudged, Waits
+from rules.measure.marks import Thread
+from rules.measure.outline import LighterBy, PlateEnds, hub_bolt_places, inside_distance
+from rules.measure.units import Mm
+from rules.sheet.plate import DrawnPlate
+from rules.sheet.upright import Beam
+from rules.solids.shapes import Prism
+from rules.tables import sources
+from rules.tables.hexagons import hexagon_for
+from rules.values.corner.joint_parts import LugGussets
+from rules.values.wheel_end.plate import outline_of
+
+FLAT = sources.GEOMETRY.saying("a tab square on the foot of its piece, through a slot in the plate")
+NO_SLOTS = "the plate has no slots"
+
+
+@value(
+    "plate", formula="round each lug's and beam side's tab as it passes the plate, 0.2 mm of play each way", source=FLAT
+)
+def plate_slots(
+    tab_length: Mm | None,
+    plate_part: Part | None,
+    upper_lugs_part: Part | None,
+    lower_lugs_part: Part | None,
+    beam_part: Part | None,
+    beam: Beam | None,
+    beam_wall: Mm | None,
+    upper_lug_thickness: Mm | None,
+    lower_lug_thickness: Mm | None,
+) -> PlateSlots:
+    """The slots of the plate; none where no tabs are entered. Waits for pieces that are begun.
+
+    >>> plate_slots(None, None, None, None, None, "none", None, None, None).text
+    'none'
+    """
+    if tab_length is None:
+        return PlateSlots()
+    begun = {
+        "plate_part": (plate_part, True),
+        "upper_lugs_part": (upper_lugs_part, upper_lug_thickness is not None),
+        "lower_lugs_part": (lower_lugs_part, lower_lug_thickness is not None),
+        "beam_part": (beam_part, beam in ("box", "channel")),
+        "upright.beam_wall": (beam_wall, beam in ("box", "channel")),
+    }
+    if missing := [name for name, (known, wanted) in begun.items() if wanted and known is None]:
+        raise Waits(*missing)
+    assert plate_part is not None
+    slots: list[Slot] = []
+    deep: list[tuple[str, float]] = []
+    for part in (upper_lugs_part, lower_lugs_part):
+        if part is not None:
+            found, depth = lug_slots(part, plate_part, tab_length)
+            slots += found
+            deep.append((part.name, depth))
+    if beam_part is not None and beam in ("box", "channel") and beam_wall is not None:
+        slots += beam_slots(beam_part, plate_part, tab_length, beam_wall)
+        deep.append((beam_part.name, tab_depth(plate_part)))
+    return PlateSlots(tuple(slots), tuple(deep))
+
+
+@value(
+    "plate",
+    formula="plate's back to the pivot - gusset along the lug - half the bolt head's corners, the least",
+    source=FLAT,
+)
+def gusset_bolt_room(
+    lug_gussets: LugGussets,
+    upper_lugs_part: Part | None,
+    lower_lugs_part: Part | None,
+    upper_thread: Thread | None,
+    lower_thread: Thread | None,
+) -> Mm:
+    """From the end of a gusset on its lug to the head or nut of the pivot bolt, mm; negative where it stands under it.
+
+    >>> from rules.values.corner.joint_parts import NO_GUSSETS
+    >>> gusset_bolt_room(NO_GUSSETS, None, None, None, None)
+    Traceback (most recent call last):
+    rules.graph.results.NotJudged: the lugs have no gussets
+    """
+    if not lug_gussets.at:
+        raise NotJudged("the lugs have no gussets", "plate.gusset_at")
+    rooms = []
+    joints = {"upper": (upper_lugs_part, upper_thread), "lower": (lower_lugs_part, lower_thread)}
+    for which in lug_gussets.at:
+        part, thread = joints[which]
+        if part is None or thread is None:
+            raise Waits(f"{which}_lugs_part" if part is None else f"bolts.{which}_thread")
+        reach = max(y for shape in part.shapes if isinstance(shape, Prism) and is_lug(shape) for _, y in shape.outline)
+        rooms.append(reach - lug_gussets.along_lug - hexagon_for(thread.diameter).corner_radius)
+    return min(rooms)
+
+
+@value("plate", formula="the least from a slot to the plate's edge, to the bore and to the other holes", source=FLAT)
+def metal_round_slots(
+    plate_slots: PlateSlots,
+    plate: DrawnPlate,
+    plate_ends: PlateEnds,
+    lightening_holes: LighterBy,
+    mount_width: Mm | None,
+    mount_height: Mm | None,
+) -> Mm:
+    """The narrowest metal beside a slot, mm; negative where one breaks out.
+
+    >>> from rules.sheet.plate import Plate
+    >>> slots = PlateSlots((Slot((0.0, 100.0), 30.0, 10.0, 0.0, "upper lugs"),))
+    >>> card = {"width": 140.0, "height": 300.0, "spindle_from_top": 150.0, "spindle_from_front": 70.0, "bore": 80.0}
+    >>> metal_round_slots(slots, Plate.record(card), PlateEnds(), LighterBy(), None, None)
+    45.0
+    """
+    if not plate_slots.slots:
+        raise NotJudged(NO_SLOTS, "plate.tab_length")
+    outline = outline_of(plate, plate_ends)
+    bore, hole_diameter = given(plate, "bore"), given(plate, "hole_diameter")
+    holes = [((0.0, 0.0), bore / 2)] if bore else []
+    holes += [((0.0, hole.above), hole.diameter / 2) for hole in lightening_holes.holes]
+    if hole_diameter is not None and mount_width is not None and mount_height is not None:
+        holes += [(place, hole_diameter / 2) for place in hub_bolt_places(mount_width, mount_height)]
+    least: float = min(
+        min(
+            *(inside_distance(corner, outline) for corner in slot.corners),  # both are convex
+            *(slot.away(place) - radius for place, radius in holes),
+        )
+        for slot in plate_slots.slots
+    )
+    return least

@@ -1,0 +1,109 @@
+"""Whether what is bolted stays clamped: the wheel on its hub and the hub on its plate, by the torque they are tightened to.
+
+A joint that opens or slips does not break at once: its bolts then carry the wheel bare, back off, and break of it later. Nothing
+here applies while no torque is known.
+"""
+
+from rules.graph.declare import value
+from rules.graph.results import NotJudged
+from rules.measure.marks import Thread
+from rules.measure.units import Newton, NewtonMetre
+from rules.strength.bolts import ClampedCases, clamp_limits, least_preload
+from rules.strength.margin import ClampMargin, ClampSafetyFactor
+from rules.tables import sources
+from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
+from rules.values.optional_step import needed
+from rules.values.strength.upright import ENOUGH
+
+NUTS_ARE: ThreadState = "zinc plated"
+"""What wheel studs count as: plated, clean and dry, as every maker of wheels asks."""
+PULL = (
+    sources.SHIGLEY_9.at("eq. 8-27 and Table 8-15", "T = K d F"),
+    sources.SHIGLEY_9.at("Table 8-14", "a torque wrench leaves a quarter less at worst: three standard deviations"),
+)
+CLAMP = (
+    sources.SHIGLEY_9.at("eq. 8-30", "a joint opens where the load takes all of the preload"),
+    sources.EN_1993_1_8.at("Table 3.7", "friction of faces; 0.15 is counted, less than its worst class"),
+)
+
+
+@value("bolts", formula="0.75 x torque of the wheel nuts / (K x diameter), K 0.20", source=PULL)
+def wheel_stud_preload(wheel_nut_torque: NewtonMetre | None, stud_thread: Thread | None) -> Newton:
+    """Least pull that tightening leaves in a wheel stud, N.
+
+    >>> wheel_stud_preload(100.0, Thread("12 x 1.5 mm", 12.0, 1.5))
+    31250.0
+    """
+    if wheel_nut_torque is None:
+        why = "the wheel nuts' torque is not entered, so the wheel's clamp was not judged"
+        raise NotJudged(why, "bolts.wheel_nut_torque")
+    thread = needed("hub.stud_thread", stud_thread)
+    return round(least_preload(wheel_nut_torque * 1000, TORQUE_FACTOR[NUTS_ARE], thread.diameter), 6)
+
+
+@value(
+    "bolts",
+    formula="0.75 x torque entered, else that of three quarters of proof load, / (K x diameter), K by what is on the threads",
+    source=PULL,
+)
+def hub_bolt_preload(
+    hub_bolts_begun: bool,
+    mount_bolt_torque: NewtonMetre | None,
+    hub_bolt_torque: NewtonMetre | None,
+    lubrication: ThreadState | None,
+    mount_bolt_thread: Thread | None,
+) -> Newton:
+    """Least pull that tightening leaves in a mounting bolt of the hub, N.
+
+    >>> hub_bolt_preload(True, 100.0, None, "zinc plated", Thread("12 x 1.75 mm", 12.0, 1.75))
+    31250.0
+    """
+    if mount_bolt_torque is None and hub_bolt_torque is None:
+        why = "the hub bolts' torque is not known, so the hub's clamp was not judged"
+        raise NotJudged(why, "bolts.mount_bolt_torque", "bolts.lubrication")
+    state: ThreadState = needed("bolts.lubrication", lubrication)
+    torque = hub_bolt_torque if mount_bolt_torque is None else mount_bolt_torque
+    assert torque is not None
+    thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
+    return round(least_preload(torque * 1000, TORQUE_FACTOR[state], thread.diameter), 6)
+
+
+def _clamp(part: str, preload: float, forces: ClampedCases) -> ClampMargin:
+    each = [(clamp_limits(preload, case), case.case) for case in forces.cases]
+    opens, case = min((limits["the joint opens"], case) for limits, case in each)
+    slips, slip_case = min((limits["the faces slip"], case) for limits, case in each)
+    return ClampMargin(
+        min(opens, ENOUGH),
+        case,
+        "the joint opens",
+        part=part,
+        preload=preload,
+        slips=min(slips, ENOUGH),
+        slip_case=slip_case,
+    )
+
+
+@value("bolts", formula="preload / worst stud's pull; slip: friction / shear; worst case of each", source=CLAMP)
+def wheel_clamp_safety(wheel_stud_preload: Newton, wheel_stud_forces: ClampedCases) -> ClampSafetyFactor:
+    """Times the load at which the wheel opens on its hub, and at which it slips unless its pilot holds it.
+
+    >>> from rules.strength.bolts import Clamped
+    >>> forces = ClampedCases((Clamped("kerb", ((15_000.0, 1000.0),) * 5, 0.0),))
+    >>> found = wheel_clamp_safety(30_000.0, forces)
+    >>> float(found), found.slips
+    (2.0, 4.5)
+    """
+    return _clamp("wheel clamp", wheel_stud_preload, wheel_stud_forces)
+
+
+@value("bolts", formula="preload / worst bolt's pull; slip: friction / shear; worst case of each", source=CLAMP)
+def hub_clamp_safety(hub_bolt_preload: Newton, hub_bolt_forces: ClampedCases) -> ClampSafetyFactor:
+    """Times the load at which the hub opens on its plate, and at which it slips unless its spigot holds it.
+
+    >>> from rules.strength.bolts import Clamped
+    >>> forces = ClampedCases((Clamped("rock", ((1000.0, 3000.0),) * 4, 0.0),))
+    >>> found = hub_clamp_safety(30_000.0, forces)
+    >>> float(found), found.slips
+    (30.0, 1.5)
+    """
+    return _clamp("hub clamp", hub_bolt_preload, hub_bolt_forces)

@@ -1,0 +1,118 @@
+"""How close the plate between the hub bolts is to yielding: level sections through them, and what overhangs a narrow beam."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from rules.graph.declare import value
+from rules.measure.units import Mm, MPa
+from rules.measure.vectors import Vector
+from rules.strength.bolts import unit_pulls
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.strength.margin import SafetyFactor
+from rules.strength.section import Holes, Section
+from rules.strength.stress import overhung_plate_stress
+from rules.tables import sources
+from rules.values.optional_step import needed
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import Acting, beyond, cut_stress, factor_of, moment_at, worst
+from rules.values.wheel_end.hub_bolts import BoltPlaces
+
+OVERHUNG = (
+    sources.SHIGLEY_9.at(
+        "eq. 5-15", "von Mises on beam theory; worst bending, twist and shear of a section taken in one point"
+    ),
+    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
+    sources.TIMOSHENKO.saying("cantilever plate under a point load"),
+    sources.SCI_P355.saying("strips beside a round opening, where the bore opens a twisted cell"),
+)
+SAME_ROW = 0.01
+"""mm: bolts no farther apart in height stand in one row."""
+
+
+def _bolt_forces(case: CaseLoads, places: Places, bolts: list[tuple[Vector, float, float]]) -> Acting:
+    """How the hub bolts share what the hub hands on; brake torque left out. bolts: place, and pull for 1 N mm about x and z."""
+    about_x, _, about_z = moment_at(case, places, places.mount_face)
+    along, across, up = (part / len(bolts) for part in case.hub_force)
+    return [(place, (along, across - about_x * by_x + about_z * by_z, up)) for place, by_x, by_z in bolts]
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """One level through the plate: its section, mm above the wheel centre, the half beyond it with its bolts, and what gives."""
+
+    section: Section
+    above: float
+    up: bool
+    bolts: tuple[int, ...]
+    limit: str
+
+
+def _cuts(build: Build, bolts: BoltPlaces, hole: float) -> Iterator[Cut]:
+    """A level through each row of bolts, less their holes, and one through the wheel centre, each half beyond it."""
+    for above in sorted({0.0, *(round(z / SAME_ROW) * SAME_ROW for _, z in bolts.places)}, reverse=True):
+        away = {round(abs(x) / SAME_ROW) * SAME_ROW for x, z in bolts.places if abs(z - above) < hole / 2}
+        section = build.section(above, build.beam_at(above, unsaid=True), Holes(hole, tuple(sorted(away))))
+        named = (
+            f"yield at the {'upper' if above > 0 else 'lower'} hub bolts" if above else "yield beside the centre bore"
+        )
+        for up in (True, False) if not above else (above > 0,):
+            way = 1 if up else -1
+            held = tuple(at for at, (_, z) in enumerate(bolts.places) if (z - above) * way > SAME_ROW)
+            yield Cut(section, above, up, held, named)
+
+
+@value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
+       "the wheel centre less the bore, and the plate overhanging a beam narrower than the bolts", source=OVERHUNG)  # fmt: skip
+def plate_safety(
+    upright_build: Build,
+    upright_yield: MPa,
+    hub_bolts_stand: BoltPlaces,
+    hole_diameter: Mm | None,
+    steering_arm_root_above: Mm | None,
+    part_loads: CornerLoads,
+) -> SafetyFactor:
+    """Factor on yield of the plate between the hub bolts, wherever they stand: a simple model.
+
+    At each level the hub's force and moment are shared by the bolts beyond it; level through the wheel centre the worse of the
+    upper and the lower half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the
+    plate overhanging at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of
+    the hub's flange, stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to
+    the sides in a plate without a beam.
+
+    >>> from rules.measure.outline import hub_bolt_places
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
+    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
+    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
+    >>> plate, four = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none"), BoltPlaces(hub_bolt_places(60.0, 80.0))
+    >>> float(plate_safety(plate, 250.0, four, 10.0, -50.0, loads))
+    2.0
+    """
+    build, places, bolts = upright_build, part_loads.places, hub_bolts_stand
+    cuts = tuple(_cuts(build, bolts, needed("plate.hole_diameter", hole_diameter)))
+    held = 0.0 if build.beam == "tube" else build.beam_width / 2
+    by_x, by_z = unit_pulls(bolts.places)
+    face = places.mount_face
+    at = [(face[0] + x, face[1], face[2] + z) for x, z in bolts.places]
+    group, factors = list(zip(at, by_x, by_z, strict=True)), []
+    for case in part_loads.cases:
+        shares = _bolt_forces(case, places, group)
+        for cut in cuts:
+            acting = beyond(case, places, cut.above, cut.up, steering_arm_root_above)
+            acting += [shares[bolt] for bolt in cut.bolts]
+            stress = cut_stress(cut.section, places, cut.above, acting)
+            factors.append((factor_of(upright_yield, stress), case.case, cut.limit))
+        if build.beam != "none":
+            pulls = [(x, z, force[1]) for (x, z), (_, force) in zip(bolts.places, shares, strict=True)]
+            stress = max((_overhung(one, pulls, held, build) for one in pulls if abs(one[0]) > held), default=0.0)
+            factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
+    return worst("plate", factors)
+
+
+def _overhung(
+    one: tuple[float, float, float], bolts: list[tuple[float, float, float]], held: float, build: Build
+) -> float:
+    """Stress of the plate where the beam's edge holds it, MPa, under one bolt (x, z, pull) and the others on its side."""
+    x, z, pull = one
+    others = [(also, abs(up - z)) for side, up, also in bolts if side * x > 0 and (side, up) != (x, z)]
+    return overhung_plate_stress(pull, others, abs(x) - held, build.thickness, build.bore / 2 > held)

@@ -1,0 +1,121 @@
+"""The upright's plate with its beam, as sections are cut from it: by its real edge, less its holes and slots. mm."""
+
+from dataclasses import dataclass, replace
+from math import sqrt
+
+from rules.corner.slots import WITHOUT_SLOTS, PlateSlots, missing_at
+from rules.graph.results import OutsideRange
+from rules.measure.outline import Outline, PlainHole, ends_at
+from rules.sheet.upright import Beam, BeamCut
+from rules.strength.section import (
+    NO_HOLES,
+    Holes,
+    Section,
+    box_on_plate,
+    channel_on_plate,
+    flat_plate,
+    tube_on_plate,
+    twist_past_opening,
+)
+
+LEVELS = 6
+"""So many heights are tried from just beside the hub to a pivot's housing, where the plate's width changes between."""
+
+
+@dataclass(frozen=True, slots=True)
+class Build:
+    """The plate and its beam, mm. width: the metal that stands on both sides of the wheel centre alike. top, bottom: the
+    plate's ends from the wheel centre. to_pivots: whether the beam goes past both pivots. outline, holes: where the plate is no
+    rectangle, its own edge, x forward, what lightens it, and the slots for tabs, which count as holes. beam_top, beam_bottom: the
+    beam's ends from the wheel centre where it stops short, None where nobody said. cut: what the bore takes of the beam."""
+
+    width: float
+    thickness: float
+    bore: float
+    top: float
+    bottom: float
+    beam: Beam
+    beam_width: float = 0.0
+    beam_depth: float = 0.0
+    beam_wall: float = 0.0
+    beam_radius: float = 0.0
+    to_pivots: bool = False
+    outline: Outline | None = None
+    holes: tuple[PlainHole, ...] = ()
+    slots: PlateSlots = WITHOUT_SLOTS
+    beam_top: float | None = None
+    beam_bottom: float | None = None
+    cut: BeamCut = "not cut"
+
+    @property
+    def cell(self) -> float:
+        """Area a channel closes with the plate, between the middles of their walls, mm2."""
+        return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
+        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
+
+    @property
+    def plain(self) -> bool:
+        """Whether the plate is a rectangle with no hole between joints and hub."""
+        return self.outline is None and not self.holes and not self.slots.slots
+
+    def width_at(self, above: float) -> float:
+        """The metal at a height that stands on both sides of the wheel centre alike; as far as the outline goes there."""
+        ends = ends_at(self.outline, above) if self.outline else None
+        return 2 * min(-ends[0], ends[1]) if ends else self.width
+
+    def weakest_levels(self, near: float, far: float) -> list[float]:
+        """Heights between two at which a plate that is no rectangle may be weakest: the first, the holes, and some between."""
+        if self.plain:
+            return [near]
+        levels = [near + (far - near) * step / LEVELS for step in range(LEVELS)]
+        low, high = sorted((near, far))
+        return levels + [
+            height for height in (*(hole.above for hole in self.holes), *(slot.at[1] for slot in self.slots.slots))
+            if low < height < high
+        ]  # fmt: skip
+
+    def beam_at(self, above: float, unsaid: bool) -> bool:
+        """Whether the beam is there at a height above the wheel centre, mm. unsaid: what counts where nobody said."""
+        end = self.beam_top if above > 0 else self.beam_bottom
+        return self.beam != "none" and (self.to_pivots or (unsaid if end is None else abs(above) <= end))
+
+    def section(self, above: float, beam: bool = True, holes: Holes = NO_HOLES) -> Section:
+        """The level section at a height above the wheel centre, mm. holes: bolt holes at that height."""
+        bored = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))
+        gaps = (2 * sqrt(max((size / 2) ** 2 - (above - middle) ** 2, 0.0)) for middle, size in self.holes)
+        middle, sides = missing_at(self.slots, above)
+        plate = flat_plate(self.width_at(above) - sides, self.thickness, max(bored, middle, *gaps), holes)
+        if not beam or self.beam == "none" or (holes.places and self.beam == "tube"):
+            return plate
+        through, back = holes.within(self.beam_width), bored if self.cut == "both faces" else 0.0
+        if self.beam == "tube":
+            return tube_on_plate(plate, self.beam_width, self.beam_wall)
+        if self.beam == "channel":
+            joined = channel_on_plate(plate, self.beam_width, self.beam_depth, self.beam_wall, through, back)
+        else:
+            sizes = (self.beam_width, self.beam_depth, self.beam_wall, self.beam_radius)
+            joined = box_on_plate(plate, *sizes, through, bored if self.cut != "not cut" else 0.0, back)
+        return replace(joined, twist_bends=self._past_the_bore()) if bored else joined
+
+    def _past_the_bore(self) -> float:
+        """Pull for each N mm of twist in the strips beside the bore, MPa, where it opens the cell of box or channel."""
+        cell, opened = self.cell, []
+        if self.beam == "box":
+            cell = (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall)
+        if (
+            self.beam == "channel" or self.cut != "not cut"
+        ):  # on the plate's side the plate is the wall, or stands in for it
+            opened.append(((self.width - self.bore) / 2, self.thickness))
+        if self.cut == "both faces":
+            if self.bore >= self.beam_width:
+                raise OutsideRange(
+                    "the bore takes the whole of the beam's far face, so that nothing hands twist past it",
+                    change="A wider beam, or one that the bore does not go through.",
+                )
+            opened.append(((self.beam_width - self.bore) / 2, self.beam_wall))
+        return max((twist_past_opening(cell, self.beam_width, self.bore, *wall) for wall in opened), default=0.0)

@@ -1,0 +1,77 @@
+"""Slots for tabs, by hand on lugs that stand square and lugs that lean."""
+
+from math import cos, pi, radians, sin, tan
+
+import pytest
+
+from rules.corner.part import Part
+from rules.corner.slots import PLAY, SHORT_OF_FACE, PlateSlots, Slot, beam_slots, beam_tabs, lug_slots, missing_at
+from rules.solids.shapes import Prism
+from rules.values.corner.upright_parts import plate_part
+
+HIGH, FRONT, THICK = 400.0, -60.0, 12.0
+PLATE = plate_part(140.0, 300.0, 150.0, 70.0, 20.0, THICK, 60.0, FRONT, HIGH)
+
+
+def lugs(lean: float, turn: float = 0.0) -> Part:
+    """One lug 10 mm thick, its foot's middle 50 mm outboard of the pivot, 100 mm above the centre there. lean: rad, its outer
+    end down; turn: rad, of its width from ahead, upwards."""
+    out = (0.0, cos(lean), -sin(lean))
+    across = (cos(turn), sin(turn) * sin(lean), sin(turn) * cos(lean))
+    reach = 50.0
+    back = FRONT - THICK
+    pivot = (0.0, back - reach * cos(lean), HIGH + 100.0 + reach * sin(lean))
+    outline = ((-30.0, 0.0), (30.0, 0.0), (30.0, reach), (-30.0, reach))
+    return Part("upper lugs", "upright", (Prism(pivot, across, out, outline, -5.0, 5.0),))
+
+
+def test_a_square_lug_has_a_slot_of_its_tab_with_play() -> None:
+    (slot,), deep = lug_slots(lugs(0.0), PLATE, 24.0)
+    assert (slot.length, slot.width) == pytest.approx((24 + 2 * PLAY, 10 + 2 * PLAY))
+    assert slot.at == pytest.approx((0.0, 100.0)) and slot.turned == pytest.approx(0.0)
+    assert deep == pytest.approx(THICK - SHORT_OF_FACE)
+
+
+def test_a_leaning_lug_takes_up_more_of_the_plate() -> None:
+    """At 20 deg: its thickness over the cosine, and the plate's thickness times the tangent beside that; it goes down as it
+    passes, by half the plate's thickness in the middle. Its tab's lower corner reaches the face first: the depth along the tab
+    is (12 - 0.5) / cos 20 - 5 tan 20."""
+    lean = radians(20)
+    (slot,), deep = lug_slots(lugs(lean), PLATE, 24.0)
+    assert slot.width == pytest.approx(10 / cos(lean) + THICK * tan(lean) + 2 * PLAY)
+    assert slot.at[1] == pytest.approx(100 - THICK / 2 * tan(lean))
+    assert deep == pytest.approx((THICK - SHORT_OF_FACE) / cos(lean) - 5 * tan(lean))
+
+
+def test_a_turned_lug_has_its_slot_turned() -> None:
+    (slot,), _ = lug_slots(lugs(0.0, radians(7)), PLATE, 24.0)
+    assert slot.turned == pytest.approx(radians(7)) and slot.length == pytest.approx(24 + 2 * PLAY)
+
+
+def beam(long: float) -> Part:
+    outline = ((-30.0, -80.0), (30.0, -80.0), (30.0, long - 80.0), (-30.0, long - 80.0))
+    shape = Prism((0.0, 0.0, HIGH), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0), outline, -112.0, FRONT - THICK)
+    return Part("beam", "upright", (shape,))
+
+
+@pytest.mark.parametrize(("long", "places"), [(160.0, (40.0, 120.0)), (80.0, (20.0, 60.0)), (79.9, (39.95,))])
+def test_a_beams_side_has_two_tabs_or_one_where_it_is_short(long: float, places: tuple[float, ...]) -> None:
+    assert beam_tabs(beam(long), 20.0) == pytest.approx(places)
+
+
+def test_a_beams_slots_are_under_the_middles_of_its_walls() -> None:
+    """60 wide, walls of 4: 28 beside the wheel centre. Quarters of 160 from 80 below: 40 below and 40 above."""
+    found = {slot.at for slot in beam_slots(beam(160.0), PLATE, 20.0, 4.0)}
+    assert found == {(-28.0, -40.0), (-28.0, 40.0), (28.0, -40.0), (28.0, 40.0)}
+
+
+def test_what_a_level_cut_leaves_out() -> None:
+    """A lug's slot of 30 whose middle is 5 ahead counts as alike on both sides: 2 x 20. Two of the beam's, 6 wide each."""
+    slots = PlateSlots((
+        Slot((5.0, 100.0), 30.0, 12.0, 0.0, "upper lugs"),
+        Slot((-28.0, 40.0), 20.0, 6.0, pi / 2, "beam"),
+        Slot((28.0, 40.0), 20.0, 6.0, pi / 2, "beam"),
+    ))  # fmt: skip
+    assert missing_at(slots, 100.0) == pytest.approx((40.0, 0.0))
+    assert missing_at(slots, 45.0) == pytest.approx((0.0, 12.0))
+    assert missing_at(slots, 60.0) == (0.0, 0.0)

@@ -1,0 +1,86 @@
+"""Emptying a table or an answer never makes a sheet read better: what was stopped is asked for by name, or told again."""
+
+from dataclasses import replace
+
+import pytest
+
+from rules.graph.results import Verdict
+from rules.judging.judge import Judged, judge
+from rules.sheet import Sheet, read_sheet
+from sample_sheets import document, samples
+from tests.rules.judging.test_scope import BEGINS, judges_the_part, without, worst_of
+
+GONE = {
+    "plate": ("room", "overlap", "assembly-upper-pivot-bolt", "assembly-lower-pivot-bolt"),
+    "upright": (
+        "room", "overlap", "assembly-hub-bolts", "assembly-upper-pivot-bolt", "assembly-lower-pivot-bolt",
+        "assembly-caliper-bolts", "joined-parts-touch", "stands-on-plate",
+    ),
+    "bolts": ("room", "overlap", "assembly-hub-bolts", "assembly-caliper-bolts", "joined-parts-touch", "stands-on-plate"),
+}  # fmt: skip
+"""Tables that a sheet is finished without. With its table a part is gone from the corner: these checks then speak of the rest,
+and the sheet's scope counts fewer judged."""
+BEGUN_BY_TABLE = {
+    ("pivots", "swap-spacing"): "the spare's spacing is what asks for the comparison",
+    ("upright", "snout-strength"): "only a snout's own entries say that there is one",
+}
+QUIET: tuple[Verdict, ...] = ("good", "not judged", "does not apply")
+
+
+def emptied(sheet: Sheet, table: str) -> Sheet:
+    def goes(name: str) -> bool:
+        return name.startswith(f"{table}.")
+
+    rest = {name: answer for name, answer in sheet.answers.items() if not goes(name)}
+    return replace(sheet, answers=rest, unusual=tuple(name for name in sheet.unusual if not goes(name)))
+
+
+def spoke(judged: Judged) -> set[str]:
+    """Checks of the part that stopped or watched, but for those whose entry cannot be: with the entry such a stop goes."""
+    return {
+        check
+        for check, verdict in worst_of(judged).items()
+        if verdict in ("stop", "watch") and judges_the_part(check) and check not in judged.worked.broken
+    }
+
+
+@pytest.mark.parametrize("name", samples())
+def test_an_emptied_table_is_asked_for_and_never_reads_good(name: str) -> None:
+    sheet = read_sheet(document(name))
+    whole = judge(sheet, advice=False)
+    for table in dict.fromkeys(name.partition(".")[0] for name in sheet.answers):
+        judged = judge(emptied(sheet, table), before=whole, advice=False)
+        assert judged.verdict != "good" or whole.verdict == "good", table
+        silent = set()
+        for check in spoke(whole):
+            found = next(one for one in judged.findings if one.check == check)
+            asked_for = found.verdict == "not judged" and any(
+                field.startswith(f"{table}.") for field in found.waits_for
+            )
+            if found.verdict in QUIET and not asked_for and check not in GONE.get(table, ()):
+                silent.add((table, check, found.verdict))
+        assert {one for one in silent if one[:2] not in BEGUN_BY_TABLE} == set()
+
+
+@pytest.mark.parametrize(
+    ("table", "asked"),
+    [("joint_angles", "joint_angles.upper_bolt"), ("spring", "spring.arm_end_ahead"), ("steering", "steering.linkage")],
+)
+def test_arms_ask_for_what_ends_and_limits_their_travel(table: str, asked: str) -> None:
+    judged = judge(emptied(read_sheet(document("dune_wren_moving")), table))
+    waits = {field for finding in judged.findings if finding.verdict == "waiting" for field in finding.waits_for}
+    assert judged.verdict not in ("good", "stop") and asked in waits
+
+
+@pytest.mark.parametrize("name", ["wrong_cannot_be_put_together", "wrong_steering_arm_too_short"])
+def test_no_single_answer_left_out_makes_room_quiet(name: str) -> None:
+    """With all that is heavy to work out, which test_scope puts off."""
+    sheet = read_sheet(document(name))
+    whole = judge(sheet, advice=False)
+    silenced = {
+        (left_out, check)
+        for left_out in sheet.answers
+        for check, verdict in worst_of(judge(without(sheet, left_out), before=whole, advice=False)).items()
+        if verdict in QUIET and check in spoke(whole)
+    }
+    assert silenced - BEGINS.keys() == set()

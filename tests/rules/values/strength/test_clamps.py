@@ -1,0 +1,83 @@
+"""Whether wheel and hub stay clamped, by hand; what the program says beside the torque."""
+
+import pytest
+
+from rules.graph.results import NotJudged, Waits
+from rules.judging.judge import Finding, judge
+from rules.measure.marks import BoltCircle, Thread
+from rules.sheet import read_sheet
+from rules.strength.bolts import Clamped, ClampedCases, clamp_limits, least_preload
+from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
+from rules.values.strength.bolts import wheel_stud_forces
+from rules.values.strength.clamps import (
+    hub_bolt_preload,
+    hub_clamp_safety,
+    wheel_clamp_safety,
+    wheel_stud_preload,
+)
+from sample_sheets import document
+
+NONE = (0.0, 0.0, 0.0)
+M12 = Thread("12 x 1.5 mm", 12.0, 1.5)
+
+
+def test_the_pull_that_a_torque_leaves_by_hand() -> None:
+    """Shigley 9th ed. eq. 8-27 turned round: 3750 lbf in on 3/4 in at K 0.20 is 25 000 lbf; the wrench leaves 3/4 of it."""
+    assert least_preload(3750.0, 0.20, 0.75) == pytest.approx(0.75 * 25_000)
+    assert wheel_stud_preload(110.0, M12) == pytest.approx(0.75 * 110_000 / (0.20 * 12))
+    # oiled, K 0.18; the torque entered goes before the program's own working
+    assert hub_bolt_preload(True, 108.0, 150.0, "oiled", M12) == pytest.approx(0.75 * 108_000 / (0.18 * 12))
+    assert hub_bolt_preload(True, None, 108.0, "oiled", M12) == hub_bolt_preload(True, 108.0, None, "oiled", M12)
+
+
+def test_a_wheel_on_five_studs_opens_and_slips_by_hand() -> None:
+    """Five on 100 mm, 30 kN in each. Kerb: 600 N m at the hub's face, 4000 N inboard: 2 x 600 000 / (5 x 50) = 4800 N a stud.
+
+    It opens at 30 000 / 4800 = 6.25. Braked: 900 N m about the spindle and 3000 N across: 900 000 / 250 + 600 = 4200 N a stud:
+    friction 0.15 x 30 000 = 4500, so it slips at 4500 / 4200 = 1.0714. Pulled outboard with 10 kN as well: 2000 N a stud of
+    pull take 300 N of it: 4500 / 4500 = 1.
+    """
+    kerb = CaseLoads("kerb", NONE, (0.0, -4000.0, 0.0), (600_000.0, 0.0, 0.0), NONE, NONE, NONE)
+    braked = CaseLoads("braking", NONE, (3000.0, 0.0, 0.0), NONE, NONE, NONE, NONE, 900_000.0)
+    pulled = CaseLoads("rut", NONE, (3000.0, 10_000.0, 0.0), NONE, NONE, NONE, NONE, 900_000.0)
+    circle = BoltCircle("5 x 100 mm", 5, 100.0)
+
+    def found(*cases: CaseLoads) -> object:
+        return wheel_clamp_safety(30_000.0, wheel_stud_forces(circle, CornerLoads(Places(*[NONE] * 8), cases)))
+
+    both = found(kerb, braked)
+    assert (float(both), both.case) == (pytest.approx(6.25), "kerb")  # type: ignore[attr-defined, arg-type]
+    assert (both.slips, both.slip_case) == (pytest.approx(4500 / 4200), "braking")  # type: ignore[attr-defined]
+    assert found(pulled).slips == pytest.approx(1.0)  # type: ignore[attr-defined]
+
+
+def test_less_preload_or_more_load_never_reads_tighter() -> None:
+    loads = Clamped("rock", ((5000.0, 2000.0), (-1000.0, 500.0)), 1000.0)
+    for more, less in ((30_000.0, 20_000.0), (20_000.0, 1000.0)):
+        one, other = clamp_limits(more, loads), clamp_limits(less, loads)
+        assert all(one[limit] > other[limit] for limit in one)
+    pushed = clamp_limits(10_000.0, Clamped("bump", ((-100.0, 0.0),), -100.0))
+    assert set(pushed.values()) == {float("inf")}  # pressed together and not pushed sideways
+    assert float(hub_clamp_safety(10_000.0, ClampedCases((Clamped("bump", ((-100.0, 0.0),), -100.0),)))) == 1000.0
+
+
+def test_without_a_torque_nothing_is_said_of_a_clamp() -> None:
+    with pytest.raises(NotJudged, match="wheel nuts' torque"):
+        wheel_stud_preload(None, M12)
+    with pytest.raises(NotJudged, match="hub bolts' torque"):
+        hub_bolt_preload(True, None, None, None, M12)
+    with pytest.raises(Waits) as waits:
+        hub_bolt_preload(True, 100.0, None, None, M12)
+    assert waits.value.fields == ("bolts.lubrication",)
+
+
+@pytest.mark.parametrize("check, torque", [("wheel-clamp", "wheel_nut_torque"), ("hub-clamp", "mount_bolt_torque")])
+def test_the_check_names_preload_opening_and_slip_and_stops_where_it_opens(check: str, torque: str) -> None:
+    def found(entry: str) -> Finding:
+        sheet = document("scree_ox_strength")
+        sheet["bolts"] = {**sheet["bolts"], torque: entry}
+        return next(one for one in judge(read_sheet(sheet)).findings if one.check == check)
+
+    tight, loose = found("200 N m"), found("20 N m")
+    assert tight.verdict in ("shown", "watch") and "the joint opens" in tight.text and "faces slip at" in tight.text
+    assert loose.verdict == "stop" and "alone hold it sideways" in loose.text

@@ -1,0 +1,90 @@
+"""Hubs with three, five and six mounting bolts, and bolts without a mark. The two metric samples have three on a circle."""
+
+from math import sqrt
+from typing import Any
+
+import pytest
+
+from rules.corner.fixed import bolt_by_bolt
+from rules.corner.part import Part
+from rules.judging.judge import Judged, judge
+from rules.judging.room_table import room_table
+from rules.sheet import read_sheet
+from sample_sheets import document
+
+PLATE: dict[str, object] = {
+    "plate.metal": "mild steel plate", "plate.process": "saw and drill", "plate.thickness": "12 mm", "plate.width": "190 mm",
+    "plate.height": "330 mm", "plate.spindle_from_top": "175 mm", "plate.spindle_from_front": "95 mm", "plate.bore": "66 mm",
+    "plate.hole_diameter": "12.5 mm", "plate.corner_radius": "20 mm",
+}  # fmt: skip
+
+
+def changed(changes: dict[str, object], sample: str = "fell_badger_finished_metric") -> Judged:
+    car: dict[str, Any] = document(sample)
+    for name, entry in changes.items():
+        table, key = name.split(".")
+        if entry is None:
+            car[table].pop(key, None)
+        else:
+            car.setdefault(table, {})[key] = entry
+    sheet = read_sheet(car)
+    assert not sheet.faults and not sheet.unknown
+    return judge(sheet)
+
+
+def verdict_of(judged: Judged, check: str) -> str:
+    return next(found.verdict for found in judged.findings if found.check == check)
+
+
+@pytest.mark.parametrize("bolts", [3, 5, 6])
+def test_every_count_has_its_bolts_and_flange_in_the_corner(bolts: int) -> None:
+    judged = changed({**PLATE, "hub.mount_bolts": bolts})
+    part: Any = judged.worked.known["hub_bolts_part"]
+    assert isinstance(part, Part) and len(bolt_by_bolt(part)) == bolts
+    pairs = {frozenset((line.one, line.other)) for line in room_table(judged).lines}
+    assert {frozenset(("rotor hat", "hub bolts")), frozenset(("rotor ring", "hub mounting flange"))} <= pairs
+
+
+def test_three_bolts_are_judged_in_their_plate() -> None:
+    """138 mm circle: the lowest two 138 / 2 x root 3 apart; the first straight up, 69 below a plate's edge 175 up: 106.
+    To the sides 69 cos 30 deg = 59.76 of 95: 35.24 are left."""
+    known = changed(PLATE).worked.known
+    assert known["hub_bolt_spacing"] == pytest.approx(69 * sqrt(3))
+    assert known["hub_bolt_edge_distance"] == pytest.approx(95 - 69 * sqrt(3) / 2)
+
+
+def test_a_bolt_off_the_plate_is_a_stop() -> None:
+    narrow = changed({**PLATE, "plate.width": "124 mm", "plate.spindle_from_front": "62 mm"})  # 2.2 mm past its middle
+    assert verdict_of(narrow, "hole-edge-distance") == "stop"
+
+
+def test_without_their_circle_room_waits_for_it_and_is_never_good() -> None:
+    judged = changed({"hub.mount_circle": None})
+    assert verdict_of(judged, "room") == "waiting" and judged.verdict != "good"
+
+
+def test_hub_bolts_in_the_rotors_hat_are_found() -> None:
+    # The hat's inside is 160 - 2 x its thickness: a circle of 220 puts the bolts' ears through its wall.
+    judged = changed({"hub.mount_circle": "230 mm", "hub.mount_flange_thickness": "60 mm"})
+    assert any(
+        found.check == "room" and found.verdict == "stop" and "hub mounting flange" in found.title
+        for found in judged.findings
+    )
+
+
+def test_a_bolt_without_a_mark_counts_as_the_softest_and_never_reads_unjudged() -> None:
+    marked, unmarked = ({"hub.mount_bolt_grade": mark} for mark in ("grade 2", None))
+    soft = changed(dict(marked), "scree_ox_strength")
+    none = changed(dict(unmarked), "scree_ox_strength")
+    assert none.worked.known["hub_bolts_safety"] == pytest.approx(float(soft.worked.known["hub_bolts_safety"]))
+    assert "hub.mount_bolt_grade" in none.worked.estimated["hub_bolts_safety"]
+    assert verdict_of(none, "hub-bolt-grade") == "watch" and verdict_of(none, "hub-bolts") != "not judged"
+    thin = changed({"hub.mount_bolt_grade": None, "hub.mount_bolt_thread": "3/8-24"}, "scree_ox_strength")
+    assert verdict_of(thin, "hub-bolts") == "stop"  # nine sixteenths hold 9/4 as much
+
+
+@pytest.mark.parametrize(("circle", "verdict"), [("152 mm", "good"), ("156 mm", "watch"), ("170 mm", "stop")])
+def test_four_bolts_circle_and_spacings_agree(circle: str, verdict: str) -> None:
+    # 4.7 by 3.7 in: 5.982 in = 151.9 mm across corners.
+    judged = changed({"hub.mount_circle": circle, "hub.mount_turned": "52 deg"}, "scree_ox_strength")
+    assert verdict_of(judged, "hub-bolts-on-circle") == verdict
