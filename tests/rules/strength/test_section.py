@@ -125,7 +125,7 @@ def test_bolt_holes_through_both_faces_of_a_box_by_hand() -> None:
     96 x 12^2 = 13 824 or 96 x 48^2 = 221 184; then about the middle of what is left.
     """
     whole = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0)
-    drilled = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0, 12.0, 50.0)
+    drilled = box_on_plate(PLATE, 80.0, 40.0, 4.0, 8.0, Holes(12.0, (25.0,)))
     assert whole.inertia_v - drilled.inertia_v == pytest.approx(122_304)
     moment = whole.area * whole.centroid - 96 * 12 - 96 * 48
     assert drilled.centroid == pytest.approx(moment / (whole.area - 192))
