@@ -185,6 +185,7 @@ def test_the_figures_a_check_names_besides(check: str) -> None:
     )
 
 
-def test_every_check_with_limits_is_in_the_tables() -> None:
-    assert {name for name, limits in CHECKS.items() if isinstance(limits, AtLeast | AtMost | Between)} == ROWS.keys()
-    assert {name for name, limits in CHECKS.items() if limits.other} == FIGURES.keys()
+def test_every_row_is_of_a_check_with_such_limits() -> None:
+    """A new check has its rows at its limits in `tests/rules/judging/test_judge.py`, and may have one here."""
+    assert ROWS.keys() <= {name for name, limits in CHECKS.items() if isinstance(limits, AtLeast | AtMost | Between)}
+    assert FIGURES.keys() <= {name for name, limits in CHECKS.items() if limits.other}
