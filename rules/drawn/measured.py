@@ -222,6 +222,10 @@ def measured(field: str, known: Known, view: Viewpoint) -> Dimension | None:
     return Dimension(flat_start, flat_end, _label(FIELDS[field].label.lower(), flat_start, flat_end, size), "lit")
 
 
+FAR_INBOARD = 200.0
+"""mm: beside an upright arrow further inboard than that the picture ends soon."""
+
+
 def _label(words: str, start: Point, end: Point, size: float) -> Label:
     """Words beside the arrow: inboard of what stands inboard, else outboard."""
     left, right = sorted((start, end))
@@ -229,6 +233,6 @@ def _label(words: str, start: Point, end: Point, size: float) -> Label:
         left = right = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
     elif size > FAR_APART:
         left = right = end
-    if left[0] < -40.0:
+    if -FAR_INBOARD < left[0] < -40.0 or (left is not right and left[0] < -40.0):
         return Label("lit", left, words, "inboard", size)
     return Label("lit", right, words, "outboard", size)

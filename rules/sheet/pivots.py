@@ -85,7 +85,7 @@ class Pivots(AsFound, Step):
         "Where the axis meets the ground, from the tyre's centre plane, with the design tyre. Plus when "
         "it lands inboard.",
         between=("-300 mm", "300 mm"),
-        usual=("0 mm", "80 mm"),
+        usual=("20.5 mm", "80 mm"),
         reading_error="2 mm",
     )
     axis_ahead: Mm = ask(

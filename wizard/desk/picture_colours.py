@@ -9,9 +9,9 @@ from typing import Literal
 
 from rules.drawn.scene import PartDrawn
 
-Kind = Literal["tyre", "wheel", "brake", "metal", "linkage", "axis", "lit", "clash"]
-Colours = Mapping[Kind, str]
-KIND_OF: Mapping[PartDrawn, Kind] = {
+ToldApart = Literal["tyre", "wheel", "brake", "metal", "linkage", "axis", "lit", "clash"]
+Colours = Mapping[ToldApart, str]
+KIND_OF: Mapping[PartDrawn, ToldApart] = {
     "tyre": "tyre", "rim": "wheel", "rotor": "brake", "caliper": "brake", "hub": "metal", "plate": "metal", "arm": "metal",
     "tie rod": "linkage", "shock": "linkage", "pivot": "axis", "axis": "axis", "gap": "axis", "lit": "lit", "clash": "clash",
 }  # fmt: skip

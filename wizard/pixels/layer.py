@@ -3,7 +3,7 @@
 from typing import TYPE_CHECKING
 
 from wizard.pixels.answers import Able
-from wizard.pixels.sending import Piece, palette, pieces, sent, taken_away
+from wizard.pixels.sending import PicturePiece, palette, pieces, sent, taken_away
 
 if TYPE_CHECKING:
     from PIL.Image import Image
@@ -15,7 +15,7 @@ class Layer:
     def __init__(self, base: int) -> None:
         """base: a number no other picture on the screen has."""
         self._base = base
-        self._standing: dict[int, Piece] = {}
+        self._standing: dict[int, PicturePiece] = {}
         self._at = (0, 0)
         self._able: Able | None = None
 
@@ -44,7 +44,7 @@ class Layer:
         return told
 
 
-def _alike(one: Piece, other: Piece | None) -> bool:
+def _alike(one: PicturePiece, other: PicturePiece | None) -> bool:
     if other is None or other.image is None or one.image is None or one.image.size != other.image.size:
         return False
     return one.image.tobytes() == other.image.tobytes()

@@ -29,7 +29,7 @@ _MASK = 2**32 - 1
 
 
 @dataclass(frozen=True, slots=True)
-class Piece:
+class PicturePiece:
     """A part of a picture: its number in it, its block of cells, and its pixels, None where they are not on the screen."""
 
     number: int
@@ -39,7 +39,7 @@ class Piece:
     bottom: int
     image: "Image | None"
 
-    def without_image(self) -> "Piece":
+    def without_image(self) -> "PicturePiece":
         """The same place, with nothing on the screen."""
         return replace(self, image=None)
 
@@ -48,7 +48,7 @@ class Piece:
         return self.top < bottom and top < self.bottom
 
 
-def pieces(image: "Image", able: Able) -> Iterator[Piece]:
+def pieces(image: "Image", able: Able) -> Iterator[PicturePiece]:
     """An RGBA picture from the top down, in pieces no larger than the terminal takes."""
     wide, high = able.cell
     columns, rows = image.width // wide, image.height // high
@@ -57,13 +57,13 @@ def pieces(image: "Image", able: Able) -> Iterator[Piece]:
     for top in range(0, rows, TALL):
         for left in range(0, columns, across):
             right, bottom = min(columns, left + across), min(rows, top + TALL)
-            yield Piece(
+            yield PicturePiece(
                 number, left, top, right, bottom, image.crop((left * wide, top * high, right * wide, bottom * high))
             )
             number += 1
 
 
-def sent(piece: Piece, able: Able, at: tuple[int, int], base: int, palette: "Image | None" = None) -> str:
+def sent(piece: PicturePiece, able: Able, at: tuple[int, int], base: int, palette: "Image | None" = None) -> str:
     """What puts a piece on the screen.
 
     at: column and row of the picture's corner there. base: its pictures' first name. palette: the colours, for sixels.

@@ -1,8 +1,9 @@
 """Do the entries of the job and the steering axis agree."""
 
-from rules.checks.agreement.tie import TIED, T, by_id, members, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
+from rules.graph.bands import Between
 from rules.graph.declare import check
-from rules.graph.results import Judgement
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Kg, Mm
 from rules.sheet.confirmed import Confirmed
 
@@ -48,3 +49,28 @@ def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Conf
 def tied_masses(one_answer: Kg | None, other_figure: Kg | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check(
+    "lower-pivot-near-hub",
+    step="pivots",
+    title="Lower pivot and hub",
+    limits=Between("mm", 15.0, 62.0),
+    good="{low} to {high} inboard of the mounting face of the hub",
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def lower_pivot_near_hub(
+    lower_pivot_from_mount_face: Mm | None, lower_inboard: Mm | None, confirmed: Confirmed, limits: Between
+) -> Judgement:
+    """How far the lower pivot hangs behind the hub. However large the ground offset, it stands close behind the plate.
+
+    A joint whose place was taped has that measurement to answer to.
+    """
+    if lower_pivot_from_mount_face is None or lower_inboard is not None:
+        raise DoesNotApply("the lower joint's place is taped, or is not known yet")
+    text = "The lower pivot lies {lower_pivot_from_mount_face} inboard of the mounting face of the hub"
+    if limits.verdict(lower_pivot_from_mount_face) == "good":
+        return Judgement("good", f"{text}.")
+    return odd(f"{text}, where most stand close behind the plate.", "pivots.ground_offset", confirmed)

@@ -222,6 +222,11 @@ CASES = [
     ("inclination-usual", {"pivots.inclination": "0.1 deg"}, "watch"),
     ("inclination-usual", {"pivots.inclination": "0 deg"}, "stop"),
     ("inclination-usual", {"pivots.inclination": "-0.1 deg"}, "stop"),
+    # At 25 mm the lower pivot lies 17.49 mm behind the mounting face (test_values.py), and it moves with the ground offset.
+    ("lower-pivot-near-hub", {"pivots.ground_offset": "69 mm"}, "good"),  # 61.49
+    ("lower-pivot-near-hub", {"pivots.ground_offset": "70 mm"}, "watch"),  # 62.49
+    ("lower-pivot-near-hub", {"pivots.ground_offset": "23 mm"}, "good"),  # 15.49
+    ("lower-pivot-near-hub", {"pivots.ground_offset": "22 mm"}, "watch"),  # 14.49
     ("ground-offset-usual", {"pivots.ground_offset": "-10 mm"}, "good"),
     ("ground-offset-usual", {"pivots.ground_offset": "-10.1 mm"}, "watch"),
     ("ground-offset-usual", {"pivots.ground_offset": "-300 mm"}, "watch"),
