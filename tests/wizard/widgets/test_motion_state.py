@@ -200,7 +200,7 @@ def test_the_worst_gap_says_what_and_where() -> None:
 
 
 @pytest.mark.parametrize(
-    ("lock", "words"), [(1.0, "full lock, inner wheel"), (-0.5, "50 % lock, outer wheel"), (0.0, "40 mm bump")]
+    ("lock", "words"), [(1.0, "full lock, inner"), (-0.5, "50 % lock, outer"), (0.0, "40 mm bump")]
 )
 def test_the_worst_gap_names_the_wheel_by_its_side_of_the_bend(lock: float, words: str) -> None:
     assert worst_line({"tyre_tie_rod_gap": Worst(9.0, 40.0, lock)}, "metric").endswith(words)
