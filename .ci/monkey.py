@@ -169,7 +169,7 @@ async def opened_and_closed(times: int, names: list[str]) -> int:
         await pilot.press("f7")
         for name in names or OPENED_BY:
             keys = OPENED_BY[name]
-            opened = await _open_and_close(pilot, keys.split(), max(times // 20, 3))
+            opened = await _open_and_close(pilot, keys.split(), max(times // 10, 10))
             before = memory()
             await _open_and_close(pilot, keys.split(), times)
             left = memory() - before

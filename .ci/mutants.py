@@ -228,7 +228,10 @@ def _in_child(tests: list[str], said: Path) -> int:
             few_examples(EXAMPLES)
 
         def pytest_collection_modifyitems(self, items: list[Any]) -> None:
-            items[:] = sorted((item for item in items if item.nodeid in place), key=lambda item: place[item.nodeid])
+            # A table that the change is in may name its tests otherwise now: then all of them are run.
+            renamed = {test.partition("[")[0] for test in place.keys() - {item.nodeid for item in items}}
+            chosen = [item for item in items if item.nodeid in place or item.nodeid.partition("[")[0] in renamed]
+            items[:] = sorted(chosen, key=lambda item: place.get(item.nodeid, len(place)))
 
         def pytest_runtest_logreport(self, report: Any) -> None:
             if report.failed:

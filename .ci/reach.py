@@ -29,7 +29,7 @@ FEW, EXAMPLES = 10, 100
 """How many examples a property test draws while it is measured, and in the suite."""
 RULES = ("rules.judging.report", "rules.judging.catalogue", "rules.judging.proposals", "rules.shop.checklist")
 """They load all that works anything out."""
-LONGEST = 8.0
+LONGEST = 120.0
 """s of work after which the rest of a file's tests is left out: what only such tests notice does not count either."""
 LIBRARIES = (
     "hypothesis",

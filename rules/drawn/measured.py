@@ -11,7 +11,7 @@ from rules.corner.part import Part
 from rules.drawn.corner_parts import ON_SCREEN, looks, parts_of
 from rules.drawn.scene import Dimension, Label
 from rules.drawn.views import FROM_FRONT, Viewpoint
-from rules.judging.reader import Known, Size, answer, name, reads
+from rules.judging.reader import Known, Name, Size, answer, name, reads
 from rules.measure.outline import Point
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, plus, times
@@ -128,10 +128,10 @@ def _pivot(which: str, taped: str, known: Known, long: float) -> tuple[Vector, V
     return (start, (x, y, z)) if start else None
 
 
-def _point(where: str, axis: int, known: Known, long: float) -> tuple[Vector, Vector] | None:
+def _point(where: tuple[Name, Name, Name], axis: int, known: Known, long: float) -> tuple[Vector, Vector] | None:
     """From the wheel's axis, the car's centre line or the ground to a point that is entered by these three."""
     middle = _to_car_centre(known)
-    ahead, from_centre, height = (_entered(known, f"{where}_{way}") for way in ("ahead", "from_centre", "height"))
+    ahead, from_centre, height = (_entered(known, way) for way in where)
     if middle is None or ahead is None or from_centre is None or height is None:
         return None
     end = (ahead, middle + from_centre, height)
@@ -149,57 +149,59 @@ def _tie_rod_end(axis: int, known: Known, long: float) -> tuple[Vector, Vector] 
     return (start[0], start[1], start[2]), points.tie_rod_end
 
 
-def _entered(known: Known, field: str) -> float | None:
-    found = answer(known, name(field))
+def _entered(known: Known, asked: Name) -> float | None:
+    found = answer(known, asked)
     return float(found) if isinstance(found, int | float) and abs(found) < 1e6 else None
 
 
 INBOARD = times(-1.0, OUTBOARD)
-_WAYS = {"ahead": 0, "from_centre": 1, "height": 2}
-_ENDS: Mapping[str, End] = {
-    "tyre.design_diameter": _round("tyre"),
-    "wheel.diameter": _round("rim"),
-    "wheel.width": _across("rim"),
-    "wheel.overall_width": _across("rim"),
-    "wheel.offset": _on_spindle("middle, below", OUTBOARD),
-    "wheel.backspacing": _on_spindle("wheel, below", INBOARD),
-    "rotor.diameter": _round("rotor ring"),
-    "rotor.band_inside_diameter": _round("rotor ring"),
-    "rotor.thickness": _across("rotor ring"),
-    "rotor.hat_outside_diameter": _round("rotor hat"),
-    "rotor.hat_thickness": _on_spindle("hub face, below", OUTBOARD),
-    "rotor.face_to_rotor": _on_spindle("wheel, below", INBOARD),
-    "hub.flange_to_bearing_centre": _on_spindle("hub face", INBOARD),
-    "hub.flange_to_mount_face": _on_spindle("hub face", INBOARD),
-    "hub.flange_thickness": _on_spindle("hub face", INBOARD),
-    "hub.flange_diameter": _round("hub flange"),
-    "hub.body_diameter": _round("hub body"),
-    "hub.mount_flange_thickness": _on_spindle("mounting face of the hub", OUTBOARD),
-    "hub.mount_height": _round("hub mounting flange"),
-    "plate.thickness": _on_spindle("mounting face of the hub", INBOARD),
-    "pivots.spacing": _spacing,
-    "pivots.upper_radius": partial(_pivot, "upper", "reach"),
-    "pivots.lower_radius": partial(_pivot, "lower", "reach"),
-    "pivots.lower_below_spindle": partial(_pivot, "lower", "above"),
-    **{f"pivots.{which}_inboard": partial(_pivot, which, "inboard") for which in ("upper", "lower")},
-    **{f"pivots.{which}_ahead": partial(_pivot, which, "ahead") for which in ("upper", "lower")},
-    "pivots.upper_above": partial(_pivot, "upper", "above"),
-    "pivots.lower_below": partial(_pivot, "lower", "above"),
-    "steering.tie_rod_ahead": partial(_tie_rod_end, 0),
-    "steering.tie_rod_inboard": partial(_tie_rod_end, 1),
-    "steering.tie_rod_above": partial(_tie_rod_end, 2),
-    **{f"steering.inner_{way}": partial(_point, "steering.inner", axis) for way, axis in _WAYS.items()},
-    **{
-        f"{where}_{way}": partial(_point, where, axis)
-        for where in (
-            *(f"arms.{which}_{end}" for which in ("lower", "upper") for end in ("front", "rear")),
-            "spring.arm_end",
-            "spring.frame_end",
-        )
-        for way, axis in _WAYS.items()
-    },
+_POINTS: tuple[tuple[Name, Name, Name], ...] = (
+    (name("steering.inner_ahead"), name("steering.inner_from_centre"), name("steering.inner_height")),
+    (name("arms.lower_front_ahead"), name("arms.lower_front_from_centre"), name("arms.lower_front_height")),
+    (name("arms.lower_rear_ahead"), name("arms.lower_rear_from_centre"), name("arms.lower_rear_height")),
+    (name("arms.upper_front_ahead"), name("arms.upper_front_from_centre"), name("arms.upper_front_height")),
+    (name("arms.upper_rear_ahead"), name("arms.upper_rear_from_centre"), name("arms.upper_rear_height")),
+    (name("spring.arm_end_ahead"), name("spring.arm_end_from_centre"), name("spring.arm_end_height")),
+    (name("spring.frame_end_ahead"), name("spring.frame_end_from_centre"), name("spring.frame_end_height")),
+)
+"""Points entered by how far they are ahead, from the car's centre and above the ground."""
+_ENDS: Mapping[Name, End] = {
+    name("tyre.design_diameter"): _round("tyre"),
+    name("wheel.diameter"): _round("rim"),
+    name("wheel.width"): _across("rim"),
+    name("wheel.overall_width"): _across("rim"),
+    name("wheel.offset"): _on_spindle("middle, below", OUTBOARD),
+    name("wheel.backspacing"): _on_spindle("wheel, below", INBOARD),
+    name("rotor.diameter"): _round("rotor ring"),
+    name("rotor.band_inside_diameter"): _round("rotor ring"),
+    name("rotor.thickness"): _across("rotor ring"),
+    name("rotor.hat_outside_diameter"): _round("rotor hat"),
+    name("rotor.hat_thickness"): _on_spindle("hub face, below", OUTBOARD),
+    name("rotor.face_to_rotor"): _on_spindle("wheel, below", INBOARD),
+    name("hub.flange_to_bearing_centre"): _on_spindle("hub face", INBOARD),
+    name("hub.flange_to_mount_face"): _on_spindle("hub face", INBOARD),
+    name("hub.flange_thickness"): _on_spindle("hub face", INBOARD),
+    name("hub.flange_diameter"): _round("hub flange"),
+    name("hub.body_diameter"): _round("hub body"),
+    name("hub.mount_flange_thickness"): _on_spindle("mounting face of the hub", OUTBOARD),
+    name("hub.mount_height"): _round("hub mounting flange"),
+    name("plate.thickness"): _on_spindle("mounting face of the hub", INBOARD),
+    name("pivots.spacing"): _spacing,
+    name("pivots.upper_radius"): partial(_pivot, "upper", "reach"),
+    name("pivots.lower_radius"): partial(_pivot, "lower", "reach"),
+    name("pivots.lower_below_spindle"): partial(_pivot, "lower", "above"),
+    name("pivots.upper_inboard"): partial(_pivot, "upper", "inboard"),
+    name("pivots.lower_inboard"): partial(_pivot, "lower", "inboard"),
+    name("pivots.upper_ahead"): partial(_pivot, "upper", "ahead"),
+    name("pivots.lower_ahead"): partial(_pivot, "lower", "ahead"),
+    name("pivots.upper_above"): partial(_pivot, "upper", "above"),
+    name("pivots.lower_below"): partial(_pivot, "lower", "above"),
+    name("steering.tie_rod_ahead"): partial(_tie_rod_end, 0),
+    name("steering.tie_rod_inboard"): partial(_tie_rod_end, 1),
+    name("steering.tie_rod_above"): partial(_tie_rod_end, 2),
+    **{where[axis]: partial(_point, where, axis) for where in _POINTS for axis in range(3)},
 }
-MEASURED: Mapping[str, End] = {name(field).origin: ends for field, ends in _ENDS.items()}
+MEASURED: Mapping[str, tuple[Name, End]] = {asked.origin: (asked, ends) for asked, ends in _ENDS.items()}
 """The entries that are a length in the picture, and how it is found."""
 
 
@@ -208,8 +210,11 @@ def measured(field: str, known: Known, view: Viewpoint) -> Dimension | None:
 
     None where it is no length of the picture, is not known, or would not be seen in its true length.
     """
-    ends, long = MEASURED.get(field), _entered(known, field) if field in MEASURED else None
-    if ends is None or long is None or abs(long) < FEWEST:
+    if field not in MEASURED:
+        return None
+    asked, ends = MEASURED[field]
+    long = _entered(known, asked)
+    if long is None or abs(long) < FEWEST:
         return None
     found = ends(known, long)
     if found is None:

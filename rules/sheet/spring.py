@@ -60,7 +60,7 @@ class Spring(Step):
     bump_rubber: Mm = ask(
         "Bump rubber", "length",
         "The rubber that sits on the shock's rod: how high it stands with nothing on it. Empty where the stop sits elsewhere.",
-        may_be_empty=True, between=("5 mm", "250 mm"), usual=("20 mm", "100 mm"), reading_error="1 mm",
+        may_be_empty=True, further=True, between=("5 mm", "250 mm"), usual=("20 mm", "100 mm"), reading_error="1 mm",
     )  # fmt: skip
     shock_diameter: Mm = ask(
         "Shock diameter", "length",

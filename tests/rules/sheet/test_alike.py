@@ -32,9 +32,9 @@ def test_where_a_joint_was_taped_is_never_copied_from_the_other_joint() -> None:
         ("tyre.largest", "tyre.smallest"),
         ("arms.lower_rear_height", "arms.lower_front_height"),
         ("bolts.lower_thread", "bolts.upper_thread"),
-        ("joint_lower.leg", "joint_upper.leg"),
-        ("joint_caliper_bracket.filler", "joint_upper.filler"),
-        ("joint_caliper_bracket.thickness_one", "plate.bracket_thickness"),
+        ("weld_lower.leg", "weld_upper.leg"),
+        ("weld_caliper_bracket.filler", "weld_upper.filler"),
+        ("weld_caliper_bracket.thickness_one", "plate.bracket_thickness"),
     ],
 )
 def test_some_by_name(question: str, other: str) -> None:

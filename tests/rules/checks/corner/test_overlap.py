@@ -1,6 +1,5 @@
 """Fixed parts in one another, as plain cylinders."""
 
-from types import SimpleNamespace
 from typing import Any
 
 import pytest
@@ -9,10 +8,9 @@ from rules.corner.part import Part
 from rules.graph.results import Judgement
 from rules.motion.points import UprightPoints
 from rules.solids.shapes import Cylinder
-from tests.support.declared import the_check
+from tests.support.declared import the_check, the_value
 
 UPRIGHT = UprightPoints((0.0, -120.0, 270.0), (0.0, -120.0, 520.0), (0.0, 0.0, 400.0))
-MOVES: Any = SimpleNamespace(ride=SimpleNamespace(upright=UPRIGHT))
 
 
 def across(name: str, x: float, start: float, end: float, radius: float) -> Part:
@@ -21,7 +19,8 @@ def across(name: str, x: float, start: float, end: float, radius: float) -> Part
 
 def judged(bore: float | None, **parts: Part) -> tuple[Judgement, ...]:
     every: Any = parts
-    found = the_check("overlap")(every, MOVES, None, None, bore)
+    inside = the_value("fixed_overlaps")(every, UPRIGHT)
+    found = the_check("overlap")(every, (), inside, None, None, bore)
     assert isinstance(found, tuple)
     return found
 
