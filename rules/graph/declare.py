@@ -120,7 +120,7 @@ def in_name(name: str, member: Member) -> str:
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
-    if not member:
+    if not any(placeholder in name for placeholder in member):
         return name
     words = {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
     return "_".join(words.get(part, part) for part in name.split("_"))
@@ -145,6 +145,8 @@ def in_words(text: str, member: Member) -> str:
     >>> in_words("{Which} pivot, {part}: {gap}", {"which": "lower", "part": "steering_arm"})
     'Lower pivot, steering arm: {gap}'
     """
+    if not member or "{" not in text:
+        return text
     for placeholder, words in words_of(member).items():
         text = text.replace(f"{{{placeholder}}}", words)
     return text

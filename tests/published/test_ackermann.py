@@ -173,10 +173,10 @@ def test_service_figures_as_they_stand(inner: float, outer: float, difference: f
     assert ideal_outer(radians(inner), 0.5) < radians(outer)
 
 
-@pytest.mark.parametrize(("steering axes", "share"), [(62.2, 49.1), (56.0, 53.8)])
-def test_a_saloon_of_117_3_in_wheelbase_stands_between_45_and_58_per_cent(kingpins: float, share: float) -> None:
-    # Its kingpin distance is not known: the two are the widest and the narrowest it can be, in inches. Its wheelbase was
-    # read on one page of no standing, so this holds no closer than the range below.
-    found = 100 * ackermann(radians(20), radians(18.51), kingpins / 117.3)
+@pytest.mark.parametrize(("between_axes", "share"), [(62.2, 49.1), (56.0, 53.8)])
+def test_a_saloon_of_117_3_in_wheelbase_stands_between_45_and_58_per_cent(between_axes: float, share: float) -> None:
+    # How far its steering axes stand apart is not known: the two are the widest and the narrowest it can be, in inches. Its
+    # wheelbase was read on one page of no standing, so this holds no closer than the range below.
+    found = 100 * ackermann(radians(20), radians(18.51), between_axes / 117.3)
     assert found == pytest.approx(share, abs=0.05)
     assert 45 < found < 58

@@ -100,7 +100,7 @@ def gap_line(near: tuple[NearTouch | None, NearTouch | None], units: Units, both
     alike = left.between == right.between and abs(left.gap - right.gap) < ALIKE
     wheel = "both wheels" if alike else "left wheel" if touch is left else "right wheel"
     seen = "" if both is None else ": at the X" if both or wheel != "right wheel" else ": F4 shows it"
-    return f"Gap now {show(touch.gap, 'mm', units)}, {touch.between}, {wheel}{seen}."
+    return f"Wheel gap now {show(touch.gap, 'mm', units)}, {touch.between}, {wheel}{seen}."
 
 
 def worst_gap(known: Known) -> tuple[Worst, str] | None:
@@ -110,11 +110,11 @@ def worst_gap(known: Known) -> tuple[Worst, str] | None:
 
 
 def worst_line(known: Known, units: Units) -> str:
-    """The smallest gap over all travel and lock, what it is between, and where; empty where none is worked out."""
+    """The smallest gap of tyre and rim over all travel and lock, to what, and where; empty where none is worked out."""
     found = worst_gap(known)
     if found is None:
         return ""
     worst, between = found
     there = in_units(place_of(worst.travel, worst.lock) if worst.lock else height(worst.travel), units)
-    parts = between.replace(" to ", "/")  # or it would not fit one line of 80 columns
-    return f"Smallest gap {show(worst, 'mm', units)}, {parts}: {there}"
+    parts, at = between.replace(" to ", "/"), there.removesuffix(" wheel")  # or it would not fit one line of 80 columns
+    return f"Smallest wheel gap {show(worst, 'mm', units)}, {parts}: {at}"

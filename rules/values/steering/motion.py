@@ -81,7 +81,7 @@ def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: Steer
     except CannotReach:
         raise OutsideRange(
             "the tie rod does not steer the wheel: check its two ends",
-            change="Put right tie-rod end ahead of the wheel centre and inboard of hub face, or the inner pivot.",
+            change="Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot.",
         ) from None
 
 

@@ -138,7 +138,10 @@ def settles_higher(spring_carries: Share, wheel_rate: NewtonPerMm, corner_weight
     4.9033
     """
     if wheel_rate <= 0:
-        raise OutsideRange("the spring would not hold the car up", change="Put right where the shock stands.")
+        raise OutsideRange(
+            "the spring would not hold the car up",
+            change="Put right the shock's ends first: shock on the arm, from centre, or shock on the frame, from centre.",
+        )
     return (spring_carries - (1 - BELOW_THE_SPRING)) * corner_weight * GRAVITY / wheel_rate
 
 

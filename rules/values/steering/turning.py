@@ -163,7 +163,7 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     except CannotReach:
         raise OutsideRange(
             "the linkage locks before the wheels are turned far enough to compare them",
-            change="Put right tie-rod end ahead of the wheel centre and inboard of hub face, or the inner pivot.",
+            change="Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot.",
         ) from None
     return ackermann(inner, -steer_at(-turn, axis), kingpin_track / wheelbase)
 
@@ -308,7 +308,7 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     if wheels.outer.steer >= 0:
         raise OutsideRange(
             "at full lock the outer wheel does not turn into the bend",
-            change="Move the tie-rod end, ahead of the wheel centre or inboard of hub face, or a smaller angle at the stop.",
+            change="Change tie-rod end ahead of wheel centre or tie-rod end inboard of hub face, or a smaller angle at the stop.",
         )
     return 2 * outer_edge_radius(wheels, wheelbase, -track / 2, tyre_section_width)
 

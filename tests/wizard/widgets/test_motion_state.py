@@ -167,7 +167,7 @@ TOUCH = NearTouch("tyre to tie rod", 31.0, (0.0, 0.0, 0.0))
 @pytest.mark.parametrize("both", [False, True])
 def test_the_gap_names_its_wheel_and_its_sign(both: bool) -> None:
     nearer = TOUCH._replace(gap=12.0)
-    assert gap_line((TOUCH, TOUCH), "metric", both) == "Gap now 31 mm, tyre to tie rod, both wheels: at the X."
+    assert gap_line((TOUCH, TOUCH), "metric", both) == "Wheel gap now 31 mm, tyre to tie rod, both wheels: at the X."
     assert "12 mm, tyre to tie rod, left wheel: at the X." in gap_line((nearer, TOUCH), "metric", both)
     seen = "at the X" if both else "F4 shows it"
     assert gap_line((TOUCH, nearer), "metric", both).endswith(f"12 mm, tyre to tie rod, right wheel: {seen}.")
@@ -175,7 +175,7 @@ def test_the_gap_names_its_wheel_and_its_sign(both: bool) -> None:
 
 
 def test_without_a_picture_no_sign_is_named() -> None:
-    assert gap_line((TOUCH, TOUCH), "metric", None) == "Gap now 31 mm, tyre to tie rod, both wheels."
+    assert gap_line((TOUCH, TOUCH), "metric", None) == "Wheel gap now 31 mm, tyre to tie rod, both wheels."
 
 
 def test_the_worst_gap_is_the_least_of_those_known() -> None:
@@ -192,7 +192,7 @@ def test_the_worst_gap_says_what_and_where() -> None:
     worst, between = found
     line = worst_line(facts, "metric")
     assert (
-        line.startswith(f"Smallest gap {round(worst, 2):g} mm, {between.replace(' to ', '/')}: ")
+        line.startswith(f"Smallest wheel gap {round(worst, 2):g} mm, {between.replace(' to ', '/')}: ")
         and in_units(height(worst.travel), "metric") in line
     )
     assert len(line) <= 78 and len(worst_line(facts, "inch")) <= 78
@@ -200,7 +200,7 @@ def test_the_worst_gap_says_what_and_where() -> None:
 
 
 @pytest.mark.parametrize(
-    ("lock", "words"), [(1.0, "full lock, inner wheel"), (-0.5, "50 % lock, outer wheel"), (0.0, "40 mm bump")]
+    ("lock", "words"), [(1.0, "full lock, inner"), (-0.5, "50 % lock, outer"), (0.0, "40 mm bump")]
 )
 def test_the_worst_gap_names_the_wheel_by_its_side_of_the_bend(lock: float, words: str) -> None:
     assert worst_line({"tyre_tie_rod_gap": Worst(9.0, 40.0, lock)}, "metric").endswith(words)

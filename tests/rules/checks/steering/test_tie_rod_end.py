@@ -123,7 +123,7 @@ def test_untouched_it_is_not_judged_and_once_begun_its_reach_is_waited_for(
 ) -> None:
     untouched = finding(check, {})
     assert untouched.verdict == "not judged" and "Nothing is entered of the tie rod's outer end" in untouched.text
-    begun = finding(check, moving)
+    begun = finding(check, {**moving, "steering.tie_rod_end_reach": None})
     assert begun.verdict == "waiting" and begun.waits_for == ("steering.tie_rod_end_reach",)
 
 
