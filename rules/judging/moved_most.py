@@ -17,6 +17,8 @@ GIVEN = "job"
 """The step whose answers are facts about the car."""
 LEAST = 0.05
 """Of the number for one of the answer (a mm for a mm, a mm for a degree): less is not worth saying."""
+ALIKE = 6
+"""Decimals of mm to which two answers that move a number are compared: below that only the reckoning differs."""
 
 
 def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units) -> str:
@@ -42,13 +44,16 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
 def entry_that_moves_most(graph: Graph, judgement: Judgement, worked: Worked) -> tuple[str, float] | None:
     """The answer that moves the number judged most, and by how many mm for one inside unit of it; None where none does.
 
-    What a builder chooses comes before a fact about a bought part or about the car.
+    What a builder chooses comes before a fact about a bought part or about the car. Of two that move it alike, the one asked
+    last does: what was settled before it stays.
     """
     rates = _rates(graph, judgement, worked)
+    asked_at = {name: place for place, name in enumerate(graph.fields)}
 
-    def rank(name: str) -> tuple[bool, float]:
+    def rank(name: str) -> tuple[bool, float, int]:
         asked = graph.fields[name]
-        return bool(asked.bought) or asked.step == GIVEN, -abs(rates[name]) * SAID[_unit(graph, name)][0]
+        moves = round(abs(rates[name]) * SAID[_unit(graph, name)][0], ALIKE)
+        return bool(asked.bought) or asked.step == GIVEN, -moves, -asked_at[name]
 
     name = min(rates, key=rank, default=None)
     return None if name is None else (name, rates[name])

@@ -128,7 +128,7 @@ class Hub(Step):
     mount_circle: Mm = ask(
         "Mounting bolts' circle",
         "length",
-        "Only where the mounting bolts stand evenly on a circle, as three, five or six do: its diameter.",
+        "Only of bolts spaced evenly, as three, five or six are: its diameter.",
         may_be_empty=True,
         between=("40 mm", "400 mm"),
         usual=("70 mm", "200 mm"),

@@ -227,4 +227,4 @@ def _figures(flow: Flow, block: TitleBlock) -> None:
 def _table(flow: Flow, words: str, heading: Sequence[str], rows: Sequence[tuple[str, str]]) -> None:
     if rows:
         flow.heading(words, room_after=4 * line_height())
-        flow.table((0.45, 0.55), heading, rows)
+        flow.table((0.5, 0.5), heading, rows)

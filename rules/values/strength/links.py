@@ -6,11 +6,12 @@ Nothing here applies while none of the entries a part needs is answered.
 from dataclasses import dataclass
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Estimate, NotJudged
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, Newton
 from rules.measure.vectors import minus, size
 from rules.motion.points import Hinge
+from rules.motion.shock import Shock
 from rules.sheet.pivots import SpringOn
 from rules.strength.column import column_strength
 from rules.strength.corner_loads import CornerLoads
@@ -85,12 +86,21 @@ def spring_arm_tube(spring_on: SpringOn, lower_tube: Mm | None, upper_tube: Mm |
 
 
 @value("links", formula="a round tube of the diameter and wall entered", source=sources.GEOMETRY, each=LINKS)
-def link_section(loads_link_wall: Mm | None, link_tube: Mm | None, words: str, asked: str, diameter: str) -> Section:
-    """The section of the {words}.
+def link_section(
+    loads_link_wall: Mm | None,
+    loads_link_yield: MPa | None,
+    link_tube: Mm | None,
+    words: str,
+    asked: str,
+    diameter: str,
+) -> Section:
+    """The section of the {words}. Its wall is waited for once its metal is entered.
 
-    >>> round(link_section(3.0, 30.0, "tie rod", "loads.tie_rod_wall", "arms.tie_rod_tube").area, 1)
+    >>> round(link_section(3.0, None, 30.0, "tie rod", "loads.tie_rod_wall", "arms.tie_rod_tube").area, 1)
     254.5
     """
+    if loads_link_wall is None and loads_link_yield is not None:
+        raise Waits(asked)
     if loads_link_wall is None:
         raise NotJudged(f"the wall of the {words} is not entered, so it was not judged as a column", asked)
     outside = needed(diameter, link_tube)
@@ -173,20 +183,30 @@ WHERE_THE_SHOCK_STANDS = (*INNER_PIVOTS, *(f"spring.{key}" for key in ENDS))
     source=COLUMN_AND_BENDING,
 )
 def spring_arm_safety(
-    spring_arm_section: Section, spring_arm_metal: MPa, spring_on: SpringOn, part_loads: CornerLoads
+    spring_arm_section: Section,
+    spring_arm_metal: MPa,
+    spring_on: SpringOn,
+    lower_hinge: Hinge | None,
+    upper_hinge: Hinge | None,
+    shock_ends: Shock | None,
+    part_loads: CornerLoads,
 ) -> SafetyFactor:
     """Factor of the legs of the arm the spring acts on, pulled or pushed by the wheel and bent by the shock.
 
-    Two straight legs of round tube with a cross tube at the shock.
+    Two straight legs of round tube with a cross tube at the shock. Where only the arm's inner pivots are known, or only the
+    shock's ends, the others are waited for.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places, SpringArm
     >>> none, shock = (0.0, 0.0, 0.0), ((0.0, -200.0, 0.0), (0.0, -200.0, 500.0))
     >>> arm = SpringArm((300.0, -400.0, 0.0), (-300.0, -400.0, 0.0), *shock)
     >>> loads = CornerLoads(Places(*[none] * 8), (CaseLoads("bump", none, none, none, none, (0.0, 0.0, -4000.0), none,
     ...     spring_arm=arm),))
-    >>> round(spring_arm_safety(round_tube(40.0, 20.0), 300.0, "lower arm", loads), 3)
+    >>> round(spring_arm_safety(round_tube(40.0, 20.0), 300.0, "lower arm", None, None, None, loads), 3)
     3.77
     """
+    hinge, which = (lower_hinge, "lower_hinge") if spring_on == "lower arm" else (upper_hinge, "upper_hinge")
+    if (hinge is None) != (shock_ends is None):
+        raise Waits(which if hinge is None else "shock_ends")
     lower, section, metal = spring_on == "lower arm", spring_arm_section, spring_arm_metal
     frames = _arm_frames(part_loads, lower)
     pulled, bent, factors = section.area * metal, section.modulus_u * metal, []

@@ -61,7 +61,14 @@ def test_until_it_is_measured_it_is_an_estimate() -> None:
     assert "hub.shoulder_diameter" in judged.worked.estimated["stub_shaft_part"]
 
 
-@pytest.mark.parametrize("changes", [{"hub.held_together_by": "itself"}, {"hub.stub_shaft_fitted": False}])
+@pytest.mark.parametrize(
+    "changes",
+    [
+        # what is entered of a stub shaft beside a hub that holds itself would be asked about
+        {"hub.held_together_by": "itself", "hub.stub_shaft_fitted": None},
+        {"hub.stub_shaft_fitted": False},
+    ],
+)
 def test_a_hub_without_one_has_no_such_part(changes: dict[str, object]) -> None:
     assert "stub_shaft_part" in changed(changes).worked.not_here
 

@@ -22,6 +22,7 @@ GONE = {
 and the sheet's scope counts fewer judged."""
 BEGUN_BY_TABLE = {
     ("pivots", "swap-spacing"): "the spare's spacing is what asks for the comparison",
+    ("plate", "plate-ends-fit"): "only a narrowed end's own entries say that there is one",
     ("upright", "snout-strength"): "only a snout's own entries say that there is one",
 }
 QUIET: tuple[Verdict, ...] = ("good", "not judged", "does not apply")

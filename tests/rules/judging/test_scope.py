@@ -28,6 +28,8 @@ BEGINS = {
     ("pivots.swap_spacing", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("wheel.offset", "wheel-numbers-agree"): OTHER_FIGURE,
     ("wheel.backspacing", "wheel-numbers-agree"): OTHER_FIGURE,
+    ("hub.mount_circle", "hole-spacing"): "the bolts' two spacings, which then count, put them elsewhere; that the two "
+    "differ stops as well while both are there",
     ("pivots.castor", "castor-usual"): TAPED,
     ("pivots.ground_offset", "upper-pivot-clears-barrel"): TAPED,
     ("pivots.ground_offset", "upper-pivot-clears-plate"): TAPED,

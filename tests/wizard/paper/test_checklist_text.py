@@ -27,7 +27,9 @@ CAR["job"] = {"vehicle": "Two-seat sand car"} | {
     key: CAR["job"][key] for key in CAR["job"] if key not in ("vehicle", "notes", "rule_book")
 }
 CAR["hub"] |= {"held_together_by": "itself", "flange_to_mount_face": "2 3/4 in", "mount_bolts": 3}
-for _key in ("stub_shaft_fitted", "stub_shaft_torque", "mount_width", "mount_height"):
+for _key in (
+    "stub_shaft_fitted", "stub_shaft_torque", "shoulder_diameter", "shoulder_length", "mount_width", "mount_height",
+):  # fmt: skip
     del CAR["hub"][_key]
 CAR["pivots"] |= {
     "spacing": "8 5/8 in",

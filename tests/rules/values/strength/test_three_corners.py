@@ -205,7 +205,7 @@ def test_the_light_dune_cars_landing_bends_its_lower_arm_at_the_shock_and_that_i
     assert frame.push(case.lower_pivot) == pytest.approx(9 * LIGHT.weight)
     assert [leg.moment for leg in frame.bent(case.lower_pivot)] == pytest.approx([526_280, 526_280], rel=1e-4)
     assert [leg.outer_pull for leg in frame.bent(case.lower_pivot)] == pytest.approx([2763.0, 2763.0], rel=1e-4)
-    found = spring_arm_safety(round_tube(38.0, 3.0), 350.0, "lower arm", loads)
+    found = spring_arm_safety(round_tube(38.0, 3.0), 350.0, "lower arm", None, None, None, loads)
     assert found == pytest.approx(1.7084, rel=1e-3) and found.case.startswith("landing")
     stout = PivotBolt(Thread("16 x 2 mm", 16.0, 2.0), BoltStrength(830, 940, 1040), 16.0, 16.0, 2.0, 10.0, True)
     bolt = which_pivot_bolt_safety(stout, loads, "lower_pivot", "lower pivot bolt")
