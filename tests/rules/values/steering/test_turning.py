@@ -766,4 +766,4 @@ def test_a_linkage_that_locks_short_of_twenty_degrees_has_no_share_and_says_what
     front = FrontEnd(replace(trapezium().upright, tie_rod_end=end), linkage=trapezium().linkage)
     with pytest.raises(OutsideRange, match="locks before the wheels are turned") as told:
         ackermann_share(front, radians(35), 1400.0, 2600.0)
-    assert "tie-rod end ahead of the wheel centre" in told.value.reason.change
+    assert "tie-rod end ahead of wheel centre" in told.value.reason.change
