@@ -9,6 +9,7 @@ import io
 import textwrap
 from collections.abc import Iterator
 from contextlib import contextmanager
+from threading import Lock
 from typing import Any, Literal
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
@@ -218,17 +219,22 @@ def _words_at(space: Any, words: str, place: Point, size: float, layer: str = NO
     space.add_text(words.replace("%%", "% %").replace("^", "^ "), height=_LETTER / size, dxfattribs=attributes)
 
 
+_ONE_AT_A_TIME = Lock()
+"""ezdxf has one setting for the whole program, and papers are written beside the screen: who is done first must not undo it."""
+
+
 @contextmanager
 def _without_dates() -> Iterator[None]:
     """ezdxf writes no date and no id of its own in this block, so that the same piece gives the same bytes."""
     from ezdxf import options  # type: ignore[attr-defined]
 
-    before = options.write_fixed_meta_data_for_testing
-    options.write_fixed_meta_data_for_testing = True
-    try:
-        yield
-    finally:
-        options.write_fixed_meta_data_for_testing = before
+    with _ONE_AT_A_TIME:
+        before = options.write_fixed_meta_data_for_testing
+        options.write_fixed_meta_data_for_testing = True
+        try:
+            yield
+        finally:
+            options.write_fixed_meta_data_for_testing = before
 
 
 def _as_bytes(drawing: Any) -> bytes:

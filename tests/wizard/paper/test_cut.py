@@ -4,6 +4,7 @@ import io
 import math
 import subprocess
 import sys
+import threading
 import tomllib
 from typing import Any
 
@@ -17,6 +18,7 @@ from ezdxf.math import bulge_to_arc
 from rules.judging.judge import Judged
 from sample_sheets import document, sample
 from tests.support.judging import judged_document
+from wizard.paper import cut
 from wizard.paper.cut import NotDrawn, cut_files
 
 PLATE: dict[str, object] = {
@@ -361,6 +363,27 @@ def test_the_same_sheet_gives_the_same_bytes_in_another_process() -> None:
         root = Path(__file__).parents[3]
         there = subprocess.run(run, cwd=root, env={"PYTHONHASHSEED": seed}, capture_output=True, check=True).stdout
         assert there == here
+
+
+def test_cut_files_written_by_two_at_once_are_the_same_bytes(monkeypatch: pytest.MonkeyPatch) -> None:
+    """One who is done while another still writes: ezdxf's one setting must not be put back under the other's hands."""
+    alone, write = cut_files(judged()), cut._cut_files
+    entered, first_done = threading.Event(), threading.Event()
+
+    def slowly(judged: Judged, units: cut.FileUnits) -> dict[str, bytes]:
+        entered.set()
+        first_done.wait()
+        return write(judged, units)
+
+    monkeypatch.setattr(cut, "_cut_files", slowly)
+    found: list[dict[str, bytes]] = []
+    second = threading.Thread(target=lambda: found.append(cut_files(judged())))
+    with cut._without_dates():
+        second.start()
+        entered.wait(0.5)  # for as long as the second waits its turn
+    first_done.set()
+    second.join()
+    assert found == [alone]
 
 
 def test_ezdxf_is_loaded_only_when_a_file_is_written() -> None:
