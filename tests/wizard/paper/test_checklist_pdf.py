@@ -78,7 +78,7 @@ def test_many_stops_are_told_in_short_so_that_a_page_is_still_a_page() -> None:
     assert len(stops) == 5
     found = pages(checklist_pdf(result, sheet, "letter"))
     for words in found:
-        assert "DO NOT CUT. A hub bolt's center is off the piece. The center bore breaks out of the plate." in words
+        assert "DO NOT CUT. Plate width, fore and aft is 1.614 in (41 mm)" in words
         assert "And 2 more: the checklist has each." in words
     for stop in stops:
         assert squeezed(on_paper(stop.text, result)) in squeezed(" ".join(found))
