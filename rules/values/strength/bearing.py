@@ -214,7 +214,7 @@ def bearing_static_safety(
         if static_row_load(radial, rows.thrust, element) > 0:  # the inner wheel of a hard corner may be in the air
             factors.append((static_safety(static_rating, radial, rows.thrust, element), name, f"dents in the {row}"))
     if not factors:
-        raise OutsideRange("the bearing carries nothing")
+        raise OutsideRange("the bearing carries nothing", change="Put right load on one front tyre first.")
     factor, case, limit = min(factors)
     return Margin(factor, case, limit, part="hub bearing", kind="dents")
 

@@ -8,13 +8,15 @@ Both as the library colour-science has them. Contrast: WCAG 2.1, success criteri
 from itertools import combinations
 from typing import get_args
 
-import colour
 import numpy as np
 import pytest
 
 from rules.drawn.scene import PartDrawn
 from wizard.desk.picture_colours import KIND_OF, ON_DARK, ON_LIGHT, QUIET, Colours, style_sheet
 from wizard.look import DARK, LIGHT
+
+with np.printoptions():  # the library changes how numpy writes every number, in whatever is written after it
+    import colour
 
 LEAST = 12.0
 """CIEDE2000 between any two: a difference of 2 to 3 is just seen side by side, of 10 at a glance (common practice, no source)."""

@@ -26,7 +26,12 @@ del CAR["plate"]
 CAR["job"] = {"vehicle": "Two-seat sand car"} | {
     key: CAR["job"][key] for key in CAR["job"] if key not in ("vehicle", "notes", "rule_book")
 }
-CAR["hub"] |= {"held_together_by": "itself", "flange_to_mount_face": "2 3/4 in", "mount_bolts": 3}
+CAR["hub"] |= {
+    "held_together_by": "itself",
+    "flange_to_mount_face": "2 3/4 in",
+    "mount_bolts": 3,
+    "mount_circle": "4.4 in",
+}
 for _key in (
     "stub_shaft_fitted", "stub_shaft_torque", "shoulder_diameter", "shoulder_length", "mount_width", "mount_height",
 ):  # fmt: skip
