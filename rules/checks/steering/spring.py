@@ -4,8 +4,9 @@ from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
-from rules.measure.units import Mm, PerMinute, Share
+from rules.measure.units import Kg, Mm, NewtonPerMm, PerMinute, Share
 from rules.tables import sources
+from rules.values.steering.spring_load import settles_higher
 
 
 @check(
@@ -19,7 +20,11 @@ from rules.tables import sources
     source=sources.OWN.saying("what stands below the spring is a tenth to three tenths of a front corner"),
 )
 def spring_carries_corner(
-    spring_carries: Share, ride_frequency: PerMinute | None, settles_higher: Mm | None, limits: Between
+    spring_carries: Share,
+    ride_frequency: PerMinute | None,
+    wheel_rate: NewtonPerMm | None,
+    corner_weight: Kg,
+    limits: Between,
 ) -> Judgement:
     """Whether the spring, squeezed as entered, carries this corner at the ride height everything else is drawn for."""
     verdict = limits.verdict(spring_carries)
@@ -33,7 +38,8 @@ def spring_carries_corner(
     change = (
         "Rate, squeeze and the shock's ends decide it; or the ride height is another, and all that is drawn for it."
     )
-    about = {} if settles_higher is None else {"about": (abs(settles_higher), "mm")}
+    higher = settles_higher(spring_carries, wheel_rate, corner_weight) if wheel_rate and wheel_rate > 0 else None
+    about = {} if higher is None else {"about": (abs(higher), "mm")}
     far = ", by about {about}" if about else ""
     return Judgement(verdict, f"{text}: the car {stands} than this sheet is drawn{far}.", change, about)
 
