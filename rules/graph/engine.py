@@ -201,7 +201,8 @@ class Graph:
         return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
-        if not worked.light and node.takes is not None:  # by far most: everything it takes is known
+        put_off = worked.light and node.name in self._heavy
+        if node.takes is not None and not put_off:  # by far most: everything it takes is known
             known = worked.known
             try:
                 arguments = {parameter: known[origin] for parameter, origin in node.takes}
