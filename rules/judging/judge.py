@@ -114,9 +114,9 @@ _STRENGTH_STEPS = frozenset(
 )
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")
+"""Uses in which a front upright is not sound until its strength has been judged."""
 _ASKED = name("loads.judge_strength")
 _MOUNT_BOLTS, _CIRCLE = name("hub.mount_bolts"), name("hub.mount_circle")
-"""Uses in which a front upright is not sound until its strength has been judged."""
 
 
 def strength_is_asked(sheet: Sheet) -> bool:

@@ -1,6 +1,6 @@
 """The upright plate and the caliper bracket blank, for the cutter and the welder."""
 
-from typing import Literal
+from typing import Any, Literal
 
 from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm
@@ -144,96 +144,75 @@ class DrawnPlate(StepPart):
     )
 
 
+def _end_width(which: str) -> Any:
+    return ask(
+        f"Width of the rounded {which} end",
+        "length",
+        f"Only where the plate narrows to a round end about the {which} joint: across that end, which stands on the steering "
+        "axis. Empty: full width with round corners.",
+        may_be_empty=True,
+        further=True,
+        between=("20 mm", "500 mm"),
+        usual=("50 mm", "160 mm"),
+        reading_error="0.5 mm",
+    )
+
+
+def _full_width(way: str, which: str) -> Any:
+    return ask(
+        f"Full width, {way} from wheel centre",
+        "length",
+        f"Straight {way} from the wheel centre to where the sides begin to run in to the {which} end. Empty counts as 0.",
+        may_be_empty=True,
+        further=True,
+        between=("0 mm", "500 mm"),
+        usual=("0 mm", "120 mm"),
+        reading_error="1 mm",
+    )
+
+
+def _hole(where: str) -> Any:
+    return ask(
+        f"Lightening hole {where}, diameter",
+        "length",
+        f"Only where a round hole {where} the wheel centre takes weight out of the plate: its diameter. It costs strength.",
+        may_be_empty=True,
+        further=True,
+        between=("6 mm", "200 mm"),
+        usual=("15 mm", "60 mm"),
+        reading_error="0.5 mm",
+    )
+
+
+def _hole_place(where: str, way: str) -> Any:
+    return ask(
+        f"Hole {where}, from wheel centre",
+        "length",
+        f"Straight {way} from the wheel centre to the middle of that hole.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "500 mm"),
+        usual=("50 mm", "180 mm"),
+        reading_error="0.5 mm",
+    )
+
+
 class NarrowedEnds(StepPart):
     """Ends of the plate that follow the joints' housings: rounded, with the sides running in to them on straight tangents."""
 
-    upper_end_width: Mm = ask(
-        "Width of the rounded upper end",
-        "length",
-        "Only where the plate narrows to a round end about the upper joint: across that end, which stands on the steering "
-        "axis. Empty: full width with round corners.",
-        may_be_empty=True,
-        further=True,
-        between=("20 mm", "500 mm"),
-        usual=("50 mm", "160 mm"),
-        reading_error="0.5 mm",
-    )
-    lower_end_width: Mm = ask(
-        "Width of the rounded lower end",
-        "length",
-        "Only where the plate narrows to a round end about the lower joint: across that end, which stands on the steering "
-        "axis. Empty: full width with round corners.",
-        may_be_empty=True,
-        further=True,
-        between=("20 mm", "500 mm"),
-        usual=("50 mm", "160 mm"),
-        reading_error="0.5 mm",
-    )
-    full_width_above: Mm = ask(
-        "Full width, up from wheel centre",
-        "length",
-        "Straight up from the wheel centre to where the sides begin to run in to the upper end. Empty counts as 0.",
-        may_be_empty=True,
-        further=True,
-        between=("0 mm", "500 mm"),
-        usual=("0 mm", "120 mm"),
-        reading_error="1 mm",
-    )
-    full_width_below: Mm = ask(
-        "Full width, down from wheel centre",
-        "length",
-        "Straight down from the wheel centre to where the sides begin to run in to the lower end. Empty counts as 0.",
-        may_be_empty=True,
-        further=True,
-        between=("0 mm", "500 mm"),
-        usual=("0 mm", "120 mm"),
-        reading_error="1 mm",
-    )
+    upper_end_width: Mm = _end_width("upper")
+    lower_end_width: Mm = _end_width("lower")
+    full_width_above: Mm = _full_width("up", "upper")
+    full_width_below: Mm = _full_width("down", "lower")
 
 
 class LighteningHoles(StepPart):
     """Round holes on the upright line through the wheel centre that only take weight out."""
 
-    hole_above: Mm = ask(
-        "Lightening hole above, diameter",
-        "length",
-        "Only where a round hole above the wheel centre takes weight out of the plate: its diameter. It costs strength.",
-        may_be_empty=True,
-        further=True,
-        between=("6 mm", "200 mm"),
-        usual=("15 mm", "60 mm"),
-        reading_error="0.5 mm",
-    )
-    hole_above_spindle: Mm = ask(
-        "Hole above, from wheel centre",
-        "length",
-        "Straight up from the wheel centre to the middle of that hole.",
-        may_be_empty=True,
-        further=True,
-        between=("10 mm", "500 mm"),
-        usual=("50 mm", "180 mm"),
-        reading_error="0.5 mm",
-    )
-    hole_below: Mm = ask(
-        "Lightening hole below, diameter",
-        "length",
-        "Only where a round hole below the wheel centre takes weight out of the plate: its diameter. It costs strength.",
-        may_be_empty=True,
-        further=True,
-        between=("6 mm", "200 mm"),
-        usual=("15 mm", "60 mm"),
-        reading_error="0.5 mm",
-    )
-    hole_below_spindle: Mm = ask(
-        "Hole below, from wheel centre",
-        "length",
-        "Straight down from the wheel centre to the middle of that hole.",
-        may_be_empty=True,
-        further=True,
-        between=("10 mm", "500 mm"),
-        usual=("50 mm", "180 mm"),
-        reading_error="0.5 mm",
-    )
+    hole_above: Mm = _hole("above")
+    hole_above_spindle: Mm = _hole_place("above", "up")
+    hole_below: Mm = _hole("below")
+    hole_below_spindle: Mm = _hole_place("below", "down")
 
 
 class Gussets(StepPart):

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import ceil, cos, radians, sin, tan
 from typing import Any, Literal
 
-from rules.drawn.full_size.shapes import Align
+from rules.drawn.full_size.shapes import Align, PaperBox
 from rules.measure.outline import Point
 from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
@@ -53,23 +53,8 @@ BARS_DEEP = 14.5
 
 
 @dataclass(frozen=True, slots=True)
-class Area:
+class Area(PaperBox):
     """A rectangle on a page, mm."""
-
-    left: float
-    bottom: float
-    right: float
-    top: float
-
-    @property
-    def width(self) -> float:
-        """mm."""
-        return self.right - self.left
-
-    @property
-    def height(self) -> float:
-        """mm."""
-        return self.top - self.bottom
 
     def less(self, left: float = 0.0, bottom: float = 0.0, right: float = 0.0, top: float = 0.0) -> "Area":
         """The rectangle with so many mm taken off its sides."""
