@@ -81,7 +81,12 @@ Changes = Mapping[str, object]
 
 def changed(changes: Changes) -> dict[str, Any]:
     """The base sheet's document with some entries changed; None takes an entry out."""
-    document = copy.deepcopy(BASE)
+    return edited(BASE, changes)
+
+
+def edited(sheet: Mapping[str, Any], changes: Changes) -> dict[str, Any]:
+    """A copy of a document with some entries changed; None takes an entry out."""
+    document = copy.deepcopy(dict(sheet))
     for name, entry in changes.items():
         table, _, key = name.rpartition(".")
         target = document.setdefault(table, {}) if table else document

@@ -1,7 +1,7 @@
 """Sheets as judged, each once: what is judged is never changed, so tests that look at the same sheet share it."""
 
 from collections.abc import Mapping
-from functools import cache, lru_cache
+from functools import cache
 from typing import Any
 
 from rules.judging.judge import Judged, judge
@@ -9,21 +9,18 @@ from rules.sheet import Sheet, read_sheet
 from sample_sheets import document
 from tests.support.base_sheet import MOVING, changed
 
-_kept: dict[str, Mapping[str, Any]] = {}
+MOST_KEPT = 64
+_kept: dict[str, Judged] = {}
 
 
 def judged_document(sheet: Mapping[str, Any]) -> Judged:
     """A sheet's document, read and judged."""
     text = repr(sheet)
-    _kept[text] = sheet
-    found = _judged(text)
-    del _kept[text]
-    return found
-
-
-@lru_cache(maxsize=64)
-def _judged(text: str) -> Judged:
-    return judge(read_sheet(_kept[text]))
+    if text not in _kept:
+        if len(_kept) == MOST_KEPT:
+            _kept.clear()
+        _kept[text] = judge(read_sheet(sheet))
+    return _kept[text]
 
 
 def judged_sample(name: str) -> Judged:

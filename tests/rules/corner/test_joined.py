@@ -1,8 +1,6 @@
 """Pieces that are joined touch. The sample with every step; distances by hand from its own entries, mm and inches as said."""
 
-import copy
 import re
-from typing import Any
 
 import pytest
 
@@ -15,19 +13,13 @@ from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from rules.solids.shapes import Cylinder
 from sample_sheets import document, samples
+from tests.support.base_sheet import edited
 
 SAMPLE = "scree_ox_strength"
 
 
 def changed(changes: dict[str, object]) -> Judged:
-    car: dict[str, Any] = copy.deepcopy(document(SAMPLE))
-    for name, entry in changes.items():
-        table, key = name.split(".")
-        if entry is None:
-            car[table].pop(key, None)
-        else:
-            car[table][key] = entry
-    sheet = read_sheet(car)
+    sheet = read_sheet(edited(document(SAMPLE), changes))
     assert not sheet.faults and not sheet.unknown
     return judge(sheet, light=True)
 

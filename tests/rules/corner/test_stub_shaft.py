@@ -1,23 +1,15 @@
 """The stub shaft that clamps a hub together: a part that turns in plate and beam. The sample with every step has one."""
 
-from typing import Any
-
 import pytest
 
 from rules.judging.judge import Judged, judge
 from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.base_sheet import edited
 
 
 def changed(changes: dict[str, object]) -> Judged:
-    car: dict[str, Any] = document("scree_ox_strength")
-    for name, entry in changes.items():
-        table, key = name.split(".")
-        if entry is None:
-            car[table].pop(key, None)
-        else:
-            car[table][key] = entry
-    sheet = read_sheet(car)
+    sheet = read_sheet(edited(document("scree_ox_strength"), changes))
     assert not sheet.faults and not sheet.unknown
     return judge(sheet)
 
