@@ -207,9 +207,9 @@ class Graph:
             try:
                 arguments = {parameter: known[origin] for parameter, origin in node.takes}
             except KeyError:
-                return self._with_some_missing(node, worked)
+                return self._with_some_missing(node, worked, put_off)
             return self._ask(node, worked, {**node.fixed, **arguments}, self._to_measure(node, worked))
-        return self._with_some_missing(node, worked)
+        return self._with_some_missing(node, worked, put_off)
 
     @staticmethod
     def _to_measure(node: Node, worked: Worked) -> list[str]:
@@ -219,13 +219,12 @@ class Graph:
             return []
         return [field for given in node.inputs for field in estimated.get(given.origin, ())]
 
-    def _with_some_missing(self, node: Node, worked: Worked) -> Any:
+    def _with_some_missing(self, node: Node, worked: Worked, put_off: bool) -> Any:
         """Ask its function without what it can do without, or note why it cannot be asked."""
         arguments: dict[str, Any] = dict(node.fixed)
         gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
         waits: list[str] = []
         not_judged: Reason | None = None
-        put_off = worked.light and node.name in self._heavy
         for given in node.inputs:
             origin = given.origin
             if origin in worked.known:
