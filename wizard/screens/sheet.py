@@ -1,7 +1,7 @@
 """The sheet: steps, form, verdicts and picture. Everything starts from here."""
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import TYPE_CHECKING, ClassVar
 
 from textual import events
 from textual.app import ComposeResult
@@ -25,6 +25,7 @@ from wizard.widgets.verdict_list import VerdictList
 if TYPE_CHECKING:
     from wizard.desk.papers import What
     from wizard.screens.review import Review
+    from wizard.widgets.front_view import FrontView
 
 HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
 FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
@@ -71,21 +72,25 @@ class SheetScreen(GoesBack):
         self._asking = False
         self._side_owed = self._save_owed = False
         self._at_rest: Timer | None = None
-        # Not asked of the screen with `query_one`: what that has found it keeps, a thousand pages long.
+        # None of these is asked of the screen with a query: at each key that takes longer than judging. What `query_one` has
+        # found it keeps, a thousand pages long.
+        self._top, self._strip, self._steps, self._verdicts = TopLine(session), StepStrip(), StepList(), VerdictList()
+        self._trouble = Static("", id="trouble", markup=False)
+        self._picture: FrontView | None = None
         self._page: FormPage | Review | None = None
 
     # Parts
 
     def compose(self) -> ComposeResult:
         """Top line, steps, the open page, and the side where there is room for it."""
-        yield TopLine(self.session)
-        yield StepStrip()
+        yield self._top
+        yield self._strip
         with Horizontal(id="work"):
-            yield StepList()
+            yield self._steps
             with Vertical(id="middle"):
-                yield Static("", id="trouble", markup=False)
+                yield self._trouble
             with Vertical(id="side"):
-                yield VerdictList()
+                yield self._verdicts
         yield KeyLine(self._keys())
 
     def _keys(self) -> Sequence[Shown]:
@@ -132,43 +137,41 @@ class SheetScreen(GoesBack):
 
     def on_resize(self) -> None:
         """The picture is only made where it is shown: it would cost a third of the start."""
-        if shows_picture(self) and not self.query("#side FrontView"):
+        if shows_picture(self) and self._picture is None:
             self.call_after_refresh(self._add_picture)
 
     async def _add_picture(self) -> None:
-        from wizard.widgets.front_view import FrontView
-
-        side = self.query_one("#side")
-        if not side.query(FrontView):
-            await side.mount(house_of(self).new_picture(), before=0)
+        if self._picture is None:
+            self._picture = house_of(self).new_picture()
+            await self.query_one("#side").mount(self._picture, before=0)
             self._show_picture()
 
     def show_all(self) -> None:
         """Repaint everything that follows from the answers. What is heavy to work out follows when the keys rest."""
         judged = self.session.judged_so_far
         self._wait_for_rest(owed=not judged.whole)
-        self.query_one(TopLine).show()
+        self._top.show()
         stand = standings(judged)
-        for steps in (self.query_one(StepStrip), self.query_one(StepList)):
+        for steps in (self._strip, self._steps):
             steps.show(stand, self.number)
-        trouble = self.query_one("#trouble", Static)
+        trouble = self._trouble
         notes = [self.session.trouble or "", house_of(self).note, self.told]
         if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
             trouble.update(plain("  ".join(note for note in notes if note)))
             trouble.set_class(any(notes), "shown")
         self._show_picture()
-        for page in self.query(FormPage):
+        if isinstance(page := self._page, FormPage) and page.is_attached and page.is_mounted:
             page.show_panel()
             page.show_questions()
             steps_open = [step.name for step in PAGES[self.number].steps]
-            self.query_one(VerdictList).show(judged, steps_open, page.current, page.told)
+            self._verdicts.show(judged, steps_open, page.current, page.told)
         if self.number == REVIEW:
-            self.query_one(VerdictList).show(judged)
+            self._verdicts.show(judged)
 
     def _show_picture(self) -> None:
-        for picture in self.query("#side FrontView"):
+        if self._picture is not None:
             judged = self.session.judged_so_far
-            cast(Any, picture).show(judged.worked.known, judged.shown_in, self._open_entry)
+            self._picture.show(judged.worked.known, judged.shown_in, self._open_entry)
 
     @property
     def _open_entry(self) -> str:
@@ -197,8 +200,9 @@ class SheetScreen(GoesBack):
                 self.call_after_refresh(self._show_side)
 
     def _show_side(self) -> None:
-        self._side_owed = False
-        self.show_all()
+        if self._side_owed:
+            self._side_owed = False
+            self.show_all()
 
     def on_form_page_left(self) -> None:
         """Save as soon as an entry is done; of a burst of keys, as soon as the last has been dealt with."""
@@ -212,7 +216,7 @@ class SheetScreen(GoesBack):
         if self._save_owed:
             self.save()
         if self._side_owed:
-            self._show_side()
+            self.call_after_refresh(self._show_side)
 
     async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
@@ -263,8 +267,8 @@ class SheetScreen(GoesBack):
 
     def flush(self) -> None:
         """Take over what was typed a moment ago."""
-        for page in self.query(FormPage):
-            page.flush()
+        if isinstance(self._page, FormPage) and self._page.is_attached and self._page.is_mounted:
+            self._page.flush()
 
     def reload(self) -> None:
         """Show the sheet anew after it was taken from disk."""
