@@ -113,8 +113,7 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
-    # Loading and building the first page make much and drop little: looking for garbage meanwhile only delays it.
-    gc.disable()
+    gc.disable()  # loading and building the first page make much and drop little; looking for it only delays them
     with Asked(ask=worth_asking(os.environ, picture)) as asked:
         from wizard.running import run  # the answers come while this is loaded
 

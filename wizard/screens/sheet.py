@@ -72,8 +72,7 @@ class SheetScreen(GoesBack):
         self._asking = False
         self._side_owed = self._save_owed = False
         self._at_rest: Timer | None = None
-        # None of these is asked of the screen with a query: at each key that takes longer than judging. What `query_one` has
-        # found it keeps, a thousand pages long.
+        # None of these is asked for with a query: at each key that takes long, and keeps a thousand pages that are gone.
         self._top, self._strip, self._steps, self._verdicts = TopLine(session), StepStrip(), StepList(), VerdictList()
         self._trouble = Static("", id="trouble", markup=False)
         self._picture: FrontView | None = None
@@ -154,13 +153,12 @@ class SheetScreen(GoesBack):
         stand = standings(judged)
         for steps in (self._strip, self._steps):
             steps.show(stand, self.number)
-        trouble = self._trouble
         notes = [self.session.trouble or "", house_of(self).note, self.told]
-        if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
-            trouble.update(plain("  ".join(note for note in notes if note)))
-            trouble.set_class(any(notes), "shown")
+        if any(notes) or self._trouble.has_class("shown"):  # an update lays the whole screen out anew
+            self._trouble.update(plain("  ".join(note for note in notes if note)))
+            self._trouble.set_class(any(notes), "shown")
         self._show_picture()
-        if isinstance(page := self._page, FormPage) and page.is_attached and page.is_mounted:
+        if page := self._open_form:
             page.show_panel()
             page.show_questions()
             steps_open = [step.name for step in PAGES[self.number].steps]
@@ -172,6 +170,12 @@ class SheetScreen(GoesBack):
         if self._picture is not None:
             judged = self.session.judged_so_far
             self._picture.show(judged.worked.known, judged.shown_in, self._open_entry)
+
+    @property
+    def _open_form(self) -> FormPage | None:
+        """None also while one is being built or taken away."""
+        page = self._page
+        return page if isinstance(page, FormPage) and page.is_attached and page.is_mounted else None
 
     @property
     def _open_entry(self) -> str:
@@ -267,8 +271,8 @@ class SheetScreen(GoesBack):
 
     def flush(self) -> None:
         """Take over what was typed a moment ago."""
-        if isinstance(self._page, FormPage) and self._page.is_attached and self._page.is_mounted:
-            self._page.flush()
+        if page := self._open_form:
+            page.flush()
 
     def reload(self) -> None:
         """Show the sheet anew after it was taken from disk."""
@@ -315,10 +319,7 @@ class SheetScreen(GoesBack):
         """Help for the open step."""
         from wizard.screens.help import HelpScreen
 
-        page = self.page
-        self.app.push_screen(
-            HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else "", self.keys)
-        )
+        self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys))
 
     def action_findings(self) -> None:
         """All verdicts in full."""
@@ -341,8 +342,9 @@ class SheetScreen(GoesBack):
             return
         from wizard.screens.picture import PictureScreen
 
-        picture = PictureScreen(self.session, self._open_entry)
-        self.app.push_screen(picture, lambda _: self._turn() if picture_beside(self) else None)
+        self.app.push_screen(
+            PictureScreen(self.session, self._open_entry), lambda _: self._turn() if picture_beside(self) else None
+        )
 
     def _turn(self) -> None:
         """Bring the picture beside the form, or take it away."""
