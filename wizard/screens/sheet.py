@@ -78,8 +78,6 @@ class SheetScreen(GoesBack):
         self._picture: FrontView | None = None
         self._page: FormPage | Review | None = None
 
-    # Parts
-
     def compose(self) -> ComposeResult:
         """Top line, steps, the open page, and the side where there is room for it."""
         yield self._top
@@ -135,7 +133,7 @@ class SheetScreen(GoesBack):
             self.save()
 
     def on_resize(self) -> None:
-        """The picture is only made where it is shown: it would cost a third of the start."""
+        """The picture is only made where it is shown."""
         if shows_picture(self) and self._picture is None:
             self.call_after_refresh(self._add_picture)
 
@@ -147,12 +145,11 @@ class SheetScreen(GoesBack):
 
     def show_all(self) -> None:
         """Repaint everything that follows from the answers. What is heavy to work out follows when the keys rest."""
-        judged = self.session.judged_so_far
+        judged, self._side_owed = self.session.judged_so_far, False
         self._wait_for_rest(owed=not judged.whole)
         self._top.show()
-        stand = standings(judged)
-        for steps in (self._strip, self._steps):
-            steps.show(stand, self.number)
+        self._strip.show(stand := standings(judged), self.number)
+        self._steps.show(stand, self.number)
         notes = [self.session.trouble or "", house_of(self).note, self.told]
         if any(notes) or self._trouble.has_class("shown"):  # an update lays the whole screen out anew
             self._trouble.update(plain("  ".join(note for note in notes if note)))
@@ -173,8 +170,7 @@ class SheetScreen(GoesBack):
 
     @property
     def _open_form(self) -> FormPage | None:
-        """None also while one is being built or taken away."""
-        page = self._page
+        page = self._page  # it may be half built, or taken away
         return page if isinstance(page, FormPage) and page.is_attached and page.is_mounted else None
 
     @property
@@ -205,7 +201,6 @@ class SheetScreen(GoesBack):
 
     def _show_side(self) -> None:
         if self._side_owed:
-            self._side_owed = False
             self.show_all()
 
     def on_form_page_left(self) -> None:
@@ -342,9 +337,8 @@ class SheetScreen(GoesBack):
             return
         from wizard.screens.picture import PictureScreen
 
-        self.app.push_screen(
-            PictureScreen(self.session, self._open_entry), lambda _: self._turn() if picture_beside(self) else None
-        )
+        picture = PictureScreen(self.session, self._open_entry)
+        self.app.push_screen(picture, lambda _: self._turn() if picture_beside(self) else None)
 
     def _turn(self) -> None:
         """Bring the picture beside the form, or take it away."""
