@@ -69,8 +69,7 @@ class SheetScreen(GoesBack):
         super().__init__(classes="sheet")
         self.session, self._told = session, (session.file.told, session.sheet)
         self.number = first_unfinished(session.judged)
-        self._asking = False
-        self._side_owed = self._save_owed = False
+        self._asking = self._side_owed = self._save_owed = False
         self._at_rest: Timer | None = None
         # None of these is asked for with a query: at each key that takes long, and keeps a thousand pages that are gone.
         self._top, self._strip, self._steps, self._verdicts = TopLine(session), StepStrip(), StepList(), VerdictList()
@@ -320,9 +319,10 @@ class SheetScreen(GoesBack):
         """All verdicts in full."""
         from wizard.screens.findings import FindingsScreen
 
-        self.app.push_screen(FindingsScreen(self.session), self._jump)
+        self.app.push_screen(FindingsScreen(self.session), self.jump)
 
-    def _jump(self, name: "str | tuple[str, ...] | None") -> None:
+    def jump(self, name: "str | tuple[str, ...] | None") -> None:
+        """What another screen closed with: the entry or page to go to, or the entries it changed."""
         if isinstance(name, tuple):
             self.applied(name)
         elif name and name in ASKED:
@@ -349,7 +349,7 @@ class SheetScreen(GoesBack):
         """Find a step or an entry by part of its name."""
         from wizard.screens.find import FindScreen
 
-        self.app.push_screen(FindScreen(self.session), self._jump)
+        self.app.push_screen(FindScreen(self.session), self.jump)
 
     def action_explain(self) -> None:
         """The working of a number or verdict."""
@@ -377,13 +377,13 @@ class SheetScreen(GoesBack):
         """Room between all parts, least first."""
         from wizard.screens.room import RoomScreen
 
-        self.app.push_screen(RoomScreen(self.session), self._jump)
+        self.app.push_screen(RoomScreen(self.session), self.jump)
 
     def action_gives_first(self) -> None:
         """Which part is the weakest."""
         from wizard.screens.gives_first import GivesFirstScreen
 
-        self.app.push_screen(GivesFirstScreen(self.session), self._jump)
+        self.app.push_screen(GivesFirstScreen(self.session), self.jump)
 
     def action_motion(self) -> None:
         """Both wheels through travel and lock."""
