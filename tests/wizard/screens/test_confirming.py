@@ -2,7 +2,6 @@
 
 from pathlib import Path
 
-import pytest
 from textual.pilot import Pilot
 
 from tests.support.driving import Drive, TextOf, app_of, burst, dealt_with, form_of, go_to, saved, screen_of
@@ -11,13 +10,6 @@ from wizard.screens.review import Review
 from wizard.widgets.items import Items
 
 WEIGHT, WHOLE = "job.corner_weight", "job.vehicle_weight"
-
-
-@pytest.fixture
-def finished(finished: Path) -> Path:
-    """The finished sample before any of its answers was confirmed."""
-    finished.write_text(finished.read_text("utf-8").partition("\n[confirmed]")[0] + "\n", "utf-8")
-    return finished
 
 
 async def at_the_weight(pilot: Pilot[None]) -> None:
