@@ -1,6 +1,7 @@
 """The `buildsheet` command. Screen and slow libraries are imported only by the commands that need them."""
 
 import argparse
+import gc
 import json
 import os
 import sys
@@ -115,6 +116,7 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
+    gc.disable()  # loading and building the first page make much and drop little; looking for it only delays them
     with Asked(ask=worth_asking(os.environ, picture)) as asked:
         from wizard.running import run  # the answers come while this is loaded
 
