@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from functools import lru_cache, partial
 from itertools import combinations
-from math import atan2, dist, hypot
+from math import atan2, dist, hypot, inf
 from typing import NamedTuple
 
 from rules.corner.kinds import Band, band, by_design
@@ -19,6 +19,8 @@ from rules.solids.space import STILL, Motion
 
 TOGETHER: tuple[frozenset[MovesWith], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
 """Groups that are not compared: nothing here says where the frame's other parts are."""
+SAME = 1e-6
+"""mm; less of a difference is none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,9 +144,8 @@ def _rooms(
     for one, other in wanted:
         a, b = parts[one], parts[other]
         look = band(a, b).limits.good if within is None else within
-        still = _still(a, b)
-        made = partial(BetweenTwo, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=still)
-        least = still_least(a, b, look) if still or not moves.sweep.placed else _moving_least(a, b, look, moves)
+        made = partial(BetweenTwo, one, other, (a, b), turns="wheel" in (a.group, b.group), everywhere=_still(a, b))
+        least = least_of(a, b, moves, look)
         if least is None:
             yield made(gap=None)
             continue
@@ -152,7 +153,7 @@ def _rooms(
         yield made(gap=least.gap, travel=least.travel, lock=least.lock, on_one=on_one, on_other=on_other)
 
 
-class _Least(NamedTuple):
+class Least(NamedTuple):
     """The smallest gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height."""
 
     gap: float
@@ -162,18 +163,23 @@ class _Least(NamedTuple):
     on_other: Vector
 
 
+def least_of(a: Part, b: Part, moves: Moves, look: float = inf) -> Least | None:
+    """The smallest gap of two parts over every position known so far; None where it is `look` mm or more."""
+    return still_least(a, b, look) if _still(a, b) or not moves.sweep.placed else _moving_least(a, b, look, moves)
+
+
 @lru_cache(maxsize=8192)  # an answer changes few parts, and what is found of the others stays
-def still_least(a: Part, b: Part, look: float) -> _Least | None:
+def still_least(a: Part, b: Part, look: float) -> Least | None:
     found = nearer(a.solid, b.solid, look)
-    return _Least(found.distance, 0.0, 0.0, found.on_a, found.on_b) if found else None
+    return Least(found.distance, 0.0, 0.0, found.on_a, found.on_b) if found else None
 
 
 @lru_cache(maxsize=8192)
-def _moving_least(a: Part, b: Part, look: float, moves: Moves) -> _Least | None:
+def _moving_least(a: Part, b: Part, look: float, moves: Moves) -> Least | None:
     found, at, back = _positions(moves).nearest(a, b, look)
     if found is None or at is None:
         return None
-    return _Least(found.distance, at.travel, at.lock, back.point(found.on_a), back.point(found.on_b))
+    return Least(found.distance, at.travel, at.lock, back.point(found.on_a), back.point(found.on_b))
 
 
 @lru_cache(maxsize=2)
@@ -206,12 +212,18 @@ class _Positions:
         ride = nearer(a.solid, b.solid, look + max(moved))
         if ride is None:
             return None, None, STILL
-        order = sorted((n for n in range(len(moved)) if ride.distance - moved[n] < look), key=lambda n: -moved[n])
+        order = sorted(range(len(moved)), key=lambda n: -moved[n])
         best: Gap | None = None
-        at = 0
+        at = order[-1]
+        if (
+            moved[at] < SAME and ride.distance < look
+        ):  # a gap that is the same everywhere counts as found at ride height
+            best, look = ride, ride.distance
         for n in order:
+            if ride.distance - moved[n] >= look:
+                break
             found = nearer(self._solid(a, n, on_upright), self._solid(b, n, on_upright), look)
-            if found:
+            if found and found.distance < look - SAME:
                 best, at, look = found, n, found.distance
         return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
 

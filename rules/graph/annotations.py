@@ -29,6 +29,7 @@ def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:
     return code.co_varnames[: code.co_argcount + code.co_kwonlyargcount]
 
 
+@cache
 def without_none(annotation: Any) -> tuple[Any, bool]:
     """The annotation without `| None`, and whether it had that."""
     if get_origin(annotation) in (Union, types.UnionType):
@@ -38,25 +39,29 @@ def without_none(annotation: Any) -> tuple[Any, bool]:
     return annotation, False
 
 
+@cache
 def choices_of(annotation: Any) -> frozenset[str]:
     """The words of a Literal; none of anything else."""
     return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
 
 
+@cache
 def role_of(annotation: Any) -> str:
     """The role a unit or a class is given, for those that take every value of it; empty without one."""
     extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
     return next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
 
 
+@cache
 def gathering_of(annotation: Any) -> "Every | AnswersOf | Waiting | None":
     """What a parameter gathers; None where it is one input."""
     extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
     return next((extra for extra in extras if isinstance(extra, Every | AnswersOf | Waiting)), None)
 
 
-def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
-    """The unit's symbol, or the name of the type. Raises GraphError for neither."""
+@cache
+def _unit(annotation: Any) -> str:
+    """The unit's symbol, or the name of the type; empty for neither."""
     if get_origin(annotation) is Annotated:
         for extra in get_args(annotation)[1:]:
             if isinstance(extra, Unit):
@@ -64,6 +69,11 @@ def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its
         annotation = get_args(annotation)[0]
     if get_origin(annotation) is Literal:
         return "str"
-    if isinstance(annotation, type):
-        return annotation.__name__
+    return annotation.__name__ if isinstance(annotation, type) else ""
+
+
+def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
+    """The unit's symbol, or the name of the type. Raises GraphError for neither."""
+    if unit := _unit(annotation):
+        return unit
     raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")

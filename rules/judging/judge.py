@@ -278,17 +278,14 @@ def why_not(name: str, judged: Judged) -> str:
     return reason(why, judged.shown_in) if why else ""
 
 
-@cache
-def _labels() -> Counter[str]:
-    return Counter(asked.label for asked in FIELDS.values())
+_LABELS = Counter(asked.label for asked in FIELDS.values())
 
 
 @cache
 def label(name: str) -> str:
     """A field's label as words in a sentence, with its step where two steps ask the same: "wheel bolt circle"."""
     words = in_a_sentence(FIELDS[name].label)
-    twice = _labels()[FIELDS[name].label] > 1
-    return f"{FIELDS[name].step.replace('_', ' ')} {words}" if twice else words
+    return f"{FIELDS[name].step.replace('_', ' ')} {words}" if _LABELS[FIELDS[name].label] > 1 else words
 
 
 def and_list(names: Iterable[str]) -> str:

@@ -139,9 +139,20 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
     if not isinstance(held, Mapping):
         faults.append(Fault(CONFIRMED, f"[{CONFIRMED}] should be a table of confirmed answers, not a single value"))
         held = {}
+    unknown += [f"{CONFIRMED}.{name}" for name in held if not {*name.split(BESIDE)} <= FIELDS.keys()]
+    faults += [
+        Fault(name, f"[[{name}]] is a list that the program writes; put words of your own under notes")
+        for name in WORKED_OUT
+        if not is_worked_out(document.get(name, []))
+    ]
     confirmed = Confirmed(name for name in still_confirmed(held, answers, FIELDS, units) if BESIDE not in name)
     unusual = tuple(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
+
+
+def is_worked_out(held: object) -> bool:
+    """Whether an entry is as the program writes its own lists; anything else a person typed, and it is kept."""
+    return isinstance(held, list) and all(isinstance(table, Mapping) for table in held)
 
 
 def _empty(entry: object) -> bool:

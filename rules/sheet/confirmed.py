@@ -46,6 +46,15 @@ def still_confirmed(
     return {key: entry for key, entry in kept.items() if key.partition(BESIDE)[0] in kept}
 
 
+def of_nothing_entered(key: str, answers: Mapping[str, Any]) -> bool:
+    """Whether a confirmation names an answer that the sheet does not hold: it confirms nothing, and is kept as it was typed.
+
+    >>> of_nothing_entered("wheel.width", {"wheel.width": 178.0}), of_nothing_entered("wheel.widht", {"wheel.width": 178.0})
+    (False, True)
+    """
+    return not {*key.split(BESIDE)} <= answers.keys()
+
+
 def _read(asked: AskedField, entry: object, units: Units | None) -> object:
     try:
         return asked.read(entry, units)

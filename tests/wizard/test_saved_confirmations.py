@@ -68,3 +68,26 @@ def test_check_lists_what_was_confirmed(tmp_path: Path, capsys) -> None:  # type
     session.save()
     main(["check", str(tmp_path / "car.toml")])
     assert "ASKED ABOUT, AND CONFIRMED: metal at the stud hole." in capsys.readouterr().out
+
+
+def test_a_yes_to_an_answer_that_is_not_there_is_kept_and_said_to_be_unknown(tmp_path: Path) -> None:
+    path = tmp_path / "car.toml"
+    text = '\n[confirmed]\n"job.corner_weight" = "10 lb"\n"wheel.widht" = "12 in"\n'
+    path.write_text('sheet_version = 2\nunits = "inch"\n\n[wheel]\nwidth = "8 in"\n' + text, "utf-8")
+    session = Session(read(path))
+    assert session.judged.sheet.unknown == ("confirmed.wheel.widht",)
+    session.put("wheel.width", "9 in")
+    assert session.save() and text in path.read_text("utf-8")
+
+
+def test_words_in_place_of_the_programs_own_list_are_kept_and_pointed_out(tmp_path: Path) -> None:
+    for name in ("warning", "checklist"):
+        path = tmp_path / "car.toml"
+        path.write_text(
+            f'sheet_version = 2\nunits = "inch"\n{name} = "mind the dog"\n\n[wheel]\nwidth = "8 in"\n', "utf-8"
+        )
+        session = Session(read(path))
+        assert [fault.where for fault in session.judged.sheet.faults] == [name]
+        session.put("wheel.width", "9 in")
+        assert session.save()
+        assert read(path).document[name] == "mind the dog" and read(path).document["wheel"] == {"width": "9 in"}

@@ -61,7 +61,7 @@ def _entry(name: str) -> Iterator[Content | str]:
 MOTION_INTRO = (
     "Both wheels travel alike and the body stays level. Travel is the rise of the wheel's centre; full lock is where the "
     "stop touches, or the rack's end. The links keep their length exactly; nothing flexes and no joint has play.",
-    "The tyre is the largest, new and round, with square shoulders; arms and rod are straight tubes. An X marks the smallest "
+    "The tyre is the largest, new and round, not bulged; arms and rod are straight tubes. An X marks the smallest "
     "gap at this place. Graphs over travel hold the steering straight ahead; a mark shows where you are.",
 )
 MOTION_CAUTIONS = (

@@ -40,6 +40,17 @@ def meant(choices: Sequence[str], typed: str) -> str | None:
     return whole[0] if whole else first_word[0] if len(first_word) == 1 else None
 
 
+def would_work(choices: Sequence[str], typed: str) -> str:
+    """What to type for the only choice that begins with what was typed and picks nothing; empty where none does.
+
+    >>> would_work(("60 deg cone", "90 deg cone"), "6"), would_work(("60 deg cone", "ball"), "7")
+    ('60, Enter', '')
+    """
+    fits = [choice for choice in choices if typed and choice.casefold().startswith(typed.casefold())]
+    first = fits[0].split()[0] if len(fits) == 1 else ""
+    return f"{first}, Enter" if first and meant(choices, first) else ""
+
+
 def letters_to_type(choices: Sequence[str], choice: str) -> int:
     """How many letters from its beginning pick a choice; 0 where typing does not.
 
@@ -131,6 +142,8 @@ class Choice(Widget, can_focus=True):
             return Content.styled(f"  {self.typed} = {found}", "$text-success")
         if found := meant(self.choices, self.typed):
             return Content.styled(f"  {self.typed}, Enter = {found}", "$text-success")
+        if way := would_work(self.choices, self.typed):
+            return Content.styled(f"  {self.typed} = ?  type {way}", "$text-error")
         return Content.styled(f"  {self.typed} = ?", "$text-error")
 
     def action_step(self, by: int) -> None:

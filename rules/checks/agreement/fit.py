@@ -50,7 +50,7 @@ LENGTHS = (
     T("shaft-behind-hub-and-body", "Stub shaft and hub body", "hub.shoulder_length", "hub.body_length",
       usual=(0.2, 0.39), why="a shaft stands out behind its hub by a fifth to two fifths of the hub's length"),
     T("rows-in-hub", "Bearing rows and hub", "hub.row_spread", "hub.flange_to_mount_face",
-      usual=(0.4, 0.79), never=(0.0, 2.0), why="both rows lie in the hub's body"),
+      usual=(0.4, 0.79), never=(0.0, 1.5), why="both rows lie in the hub's body"),
     T("hub-body-like-pilot", "Hub body and pilot", "hub.body_diameter", "hub.pilot_diameter",
       usual=(0.7, 1.2), why="the body behind the flange is about as thick as the pilot before it"),
     T("hub-body-past-mount-face", "Hub body and its mounting face", "hub.body_length", "hub.flange_to_mount_face",

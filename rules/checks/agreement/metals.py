@@ -129,13 +129,18 @@ def one_process(
     return Judgement("watch", text, "Put right whichever is a slip; the welder gets both on paper.")
 
 
+ALUMINIUM_FILLER = re.compile(r"\bER\s?-?[1245]\d{3}\b", re.IGNORECASE)
+
+
 @check(
     "filler-suits-metal",
     step="upright",
     title="Steel filler on steel",
-    good="no steel filler on aluminium",
-    stop="a steel filler on aluminium",
-    source=sources.COMMON_PRACTICE.saying("steel weld metal does not join aluminium"),
+    good="no steel filler on aluminium, nor the other way round",
+    stop="a steel filler on aluminium, or the other way round",
+    source=sources.COMMON_PRACTICE.saying(
+        "steel weld metal does not join aluminium; AWS A5.10 names aluminium rods ER and four digits, from memory"
+    ),
     grade="common practice",
 )
 def filler_suits_metal(
@@ -144,10 +149,18 @@ def filler_suits_metal(
     weld_lower_filler: Filler | None,
     weld_steering_arm_filler: Filler | None,
     weld_caliper_bracket_filler: Filler | None,
+    plate_filler: str | None,
 ) -> Judgement:
-    """Filler of every weld against the upright's metal. What suits which steel is judged weld by weld."""
+    """Filler of every weld, and of the plate, against the upright's metal. What suits which steel is judged weld by weld."""
     fillers = (weld_upper_filler, weld_lower_filler, weld_steering_arm_filler, weld_caliper_bracket_filler)
     told = sorted({filler for filler in fillers if filler is not None})
+    aluminium = ALUMINIUM_FILLER.search(plate_filler or "")
+    if aluminium and upright_material is not None and not upright_material.startswith("6061"):
+        return Judgement(
+            "stop",
+            f"The upright is {upright_material}, and {aluminium[0].upper()} is an aluminium filler.",
+            "A steel filler by the maker's table, or put right the metal.",
+        )
     if not told or upright_material is None:
         raise DoesNotApply("metal and filler are not both entered")
     steel = [filler for filler in told if filler in ELECTRODES]

@@ -61,7 +61,9 @@ LENGTHS = (
     T("caliper-weld-apart", "Bracket weld and thickness", "weld_caliper_bracket.apart", "plate.bracket_thickness",
       usual=(0.9, 1.1), never=(0.05, 15.0), why="the two runs stand on the two sides of the bracket"),
     T("arm-weld-along-arm", "Arm weld and width", "weld_steering_arm.run", "upright.steering_arm_width",
-      usual=(0.6, 1.15), never=(0.1, 4.0), why=ALONG),
+      usual=(0.6, 1.15), never=(0.1, 1.5), why=ALONG),
+    T("bracket-width-in-blank", "Bracket and its blank", "upright.bracket_arm_width", "plate.bracket_width",
+      usual=(0.5, 1.0), never=(0.1, 1.02), why="the bracket is cut from its blank"),
     T("arm-weld-apart", "Arm weld and height", "weld_steering_arm.apart", "upright.steering_arm_height",
       usual=(0.9, 1.1), never=(0.33, 3.0), why="the two runs stand on the two sides of the arm"),
     T("arm-weld-thickness", "Arm weld and arm", "weld_steering_arm.thickness_one", "upright.steering_arm_height",
@@ -119,7 +121,7 @@ LENGTHS = (
               f"bolts.{which}_edge_distance", usual=(1.5, 2.9), never=(1.0, 12.0),
               why="a lug is about twice as wide as its hole is from its edge"),
             T(f"{which}-lug-reach-derived", f"{which.title()} lug's reach", f"bolts.{which}_lug_reach",
-              f"{which}_weld_lever_inboard", usual=(0.75, 1.25), never=(0.1, 3.0),
+              f"{which}_weld_lever_inboard", usual=(0.75, 1.25), never=(0.5, 2.0),
               other_called="the pivot's distance from the plate, by the other entries",
               why="a lug reaches from the plate's back to the pivot"),
         )
@@ -136,8 +138,11 @@ STRESSES = (
       usual=(0.6, 1.18), never=(0.15, 5.0), why="the tubes of one corner are of much the same steel, the tie rod's the better"),
 )  # fmt: skip
 LEVER = "a weld in its usual place has this lever"
+ON_THE_PLATE = (-20.0, 40.0)
+"""mm; lugs stand on the plate's back, so how far inboard of it their pivot lies is no matter of where the weld is put."""
 LEVERS = tuple(
     T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more", usual=(-6.0, 6.0),
+      never=ON_THE_PLATE if step in ("weld_upper", "weld_lower") else (-inf, inf),
       other_called="what the other entries give", why=LEVER)
     for name, title, step, way, derived in (
         ("upper-weld-lever-inboard", "Lever of the upper weld", "weld_upper", "inboard", "upper_weld_lever_inboard"),

@@ -17,7 +17,7 @@ from rules.values.wheel_end.gaps import CHECKED_GAP
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
 SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" for band in BANDS))
-OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast]] = {
+OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast | None]] = {
     frozenset(("rim", "caliper")): ("caliper_barrel_gap", CLEAR),
     frozenset(("spokes", "caliper")): ("caliper_spoke_gap", CLEAR),
     frozenset(("rim", "upper joint housing")): ("upper_pivot_barrel_gap", CLEAR),
@@ -27,8 +27,15 @@ OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast]] = {
     frozenset(("rim", "tie-rod end")): ("tie_rod_end_wheel_gap", CLEAR),
     frozenset(("plate", "upper joint housing")): ("upper_pivot_plate_gap", BEHIND_PLATE),
     frozenset(("plate", "lower joint housing")): ("lower_pivot_plate_gap", BEHIND_PLATE),
+    frozenset(("tyre", "upper arm")): ("tyre_upper_arm_gap", None),
+    frozenset(("tyre", "lower arm")): ("tyre_lower_arm_gap", None),
+    frozenset(("tyre", "tie rod")): ("tyre_tie_rod_gap", None),
+    frozenset(("rim", "upper arm")): ("rim_upper_joint_gap", None),
+    frozenset(("rim", "lower arm")): ("rim_lower_joint_gap", None),
+    frozenset(("rim", "tie rod")): ("rim_tie_rod_gap", None),
 }
-"""Pairs that have a check of their own: the gap it judges, and its limits. It speaks for them unless the solids are worse."""
+"""Pairs that have a check of their own: the gap it judges, and its limits. It speaks for them unless the solids are worse.
+No limits: its gap is that of the solids."""
 
 
 @check(
@@ -63,6 +70,8 @@ def _found_already(pair: BetweenTwo, checked_gaps: Mapping[str, float]) -> bool:
     name, limits = OWN_CHECK.get(frozenset(part.name for part in pair.parts), ("", CLEAR))
     if name not in checked_gaps:
         return False
+    if limits is None:
+        return True
     return WORST_FIRST.index(limits.verdict(checked_gaps[name])) <= WORST_FIRST.index(pair.verdict)
 
 

@@ -1,6 +1,6 @@
 """Do the bolts hold: pivots and their lugs, hub bolts, wheel studs, threads, grades, torque."""
 
-from rules.graph.bands import AtLeast, Limits, at_least
+from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotJudged
 from rules.measure.marks import Thread
@@ -176,4 +176,37 @@ def bolt_torque(
         f"Worked out by this program from thread, grade and threads {lubrication}, for three quarters of proof load: "
         f"{', '.join(known)}. No maker said so, and the pull that comes of a torque scatters.",
         "Tighten to the figure of whoever made hub or joint; where there is none, ask before you use these.",
+    )
+
+
+@check(
+    "{which}-not-overtightened",
+    step="bolts",
+    title="{called} not pulled beyond what they bear",
+    limits=AtMost("1", 0.9, 1.2),
+    good="{good} of proof load or less",
+    watch="to {watch}",
+    stop="more",
+    source=(
+        sources.SHIGLEY_9.at("eq. 8-31", "0.75 of proof load, 0.90 for joints never undone; from memory"),
+        sources.SHIGLEY_9.at("eq. 8-27 and Table 8-15", "T = K d F; one K is good to about 10 % of preload"),
+        sources.COMMON_PRACTICE.saying("beyond 1.2 they stretch whatever is on the threads"),
+    ),
+    grade="common practice",
+    each=(
+        {"which": "wheel_studs", "called": "Wheel studs", "what": "wheel nuts"},
+        {"which": "hub_bolts", "called": "Hub bolts", "what": "hub bolts"},
+    ),
+)
+def not_overtightened(which_pull_share: Ratio, limits: AtMost, what: str) -> Judgement:
+    """The torque entered against the bolt's proof load: more torque clamps better only until the bolt stretches."""
+    verdict = limits.verdict(which_pull_share)
+    text = f"The torque entered for the {what} pulls each bolt with {{which_pull_share}} x its proof load"
+    if verdict == "good":
+        return Judgement(verdict, f"{text}.")
+    told = "it stretches, and clamps no better for it" if verdict == "stop" else "not much more and it stretches"
+    return Judgement(
+        verdict,
+        f"{text}: {told}. What that torque adds to the clamp cannot be counted on.",
+        "The torque of whoever made hub or wheel; check figure and unit.",
     )

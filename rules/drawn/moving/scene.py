@@ -14,7 +14,7 @@ from rules.corner.placing import Ride
 from rules.corner.room import Moves
 from rules.drawn.corner_parts import parts_of
 from rules.drawn.moving.corner import corner_bodies, mirrored_body
-from rules.drawn.moving.gaps import Bodies, NearTouch, bodies, near_touch
+from rules.drawn.moving.gaps import NearTouch, near_touch
 from rules.drawn.scene import Body, Box, Item, Label, Line, Mark, Scene
 from rules.drawn.views import FROM_ABOVE, FROM_FRONT, Viewpoint
 from rules.judging.reader import Known, reads
@@ -69,7 +69,6 @@ class Moving(NamedTuple):
     bump: float
     entered: bool
     centre_line: float
-    bodies: Bodies
     parts: "PartsByName"
     ride: Ride | None
 
@@ -95,7 +94,7 @@ class Moving(NamedTuple):
 
 def moving(known: Known) -> Moving | None:
     """What can be moved, from the values and fields that are known; None while neither steering nor arms are."""
-    return _moving(known, bodies=bodies(known), parts=PartsByName(parts_of(known)))
+    return _moving(known, parts=PartsByName(parts_of(known)))
 
 
 @reads
@@ -108,7 +107,6 @@ def _moving(
     bump_travel: Mm | None,
     corner_moves: Moves | None,
     *,
-    bodies: Bodies,
     parts: PartsByName,
 ) -> Moving | None:
     front = moving_front or hung_front or steered_front
@@ -119,15 +117,16 @@ def _moving(
     if front.arms is None:
         droop = bump = 0.0
     ride = corner_moves.ride if corner_moves else None
-    return Moving(front, droop, bump, entered, -job_track / 2, bodies, parts, ride)
+    return Moving(front, droop, bump, entered, -job_track / 2, parts, ride)
 
 
 def touches(front: Moving, place: TravelAndLock) -> tuple[NearTouch | None, NearTouch | None]:
     """The smallest gap on the left and on the right wheel; the right one's place as on the left wheel it mirrors."""
+    if front.ride is None:
+        return None, None
     left, right = front.corners(place)
-    arms = front.front.arms
-    here = near_touch(front.bodies, arms, left)
-    return here, here if right is left else near_touch(front.bodies, arms, right)
+    here = near_touch(front.parts, front.ride, left)
+    return here, here if right is left else near_touch(front.parts, front.ride, right)
 
 
 def moved(front: Moving, start: TravelAndLock, target: TravelAndLock) -> TravelAndLock:

@@ -7,10 +7,12 @@ here applies while no torque is known.
 from rules.graph.declare import value
 from rules.graph.results import NotJudged
 from rules.measure.marks import Thread
-from rules.measure.units import Newton, NewtonMetre
+from rules.measure.units import Newton, NewtonMetre, Ratio
 from rules.strength.bolts import ClampedCases, clamp_limits, least_preload
 from rules.strength.margin import ClampMargin, ClampSafetyFactor
+from rules.strength.threads import stress_area
 from rules.tables import sources
+from rules.tables.bolt_grades import BoltStrength
 from rules.tables.torque_factors import TORQUE_FACTOR, ThreadState
 from rules.values.optional_step import needed
 from rules.values.strength.upright import ENOUGH
@@ -66,6 +68,51 @@ def hub_bolt_preload(
     assert torque is not None
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
     return round(least_preload(torque * 1000, TORQUE_FACTOR[state], thread.diameter), 6)
+
+
+def _share(torque: float, state: ThreadState, thread: Thread, strength: BoltStrength) -> float:
+    pull = torque * 1000 / (TORQUE_FACTOR[state] * thread.diameter)
+    return round(pull / (strength.proof * stress_area(thread.diameter, thread.pitch)), 9)
+
+
+@value(
+    "bolts", formula="torque of the wheel nuts / (K x diameter) / (proof strength x stress area), K 0.20", source=PULL
+)
+def wheel_studs_pull_share(
+    wheel_nut_torque: NewtonMetre | None, stud_thread: Thread | None, wheel_stud_strength: BoltStrength
+) -> Ratio:
+    """What tightening pulls a wheel stud with, as a share of its proof load.
+
+    100 N m on 12 x 1.5: 100 000 / (0.2 x 12) = 41 667 N; 88.13 mm2 (ISO 898-1) x 580 = 51 115 N.
+
+    >>> round(wheel_studs_pull_share(100.0, Thread("12 x 1.5 mm", 12.0, 1.5), BoltStrength(580, 640, 800)), 3)
+    0.815
+    """
+    if wheel_nut_torque is None:
+        raise NotJudged("the wheel nuts' torque is not entered, so it was not judged", "bolts.wheel_nut_torque")
+    return _share(wheel_nut_torque, NUTS_ARE, needed("hub.stud_thread", stud_thread), wheel_stud_strength)
+
+
+@value("bolts", formula="torque entered / (K x diameter) / (proof strength x stress area)", source=PULL)
+def hub_bolts_pull_share(
+    mount_bolt_torque: NewtonMetre | None,
+    lubrication: ThreadState | None,
+    mount_bolt_grade: str | None,
+    mount_bolt_thread: Thread | None,
+    hub_bolt_strength: BoltStrength | None,
+) -> Ratio:
+    """What tightening pulls a mounting bolt of the hub with, as a share of its proof load.
+
+    >>> thread = Thread("12 x 1.75 mm", 12.0, 1.75)
+    >>> round(hub_bolts_pull_share(126.0, "zinc plated", "10.9", thread, BoltStrength(830, 940, 1040)), 2)
+    0.75
+    """
+    if mount_bolt_torque is None:
+        raise NotJudged("the hub bolts' torque is not entered, so it was not judged", "bolts.mount_bolt_torque")
+    needed("hub.mount_bolt_grade", mount_bolt_grade)
+    thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
+    strength = needed("hub_bolt_strength", hub_bolt_strength)
+    return _share(mount_bolt_torque, needed("bolts.lubrication", lubrication), thread, strength)
 
 
 def _clamp(part: str, preload: float, forces: ClampedCases) -> ClampMargin:

@@ -7,9 +7,8 @@ from rules.graph.declare import Role, value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
 from rules.measure.units import Mm
 from rules.motion.solids import Ring
-from rules.motion.sweep import Sweep
 from rules.tables import sources
-from rules.values.steering.rub import rim_solid
+from rules.tables.rim_flange import RIM_FLANGE
 from rules.values.wheel_end.pivots import PIVOTS
 
 PLAIN = sources.GEOMETRY.saying("simple solid shapes")
@@ -185,9 +184,7 @@ def tie_rod_end_wheel_gap(
     >>> tie_rod_end_wheel_gap(True, 20.0, -120.0, -60.0, -90.0, 360.0, 381.0, 240.0)
     10.0
     """
-    rim = rim_solid(
-        Sweep(()), barrel_inside_diameter, wheel_diameter, wheel_overall_width
-    )  # where it moves is no matter
+    rim = Ring(barrel_inside_diameter / 2, wheel_diameter / 2 + RIM_FLANGE, wheel_overall_width, wheel_overall_width)
     joint = (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_above)
     bare = rim.from_point((0.0, 0.0, 0.0), SPINDLE, joint)
     return _less_housing(bare, tie_rod_end_reach, "steering.tie_rod_end_reach")

@@ -81,6 +81,8 @@ pedal-effort: 500 | 505 700 | 707
 pedal-travel: 0.666666 | 0.67 1 | 1.01
 front-locks-first: 1 |  | 0.99
 hub-bolt-threads: 1 |  | 0.99
+wheel-studs-not-overtightened: 0.9 | 0.91 1.2 | 1.21
+hub-bolts-not-overtightened: 0.9 | 0.91 1.2 | 1.21
 upper-lug-edge: 2 | 1.98 1.5 | 1.485
 lower-lug-edge: 2 | 1.98 1.5 | 1.485
 wheel-studs-size: 0.55 | 0.54 0.4 | 0.39

@@ -41,8 +41,8 @@ def test_the_first_digit_of_a_number_typed_one_row_too_early_picks_nothing() -> 
 
 def test_what_was_typed_is_shown_with_what_enter_makes_of_it() -> None:
     assert typed("6", "0")[1].endswith("60, Enter = 60 deg cone")
-    assert typed("6")[1].endswith("6 = ?")
-    assert typed("6", width=48)[1].endswith("6 = ?")  # too narrow for all the choices and this
+    assert typed("6")[1].endswith("6 = ?  type 60, Enter")
+    assert typed("6", width=48)[1].endswith("6 = ?  type 60, Enter")  # too narrow for all the choices and this
     assert typed("b")[1].endswith("b = ball")
 
 

@@ -32,7 +32,7 @@ hub-bolts-round-body: 100 | 120 230 | 119 100 231 500 | 99 501
 shoulder-and-pilot: 100 | 38 75 | 37 15 76 120 | 14 121
 shaft-behind-hub-and-body: 100 | 20 39 | 19 40 |
 hub-bolts-square: 100 | 75 145 | 74 15 146 700 | 14 701
-rows-in-hub: 100 | 40 79 | 39 0 80 200 | -1 201
+rows-in-hub: 100 | 40 79 | 39 0 80 150 | -1 151
 hub-body-like-pilot: 100 | 70 120 | 69 121 |
 hub-body-past-mount-face: 100 | 90 160 | 89 161 |
 donor-tyre-like: 100 | 62 120 | 61 121 |
@@ -49,7 +49,7 @@ upper-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
-corner-below-half: 1000 | 170 330 | 160 20 340 500 | 10 510
+corner-below-half: 1000 | 170 330 | 160 20 340 490 | 10 500
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
 tie-rod-across: -100 | -72 -142 | -71 -143 |
@@ -87,15 +87,16 @@ arm-wall-and-tube: 1000 | 80 158 | 79 10 159 500 | 9 501
 seam-leg-and-wall: 100 | 55 105 | 54 10 106 200 | 9 201
 upper-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
 lower-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
-upper-lug-reach-derived: 100 | 75 125 | 74 10 126 300 | 9 301
-lower-lug-reach-derived: 100 | 75 125 | 74 10 126 300 | 9 301
+upper-lug-reach-derived: 100 | 75 125 | 74 50 126 200 | 49 201
+lower-lug-reach-derived: 100 | 75 125 | 74 50 126 200 | 49 201
 upper-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
 lower-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
 link-metals-alike: 100 | 60 118 | 59 15 119 500 | 14 501
 bracket-offset-derived: 40 | 34 46 | 33 47 |
 caliper-weld-along-bracket: 100 | 60 100 | 59 10 101 105 | 9 106
 caliper-weld-apart: 100 | 90 110 | 89 5 111 1500 | 4 1501
-arm-weld-along-arm: 100 | 60 115 | 59 10 116 400 | 9 401
+arm-weld-along-arm: 100 | 60 115 | 59 10 116 150 | 9 151
+bracket-width-in-blank: 100 | 50 100 | 49 10 101 102 | 9 103
 arm-weld-apart: 100 | 90 110 | 89 33 111 300 | 32 301
 arm-weld-thickness: 100 | 95 105 | 94 106 |
 upper-lug-thickness: 100 | 95 105 | 94 106 |
@@ -105,8 +106,8 @@ lower-weld-along-plate: 100 | 20 100 | 19 2 | 1 101
 upper-spacer-and-ball: 100 | 39 76 | 38 77 |
 lower-spacer-and-ball: 100 | 39 76 | 38 77 |
 pressure-centres-and-rows: 100 | 120 235 | 119 236 |
-upper-weld-lever-inboard-derived: 50 | 44 56 | 43 57 |
-lower-weld-lever-inboard-derived: 50 | 44 56 | 43 57 |
+upper-weld-lever-inboard-derived: 50 | 44 56 | 43 30 57 90 | 29 91
+lower-weld-lever-inboard-derived: 50 | 44 56 | 43 30 57 90 | 29 91
 arm-weld-lever-ahead-derived: -110 | -116 -104 | -117 -103 |
 arm-weld-lever-above-derived: 0 | -6 6 | -7 7 |
 arm-weld-lever-inboard-derived: 80 | 74 86 | 73 87 |

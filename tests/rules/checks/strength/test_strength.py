@@ -75,7 +75,8 @@ STOUT: dict[str, object] = {
     "bolts.upper_lug_reach": "40 mm", "bolts.lower_lug_reach": "40 mm", "bolts.lugs_tied": True,
     "bolts.upper_radial_rating": "150 kN", "bolts.upper_axial_rating": "40 kN", "bolts.lower_radial_rating": "150 kN",
     "bolts.lower_axial_rating": "40 kN", "bolts.caliper_thread": "12 x 1.5 mm", "bolts.caliper_grade": "10.9",
-    "bolts.wheel_nut_torque": "150 N m", "bolts.caliper_bolt_spacing": "130 mm", "bolts.pads_beyond_caliper_bolts": "25 mm",
+    "bolts.wheel_nut_torque": "150 N m", "bolts.mount_bolt_torque": "113 N m",
+    "bolts.caliper_bolt_spacing": "130 mm", "bolts.pads_beyond_caliper_bolts": "25 mm",
     "upright.arm_on_wall": "16 mm", "upright.arm_on_wall_width": "100 mm", "upright.seam_leg": "6 mm",
 }  # fmt: skip
 BEAM_ENDS = ("plate-at-upper-beam-end", "plate-at-lower-beam-end")

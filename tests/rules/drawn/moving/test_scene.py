@@ -6,8 +6,9 @@ from typing import Any
 
 import pytest
 
-from rules.corner.placing import placed
-from rules.drawn.moving.gaps import Bodies, NearTouch, near_touch
+from rules.corner.part import SPINDLE, Part, spindle, turning
+from rules.corner.placing import Ride, placed
+from rules.drawn.moving.gaps import near_touch
 from rules.drawn.moving.graphs import Curve, graphs
 from rules.drawn.moving.scene import (
     LOCK_NOTCHES,
@@ -25,9 +26,9 @@ from rules.drawn.moving.scene import moving as front_end
 from rules.drawn.scene import Body, Item, Line, Mark
 from rules.judging.judge import Judged
 from rules.measure.outline import Point
-from rules.motion.points import CannotReach, Hinge, Pose
-from rules.motion.solids import Ring
+from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.sweep import Worst
+from rules.solids.shapes import Ball, Rod, ring
 from tests.support.front_ends import parallel_arms, straight_rack
 
 Judge = Callable[[Mapping[str, object]], Judged]
@@ -288,31 +289,44 @@ def straight(inner_end: tuple[float, float, float], tie_rod_end: tuple[float, fl
     )
 
 
+UPRIGHT = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
+
+
+def ring_of(name: str, inner: float, outer: float, half: float) -> Part:
+    return turning(name, 400.0, ring(spindle(400.0), SPINDLE, inner, outer, -half, half))
+
+
 def test_a_gap_by_hand_with_its_place() -> None:
     """Tyre's side 150 inboard, the rod's outer end 200 inboard at wheel-centre height 300 behind, rod 25: 50 - 12.5 = 37.5."""
-    pose = straight((-300.0, -600.0, 400.0), (-300.0, -200.0, 400.0))
-    known = Bodies(Ring(208.0, 444.5, 300.0, 240.0), None, None, None, 25.0, None, None)
-    assert near_touch(known, None, pose) == NearTouch("tyre to tie rod", 37.5, (-300.0, -200.0, 400.0))
+    ends = ((-300.0, -600.0, 400.0), (-300.0, -200.0, 400.0))
+    parts = {"tyre": ring_of("tyre", 208.0, 444.5, 150.0), "tie rod": Part("tie rod", "tie rod", (Rod(*ends, 12.5),))}
+    found = near_touch(parts, Ride(UPRIGHT, tie_rod=ends), straight(*ends))
+    assert found is not None and (found.between, round(found.gap, 2)) == ("tyre to tie rod", 37.5)
+    assert found.at == pytest.approx((-300.0, -187.5, 400.0), abs=0.1)
 
 
 def test_the_nearer_of_two_is_told() -> None:
     """Housing 22, 100 below the wheel centre, barrel 180: 58. Upper arm 160 above it, tube 30: 180 - 160 - 15 = 5."""
-    known = Bodies(None, Ring(180.0, 208.0, 240.0, 240.0), None, 30.0, None, 22.0, None)
-    arms = (
-        Hinge((100.0, -500.0, 300.0), (-100.0, -500.0, 300.0), flat=True),
-        Hinge((100.0, -500.0, 560.0), (-100.0, -500.0, 560.0), flat=True),
+    parts = {
+        "rim": ring_of("rim", 180.0, 208.0, 120.0),
+        "lower joint housing": Part(
+            "lower joint housing", "lower arm", (Ball(UPRIGHT.lower, 22.0),), "housing", held_by="upright"
+        ),
+        "upper arm": Part("upper arm", "upper arm", (Rod((0.0, -500.0, 560.0), UPRIGHT.upper, 15.0),)),
+    }
+    found = near_touch(parts, Ride(UPRIGHT), straight((0, 0, 0), (0, 0, 0)))
+    assert found is not None and (found.between, round(found.gap, 2)) == ("rim to upper arm", 5.0)
+    assert found.at == pytest.approx((0.0, -120.0, 575.0), abs=0.5)
+    del parts["upper arm"]
+    without_arm = near_touch(parts, Ride(UPRIGHT), straight((0, 0, 0), (0, 0, 0)))
+    assert without_arm is not None and (without_arm.between, round(without_arm.gap, 2)) == (
+        "rim to lower joint housing",
+        58.0,
     )
-    found = near_touch(known, arms, straight((0, 0, 0), (0, 0, 0)))
-    assert found is not None and found.between == "rim to upper arm"
-    # Flat hinges: one tube straight across at x = 0; where it leaves the rim, 120 inboard, it is 160 from the wheel centre.
-    assert found.gap == pytest.approx(5.0, abs=0.1)
-    assert found.at == pytest.approx((0.0, -120.0, 560.0))
-    without_arm = near_touch(known._replace(upper_tube=None), arms, straight((0, 0, 0), (0, 0, 0)))
-    assert without_arm is not None and (without_arm.between, without_arm.gap) == ("rim to lower joint", 58.0)
 
 
-def test_no_bodies_no_gap() -> None:
-    assert near_touch(Bodies(*[None] * 7), None, straight((0, 0, 0), (0, 0, 0))) is None
+def test_no_parts_no_gap() -> None:
+    assert near_touch({}, Ride(UPRIGHT), straight((0, 0, 0), (0, 0, 0))) is None
 
 
 def test_moving_finds_what_the_judged_values_found_at_their_worst(front: Moving, known: Mapping[str, object]) -> None:

@@ -6,12 +6,12 @@ from math import hypot
 import numpy
 import pytest
 
-from rules.graph.results import Estimate, Judgement, OutsideRange
+from rules.corner.part import Part
+from rules.graph.results import Judgement
 from rules.judging.judge import Finding, Judged
-from rules.motion.points import Hinge, Pose
-from rules.motion.solids import Ring
-from rules.motion.sweep import Placed, Sweep, Worst
-from rules.values.steering.rub import rim_solid, ring_tie_rod_gap, tie_rod_diameter, tyre_solid, which_arm_tube
+from rules.motion.points import Pose
+from rules.motion.sweep import Sweep, Worst
+from rules.solids.shapes import Revolved
 from tests.support.declared import the_check
 
 Changes = dict[str, object]
@@ -35,67 +35,30 @@ GAPS = {
 }
 
 
-# --- the solids
-
-
-def test_the_base_sheets_solids_are_those_worked_out_by_hand(judged: JudgedWith, moving: Changes) -> None:
-    """33x12.50R15 on a wheel 240 mm lip to lip: 381 / 2 + 17.5 = 208, 838.2 / 2 = 419.1, 12 1/2 in = 317.5; barrel 360 / 2."""
-    assert not {"tyre_solid", "rim_solid", "upper_arm_tube", "tie_rod_diameter"} & judged({}).worked.known.keys()
-    known = judged(moving).worked.known
-    assert known["tyre_solid"] == pytest.approx((208.0, 419.1, 317.5, 240.0))
-    assert known["rim_solid"] == pytest.approx((180.0, 208.0, 240.0, 240.0))
-
-
-def test_a_tyre_narrower_than_its_wheel_has_no_flare() -> None:
-    assert tyre_solid(Sweep(()), 700.0, 205.0, 406.4, 230.0) == pytest.approx((220.7, 350.0, 205.0, 205.0))
-
-
-@pytest.mark.parametrize(("diameter", "stands"), [(441.1, False), (441.5, True)])
-def test_a_tyre_that_hardly_stands_above_the_rim_is_not_guessed_at(diameter: float, stands: bool) -> None:
-    """Flange edge at 203.2 + 17.5 = 220.7; nothing may be left but a flare of 0: 2 x 220.7 = 441.4."""
-    if stands:
-        assert tyre_solid(Sweep(()), diameter, 205.0, 406.4, 230.0).outer == diameter / 2
-    else:
-        with pytest.raises(OutsideRange, match="hardly stands above the rim"):
-            tyre_solid(Sweep(()), diameter, 205.0, 406.4, 230.0)
-
-
-def test_the_rim_is_as_wide_as_the_wheel_lip_to_lip() -> None:
-    assert rim_solid(Sweep(()), 360.0, 381.0, 240.0) == Ring(180.0, 208.0, 240.0, 240.0)
-
-
-HINGE = Hinge((100.0, -400.0, 500.0), (-100.0, -400.0, 500.0))
-
-
-def test_a_tube_that_is_not_entered_is_an_estimate_of_the_field_to_measure() -> None:
-    arm, rod = which_arm_tube(Sweep(()), None, HINGE, "upper"), tie_rod_diameter(Sweep(()), None)
-    assert isinstance(arm, Estimate) and isinstance(rod, Estimate)
-    assert (float(arm), arm.measure) == (38.0, "arms.upper_tube")
-    assert (float(rod), rod.measure) == (25.0, "arms.tie_rod_tube")
-    assert not isinstance(which_arm_tube(Sweep(()), 32.0, HINGE, "upper"), Estimate)
-
-
 # --- the gaps
 
 
-def _section_distance(ring: Ring, along: numpy.ndarray, radius: numpy.ndarray) -> numpy.ndarray:
-    """To the section's six faces as plain line segments, minus where all six faces have the place behind them."""
-    flare = (ring.width - ring.foot) / 2
-    right = [(ring.foot / 2, ring.inner), (ring.width / 2, ring.inner + flare), (ring.width / 2, ring.outer)]
-    corners = numpy.array(right + [(-a, r) for a, r in reversed(right)])
+def _section_distance(
+    section: numpy.ndarray, rounding: float, along: numpy.ndarray, radius: numpy.ndarray
+) -> numpy.ndarray:
+    """To a section's faces as plain line segments, less what rounds it. section: corners (along, radius)."""
+    away = numpy.full(len(along), numpy.inf)
     places = numpy.stack([along, radius], axis=1)
-    away, inside = numpy.full(len(places), numpy.inf), numpy.full(len(places), True)
-    for here, there in zip(corners, numpy.roll(corners, -1, axis=0), strict=True):
+    for here, there in zip(section, numpy.roll(section, -1, axis=0), strict=True):
         face = there - here
-        if not face.any():
-            continue
         part = numpy.clip((places - here) @ face / (face @ face), 0, 1)
         away = numpy.minimum(away, numpy.linalg.norm(places - here - part[:, None] * face, axis=1))
-        inside &= face[0] * (places - here)[:, 1] - face[1] * (places - here)[:, 0] >= 0
-    return numpy.where(inside, -away, away)
+    return away - rounding
 
 
-def _sampled(envelope: Sweep, ring: Ring, lines: Callable[[Pose], list[tuple[object, object]]]) -> float:
+def _section(part: Part) -> tuple[numpy.ndarray, float]:
+    """The corners of the only ring of a part, and what rounds it."""
+    (shape,) = part.shapes
+    assert isinstance(shape, Revolved)
+    return numpy.array([(along, radius) for radius, along in shape.profile]), shape.rounding
+
+
+def _sampled(envelope: Sweep, ring: Part, lines: Callable[[Pose], list[tuple[object, object]]]) -> float:
     """Least distance of any of 2001 places on any line in any position."""
     least = numpy.inf
     for placed in envelope.placed:
@@ -105,7 +68,7 @@ def _sampled(envelope: Sweep, ring: Ring, lines: Callable[[Pose], list[tuple[obj
             places = first + numpy.linspace(0, 1, 2001)[:, None] * (last - first) - centre
             along = places @ axis
             radius = numpy.linalg.norm(places - along[:, None] * axis, axis=1)
-            least = min(least, float(_section_distance(ring, along, radius).min()))
+            least = min(least, float(_section_distance(*_section(ring), along, radius).min()))
     return least
 
 
@@ -114,7 +77,7 @@ def test_the_gaps_of_a_whole_sheet_are_those_of_looking_at_every_place_in_every_
 ) -> None:
     sized = {**moving, "arms.upper_tube": "32 mm", "arms.lower_tube": "38 mm", "arms.tie_rod_tube": "25 mm"}
     known = judged({**sized, "pivots.upper_radius": "3 mm", "pivots.lower_radius": "3 mm"}).worked.known
-    sweep, tyre, rim = known["envelope"], known["tyre_solid"], known["rim_solid"]
+    sweep, tyre, rim = known["envelope"], known["tyre_part"], known["rim_part"]
     upper, lower = known["upper_hinge"], known["lower_hinge"]
 
     def upper_arm(pose: Pose) -> list[tuple[object, object]]:
@@ -136,7 +99,7 @@ def test_the_gaps_of_a_whole_sheet_are_those_of_looking_at_every_place_in_every_
 def test_a_thicker_tube_leaves_half_as_much_less(judged: JudgedWith, moving: Changes, gap: str, tube: str) -> None:
     bare = {**moving, "pivots.upper_radius": "3 mm", "pivots.lower_radius": "3 mm"}
     thin, thick = (judged({**bare, tube: size}).worked.known[gap] for size in ("20 mm", "50 mm"))
-    assert thin - thick == pytest.approx(15.0, abs=1e-9)
+    assert thin - thick == pytest.approx(15.0, abs=0.05)
     assert (thin.travel, thin.lock) == (thick.travel, thick.lock)
 
 
@@ -150,7 +113,7 @@ def test_a_large_housing_is_what_the_rim_meets_first_and_keeps_its_gap_everywher
     known = judged_so.worked.known
     ahead, height = known[f"{which}_pivot_ahead"], known[f"{which}_pivot_height"]
     gap = known[f"rim_{which}_joint_gap"]
-    assert gap == pytest.approx(180.0 - hypot(ahead, height - 400.0) - 45.0, abs=1e-9)
+    assert gap == pytest.approx(180.0 - hypot(ahead, height - 400.0) - 45.0, abs=0.05)
     assert (gap.travel, gap.lock) == (0.0, 0.0)
 
 
@@ -167,8 +130,8 @@ def test_an_arm_known_only_from_the_front_is_one_tube_straight_across(judged: Ju
     assert known["lower_hinge"].flat
     ahead = known["lower_pivot_ahead"]
     middle = (ahead, known["lower_hinge"].front[1], known["lower_hinge"].front[2])
-    sampled = _sampled(known["envelope"], known["tyre_solid"], lambda pose: [(middle, pose.lower)])
-    assert known["tyre_lower_arm_gap"] == pytest.approx(sampled - known["lower_arm_tube"] / 2, abs=0.1)
+    sampled = _sampled(known["envelope"], known["tyre_part"], lambda pose: [(middle, pose.lower)])
+    assert known["tyre_lower_arm_gap"] == pytest.approx(sampled - known["lower_arm_outside"] / 2, abs=0.1)
 
 
 @pytest.mark.parametrize("gap", ["tyre_upper_arm_gap", "tyre_lower_arm_gap"])
@@ -284,18 +247,6 @@ def test_a_finished_sheet_without_arms_or_steering_is_not_judged_for_rubbing(
 def test_once_begun_it_waits(finding: FindingWith, moving: Changes, check: str) -> None:
     found = finding(check, {**moving, "arms.bump_travel": None})
     assert (found.verdict, found.waits_for) == ("waiting", ("arms.bump_travel",))
-
-
-def test_a_position_that_is_nearest_on_the_outer_wheel_is_said_so(judged: JudgedWith) -> None:
-    """A tie rod ahead of the axle, straight across: turned to the right, the left wheel's front comes inboard to it."""
-    rod = ((300.0, -600.0, 400.0), (300.0, -250.0, 400.0))
-    places = []
-    for lock, turn in ((-1.0, -0.3), (0.0, 0.0), (1.0, 0.3)):
-        spin = (-float(numpy.sin(turn)), float(numpy.cos(turn)), 0.0)
-        pose = Pose((0, -80, 300), (0, -120, 560), (0.0, 0.0, 400.0), spin, rod[1], rod[0], turn, 400.0)
-        places.append(Placed(0.0, lock, pose))
-    gap = ring_tie_rod_gap(Sweep(tuple(places)), 25.0, Ring(208.0, 419.1, 317.5, 240.0))
-    assert isinstance(gap, Worst) and gap.lock == -1.0
 
 
 @pytest.mark.parametrize(("arm", "check"), [("lower", "tyre-clears-lower-arm"), ("upper", "tyre-clears-upper-arm")])

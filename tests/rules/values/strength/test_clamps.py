@@ -81,3 +81,17 @@ def test_the_check_names_preload_opening_and_slip_and_stops_where_it_opens(check
     tight, loose = found("200 N m"), found("20 N m")
     assert tight.verdict in ("shown", "watch") and "the joint opens" in tight.text and "faces slip at" in tight.text
     assert loose.verdict == "stop" and "alone hold it sideways" in loose.text
+
+
+@pytest.mark.parametrize(("torque", "check"), [("mount_bolt_torque", "hub-bolts"), ("wheel_nut_torque", "wheel-studs")])
+def test_a_torque_that_stretches_the_bolt_stops(torque: str, check: str) -> None:
+    """Scree Ox, 9/16-18: stress area 0.203 in2 (ASME B1.1, from memory). T = K d F. At 400 lbf ft the hub bolts, oiled (K 0.18),
+    pull 4800 / (0.18 x 0.5625) = 47 400 lbf, and grade 5 proves 85 000 x 0.203 = 17 260: 2.75. The studs, plated (K 0.20), pull
+    42 670 lbf, and grade 8 proves 120 000 x 0.203 = 24 360: 1.75."""
+    entries = document("scree_ox_strength")
+    entries["bolts"][torque] = "400 lbf ft"
+    judged = judge(read_sheet(entries))
+    found = next(one for one in judged.findings if one.check == f"{check}-not-overtightened")
+    expected = {"hub-bolts": 2.75, "wheel-studs": 1.75}[check]
+    assert found.verdict == "stop"
+    assert judged.worked.known[f"{check.replace('-', '_')}_pull_share"] == pytest.approx(expected, abs=0.02)
