@@ -138,7 +138,7 @@ hub-bolt-fits-hole: ring 0.1
 caliper-bolt-fits-hole: ring 0.1
 hole-not-too-small: plasma 1.5; laser 1
 bracket-hole-not-too-small: plasma 1.5; laser 1
-stances-counted: all 7
+stances-counted: all 9
 bearing-static: quiet_ball 2; quiet_roller 4; rated 1
 upper-weld-length: shortest 4; long 100
 lower-weld-length: shortest 4; long 100
