@@ -27,6 +27,9 @@ from rules.checks.agreement import (
     geometry as axis_entries,
 )
 from rules.checks.agreement import (
+    hub_bolts as hub_bolt_entries,
+)
+from rules.checks.agreement import (
     steering as steering_entries,
 )
 from rules.checks.agreement import (
@@ -99,6 +102,7 @@ MODULES: Mapping[ModuleType, Group] = {
     unusual: "fit",
     same_figure: "fit",
     small_sizes: "fit",
+    hub_bolt_entries: "fit",
     caliper_place: "fit",
     use: "fit",
     bought_entries: "fit",

@@ -9,6 +9,7 @@ from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 from rules.graph.examples import example_of, limits_of
 from rules.graph.results import Waits
 from rules.graph.words import in_words
+from rules.measure.clock_places import read_clock_places
 from rules.measure.closeness import reaches
 from rules.measure.display import show
 from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
@@ -84,7 +85,7 @@ class AskedField:
         """The unit a number without one takes in such a sheet; empty where none applies."""
         if self.kind in KINDS:
             return KINDS[self.kind].bare[units]
-        return KINDS["length"].bare[units] if self.kind == "bolt circle" else ""
+        return KINDS["length"].bare[units] if self.kind in ("bolt circle", "clock places") else ""
 
     def example(self, units: Units | None) -> str:
         """An entry that this row takes, in the sheet's units; several for marks. Empty where any words will do."""
@@ -345,6 +346,7 @@ _PLAIN_UNITS = {
     "speed symbol": "str",
     "tyre mark": "TyreMark",
     "bolt circle": "BoltCircle",
+    "clock places": "ClockPlaces",
     "thread": "Thread",
 }
 
@@ -357,5 +359,6 @@ _READERS: dict[str, Callable[[AskedField, object, Units | None], Any]] = {
     "speed symbol": _speed_symbol,
     "tyre mark": lambda field, entry, units: read_tyre_mark(entry),
     "bolt circle": lambda field, entry, units: read_bolt_circle(entry, units),
+    "clock places": lambda field, entry, units: read_clock_places(entry, units),
     "thread": lambda field, entry, units: read_thread(entry),
 }

@@ -5,6 +5,7 @@ from functools import cache
 from math import ceil, floor, log10, sqrt
 from typing import TYPE_CHECKING
 
+from rules.measure.clock_places import clock_places_example
 from rules.measure.display import show
 from rules.measure.marks import THREAD_EXAMPLES, TYRE_EXAMPLES, bolt_circle_example
 from rules.measure.quantity import INCH, KINDS, Units, parse
@@ -30,6 +31,8 @@ def example_of(asked: "AskedField", units: Units) -> str:
         return _quantity(asked, units)
     if asked.kind == "bolt circle":
         return bolt_circle_example(units)
+    if asked.kind == "clock places":
+        return clock_places_example(units)
     if asked.kind == "count":
         return str(floor(_middling(asked.least or 0.0, asked.most or 8.0)))
     if asked.kind == "choice":

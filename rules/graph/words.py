@@ -1,7 +1,9 @@
 """An answer in words, as it was read: what a builder sees beside the entry, in the sheet's own units."""
 
+from math import degrees
 from typing import TYPE_CHECKING, Any
 
+from rules.measure.clock_places import ClockPlaces
 from rules.measure.display import show
 from rules.measure.marks import BoltCircle, Thread, TyreMark
 from rules.measure.quantity import INCH, KINDS, Units
@@ -23,6 +25,9 @@ def in_words(asked: "AskedField", entry: object, answer: Any, units: Units) -> s
         return tyre_in_words(answer, units)
     if isinstance(answer, BoltCircle):
         return f"{answer.count} holes on a circle of {show(answer.diameter, 'mm', units)}"
+    if isinstance(answer, ClockPlaces):
+        turns = ", ".join(f"{degrees(place.turn):.4g}" for place in answer.each)
+        return f"{len(answer.each)} bolts, {turns} deg from the top toward the front"
     if isinstance(answer, Thread):
         return thread_in_words(answer, units)
     if asked.kind in KINDS:

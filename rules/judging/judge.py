@@ -117,7 +117,7 @@ _STRENGTH_STEPS = frozenset(
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")
 """Uses in which a front upright is not sound until its strength has been judged."""
 _ASKED = name("loads.judge_strength")
-_MOUNT_BOLTS, _CIRCLE = name("hub.mount_bolts"), name("hub.mount_circle")
+_MOUNT_BOLTS, _CIRCLE, _PLACES = name("hub.mount_bolts"), name("hub.mount_circle"), name("hub.mount_places")
 
 
 def strength_is_asked(sheet: Sheet) -> bool:
@@ -134,7 +134,8 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
         missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
     if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
         missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
-    if answer(sheet.answers, _MOUNT_BOLTS) not in (None, ON_A_RECTANGLE) and _CIRCLE.origin not in sheet.answers:
+    unplaced = not {_CIRCLE.origin, _PLACES.origin} & sheet.answers.keys()
+    if answer(sheet.answers, _MOUNT_BOLTS) not in (None, ON_A_RECTANGLE) and unplaced:
         missing.add(_CIRCLE.origin)  # their two spacings place no other number of them
     return tuple(name for name in FIELDS if name in missing)
 

@@ -19,7 +19,7 @@ ASIDE = frozenset(
         "pivots.lower_inboard", "pivots.lower_below", "pivots.lower_ahead",
         "steering.copied_length", "steering.copied_angle", "steering.copied_side", "steering.travel_per_turn",
         "steering.steering_wheel_diameter",
-        "caliper.bolts_inside", "hub.mount_circle", "hub.mount_turned",
+        "caliper.bolts_inside", "hub.mount_circle", "hub.mount_turned", "hub.mount_places",
         "arms.static_camber", "arms.static_toe", "arms.body_roll", "steering.tie_rod_outer_shank", "steering.tie_rod_inner_shank",
         "steering.tie_rod_threads_in", "steering.tie_rod_thread",
         "spring.rate", "spring.preload", "spring.free_length", "spring.solid_length",

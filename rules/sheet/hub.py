@@ -3,6 +3,7 @@
 from typing import Literal
 
 from rules.graph.asking import Step, ask
+from rules.measure.clock_places import ClockPlaces
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price, Rad
 from rules.sheet.wheel import NutSeat
@@ -142,6 +143,13 @@ class Hub(Step):
         between=("-90 deg", "90 deg"),
         usual=("-60 deg", "60 deg"),
         reading_error="1 deg",
+    )
+    mount_places: ClockPlaces = ask(
+        "Mounting bolts one by one",
+        "clock places",
+        "Only of bolts spaced unevenly: the hub as a clock with 12 up and 3 to the front of the car; where each bolt stands, and "
+        "how far from the hub's middle, else on the circle entered.",
+        may_be_empty=True,
     )
     row_spread: Mm = ask(
         "Spread of the bearing rows",

@@ -192,6 +192,17 @@ class Loads(MultiplesAsked, Step):
         usual=("2.5 mm", "8 mm"),
         reading_error="0.05 mm",
     )
+    spring_arm_width: Mm = ask(
+        "Width of boxed arm with the spring",
+        "length",
+        "Only of legs of square tube or boxed from plate: across each leg, seen from above. Its height is asked under arms. "
+        "Empty for round tube.",
+        may_be_empty=True,
+        further=True,
+        between=("10 mm", "200 mm"),
+        usual=("25 mm", "80 mm"),
+        reading_error="0.5 mm",
+    )
     spring_arm_yield: MPa = ask(
         "Yield strength of arm with spring",
         "pressure",

@@ -45,6 +45,7 @@ class LayoutFigure:
 _INBOARD = ("inboard", "outboard")
 _AHEAD = ("ahead", "behind")
 _HUB_BOLTS, _HUB_BOLT_THREAD = name("hub.mount_bolts"), name("hub.mount_bolt_thread")
+_HUB_BOLT_PLACES = name("hub.mount_places")
 _LOWER, _UPPER = "Lower pivot centre from", "Upper pivot centre from"
 
 PLACES = (
@@ -134,8 +135,10 @@ def layout(judged: Judged) -> Iterator[ChecklistLine]:
         if is_known(judged.worked.known, place.value):
             yield _line(f"layout.{place.name}", LAYOUT, place.text, place, judged)
     count, thread = (shown(wanted, judged) or BLANK for wanted in (_HUB_BOLTS, _HUB_BOLT_THREAD))
+    placed = shown(_HUB_BOLT_PLACES, judged)
+    places = f": {placed}; 12 up, 3 to the front" if placed else ""
     yield ChecklistLine(
-        "layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}", kind="do"
+        "layout.hub-bolt-holes", LAYOUT, "Hub bolt holes, off the hub", f"{count} of {thread}{places}", kind="do"
     )
 
 

@@ -6,6 +6,7 @@ from math import hypot, inf, pi, sqrt
 
 from rules.graph.results import OutsideRange
 from rules.measure.closeness import CLOSENESS
+from rules.measure.vectors import cross, minus
 
 SHEAR_OF_YIELD = 1 / sqrt(3)
 """Yield in shear over yield in pull, by distortion energy (1 / root 3; Shigley 9th ed. eq. 5-21, from memory)."""
@@ -58,13 +59,47 @@ def group_shears(places: Sequence[tuple[float, float]], force_x: float, force_z:
     >>> group_shears([(-50.0, 0.0), (50.0, 0.0)], 0.0, 200.0, 0.0)
     [100.0, 100.0]
     """
+    share_x, share_z = force_x / len(places), force_z / len(places)
+    return [hypot(share_x + x, share_z + z) for x, z in group_turns(places, twist)]
+
+
+def group_turns(places: Sequence[tuple[float, float]], twist: float) -> list[tuple[float, float]]:
+    """Shear along x and z on each bolt under a twist alone, N, by its distance from the middle. As group_shears.
+
+    >>> group_turns([(-50.0, 0.0), (50.0, 0.0)], 10_000.0)
+    [(0.0, 100.0), (0.0, -100.0)]
+    """
     middle_x, middle_z = _middle(places)
     square = sum((x - middle_x) ** 2 + (z - middle_z) ** 2 for x, z in places)
     if twist and not square:
         raise OutsideRange("one bolt cannot hold a twist")
     turn = twist / square if twist else 0.0
-    share_x, share_z = force_x / len(places), force_z / len(places)
-    return [hypot(share_x + turn * (z - middle_z), share_z - turn * (x - middle_x)) for x, z in places]
+    return [(turn * (z - middle_z), -turn * (x - middle_x)) for x, z in places]
+
+
+def eccentricity(places: Sequence[tuple[float, float]]) -> float:
+    """How far a group's centroid lies from the origin of its places, mm.
+
+    >>> eccentricity([(3.0, 24.0), (3.0, -16.0)])
+    5.0
+    """
+    return hypot(*_middle(places))
+
+
+def moments_about_middle(
+    places: Sequence[tuple[float, float]], force: tuple[float, float, float], moment: tuple[float, float, float]
+) -> tuple[float, float, float]:
+    """The moment about a group's own centroid, N mm, of a force and a moment given about the origin of its places.
+
+    Bolts that stand unevenly have their centroid off the axis, so that a force through the axis tilts and turns them.
+    x, z: in the plane, y square to it, right-handed. 1000 N outboard through the axis of a group whose middle is 10 above and
+    5 ahead of it: 10 000 N mm about x and -5 000 about z.
+
+    >>> moments_about_middle([(5.0, 30.0), (5.0, -10.0)], (0.0, 1000.0, 0.0), (0.0, 0.0, 0.0))
+    (10000.0, 0.0, -5000.0)
+    """
+    middle_x, middle_z = _middle(places)
+    return minus(moment, cross((middle_x, 0.0, middle_z), force))
 
 
 def _middle(places: Sequence[tuple[float, float]]) -> tuple[float, float]:

@@ -17,14 +17,18 @@ from rules.strength.corner_loads import CaseLoads, Places, SpringArm
 
 Spot = Literal["ground", "wheel centre", "front edge"]
 """Where on the tyre: its foot, the wheel's centre (all that is aimed at it), or the tread's front edge at wheel-centre height."""
-StanceName = Literal["ride", "bump", "droop", "inner lock", "outer lock", "bump, inner lock", "bump, outer lock"]
-"""At ride height and straight ahead, at full bump, at full droop, turned on its stop as inner or outer wheel of the turn, or full
-bump and that at once."""
+StanceName = Literal[
+    "ride", "bump", "droop", "inner lock", "outer lock", "bump, inner lock", "bump, outer lock", "droop, inner lock",
+    "droop, outer lock",
+]  # fmt: skip
+"""At ride height and straight ahead, at full bump, at full droop, turned on its stop as inner or outer wheel of the turn, or
+that and full bump or full droop at once."""
 
 WORDS: dict[StanceName, str] = {
     "ride": "", "bump": " at full bump", "droop": " at full droop", "inner lock": " at inner lock",
     "outer lock": " at outer lock", "bump, inner lock": " at full bump and inner lock",
-    "bump, outer lock": " at full bump and outer lock",
+    "bump, outer lock": " at full bump and outer lock", "droop, inner lock": " at full droop and inner lock",
+    "droop, outer lock": " at full droop and outer lock",
 }  # fmt: skip
 ROCK_UNDER_CENTRE: dict[str, float] = {"low rock": radians(30), "rock near the foot": radians(60)}
 """How far round the tread under wheel-centre height a rock meets it. Straight at the foot it is a bump. What a part carries
@@ -86,7 +90,9 @@ class LoadCase:
 TRAVEL: tuple[StanceName, ...] = ("ride", "bump", "droop")
 LOCKS: tuple[StanceName, ...] = ("ride", "inner lock", "outer lock")
 BUMP_AND_LOCK: tuple[StanceName, ...] = ("bump, inner lock", "bump, outer lock")
-EVERYWHERE: tuple[StanceName, ...] = ("ride", "bump", "droop", "inner lock", "outer lock", *BUMP_AND_LOCK)
+DROOP_AND_LOCK: tuple[StanceName, ...] = ("droop, inner lock", "droop, outer lock")
+AT_LOCK: tuple[StanceName, ...] = (*LOCKS, *BUMP_AND_LOCK, *DROOP_AND_LOCK)
+EVERYWHERE: tuple[StanceName, ...] = ("bump", "droop", *AT_LOCK)
 
 
 def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
@@ -111,7 +117,7 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
 
     return (
         LoadCase("standing", (up,)),
-        LoadCase("bump", ground(m.bump), (*TRAVEL, *BUMP_AND_LOCK)),
+        LoadCase("bump", ground(m.bump), (*TRAVEL, *BUMP_AND_LOCK, *DROOP_AND_LOCK)),
         LoadCase("braking", ground(max(1.0, braking), back=braking), ("ride", "bump"), braked=True),
         LoadCase("braking backward", ground(1.0, back=-min(braking, 1.0)), braked=True),
         LoadCase("cornering, outer", ground(outer, inboard=grip * outer), ("ride", "bump")),
@@ -124,16 +130,14 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
         LoadCase("landing, outboard", ground(m.landing, inboard=-grip), TRAVEL),
         LoadCase("rock", (up, Push("wheel centre", back=m.rock)), EVERYWHERE),
         *(
-            LoadCase(name, (Push("wheel centre", m.rock * sin(under), m.rock * cos(under)),), LOCKS)
+            LoadCase(name, (Push("wheel centre", m.rock * sin(under), m.rock * cos(under)),), AT_LOCK)
             for name, under in ROCK_UNDER_CENTRE.items()
         ),
-        LoadCase("rock, outboard of middle", (up, Push("wheel centre", back=m.rock, aside=1.0)), LOCKS),
-        LoadCase("rock, inboard of middle", (up, Push("wheel centre", back=m.rock, aside=-1.0)), LOCKS),
+        LoadCase("rock, outboard of middle", (up, Push("wheel centre", back=m.rock, aside=1.0)), AT_LOCK),
+        LoadCase("rock, inboard of middle", (up, Push("wheel centre", back=m.rock, aside=-1.0)), AT_LOCK),
         LoadCase("rock, brakes on", ground(1.0, back=m.rock), LOCKS, braked=True),
-        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), (*LOCKS, *BUMP_AND_LOCK)),
-        LoadCase(
-            "steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), (*LOCKS, *BUMP_AND_LOCK)
-        ),
+        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), AT_LOCK),
+        LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), AT_LOCK),
     )
 
 

@@ -6,7 +6,13 @@ from rules.sheet.arranged import applies
 from wizard.desk.pages import ASKED, HEADINGS, Page
 from wizard.widgets.choice import letters_to_type
 
-MARKS = {"tyre mark": "33x12.50R15LT", "bolt circle": "5x114mm", "thread": "1/2-20", "speed symbol": "Q"}
+MARKS = {
+    "tyre mark": "33x12.50R15LT",
+    "bolt circle": "5x114mm",
+    "clock places": "12;4;8",
+    "thread": "1/2-20",
+    "speed symbol": "Q",
+}
 
 
 def answer(asked: AskedField, place: int) -> tuple[str, str | bool]:

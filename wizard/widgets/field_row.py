@@ -243,4 +243,4 @@ def picture_beside(screen: DOMNode) -> bool:
 
 
 def _takes_the_row(asked: AskedField) -> bool:
-    return asked.kind in ("text", "choice", "yes or no", "tyre mark", "bolt circle", "thread")
+    return asked.kind in ("text", "choice", "yes or no", "tyre mark", "bolt circle", "clock places", "thread")

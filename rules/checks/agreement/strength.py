@@ -111,6 +111,9 @@ LENGTHS = (
     T("arm-wall-and-tube", "Arm's wall and tube", "loads.arm_wall", "arm_tube",
       usual=(0.08, 0.158), never=(0.01, 0.5), other_called="the tube of the arm without the spring",
       why="an arm's wall is about a tenth of its diameter"),
+    T("spring-arm-width-and-height", "Boxed arm's width and height", "loads.spring_arm_width", "spring_arm_tube",
+      usual=(0.5, 0.99), never=(0.2, 3.0), other_called="the height of the arm with the spring",
+      why="a boxed arm stands on edge under its spring, half as wide as it is high or more"),
     T("seam-leg-and-wall", "Seam and wall of the beam", "upright.seam_leg", "upright.beam_wall",
       usual=(0.55, 1.05), never=(0.1, 2.0), why="a seam's leg is about as thick as the wall it holds"),
     *(

@@ -20,6 +20,8 @@ STANDING_WORDS: dict[StanceName, str] = {
     "bump": "full bump", "droop": "full droop", "inner lock": "its stop as inner wheel", "outer lock": "its stop as outer wheel",
     "bump, inner lock": "full bump on its stop as inner wheel",
     "bump, outer lock": "full bump on its stop as outer wheel",
+    "droop, inner lock": "full droop on its stop as inner wheel",
+    "droop, outer lock": "full droop on its stop as outer wheel",
 }  # fmt: skip
 ALL_STANCES = len(STANDING_WORDS) + 1
 
@@ -116,7 +118,7 @@ def landing_and_stop_multiples(use: Use, landing_multiple: Ratio, steering_stop_
     step="loads",
     title="Bump, droop and lock in the load cases",
     limits=Limits(other={"all": (float(ALL_STANCES), "1")}),
-    good="all {all}: ride height, full bump, full droop, the stop as inner and as outer wheel, and full bump on each",
+    good="all {all}: ride height, full bump, full droop, the stop as inner and as outer wheel, and full bump and droop on each",
     watch="fewer: links then lie as they do straight ahead at ride height",
     source=sources.GEOMETRY.saying("a tie rod's lever shrinks at full lock, and an arm that slopes more pulls more"),
 )

@@ -190,6 +190,7 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
         return Judgement("watch", text, "Follow the filler maker's data, and make a test piece and break it.")
     thick = _thicker(weld)
     if more_than(thick, THICK_MILD):
+        need(weld, "preheat")
         text = "Mild steel this thick, {thick}, chills the weld: a structural code wants it warmed (from memory)."
         change = "Ask the filler maker for the preheat and write it down."
         return Judgement("watch", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})

@@ -5,7 +5,7 @@ the left. Nothing is worked out here, and what the sheet does not know is not dr
 """
 
 from dataclasses import dataclass, field
-from math import cos, radians, sin, tan
+from math import cos, degrees, hypot, radians, sin, tan
 
 from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.full_size.board import Board
@@ -22,6 +22,7 @@ from rules.drawn.plate import flat_plate
 from rules.drawn.views import FROM_OUTSIDE
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, name, reads, with_estimates
+from rules.measure.clock_places import ClockPlaces
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Point, outline_points
 from rules.measure.units import Mm, Rad
@@ -171,6 +172,7 @@ def _hub_bolts(
     mount_circle: Size | None,
     mount_width: Size | None,
     mount_height: Size | None,
+    mount_places: ClockPlaces | None,
     mount_bolt_thread: Thread | None,
     hole_diameter: Size | None,
     *,
@@ -185,7 +187,11 @@ def _hub_bolts(
             board.circle(place, hole / 2)
         board.cross(place, half + 3)
     words = f"hub bolts, {len(places)} of {thread.text}" if thread is not None else "hub bolts"
-    if mount_circle is not None:
+    if mount_places is not None:
+        for place, (x, y), entered in zip(places, hub_bolts_stand.places, mount_places.each, strict=True):
+            board.label(place, f"{words} {degrees(entered.turn):.4g} deg from the top, R {figures.length(hypot(x, y))}")
+            words = "hub bolt"
+    elif mount_circle is not None:
         board.circle((0.0, 0.0), mount_circle / 2, pen="centre")
         board.label(places[-1], f"{words} on ø {figures.named(_BOLTS_ROUND, mount_circle)}")
     elif mount_width is not None and mount_height is not None:
@@ -228,9 +234,9 @@ def _holes(known: Known, *, view: _Side) -> None:
 
 
 @reads
-def _four_bolts(mount_bolts: int, mount_width: Size, mount_height: Size) -> bool | None:
-    """Whether the four on a rectangle are drawn already, with their spacing."""
-    return mount_bolts == 4
+def _four_bolts(hub_bolts_stand: BoltPlaces) -> bool | None:
+    """Whether the bolts are drawn already, with their spacing."""
+    return not hub_bolts_stand.in_a_circle
 
 
 @reads

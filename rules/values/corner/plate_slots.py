@@ -6,7 +6,7 @@ from rules.graph.asking import given
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, Waits
 from rules.measure.marks import Thread
-from rules.measure.outline import LighterBy, PlateEnds, hub_bolt_places, inside_distance
+from rules.measure.outline import LighterBy, PlateEnds, inside_distance
 from rules.measure.units import Mm
 from rules.sheet.plate import DrawnPlate
 from rules.sheet.upright import Beam
@@ -14,6 +14,7 @@ from rules.solids.shapes import Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.corner.joint_parts import LugGussets
+from rules.values.wheel_end.hub_bolts import BoltPlaces
 from rules.values.wheel_end.plate import outline_of
 
 FLAT = sources.GEOMETRY.saying("a tab square on the foot of its piece, through a slot in the plate")
@@ -102,15 +103,14 @@ def metal_round_slots(
     plate: DrawnPlate,
     plate_ends: PlateEnds,
     lightening_holes: LighterBy,
-    mount_width: Mm | None,
-    mount_height: Mm | None,
+    hub_bolts_stand: BoltPlaces | None,
 ) -> Mm:
     """The narrowest metal beside a slot, mm; negative where one breaks out.
 
     >>> from rules.sheet.plate import Plate
     >>> slots = PlateSlots((Slot((0.0, 100.0), 30.0, 10.0, 0.0, "upper lugs"),))
     >>> card = {"width": 140.0, "height": 300.0, "spindle_from_top": 150.0, "spindle_from_front": 70.0, "bore": 80.0}
-    >>> metal_round_slots(slots, Plate.record(card), PlateEnds(), LighterBy(), None, None)
+    >>> metal_round_slots(slots, Plate.record(card), PlateEnds(), LighterBy(), None)
     45.0
     """
     if not plate_slots.slots:
@@ -119,11 +119,13 @@ def metal_round_slots(
     bore, hole_diameter = given(plate, "bore"), given(plate, "hole_diameter")
     holes = [((0.0, 0.0), bore / 2)] if bore else []
     holes += [((0.0, hole.above), hole.diameter / 2) for hole in lightening_holes.holes]
-    if hole_diameter is not None and mount_width is not None and mount_height is not None:
-        holes += [(place, hole_diameter / 2) for place in hub_bolt_places(mount_width, mount_height)]
+    if hole_diameter is not None and hub_bolts_stand is not None:
+        holes += [(place, hole_diameter / 2) for place in hub_bolts_stand.places]
     least: float = min(
         min(
-            *(inside_distance(corner, outline) for corner in slot.corners),  # both are convex
+            *(
+                inside_distance((-ahead, up), outline) for ahead, up in slot.corners
+            ),  # both convex; its front at the left
             *(slot.away(place) - radius for place, radius in holes),
         )
         for slot in plate_slots.slots

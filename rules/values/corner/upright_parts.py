@@ -77,7 +77,6 @@ def hub_body_part(
 )
 def hub_mounting_flange_part(
     hub_bolts_stand: BoltPlaces,
-    mount_circle: Mm | None,
     mount_bolt_thread: Thread,
     mount_flange_thickness: Mm,
     mount_face_offset: Mm,
@@ -86,16 +85,16 @@ def hub_mounting_flange_part(
     """The ears of the hub that the plate bolts to.
 
     >>> bolts = BoltPlaces(((40.0, 45.0), (-40.0, 45.0), (-40.0, -45.0), (40.0, -45.0)))
-    >>> hub_mounting_flange_part(bolts, None, Thread("", 12.0, 1.75), 12.0, -60.0, 400.0).text
+    >>> hub_mounting_flange_part(bolts, Thread("", 12.0, 1.75), 12.0, -60.0, 400.0).text
     'hub mounting flange: prism, upright'
     """
     beyond = EAR * mount_bolt_thread.diameter
-    if mount_circle is not None:
+    if hub_bolts_stand.in_a_circle:
         back, front = (
             (0.0, along, wheel_centre_height)
             for along in (mount_face_offset, mount_face_offset + mount_flange_thickness)
         )
-        return Part("hub mounting flange", "upright", (Cylinder(back, front, mount_circle / 2 + beyond),))
+        return Part("hub mounting flange", "upright", (Cylinder(back, front, hub_bolts_stand.farthest + beyond),))
     wide, high = (2 * (max(abs(place[i]) for place in hub_bolts_stand.places) + beyond) for i in (0, 1))
     middle = (0.0, mount_face_offset + mount_flange_thickness / 2, wheel_centre_height)
     return Part("hub mounting flange", "upright", (block(middle, TO_THE_REAR, UP, wide, high, mount_flange_thickness),))

@@ -15,7 +15,9 @@ from rules.strength.bolts import (
     PRELOAD_OF_PROOF,
     Clamped,
     ClampedCases,
+    eccentricity,
     group_shears,
+    moments_about_middle,
     pull_and_shear_stress,
     round_area,
     tightening_torque,
@@ -149,7 +151,8 @@ def hub_bolt_forces(
     """Pull and shear of every mounting bolt of the hub, preload left out.
 
     The caliper presses the hub as hard as the bracket, in a direction the sheet does not know: the worst is taken. A push
-    of the hub against the plate relieves no bolt.
+    of the hub against the plate relieves no bolt. Bolts that stand unevenly are tilted and turned by what passes through the
+    axis, beside their middle.
 
     >>> from rules.strength.corner_loads import CaseLoads, Places
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 40_000.0, 0.0)
@@ -163,13 +166,18 @@ def hub_bolt_forces(
     # The most that a moment of 1 N mm, turned the worst way, pulls any bolt with.
     straight, across = unit_pulls(places)
     worst_turn = max(hypot(*pull) for pull in zip(straight, across, strict=True))
+    turned = group_shears(places, 0.0, 0.0, eccentricity(places))
     for case in part_loads.cases:
         x, y, z = case.hub_force
-        about_x, about_y, about_z = moment_at(case, part_loads.places, face)
+        moment = moment_at(case, part_loads.places, face)
+        about_x, about_y, about_z = moments_about_middle(places, case.hub_force, moment)
         caliper = caliper_force(case, brake_effective_radius)
         even = max(y, 0.0) / count + caliper * abs(rotor_plane_offset - face[1]) * worst_turn
         pulls = [even - about_x * by_x + about_z * by_z for by_x, by_z in zip(straight, across, strict=True)]
-        shears = [shear + caliper / count for shear in group_shears(places, x, z, about_y)]
+        shears = [
+            shear + caliper * (1 / count + turn)
+            for shear, turn in zip(group_shears(places, x, z, about_y), turned, strict=True)
+        ]
         found.append(Clamped(case.case, tuple(zip(pulls, shears, strict=True)), y))
     return ClampedCases(tuple(found))
 

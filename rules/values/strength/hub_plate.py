@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from rules.graph.declare import value
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector
-from rules.strength.bolts import unit_pulls
+from rules.strength.bolts import group_turns, moments_about_middle, unit_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Holes, Section
@@ -31,9 +31,16 @@ SAME_ROW = 0.01
 
 def _bolt_forces(case: CaseLoads, places: Places, bolts: list[tuple[Vector, float, float]]) -> Acting:
     """How the hub bolts share what the hub hands on; brake torque left out. bolts: place, and pull for 1 N mm about x and z."""
-    about_x, _, about_z = moment_at(case, places, places.mount_face)
-    along, across, up = (part / len(bolts) for part in case.hub_force)
-    return [(place, (along, across - about_x * by_x + about_z * by_z, up)) for place, by_x, by_z in bolts]
+    face, force = places.mount_face, case.hub_force
+    at = [(place[0] - face[0], place[2] - face[2]) for place, _, _ in bolts]
+    about_x, _, about_z = moments_about_middle(at, force, moment_at(case, places, face))
+    twist = moments_about_middle(at, force, (0.0, 0.0, 0.0))[1]
+    along, across, up = (part / len(bolts) for part in force)
+    turns = group_turns(at, twist)
+    return [
+        (place, (along + by_turn[0], across - about_x * by_x + about_z * by_z, up + by_turn[1]))
+        for (place, by_x, by_z), by_turn in zip(bolts, turns, strict=True)
+    ]
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,20 +4,22 @@ Nothing here applies while none of the entries a part needs is answered.
 """
 
 from dataclasses import dataclass
+from math import sqrt
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
+from rules.measure.closeness import more_than
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, Newton
 from rules.measure.vectors import minus, size
 from rules.motion.points import Hinge
 from rules.motion.shock import Shock
 from rules.sheet.pivots import SpringOn
-from rules.strength.column import column_strength
+from rules.strength.column import STEEL_MODULUS, column_strength
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
 from rules.strength.pins import cantilever_stress, shear_stress
-from rules.strength.section import Section, round_tube
+from rules.strength.section import Section, hollow_rectangle, round_tube
 from rules.strength.spring_arm import ArmFrame, arm_frame
 from rules.strength.stress import von_mises
 from rules.strength.threads import stress_area
@@ -85,7 +87,7 @@ def spring_arm_tube(spring_on: SpringOn, lower_tube: Mm | None, upper_tube: Mm |
     return needed(f"arms.{which}_tube", tube)
 
 
-@value("links", formula="a round tube of the diameter and wall entered", source=sources.GEOMETRY, each=LINKS)
+@value("links", formula="a round tube of the diameter and wall entered", source=sources.GEOMETRY, each=LINKS[:2])
 def link_section(
     loads_link_wall: Mm | None,
     loads_link_yield: MPa | None,
@@ -105,6 +107,50 @@ def link_section(
         raise NotJudged(f"the wall of the {words} is not entered, so it was not judged as a column", asked)
     outside = needed(diameter, link_tube)
     return round_tube(outside, min(loads_link_wall, outside / 2))
+
+
+@value(
+    "links",
+    formula="a round tube of the diameter and wall entered, or a box of height, width and wall, its corners two walls round",
+    source=(sources.GEOMETRY, sources.AISC_360.at("Table B4.1a", "1.40 root(E / yield), from memory")),
+)
+def spring_arm_section(
+    spring_arm_wall: Mm | None,
+    spring_arm_yield: MPa | None,
+    spring_arm_width: Mm | None,
+    spring_arm_tube: Mm | None,
+    spring_arm_metal: MPa | None,
+) -> Section:
+    """The section of a leg of the arm the spring acts on. Its wall is waited for once its metal or its width is entered.
+
+    A box whose sides are so thin for their width that they buckle before they yield is refused: no simple formula holds.
+
+    >>> [round(spring_arm_section(3.0, None, width, 50.0, 250.0).area, 1) for width in (None, 40.0)]
+    [443.0, 480.8]
+    """
+    if spring_arm_wall is None and (spring_arm_yield is not None or spring_arm_width is not None):
+        raise Waits("loads.spring_arm_wall")
+    if spring_arm_wall is None:
+        raise NotJudged(
+            "the wall of the arm with the spring is not entered, so it was not judged", "loads.spring_arm_wall"
+        )
+    height = needed("spring_arm_tube", spring_arm_tube)
+    if spring_arm_width is None:
+        return round_tube(height, min(spring_arm_wall, height / 2))
+    flat = max(height, spring_arm_width) - 2 * spring_arm_wall
+    most = THINNEST_SIDE * sqrt(STEEL_MODULUS / needed("spring_arm_metal", spring_arm_metal))
+    if more_than(flat, most * spring_arm_wall):
+        raise OutsideRange(
+            "the sides of the boxed arm with the spring are so thin that they buckle before they yield",
+            change="A thicker wall of arm with the spring, or a narrower box.",
+        )
+    corner = min(2 * spring_arm_wall, height / 2, spring_arm_width / 2)
+    return hollow_rectangle(spring_arm_width, height, spring_arm_wall, corner)
+
+
+THINNEST_SIDE = 1.40
+"""Flat width over wall, in root(E / yield), up to which a box's side yields before it buckles. AISC 360 Table B4.1a, from
+memory."""
 
 
 def _pushed(part: str, holds: float, yields: float, pushes: list[tuple[float, str]]) -> Margin:

@@ -127,6 +127,8 @@ def _poses(
         ("bump", moved, bump, 0.0), ("droop", moved, None if droop is None else -droop, 0.0),
         ("inner lock", turned, 0.0, 1.0), ("outer lock", turned, 0.0, -1.0),
         ("bump, inner lock", moved, bump, 1.0), ("bump, outer lock", moved, bump, -1.0),
+        ("droop, inner lock", moved, None if droop is None else -droop, 1.0),
+        ("droop, outer lock", moved, None if droop is None else -droop, -1.0),
     ]  # fmt: skip
     for standing, front, travel, lock in wanted:
         if front is not None and travel is not None:

@@ -308,8 +308,7 @@ def plate_at_which_beam_end_safety(
         raise DoesNotApply("the beam runs past both pivots")
     end = upright_build.beam_top if field == "top" else upright_build.beam_bottom
     if end is None:
-        why = f"where the beam ends is not entered, so the plate at its {which} end was not judged"
-        raise NotJudged(why, f"upright.beam_{field}")
+        raise Waits(f"upright.beam_{field}")  # there the plate stands alone, and is often the weakest of all
     places, outward = part_loads.places, 1 if which == "upper" else -1
     pivot = places.upper_pivot if which == "upper" else places.lower_pivot
     if end >= (pivot[2] - places.mount_face[2]) * outward - (which_radius or 0.0):

@@ -63,7 +63,7 @@ tyre-clears-tie-rod: 12 | 11.88 3 | 2.97
 rim-clears-upper-joint: 6 | 5.94 3 | 2.97
 rim-clears-lower-joint: 6 | 5.94 3 | 2.97
 rim-clears-tie-rod: 6 | 5.94 3 | 2.97
-spring-carries-corner: 0.7 1 | 0.69 0.5 1.01 1.3 | 0.49 1.313
+spring-carries-corner: 0.7 0.9 | 0.69 0.5 0.91 1.3 | 0.49 1.313
 spring-coil-bind: 6 | 5.94 0 | -0.01
 hole-edge-distance: 2 |  | 1.98
 hole-spacing: 3 | 2.97 2.666667 | 2.64
@@ -140,7 +140,7 @@ hub-bolt-fits-hole: ring 0.1
 caliper-bolt-fits-hole: ring 0.1
 hole-not-too-small: plasma 1.5; laser 1
 bracket-hole-not-too-small: plasma 1.5; laser 1
-stances-counted: all 7
+stances-counted: all 9
 bearing-static: quiet_ball 2; quiet_roller 4; rated 1
 upper-weld-length: shortest 4; long 100
 lower-weld-length: shortest 4; long 100

@@ -96,7 +96,7 @@ def test_what_is_not_known_is_left_out_and_named(gone: str, said: str) -> None:
 
 def test_three_hub_bolts_are_mirrored_from_a_left_plate_to_a_right_one() -> None:
     """30 deg ahead of straight up on 100 mm: 25 ahead, 43.301 up; the others a third of a turn on."""
-    known = {**KNOWN, "hub_bolts_stand": hub_bolts_stand(3, None, None, 100.0, radians(30))}
+    known = {**KNOWN, "hub_bolts_stand": hub_bolts_stand(3, None, None, 100.0, radians(30), None)}
     left, right = (
         [hole.centre for hole in hub_plate(known, side).holes if hole.what == "hub bolt hole"]
         for side in ("left", "right")

@@ -22,7 +22,7 @@ FURTHER = """
 job: centre_of_gravity_height
 spring: bump_rubber
 loads: tie_rod_wall tie_rod_yield arm_wall arm_yield tie_rod_stud_diameter tie_rod_stud_reach tie_rod_stud_yield
-loads: tie_rod_shank_yield spring_arm_wall spring_arm_yield
+loads: tie_rod_shank_yield spring_arm_wall spring_arm_width spring_arm_yield
 upright: arm_on_wall arm_on_wall_width seam_leg seam_share snout_bore beam_cut beam_top beam_bottom
 bolts: upper_lug_width upper_lug_reach lower_lug_width lower_lug_reach lugs_tied upper_radial_rating upper_axial_rating
 bolts: lower_radial_rating lower_axial_rating caliper_thread caliper_grade caliper_bolt_spacing pads_beyond_caliper_bolts
@@ -33,7 +33,7 @@ brakes: pedal_ratio pedal_effort pedal_room master_bore rear_master_bore bar_to_
 brakes: rear_piston_diameter rear_pistons_per_side rear_caliper_kind rear_effective_radius rear_pad_friction piston_take_up
 plate: left_for_drilling tab_length upper_end_width lower_end_width full_width_above full_width_below hole_above
 plate: hole_above_spindle hole_below hole_below_spindle gusset_at gusset_thickness gusset_along_plate gusset_along_lug
-loads: spring_arm_wall spring_arm_yield
+loads: spring_arm_wall spring_arm_width spring_arm_yield
 upright: beam_top beam_bottom beam_cut
 bolts: wheel_nut_torque mount_bolt_torque
 weld_upper: wall_width

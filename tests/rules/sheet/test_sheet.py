@@ -404,6 +404,12 @@ def documents_of_a_car_with_a_slip(draw: st.DrawFn) -> dict[str, Any]:
 
 ENTRY_OF_KIND = {
     "tyre mark": ["33x12.50R15LT 108Q", "P225/70R16", "LT315/75R16 127S", "24x8.50R12", "145/70R12 69S", "48x20R17"],
+    "clock places": [
+        "12; 3; 6; 9",
+        "12 at 60 mm; 2:30 at 2 in; 200 deg at 55 mm",
+        "1; 7",
+        "12 at 20 mm; 1 at 200 mm; 4; 5; 6",
+    ],
     "bolt circle": ["6 x 5.5 in", "5 x 115 mm", "5 x 114.3 mm", "3 x 50 mm"],
     "thread": [
         "12 x 1.5 mm",

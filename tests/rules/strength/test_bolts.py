@@ -7,7 +7,14 @@ import pytest
 
 from rules.graph.results import OutsideRange
 from rules.measure.outline import circle_places
-from rules.strength.bolts import group_pulls, group_shears, pull_and_shear_stress, tightening_torque
+from rules.strength.bolts import (
+    group_pulls,
+    group_shears,
+    group_turns,
+    moments_about_middle,
+    pull_and_shear_stress,
+    tightening_torque,
+)
 
 TAPERED = [(-30.0, 40.0), (30.0, 40.0), (45.0, -44.0), (-45.0, -44.0)]
 
@@ -82,3 +89,32 @@ def test_a_push_is_not_set_off_against_shear_and_not_added_to_it() -> None:
 
 def test_torque_grows_with_each_of_its_factors() -> None:
     assert tightening_torque(0.2, 12.0, 50_000.0) == pytest.approx(120_000.0)
+
+
+UNEVEN = [(0.0, 60.0), (58.0, 15.0), (40.0, -45.0), (-50.0, 20.0)]
+
+
+def test_bolts_off_the_axis_hold_force_and_moment_about_the_axis() -> None:
+    """Every force of the group, summed about the axis and not about its middle, gives back what was put on: statics."""
+    force, moment = (300.0, 900.0, -500.0), (20_000.0, 7000.0, -35_000.0)
+    about_x, about_y, about_z = moments_about_middle(UNEVEN, force, moment)
+    pulls = group_pulls(UNEVEN, force[1], -about_x, about_z)
+    turns = group_turns(UNEVEN, about_y)
+    each = [
+        np.array([force[0] / 4 + turn[0], pull, force[2] / 4 + turn[1]])
+        for pull, turn in zip(pulls, turns, strict=True)
+    ]
+    arms = [np.array([x, 0.0, z]) for x, z in UNEVEN]
+    assert sum(each) == pytest.approx(np.array(force))
+    assert sum(np.cross(arm, one) for arm, one in zip(arms, each, strict=True)) == pytest.approx(np.array(moment))
+
+
+def test_a_pull_through_the_axis_pulls_the_far_bolts_of_an_uneven_group_least() -> None:
+    """Two bolts above, one below the axis, in a column: 3000 N at the axis, places 60, 40 and -40.
+
+    By hand: middle 20 up; the pull lies 20 below it, 60 000 N mm; squares 40^2 + 20^2 + 60^2 = 5600: 10.714 N for each mm.
+    1000 - 428.6, 1000 - 214.3, 1000 + 642.9 N.
+    """
+    places = [(0.0, 60.0), (0.0, 40.0), (0.0, -40.0)]
+    about_x, _, about_z = moments_about_middle(places, (0.0, 3000.0, 0.0), (0.0, 0.0, 0.0))
+    assert group_pulls(places, 3000.0, -about_x, about_z) == pytest.approx([571.43, 785.71, 1642.86], abs=0.01)

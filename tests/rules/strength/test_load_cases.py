@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 from math import cos, hypot, radians, sin
+from typing import Literal
 
 import pytest
 
@@ -10,7 +11,7 @@ from rules.measure.vectors import Vector
 from rules.sheet.loads import Loads
 from rules.strength.balance import Linkage
 from rules.strength.corner_loads import CaseLoads, Places
-from rules.strength.load_cases import Multiples, Stance, every_case
+from rules.strength.load_cases import Multiples, Stance, StanceName, every_case
 from rules.tables.load_multiples import LOAD_MULTIPLES
 
 PLACES = Places(
@@ -109,12 +110,18 @@ def test_a_stance_that_is_turned_turns_the_push_with_it_and_keeps_its_place_in_t
     }  # fmt: skip
 
 
-def test_bump_and_lock_at_once_are_tried_where_they_are_known() -> None:
-    both = replace(STRAIGHT, standing="bump, outer lock")
+@pytest.mark.parametrize("travel", ["bump", "droop"])
+def test_travel_and_lock_at_once_are_tried_where_they_are_known(travel: Literal["bump", "droop"]) -> None:
+    standing: StanceName = "bump, outer lock" if travel == "bump" else "droop, outer lock"
+    both = replace(STRAIGHT, standing=standing)
     found = [case.case for case in every_case([both], PLACES, True, 4000.0, MULTIPLES)]
     assert found == [
-        f"{case} at full bump and outer lock" for case in ("bump", "rock", "steering stop", "steering stop, outboard")
-    ]
+        f"{case} at full {travel} and outer lock"
+        for case in (
+            "bump", "rock", "low rock", "rock near the foot", "rock, outboard of middle", "rock, inboard of middle",
+            "steering stop", "steering stop, outboard",
+        )
+    ]  # fmt: skip
 
 
 def test_a_rock_between_the_heights_that_are_tried_loads_no_joint_by_4_per_cent_more() -> None:

@@ -17,6 +17,7 @@ from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
 from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
 from rules.values.strength.links import (
     arm_legs_safety,
+    spring_arm_section,
     tie_rod_column_safety,
     tie_rod_shank_metal,
     tie_rod_shank_safety,
@@ -188,3 +189,27 @@ def test_a_shank_of_steel_nobody_named_is_the_softest_and_without_its_thread_it_
 def test_a_shank_is_not_judged_until_strength_is_asked_for() -> None:
     with pytest.raises(NotJudged):
         tie_rod_shank_metal(None, Thread("12 x 1.75 mm", 12.0, 1.75), None)
+
+
+def test_a_boxed_spring_arm_bends_as_a_hollow_rectangle_on_edge() -> None:
+    """Width 40, height 50, wall 3, corners 6 outside and 3 inside, by hand.
+
+    40 x 50^3 / 12 - 34 x 44^3 / 12 = 416 667 - 241 355 = 175 312 mm4 with sharp corners. Off each outer corner comes
+    (1 - pi / 4) 36 = 7.7 mm2 about 25 - 0.2234 x 6 = 23.66 up, back come (1 - pi / 4) 9 = 1.93 about 22 - 0.67 = 21.33 up:
+    4 x (7.726 x 559.8 - 1.931 x 455) = 13 786, leaving 161 530 mm4, over 25: 6461 mm3, within a thousandth.
+    """
+    box = spring_arm_section(3.0, None, 40.0, 50.0, 250.0)
+    assert box.modulus_u == pytest.approx(6461, rel=1e-3)
+    assert box.modulus_v < box.modulus_u < spring_arm_section(3.0, None, 60.0, 50.0, 250.0).modulus_u
+
+
+def test_a_box_so_thin_that_its_sides_buckle_is_refused() -> None:
+    """1.40 root(200 000 to 207 000 / 250) is 39.6 to 40.3 walls: 100 less two walls of 2.3 are 41.5 of them, of 2.5 38."""
+    spring_arm_section(2.5, None, 60.0, 100.0, 250.0)
+    with pytest.raises(OutsideRange, match="buckle"):
+        spring_arm_section(2.3, None, 60.0, 100.0, 250.0)
+
+
+def test_a_boxed_arm_waits_for_its_wall() -> None:
+    with pytest.raises(Waits, match=r"spring_arm_wall"):
+        spring_arm_section(None, None, 40.0, 50.0, None)

@@ -218,7 +218,7 @@ def test_where_the_beam_stops_short_the_plate_alone_carries() -> None:
     for build, why in ((PLATE, "no beam"), (replace(BOX, to_pivots=True), "past both pivots")):
         with pytest.raises(DoesNotApply, match=why):
             beam_end(build, 250.0, 20.0, -50.0, pushed, *asked)
-    with pytest.raises(NotJudged, match="where the beam ends is not entered"):
+    with pytest.raises(Waits, match=r"upright\.beam_bottom"):
         beam_end(BOX, 250.0, 20.0, -50.0, pushed, *asked)
     with pytest.raises(DoesNotApply, match="reaches the lower joint"):  # pivot 120 below, housing 20: from 100 on
         beam_end(replace(BOX, beam_bottom=100.0), 250.0, 20.0, -50.0, pushed, *asked)
@@ -294,15 +294,30 @@ def test_the_calipers_push_comes_back_through_the_hub_bolts() -> None:
 
 
 def test_three_to_six_hub_bolts_stand_on_their_circle_and_wait_for_it() -> None:
-    assert hub_bolts_stand(4, 80.0, 90.0, None, None) == FOUR
+    assert hub_bolts_stand(4, 80.0, 90.0, None, None, None) == FOUR
     # 180 N m about the fore-and-aft line on three bolts, 60 from the middle: 2 M / (3 r) = 2000 N on the one straight up
     held = loads(("bump", {}), moment=(-180_000.0, 0.0, 0.0))
-    three = hub_bolts_safety(hub_bolts_stand(3, None, None, 120.0, None), CLASS_8_8, M12, None, 0.0, held)
+    three = hub_bolts_safety(hub_bolts_stand(3, None, None, 120.0, None, None), CLASS_8_8, M12, None, 0.0, held)
     assert three == pytest.approx(580 / (2000 / 84.2664), rel=1e-5)
     with pytest.raises(Waits, match="mount_circle"):
-        hub_bolts_stand(5, 80.0, 90.0, None, None)
+        hub_bolts_stand(5, 80.0, 90.0, None, None, None)
     with pytest.raises(Waits, match="mount_height"):
-        hub_bolts_stand(4, 80.0, None, None, None)
+        hub_bolts_stand(4, 80.0, None, None, None, None)
+
+
+def test_hub_bolts_in_uneven_places_by_hand() -> None:
+    """Three in a row fore and aft and one below: 60 and -60 ahead at 20 up, 0 at 20, 0 at -60. Middle 0 ahead, 0 up.
+
+    Four with 30 N m about the fore-and-aft line: squares 3 x 20^2 + 60^2 = 4800, so -60 x 30 000 / 4800 = 375 N on the lowest
+    where the moment opens it. The same bolts 10 higher have their middle 10 above the axis: 4000 N outboard through the axis
+    tilt them by 40 000 N mm more, and the lowest carries 4000 / 4 + 60 x (30 000 + 40 000) / 4800 = 1875 N.
+    """
+    low = BoltPlaces(((60.0, 20.0), (-60.0, 20.0), (0.0, 20.0), (0.0, -60.0)))
+    opened = loads(("rock", {}), moment=(30_000.0, 0.0, 0.0))
+    assert hub_bolts_safety(low, CLASS_8_8, M12, None, 0.0, opened) == pytest.approx(580 / (375 / 84.2664), rel=1e-5)
+    high = BoltPlaces(tuple((ahead, up + 10.0) for ahead, up in low.places))
+    pulled = loads(("rock", {}), hub=(0.0, 4000.0, 0.0), moment=(30_000.0, 0.0, 0.0))
+    assert hub_bolts_safety(high, CLASS_8_8, M12, None, 0.0, pulled) == pytest.approx(580 / (1875 / 84.2664), rel=1e-5)
 
 
 def test_wheel_studs_by_hand() -> None:

@@ -88,3 +88,31 @@ def test_four_bolts_circle_and_spacings_agree(circle: str, verdict: str) -> None
     # 4.7 by 3.7 in: 5.982 in = 151.9 mm across corners.
     judged = changed({"hub.mount_circle": circle, "hub.mount_turned": "52 deg"}, "scree_ox_strength")
     assert verdict_of(judged, "hub-bolts-on-circle") == verdict
+
+
+def test_bolts_placed_one_by_one_as_they_stand_evenly_give_the_same() -> None:
+    """Six on 138 mm, the first straight up: every two hours of the clock, 69 mm from the middle."""
+    even = changed({**PLATE, "hub.mount_bolts": 6, "hub.mount_circle": "138 mm", "hub.mount_turned": None})
+    places = "; ".join(f"{hour} at 69 mm" for hour in (12, 2, 4, 6, 8, 10))
+    each = changed({**PLATE, "hub.mount_bolts": 6, "hub.mount_circle": None, "hub.mount_places": places})
+    for value in ("hub_bolt_spacing", "hub_bolt_edge_distance", "metal_between_holes"):
+        assert each.worked.known[value] == pytest.approx(even.worked.known[value])
+    part: Any = each.worked.known["hub_bolts_part"]
+    assert len(bolt_by_bolt(part)) == 6
+    assert "hub.mount_circle" not in each.missing
+
+
+def test_bolts_without_a_distance_wait_for_their_circle() -> None:
+    places = {"hub.mount_bolts": 5, "hub.mount_places": "12; 2; 5; 7; 9"}
+    found = changed({**PLATE, **places, "hub.mount_circle": None}).findings
+    waits = next(one for one in found if one.check == "hole-spacing")
+    assert waits.verdict == "waiting" and "hub.mount_circle" in waits.waits_for
+
+
+def test_an_uneven_bolt_moves_hole_and_part() -> None:
+    """12 and 3 at 70 mm, 7:30 at 50 mm: 70 root 2 = 98.99 apart; the plate's side 95 - 70 = 25 from the one ahead."""
+    places = "12 at 70 mm; 3 at 70 mm; 7:30 at 50 mm"
+    judged = changed({**PLATE, "hub.mount_bolts": 3, "hub.mount_circle": None, "hub.mount_places": places})
+    assert judged.worked.known["hub_bolt_spacing"] == pytest.approx(70 * sqrt(2))
+    assert judged.worked.known["hub_bolt_edge_distance"] == pytest.approx(25)
+    assert judged.worked.known["metal_between_holes"] == pytest.approx(50 - 12.5 / 2 - 66 / 2)
