@@ -133,7 +133,9 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         board.up((right, 0.0), (right, top), right + _LANE, figures.exact(outline.top))
         board.up((right, bottom), (right, 0.0), right + _LANE, figures.exact(-outline.bottom))
     lowest, leftmost = (min(axis) / scale for axis in zip(*((y, x) for x, y, _ in profile.points), strict=True))
-    board.across((left, bottom), (right, bottom), min(lowest, bottom) - _LANE, figures.exact(outline.right - outline.left))
+    board.across(
+        (left, bottom), (right, bottom), min(lowest, bottom) - _LANE, figures.exact(outline.right - outline.left)
+    )
     _tabs(board, profile, at, figures)
     board.up((left, bottom), (left, top), leftmost - _LANE, figures.exact(outline.top - outline.bottom))
     _cut_corner(board, profile, at, figures)
@@ -164,7 +166,7 @@ def _cut_corner(board: Board, profile: Profile, at: Callable[[Point], Point], fi
     outline, points = profile.outline, profile.points
     along = min((x for x, y, _ in points if y - outline.bottom < TOUCHING), default=outline.left) - outline.left
     up = min((y for x, y, _ in points if x - outline.left < TOUCHING), default=outline.bottom) - outline.bottom
-    if TOUCHING < along and abs(along - up) < TOUCHING and not any(bulge for *_, bulge in points):
+    if along > TOUCHING and abs(along - up) < TOUCHING and not any(bulge for *_, bulge in points):
         middle = (outline.left + along / 2, outline.bottom + up / 2)
         board.label(at(middle), f"corner cut off {figures.exact(along)} each way")
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from rules.drawn.arrangement import LEAST_WIDTH, ArrangedView, arrangement
 from rules.drawn.full_size import third_angle
+from rules.drawn.items import items
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
@@ -33,12 +34,14 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     if not rows:
         flow.paragraph(f"Nothing can be drawn yet: plate and pivots are not on the sheet. Sketch here. {BLANK}")
         return pages.written()
+    shown = {number for row in rows for one in row for number in one.numbers}
+    unseen = [str(item.number) for item in items(judged) if item.number not in shown]
     for number, row in enumerate(rows):
         if number:
             flow.turn_page()
         _row_of_views(flow, row, room)
         flow.y = flow.area.bottom + _BLOCK - 8
-        _title_block(flow, judged, scale, third_angle=third)
+        _title_block(flow, judged, scale, unseen, third_angle=third)
     return pages.written()
 
 
@@ -58,7 +61,8 @@ def _row_of_views(flow: Flow, row: Sequence[ArrangedView], room: float) -> None:
         left += wide + spare
 
 
-def _title_block(flow: Flow, judged: Judged, scale: float, *, third_angle: bool) -> None:
+def _title_block(flow: Flow, judged: Judged, scale: float, unseen: Sequence[str], *, third_angle: bool) -> None:
+    without = f", without one: {', '.join(unseen)}" if unseen else ""
     words = "Third angle" if third_angle else "First angle"
     rows = (
         (
@@ -68,7 +72,7 @@ def _title_block(flow: Flow, judged: Judged, scale: float, *, third_angle: bool)
         ),
         (
             f"Tolerances, trade custom: {TOLERANCES[judged.shown_in]}",
-            "Long dash, two dots: bought parts. Every piece has its own part sheet; welds are on the welding sheet.",
+            f"In circles: number in the parts list{without}. Dash, two dots: bought.",
             f"{stamp(judged)}. Drawn {BLANK} Checked {BLANK}",
         ),
     )

@@ -4,13 +4,14 @@ from collections.abc import Iterator
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.items import items
 from rules.drawn.piece_view import ARC, HoleRow, arc_rows, hole_rows, mark_rows, piece_view, slot_rows
 from rules.drawn.pieces import DRILLED
 from rules.judging.judge import Judged
 from rules.judging.reader import answer, name
 from rules.measure.quantity import Units
 from rules.shop.checklist_line import BLANK
-from rules.shop.parts_list import PartsRow, bolts, bought, metal
+from rules.shop.parts_list import PartsRow, metal
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, line_height, paper_size, wrap
@@ -38,7 +39,7 @@ def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     pieces = cut_pieces(judged)
     flow = Flow(judged, pages, paper_size(paper), "Parts list")
-    _parts_list(flow, judged, pieces)
+    _parts_list(flow, judged)
     for number, piece in enumerate(pieces, 1):
         short, long = sorted(paper_size(paper))
         size = (long, short) if piece.on_wheel_centre else (short, long)
@@ -50,18 +51,24 @@ def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
 # Parts list
 
 
-def _parts_list(flow: Flow, judged: Judged, pieces: tuple[CutPiece, ...]) -> None:
+def _parts_list(flow: Flow, judged: Judged) -> None:
     flow.heading("Parts list: what one car takes is twice what one side takes", 40)
-    figures = FigureWriter.of(judged)
-    rows = [("Cut", number, *_cut_row(piece, figures, judged)) for number, piece in enumerate(pieces, 1)]
-    number = len(rows)
-    for kind, found in (("Buy", bought(judged)), ("Bolt", bolts(judged))):
-        for row in found:
-            number += 1
-            rows.append((kind, number, *_cells(row)))
-    flow.paragraph(f"Plate: {metal(judged)}. Lengths and widths are finished sizes.", before=0.3)
-    flow.table((11, 10, 36, 15, 56, 26, 52), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
-    if not pieces:
+    figures, listed = FigureWriter.of(judged), items(judged)
+    rows = [
+        (
+            item.got,
+            item.number,
+            *(_cut_row(item.entry, figures) if isinstance(item.entry, CutPiece) else _cells(item.entry)),
+        )
+        for item in listed
+    ]
+    flow.paragraph(
+        f"Plate: {metal(judged)}. Lengths and widths are finished sizes. No. is the number in the circles of the general "
+        "arrangement.",
+        before=0.3,
+    )
+    flow.table((11, 9, 34, 9, 55, 25, 60), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
+    if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
 
 
@@ -69,7 +76,7 @@ def _cells(row: PartsRow) -> tuple[str, str, str, str, str]:
     return row.what, row.a_side, row.size, row.material, row.notes
 
 
-def _cut_row(piece: CutPiece, figures: FigureWriter, judged: Judged) -> tuple[str, str, str, str, str]:
+def _cut_row(piece: CutPiece, figures: FigureWriter) -> tuple[str, str, str, str, str]:
     outline = piece.profile.outline
     size = f"{figures.exact(outline.right - outline.left)} x {figures.exact(outline.top - outline.bottom)}"
     thick = figures.exact(piece.thickness) if piece.thickness else BLANK
@@ -122,7 +129,9 @@ def _side_by_side(flow: Flow, piece: CutPiece, figures: FigureWriter, table: "_T
     _figure(flow, piece, figures, room - _HEADED)
     left, flow.y, flow.area = flow.y, top - 1.5, whole.less(left=whole.width - _TABLE)
     lines = [max(len(wrap(cell, wide - 2, bold=True)) for wide, cell in zip(table.widths, table.heading, strict=True))]
-    lines += [max(len(wrap(cell, wide - 2)) for wide, cell in zip(table.widths, row, strict=True)) for row in table.rows]
+    lines += [
+        max(len(wrap(cell, wide - 2)) for wide, cell in zip(table.widths, row, strict=True)) for row in table.rows
+    ]
     spare = (room - 3 - sum(lines) * line_height()) / len(lines) / 2
     flow.padding = min(loose, max(spare, _LEAST_PADDING))
     flow.table(table.shares, table.heading, table.rows)

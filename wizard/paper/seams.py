@@ -9,7 +9,7 @@ from dataclasses import replace
 from itertools import pairwise
 from math import cos, hypot, pi, radians, sin
 
-from rules.drawn.full_size.board import Segment, crossed
+from rules.drawn.full_size.places import Segment, crossed
 from rules.drawn.full_size.shapes import (
     PaperArc,
     PaperBox,
