@@ -52,8 +52,18 @@ class Stock(NamedTuple):
 _BY_UNITS: dict[Units, Stock] = {
     "metric": Stock(40.0, 5.0, 25.0, 60.0, 40.0, 10.5, 0.5, 10.0, 12.0, 6.0, "20 mm"),
     "inch": Stock(
-        *(size * INCH for size in (1.5, 0.25, 1.0, 2.5, 1.5, 13 / 32, 1 / 64, 3 / 8, 1 / 2, 1 / 4)), "3/4 in"
-    ),
+        1.5 * INCH,
+        INCH / 4,
+        INCH,
+        2.5 * INCH,
+        1.5 * INCH,
+        13 / 32 * INCH,
+        INCH / 64,
+        3 / 8 * INCH,
+        INCH / 2,
+        INCH / 4,
+        "3/4 in",
+    ),  # fmt: skip
 }
 """Trade custom, no published source; foot_hole is for an M10 or a 3/8 in bolt."""
 
