@@ -63,7 +63,7 @@ _BY_UNITS: dict[Units, Stock] = {
         INCH / 2,
         INCH / 4,
         "3/4 in",
-    ),  # fmt: skip
+    ),
 }
 """Trade custom, no published source; foot_hole is for an M10 or a 3/8 in bolt."""
 
