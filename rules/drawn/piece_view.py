@@ -132,6 +132,8 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         board.across((0.0, top), (right, top), top + _LANE, figures.exact(outline.right))
         board.up((right, 0.0), (right, top), right + _LANE, figures.exact(outline.top))
         board.up((right, bottom), (right, 0.0), right + _LANE, figures.exact(-outline.bottom))
+    else:
+        _hole_places(board, profile, at, figures)
     lowest, leftmost = (min(axis) / scale for axis in zip(*((y, x) for x, y, _ in profile.points), strict=True))
     board.across(
         (left, bottom), (right, bottom), min(lowest, bottom) - _LANE, figures.exact(outline.right - outline.left)
@@ -142,6 +144,24 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
     _radii(board, piece.profile, at, figures)
     board.settle()
     return View(board.items, bounds(board.items))
+
+
+def _hole_places(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
+    """One hole from the left and the lower edge; of two that lie level their spacing, and how far below the top they are."""
+    outline = profile.outline
+    holes = sorted(hole.centre for hole in profile.holes)
+    (left, bottom), (right, top) = at((outline.left, outline.bottom)), at((outline.right, outline.top))
+    if len(holes) == 1:
+        (hole,) = holes
+        if hole[0] - outline.left > TOUCHING:
+            board.across((left, top), at(hole), top + _LANE, figures.exact(hole[0] - outline.left))
+        board.up((right, bottom), at(hole), right + _LANE, figures.exact(hole[1] - outline.bottom))
+    elif len(holes) == _PAIR and abs(holes[0][1] - holes[1][1]) < TOUCHING:
+        board.across(at(holes[0]), at(holes[1]), top + _LANE, figures.exact(holes[1][0] - holes[0][0]))
+        board.up(at(holes[1]), (right, top), right + _LANE, figures.exact(outline.top - holes[1][1]))
+
+
+_PAIR = 2
 
 
 def _tabs(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:

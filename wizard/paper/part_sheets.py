@@ -12,9 +12,10 @@ from rules.judging.reader import answer, name
 from rules.measure.quantity import Units
 from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import PartsRow, metal
+from rules.shop.weld_map import joints
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import Flow
-from wizard.paper.pdf import Document, line_height, paper_size, wrap
+from wizard.paper.pdf import POINT, WORDS, Document, line_height, paper_size, text_width, wrap
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
@@ -24,6 +25,10 @@ _ASIDE, _TABLE = 4.0, 160.0
 """mm beside a drawing, and that the table beside it is wide."""
 _HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
 """mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""
+_JOINTS = {
+    "upper": "upper_lug", "lower": "lower_lug", "steering_arm": "steering_arm", "caliper_bracket": "caliper_bracket",
+}  # fmt: skip
+"""Which piece a joint of the weld map is the foot of."""
 UNITS: dict[Units, str] = {"inch": "in", "metric": "mm"}
 _SPELT: dict[Units, str] = {"inch": "inches", "metric": "mm"}
 TOLERANCES: dict[Units, str] = {
@@ -67,7 +72,7 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
         "arrangement.",
         before=0.3,
     )
-    flow.table((11, 9, 34, 9, 55, 25, 60), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
+    flow.table((10, 9, 34, 11.5, 55, 24, 59), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
     if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
 
@@ -91,7 +96,12 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
     """One page: a piece on the wheel's centre lines with its table beside it, another with its table below."""
     figures = FigureWriter.of(judged)
     thick = figures.exact(piece.thickness) if piece.thickness else BLANK
-    flow.paragraph(f"{piece.title.upper()}. Item {number} of the parts list. Make {piece.make}.", bold=True)
+    to_sign = f"Drawn {BLANK} Checked {BLANK} Measured L {BLANK} R {BLANK}"
+    title = f"{piece.title.upper()}. Item {number} of the parts list. Make {piece.make}."
+    beside = text_width(title, bold=True) + text_width(to_sign) + _ASIDE < flow.area.width
+    if beside:
+        flow.page.text((flow.area.right, flow.y - WORDS * POINT), to_sign, align="right")
+    flow.paragraph(title, bold=True)
     flow.paragraph(f"Metal {metal(judged)}. Thickness {thick}, measured {BLANK}.", before=0.3)
     flow.paragraph(
         f"Tolerances, trade custom: {TOLERANCES[judged.shown_in]}. Edges square and clean; sharp ones broken.",
@@ -100,7 +110,9 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
     notes, table = [*_notes(judged, piece, figures)], _Table(piece, figures)
     if piece.on_wheel_centre:
         notes = [" ".join(notes)]
-        below = sum(0.5 + len(wrap(words, flow.area.width)) * line_height() for words in notes) + _TO_SIGN
+        below = sum(0.5 + len(wrap(words, flow.area.width)) * line_height() for words in notes) + (
+            0.0 if beside else _TO_SIGN
+        )
         _side_by_side(flow, piece, figures, table, flow.room - below)
     else:
         _figure(flow, piece, figures, _FIGURE_HEIGHT)
@@ -109,7 +121,8 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
             flow.table(table.shares, table.heading, table.rows)
     for words in notes:
         flow.paragraph(words, before=0.5)
-    flow.paragraph(f"Drawn {BLANK}   Checked {BLANK}   Left measured {BLANK}   Right measured {BLANK}", before=1.5)
+    if not beside:
+        flow.paragraph(to_sign, before=1.5)
 
 
 def _figure(flow: Flow, piece: CutPiece, figures: FigureWriter, height: float) -> None:
@@ -177,6 +190,11 @@ def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[s
     if any(slot.turned % 90 for slot in piece.profile.slots):
         yield "Deg: how far a slot's length is turned from level, to the left."
     yield from piece.notes
+    yield from (
+        f"Welded as joint {joint.number} of the weld map: {joint.parts}; {joint.words}."
+        for joint in joints(judged)
+        if joint.entered and piece.key == _JOINTS.get(joint.which)
+    )
     yield from (f"NOT DRAWN: {left_out}" for left_out in piece.profile.left_out)
 
 
