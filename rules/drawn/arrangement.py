@@ -112,7 +112,10 @@ def _rows(
     inside = _plain(made, beside, FROM_INSIDE.through(middle), scale, rest)
     # The front view has outboard to its right; a view from there stands right of it in third angle, left of it in first.
     row = (inside, front, outside) if third_angle else (outside, front, inside)
-    return row, (section, *([auxiliary] if auxiliary else []), picture)
+    below = (section, *([auxiliary] if auxiliary else []), picture)
+    # Joints alone are no picture of anything, and there is nothing to cut through.
+    below = below if "plate" in made else tuple(one for one in below if one is auxiliary)
+    return (row, below) if below else (row,)
 
 
 # Shapes
