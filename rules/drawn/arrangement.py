@@ -76,13 +76,16 @@ def arrangement(
     return scale, rows
 
 
+NAME_ROOM = 10.0
+"""mm above a row of views, which stand with their wheel centres level, for their names."""
 LEAST_WIDTH = 46.0
 """mm that a view takes at least, for its name."""
 
 
 def _fits(row: tuple[ArrangedView, ...], width: float, height: float) -> bool:
     wide = sum(max(one.view.frame.width, LEAST_WIDTH) + 4 for one in row)
-    return wide <= width and max(one.view.frame.height for one in row) <= height
+    high, low = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
+    return wide <= width and high - low + NAME_ROOM <= height
 
 
 @reads
@@ -101,7 +104,6 @@ def _rows(
     *,
     third_angle: bool,
 ) -> tuple[tuple[ArrangedView, ...], ...]:
-    front = ArrangedView("front", _front(known, figures, made, beside, middle, scale))
     outside = ArrangedView("from outside the car", _outside(known, figures, made, beside, middle, scale))
     section = ArrangedView("section A-A", _section(known, made, beside, middle, scale))
     picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], 70.0, 70.0))
@@ -110,6 +112,8 @@ def _rows(
     shown = auxiliary.numbers if auxiliary else ()
     rest = [item for item in listed if item.number not in shown]
     inside = _plain(made, beside, FROM_INSIDE.through(middle), scale, rest)
+    rest = [item for item in rest if item.number not in inside.numbers]
+    front = _front(known, figures, made, beside, middle, scale, rest)
     # The front view has outboard to its right; a view from there stands right of it in third angle, left of it in first.
     row = (inside, front, outside) if third_angle else (outside, front, inside)
     below = (section, *([auxiliary] if auxiliary else []), picture)
@@ -177,14 +181,20 @@ def _plain(
 
 
 def _front(
-    known: Known, figures: FigureWriter, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float
-) -> View:
+    known: Known,
+    figures: FigureWriter,
+    made: dict[str, Part],
+    beside: dict[str, Part],
+    middle: Vector,
+    scale: float,
+    wanted: Iterable[Item],
+) -> ArrangedView:
     board, view = Board(), FROM_FRONT.through(middle)
     _beside(board, beside.values(), view, scale)
-    _pieces(board, made.values(), view, scale)
+    numbers = _numbered(board, _pieces(board, made.values(), view, scale), view, scale, wanted)
     _heights(known, board=board, figures=figures, scale=scale)
     board.settle()
-    return View(board.items, bounds(board.items))
+    return ArrangedView("front", View(board.items, bounds(board.items)), numbers)
 
 
 @reads

@@ -95,11 +95,11 @@ def bolts(judged: Judged) -> Iterator[PartsRow]:
             f"{which} pivot bolt", "1", size, grade,
             f"head on top, nut below, pinned or self-locking; shank through both lugs. Torque {BLANK}",
         )  # fmt: skip
-    count, size, grade = _hub_bolts(known, units=units) or (BLANK, f"thread {BLANK}", BLANK)
+    count, size, grade = _hub_bolts(known, units=units) or ("____", f"thread {BLANK}", BLANK)
     yield PartsRow(
         "Hub bolt", count, size, grade, f"head behind the plate, screwed into the hub's flange. Torque {BLANK}"
     )
-    count, size, grade = _caliper_bolts(known, units=units) or (BLANK, f"thread {BLANK}, length {BLANK}", BLANK)
+    count, size, grade = _caliper_bolts(known, units=units) or ("____", f"thread {BLANK}, length {BLANK}", BLANK)
     yield PartsRow("Caliper bolt", count, size, grade, f"as the caliper's maker asks. Torque {BLANK}")
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from rules.drawn.arrangement import LEAST_WIDTH, ArrangedView, arrangement
+from rules.drawn.arrangement import LEAST_WIDTH, NAME_ROOM, ArrangedView, arrangement
 from rules.drawn.full_size import third_angle
 from rules.drawn.items import items
 from rules.judging.judge import Judged, shown, shown_in_both
@@ -51,7 +51,7 @@ def _row_of_views(flow: Flow, row: Sequence[ArrangedView], room: float) -> None:
     widths = [max(one.view.frame.width, LEAST_WIDTH) for one in row]
     spare = (area.width - sum(widths)) / len(row)
     high, low = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
-    level = flow.y - 6 - (room - 6) / 2 - (high + low) / 2
+    level = flow.y - NAME_ROOM - (room - NAME_ROOM) / 2 - (high + low) / 2
     left = area.left + spare / 2
     for one, wide in zip(row, widths, strict=True):
         frame = one.view.frame

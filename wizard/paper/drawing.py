@@ -11,7 +11,7 @@ from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
-from wizard.paper.flow import BarredFlow, Flow
+from wizard.paper.flow import CLOSE, BarredFlow, Flow
 from wizard.paper.pdf import (
     MARGIN,
     POINT,
@@ -217,6 +217,7 @@ def _fits(area: Area, width: float, height: float, reduction: float) -> bool:
 
 
 def _figures(flow: Flow, block: TitleBlock) -> None:
+    flow.padding = CLOSE
     _table(flow, "Missing: fill in by hand, or in the sheet", ("What", "Figure"), block.missing)
     flow.heading("How to read it", room_after=2 * line_height())
     for words in block.notes:

@@ -14,7 +14,7 @@ from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import PartsRow, metal
 from rules.shop.weld_map import joints
 from wizard.paper.drawing_items import draw_items
-from wizard.paper.flow import Flow
+from wizard.paper.flow import CLOSE, Flow
 from wizard.paper.pdf import POINT, WORDS, Document, line_height, paper_size, text_width, wrap
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
@@ -57,6 +57,7 @@ def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
 
 
 def _parts_list(flow: Flow, judged: Judged) -> None:
+    flow.padding = CLOSE
     flow.heading("Parts list: what one car takes is twice what one side takes", 40)
     figures, listed = FigureWriter.of(judged), items(judged)
     rows = [
@@ -69,7 +70,7 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
     ]
     flow.paragraph(
         f"Plate: {metal(judged)}. Lengths and widths are finished sizes. No. is the number in the circles of the general "
-        "arrangement.",
+        "arrangement. Each piece to cut has its part sheet.",
         before=0.3,
     )
     flow.table((10, 9, 34, 11.5, 55, 24, 59), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
@@ -86,7 +87,7 @@ def _cut_row(piece: CutPiece, figures: FigureWriter) -> tuple[str, str, str, str
     size = f"{figures.exact(outline.right - outline.left)} x {figures.exact(outline.top - outline.bottom)}"
     thick = figures.exact(piece.thickness) if piece.thickness else BLANK
     a_side = "2" if piece.make.startswith("4") else "1"
-    return piece.title, a_side, f"{size}, {thick} thick", "plate", f"its part sheet; {piece.make}"
+    return piece.title, a_side, f"{size}, {thick} thick", "plate", piece.make
 
 
 # A piece
