@@ -5,6 +5,7 @@ from functools import cache
 from typing import Any
 
 from rules.judging.judge import Judged, judge
+from rules.measure.quantity import Units
 from rules.sheet import Sheet, read_sheet
 from sample_sheets import document
 from tests.support.base_sheet import MOVING, changed
@@ -26,6 +27,28 @@ def judged_document(sheet: Mapping[str, Any]) -> Judged:
 def judged_sample(name: str) -> Judged:
     """A sample, read and judged."""
     return judged_document(document(name))
+
+
+_whole: dict[tuple[str, Units | None, bool, bool], Judged] = {}
+
+
+def judge_once(
+    sheet: Sheet,
+    shown_in: Units | None = None,
+    before: Judged | None = None,
+    *,
+    light: bool = False,
+    advice: bool = True,
+) -> Judged:
+    """As `judge`, for sheets that many tests open: a whole judgement is kept; what is judged again after a key never is."""
+    if before is not None:
+        return judge(sheet, shown_in, before, light=light, advice=advice)
+    key = repr(sheet), shown_in, light, advice
+    if key not in _whole:
+        if len(_whole) == MOST_KEPT:
+            _whole.clear()
+        _whole[key] = judge(sheet, shown_in, light=light, advice=advice)
+    return _whole[key]
 
 
 @cache

@@ -9,10 +9,13 @@ import pytest
 import tomli_w
 from textual._compositor import Compositor
 from textual._context import visible_screen_stack
+from textual.css.model import RuleSet
+from textual.css.stylesheet import Stylesheet
 from textual.pilot import Pilot
 
 from sample_sheets import sample
 from tests.support.base_sheet import MOVING, changed
+from tests.support.judging import judge_once
 from tests.support.resting import rest
 from wizard.app import BuildSheetApp
 from wizard.widgets.entry import Entry
@@ -28,6 +31,29 @@ def apart_from_the_machine(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> N
     monkeypatch.delenv("TEXTUAL_THEME", raising=False)
     monkeypatch.setattr(Entry, "cursor_blink", False)
     monkeypatch.chdir(tmp_path)
+
+
+@pytest.fixture(autouse=True)
+def opened_sheets_judged_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Most tests open one of a few sheets."""
+    monkeypatch.setattr("wizard.desk.session.judge", judge_once)
+
+
+_parse_rules = Stylesheet._parse_rules
+_rules: dict[object, list[RuleSet]] = {}
+
+
+def _parsed_once(sheet: Stylesheet, css: str, *about: object, **more: object) -> list[RuleSet]:
+    key = css, about, tuple(more.items()), tuple(sheet._variables.items())
+    if key not in _rules:
+        _rules[key] = _parse_rules(sheet, css, *about, **more)  # type: ignore[arg-type]
+    return _rules[key]
+
+
+@pytest.fixture(autouse=True)
+def styles_parsed_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each run of the program has the same style sheet, and the screen library reads it anew twice in each."""
+    monkeypatch.setattr(Stylesheet, "_parse_rules", _parsed_once)
 
 
 @pytest.fixture

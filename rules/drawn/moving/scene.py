@@ -51,10 +51,10 @@ RIDE = TravelAndLock()
 
 
 class PartsByName(dict[str, Part]):
-    """The corner's parts by name. Known by itself, and so found again at once."""
+    """The corner's parts by name: a key by which what was drawn of them is found again."""
 
     def __hash__(self) -> int:  # type: ignore[override]
-        return id(self)
+        return hash(tuple(self))
 
 
 class Moving(NamedTuple):
