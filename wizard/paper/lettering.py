@@ -102,7 +102,7 @@ def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) ->
         line = ""
         for word in drawable(paragraph).split(" "):
             longer = f"{line} {word}".strip()
-            if text_width(longer, size, bold) <= width:
+            if _width(longer, size, bold) <= width:
                 line = longer
                 continue
             if line:
@@ -116,7 +116,7 @@ def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) ->
 def _broken(word: str, width: float, size: float, bold: bool) -> list[str]:
     pieces = [""]
     for character in word:
-        if pieces[-1] and text_width(pieces[-1] + character, size, bold) > width:
+        if pieces[-1] and _width(pieces[-1] + character, size, bold) > width:
             pieces.append("")
         pieces[-1] += character
     return pieces
@@ -125,11 +125,11 @@ def _broken(word: str, width: float, size: float, bold: bool) -> list[str]:
 def shortened(text: object, width: float, size: float = WORDS, bold: bool = False) -> str:
     """One line no wider than `width` mm; a longer text ends in "..." so that nobody takes it for the whole."""
     line = drawable(text)
-    if text_width(line, size, bold) <= width:
+    if _width(line, size, bold) <= width:
         return line
     most = 0
     for step in (256, 128, 64, 32, 16, 8, 4, 2, 1):
-        while most + step <= len(line) and text_width(line[: most + step] + "...", size, bold) <= width:
+        while most + step <= len(line) and _width(line[: most + step] + "...", size, bold) <= width:
             most += step
     line = line[:most]
     return line.rstrip() + "..."
