@@ -114,7 +114,8 @@ def _of(item: Item, drawn: Drawn, view: Viewpoint) -> tuple[Drawn, tuple[Patch, 
 def _on_edges(edges: Iterable[EdgeLine]) -> Iterator[Point]:
     for edge in edges:
         for start, end in pairwise(edge):
-            yield ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
+            for share in (0.5, 0.2, 0.8, 0.05, 0.95):
+                yield start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
 
 
 def _middle(points: Sequence[Point]) -> Point:

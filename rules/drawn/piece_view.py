@@ -211,7 +211,7 @@ def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures
     elif outline.corner_radius:
         radius = outline.corner_radius
         corner = (outline.right - radius + radius * cos(turn), outline.top - radius + radius * sin(turn))
-        board.label(at(corner), f"R {figures.exact(radius)}, all corners")
+        board.label(at(corner), f"4 x R {figures.exact(radius)}")
 
 
 def _named_marks(piece: CutPiece) -> Iterator[tuple[str, tuple[Point, Point]]]:

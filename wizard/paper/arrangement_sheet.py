@@ -11,6 +11,7 @@ from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import metal
 from wizard.paper.drawing_items import draw_items, projection_symbol
 from wizard.paper.flow import Flow
+from wizard.paper.lettering import first_lines
 from wizard.paper.part_sheets import TOLERANCES
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
@@ -20,6 +21,8 @@ _THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
 _BLOCK = 44.0
 """mm kept for the title block and the headings."""
 _SYMBOL_ROOM = 34.0
+_LINES = 3
+"""Of each cell of the title block; longer words stand whole on the part sheets."""
 
 
 @shop_paper
@@ -80,7 +83,7 @@ def _title_block(flow: Flow, judged: Judged, scale: float, unseen: Sequence[str]
     widths = [(area.width - _SYMBOL_ROOM) * share for share in (0.36, 0.36, 0.28)]
     top = flow.y
     for row in rows:
-        flow.row(widths, row)
+        flow.row(widths, [first_lines(cell, wide - 2, _LINES) for cell, wide in zip(row, widths, strict=True)])
     left = area.right - _SYMBOL_ROOM + 2
     projection_symbol(flow.page, (left, flow.y + 8), third_angle=third_angle)
     flow.page.text((left, top - 4), words)

@@ -20,6 +20,7 @@ from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, MACHINED_AFTER, VISUA
 from wizard.paper.checklist_text import VEHICLE
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import CLOSE, Flow
+from wizard.paper.lettering import first_lines
 from wizard.paper.pdf import Document, line_height, paper_size
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
@@ -37,6 +38,8 @@ _BETWEEN = 12.0
 _CAUTIONS = ("holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out")
 _SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from wheel centre"}
 """Figures set in the fixture that are not measured again elsewhere."""
+_LINES, _CLOSE_LINES = 3, 2
+"""That what a person wrote takes at most here, and where room is short; all of it stands on the part sheets and the checklist."""
 _LONGEST = 40
 """Characters of a measured result that are printed."""
 _RUNS = ("tack.fit-up", "weld.earth-clamp", "weld.balanced-runs")
@@ -85,6 +88,7 @@ class _Sheet:
         self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], figure_height: float, *, close: bool
     ) -> None:
         self.flow, self.judged, self.marks, self.figure_height, self.close = flow, judged, marks, figure_height, close
+        self.most = _CLOSE_LINES if close else _LINES
         self.lines: dict[str, ChecklistLine] = {line.id: line for line in checklist(judged)}
 
     def _answer(self, wanted: Name) -> str:
@@ -102,7 +106,7 @@ class _Sheet:
             f"Tube, cups, other metal: grade, condition, thickness {BLANK}{BLANK}{BLANK}",
         )
         for row in rows:
-            self.flow.paragraph(row, before=0.5)
+            self.flow.paragraph(first_lines(row, self.flow.area.width, self.most), before=0.5)
 
     def figure(self) -> None:
         """Both views, reduced, and what they are measured from."""
@@ -146,7 +150,8 @@ class _Sheet:
             flow.turn_page()
             flow.row(widths, heading, bold=True)
         top = flow.y
-        flow.row(widths, (joint.number, joint.parts, "", joint.words), least)
+        parts = first_lines(joint.parts, widths[1] - 2, self.most)
+        flow.row(widths, (joint.number, parts, "", joint.words), least)
         items = weld_symbol(joint.form, joint.leg, joint.run, self.judged.shown_in)
         if items:
             box = bounds(items)
@@ -159,6 +164,7 @@ class _Sheet:
         flow, judged, found = self.flow, self.judged, joints(self.judged)
         flow.heading("How to weld it", 12)
         common = [f"{words}: {said}" for words, said in in_common(found)]
+        common = [first_lines(words, flow.area.width, self.most) for words in common]
         for words in ["; ".join(common)] if common and self.close else common:
             flow.paragraph(words, before=0.3)
         others = "Other joints: "

@@ -44,6 +44,17 @@ def test_long_joint_rows_leave_it_two_pages() -> None:
     assert len(found) == 2 and squeezed("as the maker of rod 4 asks") in squeezed(found[0] + found[1])
 
 
+@pytest.mark.parametrize("name", ["scree_ox_strength", "wrong_cannot_be_put_together"])
+def test_very_long_names_leave_it_two_pages(name: str) -> None:
+    long = "Upper lugs, both of them, cut from one strip and bevelled, to the back of the plate beside the bore " * 3
+    sheet = whole(name)
+    sheet["job"] |= {"vehicle": long}
+    sheet["plate"] |= {"condition": long}
+    for joint in (name for name in sheet if name.startswith("weld_")):
+        sheet[joint] |= {"parts": long, "preheat": long}
+    assert len(pages(printed(sheet))) == 2
+
+
 def test_part_side_revision_people_and_date() -> None:
     said = words(document())
     for wanted in ("one LEFT and one RIGHT", "revision C", "written 2026-03-04", "Builder ____", "Welder ____", "Inspector ____",
