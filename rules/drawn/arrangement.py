@@ -41,6 +41,8 @@ _HIDDEN = ("beam", "upper lugs", "lower lugs")
 _HATCHES = ((45.0, 2.2), (-45.0, 2.2), (30.0, 2.6), (-30.0, 2.6), (60.0, 3.0), (-60.0, 3.0))
 """Angle in degrees and mm on paper from line to line: one for each piece in turn."""
 _LANE = 7.0
+_PICTURE = 70.0
+"""mm that the picture may be wide and high, where the paper is no narrower than four of it."""
 FROM_INSIDE = Viewpoint(FORWARD, UP)
 """From the car's middle: front is to the right. The view from the back of the plate."""
 
@@ -70,7 +72,17 @@ def arrangement(
         return SCALES[0], ()
     listed = items(judged)
     for scale in SCALES:
-        rows = _rows(known, figures, made, beside, middle, scale, listed, third_angle=third_angle)
+        rows = _rows(
+            known,
+            figures,
+            made,
+            beside,
+            middle,
+            scale,
+            listed,
+            third_angle=third_angle,
+            picture_side=min(_PICTURE, width / 4),
+        )
         if all(_fits(row, width, height) for row in rows):
             break
     return scale, rows
@@ -103,10 +115,11 @@ def _rows(
     listed: tuple[Item, ...],
     *,
     third_angle: bool,
+    picture_side: float,
 ) -> tuple[tuple[ArrangedView, ...], ...]:
     outside = ArrangedView("from outside the car", _outside(known, figures, made, beside, middle, scale))
     section = ArrangedView("section A-A", _section(known, made, beside, middle, scale))
-    picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], 70.0, 70.0))
+    picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], picture_side, picture_side))
     # What hangs on the axis is seen best square to it, all else from the back.
     auxiliary = _auxiliary(known, figures, made, middle, scale, [item for item in listed if item.on_axis])
     shown = auxiliary.numbers if auxiliary else ()

@@ -18,11 +18,11 @@ from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
 _THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
-_BLOCK = 44.0
-"""mm kept for the title block and the headings."""
+_NARROW = 230.0
+_BLOCKS = {False: (44.0, 3), True: (68.0, 6)}
+"""mm kept for the title block, and lines of each of its cells: on usual paper, and where it is narrower than that many mm.
+Longer words stand whole on the part sheets."""
 _SYMBOL_ROOM = 34.0
-_LINES = 3
-"""Of each cell of the title block; longer words stand whole on the part sheets."""
 
 
 @shop_paper
@@ -32,7 +32,8 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     short, long = sorted(paper_size(paper))
     flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
     third = third_angle(judged)
-    room = flow.room - _BLOCK
+    block, most = _BLOCKS[flow.area.width < _NARROW]
+    room = flow.room - block
     scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
     if not rows:
         flow.paragraph(f"Nothing can be drawn yet: plate and pivots are not on the sheet. Sketch here. {BLANK}")
@@ -43,8 +44,8 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
         if number:
             flow.turn_page()
         _row_of_views(flow, row, room)
-        flow.y = flow.area.bottom + _BLOCK - 8
-        _title_block(flow, judged, scale, unseen, third_angle=third)
+        flow.y = flow.area.bottom + block - 8
+        _title_block(flow, judged, scale, unseen, most, third_angle=third)
     return pages.written()
 
 
@@ -64,7 +65,9 @@ def _row_of_views(flow: Flow, row: Sequence[ArrangedView], room: float) -> None:
         left += wide + spare
 
 
-def _title_block(flow: Flow, judged: Judged, scale: float, unseen: Sequence[str], *, third_angle: bool) -> None:
+def _title_block(
+    flow: Flow, judged: Judged, scale: float, unseen: Sequence[str], most: int, *, third_angle: bool
+) -> None:
     without = f", without one: {', '.join(unseen)}" if unseen else ""
     words = "Third angle" if third_angle else "First angle"
     rows = (
@@ -83,7 +86,7 @@ def _title_block(flow: Flow, judged: Judged, scale: float, unseen: Sequence[str]
     widths = [(area.width - _SYMBOL_ROOM) * share for share in (0.36, 0.36, 0.28)]
     top = flow.y
     for row in rows:
-        flow.row(widths, [first_lines(cell, wide - 2, _LINES) for cell, wide in zip(row, widths, strict=True)])
+        flow.row(widths, [first_lines(cell, wide - 2, most) for cell, wide in zip(row, widths, strict=True)])
     left = area.right - _SYMBOL_ROOM + 2
     projection_symbol(flow.page, (left, flow.y + 8), third_angle=third_angle)
     flow.page.text((left, top - 4), words)

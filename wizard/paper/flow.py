@@ -72,7 +72,7 @@ class Flow:
         widths = [share * self.area.width / sum(shares) for share in shares]
         self.y -= 1.0
         self.row(widths, heading, 0.0, bold=True)
-        heights = [max(self._row_height(widths, row), least) for row in rows]
+        heights = [max(self.row_height(widths, row), least) for row in rows]
         for number, row in enumerate(rows):
             # The last row does not go over alone.
             together = heights[number:] if number == len(rows) - _LAST and number else heights[number : number + 1]
@@ -84,7 +84,7 @@ class Flow:
 
     def row(self, widths: Sequence[float], row: Sequence[object], least: float = 0.0, bold: bool = False) -> None:
         """One ruled row, its columns so many mm wide and itself at least `least` mm high, at this place of the page."""
-        bottom = self.y - max(self._row_height(widths, row, bold), least)
+        bottom = self.y - max(self.row_height(widths, row, bold), least)
         x = self.area.left
         for width, cell in zip(widths, row, strict=True):
             self.page.box(Area(x, bottom, x + width, self.y))
@@ -93,7 +93,8 @@ class Flow:
             x += width
         self.y = bottom
 
-    def _row_height(self, widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:
+    def row_height(self, widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:
+        """mm that a row takes in columns so wide."""
         lines = max(len(wrap(cell, width - 2 * _PADDING, WORDS, bold)) for width, cell in zip(widths, row, strict=True))
         return lines * line_height() + 2 * self.padding
 

@@ -23,6 +23,8 @@ _FIGURE_HEIGHT = 118.0
 _LESS = name("plate.left_for_drilling")
 _ASIDE, _TABLE = 4.0, 160.0
 """mm beside a drawing, and that the table beside it is wide."""
+_LEAST_FIGURE = 60.0
+"""mm beside the table without which the drawing stands above it."""
 _HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
 """mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""
 _JOINTS = {
@@ -73,7 +75,7 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
         "arrangement. Each piece to cut has its part sheet.",
         before=0.3,
     )
-    flow.table((10, 9, 34, 11.5, 55, 24, 59), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
+    flow.table((10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
     if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
 
@@ -109,7 +111,7 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
         before=0.3,
     )
     notes, table = [*_notes(judged, piece, figures)], _Table(piece, figures)
-    if piece.on_wheel_centre:
+    if piece.on_wheel_centre and flow.area.width >= _TABLE + _LEAST_FIGURE:
         notes = [" ".join(notes)]
         below = sum(0.5 + len(wrap(words, flow.area.width)) * line_height() for words in notes) + (
             0.0 if beside else _TO_SIGN
@@ -185,8 +187,8 @@ def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[s
         yield f"Diameters are finished sizes. Bolt holes are CUT {figures.exact(less)} smaller; drill or ream them."
     if piece.on_wheel_centre:
         yield (
-            f"Places are in {_SPELT[figures.units]} from two edges, and again from the wheel-centre lines. P1 and P2: the pivots "
-            "square through the plate, scribed and not cut."
+            f"Places are in {_SPELT[figures.units]} from two edges, and again from the wheel-centre lines."
+            f"{' P1 and P2: the pivots square through the plate, scribed and not cut.' if mark_rows(piece) else ''}"
         )
     if any(slot.turned % 90 for slot in piece.profile.slots):
         yield "Deg: how far a slot's length is turned from level, to the left."
@@ -196,7 +198,7 @@ def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[s
         for joint in joints(judged)
         if joint.entered and piece.key == _JOINTS.get(joint.which)
     )
-    yield from (f"NOT DRAWN: {left_out}" for left_out in piece.profile.left_out)
+    yield from (f"NOT DRAWN: {left_out}." for left_out in piece.profile.left_out)
 
 
 def _size(row: HoleRow, figures: FigureWriter) -> str:
