@@ -138,28 +138,21 @@ def hole_spacing(
 def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: AtLeast) -> Judgement:
     """The narrowest metal between the centre bore and the plate's edge. It says nothing of strength."""
     bolt = mount_bolt_thread.diameter
-    none_left = Judgement(
-        "stop", "The centre bore breaks out of the plate.", "A wider plate, or the wheel centre elsewhere in it."
-    )
+    change, figures = "A wider plate, or the wheel centre elsewhere in it.", {"bolt": (bolt, "mm")}
+    none_left = Judgement("stop", "The centre bore breaks out of the plate.", change, figures)
     text = "Beside the centre bore {metal_beside_bore} of metal is left; a hub bolt is {bolt} thick."
     change = "More metal beside the bore: have somebody qualified size it."
-    return _metal_left(metal_beside_bore, bolt, limits, none_left, text, change, {"bolt": (bolt, "mm")})
+    return _metal_left(metal_beside_bore, bolt, limits, none_left, text, change)
 
 
 def _metal_left(
-    metal: float,
-    beside: float,
-    limits: AtLeast,
-    none_left: Judgement,
-    text: str,
-    change: str,
-    figures: dict[str, tuple[float, str]] | None = None,
+    metal: float, beside: float, limits: AtLeast, none_left: Judgement, text: str, change: str
 ) -> Judgement:
     """Metal beside a bore, a hole or a slot, against the size it is counted in; `none_left` where there is none."""
     if not more_than(metal, 0.0):
         return none_left
     verdict = limits.verdict(metal / beside)
-    return Judgement(verdict, text, "" if verdict == "good" else change, figures or {})
+    return Judgement(verdict, text, "" if verdict == "good" else change, none_left.figures)
 
 
 @check(
