@@ -60,6 +60,8 @@ class BuildSheetApp(DressedApp):
         self.note = ""
         """Something to tell that must stay in sight, such as the file that is worked in now."""
         self.trouble_at_start = ""
+        self._to_remember: Path | None = None
+        """The sheet to put on the list of recent ones, once nobody waits for a picture: that loads a slow library."""
         terminal.let_go_of_closed_screens()
         self._typed_ahead = TypedAhead(self, self._hand_on, self._all_typed)
         # One of each for good: lines already filtered are remembered by their filter.
@@ -69,8 +71,21 @@ class BuildSheetApp(DressedApp):
 
     def on_mount(self) -> None:
         """The first picture is about to be painted."""
-        self.set_timer(0.5, collect_garbage_again)
+        self.set_timer(0.5, self._begun)
         self._make_room(*self.size)
+
+    def _begun(self) -> None:
+        self._remember()
+        collect_garbage_again()
+
+    def on_unmount(self) -> None:
+        """Who leaves at once finds the sheet on the list too."""
+        self._remember()
+
+    def _remember(self) -> None:
+        path, self._to_remember = self._to_remember, None
+        if path is not None:
+            recent.opened(path)
 
     def on_resize(self, event: Resize) -> None:
         """In a terminal that is too small only that is said, and taken back when it is larger again."""
@@ -154,8 +169,7 @@ class BuildSheetApp(DressedApp):
     def _sheet_screen(self, file: SheetFile, *, scratch: bool = False) -> SheetScreen:
         self.session = Session(file, disk=self._disk, scratch=scratch)
         self.note = ""
-        if not scratch:
-            recent.opened(file.path)
+        self._to_remember = None if scratch else file.path
         return SheetScreen(self.session)
 
     def _new_screen(self, path: Path | None) -> Screen[Any]:
@@ -185,6 +199,7 @@ class BuildSheetApp(DressedApp):
             self.switch_screen(self._sized(screen))
         else:
             self.push_screen(self._sized(screen))
+        self._remember()
 
     # Leaving
 

@@ -1,6 +1,7 @@
 """The `buildsheet` command. Screen and slow libraries are imported only by the commands that need them."""
 
 import argparse
+import gc
 import json
 import os
 import sys
@@ -17,6 +18,8 @@ if TYPE_CHECKING:
     from wizard.files.sheet_file import SheetFile
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
+TOLD_TO_STOP = 128
+"""By custom the exit status of a program that a signal ended, less the signal's number."""
 USAGE = """\
 buildsheet                       open the wizard
 buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there; --picture characters
@@ -49,7 +52,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
             stream.reconfigure(errors="replace")
     try:
         status = COMMANDS[given[0]](given[1:]) if given and given[0] in COMMANDS else _open(given)
-        sys.stdout.flush()
+        if status < TOLD_TO_STOP:  # after a signal the terminal may be gone, which is no fault of the sheet's
+            sys.stdout.flush()
     except BrokenPipeError:  # whoever read it has seen enough
         status = NO_STOP
     except OSError as reason:
@@ -112,6 +116,7 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
+    gc.disable()  # loading and building the first page make much and drop little; looking for it only delays them
     with Asked(ask=worth_asking(os.environ, picture)) as asked:
         from wizard.running import run  # the answers come while this is loaded
 

@@ -1,6 +1,5 @@
 """The wizard from its first picture to the last line it prints."""
 
-import gc
 import sys
 from pathlib import Path
 
@@ -17,8 +16,6 @@ def run(path: Path | None, *, demo: bool = False, pixels: Able | None = None, in
     pixels: what the terminal shows of them. incoming: what sorts its answers from what is typed.
     """
     with Ending() as ending:
-        # Building the first page makes much and drops little: looking for garbage meanwhile only delays it.
-        gc.disable()
         app = BuildSheetApp(path, demo=demo, ending=ending, pixels=pixels, incoming=incoming)
         try:
             app.run()

@@ -8,6 +8,7 @@ from math import tan
 from typing import Literal, get_args
 
 from rules.corner.part import Part
+from rules.drawn.angles import turned
 from rules.drawn.clash import worst_clash
 from rules.drawn.corner_parts import ON_SCREEN, bodies, body, parts_of
 from rules.drawn.front_view import front_scene, upright_scene
@@ -34,16 +35,18 @@ VIEW_OF_STEP: Mapping[str, PictureView] = {
 _FROM_THE_SIDE = (
     name("pivots.castor"), name("pivots.axis_ahead"), name("caliper.clock"), name("caliper.length"),
     name("caliper.inward_reach"), name("weld_caliper_bracket.caliper_stands"), name("plate.bracket_thickness"),
-    name("pivots.upper_ahead"), name("pivots.lower_ahead"),
+    name("pivots.upper_ahead"), name("pivots.lower_ahead"), name("hub.mount_turned"),
 )  # fmt: skip
 _FROM_THE_FRONT = (
     name("arms.lower_front_height"), name("arms.lower_rear_height"), name("arms.upper_front_height"),
     name("arms.upper_rear_height"), name("arms.bump_travel"), name("arms.droop_travel"), name("plate.thickness"),
-    name("steering.tie_rod_above"), name("steering.inner_height"),
+    name("steering.tie_rod_above"), name("steering.inner_height"), name("arms.static_camber"),
 )  # fmt: skip
+_FROM_ABOVE = (name("loads.tie_rod_sweep"),)
 VIEW_OF_FIELD: Mapping[str, PictureView] = {
     **{one.origin: "side" for one in _FROM_THE_SIDE},
     **{one.origin: "front" for one in _FROM_THE_FRONT},
+    **{one.origin: "above" for one in _FROM_ABOVE},
 }
 """Where an entry is seen better than from where its step is."""
 
@@ -79,7 +82,7 @@ def picture(
 ) -> tuple[PictureView, Scene]:
     """The corner in a view; from the front where that has nothing to show yet. Which view it is comes first.
 
-    field: the open entry, whose length is drawn as an arrow.
+    field: the open entry, whose length is drawn as an arrow, or whose angle as an arc with one.
     """
     made: Scene | None = None
     if view == "above":
@@ -91,14 +94,24 @@ def picture(
     if made is None:
         view, made = "front", (upright_scene if close_up else front_scene)(known, lit)
     looking = VIEWPOINTS.get(view)
-    return view, with_arrow(made, measured(field, known, looking) if looking else None)
+    if looking is None:
+        return view, made
+    if angle := turned(field, known, looking):
+        return view, Scene((angle[0], *_but(made, angle[0]), *angle[1:]), made.frame)
+    return view, with_arrow(made, measured(field, known, looking))
+
+
+def _but(scene: Scene, label: Item) -> Iterator[Item]:
+    """What a scene shows, but for words that are said already."""
+    words = label.text if isinstance(label, Label) else ""
+    return (item for item in scene.items if not (isinstance(item, Label) and item.text == words))
 
 
 def with_arrow(scene: Scene, arrow: Dimension | None) -> Scene:
     """A scene with a dimension over all else, whose words find their place first and are not said twice."""
     if arrow is None:
         return scene
-    others = (item for item in scene.items if not (isinstance(item, Label) and item.text == arrow.label.text))
+    others = _but(scene, arrow.label)
     unlettered = Dimension(arrow.start, arrow.end, Label(arrow.part, arrow.end, "", "inboard"), arrow.part)
     return Scene((arrow.label, *others, unlettered), _with(scene.frame, arrow.end))
 

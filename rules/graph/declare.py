@@ -8,7 +8,7 @@ receives the word itself.
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
@@ -120,7 +120,7 @@ def in_name(name: str, member: Member) -> str:
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
-    if not any(placeholder in name for placeholder in member):
+    if not member or not any(placeholder in name for placeholder in member):
         return name
     words = {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
     return "_".join(words.get(part, part) for part in name.split("_"))
@@ -132,8 +132,13 @@ def words_of(member: Member) -> dict[str, str]:
     >>> words_of({"part": "steering_arm"})
     {'part': 'steering arm', 'Part': 'Steering arm'}
     """
+    return dict(_words_of(tuple(member.items())))
+
+
+@cache
+def _words_of(member: tuple[tuple[str, str], ...]) -> Mapping[str, str]:
     words: dict[str, str] = {}
-    for placeholder, word in member.items():
+    for placeholder, word in member:
         said = word.replace("_", " ")
         words |= {placeholder: said, placeholder.capitalize(): said[:1].upper() + said[1:]}
     return words
@@ -147,7 +152,7 @@ def in_words(text: str, member: Member) -> str:
     """
     if not member or "{" not in text:
         return text
-    for placeholder, words in words_of(member).items():
+    for placeholder, words in _words_of(tuple(member.items())).items():
         text = text.replace(f"{{{placeholder}}}", words)
     return text
 

@@ -1,5 +1,6 @@
 """Runs every check on a sheet: findings, worst first, and the verdict of the whole."""
 
+from collections import Counter
 from collections.abc import Container, Iterable
 from dataclasses import dataclass, replace
 from functools import cache
@@ -278,10 +279,15 @@ def why_not(name: str, judged: Judged) -> str:
 
 
 @cache
+def _labels() -> Counter[str]:
+    return Counter(asked.label for asked in FIELDS.values())
+
+
+@cache
 def label(name: str) -> str:
     """A field's label as words in a sentence, with its step where two steps ask the same: "wheel bolt circle"."""
     words = in_a_sentence(FIELDS[name].label)
-    twice = sum(asked.label == FIELDS[name].label for asked in FIELDS.values()) > 1
+    twice = _labels()[FIELDS[name].label] > 1
     return f"{FIELDS[name].step.replace('_', ' ')} {words}" if twice else words
 
 

@@ -1,6 +1,7 @@
 """The usual range of a question, as the check that judges it alone has it, else as the question itself says."""
 
 from dataclasses import replace
+from functools import lru_cache
 
 from rules.graph.bands import AtLeast, AtMost, Between, Limits
 from rules.graph.engine import Graph
@@ -10,6 +11,7 @@ from rules.measure.display import published
 from rules.measure.quantity import KINDS, Units
 
 
+@lru_cache(1000)
 def usual(field_name: str, graph: Graph | None = None) -> Limits | None:
     """The limits of the one check that has this field as its only number, in the field's unit or the one it is shown in.
 

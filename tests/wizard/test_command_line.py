@@ -1,5 +1,7 @@
 """The `buildsheet` command without a screen: output, exit statuses, and what it refuses."""
 
+import errno
+import io
 import json
 import os
 import subprocess
@@ -11,7 +13,7 @@ import pytest
 from rules.judging.trade import trade
 from rules.sheet import FIELDS
 from sample_sheets import FINISHED, sample
-from wizard.command_line import main
+from wizard.command_line import COMMANDS, main
 
 GOOD = str(sample(FINISHED))
 STOPS = str(sample("wrong_hub_without_stub_shaft"))
@@ -154,7 +156,7 @@ def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
 
 def test_check_imports_neither_the_screen_nor_the_paper() -> None:
     probe = (
-        "import sys; from wizard.command_line import main; main(['check', sys.argv[1]]);"
+        "import sys; from wizard.command_line import COMMANDS, main; main(['check', sys.argv[1]]);"
         "print([name for name in ('textual', 'rich', 'pydantic', 'tomli_w', 'tomlkit', 'wizard.paper') if name in sys.modules])"
     )
     done = subprocess.run([sys.executable, "-c", probe, GOOD], capture_output=True, text=True, check=True)
@@ -178,3 +180,19 @@ def test_a_sheet_of_nothing_but_unknown_names_is_judged_and_the_names_beyond_the
     assert len(reports(capsys)[0]["unknown"]) == 15_000  # type: ignore[arg-type]
     assert main(["check", sheet(tmp_path, names * 2)]) == 2
     assert "256 kB" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(("ended", "told"), [(129, 129), (0, 2)])
+def test_a_terminal_that_is_gone_takes_nothing_from_the_exit_status_of_a_signal(
+    ended: int, told: int, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """The last line could not be written and is still held back; other commands say what the system says."""
+
+    class Gone(io.StringIO):
+        def flush(self) -> None:
+            raise OSError(errno.EIO, os.strerror(errno.EIO))
+
+    monkeypatch.setitem(COMMANDS, "check", lambda _: ended)
+    monkeypatch.setattr("wizard.command_line.flush_or_forget", lambda: None)
+    monkeypatch.setattr(sys, "stdout", Gone())
+    assert main(["check"]) == told

@@ -12,10 +12,14 @@ from wizard.desk.words import count
 
 
 class Next(NamedTuple):
-    """words: what to do, in a sentence. entry: the entry to go to for it; empty where the papers are next."""
+    """words: what to do, in a sentence. entry: the entry to go to for it; empty where the papers are next.
+
+    stop: what is to be cleared, for which changes can be looked for; None where it is something else.
+    """
 
     words: str
     entry: str = ""
+    stop: Finding | None = None
 
 
 def next_step(judged: Judged) -> Next:
@@ -27,7 +31,8 @@ def next_step(judged: Judged) -> Next:
         return Next(f"Answer {_named(judged.missing[0])}; {len(judged.missing)} left.", judged.missing[0])
     for finding in judged.findings:
         if finding.verdict == "stop":
-            return Next(f"Clear the stop “{finding.title}”. {finding.change}".strip(), entry_behind(finding))
+            words = f"Clear the stop “{finding.title}”: changes that help, each tried on the whole sheet."
+            return Next(words, entry_behind(finding), finding)
     for word, names in (("Answer", "waits_for"), ("Measure", "estimated_from")):
         wanted = Counter(name for finding in judged.findings for name in getattr(finding, names) if _counts(finding))
         if wanted:

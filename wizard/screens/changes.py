@@ -12,6 +12,7 @@ from rules.judging.judge import Finding
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
 from rules.judging.proposals import Looked, Proposal, look_for
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
+from wizard.desk.next_step import entry_behind
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
 from wizard.widgets.items import Items, Listed
@@ -20,12 +21,13 @@ from wizard.widgets.lines import KeyLine
 LOOKING = "Looking for changes that help. Each is tried on the whole sheet; this may take a while."
 
 
-class ChangesScreen(Screen["tuple[str, ...] | None"]):
-    """Closes with the names of the entries that were changed, or None."""
+class ChangesScreen(Screen["str | tuple[str, ...] | None"]):
+    """Closes with the names of the entries that were changed, with the one to go to where nothing helps, or None."""
 
     KEYS: ClassVar[tuple[Key, ...]] = (
         Key("escape", "back", BACK.does, BACK.word),
         Key("enter", "put", "put this change in the sheet; Ctrl+z there undoes it", "put it in", told=True),
+        Key("g", "go", "go to the entry the verdict rests on", "go to the entry"),
     )
     BINDINGS = bindings(KEYS)
 
@@ -90,6 +92,10 @@ class ChangesScreen(Screen["tuple[str, ...] | None"]):
             entries = {entry.name: entry.to for entry in offer.entries}
             self._session.put_all(entries)
             self.dismiss(tuple(entries))
+
+    def action_go(self) -> None:
+        """To the entry, to change it by hand."""
+        self.dismiss(entry_behind(self._finding))
 
     def action_back(self) -> None:
         """Back to the verdicts; nobody waits for what is still being looked for."""

@@ -79,7 +79,7 @@ class FindingsScreen(Screen["str | tuple[str, ...] | None"]):
         if finding is not None and finding.verdict in TOLD_IN_FULL:
             self.app.push_screen(ChangesScreen(self._session, finding), self._changed)
 
-    def _changed(self, names: tuple[str, ...] | None) -> None:
+    def _changed(self, names: str | tuple[str, ...] | None) -> None:
         if names:
             self.dismiss(names)
 

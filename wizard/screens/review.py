@@ -83,14 +83,14 @@ class Review(Vertical):
         more = f" and {len(pages) - PAGES_NAMED} more" if len(pages) > PAGES_NAMED else ""
         enter = f" Entered under {', '.join(pages[:PAGES_NAMED])}{more}." if pages else ""
         key = self.NEXT.short if self._next.entry else self.PAPERS[0].short
+        width = (self.size.width or self.app.size.width) - 2
         blocks = {
             "Judged": plain(scope(groups) or "Nothing yet."),
             "Not judged": plain(f"{told}{enter}" if told else "Nothing: all that applies was judged."),
             "Next": Content.assemble((f"{key}  ", "bold $text-accent"), plain(self._next.words, "bold")),
-            "Write": key_content(self.PAPERS),
+            "Write": key_content(self.PAPERS, width - HEAD),
             **({"Done": plain(self.said, "bold $text-success")} if self.said else {}),
         }
-        width = (self.size.width or self.app.size.width) - 2
         between = "\n\n" if self.app.size.height >= ROOMY else "\n"
         shown = [_block(head, told, width) for head, told in blocks.items()]
         self.query_one("#standing", Static).update(Content(between).join(shown))
@@ -180,8 +180,12 @@ class Review(Vertical):
             self.screen.go_to(name)  # type: ignore[attr-defined]
 
     def action_next_thing(self) -> None:
-        """Go to the entry that is next; where none is, write the folder."""
-        if self._next.entry:
+        """Go to the entry that is next; of a stop, look for changes that help; where nothing is next, write the folder."""
+        if self._next.stop is not None:
+            from wizard.screens.changes import ChangesScreen
+
+            self.app.push_screen(ChangesScreen(self._session, self._next.stop), self.screen.jump)  # type: ignore[attr-defined]
+        elif self._next.entry:
             self._go_to(self._next.entry)
         else:
             self.write("folder")

@@ -1,7 +1,7 @@
 """The sheet: steps, form, verdicts and picture. Everything starts from here."""
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING, Any, ClassVar, cast
+from typing import TYPE_CHECKING, ClassVar
 
 from textual import events
 from textual.app import ComposeResult
@@ -25,6 +25,7 @@ from wizard.widgets.verdict_list import VerdictList
 if TYPE_CHECKING:
     from wizard.desk.papers import What
     from wizard.screens.review import Review
+    from wizard.widgets.front_view import FrontView
 
 HELP = Key("f1,ctrl+g", "help", "help for this step", "help")  # some terminals keep F1 for themselves
 FINDINGS = Key("f2", "findings", "all verdicts in full", "verdicts")
@@ -68,24 +69,24 @@ class SheetScreen(GoesBack):
         super().__init__(classes="sheet")
         self.session, self._told = session, (session.file.told, session.sheet)
         self.number = first_unfinished(session.judged)
-        self._asking = False
-        self._side_owed = self._save_owed = False
+        self._asking = self._side_owed = self._save_owed = False
         self._at_rest: Timer | None = None
-        # Not asked of the screen with `query_one`: what that has found it keeps, a thousand pages long.
+        # None of these is asked for with a query: at each key that takes long, and keeps a thousand pages that are gone.
+        self._top, self._strip, self._steps, self._verdicts = TopLine(session), StepStrip(), StepList(), VerdictList()
+        self._trouble = Static("", id="trouble", markup=False)
+        self._picture: FrontView | None = None
         self._page: FormPage | Review | None = None
-
-    # Parts
 
     def compose(self) -> ComposeResult:
         """Top line, steps, the open page, and the side where there is room for it."""
-        yield TopLine(self.session)
-        yield StepStrip()
+        yield self._top
+        yield self._strip
         with Horizontal(id="work"):
-            yield StepList()
+            yield self._steps
             with Vertical(id="middle"):
-                yield Static("", id="trouble", markup=False)
+                yield self._trouble
             with Vertical(id="side"):
-                yield VerdictList()
+                yield self._verdicts
         yield KeyLine(self._keys())
 
     def _keys(self) -> Sequence[Shown]:
@@ -131,44 +132,45 @@ class SheetScreen(GoesBack):
             self.save()
 
     def on_resize(self) -> None:
-        """The picture is only made where it is shown: it would cost a third of the start."""
-        if shows_picture(self) and not self.query("#side FrontView"):
+        """The picture is only made where it is shown."""
+        if shows_picture(self) and self._picture is None:
             self.call_after_refresh(self._add_picture)
 
     async def _add_picture(self) -> None:
-        from wizard.widgets.front_view import FrontView
-
-        side = self.query_one("#side")
-        if not side.query(FrontView):
-            await side.mount(house_of(self).new_picture(), before=0)
+        if self._picture is None:
+            self._picture = house_of(self).new_picture()
+            await self.query_one("#side").mount(self._picture, before=0)
             self._show_picture()
 
     def show_all(self) -> None:
         """Repaint everything that follows from the answers. What is heavy to work out follows when the keys rest."""
-        judged = self.session.judged_so_far
+        judged, self._side_owed = self.session.judged_so_far, False
         self._wait_for_rest(owed=not judged.whole)
-        self.query_one(TopLine).show()
-        stand = standings(judged)
-        for steps in (self.query_one(StepStrip), self.query_one(StepList)):
-            steps.show(stand, self.number)
-        trouble = self.query_one("#trouble", Static)
+        self._top.show()
+        self._strip.show(stand := standings(judged), self.number)
+        self._steps.show(stand, self.number)
         notes = [self.session.trouble or "", house_of(self).note, self.told]
-        if any(notes) or trouble.has_class("shown"):  # an update lays the whole screen out anew
-            trouble.update(plain("  ".join(note for note in notes if note)))
-            trouble.set_class(any(notes), "shown")
+        if any(notes) or self._trouble.has_class("shown"):  # an update lays the whole screen out anew
+            self._trouble.update(plain("  ".join(note for note in notes if note)))
+            self._trouble.set_class(any(notes), "shown")
         self._show_picture()
-        for page in self.query(FormPage):
+        if page := self._open_form:
             page.show_panel()
             page.show_questions()
             steps_open = [step.name for step in PAGES[self.number].steps]
-            self.query_one(VerdictList).show(judged, steps_open, page.current, page.told)
+            self._verdicts.show(judged, steps_open, page.current, page.told)
         if self.number == REVIEW:
-            self.query_one(VerdictList).show(judged)
+            self._verdicts.show(judged)
 
     def _show_picture(self) -> None:
-        for picture in self.query("#side FrontView"):
+        if self._picture is not None:
             judged = self.session.judged_so_far
-            cast(Any, picture).show(judged.worked.known, judged.shown_in, self._open_entry)
+            self._picture.show(judged.worked.known, judged.shown_in, self._open_entry)
+
+    @property
+    def _open_form(self) -> FormPage | None:
+        page = self._page  # it may be half built, or taken away
+        return page if isinstance(page, FormPage) and page.is_attached and page.is_mounted else None
 
     @property
     def _open_entry(self) -> str:
@@ -197,8 +199,8 @@ class SheetScreen(GoesBack):
                 self.call_after_refresh(self._show_side)
 
     def _show_side(self) -> None:
-        self._side_owed = False
-        self.show_all()
+        if self._side_owed:
+            self.show_all()
 
     def on_form_page_left(self) -> None:
         """Save as soon as an entry is done; of a burst of keys, as soon as the last has been dealt with."""
@@ -212,7 +214,7 @@ class SheetScreen(GoesBack):
         if self._save_owed:
             self.save()
         if self._side_owed:
-            self._show_side()
+            self.call_after_refresh(self._show_side)
 
     async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
@@ -263,7 +265,7 @@ class SheetScreen(GoesBack):
 
     def flush(self) -> None:
         """Take over what was typed a moment ago."""
-        for page in self.query(FormPage):
+        if page := self._open_form:
             page.flush()
 
     def reload(self) -> None:
@@ -311,18 +313,16 @@ class SheetScreen(GoesBack):
         """Help for the open step."""
         from wizard.screens.help import HelpScreen
 
-        page = self.page
-        self.app.push_screen(
-            HelpScreen(PAGES[self.number], page.current if isinstance(page, FormPage) else "", self.keys)
-        )
+        self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys))
 
     def action_findings(self) -> None:
         """All verdicts in full."""
         from wizard.screens.findings import FindingsScreen
 
-        self.app.push_screen(FindingsScreen(self.session), self._jump)
+        self.app.push_screen(FindingsScreen(self.session), self.jump)
 
-    def _jump(self, name: "str | tuple[str, ...] | None") -> None:
+    def jump(self, name: "str | tuple[str, ...] | None") -> None:
+        """What another screen closed with: the entry or page to go to, or the entries it changed."""
         if isinstance(name, tuple):
             self.applied(name)
         elif name and name in ASKED:
@@ -349,7 +349,7 @@ class SheetScreen(GoesBack):
         """Find a step or an entry by part of its name."""
         from wizard.screens.find import FindScreen
 
-        self.app.push_screen(FindScreen(self.session), self._jump)
+        self.app.push_screen(FindScreen(self.session), self.jump)
 
     def action_explain(self) -> None:
         """The working of a number or verdict."""
@@ -377,13 +377,13 @@ class SheetScreen(GoesBack):
         """Room between all parts, least first."""
         from wizard.screens.room import RoomScreen
 
-        self.app.push_screen(RoomScreen(self.session), self._jump)
+        self.app.push_screen(RoomScreen(self.session), self.jump)
 
     def action_gives_first(self) -> None:
         """Which part is the weakest."""
         from wizard.screens.gives_first import GivesFirstScreen
 
-        self.app.push_screen(GivesFirstScreen(self.session), self._jump)
+        self.app.push_screen(GivesFirstScreen(self.session), self.jump)
 
     def action_motion(self) -> None:
         """Both wheels through travel and lock."""

@@ -1,6 +1,6 @@
 """Where the program starts when no sheet was named: the sheet begun last, a new one, or a sample to look round."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import partial
 from pathlib import Path
 from typing import Any, ClassVar
@@ -69,7 +69,11 @@ class StartScreen(Screen[Any]):
             classes="intro padded", markup=False,
         )  # fmt: skip
         yield Items(list(self._items([])))
-        yield KeyLine((*self.KEYS, ALL_KEYS, QUIT))
+        yield KeyLine(self._keys(some=False))
+
+    def _keys(self, *, some: bool) -> Sequence[Key]:
+        """some: whether there is a sheet that can be taken off the list."""
+        return (*(self.KEYS if some else self.KEYS[:1]), ALL_KEYS, QUIT)
 
     def on_mount(self) -> None:
         """The list of sheets is read after the first picture is on the screen."""
@@ -81,6 +85,7 @@ class StartScreen(Screen[Any]):
         here = [path for path in recent.sheets_here() if path.absolute() not in remembered]
         sheets = [recent.summary(path) for path in [*remembered, *here]]
         self.query_one(Items).show(list(self._items(sheets)), at_top=at_top)
+        self.query_one(KeyLine).show(self._keys(some=bool(remembered)))
 
     def _items(self, sheets: list[Summary]) -> Iterator[Listed]:
         width = self.app.size.width - 4

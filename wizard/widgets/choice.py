@@ -107,7 +107,11 @@ class Choice(Widget, can_focus=True):
         between = Content.assemble("< ", shown, " >")
         if len(between) + len(self.typed) + 2 <= width and self.typed:
             return between + Content(f"  {self.typed}")
-        return between if len(between) <= width else shown.truncate(width, ellipsis=True)
+        if len(between) <= width:
+            return between
+        if len(shown) > width >= len(self.chosen):  # rather without its brackets than cut short
+            return shown[1:-1]
+        return shown.truncate(width, ellipsis=True)
 
     def _choice(self, choice: str) -> Content:
         """A choice with the letters that pick it underlined, in brackets where it is chosen."""

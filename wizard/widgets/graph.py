@@ -10,6 +10,8 @@ from rules.drawn.moving.scene import RIDE, TravelAndLock
 from rules.drawn.scene import Box, Item, Line, Mark, Polyline, Scene
 from rules.measure.outline import Point
 from wizard.desk.drawing_styles import DrawingStyle
+from wizard.pixels.painting import Panel
+from wizard.widgets.dots import TWICE_AS_HIGH
 from wizard.widgets.drawn import Drawn
 from wizard.widgets.raster import Row, Run, draw
 
@@ -59,8 +61,20 @@ def _ticks(low: float, high: float, step: float) -> tuple[float, ...]:
     return tuple(round(step * count, 9) + 0.0 for count in range(first, last + 1))
 
 
-def graph_rows(graph: Curve, place: TravelAndLock, width: int, height: int, drawing: DrawingStyle) -> tuple[Row, ...]:
-    """Title with the numbers at the place, curve, and ticks along both axes, in `width` by `height` cells."""
+def graph_rows(
+    graph: Curve,
+    place: TravelAndLock,
+    width: int,
+    height: int,
+    drawing: DrawingStyle,
+    aspect: float = TWICE_AS_HIGH,
+    panels: list[Panel] | None = None,
+    corner: tuple[int, int] = (0, 0),
+) -> tuple[Row, ...]:
+    """Title with the numbers at the place, curve, and ticks along both axes, in `width` by `height` cells.
+
+    panels: where what is to be painted in pixels is put. corner: the cell of the whole drawing at its upper left.
+    """
     if width < LEAST_WIDTH or height < LEAST_HEIGHT:
         return _blank(width, height)
     points = (*graph.line, *graph.beside)
@@ -69,7 +83,10 @@ def graph_rows(graph: Curve, place: TravelAndLock, width: int, height: int, draw
     margin = max(map(len, up_axis.labels)) + 1
     columns = width - margin
     across_axis = axis([x for x, _ in points], columns // COLUMNS_PER_TICK)
-    picture = draw(_plot(graph, place, across_axis, up_axis, columns, down), columns, down, drawing, str)
+    plot = _plot(graph, place, across_axis, up_axis, columns, down, aspect)
+    picture = draw(plot, columns, down, drawing, str, aspect)
+    if panels is not None:
+        panels.append(Panel(plot, corner[0] + margin, corner[1] + 1, columns, down))
     beside = _ticks_beside(up_axis, margin, down)
     title = _words(graph.told(place), width)
     body = ((Run(words, "dimension", None), *row) for words, row in zip(beside, picture.rows, strict=True))
@@ -85,11 +102,13 @@ def _blank(width: int, height: int) -> tuple[Row, ...]:
     return ((Run(" " * width, None, None),),) * height
 
 
-def _plot(graph: Curve, place: TravelAndLock, across: Scale, up: Scale, columns: int, rows: int) -> Scene:
-    """The curves in cells from the lower left corner: a cell is 1 wide and 2 high, as the drawing takes it."""
+def _plot(
+    graph: Curve, place: TravelAndLock, across: Scale, up: Scale, columns: int, rows: int, aspect: float
+) -> Scene:
+    """The curves in cells from the lower left corner: a cell is 1 wide and `aspect` high, as the drawing takes it."""
 
     def cell(point: Point) -> Point:
-        return across.share(point[0]) * (columns - 1) + 0.5, (up.share(point[1]) * (rows - 1) + 0.5) * 2
+        return across.share(point[0]) * (columns - 1) + 0.5, (up.share(point[1]) * (rows - 1) + 0.5) * aspect
 
     left, right, bottom, top = across.low, across.high, up.low, up.high
     mark, _ = graph.at(place)
@@ -103,7 +122,7 @@ def _plot(graph: Curve, place: TravelAndLock, across: Scale, up: Scale, columns:
     if graph.beside:
         items.append(Polyline("rim", tuple(map(cell, graph.beside)), style="dashed"))
     items += [Polyline("axis", tuple(map(cell, graph.line))), Mark("gap", cell(mark), "bearing")]
-    return Scene(tuple(items), Box(0.0, columns, 0.0, 2.0 * rows))
+    return Scene(tuple(items), Box(0.0, columns, 0.0, aspect * rows))
 
 
 def _ticks_beside(up: Scale, margin: int, rows: int) -> list[str]:
@@ -132,6 +151,7 @@ class Graphs(Drawn):
         self._graphs: tuple[Curve, ...] = ()
         self._place = RIDE
         self._made: tuple[object, tuple[Row, ...]] = (None, ())
+        self._panels: tuple[Panel, ...] = ()
 
     def show(self, graphs: tuple[Curve, ...], place: TravelAndLock) -> None:
         """Draw these curves with the mark at a place."""
@@ -141,17 +161,29 @@ class Graphs(Drawn):
     def rows(self) -> tuple[Row, ...]:
         """The drawing, made again only when something it depends on has changed."""
         width, height = self.size
-        drawing: DrawingStyle = "braille" if self.drawing == "pixels" else self.drawing
-        key = (self._graphs, self._place, self.size, drawing)
+        key = (self._graphs, self._place, self.size, self.drawing, self.able)
         if self._made[0] != key:
-            self._made = (key, grid_rows(self._graphs, self._place, width, height, drawing))
+            panels: list[Panel] = []
+            rows = grid_rows(self._graphs, self._place, width, height, self.drawing, self.aspect, panels)
+            self._made, self._panels = (key, rows), tuple(panels)
         return self._made[1]
+
+    def panels(self) -> tuple[Panel, ...]:
+        """The curves; titles and ticks stay letters."""
+        self.rows()
+        return self._panels
 
 
 def grid_rows(
-    graphs: Sequence[Curve], place: TravelAndLock, width: int, height: int, drawing: DrawingStyle
+    graphs: Sequence[Curve],
+    place: TravelAndLock,
+    width: int,
+    height: int,
+    drawing: DrawingStyle,
+    aspect: float = TWICE_AS_HIGH,
+    panels: list[Panel] | None = None,
 ) -> tuple[Row, ...]:
-    """The graphs in one column, or in two where they would be too flat in one."""
+    """The graphs in one column, or in two where they would be too flat in one. panels: see `graph_rows`."""
     if not graphs:
         return ()
     columns = 2 if height // len(graphs) < LEAST_HEIGHT + 2 and width >= 2 * LEAST_WIDTH + 1 else 1
@@ -160,7 +192,13 @@ def grid_rows(
     edges = [height * line // len(lines) for line in range(len(lines) + 1)]
     rows: list[Row] = []
     for line, (top, bottom) in zip(lines, pairwise(edges), strict=True):
-        drawn = [graph_rows(graph, place, across, bottom - top, drawing) for graph in line]
+        drawn = [
+            graph_rows(
+                graph, place, across, bottom - top, drawing, aspect, panels,
+                (width - columns * across + across if number else 0, top),
+            )
+            for number, graph in enumerate(line)
+        ]  # fmt: skip
         if len(drawn) < columns:
             drawn.append(_blank(across, bottom - top))
         spare = Run(" " * (width - columns * across), None, None)

@@ -15,6 +15,7 @@ from wizard.desk.words import BEING_WORKED_OUT, plain, sheet_verdict, verdict
 
 BAR = 10
 """Cells of the bar that says how far a sheet is."""
+BETWEEN_KEYS = "  "
 LEAST_WITH_BAR = 76
 """Columns. In fewer the title needs the room."""
 
@@ -90,9 +91,19 @@ class KeyLine(Static):
         self.update(key_content(keys))
 
 
-def key_content(keys: Sequence[Shown]) -> Content:
-    """The keys in one line, each of which can be clicked; the word goes with the first of its keys."""
-    return Content("  ").join([_clickable(each if isinstance(each, tuple) else (each,)) for each in keys])
+def key_content(keys: Sequence[Shown], width: int = 0) -> Content:
+    """The keys in a line, each of which can be clicked; the word goes with the first of its keys.
+
+    width: cells, where they may take several lines: a key never stands apart from its word.
+    """
+    rows: list[Content] = []
+    for each in keys:
+        key = _clickable(each if isinstance(each, tuple) else (each,))
+        if rows and not 0 < width < len(rows[-1]) + len(BETWEEN_KEYS) + len(key):
+            rows[-1] = Content.assemble(rows[-1], BETWEEN_KEYS, key)
+        else:
+            rows.append(key)
+    return Content("\n").join(rows)
 
 
 def _clickable(together: Sequence[Key]) -> Content:

@@ -28,21 +28,25 @@ class VerdictList(Widget):
         self._before: Mapping[str, str] = {}
         self._told: Sequence[Finding] = ()
         self._shown: object = None
-        self._height = 0
+        self._made: tuple[int, list[Content]] = (0, [])
+        self._height = 1
 
     def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "", told: Sequence[Finding] = ()) -> None:
         """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in; told: what is told of
         beside it."""
-        if self._judged is None or (typed_in != self._typed_in and judged.findings != self._judged.findings):
+        if another := self._judged is None or (typed_in != self._typed_in and judged.findings != self._judged.findings):
             self._before = _words(self._judged or judged)
             self._typed_in = typed_in
         shown = (judged.findings, steps, told)
         if shown != self._shown:
+            least = 1 if another or steps != self._steps else self._height
             self._shown = shown
             self._judged, self._steps, self._told = judged, steps, told
-            needed = len(self._lines(self.size.width)) if self.size.width else 0
-            # The screen is laid out anew only where the list gets higher or lower: it takes longer than all the rest.
-            self.refresh(layout=min(needed, self.MOST) != min(self._height, self.MOST))
+            self._made = (0, [])
+            # The screen is laid out anew only where the list gets higher, or another answer makes it lower: that takes longer
+            # than all the rest, and a picture that moves up and down with each digit of an answer is no help.
+            needed = max(least, min(len(self._lines(self.size.width)), self.MOST))
+            self.refresh(layout=needed != self._height)
             self._height = needed
 
     def render(self) -> Content:
@@ -55,10 +59,12 @@ class VerdictList(Widget):
 
     def get_content_height(self, container: Size, viewport: Size, width: int) -> int:
         """As high as what there is to tell; the style sheet says how high it may get."""
-        return max(1, len(self._lines(width)))
+        return max(self._height, len(self._lines(width)))
 
     def _lines(self, width: int) -> list[Content]:
-        return [line for part in self._parts() for line in wrapped(part, width)] if self._judged else []
+        if width and self._judged and self._made[0] != width:
+            self._made = (width, [line for part in self._parts() for line in wrapped(part, width)])
+        return self._made[1]
 
     def _parts(self) -> Iterator[Content]:
         judged = self._judged

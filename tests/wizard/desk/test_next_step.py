@@ -5,7 +5,7 @@ import copy
 import pytest
 
 from rules.judging.judge import Judged
-from sample_sheets import document
+from sample_sheets import SHOWN, document
 from tests.support.judging import judged_document
 from wizard.desk.next_step import next_step
 
@@ -41,6 +41,18 @@ def test_the_most_urgent(changes: dict[str, object], begins: str, entry: str) ->
 
 @pytest.mark.parametrize("sheet", [WREN, MOVING])
 def test_two_lines_that_often_are_alike_do_not_stand_before_the_papers(sheet: str) -> None:
-    judged = with_changes(sheet)
+    made = copy.deepcopy(document(sheet))
+    made.pop("confirmed", None)
+    judged = judged_document(made)
     assert judged.verdict == "good" and judged.asks_about
     assert next_step(judged).words == "Write the whole folder for the welder."
+
+
+def test_nothing_is_asked_about_on_the_sample_that_is_shown_first() -> None:
+    assert not with_changes(SHOWN).asks_about
+
+
+def test_a_stop_is_named_with_the_finding_that_changes_are_looked_for_of() -> None:
+    told = next_step(with_changes(WREN, hub__bolt_circle="5 x 4.5 in"))
+    assert told.stop is not None and told.stop.verdict == "stop"
+    assert next_step(with_changes(WREN, rotor__diameter=None)).stop is None

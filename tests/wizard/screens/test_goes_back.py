@@ -5,6 +5,7 @@ from pathlib import Path
 from textual.pilot import Pilot
 
 from tests.support.driving import Drive, TextOf, app_of, dealt_with, form_of, go_to, saved, screen_of, until, write
+from wizard.desk.pages import REVIEW
 from wizard.screens.changes import ChangesScreen
 from wizard.screens.findings import FindingsScreen
 from wizard.screens.reading import ReadingScreen
@@ -111,6 +112,43 @@ def test_escape_goes_back_while_it_looks_and_changes_nothing(drive: Drive, finis
         await pilot.pause()
         assert isinstance(pilot.app.screen, FindingsScreen)
         assert app_of(pilot).session is not None and app_of(pilot).session.entry(CASTOR) == "-2 deg"  # type: ignore[union-attr]
+
+    drive(finished, act)
+
+
+def test_the_review_looks_for_changes_where_a_stop_is_next(drive: Drive, finished: Path, text_of: TextOf) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await answer(pilot, CASTOR, "-2 deg")
+        screen_of(pilot).open_page(REVIEW)
+        await dealt_with(pilot)
+        assert "Clear the stop" in text_of(app_of(pilot))
+        await pilot.press("n")
+        await pilot.pause()
+        changes = pilot.app.screen
+        assert isinstance(changes, ChangesScreen)
+        await until(pilot, lambda: bool(changes._offers))
+        await pilot.press("enter")
+        await until(pilot, lambda: isinstance(pilot.app.screen, SheetScreen))
+        await dealt_with(pilot)
+        assert saved(finished)["pivots"]["castor"] == "4 deg"
+
+    drive(finished, act)
+
+
+def test_from_the_changes_one_key_goes_to_the_entry_instead(drive: Drive, finished: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await answer(pilot, CASTOR, "-2 deg")
+        screen_of(pilot).open_page(REVIEW)
+        await dealt_with(pilot)
+        stop = next(found for found in screen_of(pilot).session.judged.findings if found.verdict == "stop")
+        await pilot.press("n")
+        await pilot.pause()
+        assert isinstance(pilot.app.screen, ChangesScreen)
+        await pilot.press("g")
+        await until(pilot, lambda: isinstance(pilot.app.screen, SheetScreen))
+        await dealt_with(pilot)
+        assert form_of(pilot).current.startswith(f"{stop.step}.")
+        assert saved(finished)["pivots"]["castor"] == "-2 deg"
 
     drive(finished, act)
 

@@ -44,3 +44,9 @@ def test_what_was_typed_is_shown_with_what_enter_makes_of_it() -> None:
     assert typed("6")[1].endswith("6 = ?")
     assert typed("6", width=48)[1].endswith("6 = ?")  # too narrow for all the choices and this
     assert typed("b")[1].endswith("b = ball")
+
+
+def test_a_chosen_word_that_just_fits_is_not_cut_for_its_brackets() -> None:
+    assert typed("6", "0", "enter", width=11) == ("60 deg cone", "60 deg cone")
+    assert typed("6", "0", "enter", width=13) == ("60 deg cone", "[60 deg cone]")
+    assert typed("6", "0", "enter", width=10) == ("60 deg cone", "[60 deg c…")

@@ -7,6 +7,7 @@ import pytest
 from rules.drawn.moving.graphs import Curve
 from rules.drawn.moving.scene import TravelAndLock
 from wizard.desk.drawing_styles import DRAWINGS, DrawingStyle
+from wizard.pixels.painting import Panel
 from wizard.widgets.graph import LEAST_HEIGHT, LEAST_WIDTH, axis, graph_rows, grid_rows
 from wizard.widgets.raster import Row
 
@@ -120,3 +121,22 @@ def test_graphs_stand_in_a_grid(count: int, width: int, height: int, columns: in
 
 def test_without_curves_there_is_nothing() -> None:
     assert grid_rows((), TravelAndLock(0.0), 78, 17, "braille") == ()
+
+
+def test_in_pixels_each_curve_is_painted_where_its_dots_stand_and_the_letters_stay() -> None:
+    panels: list[Panel] = []
+    letters = text(grid_rows([TWO, FLAT], TravelAndLock(0.0), 60, 24, "pixels", 2.0, panels))
+    in_dots = grid_rows([TWO, FLAT], TravelAndLock(0.0), 60, 24, "braille")
+    assert [(panel.top, panel.height) for panel in panels] == [(1, 10), (13, 10)]  # title above, ticks below
+    for panel in panels:
+        owned = [(column, row) for column, row in dots(in_dots, "axis") if panel.top <= row < panel.top + panel.height]
+        assert owned and all(panel.left <= column < panel.left + panel.width == 60 for column, _ in owned)
+    assert letters[0].startswith("Rise 0 deg at 0 mm") and "travel mm" in letters[11]
+    assert not any(sign in "".join(letters) for sign in "⠁⡇⣀")
+
+
+def test_in_two_columns_the_curves_in_pixels_stand_beside_each_other() -> None:
+    panels: list[Panel] = []
+    grid_rows([RISING, FLAT], TravelAndLock(0.0), 61, 8, "pixels", 2.0, panels)
+    (left, right) = panels
+    assert left.top == right.top and left.left + left.width == 30 and right.left + right.width == 61
