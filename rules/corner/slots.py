@@ -49,12 +49,31 @@ class Slot(NamedTuple):
         along, across = x * cos(self.turned) + y * sin(self.turned), y * cos(self.turned) - x * sin(self.turned)
         return hypot(max(abs(along) - self.length / 2, 0.0), max(abs(across) - self.width / 2, 0.0))
 
+    def apart(self, other: "Slot") -> float:
+        """The metal between two slots, mm; minus how far they lie in one another.
+
+        >>> one, across = Slot((0.0, 0.0), 30.0, 10.0, 0.0, "beam"), Slot((0.0, 0.0), 10.0, 30.0, 0.0, "upper lugs")
+        >>> one.apart(across), one.apart(Slot((33.0, 14.0), 30.0, 10.0, 0.0, "beam"))
+        (-20.0, 5.0)
+        """
+        gaps = []
+        for turned in (self.turned, self.turned + pi / 2, other.turned, other.turned + pi / 2):
+            own, others = ([x * cos(turned) + y * sin(turned) for x, y in slot.corners] for slot in (self, other))
+            gaps.append(max(min(others) - max(own), min(own) - max(others)))
+        if max(gaps) <= 0:
+            return max(gaps)
+        return min([self.away(corner) for corner in other.corners] + [other.away(corner) for corner in self.corners])
+
 
 class PlateSlots(NamedTuple):
-    """All slots of the plate, and how deep the tabs of each piece are, by the part's name."""
+    """All slots of the plate, how deep the tabs of each piece are, by the part's name, and pieces too short for their tab.
+
+    short: the name of a piece and how long its foot is, mm.
+    """
 
     slots: tuple[Slot, ...] = ()
     deep: tuple[tuple[str, float], ...] = ()
+    short: tuple[tuple[str, float], ...] = ()
 
     @property
     def text(self) -> str:
@@ -67,6 +86,38 @@ class PlateSlots(NamedTuple):
 
 
 WITHOUT_SLOTS = PlateSlots()
+
+
+class NarrowMetal(NamedTuple):
+    """Where the least metal beside a slot is left. mm: how much, minus where there is none; slot and beside: in words."""
+
+    mm: float
+    slot: str
+    beside: str
+
+    @property
+    def text(self) -> str:
+        """In words, for the written-out working."""
+        return f"between the {self.slot} and {self.beside}"
+
+
+def name_of(slot: Slot, slots: tuple[Slot, ...]) -> str:
+    """A slot in words, told from the others of its piece by where it is.
+
+    >>> pair = (Slot((0.0, 90.0), 30.0, 9.0, 0.0, "upper lugs"), Slot((0.0, 50.0), 30.0, 9.0, 0.0, "upper lugs"))
+    >>> name_of(pair[1], pair)
+    'lower slot for the upper lugs'
+    """
+    same = [other for other in slots if other.piece == slot.piece]
+    beside = [other for other in same if slot.piece != _BEAM or other.at[0] * slot.at[0] > 0]
+    words = [("front" if slot.at[0] > 0 else "rear")] if slot.piece == _BEAM else []
+    if len(beside) > 1:
+        middle = sum(other.at[1] for other in beside) / len(beside)
+        words.append("upper" if slot.at[1] > middle else "lower")
+    return " ".join([*words, f"slot for the {slot.piece}"])
+
+
+_BEAM = "beam"
 
 
 def faces(plate: Part) -> tuple[float, float, float]:
@@ -136,6 +187,13 @@ def beam_slots(beam: Part, plate: Part, tab: float, wall: float) -> Iterator[Slo
 _UPRIGHT = pi / 2
 
 
+def foot_of(piece: Part) -> float:
+    """How long the foot of a lug is, or the edge of a beam's side along the plate."""
+    prism = next(shape for shape in piece.shapes if isinstance(shape, Prism))
+    across = [x for x, _ in prism.outline]
+    return max(across) - min(across) if piece.name != _BEAM else _ends(piece)[1] - _ends(piece)[0]
+
+
 def _ends(beam: Part) -> tuple[float, float]:
     prism = next(shape for shape in beam.shapes if isinstance(shape, Prism))
     ys = [y for _, y in prism.outline]
@@ -155,7 +213,7 @@ def missing_at(slots: PlateSlots, level: float) -> tuple[float, float]:
         ys = [y for _, y in slot.corners]
         if min(ys) <= level <= max(ys):
             xs = [x for x, _ in slot.corners]
-            if slot.piece == "beam":
+            if slot.piece == _BEAM:
                 sides += max(xs) - min(xs)
             else:
                 middle = max(middle, 2 * max(abs(min(xs)), abs(max(xs))))

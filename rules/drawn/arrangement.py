@@ -4,7 +4,7 @@ Every shape is the corner's own solid, projected; nearer pieces hide what is beh
 own way (ISO 128-3). What is bought and bolted on is drawn as a neighbouring part.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from rules.corner.part import Part
@@ -14,6 +14,7 @@ from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
+from rules.drawn.items import FINE, Drawn, Item, balloons, items
 from rules.drawn.patches import EdgeLine, Patch
 from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
@@ -39,18 +40,20 @@ _HIDDEN = ("beam", "upper lugs", "lower lugs")
 """What the plate hides from outside and is worth seeing through it."""
 _HATCHES = ((45.0, 2.2), (-45.0, 2.2), (30.0, 2.6), (-30.0, 2.6), (60.0, 3.0), (-60.0, 3.0))
 """Angle in degrees and mm on paper from line to line: one for each piece in turn."""
-_FINE = 0.2
 _LANE = 7.0
+_PICTURE = 70.0
+"""mm that the picture may be wide and high, where the paper is no narrower than four of it."""
 FROM_INSIDE = Viewpoint(FORWARD, UP)
 """From the car's middle: front is to the right. The view from the back of the plate."""
 
 
 @dataclass(frozen=True, slots=True)
 class ArrangedView:
-    """One view on paper. name: what it is and where from."""
+    """One view on paper. name: what it is and where from. numbers: the rows of the parts list that have a balloon on it."""
 
     name: str
     view: View
+    numbers: tuple[int, ...] = ()
 
 
 def arrangement(
@@ -67,20 +70,34 @@ def arrangement(
     middle = _wheel_centre(known)
     if middle is None or not made:
         return SCALES[0], ()
+    listed = items(judged)
     for scale in SCALES:
-        rows = _rows(known, figures, made, beside, middle, scale, third_angle=third_angle)
+        rows = _rows(
+            known,
+            figures,
+            made,
+            beside,
+            middle,
+            scale,
+            listed,
+            third_angle=third_angle,
+            picture_side=min(_PICTURE, width / 4),
+        )
         if all(_fits(row, width, height) for row in rows):
             break
     return scale, rows
 
 
+NAME_ROOM = 10.0
+"""mm above a row of views, which stand with their wheel centres level, for their names."""
 LEAST_WIDTH = 46.0
 """mm that a view takes at least, for its name."""
 
 
 def _fits(row: tuple[ArrangedView, ...], width: float, height: float) -> bool:
     wide = sum(max(one.view.frame.width, LEAST_WIDTH) + 4 for one in row)
-    return wide <= width and max(one.view.frame.height for one in row) <= height
+    high, low = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
+    return wide <= width and high - low + NAME_ROOM <= height
 
 
 @reads
@@ -95,35 +112,54 @@ def _rows(
     beside: dict[str, Part],
     middle: Vector,
     scale: float,
+    listed: tuple[Item, ...],
     *,
     third_angle: bool,
+    picture_side: float,
 ) -> tuple[tuple[ArrangedView, ...], ...]:
-    front = ArrangedView("front", _front(known, figures, made, beside, middle, scale))
     outside = ArrangedView("from outside the car", _outside(known, figures, made, beside, middle, scale))
-    inside = ArrangedView("back, from inside the car", _plain(made, beside, FROM_INSIDE.through(middle), scale))
     section = ArrangedView("section A-A", _section(known, made, beside, middle, scale))
-    picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], 70.0, 70.0))
-    auxiliary = [
-        ArrangedView("square to the axis", found)
-        for found in (_auxiliary(known, figures, made, middle, scale),)
-        if found
-    ]
+    picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], picture_side, picture_side))
+    # What hangs on the axis is seen best square to it, all else from the back.
+    auxiliary = _auxiliary(known, figures, made, middle, scale, [item for item in listed if item.on_axis])
+    shown = auxiliary.numbers if auxiliary else ()
+    rest = [item for item in listed if item.number not in shown]
+    inside = _plain(made, beside, FROM_INSIDE.through(middle), scale, rest)
+    rest = [item for item in rest if item.number not in inside.numbers]
+    front = _front(known, figures, made, beside, middle, scale, rest)
     # The front view has outboard to its right; a view from there stands right of it in third angle, left of it in first.
     row = (inside, front, outside) if third_angle else (outside, front, inside)
-    return row, (section, *auxiliary, picture)
+    below = (section, *([auxiliary] if auxiliary else []), picture)
+    # Joints alone are no picture of anything, and there is nothing to cut through.
+    below = below if "plate" in made else tuple(one for one in below if one is auxiliary)
+    return (row, below) if below else (row,)
 
 
 # Shapes
 
 
-def _pieces(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float, pen: Pen = "outline") -> None:
+def _pieces(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float, pen: Pen = "outline") -> list[Drawn]:
     """Parts from the farthest to the nearest, each hiding what it covers."""
+    drawn = []
     for part in sorted(parts, key=lambda one: _depth(one, view)):
-        areas, edges = looks(part, view, "seen", _FINE)
+        areas, edges = looks(part, view, "seen", FINE)
+        drawn.append(Drawn(part, areas, edges))
         for area in areas:
             _blank(board, area, scale)
         for edge in edges:
-            board.line(*_reduced(edge, scale), pen=pen, an_edge=False)
+            board.line(*_reduced(edge, scale), pen=pen)
+    return drawn
+
+
+def _numbered(
+    board: Board, drawn: Sequence[Drawn], view: Viewpoint, scale: float, wanted: Iterable[Item]
+) -> tuple[int, ...]:
+    """Balloons for the rows of the parts list that this view shows."""
+    found = tuple(balloons(wanted, drawn, view))
+    for balloon in found:
+        at = (balloon.at[0] / scale, balloon.at[1] / scale)
+        board.balloon(at, str(balloon.number), on_edge=balloon.on_edge)
+    return tuple(balloon.number for balloon in found)
 
 
 def _blank(board: Board, area: Patch, scale: float) -> None:
@@ -133,7 +169,7 @@ def _blank(board: Board, area: Patch, scale: float) -> None:
 
 def _beside(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float) -> None:
     for part in parts:
-        for edge in looks(part, view, "seen", _FINE)[1]:
+        for edge in looks(part, view, "seen", FINE)[1]:
             board.line(*_reduced(edge, scale), pen="adjacent", an_edge=False)
 
 
@@ -147,23 +183,31 @@ def _reduced(points: EdgeLine, scale: float) -> tuple[Point, ...]:
     return tuple((x / scale, y / scale) for x, y in points)
 
 
-def _plain(made: dict[str, Part], beside: dict[str, Part], view: Viewpoint, scale: float) -> View:
+def _plain(
+    made: dict[str, Part], beside: dict[str, Part], view: Viewpoint, scale: float, wanted: Iterable[Item]
+) -> ArrangedView:
     board = Board()
     _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
-    _pieces(board, made.values(), view, scale)
+    numbers = _numbered(board, _pieces(board, made.values(), view, scale), view, scale, wanted)
     board.settle()
-    return View(board.items, bounds(board.items))
+    return ArrangedView("back, from inside the car", View(board.items, bounds(board.items)), numbers)
 
 
 def _front(
-    known: Known, figures: FigureWriter, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float
-) -> View:
+    known: Known,
+    figures: FigureWriter,
+    made: dict[str, Part],
+    beside: dict[str, Part],
+    middle: Vector,
+    scale: float,
+    wanted: Iterable[Item],
+) -> ArrangedView:
     board, view = Board(), FROM_FRONT.through(middle)
     _beside(board, beside.values(), view, scale)
-    _pieces(board, made.values(), view, scale)
+    numbers = _numbered(board, _pieces(board, made.values(), view, scale), view, scale, wanted)
     _heights(known, board=board, figures=figures, scale=scale)
     board.settle()
-    return View(board.items, bounds(board.items))
+    return ArrangedView("front", View(board.items, bounds(board.items)), numbers)
 
 
 @reads
@@ -197,7 +241,7 @@ def _outside(
     board, view = Board(), FROM_OUTSIDE.through(middle)
     _pieces(board, made.values(), view, scale)
     for name in _HIDDEN:
-        for edge in looks(made[name], view, "seen", _FINE)[1] if name in made else ():
+        for edge in looks(made[name], view, "seen", FINE)[1] if name in made else ():
             board.line(*_reduced(edge, scale), pen="hidden", an_edge=False)
     _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
     _holes(known, board=board, scale=scale, bolts_drawn="hub bolts" in made)
@@ -243,14 +287,16 @@ def _fore_and_aft(
             board.across((0.0, y / scale), (-ahead / scale, y / scale), level, figures.exact(ahead))
 
 
-def _auxiliary(known: Known, figures: FigureWriter, made: dict[str, Part], middle: Vector, scale: float) -> View | None:
+def _auxiliary(
+    known: Known, figures: FigureWriter, made: dict[str, Part], middle: Vector, scale: float, wanted: Iterable[Item]
+) -> ArrangedView | None:
     ends = _axis_in_space(known)
     if ends is None:
         return None
     lower, upper = (plus(middle, end) for end in ends)
     view = square_to_axis(unit(minus(upper, lower))).through(middle)
     board = Board()
-    _pieces(board, made.values(), view, scale)
+    numbers = _numbered(board, _pieces(board, made.values(), view, scale), view, scale, wanted)
     (x1, y1), (x2, y2) = view.flat(lower), view.flat(upper)
     board.line((x1 / scale, y1 / scale - 8), (x2 / scale, y2 / scale + 8), pen="centre")
     box = bounds(board.shapes)
@@ -258,7 +304,7 @@ def _auxiliary(known: Known, figures: FigureWriter, made: dict[str, Part], middl
         known, board=board, figures=figures, ends=((x1 / scale, y1 / scale), (x2 / scale, y2 / scale)), left=box.left
     )
     board.settle()
-    return View(board.items, bounds(board.items))
+    return ArrangedView("square to the axis", View(board.items, bounds(board.items)), numbers)
 
 
 @reads
@@ -292,7 +338,7 @@ def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middl
     """Cut by the upright plane through the wheel centre, looked at from the front; pieces it misses stand behind."""
     board, view = Board(), FROM_FRONT.through(middle)
     made = _hollowed(known, made=made) or made
-    cut = {name: looks(part, view, "cut", _FINE) for name, part in made.items()}
+    cut = {name: looks(part, view, "cut", FINE) for name, part in made.items()}
     behind = [part for name, part in made.items() if not cut[name][0] and _depth(part, view) < 0]
     _pieces(board, behind, view, scale)
     for number, (name, (areas, edges)) in enumerate(cut.items()):
@@ -305,7 +351,7 @@ def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middl
         for edge in edges:
             board.line(*_reduced(edge, scale), an_edge=False)
     for part in beside.values():
-        for edge in looks(part, view, "cut", _FINE)[1]:
+        for edge in looks(part, view, "cut", FINE)[1]:
             board.line(*_reduced(edge, scale), pen="adjacent", an_edge=False)
     board.settle()
     return View(board.items, bounds(board.items))

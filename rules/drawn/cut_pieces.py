@@ -261,9 +261,12 @@ def _tie_rod_hole(
 def _bracket(known: Known) -> Iterator[CutPiece]:
     profile = bracket_blank(known)
     if profile is not None:
-        notes = ("A blank: trimmed to the mock-up, left and right apart. The outer edge is the upper one.",)
+        notes = (
+            "The outer edge is the upper one; the lower one is welded. It is longer and wider than it stays: trim it to the "
+            "mock-up, left and right apart, the caliper bolted on.",
+        )
         yield CutPiece(
-            "caliper_bracket", "Caliper bracket blank", profile, _bracket_thickness(known), "1 left, 1 right", notes
+            "caliper_bracket", "Caliper bracket", profile, _bracket_thickness(known), "1 left, 1 right", notes
         )  # fmt: skip
 
 

@@ -10,31 +10,62 @@ trade custom, no published source.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
-from math import asin, atan2, cos, degrees, dist, hypot, pi, sin
+from math import asin, atan2, ceil, cos, degrees, dist, hypot, pi, sin
+from typing import NamedTuple
 
 from rules.drawn.pieces import Hole, MarkLine, Profile, hub_plate
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Outline, Point
+from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, dot, minus, plus, times, unit
 
-EDGE = 40.0
-"""From whatever stands on the base to its edge."""
-BEYOND = 25.0
-"""From the outer face of a pivot's lugs to the middle of the post that holds the bar."""
 _LUGS_UNKNOWN = 40.0
 """From a pivot to the outer face of its lugs where they are not on the sheet."""
-FOOT = 60.0
-"""Width of a post's foot."""
-BOLT_HOLE = 10.5
-"""For an M10 or 3/8 in bolt."""
-STUD_FREE = 0.5
-"""More than the stud's diameter."""
 _RIGHT = ", RIGHT"
-STOP = 10.0
-"""Diameter of a stop pin."""
+
+
+class Stock(NamedTuple):
+    """What a fixture is made of, in round sizes of one system, mm.
+
+    edge: from whatever stands on the base to its edge, which lies on a multiple of step; beyond: from the outer face of a pivot's
+    lugs to the middle of the post that holds the bar; foot: width of a post's foot; apart: its two bolts, in holes of foot_hole;
+    stud_free: more than the stud's diameter; stop: diameter of a stop pin; post: thickness of posts and feet; wall: of the bush
+    round the bar. base: the base plate's least thickness, in words.
+    """
+
+    edge: float
+    step: float
+    beyond: float
+    foot: float
+    apart: float
+    foot_hole: float
+    stud_free: float
+    stop: float
+    post: float
+    wall: float
+    base: str
+
+
+_BY_UNITS: dict[Units, Stock] = {
+    "metric": Stock(40.0, 5.0, 25.0, 60.0, 40.0, 10.5, 0.5, 10.0, 12.0, 6.0, "20 mm"),
+    "inch": Stock(
+        1.5 * INCH,
+        INCH / 4,
+        INCH,
+        2.5 * INCH,
+        1.5 * INCH,
+        13 / 32 * INCH,
+        INCH / 64,
+        3 / 8 * INCH,
+        INCH / 2,
+        INCH / 4,
+        "3/4 in",
+    ),
+}
+"""Trade custom, no published source; foot_hole is for an M10 or a 3/8 in bolt."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,11 +111,12 @@ class Fixture:
     stops: tuple[Stop, ...]
     checks: tuple[CheckFigure, ...]
     left_out: tuple[str, ...]
+    stock: Stock = _BY_UNITS["metric"]
 
 
 def fixture(judged: Judged) -> Fixture | None:
     """The fixture of the LEFT upright; None while the pivots are not known."""
-    known = judged.worked.known
+    known, stock = judged.worked.known, _BY_UNITS[judged.shown_in]
     pivots = _pivots(known)
     if pivots is None:
         return None
@@ -96,8 +128,8 @@ def fixture(judged: Judged) -> Fixture | None:
     )
     bar = min(bars, default=12.0)
     posts = [
-        _post("Post 1, below the lower pivot", plus(lower, times(-_reach(known, "lower"), way)), way, bar),
-        _post("Post 2, above the upper pivot", plus(upper, times(_reach(known, "upper"), way)), way, bar),
+        _post("Post 1, below the lower pivot", plus(lower, times(-_reach(known, "lower", stock), way)), way, bar),
+        _post("Post 2, above the upper pivot", plus(upper, times(_reach(known, "upper", stock), way)), way, bar),
     ]
     tie_rod = _tie_rod_post(known)
     if tie_rod is None:
@@ -105,14 +137,14 @@ def fixture(judged: Judged) -> Fixture | None:
     else:
         posts.append(tie_rod)
     plate = hub_plate(known, "right")  # seen from inside, a left plate looks as a right one does from outside
-    stops = tuple(_stops(known, plate=plate))
-    holes = [*_hub_holes(known, left_out=left_out), *_foot_holes(posts), *_stop_holes(stops)]
+    stops = tuple(_stops(known, plate=plate, stock=stock))
+    holes = [*_hub_holes(known, left_out=left_out, stock=stock), *_foot_holes(posts, stock), *_stop_holes(stops, stock)]
     if _run_together(holes):
         holes = [hole for hole in holes if not hole.what.endswith(_RIGHT)]
         left_out.append("holes for RIGHT: they would run into those for LEFT; make a second base, mirrored")
     marks = _marks(lower, upper, posts, plate)
-    base = Profile(_round_all(holes, posts, plate), tuple(holes), tuple(marks))
-    return Fixture(base, bar, tuple(posts), stops, tuple(_checks(lower, upper, posts)), tuple(left_out))
+    base = Profile(_round_all(holes, posts, plate, stock), tuple(holes), tuple(marks))
+    return Fixture(base, bar, tuple(posts), stops, tuple(_checks(lower, upper, posts)), tuple(left_out), stock)
 
 
 @reads
@@ -141,10 +173,10 @@ def _upper_bar(upper_thread: Thread) -> float | None:
     return upper_thread.diameter
 
 
-def _reach(known: Known, which: str) -> float:
+def _reach(known: Known, which: str, stock: Stock) -> float:
     """From a pivot to the middle of its post, along the bar."""
     stack = _lower_stack(known) if which == "lower" else _upper_stack(known)
-    return (stack or _LUGS_UNKNOWN) + BEYOND
+    return (stack or _LUGS_UNKNOWN) + stock.beyond
 
 
 @reads
@@ -180,6 +212,7 @@ def _hub_holes(
     stud_thread: Thread | None,
     *,
     left_out: list[str],
+    stock: Stock,
 ) -> list[Hole]:
     holes = []
     if pilot_diameter is not None:
@@ -190,26 +223,29 @@ def _hub_holes(
         radius, count = hub_bolt_circle.diameter / 2, hub_bolt_circle.count
         for number in range(count):
             turn = pi / 2 + 2 * pi * number / count
-            holes.append(Hole((radius * cos(turn), radius * sin(turn)), stud_thread.diameter + STUD_FREE, "wheel stud"))
+            holes.append(
+                Hole((radius * cos(turn), radius * sin(turn)), stud_thread.diameter + stock.stud_free, "wheel stud")
+            )
     else:
         left_out.append("stud holes: bolt circle or thread is not on the sheet")
     return holes
 
 
-def _foot_holes(posts: list[Post]) -> Iterator[Hole]:
+def _foot_holes(posts: list[Post], stock: Stock) -> Iterator[Hole]:
     """Two bolts through each foot, along the bar, and the same mirrored for the other side."""
     for post in posts:
         turn = post.turned * pi / 180
         for way in (-1, 1):
-            x, y = post.at[0] - way * FOOT / 3 * sin(turn), post.at[1] + way * FOOT / 3 * cos(turn)
+            reach = way * stock.apart / 2
+            x, y = post.at[0] - reach * sin(turn), post.at[1] + reach * cos(turn)
             for side, words in ((1, ""), (-1, _RIGHT)):
-                yield Hole((side * x, y), BOLT_HOLE, f"{post.name.split(',')[0].lower()}{words}")
+                yield Hole((side * x, y), stock.foot_hole, f"{post.name.split(',')[0].lower()}{words}")
 
 
 @reads
-def _stops(flange_to_mount_face: Mm, plate_thickness: Mm, *, plate: Profile | None) -> Iterator[Stop]:
+def _stops(flange_to_mount_face: Mm, plate_thickness: Mm, *, plate: Profile | None, stock: Stock) -> Iterator[Stop]:
     if plate is not None:
-        outline, reach = plate.outline, STOP / 2
+        outline, reach = plate.outline, stock.stop / 2
         high = flange_to_mount_face + plate_thickness
         tall = outline.top - outline.bottom
         for number, share in ((1, 0.2), (2, 0.8)):
@@ -217,10 +253,10 @@ def _stops(flange_to_mount_face: Mm, plate_thickness: Mm, *, plate: Profile | No
         yield Stop("Stop 3, lower edge", (0.25 * outline.right + 0.75 * outline.left, outline.bottom - reach), high)
 
 
-def _stop_holes(stops: tuple[Stop, ...]) -> Iterator[Hole]:
+def _stop_holes(stops: tuple[Stop, ...], stock: Stock) -> Iterator[Hole]:
     for stop in stops:
         for side, words in ((1, ""), (-1, _RIGHT)):
-            yield Hole((side * stop.at[0], stop.at[1]), STOP, f"{stop.name.split(',')[0].lower()}{words}")
+            yield Hole((side * stop.at[0], stop.at[1]), stock.stop, f"{stop.name.split(',')[0].lower()}{words}")
 
 
 def _run_together(holes: list[Hole]) -> bool:
@@ -244,16 +280,20 @@ def _marks(lower: Vector, upper: Vector, posts: list[Post], plate: Profile | Non
         yield MarkLine((side * start[0], start[1]), (side * end[0], end[1]), words)
 
 
-def _round_all(holes: list[Hole], posts: list[Post], plate: Profile | None) -> Outline:
+def _round_all(holes: list[Hole], posts: list[Post], plate: Profile | None, stock: Stock) -> Outline:
     """A rectangle about everything, alike to both sides of the wheel centre."""
-    xs = [abs(hole.centre[0]) + hole.diameter / 2 for hole in holes] + [abs(post.at[0]) + FOOT / 2 for post in posts]
-    ys = [hole.centre[1] for hole in holes] + [post.at[1] + way * FOOT / 2 for post in posts for way in (-1, 1)]
+    xs = [abs(hole.centre[0]) + hole.diameter / 2 for hole in holes] + [
+        abs(post.at[0]) + stock.foot / 2 for post in posts
+    ]
+    ys = [hole.centre[1] for hole in holes] + [post.at[1] + way * stock.foot / 2 for post in posts for way in (-1, 1)]
     if plate is not None:
         outline = plate.outline
         xs += [abs(outline.left), abs(outline.right)]
         ys += [outline.bottom, outline.top]
-    half = max(xs) + EDGE
-    return Outline(-half, half, min(ys) - EDGE, max(ys) + EDGE)
+    right, top, bottom = (
+        stock.step * ceil((reach + stock.edge) / stock.step - _SAME) for reach in (max(xs), max(ys), -min(ys))
+    )
+    return Outline(-right, right, -bottom, top)
 
 
 # Checks

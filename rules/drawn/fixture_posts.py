@@ -7,40 +7,38 @@ of one thickness. This way of building is trade custom, no published source. mm.
 from math import cos, radians, tan
 
 from rules.drawn.cut_pieces import CutPiece
-from rules.drawn.fixture import BOLT_HOLE, FOOT, Fixture, Post
+from rules.drawn.fixture import Fixture, Post, Stock
 from rules.drawn.pieces import Hole, MarkLine, Profile
 from rules.measure.outline import Outline
-
-POST = 12.0
-"""Thickness of posts and feet."""
-WALL = 6.0
-"""Of the bush round the bar."""
 
 
 def bush(made: Fixture) -> float:
     """Outside diameter of the bushes."""
-    return made.bar + 2 * WALL
+    return made.bar + 2 * made.stock.wall
 
 
-def saddle_depth(post: Post, outside: float) -> float:
-    """From the bar's middle to the bottom of the saddle: half the leaning bush, and what it goes lower across half the plate."""
+def saddle_depth(post: Post, outside: float, thick: float) -> float:
+    """From the bar's middle to the bottom of the saddle: half the leaning bush, and what it goes lower across half a plate
+    so thick."""
     lean = radians(abs(post.rises))
-    return outside / 2 / cos(lean) + POST / 2 * tan(lean)
+    return outside / 2 / cos(lean) + thick / 2 * tan(lean)
 
 
 def post_plates(made: Fixture) -> tuple[CutPiece, ...]:
     """The posts the bar lies in, and the foot that is alike under all; a post too low for its foot and bush is left out."""
     posts = [
-        piece for number, post in enumerate(made.posts, 1) if post.bore and (piece := _post(number, post, bush(made)))
+        piece
+        for number, post in enumerate(made.posts, 1)
+        if post.bore and (piece := _post(number, post, bush(made), made.stock))
     ]
-    return (*posts, _foot(len(made.posts))) if posts else ()
+    return (*posts, _foot(len(made.posts), made.stock)) if posts else ()
 
 
-def _post(number: int, post: Post, outside: float) -> CutPiece | None:
+def _post(number: int, post: Post, outside: float, stock: Stock) -> CutPiece | None:
     """Its upper edge is level with the bar's middle; the saddle is as deep as the leaning bush goes across the plate."""
-    half, radius = FOOT / 2, outside / 2
-    top = post.height - POST
-    deep = saddle_depth(post, outside) - radius
+    half, radius = stock.foot / 2, outside / 2
+    top = post.height - stock.post
+    deep = saddle_depth(post, outside, stock.post) - radius
     if top - deep - radius < radius:
         return None
     edge = (
@@ -55,17 +53,19 @@ def _post(number: int, post: Post, outside: float) -> CutPiece | None:
         "the bar's middle is as high over the base as the table of posts says.",
     )
     name = post.name.split(",")[0]
-    return CutPiece(f"fixture_post_{number}", f"Fixture {name.lower()}", profile, POST, "2: one left, one right", notes)
+    return CutPiece(
+        f"fixture_post_{number}", f"Fixture {name.lower()}", profile, stock.post, "2: one left, one right", notes
+    )
 
 
-def _foot(posts: int) -> CutPiece:
+def _foot(posts: int, stock: Stock) -> CutPiece:
     """Two bolts along the bar, the post across the middle."""
-    half = FOOT / 2
-    holes = tuple(Hole((0.0, way * FOOT / 3), BOLT_HOLE, "foot bolt hole") for way in (1, -1))
+    half = stock.foot / 2
+    holes = tuple(Hole((0.0, way * stock.apart / 2), stock.foot_hole, "foot bolt hole") for way in (1, -1))
     profile = Profile(
         Outline(-half, half, -half, half), holes, (MarkLine((-half, 0.0), (half, 0.0), "middle of the post"),)
     )
     notes = ("The post stands across the middle, on the scribed line; the two bolts lie along the bar.",)
     return CutPiece(
-        "fixture_foot", "Fixture foot", profile, POST, f"{2 * posts}: one for each post, left and right", notes
+        "fixture_foot", "Fixture foot", profile, stock.post, f"{2 * posts}: one for each post, left and right", notes
     )

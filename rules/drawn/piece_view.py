@@ -73,7 +73,7 @@ def arc_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
     )  # fmt: skip
 
 
-ARC = "middle of an arc of the edge"
+ARC = "arc of the edge"
 
 
 def _letter(number: int) -> str:
@@ -83,12 +83,12 @@ def _letter(number: int) -> str:
 
 
 def mark_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
-    """Where the pivots lie square through the plate, in the same table; a diameter of 0 stands for a mark."""
+    """Where the pivots lie square through the plate, in the same table, P1 and P2; a diameter of 0 stands for a mark."""
     outline = piece.profile.outline
     rows = []
-    for what, ((x1, y1), (x2, y2)) in _named_marks(piece):
+    for number, (what, ((x1, y1), (x2, y2))) in enumerate(_named_marks(piece), 1):
         x, y = (x1 + x2) / 2, (y1 + y2) / 2
-        rows.append(HoleRow("", x - outline.left, y - outline.bottom, (x, y), 0.0, what.removesuffix(", scribed")))
+        rows.append(HoleRow(f"P{number}", x - outline.left, y - outline.bottom, (x, y), 0.0, what))
     return tuple(rows)
 
 
@@ -112,8 +112,8 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
     right, top = at((outline.right, outline.top))
     for mark in profile.marks:
         board.line(at(mark.start), at(mark.end), pen="thin")
-    for what, (start, end) in _named_marks(piece):
-        board.label(at(((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)), what)
+    for row in mark_rows(piece):
+        board.label(at(row.from_centre), row.letter)
     for row in hole_rows(piece):
         centre = at(row.from_centre)
         board.circle(centre, row.diameter / 2 / scale)
@@ -132,31 +132,63 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         board.across((0.0, top), (right, top), top + _LANE, figures.exact(outline.right))
         board.up((right, 0.0), (right, top), right + _LANE, figures.exact(outline.top))
         board.up((right, bottom), (right, 0.0), right + _LANE, figures.exact(-outline.bottom))
-    lowest = min(y for _, y, _ in profile.points) / scale
-    board.across((left, bottom), (right, bottom), lowest - _LANE, figures.exact(outline.right - outline.left))
+    else:
+        _hole_places(board, profile, at, figures)
+    lowest, leftmost = (min(axis) / scale for axis in zip(*((y, x) for x, y, _ in profile.points), strict=True))
+    board.across(
+        (left, bottom), (right, bottom), min(lowest, bottom) - _LANE, figures.exact(outline.right - outline.left)
+    )
     _tabs(board, profile, at, figures)
-    board.up((left, bottom), (left, top), left - _LANE, figures.exact(outline.top - outline.bottom))
+    board.up((left, bottom), (left, top), leftmost - _LANE, figures.exact(outline.top - outline.bottom))
+    _cut_corner(board, profile, at, figures)
     _radii(board, piece.profile, at, figures)
     board.settle()
     return View(board.items, bounds(board.items))
 
 
+def _hole_places(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
+    """One hole from the left and the lower edge; of two that lie level their spacing, and how far below the top they are."""
+    outline = profile.outline
+    holes = sorted(hole.centre for hole in profile.holes)
+    (left, bottom), (right, top) = at((outline.left, outline.bottom)), at((outline.right, outline.top))
+    if len(holes) == 1:
+        (hole,) = holes
+        if hole[0] - outline.left > TOUCHING:
+            board.across((left, top), at(hole), top + _LANE, figures.exact(hole[0] - outline.left))
+        board.up((right, bottom), at(hole), right + _LANE, figures.exact(hole[1] - outline.bottom))
+    elif len(holes) == _PAIR and abs(holes[0][1] - holes[1][1]) < TOUCHING:
+        board.across(at(holes[0]), at(holes[1]), top + _LANE, figures.exact(holes[1][0] - holes[0][0]))
+        board.up(at(holes[1]), (right, top), right + _LANE, figures.exact(outline.top - holes[1][1]))
+
+
+_PAIR = 2
+
+
 def _tabs(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
     """Of each tab its length and how far it stands out of the foot; of a side's tabs also where they are."""
     outline, points = profile.outline, [(x, y) for x, y, _ in profile.points]
-    out = [point for point in points if point[1] < outline.bottom - TOUCHING or point[0] < outline.left - TOUCHING]
+    below = [point for point in points if point[1] < outline.bottom - TOUCHING]
+    out = below or [point for point in points if point[0] < outline.left - TOUCHING]
     for one, other in zip(out[::2], out[1::2], strict=False):
         size = figures.exact(hypot(other[0] - one[0], other[1] - one[1]))
-        deep = figures.exact(max(outline.bottom - one[1], outline.left - one[0]))
+        deep = figures.exact(outline.bottom - one[1] if below else outline.left - one[0])
         middle = ((one[0] + other[0]) / 2, (one[1] + other[1]) / 2)
-        place = (
-            "" if one[1] < outline.bottom - TOUCHING else f", its middle {figures.exact(middle[1] - outline.bottom)} up"
-        )
+        place = "" if below else f", its middle {figures.exact(middle[1] - outline.bottom)} up"
         board.label(at(middle), f"tab {size} by {deep}{place}")
 
 
 TOUCHING = 1e-6
 """mm."""
+
+
+def _cut_corner(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
+    """A square corner cut off alike both ways, at the lower left, as a gusset's is."""
+    outline, points = profile.outline, profile.points
+    along = min((x for x, y, _ in points if y - outline.bottom < TOUCHING), default=outline.left) - outline.left
+    up = min((y for x, y, _ in points if x - outline.left < TOUCHING), default=outline.bottom) - outline.bottom
+    if along > TOUCHING and abs(along - up) < TOUCHING and not any(bulge for *_, bulge in points):
+        middle = (outline.left + along / 2, outline.bottom + up / 2)
+        board.label(at(middle), f"corner cut off {figures.exact(along)} each way")
 
 
 def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
@@ -179,11 +211,11 @@ def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures
     elif outline.corner_radius:
         radius = outline.corner_radius
         corner = (outline.right - radius + radius * cos(turn), outline.top - radius + radius * sin(turn))
-        board.label(at(corner), f"R {figures.exact(radius)}, all corners")
+        board.label(at(corner), f"4 x R {figures.exact(radius)}")
 
 
 def _named_marks(piece: CutPiece) -> Iterator[tuple[str, tuple[Point, Point]]]:
     """The marks that are named on the drawing: where the pivots lie, square through the plate."""
     for mark in piece.profile.marks:
         if mark.what in ("upper pivot", "lower pivot"):
-            yield f"{mark.what}, scribed", (mark.start, mark.end)
+            yield mark.what, (mark.start, mark.end)

@@ -7,6 +7,7 @@ way beyond it. Only the outline's own straights and the ways from a disc's middl
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 Point = tuple[float, float]
 
@@ -57,6 +58,11 @@ def straights(discs: Sequence[Round]) -> tuple[Straight, ...]:
     >>> [straight.end for straight in straights((Round(0.0, 0.0, 10.0), Round(0.0, 50.0, 10.0)))]
     [(-10.0, 0.0), (10.0, 50.0)]
     """
+    return _straights(tuple(discs))
+
+
+@lru_cache(maxsize=64)  # one outline is asked about many points
+def _straights(discs: tuple[Round, ...]) -> tuple[Straight, ...]:
     found: dict[float, Straight] = {}
     for number, one in enumerate(discs):
         for other in discs[number + 1 :]:

@@ -3,13 +3,16 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from rules.corner.part import Part
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name, reads
 from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.quantity import Units
 from rules.measure.units import Mm
+from rules.sheet.upright import ArmForm, Beam
 from rules.shop.checklist_line import BLANK
+from rules.solids.pieces import Hull
 from rules.tables.bolt_grades import BoltGrade
 
 _METAL, _CONDITION = name("plate.metal"), name("plate.condition")
@@ -34,6 +37,48 @@ class PartsRow:
     notes: str
 
 
+def bars(judged: Judged) -> Iterator[PartsRow]:
+    """What is cut to length from bar or tube: it has no sheet of its own."""
+    known, units = judged.worked.known, judged.shown_in
+    for what, size in (("Beam", _tube_beam(known, units=units)), ("Steering arm", _bar_arm(known, units=units))):
+        if size:
+            yield PartsRow(what, "1", size, "bar or tube", "cut square and ground to what it stands on, in the fixture")
+
+
+@reads
+def _tube_beam(beam: Beam, beam_width: Mm, beam_wall: Mm | None, beam_part: Part | None, *, units: Units) -> str | None:
+    if beam != "tube":
+        return None
+    wall = BLANK if beam_wall is None else show(beam_wall, "mm", units)
+    long = BLANK
+    if beam_part is not None:
+        heights = [point[2] for piece in beam_part.solid.pieces if isinstance(piece, Hull) for point in piece.points]
+        long = show(max(heights) - min(heights), "mm", units)
+    return f"ø {show(beam_width, 'mm', units)}, wall {wall}, {long} long"
+
+
+@reads
+def _bar_arm(
+    steering_arm_form: ArmForm,
+    steering_arm_length: Mm,
+    steering_arm_width: Mm,
+    steering_arm_height: Mm | None,
+    steering_arm_wall: Mm | None,
+    *,
+    units: Units,
+) -> str | None:
+    if steering_arm_form == "flat bar":
+        return None
+    long = show(steering_arm_length, "mm", units)
+    if steering_arm_form == "round bar":
+        return f"ø {show(steering_arm_width, 'mm', units)}, {long} to the tie rod"
+    wall = BLANK if steering_arm_wall is None else show(steering_arm_wall, "mm", units)
+    if steering_arm_form == "round tube":
+        return f"ø {show(steering_arm_width, 'mm', units)}, wall {wall}, {long} to the tie rod"
+    high = BLANK if steering_arm_height is None else show(steering_arm_height, "mm", units)
+    return f"{show(steering_arm_width, 'mm', units)} x {high}, wall {wall}, {long} to the tie rod"
+
+
 def bought(judged: Judged) -> Iterator[PartsRow]:
     """Parts as bought, by what they are asked for at a counter."""
     for what, a_side, entries, words in _BOUGHT:
@@ -50,11 +95,11 @@ def bolts(judged: Judged) -> Iterator[PartsRow]:
             f"{which} pivot bolt", "1", size, grade,
             f"head on top, nut below, pinned or self-locking; shank through both lugs. Torque {BLANK}",
         )  # fmt: skip
-    count, size, grade = _hub_bolts(known, units=units) or (BLANK, f"thread {BLANK}", BLANK)
+    count, size, grade = _hub_bolts(known, units=units) or ("____", f"thread {BLANK}", BLANK)
     yield PartsRow(
         "Hub bolt", count, size, grade, f"head behind the plate, screwed into the hub's flange. Torque {BLANK}"
     )
-    count, size, grade = _caliper_bolts(known, units=units) or (BLANK, f"thread {BLANK}, length {BLANK}", BLANK)
+    count, size, grade = _caliper_bolts(known, units=units) or ("____", f"thread {BLANK}, length {BLANK}", BLANK)
     yield PartsRow("Caliper bolt", count, size, grade, f"as the caliper's maker asks. Torque {BLANK}")
 
 

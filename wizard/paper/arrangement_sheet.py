@@ -2,22 +2,26 @@
 
 from collections.abc import Sequence
 
-from rules.drawn.arrangement import LEAST_WIDTH, ArrangedView, arrangement
+from rules.drawn.arrangement import LEAST_WIDTH, NAME_ROOM, ArrangedView, arrangement
 from rules.drawn.full_size import third_angle
+from rules.drawn.items import items
 from rules.judging.judge import Judged, shown, shown_in_both
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import metal
 from wizard.paper.drawing_items import draw_items, projection_symbol
 from wizard.paper.flow import Flow
+from wizard.paper.lettering import first_lines
 from wizard.paper.part_sheets import TOLERANCES
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
 _THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
-_BLOCK = 44.0
-"""mm kept for the title block and the headings."""
+_NARROW = 230.0
+_BLOCKS = {False: (44.0, 3), True: (68.0, 6)}
+"""mm kept for the title block, and lines of each of its cells: on usual paper, and where it is narrower than that many mm.
+Longer words stand whole on the part sheets."""
 _SYMBOL_ROOM = 34.0
 
 
@@ -28,17 +32,20 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     short, long = sorted(paper_size(paper))
     flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
     third = third_angle(judged)
-    room = flow.room - _BLOCK
+    block, most = _BLOCKS[flow.area.width < _NARROW]
+    room = flow.room - block
     scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
     if not rows:
         flow.paragraph(f"Nothing can be drawn yet: plate and pivots are not on the sheet. Sketch here. {BLANK}")
         return pages.written()
+    shown = {number for row in rows for one in row for number in one.numbers}
+    unseen = [str(item.number) for item in items(judged) if item.number not in shown]
     for number, row in enumerate(rows):
         if number:
             flow.turn_page()
         _row_of_views(flow, row, room)
-        flow.y = flow.area.bottom + _BLOCK - 8
-        _title_block(flow, judged, scale, third_angle=third)
+        flow.y = flow.area.bottom + block - 8
+        _title_block(flow, judged, scale, unseen, most, third_angle=third)
     return pages.written()
 
 
@@ -48,7 +55,7 @@ def _row_of_views(flow: Flow, row: Sequence[ArrangedView], room: float) -> None:
     widths = [max(one.view.frame.width, LEAST_WIDTH) for one in row]
     spare = (area.width - sum(widths)) / len(row)
     high, low = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
-    level = flow.y - 6 - (room - 6) / 2 - (high + low) / 2
+    level = flow.y - NAME_ROOM - (room - NAME_ROOM) / 2 - (high + low) / 2
     left = area.left + spare / 2
     for one, wide in zip(row, widths, strict=True):
         frame = one.view.frame
@@ -58,7 +65,10 @@ def _row_of_views(flow: Flow, row: Sequence[ArrangedView], room: float) -> None:
         left += wide + spare
 
 
-def _title_block(flow: Flow, judged: Judged, scale: float, *, third_angle: bool) -> None:
+def _title_block(
+    flow: Flow, judged: Judged, scale: float, unseen: Sequence[str], most: int, *, third_angle: bool
+) -> None:
+    without = f", without one: {', '.join(unseen)}" if unseen else ""
     words = "Third angle" if third_angle else "First angle"
     rows = (
         (
@@ -68,7 +78,7 @@ def _title_block(flow: Flow, judged: Judged, scale: float, *, third_angle: bool)
         ),
         (
             f"Tolerances, trade custom: {TOLERANCES[judged.shown_in]}",
-            "Long dash, two dots: bought parts. Every piece has its own part sheet; welds are on the welding sheet.",
+            f"In circles: number in the parts list{without}. Dash, two dots: bought.",
             f"{stamp(judged)}. Drawn {BLANK} Checked {BLANK}",
         ),
     )
@@ -76,7 +86,7 @@ def _title_block(flow: Flow, judged: Judged, scale: float, *, third_angle: bool)
     widths = [(area.width - _SYMBOL_ROOM) * share for share in (0.36, 0.36, 0.28)]
     top = flow.y
     for row in rows:
-        flow.row(widths, row)
+        flow.row(widths, [first_lines(cell, wide - 2, most) for cell, wide in zip(row, widths, strict=True)])
     left = area.right - _SYMBOL_ROOM + 2
     projection_symbol(flow.page, (left, flow.y + 8), third_angle=third_angle)
     flow.page.text((left, top - 4), words)

@@ -11,7 +11,7 @@ from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
-from wizard.paper.flow import BarredFlow, Flow
+from wizard.paper.flow import CLOSE, BarredFlow, Flow
 from wizard.paper.pdf import (
     MARGIN,
     POINT,
@@ -101,7 +101,7 @@ def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) ->
         page = PaperPage(*turned, "")
         window = window_on(judged, page)
         wide, high = window.width >= max(widest, _LEAST_TILE), window.height >= max(highest, _LEAST_TILE)
-        if wide and high and bars_fit(stop_band(page, judged)):
+        if wide and high and bars_fit(stop_band(page, judged, brief=True)):
             found.append((turned, tiling(drawing, window.width, window.height)))
     if not found:
         raise EntryError(
@@ -113,7 +113,7 @@ def fewest_pages(judged: Judged, drawing: Drawing, size: tuple[float, float]) ->
 
 def window_on(judged: Judged, page: PaperPage) -> Area:
     """Where a page shows its part of the drawing; draws what stands around it."""
-    return check_bars(page, stop_band(page, judged)).less(left=1, bottom=1, top=_BAND)
+    return check_bars(page, stop_band(page, judged, brief=True)).less(left=1, bottom=1, top=_BAND)
 
 
 def _tile_page(
@@ -217,6 +217,7 @@ def _fits(area: Area, width: float, height: float, reduction: float) -> bool:
 
 
 def _figures(flow: Flow, block: TitleBlock) -> None:
+    flow.padding = CLOSE
     _table(flow, "Missing: fill in by hand, or in the sheet", ("What", "Figure"), block.missing)
     flow.heading("How to read it", room_after=2 * line_height())
     for words in block.notes:

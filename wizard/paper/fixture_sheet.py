@@ -1,8 +1,8 @@
 """The fixture as PDF: its base with every hole, its posts and stops, how it is built, and how it is checked."""
 
 from rules.drawn.cut_pieces import CutPiece
-from rules.drawn.fixture import BOLT_HOLE, FOOT, Fixture, fixture
-from rules.drawn.fixture_posts import POST, bush, post_plates, saddle_depth
+from rules.drawn.fixture import Fixture, fixture
+from rules.drawn.fixture_posts import bush, post_plates, saddle_depth
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.piece_view import hole_rows, piece_view
 from rules.judging.judge import Judged
@@ -57,7 +57,7 @@ def _base(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
         draw_items(flow.page, view.items)
     flow.y -= view.frame.height + 4
     flow.paragraph(
-        f"Plate 20 mm (3/4 in) or thicker, flat and stress-free; thickness {BLANK}. Origin: the wheel centre.",
+        f"Plate {made.stock.base} or thicker, flat and stress-free; thickness {BLANK}. Origin: the wheel centre.",
         before=0.3,
     )
     rows = [
@@ -93,7 +93,7 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
     flow.table((44, 46, 30, 70), heading, rows)
     flow.paragraph(
         f"Bar: ø {figures.exact(made.bar)}, straight, a sliding fit in joints and bushes. Bushes: ø "
-        f"{figures.exact(bush(made))} outside, {figures.exact(2 * POST)} long or more.",
+        f"{figures.exact(bush(made))} outside, {figures.exact(2 * made.stock.post)} long or more.",
         before=0.5,
     )
     for words in _HOW:
@@ -102,14 +102,14 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
 
 def _plates(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
     """What the posts are cut from, side by side; their cut files have the same shapes."""
-    pieces = post_plates(made)
+    pieces, stock = post_plates(made), made.stock
     if not pieces:
         flow.paragraph("NOT DRAWN: plates of the posts; the bar lies too low for a foot with a saddle.", before=0.5)
         return
     wide = flow.area.width / len(pieces)
     views = [piece_view(piece, figures, wide - 6, _POST_HEIGHT) for piece in pieces]
     high = max(view.frame.height for _, view in views)
-    flow.heading(f"Plates of the posts, {figures.exact(POST)} thick; never measure off them", high + 14)
+    flow.heading(f"Plates of the posts, {figures.exact(stock.post)} thick; never measure off them", high + 14)
     for number, (piece, (scale, view)) in enumerate(zip(pieces, views, strict=True)):
         middle = flow.area.left + (number + 0.5) * wide
         with flow.page.moved(middle - (view.frame.left + view.frame.right) / 2, flow.y - 6 - view.frame.top):
@@ -120,12 +120,12 @@ def _plates(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
     flow.y -= high + 9
     outside = bush(made)
     rows = [
-        (post.name.split(",")[0], "2: left, right", figures.exact(FOOT), figures.exact(post.height - POST),
-         f"R {figures.exact(outside / 2)}, {figures.exact(saddle_depth(post, outside))} deep")
+        (post.name.split(",")[0], "2: left, right", figures.exact(stock.foot), figures.exact(post.height - stock.post),
+         f"R {figures.exact(outside / 2)}, {figures.exact(saddle_depth(post, outside, stock.post))} deep")
         for post in made.posts if post.bore
     ]  # fmt: skip
-    apart = f"2 holes ø {figures.exact(BOLT_HOLE)}, {figures.exact(2 * FOOT / 3)} apart"
-    rows.append(("Foot", f"{2 * len(made.posts)}", figures.exact(FOOT), figures.exact(FOOT), apart))
+    apart = f"2 holes ø {figures.exact(stock.foot_hole)}, {figures.exact(stock.apart)} apart"
+    rows.append(("Foot", f"{2 * len(made.posts)}", figures.exact(stock.foot), figures.exact(stock.foot), apart))
     flow.table((26, 32, 30, 36, 66), ("Plate", "Make", "Wide", "High", "Saddle, holes"), rows)
     for words in (*pieces[0].notes, *pieces[-1].notes):
         flow.paragraph(words, before=0.3)

@@ -8,16 +8,18 @@ from wizard.paper.stops import stop_band
 
 HEADING = 12.0
 """Points: the size of a section's heading."""
-_PADDING = 0.8
-"""mm round the words of a table cell."""
+_PADDING, CLOSE = 0.8, 0.45
+"""mm round the words of a table cell, and where room is short."""
 _BEFORE_HEADING, _AFTER_HEADING = 2.5, 1.5
 """mm."""
+_LAST = 2
+"""Rows of a table that stay together at its end."""
 
 
 class Flow:
     """Puts things under each other and turns the page where the next one would not fit.
 
-    Every page begins with DO NOT CUT and the reasons, where they apply.
+    Every page begins with DO NOT CUT, where that applies, and with what is wrong: at more length on the document's first.
     """
 
     def __init__(self, judged: Judged, document: Document, paper: tuple[float, float], heading: str) -> None:
@@ -26,12 +28,13 @@ class Flow:
         self.page: PaperPage
         self.area: Area
         self.y = 0.0
+        self.padding = _PADDING
         self.turn_page()
 
     def turn_page(self) -> None:
         """Go on at the top of a new page."""
         self.page = self.document.page(self.paper, self._heading)
-        self.area = stop_band(self.page, self.judged)
+        self.area = stop_band(self.page, self.judged, brief=len(self.document.pages) > 1)
         self.y = self.area.top
 
     @property
@@ -69,8 +72,11 @@ class Flow:
         widths = [share * self.area.width / sum(shares) for share in shares]
         self.y -= 1.0
         self.row(widths, heading, 0.0, bold=True)
-        for row in rows:
-            if self.room < max(_row_height(widths, row), least):
+        heights = [max(self.row_height(widths, row), least) for row in rows]
+        for number, row in enumerate(rows):
+            # The last row does not go over alone.
+            together = heights[number:] if number == len(rows) - _LAST and number else heights[number : number + 1]
+            if self.room < sum(together):
                 self.turn_page()
                 self.y -= 1.0
                 self.row(widths, heading, 0.0, bold=True)
@@ -78,13 +84,19 @@ class Flow:
 
     def row(self, widths: Sequence[float], row: Sequence[object], least: float = 0.0, bold: bool = False) -> None:
         """One ruled row, its columns so many mm wide and itself at least `least` mm high, at this place of the page."""
-        bottom = self.y - max(_row_height(widths, row, bold), least)
+        bottom = self.y - max(self.row_height(widths, row, bold), least)
         x = self.area.left
         for width, cell in zip(widths, row, strict=True):
             self.page.box(Area(x, bottom, x + width, self.y))
-            self.page.paragraph((x + _PADDING, self.y - _PADDING), width - 2 * _PADDING, cell, WORDS, bold)
+            inside = (x + _PADDING, self.y - self.padding)
+            self.page.paragraph(inside, width - 2 * _PADDING, cell, WORDS, bold)
             x += width
         self.y = bottom
+
+    def row_height(self, widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:
+        """mm that a row takes in columns so wide."""
+        lines = max(len(wrap(cell, width - 2 * _PADDING, WORDS, bold)) for width, cell in zip(widths, row, strict=True))
+        return lines * line_height() + 2 * self.padding
 
 
 class BarredFlow(Flow):
@@ -95,8 +107,3 @@ class BarredFlow(Flow):
         super().turn_page()
         self.area = check_bars(self.page, self.area).less(left=2, top=1)
         self.y = self.area.top
-
-
-def _row_height(widths: Sequence[float], row: Sequence[object], bold: bool = False) -> float:
-    lines = max(len(wrap(cell, width - 2 * _PADDING, WORDS, bold)) for width, cell in zip(widths, row, strict=True))
-    return lines * line_height() + 2 * _PADDING

@@ -50,13 +50,13 @@ def _drawn(character: str, before: str) -> str:
         return f" {spelt}" if before.isdigit() else spelt  # 9⅜ is nine and three eighths, never 93/8
     if unicodedata.category(character)[0] in "CZ" and character != " ":
         return "?"
-    if ord(character) in held:
+    if held.get(ord(character)):  # glyph 0 is the box that stands for a letter the typeface lacks
         return character
     spelt = _SPELT_OUT.get(character, "")
     if not spelt:
         apart = unicodedata.normalize("NFKD", character)
         spelt = "".join(one for one in apart if not unicodedata.combining(one))
-    if spelt and all(ord(one) in held for one in spelt):
+    if spelt and all(held.get(ord(one)) for one in spelt):
         return spelt
     return in_latin(spelt or character) or f"[U+{ord(character):04X}]"
 
@@ -82,7 +82,18 @@ _LATIN = dict(
 
 
 _SPACES = re.compile(r"[ \t\r\n\u00a0\u2009\u202f]+")
-_SPELT_OUT = {"⌀": "ø", "⁄": "/", "″": '"', "′": "'", "‑": "-", "‐": "-", "→": "->", "Ω": "ohm", "\ufffd": "?"}
+_SPELT_OUT = {
+    "⌀": "ø",
+    "∅": "ø",
+    "⁄": "/",
+    "″": '"',
+    "′": "'",
+    "‑": "-",
+    "‐": "-",
+    "→": "->",
+    "Ω": "ohm",
+    "\ufffd": "?",
+}
 
 
 def text_width(text: object, size: float = WORDS, bold: bool = False) -> float:
@@ -102,7 +113,7 @@ def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) ->
         line = ""
         for word in drawable(paragraph).split(" "):
             longer = f"{line} {word}".strip()
-            if text_width(longer, size, bold) <= width:
+            if _width(longer, size, bold) <= width:
                 line = longer
                 continue
             if line:
@@ -116,7 +127,7 @@ def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) ->
 def _broken(word: str, width: float, size: float, bold: bool) -> list[str]:
     pieces = [""]
     for character in word:
-        if pieces[-1] and text_width(pieces[-1] + character, size, bold) > width:
+        if pieces[-1] and _width(pieces[-1] + character, size, bold) > width:
             pieces.append("")
         pieces[-1] += character
     return pieces
@@ -125,14 +136,22 @@ def _broken(word: str, width: float, size: float, bold: bool) -> list[str]:
 def shortened(text: object, width: float, size: float = WORDS, bold: bool = False) -> str:
     """One line no wider than `width` mm; a longer text ends in "..." so that nobody takes it for the whole."""
     line = drawable(text)
-    if text_width(line, size, bold) <= width:
+    if _width(line, size, bold) <= width:
         return line
     most = 0
     for step in (256, 128, 64, 32, 16, 8, 4, 2, 1):
-        while most + step <= len(line) and text_width(line[: most + step] + "...", size, bold) <= width:
+        while most + step <= len(line) and _width(line[: most + step] + "...", size, bold) <= width:
             most += step
     line = line[:most]
     return line.rstrip() + "..."
+
+
+def first_lines(text: object, width: float, most: int, size: float = WORDS, bold: bool = False) -> str:
+    """The text where it takes no more lines than `most`; else as much as they hold, ending in "..."."""
+    lines = wrap(text, width, size, bold)
+    if len(lines) <= most:
+        return str(text)
+    return " ".join([*lines[: most - 1], shortened(f"{lines[most - 1]} {lines[most]}", width, size, bold)])
 
 
 def line_height(size: float = WORDS) -> float:

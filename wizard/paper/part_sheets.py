@@ -1,24 +1,38 @@
 """The part sheets as PDF: the parts list, then a page for each piece to cut with every dimension, hole table and notes."""
 
+from collections.abc import Iterator
+
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
+from rules.drawn.items import items
 from rules.drawn.piece_view import ARC, HoleRow, arc_rows, hole_rows, mark_rows, piece_view, slot_rows
 from rules.drawn.pieces import DRILLED
 from rules.judging.judge import Judged
 from rules.judging.reader import answer, name
 from rules.measure.quantity import Units
 from rules.shop.checklist_line import BLANK
-from rules.shop.parts_list import PartsRow, bolts, bought, metal
+from rules.shop.parts_list import PartsRow, metal
+from rules.shop.weld_map import joints
 from wizard.paper.drawing_items import draw_items
-from wizard.paper.flow import Flow
-from wizard.paper.pdf import Document, paper_size
+from wizard.paper.flow import CLOSE, Flow
+from wizard.paper.pdf import POINT, WORDS, Document, line_height, paper_size, text_width, wrap
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 118.0
 _LESS = name("plate.left_for_drilling")
-_ASIDE = 4.0
-"""mm."""
+_ASIDE, _TABLE = 4.0, 160.0
+"""mm beside a drawing, and that the table beside it is wide."""
+_LEAST_FIGURE = 60.0
+"""mm beside the table without which the drawing stands above it."""
+_HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
+"""mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""
+_JOINTS = {
+    "upper": "upper_lug", "lower": "lower_lug", "steering_arm": "steering_arm", "caliper_bracket": "caliper_bracket",
+}  # fmt: skip
+"""Which piece a joint of the weld map is the foot of."""
+UNITS: dict[Units, str] = {"inch": "in", "metric": "mm"}
+_SPELT: dict[Units, str] = {"inch": "inches", "metric": "mm"}
 TOLERANCES: dict[Units, str] = {
     "inch": "edges +/- 1/64 in, places of holes +/- 0.010 in, holes +0.010 / -0 in",
     "metric": "edges +/- 0.5 mm, places of holes +/- 0.25 mm, holes +0.25 / -0 mm",
@@ -32,9 +46,11 @@ def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     pieces = cut_pieces(judged)
     flow = Flow(judged, pages, paper_size(paper), "Parts list")
-    _parts_list(flow, judged, pieces)
+    _parts_list(flow, judged)
     for number, piece in enumerate(pieces, 1):
-        flow = Flow(judged, pages, paper_size(paper), f"Part sheet {number}: {piece.title}")
+        short, long = sorted(paper_size(paper))
+        size = (long, short) if piece.on_wheel_centre else (short, long)
+        flow = Flow(judged, pages, size, f"Part sheet {number}: {piece.title}")
         _piece(flow, judged, number, piece)
     return pages.written()
 
@@ -42,18 +58,25 @@ def part_sheets_pdf(judged: Judged, paper: str = "letter") -> bytes:
 # Parts list
 
 
-def _parts_list(flow: Flow, judged: Judged, pieces: tuple[CutPiece, ...]) -> None:
+def _parts_list(flow: Flow, judged: Judged) -> None:
+    flow.padding = CLOSE
     flow.heading("Parts list: what one car takes is twice what one side takes", 40)
-    figures = FigureWriter.of(judged)
-    rows = [("Cut", number, *_cut_row(piece, figures, judged)) for number, piece in enumerate(pieces, 1)]
-    number = len(rows)
-    for kind, found in (("Buy", bought(judged)), ("Bolt", bolts(judged))):
-        for row in found:
-            number += 1
-            rows.append((kind, number, *_cells(row)))
-    flow.paragraph(f"Plate: {metal(judged)}. Lengths and widths are finished sizes.", before=0.3)
-    flow.table((11, 10, 36, 15, 56, 26, 52), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
-    if not pieces:
+    figures, listed = FigureWriter.of(judged), items(judged)
+    rows = [
+        (
+            item.got,
+            item.number,
+            *(_cut_row(item.entry, figures) if isinstance(item.entry, CutPiece) else _cells(item.entry)),
+        )
+        for item in listed
+    ]
+    flow.paragraph(
+        f"Plate: {metal(judged)}. Lengths and widths are finished sizes. No. is the number in the circles of the general "
+        "arrangement. Each piece to cut has its part sheet.",
+        before=0.3,
+    )
+    flow.table((10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
+    if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
 
 
@@ -61,78 +84,132 @@ def _cells(row: PartsRow) -> tuple[str, str, str, str, str]:
     return row.what, row.a_side, row.size, row.material, row.notes
 
 
-def _cut_row(piece: CutPiece, figures: FigureWriter, judged: Judged) -> tuple[str, str, str, str, str]:
+def _cut_row(piece: CutPiece, figures: FigureWriter) -> tuple[str, str, str, str, str]:
     outline = piece.profile.outline
     size = f"{figures.exact(outline.right - outline.left)} x {figures.exact(outline.top - outline.bottom)}"
     thick = figures.exact(piece.thickness) if piece.thickness else BLANK
     a_side = "2" if piece.make.startswith("4") else "1"
-    return piece.title, a_side, f"{size}, {thick} thick", "plate", f"its part sheet; {piece.make}"
+    return piece.title, a_side, f"{size}, {thick} thick", "plate", piece.make
 
 
 # A piece
 
 
 def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
+    """One page: a piece on the wheel's centre lines with its table beside it, another with its table below."""
     figures = FigureWriter.of(judged)
     thick = figures.exact(piece.thickness) if piece.thickness else BLANK
-    flow.paragraph(f"{piece.title.upper()}. Item {number} of the parts list. Make {piece.make}.", bold=True)
+    to_sign = f"Drawn {BLANK} Checked {BLANK} Measured L {BLANK} R {BLANK}"
+    title = f"{piece.title.upper()}. Item {number} of the parts list. Make {piece.make}."
+    beside = text_width(title, bold=True) + text_width(to_sign) + _ASIDE < flow.area.width
+    if beside:
+        flow.page.text((flow.area.right, flow.y - WORDS * POINT), to_sign, align="right")
+    flow.paragraph(title, bold=True)
     flow.paragraph(f"Metal {metal(judged)}. Thickness {thick}, measured {BLANK}.", before=0.3)
     flow.paragraph(
         f"Tolerances, trade custom: {TOLERANCES[judged.shown_in]}. Edges square and clean; sharp ones broken.",
         before=0.3,
     )
-    scale, view = piece_view(piece, figures, flow.area.width - 2 * _ASIDE, _FIGURE_HEIGHT)
+    notes, table = [*_notes(judged, piece, figures)], _Table(piece, figures)
+    if piece.on_wheel_centre and flow.area.width >= _TABLE + _LEAST_FIGURE:
+        notes = [" ".join(notes)]
+        below = sum(0.5 + len(wrap(words, flow.area.width)) * line_height() for words in notes) + (
+            0.0 if beside else _TO_SIGN
+        )
+        _side_by_side(flow, piece, figures, table, flow.room - below)
+    else:
+        _figure(flow, piece, figures, _FIGURE_HEIGHT)
+        if table.rows:
+            flow.heading(f"Holes and marks, {_SPELT[figures.units]} from the left and the lower edge", 20)
+            flow.table(table.shares, table.heading, table.rows)
+    for words in notes:
+        flow.paragraph(words, before=0.5)
+    if not beside:
+        flow.paragraph(to_sign, before=1.5)
+
+
+def _figure(flow: Flow, piece: CutPiece, figures: FigureWriter, height: float) -> None:
+    scale, view = piece_view(piece, figures, flow.area.width - 2 * _ASIDE, height)
     reduced = "full size" if scale == 1 else f"reduced 1:{scale:g}"
-    flow.heading(f"Drawn {reduced}; never measure off it", _FIGURE_HEIGHT)
+    flow.heading(f"Drawn {reduced}; never measure off it", view.frame.height)
     left = flow.area.left + (flow.area.width - view.frame.width) / 2 - view.frame.left
     with flow.page.moved(left, flow.y - 2 - view.frame.top):
         draw_items(flow.page, view.items)
     flow.y -= view.frame.height + 4
-    rows = hole_rows(piece) + slot_rows(piece) + arc_rows(piece)
-    if piece.on_wheel_centre:
-        rows += mark_rows(piece)
-    if rows:
-        flow.heading("Holes and marks, from the left and the lower edge", 20)
-        heading = ["Hole", "What", "Diameter, size", "From left edge", "From lower edge"]
-        table = [
-            [
-                row.letter,
-                row.what,
-                _size(row, figures),
-                figures.exact(row.from_left),
-                figures.exact(row.from_bottom),
-            ]
-            for row in rows
-        ]
+
+
+def _side_by_side(flow: Flow, piece: CutPiece, figures: FigureWriter, table: "_Table", room: float) -> None:
+    """The table stands as close as it must to leave `room` mm."""
+    top, whole, loose = flow.y, flow.area, flow.padding
+    flow.area = whole.less(right=_TABLE + _ASIDE)
+    _figure(flow, piece, figures, room - _HEADED)
+    left, flow.y, flow.area = flow.y, top - 1.5, whole.less(left=whole.width - _TABLE)
+    lines = [max(len(wrap(cell, wide - 2, bold=True)) for wide, cell in zip(table.widths, table.heading, strict=True))]
+    lines += [
+        max(len(wrap(cell, wide - 2)) for wide, cell in zip(table.widths, row, strict=True)) for row in table.rows
+    ]
+    spare = (room - 3 - sum(lines) * line_height()) / len(lines) / 2
+    flow.padding = min(loose, max(spare, _LEAST_PADDING))
+    flow.table(table.shares, table.heading, table.rows)
+    flow.y, flow.area, flow.padding = min(left, flow.y), whole, loose
+
+
+class _Table:
+    """Holes, slots, arcs and marks: what, its size, and its place from two edges and from the wheel's centre."""
+
+    def __init__(self, piece: CutPiece, figures: FigureWriter) -> None:
+        unit = UNITS[figures.units]
+        found = hole_rows(piece) + slot_rows(piece) + arc_rows(piece)
         if piece.on_wheel_centre:
-            heading += ["From wheel centre, across", "Up or down"]
-            for cells, row in zip(table, rows, strict=True):
-                cells += [
-                    _way(row.from_centre[0], "right", "left", figures),
-                    _way(row.from_centre[1], "up", "down", figures),
-                ]
-        flow.table((12, 34, 40, 24, 26, 32, 26)[: len(heading)], heading, table)
+            found += mark_rows(piece)
+        turned = any(row.turned % 90 for row in found)
+        self.heading = ["No.", "What", f"Size, {unit}", *(["Deg"] if turned else []), "Left edge", "Lower edge"]
+        self.shares = [9.0, 31.5, 28.5, *([10.5] if turned else []), 15.0, 15.5]
+        if piece.on_wheel_centre:
+            self.heading += ["Wheel centre", "up or down"]
+            self.shares += [24.5, 25.5]
+        self.widths = [share * _TABLE / sum(self.shares) for share in self.shares]
+        self.rows: list[list[str]] = []
+        for row in found:
+            cells = [row.letter, row.what, _size(row, figures)]
+            if turned:
+                cells.append(f"{row.turned:.1f}" if row.turned % 90 else "")
+            cells += [figures.bare(row.from_left), figures.bare(row.from_bottom)]
+            if piece.on_wheel_centre:
+                across, up = row.from_centre
+                cells += [_way(across, "right", "left", figures), _way(up, "up", "down", figures)]
+            self.rows.append(cells)
+
+
+def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[str]:
     less = answer(judged.worked.known, _LESS)
     if less is not None and any(hole.what in DRILLED for hole in piece.profile.holes):
-        flow.paragraph(
-            f"Diameters are finished sizes. Bolt holes are CUT {figures.exact(less)} smaller; drill or ream them.",
-            before=0.5,
+        yield f"Diameters are finished sizes. Bolt holes are CUT {figures.exact(less)} smaller; drill or ream them."
+    if piece.on_wheel_centre:
+        yield (
+            f"Places are in {_SPELT[figures.units]} from two edges, and again from the wheel-centre lines."
+            f"{' P1 and P2: the pivots square through the plate, scribed and not cut.' if mark_rows(piece) else ''}"
         )
-    for words in (*piece.notes, *(f"NOT DRAWN: {left_out}" for left_out in piece.profile.left_out)):
-        flow.paragraph(words, before=0.5)
-    flow.paragraph(f"Drawn {BLANK}   Checked {BLANK}   Left measured {BLANK}   Right measured {BLANK}", before=1.5)
+    if any(slot.turned % 90 for slot in piece.profile.slots):
+        yield "Deg: how far a slot's length is turned from level, to the left."
+    yield from piece.notes
+    yield from (
+        f"Welded as joint {joint.number} of the weld map: {joint.parts}; {joint.words}."
+        for joint in joints(judged)
+        if joint.entered and piece.key == _JOINTS.get(joint.which)
+    )
+    yield from (f"NOT DRAWN: {left_out}." for left_out in piece.profile.left_out)
 
 
 def _size(row: HoleRow, figures: FigureWriter) -> str:
     if row.what == ARC:
-        return f"R {figures.exact(row.diameter / 2)}"
+        return f"R {figures.bare(row.diameter / 2)}"
     if row.wide:
-        turned = f" at {row.turned:.1f} deg" if row.turned % 90 else ""
-        return f"{figures.exact(row.diameter)} x {figures.exact(row.wide)}{turned}"
-    return figures.exact(row.diameter) if row.diameter else "scribe"
+        return f"{figures.bare(row.diameter)} x {figures.bare(row.wide)}"
+    return f"ø {figures.bare(row.diameter)}" if row.diameter else "scribe"
 
 
 def _way(distance: float, plus: str, minus: str, figures: FigureWriter) -> str:
     if abs(distance) < 1e-6:
         return "on the line"
-    return f"{figures.exact(distance)} {plus if distance > 0 else minus}"
+    return f"{figures.bare(distance)} {plus if distance > 0 else minus}"

@@ -9,7 +9,7 @@ from dataclasses import replace
 from itertools import pairwise
 from math import cos, hypot, pi, radians, sin
 
-from rules.drawn.full_size.board import Segment, crossed
+from rules.drawn.full_size.places import Segment, crossed
 from rules.drawn.full_size.shapes import (
     PaperArc,
     PaperBox,
@@ -70,7 +70,7 @@ def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperB
     others = [corners(item, 0.3) for item in near if isinstance(item, PaperWords)]
     first: list[PaperItem] = []
     for place in _places(words, box, rooms):
-        leader = () if words.stands_alone else (_leader(words, place),)
+        leader = () if words.stands_alone else _leader(words, place)
         if not first:
             first = [*leader, replace(place, over_lines=True)]
         if crossed(corners(place, _CLEAR), lines):
@@ -105,12 +105,14 @@ def _into(low: float, high: float, least: float, most: float) -> float:
     return least - low if low < least else min(0.0, most - high)
 
 
-def _leader(words: PaperWords, place: PaperWords) -> Stroke:
-    """From where words stood to their nearer end where they stand now."""
+def _leader(words: PaperWords, place: PaperWords) -> tuple[Stroke, ...]:
+    """From where words stood to their nearer end where they stand now; none where they still stand over that place."""
     one, two, three, four = corners(place, 0.5)
     ends = [((one[0] + four[0]) / 2, (one[1] + four[1]) / 2), ((two[0] + three[0]) / 2, (two[1] + three[1]) / 2)]
     end = min(ends, key=lambda each: hypot(each[0] - words.at[0], each[1] - words.at[1]))
-    return Stroke((words.at, end), "thin")
+    if crossed(corners(place), [(*words.at, *end)]):
+        return ()
+    return (Stroke((words.at, end), "thin"),)
 
 
 # Alignment marks

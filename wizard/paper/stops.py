@@ -5,6 +5,7 @@ from rules.shop.cautions import cautions
 from wizard.paper.pdf import WORDS, Area, PaperPage, line_height, wrap
 
 _NOT_FINISHED = "caution.not-finished"
+_UNFINISHED = "NOT FINISHED: page 1 says why. A blank is not a figure."
 _OVERLAP = "overlap"
 """The check that looks for parts in one another."""
 _PADDING = 1.5
@@ -14,24 +15,34 @@ _MOST = 3
 _MOST_PAIRS = 6
 _LONGEST = 130
 """Characters of one stop; where a place in space is told as well, the rest of it is left to the checklist."""
+_BRIEF_PAIRS, _BRIEFEST = 2, 90
+"""The same on the pages after the first."""
 
 
-def stops(judged: Judged) -> list[str]:
+def stops(judged: Judged, *, brief: bool = False) -> list[str]:
     """DO NOT CUT with what is wrong, parts in one another, and NOT FINISHED; empty for a sheet that can be cut from.
 
     What is wrong is said in the words of the check, never by its title: "Caliper inside the wheel barrel" reads as good news.
+    brief: for the pages after the first, how it begins, how much more there is, and where all of it stands.
     """
     bars = []
     if wrong := whats_wrong(judged):
-        more = len(wrong) - _MOST
-        rest = f" And {more} more: the checklist has each." if more > 0 else ""
-        bars.append(f"DO NOT CUT. {' '.join(wrong[:_MOST])}{rest}")
+        told = 1 if brief else _MOST
+        more = len(wrong) - told
+        where = "page 1 and the checklist have more" if brief else "the checklist has each"
+        rest = f" And {more} more: {where}." if more > 0 else ""
+        said = [_cut(words, _BRIEFEST) for words in wrong[:1]] if brief else wrong[:_MOST]
+        bars.append(f"DO NOT CUT. {' '.join(said)}{rest}")
     pairs = [finding.about for finding in judged.findings if _overlaps(finding) and finding.about]
     if pairs:
-        more = len(pairs) - _MOST_PAIRS
+        most = _BRIEF_PAIRS if brief else _MOST_PAIRS
+        more = len(pairs) - most
         rest = f"; and {more} more" if more > 0 else ""
-        bars.append(f"OVERLAP, parts drawn in one another: {'; '.join(pairs[:_MOST_PAIRS])}{rest}.")
-    bars += [line.text for line in cautions(judged) if line.id == _NOT_FINISHED]
+        what = "OVERLAP" if brief else "OVERLAP, parts drawn in one another"
+        bars.append(f"{what}: {'; '.join(pairs[:most])}{rest}.")
+    for line in cautions(judged):
+        if line.id == _NOT_FINISHED:
+            bars.append(_UNFINISHED if brief else line.text)
     return bars
 
 
@@ -45,18 +56,25 @@ def _first(text: str) -> str:
     sentence += "." if dot else ""
     if len(sentence) <= _LONGEST:
         return sentence
-    start = sentence[:_LONGEST].rpartition(", ")[0] or sentence[:_LONGEST]
-    return f"{start} ..."
+    return f"{sentence[:_LONGEST].rpartition(', ')[0] or sentence[:_LONGEST]} ..."
+
+
+def _cut(words: str, longest: int) -> str:
+    """The words to the last whole one that fits into so many characters."""
+    return words if len(words) <= longest else f"{words[:longest].rpartition(' ')[0].removesuffix(' ...')} ..."
 
 
 def _overlaps(finding: Finding) -> bool:
     return finding.check == _OVERLAP and finding.verdict in ("stop", "watch")
 
 
-def stop_band(page: PaperPage, judged: Judged) -> Area:
-    """The stops in a frame at the top of a page, where there are any. Returns the room left below."""
+def stop_band(page: PaperPage, judged: Judged, *, brief: bool = False) -> Area:
+    """The stops in a frame at the top of a page, where there are any. Returns the room left below.
+
+    brief: for a page that comes after the one that says more.
+    """
     area = page.area
-    words = stops(judged)
+    words = stops(judged, brief=brief)
     if not words:
         return area
     lines = sum(len(wrap(text, area.width - 2 * _PADDING, WORDS, bold=True)) for text in words)

@@ -19,7 +19,8 @@ from rules.shop.weld_map import START_AND_STOP, Joint, in_common, joints, order_
 from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, MACHINED_AFTER, VISUAL, least_legs
 from wizard.paper.checklist_text import VEHICLE
 from wizard.paper.drawing_items import draw_items
-from wizard.paper.flow import Flow
+from wizard.paper.flow import CLOSE, Flow
+from wizard.paper.lettering import first_lines
 from wizard.paper.pdf import Document, line_height, paper_size
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
@@ -29,17 +30,20 @@ _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.fille
 
 _WRITING = 5.6
 """mm: the least height of a row a person writes in."""
-_FIGURE_HEIGHT = 102.0
-"""mm."""
+_TRIED = ((102.0, False), (102.0, True), (75.0, True), (55.0, True), (45.0, True))
+"""mm that the figure may be high, and whether the tables stand close: the first that needs no more than two pages."""
+_PAGES = 2
 _BETWEEN = 12.0
 """mm kept free beside the two views."""
 _CAUTIONS = ("holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out")
 _SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from wheel centre"}
 """Figures set in the fixture that are not measured again elsewhere."""
+_LINES, _CLOSE_LINES = 3, 2
+"""That what a person wrote takes at most here, and where room is short; all of it stands on the part sheets and the checklist."""
 _LONGEST = 40
 """Characters of a measured result that are printed."""
 _RUNS = ("tack.fit-up", "weld.earth-clamp", "weld.balanced-runs")
-_SYMBOL_ROW = 12.5
+_SYMBOL_ROW = 11.4
 """mm: the height of a row with a weld symbol in it."""
 
 
@@ -50,9 +54,22 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     document: the sheet as in its file; what was measured on the tacked and on the welded part is printed in place.
     paper: a name or a size with its unit, see `paper_size`.
     """
+    size, marks = paper_size(paper), kept_marks(document)
+    for figure_height, close in _TRIED:
+        pages = _pages(judged, marks, size, figure_height, close=close)
+        if len(pages.pages) <= _PAGES:
+            break
+    return pages.written()
+
+
+def _pages(
+    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], figure_height: float, *, close: bool
+) -> Document:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
-    flow = Flow(judged, pages, paper_size(paper), "Welding sheet, front upright")
-    sheet = _Sheet(flow, judged, kept_marks(document))
+    flow = Flow(judged, pages, size, "Welding sheet, front upright")
+    if close:
+        flow.padding = CLOSE
+    sheet = _Sheet(flow, judged, marks, figure_height, close=close)
     sheet.job()
     sheet.figure()
     sheet.joints()
@@ -61,14 +78,17 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     sheet.fixture()
     sheet.looks()
     sheet.holds()
-    return pages.written()
+    return pages
 
 
 class _Sheet:
     """The parts of the sheet, in the order they are used."""
 
-    def __init__(self, flow: Flow, judged: Judged, marks: Mapping[str, Marks]) -> None:
-        self.flow, self.judged, self.marks = flow, judged, marks
+    def __init__(
+        self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], figure_height: float, *, close: bool
+    ) -> None:
+        self.flow, self.judged, self.marks, self.figure_height, self.close = flow, judged, marks, figure_height, close
+        self.most = _CLOSE_LINES if close else _LINES
         self.lines: dict[str, ChecklistLine] = {line.id: line for line in checklist(judged)}
 
     def _answer(self, wanted: Name) -> str:
@@ -86,12 +106,12 @@ class _Sheet:
             f"Tube, cups, other metal: grade, condition, thickness {BLANK}{BLANK}{BLANK}",
         )
         for row in rows:
-            self.flow.paragraph(row, before=0.5)
+            self.flow.paragraph(first_lines(row, self.flow.area.width, self.most), before=0.5)
 
     def figure(self) -> None:
         """Both views, reduced, and what they are measured from."""
         flow = self.flow
-        drawn = figures(self.judged, flow.area.width - _BETWEEN, _FIGURE_HEIGHT)
+        drawn = figures(self.judged, flow.area.width - _BETWEEN, self.figure_height)
         if drawn is None:
             flow.heading("Figure")
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")
@@ -130,7 +150,8 @@ class _Sheet:
             flow.turn_page()
             flow.row(widths, heading, bold=True)
         top = flow.y
-        flow.row(widths, (joint.number, joint.parts, "", joint.words), least)
+        parts = first_lines(joint.parts, widths[1] - 2, self.most)
+        flow.row(widths, (joint.number, parts, "", joint.words), least)
         items = weld_symbol(joint.form, joint.leg, joint.run, self.judged.shown_in)
         if items:
             box = bounds(items)
@@ -142,8 +163,10 @@ class _Sheet:
         """Process, preheat, order of the runs, where to start and stop: said once for all joints."""
         flow, judged, found = self.flow, self.judged, joints(self.judged)
         flow.heading("How to weld it", 12)
-        for words, said in in_common(found):
-            flow.paragraph(f"{words}: {said}", before=0.3)
+        common = [f"{words}: {said}" for words, said in in_common(found)]
+        common = [first_lines(words, flow.area.width, self.most) for words in common]
+        for words in ["; ".join(common)] if common and self.close else common:
+            flow.paragraph(words, before=0.3)
         others = "Other joints: "
         if not all(joint.process for joint in found):
             process = self._answer(_WELD_PROCESS).upper()
@@ -217,8 +240,11 @@ class _Sheet:
         for source in dict.fromkeys(limit.source for limit in VISUAL):
             passes = "; ".join(f"{limit.what} {limit.passes}" for limit in VISUAL if limit.source == source)
             flow.paragraph(f"{passes} ({source}).", before=0.3)
-        flow.paragraph(f"Dye test: {self.lines['crack-test.dye'].text} Again after ____ h.", before=0.3)
-        flow.paragraph(f"Machined after: {', '.join(MACHINED_AFTER)}. Left on {BLANK}", before=0.3)
+        flow.paragraph(
+            f"Dye test: {self.lines['crack-test.dye'].text} Again after ____ h. "
+            f"Machined after: {', '.join(MACHINED_AFTER)}. Left on {BLANK}",
+            before=0.3,
+        )
 
     def holds(self) -> None:
         """Work stops at each until it is signed; those signed elsewhere are named."""
@@ -226,4 +252,4 @@ class _Sheet:
         others = [f"{hold.number}" for hold in HOLDS if hold not in here]
         self.flow.heading(f"HOLD: stop until somebody signs. {' and '.join(others)} are on the helper's checklist", 33)
         rows = [(hold.text, "", "") for hold in here]
-        self.flow.table((124, 33, 33), ("What must be so", "Left: sign, date", "Right: sign, date"), rows, _WRITING)
+        self.flow.table((116, 37, 37), ("What must be so", "Left: sign, date", "Right: sign, date"), rows, _WRITING)

@@ -3,6 +3,7 @@
 from math import hypot, inf
 
 from rules.corner.part import Part
+from rules.corner.slots import NarrowMetal, PlateSlots
 from rules.graph.asking import given
 from rules.graph.bands import AtLeast, Limits, at_least, at_most
 from rules.graph.declare import check
@@ -137,14 +138,21 @@ def hole_spacing(
 def bore_edge_metal(metal_beside_bore: Mm, mount_bolt_thread: Thread, limits: AtLeast) -> Judgement:
     """The narrowest metal between the centre bore and the plate's edge. It says nothing of strength."""
     bolt = mount_bolt_thread.diameter
-    if not more_than(metal_beside_bore, 0.0):
-        return Judgement(
-            "stop", "The centre bore breaks out of the plate.", "A wider plate, or the wheel centre elsewhere in it."
-        )
-    verdict = limits.verdict(metal_beside_bore / bolt)
-    change = "" if verdict == "good" else "More metal beside the bore: have somebody qualified size it."
+    change, figures = "A wider plate, or the wheel centre elsewhere in it.", {"bolt": (bolt, "mm")}
+    none_left = Judgement("stop", "The centre bore breaks out of the plate.", change, figures)
     text = "Beside the centre bore {metal_beside_bore} of metal is left; a hub bolt is {bolt} thick."
-    return Judgement(verdict, text, change, {"bolt": (bolt, "mm")})
+    change = "More metal beside the bore: have somebody qualified size it."
+    return _metal_left(metal_beside_bore, bolt, limits, none_left, text, change)
+
+
+def _metal_left(
+    metal: float, beside: float, limits: AtLeast, none_left: Judgement, text: str, change: str
+) -> Judgement:
+    """Metal beside a bore, a hole or a slot, against the size it is counted in; `none_left` where there is none."""
+    if not more_than(metal, 0.0):
+        return none_left
+    verdict = limits.verdict(metal / beside)
+    return Judgement(verdict, text, "" if verdict == "good" else change, none_left.figures)
 
 
 @check(
@@ -266,8 +274,9 @@ def lightening_hole_metal(
     limits: AtLeast,
 ) -> Judgement:
     """The narrowest metal round a hole that lightens the plate, and what is welded over it. Strength is judged apart."""
+    none_left = Judgement("stop", "A lightening hole runs out of the plate or into another hole.", "A smaller hole.")
     if not more_than(metal_round_lightening, 0.0):
-        return Judgement("stop", "A lightening hole runs out of the plate or into another hole.", "A smaller hole.")
+        return none_left  # before anything waits
     begun = {
         "beam_part": (beam_part, beam not in (None, "none")),
         "upper_lugs_part": (upper_lugs_part, upper_lug_thickness is not None),
@@ -281,9 +290,9 @@ def lightening_hole_metal(
         ):
             text = f"The {part.name} would be welded over a lightening hole."
             return Judgement("stop", text, "A smaller hole, or one farther from the piece.", about=part.name)
-    verdict = limits.verdict(metal_round_lightening / plate_thickness)
     text = "Round the lightening holes {metal_round_lightening} of metal is left; the plate is {plate_thickness} thick."
-    return Judgement(verdict, text, "" if verdict == "good" else "More metal round the hole, or no hole.")
+    change = "More metal round the hole, or no hole."
+    return _metal_left(metal_round_lightening, plate_thickness, limits, none_left, text, change)
 
 
 def _from_foot(part: Part, hole: PlainHole, centre: float) -> float:
@@ -303,17 +312,27 @@ def _from_foot(part: Part, hole: PlainHole, centre: float) -> float:
     limits=AtLeast("1", good=0.5, watch=-inf),
     good="{good} plate thickness of metal or more",
     watch="less",
-    stop="a slot breaks out",
+    stop="a slot breaks out or runs into a hole or another slot, or a tab is longer than its piece",
     source=sources.NO_FIGURE,
     try_changing=("plate.tab_length",),
 )
-def slot_metal(metal_round_slots: Mm, plate_thickness: Mm, limits: AtLeast) -> Judgement:
-    """The narrowest metal between a slot and the plate's edge, bore or another hole."""
-    if not more_than(metal_round_slots, 0.0):
-        return Judgement("stop", "A slot for a tab runs out of the plate or into a hole.", "Shorter tabs.")
-    verdict = limits.verdict(metal_round_slots / plate_thickness)
-    text = "Beside the slots {metal_round_slots} of metal is left; the plate is {plate_thickness} thick."
-    return Judgement(verdict, text, "" if verdict == "good" else "Shorter tabs, or a larger plate.")
+def slot_metal(
+    plate_slots: PlateSlots,
+    narrowest_beside_slots: NarrowMetal,
+    metal_round_slots: Mm,
+    plate_thickness: Mm,
+    tab_length: Mm,
+    limits: AtLeast,
+) -> Judgement:
+    """The narrowest metal between a slot and the plate's edge, bore, another hole or slot, and tabs that fit their piece."""
+    for piece, foot in plate_slots.short:
+        text = f"The tabs, {{tab_length}} long, are longer than the foot of the {piece}, {{foot}}."
+        return Judgement("stop", text, "Shorter tabs.", {"foot": (foot, "mm")})
+    _, slot, beside = narrowest_beside_slots
+    none_left = Judgement("stop", f"The {slot} runs into {beside}.", "Shorter tabs.")
+    text = f"Between the {slot} and {beside} {{metal_round_slots}} of metal is left; the plate is {{plate_thickness}} thick."
+    change = "Shorter tabs, or a larger plate."
+    return _metal_left(metal_round_slots, plate_thickness, limits, none_left, text, change)
 
 
 @check(

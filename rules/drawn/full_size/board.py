@@ -5,11 +5,23 @@ that is clear of every line and every other word. ISO 129-1 conventions: figures
 or left side, read from below or from the right.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 from math import atan, atan2, ceil, cos, degrees, floor, hypot, radians, sin
 
+from rules.drawn.full_size.places import (
+    ARROW,
+    TAIL,
+    Corners,
+    Segment,
+    crossed,
+    crossing,
+    meet,
+    on_line,
+    round_about,
+    spokes,
+)
 from rules.drawn.full_size.shapes import (
     HEADING,
     Align,
@@ -21,32 +33,22 @@ from rules.drawn.full_size.shapes import (
     Stroke,
     corners,
     points_on,
-    words_width,
 )
 from rules.drawn.patches import Patch, clipped
 from rules.measure.outline import Point
 
-ARROW = 3.5
-"""mm, length of an arrowhead."""
 _ARROW_HALF = 0.6
 _OVERRUN = 1.5
 """mm a projection line runs past its dimension line."""
 _GAP = 1.5
 """mm between a feature and its projection line."""
-_ABOVE = 3.0
-"""mm from a dimension line to half the height of its figure."""
 _CLEAR = 0.5
-_TAIL = 7.0
 _PATIENCE = 60
 """Places tried for a tidier leader line once a clear place is found: over three rounds of the circle."""
-_ROUND = (30, 150, 60, 120, -30, -150, -60, -120, 0, 180, 15, 165, -15, -165, 45, 135, -45, -135)
-"""Directions of leader lines in degrees, the usual ones first; none hugs an upright line."""
+BALLOON, _DOT = 3.4, 0.5
+"""mm, radius of the circle round an item's number and of the dot that its leader ends in."""
 _HATCH = 5.0
 """mm from one hatching line to the next, measured level."""
-
-Segment = tuple[float, float, float, float]
-Corners = tuple[Point, Point, Point, Point]
-"""The corners of a (turned) rectangle, in order."""
 
 
 class Board:
@@ -59,6 +61,7 @@ class Board:
         self._lines: list[Segment] = []
         self._edges: list[Segment] = []
         self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
+        self._balloons: list[tuple[str, Point, bool]] = []
 
     @property
     def items(self) -> tuple[PaperItem, ...]:
@@ -189,7 +192,7 @@ class Board:
         if length < 1e-6:
             self.label(start, text)
             return
-        reach = _TAIL if outside else 0.0
+        reach = TAIL if outside else 0.0
         tails = (-reach * cos(turn), -reach * sin(turn))
         self.line((start[0] + tails[0], start[1] + tails[1]), (end[0] - tails[0], end[1] - tails[1]), pen="thin")
         self.arrowhead(start, turn if outside else turn + radians(180))
@@ -201,6 +204,10 @@ class Board:
     def label(self, feature: Point, text: str) -> None:
         """Words near a point, joined to it by a leader line."""
         self._waiting.append((text, (feature, feature), False))
+
+    def balloon(self, feature: Point, text: str, *, on_edge: bool) -> None:
+        """A number in a circle, joined to a point by a leader line: with an arrowhead on an edge, a dot within one."""
+        self._balloons.append((text, feature, on_edge))
 
     def words(self, at: Point, text: str, align: Align = "left", size: float = HEADING, bold: bool = True) -> None:
         """Words at a place of their own, such as a heading."""
@@ -214,10 +221,13 @@ class Board:
         for text, (feature, other), _ in self._waiting:
             if feature == other:
                 self._settle_label(text, feature)
+        for text, feature, on_edge in self._balloons:
+            self._settle_balloon(text, feature, on_edge=on_edge)
         self._waiting.clear()
+        self._balloons.clear()
 
     def _settle_figure(self, text: str, start: Point, end: Point, outside: bool) -> None:
-        places = list(_on_line(text, start, end, outside))
+        places = list(on_line(text, start, end, outside))
         for words, run in places:
             if self._is_clear(words):
                 if run is not None:
@@ -231,7 +241,7 @@ class Board:
 
     def _settle_label(self, text: str, feature: Point) -> None:
         best, patience = None, _PATIENCE
-        for words, elbow in _round_about(text, feature):
+        for words, elbow in round_about(text, feature):
             if self._is_clear(words) and not self._crosses_words((*feature, *elbow)):
                 best = best or (words, elbow)
                 # Better still is a leader line that crosses no edge on its way.
@@ -242,11 +252,36 @@ class Board:
             if not patience:
                 break
         if best is None:
-            words, elbow = next(_round_about(text, feature))
+            words, elbow = next(round_about(text, feature))
             best = _broken_through(words), elbow
         words, elbow = best
         self.line(feature, elbow, pen="thin")
         self._put(words)
+
+    def _settle_balloon(self, text: str, feature: Point, *, on_edge: bool) -> None:
+        """At the nearest place at which nothing crosses it and its leader crosses no words and as few edges as can be."""
+        found = []
+        for near, (angle, elbow) in enumerate(spokes(feature)):
+            x, y = elbow[0] + BALLOON * cos(angle), elbow[1] + BALLOON * sin(angle)
+            reach = BALLOON + _CLEAR
+            room = ((x - reach, y - reach), (x + reach, y - reach), (x + reach, y + reach), (x - reach, y + reach))
+            if not crossed(room, self._lines) and not self._crosses_words((*feature, *elbow)):
+                found.append((self._crosses_edges(feature, elbow), near, angle, elbow, (x, y)))
+                if not found[-1][0] or len(found) > _PATIENCE:
+                    break
+        if not found:
+            self._settle_label(text, feature)
+            return
+        *_, angle, elbow, centre = min(found)
+        self.line(feature, elbow, pen="thin")
+        if on_edge:
+            self.arrowhead(feature, angle + radians(180))
+        else:
+            x, y = feature
+            dot = ((x - _DOT, y), (x, y - _DOT), (x + _DOT, y), (x, y + _DOT))
+            self.line(*dot, pen="thin", closed=True, filled=True)
+        self.circle(centre, BALLOON, "thin")
+        self._put(PaperWords(centre, text, "centre"))
 
     def _put(self, words: PaperWords) -> None:
         self._words.append(words)
@@ -270,111 +305,7 @@ class Board:
         length = hypot(elbow[0] - feature[0], elbow[1] - feature[1])
         share = min(1.0, 1.5 / length)
         start = (feature[0] + share * (elbow[0] - feature[0]), feature[1] + share * (elbow[1] - feature[1]))
-        return any(_meet(start, elbow, edge) for edge in self._edges)
-
-
-def _meet(start: Point, end: Point, edge: Segment) -> bool:
-    """Whether two straight lines cross."""
-    x1, y1, x2, y2 = edge
-
-    def side(at: Point, of_start: Point, of_end: Point) -> float:
-        return (of_end[0] - of_start[0]) * (at[1] - of_start[1]) - (of_end[1] - of_start[1]) * (at[0] - of_start[0])
-
-    first, second = (x1, y1), (x2, y2)
-    return (
-        side(first, start, end) * side(second, start, end) < 0
-        and side(start, first, second) * side(end, first, second) < 0
-    )
-
-
-def crossed(room: Corners, lines: Iterable[Segment]) -> bool:
-    """Whether any of these straight lines has a part inside a (turned) rectangle."""
-    return crossing(room, lines) is not None
-
-
-def crossing(room: Corners, lines: Iterable[Segment]) -> int | None:
-    """The number, from 0, of the first of these straight lines with a part inside a (turned) rectangle; None of none."""
-    (ax, ay), (bx, by), (cx, cy), (dx, dy) = room
-    left, right, bottom, top = min(ax, bx, cx, dx), max(ax, bx, cx, dx), min(ay, by, cy, dy), max(ay, by, cy, dy)
-    for number, line in enumerate(lines):
-        x1, y1, x2, y2 = line
-        if (x1 < left and x2 < left) or (x1 > right and x2 > right):
-            continue
-        if (y1 < bottom and y2 < bottom) or (y1 > top and y2 > top):
-            continue
-        if _enters(line, room):
-            return number
-    return None
-
-
-def _enters(line: Segment, room: Corners) -> bool:
-    """Whether anything is left of a line after cutting it off at each side of the rectangle (Cyrus and Beck)."""
-    x1, y1, x2, y2 = line
-    enter, leave = 0.0, 1.0
-    for (ax, ay), (bx, by) in zip(room, (*room[1:], room[0]), strict=True):
-        nx, ny = by - ay, ax - bx
-        towards = nx * (x2 - x1) + ny * (y2 - y1)
-        inside = nx * (ax - x1) + ny * (ay - y1)
-        if abs(towards) < 1e-12:
-            if inside < 0:
-                return False
-        elif towards > 0:
-            leave = min(leave, inside / towards)
-        else:
-            enter = max(enter, inside / towards)
-    return enter < leave
-
-
-def _on_line(
-    text: str, start: Point, end: Point, outside: bool
-) -> Iterator[tuple[PaperWords, tuple[Point, Point] | None]]:
-    """Places for a figure along its dimension line: the middle, then further out, then beyond its ends.
-
-    With each place beyond an end goes the line that carries the figure there.
-    """
-    upright = abs(end[0] - start[0]) <= 1e-9
-    if end[1] < start[1] if upright else end[0] < start[0]:
-        start, end = end, start
-    length = hypot(end[0] - start[0], end[1] - start[1])
-    ux, uy = (end[0] - start[0]) / length, (end[1] - start[1]) / length
-    angle = degrees(atan2(uy, ux))
-    width = words_width(text)
-
-    def at(along: float, align: Align) -> PaperWords:
-        return PaperWords(
-            (start[0] + along * ux - _ABOVE * uy, start[1] + along * uy + _ABOVE * ux), text, align, angle
-        )
-
-    slack = (length - width) / 2 - (0 if outside else ARROW * 0.5)
-    if slack >= 0:
-        steps = int(slack // 2)
-        for step in range(steps + 1):
-            yield at(length / 2 + 2 * step, "centre"), None
-            yield at(length / 2 - 2 * step, "centre"), None
-    tail = _TAIL if outside else 0.0
-    for far in range(0, 90, 3):
-        for along, way in ((length + tail + far, 1.0), (-tail - far, -1.0)):
-            words = at(along + way, "left" if way > 0 else "right")
-            root = length if way > 0 else 0.0
-            reach = along + way * (width + 1)
-            yield (
-                words,
-                (
-                    (start[0] + root * ux, start[1] + root * uy),
-                    (start[0] + reach * ux, start[1] + reach * uy),
-                ),
-            )
-    yield at(length / 2, "centre"), None
-
-
-def _round_about(text: str, feature: Point) -> Iterator[tuple[PaperWords, Point]]:
-    """Places for a label round a point, nearest first, and where its leader line ends."""
-    for distance in (7, 10, 14, 18, 23, 28, 34, 40, 48, 56, 66, 78, 92, 108):
-        for degree in _ROUND:
-            elbow = (feature[0] + distance * cos(radians(degree)), feature[1] + distance * sin(radians(degree)))
-            align: Align = "left" if abs(degree) < 90 else "right"
-            beside = 0.8 if align == "left" else -0.8
-            yield PaperWords((elbow[0] + beside, elbow[1]), text, align), elbow
+        return any(meet(start, elbow, edge) for edge in self._edges)
 
 
 def _broken_through(words: PaperWords) -> PaperWords:

@@ -42,6 +42,10 @@ class FigureWriter:
         """In full, as a cutter enters it."""
         return marked(show(abs(mm), "mm", self.units), mm)
 
+    def bare(self, mm: float) -> str:
+        """In full and without its unit, for a column whose heading says it."""
+        return marked(show(abs(mm), "mm", self.units).rpartition(" ")[0], mm)
+
     def short_length(self, mm: float) -> str:
         """As a tape shows it, and no more."""
         return marked(tape(abs(mm), self.units), mm)

@@ -122,3 +122,15 @@ def test_a_picture_fits_its_paper_and_has_its_middle_at_the_origin() -> None:
     assert frame.left + frame.right == pytest.approx(0.0, abs=1e-6)
     assert frame.bottom + frame.top == pytest.approx(0.0, abs=1e-6)
     assert frame.right - frame.left <= 90.0 + 1e-6 and frame.top - frame.bottom == pytest.approx(60.0)
+
+
+@pytest.mark.parametrize("height", [95.0, 110.0, 125.0, 140.0])
+def test_a_row_leaves_room_for_its_names_with_the_wheel_centres_level(height: float) -> None:
+    """Views whose middles differ take more together than the highest of them."""
+    scale, rows = arrangement(
+        judged_document(document("wrong_cannot_be_put_together")), 255.0, height, third_angle=True
+    )
+    assert scale in (5.0, 10.0)
+    for row in rows:
+        top, bottom = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
+        assert top - bottom <= height - 10

@@ -7,7 +7,7 @@ import pytest
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import PaperArc, PaperCircle
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords
 from rules.drawn.piece_view import hole_rows, mark_rows, piece_view
 from rules.judging.judge import Judged
 from sample_sheets import document
@@ -109,3 +109,45 @@ def test_the_drawing_is_to_its_scale_and_fits(key: str) -> None:
     arcs = [item for item in view.items if isinstance(item, PaperArc)]
     sweep = {"hub_plate": 4 * 90, "upper_lug": 180, "caliper_bracket": 0}[key]
     assert sum(arc.sweep for arc in arcs) == pytest.approx(sweep)
+
+
+def said(key: str, **changes: dict[str, Any]) -> list[str]:
+    """The figures and words on a piece's drawing."""
+    _, view = piece_view(pieces(**changes)[key], FigureWriter.of(ox()), 180.0, 118.0)
+    return [item.text for item in view.items if isinstance(item, PaperWords)]
+
+
+def test_the_bracket_shows_its_bolts_spacing_and_edges() -> None:
+    """Blank 8.4 x 3 1/2 in, bolts 5.4 in apart and 1.2 in from the outer edge."""
+    assert {"8.4 in", "3 1/2 in", "5.4 in", "1.2 in"} <= set(said("caliper_bracket"))
+
+
+def test_a_lugs_and_an_arms_hole_are_measured_from_foot_and_root() -> None:
+    """Lug 3 in wide, so its hole 1 1/2 in from the left; arm 5.6 in from the root to the tie rod, 3 1/2 in wide."""
+    assert {"3 in", "1 1/2 in"} <= set(said("upper_lug"))
+    assert {"5.6 in", "1 3/4 in"} <= set(said("steering_arm"))
+
+
+@pytest.mark.parametrize("tab", ["1 in", "4 in"])
+def test_a_tab_is_figured_as_it_is_entered_also_where_it_is_longer_than_its_lug(tab: str) -> None:
+    assert any(words.startswith(f"tab {tab} by ") for words in said("upper_lug", plate={"tab_length": tab}))
+
+
+def test_the_height_of_a_side_stands_clear_of_its_tabs() -> None:
+    """The dimension's line lies to the left of everything that is metal."""
+    side = pieces(plate={"tab_length": "1 in"})["beam_side"]
+    scale, view = piece_view(side, FigureWriter.of(ox()), 180.0, 118.0)
+    leftmost = min(x for x, _, _ in side.profile.points) / scale
+    (high,) = [item for item in view.items if isinstance(item, PaperWords) and item.angle == 90]
+    assert high.at[0] < leftmost
+
+
+def test_the_cut_corner_of_a_gusset_is_figured() -> None:
+    """As much as its plate is thick."""
+    gussets = {
+        "gusset_at": "both",
+        "gusset_along_plate": "1 in",
+        "gusset_along_lug": "2 in",
+        "gusset_thickness": "1/4 in",
+    }
+    assert "corner cut off 1/4 in each way" in said("upper_gusset", plate=gussets)

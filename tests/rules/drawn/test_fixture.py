@@ -8,7 +8,7 @@ import pytest
 from ezdxf.math import Vec2, area
 from ezdxf.path import make_path
 
-from rules.drawn.fixture import BEYOND, Fixture, Post, fixture
+from rules.drawn.fixture import Fixture, Post, fixture
 from rules.drawn.fixture_posts import bush, post_plates
 from rules.drawn.pieces import Profile
 from rules.measure.outline import Outline
@@ -45,10 +45,10 @@ def test_the_bar_through_both_posts_passes_both_pivots() -> None:
 
 
 def test_posts_stand_clear_of_the_lugs() -> None:
-    """Half the ball 0.55, gap 0.45 and lug 0.5: 1.5 in along the bar to the outer face, then the distance kept."""
+    """Half the ball 0.55, gap 0.45 and lug 0.5: 1.5 in along the bar to the outer face, then the inch kept."""
     one, two, _ = made().posts
     for post, pivot in ((one, LOWER), (two, UPPER)):
-        assert np.linalg.norm(np.array([*post.at, post.height]) - pivot) == pytest.approx(1.5 * IN + BEYOND, abs=0.05)
+        assert np.linalg.norm(np.array([*post.at, post.height]) - pivot) == pytest.approx(2.5 * IN, abs=0.05)
 
 
 def test_the_bores_lean_and_turn_as_the_axis_does() -> None:
@@ -61,12 +61,12 @@ def test_the_bores_lean_and_turn_as_the_axis_does() -> None:
 
 def test_the_tie_rod_pin_and_stops_by_hand() -> None:
     """Tie rod's end 6.2 in behind, 0.3 below, 8.4 in inboard of the hub face. Plate 7 in wide, 3.5 to the front: its rear edge
-    3.5 in behind, so a 10 mm pin against it at 3.5 in + 5 mm; mounting face 3 1/4 in plus 3/4 in of plate high."""
+    3.5 in behind, so a 3/8 in pin against it at 3.5 in + 3/16; mounting face 3 1/4 in plus 3/4 in of plate high."""
     found = made()
     pin = found.posts[2]
     assert (*pin.at, pin.height) == pytest.approx((-6.2 * IN, -0.3 * IN, 8.4 * IN), abs=0.05)
     rear = found.stops[0]
-    assert rear.at[0] == pytest.approx(-3.5 * IN - 5) and rear.height == pytest.approx(4 * IN)
+    assert rear.at[0] == pytest.approx(-(3.5 + 3 / 16) * IN) and rear.height == pytest.approx(4 * IN)
 
 
 def test_hub_holes_are_its_own_bolt_circle_and_pilot() -> None:
@@ -94,8 +94,8 @@ def test_holes_for_right_are_mirror_images_and_run_into_no_other() -> None:
 
 
 def test_where_left_and_right_would_run_together_a_second_base_is_asked_for() -> None:
-    """Castor half a degree, posts 186.5 mm below and 184.8 above, the axis 0.2 mm behind at the wheel centre: they stand
-    186.5 tan 0.5 - 0.2 = 1.4 mm and 184.8 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other."""
+    """Castor half a degree, posts 186.9 mm below and 185.2 above, the axis 0.2 mm behind at the wheel centre: they stand
+    186.9 tan 0.5 - 0.2 = 1.4 mm and 185.2 tan 0.5 + 0.2 = 1.8 mm off the middle, their mirrored holes as far on the other."""
     found = made(pivots__castor="0.5 deg")
     assert not any(hole.what.endswith("RIGHT") for hole in found.base.holes)
     assert any("second base" in words for words in found.left_out)
@@ -122,6 +122,16 @@ def test_what_is_not_known_is_said_and_nothing_known_gives_no_fixture() -> None:
     assert any(words.startswith("bar:") for words in found.left_out)
     assert any(words.startswith("tie-rod pin:") for words in found.left_out)
     assert fixture(judged_document({})) is None
+
+
+def test_a_fixture_in_inches_is_of_inch_stock_and_one_in_mm_of_metric() -> None:
+    """Posts of 1/2 in or 12 mm plate; the base's edges on quarters of an inch or fives of mm from the wheel centre."""
+    for name, unit, post in (("scree_ox_strength", IN / 4, IN / 2), ("fell_badger_finished_metric", 5.0, 12.0)):
+        found = made(name)
+        outline = found.base.outline
+        for edge in (outline.left, outline.right, outline.bottom, outline.top):
+            assert edge / unit == pytest.approx(round(edge / unit), abs=1e-6)
+        assert all(piece.thickness == pytest.approx(post) for piece in post_plates(found)) and post_plates(found)
 
 
 # Plates of the posts

@@ -18,8 +18,10 @@ def test_title_block_and_names_of_the_views(name: str, angle: str, paper: str, r
     data = arrangement_pdf(judged(document(name)), paper)
     pages = rasterised(data, 20)
     assert len(pages) == 2
+    # Without a plate there is nothing to cut through, and joints alone are no picture.
+    whole = ("section A-A", "from behind and above, no scale") if name == "scree_ox_strength" else ()
     for number, views in enumerate((("front", "from outside the car", "back, from inside the car"),
-                                    ("section A-A", "square to the axis", "from behind and above, no scale"))):  # fmt: skip
+                                    ("square to the axis", *whole))):  # fmt: skip
         words = pages.words(number)
         for wanted in (*views, angle, "Scale 1:", "Material", "Tolerances", "Drawn ________", "written 2026-03-04"):
             assert wanted in words, wanted

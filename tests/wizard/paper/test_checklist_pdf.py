@@ -69,7 +69,7 @@ def test_a_stop_stands_with_its_reason_on_each_page_and_a_good_sheet_has_none() 
 
 
 def test_many_stops_are_told_in_short_so_that_a_page_is_still_a_page() -> None:
-    """The first three in the words of their checks on each page, none by its title; all of them in the cautions."""
+    """The first in the words of its check on each page, three on the first, none by its title; all of them in the cautions."""
     sheet = document()
     sheet["plate"] = {**sheet["plate"], "thickness": "1 in", "hole_diameter": "9 mm", "width": "41 mm",
                       "spindle_from_front": "20 mm"}  # fmt: skip
@@ -79,7 +79,8 @@ def test_many_stops_are_told_in_short_so_that_a_page_is_still_a_page() -> None:
     found = pages(checklist_pdf(result, sheet, "letter"))
     for words in found:
         assert "DO NOT CUT. Plate width, fore and aft is 1.614 in (41 mm)" in words
-        assert "And 2 more: the checklist has each." in words
+    assert "And 2 more: the checklist has each." in found[0]
+    assert all("And 4 more: page 1 and the checklist have more." in words for words in found[1:])
     for stop in stops:
         assert squeezed(on_paper(stop.text, result)) in squeezed(" ".join(found))
         assert squeezed(f"DO NOT CUT. {stop.title}") not in squeezed(" ".join(found))

@@ -42,3 +42,19 @@ def test_what_is_not_on_the_sheet_is_a_blank_and_no_page(name: str) -> None:
 
 def test_letters_are_large_enough() -> None:
     assert min(letter_sizes(part_sheets_pdf(judged(document())))) >= 10
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize("bolts", ["5", "6"])
+def test_a_plate_with_everything_in_it_is_one_page(paper: str, bolts: str) -> None:
+    """Slots for lugs and channel, two lightening holes, narrowed ends, five or six bolts, and more stops than one can tell."""
+    sheet = whole("wrong_plate_cut_too_light")
+    sheet["hub"] = {key: entry for key, entry in sheet["hub"].items() if key not in ("mount_width", "mount_height")}
+    sheet["hub"] |= {"mount_bolts": int(bolts), "mount_circle": "6 in"}
+    sheet["plate"]["tab_length"] = "1 in"
+    result = judged(sheet)
+    found = [words for words in pages(part_sheets_pdf(result, paper)) if "Part sheet 1: Hub plate" in words]
+    assert len(found) == 1 and "DO NOT CUT." in found[0]
+    for words in ("lightening hole", "arc of the edge", "S8", "P2", "Measured L"):
+        assert words in found[0]
+    assert found[0].count("hub bolt hole") == int(bolts)

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from rules.measure.quantity import EntryError
-from wizard.paper.lettering import drawable, shortened, text_width, wrap
+from wizard.paper.lettering import drawable, first_lines, fonts, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 from wizard.paper.pdf import MARGIN, Area, Document, PaperPage, check_bars
 
@@ -295,3 +295,19 @@ def test_every_font_a_file_names_is_embedded(rasterised: Any) -> None:
     names = set(re.findall(rb"/BaseFont /([A-Za-z0-9+-]+)", data))
     assert names and all(b"+" in name for name in names), "a subset of an embedded typeface has a prefix"
     assert data.count(b"/FontFile2") == len(names)
+
+
+def test_no_letter_is_the_typefaces_box() -> None:
+    """Glyph 0 of a font is the box for what it lacks (OpenType, glyf and cmap); a few letters are mapped to it."""
+    face = fonts()[False].face
+    boxed = [code for code, glyph in face.charToGlyph.items() if glyph == 0 and chr(code).isprintable()]
+    for code in boxed:
+        assert all(face.charToGlyph[ord(one)] for one in drawable(chr(code)))
+    assert drawable("∅ 20") == "ø 20"
+
+
+def test_first_lines_end_in_dots_only_where_there_is_more() -> None:
+    short, long = "mild steel", "mild steel plate, hot rolled, mill certificate in the folder " * 9
+    assert first_lines(short, 60.0, 3) == short
+    cut = first_lines(long, 60.0, 3)
+    assert cut.endswith("...") and len(wrap(cut, 60.0)) == 3 and long.startswith(cut.removesuffix("..."))

@@ -36,18 +36,14 @@ def dxf_words(data: bytes) -> str:
 def test_parts_in_one_another_are_named_on_drawing_welding_sheet_and_dxf() -> None:
     """In the sample the beam stands in a pivot bolt and the caliper in the plate; both stop, and lugs let into the beam watch."""
     crowded = sheet()
+    makers = (drawing_pdf, part_sheets_pdf, arrangement_pdf, fixture_pdf)
+    printed = [make(crowded) for make in makers] + [welding_sheet_pdf(crowded, document(CROWDED))]
+    on_paper = [squeezed(words) for data in printed for words in pages(data)]
+    in_files = [dxf_words(data) for data in cut_files(crowded).values()]
+    picture = " ".join(drawing_svg(crowded).split())
     for pair in ("beam and lower pivot bolt", "plate and caliper"):
-        for data in (
-            drawing_pdf(crowded),
-            welding_sheet_pdf(crowded, document(CROWDED)),
-            part_sheets_pdf(crowded),
-            arrangement_pdf(crowded),
-            fixture_pdf(crowded),
-        ):
-            assert all(squeezed(pair) in squeezed(words) for words in pages(data))
-        for data in cut_files(crowded).values():
-            assert squeezed(pair) in dxf_words(data)
-        assert pair in " ".join(drawing_svg(crowded).split())
+        assert all(squeezed(pair) in words for words in (*on_paper, *in_files))
+        assert pair in picture
 
 
 def test_an_overlap_that_only_watches_is_named_too() -> None:

@@ -6,6 +6,7 @@ import pytest
 
 from rules.shop.holds import HOLDS
 from rules.shop.weld_words import VISUAL
+from sample_sheets import document as whole
 from tests.support.paper_reading import PLATE, document, is_black_and_white, judged, letter_sizes, pages, squeezed
 from wizard.paper.welding_sheet import welding_sheet_pdf
 
@@ -22,6 +23,36 @@ def words(sheet: dict[str, Any], paper: str = "letter") -> str:
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_a_finished_sheet_takes_two_pages(name: str, paper: str) -> None:
     assert len(pages(printed(document(name), paper))) == 2
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize(
+    "name", ["wrong_plate_cut_too_light", "wrong_cannot_be_put_together", "wrong_figures_all_over"]
+)
+def test_many_stops_leave_it_two_pages_and_stand_on_both(name: str, paper: str) -> None:
+    found = pages(printed(whole(name), paper))
+    assert len(found) == 2 and all("DO NOT CUT." in words for words in found)
+    assert "page 1 and the checklist have more" in found[1]
+
+
+def test_long_joint_rows_leave_it_two_pages() -> None:
+    """Preheat of each joint in words of its own, with a stop and parts in one another."""
+    sheet = whole("wrong_cannot_be_put_together")
+    for number, joint in enumerate((name for name in sheet if name.startswith("weld_")), 1):
+        sheet[joint] |= {"preheat": f"{100 + number} C by torch, crayon checked, as the maker of rod {number} asks"}
+    found = pages(printed(sheet))
+    assert len(found) == 2 and squeezed("as the maker of rod 4 asks") in squeezed(found[0] + found[1])
+
+
+@pytest.mark.parametrize("name", ["scree_ox_strength", "wrong_cannot_be_put_together"])
+def test_very_long_names_leave_it_two_pages(name: str) -> None:
+    long = "Upper lugs, both of them, cut from one strip and bevelled, to the back of the plate beside the bore " * 3
+    sheet = whole(name)
+    sheet["job"] |= {"vehicle": long}
+    sheet["plate"] |= {"condition": long}
+    for joint in (name for name in sheet if name.startswith("weld_")):
+        sheet[joint] |= {"parts": long, "preheat": long}
+    assert len(pages(printed(sheet))) == 2
 
 
 def test_part_side_revision_people_and_date() -> None:

@@ -310,6 +310,34 @@ def test_metal_round_slots(finding: FindingWith, wide: str, verdict: str) -> Non
     assert finding("slot-metal", {**sheet(tab_length="40 mm"), **beam}).verdict == verdict
 
 
+BOX = {
+    "upright.beam": "box",
+    "upright.beam_width": "60 mm",
+    "upright.beam_depth": "40 mm",
+    "upright.beam_wall": "4 mm",
+    "upright.beam_to_pivots": False,
+}
+
+
+def test_the_slot_and_what_it_is_too_near_are_named(finding: FindingWith) -> None:
+    """A box of 110 has slots ahead and behind, 4.55 from the bolts' holes, which all lie alike. Where the plate ends 58 mm from
+    the wheel centre, in front or at the rear, 58 - 55 + 2 - 2.2 = 2.8 is left there, the least."""
+    near = {**BOX, "upright.beam_width": "110 mm"}
+    text = finding("slot-metal", {**sheet(tab_length="40 mm"), **near}).text
+    assert "slot for the beam and a hub bolt hole" in text
+    text = finding("slot-metal", {**sheet(tab_length="40 mm", spindle_from_front="58 mm"), **near}).text
+    assert "Between the front" in text and "and the plate's front edge 2.8 mm" in text
+    text = finding("slot-metal", {**sheet(tab_length="40 mm", width="142 mm", spindle_from_front="84 mm"), **near}).text
+    assert "Between the rear" in text and "and the plate's rear edge 2.8 mm" in text
+
+
+def test_a_tab_longer_than_its_piece_is_a_stop(finding: FindingWith) -> None:
+    """A box that ends 40 above the wheel centre and 40 below it is 80 long."""
+    short = {**BOX, "upright.beam_top": "40 mm", "upright.beam_bottom": "40 mm"}
+    found = finding("slot-metal", {**sheet(tab_length="100 mm"), **short})
+    assert found.verdict == "stop" and "longer than the foot of the beam" in found.text
+
+
 def test_no_slots_without_tabs(finding: FindingWith) -> None:
     assert finding("slot-metal", sheet()).verdict == "not judged"
 

@@ -8,7 +8,8 @@ from math import hypot, pi, radians, sqrt
 
 import pytest
 
-from rules.drawn.full_size.board import Board, crossed
+from rules.drawn.full_size.board import Board
+from rules.drawn.full_size.places import crossed
 from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords, Stroke, words_width
 from rules.drawn.patches import Patch
 from rules.measure.outline import Point

@@ -1,0 +1,88 @@
+"""Numbers of the parts list, and the balloons on the general arrangement that say them."""
+
+from itertools import pairwise
+
+import pytest
+
+from rules.corner.part import Part
+from rules.drawn.arrangement import FROM_INSIDE, arrangement
+from rules.drawn.corner_parts import looks
+from rules.drawn.cut_pieces import cut_pieces
+from rules.drawn.full_size.places import crossed
+from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, corners
+from rules.drawn.items import Drawn, Item, balloons, items
+from rules.judging.judge import Judged
+from rules.shop.parts_list import PartsRow
+from rules.solids.shapes import Ball
+from sample_sheets import document
+from tests.support.judging import judged_document
+
+NAMES = ("scree_ox_strength", "wrong_plate_cut_too_light", "fell_badger_finished_metric")
+
+
+def sheet(name: str) -> Judged:
+    return judged_document(document(name))
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_list_is_numbered_from_one_pieces_first_as_their_sheets_are(name: str) -> None:
+    judged = sheet(name)
+    found = items(judged)
+    assert [item.number for item in found] == list(range(1, len(found) + 1))
+    pieces = cut_pieces(judged)
+    assert [item.name for item in found][: len(pieces)] == [piece.key for piece in pieces]
+    assert [item.got for item in found] == sorted((item.got for item in found), key=("Cut", "Buy", "Bolt").index)
+
+
+def test_bars_and_tubes_are_in_the_list_with_their_length() -> None:
+    """A 2 in tube of 0.25 in wall as beam, and a round bar of 1 in to a tie rod 5.6 in off as steering arm."""
+    changed = document("scree_ox_strength")
+    changed["upright"] |= {"beam": "tube", "beam_width": "2 in", "beam_wall": "0.25 in"}
+    changed["upright"] |= {"steering_arm_form": "round bar", "steering_arm_width": "1 in"}
+    rows = {item.name: item.entry.size for item in items(judged_document(changed)) if isinstance(item.entry, PartsRow)}
+    assert rows["Beam"].startswith("ø 2 in, wall 1/4 in, ") and rows["Beam"].endswith(" in long")
+    assert rows["Steering arm"] == "ø 1 in, 5.6 in to the tie rod"
+
+
+@pytest.mark.parametrize("name", NAMES[:2])
+def test_each_piece_to_cut_and_each_pivot_bolt_has_one_balloon(name: str) -> None:
+    judged = sheet(name)
+    _, rows = arrangement(judged, 255.0, 140.0, third_angle=True)
+    numbers = [number for row in rows for one in row for number in one.numbers]
+    assert len(numbers) == len(set(numbers))
+    wanted = {
+        item.number for item in items(judged) if item.got == "Cut" or item.name.endswith(("pivot bolt", "Hub bolt"))
+    }
+    assert wanted <= set(numbers)
+    for row in rows:
+        for one in row:
+            circles = {item.centre for item in one.view.items if isinstance(item, PaperCircle) and item.pen == "thin"}
+            said = {item.text for item in one.view.items if isinstance(item, PaperWords) and item.at in circles}
+            assert said == {str(number) for number in one.numbers}
+
+
+@pytest.mark.parametrize("name", NAMES[:2])
+def test_no_line_and_no_leader_crosses_a_balloons_number(name: str) -> None:
+    _, rows = arrangement(sheet(name), 255.0, 140.0, third_angle=True)
+    for one in (one for row in rows for one in row):
+        words = [item for item in one.view.items if isinstance(item, PaperWords) and item.text.isdigit()]
+        lines = [
+            (*start, *end)
+            for item in one.view.items
+            if isinstance(item, Stroke) and not item.white
+            for start, end in pairwise(item.points)
+        ]
+        assert not any(crossed(corners(number), lines) for number in words)
+
+
+def test_what_is_hidden_has_no_balloon() -> None:
+    """From inside the car, y grows away from the eye: a ball of 5 behind one of 30 is not seen, beside it it is."""
+    plate, arm = (
+        Item(1, "Cut", PartsRow("Beam", "", "", "", "")),
+        Item(2, "Cut", PartsRow("Steering arm", "", "", "", "")),
+    )
+    near = Part("beam", "upright", (Ball((0.0, -50.0, 0.0), 30.0),))
+    for x, seen in ((0.0, [1]), (60.0, [1, 2])):
+        far = Part("steering arm", "upright", (Ball((x, 50.0, 0.0), 5.0),))
+        drawn = [Drawn(part, *looks(part, FROM_INSIDE, "seen", 0.2)) for part in (far, near)]
+        assert [balloon.number for balloon in balloons((plate, arm), drawn, FROM_INSIDE)] == seen
