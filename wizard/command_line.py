@@ -10,7 +10,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from wizard.ending import flush_or_forget, say
+from wizard.ending import TOLD_TO_STOP, flush_or_forget, say
 from wizard.pixels.asking import CHOICES, SETTING, Asked, worth_asking
 
 if TYPE_CHECKING:
@@ -18,8 +18,6 @@ if TYPE_CHECKING:
     from wizard.files.sheet_file import SheetFile
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
-TOLD_TO_STOP = 128
-"""By custom the exit status of a program that a signal ended, less the signal's number."""
 USAGE = """\
 buildsheet                       open the wizard
 buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there; --picture characters
@@ -200,8 +198,7 @@ def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
         step, _, key = fault.where.partition(".")
         table = sheet_file.document.get(step)
         stands: object = table.get(key) if isinstance(table, dict) and key else table
-        place = f"[{step}] {key}" if key else step
-        written = "" if stands is None else f" = {_as_written(stands)}"
+        place, written = f"[{step}] {key}" if key else step, "" if stands is None else f" = {_as_written(stands)}"
         lines.append(printable(f"{sheet_file.path}: {place}{written}: {fault.text}"))
     return lines
 

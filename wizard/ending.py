@@ -18,6 +18,8 @@ SIGNALS: tuple[signal.Signals, ...] = tuple(
     getattr(signal, name) for name in ("SIGTERM", "SIGHUP", "SIGINT", "SIGQUIT") if hasattr(signal, name)
 )
 _LONGEST_WAIT = 2.0  # seconds to wait for a terminal that takes nothing, once the program was told to stop
+TOLD_TO_STOP = 128
+"""By custom the exit status of a program that a signal ended, less the signal's number."""
 HANG_UP = 1
 """SIGHUP, also where the system has none: the terminal is gone."""
 
@@ -38,7 +40,7 @@ class Ending:
     @property
     def status(self) -> int | None:
         """The exit status by custom, 128 and the signal's number; None where none came."""
-        return None if self.number is None else 128 + self.number
+        return None if self.number is None else TOLD_TO_STOP + self.number
 
     def __enter__(self) -> "Ending":
         self._before = {number: signal.signal(number, self._told) for number in SIGNALS}

@@ -31,8 +31,8 @@ CLEAR = 1.5
 ROD = 150.0
 """mm: the radius of an arc on a rod or an arm."""
 
-Way = Literal["up", "ahead", "behind", "inboard"]
-_WAYS: Mapping[Way, Vector] = {
+FromWay = Literal["up", "ahead", "behind", "inboard"]
+_WAYS: Mapping[FromWay, Vector] = {
     "up": (0.0, 0.0, 1.0),
     "ahead": (1.0, 0.0, 0.0),
     "behind": (-1.0, 0.0, 0.0),
@@ -41,17 +41,17 @@ _WAYS: Mapping[Way, Vector] = {
 
 
 @dataclass(frozen=True, slots=True)
-class Turned:
+class AngleArc:
     """An angle at a point of the corner, mm: the direction it is measured from, the one that a plus turns it towards, and
     how far from the point the arc is drawn, mm."""
 
     at: Vector
-    start: Way
+    start: FromWay
     plus: Vector
     radius: float
 
 
-Finds = Callable[[Known], Turned | None]
+Finds = Callable[[Known], AngleArc | None]
 
 
 @reads
@@ -97,24 +97,24 @@ AHEAD, BEHIND, DOWN = (1.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, -1.0)
 def _axis(plus: Vector) -> Finds:
     """The lean of the steering axis, at the lower pivot."""
 
-    def found(known: Known) -> Turned | None:
+    def found(known: Known) -> AngleArc | None:
         points = _upright(known)
-        return Turned(points.lower, "up", plus, CLEAR * dist(points.lower, points.upper)) if points else None
+        return AngleArc(points.lower, "up", plus, CLEAR * dist(points.lower, points.upper)) if points else None
 
     return found
 
 
-def _camber(known: Known) -> Turned | None:
+def _camber(known: Known) -> AngleArc | None:
     centre = _centre(known)
-    return Turned((0.0, 0.0, 0.0), "up", OUTBOARD, 1.7 * centre[2]) if centre else None
+    return AngleArc((0.0, 0.0, 0.0), "up", OUTBOARD, 1.7 * centre[2]) if centre else None
 
 
-def _about_the_wheel(start: Way, plus: Vector, radius: Callable[[Known], float | None]) -> Finds:
+def _about_the_wheel(start: FromWay, plus: Vector, radius: Callable[[Known], float | None]) -> Finds:
     """About the wheel's centre."""
 
-    def found(known: Known) -> Turned | None:
+    def found(known: Known) -> AngleArc | None:
         centre = _centre(known)
-        return Turned(centre, start, plus, CLEAR * (radius(known) or 0.3 * centre[2])) if centre else None
+        return AngleArc(centre, start, plus, CLEAR * (radius(known) or 0.3 * centre[2])) if centre else None
 
     return found
 
@@ -122,28 +122,28 @@ def _about_the_wheel(start: Way, plus: Vector, radius: Callable[[Known], float |
 def _rod(plus: Vector) -> Finds:
     """The tie rod at its outer end, from where it runs inboard."""
 
-    def found(known: Known) -> Turned | None:
+    def found(known: Known) -> AngleArc | None:
         end = _rod_end(known)
-        return Turned(end, "inboard", plus, ROD) if end else None
+        return AngleArc(end, "inboard", plus, ROD) if end else None
 
     return found
 
 
-def _arm(known: Known) -> Turned | None:
+def _arm(known: Known) -> AngleArc | None:
     """The arm that the spring does not stand on, at its outer pivot."""
     points, spring_on = _upright(known), _spring_on(known)
     if points is None or spring_on is None:
         return None
-    return Turned(points.upper if spring_on == "lower arm" else points.lower, "inboard", DOWN, ROD)
+    return AngleArc(points.upper if spring_on == "lower arm" else points.lower, "inboard", DOWN, ROD)
 
 
-def _copied(known: Known) -> Turned | None:
+def _copied(known: Known) -> AngleArc | None:
     """The steering arm at the steering axis, seen from above."""
     points, side = _upright(known), _points(known)
     if points is None or side is None:
         return None
     at = points.on_axis(points.wheel_centre[2])
-    return Turned(at, "ahead" if side == "ahead" else "behind", INBOARD, ROD)
+    return AngleArc(at, "ahead" if side == "ahead" else "behind", INBOARD, ROD)
 
 
 _SEEN: Mapping[Name, tuple[str, Viewpoint, Finds]] = {

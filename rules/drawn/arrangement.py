@@ -14,7 +14,7 @@ from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
-from rules.drawn.items import FINE, Drawn, Item, balloons, items
+from rules.drawn.items import FINE, DrawnPart, ListItem, balloons, items
 from rules.drawn.patches import EdgeLine, Patch
 from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
@@ -35,7 +35,7 @@ PIECES = (
 )  # fmt: skip
 """What the upright is made of and what its pivots hang on, by the names of the corner's parts."""
 _BESIDE = ("hub body", "hub mounting flange", "tie-rod end", "caliper")
-"""Drawn as neighbouring parts."""
+"""DrawnPart as neighbouring parts."""
 _HIDDEN = ("beam", "upper lugs", "lower lugs")
 """What the plate hides from outside and is worth seeing through it."""
 _HATCHES = ((45.0, 2.2), (-45.0, 2.2), (30.0, 2.6), (-30.0, 2.6), (60.0, 3.0), (-60.0, 3.0))
@@ -112,7 +112,7 @@ def _rows(
     beside: dict[str, Part],
     middle: Vector,
     scale: float,
-    listed: tuple[Item, ...],
+    listed: tuple[ListItem, ...],
     *,
     third_angle: bool,
     picture_side: float,
@@ -138,12 +138,14 @@ def _rows(
 # Shapes
 
 
-def _pieces(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float, pen: Pen = "outline") -> list[Drawn]:
+def _pieces(
+    board: Board, parts: Iterable[Part], view: Viewpoint, scale: float, pen: Pen = "outline"
+) -> list[DrawnPart]:
     """Parts from the farthest to the nearest, each hiding what it covers."""
     drawn = []
     for part in sorted(parts, key=lambda one: _depth(one, view)):
         areas, edges = looks(part, view, "seen", FINE)
-        drawn.append(Drawn(part, areas, edges))
+        drawn.append(DrawnPart(part, areas, edges))
         for area in areas:
             _blank(board, area, scale)
         for edge in edges:
@@ -152,7 +154,7 @@ def _pieces(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float, 
 
 
 def _numbered(
-    board: Board, drawn: Sequence[Drawn], view: Viewpoint, scale: float, wanted: Iterable[Item]
+    board: Board, drawn: Sequence[DrawnPart], view: Viewpoint, scale: float, wanted: Iterable[ListItem]
 ) -> tuple[int, ...]:
     """Balloons for the rows of the parts list that this view shows."""
     found = tuple(balloons(wanted, drawn, view))
@@ -184,7 +186,7 @@ def _reduced(points: EdgeLine, scale: float) -> tuple[Point, ...]:
 
 
 def _plain(
-    made: dict[str, Part], beside: dict[str, Part], view: Viewpoint, scale: float, wanted: Iterable[Item]
+    made: dict[str, Part], beside: dict[str, Part], view: Viewpoint, scale: float, wanted: Iterable[ListItem]
 ) -> ArrangedView:
     board = Board()
     _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
@@ -200,7 +202,7 @@ def _front(
     beside: dict[str, Part],
     middle: Vector,
     scale: float,
-    wanted: Iterable[Item],
+    wanted: Iterable[ListItem],
 ) -> ArrangedView:
     board, view = Board(), FROM_FRONT.through(middle)
     _beside(board, beside.values(), view, scale)
@@ -288,7 +290,7 @@ def _fore_and_aft(
 
 
 def _auxiliary(
-    known: Known, figures: FigureWriter, made: dict[str, Part], middle: Vector, scale: float, wanted: Iterable[Item]
+    known: Known, figures: FigureWriter, made: dict[str, Part], middle: Vector, scale: float, wanted: Iterable[ListItem]
 ) -> ArrangedView | None:
     ends = _axis_in_space(known)
     if ends is None:

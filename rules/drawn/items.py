@@ -33,7 +33,7 @@ _A_HAIR = 0.05
 """mm: how fine the views are, and the bit of an edge that is asked whether anything lies over it."""
 
 
-class Item(NamedTuple):
+class ListItem(NamedTuple):
     """One row of the parts list."""
 
     number: int
@@ -51,16 +51,16 @@ class Item(NamedTuple):
         return self.entry.key if isinstance(self.entry, CutPiece) else self.entry.what
 
 
-def items(judged: Judged) -> tuple[Item, ...]:
+def items(judged: Judged) -> tuple[ListItem, ...]:
     """Everything to cut, to buy and to bolt, in the order of the list."""
     rows: list[tuple[Got, CutPiece | PartsRow]] = [("Cut", piece) for piece in cut_pieces(judged)]
     rows += [("Cut", row) for row in bars(judged)]
     rows += [("Buy", row) for row in bought(judged)]
     rows += [("Bolt", row) for row in bolts(judged)]
-    return tuple(Item(number, got, entry) for number, (got, entry) in enumerate(rows, 1))
+    return tuple(ListItem(number, got, entry) for number, (got, entry) in enumerate(rows, 1))
 
 
-class Drawn(NamedTuple):
+class DrawnPart(NamedTuple):
     """A part as a view shows it."""
 
     part: Part
@@ -76,7 +76,7 @@ class Balloon(NamedTuple):
     on_edge: bool
 
 
-def balloons(wanted: Iterable[Item], drawn: Sequence[Drawn], view: Viewpoint) -> Iterator[Balloon]:
+def balloons(wanted: Iterable[ListItem], drawn: Sequence[DrawnPart], view: Viewpoint) -> Iterator[Balloon]:
     """A balloon for each row that can be seen in a view, on its edge as far out as it is seen.
 
     drawn: the view's parts, the farthest first.
@@ -99,7 +99,7 @@ def balloons(wanted: Iterable[Item], drawn: Sequence[Drawn], view: Viewpoint) ->
             yield Balloon(item.number, max(seen, key=lambda place: dist(place, middle)), not within)
 
 
-def _of(item: Item, drawn: Drawn, view: Viewpoint) -> tuple[Drawn, tuple[Patch, ...]]:
+def _of(item: ListItem, drawn: DrawnPart, view: Viewpoint) -> tuple[DrawnPart, tuple[Patch, ...]]:
     """What of a part is the row's piece, and the areas of the rest of it: lugs and their gussets are one part."""
     part = drawn.part
     flats = tuple(shape for shape in part.shapes if isinstance(shape, Prism) and is_lug(shape))
@@ -108,7 +108,7 @@ def _of(item: Item, drawn: Drawn, view: Viewpoint) -> tuple[Drawn, tuple[Patch, 
         return drawn, ()
     wanted, rest = (others, flats) if item.name.endswith("gusset") else (flats, others)
     own, left = (looks(replace(part, shapes=shapes), view, "seen", FINE) for shapes in (wanted, rest))
-    return Drawn(part, *own), left[0]
+    return DrawnPart(part, *own), left[0]
 
 
 def _on_edges(edges: Iterable[EdgeLine]) -> Iterator[Point]:

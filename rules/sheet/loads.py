@@ -195,8 +195,8 @@ class Loads(MultiplesAsked, Step):
     spring_arm_width: Mm = ask(
         "Width of boxed arm with the spring",
         "length",
-        "Only of legs of square tube or boxed from plate: across each leg, seen from above. Its height is asked under arms. "
-        "Empty for round tube.",
+        "Only of legs of square tube or boxed from plate, and empty for round tube: across each leg, seen from above. Its height "
+        "is asked under arms.",
         may_be_empty=True,
         further=True,
         between=("10 mm", "200 mm"),

@@ -49,6 +49,7 @@ from rules.values.strength import (
     multiples,
     pivot_bolts,
     stances,
+    tie_rod_ends,
     upright,
     welds,
 )
@@ -108,6 +109,7 @@ MODULES = (
     hub_plate,
     pivot_bolts,
     strength_links,
+    tie_rod_ends,
     joints,
     fixings,
     levers,

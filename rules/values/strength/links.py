@@ -3,13 +3,11 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
-from dataclasses import dataclass
 from math import sqrt
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.closeness import more_than
-from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, Newton
 from rules.measure.vectors import minus, size
 from rules.motion.points import Hinge
@@ -18,19 +16,15 @@ from rules.sheet.pivots import SpringOn
 from rules.strength.column import STEEL_MODULUS, column_strength
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin, SafetyFactor
-from rules.strength.pins import cantilever_stress, shear_stress
 from rules.strength.section import Section, hollow_rectangle, round_tube
 from rules.strength.spring_arm import ArmFrame, arm_frame
-from rules.strength.stress import von_mises
-from rules.strength.threads import stress_area
 from rules.tables import sources
 from rules.tables.materials import AS_BOUGHT, lowest
-from rules.values.optional_step import needed, whole_once_begun
+from rules.values.optional_step import needed
 from rules.values.steering.asked_for import INNER_PIVOTS
 from rules.values.steering.spring import ENDS
 from rules.values.strength.loads import BALANCE, legs_of
-from rules.values.strength.multiples import NOT_ASKED
-from rules.values.strength.upright import ENOUGH, factor_of, worst
+from rules.values.strength.upright import ENOUGH, worst
 
 COLUMN = sources.SHIGLEY_9.at("eqs 4-43 and 4-48", "Euler and Johnson, ends pinned; from memory")
 SOFTEST = lowest(AS_BOUGHT["1020 hot rolled"]).yields
@@ -305,104 +299,3 @@ def _arm_frames(loads: CornerLoads, lower: bool) -> dict[int, ArmFrame]:
             "where the shock stands on its arm is not known, so that arm was not judged", *WHERE_THE_SHOCK_STANDS
         )
     return found
-
-
-@dataclass(frozen=True, slots=True)
-class Stud:
-    """The stud of a tie-rod end: diameter and reach in mm, yield in MPa."""
-
-    diameter: float
-    reach: float
-    yields: float
-
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{self.diameter:.1f} mm thick, stands out {self.reach:.1f} mm, yields at {self.yields:.0f} MPa"
-
-
-@value("links", formula="the stud as entered", source=sources.AS_ENTERED)
-def tie_rod_stud(
-    tie_rod_stud_diameter: Mm | None, tie_rod_stud_reach: Mm | None, tie_rod_stud_yield: MPa | None
-) -> Stud:
-    """The stud of the outer tie-rod joint.
-
-    >>> tie_rod_stud(20.0, 25.0, 600.0).text
-    '20.0 mm thick, stands out 25.0 mm, yields at 600 MPa'
-    """
-    asked = {"loads.tie_rod_stud_diameter": tie_rod_stud_diameter, "loads.tie_rod_stud_reach": tie_rod_stud_reach,
-             "loads.tie_rod_stud_yield": tie_rod_stud_yield}  # fmt: skip
-    return Stud(*whole_once_begun("the stud of the tie-rod end is not entered, so it was not judged", asked))
-
-
-@value(
-    "links",
-    formula="yield / von Mises stress of the stud at the arm's face: 32 F reach / (pi d3), and shear; worst case",
-    source=sources.STATICS.saying("a stud held at one end; bending and mean shear by von Mises"),
-)
-def tie_rod_stud_safety(tie_rod_stud: Stud, part_loads: CornerLoads) -> SafetyFactor:
-    """Factor on yield of the stud of the outer tie-rod joint, bent where it leaves the steering arm.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none = (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 10_000.0, 0.0)),))
-    >>> round(tie_rod_stud_safety(Stud(20.0, 25.0, 600.0), loads), 3)
-    1.857
-    """
-    stud, factors = tie_rod_stud, []
-    for case in part_loads.cases:
-        force = size(case.tie_rod)
-        bending, shear = cantilever_stress(force, stud.reach, stud.diameter), shear_stress(force, stud.diameter, 1)
-        factors.append(
-            (factor_of(stud.yields, von_mises(bending, 0.0, shear)), case.case, "bending and shear of the stud")
-        )
-    return worst("tie-rod end stud", factors)
-
-
-@value(
-    "links",
-    formula="yield as entered, else the softest published mild steel",
-    source=sources.SHIGLEY_8.at("Table A-20"),
-)
-def tie_rod_shank_metal(
-    tie_rod_shank_yield: MPa | None, tie_rod_thread: Thread | None, strength_asked: bool | None
-) -> MPa:
-    """Yield of the threaded shanks of the tie rod's ends, MPa. An estimate until it is entered; of no use before their thread.
-
-    >>> [round(tie_rod_shank_metal(entered, Thread("16 x 1.5 mm", 16.0, 1.5), True)) for entered in (None, 600.0)]
-    [207, 600]
-    """
-    if not strength_asked and tie_rod_shank_yield is None:  # their thread belongs to the steering, and asks for nothing
-        raise NotJudged(NOT_ASKED, "loads.judge_strength")
-    if tie_rod_thread is None:
-        raise NotJudged("the tie rod's thread is not entered, so the shanks were not judged", "steering.tie_rod_thread")
-    return (
-        tie_rod_shank_yield
-        if tie_rod_shank_yield is not None
-        else Estimate(SOFTEST, measure="loads.tie_rod_shank_yield")
-    )
-
-
-@value(
-    "links",
-    formula="yield x stress area of the thread / force in the rod, pull or push; worst case",
-    source=sources.STATICS.saying("a straight pull; stress area by ISO 898-1 and ASME B1.1; no bending"),
-)
-def tie_rod_shank_safety(
-    tie_rod_shank_metal: MPa, tie_rod_thread: Thread | None, part_loads: CornerLoads
-) -> SafetyFactor:
-    """Factor on yield of a tie-rod end's shank at the root of its thread.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none = (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 20_000.0, 0.0)),))
-    >>> round(tie_rod_shank_safety(600.0, Thread("12 x 1.75 mm", 12.0, 1.75), loads), 2)
-    2.53
-    """
-    thread = needed("steering.tie_rod_thread", tie_rod_thread)
-    area = stress_area(thread.diameter, thread.pitch)
-    factors = [
-        (factor_of(tie_rod_shank_metal, size(case.tie_rod) / area), case.case, "the thread's root")
-        for case in part_loads.cases
-    ]
-    return worst("tie-rod end shank", factors)

@@ -123,9 +123,9 @@ def test_the_bracket_shows_its_bolts_spacing_and_edges() -> None:
 
 
 def test_a_lugs_and_an_arms_hole_are_measured_from_foot_and_root() -> None:
-    """Lug 3 in wide, so its hole 1 1/2 in from the left; arm 5.6 in from the root to the tie rod, 3 1/2 in wide."""
+    """Lug 3 in wide, so its hole 1 1/2 in from the left; arm 5.6 in from the root to the tie rod, 3 9/16 in wide."""
     assert {"3 in", "1 1/2 in"} <= set(said("upper_lug"))
-    assert {"5.6 in", "1 3/4 in"} <= set(said("steering_arm"))
+    assert {"5.6 in", "1 25/32 in"} <= set(said("steering_arm"))
 
 
 @pytest.mark.parametrize("tab", ["1 in", "4 in"])

@@ -10,7 +10,7 @@ from rules.drawn.corner_parts import looks
 from rules.drawn.cut_pieces import cut_pieces
 from rules.drawn.full_size.places import crossed
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, corners
-from rules.drawn.items import Drawn, Item, balloons, items
+from rules.drawn.items import DrawnPart, ListItem, balloons, items
 from rules.judging.judge import Judged
 from rules.shop.parts_list import PartsRow
 from rules.solids.shapes import Ball
@@ -78,11 +78,11 @@ def test_no_line_and_no_leader_crosses_a_balloons_number(name: str) -> None:
 def test_what_is_hidden_has_no_balloon() -> None:
     """From inside the car, y grows away from the eye: a ball of 5 behind one of 30 is not seen, beside it it is."""
     plate, arm = (
-        Item(1, "Cut", PartsRow("Beam", "", "", "", "")),
-        Item(2, "Cut", PartsRow("Steering arm", "", "", "", "")),
+        ListItem(1, "Cut", PartsRow("Beam", "", "", "", "")),
+        ListItem(2, "Cut", PartsRow("Steering arm", "", "", "", "")),
     )
     near = Part("beam", "upright", (Ball((0.0, -50.0, 0.0), 30.0),))
     for x, seen in ((0.0, [1]), (60.0, [1, 2])):
         far = Part("steering arm", "upright", (Ball((x, 50.0, 0.0), 5.0),))
-        drawn = [Drawn(part, *looks(part, FROM_INSIDE, "seen", 0.2)) for part in (far, near)]
+        drawn = [DrawnPart(part, *looks(part, FROM_INSIDE, "seen", 0.2)) for part in (far, near)]
         assert [balloon.number for balloon in balloons((plate, arm), drawn, FROM_INSIDE)] == seen

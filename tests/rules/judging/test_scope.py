@@ -17,6 +17,7 @@ from tests.support.judging import judged_document
 
 OTHER_FIGURE = "the second of two figures for one thing is what begins their comparison"
 RACK_LOCKS = "to the rack's own end the linkage locks, and lock-reached stops for that"
+TORQUE = "the torque is itself what is too much"
 NO_SUCH_RADIUS = (
     "the estimate that stands in for a false loaded radius puts the pivot where there is no barrel beside it"
 )
@@ -44,6 +45,8 @@ BEGINS = {
     ("tyre.load_capacity", "tyre-load"): "the mark's own load index, which then counts, is a published figure",
     ("plate.corner_radius", "corner-radius-fits"): "square corners, which it is then cut with, fit any plate",
     ("plate.tab_length", "slot-metal"): "without tabs there are no slots",
+    ("bolts.mount_bolt_torque", "hub-bolts-not-overtightened"): TORQUE,
+    ("bolts.wheel_nut_torque", "wheel-studs-not-overtightened"): TORQUE,
     ("steering.stop_angle", "stop-before-rack-end"): "without stops on the upright the rack's own end is the stop",
     ("steering.stop_angle", "bump-steer-turned"): RACK_LOCKS,
     ("steering.stop_angle", "tie-rod-over-centre"): RACK_LOCKS,

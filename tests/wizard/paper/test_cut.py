@@ -152,8 +152,8 @@ def test_slots_and_tabs_are_cut_and_go_together() -> None:
         one, two, three, _ = slot.get_points("xy")
         sizes.append(sorted((math.dist(one, two), math.dist(two, three))))
     assert len(slots) == 8 and [size[1] for size in sizes] == pytest.approx([20.4] * 8, abs=1e-6)
-    assert sum(size[0] == pytest.approx(3 / 8 * 25.4 + 0.4) for size in sizes) == 4  # the channel's walls
-    assert all(size[0] > 0.5 * 25.4 + 0.4 for size in sizes if size[0] > 12)  # lugs of 1/2 in, leaning
+    assert sum(size[0] == pytest.approx(1 / 2 * 25.4 + 0.4) for size in sizes) == 4  # the channel's walls
+    assert sum(size[0] > 0.5 * 25.4 + 0.401 for size in sizes) == 4  # lugs of 1/2 in, leaning
     (side,) = found["beam_side_mm.dxf"].modelspace().query("LWPOLYLINE")
     assert min(x for x, _ in side.get_points("xy")) == pytest.approx(-(19.05 - 0.5))
     (lug,) = found["upper_lug_mm.dxf"].modelspace().query("LWPOLYLINE")

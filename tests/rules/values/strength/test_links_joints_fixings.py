@@ -19,11 +19,10 @@ from rules.values.strength.links import (
     arm_legs_safety,
     spring_arm_section,
     tie_rod_column_safety,
-    tie_rod_shank_metal,
-    tie_rod_shank_safety,
 )
 from rules.values.strength.pivot_bolts import PivotBolt
 from rules.values.strength.plate_build import Build
+from rules.values.strength.tie_rod_ends import tie_rod_shank_metal, tie_rod_shank_safety
 from rules.values.strength.upright import ENOUGH
 
 NONE: Vector = (0.0, 0.0, 0.0)
