@@ -190,7 +190,8 @@ _UPRIGHT = pi / 2
 def foot_of(piece: Part) -> float:
     """How long the foot of a lug is, or the edge of a beam's side along the plate."""
     prism = next(shape for shape in piece.shapes if isinstance(shape, Prism))
-    across = [x for x, _ in prism.outline]
+    root = max(y for _, y in prism.outline)
+    across = [x for x, y in prism.outline if y == root]
     return max(across) - min(across) if piece.name != _BEAM else _ends(piece)[1] - _ends(piece)[0]
 
 

@@ -6,6 +6,7 @@ from the corner's solids, so that paper and verdicts have one shape.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import atan2, hypot, pi, tan
 
 from rules.corner.part import Part
 from rules.corner.slots import PlateSlots, beam_tabs, is_lug
@@ -81,15 +82,17 @@ def _lugs(known: Known) -> Iterator[CutPiece]:
     parts = parts_of(known)
     for which, thread in (("upper", _upper_thread(known)), ("lower", _lower_thread(known))):
         if (part := parts.get(f"{which} lugs")) and (prism := _prism(part)):
-            half = max(x for x, _ in prism.outline)
-            long = max(y for _, y in prism.outline)
+            _, (across, up), (foot_half, long), _ = prism.outline
+            end = hypot(across, up)  # of the round end, which the sides touch
+            half, turn = max(end, foot_half), tan((pi + 2 * atan2(up, across)) / 4)
             holes = () if thread is None else (Hole((0.0, long), thread.diameter, PIVOT_BOLT_HOLE),)
             left_out = () if holes else (f"bolt hole: the {which} pivot bolt's thread is not on the sheet",)
-            edge = ((half, 0.0, 0.0), (half, long, 1.0), (-half, long, 0.0), (-half, 0.0, 0.0))
+            sides = ((across, long - up, turn), (-across, long - up, 0.0))
+            edge = ((foot_half, 0.0, 0.0), *sides, (-foot_half, 0.0, 0.0))
             tabs = _tabs(known, piece=part.name, middles=(0.0,)) or ()
             foot = tuple((x, -depth, 0.0) if out else (x, 0.0, 0.0) for x, depth, out in tabs)
             profile = Profile(
-                Outline(-half, half, 0.0, long + half), holes, (), left_out=left_out, edge=(*edge, *foot), radius=half
+                Outline(-half, half, 0.0, long + end), holes, (), left_out=left_out, edge=(*edge, *foot), radius=end
             )
             form = _upper_form(known) if which == "upper" else _lower_form(known)
             notes = (

@@ -140,6 +140,7 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
     )
     _tabs(board, profile, at, figures)
     board.up((left, bottom), (left, top), leftmost - _LANE, figures.exact(outline.top - outline.bottom))
+    _narrow_foot(board, profile, at, figures)
     _cut_corner(board, profile, at, figures)
     _radii(board, piece.profile, at, figures)
     board.settle()
@@ -181,6 +182,14 @@ TOUCHING = 1e-6
 """mm."""
 
 
+def _narrow_foot(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
+    """How wide the foot of a piece with a round end is, where it is narrower than that end."""
+    foot = [x for x, y, _ in profile.points if abs(y - profile.outline.bottom) < TOUCHING]
+    wide = max(foot) - min(foot) if foot else 0.0
+    if profile.radius and TOUCHING < wide < profile.outline.right - profile.outline.left - TOUCHING:
+        board.label(at((max(foot), profile.outline.bottom)), f"foot {figures.exact(wide)} wide")
+
+
 def _cut_corner(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
     """A square corner cut off alike both ways, at the lower left, as a gusset's is."""
     outline, points = profile.outline, profile.points
@@ -205,8 +214,8 @@ def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures
             rim = (disc.x + disc.radius * cos(way), disc.y + disc.radius * sin(way))
             board.label(at(rim), f"R {figures.exact(disc.radius)}")
     elif profile.radius:
-        radius = profile.radius
-        board.label(at((outline.right - radius + radius * cos(0.9), outline.top - radius + radius * sin(0.9))),
+        radius, middle = profile.radius, (outline.left + outline.right) / 2
+        board.label(at((middle + radius * cos(0.9), outline.top - radius + radius * sin(0.9))),
                     f"R {figures.exact(radius)}")  # fmt: skip
     elif outline.corner_radius:
         radius = outline.corner_radius

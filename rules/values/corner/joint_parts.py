@@ -1,7 +1,7 @@
 """The outer joints: their housings, the lugs and bolts that hold them, steering arm and tie-rod end."""
 
 from dataclasses import dataclass
-from math import copysign, isclose
+from math import copysign, hypot, isclose, sqrt
 
 from rules.corner.part import AnyPart, Foot, MovesWith, Part
 from rules.graph.asking import given, need
@@ -18,6 +18,7 @@ from rules.sheet.pivots import PivotKind, Shear
 from rules.sheet.plate import Gussets
 from rules.sheet.steering import TieRodEnd
 from rules.sheet.upright import ArmForm
+from rules.solids.outline import Polygon
 from rules.solids.shapes import Ball, Cylinder, Prism
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -147,8 +148,8 @@ def lug_gussets(plate: Gussets) -> LugGussets:
 
 @value(
     SUBJECT,
-    formula="flat pieces square to the bolt, ball width and gap apart, from the plate's back to the hole's edge distance "
-    "past the pivot; two in double shear, else one on its side",
+    formula="flat pieces square to the bolt, ball width and gap apart, as wide as entered at the plate's back and round the "
+    "pivot at the hole's edge distance; two in double shear, else one on its side",
     source=PLACE,
     each=BOTH,
 )
@@ -164,8 +165,11 @@ def which_lugs_part(
     mount_face_offset: Mm,
     upright_points: UprightPoints,
     lug_gussets: LugGussets = NO_GUSSETS,
+    which_lug_width: Mm | None = None,
 ) -> AnyPart:
     """The lugs of the {which} joint with their gussets, or the one boss that holds a stud or a single bolt.
+
+    A lug whose width is not entered is as wide at its root as round the bolt.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> bolt = (0.0, 20.0, 5.0, 10.0, 20.0, "fore and aft")
@@ -184,7 +188,7 @@ def which_lugs_part(
     reach = (mount_face_offset - plate - pivot[1]) / out[1]
     if reach < LEAST_LUG:
         raise NotJudged(f"the {which} pivot does not lie behind the plate; how its lugs stand is not asked")
-    outline = ((-edge, 0.0), (edge, 0.0), (edge, reach), (-edge, reach))
+    outline = _flat(edge, reach, edge if which_lug_width is None else which_lug_width / 2)
     across = cross(out, along)
     shapes: list[Prism | Cylinder] = []
     sides = {1.0: (inner, inner + thick), -1.0: (-inner - thick, -inner)}
@@ -195,6 +199,21 @@ def which_lugs_part(
         for way in (way for way in sides if which_lug_side in (way, BOTH_SIDES)):
             shapes.append(_gusset(lug_gussets, pivot, out, times(way, along), reach, inner + thick))
     return Part(f"{which} lugs", "upright", tuple(shapes))
+
+
+def _flat(edge: float, reach: float, foot: float) -> Polygon:
+    """A lug without its round end: from the foot, half so wide, straight to where its sides touch the circle round the bolt.
+
+    The bolt is at 0, 0 and the foot `reach` up. Lugs of one width:
+
+    >>> [(round(x, 9), round(y, 9)) for x, y in _flat(15.0, 40.0, 15.0)]
+    [(-15.0, 0.0), (15.0, 0.0), (15.0, 40.0), (-15.0, 40.0)]
+    """
+    away = hypot(foot, reach)
+    along = sqrt(max(away**2 - edge**2, 0.0))  # of a side, from the foot to where it touches
+    x = edge * (edge * foot + along * reach) / away**2
+    y = edge * (edge * reach - along * foot) / away**2
+    return ((-x, y), (x, y), (foot, reach), (-foot, reach))
 
 
 def _gusset(sizes: LugGussets, pivot: Vector, out: Vector, away: Vector, reach: float, face: float) -> Prism:

@@ -36,11 +36,14 @@ def test_it_turns_free_in_the_plates_bore(bore: str, verdict: list[str]) -> None
     [
         ({}, "good"),  # 3.25 + 0.7 - 3.25 - 0.75 in: ends 0.05 in before the plate's back
         (
-            {"hub.shoulder_length": "1.5 in"},
+            {"hub.shoulder_length": "1.5 in", "hub.shoulder_diameter": "1.6 in"},
             "good",
-        ),  # channel 3.2 in less two walls of 3/8: 2.45, (2.45 - 1.9) / 2 = 0.275 in
-        ({"hub.shoulder_length": "1.5 in", "hub.shoulder_diameter": "2.3 in"}, "stop"),  # 0.075 in = 1.9 mm beside it
-        ({"hub.shoulder_length": "2.9 in"}, "stop"),  # 2.15 in behind the plate, the web 2.6 - 0.375 = 2.225 in: 1.9 mm
+        ),  # channel 3.2 in less two walls of 1/2: 2.2, (2.2 - 1.6) / 2 = 0.3 in
+        ({"hub.shoulder_length": "1.5 in", "hub.shoulder_diameter": "2.1 in"}, "stop"),  # 0.05 in = 1.3 mm beside it
+        (
+            {"hub.shoulder_length": "2.8 in", "hub.shoulder_diameter": "1.6 in"},
+            "stop",
+        ),  # 2.05 in behind the plate, the web 2.6 - 0.5 = 2.1 in: 1.3 mm
     ],
 )
 def test_it_turns_free_in_the_beams_hollow(changes: dict[str, object], verdict: str) -> None:

@@ -1,6 +1,6 @@
 """Pieces to cut: shapes, numbers and sizes by hand from one sheet; and the same places in the table as in the DXF."""
 
-from math import pi
+from math import asin, atan, atan2, hypot, pi, sin, sqrt
 from typing import Any
 
 import pytest
@@ -32,8 +32,10 @@ def area(piece: CutPiece) -> float:
     points, total = piece.profile.points, 0.0
     for (x1, y1, bulge), (x2, y2, _) in zip(points, [*points[1:], points[0]], strict=True):
         total += (x1 * y2 - x2 * y1) / 2
-        if bulge == 1:  # a half circle over the chord
-            total += pi * ((x2 - x1) ** 2 + (y2 - y1) ** 2) / 8
+        if bulge:  # the tangent of a quarter of the arc's sweep: of the sector, what lies outside its chord
+            sweep = 4 * atan(bulge)
+            radius = hypot(x2 - x1, y2 - y1) / 2 / sin(sweep / 2)
+            total += radius**2 * (sweep - sin(sweep)) / 2
     return total
 
 
@@ -44,16 +46,31 @@ def test_each_piece_of_the_sheet_once() -> None:
 
 
 def test_a_lug_is_as_its_answers_say() -> None:
-    """Edge distance 1 1/2 in: 3 in wide, a half circle of R 1 1/2 round the hole, 1/2 in thick, hole for a 3/4 in bolt.
+    """Edge distance 1 1/2 in, 4.2 in wide at its root: R 1 1/2 round the hole, its sides straight from there to the root.
 
-    Area with the hole's centre at height h: 3 h + pi 1.5^2 / 2.
+    With the hole's centre at height h its side runs s = sqrt(2.1^2 + h^2 - 1.5^2) from the root, and leans by
+    b = atan(2.1 / h) - asin(1.5 / sqrt(2.1^2 + h^2)). Area: 2.1 h + 1.5 s + 1.5^2 (pi - 2 b) / 2.
     """
     lug = pieces()["upper_lug"]
     (hole,) = lug.profile.holes
     assert hole.diameter == pytest.approx(0.75 * IN) and lug.thickness == pytest.approx(0.5 * IN)
-    assert lug.profile.outline.right - lug.profile.outline.left == pytest.approx(3 * IN)
+    assert lug.profile.outline.right - lug.profile.outline.left == pytest.approx(4.2 * IN)
     assert lug.profile.outline.top - hole.centre[1] == pytest.approx(1.5 * IN)
+    high = hole.centre[1] / IN
+    away = hypot(2.1, high)
+    side, leans = sqrt(away**2 - 1.5**2), atan2(2.1, high) - asin(1.5 / away)
+    assert area(lug) == pytest.approx((2.1 * high + 1.5 * side + 1.5**2 * (pi - 2 * leans) / 2) * IN**2)
+
+
+def test_a_lug_whose_width_nobody_entered_is_as_wide_as_round_its_bolt() -> None:
+    """Area with the hole's centre at height h: 3 h + pi 1.5^2 / 2."""
+    lug = pieces(bolts={"upper_lug_width": None})["upper_lug"]
+    (hole,) = lug.profile.holes
     assert area(lug) == pytest.approx((3 * hole.centre[1] / IN + pi * 1.5**2 / 2) * IN**2)
+
+
+def test_a_foot_narrower_than_the_round_end_has_its_own_figure() -> None:
+    assert {"3 in", "foot 2 in wide"} <= set(said("upper_lug", bolts={"upper_lug_width": "2 in"}))
 
 
 def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
@@ -107,7 +124,8 @@ def test_the_drawing_is_to_its_scale_and_fits(key: str) -> None:
     radii = sorted(item.radius for item in view.items if isinstance(item, PaperCircle))
     assert radii == pytest.approx(sorted(hole.diameter / 2 / scale for hole in piece.profile.holes))
     arcs = [item for item in view.items if isinstance(item, PaperArc)]
-    sweep = {"hub_plate": 4 * 90, "upper_lug": 180, "caliper_bracket": 0}[key]
+    # The lug's sides lean by 9.845 deg: 3.328 in from the root to the bolt, atan(2.1 / 3.328) - asin(1.5 / 3.935).
+    sweep = {"hub_plate": 4 * 90, "upper_lug": 180 - 2 * 9.8453, "caliper_bracket": 0}[key]
     assert sum(arc.sweep for arc in arcs) == pytest.approx(sweep)
 
 
@@ -123,8 +141,8 @@ def test_the_bracket_shows_its_bolts_spacing_and_edges() -> None:
 
 
 def test_a_lugs_and_an_arms_hole_are_measured_from_foot_and_root() -> None:
-    """Lug 3 in wide, so its hole 1 1/2 in from the left; arm 5.6 in from the root to the tie rod, 3 9/16 in wide."""
-    assert {"3 in", "1 1/2 in"} <= set(said("upper_lug"))
+    """Lug 4.2 in wide, so its hole 2.1 in from the left; arm 5.6 in from the root to the tie rod, 3 9/16 in wide."""
+    assert {"4.2 in", "2.1 in", "R 1 1/2 in"} <= set(said("upper_lug"))
     assert {"5.6 in", "1 25/32 in"} <= set(said("steering_arm"))
 
 
