@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
-from math import cos, hypot, radians, sin
+from math import atan, atan2, cos, hypot, pi, radians, sin
 
 from rules.drawn.cut_pieces import CutPiece
 from rules.drawn.full_size.board import Board
@@ -182,11 +182,20 @@ TOUCHING = 1e-6
 """mm."""
 
 
+_ALONG_THE_ROUND = 0.9
+"""rad from where a round end begins, where its radius is written."""
+
+
 def _narrow_foot(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:
     """How wide the foot of a piece with a round end is, where it is narrower than that end."""
     foot = [x for x, y, _ in profile.points if abs(y - profile.outline.bottom) < TOUCHING]
+    ends = [y for one in pairwise(profile.edge) if one[0][2] for _, y, _ in one]
     wide = max(foot) - min(foot) if foot else 0.0
-    if profile.radius and TOUCHING < wide < profile.outline.right - profile.outline.left - TOUCHING:
+    if (
+        ends
+        and min(ends) > profile.outline.bottom + TOUCHING
+        and TOUCHING < wide < profile.outline.right - profile.outline.left - TOUCHING
+    ):
         board.label(at((max(foot), profile.outline.bottom)), f"foot {figures.exact(wide)} wide")
 
 
@@ -214,9 +223,13 @@ def _radii(board: Board, profile: Profile, at: Callable[[Point], Point], figures
             rim = (disc.x + disc.radius * cos(way), disc.y + disc.radius * sin(way))
             board.label(at(rim), f"R {figures.exact(disc.radius)}")
     elif profile.radius:
-        radius, middle = profile.radius, (outline.left + outline.right) / 2
-        board.label(at((middle + radius * cos(0.9), outline.top - radius + radius * sin(0.9))),
-                    f"R {figures.exact(radius)}")  # fmt: skip
+        for (x1, y1, bulge), (x2, y2, _) in pairwise(profile.edge):
+            if bulge > 0:
+                along, half = atan2(y2 - y1, x2 - x1), 2 * atan(bulge)
+                centre = (x1 - profile.radius * sin(along - half), y1 + profile.radius * cos(along - half))
+                way = along - pi / 2 - half + _ALONG_THE_ROUND
+                rim = (centre[0] + profile.radius * cos(way), centre[1] + profile.radius * sin(way))
+                board.label(at(rim), f"R {figures.exact(profile.radius)}")
     elif outline.corner_radius:
         radius = outline.corner_radius
         corner = (outline.right - radius + radius * cos(turn), outline.top - radius + radius * sin(turn))
