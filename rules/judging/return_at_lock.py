@@ -5,7 +5,8 @@ The values of a lock's end (rules/values/steering/returning.py), worked out for 
 
 from rules.judging.reader import reads
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.sweep import Placed, Sweep
 from rules.values.steering.returning import rack_force_full_lock
 from rules.values.steering.returning import return_moment_full_lock as moment_at_full_lock

@@ -8,14 +8,14 @@ Both wheels travel alike and the body stays level, so the right wheel is the lef
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
-from math import asin, atan2, copysign, cos, hypot, pi, radians, sin, sqrt
+from math import atan2, copysign, cos, hypot, pi, radians, sin
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import PivotCircle, hinged, nearest_turn
-from rules.motion.kinds import LinkageKind
+from rules.motion.linkage import SteeringLinkage, rod_length
 from rules.motion.points import FORWARD, CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.search import golden, last_that_holds
+from rules.motion.turned import toed
 
 STEP = 0.04
 """rad of the lower arm between two looks while its travel is searched for."""
@@ -27,67 +27,6 @@ AT_STOP = 1e-6
 """rad of the upright's turn."""
 FARTHEST_CLOSE = 1e-9
 """rad of the lower arm; its travel hardly changes there."""
-
-
-@dataclass(frozen=True, slots=True)
-class SteeringLinkage:
-    """What moves the left tie rod's inner end.
-
-    inner: the inner end with the wheels straight; None with one rod.
-    relay_arm: mm, minus where the arms point rearward. centre_line: the car's centre line, mm from the tyre plane (minus).
-    travel: mm sideways each way, to the rack's own end; None where only the stop is known. stop: rad of the inner wheel
-    at ride height where the stop touches; None where there is none.
-    """
-
-    how: LinkageKind
-    inner: Vector | None
-    centre_line: float
-    travel: float | None = None
-    stop: float | None = None
-    relay_arm: float = 0.0
-
-    @property
-    def text(self) -> str:
-        """In one line, for the written-out working of what rests on it."""
-        return f"{self.how}, as entered"
-
-    def inner_at(self, slide: float) -> Vector:
-        """The inner end moved sideways by `slide`, mm, to the left positive. Raises CannotReach beyond a relay arm's reach."""
-        assert self.inner is not None
-        x, y, z = self.inner
-        if self.how == "relay rod":
-            if abs(slide) > abs(self.relay_arm):
-                raise CannotReach(self.relay_arm)
-            x += self.relay_arm * (cos(asin(slide / self.relay_arm)) - 1)
-        return (x, y + slide, z)
-
-    def inner_for(self, straight: Vector) -> Callable[[Vector], Vector]:
-        """From where the tie rod's outer end is to where its inner end then is; not with one rod across.
-
-        straight: the outer end with the wheels straight. The function raises CannotReach where the rod does not reach.
-        A rod of 300 straight across, its outer end moved 300 (1 - cos 30 deg) inboard and 150 back:
-
-        >>> inner_for = SteeringLinkage("rack", (0.0, -400.0, 300.0), -800.0).inner_for((0.0, -100.0, 300.0))
-        >>> round(inner_for((-150.0, -140.19238, 300.0))[1], 4)
-        -400.0
-        """
-        assert self.inner is not None
-        x, y, z = self.inner
-        rod = size(minus(straight, self.inner))
-        if self.how == "relay rod":
-            arm = self.relay_arm
-            joint = PivotCircle((x - arm, y, z), (arm, 0.0, 0.0), (0.0, arm, 0.0))
-            side = joint.side_of(straight)
-            return lambda end: joint.at(joint.angle(end, rod, side))
-        outboard = copysign(1, straight[1] - y)
-
-        def of_rack(end: Vector) -> Vector:
-            squared = rod**2 - (end[0] - x) ** 2 - (end[2] - z) ** 2
-            if squared < 0:
-                raise CannotReach
-            return (x, end[1] - outboard * sqrt(squared), z)
-
-        return of_rack
 
 
 class FrontEnd:
@@ -118,24 +57,26 @@ class FrontEnd:
             self._prepare(linkage)
 
     def _prepare(self, linkage: SteeringLinkage) -> None:
-        assert self.upright.tie_rod_end is not None
+        straight = self.upright.tie_rod_end
+        assert straight is not None
+        end = toed(self.upright, straight, linkage.toe)
+        self._rod = rod_length(self.upright, linkage)
         if linkage.how == "one rod across":
-            self._rod = 2 * (self.upright.tie_rod_end[1] - linkage.centre_line)
-            self._rod_side = self._outer_circle(0.0).side_of(mirrored(self.upright.tie_rod_end, linkage.centre_line))
+            self._rod_side = self._outer_circle(0.0).side_of(mirrored(straight, linkage.centre_line))
             assert linkage.stop is not None
-            self._full = self._turn_to(linkage.stop)
+            middle = self._middle_of_one_rod(self._outer_circle(0.0), linkage.centre_line) if linkage.toe else 0.0
+            self._full = self._turn_to(linkage.stop) - middle
             return
         assert linkage.inner is not None
-        self._rod = size(minus(self.upright.tie_rod_end, linkage.inner))
         self._rod_side = self._outer_circle(0.0).side_of(linkage.inner)
-        steered = self._steered(0.0, self._held[0.0], 0.001 * self._rod).steer
+        steered = self._steered(0.0, self._held[0.0], 0.001 * self._rod).steer + linkage.toe
         if not steered:
             raise CannotReach
         most = copysign(linkage.travel if linkage.travel is not None else self._rod, steered)
         self._full = most
         self._full_slides: dict[float, float] = {}
         if linkage.stop is not None:
-            self._inner_for = linkage.inner_for(self.upright.tie_rod_end)
+            self._inner_for = linkage.inner_for(end)
             self._stop_turn = self._turn_to(linkage.stop)
             self._full = self._slide_to_stop(most, ends_there=linkage.travel is not None)
 
@@ -336,10 +277,10 @@ class FrontEnd:
         return self._pose(pivots, self._outer_circle(travel).angle(inner, self._rod, self._rod_side), inner)
 
     def _full_at(self, travel: float) -> float:
-        """Slide of full lock at a travel: a stop on upright or arm holds the wheel's turn, and not the rack."""
+        """Slide of full lock at a travel: a stop on upright or arm holds the wheel's turn, one on rack or box the slide."""
         linkage = self.linkage
         assert linkage is not None
-        if not travel or linkage.stop is None:
+        if not travel or linkage.stop is None or linkage.stop_on == "slide":
             return self._full
         if travel not in self._full_slides:
             assert linkage.inner is not None

@@ -8,4 +8,6 @@ OuterPivotBolt = Literal["along the steering axis", "fore and aft", "across the 
 TieRodOuterBolt = Literal["up and down", "fore and aft"]
 TieRodInnerBolt = Literal["along the rack", "up and down", "fore and aft"]
 """Which way the bolt, stud or shank of a joint lies at ride height, wheels straight."""
+StopOn = Literal["wheel", "slide"]
+"""What a steering stop holds: the wheel on its upright, or the rack or relay rod that moves it."""
 ArmName = Literal["lower arm", "upper arm"]

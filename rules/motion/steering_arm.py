@@ -10,10 +10,11 @@ from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.circle import PivotCircle
-from rules.motion.front_end import SteeringLinkage
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, UprightPoints, mirrored
 from rules.motion.search import golden
-from rules.motion.turning import ideal_outer, steer_at
+from rules.motion.turned import steer_at, toed
+from rules.motion.turning import ideal_outer
 
 WIDEST = radians(54)
 """How far the arm is swung either way from straight fore and aft while the best is looked for."""
@@ -108,9 +109,10 @@ def outer_turn(upright: UprightPoints, linkage: SteeringLinkage, end: Vector) ->
     axis = axis_of(upright)
     foot = plus(upright.lower, times(dot(minus(end, upright.lower), axis), axis))
     circle = PivotCircle(foot, minus(end, foot), cross(axis, minus(end, foot)))
-    inner_end = _other_inner_end(linkage, end)
-    straight = inner_end(end)
-    rod, side = size(minus(end, straight)), circle.side_of(straight)
+    as_set = toed(upright, end, linkage.toe)
+    inner_end = _other_inner_end(linkage, as_set)
+    straight = inner_end(as_set)
+    rod, side = size(minus(as_set, straight)), circle.side_of(straight)
     return lambda turn: -circle.angle(inner_end(circle.at(turn)), rod, side)
 
 
@@ -135,7 +137,8 @@ def errors(
     """
     axis = axis_of(upright)
     follow = outer_turn(upright, linkage, end)
-    return [-steer_at(-follow(turn), axis) - ideal_outer(steer_at(turn, axis), ratio) for turn in turns]
+    spin = upright.spin
+    return [-steer_at(-follow(turn), axis, spin) - ideal_outer(steer_at(turn, axis, spin), ratio) for turn in turns]
 
 
 def root_mean_square(numbers: list[float]) -> float:

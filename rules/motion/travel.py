@@ -8,7 +8,8 @@ from math import floor, sin
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, size
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import Hinge, Pose
 from rules.motion.search import golden
 from rules.motion.sweep import Sweep, Worst
@@ -178,7 +179,9 @@ def from_inner_pivot(front: FrontEnd, pivot: InnerPivot) -> FrontEnd:
     linkage = front.linkage
     assert linkage is not None and linkage.inner is not None
     inner = (linkage.inner[0], pivot.across, pivot.up)
-    return front.steered(front.upright, SteeringLinkage("rack", inner, linkage.centre_line, travel=SLIDE))
+    return front.steered(
+        front.upright, SteeringLinkage("rack", inner, linkage.centre_line, travel=SLIDE, toe=linkage.toe)
+    )
 
 
 def least_steering(front: FrontEnd, travels: Sequence[float], near: InnerPivot) -> InnerPivot:

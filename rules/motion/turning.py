@@ -8,8 +8,8 @@ from math import atan2, copysign, cos, hypot, sin, sqrt
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
-from rules.motion.circle import nearest_turn
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import UP, CannotReach, Pose, mirrored
 from rules.motion.search import last_that_holds
 from rules.motion.sweep import Sweep
@@ -152,47 +152,6 @@ def ackermann(inner: float, outer: float, ratio: float) -> float:
     0.698
     """
     return (inner - outer) / (inner - ideal_outer(inner, ratio))
-
-
-def spin_at(turn: float, axis: Vector) -> Vector:
-    """Direction of the wheel's spin, outboard, after a turn about the axis from straight ahead and upright.
-
-    turn: rad, to the left positive. axis: of length 1, upward. Rodrigues' rotation of (0, 1, 0).
-
-    >>> spin_at(0.0, (0.0, 0.0, 1.0))
-    (0.0, 1.0, 0.0)
-    """
-    kx, ky, kz = axis
-    c, s = cos(turn), sin(turn)
-    return (kx * ky * (1 - c) - kz * s, c + ky * ky * (1 - c), ky * kz * (1 - c) + kx * s)
-
-
-def steer_at(turn: float, axis: Vector) -> float:
-    """The wheel's angle seen from above, rad, after a turn about the axis; both to the left positive.
-
-    Axis leaning 10 deg inboard, turned 20 deg:
-
-    >>> from math import degrees, radians
-    >>> round(degrees(steer_at(radians(20), (0.0, -sin(radians(10)), cos(radians(10))))), 5)
-    19.68459
-    """
-    x, y, _ = spin_at(turn, axis)
-    return atan2(-x, y)
-
-
-def turn_at(steer: float, axis: Vector) -> float:
-    """The turn about the axis at which the wheel's angle seen from above is `steer`, rad; both to the left positive.
-
-    x cos(steer) + y sin(steer) = 0 for the turned spin is a cos(turn) + b sin(turn) = c; the answer nearest to steer.
-
-    >>> from math import degrees, radians
-    >>> round(degrees(turn_at(radians(19.684588), (0.0, -sin(radians(10)), cos(radians(10))))), 5)
-    20.0
-    """
-    kx, ky, kz = axis
-    c, s = cos(steer), sin(steer)
-    a, b, constant = (1 - ky * ky) * s - kx * ky * c, -kz * c, -kx * ky * c - ky * ky * s
-    return nearest_turn(a, b, constant, near=steer)
 
 
 def arm(pose: Pose) -> Vector:

@@ -98,8 +98,7 @@ class Arms(ArmPivots, Step):
         "Toe at ride height",
         "length",
         "Both wheels together, across the treads at wheel-centre height: how much nearer in front than behind; "
-        "minus for toe-out. "
-        "The motion sheet asks for it; toe in travel is told against it.",
+        "minus for toe-out. Empty counts as 0; the tie rod's length is set for it, and all that moves starts from it.",
         may_be_empty=True,
         between=("-30 mm", "30 mm"),
         usual=("-4 mm", "6 mm"),

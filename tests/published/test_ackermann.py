@@ -11,7 +11,8 @@ from math import atan, cos, degrees, hypot, radians, sin, sqrt, tan
 import pytest
 from scipy.optimize import brentq, minimize_scalar
 
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import UprightPoints
 from rules.motion.steering_arm import Arm, aim, arm_of, best_arm, errors, root_mean_square
 from rules.motion.turning import Steered, ackermann, both_wheels, ideal_outer, outer_edge_radius

@@ -2,11 +2,12 @@
 
 from math import radians, tan
 
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import UP, Hinge, Pose, UprightPoints
 from rules.motion.shock import Shock
 from rules.motion.sweep import Sweep, envelope, straight_sweep
-from rules.motion.turning import spin_at
+from rules.motion.turned import spin_at
 
 LOWER, UPPER, CENTRE = (0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0)
 """Of the front ends that only steer, in round figures."""

@@ -7,7 +7,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
-from rules.motion.front_end import SteeringLinkage
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.place_words import PlaceFigures, height, place, side
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst

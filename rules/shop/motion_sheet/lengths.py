@@ -6,7 +6,7 @@ from rules.shop.layout import target
 from rules.shop.motion_sheet.section import SheetTable
 
 _LENGTHS = (
-    ("Tie rod, joint to joint, toe nought", name("tie_rod_length")),
+    ("Tie rod, joint to joint, toe as set", name("tie_rod_length")),
     ("Tie rod's tube, cut length", name("tie_rod_tube_cut")),
     ("Lower arm, front leg, pivot to pivot", name("lower_front_leg")),
     ("Lower arm, rear leg, pivot to pivot", name("lower_rear_leg")),

@@ -54,9 +54,8 @@ def travel_section(
     if tread is not None:
         notes.append(
             "Toe as a length: how far the front of the tread is nearer the centre line than its rear, over the tyre's "
-            f"{show(tread, 'mm', units)} at wheel-centre height. Zero the toe gauge at ride; the last four "
-            "columns are for what you "
-            "measure."
+            f"{show(tread, 'mm', units)} at wheel-centre height; at ride it is the toe as set. The last four "
+            "columns are for what you measure."
         )
     if moving_front is None:
         notes.append(f"Toe is not worked out: {reason(judged, _MOVING.origin)}.")

@@ -5,7 +5,7 @@ from rules.graph.declare import value
 from rules.graph.results import Estimate
 from rules.measure.units import Mm
 from rules.measure.vectors import NOUGHT, Vector
-from rules.motion.front_end import SteeringLinkage
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import FORWARD, OUTBOARD, Hinge, UprightPoints, mirrored
 from rules.motion.solids import inner_ends
 from rules.sheet.pivots import SpringOn

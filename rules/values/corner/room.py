@@ -8,7 +8,8 @@ from rules.corner.part import PART, MovesWith, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
 from rules.graph.declare import Every, Waiting, value
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Placed, Sweep, spread
 from rules.sheet.pivots import SpringOn

@@ -6,7 +6,7 @@ from rules.graph.declare import value
 from rules.graph.results import Estimate, Waits
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
-from rules.motion.front_end import SteeringLinkage
+from rules.motion.linkage import SteeringLinkage
 from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.welds import PadsStand
 from rules.tables import sources

@@ -3,7 +3,8 @@
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.units import Mm
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.place_words import place
 from rules.motion.points import CannotReach, mirrored
 from rules.motion.sweep import Sweep, spread
@@ -153,11 +154,10 @@ def bump_toe_alone(
     """
     if steering_linkage.inner is not None:
         raise DoesNotApply("each wheel has a tie rod of its own, so it is steered alike whether one travels or both")
-    end = moving_front.upright.tie_rod_end
+    end = moving_front.at(0.0, 0.0).tie_rod_end
     assert end is not None
-    other = SteeringLinkage(
-        "rack", mirrored(end, steering_linkage.centre_line), steering_linkage.centre_line, travel=SLIDE
-    )
+    centre = steering_linkage.centre_line
+    other = SteeringLinkage("rack", mirrored(end, centre), centre, travel=SLIDE, toe=steering_linkage.toe)
     alone = moving_front.steered(moving_front.upright, other)
     return toe(design_tyre_diameter, _steer_spread(alone, _looked_at(droop_travel, bump_travel)))
 

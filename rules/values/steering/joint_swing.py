@@ -5,11 +5,11 @@ from math import radians
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, Waits
 from rules.measure.units import Rad
-from rules.motion.front_end import SteeringLinkage
 from rules.motion.joints import Angles, JointTable, Swing, bolt_direction, corners, outer_swing
 from rules.motion.joints import tie_rod_inner as inner_angles
 from rules.motion.joints import tie_rod_outer as outer_angles
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import Hinge, UprightPoints
 from rules.motion.sweep import Sweep
 from rules.tables import sources

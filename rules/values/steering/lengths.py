@@ -6,8 +6,8 @@ from rules.graph.results import NotJudged
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, Ratio
 from rules.measure.vectors import minus, size
-from rules.motion.front_end import SteeringLinkage
-from rules.motion.points import Hinge, UprightPoints, mirrored
+from rules.motion.linkage import SteeringLinkage, rod_length
+from rules.motion.points import Hinge, UprightPoints
 from rules.sheet.steering import TieRodThreads
 from rules.tables import sources
 
@@ -16,7 +16,7 @@ NO_ENDS = "the tie rod's ends are not measured, so its tube was not worked out"
 
 @value(
     "links",
-    formula="distance between the tie rod's two joints at ride height, wheels straight",
+    formula="distance between the tie rod's two joints at ride height, toe as entered",
     source=sources.GEOMETRY,
 )
 def tie_rod_length(steered_upright: UprightPoints, steering_linkage: SteeringLinkage) -> Mm:
@@ -28,10 +28,7 @@ def tie_rod_length(steered_upright: UprightPoints, steering_linkage: SteeringLin
     >>> round(tie_rod_length(upright, SteeringLinkage("rack", (-150.0, -400.0, 300.0), -700.0, 75.0)), 4)
     302.6549
     """
-    end = steered_upright.tie_rod_end
-    assert end is not None
-    inner = steering_linkage.inner or mirrored(end, steering_linkage.centre_line)
-    return size(minus(end, inner))
+    return rod_length(steered_upright, steering_linkage)
 
 
 @value(

@@ -1,18 +1,20 @@
 """The front end as the sheet gives it, ready to be moved; and moved through all its travel and lock."""
 
 from dataclasses import replace
-from math import cos, sin
+from math import asin, cos, sin
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotJudged, OutsideRange
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.units import Mm, Rad
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.kinds import StopOn
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.sweep import Sweep
 from rules.motion.sweep import envelope as through_travel_and_lock
 from rules.motion.sweep import straight_sweep as through_travel
-from rules.sheet.steering import RodMover
+from rules.sheet.steering import RodMover, StoppedBy
 from rules.tables import sources
 
 EXACT = sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py")
@@ -20,22 +22,44 @@ MIRRORED = "both wheels travel alike and the body stays level"
 
 
 @value("motion", formula="as entered under steering", source=EXACT)
-def steering_linkage(steering: RodMover, track: Mm, steering_begun: bool) -> SteeringLinkage:
-    """What moves the left tie rod. Does not apply while steering is untouched; then waits for what that kind needs.
+def steering_linkage(
+    steering: RodMover,
+    track: Mm,
+    steering_begun: bool,
+    stopped_by: StoppedBy | None,
+    static_toe: Mm | None,
+    design_tyre_diameter: Mm | None,
+) -> SteeringLinkage:
+    """What moves the left tie rod, how long the rod is set, and what its stop holds. Waits for what that kind needs.
+
+    stopped_by: a stop on upright or arm, or where nothing is said, holds the wheel; one on rack or steering box the slide.
+    static_toe: both wheels across the treads, in positive; nought if empty.
 
     >>> from rules.sheet.steering import Steering
     >>> rack = {"linkage": "rack", "inner_ahead": -150.0, "inner_from_centre": 400.0, "inner_height": 380.0, "rack_travel": 70.0}
-    >>> steering_linkage(Steering.record(rack), 1600.0, True).inner
+    >>> steering_linkage(Steering.record(rack), 1600.0, True, None, None, 800.0).inner
     (-150.0, -400.0, 380.0)
     """
+    toe = _toe_of_one_wheel(static_toe, design_tyre_diameter)
+    stop_on: StopOn = "slide" if stopped_by in ("rack", "steering box") else "wheel"
     kind, stop, travel = steering.linkage, given(steering, "stop_angle"), given(steering, "rack_travel")
     if kind == "one rod across":
-        return SteeringLinkage(kind, None, -track / 2, stop=steering.stop_angle)
+        return SteeringLinkage(kind, None, -track / 2, stop=steering.stop_angle, toe=toe)
     of_its_own = ("relay_arm_length",) if kind == "relay rod" else ()
     ends_at = ("rack_travel",) if stop is None else ()
     need(steering, "inner_ahead", "inner_from_centre", "inner_height", *of_its_own, *ends_at)
     inner = (steering.inner_ahead, steering.inner_from_centre - track / 2, steering.inner_height)
-    return SteeringLinkage(kind, inner, -track / 2, travel, stop, given(steering, "relay_arm_length") or 0.0)
+    relay_arm = given(steering, "relay_arm_length") or 0.0
+    return SteeringLinkage(kind, inner, -track / 2, travel, stop, relay_arm, stop_on, toe)
+
+
+def _toe_of_one_wheel(toe: float | None, diameter: float | None) -> float:
+    """From both wheels' toe across the treads, mm, to the angle of one, rad, in positive."""
+    if not toe:
+        return 0.0
+    if diameter is None:
+        raise Waits("design_tyre_diameter")
+    return asin(toe / (2 * diameter))
 
 
 @value("motion", formula="outer pivots and wheel centre at ride height", source=sources.GEOMETRY)

@@ -7,10 +7,11 @@ from rules.graph.results import DoesNotApply, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Rad
 from rules.measure.vectors import Vector, size, times
-from rules.motion.front_end import SteeringLinkage
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Sweep, Worst
-from rules.motion.turning import Steered, both_wheels, lift, return_lever, spin_at, turn_at, turn_per_slide
+from rules.motion.turned import spin_at, turn_at
+from rules.motion.turning import Steered, both_wheels, lift, return_lever, turn_per_slide
 from rules.tables import sources
 from rules.values.steering.motion import EXACT
 from rules.values.steering.self_centring import return_moment_20_deg
@@ -283,8 +284,8 @@ def braking_lever(ground_offset: Mm, axis_tilt: Rad) -> Mm:
     source=EXACT,
     each=({"way": "out", "side": "outboard"}, {"way": "in", "side": "inboard"}),
 )
-def camber_turned_20_way(inclination: Rad, castor: Rad, way: str) -> Rad:
-    """Camber on a turn plate with the wheel turned {way} by 20 deg, rad, top outboard positive.
+def camber_turned_20_way(inclination: Rad, castor: Rad, way: str, static_camber: Rad | None = None) -> Rad:
+    """Camber on a turn plate with the wheel turned {way} by 20 deg, rad, top outboard positive. static_camber: nought if empty.
 
     Without castor the wheel leans alike both ways; turned 19.684588 deg, 0.590912 deg.
 
@@ -295,7 +296,8 @@ def camber_turned_20_way(inclination: Rad, castor: Rad, way: str) -> Rad:
     lean: Vector = (-tan(castor), -tan(inclination), 1.0)
     axis = times(1 / size(lean), lean)
     steer = TURN if way == "out" else -TURN
-    return asin(-spin_at(turn_at(steer, axis), axis)[2])
+    spin = (0.0, cos(static_camber or 0.0), -sin(static_camber or 0.0))
+    return asin(-spin_at(turn_at(steer, axis, spin), axis, spin)[2])
 
 
 @value(

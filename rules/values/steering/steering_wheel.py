@@ -6,7 +6,8 @@ from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Ratio
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.sweep import Sweep
 from rules.motion.turning import turn_per_slide
 from rules.tables import sources

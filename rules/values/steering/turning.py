@@ -15,6 +15,7 @@ from rules.motion.steering_arm import BestArm, aim, arm_of, axis_of, outer_turn
 from rules.motion.steering_arm import best_arm as search_best_arm
 from rules.motion.sweep import Sweep, Worst, lowest
 from rules.motion.sweep import envelope as through_travel_and_lock
+from rules.motion.turned import steer_at, turn_at
 from rules.motion.turning import (
     LockTable,
     Reach,
@@ -26,8 +27,6 @@ from rules.motion.turning import (
     outer_edge_radius,
     reach,
     rod_to_arm,
-    steer_at,
-    turn_at,
 )
 from rules.tables import sources
 from rules.values.steering.motion import EXACT
@@ -159,13 +158,13 @@ def ackermann_share(steered_front: FrontEnd, full_lock_inner: Rad, kingpin_track
     assert linkage is not None and upright.tie_rod_end is not None
     axis, inner = axis_of(upright), min(TURN, full_lock_inner)
     try:
-        turn = outer_turn(upright, linkage, upright.tie_rod_end)(turn_at(inner, axis))
+        turn = outer_turn(upright, linkage, upright.tie_rod_end)(turn_at(inner, axis, upright.spin))
     except CannotReach:
         raise OutsideRange(
             "the linkage locks before the wheels are turned far enough to compare them",
             change="Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot.",
         ) from None
-    return ackermann(inner, -steer_at(-turn, axis), kingpin_track / wheelbase)
+    return ackermann(inner, -steer_at(-turn, axis, upright.spin), kingpin_track / wheelbase)
 
 
 @value(
@@ -229,8 +228,8 @@ def best_arm(steered_front: FrontEnd, lock_sweep: Sweep, kingpin_track: Mm, whee
     21.7
     """
     assert steered_front.linkage is not None
-    full = lock_sweep.placed[-1].pose.turn
-    turns = [full * place / (PLACES - 1) for place in range(1, PLACES)]
+    straight, full = (wheels.inner.turn for wheels in (both_wheels(lock_sweep)[0], both_wheels(lock_sweep)[-1]))
+    turns = [straight + (full - straight) * place / (PLACES - 1) for place in range(1, PLACES)]
     try:
         return search_best_arm(steered_front.upright, steered_front.linkage, turns, kingpin_track / wheelbase)
     except CannotReach:

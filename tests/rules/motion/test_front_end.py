@@ -18,7 +18,8 @@ from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
 
 from rules.motion.circle import PivotCircle, hinged
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.sweep import Worst, envelope, highest, lowest, spread, straight_sweep
 from tests.support.front_ends import meeting_arms, parallel_arms
@@ -338,6 +339,28 @@ def test_a_stop_on_the_upright_holds_the_wheels_turn_at_every_travel() -> None:
         assert dist(inner.tie_rod_end, inner.inner_end) == pytest.approx(
             dist(UPRIGHT.tie_rod_end, RACK.inner), abs=1e-9
         )
+
+
+def test_a_stop_on_rack_or_box_holds_the_slide_and_the_wheel_follows_the_travel() -> None:
+    front = built(replace(STOPPED, stop_on="slide"))
+    assert degrees(front.at(0.0, 1.0).steer) == pytest.approx(28.0, abs=1e-9)  # where it was set, nothing differs
+    for travel in (-60.0, 40.0, 90.0):
+        inner = front.at(travel, 1.0)
+        assert inner.inner_end == pytest.approx(front.at(0.0, 1.0).inner_end)
+        assert abs(inner.turn - front.at(0.0, 1.0).turn) > radians(0.05)
+
+
+@pytest.mark.parametrize("linkage", [RACK, RELAY, ONE_ROD], ids=lambda linkage: linkage.how)
+@pytest.mark.parametrize("toe", [radians(-1.0), radians(0.3)])
+def test_with_the_toe_set_every_link_keeps_its_length_from_there(linkage: SteeringLinkage, toe: float) -> None:
+    front, plain = built(replace(linkage, toe=toe)), built(linkage)
+    assert front.at(0.0, 0.0).steer == pytest.approx(-toe, abs=1e-9)  # the left wheel's front to the right is toe-in
+    assert front.straight(0.0).steer == pytest.approx(0.0, abs=1e-12)  # held straight ahead, it is straight
+    assert_rigid(
+        front, [front.at(travel, lock) for travel in (-60.0, 0.0, 80.0) for lock in (-1.0, -0.3, 0.0, 0.7, 1.0)]
+    )
+    if linkage.stop is not None:  # a stop is where it was measured, whatever the toe
+        assert front.at(0.0, 1.0).steer == pytest.approx(plain.at(0.0, 1.0).steer, abs=1e-9)
 
 
 def test_with_the_rack_held_the_wheel_turns_with_the_travel() -> None:

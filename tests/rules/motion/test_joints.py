@@ -6,7 +6,7 @@ import numpy
 import pytest
 from scipy.spatial.transform import Rotation
 
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
 from rules.motion.joints import (
     MOST_SET,
     Angles,
@@ -19,6 +19,7 @@ from rules.motion.joints import (
     tie_rod_inner,
     tie_rod_outer,
 )
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import Hinge, UprightPoints
 from rules.motion.sweep import Blocked, Placed, Sweep, envelope, straight_sweep
 

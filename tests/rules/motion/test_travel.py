@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 from scipy.optimize import least_squares, minimize
 from scipy.spatial.transform import Rotation
 
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
 from rules.motion.shock import Shock, shock_length, shock_ratio
 from rules.motion.sweep import Placed, Sweep

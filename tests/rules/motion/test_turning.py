@@ -5,7 +5,7 @@ finder, the lowest point of a wheel searched for, and rates taken as differences
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import atan2, cos, degrees, hypot, radians, sin, tan
 
 import numpy as np
@@ -15,9 +15,11 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize_scalar
 from scipy.spatial.transform import Rotation
 
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import aim, arm_of, axis_of, best_arm, errors, outer_turn, root_mean_square
+from rules.motion.turned import spin_at, steer_at, turn_at
 from rules.motion.turning import (
     Steered,
     ackermann,
@@ -33,9 +35,6 @@ from rules.motion.turning import (
     reach,
     return_lever,
     rod_to_arm,
-    spin_at,
-    steer_at,
-    turn_at,
     turn_per_slide,
 )
 from rules.values.steering.self_centring import Disc
@@ -48,14 +47,24 @@ MIDDLE = -800.0
 
 @dataclass(frozen=True)
 class Case:
-    """A linkage and its tie-rod end."""
+    """A linkage, its tie-rod end, and the wheel's camber, rad, top outboard positive."""
 
     end: np.ndarray
     linkage: SteeringLinkage
+    camber: float = 0.0
+
+    @property
+    def spin(self) -> tuple[float, float, float]:
+        return (0.0, cos(self.camber), -sin(self.camber))
 
     @property
     def upright(self) -> UprightPoints:
-        return UprightPoints(tuple(LOWER), tuple(UPPER), tuple(CENTRE), tuple(self.end))
+        return UprightPoints(tuple(LOWER), tuple(UPPER), tuple(CENTRE), tuple(self.end), self.spin)
+
+    @property
+    def straight(self) -> float:
+        """The turn at which the wheel stands with its toe set, scipy alone."""
+        return float(brentq(lambda turn: steer_of(turn, self.spin) + self.linkage.toe, -0.3, 0.3, xtol=1e-15))
 
     @property
     def front(self) -> FrontEnd:
@@ -73,9 +82,22 @@ CASES = {
     ),
     "one rod behind": Case(BEHIND, SteeringLinkage("one rod across", None, MIDDLE, stop=radians(33))),
     "one rod ahead": Case(AHEAD, SteeringLinkage("one rod across", None, MIDDLE, stop=radians(30))),
+    "rack behind, toed in": Case(
+        BEHIND, SteeringLinkage("rack", (-135.0, -499.0, 358.0), MIDDLE, 50.0, toe=radians(0.4)), radians(-1.5)
+    ),
+    "rack ahead, toed out": Case(
+        AHEAD, SteeringLinkage("rack", (150.0, -480.0, 380.0), MIDDLE, 50.0, toe=radians(-1.0)), radians(1.0)
+    ),
+    "relay rod, toed in": Case(
+        BEHIND, SteeringLinkage("relay rod", (-140.0, -480.0, 350.0), MIDDLE, 50.0, None, -160.0, toe=radians(0.7))
+    ),
+    "one rod, toed in": Case(
+        BEHIND, SteeringLinkage("one rod across", None, MIDDLE, stop=radians(33), toe=radians(0.5)), radians(-2.0)
+    ),
 }
 AXIS = (UPPER - LOWER) / np.linalg.norm(UPPER - LOWER)
 each_case = pytest.mark.parametrize("case", CASES.values(), ids=CASES)
+UPRIGHT_WHEELS = {name: case for name, case in CASES.items() if not case.camber}
 MIRROR = np.array([1.0, -1.0, 1.0])
 
 
@@ -83,8 +105,8 @@ def turned(point: np.ndarray, turn: float) -> np.ndarray:
     return LOWER + Rotation.from_rotvec(AXIS * turn).apply(point - LOWER)
 
 
-def steer_of(turn: float) -> float:
-    x, y, _ = Rotation.from_rotvec(AXIS * turn).apply([0.0, 1.0, 0.0])
+def steer_of(turn: float, spin: tuple[float, float, float] = (0.0, 1.0, 0.0)) -> float:
+    x, y, _ = Rotation.from_rotvec(AXIS * turn).apply(spin)
     return atan2(-x, y)
 
 
@@ -115,10 +137,10 @@ def closed(case: Case, turn_about: Callable[[float], np.ndarray], rod: float, ne
 def both_turns(case: Case, inner: float) -> tuple[float, float, float]:
     """Slide, and the turns of inner and outer wheel (the outer as a left wheel turned to the right), scipy alone."""
     if case.linkage.how == "one rod across":
-        rod = float(np.linalg.norm(case.end - mirrored(case.end)))
+        rod = float(np.linalg.norm(turned(case.end, case.straight) - mirrored(turned(case.end, case.straight))))
         other = mirrored(turned(case.end, inner))
         return 0.0, inner, closed(case, lambda _: other, rod, -inner)
-    rod = float(np.linalg.norm(case.end - inner_end(case.linkage, 0.0)))
+    rod = float(np.linalg.norm(turned(case.end, case.straight) - inner_end(case.linkage, 0.0)))
     end = turned(case.end, inner)
 
     def off(slide: float) -> float:
@@ -137,10 +159,11 @@ TURNS = [0.05, 0.2, 0.35]
 def test_both_wheels_stand_where_scipy_closes_the_rods(case: Case, inner: float) -> None:
     slide, _, outer = both_turns(case, inner)
     full = case.front.full
-    lock = (inner if case.linkage.how == "one rod across" else slide) / full
+    lock = (inner - case.straight if case.linkage.how == "one rod across" else slide) / full
     assert case.front.at(0.0, lock).turn == pytest.approx(inner, abs=1e-9)
     assert case.front.at(0.0, -lock).turn == pytest.approx(outer, abs=1e-9)
-    assert case.front.at(0.0, -lock).steer == pytest.approx(steer_of(outer), abs=1e-9)
+    assert case.front.at(0.0, -lock).steer == pytest.approx(steer_of(outer, case.spin), abs=1e-9)
+    assert case.front.at(0.0, 0.0).steer == pytest.approx(-case.linkage.toe, abs=1e-9)
 
 
 @each_case
@@ -157,7 +180,7 @@ def test_a_right_turn_is_the_mirror_image_of_a_left_turn(case: Case) -> None:
     _, inner, outer = both_turns(case, 0.3)
     mirrored_axis = Rotation.from_rotvec(-AXIS * MIRROR * outer)  # a mirror image turns the other way about its axis
     spin = mirrored_axis.apply([0.0, -1.0, 0.0])
-    assert atan2(spin[0], -spin[1]) == pytest.approx(-steer_of(outer), abs=1e-12)
+    assert atan2(spin[0], -spin[1]) == pytest.approx(-steer_of(outer), abs=1e-12)  # whatever the camber
     follow = outer_turn(case.upright, case.linkage, tuple(case.end))
     assert follow(-follow(inner)) == pytest.approx(-inner, abs=1e-9)  # the same bend, told from the other wheel
 
@@ -166,7 +189,7 @@ def test_a_right_turn_is_the_mirror_image_of_a_left_turn(case: Case) -> None:
 def test_a_sweep_holds_both_wheels_from_straight_ahead_to_full_lock(case: Case) -> None:
     wheels = both_wheels(through_lock(case.front))
     assert [pair.lock for pair in wheels] == [place / 8 for place in range(9)]
-    assert wheels[0].inner.turn == pytest.approx(0.0, abs=1e-12)
+    assert wheels[0].inner.turn == pytest.approx(case.straight, abs=1e-12)
     assert all(pair.inner.steer > 0 > pair.outer.steer for pair in wheels[1:])
 
 
@@ -197,13 +220,14 @@ def test_a_wheel_points_less_far_than_it_is_turned(turn: float, ground: float) -
     assert degrees(steer_at(radians(turn), axis)) == pytest.approx(ground, abs=5e-7)
 
 
-def lowest_point(turn: float) -> float:
-    """Height of the turned wheel's lowest point, by search."""
+def lowest_point(turn: float, camber: float = 0.0) -> float:
+    """Height of the turned wheel's lowest point, by search. camber: straight ahead, where it stands on the ground, rad."""
     rotation = Rotation.from_rotvec(AXIS * turn)
-    centre, fore, up = turned(CENTRE, turn), rotation.apply([1.0, 0.0, 0.0]), rotation.apply([0.0, 0.0, 1.0])
+    fore, up = rotation.apply([1.0, 0.0, 0.0]), rotation.apply([0.0, sin(camber), cos(camber)])
+    centre = turned(CENTRE, turn)
 
     def height(around: float) -> float:
-        return float(centre[2] + 400 * (np.cos(around) * fore[2] + np.sin(around) * up[2]))
+        return float(centre[2] + 400 / cos(camber) * (np.cos(around) * fore[2] + np.sin(around) * up[2]))
 
     found = minimize_scalar(height, bounds=(-2.6, -0.6), method="bounded", options={"xatol": 1e-10})
     return float(found.fun)
@@ -212,7 +236,7 @@ def lowest_point(turn: float) -> float:
 @each_case
 def test_the_lift_is_that_of_the_searched_lowest_point_over_the_whole_lock(case: Case) -> None:
     for placed in through_lock(case.front).placed:
-        assert lift(placed.pose) == pytest.approx(-lowest_point(placed.pose.turn), abs=1e-8)
+        assert lift(placed.pose) == pytest.approx(-lowest_point(placed.pose.turn, case.camber), abs=1e-8)
 
 
 def standing_disc() -> Disc:
@@ -220,7 +244,7 @@ def standing_disc() -> Disc:
     return Disc(400.0, -ground[1], ground[0], *AXIS)
 
 
-@each_case
+@pytest.mark.parametrize("case", UPRIGHT_WHEELS.values(), ids=UPRIGHT_WHEELS)
 def test_lift_and_its_rate_are_the_exact_disc_s_over_the_whole_lock(case: Case) -> None:
     disc = standing_disc()
     for placed in through_lock(case.front).placed:
@@ -232,7 +256,8 @@ def test_lift_and_its_rate_are_the_exact_disc_s_over_the_whole_lock(case: Case) 
 def test_energy_the_rate_of_the_searched_lift_is_the_moment_of_the_weight_over_the_whole_lock(case: Case) -> None:
     step = 1e-3
     for placed in through_lock(case.front).placed:
-        rate = (lowest_point(placed.pose.turn - step) - lowest_point(placed.pose.turn + step)) / (2 * step)
+        lowest = [lowest_point(placed.pose.turn + way * step, case.camber) for way in (-1, 1)]
+        rate = (lowest[0] - lowest[1]) / (2 * step)
         assert lift_rate(placed.pose) == pytest.approx(rate, abs=2e-3)
 
 
@@ -243,11 +268,11 @@ def test_energy_the_return_lever_is_the_rate_of_both_wheels_lift(case: Case, inn
 
     def work(turn: float) -> float:
         _, left, right = both_turns(case, turn)
-        return -lowest_point(left) - lowest_point(right)
+        return -lowest_point(left, case.camber) - lowest_point(right, case.camber)
 
     rate = (work(inner + step) - work(inner - step)) / (2 * step)
     slide, _, _ = both_turns(case, inner)
-    lock = (inner if case.linkage.how == "one rod across" else slide) / case.front.full
+    lock = (inner - case.straight if case.linkage.how == "one rod across" else slide) / case.front.full
     wheels = Steered(lock, case.front.at(0.0, lock), case.front.at(0.0, -lock))
     assert return_lever(case.linkage, wheels) == pytest.approx(rate, abs=5e-3)
 
@@ -257,7 +282,7 @@ def test_energy_the_return_lever_is_the_rate_of_both_wheels_lift(case: Case, inn
 def test_rates_of_turn_are_the_differences_of_the_closed_rods(case: Case, inner: float) -> None:
     step = 1e-4
     before, after, here = both_turns(case, inner - step), both_turns(case, inner + step), both_turns(case, inner)
-    lock = (inner if case.linkage.how == "one rod across" else here[0]) / case.front.full
+    lock = (inner - case.straight if case.linkage.how == "one rod across" else here[0]) / case.front.full
     wheels = Steered(lock, case.front.at(0.0, lock), case.front.at(0.0, -lock))
     assert outer_per_inner(case.linkage, wheels) == pytest.approx((before[2] - after[2]) / (2 * step), rel=1e-6)
     if case.linkage.how != "one rod across":
@@ -420,8 +445,8 @@ def test_a_general_minimiser_finds_the_same_best_arm(case: Case) -> None:
 
     def error(inward: float) -> float:
         end = foot + length * np.array([side * cos(inward), -sin(inward), 0.0])
-        moved = Case(end, case.linkage)
-        off = [-steer_of(both_turns(moved, turn)[2]) - ideal_outer(steer_of(turn), ratio) for turn in turns]
+        moved, spin = replace(case, end=end), case.spin
+        off = [-steer_of(both_turns(moved, turn)[2], spin) - ideal_outer(steer_of(turn, spin), ratio) for turn in turns]
         return float(np.sqrt(np.mean(np.square(off))))
 
     near = found.inward

@@ -98,6 +98,28 @@ def test_toe_is_of_one_wheel_plus_in_across_the_tyre(judged: Judge, moving: Movi
     assert float(bump[5]) == pytest.approx(812.8 * sin(radians(float(bump[6]))), abs=0.09)
 
 
+def test_all_toe_starts_from_the_toe_as_set(judged: Judge, moving: Moving) -> None:
+    """6 mm across two treads of 800 mm: one wheel's front 3 mm nearer, asin(6 / 1600) = 0.2149 deg."""
+    plain, set_in = (judged({**moving, "arms.static_toe": toe}) for toe in (None, "6 mm"))
+    ride, was = travel_row(set_in, "0 RIDE"), travel_row(plain, "0 RIDE")
+    assert (float(ride[5]), float(ride[6])) == (3.0, 0.21) and (float(was[5]), float(was[6])) == (0.0, 0.0)
+    for travel in ("-25", "+25"):  # each row is as much further in, but for what the turned arm's end does to it
+        assert float(travel_row(set_in, travel)[6]) - float(travel_row(plain, travel)[6]) == pytest.approx(
+            0.21, abs=0.03
+        )
+
+
+def test_a_stop_on_the_rack_holds_the_rack_and_the_lock_changes_with_the_travel(judged: Judge, moving: Moving) -> None:
+    stopped = {**moving, "steering.stop_angle": "25 deg"}
+    on_upright, on_rack = (
+        judged({**stopped, "steering.stopped_by": by}).worked.known["moving_front"] for by in ("upright or arm", "rack")
+    )
+    assert on_rack.at(0.0, 1.0).turn == pytest.approx(on_upright.at(0.0, 1.0).turn)
+    assert on_upright.at(50.0, 1.0).turn == pytest.approx(on_upright.at(0.0, 1.0).turn)
+    assert on_rack.at(50.0, 1.0).inner_end == pytest.approx(on_rack.at(0.0, 1.0).inner_end)
+    assert abs(on_rack.at(50.0, 1.0).turn - on_upright.at(50.0, 1.0).turn) > 1e-4
+
+
 def test_a_travel_the_links_do_not_reach_says_where_they_lock(judged: Judge, moving: Moving) -> None:
     table = sections(judged({**moving, "arms.bump_travel": "400 mm"}))[TRAVEL]
     last = table.rows[-1]
@@ -439,7 +461,7 @@ def test_camber_and_toe_that_are_entered_are_what_to_set(judged: Judge, moving: 
 
 def test_lengths_to_cut_are_those_that_are_known(judged: Judge, moving: Moving) -> None:
     rows = {row[0]: row[1] for row in sections(judged(moving))[LENGTHS].rows}
-    assert rows["Tie rod, joint to joint, toe nought"] == "359 mm (359.1 mm)"  # see test_lengths
+    assert rows["Tie rod, joint to joint, toe as set"] == "359 mm (359.1 mm)"  # see test_lengths
     assert "Tie rod's tube, cut length" not in rows and len(rows) == 5
     ends: Moving = {"steering.tie_rod_outer_shank": "60 mm", "steering.tie_rod_inner_shank": "60 mm",
                     "steering.tie_rod_threads_in": "25 mm"}  # fmt: skip

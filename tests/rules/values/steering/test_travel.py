@@ -11,7 +11,8 @@ from scipy.spatial.transform import Rotation
 
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.judging.judge import Finding, Judged, reason
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import Hinge
 from rules.motion.sweep import Blocked, Sweep, Worst, straight_sweep
 from rules.motion.travel import InnerPivot

@@ -21,7 +21,8 @@ from scipy.spatial.transform import Rotation
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged, reason
 from rules.judging.trade import trade
-from rules.motion.front_end import FrontEnd, SteeringLinkage
+from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import Pose
 from rules.motion.sweep import Blocked, Placed, Sweep, Worst
 from rules.motion.turning import LockTable, Reach, Turned
