@@ -55,7 +55,7 @@ def read_clock_places(entry: object, units: Units | None) -> ClockPlaces:
     words = [word.strip() for word in re.split(r";|,\s+|,(?=\s*$)", text) if word.strip()]
     if not isinstance(entry, str) or not words:
         raise EntryError(f"“{as_typed(entry)}”: one place for each bolt, as on a clock; for example {example}")
-    each = tuple(_place(word, units, example) for word in words)
+    each = tuple(_place(word, entry, units, example) for word in words)
     if not FEWEST <= len(each) <= MOST:
         raise EntryError(f"“{entry[:40]}”: {len(each)} places is outside {FEWEST} to {MOST}; for example {example}")
     for (number, one), (other, also) in combinations(enumerate(each, 1), 2):
@@ -67,24 +67,25 @@ def read_clock_places(entry: object, units: Units | None) -> ClockPlaces:
     return ClockPlaces(entry.strip(), each)
 
 
-def _place(word: str, units: Units | None, example: str) -> ClockPlace:
+def _place(word: str, entry: str, units: Units | None, example: str) -> ClockPlace:
+    """One place. entry: all of what was typed, as a refusal quotes it."""
     match = _PLACE.fullmatch(word)
     if match is None:
-        raise EntryError(f"“{word[:40]}” is no place as on a clock; for example {example}")
+        raise EntryError(f"“{entry[:40]}”: {word[:40]} is no place as on a clock; for example {example}")
     if match["angle"]:
         turn = math.radians(float(match["angle"]))
         if abs(turn) > math.tau:
-            raise EntryError(f"“{word[:40]}” is more than once round; for example {example}")
+            raise EntryError(f"“{entry[:40]}”: {word[:40]} is more than once round; for example {example}")
     else:
         turn = math.tau * (int(match["hour"]) % 12 + int(match["minute"] or 0) / 60) / 12
     if match["radius"] is None:
         return ClockPlace(turn, None)
-    radius = parse(match["radius"], "length", units, shown=word, example=example)
+    radius = parse(match["radius"], "length", units, shown=entry, example=example)
     if not LEAST_RADIUS <= radius <= MOST_RADIUS:
         shown_in = units or "inch"
         limits = "20 to 200 mm" if shown_in == "metric" else "0.8 to 7.8 in"
         raise EntryError(
-            f"“{word[:40]}”: {show(radius, 'mm', shown_in)} from the wheel's axis is outside {limits}; write its unit, "
+            f"“{entry[:40]}”: {show(radius, 'mm', shown_in)} from the wheel's axis is outside {limits}; write its unit, "
             f"for example {example}"
         )
     return ClockPlace(turn, radius)

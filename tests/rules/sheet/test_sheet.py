@@ -247,8 +247,13 @@ def test_unknown_keys_are_listed_and_are_no_fault(document: Document) -> None:
 
 
 def test_the_tables_the_program_writes_are_not_unknown_and_are_not_read(document: Document) -> None:
-    sheet = read_sheet(document({}) | {"warning": [{"check": "x"}], "checklist": "anything"})
+    sheet = read_sheet(document({}) | {"warning": [{"check": "x"}], "checklist": [{"id": "anything"}]})
     assert (sheet.unknown, sheet.faults) == ((), ())
+
+
+def test_words_of_ones_own_under_a_name_the_program_writes_to_are_a_fault(document: Document) -> None:
+    sheet = read_sheet(document({}) | {"checklist": "anything"})
+    assert [fault.where for fault in sheet.faults] == ["checklist"] and "under notes" in sheet.faults[0].text
 
 
 def test_an_unknown_key_with_a_control_character_is_a_fault_shown_safely(document: Document) -> None:

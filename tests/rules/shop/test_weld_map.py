@@ -27,8 +27,8 @@ def test_joints_are_numbered_in_the_order_of_the_sheet() -> None:
 
 def test_sizes_stand_in_words() -> None:
     upper, _, arm, _ = found()
-    assert upper.words == "fillet on both sides; leg 3/8 in; 3.9 in long, each run"
-    assert arm.words == "fillet round a rectangle; leg 5/16 in; 3 1/2 in by 1 1/2 in, all round"
+    assert upper.words == "fillet on both sides; leg 3/8 in; 4.2 in long, each run"
+    assert arm.words == "fillet round a rectangle; leg 3/8 in; 3 9/16 in by 1 9/16 in, all round"
     bevel = found(weld_upper={"form": "full bevel"})[0]
     assert bevel.words.startswith("full bevel; welded through") and "leg" not in bevel.words
 
