@@ -23,8 +23,10 @@ from rules.drawn.pieces import (
 )
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, reads
+from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, Point
+from rules.measure.quantity import Units
 from rules.measure.units import Mm
 from rules.motion.kinds import TieRodOuterBolt
 from rules.sheet.upright import ArmForm, Beam
@@ -58,7 +60,7 @@ def cut_pieces(judged: Judged) -> tuple[CutPiece, ...]:
         *_lugs(known),
         *(_gussets(known) or ()),
         *_strips(known),
-        *_arm(known),
+        *_arm(known, units=judged.shown_in),
         *_bracket(known),
     )
 
@@ -231,6 +233,11 @@ def _arm(
     steering_arm_height: Mm,
     tie_rod_stud_diameter: Mm | None,
     tie_rod_outer_bolt: TieRodOuterBolt | None,
+    arm_end_ahead_of_root: Mm | None,
+    arm_end_above_root: Mm | None,
+    arm_end_inboard_of_root: Mm | None,
+    *,
+    units: Units,
 ) -> Iterator[CutPiece]:
     """A flat bar seen from above, root at the left, round about the tie rod's hole."""
     if steering_arm_form == "flat bar":
@@ -243,8 +250,29 @@ def _arm(
             "Length from the root to the tie rod's hole; the root is cut and bevelled to what it stands on, in the fixture.",
             "Tie-rod hole as the stud is where it leaves the arm. For a tapered stud drill to its small end and ream with the "
             "joint maker's taper, from the side the joint stands on.",
+            *_how_it_stands((arm_end_ahead_of_root, arm_end_inboard_of_root, arm_end_above_root), units),
         )
         yield CutPiece("steering_arm", "Steering arm", profile, steering_arm_height, "1 left, 1 right", notes)
+
+
+_WAYS = (("ahead of", "behind"), ("inboard of", "outboard of"), ("above", "below"))
+
+
+def _how_it_stands(end: tuple[float | None, float | None, float | None], units: Units) -> tuple[str, ...]:
+    """Where a straight arm's end lies from the middle of its root; nothing where that is not known."""
+    if None in end:
+        return ()
+    lies = [
+        f"{show(abs(far), 'mm', units)} {ways[far < 0]}"
+        for far, ways in zip(end, _WAYS, strict=True)
+        if far and abs(far) >= _TO_SET
+    ]
+    said = " and ".join(filter(None, (", ".join(lies[:-1]), *lies[-1:])))
+    return (f"Straight, not bent: on the car the hole's middle lies {said} the middle of its root.",)
+
+
+_TO_SET = 0.1
+"""mm; less is nothing that anybody sets."""
 
 
 def _tie_rod_hole(

@@ -17,7 +17,7 @@ from rules.measure.display import show
 from rules.measure.quantity import INCH, KINDS, Units
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
-from rules.sheet.choosable import CHOICES, EMPTY_IS_NOUGHT, NEVER_LESS, OFFSETS, TOGETHER, choosable
+from rules.sheet.choosable import CHOICES, EMPTY_IS_NOUGHT, KEEPS_HALF, NEVER_LESS, OFFSETS, TOGETHER, choosable
 from rules.tables.shelf import SHELF
 
 Answers = Mapping[str, Any]
@@ -98,6 +98,8 @@ def _either_way(worked: Worked, name: str, units: Units) -> Lever | None:
     if name in SHELF:
         return _another_wheel(worked, name, now, units) or _from_shelf(name, now, SHELF[name][units])
     step, low, high = grid(asked, units), *_bounds(asked, now)
+    if name in KEEPS_HALF:
+        low = max(low, now / 2)
 
     def at(n: int) -> Answers | None:
         wanted = _stepped(now, n, step)

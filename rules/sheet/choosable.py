@@ -28,6 +28,8 @@ NEVER_LESS = frozenset(
     """.split()
 )
 """Metal that carries: less of it is no way out of anything."""
+KEEPS_HALF = frozenset("arms.bump_travel arms.droop_travel steering.stop_angle steering.rack_travel".split())
+"""What the car can do: a change that takes more than half of it away is no advice."""
 ELSEWHERE = ("rotor.finished_thickness", "caliper.line_pressure")
 CHOICES = (
     "joint_angles.upper_bolt", "joint_angles.lower_bolt", "joint_angles.tie_rod_outer_bolt", "pivots.upper_shear",

@@ -169,3 +169,11 @@ def test_the_cut_corner_of_a_gusset_is_figured() -> None:
         "gusset_thickness": "1/4 in",
     }
     assert "corner cut off 1/4 in each way" in said("upper_gusset", plate=gussets)
+
+
+def test_how_a_straight_arm_stands_is_said_on_its_sheet() -> None:
+    """The weld's levers: 4.6 in behind, 3.2 inboard, 0.3 below; together its length, sqrt(4.6^2 + 3.2^2 + 0.3^2) = 5.61 in."""
+    assert pieces()["steering_arm"].notes[-1] == (
+        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 3.2 in inboard of and 0.3 in below "
+        "the middle of its root."
+    )

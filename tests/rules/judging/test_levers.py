@@ -53,3 +53,11 @@ def test_a_change_that_is_worth_telling_is_a_quarter_inch_or_5_mm_or_a_degree(
 ) -> None:
     (lever,) = levers(trade().work_out({field: now}, light=True), [field], units)
     assert lever.bold == bold
+
+
+@pytest.mark.parametrize("field", ["arms.droop_travel", "arms.bump_travel"])
+def test_a_change_leaves_at_least_half_of_what_the_car_can_do(field: str) -> None:
+    """Of 100 mm in steps of 1 mm: 50 steps down, and no further."""
+    (lever,) = levers(trade().work_out({field: 100.0}, light=True), [field], "metric")
+    assert lever.at(-50) == {field: pytest.approx(50.0)} and lever.at(-51) is None
+    assert lever.at(20) == {field: pytest.approx(120.0)}
