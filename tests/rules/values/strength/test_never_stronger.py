@@ -99,6 +99,29 @@ def test_the_wrong_way_never_reads_stronger(
     assert fallen, "nothing moved: the field is not what this part rests on"
 
 
+NEARER_THE_BEAM = "bolts nearer the middle stand less far beyond the beam, and bend the plate less"
+
+
+@pytest.mark.parametrize(
+    ("moved", "reasons"),
+    [((0, 1, 2, 3), {"plate_safety": NEARER_THE_BEAM}), ((0,), {"plate_safety": NEARER_THE_BEAM})],
+    ids=["all four", "one"],
+)
+def test_hub_bolts_put_one_by_one_nearer_the_middle_never_read_stronger(
+    moved: tuple[int, ...], reasons: dict[str, str]
+) -> None:
+    """The sample's four, 4.7 in fore and aft by 3.7 up and down: 76 mm from the middle, atan(4.7 / 3.7) = 51.8 deg from up."""
+    rows = []
+    for near in (76.0, 70.0, 64.0, 58.0):
+        at = [near if number in moved else 76.0 for number in range(4)]
+        turns = (51.8, 128.2, 231.8, 308.2)
+        places = "; ".join(f"{turn} deg at {radius} mm" for turn, radius in zip(turns, at, strict=True))
+        rows.append(margins({"hub.mount_places": places, "hub.mount_width": None, "hub.mount_height": None}))
+    assert risen(rows) - set(reasons) == set()
+    assert rows[-1]["hub_bolts_safety"] < rows[0]["hub_bolts_safety"]
+    assert rows[0]["hub_bolts_safety"] == pytest.approx(margins({})["hub_bolts_safety"], rel=0.01)
+
+
 # 57 mm is 2 1/4 in: a spacer, or a wheel of another offset, on an upright that stays as it is. Its pivots then stand as much
 # farther from the tyre's plane, and the track grows on both sides.
 OUTBOARD = [
