@@ -100,6 +100,8 @@ LENGTHS = (
       usual=(0.95, 1.05), why=ALIKE),
     T("arm-weld-on-beam", "Arm weld and beam", "weld_steering_arm.thickness_two", "upright.beam_wall",
       usual=(0.95, 1.05), why="the arm stands on the beam's wall"),
+    T("wall-under-arm-and-beam", "Wall under the arm and beam", "upright.arm_on_wall", "upright.beam_wall",
+      usual=(0.95, 2.1), never=(0.8, 10.0), why="the arm stands on the beam's wall, bare or with a pad on it"),
     T("beam-corner-and-wall", "Beam's corner and wall", "upright.beam_corner_radius", "upright.beam_wall",
       usual=(1.25, 2.45), why="the corner of a rolled section is about two walls round"),
     T("arm-wall-and-width", "Arm's wall and width", "upright.steering_arm_wall", "upright.steering_arm_width",
