@@ -85,6 +85,7 @@ caliper-bolts-derived: 40 | 32 48 | 31 49 |
 tie-rod-wall-and-tube: 100 | 11 21 | 10 1 22 50 | 0.9 51
 arm-wall-and-tube: 1000 | 80 158 | 79 10 159 500 | 9 501
 spring-arm-width-and-height: 100 | 50 99 | 49 20 100 300 | 19 301
+wall-under-arm-and-beam: 100 | 95 210 | 94 80 211 1000 | 79 1001
 seam-leg-and-wall: 100 | 55 105 | 54 10 106 200 | 9 201
 upper-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
 lower-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
