@@ -1,4 +1,4 @@
-"""What the car's weight does to both wheels at one lock and ride height.
+"""What the car's weight, and the ground under standing tyres, do to both wheels at one lock and ride height.
 
 The values of a lock's end (rules/values/steering/returning.py), worked out for a lock that ends there.
 """
@@ -8,6 +8,7 @@ from rules.measure.units import Kg, Mm, Newton, NewtonMetre
 from rules.motion.front_end import FrontEnd
 from rules.motion.linkage import SteeringLinkage
 from rules.motion.sweep import Placed, Sweep
+from rules.motion.turning import turn_per_slide
 from rules.values.steering.returning import rack_force_full_lock
 from rules.values.steering.returning import return_moment_full_lock as moment_at_full_lock
 from rules.values.steering.returning import rim_effort as effort_at_full_lock
@@ -53,6 +54,26 @@ def rim_effort_at(
     moment = _return_moment(steered_front, steering_linkage, job_corner_weight, lock)
     force = rack_force_full_lock(lock_up_to(steered_front, lock), steering_linkage, moment)
     return effort_at_full_lock(force, travel_per_turn, steering_wheel_diameter)
+
+
+@reads
+def standing_effort_at(
+    steered_front: FrontEnd,
+    steering_linkage: SteeringLinkage,
+    standing_scrub_moment: NewtonMetre,
+    travel_per_turn: Mm,
+    steering_wheel_diameter: Mm,
+    standing_rim_effort: Newton,
+    *,
+    lock: float,
+) -> float | None:
+    """Steering-wheel effort, at the rim, that turns both standing wheels on dry ground from a lock on, N.
+
+    Virtual work: each wheel takes half of the scrub moment, times its turn about its axis for a mm of slide. lock: 0 to 1.
+    """
+    wheels = (steered_front.at(0.0, side) for side in (lock, -lock))
+    turned = sum(abs(turn_per_slide(steering_linkage, pose)) for pose in wheels)
+    return effort_at_full_lock(1000 * standing_scrub_moment / 2 * turned, travel_per_turn, steering_wheel_diameter)
 
 
 def _return_moment(front: FrontEnd, linkage: SteeringLinkage, weight: float, lock: float) -> float:

@@ -5,7 +5,7 @@ from math import degrees
 
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import is_known, name, reads
-from rules.judging.return_at_lock import lock_up_to, return_moment_at, rim_effort_at
+from rules.judging.return_at_lock import lock_up_to, return_moment_at, rim_effort_at, standing_effort_at
 from rules.measure.display import show
 from rules.measure.quantity import Units
 from rules.motion.front_end import FrontEnd
@@ -15,11 +15,13 @@ from rules.shop.motion_sheet.lock import locks
 from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
 _LOCK_SWEEP, _AT_20_DEG = name("lock_sweep"), name("return_moment_20_deg")
+_STANDING = name("standing_rim_effort")
 _BY_WEIGHT = {
     "Return": (name("return_moment_full_lock"), return_moment_at),
     "Steering-wheel effort": (name("rim_effort"), rim_effort_at),
+    "Effort, standing": (_STANDING, standing_effort_at),
 }
-"""What the weight does at each lock: the value at full lock, and its figure at any lock."""
+"""What weight and ground do at each lock: the value at one lock, and its figure at any."""
 
 _PARTS = {
     "Castor": name("return_moment_without_castor"),
@@ -47,7 +49,8 @@ def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged
         "Lift: how far the body rises at that wheel, minus where it sinks. Camber: plus, top outboard.",
         "Return: moment of the weight on both tyres about the inner wheel's axis, plus to straight. "
         "Steering-wheel effort: what holds "
-        "them there at the steering wheel. Car at ride height, no friction, no tyre side force.",
+        "them there at the steering wheel. Car at ride height, no friction, no tyre side force. Effort, standing: what turns "
+        "the wheels on from there on dry ground, friction 0.7, the car standing, no help.",
         *(f"{words} not worked out: {reason(judged, given[0].origin)}." for words, given in _BY_WEIGHT.items()
           if words not in by_weight),
         *estimates(judged, _LOCK_SWEEP, *(wanted for wanted, _ in by_weight.values())),
@@ -82,4 +85,6 @@ def _below(judged: Judged) -> Iterator[str]:
         yield from (
             f"{words}: without it {shown(part, judged)}." for words, part in _PARTS.items() if is_known(known, part)
         )
+    if is_known(known, _STANDING):
+        yield f"Effort, standing, straight ahead: {shown(_STANDING, judged)}."
     yield from (f"{words}: {shown(lever, judged)}." for words, lever in _LEVERS.items() if is_known(known, lever))

@@ -1,7 +1,7 @@
 """The motion sheet's tables: figures against hand-worked linkages, what is blank, and what is left out with its reason."""
 
 from collections.abc import Callable, Mapping
-from math import cos, degrees, radians, sin
+from math import cos, degrees, hypot, radians, sin, sqrt
 
 import pytest
 from scipy.optimize import brentq
@@ -274,6 +274,29 @@ def test_the_effort_at_the_rim_lifts_the_weight(judged: Judge, moving: Moving) -
     lifts = sum(float(cell) for cell in back.rows[-1][1:3])
     efforts = [float(cell) for cell in column(back, "Steering-wheel effort (N)")]
     assert energy(rim, efforts) == pytest.approx(250 * 9.80665 * lifts / 1000, rel=0.02)
+
+
+def test_the_standing_effort_turns_both_wheels_against_the_ground(judged: Judge, moving: Moving) -> None:
+    """Work at the rim from row to row = half the scrub moment times what each wheel turns about its axis.
+
+    Scrub of both wheels: 2 x 250 x 9.80665 x 0.7 x root(width^2 / 8 + offset^2). The rim goes 21.9911 mm for a mm of the rack.
+    """
+    found = judged(moving)
+    known, tables = found.worked.known, sections(found)
+    width, offset = known["tyre_section_width"], known["pivots.ground_offset"]
+    scrub = 2 * 250 * 9.80665 * 0.7 * hypot(width / sqrt(8), offset) / 1000
+    (straight,) = (line for line in tables[RETURN].below if line.startswith("Effort, standing, straight ahead"))
+    efforts = [
+        float(straight.rpartition(": ")[2].split()[0]),
+        *map(float, column(tables[RETURN], "Effort, standing (N)")),
+    ]
+    slides = [0.0, *map(float, column(tables[LOCK], "Rack (mm)"))]
+    front = known["steered_front"]
+    turns = [sum(abs(front.at(0.0, way * slide / abs(front.full)).turn) for way in (1, -1)) for slide in slides]
+    for number in range(1, len(slides)):
+        rim = 21.9911 * (slides[number] - slides[number - 1]) / 1000
+        work = rim * (efforts[number] + efforts[number - 1]) / 2
+        assert work == pytest.approx(scrub / 2 * (turns[number] - turns[number - 1]), rel=0.01)
 
 
 def test_an_inch_sheet_has_inches_pounds_and_pound_feet(judged: Judge, moving: Moving) -> None:
