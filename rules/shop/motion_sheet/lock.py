@@ -10,8 +10,10 @@ from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
+from rules.motion.points import CannotReach
 from rules.motion.search import last_that_holds
 from rules.motion.turning import LockTable, ideal_outer
+from rules.sheet.steering import StoppedBy
 from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
 _STEERED, _KINGPIN_TRACK = name("steered_front"), name("kingpin_track")
@@ -50,6 +52,8 @@ def lock_section(
         notes.append(
             f"By the tyres' true contacts the ideal at full lock is {signed(degrees(by_contacts), 1)} deg from that."
         )
+    if through_travel := _through_travel(judged.worked.known):
+        notes.append(through_travel)
     notes.append(_defined(judged, "Ackermann", _ACKERMANN, lambda share: f"{round(100 * share)} %"))
     notes.append(_defined(judged, "Turning circle", _TURNING_CIRCLE, lambda circle: _long(circle, units)))
     notes += estimates(judged, _STEERED, _KINGPIN_TRACK, _TURNING_CIRCLE)
@@ -62,6 +66,27 @@ def lock_section(
              signed(degrees(outer - ideal), 1), "", "")
         )  # fmt: skip
     return SheetTable("", tuple(notes), columns, tuple(rows))
+
+
+@reads
+def _through_travel(
+    moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm, stopped_by: StoppedBy | None
+) -> str | None:
+    """What holds the lock, and how far the inner wheel turns at the ends of the travel; nothing where it does not get there."""
+    linkage = moving_front.linkage
+    assert linkage is not None
+    try:
+        droop, bump = (f"{degrees(moving_front.at(travel, 1.0).steer):.1f}" for travel in (-droop_travel, bump_travel))
+    except CannotReach:
+        return None
+    ends = f"seen from above {droop} deg at full droop, {bump} deg at full bump."
+    if linkage.stop is None:
+        return f"The {linkage.how}'s own end holds the lock, and the inner wheel turns {ends}"
+    if linkage.stop_on == "slide":
+        return f"The stop on the {stopped_by} holds what moves the tie rod, and the inner wheel turns {ends}"
+    said = stopped_by == "upright or arm"
+    where = "on upright or arm" if said else "counts as on upright or arm while the sheet does not say so, and"
+    return f"The stop {where} holds the inner wheel's turn about its axis: {ends}"
 
 
 def _defined(judged: Judged, words: str, wanted: Name, figure: Callable[[float], str]) -> str:
