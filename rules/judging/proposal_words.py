@@ -46,6 +46,9 @@ def _listed(moved: Iterable[Moved]) -> str:
 
 def no_offer_words(looked: Looked) -> list[str]:
     """Why nothing is offered, with the nearest miss."""
+    if looked.finding.asks_about:
+        asked = label(looked.finding.asks_about)
+        return [f"A question, not a fault: look at {asked} again, and say yes to it where it is as it stands."]
     if looked.measure:
         return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
     if not looked.tried:

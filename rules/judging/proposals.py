@@ -1,8 +1,8 @@
 """Changes that would make a finding better: each tried on a copy of the whole sheet before anybody is told of it.
 
 First one lever after another is moved until the finding's own check is satisfied; that is quick. What is found so is put
-in a copy as it would be typed, and everything is judged again: a change that brings a new stop, or leaves something
-unjudged that was judged, is not offered. Where nothing alone will do, two are tried together.
+in a copy as it would be typed, and everything is judged again: a change that brings a new stop or goes deeper into one, or
+leaves something unjudged that was judged, is not offered. Where nothing alone will do, two are tried together.
 """
 
 from collections.abc import Callable, Iterable, Iterator
@@ -13,6 +13,8 @@ from rules.judging.following import Candidate, after_a_stride, follow
 from rules.judging.judge import Finding, Judged, judge
 from rules.judging.levers import Answers, Lever, as_typed, best_places, levers
 from rules.judging.probe import RANK, Probe, Score
+from rules.judging.reader import check_id
+from rules.judging.trade import trade
 from rules.sheet.changed import with_entries
 from rules.sheet.choosable import bought_anew
 
@@ -24,6 +26,10 @@ FOLLOWED = 6
 """Levers followed to their end where asking is slow; those that help most."""
 FARTHER = 2
 """How often a change that was not enough on the whole sheet is made larger."""
+MEASURED_TWICE = frozenset(
+    check_id(f"{which}-joint-{way}-as-taped") for which in ("upper", "lower") for way in ("inboard", "height", "ahead")
+)
+"""Two measurements of one thing: which of them is right is found with the tape, and not by choosing."""
 DEEPER = 0.02
 """Of what a stop is short of good by: more than this is further into the stop."""
 
@@ -76,8 +82,9 @@ class Proposal:
 
     @property
     def may_be_offered(self) -> bool:
-        """Whether it helps, and brings no new stop and no blind spot."""
-        return self.helps and not self.stops and not self.unjudged
+        """Whether it helps, brings no new stop and no blind spot, and goes no deeper into a stop that is there."""
+        deeper = any(moved.before == moved.after == "stop" for moved in self.worse)
+        return self.helps and not self.stops and not self.unjudged and not deeper
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,6 +120,10 @@ def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lamb
 
     wanted: asked before each step; raises NoLongerWanted once it says no.
     """
+    if finding.asks_about:  # a question; another figure would be no answer to it
+        return Looked(finding, measure=(finding.asks_about,))
+    if finding.check in MEASURED_TWICE:
+        return Looked(finding, measure=trade().fields_of(finding.check)[:1])
     probe = Probe(judged.worked, finding.check, finding.about)
     here = probe.here()
     if (

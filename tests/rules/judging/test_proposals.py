@@ -171,6 +171,31 @@ def test_what_an_estimate_holds_down_is_to_be_measured() -> None:
     assert no_offer_words(found) == ["Only a measurement makes this better: measure barrel inside diameter."]
 
 
+def test_a_joint_taped_in_two_ways_is_to_be_taped_again_and_not_moved() -> None:
+    sheet = judged(document("wrong_joints_taped_otherwise"))
+    found = {one.check: look_for(sheet, one) for one in in_trouble(sheet)}["lower-joint-height-as-taped"]
+    assert not found.offers and found.measure == ("pivots.lower_below",)
+    assert no_offer_words(found) == ["Only a measurement makes this better: measure lower joint below centre taped."]
+
+
+def test_a_question_asks_for_a_second_look_and_a_yes_and_offers_no_other_figure() -> None:
+    sheet = judged(changed({"pivots.castor": "9.8 deg"}))
+    (asked,) = (one for one in in_trouble(sheet) if one.check == "castor-suits-use")
+    found = look_for(sheet, asked)
+    assert not found.offers
+    assert no_offer_words(found) == [
+        "A question, not a fault: look at castor again, and say yes to it where it is as it stands."
+    ]
+
+
+def test_a_change_that_goes_deeper_into_another_stop_is_not_offered() -> None:
+    entry = EntryChange("pivots.spacing", "10 in", "11 in")
+    deeper = Moved("travel-reached", "Travel", "stop", "stop")
+    assert Proposal((entry,), "stop", "good", "").may_be_offered
+    assert not Proposal((entry,), "stop", "good", "", worse=(deeper,)).may_be_offered
+    assert Proposal((entry,), "stop", "good", "", worse=(Moved("room", "Room", "good", "watch"),)).may_be_offered
+
+
 def test_a_change_that_brings_a_new_stop_is_told_as_a_miss_and_not_offered() -> None:
     # Both pivots 17 in apart do not go into a 15 in wheel, and no spare is worth that.
     found = looked({"pivots.spacing": "300 mm", "pivots.swap_spacing": "460 mm"}, "swap-spacing")
