@@ -93,7 +93,7 @@ def after_a_stride(lever: Lever, probe: Probe, here: Score) -> tuple[Score, tupl
     ask = probe.asking(lever.fields)
     there = [lever.at(n) for n in (lever.bold, -lever.bold)]
     up = None if there[0] is None else ask(there[0])
-    if up is not None and there[1] is None:
+    if up is not None and (there[1] is None or (here.in_hand and up == here)):  # no step the other way, or no effect
         return up, (1, -1)
     if up is not None and up > here:
         return up, (1,)

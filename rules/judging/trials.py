@@ -13,12 +13,13 @@ from rules.judging.proposal import deeper, new_stops
 from rules.judging.reader import name
 from rules.judging.trade import trade
 from rules.sheet.changed import with_entries
+from rules.values.wheel_end.gaps import CHECKED_GAP
 
-HEAVY, ROOM = 80, 4_000
-"""Units of a value that sweeps through travel or lock, and of all gaps of solids."""
-ALONE = 100_000
-"""Units for a finding looked into by itself: about ten judgings of a whole sheet that moves."""
-ALL = 450_000
+HEAVY, GAP, ROOM = 80, 1_500, 8_000
+"""Units of a value that is heavy, of one gap of solids through all travel and lock, and of the gaps of all of them."""
+ALONE = 300_000
+"""Units for a finding looked into by itself: some twenty judgings of a whole sheet that moves."""
+ALL = 850_000
 """Units for all findings of a sheet together."""
 SHARE = 8_000
 """Units that each of them gets at least, while there are any."""
@@ -52,7 +53,7 @@ class Trials:
 
     def spend_on(self, names: Iterable[str]) -> None:
         """The same for values to be worked out."""
-        self.spend(1 + sum(ROOM if name == _ROOM else HEAVY if name in trade().heavy else 1 for name in names))
+        self.spend(1 + sum(map(_units, names)))
 
     def typed(self, answers: Answers) -> dict[str, str]:
         """Answers as they would be typed."""
@@ -95,3 +96,9 @@ class Trials:
     def whole(self) -> Iterator[tuple[dict[str, str], Judged]]:
         """Every copy judged whole so far, with what was typed."""
         yield from ((dict(key), after) for key, after in self._kept.items() if after.whole)
+
+
+def _units(name: str) -> int:
+    if name not in trade().heavy:
+        return 1
+    return ROOM if name == _ROOM else GAP if name in trade().in_role(CHECKED_GAP) else HEAVY
