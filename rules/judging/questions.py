@@ -18,8 +18,8 @@ def questions(judged: Judged) -> Mapping[str, str]:
 def _usual(name: str, judged: Judged) -> str:
     if name not in judged.sheet.unusual:
         return ""
-    asked = FIELDS[name]
-    low, high = asked.usual or (0.0, 0.0)
+    asked, answers = FIELDS[name], judged.sheet.answers
+    low, high = asked.usual_among(answers) or (0.0, 0.0)
     unit = asked.unit if asked.unit != "int" else "1"
     return f"Unusual: {show(low, unit, judged.shown_in)} to {show(high, unit, judged.shown_in)} is usual."
 

@@ -8,7 +8,7 @@ from math import radians
 
 import pytest
 
-from rules.graph.bands import AtLeast, AtMost, Between
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice
 from rules.judging.trade import trade
 
 # Check: good at the limits | watch just beyond them, up to the next | stop beyond that.
@@ -176,7 +176,7 @@ def inside(number: str, unit: str) -> float:
 @pytest.mark.parametrize("check", ROWS)
 def test_a_check_at_its_limits_and_beyond(check: str) -> None:
     limits = CHECKS[check]
-    assert isinstance(limits, AtLeast | AtMost | Between)
+    assert isinstance(limits, AtLeast | AtMost | Between | ByChoice)
     for verdict, numbers in zip(("good", "watch", "stop"), ROWS[check].split("|"), strict=True):
         for number in numbers.split():
             assert limits.verdict(inside(number, limits.unit)) == verdict, number
@@ -193,5 +193,7 @@ def test_the_figures_a_check_names_besides(check: str) -> None:
 
 def test_every_row_is_of_a_check_with_such_limits() -> None:
     """A new check has its rows at its limits in `tests/rules/judging/test_judge.py`, and may have one here."""
-    assert ROWS.keys() <= {name for name, limits in CHECKS.items() if isinstance(limits, AtLeast | AtMost | Between)}
+    assert ROWS.keys() <= {
+        name for name, limits in CHECKS.items() if isinstance(limits, AtLeast | AtMost | Between | ByChoice)
+    }
     assert FIGURES.keys() <= {name for name, limits in CHECKS.items() if limits.other}
