@@ -65,6 +65,8 @@ rim-clears-lower-joint: 6 | 5.94 3 | 2.97
 rim-clears-tie-rod: 6 | 5.94 3 | 2.97
 spring-carries-corner: 0.7 0.9 | 0.69 0.5 0.91 1.3 | 0.49 1.313
 spring-coil-bind: 6 | 5.94 0 | -0.01
+comes-to-rest: 25 | 25.3 |
+spring-held-at-droop: 0 | -0.01 |
 hole-edge-distance: 2 |  | 1.98
 hole-spacing: 3 | 2.97 2.666667 | 2.64
 bore-edge-metal: 1 | 0.99 |
