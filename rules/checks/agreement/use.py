@@ -9,7 +9,7 @@ from rules.motion.kinds import LinkageKind
 from rules.sheet.confirmed import Confirmed
 from rules.tables.load_multiples import Use
 
-SPEED = {"trail": (70.0, 165.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
+SPEED = {"trail": (70.0, 150.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
 """km/h that such cars are built for; a trail car often is driven to the trail. Common practice, no source."""
 INNER_END = {"rack": (95.0, 185.0), "relay rod": (45.0, 88.0)}
 """mm from the ball to the end of the thread: a rack's own rod is long. Common practice, no source."""

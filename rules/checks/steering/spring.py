@@ -67,8 +67,8 @@ def comes_to_rest(
     change = "Rate, squeeze and the shock's ends decide it; or draw for the height at which it stands."
     verdict = limits.verdict(abs(rest.middle))
     if reaches(rest.middle, stop):
-        on = "bump stop" if reaches(stop, bump_travel) else "bump rubber"
-        text = f"The spring does not hold the corner up: the car comes to rest on its {on}, with no bump travel left."
+        on = "bump stop, with no" if reaches(stop, bump_travel) else "bump rubber, with no free"
+        text = f"The spring does not hold the corner up: the car comes to rest on its {on} bump travel left."
         return Judgement("stop" if reaches(rest.least, stop) else "watch", text, change)
     if reaches(-droop_travel, rest.middle):
         text = "The spring lifts the corner until strap or shock holds it: the car stands with no droop travel left."
