@@ -4,7 +4,7 @@ from typing import Any, Literal
 
 from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm, Price, Rad
-from rules.tables.castor import CASTOR
+from rules.sheet.castor import CASTOR
 
 PivotKind = Literal["ball joint", "spherical bearing", "rod end"]
 Shear = Literal["single", "double"]

@@ -8,8 +8,8 @@ from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than, within
 from rules.measure.units import Mm, NewtonMetre, Rad
+from rules.sheet.castor import CASTOR
 from rules.tables import sources
-from rules.tables.castor import CASTOR
 from rules.tables.load_multiples import Use
 
 DEGREE = radians(1)
