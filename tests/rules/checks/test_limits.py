@@ -57,9 +57,9 @@ upper-joint-angle: 3 | 2.97 0 | -0.01
 lower-joint-angle: 3 | 2.97 0 | -0.01
 tie-rod-outer-angle: 3 | 2.97 0 | -0.01
 tie-rod-inner-angle: 3 | 2.97 0 | -0.01
-tyre-clears-upper-arm: 12 | 11.88 3 | 2.97
-tyre-clears-lower-arm: 12 | 11.88 3 | 2.97
-tyre-clears-tie-rod: 12 | 11.88 3 | 2.97
+tyre-clears-upper-arm: 12 | 11.88 6 | 5.94
+tyre-clears-lower-arm: 12 | 11.88 6 | 5.94
+tyre-clears-tie-rod: 12 | 11.88 6 | 5.94
 rim-clears-upper-joint: 6 | 5.94 3 | 2.97
 rim-clears-lower-joint: 6 | 5.94 3 | 2.97
 rim-clears-tie-rod: 6 | 5.94 3 | 2.97
