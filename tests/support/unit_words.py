@@ -1,7 +1,7 @@
 """Figures that a text shows in the other unit system than its sheet's, and the few that may stand there."""
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 
 from rules.judging.judge import Judged
 from rules.measure.quantity import Units
@@ -40,10 +40,10 @@ def others(text: str, units: Units, judged: Judged | None = None) -> list[str]:
     Not counted: what the trade names so, and what the builder of this sheet typed.
     """
     text = re.sub(r"\[typed: [^\]]*\]", "TYPED", text)
-    for named in NAMED:
+    if not _OTHERS[units].search(text):  # what is left out below can only take away from it
+        return []
+    for named in (*NAMED, *([_typed(judged)] if judged else [])):
         text = re.sub(named, "NAMED", text)
-    for typed in _typed(judged):
-        text = re.sub(rf"(?<![\w.]){re.escape(typed)}(?!\.?\w)", "TYPED", text)
     return [text[max(0, found.start() - 60) : found.end() + 20] for found in _OTHERS[units].finditer(text)]
 
 
@@ -53,10 +53,10 @@ def wrong(lines: Iterable[str], judged: Judged) -> list[str]:
     return [found for line in said for found in others(line, judged.shown_in, judged)]
 
 
-def _typed(judged: Judged | None) -> Iterator[str]:
+def _typed(judged: Judged) -> str:
     """Entries as typed that name a unit or say words, longest first, so that none is taken for part of another."""
-    if judged is not None:
-        typed = {
-            entry for entry in judged.sheet.typed.values() if isinstance(entry, str) and re.search("[A-Za-z]", entry)
-        }
-        yield from sorted(typed, key=len, reverse=True)
+    entries = {
+        entry for entry in judged.sheet.typed.values() if isinstance(entry, str) and re.search("[A-Za-z]", entry)
+    }
+    any_of = "|".join(map(re.escape, sorted(entries, key=len, reverse=True)))
+    return rf"(?<![\w.])(?:{any_of})(?!\.?\w)" if entries else r"(?!)"

@@ -3,9 +3,12 @@
 Each sample is judged in both systems. Words that may stand in the other one are listed, with why, in tests/support/unit_words.py.
 """
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
+from fractions import Fraction
 from functools import cache
+from pathlib import Path
 
 import pytest
 
@@ -25,6 +28,7 @@ from sample_sheets import document, samples
 from tests.support.unit_words import others, wrong
 from wizard.room_command import lines_of
 
+HOME = Path(__file__).resolve().parents[3]
 UNITS: tuple[Units, ...] = ("inch", "metric")
 EXPLAINED = ("dune_wren_half_done", "fell_badger_finished_metric", "scree_ox_strength")
 """Nothing yet, the shortest finished one, and one with everything entered."""
@@ -68,10 +72,37 @@ def test_no_working_is_written_out_in_the_other_units(
 ) -> None:
     it = judged(sample, units)
     readings = explaining._readings
-    # One reading of each is enough for the words, and all of them take a minute.
+    # One reading of each is enough for the words, and all of them take long.
     monkeypatch.setattr(explaining, "_readings", lambda *given: list(readings(*given))[:1])
     for name in (*trade().values, *trade().checks, *FIELDS):
         assert not wrong(explain(it, name), it), name
+
+
+AS_PUBLISHED = {"1/32 in | 1 mm"}
+"""Undercut, as AWS D1.1 has it in either system (from memory)."""
+PAIR = re.compile(r"\[((?:[\d./ ]+ to )?[\d./ ]+ (?:in|°F|miles) \| (?:[\d.]+ to )?[\d.]+ (?:mm|°C|km))\]")
+
+
+def in_mm(words: str) -> list[float]:
+    """The ends of a range of lengths, mm or km, or of temperatures, °C."""
+    figures, _, unit = words.rpartition(" ")
+    numbers = [float(sum(map(Fraction, figure.split()))) for figure in figures.split(" to ")]
+    turned = {
+        "in": lambda inches: inches * 25.4,
+        "miles": lambda miles: miles * 1.609344,
+        "°F": lambda f: (f - 32) / 1.8,
+    }
+    return [turned[unit](number) if unit in turned else number for number in numbers]
+
+
+def test_what_is_fixed_in_a_text_is_the_same_figure_in_both_systems(subtests: pytest.Subtests) -> None:
+    pairs = {pair for room in ("rules", "wizard") for module in (HOME / room).rglob("*.py")
+             if module.name != "said.py" for pair in PAIR.findall(module.read_text("utf-8"))}  # fmt: skip
+    assert len(pairs) > 20 and pairs > AS_PUBLISHED
+    for pair in sorted(pairs - AS_PUBLISHED):
+        with subtests.test(pair):
+            inch, metric = (in_mm(side) for side in pair.split(" | "))
+            assert inch == pytest.approx(metric, rel=0.06)
 
 
 @pytest.mark.parametrize("units", UNITS)
