@@ -83,7 +83,7 @@ class AskedField:
         return KINDS[self.kind].unit if self.kind in KINDS else _PLAIN_UNITS[self.kind]
 
     def how_in(self, units: Units | None) -> str:
-        """How it is measured, its figures in the sheet's units; in both where there is no sheet."""
+        """How it is measured, its figures in the sheet's units; metric where there is no sheet."""
         return in_units(self.how, units)
 
     def bare_unit(self, units: Units) -> str:

@@ -41,21 +41,20 @@ def said(number: float, unit: str, units: Units, way: RoundedTo = "near") -> tup
 
 
 def in_units(text: str, units: Units | None) -> str:
-    """A text with each `[1 in | 25 mm]` in it as the sheet's units say it; both where there is no sheet.
+    """A text with each `[1 in | 25 mm]` in it as the sheet's units say it; metric where there is no sheet, as in the catalogue.
 
     >>> in_units("no gap over [1/16 in | 1.5 mm]", "inch"), in_units("no gap over [1/16 in | 1.5 mm]", None)
-    ('no gap over 1/16 in', 'no gap over 1/16 in (1.5 mm)')
+    ('no gap over 1/16 in', 'no gap over 1.5 mm')
     """
     if "[" not in text:
         return text
-    if units is None:
-        return _EITHER.sub(r"\1 (\2)", text)
     return _EITHER.sub(r"\1" if units == "inch" else r"\2", text)
 
 
 def either(words: Callable[[Units], str]) -> str:
     """Words of each unit system in one text, for `in_units` to choose from."""
-    return f"[{words('inch')} | {words('metric')}]"
+    inch, metric = words("inch"), words("metric")
+    return inch if inch == metric else f"[{inch} | {metric}]"
 
 
 def filled(text: str, figures: Figures, units: Units) -> str:

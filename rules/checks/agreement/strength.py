@@ -323,7 +323,7 @@ def leg_suits_metal(
     step="loads",
     title="Rating of the tie rod's joints and their size",
     limits=Between("MPa", 130.0, 255.0),
-    good="{usual} of the housing's reach squared",
+    good="{usual} on a square as wide as the housing reaches",
     watch="beyond, and not confirmed",
     source=PRACTICE,
     grade="common practice",

@@ -56,7 +56,7 @@ def test_a_measured_figure_is_not_rounded_so() -> None:
 
 @pytest.mark.parametrize(
     ("units", "text"),
-    [("inch", "over 1/16 in, [or so]"), ("metric", "over 1.5 mm, [or so]"), (None, "over 1/16 in (1.5 mm), [or so]")],
+    [("inch", "over 1/16 in, [or so]"), ("metric", "over 1.5 mm, [or so]"), (None, "over 1.5 mm, [or so]")],
 )
 def test_what_is_fixed_in_a_text_is_said_in_the_sheets_units(units: Units | None, text: str) -> None:
     assert in_units("over [1/16 in | 1.5 mm], [or so]", units) == text
@@ -64,3 +64,4 @@ def test_what_is_fixed_in_a_text_is_said_in_the_sheets_units(units: Units | None
 
 def test_either_holds_what_each_system_says() -> None:
     assert either(lambda units: written((12.0, "mm", "up"), units)) == "[1/2 in | 12 mm]"
+    assert either(lambda units: written((0.5, "share"), units)) == "50 %"
