@@ -32,11 +32,11 @@ OFF_ROAD: tuple[Use, ...] = ("trail", "dunes", "race")
 def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
     """Lean of the axis seen from the front. Less puts the pivots deep in the wheel; more lifts the car in every turn."""
     if limits.verdict(inclination) == "good":
-        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual}.")
+        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual()}.")
     if more_than(inclination, 0.0):
         return Judgement(
             "watch",
-            f"The steering-axis inclination is {{inclination}}; {limits.usual} is usual.",
+            f"The steering-axis inclination is {{inclination}}; {limits.usual()} is usual.",
             "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
         )
     return Judgement(
@@ -161,7 +161,7 @@ def castor_usual(castor: Rad, use: Use | None, limits: ByChoice) -> Judgement:
     figures = {"low": (usual.low, "rad"), "high": (usual.high, "rad")}
     cars = f"for {use}" if use else "whatever the use"
     if verdict == "good":
-        return Judgement(verdict, f"Castor is {{castor}}, in the usual {usual.usual} {cars}.")
+        return Judgement(verdict, f"Castor is {{castor}}, in the usual {usual.usual()} {cars}.")
     if verdict == "stop":
         return Judgement(
             verdict,
