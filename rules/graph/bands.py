@@ -250,6 +250,65 @@ class Between(Limits):
         return (low, self.least, "up"), (high, self.most, "down")
 
 
+@dataclass(frozen=True, slots=True)
+class ByChoice(Limits):
+    """A range for each choice of a list. asked: the question, dotted, that the choice answers. by: the ranges, all in `unit`.
+
+    Without that answer only what is good whatever the choice is good.
+    """
+
+    asked: str = ""
+    by: Mapping[str, Between] = field(default_factory=dict)
+
+    def of(self, choice: object) -> Between:
+        """The range of one choice; where there is none, what all of them share.
+
+        >>> limits = ByChoice("deg", "job.use", {"road": Between("deg", 2.0, 8.0), "dunes": Between("deg", 4.0, 12.0)})
+        >>> limits.of("dunes").usual(), limits.of(None).usual()
+        ('4 to 12 deg', '4 to 8 deg')
+        """
+        if isinstance(choice, str) and choice in self.by:
+            return self.by[choice]
+        return Between(
+            self.unit,
+            max(one.low for one in self.by.values()),
+            min(one.high for one in self.by.values()),
+            max(one.least for one in self.by.values()),
+            min(one.most for one in self.by.values()),
+        )
+
+    @property
+    def widest(self) -> tuple[float, float]:
+        """From the least to the most that is good of any choice.
+
+        >>> ByChoice("deg", by={"road": Between("deg", 2.0, 8.0), "dunes": Between("deg", 4.0, 12.0)}).widest
+        (2.0, 12.0)
+        """
+        return min(one.low for one in self.by.values()), max(one.high for one in self.by.values())
+
+    def verdict(self, number: float, choice: object = None) -> Verdict:
+        """As the range of that choice has it."""
+        return self.of(choice).verdict(number)
+
+    def in_hand(self, number: float, choice: object = None) -> float:
+        """How far inside good, in the limits' unit; minus outside."""
+        return self.of(choice).in_hand(number)
+
+    def figures(self, units: Units | None = None) -> dict[str, str]:
+        """usual: every range with its choices, those alike together; and the check's own.
+
+        >>> same = Between("deg", 2.0, 8.0)
+        >>> limits = ByChoice("deg", by={"trail": same, "road": same, "dunes": Between("deg", 4.0, 12.0)})
+        >>> limits.figures()["usual"]
+        'trail, road 2 to 8 deg; dunes 4 to 12 deg'
+        """
+        alike: dict[str, list[str]] = {}
+        for choice, limits in self.by.items():
+            alike.setdefault(limits.usual(units), []).append(choice)
+        usual = "; ".join(f"{', '.join(choices)} {words}" for words, choices in alike.items())
+        return {"usual": usual} | Limits.figures(self, units)
+
+
 def _figures(unit: str, named: Mapping[str, tuple[float | None, RoundedTo]], units: Units | None) -> dict[str, str]:
     return {
         name: figure(number, unit, units, way)

@@ -199,7 +199,8 @@ def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str
         return f"Not judged: {reason(why, units)}.", change
     first = next((graph.values[name] for name in graph.needs(node.name) if name in worked.broken), None)
     below = graph.fields_of(first.name) if first else ()
-    odd = [name for name in below if name in worked.known and graph.fields[name].is_unusual(worked.known[name])]
+    known = worked.known
+    odd = [name for name in below if name in known and graph.fields[name].is_unusual(known[name], known)]
     asked = odd or ([given.origin for given in first.inputs if given.origin in graph.fields] if first else [])
     asked = asked or [name for name in graph.fields_of(node.name) if graph.fields[name].step == node.note.step]
     entered = [name for name in asked if name in worked.known]

@@ -18,8 +18,8 @@ def questions(judged: Judged) -> Mapping[str, str]:
 def _usual(name: str, judged: Judged) -> str:
     if name not in judged.sheet.unusual:
         return ""
-    asked = FIELDS[name]
-    low, high = asked.usual or (0.0, 0.0)
+    asked, answers = FIELDS[name], judged.sheet.answers
+    low, high = asked.usual_among(answers) or (0.0, 0.0)
     unit = asked.unit if asked.unit != "int" else "1"
     ends = written((low, unit, "up"), judged.shown_in), written((high, unit, "down"), judged.shown_in)
     return f"Unusual: {' to '.join(ends)} is usual."

@@ -24,9 +24,8 @@ def unusual_answers(unusual: Unusual) -> Judgement:
         return Judgement("good", "Every answer is usual, or confirmed as it stands.")
     figures: dict[str, OneFigure] = {}
     told = []
-    for place, (name, answer) in enumerate(unusual.items()):
+    for place, (name, (answer, low, high)) in enumerate(unusual.items()):
         asked = FIELDS[name]
-        low, high = asked.usual or (0.0, 0.0)
         unit = asked.unit if asked.unit != "int" else "1"
         figures |= {f"answer_{place}": (float(answer), unit)}
         figures |= {f"low_{place}": (low, unit, "up"), f"high_{place}": (high, unit, "down")}

@@ -120,31 +120,6 @@ def ride_frequency(wheel_rate: NewtonPerMm, corner_weight: Kg) -> PerMinute:
     return 60 * sqrt(1000 * wheel_rate / corner_weight) / (2 * pi)
 
 
-BELOW_THE_SPRING = 0.15
-"""Share of a front corner that stands below the spring: half way in the usual tenth to a fifth. Common practice, no source."""
-
-
-@value(
-    "spring",
-    formula="(share carried - 0.85) x corner weight x g / wheel rate: a straight line, with 15 % of the corner below the spring",
-    source=sources.OWN.saying("a first guess of where the car comes to rest; the scale and the tape decide"),
-)
-def settles_higher(spring_carries: Share, wheel_rate: NewtonPerMm, corner_weight: Kg) -> Mm:
-    """How much higher than drawn the corner comes to rest on its spring, mm; minus lower.
-
-    0.05 more than 0.85 of 250 kg is 122.583 N; at 25 N/mm that is 4.9033 mm.
-
-    >>> round(settles_higher(0.90, 25.0, 250.0), 4)
-    4.9033
-    """
-    if wheel_rate <= 0:
-        raise OutsideRange(
-            "the spring would not hold the car up",
-            change="Put right the shock's ends first: shock on the arm, from centre, or shock on the frame, from centre.",
-        )
-    return (spring_carries - (1 - BELOW_THE_SPRING)) * corner_weight * GRAVITY / wheel_rate
-
-
 @value(
     "spring",
     formula="the travel at which the shock is as long as closed and the rubber together; beyond full bump in a straight line",

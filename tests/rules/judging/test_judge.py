@@ -259,6 +259,11 @@ CASES = [
     ("castor-usual", {"pivots.castor": "3.9 deg"}, "watch"),
     ("castor-usual", {"pivots.castor": "10 deg"}, "good"),
     ("castor-usual", {"pivots.castor": "10.1 deg"}, "watch"),
+    ("castor-usual", {"job.use": "road", "pivots.castor": "10.1 deg"}, "watch"),
+    ("castor-usual", {"job.use": "dunes", "pivots.castor": "15 deg"}, "good"),
+    ("castor-usual", {"job.use": "dunes", "pivots.castor": "15.1 deg"}, "watch"),
+    ("castor-usual", {"job.use": "race", "pivots.castor": "10.1 deg"}, "good"),
+    ("castor-usual", {"job.use": "", "pivots.castor": "10.1 deg"}, "watch"),  # good only whatever the use
     ("castor-usual", {"pivots.castor": "0 deg"}, "watch"),
     ("castor-usual", {"pivots.castor": "-0.1 deg"}, "stop"),
     ("trail-positive", {"pivots.axis_ahead": "-42 mm"}, "good"),  # 42.0417 from castor
