@@ -17,6 +17,7 @@ from rules.drawn.full_size.corner import OnBoard, draw_parts
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, PaperBox, View, bounds
 from rules.drawn.pieces import hub_plate
+from rules.drawn.reductions import REDUCTIONS
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads, with_estimates
@@ -24,9 +25,6 @@ from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.sheet.welds import PadsStand
-
-SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
-"""Reductions to choose from: 1 : so much."""
 
 _LANE = 7.0
 """mm on paper from one dimension line to the next."""
@@ -47,7 +45,7 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
     if not _can_be_placed(known):
         return None
     drawn = None
-    for scale in SCALES:
+    for scale in REDUCTIONS[1:]:
         drawn = (
             scale,
             _from_the_front(known, figures, scale),

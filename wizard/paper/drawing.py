@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size, third_angle
+from rules.drawn.reductions import REDUCTIONS
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
@@ -30,7 +31,6 @@ from wizard.paper.stops import stop_band
 from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
 from wizard.paper.wording import shop_paper
 
-REDUCTIONS = (1.0, 2.0, 2.5, 4.0, 5.0, 8.0, 10.0, 20.0, 50.0)
 _BAND = 7.0
 """mm above a tile for its name and its neighbours."""
 _LEAST_TILE = 60.0

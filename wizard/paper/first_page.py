@@ -21,7 +21,7 @@ NAME = "first_page.pdf"
 _FOR = {
     "welding_sheet.pdf": ("Welder", "weld map, fixture figures, what passes; HOLD 1 to 4 are signed on it"),
     "checklist_helper.pdf": ("Helper", "mock-up to first drive, left and right; HOLD 5 and 6 are signed on it"),
-    "general_arrangement.pdf": ("Welder", "the whole LEFT upright in all views, a section and a picture"),
+    "general_arrangement.pdf": ("Welder", "the whole LEFT upright, in every view the sheet allows"),
     "part_sheets.pdf": ("Cutter", "parts list, and one page for each piece to cut with every dimension"),
     "fixture.pdf": ("Welder", "the fixture that both uprights come from, and how to check it"),
     "coping.pdf": ("Fitter", "patterns at full size to wrap round the arms' tubes; measure the bars first"),
