@@ -10,7 +10,7 @@ from math import atan2
 from typing import NamedTuple
 
 from rules.corner.part import Part
-from rules.drawn.corner_parts import parts_of
+from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.full_size.auxiliary import axis_ends, square_to_the_axis
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.corner import OnBoard, draw_parts
@@ -18,13 +18,14 @@ from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, PaperBox, View, bounds
 from rules.drawn.pieces import hub_plate
 from rules.drawn.reductions import REDUCTIONS
-from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE
+from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads, with_estimates
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.sheet.welds import PadsStand
+from rules.shop.weld_map import joints
 
 _LANE = 7.0
 """mm on paper from one dimension line to the next."""
@@ -44,12 +45,12 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
     known, figures = with_estimates(judged.worked), FigureWriter.of(judged)
     if not _can_be_placed(known):
         return None
-    drawn = None
+    welds, drawn = {joint.which: joint.number for joint in joints(judged)}, None
     for scale in REDUCTIONS[1:]:
         drawn = (
             scale,
             _from_the_front(known, figures, scale),
-            _from_the_hub_side(known, figures, scale),
+            _from_the_hub_side(known, figures, scale, welds.get("beam")),
             _square_to_the_axis(known, figures, scale),
         )
         frames = [view.frame for view in drawn[1:] if view.items]
@@ -213,6 +214,15 @@ def _lug_welds(
             board.label((back, pivot.y), f"weld {number}")
 
 
+def _beam_weld(known: Known, number: int | None, board: Board, view: Viewpoint, scale: float) -> None:
+    """The beam's foot, at a corner of it that the plate hides."""
+    beam = parts_of(known).get("beam")
+    points = [point for edge in looks(beam, view, "seen")[1] for point in edge] if beam else []
+    if number and points:
+        x, y = max(x for x, _ in points), min(y for _, y in points)
+        board.label((x / scale, y / scale), f"weld {number}")
+
+
 @reads
 def _arm_weld(
     tie_rod_ahead: Mm, tie_rod_above: Mm, beam_width: Size | None, *, board: Board, reach: float, scale: float
@@ -233,7 +243,7 @@ def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox) ->
     board.label(at, "weld 4")
 
 
-def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> View:
+def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> View:
     """x: to the right with front at the left, y: above the wheel centre, both on paper."""
     board = Board()
     parts = parts_of(known)
@@ -252,6 +262,8 @@ def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> Vie
         edge = profile.outline
         plate = PaperBox(*(size / scale for size in (edge.left, edge.bottom, edge.right, edge.top)))
         _bracket_weld(known, board=board, body=plate)
+        if origin:
+            _beam_weld(known, beam_weld, board, FROM_OUTSIDE.through(origin), scale)
     board.line((-reach, 0.0), (reach, 0.0), pen="centre")
     board.line((0.0, min(body.bottom, -reach) - 3), (0.0, max(body.top, reach) + 3), pen="centre")
     body = bounds(board.shapes)

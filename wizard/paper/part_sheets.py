@@ -28,9 +28,11 @@ _LEAST_FIGURE = 60.0
 _HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
 """mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""
 _JOINTS = {
-    "upper": "upper_lug", "lower": "lower_lug", "steering_arm": "steering_arm", "caliper_bracket": "caliper_bracket",
+    "upper": ("upper_lug",), "lower": ("lower_lug",), "steering_arm": ("steering_arm",),
+    "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side", "beam_back"),
+    "gussets": ("upper_gusset", "lower_gusset"),
 }  # fmt: skip
-"""Which piece a joint of the weld map is the foot of."""
+"""Which pieces a joint of the weld map holds."""
 UNITS: dict[Units, str] = {"inch": "in", "metric": "mm"}
 _SPELT: dict[Units, str] = {"inch": "inches", "metric": "mm"}
 TOLERANCES: dict[Units, str] = {
@@ -196,7 +198,7 @@ def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[s
     yield from (
         f"Welded as joint {joint.number} of the weld map: {joint.parts}; {joint.words}."
         for joint in joints(judged)
-        if joint.entered and piece.key == _JOINTS.get(joint.which)
+        if piece.key in _JOINTS[joint.which]
     )
     yield from (f"NOT DRAWN: {left_out}." for left_out in piece.profile.left_out)
 
