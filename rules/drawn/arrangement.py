@@ -60,8 +60,8 @@ def arrangement(
 ) -> tuple[float, tuple[tuple[ArrangedView, ...], ...]]:
     """The scale and the views in rows from left to right, at the largest scale at which each row fits into so many mm.
 
-    One row where all fit into one. First the views that stand in projection, then section, auxiliary view and picture. No rows while neither plate nor pivots
-    can be placed. Third angle: a view stands on the side it is seen from.
+    One row where all fit into one. First the views that stand in projection, then section, auxiliary view and picture. No rows
+    while neither plate nor pivots can be placed. Third angle: a view stands on the side it is seen from.
     """
     known, figures = judged.worked.known, FigureWriter.of(judged)
     made = {name: part for name, part in parts_of(known).items() if name in PIECES}

@@ -98,7 +98,10 @@ def mark_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
 def piece_view(
     piece: CutPiece, figures: FigureWriter, width: float, height: float, *, at_least: float = REDUCTIONS[0]
 ) -> tuple[float, View]:
-    """The scale and the drawing, at the largest scale at which it fits into so many mm of paper. at_least: the least reduction."""
+    """The scale and the drawing, at the largest scale at which it fits into so many mm of paper.
+
+    at_least: the least reduction.
+    """
     outline = piece.profile.outline
     wide, high = outline.right - outline.left, outline.top - outline.bottom
     for scale in REDUCTIONS:
