@@ -24,6 +24,7 @@ from wizard.paper.pdf import (
     check_bars,
     line_height,
     paper_size,
+    text_width,
 )
 from wizard.paper.seams import MARK, room_for
 from wizard.paper.stamp import stamp
@@ -204,11 +205,12 @@ def _map(flow: Flow, drawing: Drawing, tiles: Tiling) -> None:
             if tile.blank:
                 page.line((room.left, room.bottom), (room.right, room.top))
                 page.line((room.left, room.top), (room.right, room.bottom))
-            page.text(
-                (room.left + OVERLAP / reduction + 1, room.top - OVERLAP / reduction - WORDS * POINT),
-                tile.name,
-                bold=True,
-            )
+            at = (room.left + OVERLAP / reduction + 1, room.top - OVERLAP / reduction - WORDS * POINT)
+            left, low = at[0] - 0.4, at[1] - 0.6
+            right, high = at[0] + text_width(tile.name, bold=True) + 0.4, at[1] + 0.8 * WORDS * POINT
+            under = ((left, low), (right, low), (right, high), (left, high))
+            page.polyline(under, "thin", closed=True, white=True)  # no line runs through the letters
+            page.text(at, tile.name, bold=True)
     flow.y = shift_y + bottom / reduction - 3
 
 

@@ -77,7 +77,9 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
         "arrangement. Each piece to cut has its part sheet.",
         before=0.3,
     )
-    flow.table((10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
+    flow.table(
+        (10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "Per side", "Size", "Material, grade", "Notes"), rows
+    )
     if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
 
