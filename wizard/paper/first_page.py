@@ -12,7 +12,7 @@ from rules.shop.checklist_line import BLANK
 from rules.shop.holds import HOLDS
 from wizard.paper.checklist_text import head
 from wizard.paper.drawing_items import draw_items
-from wizard.paper.flow import Flow
+from wizard.paper.flow import CLOSE, Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
@@ -40,8 +40,19 @@ _SAYS_PICTURE = 6.0
 @shop_paper
 def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", *, cut_left_out: bool = False) -> bytes:
     """The page as a PDF file. names: the files of the folder. cut_left_out: cut files are kept back because of a stop."""
+    for close in (False, True):
+        pages = _pages(judged, names, paper, close=close, cut_left_out=cut_left_out)
+        if len(pages.pages) == 1:
+            break
+    return pages.written()
+
+
+def _pages(judged: Judged, names: Sequence[str], paper: str, *, close: bool, cut_left_out: bool) -> Document:
+    """close: tables stand close, so that it keeps to its one page on usual paper."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     flow = Flow(judged, pages, paper_size(paper), "First page: read this before anything else")
+    if close:
+        flow.padding = CLOSE
     for name, words in head(judged)[1:3]:
         flow.paragraph(f"{name}: {words}", before=0.3)
     flow.paragraph(
@@ -50,7 +61,7 @@ def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", 
     _contents(flow, names)
     _not_to_cut(flow, judged, names, cut_left_out=cut_left_out)
     _to_sign(flow, judged)
-    return pages.written()
+    return pages
 
 
 def _picture(judged: Judged, height: float) -> View:
@@ -77,7 +88,14 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
     said = False
     if cut_left_out:
         flow.paragraph(
-            "Nothing. Cut files are left out because of what stands in the frame above.", bold=True, before=0.3
+            "Cut nothing. Cut files are left out because of what stands in the frame above.", bold=True, before=0.3
+        )
+        said = True
+    elif judged.verdict == "stop":
+        flow.paragraph(
+            "Cut nothing before what stands in the frame above is settled. The cut files were asked for as they are.",
+            bold=True,
+            before=0.3,
         )
         said = True
     elif not any(name.endswith(".dxf") for name in names):
@@ -114,6 +132,9 @@ def _to_sign(flow: Flow, judged: Judged) -> None:
         flow.page.text((middle, whole.bottom + 1), "LEFT, from inside and above", align="centre")
     rows = [(hold.text, hold.signed_on) for hold in HOLDS]
     flow.table((92, 32), ("HOLD", "Signed on"), rows)
-    for pair in (("Builder", "Welder"), ("Helper", "Second")):
+    close = flow.padding == CLOSE
+    for pair in (
+        (("Builder", "Welder", "Helper", "Second"),) if close else (("Builder", "Welder"), ("Helper", "Second"))
+    ):
         flow.paragraph("  ".join(f"{who} {BLANK}{BLANK}" for who in pair), before=1.5)
     flow.area = whole
