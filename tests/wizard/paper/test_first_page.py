@@ -28,8 +28,9 @@ def test_it_stays_one_page_however_much_is_wrong(name: str, paper: str) -> None:
     sheet = sample(name)
     files = dict.fromkeys(("part_sheets.pdf", "fixture.pdf", "coping.pdf", "motion_sheet.pdf", *NAMES[:-1]))
     assert len(pages(first_page_pdf(judged(sheet), [*files], paper, cut_left_out=True))) == 1
-    cut = ("hub_plate_left", "hub_plate_right", "upper_lug", "lower_lug", "upper_gusset", "lower_gusset", "beam_side", "beam_back",
-           "steering_arm", "caliper_bracket", "fixture_base", "fixture_post_1", "fixture_post_2", "fixture_foot")  # fmt: skip
+    cut = ("hub_plate_left", "hub_plate_right", "upper_lug", "lower_lug", "upper_gusset", "lower_gusset", "beam_side",
+           "beam_back", "steering_arm", "caliper_bracket", "fixture_base", "fixture_post_1", "fixture_post_2",
+           "fixture_foot")  # fmt: skip
     every = [*files, *(f"{piece}_in.dxf" for piece in cut)]
     assert len(pages(first_page_pdf(judged(sheet), every, paper))) == 1
 
