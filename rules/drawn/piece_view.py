@@ -8,8 +8,8 @@ from math import atan, atan2, cos, hypot, pi, radians, sin
 from rules.drawn.cut_pieces import CutPiece
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import View, bounds
-from rules.drawn.pieces import Profile
+from rules.drawn.full_size.shapes import WORDS, View, bounds
+from rules.drawn.pieces import TO_THE_FRONT, Profile
 from rules.drawn.reductions import REDUCTIONS
 from rules.measure.belt import arcs
 from rules.measure.outline import Point
@@ -126,6 +126,10 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         board.line(at(mark.start), at(mark.end), pen="thin")
     for row in mark_rows(piece):
         board.label(at(row.from_centre), row.letter)
+    for mark in profile.marks:
+        if mark.what == TO_THE_FRONT and mark.start[1] == mark.end[1]:
+            tip, tail = at(mark.start), at(mark.end)
+            board.words((tail[0], tail[1] + 2.4), "front", "right" if tip[0] < tail[0] else "left", WORDS, bold=False)
     for row in hole_rows(piece):
         centre = at(row.from_centre)
         board.circle(centre, row.diameter / 2 / scale)

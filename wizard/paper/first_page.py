@@ -13,7 +13,7 @@ from rules.shop.holds import HOLDS
 from wizard.paper.checklist_text import head
 from wizard.paper.drawing_items import draw_items
 from wizard.paper.flow import CLOSE, Flow
-from wizard.paper.pdf import Document, paper_size
+from wizard.paper.pdf import Document, paper_size, text_width
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
@@ -35,6 +35,7 @@ _MOST = 8
 _PICTURE_WIDTH, _LEAST_PICTURE = 66.0, 62.0
 """mm that the picture takes beside what is to be signed, which is as high as that least."""
 _SAYS_PICTURE = 6.0
+_HEADING = "First page: read this before anything else"
 
 
 @shop_paper
@@ -50,11 +51,15 @@ def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", 
 def _pages(judged: Judged, names: Sequence[str], paper: str, *, close: bool, cut_left_out: bool) -> Document:
     """close: tables stand close, so that it keeps to its one page on usual paper."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
-    flow = Flow(judged, pages, paper_size(paper), "First page: read this before anything else")
+    flow = Flow(judged, pages, paper_size(paper), _HEADING)
     if close:
         flow.padding = CLOSE
-    for name, words in head(judged)[1:3]:
-        flow.paragraph(f"{name}: {words}", before=0.3)
+    title, vehicle, verdict, _ = head(judged)
+    cut_short = text_width(judged.sheet.title, bold=True) + text_width(_HEADING) + 4 > flow.area.width
+    # The header may hold only the title's beginning.
+    said = [f"{name}: {words}" for name, words in (*((title,) if cut_short else ()), vehicle, verdict)]
+    for words in ["; ".join(said)] if close else said:
+        flow.paragraph(words, before=0.3)
     flow.paragraph(
         "One LEFT and one RIGHT, mirror images. This part holds a wheel on: if it breaks, people can die.", bold=True
     )

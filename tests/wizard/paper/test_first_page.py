@@ -69,3 +69,12 @@ def test_every_paper_of_a_folder_has_its_row() -> None:
     for name in files:
         if name.endswith((".pdf", ".dxf")):
             assert squeezed(name) in squeezed(words)
+
+
+def test_a_title_longer_than_the_header_stands_whole_on_it() -> None:
+    sheet = sample("dune_wren_finished")
+    sheet["title"] = (
+        "Dune Wren, front uprights as drawn again after the bearing of the donor hub turned out to be another one " * 2
+    )
+    (words,) = pages(first_page_pdf(judged(sheet), NAMES))
+    assert squeezed(sheet["title"]) in squeezed(words)
