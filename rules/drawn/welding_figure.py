@@ -6,6 +6,7 @@ Only what the sheet knows is drawn. Figures are the full-size ones, as a tape sh
 the shapes are reduced by the stated scale.
 """
 
+from collections.abc import Sequence
 from math import atan2
 from typing import NamedTuple
 
@@ -145,11 +146,14 @@ def _origin(hub_face_offset: Mm | None, wheel_centre_height: Size) -> Vector | N
 
 
 @reads
-def _face_alone(flange_to_mount_face: Mm, plate_part: Part | None, *, board: Board, scale: float) -> None:
-    """The hub's mounting face as a line, while no plate can be placed on it."""
+def _face_alone(
+    flange_to_mount_face: Mm, plate_part: Part | None, *, board: Board, pivots: Sequence[_Pivot], scale: float
+) -> None:
+    """The hub's mounting face as a line, while no plate can be placed on it: out to where its joints will be."""
     if plate_part is None:
-        face = _FACE / scale
-        board.line((-flange_to_mount_face / scale, -face), (-flange_to_mount_face / scale, face))
+        heights = [-_FACE / scale, _FACE / scale, *(pivot.y for pivot in pivots)]
+        x = -flange_to_mount_face / scale
+        board.line((x, min(heights)), (x, max(heights)))
 
 
 @reads
@@ -165,9 +169,9 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
     mount = _mount_face(known)
     if origin := _origin(known):
         draw_parts(board, parts_of(known), IN_FRONT, FROM_FRONT.through(origin), scale)
-    _face_alone(known, board=board, scale=scale)
     lower, upper = _lower_in_front(known, scale=scale), _upper_in_front(known, scale=scale)
     pivots = [pivot for pivot in (lower, upper) if pivot]
+    _face_alone(known, board=board, pivots=pivots, scale=scale)
     left = min([-(mount or 0.0) / scale, *(pivot.x - pivot.reach for pivot in pivots)])
     board.line((left - 6, 0.0), (10.0, 0.0), pen="centre")
     _draw_pivots(board, lower, upper)
