@@ -100,8 +100,6 @@ LENGTHS = (
       usual=(0.95, 1.05), why=ALIKE),
     T("arm-weld-on-beam", "Arm weld and beam", "weld_steering_arm.thickness_two", "upright.beam_wall",
       usual=(0.95, 1.05), why="the arm stands on the beam's wall"),
-    T("wall-under-arm-and-beam", "Wall under the arm and beam", "upright.arm_on_wall", "upright.beam_wall",
-      usual=(0.95, 2.1), never=(0.8, 10.0), why="the arm stands on the beam's wall, bare or with a pad on it"),
     T("beam-corner-and-wall", "Beam's corner and wall", "upright.beam_corner_radius", "upright.beam_wall",
       usual=(1.25, 2.45), why="the corner of a rolled section is about two walls round"),
     T("arm-wall-and-width", "Arm's wall and width", "upright.steering_arm_wall", "upright.steering_arm_width",
@@ -131,6 +129,10 @@ LENGTHS = (
               why="a lug reaches from the plate's back to the pivot"),
         )
     ),
+)  # fmt: skip
+WALLS = (
+    T("wall-under-arm-and-beam", "Wall under the arm and beam", "upright.arm_on_wall", "upright.beam_wall",
+      usual=(0.95, 2.1), never=(0.8, 10.0), why="the arm stands on the beam's wall, bare or with a pad on it"),
 )  # fmt: skip
 FORCES = tuple(
     T(f"{which}-ratings-alike", f"{which.title()} joint's two ratings", f"bolts.{which}_axial_rating",
@@ -182,7 +184,7 @@ RATIOS = (
     T("landing-and-bump", "Landing and bump", "loads.landing", "loads.bump",
       usual=(0.8, 1.55), why="coming down on a wheel is about as hard as a bump, to half as hard again"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *FORCES, *STRESSES, *LEVERS, *ON_BOLTS, *RATIOS))
+TIES = by_id((*LENGTHS, *WALLS, *FORCES, *STRESSES, *LEVERS, *ON_BOLTS, *RATIOS))
 
 
 @check("{tie}", each=members(RATIOS), **TIED)
@@ -194,6 +196,14 @@ def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed:
 @check("{tie}", each=members((*LENGTHS, *LEVERS)), **TIED)
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(WALLS), **TIED)
+def tied_walls(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    if one_answer == 0:
+        raise DoesNotApply("the steering arm does not stand on the middle of a flat wall")
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
