@@ -34,8 +34,8 @@ class Holds(Limits):
         return "shown" if reaches(factor, CUSTOM) else "watch"
 
     def figures(self) -> dict[str, str]:
-        """once and custom."""
-        return {"once": figure(ONCE, "1"), "custom": figure(CUSTOM, "1")}
+        """once and custom, and the check's own."""
+        return {"once": figure(ONCE, "1"), "custom": figure(CUSTOM, "1")} | Limits.figures(self)
 
 
 HOLDS = Holds()
