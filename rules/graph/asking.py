@@ -25,6 +25,7 @@ from rules.measure.quantity import (
     plain_number_text,
 )
 from rules.measure.rim_marks import RIM_READERS
+from rules.measure.said import in_units
 from rules.measure.section_marks import section_outside
 from rules.tables.speed_symbol import HIGHEST_SPEED
 
@@ -83,6 +84,10 @@ class AskedField:
     def unit(self) -> str:
         """What the graph compares: the inside unit of a quantity, or the type of any other answer."""
         return KINDS[self.kind].unit if self.kind in KINDS else _PLAIN_UNITS[self.kind]
+
+    def how_in(self, units: Units | None) -> str:
+        """How it is measured, its figures in the sheet's units; metric where there is no sheet."""
+        return in_units(self.how, units)
 
     def bare_unit(self, units: Units) -> str:
         """The unit a number without one takes in such a sheet; empty where none applies."""

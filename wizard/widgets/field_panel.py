@@ -39,7 +39,7 @@ class FieldPanel(Widget):
 
     def _parts(self) -> list[Content]:
         session, asked = self._session, ASKED[self._shown]
-        parts = [_heading(asked, session.units), plain(asked.how)]
+        parts = [_heading(asked, session.units), plain(asked.how_in(session.shown_in))]
         parts += [
             Content.assemble(("Take care: ", "bold $text-warning"), plain(told))
             for told in cautions_beside(self._shown)

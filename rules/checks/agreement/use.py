@@ -1,9 +1,11 @@
 """Do the choices of a build suit its use: figures that nobody measures, and a slip in which would only look like another car."""
 
 from rules.checks.agreement.tie import PRACTICE, odd
+from rules.graph.bands import Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
+from rules.measure.said import either
 from rules.measure.units import MetrePerSecond, Mm
 from rules.motion.kinds import LinkageKind
 from rules.sheet.confirmed import Confirmed
@@ -15,15 +17,17 @@ INNER_END = {"rack": (95.0, 185.0), "relay rod": (45.0, 88.0)}
 """mm from the ball to the end of the thread: a rack's own rod is long. Common practice, no source."""
 
 
-def _words(ranges: dict[str, tuple[float, float]], unit: str) -> str:
-    return "; ".join(f"{use} {low:g} to {high:g} {unit}" for use, (low, high) in ranges.items())
+def _words(ranges: dict[str, tuple[float, float]], unit: str, size: float = 1.0) -> str:
+    """size: of what the ranges are in, in the unit."""
+    limits = {use: Between(unit, low * size, high * size) for use, (low, high) in ranges.items()}
+    return "; ".join(f"{use} {either(one.usual)}" for use, one in limits.items())
 
 
 @check(
     "speed-suits-use",
     step="job",
     title="Top speed and use",
-    good=_words(SPEED, "km/h"),
+    good=_words(SPEED, "m/s", 1 / 3.6),
     watch="beyond, and not confirmed",
     source=PRACTICE,
 )

@@ -32,11 +32,11 @@ OFF_ROAD: tuple[Use, ...] = ("trail", "dunes", "race")
 def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
     """Lean of the axis seen from the front. Less puts the pivots deep in the wheel; more lifts the car in every turn."""
     if limits.verdict(inclination) == "good":
-        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual}.")
+        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual()}.")
     if more_than(inclination, 0.0):
         return Judgement(
             "watch",
-            f"The steering-axis inclination is {{inclination}}; {limits.usual} is usual.",
+            f"The steering-axis inclination is {{inclination}}; {limits.usual()} is usual.",
             "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
         )
     return Judgement(
@@ -161,7 +161,7 @@ def castor_usual(castor: Rad, use: Use | None, limits: ByChoice) -> Judgement:
     figures = {"low": (usual.low, "rad"), "high": (usual.high, "rad")}
     cars = f"for {use}" if use else "whatever the use"
     if verdict == "good":
-        return Judgement(verdict, f"Castor is {{castor}}, in the usual {usual.usual} {cars}.")
+        return Judgement(verdict, f"Castor is {{castor}}, in the usual {usual.usual()} {cars}.")
     if verdict == "stop":
         return Judgement(
             verdict,
@@ -171,14 +171,14 @@ def castor_usual(castor: Rad, use: Use | None, limits: ByChoice) -> Judgement:
     if castor > usual.high:
         return Judgement(
             verdict,
-            f"Castor is {{castor}}; {usual.usual} is usual {cars}. Above {{high}} the steering grows heavy and the joints run "
+            f"Castor is {{castor}}; {usual.usual()} is usual {cars}. Above {{high}} the steering grows heavy and the joints run "
             "out of angle.",
             "Less castor, or power steering and a check of the joint angles.",
             figures,
         )
     return Judgement(
         verdict,
-        f"Castor is {{castor}}; {usual.usual} is usual {cars}. With less than {{low}} the steering hardly returns by itself.",
+        f"Castor is {{castor}}; {usual.usual()} is usual {cars}. With less than {{low}} the steering hardly returns by itself.",
         "Move the upper pivot back.",
         figures,
     )

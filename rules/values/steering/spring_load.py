@@ -31,7 +31,7 @@ BEND = 1.0
 def spring_ratio_which(
     shock_ends: Shock, hung_front: FrontEnd, travel_reached: Sweep, which_travel: Mm, which: str
 ) -> Ratio:
-    """Spring ratio at full {which}, over the last 2 mm of the travel.
+    """Spring ratio at full {which}, over the last [0.08 in | 2 mm] of the travel.
 
     Its end half way along an arm of 300 mm, 400 below the hinge's own end: the shock is root(182500 - 800 x half the rise)
     long, so the ratio is 200 / length: 200 / 398.1206 = 0.5024 in bump, 200 / 454.4227 = 0.4401 in droop.

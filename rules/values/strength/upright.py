@@ -11,7 +11,7 @@ from math import inf
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
-from rules.measure.display import both
+from rules.measure.display import show
 from rules.measure.outline import (
     FULL_WIDTH,
     UNLIGHTENED,
@@ -19,6 +19,7 @@ from rules.measure.outline import (
     PlateEnds,
     plate_outline,
 )
+from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam, BeamCut
@@ -70,10 +71,9 @@ class BesideWeld:
 
     rows: tuple[Strength, ...]
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        figures = ", ".join(f"{both(row.yields, 'MPa', 'metric')} in {row.printed[0].key}" for row in self.rows)
+    def words_in(self, units: Units) -> str:
+        """In words, for the written-out working, in the sheet's units."""
+        figures = ", ".join(f"{show(row.yields, 'MPa', units)} in {row.printed[0].key}" for row in self.rows)
         return f"{figures}; the lowest counts" if len(self.rows) > 1 else figures
 
 
@@ -85,8 +85,8 @@ class BesideWeld:
 def metal_beside_weld(upright_material: Metal | None) -> BesideWeld:
     """Yield of the upright's metal beside a weld that is not heat treated after, by every source held here.
 
-    >>> metal_beside_weld("1018 cold drawn").text
-    '220.6 MPa (32000 psi) in Shigley 8th ed.'
+    >>> metal_beside_weld("1018 cold drawn").words_in("metric")
+    '220.6 MPa in Shigley 8th ed.'
     """
     if upright_material is None:
         raise Waits("upright.material")
@@ -153,8 +153,9 @@ def upright_build(
 ) -> Build:
     """The plate with its beam, as sections are cut from it.
 
-    >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
-    'plate 130 x 10 mm alone'
+    >>> build = upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0)
+    >>> build.words_in("metric")
+    'plate 130 mm x 10 mm alone'
     """
     begun = {"upright.material": upright_material, "upright.beam": beam}
     whole_once_begun("the upright's metal and beam are not entered, so it was not judged", begun)
