@@ -55,6 +55,12 @@ class ArrangedView:
     numbers: tuple[int, ...] = ()
 
 
+def can_be_drawn(judged: Judged) -> bool:
+    """Whether plate or pivots can be placed, so that there is anything to arrange."""
+    known = judged.worked.known
+    return _wheel_centre(known) is not None and any(name in PIECES for name in parts_of(known))
+
+
 def arrangement(
     judged: Judged, width: float, height: float, *, third_angle: bool
 ) -> tuple[float, tuple[tuple[ArrangedView, ...], ...]]:
@@ -67,7 +73,7 @@ def arrangement(
     made = {name: part for name, part in parts_of(known).items() if name in PIECES}
     beside = {name: part for name, part in parts_of(known).items() if name in _BESIDE}
     middle = _wheel_centre(known)
-    if middle is None or not made:
+    if middle is None or not can_be_drawn(judged):
         return REDUCTIONS[1], ()
     listed, least = items(judged), _least_size(made, middle)
     for scale in REDUCTIONS[1:]:

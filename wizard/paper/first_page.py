@@ -31,6 +31,8 @@ _FOR = {
     "checklist.pdf": ("Builder", "everything: parts in hand, what is open, layout, and all that the helper's has"),
 }
 """Whom each paper is for and what it is; the same as text, Markdown or SVG is not named again."""
+_NOT_YET = {"general_arrangement.pdf": "general arrangement", "fixture.pdf": "fixture"}
+"""Papers that stand in the folder once there is anything to draw on them."""
 _MOST = 8
 _PICTURE_WIDTH, _LEAST_PICTURE = 66.0, 62.0
 """mm that the picture takes beside what is to be signed, which is as high as that least."""
@@ -105,6 +107,12 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
         said = True
     elif not any(name.endswith(".dxf") for name in names):
         flow.paragraph("Nothing can be cut from this folder: the plate is not drawn on the sheet.", before=0.3)
+        said = True
+    not_yet = [words for name, words in _NOT_YET.items() if name not in names]
+    if not_yet:
+        flow.paragraph(
+            f"Not drawn yet, since plate and pivots are not on the sheet: {' and '.join(not_yet)}.", before=0.3
+        )
         said = True
     estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
     for words, fields in (
