@@ -26,7 +26,9 @@ _At = Callable[[int], Candidate | None]
 """From steps of a lever to what its check says there; None past its end."""
 
 
-def follow(lever: Lever, probe: Probe, here: Score, ways: tuple[int, ...] = (1, -1)) -> tuple[Candidate | None, Candidate | None]:
+def follow(
+    lever: Lever, probe: Probe, here: Score, ways: tuple[int, ...] = (1, -1)
+) -> tuple[Candidate | None, Candidate | None]:
     """A lever moved these ways until the check is satisfied: the least move that does it, and the best that does not.
 
     Strides double, or go where the last one points, until it is good or gets worse; then the least step that is good is

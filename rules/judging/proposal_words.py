@@ -54,7 +54,9 @@ def no_offer_words(looked: Looked) -> list[str]:
     if looked.measure:
         return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
     if looked.cut_short and not looked.tried:
-        return ["It puts other figures together: what helps those helps here. Changes are tried where it is asked for by itself."]
+        return [
+            "It puts other figures together: what helps those helps here. Changes are tried where it is asked for by itself."
+        ]
     if not looked.tried:
         return ["Nothing that can still be chosen changes this."]
     told = [f"None of the steps tried of {_or_list(looked.tried)} helps without a new stop, alone or two together."]

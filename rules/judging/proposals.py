@@ -232,7 +232,9 @@ class _Search:
         tried = tuple(dict.fromkeys(name for lever in self.levers for name in lever.fields))
         found = self.found or list(self._tried_for_others())
         kept = tuple(sorted(found, key=_least_first)[:SHOWN])
-        return Looked(self.finding, kept, tried, None if kept else self._nearest(), cut_short=self.cut_short and not kept)
+        return Looked(
+            self.finding, kept, tried, None if kept else self._nearest(), cut_short=self.cut_short and not kept
+        )
 
     def _tried_for_others(self) -> Iterator[Proposal]:
         own = set(self.probe.fields)

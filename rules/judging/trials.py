@@ -67,7 +67,11 @@ class Trials:
             light = [one for one in trade().worked_again(typed) if one not in trade().heavy]
             self.spend_on(light)
             after = judge(
-                with_entries(self.judged.sheet, dict(typed)), self.judged.shown_in, self.judged, light=True, advice=False
+                with_entries(self.judged.sheet, dict(typed)),
+                self.judged.shown_in,
+                self.judged,
+                light=True,
+                advice=False,
             )
         while not after.whole and not self._refused(after, finding):
             after = self._farther(after)

@@ -171,7 +171,8 @@ class Bolts(Step):
     wheel_nut_torque: NewtonMetre = ask(
         "Wheel nut torque",
         "torque",
-        "What the wheel's or the car's maker asks for, on clean dry threads; go over it again after the first 80 km.",
+        "What the wheel's or the car's maker asks for, on clean dry threads; go over it again after the first "
+        "[50 miles | 80 km].",
         may_be_empty=True,
         further=True,
         between=("20 N m", "800 N m"),
@@ -180,7 +181,7 @@ class Bolts(Step):
     mount_bolt_torque: NewtonMetre = ask(
         "Mounting bolt torque",
         "torque",
-        "Of the bolts that hold the hub, from the hub's maker. Empty: this program's own working, three quarters of proof load.",
+        "Of the bolts that hold the hub, from the hub's maker. Empty counts as half of a full pull: 0.375 of proof load.",
         may_be_empty=True,
         further=True,
         between=("5 N m", "800 N m"),

@@ -8,9 +8,10 @@ from collections.abc import Mapping
 from rules.drawn.full_size.shapes import bounds
 from rules.drawn.weld_symbol import weld_symbol
 from rules.drawn.welding_figure import figures
-from rules.judging.judge import Judged, shown, shown_in_both
+from rules.judging.judge import Judged, shown
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
+from rules.measure.said import in_units
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, ChecklistLine, Marks, checklist, kept_marks
 from rules.shop.holds import HOLDS
@@ -96,7 +97,7 @@ class _Sheet:
 
     def job(self) -> None:
         """Part, people, metal, process."""
-        drawn = shown_in_both(_THICKNESS, self.judged) or BLANK
+        drawn = shown(_THICKNESS, self.judged) or BLANK
         metal = f"{self._answer(_METAL)}; grade and condition {self._answer(_CONDITION)}"
         rows = (
             f"Part: front upright, one LEFT and one RIGHT (mirror images). {self._answer(VEHICLE)}. "
@@ -141,7 +142,8 @@ class _Sheet:
         flow.row(widths, heading, bold=True)
         for joint in found:
             self._joint(joint, widths, heading)
-        flow.row(widths, (f"{len(found) + 1}", "", "", ""), _WRITING)
+        if not self.close:  # room for a joint of the welder's own
+            flow.row(widths, (f"{len(found) + 1}", "", "", ""), _WRITING)
 
     def _joint(self, joint: Joint, widths: list[float], heading: tuple[str, ...]) -> None:
         flow = self.flow
@@ -167,18 +169,17 @@ class _Sheet:
         common = [first_lines(words, flow.area.width, self.most) for words in common]
         for words in ["; ".join(common)] if common and self.close else common:
             flow.paragraph(words, before=0.3)
-        others = "Other joints: "
+        others = []
         if not all(joint.process for joint in found):
-            process = self._answer(_WELD_PROCESS).upper()
-            start = others if any(joint.process for joint in found) else ""
-            flow.paragraph(f"{start}Process {process}. Filler and gas {self._answer(_FILLER)}.", before=0.3)
-        if not all(joint.preheat for joint in found):
-            preheat = shown(_PREHEAT, judged) or FOLLOW_THE_FILLER_MAKER
-            flow.paragraph(
-                f"{others if any(joint.preheat for joint in found) else ''}Preheat: {preheat}.",
-                before=0.3,
+            rest = ", other joints:" if any(joint.process for joint in found) else ""
+            others.append(
+                f"Process{rest} {self._answer(_WELD_PROCESS).upper()}. Filler and gas {self._answer(_FILLER)}."
             )
-        for words in least_legs(judged):
+        if not all(joint.preheat for joint in found):
+            rest = ", other joints" if any(joint.preheat for joint in found) else ""
+            others.append(f"Preheat{rest}: {shown(_PREHEAT, judged) or FOLLOW_THE_FILLER_MAKER}.")
+        others += least_legs(judged)
+        for words in [" ".join(others)] if self.close else others:
             flow.paragraph(words, before=0.3)
         flow.paragraph(
             f"Order of runs, tacks first: {order_of_runs(found)}, each in short bits, opposite side next. Set against shrinking: "
@@ -238,7 +239,11 @@ class _Sheet:
         flow = self.flow
         flow.heading("Looks, crack test, machining after", 20)
         for source in dict.fromkeys(limit.source for limit in VISUAL):
-            passes = "; ".join(f"{limit.what} {limit.passes}" for limit in VISUAL if limit.source == source)
+            passes = "; ".join(
+                f"{limit.what} {in_units(limit.passes, self.judged.shown_in)}"
+                for limit in VISUAL
+                if limit.source == source
+            )
             flow.paragraph(f"{passes} ({source}).", before=0.3)
         flow.paragraph(
             f"Dye test: {self.lines['crack-test.dye'].text} Again after ____ h. "

@@ -3,10 +3,14 @@
 from rules.graph.bands import AtLeast, AtMost
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.measure.closeness import more_than
 from rules.measure.units import Mm, MPa, Newton, Ratio, Share
 from rules.tables import sources
 
 HARDEST_FOOT = AtMost("N", 500.0, 700.0)
+BEYOND_GRIP = AtLeast("1", 1.1, 1.0)
+"""Deceleration at which the rear locks first, over the road's grip. A tenth in hand is common practice, no source: friction of
+one set of pads differs as much from that of the next."""
 OF_THE_ROOM = AtMost("1", 2 / 3, 1.0)
 
 
@@ -26,6 +30,8 @@ def line_pressure_made(
     """Foot, pedal and cylinder against the line pressure that brake torque rests on."""
     verdict = limits.verdict(worked_line_pressure / line_pressure)
     text = "A foot of {pedal_effort} makes {worked_line_pressure}; the brakes are counted with {line_pressure}."
+    if more_than(worked_line_pressure, line_pressure):
+        text += " All that the brake bends is judged with what the foot makes."
     if verdict == "good":
         return Judgement(verdict, text)
     return Judgement(
@@ -74,11 +80,15 @@ def pedal_travel_there_is(pedal_travel: Mm, pedal_room: Mm, limits: AtMost) -> J
     "front-locks-first",
     step="brakes",
     title="Front wheels lock before the rear",
-    limits=AtLeast("1", 1.0),
-    good="at any deceleration the road's grip allows",
+    limits=BEYOND_GRIP,
+    good="up to {good} x the road's grip or more",
+    watch="up to that grip, with less than a tenth in hand for pads, tyres and loads that are not alike",
     stop="the rear locks first below that: the car swaps ends",
-    source=sources.STATICS.saying(
-        "weight shifts forward by deceleration x height / wheelbase; brakes and tyres cold and alike"
+    source=(
+        sources.STATICS.saying(
+            "weight shifts forward by deceleration x height / wheelbase; brakes and tyres cold and alike"
+        ),
+        sources.COMMON_PRACTICE.saying("a tenth in hand"),
     ),
     try_changing=("brakes.rear_pressure_share",),
 )
