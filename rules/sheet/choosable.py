@@ -76,10 +76,10 @@ def bought_anew(name: str) -> str:
     return _BOUGHT.get(name, FIELDS[name].bought or "")
 
 
-def to_be_made(name: str, answer: object) -> str:
+def to_be_made(name: str, answer: str) -> str:
     """What has to be made or fitted for another answer; empty where the entry says it all.
 
-    >>> to_be_made("steering.stopped_by", "rack"), to_be_made("pivots.castor", 0.1)
+    >>> to_be_made("steering.stopped_by", "rack"), to_be_made("pivots.castor", "4 deg")
     ('', '')
     """
     return _MADE.get((name, answer), "")
@@ -105,7 +105,10 @@ _BOUGHT = {
     "steering.rack_travel": "rack", "brakes.master_bore": "master cylinder", "brakes.rear_master_bore": "rear master cylinder",
 }  # fmt: skip
 _MADE = {
-    ("steering.stopped_by", "upright or arm"): "A stop has to be welded or bolted on upright or arm, set to the angle entered.",
+    (
+        "steering.stopped_by",
+        "upright or arm",
+    ): "A stop has to be welded or bolted on upright or arm, set to the angle entered.",
 }
 PLACES = ("pivots", "steering", "arms", "spring")
 """Steps whose lengths say where something stands, rather than how large it is."""

@@ -19,7 +19,9 @@ def _steps(least: float, most: float, step: float) -> Sizes:
 
 
 _PLATE = {
-    "inch": _inches(*(sixteenth / 16 for sixteenth in (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 24, 28, 32))),
+    "inch": _inches(
+        *(sixteenth / 16 for sixteenth in (2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 24, 28, 32))
+    ),
     "metric": (3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 16.0, 18.0, 20.0, 22.0, 25.0, 30.0, 35.0, 40.0, 50.0),
 }
 _RIM_DIAMETERS = _inches(*range(12, 25))

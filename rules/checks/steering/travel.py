@@ -100,7 +100,11 @@ def static_toe_is_usual(static_toe: Mm | None, limits: AtMost) -> Judgement:
     text = f"Both wheels together are set {{toe}} toe-{'in' if static_toe >= 0 else 'out'}"
     if verdict == "good":
         return Judgement("good", f"{text}.", figures=found)
-    why = "few cars are set so" if verdict == "watch" else "no car runs so: the tyres scrub, and it does not hold its line"
+    why = (
+        "few cars are set so"
+        if verdict == "watch"
+        else "no car runs so: the tyres scrub, and it does not hold its line"
+    )
     change = "Measure again across the treads at wheel-centre height; half of it is one wheel's. Then set the tie rods."
     return Judgement(verdict, f"{text}; {why}.", change, found)
 
