@@ -180,7 +180,10 @@ class Graph:
     def what_if_all(
         self, worked: Worked, field_names: Iterable[str], *names: str
     ) -> Callable[[Mapping[str, Any]], Worked]:
-        """The same with other answers to some fields at once, by name."""
+        """The same with other answers to some fields at once, by name.
+
+        A value none of whose inputs comes out otherwise is taken over: an answer seldom changes all that rests on it.
+        """
         changed = frozenset(field_names)
         chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
         again = [
@@ -191,10 +194,18 @@ class Graph:
 
         def with_answers(answers: Mapping[str, Any]) -> Worked:
             trial.known.update(answers)
+            moved = {
+                name for name, answer in answers.items() if name not in worked.known or worked.known[name] != answer
+            }
             for stale in stale_names:
                 trial.forget(stale)
             for node in again:
+                if not node.gathers and not node.waiting and moved.isdisjoint(node.origins):
+                    trial.take_over(node.name, worked)
+                    continue
                 self._work_out_one(node, trial)
+                if not trial.is_as_in(worked, node.name):
+                    moved |= {node.name, getattr(node.note, "stands_for", "")}
             return trial
 
         return with_answers
@@ -259,7 +270,7 @@ class Graph:
                 waits += worked.waits.get(origin, (origin,))
                 not_judged = not_judged or worked.not_judged.get(origin)
         if waits or not_judged:
-            return self._wait(node, worked, waits, not_judged)
+            return worked.note_waiting(node.name, waits, not_judged)
         if put_off:  # only what would be worked out otherwise
             worked.put_off.add(node.name)
             return None
@@ -288,9 +299,9 @@ class Graph:
             if isinstance(answer, float) and not math.isfinite(answer):
                 raise ArithmeticError("the result is not a finite number")
         except Waits as wait:
-            return self._wait(node, worked, wait.fields)
+            return worked.note_waiting(node.name, wait.fields)
         except NotJudged as why:
-            return self._wait(node, worked, why.fields, why.reason)
+            return worked.note_waiting(node.name, why.fields, why.reason)
         except DoesNotApply as why:
             worked.not_here[node.name] = why.reason
             return None
@@ -315,23 +326,6 @@ class Graph:
         if question := getattr(node.note, "stands_for", ""):
             worked.stand_in(question, node.name)
         return answer
-
-    @staticmethod
-    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
-        """Note what it waits for: fields, a value standing for whatever that waits for itself.
-
-        What waits for a value that no entry would give is not judged, for that value's reason.
-        """
-        names = tuple(names)
-        worked.waits[node.name] = tuple(
-            dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
-        )
-        if not worked.waits[node.name]:  # no entry would help: it is not judged, for the reason its value is not
-            not_judged = not_judged or next(
-                (worked.not_judged[name] for name in names if name in worked.not_judged), None
-            )
-        if not_judged:
-            worked.not_judged[node.name] = not_judged
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member

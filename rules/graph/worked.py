@@ -1,5 +1,6 @@
 """What has been worked out for one sheet: the engine's notebook."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -45,6 +46,34 @@ class Worked:
         self.crashed.discard(name)
         self.put_off.discard(name)
         self.stood_in.discard(name)
+
+    def take_over(self, name: str, other: "Worked") -> None:
+        """What another has of a name, in place of what there is."""
+        for kept, others in zip(self._all(), other._all(), strict=True):
+            if name in others:
+                kept[name] = others[name]
+            else:
+                kept.pop(name, None)
+        for mine, theirs in ((self.crashed, other.crashed), (self.put_off, other.put_off)):
+            (mine.add if name in theirs else mine.discard)(name)
+
+    def is_as_in(self, other: "Worked", name: str) -> bool:
+        """Whether a name was worked out, from what is measured, and to the same as in another."""
+        if name not in self.known or name not in other.known or self.estimated.get(name) != other.estimated.get(name):
+            return False
+        return bool(self.known[name] == other.known[name])
+
+    def note_waiting(self, name: str, wanted: Iterable[str], not_judged: Reason | None = None) -> None:
+        """Note what a name waits for: fields, a value standing for whatever that waits for itself.
+
+        What waits for a value that no entry would give is not judged, for that value's reason.
+        """
+        wanted = tuple(wanted)
+        self.waits[name] = tuple(dict.fromkeys(field for each in wanted for field in self.waits.get(each, (each,))))
+        if not self.waits[name]:  # no entry would help: it is not judged, for the reason its value is not
+            not_judged = not_judged or next((self.not_judged[each] for each in wanted if each in self.not_judged), None)
+        if not_judged:
+            self.not_judged[name] = not_judged
 
     def stand_in(self, question: str, value: str) -> None:
         """Let a value that was worked out answer a question, unless somebody has."""

@@ -108,7 +108,10 @@ def _both_measured(one: str, other: str) -> tuple[str, ...]:
 def _looked_into(trials: Trials, finding: Finding) -> Looked:
     search = _Search(trials, trials.judged, finding)
     try:
-        search.offers(search.singles(search.probe.here()))
+        for fields in search.tiers():
+            search.offers(search.singles(fields))
+            if search.found:
+                break
         if not any(RANK[offer.after] == search.probe.best for offer in search.found):
             search.pairs()
     except Spent:
@@ -141,17 +144,26 @@ class _Search:
     def __post_init__(self) -> None:
         self.probe = Probe(self.judged.worked, self.finding.check, self.finding.about, self.trials.spend_on)
 
-    def singles(self, here: Score) -> list[Candidate]:
+    def tiers(self) -> tuple[tuple[str, ...], ...]:
+        """The fields to move, together; where a part is too weak its own sizes first, and all others only if those do nothing."""
+        fields = self.probe.fields
+        if self.finding.group != "strength":
+            return (fields,)
+        own = tuple(filter(of_an_own_part, fields))
+        return own, tuple(name for name in fields if name not in own)
+
+    def singles(self, fields: tuple[str, ...]) -> list[Candidate]:
         """Places of single levers that satisfy the check by itself, the least effort first."""
         units, probe = self.judged.sheet.shown_in, self.probe
-        self.levers = levers(self.judged.worked, probe.fields, units)
+        here, moved = probe.here(), levers(self.judged.worked, fields, units)
+        self.levers += moved
         found = [
             Candidate(place, score, 1.0)
-            for place in best_places(self.judged.worked, probe.fields, units)
+            for place in best_places(self.judged.worked, fields, units)
             if (score := probe.asking(place)(place)) > here
         ]
         found = sorted(found, key=lambda one: one.score, reverse=True)[:1]
-        for lever, ways in self._worth_following(here):
+        for lever, ways in self._worth_following(moved, here):
             reached, nearest = follow(lever, probe, here, ways)
             if reached is not None:
                 found.append(reached)
@@ -161,19 +173,17 @@ class _Search:
         found.sort(key=self._in_order)
         return found
 
-    def _in_order(self, one: Candidate) -> tuple[int, bool, int, bool, float]:
-        """What is too large to be meant comes last; where a part is too weak, its own sizes come before where things stand."""
-        fields = one.answers.keys()
-        elsewhere = self.finding.group == "strength" and not all(map(of_an_own_part, fields))
-        return -one.score.rank, self._too_large(one.answers), _bought(one.answers), elsewhere, one.effort
+    def _in_order(self, one: Candidate) -> tuple[int, bool, int, float]:
+        """What is too large to be meant comes last."""
+        return -one.score.rank, self._too_large(one.answers), _bought(one.answers), one.effort
 
     def _too_large(self, answers: Answers) -> bool:
         return any(too_large_to_be_meant(name, now_of(self.judged.worked, name), to) for name, to in answers.items())
 
-    def _worth_following(self, here: Score) -> list[tuple[Lever, tuple[int, ...]]]:
+    def _worth_following(self, moved: list[Lever], here: Score) -> list[tuple[Lever, tuple[int, ...]]]:
         """The levers that do something when moved by a stride, those that help most first; and which ways to go."""
         helps: list[tuple[Score, int, Lever, tuple[int, ...]]] = []
-        for place, lever in enumerate(self.levers):
+        for place, lever in enumerate(moved):
             after = after_a_stride(lever, self.probe, here)
             if after is not None and (after[0] > here or not here.in_hand):
                 helps.append((after[0], -place, lever, after[1]))
@@ -224,7 +234,7 @@ class _Search:
         """Single levers that mend a finding of a changed copy, those that were moved already left alone."""
         search = _Search(self.trials, after, finding)
         here = search.probe.here()
-        found = [one for one in search.singles(here) if not moved.keys() & one.answers.keys()]
+        found = [one for one in search.singles(search.probe.fields) if not moved.keys() & one.answers.keys()]
         return [one.answers for one in found if one.score.rank > here.rank][:most]
 
     def looked(self) -> Looked:

@@ -20,7 +20,11 @@ GONE = {
 }  # fmt: skip
 """Tables that a sheet is finished without. With its table a part is gone from the corner: these checks then speak of the rest,
 and the sheet's scope counts fewer judged."""
+TOE = "a toe that is not entered counts as none, and with none the wheels turn as they should"
 BEGUN_BY_TABLE = {
+    ("arms", "static-toe"): TOE,
+    ("arms", "steering-sense"): TOE,
+    ("arms", "ackermann-error"): TOE,
     ("pivots", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("plate", "plate-ends-fit"): "only a narrowed end's own entries say that there is one",
     ("upright", "snout-strength"): "only a snout's own entries say that there is one",
