@@ -10,7 +10,6 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
-import math
 from collections.abc import Callable, Iterable, Mapping
 from types import MappingProxyType
 from typing import Any
@@ -25,11 +24,12 @@ from rules.graph.annotations import (
     unit_of,
     without_none,
 )
+from rules.graph.ask import ask
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Waiting, in_name
 from rules.graph.node import Input, Node, in_order
-from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
+from rules.graph.results import Judgement
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
@@ -135,9 +135,10 @@ class Graph:
     def work_again(
         self, before: Worked, answers: Mapping[str, Any], *, light: bool = False
     ) -> tuple[Worked, frozenset[str]]:
-        """Work out with other answers only what they can change, and name the values and checks that rest on them.
+        """Work out with other answers only what they change, and name the values that changed and the checks to ask again.
 
-        before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
+        A value is asked again where something it takes is not as it was; where its answer is as before, what takes it is not.
+        before: what was worked out with other answers; it is left as it is. What was put off there is worked out now.
         light: put off what is heavy, and what rests on it.
         """
         had = {
@@ -145,18 +146,37 @@ class Graph:
         }
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
-        touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
-        touched |= {self._stand_ins[name] for name in changed if name in self._stand_ins}
         worked = before.copy()
         worked.light = light
-        stale = {name for name in before.stood_in if self._stand_ins[name] in touched}
-        for name in (*changed, *touched, *stale):
+        for name in changed:
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
+        now = set() if light else before.put_off
+        moved = changed.copy()
         for name, node in self.values.items():
-            if name in touched:
-                self._work_out_one(node, worked)
-        return worked, frozenset(touched)
+            question = node.note.stands_for
+            if name not in now and question not in changed and moved.isdisjoint(node.origins):
+                continue
+            names = (name, question) if question else (name,)
+            worked.forget(name)
+            if question in worked.stood_in:
+                worked.forget(question)
+            self._work_out_one(node, worked)
+            for one in names:
+                if before.same(one, worked):
+                    worked.take_over(one, before)
+                else:
+                    moved.add(one)
+        asked = {
+            name
+            for name, node in self.checks.items()
+            if name in now
+            or not moved.isdisjoint(node.origins)
+            or (not changed.isdisjoint(self._needs_set[name]) and _looks_further(name, before))
+        }
+        for name in asked:
+            worked.forget(name)
+        return worked, frozenset(moved - changed | asked)
 
     def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
         """A function that gives values, and what values or checks rest on, with another answer to one field.
@@ -201,126 +221,7 @@ class Graph:
         return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
-        put_off = worked.light and node.name in self._heavy
-        if node.takes is not None and not put_off:  # by far most: everything it takes is known
-            known = worked.known
-            try:
-                arguments = {parameter: known[origin] for parameter, origin in node.takes}
-            except KeyError:
-                return self._with_some_missing(node, worked, put_off)
-            return self._ask(node, worked, {**node.fixed, **arguments}, self._to_measure(node, worked))
-        return self._with_some_missing(node, worked, put_off)
-
-    @staticmethod
-    def _to_measure(node: Node, worked: Worked) -> list[str]:
-        """What to measure of the estimates it rests on, in order."""
-        estimated = worked.estimated
-        if estimated.keys().isdisjoint(node.origins):
-            return []
-        return [field for given in node.inputs for field in estimated.get(given.origin, ())]
-
-    def _with_some_missing(self, node: Node, worked: Worked, put_off: bool) -> Any:
-        """Ask its function without what it can do without, or note why it cannot be asked."""
-        arguments: dict[str, Any] = dict(node.fixed)
-        gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
-        waits: list[str] = []
-        not_judged: Reason | None = None
-        for given in node.inputs:
-            origin = given.origin
-            if origin in worked.known:
-                (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
-            elif origin in worked.broken and not_judged:
-                continue  # nobody has asked for this, so what failed is said by what was asked for
-            elif origin in worked.broken:
-                worked.broken[node.name] = worked.broken[origin]
-                worked.crashed |= {node.name} if origin in worked.crashed else set()
-                return None
-            elif origin in worked.put_off:
-                put_off = True
-            elif given.into:
-                continue
-            elif given.optional:
-                arguments[given.parameter] = None
-            elif origin in worked.not_here:
-                worked.not_here[node.name] = worked.not_here[origin]
-                return None
-            else:
-                waits += worked.waits.get(origin, (origin,))
-                not_judged = not_judged or worked.not_judged.get(origin)
-        if waits or not_judged:
-            return self._wait(node, worked, waits, not_judged)
-        if put_off:  # only what would be worked out otherwise
-            worked.put_off.add(node.name)
-            return None
-        return self._ask(node, worked, arguments, self._to_measure(node, worked), gathered)
-
-    def _ask(
-        self,
-        node: Node,
-        worked: Worked,
-        arguments: dict[str, Any],
-        measure: list[str],
-        gathered: Mapping[str, dict[str, Any]] = MappingProxyType({}),
-    ) -> Any:
-        """Ask its function, and note the answer, or why there is none.
-
-        measure: what to measure of the estimates it rests on. gathered: what is handed on in one argument.
-        """
-        try:
-            for into, hand_on in node.gathers.items():
-                arguments[into] = hand_on(gathered[into])
-            for into, names in node.waiting.items():
-                arguments[into] = tuple(
-                    name for name in names if name in worked.waits and name not in worked.not_judged
-                )
-            answer = node.function(**arguments)
-            if isinstance(answer, float) and not math.isfinite(answer):
-                raise ArithmeticError("the result is not a finite number")
-        except Waits as wait:
-            return self._wait(node, worked, wait.fields)
-        except NotJudged as why:
-            return self._wait(node, worked, why.fields, why.reason)
-        except DoesNotApply as why:
-            worked.not_here[node.name] = why.reason
-            return None
-        except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            if isinstance(fault, OutsideRange):
-                worked.broken[node.name] = fault.reason
-            else:
-                worked.broken[node.name] = Reason(
-                    f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
-                )
-                worked.crashed.add(node.name)
-            return None
-        if measure and isinstance(answer, float):
-            # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
-            handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
-            measure = list(worked.estimated.get(handed[0], ())) if handed else measure
-        if isinstance(answer, Estimate) and answer.measure not in measure:
-            measure.append(answer.measure)
-        if measure:
-            worked.estimated[node.name] = tuple(dict.fromkeys(measure))
-        worked.known[node.name] = answer
-        if question := getattr(node.note, "stands_for", ""):
-            worked.stand_in(question, node.name)
-        return answer
-
-    @staticmethod
-    def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
-        """Note what it waits for: fields, a value standing for whatever that waits for itself.
-
-        What waits for a value that no entry would give is not judged, for that value's reason.
-        """
-        names = tuple(names)
-        worked.waits[node.name] = tuple(
-            dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,)))
-        )
-        if not worked.waits[node.name]:  # no entry would help: it is not judged, for the reason its value is not
-            not_judged = not_judged or next(
-                (worked.not_judged[name] for name in names if name in worked.not_judged), None
-            )
-        if not_judged:
-            worked.not_judged[node.name] = not_judged
+        return ask(node, worked, put_off=worked.light and node.name in self._heavy)
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member
@@ -398,3 +299,12 @@ class Graph:
                 f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
             )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
+
+
+def _looks_further(check: str, worked: Worked) -> bool:
+    """Whether its words rest on more than it takes: on which answer moves its number most, or on why it failed."""
+    answer = worked.known.get(check)
+    given = answer if isinstance(answer, tuple) else (answer,)
+    return check in worked.broken or any(
+        isinstance(one, Judgement) and (one.again is not None or one.rests_on) for one in given
+    )

@@ -1,9 +1,23 @@
 """What has been worked out for one sheet: the engine's notebook."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields, is_dataclass
 from typing import Any
 
 from rules.graph.results import Reason
+
+_NOTHING = object()
+
+
+def _same(one: Any, other: Any) -> bool:
+    """Whether two answers, or reasons for none, are alike in all that anybody can make of them."""
+    if one is other:
+        return True
+    if type(one) is not type(other) or one != other:
+        return False
+    if isinstance(one, Reason):
+        return bool(one.figures == other.figures and one.change == other.change)
+    aside = [kept.name for kept in fields(one) if kept.init and not kept.compare] if is_dataclass(one) else ()
+    return all(getattr(one, name) is getattr(other, name) for name in aside)
 
 
 @dataclass(slots=True)
@@ -54,6 +68,21 @@ class Worked:
             self.estimated.pop(question, None)
             if value in self.estimated:
                 self.estimated[question] = self.estimated[value]
+
+    def same(self, name: str, other: "Worked") -> bool:
+        """Whether the same is known of a name, or why it is not."""
+        mine, its = self._of(name), other._of(name)
+        return all(_same(one, another) for one, another in zip(mine, its, strict=True))
+
+    def take_over(self, name: str, other: "Worked") -> None:
+        """Have of a name what another has of it: an equal number of its own would not be the one that was handed on."""
+        for mine, its in zip(self._all(), other._all(), strict=True):
+            if name in its:
+                mine[name] = its[name]
+
+    def _of(self, name: str) -> tuple[Any, ...]:
+        kept = (one.get(name, _NOTHING) for one in self._all())
+        return (*kept, name in self.crashed, name in self.put_off, name in self.stood_in)
 
     def _all(self) -> tuple[dict[str, Any], ...]:
         return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
