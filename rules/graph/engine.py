@@ -157,16 +157,7 @@ class Graph:
             question = node.note.stands_for
             if name not in now and question not in changed and moved.isdisjoint(node.origins):
                 continue
-            names = (name, question) if question else (name,)
-            worked.forget(name)
-            if question in worked.stood_in:
-                worked.forget(question)
-            self._work_out_one(node, worked)
-            for one in names:
-                if before.same(one, worked):
-                    worked.take_over(one, before)
-                else:
-                    moved.add(one)
+            self._ask_anew(node, before, worked, moved)
         asked = {
             name
             for name, node in self.checks.items()
@@ -177,6 +168,22 @@ class Graph:
         for name in asked:
             worked.forget(name)
         return worked, frozenset(moved - changed | asked)
+
+    def _ask_anew(self, node: Node, before: Worked, worked: Worked, moved: set[str]) -> None:
+        """Ask a value once more, and add it to what moved, with a question it stands for, where it is not as before."""
+        self._forget(node, worked)
+        self._work_out_one(node, worked)
+        for name in filter(None, (node.name, node.note.stands_for)):
+            if before.same(name, worked):
+                worked.take_over(name, before)
+            else:
+                moved.add(name)
+
+    @staticmethod
+    def _forget(node: Node, worked: Worked) -> None:
+        worked.forget(node.name)
+        if node.note.stands_for in worked.stood_in:
+            worked.forget(node.note.stands_for)
 
     def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
         """A function that gives values, and what values or checks rest on, with another answer to one field.
@@ -195,15 +202,24 @@ class Graph:
         again = [
             self.values[need] for need in chain if need in self.values and not changed.isdisjoint(self._needs_set[need])
         ]
-        stale_names = [node.name for node in again] + [name for name in names if name in self.checks]
+        checks = [name for name in names if name in self.checks]
         trial = worked.copy()
+        strayed: set[str] = set()
 
         def with_answers(answers: Mapping[str, Any]) -> Worked:
             trial.known.update(answers)
-            for stale in stale_names:
+            for stale in checks:
                 trial.forget(stale)
+            moved = set(changed)
             for node in again:
-                self._work_out_one(node, trial)
+                if not moved.isdisjoint(node.origins):
+                    self._ask_anew(node, worked, trial, moved)
+                    strayed.add(node.name)
+                elif node.name in strayed:
+                    self._forget(node, trial)
+                    for name in {node.name, node.note.stands_for} - changed:
+                        trial.take_over(name, worked)
+                    strayed.discard(node.name)
             return trial
 
         return with_answers

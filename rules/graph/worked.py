@@ -56,9 +56,8 @@ class Worked:
         """Drop what is known of a name."""
         for kept in self._all():
             kept.pop(name, None)
-        self.crashed.discard(name)
-        self.put_off.discard(name)
-        self.stood_in.discard(name)
+        for marks in self._marks():
+            marks.discard(name)
 
     def stand_in(self, question: str, value: str) -> None:
         """Let a value that was worked out answer a question, unless somebody has."""
@@ -75,14 +74,20 @@ class Worked:
         return all(_same(one, another) for one, another in zip(mine, its, strict=True))
 
     def take_over(self, name: str, other: "Worked") -> None:
-        """Have of a name what another has of it: an equal number of its own would not be the one that was handed on."""
+        """Have of a name what another has of it. An equal number worked out anew would not be the very one handed on."""
         for mine, its in zip(self._all(), other._all(), strict=True):
             if name in its:
                 mine[name] = its[name]
+        for marks, others in zip(self._marks(), other._marks(), strict=True):
+            if name in others:
+                marks.add(name)
 
     def _of(self, name: str) -> tuple[Any, ...]:
         kept = (one.get(name, _NOTHING) for one in self._all())
-        return (*kept, name in self.crashed, name in self.put_off, name in self.stood_in)
+        return (*kept, *(name in marks for marks in self._marks()))
 
     def _all(self) -> tuple[dict[str, Any], ...]:
         return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
+
+    def _marks(self) -> tuple[set[str], ...]:
+        return self.crashed, self.put_off, self.stood_in

@@ -136,3 +136,16 @@ def test_what_does_not_apply_any_more_is_forgotten_and_comes_back(graph: Graph) 
     gone = graph.work_out({**ANSWERS, "wheel.width": 5.0})
     back, _ = graph.work_again(gone, ANSWERS)
     assert back.known["above"] == 9.0 and not back.not_here
+
+
+def test_trying_answers_stops_there_too_and_leaves_nothing_of_the_one_before(graph: Graph) -> None:
+    worked = graph.work_out(ANSWERS)
+    tried = graph.what_if(worked, "wheel.width", "above")
+    ASKED.clear()
+    assert tried(460.0).known["above"] == 9.0 and ASKED == ["whole_hundreds"]
+    assert tried(510.0).known["above"] == 10.0
+    assert "above" in tried(950.0).broken
+    ASKED.clear()
+    again = tried(470.0)
+    assert again.known["above"] == 9.0 and not again.broken and not again.crashed
+    assert ASKED == ["whole_hundreds"]
