@@ -16,7 +16,7 @@ from rules.judging.judge import judge
 from rules.sheet import FIELDS
 from sample_sheets import samples
 from tests.support.judging import judged_sample
-from tests.support.kept import as_text, explained, mark, shown, worked_out
+from tests.support.kept import as_text, explained, mark, shown, worked_out, written_down
 
 CHANGED = {
     path.stem: tomllib.loads(path.read_text("utf-8"))["base"]
@@ -40,6 +40,10 @@ def test_what_is_drawn_and_listed(name: str, snapshot: SnapshotAssertion) -> Non
 
 def test_what_is_explained(snapshot: SnapshotAssertion) -> None:
     assert "\n".join(explained(judged_sample("fell_badger_finished_metric"))) == snapshot
+
+
+def test_what_is_written_down(snapshot: SnapshotAssertion) -> None:
+    assert "\n".join(written_down()) == snapshot
 
 
 @pytest.mark.parametrize("name", CHANGED)

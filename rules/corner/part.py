@@ -37,7 +37,8 @@ class Part:
 
     A ball joint's round housing belongs to its arm, but its middle stays where it is on the upright. stands_on: the name of
     a part that it is fixed to by a bolt of its own, so that the two touch. foot: where it is joined to another
-    piece, where that is known.
+    piece, where that is known. assumed: what to enter where nobody has said how it runs fore and aft, so that what it meets
+    there is no more than a guess.
     """
 
     name: str
@@ -47,13 +48,16 @@ class Part:
     held_by: MovesWith | None = None
     stands_on: str = ""
     foot: Foot | None = None
+    assumed: str = ""
     solid: Solid = field(init=False, compare=False, repr=False)
     number: int = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "solid", solid(*self.shapes))
         object.__setattr__(
-            self, "number", hash((self.name, self.group, self.shapes, self.kind, self.held_by, self.stands_on))
+            self,
+            "number",
+            hash((self.name, self.group, self.shapes, self.kind, self.held_by, self.stands_on, self.assumed)),
         )
 
     def __hash__(self) -> int:

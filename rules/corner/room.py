@@ -49,8 +49,19 @@ class BetweenTwo:
 
     @property
     def verdict(self) -> Verdict:
-        """good, watch or stop."""
-        return "good" if self.gap is None else self.band.limits.verdict(self.gap)
+        """good, watch or stop; watch at worst where the place of one is assumed and could be another."""
+        if self.gap is None:
+            return "good"
+        found = self.band.limits.verdict(self.gap)
+        return "watch" if found == "stop" and self.assumed else found
+
+    @property
+    def assumed(self) -> str:
+        """What to enter where a part's run fore and aft is a guess; empty where it is not, or where a wheel sweeps past it.
+
+        A wheel turned by the lock reaches both legs of an arm sooner than the one that is assumed between them.
+        """
+        return "" if "wheel" in (part.group for part in self.parts) else self.parts[0].assumed or self.parts[1].assumed
 
     @property
     def clock(self) -> float:

@@ -17,7 +17,16 @@ from rules.measure.display import show
 from rules.measure.quantity import INCH, KINDS, Units
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
-from rules.sheet.choosable import CHOICES, EMPTY_IS_NOUGHT, KEEPS_HALF, NEVER_LESS, OFFSETS, TOGETHER, choosable
+from rules.sheet.choosable import (
+    CHOICES,
+    EMPTY_IS_NOUGHT,
+    KEEPS_HALF,
+    NEVER_LESS,
+    NEVER_MORE,
+    OFFSETS,
+    TOGETHER,
+    choosable,
+)
 from rules.tables.shelf import SHELF
 
 Answers = Mapping[str, Any]
@@ -82,10 +91,10 @@ def now_of(worked: Worked, name: str) -> object:
 def _single(worked: Worked, name: str, units: Units) -> Lever | None:
     """One entry by itself; None where nothing that can be moved is entered."""
     lever = _either_way(worked, name, units)
-    if lever is None or name not in NEVER_LESS:
+    if lever is None or name not in NEVER_LESS | NEVER_MORE:
         return lever
-    at = lever.at
-    return Lever(lever.fields, lambda n: at(n) if n > 0 else None, lever.bold)
+    at, way = lever.at, 1 if name in NEVER_LESS else -1
+    return Lever(lever.fields, lambda n: at(n) if n * way > 0 else None, lever.bold)
 
 
 def _either_way(worked: Worked, name: str, units: Units) -> Lever | None:

@@ -6,7 +6,7 @@ from typing import Any
 
 from rules.judging.judge import and_list, label
 from rules.judging.proposals import EntryChange, Looked, Moved, Proposal
-from rules.sheet.choosable import NEVER_LESS
+from rules.sheet.choosable import NEVER_LESS, NEVER_MORE
 
 
 def entry_words(entry: EntryChange) -> str:
@@ -54,7 +54,7 @@ def no_offer_words(looked: Looked) -> list[str]:
     if not looked.tried:
         return ["Nothing that can still be chosen changes this."]
     told = [f"None of the steps tried of {_or_list(looked.tried)} helps without a new stop, alone or two together."]
-    if carries := tuple(name for name in looked.tried if name in NEVER_LESS):
+    if carries := tuple(name for name in looked.tried if name in NEVER_LESS | NEVER_MORE):
         told.append(f"Less metal is never tried, of {_or_list(carries)}: where strength is judged, try that yourself.")
     near = looked.nearest
     if near is not None:

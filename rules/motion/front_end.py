@@ -12,6 +12,7 @@ from math import atan2, copysign, cos, hypot, pi, radians, sin
 
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, plus, size, times, unit, within
 from rules.motion.circle import PivotCircle, hinged, nearest_turn
+from rules.motion.kinds import FullLock
 from rules.motion.linkage import SteeringLinkage, rod_length
 from rules.motion.points import FORWARD, CannotReach, Hinge, Pose, UprightPoints, mirrored
 from rules.motion.search import golden, last_that_holds
@@ -65,7 +66,8 @@ class FrontEnd:
             self._rod_side = self._outer_circle(0.0).side_of(mirrored(straight, linkage.centre_line))
             assert linkage.stop is not None
             middle = self._middle_of_one_rod(self._outer_circle(0.0), linkage.centre_line) if linkage.toe else 0.0
-            self._full = self._turn_to(linkage.stop) - middle
+            self._stop_turn = self._turn_to(linkage.stop)
+            self._full = self._stop_turn - middle
             return
         assert linkage.inner is not None
         self._rod_side = self._outer_circle(0.0).side_of(linkage.inner)
@@ -85,7 +87,7 @@ class FrontEnd:
         if ends_there and self._short_of_stop(most):
             return most
         slide = self._slide_at(0.0, self._stop_turn)
-        if slide is not None and slide * most > 0 and self._turns_to_stop(slide):
+        if slide is not None and slide * most > 0 and self._turns_to_stop(0.0, slide):
             return slide
         return last_that_holds(self._short_of_stop, 0.0, most)  # a rod past its dead point, or that locks before
 
@@ -97,10 +99,10 @@ class FrontEnd:
         except CannotReach:
             return None
 
-    def _turns_to_stop(self, slide: float) -> bool:
+    def _turns_to_stop(self, travel: float, slide: float) -> bool:
         """Whether the wheel stands at its stop with the inner ends there, and not on the other side of a dead point."""
         try:
-            return abs(self._steered(0.0, self._held[0.0], slide).turn - self._stop_turn) < AT_STOP
+            return abs(self._steered(travel, self.held(travel), slide).turn - self._stop_turn) < AT_STOP
         except CannotReach:
             return False
 
@@ -257,18 +259,33 @@ class FrontEnd:
         assert self.linkage is not None
         pivots = self.held(travel)
         if self.linkage.how == "one rod across":
-            return self._at_one_rod(travel, pivots, lock, self.linkage.centre_line)
+            return self._at_one_rod(travel, pivots, lock, stop_holds=self.linkage.stop_on == "wheel")
         return self._steered(travel, pivots, lock * self._full_at(travel))
+
+    def held_by(self, travel: float) -> FullLock:
+        """What holds full lock at a travel. Raises CannotReach where the links do not get there."""
+        linkage = self.linkage
+        assert linkage is not None
+        if linkage.how == "one rod across":
+            return linkage.stop_on
+        full = self._full_at(travel)
+        where = 0.0 if linkage.stop_on == "slide" else travel  # a stop on the slide was set at ride height
+        if (
+            linkage.stop is not None
+            and abs(self._steered(where, self.held(where), full).turn - self._stop_turn) < AT_STOP
+        ):
+            return linkage.stop_on
+        return "end" if linkage.travel is not None and abs(full) >= linkage.travel else "links"
 
     def rack_held(self, travel: float, lock: float) -> Pose:
         """The left corner at a travel with rack or relay rod held where it is at this lock at ride height.
 
-        `at` turns the wheel as far as its stop lets it at that travel; this holds the steering wheel. With one rod across
-        the two are the same. Raises CannotReach where the links lock before.
+        `at` turns the wheel as far as its stop lets it at that travel; this holds the steering wheel. With one rod across the
+        left wheel is as far from the middle as at ride height. Raises CannotReach where the links lock before.
         """
         assert self.linkage is not None
         if self.linkage.how == "one rod across":
-            return self.at(travel, lock)
+            return self._at_one_rod(travel, self.held(travel), lock, stop_holds=False)
         return self._steered(travel, self.held(travel), lock * self._full)
 
     def _steered(self, travel: float, pivots: tuple[Vector, Vector], slide: float) -> Pose:
@@ -287,17 +304,20 @@ class FrontEnd:
             most = self._full if linkage.travel is None else copysign(linkage.travel, self._full)
             at_stop = self._slide_at(travel, self._stop_turn)
             slide = most if at_stop is None else at_stop
-            stopped = slide * most > 0 and (linkage.travel is None or abs(slide) <= linkage.travel)
-            self._full_slides[travel] = slide if stopped else most
+            within = slide * most > 0 and (linkage.travel is None or abs(slide) <= linkage.travel)
+            self._full_slides[travel] = slide if within and self._turns_to_stop(travel, slide) else most
         return self._full_slides[travel]
 
-    def _at_one_rod(self, travel: float, pivots: tuple[Vector, Vector], lock: float, centre_line: float) -> Pose:
-        circle = self._outer_circle(travel)
+    def _at_one_rod(self, travel: float, pivots: tuple[Vector, Vector], lock: float, *, stop_holds: bool) -> Pose:
+        """stop_holds: the stop holds the inner wheel's turn at every travel, not its way from the middle."""
+        assert self.linkage is not None
+        circle, centre_line = self._outer_circle(travel), self.linkage.centre_line
         straight = self._middle_of_one_rod(circle, centre_line)
-        other = mirrored(circle.at(straight + abs(lock) * self._full), centre_line)
+        turned = abs(lock) * (self._stop_turn - straight if stop_holds else self._full)
+        other = mirrored(circle.at(straight + turned), centre_line)
         if lock >= 0:
             inner = mirrored(circle.at(circle.angle(other, self._rod, self._rod_side)), centre_line)
-            return self._pose(pivots, straight + lock * self._full, inner)
+            return self._pose(pivots, straight + turned, inner)
         return self._pose(pivots, circle.angle(other, self._rod, self._rod_side), other)
 
     def _middle_of_one_rod(self, circle: PivotCircle, centre_line: float) -> float:

@@ -19,7 +19,8 @@ class SteeringLinkage:
     relay_arm: mm, minus where the arms point rearward. centre_line: the car's centre line, mm from the tyre plane (minus).
     travel: mm sideways each way, to the rack's own end; None where only the stop is known. stop: rad of the inner wheel
     at ride height where the stop touches; None where there is none. stop_on: a stop on "wheel" holds the wheel's turn at every
-    travel; one on the "slide", rack or steering box, holds that, and the wheel's turn follows the travel. toe: rad of each
+    travel; one on the "slide", rack or steering box, holds that, and the wheel's turn follows the travel: with one rod across,
+    whose drag link nobody entered, the inner wheel is then as far from the middle as at ride height. toe: rad of each
     wheel at ride height, in positive: what the rod's length is set for.
     """
 

@@ -25,9 +25,13 @@ NEVER_LESS = frozenset(
     upright.bracket_arm_width upright.snout_diameter upright.section_above upright.section_below
     bolts.upper_lug_thickness bolts.lower_lug_thickness bolts.upper_edge_distance bolts.lower_edge_distance
     bolts.hub_bolt_engagement rotor.finished_thickness steering.tie_rod_threads_in
+    arms.lower_tube arms.upper_tube plate.gusset_thickness plate.gusset_along_plate plate.gusset_along_lug
+    upright.arm_on_wall upright.arm_on_wall_width upright.seam_leg bolts.upper_lug_width bolts.lower_lug_width
     """.split()
 )
 """Metal that carries: less of it is no way out of anything."""
+NEVER_MORE = frozenset({"upright.snout_bore"})
+"""Metal that is bored away: more of it neither."""
 KEEPS_HALF = frozenset("arms.bump_travel arms.droop_travel steering.stop_angle steering.rack_travel".split())
 """What the car can do: a change that takes more than half of it away is no advice."""
 ELSEWHERE = ("rotor.finished_thickness", "caliper.line_pressure")

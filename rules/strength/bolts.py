@@ -21,7 +21,8 @@ def group_pulls(places: Sequence[tuple[float, float]], pull: float, moment_x: fl
     pull: square to the plane, N. moment_x, moment_z: about the group's centroid, N mm, in the sense that plus moment_x
     pulls the bolts at plus z and plus moment_z those at plus x. Source: elastic method, AISC Manual part 7 (from memory):
     it takes the joint as tight, so that bolts are counted as pushing too, which gives more pull than tilting on an edge.
-    They may lie anywhere. Raises OutsideRange where they lie on one line and cannot hold the moment.
+    They may lie anywhere; no published example of an uneven group was found to check against. Raises OutsideRange where they
+    lie on one line and cannot hold the moment.
 
     >>> group_pulls([(-40.0, 50.0), (40.0, 50.0), (40.0, -50.0), (-40.0, -50.0)], 400.0, 100_000.0, 0.0)
     [600.0, 600.0, -400.0, -400.0]

@@ -1,12 +1,17 @@
 """Anything the rules work out, as short lines of text that stay the same as long as it does."""
 
+import ast
 import enum
 import re
 from collections.abc import Callable, Iterator, Mapping, Set
 from dataclasses import fields, is_dataclass
 from hashlib import sha256
+from importlib import import_module
+from pathlib import Path
+from pkgutil import walk_packages
 from typing import Any
 
+import rules
 from rules.drawn.arrangement import arrangement
 from rules.drawn.coping import copings, edge, quarters
 from rules.drawn.corner_parts import parts_of
@@ -61,7 +66,8 @@ def as_text(what: Any) -> str:
         inside = ", ".join(f"{one.name}={as_text(getattr(what, one.name))}" for one in fields(what) if one.compare)
         return f"{type(what).__name__}({inside})"
     if isinstance(what, Mapping):
-        return "{" + ", ".join(f"{key}: {as_text(value)}" for key, value in what.items()) + "}"
+        pairs = ((as_text(key) if isinstance(key, Set) else key, value) for key, value in what.items())
+        return "{" + ", ".join(f"{key}: {as_text(value)}" for key, value in pairs) + "}"
     if isinstance(what, Set):
         return "{" + ", ".join(sorted(map(as_text, what))) + "}"
     if isinstance(what, tuple | list):
@@ -163,6 +169,28 @@ def shown(judged: Judged) -> Iterator[str]:
     for of in SHOWN:
         for title, what in of(judged):
             yield f"{title} {mark(what)}"
+
+
+def written_down() -> Iterator[str]:
+    """A line for each figure, table and limit that a module of the rules has at its head, and for each entry as it is asked."""
+    for found in walk_packages(rules.__path__, "rules."):
+        module = import_module(found.name)
+        for name in _at_the_head(ast.parse(Path(module.__file__ or "").read_text("utf-8"))):
+            value = getattr(module, name)
+            if any(map(str.isdigit, as_text(value))):
+                yield f"{found.name}.{name} = {kept(value)}"
+    for name, asked in FIELDS.items():
+        yield f"{name} {mark(asked)}"
+    for name, node in trade().checks.items():
+        yield f"{name} {mark(node.note.limits)}"
+
+
+def _at_the_head(module: ast.Module) -> Iterator[str]:
+    for statement in module.body:
+        if isinstance(statement, ast.Assign | ast.AnnAssign):
+            targets = statement.targets if isinstance(statement, ast.Assign) else [statement.target]
+            found = (each for target in targets for each in ast.walk(target) if isinstance(each, ast.Name))
+            yield from (each.id for each in found if each.id.isupper())
 
 
 def explained(judged: Judged) -> Iterator[str]:

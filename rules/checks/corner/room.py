@@ -88,7 +88,10 @@ def _judgement(pair: BetweenTwo) -> Judgement:
     change = (
         f"{{short}} more room is wanted: {other} {way(pair)}." if gap >= 0 else "At least {short} more room is wanted."
     )
-    again = again_of(pair.one, pair.other, pair.travel, pair.lock)
+    if pair.assumed:
+        text += " How the arm runs fore and aft is assumed, so this is a guess."
+        change = ""  # there is something to measure, which is told by itself, and nothing to move
+    again = None if pair.assumed else again_of(pair.one, pair.other, pair.travel, pair.lock)
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, "corner_ride")
     return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 

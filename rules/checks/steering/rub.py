@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from rules.corner.kinds import TYRE
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
@@ -11,7 +12,8 @@ from rules.motion.sweep import Worst
 from rules.tables import sources
 from rules.tables.load_multiples import Use
 
-TYRE_CLEAR = AtLeast("mm", 12.0, 3.0, other={"on_the_road": (6.0, "mm")})
+TYRE_CLEAR = replace(TYRE.limits, other={"on_the_road": (6.0, "mm")})
+"""As of every other pair with the tyre in it, but for the road, where 6 mm is enough."""
 RIM_CLEAR = AtLeast("mm", 6.0, 3.0)
 """Less than the least counts as a touch, for what flexes."""
 TYRE_ROOM = sources.COMMON_PRACTICE.saying(

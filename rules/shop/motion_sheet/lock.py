@@ -10,6 +10,7 @@ from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
+from rules.motion.kinds import FullLock
 from rules.motion.points import CannotReach
 from rules.motion.search import last_that_holds
 from rules.motion.turning import LockTable, ideal_outer
@@ -72,21 +73,39 @@ def lock_section(
 def _through_travel(
     moving_front: FrontEnd, droop_travel: Mm, bump_travel: Mm, stopped_by: StoppedBy | None
 ) -> str | None:
-    """What holds the lock, and how far the inner wheel turns at the ends of the travel; nothing where it does not get there."""
-    linkage = moving_front.linkage
-    assert linkage is not None
+    """What holds the lock at the ends of the travel, and how far the inner wheel turns; nothing where it does not get there."""
     try:
-        droop, bump = (f"{degrees(moving_front.at(travel, 1.0).steer):.1f}" for travel in (-droop_travel, bump_travel))
+        (droop_held, droop), (bump_held, bump) = (
+            (
+                _holds(moving_front.held_by(travel), moving_front, stopped_by),
+                degrees(moving_front.at(travel, 1.0).steer),
+            )
+            for travel in (-droop_travel, bump_travel)
+        )
     except CannotReach:
         return None
-    ends = f"seen from above {droop} deg at full droop, {bump} deg at full bump."
-    if linkage.stop is None:
-        return f"The {linkage.how}'s own end holds the lock, and the inner wheel turns {ends}"
-    if linkage.stop_on == "slide":
-        return f"The stop on the {stopped_by} holds what moves the tie rod, and the inner wheel turns {ends}"
-    said = stopped_by == "upright or arm"
-    where = "on upright or arm" if said else "counts as on upright or arm while the sheet does not say so, and"
-    return f"The stop {where} holds the inner wheel's turn about its axis: {ends}"
+    if droop_held == bump_held:
+        turns = f"the inner wheel turns {droop:.1f} deg at full droop, {bump:.1f} deg at full bump, seen from above"
+        return f"{droop_held[:1].upper()}{droop_held[1:]}: {turns}."
+    return (
+        f"At full droop {droop_held}: the inner wheel turns {droop:.1f} deg, seen from above. At full bump {bump_held}: "
+        f"{bump:.1f} deg."
+    )
+
+
+def _holds(held_by: FullLock, front: FrontEnd, stopped_by: StoppedBy | None) -> str:
+    """What holds full lock, in words."""
+    assert front.linkage is not None
+    if held_by == "end":
+        return f"the {front.linkage.how}'s own end holds the lock"
+    if held_by == "links":
+        return "the links go no further, and nothing else holds the lock"
+    if held_by == "slide":
+        return f"the stop on the {stopped_by} holds what moves the tie rod"
+    if stopped_by == "upright or arm":
+        return "the stop on upright or arm holds the inner wheel's turn about its axis"
+    said = "says that nothing stops the lock" if stopped_by == "nothing" else "does not say what stops the lock"
+    return f"the sheet {said}, and the stop's angle counts as the inner wheel's turn about its axis"
 
 
 def _defined(judged: Judged, words: str, wanted: Name, figure: Callable[[float], str]) -> str:

@@ -50,7 +50,7 @@ def which_arm_part(which: str, which_arm_outside: Mm, which_hinge: Hinge, uprigh
     group: MovesWith = "upper arm" if which == "upper" else "lower arm"
     outer = upright_points.upper if which == "upper" else upright_points.lower
     legs = tuple(Rod(end, outer, which_arm_outside / 2) for end in inner_ends(which_hinge))
-    return Part(f"{which} arm", group, legs)
+    return Part(f"{which} arm", group, legs, assumed=_assumed(which, which_hinge))
 
 
 @value(SUBJECT, formula="a bar as thick as the arm's tube through its two inner pivots", source=TUBES, each=BOTH)
@@ -60,9 +60,13 @@ def which_frame_part(which: str, which_arm_outside: Mm, which_hinge: Hinge) -> A
     >>> which_frame_part("upper", 32.0, Hinge((100.0, -400.0, 590.0), (-100.0, -400.0, 590.0))).text
     'frame at the upper arm: rod, frame'
     """
-    return Part(
-        f"frame at the {which} arm", "frame", (Rod(which_hinge.front, which_hinge.rear, which_arm_outside / 2),)
-    )
+    bar = Rod(which_hinge.front, which_hinge.rear, which_arm_outside / 2)
+    return Part(f"frame at the {which} arm", "frame", (bar,), assumed=_assumed(which, which_hinge))
+
+
+def _assumed(which: str, hinge: Hinge) -> str:
+    """What tells how the arm runs fore and aft, where only its view from the front is known."""
+    return f"arms.{which}_front_ahead" if hinge.flat else ""
 
 
 def inner_end(linkage: SteeringLinkage, outer: Vector) -> Vector:

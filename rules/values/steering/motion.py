@@ -44,7 +44,7 @@ def steering_linkage(
     stop_on: StopOn = "slide" if stopped_by in ("rack", "steering box") else "wheel"
     kind, stop, travel = steering.linkage, given(steering, "stop_angle"), given(steering, "rack_travel")
     if kind == "one rod across":
-        return SteeringLinkage(kind, None, -track / 2, stop=steering.stop_angle, toe=toe)
+        return SteeringLinkage(kind, None, -track / 2, stop=steering.stop_angle, stop_on=stop_on, toe=toe)
     of_its_own = ("relay_arm_length",) if kind == "relay rod" else ()
     ends_at = ("rack_travel",) if stop is None else ()
     need(steering, "inner_ahead", "inner_from_centre", "inner_height", *of_its_own, *ends_at)

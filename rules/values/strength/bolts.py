@@ -36,7 +36,9 @@ from rules.values.strength.upright import caliper_force, factor_of, moment_at, w
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 ELASTIC = (
-    sources.AISC_MANUAL.at("part 7", "elastic bolt group"),
+    sources.AISC_MANUAL.at(
+        "part 7", "elastic bolt group; of bolts that stand unevenly no published example was found to check against"
+    ),
     sources.SHIGLEY_9.at("eq. 5-15", "pull and shear by distortion energy, against the proof load"),
 )
 GRADE_TABLE = (sources.SAE_J429, sources.ISO_898)

@@ -106,7 +106,10 @@ def link_section(
 @value(
     "links",
     formula="a round tube of the diameter and wall entered, or a box of height, width and wall, its corners two walls round",
-    source=(sources.GEOMETRY, sources.AISC_360.at("Table B4.1a", "1.40 root(E / yield), from memory")),
+    source=(
+        sources.GEOMETRY.saying("no published example of a boxed arm was found to check against"),
+        sources.AISC_360.at("Table B4.1a", "1.40 root(E / yield), from memory"),
+    ),
 )
 def spring_arm_section(
     spring_arm_wall: Mm | None,

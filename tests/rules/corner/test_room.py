@@ -7,15 +7,18 @@ from math import dist, radians
 
 import pytest
 
-from rules.corner.part import PART
-from rules.corner.room import Moves, rooms
+from rules.corner.part import PART, MovesWith, Part
+from rules.corner.room import BetweenTwo, Moves, rooms
 from rules.corner.words import clock
 from rules.judging.judge import Finding, Judged
 from rules.judging.room_table import room_table
 from rules.judging.trade import trade
 from rules.measure.vectors import dot
 from rules.motion.sweep import Sweep
+from rules.solids.shapes import Ball
 from rules.tables.hexagons import hexagon_for
+from tests.support.judging import judged_document
+from tests.support.paper_reading import document
 
 Changes = Mapping[str, object]
 PLATE: dict[str, object] = {
@@ -167,6 +170,28 @@ def test_a_shock_that_stands_in_the_tyre_is_found_in_travel(
     titles = {one.title: one for one in found}
     assert titles[f"{ROOM}: tyre and shock"].verdict == "stop"
     assert "wheel" in titles[f"{ROOM}: tyre and shock"].text
+
+
+def test_a_clash_with_an_arm_whose_legs_are_assumed_is_a_guess() -> None:
+    """The sample's shock passes between two legs; seen from the front only, the one leg assumed runs through it."""
+    whole = document("dune_wren_moving")
+    hidden = ("upper_rear_from_centre", "upper_rear_height", "upper_rear_ahead", "upper_front_ahead")
+    front_view = {**whole, "arms": {name: entry for name, entry in whole["arms"].items() if name not in hidden}}
+    found = {f.title: f for f in judged_document(front_view).findings if f.check == "room"}
+    guess = next(f for title, f in found.items() if "upper arm and shock" in title.lower())
+    assert guess.verdict == "watch" and "is assumed" in guess.text
+    assert guess.change == "Measure upper arm front ahead."
+
+
+def test_what_is_assumed_of_an_arm_is_no_excuse_beside_a_wheel() -> None:
+    ball = (Ball((0.0, 0.0, 0.0), 5.0),)
+    arm = Part("upper arm", "upper arm", ball, assumed="arms.upper_front_ahead")
+    others: tuple[tuple[str, MovesWith], ...] = (("rim", "wheel"), ("shock", "shock"))
+    beside_wheel, beside_shock = (
+        BetweenTwo("one", "other", (arm, Part(name, group, ball)), -1.0) for name, group in others
+    )
+    assert (beside_wheel.verdict, beside_wheel.assumed) == ("stop", "")
+    assert (beside_shock.verdict, beside_shock.assumed) == ("watch", "arms.upper_front_ahead")
 
 
 def test_a_sweep_finds_the_least_of_all_its_positions(

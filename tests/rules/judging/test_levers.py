@@ -1,5 +1,6 @@
 """In which steps an entry is moved: what can be marked with a tape, a gauge or a rule. Common practice, no source."""
 
+import re
 from math import radians
 
 import pytest
@@ -9,6 +10,7 @@ from rules.judging.levers import grid, levers
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, Units
 from rules.sheet import FIELDS
+from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable
 
 
 @pytest.mark.parametrize(
@@ -61,3 +63,26 @@ def test_a_change_leaves_at_least_half_of_what_the_car_can_do(field: str) -> Non
     (lever,) = levers(trade().work_out({field: 100.0}, light=True), [field], "metric")
     assert lever.at(-50) == {field: pytest.approx(50.0)} and lever.at(-51) is None
     assert lever.at(20) == {field: pytest.approx(120.0)}
+
+
+@pytest.mark.parametrize(
+    "field", ["arms.lower_tube", "plate.gusset_thickness", "upright.seam_leg", "bolts.upper_lug_width"]
+)
+def test_metal_that_carries_is_never_made_less(field: str) -> None:
+    """Nor where strength is not judged and nothing would object: a 3/8 in arm tube clears every tyre."""
+    (lever,) = levers(trade().work_out({field: 12.0}, light=True), [field], "metric")
+    assert lever.at(-1) is None and lever.at(1) is not None
+
+
+def test_a_bore_that_takes_metal_away_is_never_made_more() -> None:
+    (lever,) = levers(trade().work_out({"upright.snout_bore": 20.0}, light=True), ["upright.snout_bore"], "metric")
+    assert lever.at(1) is None and lever.at(-1) is not None
+
+
+def test_every_size_of_metal_that_can_be_chosen_is_held() -> None:
+    """By its name: a thickness, a wall, a tube, a leg, a diameter or a depth of what the builder makes himself."""
+    carries = re.compile(r"_(thickness|wall|tube|leg|diameter|depth|engagement)$|edge_distance$|lug_width$")
+    own = [
+        n for n in FIELDS if carries.search(n) and FIELDS[n].kind == "length" and choosable(n) and not bought_anew(n)
+    ]
+    assert own and set(own) <= NEVER_LESS | {"caliper.piston_diameter"}

@@ -233,6 +233,7 @@ def test_every_entry_that_can_be_chosen_is_asked() -> None:
 
     named = {
         *tables.NEVER_LESS,
+        *tables.NEVER_MORE,
         *tables.GIVEN_WITH_A_PART,
         *tables.ELSEWHERE,
         *tables.CHOICES,

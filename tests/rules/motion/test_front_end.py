@@ -14,7 +14,7 @@ import pytest
 import sympy
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
-from scipy.optimize import least_squares
+from scipy.optimize import brentq, least_squares
 from scipy.spatial.transform import Rotation
 
 from rules.motion.circle import PivotCircle, hinged
@@ -124,6 +124,43 @@ def test_every_link_keeps_its_length_whatever_the_points(how: str, drawn: dict[s
     swept = envelope(front, 60.0, 60.0, 5, 5)
     assume(len(swept.placed) > 12)
     assert_rigid(front, [placed.pose for placed in swept.placed])
+
+
+@pytest.mark.parametrize("travel", [-80.0, -30.0, 40.0, 90.0])
+def test_a_stop_holds_the_inner_wheel_of_one_rod_at_every_travel(travel: float) -> None:
+    """The outer wheel is closed by scipy: its end turned about the axis until the rod of 2 x (800 - 140) mm reaches."""
+    front = built(ONE_ROD)
+    inner, outer, ride = front.at(travel, 1.0), front.at(travel, -1.0), front.at(0.0, 1.0)
+    assert inner.turn == pytest.approx(ride.turn, abs=1e-9)
+    assert inner.steer != pytest.approx(ride.steer, abs=1e-4)  # seen from above the leaning axis shows another angle
+    axis = np.subtract(inner.upper, inner.lower) / dist(inner.upper, inner.lower)
+
+    def off(turn: float) -> float:
+        end = np.add(inner.lower, Rotation.from_rotvec(axis * turn).apply(np.subtract(inner.tie_rod_end, inner.lower)))
+        return dist(mirrored(tuple(end), CENTRE_LINE), inner.tie_rod_end or ()) - 1320.0
+
+    turned = brentq(off, -1.4, -0.5, xtol=1e-14)
+    assert outer.turn - inner.turn == pytest.approx(turned, abs=1e-9)
+    assert front.held_by(travel) == "wheel"
+
+
+def test_a_box_lets_the_wheels_of_one_rod_go_as_far_from_their_middle_as_at_ride_height() -> None:
+    front = built(replace(ONE_ROD, stop_on="slide"))
+    for travel in (-60.0, 0.0, 60.0):
+        middle = front.at(travel, 0.0)
+        assert front.at(travel, 1.0).turn - middle.turn == pytest.approx(front.full, abs=1e-12)
+        assert front.rack_held(travel, 1.0).turn == pytest.approx(front.at(travel, 1.0).turn, abs=1e-12)
+    assert front.held_by(60.0) == "slide"
+
+
+def test_what_holds_full_lock_is_what_binds_first() -> None:
+    """60 mm of rack: with no stop its end; a stop at 10 deg before it; one at 60 deg not before it."""
+    assert built().held_by(0.0) == "end"
+    assert {built(replace(RACK, stop=radians(10))).held_by(travel) for travel in (-60.0, 0.0, 60.0)} == {"wheel"}
+    at_rack = built(replace(RACK, stop=radians(10), stop_on="slide"))
+    assert {at_rack.held_by(travel) for travel in (-60.0, 0.0, 60.0)} == {"slide"}
+    assert {built(replace(RACK, stop=radians(60))).held_by(travel) for travel in (-60.0, 0.0, 60.0)} == {"end"}
+    assert built(replace(RACK, travel=None, stop=radians(85))).held_by(0.0) == "links"
 
 
 # --- travel ----------------------------------------------------------------------------------------------------------

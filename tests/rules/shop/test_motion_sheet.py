@@ -120,36 +120,38 @@ def test_a_stop_on_the_rack_holds_the_rack_and_the_lock_changes_with_the_travel(
     assert abs(on_rack.at(50.0, 1.0).turn - on_upright.at(50.0, 1.0).turn) > 1e-4
 
 
+ONE_ROD = {
+    "steering.linkage": "one rod across",
+    "steering.stop_angle": "25 deg",
+    "steering.stopped_by": "upright or arm",
+}
+BOX = {"steering.stopped_by": "steering box"}
+
+
 @pytest.mark.parametrize(
     ("changes", "said"),
     [
-        (
-            {"steering.stop_angle": None},
-            "The rack's own end holds the lock, and the inner wheel turns seen from above ",
-        ),
-        (
-            {"steering.stop_angle": "25 deg", "steering.stopped_by": "rack"},
-            "The stop on the rack holds what moves the tie rod",
-        ),
-        (
-            {"steering.stop_angle": "25 deg", "steering.stopped_by": "upright or arm"},
-            "The stop on upright or arm holds the",
-        ),
-        (
-            {"steering.stop_angle": "25 deg", "steering.stopped_by": None},
-            "The stop counts as on upright or arm while the",
-        ),
+        ({"steering.stop_angle": None}, "The rack's own end holds the lock: the inner"),
+        ({"steering.stop_angle": "25 deg", "steering.stopped_by": "rack"}, "The stop on the rack holds what moves the tie rod:"),
+        ({"steering.stop_angle": "25 deg", "steering.stopped_by": "upright or arm"}, "The stop on upright or arm holds the"),
+        ({"steering.stop_angle": "25 deg", "steering.stopped_by": None}, "The sheet does not say what stops the lock, and"),
+        ({"steering.stop_angle": "25 deg", "steering.stopped_by": "nothing"}, "The sheet says that nothing stops the lock, and"),
+        ({"steering.stop_angle": "60 deg", "steering.stopped_by": "upright or arm"}, "The rack's own end holds the lock: the"),
+        (ONE_ROD, "The stop on upright or arm holds the inner wheel's turn about its axis: the inner wheel turns"),
+        ({**ONE_ROD, **BOX}, "The stop on the steering box holds what moves the tie rod:"),
     ],
-)
+)  # fmt: skip
 def test_what_holds_the_lock_and_how_far_at_the_ends_of_the_travel(
     judged: Judge, moving: Moving, changes: Moving, said: str
 ) -> None:
     found = judged({**moving, "steering.rack_travel": "60 mm", **changes})
     (note,) = (note for note in sections(found)[LOCK].notes if said in note)
     front, known = found.worked.known["moving_front"], found.worked.known
-    ends = (front.at(-known["arms.droop_travel"], 1.0), front.at(known["arms.bump_travel"], 1.0))
-    for pose, words in zip(ends, ("droop", "bump"), strict=True):
+    droop, ride, bump = (front.at(t, 1.0) for t in (-known["arms.droop_travel"], 0.0, known["arms.bump_travel"]))
+    for pose, words in ((droop, "droop"), (bump, "bump")):
         assert f"{degrees(pose.steer):.1f} deg at full {words}" in note
+    held = "inner wheel's turn" in note
+    assert all((pose.turn == pytest.approx(ride.turn)) == held for pose in (droop, bump))
 
 
 def test_a_travel_the_links_do_not_reach_says_where_they_lock(judged: Judge, moving: Moving) -> None:

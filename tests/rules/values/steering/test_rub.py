@@ -152,16 +152,14 @@ def test_more_lock_never_leaves_more(judged: JudgedWith, moving: Changes, gap: s
 @pytest.mark.parametrize("use", ["trail", "dunes", "race"])
 @pytest.mark.parametrize(
     ("gap", "verdict"),
-    [(12.01, "good"), (12.0, "good"), (11.99, "watch"), (3.0, "watch"), (2.99, "stop"), (0.0, "stop"), (-4.0, "stop")],
+    [(12.01, "good"), (12.0, "good"), (11.99, "watch"), (6.0, "watch"), (5.99, "stop"), (0.0, "stop"), (-4.0, "stop")],
 )
 @pytest.mark.parametrize("check", TYRE_CHECKS)
 def test_off_road_a_tyre_wants_twelve_millimetres(check: str, use: str, gap: float, verdict: str) -> None:
     assert TYRE_CHECKS[check](Worst(gap, 110.0, 1.0), use).verdict == verdict
 
 
-@pytest.mark.parametrize(
-    ("gap", "verdict"), [(6.01, "good"), (6.0, "good"), (5.99, "watch"), (3.0, "watch"), (2.99, "stop")]
-)
+@pytest.mark.parametrize(("gap", "verdict"), [(6.01, "good"), (6.0, "good"), (5.99, "stop"), (2.99, "stop")])
 @pytest.mark.parametrize("check", TYRE_CHECKS)
 def test_on_the_road_six_will_do(check: str, gap: float, verdict: str) -> None:
     assert TYRE_CHECKS[check](Worst(gap, 110.0, 1.0), "road").verdict == verdict
