@@ -14,7 +14,7 @@ from sample_sheets import document
 SAMPLE = "pond_newt_finished"
 MOVING = "dune_wren_moving"
 TOLD_ELSEWHERE = {
-    SAMPLE: {"job.top_speed"},
+    SAMPLE: {"pivots.castor"},
     MOVING: {"spring.preload", "spring.arm_end_ahead", "spring.frame_end_ahead"},
 }
 """Answers of which a slip is silent though a check with a stop rests on what it moves; the reasons stand with those accepted."""

@@ -9,6 +9,7 @@ from rules.graph.asking import printable
 from rules.judging.judge import Judged, and_list
 from rules.judging.room_table import WITHIN, RoomLine, RoomTable, room_table
 from rules.measure.display import show
+from rules.measure.said import written
 from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file
 
 
@@ -64,6 +65,8 @@ def lines_of(table: RoomTable, judged: Judged, name: str) -> list[str]:
 
 def _pair_lines(line: RoomLine, judged: Judged) -> list[str]:
     units = judged.shown_in
-    room = f"> {show(WITHIN, 'mm', units)}" if line.gap is None else show(line.gap, "mm", units)
-    start = f"{line.verdict.upper():<7}{room:>12}{show(line.wanted, 'mm', units):>12}  {line.one} - {line.other}"
+    room = f"> {written((WITHIN, 'mm', 'down'), units)}" if line.gap is None else show(line.gap, "mm", units)
+    start = (
+        f"{line.verdict.upper():<7}{room:>12}{written((line.wanted, 'mm', 'up'), units):>12}  {line.one} - {line.other}"
+    )
     return [start, f"{'':<33}{line.where}"] if line.gap is not None and line.gap < line.wanted else [start]

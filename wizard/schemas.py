@@ -223,7 +223,7 @@ def sheet_schema() -> dict[str, Any]:
 
 def _entry(asked: AskedField) -> dict[str, Any]:
     needed = "" if asked.needed else " May stay empty."
-    return {"title": asked.label, "description": f"{asked.how}{needed}", **_form(asked)}
+    return {"title": asked.label, "description": f"{asked.how_in(None)}{needed}", **_form(asked)}
 
 
 def _form(asked: AskedField) -> dict[str, Any]:

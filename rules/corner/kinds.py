@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.graph.bands import AtLeast, Limits
+from rules.measure.quantity import Units
 
 
 class Band(NamedTuple):
@@ -18,11 +19,11 @@ class Band(NamedTuple):
 GROUND = Band("anything but the tyre over the ground", AtLeast("mm", 75.0, 25.0), "a flat tyre and ruts")
 TYRE = Band("tyre beside metal", AtLeast("mm", 12.0, 6.0), "it bulges, grows and throws stones")
 TURNING = Band("turning metal beside fixed metal", AtLeast("mm", 5.0, 2.0), "run-out, bearing play and stones")
-WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least")
+WHEEL = Band("rim and spokes over the caliper", AtLeast("mm", 6.0, 3.0), "[1/4 in, 1/8 in | 6 mm, 3 mm] at the least")
 OVER_HAT = Band(
     "the caliper over its own rotor's hat", AtLeast("mm", 3.0, 1.5), "a donor's own pair, which its maker fitted"
 )
-HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), "1/4 in, 1/8 in at the least for flex")
+HOUSING = Band("joint housings", AtLeast("mm", 6.0, 3.0), "[1/4 in, 1/8 in | 6 mm, 3 mm] at the least for flex")
 NOTCH = Band(
     "joint housings behind the plate", AtLeast("mm", 3.0, -10.0), "a notch is usual; a deeper one leaves no plate"
 )
@@ -34,9 +35,9 @@ BANDS = (GROUND, TYRE, HOUSING, NOTCH, WHEEL, OVER_HAT, TURNING, MOVING)
 class EachBand(Limits):
     """The limits of every kind of pair, for the words of the check."""
 
-    def standard_words(self) -> dict[str, str]:
+    def standard_words(self, units: Units | None = None) -> dict[str, str]:
         """Each kind's own limits, one after the other."""
-        words = [(band.words, band.limits.standard_words()) for band in BANDS]
+        words = [(band.words, band.limits.standard_words(units)) for band in BANDS]
         return {
             verdict: "; ".join(f"{kind} {said[verdict]}" for kind, said in words)
             for verdict in ("good", "watch", "stop")

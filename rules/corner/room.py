@@ -223,7 +223,8 @@ class _Positions:
         ride = nearer(a.solid, b.solid, look + max(moved))
         if ride is None:
             return None, None, STILL
-        order = sorted(range(len(moved)), key=lambda n: -moved[n])
+        # Where the lock moves neither of the two, the wheels count as straight ahead.
+        order = sorted(range(len(moved)), key=lambda n: (-round(moved[n], 6), abs(self._places[n].lock)))
         best: Gap | None = None
         at = order[-1]
         if (

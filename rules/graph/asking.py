@@ -3,9 +3,10 @@
 import re
 import unicodedata
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
+from rules.graph.bands import ByChoice
 from rules.graph.examples import example_of, limits_of
 from rules.graph.results import Waits
 from rules.graph.words import in_words
@@ -24,6 +25,7 @@ from rules.measure.quantity import (
     plain_number_text,
 )
 from rules.measure.rim_marks import RIM_READERS
+from rules.measure.said import in_units
 from rules.measure.section_marks import section_outside
 from rules.tables.speed_symbol import HIGHEST_SPEED
 
@@ -40,7 +42,8 @@ class AskedField:
     """One question: what it is called, how it is measured, and which answers make sense.
 
     least, most: inclusive bounds in the kind's inside unit. usual: the range in which nobody would ask again, same unit;
-    None where an answer is no number. reading_error: what a careful person with a tape may
+    None where an answer is no number. usual_by: the same by another answer, where it hangs on one: `usual` then is the widest.
+    reading_error: what a careful person with a tape may
     be out by, same unit; nought where the answer is counted or chosen. needed: False where the field may stay
     empty in a finished sheet. bought: the part this is a fact about, "rotor", which only another one changes;
     empty where there is none. mark: the name of a wheel or of a piece of stock that stands for this length too: a key of
@@ -61,6 +64,7 @@ class AskedField:
     whole_inches: bool = False
     several_lines: bool = False
     usual: tuple[float, float] | None = None
+    usual_by: ByChoice | None = field(default=None, hash=False)
     bought: str | None = None
     mark: str = ""
     further: bool = False
@@ -80,6 +84,10 @@ class AskedField:
     def unit(self) -> str:
         """What the graph compares: the inside unit of a quantity, or the type of any other answer."""
         return KINDS[self.kind].unit if self.kind in KINDS else _PLAIN_UNITS[self.kind]
+
+    def how_in(self, units: Units | None) -> str:
+        """How it is measured, its figures in the sheet's units; metric where there is no sheet."""
+        return in_units(self.how, units)
 
     def bare_unit(self, units: Units) -> str:
         """The unit a number without one takes in such a sheet; empty where none applies."""
@@ -111,11 +119,19 @@ class AskedField:
             return number
         return _READERS[self.kind](self, entry, units)
 
-    def is_unusual(self, answer: object) -> bool:
-        """Whether a number is one the program asks about: possible, but outside what is usual."""
-        if self.usual is None or not isinstance(answer, int | float):
+    def usual_among(self, answers: Mapping[str, object]) -> tuple[float, float] | None:
+        """The range in which nobody would ask again, beside the other answers, by dotted name."""
+        if self.usual_by is None:
+            return self.usual
+        limits = self.usual_by.of(answers.get(self.usual_by.asked))
+        return limits.low, limits.high
+
+    def is_unusual(self, answer: object, answers: Mapping[str, object]) -> bool:
+        """Whether a number is one the program asks about: possible, but outside what is usual beside the other answers."""
+        usual = self.usual_among(answers)
+        if usual is None or not isinstance(answer, int | float):
             return False
-        low, high = self.usual
+        low, high = usual
         return not (reaches(answer, low) and reaches(high, answer))
 
     def _within_bounds(self, number: float, entry: object, units: Units) -> None:
@@ -154,7 +170,7 @@ def ask(
     may_be_empty: bool = False,
     choices: tuple[str, ...] = (),
     between: tuple[str | float, str | float] | None = None,
-    usual: tuple[str | float, str | float] | None = None,
+    usual: tuple[str | float, str | float] | ByChoice | None = None,
     reading_error: str | float = 0.0,
     whole_inches: bool = False,
     several_lines: bool = False,
@@ -165,11 +181,13 @@ def ask(
     """Declare a question of a step: its label, its kind, and how to measure it in one or two sentences.
 
     between: the sane bounds, with units ("8 in", "30 in"); outside them an entry is refused as a slip.
-    usual: what a fabricator would call usual; outside it the program asks once. Common practice, no source.
+    usual: what a fabricator would call usual; outside it the program asks once; or such ranges by another answer.
+    Common practice, no source.
     reading_error: what a careful reading may be out by ("1 mm"). mark, further: see AskedField. bought: what has to be bought for
     another answer, where that is not what the step says; empty where the builder makes it so, such as what a rotor is turned
     down to.
     """
+    by, usual = (usual, usual.widest) if isinstance(usual, ByChoice) else (None, usual)
     return AskedField(
         step="",
         key="",
@@ -184,6 +202,7 @@ def ask(
         whole_inches=whole_inches,
         several_lines=several_lines,
         usual=None if usual is None else (_limit(usual[0], kind), _limit(usual[1], kind)),
+        usual_by=by,
         bought=bought,
         mark=mark,
         further=further,

@@ -7,12 +7,14 @@ receives the word itself.
 """
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache, cached_property
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
 from rules.graph.results import Verdict
+from rules.measure.quantity import Units
+from rules.measure.said import in_units
 from rules.tables.sources import Cited, Grade, Source, cited, several, weakest
 
 F = TypeVar("F", bound=Callable[..., Any])
@@ -46,7 +48,8 @@ class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
     good, shown, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
-    where it can be. limits: the figures behind the words.
+    where it can be. limits: the figures behind the words, which are good, shown, watch and stop in both unit systems. texts: the
+    words as they were declared.
     """
 
     id: str
@@ -61,6 +64,11 @@ class CheckNote:
     limits: Limits | None = None
     never_good: bool = False
     shown: str = ""
+    texts: Mapping[str, str] = field(default_factory=dict)
+
+    def words_in(self, units: Units) -> Mapping[str, str]:
+        """Its limits in words by verdict, in one unit system."""
+        return _words_in(self.limits, self.texts, units)
 
     @cached_property
     def source(self) -> str:
@@ -226,9 +234,8 @@ def check(
     def _checked(member: Member) -> Declared:
         name = in_braces(id, member).replace("_", "-")
         said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
-        words = {verdict: in_words(text, member) for verdict, text in said.items()}
-        if limits is not None:
-            words = {"shown": ""} | limits.in_words(words)
+        texts = {verdict: in_words(text, member) for verdict, text in said.items()}
+        words = _words_in(limits, texts, None)
         return Declared(
             name,
             CheckNote(
@@ -244,11 +251,18 @@ def check(
                 limits,
                 bool(never_good),
                 words["shown"],
+                texts,
             ),
             member,
         )
 
     return mark
+
+
+def _words_in(limits: Limits | None, texts: Mapping[str, str], units: Units | None) -> Mapping[str, str]:
+    if limits is not None:
+        return {"shown": ""} | limits.in_words(texts, units)
+    return {verdict: in_units(text, units) for verdict, text in texts.items()}
 
 
 def in_braces(name: str, member: Member) -> str:

@@ -155,9 +155,10 @@ class Graph:
         moved = changed.copy()
         for name, node in self.values.items():
             question = node.note.stands_for
-            if name not in now and question not in changed and moved.isdisjoint(node.origins):
-                continue
-            self._ask_anew(node, before, worked, moved)
+            # What waits may wait for what a value farther below waits for.
+            waits_anew = name in before.waits and not changed.isdisjoint(self._needs_set[name])
+            if name in now or question in changed or waits_anew or not moved.isdisjoint(node.origins):
+                self._ask_anew(node, before, worked, moved)
         asked = {
             name
             for name, node in self.checks.items()
@@ -318,9 +319,11 @@ class Graph:
 
 
 def _looks_further(check: str, worked: Worked) -> bool:
-    """Whether its words rest on more than it takes: on which answer moves its number most, or on why it failed."""
+    """Whether its words rest on more than it takes: on which answer moves its number most, why it failed, what it waits for."""
     answer = worked.known.get(check)
     given = answer if isinstance(answer, tuple) else (answer,)
-    return check in worked.broken or any(
-        isinstance(one, Judgement) and (one.again is not None or one.rests_on) for one in given
+    return (
+        check in worked.broken
+        or check in worked.waits
+        or any(isinstance(one, Judgement) and (one.again is not None or one.rests_on) for one in given)
     )

@@ -1,14 +1,14 @@
 """What would work in the row of a question: an example of its own, and its bounds as a person says them."""
 
-from collections.abc import Callable
 from functools import cache
-from math import ceil, floor, log10, sqrt
+from math import floor, sqrt
 from typing import TYPE_CHECKING
 
 from rules.measure.clock_places import clock_places_example
 from rules.measure.display import show
 from rules.measure.marks import THREAD_EXAMPLES, TYRE_EXAMPLES, bolt_circle_example
 from rules.measure.quantity import INCH, KINDS, Units, parse
+from rules.measure.said import inward, said
 
 if TYPE_CHECKING:
     from rules.graph.asking import AskedField
@@ -43,33 +43,24 @@ def example_of(asked: "AskedField", units: Units) -> str:
 def limits_of(asked: "AskedField", units: Units) -> str:
     """The bounds of a quantity in the sheet's units: “8 to 30 in”. Empty without bounds.
 
-    Rounded inward, so that what is named is also taken: to two figures, or to three where two would move them by more
-    than a twentieth.
+    Rounded inward, so that what is named is also taken: to a fraction of an inch, else to two figures, or to three where two
+    would move them by more than a twentieth.
     """
     if asked.least is None or asked.most is None:
         return ""
     unit, size = _unit(asked, units)
-    return f"{_inward(asked.least / size, ceil)} to {_inward(asked.most / size, floor)} {unit}".rstrip()
+    if unit == "in":
+        (low, _), (high, _) = said(asked.least, "mm", units, "up"), said(asked.most, "mm", units, "down")
+        return f"{low} to {high} in"
+    return (
+        f"{_figure(inward(asked.least / size, 'up'))} to {_figure(inward(asked.most / size, 'down'))} {unit}".rstrip()
+    )
 
 
 def _unit(asked: "AskedField", units: Units) -> tuple[str, float]:
     """The unit a bare number takes, and its size in the inside unit."""
     unit = KINDS[asked.kind].bare[units]
     return unit, parse(f"1 {unit}", asked.kind, units)
-
-
-def _inward(number: float, rounded: Callable[[float], int]) -> str:
-    if number == 0:
-        return "0"
-    short = number
-    for figures in (2, 3):
-        step = 10.0 ** (floor(log10(abs(number))) + 1 - figures)
-        steps = number / step
-        whole = round(steps)
-        short = (whole if abs(steps - whole) < 1e-6 else rounded(steps)) * step
-        if abs(short - number) <= abs(number) / 20:
-            break
-    return _figure(short)
 
 
 def _middling(least: float, most: float) -> float:

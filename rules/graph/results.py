@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Literal, get_args
 
-from rules.measure.display import Figures
+from rules.measure.said import Figures
 from rules.tables.sources import Grade as Grade
 
 Verdict = Literal["good", "watch", "stop", "shown", "waiting", "not judged", "does not apply"]
@@ -90,8 +90,9 @@ class Judgement:
     """What a check says.
 
     text: one or two plain sentences. `{name}` in it is replaced by that input as the sheet's units show it;
-    figures adds numbers of the check's own as (number, unit). change: what to do about it, same braces. asks_about: dotted
-    name of the answer that the builder may confirm as it stands; empty where there is nothing to confirm.
+    figures adds numbers of the check's own as (number, unit), limits as (number, unit, "up") where that much is wanted, "down"
+    where it is the most. `[1 in | 25 mm]` is said as the sheet's units have it. change: what to do about it, the same.
+    asks_about: dotted name of the answer that the builder may confirm as it stands; empty where there is nothing to confirm.
 
     A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
@@ -102,7 +103,7 @@ class Judgement:
     verdict: Verdict
     text: str
     change: str = ""
-    figures: dict[str, tuple[float, str]] = field(default_factory=dict)
+    figures: Figures = field(default_factory=dict)
     about: str = ""
     rests_on: tuple[str, ...] = ()
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)

@@ -1,5 +1,6 @@
 """What has been worked out for one sheet: the engine's notebook."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field, fields, is_dataclass
 from typing import Any
 
@@ -8,16 +9,37 @@ from rules.graph.results import Reason
 _NOTHING = object()
 
 
+_PLAIN = (float, str, int, bool, type(None))
+_given: dict[type, tuple[str, ...]] = {}
+
+
 def _same(one: Any, other: Any) -> bool:
-    """Whether two answers, or reasons for none, are alike in all that anybody can make of them."""
+    """Whether two answers, or reasons for none, are alike in all that anybody can make of them.
+
+    A number or a text may carry more than `==` sees, by itself or deep inside: the load case of a factor, a reason's figures.
+    """
     if one is other:
         return True
     if type(one) is not type(other) or one != other:
         return False
-    if isinstance(one, Reason):
-        return bool(one.figures == other.figures and one.change == other.change)
-    aside = [kept.name for kept in fields(one) if kept.init and not kept.compare] if is_dataclass(one) else ()
-    return all(getattr(one, name) is getattr(other, name) for name in aside)
+    if type(one) in _PLAIN:
+        return True
+    if is_dataclass(one):
+        kind = type(one)
+        if kind not in _given:
+            _given[kind] = tuple(kept.name for kept in fields(one) if kept.init)
+        return all(_same(getattr(one, name), getattr(other, name)) for name in _given[kind])
+    if isinstance(one, Mapping):
+        return (
+            list(one) == list(other) and all(_same(one[key], other[key]) for key in one) and _carry_the_same(one, other)
+        )
+    if isinstance(one, tuple | list) and not all(map(_same, one, other)):
+        return False
+    return _carry_the_same(one, other)
+
+
+def _carry_the_same(one: Any, other: Any) -> bool:
+    return _same(getattr(one, "__dict__", None), getattr(other, "__dict__", None))
 
 
 @dataclass(slots=True)

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from rules.measure.display import other, show
+from rules.measure.display import show
 from rules.measure.quantity import Units
 from rules.measure.vectors import Vector, size
 from rules.strength.corner_loads import CaseLoads, CornerLoads
@@ -50,7 +50,7 @@ def corner_table(loads: CornerLoads, units: Units) -> list[str]:
     rows = [["", *(part.above for part in PARTS)], ["Case", *(part.below for part in PARTS)],
             ["", *(_symbol(part.unit, units) for part in PARTS)]]  # fmt: skip
     rows += [[case.case, *(_figure(part.carries(case), part.unit, units) for part in PARTS)] for case in loads.cases]
-    return [*LEGEND, _conversion(units), "", *_aligned(rows), "", "Each part's worst case:", *_worst(loads, units)]
+    return [*LEGEND, "", *_aligned(rows), "", "Each part's worst case:", *_worst(loads, units)]
 
 
 def _figure(number: float, unit: str, units: Units) -> str:
@@ -60,18 +60,6 @@ def _figure(number: float, unit: str, units: Units) -> str:
 
 def _symbol(unit: str, units: Units) -> str:
     return show(1.0, unit, units).partition(" ")[2]
-
-
-def _conversion(units: Units) -> str:
-    one = [f"1 {_symbol(unit, units)} = {_other_size(unit, units)}" for unit in ("N", "N m")]
-    return f"In the other units: {', '.join(one)}."
-
-
-def _other_size(unit: str, units: Units) -> str:
-    """One of this system's unit in the other's, from the figures of a thousand so that rounding does not show."""
-    here = float(show(1e6, unit, units).partition(" ")[0])
-    there, _, symbol = show(1e6, unit, other(units)).partition(" ")
-    return f"{float(there) / here:.4g} {symbol}"
 
 
 def _aligned(rows: list[list[str]]) -> list[str]:

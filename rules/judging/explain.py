@@ -12,11 +12,14 @@ from rules.judging.corner_table import corner_table
 from rules.judging.judge import Finding, Judged, and_list, shown, why_not
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
-from rules.measure.display import both, published, show
-from rules.measure.quantity import INCH, KINDS
+from rules.measure.display import in_sheet, published, show
+from rules.measure.quantity import INCH, KINDS, Units
+from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
+
+_UNITS_INSIDE = re.compile(r"(?<!\d )(?<!\d)\b(?:N/mm|N m|mm2|mm4|mm|MPa|m/s|kg|N)\b(?!/)")
 
 
 def explain(judged: Judged, name: str) -> list[str]:
@@ -34,26 +37,38 @@ def explain(judged: Judged, name: str) -> list[str]:
     raise KeyError(name)
 
 
-def first_paragraph(node: Node) -> str:
-    """What the function is for, from its docstring, in the words of its member of a family. Angles are shown in degrees."""
+def first_paragraph(node: Node, units: Units | None = None) -> str:
+    """What the function is for, from its docstring, in the words of its member of a family. Angles are shown in degrees, other
+    figures in the units of a sheet, where there is one."""
     said = in_words(" ".join((node.function.__doc__ or "").split("\n\n")[0].split()), node.member)
-    return re.sub(r"\brad\b", "deg", said)
+    return _in_sheet_units(re.sub(r"\brad\b", "deg", said), units)
 
 
-def exact_in_both(number: float, unit: str) -> str:
-    """A number to the last figure worth writing, in both unit systems."""
+def _in_sheet_units(text: str, units: Units | None) -> str:
+    """The text of a formula or docstring, which names the units figures have inside."""
+    said = in_units(text, units)
+    if units is None:
+        return said
+    return _UNITS_INSIDE.sub(lambda found: _unit_in(found[0], units), said)
+
+
+def _unit_in(unit: str, units: Units) -> str:
+    return "in" if (unit, units) == ("mm", "inch") else in_sheet(1.0, unit, units)[1]
+
+
+def exactly(number: float, unit: str, units: Units) -> str:
+    """A number to the last figure worth writing, in the sheet's units."""
     if unit == "mm":
-        return f"{number / INCH:.4f} in = {number:.3f} mm"
+        return f"{number / INCH:.4f} in" if units == "inch" else f"{number:.3f} mm"
     if unit == "rad":
         return f"{published(number, unit)[0]:.4f} deg"
-    first, second = show(number, unit, "inch"), show(number, unit, "metric")
-    return first if first == second else f"{first} = {second}"
+    return show(number, unit, units)
 
 
 def _value(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
-    yield f"{node.name} - {first_paragraph(node)}"
+    yield f"{node.name} - {first_paragraph(node, judged.shown_in)}"
     yield ""
-    yield f"Formula: {node.name} = {node.note.formula}"
+    yield f"Formula: {node.name} = {_in_sheet_units(node.note.formula, judged.shown_in)}"
     yield from _inputs(graph, node, judged)
     yield from _on_the_way(graph, node, judged)
     yield ""
@@ -73,13 +88,13 @@ def _check(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
     findings = [found for found in judged.findings if found.check == node.name]
     finding = findings[0]
     yield f"{node.name} - {node.note.title}"
-    yield first_paragraph(node)
+    yield first_paragraph(node, judged.shown_in)
     yield ""
     for found in findings:
         yield f"Verdict: {found.verdict}. {found.text}"
         if found.change:
             yield f"To change: {found.change}"
-    for word, limit in limits(node):
+    for word, limit in limits(node, judged.shown_in):
         yield f"  {word}: {limit}"
     yield from _inputs(graph, node, judged)
     yield from _on_the_way(graph, node, judged)
@@ -88,15 +103,16 @@ def _check(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
     yield f"Source ({node.note.grade}): {node.note.source}"
 
 
-def limits(node: Node) -> list[tuple[str, str]]:
+def limits(node: Node, units: Units) -> list[tuple[str, str]]:
     """A check's limits in words, only the verdicts it has."""
-    return [(word, limit) for word in LIMITS_OF if (limit := getattr(node.note, word))]
+    words = node.note.words_in(units)
+    return [(word, words[word]) for word in LIMITS_OF if words[word]]
 
 
 def _field(graph: Graph, name: str, judged: Judged) -> Iterator[str]:
     asked = FIELDS[name]
     yield f"{name} - {asked.label}"
-    yield f"How to measure: {asked.how}"
+    yield f"How to measure: {asked.how_in(judged.shown_in)}"
     yield f"Entry: {_origin(name, judged)}"
     touched = ", ".join(graph.checks_touched_by(name)) or "no check yet"
     yield f"It is used by: {touched}"
@@ -135,7 +151,7 @@ def _on_the_way(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
     yield ""
     yield "Worked out on the way:"
     for name in between:
-        yield f"  {name} = {graph.values[name].note.formula}"
+        yield f"  {name} = {_in_sheet_units(graph.values[name].note.formula, judged.shown_in)}"
         if name not in direct:
             yield f"    = {_outcome(graph, name, judged)}"
         for origin in _used(graph.values[name], judged):
@@ -147,7 +163,11 @@ def _outcome(graph: Graph, name: str, judged: Judged) -> str:
     worked = judged.worked
     if name in worked.known:
         answer = worked.known[name]
-        return exact_in_both(answer, graph.units[name]) if isinstance(answer, float) else shown(named(name), judged)
+        return (
+            exactly(answer, graph.units[name], judged.shown_in)
+            if isinstance(answer, float)
+            else shown(named(name), judged)
+        )
     if name in worked.not_here:
         return f"does not apply: {why_not(name, judged)}"
     if name in worked.not_judged:
@@ -194,11 +214,11 @@ def _tape_errors(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
     yield "If a reading is out:"
     for size, name, error in sorted(moves, reverse=True):
         reading = show(error, KINDS[FIELDS[name].kind].unit, judged.shown_in)
-        yield f"  {name} by {reading} moves it {both(size, node.unit, judged.shown_in)}"
+        yield f"  {name} by {reading} moves it {show(size, node.unit, judged.shown_in)}"
     if len(moves) > 1:
         worst, likely = sum(size for size, *_ in moves), hypot(*(size for size, *_ in moves))
-        yield f"  all at once: {both(worst, node.unit, judged.shown_in)} at worst,"
-        yield f"    {both(likely, node.unit, judged.shown_in)} likely (root of the sum of squares)"
+        yield f"  all at once: {show(worst, node.unit, judged.shown_in)} at worst,"
+        yield f"    {show(likely, node.unit, judged.shown_in)} likely (root of the sum of squares)"
 
 
 def _verdict_moves(graph: Graph, node: Node, finding: Finding, judged: Judged) -> Iterator[str]:

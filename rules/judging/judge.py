@@ -17,8 +17,9 @@ from rules.judging.moved_most import moved_most
 from rules.judging.reader import Name, answer, name
 from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
-from rules.measure.display import both, filled, in_a_sentence, show
+from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import Units
+from rules.measure.said import filled, in_units, written
 from rules.sheet import FIELDS, STEPS, Sheet
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE
 
@@ -198,7 +199,8 @@ def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str
         return f"Not judged: {reason(why, units)}.", change
     first = next((graph.values[name] for name in graph.needs(node.name) if name in worked.broken), None)
     below = graph.fields_of(first.name) if first else ()
-    odd = [name for name in below if name in worked.known and graph.fields[name].is_unusual(worked.known[name])]
+    known = worked.known
+    odd = [name for name in below if name in known and graph.fields[name].is_unusual(known[name], known)]
     asked = odd or ([given.origin for given in first.inputs if given.origin in graph.fields] if first else [])
     asked = asked or [name for name in graph.fields_of(node.name) if graph.fields[name].step == node.note.step]
     entered = [name for name in asked if name in worked.known]
@@ -230,7 +232,8 @@ def _in_words(
 ) -> tuple[Verdict, str, str]:
     """The judgement's sentences with every figure filled in; capped at `watch` when it rests on an estimate."""
     figures = _Figures(graph, node, judgement, worked, units)
-    verdict, text, change = judgement.verdict, judgement.text.format_map(figures), judgement.change.format_map(figures)
+    verdict = judgement.verdict
+    text, change = (in_units(said, units).format_map(figures) for said in (judgement.text, judgement.change))
     best: Verdict = node.note.best
     if verdict in ("stop", "watch") and verdict != best:
         if advice and judgement.again:
@@ -255,9 +258,9 @@ class _Figures(dict[str, str]):
         origin = next((given.origin for given in self._node.inputs if given.parameter == name), "")
         found = self._worked.known.get(origin)
         if isinstance(found, float):
-            self[name] = both(found, self._graph.units[origin], self._units)
+            self[name] = show(found, self._graph.units[origin], self._units)
         elif name in self._judgement.figures:
-            self[name] = both(*self._judgement.figures[name], self._units)
+            self[name] = written(self._judgement.figures[name], self._units)
         else:
             self[name] = self._node.words[name]
         return self[name]
@@ -267,7 +270,7 @@ def reason(why: Reason, units: Units) -> str:
     """Why something is not worked out, in words with the sheet's units.
 
     >>> reason(Reason("the arms lock at {locks} bump", {"locks": (76.2, "mm")}), "inch")
-    'the arms lock at 3 in (76.2 mm) bump'
+    'the arms lock at 3 in bump'
     """
     return filled(why, why.figures, units)
 
@@ -308,10 +311,6 @@ def shown(wanted: Name, judged: Judged, units: Units | None = None) -> str:
         return show(found, wanted.unit, units or judged.shown_in)
     if isinstance(found, bool):
         return "yes" if found else "no"
+    if words_in := getattr(found, "words_in", None):
+        return str(words_in(units or judged.shown_in))
     return str(getattr(found, "text", found))
-
-
-def shown_in_both(wanted: Name, judged: Judged) -> str:
-    """A number as text in the sheet's units and in the other ones; empty when it is not known."""
-    found = answer(judged.worked.known, wanted)
-    return "" if found is None else both(found, wanted.unit, judged.shown_in)

@@ -130,7 +130,7 @@ def start_value(field_name: str, judged: Judged, with_answer: Callable[[str], An
 
     with_answer: gives the sheet with this entry in place. None where there is no usual range.
     """
-    bounds = usual_range(field_name)
+    bounds = usual_range(field_name, judged.sheet.answers)
     if bounds is None:
         return None
     low, high = bounds

@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import inf
 from typing import Any, NamedTuple
 
-from rules.graph.bands import AtLeast, AtMost, Between
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice
 from rules.graph.node import Node
 from rules.graph.results import Judgement, Verdict
 from rules.graph.worked import Worked
@@ -29,15 +29,15 @@ class Score(NamedTuple):
 class _Listening:
     """Limits that remember the number they were asked about."""
 
-    def __init__(self, limits: AtLeast | AtMost | Between) -> None:
+    def __init__(self, limits: AtLeast | AtMost | Between | ByChoice) -> None:
         self._limits = limits
         self.heard: float | None = None
 
-    def verdict(self, number: float) -> Verdict:
+    def verdict(self, number: float, *choice: object) -> Verdict:
         """As the limits themselves."""
-        in_hand = self._limits.in_hand(number)
+        in_hand = self._limits.in_hand(number, *choice)
         self.heard = in_hand if self.heard is None else min(self.heard, in_hand)
-        return self._limits.verdict(number)
+        return self._limits.verdict(number, *choice)
 
     def __getattr__(self, name: str) -> Any:
         return getattr(self._limits, name)
@@ -55,7 +55,7 @@ class Probe:
 
     def _with_ears(self, node: Node) -> Node:
         for parameter, fixed in node.fixed.items():
-            if isinstance(fixed, AtLeast | AtMost | Between):
+            if isinstance(fixed, AtLeast | AtMost | Between | ByChoice):
                 self._listening = _Listening(fixed)
                 return replace(node, fixed={**node.fixed, parameter: self._listening})
         return node

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
-from rules.measure.display import show
+from rules.measure.said import written
 from rules.sheet import FIELDS
 
 
@@ -18,10 +18,11 @@ def questions(judged: Judged) -> Mapping[str, str]:
 def _usual(name: str, judged: Judged) -> str:
     if name not in judged.sheet.unusual:
         return ""
-    asked = FIELDS[name]
-    low, high = asked.usual or (0.0, 0.0)
+    asked, answers = FIELDS[name], judged.sheet.answers
+    low, high = asked.usual_among(answers) or (0.0, 0.0)
     unit = asked.unit if asked.unit != "int" else "1"
-    return f"Unusual: {show(low, unit, judged.shown_in)} to {show(high, unit, judged.shown_in)} is usual."
+    ends = written((low, unit, "up"), judged.shown_in), written((high, unit, "down"), judged.shown_in)
+    return f"Unusual: {' to '.join(ends)} is usual."
 
 
 def beside(name: str, judged: Judged) -> tuple[str, ...]:

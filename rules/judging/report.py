@@ -11,6 +11,7 @@ from rules.judging.judge import Judged, why_not
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
+from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS
 
@@ -102,7 +103,7 @@ def field_list() -> list[dict[str, Any]]:
             "bought": asked.bought or "",
             "choices": list(asked.choices),
             "example": asked.example("inch") if asked.kind in KINDS else "",
-            "how": asked.how,
+            "how": asked.how_in(None),
         }
         for asked in FIELDS.values()
     ]
@@ -117,7 +118,7 @@ def value_list() -> list[dict[str, Any]]:
             "unit": published(0.0, node.unit)[1],
             "subject": node.note.subject,
             "meaning": first_paragraph(node),
-            "formula": node.note.formula,
+            "formula": in_units(node.note.formula, None),
             "inputs": [given.origin for given in node.inputs if given.origin not in FACTS],
             "source": node.note.source,
         }

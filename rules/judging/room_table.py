@@ -12,7 +12,7 @@ from rules.judging.judge import Judged, and_list, reason
 from rules.judging.moved_most import entry_that_moves_most
 from rules.judging.reader import answer, name, of_role
 from rules.judging.trade import trade
-from rules.measure.display import both
+from rules.measure.said import filled, in_units
 
 WITHIN = 60.0
 """mm; pairs further apart than this everywhere are listed as more than that."""
@@ -100,13 +100,12 @@ def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     rests_on = (pair.one, pair.other) if pair.everywhere else (pair.one, pair.other, _RIDE.origin)
     measure = tuple(dict.fromkeys(field for each in rests_on for field in estimated.get(each, ())))
     words, figures = where(pair) if pair.gap is not None else ("", {})
-    shown = {word: both(number, unit, judged.shown_in) for word, (number, unit) in figures.items()}
     verdict: Verdict = max((pair.verdict, "watch" if measure else "good"), key=lambda one: -WORST_FIRST.index(one))
     band, (one, other) = pair.band, pair.parts
-    limits = band.limits
+    limits, why = band.limits, in_units(band.why, judged.shown_in)
     return RoomLine(
-        one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, band.why,
-        words.format_map(shown), pair.travel, pair.lock, measure, (pair.one, pair.other),
+        one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, why,
+        filled(words, figures, judged.shown_in), pair.travel, pair.lock, measure, (pair.one, pair.other),
     )  # fmt: skip
 
 

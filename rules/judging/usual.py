@@ -1,14 +1,17 @@
 """The usual range of a question, as the check that judges it alone has it, else as the question itself says."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
 
-from rules.graph.bands import AtLeast, AtMost, Between, Limits
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice, Limits
 from rules.graph.engine import Graph
 from rules.graph.examples import limits_of
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS, Units
+
+NONE_YET: Mapping[str, object] = {}
 
 
 @lru_cache(1000)
@@ -27,33 +30,41 @@ def usual(field_name: str, graph: Graph | None = None) -> Limits | None:
         node.note.limits
         for node in graph.checks.values()
         if [given.origin for given in node.inputs if graph.is_number(given.origin)] == [field_name]
-        and isinstance(node.note.limits, AtLeast | AtMost | Between)
+        and isinstance(node.note.limits, AtLeast | AtMost | Between | ByChoice)
         and node.note.limits.unit in (unit, published(0.0, unit)[1])
     ]
     return ranges[0] if ranges and all(limits == ranges[0] for limits in ranges) else None
 
 
-def usual_range(field_name: str, graph: Graph | None = None) -> tuple[float, float] | None:
+def usual_range(
+    field_name: str, answers: Mapping[str, object] = NONE_YET, graph: Graph | None = None
+) -> tuple[float, float] | None:
     """From where to where an answer is usual, in the field's unit; None where nothing says so.
+
+    answers: those given, by dotted name: what is usual may hang on another, as castor does on the use.
 
     >>> [round(bound, 3) for bound in usual_range("pivots.inclination")]
     [0.14, 0.209]
     """
     graph = graph or trade()
     asked, limits = graph.fields[field_name], usual(field_name, graph)
+    if isinstance(limits, ByChoice):
+        limits = limits.of(answers.get(limits.asked))
     if isinstance(limits, Between):
         factor = published(1.0, asked.unit)[0] if limits.unit != asked.unit else 1.0
         return limits.low / factor, limits.high / factor
     return asked.usual
 
 
-def usual_words(field_name: str, units: Units, graph: Graph | None = None) -> str:
+def usual_words(
+    field_name: str, units: Units, answers: Mapping[str, object] = NONE_YET, graph: Graph | None = None
+) -> str:
     """The same in words, "8 to 12 deg"; empty where there is none.
 
-    >>> usual_words("pivots.inclination", "inch"), usual_words("job.vehicle", "inch")
-    ('8 to 12 deg', '')
+    >>> usual_words("pivots.castor", "inch", {"job.use": "dunes"}), usual_words("job.vehicle", "inch")
+    ('4 to 15 deg', '')
     """
-    asked, bounds = (graph or trade()).fields[field_name], usual_range(field_name, graph)
+    asked, bounds = (graph or trade()).fields[field_name], usual_range(field_name, answers, graph)
     if bounds is None or asked.kind not in KINDS:
         return "" if bounds is None else f"{bounds[0]:g} to {bounds[1]:g}"
     return limits_of(replace(asked, least=bounds[0], most=bounds[1]), units)

@@ -1,7 +1,6 @@
 """A number back to text, as a tape, a scale or a torque wrench shows it."""
 
 import math
-from collections.abc import Callable, Mapping
 from fractions import Fraction
 from functools import lru_cache
 
@@ -18,8 +17,12 @@ _IN_INCH_SHEETS = {
     "N m": ("lbf ft", 1 / (POUND_FORCE * 0.3048)),
     "N/mm": ("lbf/in", INCH / POUND_FORCE),
     "°C": ("°F", 1.8),
+    "km": ("miles", 1 / 1.609344),
+    "mm2": ("in2", INCH**-2),
+    "mm2/kg": ("in2 for each 1000 lb", 1000 * POUND / INCH**2),
+    "mm4": ("in4", INCH**-4),
 }
-_IN_METRIC_SHEETS = {"m/s": ("km/h", 3.6)}
+_IN_METRIC_SHEETS = {"m/s": ("km/h", 3.6), "mm2/kg": ("mm2 for each kg", 1.0)}
 
 
 def published(number: float, unit: str) -> tuple[float, str]:
@@ -32,6 +35,7 @@ def published(number: float, unit: str) -> tuple[float, str]:
     return number * factor, symbol
 
 
+@lru_cache(maxsize=4096)  # a sheet is judged anew at every keystroke, and most figures stay
 def show(number: float, unit: str, units: Units) -> str:
     """One number with its unit, in the sheet's units, rounded to what a person can read off.
 
@@ -40,43 +44,23 @@ def show(number: float, unit: str, units: Units) -> str:
     """
     if unit == "mm" and units == "inch":
         return _inches(number / INCH)
-    symbol, factor = (
-        _PUBLISHED.get(unit) or (_IN_INCH_SHEETS if units == "inch" else _IN_METRIC_SHEETS).get(unit) or (unit, 1.0)
-    )
-    figure = _rounded(number * factor)
+    shown, symbol = in_sheet(number, unit, units)
+    figure = f"{shown:.3g}" if symbol in ("in2", "in4") and abs(shown) < 100 else _rounded(shown)
     if symbol in ("1", "price"):
         return figure
     return f"{figure} {symbol}"
 
 
-@lru_cache(maxsize=4096)  # a sheet is judged anew at every keystroke, and most figures stay
-def both(number: float, unit: str, units: Units) -> str:
-    """The number in the sheet's units, with the other system in brackets where it differs.
+def in_sheet(number: float, unit: str, units: Units) -> tuple[float, str]:
+    """A number, but a length, in the unit such a sheet shows it in, not rounded.
 
-    >>> both(238.125, "mm", "inch")
-    '9 3/8 in (238.1 mm)'
-    >>> both(0.5, "share", "inch")
-    '50 %'
+    >>> in_sheet(10.0, "m/s", "metric"), in_sheet(0.5, "share", "inch")
+    ((36.0, 'km/h'), (50.0, '%'))
     """
-    first, second = show(number, unit, units), show(number, unit, other(units))
-    return first if first == second else f"{first} ({second})"
-
-
-Figures = Mapping[str, tuple[float, str]]
-"""Numbers by name, each with its unit, for the braces of a text."""
-
-
-def filled(text: str, figures: Figures, units: Units, shown: Callable[[float, str, Units], str] = both) -> str:
-    """A text with its figures filled in as the sheet's units show them. Without figures it stays as it is, braces and all.
-
-    >>> filled("{far} droop", {"far": (50.8, "mm")}, "inch"), filled("{far} droop", {"far": (50.8, "mm")}, "inch", show)
-    ('2 in (50.8 mm) droop', '2 in droop')
-    """
-    return (
-        text.format_map({name: shown(number, unit, units) for name, (number, unit) in figures.items()})
-        if figures
-        else text
+    symbol, factor = (
+        _PUBLISHED.get(unit) or (_IN_INCH_SHEETS if units == "inch" else _IN_METRIC_SHEETS).get(unit) or (unit, 1.0)
     )
+    return number * factor, symbol
 
 
 def in_a_sentence(label: str) -> str:
@@ -100,18 +84,19 @@ def tape(length: float, units: Units) -> str:
     ('4 in', '101.5 mm')
     """
     if units == "inch":
-        return _fraction(Fraction(round(length / INCH * 32), 32)) + " in"
+        return fraction(Fraction(round(length / INCH * 32), 32)) + " in"
     return f"{_plain(round(length * 2) / 2, 1)} mm"
 
 
 def _inches(inches: float) -> str:
     sixty_fourths = round(inches * 64) if abs(inches) < 1e6 else 0
     if abs(inches * 64 - sixty_fourths) < 1e-6 and abs(inches) < 1e6:
-        return _fraction(Fraction(sixty_fourths, 64)) + " in"
+        return fraction(Fraction(sixty_fourths, 64)) + " in"
     return f"{_plain(inches, 3)} in"
 
 
-def _fraction(inches: Fraction) -> str:
+def fraction(inches: Fraction) -> str:
+    """A fraction of an inch as a tape has it: `9 3/8`."""
     sign, size = ("-" if inches < 0 else ""), abs(inches)
     whole, part = divmod(size.numerator, size.denominator)
     if part == 0:

@@ -16,6 +16,8 @@ from rules.measure.quantity import (
     plain_number_text,
 )
 
+_AFTER_COUNT = re.compile(r"\d{1,2}\s*(?:[x×*/-]|on\b)\s*(.+)", re.IGNORECASE)
+
 
 @dataclass(frozen=True, slots=True)
 class TyreMark:
@@ -51,6 +53,19 @@ class BoltCircle:
     text: str
     count: int
     diameter: float
+
+    @property
+    def across(self) -> str:
+        """The diameter as it was entered, with its unit: a circle of 114.3 mm is ordered and drilled as that.
+
+        >>> BoltCircle("5 x 114.3 mm", 5, 114.3).across, BoltCircle("5-4.5", 5, 114.3).across
+        ('114.3 mm', '4.5 in')
+        """
+        found = _AFTER_COUNT.fullmatch(self.text.strip())
+        entry = found[1].strip() if found else f"{self.diameter:g}"
+        if not entry[-1:].isdigit():
+            return entry
+        return f"{entry} mm" if entry.replace(",", ".") == f"{self.diameter:g}" else f"{entry} in"
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,6 +10,8 @@ from typing import Literal, NamedTuple
 
 from rules.measure.belt import Point as Point
 from rules.measure.belt import Round, belt_distance, belt_ends, belt_points
+from rules.measure.display import show
+from rules.measure.quantity import Units
 
 Side = Literal["left", "right"]
 
@@ -50,11 +52,11 @@ class PlateEnds(NamedTuple):
     upper: Narrowed | None = None
     lower: Narrowed | None = None
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
         ends = {"upper": self.upper, "lower": self.lower}
-        return "; ".join(f"{name} end {end.width:.4g} mm wide" for name, end in ends.items() if end) or "full width"
+        wide = (f"{name} end {show(end.width, 'mm', units)} wide" for name, end in ends.items() if end)
+        return "; ".join(wide) or "full width"
 
 
 FULL_WIDTH = PlateEnds()
@@ -72,10 +74,10 @@ class LighterBy(NamedTuple):
 
     holes: tuple[PlainHole, ...] = ()
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return ", ".join(f"{hole.diameter:.4g} mm at {hole.above:.4g} mm" for hole in self.holes) or "none"
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
+        holes = (f"{show(hole.diameter, 'mm', units)} at {show(hole.above, 'mm', units)}" for hole in self.holes)
+        return ", ".join(holes) or "none"
 
 
 UNLIGHTENED = LighterBy()

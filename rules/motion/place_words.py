@@ -1,13 +1,10 @@
-"""The one wording for a place in travel and lock: words, and the figures that stand in their braces.
+"""The one wording for a place in travel and lock: words, and the figures that stand in their braces."""
 
-A finding shows the figures in both unit systems, a table or a picture in the sheet's alone: `filled` does either.
-"""
-
-from rules.measure.display import filled, show
 from rules.measure.quantity import Units
+from rules.measure.said import OneFigure, filled
 from rules.motion.sweep import Worst
 
-PlaceFigures = dict[str, tuple[float, str]]
+PlaceFigures = dict[str, OneFigure]
 Words = tuple[str, PlaceFigures]
 STRAIGHT = "straight ahead"
 
@@ -72,4 +69,4 @@ def in_units(words: Words, units: Units) -> str:
     ('2 in droop, 50 % lock, inner wheel', '110 mm bump')
     """
     text, figures = words
-    return filled(text, figures, units, show)
+    return filled(text, figures, units)

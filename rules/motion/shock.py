@@ -2,6 +2,8 @@
 
 from typing import NamedTuple
 
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.vectors import Vector, minus, size
 from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import ArmName
@@ -17,10 +19,10 @@ class Shock(NamedTuple):
     on_frame: Vector
     arm: ArmName
 
-    @property
-    def text(self) -> str:
-        """In one line, for the written-out working of what rests on it."""
-        return f"on the {self.arm}, {size(minus(self.on_frame, self.on_arm)):.4g} mm eye to eye at ride height"
+    def words_in(self, units: Units) -> str:
+        """In one line, in a sheet's units, for the written-out working of what rests on it."""
+        length = show(size(minus(self.on_frame, self.on_arm)), "mm", units)
+        return f"on the {self.arm}, {length} eye to eye at ride height"
 
 
 def shock_length(front: FrontEnd, shock: Shock, travel: float) -> float:

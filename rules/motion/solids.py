@@ -6,6 +6,8 @@ Distances are signed: minus inside the ring, by how far it is to its nearest fac
 from math import hypot, sqrt
 from typing import NamedTuple
 
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.vectors import Vector, dot, minus, plus, size, times
 from rules.motion.points import Hinge
 
@@ -22,13 +24,13 @@ class Ring(NamedTuple):
     width: float
     foot: float
 
-    @property
-    def text(self) -> str:
-        """In one line, for the written-out working of what rests on it."""
-        foot = f", {self.foot:.1f} mm at its inner edge" if self.foot < self.width else ""
-        return (
-            f"ring from {self.inner:.1f} to {self.outer:.1f} mm from the wheel's axis, {self.width:.1f} mm wide{foot}"
+    def words_in(self, units: Units) -> str:
+        """In one line, in a sheet's units, for the written-out working of what rests on it."""
+        inner, outer, width, edge = (
+            show(size, "mm", units) for size in (self.inner, self.outer, self.width, self.foot)
         )
+        foot = f", {edge} at its inner edge" if self.foot < self.width else ""
+        return f"ring from {inner} to {outer} from the wheel's axis, {width} wide{foot}"
 
     def distance(self, along: float, radius: float) -> float:
         """From a place to the ring's surface, mm, minus inside. along: from the middle, along the axis; radius: from it.

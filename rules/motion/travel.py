@@ -7,6 +7,8 @@ from collections.abc import Callable, Sequence
 from math import floor, sin
 from typing import NamedTuple
 
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.vectors import Vector, cross, dot, minus, size
 from rules.motion.front_end import FrontEnd
 from rules.motion.linkage import SteeringLinkage
@@ -125,10 +127,10 @@ class InnerPivot(NamedTuple):
     across: float
     up: float
 
-    @property
-    def text(self) -> str:
-        """In one line, for the written-out working of what rests on it."""
-        return f"{-self.across:.1f} mm inboard of the tyre centre plane, {self.up:.1f} mm above ground"
+    def words_in(self, units: Units) -> str:
+        """In one line, in a sheet's units, for the written-out working of what rests on it."""
+        inboard, up = (show(size, "mm", units) for size in (-self.across, self.up))
+        return f"{inboard} inboard of the tyre centre plane, {up} above ground"
 
 
 def best_inner_pivot(path: Sequence[Vector], ahead: float) -> InnerPivot | None:

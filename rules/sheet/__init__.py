@@ -92,7 +92,9 @@ class Sheet:
     @property
     def facts(self) -> dict[str, object]:
         """What checks may ask of the sheet besides its answers, by the name of the parameter."""
-        return {"confirmed": self.confirmed, "unusual": Unusual({name: self.answers[name] for name in self.unusual})}
+        usual = ((name, FIELDS[name].usual_among(self.answers)) for name in self.unusual)
+        unusual = Unusual({name: (self.answers[name], *bounds) for name, bounds in usual if bounds})
+        return {"confirmed": self.confirmed, "unusual": unusual}
 
     @property
     def missing(self) -> tuple[str, ...]:
@@ -146,7 +148,9 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         if not is_worked_out(document.get(name, []))
     ]
     confirmed = Confirmed(name for name in still_confirmed(held, answers, FIELDS, units) if BESIDE not in name)
-    unusual = tuple(n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
+    unusual = tuple(
+        n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n], answers)
+    )
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
 
 

@@ -30,7 +30,7 @@ def _height(label: str, more: str = "") -> Any:
 
 
 def _tube(label: str) -> Any:
-    how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered, 38 mm is assumed."
+    how = "Outside of the tube, or the height of the arm where it is boxed. Until it is entered, [1 1/2 in | 38 mm] is assumed."
     return ask(label, "length", how, may_be_empty=True, between=("6 mm", "200 mm"), usual=("20 mm", "60 mm"),
                reading_error="0.5 mm", mark="section")  # fmt: skip
 
@@ -118,7 +118,7 @@ class Arms(ArmPivots, Step):
     tie_rod_tube: Mm = ask(
         "Tie rod diameter",
         "length",
-        "Outside of the rod or its thickest sleeve. Until it is entered, 25 mm is assumed.",
+        "Outside of the rod or its thickest sleeve. Until it is entered, [1 in | 25 mm] is assumed.",
         may_be_empty=True,
         mark="section",
         between=("6 mm", "100 mm"),

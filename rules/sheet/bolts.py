@@ -171,7 +171,8 @@ class Bolts(Step):
     wheel_nut_torque: NewtonMetre = ask(
         "Wheel nut torque",
         "torque",
-        "What the wheel's or the car's maker asks for, on clean dry threads; go over it again after the first 80 km.",
+        "What the wheel's or the car's maker asks for, on clean dry threads; go over it again after the first "
+        "[50 miles | 80 km].",
         may_be_empty=True,
         further=True,
         between=("20 N m", "800 N m"),

@@ -257,7 +257,8 @@ class Brakes(HardStop, RunOfStops, PadFace, PadThickness, Step):
     piston_take_up: Mm = ask(
         "Piston movement in a stop",
         "length",
-        "How far a piston moves from rest to a hard stop, pads, caliper and hoses yielding. Until measured 0.6 mm is assumed.",
+        "How far a piston moves from rest to a hard stop, pads, caliper and hoses yielding. "
+        "Until measured [0.024 in | 0.6 mm] is assumed.",
         may_be_empty=True,
         further=True,
         between=("0.1 mm", "5 mm"),

@@ -96,7 +96,7 @@ class Caliper(Step):
         "Inboard reach",
         "length",
         "From the middle of the rotor's thickness to the caliper's innermost point, hose bolt included, new pads in. Until "
-        "measured, the outboard reach, and 25 mm more for a sliding caliper.",
+        "measured, the outboard reach, and [1 in | 25 mm] more for a sliding caliper.",
         may_be_empty=True,
         between=("0 mm", "250 mm"),
         usual=("35 mm", "100 mm"),
@@ -106,7 +106,7 @@ class Caliper(Step):
         "Reach towards the hub",
         "length",
         "From the rotor's edge towards the hub to the lowest point of caliper or pads. Until measured, the braking band "
-        "less 5 mm.",
+        "less [3/16 in | 5 mm].",
         may_be_empty=True,
         between=("5 mm", "250 mm"),
         usual=("30 mm", "70 mm"),
@@ -116,7 +116,7 @@ class Caliper(Step):
         "Length along the rotor",
         "length",
         "Straight from end to end of the caliper along the rotor's edge, bracket ears included. Until measured, "
-        "180 mm is assumed.",
+        "[7 1/8 in | 180 mm] is assumed.",
         may_be_empty=True,
         between=("30 mm", "500 mm"),
         usual=("110 mm", "260 mm"),

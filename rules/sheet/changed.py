@@ -14,7 +14,7 @@ def with_entries(sheet: Sheet, entries: Mapping[str, object]) -> Sheet:
     """
     answers = {**sheet.answers, **{name: FIELDS[name].read(entry, sheet.units) for name, entry in entries.items()}}
     confirmed = Confirmed(sheet.confirmed - entries.keys())
-    unusual = (n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n]))
+    unusual = (n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n], answers))
     faults = tuple(fault for fault in sheet.faults if fault.where not in entries)
     return replace(
         sheet,

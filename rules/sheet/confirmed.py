@@ -21,8 +21,8 @@ class Confirmed(frozenset[str]):
     """Dotted names of the answers that are confirmed as they stand."""
 
 
-class Unusual(dict[str, float]):
-    """The answers that are unusual and not confirmed, in inside units, by dotted name."""
+class Unusual(dict[str, tuple[float, float, float]]):
+    """The answers that are unusual and not confirmed, and from where to where they would be usual; inside units, dotted names."""
 
 
 FACTS = {"confirmed": Confirmed.__name__, "unusual": Unusual.__name__}

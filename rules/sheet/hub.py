@@ -220,7 +220,8 @@ class Hub(Step):
     shoulder_diameter: Mm = ask(
         "Stub shaft's shoulder",
         "length",
-        "Only with a stub shaft: vernier across its thickest place behind the hub. Until measured, 55 mm is assumed.",
+        "Only with a stub shaft: vernier across its thickest place behind the hub. "
+        "Until measured, [2 1/8 in | 55 mm] is assumed.",
         may_be_empty=True,
         between=("15 mm", "200 mm"),
         usual=("32 mm", "62 mm"),
@@ -230,7 +231,8 @@ class Hub(Step):
     shoulder_length: Mm = ask(
         "Stub shaft behind the hub",
         "length",
-        "Only with a stub shaft: from the hub's rearmost point inboard to the shaft's end. Until measured, 25 mm is assumed.",
+        "Only with a stub shaft: from the hub's rearmost point inboard to the shaft's end. "
+        "Until measured, [1 in | 25 mm] is assumed.",
         may_be_empty=True,
         between=("1 mm", "200 mm"),
         usual=("12 mm", "60 mm"),
@@ -249,7 +251,7 @@ class Hub(Step):
     flange_thickness: Mm = ask(
         "Flange thickness",
         "length",
-        "Vernier on the flange's edge. Until measured, 10 mm is assumed.",
+        "Vernier on the flange's edge. Until measured, [3/8 in | 10 mm] is assumed.",
         may_be_empty=True,
         between=("2 mm", "60 mm"),
         usual=("6 mm", "16 mm"),
@@ -276,7 +278,7 @@ class Hub(Step):
     mount_flange_thickness: Mm = ask(
         "Mounting flange thickness",
         "length",
-        "Vernier on the ear the mounting bolts go through or screw into. Until measured, 12 mm is assumed.",
+        "Vernier on the ear the mounting bolts go through or screw into. Until measured, [1/2 in | 12 mm] is assumed.",
         may_be_empty=True,
         between=("2 mm", "80 mm"),
         usual=("7 mm", "20 mm"),

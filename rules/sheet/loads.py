@@ -264,7 +264,7 @@ class Loads(MultiplesAsked, Step):
         "Offset of the hub's first wheel",
         "length",
         "Stamped in the wheel of the car the hub comes from; plus when the wheel's mounting face is outboard. "
-        "Most cars: 30 to 50 mm.",
+        "Most cars: [1 1/8 to 2 in | 30 to 50 mm].",
         may_be_empty=True,
         between=("-200 mm", "200 mm"),
         usual=("26 mm", "51 mm"),

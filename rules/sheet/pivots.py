@@ -4,6 +4,7 @@ from typing import Any, Literal
 
 from rules.graph.asking import Step, StepPart, ask
 from rules.measure.units import Mm, Price, Rad
+from rules.sheet.castor import CASTOR
 
 PivotKind = Literal["ball joint", "spherical bearing", "rod end"]
 Shear = Literal["single", "double"]
@@ -76,7 +77,7 @@ class Pivots(AsFound, Step):
         "angle",
         "Lean of the steering axis seen from the side; plus when the top is to the rear.",
         between=("-30 deg", "45 deg"),
-        usual=("0 deg", "15 deg"),
+        usual=CASTOR,
         reading_error="0.25 deg",
     )
     ground_offset: Mm = ask(

@@ -64,6 +64,6 @@ class Spring(Step):
     )  # fmt: skip
     shock_diameter: Mm = ask(
         "Shock diameter", "length",
-        "Across its widest: the spring where one is round it, else body or reservoir. Until measured 70 mm.",
+        "Across its widest: the spring where one is round it, else body or reservoir. Until measured [2 3/4 in | 70 mm].",
         may_be_empty=True, between=("20 mm", "250 mm"), usual=("48 mm", "95 mm"), reading_error="1 mm",
     )  # fmt: skip

@@ -3,6 +3,8 @@
 from typing import Any, ClassVar, Literal
 
 from rules.graph.asking import Step, ask, given
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.units import Mm
 from rules.tables.electrodes import Filler, WeldProcess
 
@@ -165,10 +167,10 @@ class WeldQuestions:
         may_be_empty=True,
     )
 
-    @property
-    def text(self) -> str:
+    def words_in(self, units: Units) -> str:
         """What is entered of it, in words, for the written-out working."""
-        sizes = [f"{key} {given(self, key):.1f} mm" for key in ("leg", "run", "apart") if given(self, key) is not None]
+        entered = {key: given(self, key) for key in ("leg", "run", "apart")}
+        sizes = [f"{key} {show(length, 'mm', units)}" for key, length in entered.items() if length is not None]
         told = [given(self, "form"), *sizes, given(self, "metal"), given(self, "filler")]
         return ", ".join(word for word in told if word) or "entered in part"
 

@@ -20,7 +20,7 @@ class Wheel(Step):
         "wheel itself, lying face down on a flat floor."
     )
     cautions = (
-        "Nominal width is bead to bead. Lip to lip is about an inch more; mixing them puts the tyre half an inch out.",
+        "Nominal width is bead to bead. Lip to lip is more by both lips; mixing them puts the tyre out by one.",
         "Never slot or re-drill a wheel to make a bolt circle fit.",
     )
 
@@ -45,7 +45,7 @@ class Wheel(Step):
     overall_width: Mm = ask(
         "Overall width, lip to lip",
         "length",
-        "Straightedge across each lip; measure between them. Until measured, width + 1 in is assumed.",
+        "Straightedge across each lip; measure between them. Until measured, width + [1 in | 25.4 mm] is assumed.",
         may_be_empty=True,
         between=("3 in", "22 in"),
         usual=("5 in", "13 in"),
@@ -89,7 +89,7 @@ class Wheel(Step):
         "Barrel inside diameter",
         "length",
         "Inside the barrel where the caliper will sit, at three depths; enter the smallest, less any stick-on weight. "
-        "Until measured, wheel diameter - 20 mm is assumed.",
+        "Until measured, wheel diameter - [3/4 in | 20 mm] is assumed.",
         may_be_empty=True,
         between=("150 mm", "800 mm"),
         usual=("270 mm", "490 mm"),

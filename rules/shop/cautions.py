@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from rules.graph.asking import printable
 from rules.judging.judge import Judged, label
 from rules.judging.reader import answer, name
+from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.rotor import CUT
 from rules.shop.checklist_line import CAUTIONS, SETTLE, ChecklistLine
@@ -17,7 +18,7 @@ ALWAYS = (
     ("cast-or-forged", "Never weld, heat or re-drill a cast or forged knuckle, arm, hub or caliper."),
     ("used-parts", "Crack test used hubs, shafts and joints: a cracked one can look perfect."),
     ("cleaner", "No chlorinated brake cleaner near an arc: it makes poison gas. Acetone, dried."),
-    ("zinc", "Zinc and cadmium off 1 in (25 mm) back: poison fume. Weld nothing galvanised."),
+    ("zinc", "Zinc and cadmium off [1 in | 25 mm] back: poison fume. Weld nothing galvanised."),
     ("hub-and-bearing-out", "Hub and bearing out before any welding. Earth clamp next to the weld."),
     ("stands", "Car on stands on hard ground, wheels chocked, springs out; never on a jack."),
     ("impact-gun", "No impact gun on hub nuts. New nuts where the maker says use once."),
@@ -41,7 +42,7 @@ def cautions(judged: Judged) -> Iterator[ChecklistLine]:
     if asked := [_as_it_stands(name, judged) for name in FIELDS if name in odd.union(judged.sheet.unusual)]:
         yield _caution("unusual", f"Unusual, and nobody has confirmed it: {'; '.join(asked)}.")
     for line, text in ALWAYS:
-        yield _caution(line, text)
+        yield _caution(line, in_units(text, judged.shown_in))
     if answer(judged.worked.known, HELD_TOGETHER_BY) == "a clamped stub shaft":
         yield _caution(
             "hub-needs-its-shaft",

@@ -1,13 +1,10 @@
 """Sizes that have a name: a drill, a bolt circle, a bought part. They are printed as they were entered, never by a tape.
 
-A bolt circle of 114.3 mm is ordered and drilled as 114.3 mm. On a tape it reads 4 1/2 in, and a pilot of 4.24 in reads 4 1/4.
+So is a bolt circle, see `BoltCircle.across`. On a tape 114.3 mm reads 4 1/2 in, and a pilot of 4.24 in reads 4 1/4.
 """
-
-import re
 
 from rules.graph.asking import printable
 from rules.judging.reader import Name, name
-from rules.measure.marks import BoltCircle
 from rules.measure.quantity import KINDS, as_typed
 from rules.sheet import Sheet
 
@@ -34,19 +31,3 @@ def as_named(sheet: Sheet, wanted: Name) -> str:
     if entry[-1:].isdigit():
         entry += f" {KINDS['length'].bare[sheet.shown_in]}"
     return entry if len(entry) <= _LONGEST else ""
-
-
-_AFTER_COUNT = re.compile(r"\d{1,2}\s*(?:[x×*/-]|on\b)\s*(.+)", re.IGNORECASE)
-
-
-def across(circle: BoltCircle) -> str:
-    """The diameter of a bolt circle as it was entered, with its unit.
-
-    >>> across(BoltCircle("5 x 114.3 mm", 5, 114.3)), across(BoltCircle("5-4.5", 5, 114.3))
-    ('114.3 mm', '4.5 in')
-    """
-    found = _AFTER_COUNT.fullmatch(circle.text.strip())
-    entry = printable(found[1].strip()) if found else f"{circle.diameter:g}"
-    if not entry[-1:].isdigit():
-        return entry
-    return f"{entry} mm" if entry.replace(",", ".") == f"{circle.diameter:g}" else f"{entry} in"

@@ -3,14 +3,15 @@
 from collections.abc import Iterator
 
 from rules.checks.strength.parts import KNOWN_LOADS
-from rules.graph.asking import AskedField
+from rules.graph.asking import AskedField, printable
 from rules.judging.banding import banded
-from rules.judging.judge import Finding, Judged, and_list, shown, shown_in_both
+from rules.judging.judge import Finding, Judged, and_list, shown
 from rules.judging.reader import Name, answer, is_known, name, reads
 from rules.judging.weakest_part import ranked
 from rules.measure.closeness import reaches
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.said import in_units
 from rules.measure.units import Mm
 from rules.sheet import FIELDS
 from rules.shop.cautions import HELD_TOGETHER_BY
@@ -90,7 +91,9 @@ def parts(judged: Judged) -> Iterator[ChecklistLine]:
                 entered = shown(name(asked.name), judged)
                 if entered or asked.needed or asked.name in wanted or asked.name == _ALWAYS_WANTED.origin:
                     id = f"parts.{asked.name}".replace("_", "-")
-                    yield ChecklistLine(id, PARTS, asked.label, entered or f"{BLANK} {asked.how}", kind="measure")
+                    yield ChecklistLine(
+                        id, PARTS, asked.label, entered or f"{BLANK} {asked.how_in(judged.shown_in)}", kind="measure"
+                    )
 
 
 def _counter_words(entry: Name, judged: Judged) -> str:
@@ -216,8 +219,9 @@ def mock_up(judged: Judged) -> Iterator[ChecklistLine]:
 
 def tack_and_hold(judged: Judged) -> Iterator[ChecklistLine]:
     """Tack in the fixture, then measure and sign before anything is finish welded."""
-    yield _do("tack.clean", TACK, "Scale, plating, paint, oil off 1 in (25 mm) each side; acetone, dry.")
-    yield _do("tack.fit-up", TACK, "Fit-up tight: no gap over 1/16 in (1.5 mm). Recut, do not bridge.")
+    back, gap = (in_units(size, judged.shown_in) for size in ("[1 in | 25 mm]", "[1/16 in | 1.5 mm]"))
+    yield _do("tack.clean", TACK, f"Scale, plating, paint, oil off {back} each side; acetone, dry.")
+    yield _do("tack.fit-up", TACK, f"Fit-up tight: no gap over {gap}. Recut, do not bridge.")
     yield _do("tack.in-fixture", TACK, "Hub and bearing out, dummy in. Tack in fixture, sides in turn.")
     yield _do("tack.free", TACK, "Unclamp: it must lie in the fixture by itself, not sprung in.")
     yield from measured_again(judged, before_welding=True)
@@ -287,7 +291,7 @@ def torque(judged: Judged) -> Iterator[ChecklistLine]:
         yield ChecklistLine(line, TORQUE, text, f"{BLANK} {BY_MAKER}", kind="torque")
     known = judged.worked.known
     if answer(known, HELD_TOGETHER_BY) != "itself":
-        figure = shown_in_both(_STUB_SHAFT_TORQUE, judged) or BLANK
+        figure = _as_typed(_STUB_SHAFT_TORQUE, judged) or BLANK
         yield ChecklistLine(
             "torque.stub-shaft-nut", TORQUE, "Stub shaft nut, new", f"{figure} {BY_MAKER}", kind="torque"
         )
@@ -301,6 +305,12 @@ def torque(judged: Judged) -> Iterator[ChecklistLine]:
     yield _do("assemble.paint-marks", TORQUE, "Paint mark across every nut and bolt head.")
     yield _do("assemble.bleed", TORQUE, "Brakes bled; pedal held one minute: no sink, no leak.")
     yield _hold("torque.second-person", TORQUE)
+
+
+def _as_typed(entry: Name, judged: Judged) -> str:
+    """A maker's figure in the unit the builder has it in."""
+    typed = judged.sheet.typed.get(entry.origin)
+    return printable(typed) if isinstance(typed, str) and typed[-1:].isalpha() else shown(entry, judged)
 
 
 def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
@@ -328,7 +338,7 @@ def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
     if moving:
         castor = target(judged, _CASTOR, ("top rearward", "top forward"), by_tape=False)
         yield ChecklistLine("turn.castor", TURN, "Castor, on turn plates", castor, CASTOR_ALIKE, "measure")
-        step = "1 in" if judged.shown_in == "inch" else "25 mm"
+        step = in_units("[1 in | 25 mm]", judged.shown_in)
         toe = f"Springs out: toe every {step} from droop to bump"
         worked_out = "as on the motion sheet" if is_known(judged.worked.known, _ENVELOPE) else ""
         yield ChecklistLine(
@@ -337,10 +347,12 @@ def turn_and_drive(judged: Judged) -> Iterator[ChecklistLine]:
         yield ChecklistLine("turn.toe-turned", TURN, f"{toe}, again at half lock each way; most change", kind="measure")
     yield from inspect_first(judged)
     yield _do("drive.yard", DRIVE, "Yard, walking pace, helmet, belts, extinguisher out. Stop and look.")
-    yield _do("drive.re-torque", DRIVE, "After 5 miles (8 km): re-torque all; paint marks; feel hub, rotor heat.")
+    far = in_units("[5 miles | 8 km]", judged.shown_in)
+    yield _do("drive.re-torque", DRIVE, f"After {far}: re-torque all; paint marks; feel hub, rotor heat.")
     if moving:
         yield _do("drive.alignment", DRIVE, "Then too: toe at ride, tie-rod lock nuts, stops, every joint.")
-    yield _do("drive.strip", DRIVE, "After 50 miles (80 km): re-torque, strip one side, crack test welds.")
+    far = in_units("[50 miles | 80 km]", judged.shown_in)
+    yield _do("drive.strip", DRIVE, f"After {far}: re-torque, strip one side, crack test welds.")
 
 
 def inspect_first(judged: Judged) -> Iterator[ChecklistLine]:

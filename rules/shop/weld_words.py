@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from rules.judging.judge import Judged
 from rules.judging.reader import reads
-from rules.measure.display import both
+from rules.measure.display import show
 from rules.measure.quantity import Units
 from rules.measure.units import Mm
 from rules.tables.fillet_size import least_leg
@@ -31,7 +31,7 @@ VISUAL = (
     Limit("Cracks", "none", CODE),
     Limit("Fusion", "full, to both parts", CODE),
     Limit("Craters", "filled to the size of the weld", CODE),
-    Limit("Undercut", "at most 0.01 in (0.25 mm) across the load, 1/32 in (1 mm) elsewhere", CODE),
+    Limit("Undercut", "at most [0.01 in | 0.25 mm] across the load, [1/32 in | 1 mm] elsewhere", CODE),
     Limit("Pores", "none to be seen", CUSTOM),
     Limit("Arc strikes", "off, the spot crack tested", CUSTOM),
     Limit("Loaded welds", "not ground flush", CUSTOM),
@@ -53,5 +53,5 @@ def _least_leg(plate_thickness: Mm | None, *, units: Units) -> str:
     source = "AISC 360-16 Table J2.4; no measure of strength"
     if plate_thickness is None:
         return f"Least fillet leg: by the thinner part joined ({source})."
-    plate, leg = (both(size, "mm", units) for size in (plate_thickness, least_leg(plate_thickness, units)))
+    plate, leg = (show(size, "mm", units) for size in (plate_thickness, least_leg(plate_thickness, units)))
     return f"Least fillet leg where the {plate} plate is the thinner part: {leg} ({source})."

@@ -87,12 +87,12 @@ class LoadCase:
     braked: bool = False
 
 
-TRAVEL: tuple[StanceName, ...] = ("ride", "bump", "droop")
-LOCKS: tuple[StanceName, ...] = ("ride", "inner lock", "outer lock")
-BUMP_AND_LOCK: tuple[StanceName, ...] = ("bump, inner lock", "bump, outer lock")
-DROOP_AND_LOCK: tuple[StanceName, ...] = ("droop, inner lock", "droop, outer lock")
-AT_LOCK: tuple[StanceName, ...] = (*LOCKS, *BUMP_AND_LOCK, *DROOP_AND_LOCK)
-EVERYWHERE: tuple[StanceName, ...] = ("bump", "droop", *AT_LOCK)
+AT_RIDE: tuple[StanceName, ...] = ("ride", "inner lock", "outer lock")
+IN_BUMP: tuple[StanceName, ...] = ("bump", "bump, inner lock", "bump, outer lock")
+IN_DROOP: tuple[StanceName, ...] = ("droop", "droop, inner lock", "droop, outer lock")
+EVERYWHERE: tuple[StanceName, ...] = (*AT_RIDE, *IN_BUMP, *IN_DROOP)
+"""Where each hit is tried, but for what the case itself rules out: in a corner the outer wheel does not hang, nor is the inner
+one pushed up; braked forward the front does not rise."""
 
 
 def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
@@ -117,27 +117,27 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
 
     return (
         LoadCase("standing", (up,)),
-        LoadCase("bump", ground(m.bump), (*TRAVEL, *BUMP_AND_LOCK, *DROOP_AND_LOCK)),
-        LoadCase("braking", ground(max(1.0, braking), back=braking), ("ride", "bump"), braked=True),
-        LoadCase("braking backward", ground(1.0, back=-min(braking, 1.0)), braked=True),
-        LoadCase("cornering, outer", ground(outer, inboard=grip * outer), ("ride", "bump")),
-        LoadCase("cornering, inner", ground(inner, inboard=-grip * inner), ("ride", "droop")),
-        LoadCase("kerb", ground(1.0, inboard=m.kerb)),
-        LoadCase("rut's edge", ground(1.0, inboard=-max(m.kerb, grip * outer)), ("ride", "droop")),
-        LoadCase("combined, outer", ground(pressed, braking, grip), TRAVEL, braked=True),
-        LoadCase("combined, inner", ground(pressed, braking, -grip), TRAVEL, braked=True),
-        LoadCase("landing, inboard", ground(m.landing, inboard=grip), TRAVEL),
-        LoadCase("landing, outboard", ground(m.landing, inboard=-grip), TRAVEL),
+        LoadCase("bump", ground(m.bump), EVERYWHERE),
+        LoadCase("braking", ground(max(1.0, braking), back=braking), (*AT_RIDE, *IN_BUMP), braked=True),
+        LoadCase("braking backward", ground(1.0, back=-min(braking, 1.0)), AT_RIDE, braked=True),
+        LoadCase("cornering, outer", ground(outer, inboard=grip * outer), (*AT_RIDE, *IN_BUMP)),
+        LoadCase("cornering, inner", ground(inner, inboard=-grip * inner), (*AT_RIDE, *IN_DROOP)),
+        LoadCase("kerb", ground(1.0, inboard=m.kerb), EVERYWHERE),
+        LoadCase("rut's edge", ground(1.0, inboard=-max(m.kerb, grip * outer)), EVERYWHERE),
+        LoadCase("combined, outer", ground(pressed, braking, grip), EVERYWHERE, braked=True),
+        LoadCase("combined, inner", ground(pressed, braking, -grip), EVERYWHERE, braked=True),
+        LoadCase("landing, inboard", ground(m.landing, inboard=grip), EVERYWHERE),
+        LoadCase("landing, outboard", ground(m.landing, inboard=-grip), EVERYWHERE),
         LoadCase("rock", (up, Push("wheel centre", back=m.rock)), EVERYWHERE),
         *(
-            LoadCase(name, (Push("wheel centre", m.rock * sin(under), m.rock * cos(under)),), AT_LOCK)
+            LoadCase(name, (Push("wheel centre", m.rock * sin(under), m.rock * cos(under)),), EVERYWHERE)
             for name, under in ROCK_UNDER_CENTRE.items()
         ),
-        LoadCase("rock, outboard of middle", (up, Push("wheel centre", back=m.rock, aside=1.0)), AT_LOCK),
-        LoadCase("rock, inboard of middle", (up, Push("wheel centre", back=m.rock, aside=-1.0)), AT_LOCK),
-        LoadCase("rock, brakes on", ground(1.0, back=m.rock), LOCKS, braked=True),
-        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), AT_LOCK),
-        LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), AT_LOCK),
+        LoadCase("rock, outboard of middle", (up, Push("wheel centre", back=m.rock, aside=1.0)), EVERYWHERE),
+        LoadCase("rock, inboard of middle", (up, Push("wheel centre", back=m.rock, aside=-1.0)), EVERYWHERE),
+        LoadCase("rock, brakes on", ground(1.0, back=m.rock), EVERYWHERE, braked=True),
+        LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), EVERYWHERE),
+        LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), EVERYWHERE),
     )
 
 

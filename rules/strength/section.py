@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from math import hypot, log, pi
 
 from rules.graph.results import OutsideRange
+from rules.measure.display import show
+from rules.measure.quantity import Units
 
 LEAST_INSIDE_RADIUS = 0.25
 """Radius counted in the inside corner of a closed beam, in walls, where it is less or not known. Twist crowds into that
@@ -49,13 +51,12 @@ class Section:
         """Section modulus about the axis along the depth, mm3."""
         return self.inertia_v / self.reach_u
 
-    @property
-    def text(self) -> str:
-        """The section in words, for the written-out working."""
-        return (
-            f"area {self.area:.0f} mm2, second moments {self.inertia_u:.0f} and {self.inertia_v:.0f} mm4, "
-            f"torsion {self.torsion_constant:.0f} mm4"
+    def words_in(self, units: Units) -> str:
+        """The section in words in a sheet's units, for the written-out working."""
+        bent_u, bent_v, twisted = (
+            show(moment, "mm4", units) for moment in (self.inertia_u, self.inertia_v, self.torsion_constant)
         )
+        return f"area {show(self.area, 'mm2', units)}, second moments {bent_u} and {bent_v}, torsion {twisted}"
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from typing import Literal, get_args
 
 from rules.measure.closeness import reaches
-from rules.measure.quantity import INCH
+from rules.measure.display import show
+from rules.measure.quantity import INCH, Units
 from rules.tables.electrodes import KSI
 
 BoltGrade = Literal["grade 2", "grade 5", "grade 7", "grade 8", "8.8", "10.9", "12.9"]
@@ -49,10 +50,10 @@ class BoltStrength:
     tensile: float
     strongest: float = 0.0
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"proof {self.proof:.0f}, yield {self.yields:.0f}, tensile {self.tensile:.0f} MPa"
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
+        proof, yields, tensile = (show(stress, "MPa", units) for stress in (self.proof, self.yields, self.tensile))
+        return f"proof {proof}, yield {yields}, tensile {tensile}"
 
 
 def bolt_strength(grade: BoltGrade, diameter: float) -> BoltStrength | None:

@@ -158,7 +158,7 @@ def _in_words(judged: Judged) -> Iterator[tuple[str, Any]]:
     yield "room", room_table(judged)
     yield "weakest", (ranked(judged), factor_table(judged))
     for field in FIELDS:
-        yield f"usual {field}", usual_words(field, judged.shown_in)
+        yield f"usual {field}", usual_words(field, judged.shown_in, judged.sheet.answers)
 
 
 SHOWN: tuple[Callable[[Judged], Iterator[tuple[str, Any]]], ...] = (_on_screen, _on_paper, _in_words)

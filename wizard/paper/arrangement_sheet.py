@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from rules.drawn.arrangement import LEAST_WIDTH, NAME_ROOM, ArrangedView, arrangement
 from rules.drawn.full_size import third_angle
 from rules.drawn.items import items
-from rules.judging.judge import Judged, shown, shown_in_both
+from rules.judging.judge import Judged, shown
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import metal
@@ -73,7 +73,7 @@ def _title_block(
     rows = (
         (
             f"Front upright of {shown(_VEHICLE, judged) or BLANK}. LEFT drawn; RIGHT is its mirror image.",
-            f"Material {metal(judged)}; plate {shown_in_both(_THICKNESS, judged) or BLANK}",
+            f"Material {metal(judged)}; plate {shown(_THICKNESS, judged) or BLANK}",
             f"Scale 1:{scale:g}; never measure off it",
         ),
         (

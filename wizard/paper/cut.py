@@ -16,11 +16,12 @@ from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.fixture import fixture
 from rules.drawn.fixture_posts import post_plates
 from rules.drawn.pieces import DRILLED, SIDES, Profile, hub_plate, outline_of_plate, under_size
-from rules.judging.judge import Judged, and_list, shown_in_both
+from rules.judging.judge import Judged, and_list
 from rules.judging.reader import answer, name, still_needed
-from rules.measure.display import both
+from rules.measure.display import show
 from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
+from rules.measure.said import in_units
 from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
 from wizard.paper.stamp import stamp
@@ -38,6 +39,7 @@ _METAL, _CONDITION, _PROCESS = name("plate.metal"), name("plate.condition"), nam
 _LESS = name("plate.left_for_drilling")
 _DXF_UNIT: dict[FileUnits, tuple[int, int]] = {"mm": (4, 1), "in": (1, 0)}
 """$INSUNITS and $MEASUREMENT of the DXF reference."""
+_SHOWN: dict[FileUnits, Units] = {"mm": "metric", "in": "inch"}
 _UNIT_WORDS: dict[FileUnits, str] = {"mm": "millimetres", "in": "inches"}
 _REFERENCE: dict[FileUnits, tuple[float, str]] = {"mm": (100.0, "100 mm"), "in": (4 * INCH, "4 in")}
 _LETTER, _STEP, _BESIDE, _COLUMNS = 4.0, 7.0, 15.0, 64
@@ -65,18 +67,18 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
     less = answer(known, _LESS) or 0.0
     for side in SIDES:
         if (plate := hub_plate(known, side)) is not None:
-            words = [*_plate_words(judged, side), *_words(judged, plate)]
+            words = [*_plate_words(judged, side, units), *_words(judged, plate, units)]
             files[f"hub_plate_{side}_{units}.dxf"] = _written(under_size(plate, less), words, barred, units)
     for piece in cut_pieces(judged):
         if not piece.on_wheel_centre:
-            words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
+            words = [*_piece_words(judged, piece, units), *_words(judged, piece.profile, units)]
             files[f"{piece.key}_{units}.dxf"] = _written(under_size(piece.profile, less), words, barred, units)
     made = fixture(judged)
     if made is not None and files:
-        words = [*_fixture_words(made.left_out), *_words(judged, made.base)]
+        words = [*_fixture_words(judged, made.left_out), *_words(judged, made.base, units)]
         files[f"fixture_base_{units}.dxf"] = _written(made.base, words, barred, units)
         for piece in post_plates(made):
-            words = [*_piece_words(judged, piece), *_words(judged, piece.profile)]
+            words = [*_piece_words(judged, piece, units), *_words(judged, piece.profile, units)]
             files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
     if not files:
         wanted = and_list(still_needed(outline_of_plate, known))
@@ -89,38 +91,40 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
 # Words beside the piece
 
 
-def _plate_words(judged: Judged, side: str) -> Iterator[str]:
+def _plate_words(judged: Judged, side: str, units: FileUnits) -> Iterator[str]:
     yield f"HUB PLATE, {side.upper()}. Make one."
     yield f"Seen from the hub side (outboard): front is to the {side}. Origin: wheel centre."
-    yield f"Thickness {shown_in_both(_THICKNESS, judged) or BLANK}"
+    yield f"Thickness {_size(answer(judged.worked.known, _THICKNESS), judged, units)}"
 
 
-def _piece_words(judged: Judged, piece: CutPiece) -> Iterator[str]:
+def _piece_words(judged: Judged, piece: CutPiece, units: FileUnits) -> Iterator[str]:
     yield f"{piece.title.upper()}. Make {piece.make}."
     yield from piece.notes
-    yield f"Thickness {both(piece.thickness, 'mm', judged.shown_in) if piece.thickness else BLANK}"
+    yield f"Thickness {_size(piece.thickness, judged, units)}"
 
 
-def _fixture_words(left_out: tuple[str, ...]) -> Iterator[str]:
+def _fixture_words(judged: Judged, left_out: tuple[str, ...]) -> Iterator[str]:
     yield "FIXTURE BASE. Make one for both sides."
     yield "Seen from above: front is to the right for LEFT. Origin: wheel centre. The upper face is the hub face."
-    yield f"Thickness {BLANK}: 20 mm (3/4 in) or more, flat"
+    yield f"Thickness {BLANK}: {in_units('[3/4 in | 20 mm]', judged.shown_in)} or more, flat"
     yield from (f"LEFT OUT: {words}" for words in left_out)
 
 
-def _words(judged: Judged, profile: Profile) -> Iterator[str]:
+def _words(judged: Judged, profile: Profile, units: FileUnits) -> Iterator[str]:
     known = judged.worked.known
     yield f"Title {judged.sheet.title or BLANK}"
     yield stamp(judged)
     yield f"Metal {answer(known, _METAL) or BLANK}, {answer(known, _CONDITION) or f'condition {BLANK}'}"
-    outline, units, less = profile.outline, judged.shown_in, answer(known, _LESS)
-    width, height = (both(size, "mm", units) for size in (outline.right - outline.left, outline.top - outline.bottom))
-    yield f"Outline {width} wide, {height} high, {_corners(profile, units)}"
+    outline, less = profile.outline, answer(known, _LESS)
+    width, height = (
+        _size(size, judged, units) for size in (outline.right - outline.left, outline.top - outline.bottom)
+    )
+    yield f"Outline {width} wide, {height} high, {_corners(profile, judged, units)}"
     for what in dict.fromkeys(hole.what for hole in profile.holes):
         alike = [hole for hole in profile.holes if hole.what == what]
-        size = both(alike[0].diameter, "mm", units)
+        size = _size(alike[0].diameter, judged, units)
         if less is not None and what in DRILLED:
-            yield f"{len(alike)} x {what}, CUT {both(less, 'mm', units)} under size: drill or ream to {size}"
+            yield f"{len(alike)} x {what}, CUT {_size(less, judged, units)} under size: drill or ream to {size}"
         else:
             yield f"{len(alike)} x {what}, diameter {size}"
     if profile.slots:
@@ -138,16 +142,24 @@ def _words(judged: Judged, profile: Profile) -> Iterator[str]:
     yield "This file informs; it does not certify."
 
 
-def _corners(profile: Profile, units: Units) -> str:
+def _corners(profile: Profile, judged: Judged, units: FileUnits) -> str:
     outline = profile.outline
     if outline.rounds:
         return "narrowed to round ends on straight tangents"
     if profile.radius:
-        return f"round end of radius {both(profile.radius, 'mm', units)}"
+        return f"round end of radius {_size(profile.radius, judged, units)}"
     if profile.edge:
         return "as drawn"
-    radius = both(outline.corner_radius, "mm", units)
+    radius = _size(outline.corner_radius, judged, units)
     return f"corner radius {radius}" if outline.corner_radius else "square corners"
+
+
+def _size(length: float | None, judged: Judged, units: FileUnits) -> str:
+    """A length in mm in the sheet's units; in the file's beside it where those are the other ones, for whoever reads it there."""
+    if length is None:
+        return BLANK
+    words, in_file = (show(length, "mm", shown) for shown in (judged.shown_in, _SHOWN[units]))
+    return words if words == in_file else f"{words} ({in_file})"
 
 
 # The file

@@ -8,9 +8,10 @@ from collections.abc import Mapping
 from rules.drawn.full_size.shapes import bounds
 from rules.drawn.weld_symbol import weld_symbol
 from rules.drawn.welding_figure import figures
-from rules.judging.judge import Judged, shown, shown_in_both
+from rules.judging.judge import Judged, shown
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
+from rules.measure.said import in_units
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, ChecklistLine, Marks, checklist, kept_marks
 from rules.shop.holds import HOLDS
@@ -96,7 +97,7 @@ class _Sheet:
 
     def job(self) -> None:
         """Part, people, metal, process."""
-        drawn = shown_in_both(_THICKNESS, self.judged) or BLANK
+        drawn = shown(_THICKNESS, self.judged) or BLANK
         metal = f"{self._answer(_METAL)}; grade and condition {self._answer(_CONDITION)}"
         rows = (
             f"Part: front upright, one LEFT and one RIGHT (mirror images). {self._answer(VEHICLE)}. "
@@ -238,7 +239,11 @@ class _Sheet:
         flow = self.flow
         flow.heading("Looks, crack test, machining after", 20)
         for source in dict.fromkeys(limit.source for limit in VISUAL):
-            passes = "; ".join(f"{limit.what} {limit.passes}" for limit in VISUAL if limit.source == source)
+            passes = "; ".join(
+                f"{limit.what} {in_units(limit.passes, self.judged.shown_in)}"
+                for limit in VISUAL
+                if limit.source == source
+            )
             flow.paragraph(f"{passes} ({source}).", before=0.3)
         flow.paragraph(
             f"Dye test: {self.lines['crack-test.dye'].text} Again after ____ h. "

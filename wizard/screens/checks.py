@@ -6,25 +6,27 @@ from textual.content import Content
 
 from rules.graph.results import LIMITS_OF
 from rules.judging.trade import trade
+from rules.measure.quantity import Units
 from rules.sheet import STEPS
 from wizard.desk.words import lines, plain, verdict
 from wizard.screens.reading import ReadingScreen
 
 
-def checks_screen() -> ReadingScreen:
-    """All checks, by step."""
-    return ReadingScreen(f"All {len(trade().checks)} checks, their limits and sources", lines(*_all()))
+def checks_screen(units: Units) -> ReadingScreen:
+    """All checks, by step, their limits in these units."""
+    return ReadingScreen(f"All {len(trade().checks)} checks, their limits and sources", lines(*_all(units)))
 
 
-def _all() -> Iterator[Content | str]:
+def _all(units: Units) -> Iterator[Content | str]:
     for step in STEPS:
         notes = [node.note for node in trade().checks.values() if node.note.step == step.name]
         if notes:
             yield plain(step.title.upper(), "bold $text-accent")
         for note in notes:
             yield Content.assemble((note.title, "bold"), plain(f" ({note.id})", "$foreground 65%"))
+            words = note.words_in(units)
             for word in LIMITS_OF:
-                if limit := getattr(note, word):
-                    yield Content.assemble("  ", verdict(word, width=6), limit)
+                if words[word]:
+                    yield Content.assemble("  ", verdict(word, width=6), words[word])
             yield plain(f"  Source, {note.grade}: {note.source}", "$foreground 65%")
             yield ""

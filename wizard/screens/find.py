@@ -82,7 +82,10 @@ class FindScreen(Screen[str | None]):
     def _entry(self, name: str) -> Listed:
         asked, text = ASKED[name], self._session.text(name)
         others = also_called(asked.label)
-        told = [plain(asked.how), plain(f"Also called: {', '.join(others)}." if others else "")]
+        told = [
+            plain(asked.how_in(self._session.shown_in)),
+            plain(f"Also called: {', '.join(others)}." if others else ""),
+        ]
         line = Content.assemble(plain(f"{place_of(name):<{PLACE}} "), plain(asked.label.ljust(34)), plain(text))
         return Listed(name, line, lambda: lines(*told))
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from textual.content import Content
 
+from rules.measure.quantity import Units
 from rules.sheet.glossary import also_called
 from wizard.desk.keys import APP, Key
 from wizard.desk.pages import ASKED, Page
@@ -19,15 +20,15 @@ REVIEW_INTRO = (
 class HelpScreen(ReadingScreen):
     """Help for one page, with the entry the cursor is in on top."""
 
-    def __init__(self, page: Page, current: str, keys: Iterable[Key]) -> None:
+    def __init__(self, page: Page, current: str, keys: Iterable[Key], shown_in: Units) -> None:
         """current: name of the entry the cursor is in; empty on the review. keys: those of the page."""
-        super().__init__(f"Help: {page.title}", lines(*_help(page, current, keys)))
+        super().__init__(f"Help: {page.title}", lines(*_help(page, current, keys, shown_in)))
 
 
-def _help(page: Page, current: str, keys: Iterable[Key]) -> Iterator[Content | str]:
+def _help(page: Page, current: str, keys: Iterable[Key], shown_in: Units) -> Iterator[Content | str]:
     if current in ASKED:
         yield plain("Where you are", "bold $text-accent")
-        yield from _entry(current)
+        yield from _entry(current, shown_in)
     if not page.steps:
         yield REVIEW_INTRO
         yield ""
@@ -44,17 +45,17 @@ def _help(page: Page, current: str, keys: Iterable[Key]) -> Iterator[Content | s
     if page.steps:
         yield plain("Every entry of this step", "bold $text-accent")
         for name in page.fields:
-            yield from _entry(name)
+            yield from _entry(name, shown_in)
 
 
-def _entry(name: str) -> Iterator[Content | str]:
+def _entry(name: str, shown_in: Units) -> Iterator[Content | str]:
     asked = ASKED[name]
     units = dict.fromkeys(filter(None, (asked.bare_unit("inch"), asked.bare_unit("metric"))))
     notes = [f"a bare number is {' or '.join(units)}, as the sheet's units say"] if units else []
     notes += [] if asked.needed else ["may stay empty"]
     notes += [f"also called {other}" for other in also_called(asked.label)[:2]]
     yield Content.assemble((asked.label, "bold"), "".join(f" · {note}" for note in notes))
-    yield asked.how
+    yield asked.how_in(shown_in)
     yield ""
 
 

@@ -129,7 +129,7 @@ class Review(Vertical):
             if name not in self._session.faults:
                 words = f"{ASKED[name].label} ({place_of(name)})"
                 line = Content.assemble(("missing".ljust(WORD + 1), "bold $text-accent"), plain(words))
-                yield Listed(name, line, lambda name=name: plain(ASKED[name].how))  # type: ignore[misc]
+                yield Listed(name, line, lambda name=name: plain(ASKED[name].how_in(judged.shown_in)))  # type: ignore[misc]
         for name, why in questions(judged).items():
             words = f"{ASKED[name].label} ({place_of(name)})"
             line = Content.assemble(("confirm".ljust(WORD + 1), "bold $text-warning"), plain(words))

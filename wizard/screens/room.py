@@ -9,7 +9,8 @@ from textual.widgets import Static
 
 from rules.judging.judge import and_list
 from rules.judging.room_table import WITHIN, RoomLine, RoomNotJudged, RoomTable, entry_behind, room_table
-from rules.measure.display import both, show
+from rules.measure.display import show
+from rules.measure.said import written
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import count, lines, plain, verdict
@@ -60,20 +61,22 @@ class RoomScreen(Screen[str | None]):
 
     def _row(self, line: RoomLine) -> Content:
         units = self._session.judged.shown_in
-        room = f"> {show(WITHIN, 'mm', units)}" if line.gap is None else show(line.gap, "mm", units)
-        figures = f"{room:>{FIGURE}}{show(line.wanted, 'mm', units):>{FIGURE}}"
+        room = f"> {written((WITHIN, 'mm', 'down'), units)}" if line.gap is None else show(line.gap, "mm", units)
+        figures = f"{room:>{FIGURE}}{written((line.wanted, 'mm', 'up'), units):>{FIGURE}}"
         return Content.assemble(verdict(line.verdict, width=WORD), plain(f"{figures}  {line.one} - {line.other}"))
 
     def _about(self, line: RoomLine) -> Content:
         units = self._session.judged.shown_in
         told = [plain(f"{line.one} and {line.other}".capitalize(), "bold")]
         if line.gap is None:
-            told.append(plain(f"More than {both(WITHIN, 'mm', units)} apart wherever they were looked at."))
+            told.append(
+                plain(f"More than {written((WITHIN, 'mm', 'down'), units)} apart wherever they were looked at.")
+            )
         elif line.gap < 0:
-            told.append(plain(f"At least {both(-line.gap, 'mm', units)} inside each other {line.where}."))
+            told.append(plain(f"At least {show(-line.gap, 'mm', units)} inside each other {line.where}."))
         else:
-            told.append(plain(f"{both(line.gap, 'mm', units)} apart {line.where}."))
-        limits = f"good from {both(line.wanted, 'mm', units)}, stop under {both(line.least, 'mm', units)}"
+            told.append(plain(f"{show(line.gap, 'mm', units)} apart {line.where}."))
+        limits = f"good from {written((line.wanted, 'mm', 'up'), units)}, stop under {written((line.least, 'mm', 'up'), units)}"
         kind = f"{line.kind[:1].upper()}{line.kind[1:]}"
         told.append(plain(f"{kind}: {limits}; {line.why}.", "$foreground 65%"))
         if line.measure:

@@ -313,7 +313,7 @@ class SheetScreen(GoesBack):
         """Help for the open step."""
         from wizard.screens.help import HelpScreen
 
-        self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys))
+        self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys, self.session.shown_in))
 
     def action_findings(self) -> None:
         """All verdicts in full."""
@@ -361,7 +361,7 @@ class SheetScreen(GoesBack):
         """All checks with their limits and sources."""
         from wizard.screens.checks import checks_screen
 
-        self.app.push_screen(checks_screen())
+        self.app.push_screen(checks_screen(self.session.shown_in))
 
     def action_write(self, what: "What") -> None:
         """Write papers into the folder beside the sheet."""

@@ -10,7 +10,8 @@ from textual.widgets import Static
 
 from rules.drawn.moving.scene import Moving, TravelAndLock
 from rules.judging.room_table import RoomLine, room_table
-from rules.measure.display import both, show
+from rules.measure.display import show
+from rules.measure.said import written
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
@@ -62,12 +63,12 @@ class WorstPlacesScreen(Screen[TravelAndLock | None]):
     def _about(self, line: RoomLine) -> Content:
         units = self._session.judged.shown_in
         gap = line.gap or 0.0
-        far = f"{both(gap, 'mm', units)} apart" if gap >= 0 else f"{both(-gap, 'mm', units)} inside each other"
+        far = f"{show(gap, 'mm', units)} apart" if gap >= 0 else f"{show(-gap, 'mm', units)} inside each other"
         return lines(
             plain(f"{line.one} and {line.other}".capitalize(), "bold"),
             plain(f"{far} {line.where}."),
             plain(
-                f"Good from {both(line.wanted, 'mm', units)}, stop under {both(line.least, 'mm', units)}.",
+                f"Good from {written((line.wanted, 'mm', 'up'), units)}, stop under {written((line.least, 'mm', 'up'), units)}.",
                 "$foreground 65%",
             ),
         )

@@ -39,7 +39,7 @@ class FieldPanel(Widget):
 
     def _parts(self) -> list[Content]:
         session, asked = self._session, ASKED[self._shown]
-        parts = [_heading(asked, session.units), plain(asked.how)]
+        parts = [_heading(asked, session.units), plain(asked.how_in(session.shown_in))]
         parts += [
             Content.assemble(("Take care: ", "bold $text-warning"), plain(told))
             for told in cautions_beside(self._shown)
@@ -53,7 +53,8 @@ class FieldPanel(Widget):
                 parts.append(plain(f"Accepted: {' = '.join(read_as)}", "$text-success"))
         elif asked.kind not in ("choice", "yes or no"):
             parts.append(plain(_would_be_right(asked, session.shown_in, session.units), "$foreground 65%"))
-        if words := usual_words(self._shown, session.shown_in) if "." in self._shown else "":
+        answers = session.judged_so_far.sheet.answers
+        if words := usual_words(self._shown, session.shown_in, answers) if "." in self._shown else "":
             start = (
                 "; = puts in a start that fits" if can_start(self._shown) and session.entry(self._shown) is None else ""
             )

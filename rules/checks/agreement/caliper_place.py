@@ -136,4 +136,4 @@ def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limi
     text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")
-    return odd(f"{text}, where most builds have a quarter to three quarters of an inch.", "wheel.spoke_room", confirmed)
+    return odd(f"{text}, where most builds have [1/4 to 3/4 in | 6 to 19 mm].", "wheel.spoke_room", confirmed)

@@ -6,6 +6,7 @@ from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, OutsideRange
 from rules.measure.closeness import more_than
 from rules.measure.marks import BoltCircle, Thread
+from rules.measure.said import Figures
 from rules.measure.units import Kg, Mm
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.pivots import PivotKind
@@ -15,8 +16,8 @@ from rules.tables import sources
 from rules.tables.bolt_grades import WEAK
 from rules.values.strength.bolts import SOFTEST, read_grade
 
-CARRIED = AtLeast("1", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
-"""mm2 of thread for each kg on the wheel. Cars and light trucks as sold have 0.6 to 2.5; thinnest is an M10 or 3/8 in stud."""
+CARRIED = AtLeast("mm2/kg", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
+"""Thread for what stands on the wheel. Cars and light trucks as sold have 0.6 to 2.5; thinnest is an M10 or 3/8 in stud."""
 
 
 @check(
@@ -24,7 +25,7 @@ CARRIED = AtLeast("1", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
     step="hub",
     title="Size of the {called}",
     limits=CARRIED,
-    good="at least {good} square mm of thread, all together, for each kg on the wheel",
+    good="all together a thread of at least {good} on the wheel",
     watch="at least {watch}",
     stop="less, or thinner than {thinnest}",
     source=sources.COMMON_PRACTICE.saying("what cars and light trucks as sold have; the area of a thread by ISO 898-1"),
@@ -51,8 +52,12 @@ def big_enough(
         )
     thinnest = limits.other["thinnest"][0]
     area = number * stress_area(which_thread.diameter, which_thread.pitch)
-    figures = {"each": (area / corner_weight, "1"), "thinnest": (thinnest, "mm")}
-    text = f"{number} {{called}} {which_thread.text} have {area:.0f} mm2 of thread, {{each}} for each kg of {{corner_weight}}."
+    figures: Figures = {
+        "area": (area, "mm2"), "wanted": (limits.good * corner_weight, "mm2", "up"), "thinnest": (thinnest, "mm", "up"),
+    }  # fmt: skip
+    text = (
+        f"{number} {{called}} {which_thread.text} have {{area}} of thread; {{wanted}} is usual for {{corner_weight}}."
+    )
     if not more_than(which_thread.diameter, thinnest):
         change = "Check the thread. No car hangs a wheel on less than 3/8 in or M10."
         return Judgement("stop", f"{text} They are thinner than {{thinnest}}.", change, figures)

@@ -31,7 +31,7 @@ LENGTHS = (
     T("rotor-inside-wheel", "Rotor and wheel diameter", "rotor.diameter", "wheel.diameter",
       usual=(0.5, 0.87), never=(0.25, 0.97), why="the rotor turns inside the wheel, with room for the caliper round it"),
     T("minimum-below-new", "Minimum and new thickness", "rotor.minimum_thickness", "rotor.thickness",
-      usual=(0.75, 0.98), never=(0.3, 1.0), why="1 to 3 mm of a new rotor may wear away"),
+      usual=(0.75, 0.98), never=(0.3, 1.0), why="[0.04 to 0.12 in | 1 to 3 mm] of a new rotor may wear away"),
     T("finished-below-new", "Finished and new thickness", "rotor.finished_thickness", "rotor.thickness",
       usual=(0.25, 1.0), never=(0.1, 1.0), why="turning takes metal off"),
     T("band-on-rotor", "Braking band and rotor", "rotor.band_inside_diameter", "rotor.diameter",
@@ -74,7 +74,7 @@ OVERALL = T(
     how="more",
     usual=(10.0, 40.0),
     never=(0.0, 80.0),
-    why="the two lips add about an inch to the width between bead seats",
+    why="the two lips add about [1 in | 25 mm] to the width between bead seats",
 )
 BACKSPACING = T(
     "backspacing-inside-wheel",

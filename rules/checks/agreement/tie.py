@@ -10,11 +10,13 @@ from dataclasses import dataclass
 from math import inf, isfinite
 from typing import Any, Literal
 
+from rules.graph.bands import Between
 from rules.graph.declare import Member
 from rules.graph.results import DoesNotApply, Judgement, Verdict
 from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.measure.marks import Thread
+from rules.measure.said import either
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 from rules.tables.sources import COMMON_PRACTICE
@@ -61,14 +63,16 @@ class Tie:
         }  # fmt: skip
 
     def _in_words(self, limits: Range, verdict: str) -> str:
-        low, high = limits
         second = self.other_called or in_a_sentence(FIELDS[self.other].label)
-        tail = f" more than {second}" if self.how == "more" else f" of {second}"
-        unit = " mm" if self.how == "more" else ""
+        low, high = limits
+        if self.how == "more":
+            inside, beyond = Between("mm", low, high), Between("mm", least=low, most=high)
+            said = either(inside.usual if verdict == "good" else lambda units: beyond.standard_words(units)["stop"])
+            return f"{said} more than {second}" if any(map(isfinite, limits)) else ""
         if verdict == "good":
-            return f"{low:g} to {high:g}{unit}{tail}"
-        ends = [f"{word} than {end:g}{unit}" for word, end in (("less", low), ("more", high)) if isfinite(end)]
-        return f"{' or '.join(ends)}{tail}" if ends else ""
+            return f"{low:g} to {high:g} of {second}"
+        ends = [f"{word} than {end:g}" for word, end in (("less", low), ("more", high)) if isfinite(end)]
+        return f"{' or '.join(ends)} of {second}" if ends else ""
 
 
 T = Tie

@@ -1,35 +1,33 @@
 """Do the choices of a build suit its use: figures that nobody measures, and a slip in which would only look like another car."""
 
-from math import degrees
-
 from rules.checks.agreement.tie import PRACTICE, odd
+from rules.graph.bands import Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
-from rules.measure.units import MetrePerSecond, Mm, Rad
+from rules.measure.said import either
+from rules.measure.units import MetrePerSecond, Mm
 from rules.motion.kinds import LinkageKind
 from rules.sheet.confirmed import Confirmed
 from rules.tables.load_multiples import Use
 
-SPEED = {"trail": (70.0, 165.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
+SPEED = {"trail": (70.0, 150.0), "road": (90.0, 175.0), "dunes": (80.0, 150.0), "race": (110.0, 210.0)}
 """km/h that such cars are built for; a trail car often is driven to the trail. Common practice, no source."""
-CASTOR = {"trail": (4.0, 9.5), "road": (4.0, 9.5), "dunes": (4.0, 12.8), "race": (4.0, 12.8)}
-"""deg: what `castor-usual` calls usual of any car, asked about at its very end, where twice the usual 5 lies; and more for sand
-and speed. Common practice, no source."""
-
 INNER_END = {"rack": (95.0, 185.0), "relay rod": (45.0, 88.0)}
 """mm from the ball to the end of the thread: a rack's own rod is long. Common practice, no source."""
 
 
-def _words(ranges: dict[str, tuple[float, float]], unit: str) -> str:
-    return "; ".join(f"{use} {low:g} to {high:g} {unit}" for use, (low, high) in ranges.items())
+def _words(ranges: dict[str, tuple[float, float]], unit: str, size: float = 1.0) -> str:
+    """size: of what the ranges are in, in the unit."""
+    limits = {use: Between(unit, low * size, high * size) for use, (low, high) in ranges.items()}
+    return "; ".join(f"{use} {either(one.usual)}" for use, one in limits.items())
 
 
 @check(
     "speed-suits-use",
     step="job",
     title="Top speed and use",
-    good=_words(SPEED, "km/h"),
+    good=_words(SPEED, "m/s", 1 / 3.6),
     watch="beyond, and not confirmed",
     source=PRACTICE,
 )
@@ -40,23 +38,6 @@ def speed_suits_use(top_speed: MetrePerSecond | None, use: Use | None, confirmed
     if within(3.6 * top_speed, *SPEED[use]):
         return Judgement("good", f"{{top_speed}} is usual for {use}.")
     return odd(f"Top speed is {{top_speed}}, for {use}.", "job.top_speed", confirmed)
-
-
-@check(
-    "castor-suits-use",
-    step="pivots",
-    title="Castor and use",
-    good=_words(CASTOR, "deg"),
-    watch="beyond, and not confirmed",
-    source=PRACTICE,
-)
-def castor_suits_use(castor: Rad | None, use: Use | None, confirmed: Confirmed) -> Judgement:
-    """Castor against what cars of that use have."""
-    if castor is None or use is None:
-        raise DoesNotApply("castor and use are not both entered")
-    if within(degrees(castor), *CASTOR[use]):
-        return Judgement("good", f"{{castor}} is usual for {use}.")
-    return odd(f"Castor is {{castor}}, for {use}.", "pivots.castor", confirmed)
 
 
 @check(

@@ -11,12 +11,13 @@ from rules.corner.words import way, where
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
 from rules.graph.results import WORST_FIRST, Judgement, Waits
+from rules.measure.said import in_units
 from rules.tables import sources
 from rules.values.wheel_end.gaps import CHECKED_GAP
 
 SPEAKS_OF = 12
 """Findings at most; the table of all pairs holds the rest."""
-SOURCES = sources.COMMON_PRACTICE.saying("; ".join(f"{band.words}: {band.why}" for band in BANDS))
+SOURCES = sources.COMMON_PRACTICE.saying(in_units("; ".join(f"{band.words}: {band.why}" for band in BANDS), None))
 OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast | None]] = {
     frozenset(("rim", "caliper")): ("caliper_barrel_gap", CLEAR),
     frozenset(("spokes", "caliper")): ("caliper_spoke_gap", CLEAR),
@@ -79,7 +80,7 @@ def _judgement(pair: BetweenTwo) -> Judgement:
     one, other = (part.name for part in pair.parts)
     gap, wanted = pair.gap or 0.0, pair.band.limits.good
     words, figures = where(pair)
-    figures |= {"gap": (abs(gap), "mm"), "wanted": (wanted, "mm"), "short": (wanted - gap, "mm")}
+    figures |= {"gap": (abs(gap), "mm"), "wanted": (wanted, "mm", "up"), "short": (wanted - gap, "mm")}
     if gap < 0:
         text = f"{_capital(one)} and {other} stand at least {{gap}} inside each other {words}."
     else:

@@ -28,7 +28,7 @@ def _swings(
     verdict = limits.verdict(margin)
     place, there = where(needed)
     figures |= there | {"needed": (float(needed), "rad"), "allowed": (allowed, "rad"), "margin": (margin, "rad")}
-    figures["wanted"] = (limits.good, "rad")
+    figures["wanted"] = (limits.good, "rad", "up")
     text = f"{part} needs a misalignment angle of {{needed}} at most, {place}; it allows {{allowed}}"
     if verdict == "good":
         return Judgement(verdict, f"{text}.", figures=figures)

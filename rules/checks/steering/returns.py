@@ -3,6 +3,7 @@
 from rules.graph.bands import AtLeast
 from rules.graph.results import Judgement
 from rules.measure.closeness import more_than, reaches
+from rules.measure.said import Figures
 from rules.tables import sources
 from rules.values.steering.returning import SIDE_ACCELERATION
 
@@ -40,7 +41,7 @@ def returns(
     Weight alone never stops a car whose contact trails: rolling, the trail brings the wheels back.
     """
     both = weight + side
-    figures = {"both": (both, "N m"), "friction": (limits.good, "N m")}
+    figures: Figures = {"both": (both, "N m"), "friction": (limits.good, "N m", "up")}
     text = (
         f"The car's weight returns the wheels with {by_weight} before friction; with the side force of a gentle bend, "
         "{both}"

@@ -36,7 +36,7 @@ def _rubs(limits: AtLeast, part: str, other: str, gap: float, change: str, besid
     """gap: a Worst, mm. part, other: "The rim" and "the tie rod". change: what to move, beside less lock and travel."""
     verdict = limits.verdict(gap)
     place, figures = where(gap)
-    figures |= {"gap": (float(gap), "mm"), "hit": (-gap, "mm"), "wanted": (limits.good, "mm")}
+    figures |= {"gap": (float(gap), "mm"), "hit": (-gap, "mm"), "wanted": (limits.good, "mm", "up")}
     if gap < 0:
         text = f"{part} hits {other} by {{hit}}, {place}."
     elif verdict == "good":

@@ -1,29 +1,31 @@
-"""Does the spring suit the corner: what it carries, and whether its coils touch."""
+"""Does the spring suit the corner: what it carries, where the car rests on it, and whether its coils touch or hang loose."""
 
-from rules.graph.bands import AtLeast, Between
+from math import inf
+
+from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement
-from rules.measure.closeness import more_than
-from rules.measure.units import Kg, Mm, NewtonPerMm, PerMinute, Share
+from rules.measure.closeness import more_than, reaches
+from rules.measure.units import Mm, PerMinute, Share
 from rules.tables import sources
-from rules.values.steering.spring_load import settles_higher
+from rules.values.steering.spring_rest import CARRIED, SpringRest
+
+REST_SOURCE = sources.OWN.saying("what stands below the spring is a tenth to three tenths of a front corner")
 
 
 @check(
     "spring-carries-corner",
     step="spring",
     title="Spring holds the ride height",
-    limits=Between("share", 0.7, 0.9, least=0.5, most=1.3),
+    limits=Between("share", *CARRIED, least=0.5, most=1.3),
     good="{usual} of the corner's weight: the rest, a tenth to three tenths, is wheel, tyre, hub and brake",
     watch="from {least} to {most}",
     stop="less or more",
-    source=sources.OWN.saying("what stands below the spring is a tenth to three tenths of a front corner"),
+    source=REST_SOURCE,
 )
 def spring_carries_corner(
     spring_carries: Share,
     ride_frequency: PerMinute | None,
-    wheel_rate: NewtonPerMm | None,
-    corner_weight: Kg,
     limits: Between,
 ) -> Judgement:
     """Whether the spring, squeezed as entered, carries this corner at the ride height everything else is drawn for."""
@@ -38,10 +40,77 @@ def spring_carries_corner(
     change = (
         "Rate, squeeze and the shock's ends decide it; or the ride height is another, and all that is drawn for it."
     )
-    higher = settles_higher(spring_carries, wheel_rate, corner_weight) if wheel_rate and wheel_rate > 0 else None
-    about = {} if higher is None else {"about": (abs(higher), "mm")}
-    far = ", by about {about}" if about else ""
-    return Judgement(verdict, f"{text}: the car {stands} than this sheet is drawn{far}.", change, about)
+    return Judgement(verdict, f"{text}: the car {stands} than this sheet is drawn.", change)
+
+
+@check(
+    "comes-to-rest",
+    step="spring",
+    title="Where the car comes to rest on its spring",
+    limits=AtMost("mm", 25.0, inf),
+    good="within {good} of the ride height drawn, with a fifth of the corner below the spring",
+    watch="further, or on its bump stop, bump rubber or strap",
+    stop="there even with a tenth to three tenths of the corner below the spring",
+    source=(REST_SOURCE, sources.COMMON_PRACTICE.saying("an inch of ride height is set by the spring's seat")),
+    try_changing=("spring.preload", "spring.rate"),
+)
+def comes_to_rest(
+    rest_on_spring: SpringRest,
+    bump_rubber_touched: Mm | None,
+    bump_travel: Mm,
+    droop_travel: Mm,
+    limits: AtMost,
+) -> Judgement:
+    """The place in the travel where rate, squeeze and ratio carry the corner, against the ride height all else is drawn for."""
+    rest = rest_on_spring
+    stop = bump_travel if bump_rubber_touched is None else min(bump_travel, bump_rubber_touched)
+    change = "Rate, squeeze and the shock's ends decide it; or draw for the height at which it stands."
+    verdict = limits.verdict(abs(rest.middle))
+    if reaches(rest.middle, stop):
+        on = "bump stop, with no" if reaches(stop, bump_travel) else "bump rubber, with no free"
+        text = f"The spring does not hold the corner up: the car comes to rest on its {on} bump travel left."
+        return Judgement("stop" if reaches(rest.least, stop) else "watch", text, change)
+    if reaches(-droop_travel, rest.middle):
+        text = "The spring lifts the corner until strap or shock holds it: the car stands with no droop travel left."
+        return Judgement("stop" if reaches(-droop_travel, rest.most) else "watch", text, change)
+    figures = {"about": (abs(rest.middle), "mm"), "lowest": (abs(rest.most), "mm"), "highest": (abs(rest.least), "mm")}
+    text = (
+        f"On its spring the car comes to rest about {{about}} {_side(rest.middle)} than drawn, a fifth of the corner's weight "
+        f"being wheel, tyre, hub and brake; with a tenth {{lowest}} {_side(rest.most)}, with three tenths {{highest}} "
+        f"{_side(rest.least)}."
+    )
+    return Judgement(verdict, text, "" if verdict == "good" else change, figures)
+
+
+def _side(travel: float) -> str:
+    return "lower" if travel > 0 else "higher"
+
+
+@check(
+    "spring-held-at-droop",
+    step="spring",
+    title="Spring held at full droop",
+    limits=AtLeast("mm", 0.0, -inf),
+    good="still held between its seats at full droop",
+    watch="it hangs loose",
+    source=(
+        sources.GEOMETRY,
+        sources.COMMON_PRACTICE.saying("a loose spring leaves its seat, and lands askew on it or beside it"),
+    ),
+    try_changing=("spring.preload", "arms.droop_travel"),
+)
+def spring_held_at_droop(spring_squeeze_at_droop: Mm, limits: AtLeast) -> Judgement:
+    """Whether the spring, with the wheel hanging, is still as long as the room between its seats."""
+    verdict = limits.verdict(spring_squeeze_at_droop)
+    if verdict == "good":
+        return Judgement(verdict, "At full droop the spring is still squeezed {spring_squeeze_at_droop}.")
+    return Judgement(
+        verdict,
+        "At full droop the spring hangs loose by {loose}: it leaves its seat, and may land askew on it or beside it.",
+        "A longer spring, a helper spring that is {loose} or more longer free than squeezed flat, a strap for less droop, or "
+        "seats that hold the spring.",
+        {"loose": (-spring_squeeze_at_droop, "mm")},
+    )
 
 
 @check(

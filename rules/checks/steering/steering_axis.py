@@ -3,11 +3,12 @@
 from math import inf, radians
 
 from rules.checks.steering.returns import RETURN, RETURN_SOURCES, RETURNS_WORDS, returns
-from rules.graph.bands import AtLeast, AtMost, Between
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than, within
 from rules.measure.units import Mm, NewtonMetre, Rad
+from rules.sheet.castor import CASTOR
 from rules.tables import sources
 from rules.tables.load_multiples import Use
 
@@ -31,11 +32,11 @@ OFF_ROAD: tuple[Use, ...] = ("trail", "dunes", "race")
 def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
     """Lean of the axis seen from the front. Less puts the pivots deep in the wheel; more lifts the car in every turn."""
     if limits.verdict(inclination) == "good":
-        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual}.")
+        return Judgement("good", f"The steering-axis inclination is {{inclination}}, in the usual {limits.usual()}.")
     if more_than(inclination, 0.0):
         return Judgement(
             "watch",
-            f"The steering-axis inclination is {{inclination}}; {limits.usual} is usual.",
+            f"The steering-axis inclination is {{inclination}}; {limits.usual()} is usual.",
             "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
         )
     return Judgement(
@@ -145,34 +146,39 @@ def swap_spacing_matches(spacing: Mm | None, swap_spacing: Mm | None, limits: At
     "castor-usual",
     step="pivots",
     title="Castor in the usual range",
-    limits=Between("rad", 4 * DEGREE, 10 * DEGREE, least=0.0),
+    limits=CASTOR,
     good="{usual}",
-    watch="nought to {low}, or above {high}",
+    watch="nought and more, but less than that; or above it",
     stop="negative",
-    source=sources.COMMON_PRACTICE.saying("a technicians' textbook gives 2 to 8 deg for road cars"),
+    source=sources.COMMON_PRACTICE.saying(
+        "10 to 15 deg is everyday on cars for sand and open desert; a technicians' textbook gives 2 to 8 deg for road cars"
+    ),
     try_changing=("pivots.castor",),
 )
-def castor_usual(castor: Rad, limits: Between) -> Judgement:
-    """Lean of the axis seen from the side, top to the rear."""
-    verdict, figures = limits.verdict(castor), {"low": (limits.low, "rad"), "high": (limits.high, "rad")}
+def castor_usual(castor: Rad, use: Use | None, limits: ByChoice) -> Judgement:
+    """Lean of the axis seen from the side, top to the rear, against what cars of that use have."""
+    verdict, usual = limits.verdict(castor, use), limits.of(use)
+    figures = {"low": (usual.low, "rad"), "high": (usual.high, "rad")}
+    cars = f"for {use}" if use else "whatever the use"
     if verdict == "good":
-        return Judgement(verdict, f"Castor is {{castor}}, in the usual {limits.usual}.")
+        return Judgement(verdict, f"Castor is {{castor}}, in the usual {usual.usual()} {cars}.")
     if verdict == "stop":
         return Judgement(
             verdict,
             "Castor is {castor}: the top of the axis leans forward, and the steering can run to lock by itself.",
             "Move the upper pivot back. Check that left and right arms were not swapped.",
         )
-    if castor > limits.high:
+    if castor > usual.high:
         return Judgement(
             verdict,
-            "Castor is {castor}; above {high} the steering grows heavy and the joints run out of angle.",
+            f"Castor is {{castor}}; {usual.usual} is usual {cars}. Above {{high}} the steering grows heavy and the joints run "
+            "out of angle.",
             "Less castor, or power steering and a check of the joint angles.",
             figures,
         )
     return Judgement(
         verdict,
-        "Castor is {castor}; with less than {low} the steering hardly returns by itself.",
+        f"Castor is {{castor}}; {usual.usual} is usual {cars}. With less than {{low}} the steering hardly returns by itself.",
         "Move the upper pivot back.",
         figures,
     )

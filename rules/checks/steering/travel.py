@@ -124,13 +124,11 @@ def bump_steer(
         return Judgement("good", text)
     if usual == "good":
         change = (
-            "Measure toe at 25 mm (1 in) steps to both ends. Where it goes the same way at both, move the tie rod's inner pivot "
-            "in or out; where opposite ways, up or down. Or less travel."
+            "Measure toe at [1 in | 25 mm] steps to both ends. Where it goes the same way at both, move the tie rod's inner "
+            "pivot in or out; where opposite ways, up or down. Or less travel."
         )
         return Judgement(verdict, text, change, figures)
-    change = (
-        "Another place of the tie rod's ends; shims under the outer one to try it, toe measured at 25 mm (1 in) steps."
-    )
+    change = "Another place of the tie rod's ends; shims under the outer one to try it, toe measured at [1 in | 25 mm] steps."
     return Judgement(verdict, text, change, figures)
 
 
@@ -177,7 +175,7 @@ def camber_change(
     """How fast the wheel leans over as it travels."""
     place, figures = _where(camber_per_25_mm)
     text = (
-        f"Camber changes by {{camber_per_25_mm}} for 25 mm (1 in) of travel {place}, where it is fastest; by "
+        f"Camber changes by {{camber_per_25_mm}} for [1 in | 25 mm] of travel {place}, where it is fastest; by "
         "{camber_change_bump} to full bump and {camber_change_droop} to full droop, top outboard counted plus"
     )
     if limits.verdict(camber_per_25_mm) == "good":
@@ -186,7 +184,7 @@ def camber_change(
         "watch",
         f"{text}. More than {{most}} wears the tyres' edges and tugs at the wheel.",
         "How long the arms are and how high their inner pivots lie decides it.",
-        figures | {"most": (limits.good, "rad")},
+        figures | {"most": (limits.good, "rad", "down")},
     )
 
 

@@ -340,4 +340,4 @@ def returns_over_whole_lock(
         (bend_return_per_castor, bend_return_per_inclination),
         limits,
     )
-    return replace(judgement, figures=judgement.figures | figures)
+    return replace(judgement, figures={**judgement.figures, **figures})

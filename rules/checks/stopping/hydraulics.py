@@ -3,6 +3,7 @@
 from rules.graph.bands import AtLeast, AtMost
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.measure.closeness import more_than
 from rules.measure.units import Mm, MPa, Newton, Ratio, Share
 from rules.tables import sources
 
@@ -26,6 +27,8 @@ def line_pressure_made(
     """Foot, pedal and cylinder against the line pressure that brake torque rests on."""
     verdict = limits.verdict(worked_line_pressure / line_pressure)
     text = "A foot of {pedal_effort} makes {worked_line_pressure}; the brakes are counted with {line_pressure}."
+    if more_than(worked_line_pressure, line_pressure):
+        text += " All that the brake bends is judged with what the foot makes."
     if verdict == "good":
         return Judgement(verdict, text)
     return Judgement(

@@ -7,6 +7,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.quantity import GRAVITY
+from rules.measure.said import Figures
 from rules.measure.units import Celsius, Kg, Mm, NewtonMetre, Ratio, Share
 from rules.sheet.brakes import RunOfStops
 from rules.sheet.caliper import CaliperKind
@@ -89,7 +90,11 @@ def rotor_heat_one_stop(
     """Mean rise of the braking band in one hard stop; the face gets hotter than that while it lasts."""
     verdict = limits.verdict(rotor_rise_one_stop)
     needed = friction_ring_mass * rotor_rise_one_stop / limits.good
-    figures = {"needed": (needed, "kg"), "goal": (limits.good, "°C"), "flag": (TRADE_FLAG, "°C")}
+    figures: Figures = {
+        "needed": (needed, "kg"),
+        "goal": (limits.good, "°C", "down"),
+        "flag": (TRADE_FLAG, "°C", "down"),
+    }
     text = "One stop heats the {friction_ring_mass} braking band by {rotor_rise_one_stop} on average"
     text += "." if rotor_face_rise is None else ", and its face by {rotor_face_rise} while it lasts."
     change = ""

@@ -17,8 +17,8 @@ WHY_NOT_THE_CATALOGUE = (
     "The catalogue's P = X Fr + Y Fa is not used: it leaves out how the tyre tilts the hub, which is most of the load."
 )
 
-LIFE = AtLeast("1", inf, 10_000.0)
-"""km. Under this a hub is a part that is worn out in a season; nobody publishes a life from which it would be good."""
+LIFE = AtLeast("km", inf, 10_000.0)
+"""Under this a hub is a part that is worn out in a season; nobody publishes a life from which it would be good."""
 
 
 def _static_safety(element: RollingElement) -> tuple[float, float, float]:
@@ -107,8 +107,8 @@ def bearing_static(
     title="Hub bearing: life",
     never_good="never: no life is published for such use",
     limits=LIFE,
-    watch="{watch} km or more",
-    stop="less than {watch} km, a floor of this program's own",
+    watch="{watch} or more",
+    stop="less than {watch}, a floor of this program's own",
     source=(
         sources.NO_FIGURE.saying("how far a hub must run off road; none of this counts dirt, water or shock"),
         sources.ISO_281.saying("the life, with a1 = 0.64 at 95 %"),
@@ -122,7 +122,7 @@ def bearing_life(
     return Judgement(
         limits.verdict(distance),
         f"95 of 100 such bearings reach {show(hub_bearing_life, '1', 'metric')} million turns, which on this tyre is "
-        f"{_thousands(distance)} km ({_thousands(distance / 1.609344)} miles), by ISO 281 with a1 = 0.64 of the 2007 edition. "
+        f"[{_thousands(distance / 1.609344)} miles | {_thousands(distance)} km], by ISO 281 with a1 = 0.64 of the 2007 edition. "
         f"Dirt, water and shock come off that; nobody publishes by how much. {WHY_NOT_THE_CATALOGUE}"
         f"{_spread_words(pressure_centre_spread)}",
         "Shake the wheel and listen to the bearing at every service, and after every deep water.",

@@ -58,7 +58,7 @@ def load_multiples(
     bump_multiple: Ratio,
     braking_multiple: Ratio,
     hardest_braking: Ratio,
-    front_brake_torque: NewtonMetre | None,
+    most_brake_torque: NewtonMetre | None,
     wheel_grip_torque: NewtonMetre | None,
     cornering_multiple: Ratio,
     kerb_multiple: Ratio,
@@ -71,7 +71,7 @@ def load_multiples(
         "{outer_wheel_multiple} on the outer wheel, kerb and rut's edge {kerb_multiple}, rock {rock_multiple}. Sources disagree: "
         f"{_ranges(True)}. Rock has a single source."
     )
-    if front_brake_torque is not None and wheel_grip_torque is not None and front_brake_torque > wheel_grip_torque:
+    if most_brake_torque is not None and wheel_grip_torque is not None and most_brake_torque > wheel_grip_torque:
         text += " The brake makes more than the tyre grips: grip limits braking."
     elif more_than(hardest_braking, braking_multiple):
         text += " What the brake makes is counted, which is more than the {braking_multiple} entered."

@@ -9,6 +9,7 @@ from rules.graph.bands import Limits, figure
 from rules.graph.declare import Member, check
 from rules.graph.results import Judgement, Verdict
 from rules.measure.closeness import reaches
+from rules.measure.quantity import Units
 from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.sources import Cited
@@ -33,7 +34,7 @@ class Holds(Limits):
             return "stop"
         return "shown" if reaches(factor, CUSTOM) else "watch"
 
-    def figures(self) -> dict[str, str]:
+    def figures(self, units: Units | None = None) -> dict[str, str]:
         """once and custom."""
         return {"once": figure(ONCE, "1"), "custom": figure(CUSTOM, "1")}
 

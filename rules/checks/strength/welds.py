@@ -194,7 +194,7 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
         text = "Mild steel this thick, {thick}, chills the weld: a structural code wants it warmed (from memory)."
         change = "Ask the filler maker for the preheat and write it down."
         return Judgement("watch", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
-    text = f"{filler.upper()} on mild steel up to 19 mm: no preheat above freezing (a structural code, from memory)."
+    text = f"{filler.upper()} on mild steel up to [3/4 in | 19 mm]: no preheat above freezing (a structural code, from memory)."
     return Judgement("good", f"{text} {_preheat_written(weld)}")
 
 
@@ -203,7 +203,7 @@ def _preheat_written(weld: WeldQuestions) -> str:
     preheat = given(weld, "preheat")
     if not preheat:
         return "No preheat is written down: the welder is told to follow the filler maker."
-    return f"You wrote: “{preheat.replace('{', '(').replace('}', ')')}”."
+    return f"You wrote: “{preheat.replace('{', '(').replace('}', ')').replace('|', '/')}”."
 
 
 def _thicker(weld: WeldQuestions) -> float:
@@ -231,7 +231,7 @@ def _chromoly(weld: WeldQuestions) -> Judgement:
         *(_preheat_doubts(thick, weld) if more_than(thick, THIN_CHROMOLY) else ()),
     ]
     if not doubts:
-        text = f"{filler.upper()} by TIG on 4130 of 3 mm at most: no preheat from 21 °C up; sources agree."
+        text = f"{filler.upper()} by TIG on 4130 of [1/8 in | 3 mm] at most: no preheat from [70 °F | 21 °C] up; sources agree."
         return Judgement("good", text)
     return Judgement(
         "watch",
@@ -254,8 +254,9 @@ def _filler_doubts(process: WeldProcess, filler: Filler) -> Iterator[str]:
 def _preheat_doubts(thick: float, weld: WeldQuestions) -> Iterator[str]:
     need(weld, "preheat")
     yield (
-        "Sources differ on preheat for 4130 of {thick}: a welding equipment maker says 150 to 205 °C (300 to 400 °F) over "
-        "3 mm; a welding society's forum only over 6 mm; a procedure writer 200 to 250 °C for heavy parts."
+        "Sources differ on preheat for 4130 of {thick}: a welding equipment maker says [300 to 400 °F | 150 to 205 °C] "
+        "over [1/8 in | 3 mm]; a welding society's forum only over [1/4 in | 6 mm]; a procedure writer "
+        "[390 to 480 °F | 200 to 250 °C] for heavy parts."
     )
     if more_than(thick, HEAVY_CHROMOLY):
         yield "All of them want it at this thickness."

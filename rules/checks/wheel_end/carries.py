@@ -7,6 +7,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
 from rules.measure.marks import TyreMark
+from rules.measure.said import Figures
 from rules.measure.units import Kg, MetrePerSecond, Mm, Rad
 from rules.tables import sources
 
@@ -115,7 +116,7 @@ def loaded_radius_measured(loaded_radius: Mm | None, wheel_centre_height: Mm, in
     return Judgement(
         "watch",
         f"The loaded radius is not measured; half the diameter, {{wheel_centre_height}}, is used. {text} "
-        "Inch-marked (flotation) tyres also measure 0.2 to 0.5 in under the number on the sidewall.",
+        "Inch-marked (flotation) tyres also measure [0.2 to 0.5 in | 5 to 13 mm] under the number on the sidewall.",
         "Mount the tyre, load it at running pressure, and measure ground to wheel centre.",
         figures,
     )
@@ -155,7 +156,7 @@ def wheel_load(wheel_load_rating: Kg, corner_weight: Kg, limits: AtLeast) -> Jud
 )
 def bearing_near_tyre_centre(bearing_offset: Mm, limits: Between) -> Judgement:
     """Distance of the bearing's middle from the tyre centre plane, either side."""
-    figures = {"distance": (abs(bearing_offset), "mm"), "limit": (limits.high, "mm")}
+    figures: Figures = {"distance": (abs(bearing_offset), "mm"), "limit": (limits.high, "mm", "down")}
     side = "inboard" if bearing_offset < 0 else "outboard"
     if limits.verdict(bearing_offset) == "good":
         return Judgement(

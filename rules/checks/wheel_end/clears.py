@@ -3,6 +3,7 @@
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.measure.said import Figures
 from rules.measure.units import Mm
 from rules.tables import sources
 
@@ -16,7 +17,7 @@ BEHIND_PLATE = AtLeast("mm", 3.0, -10.0)
 def _clears(limits: AtLeast, gap: float, name: str, part: str, other: str, change: str) -> Judgement:
     """gap: mm. name: the input that holds it, for the text. part, other: "The caliper" and "the wheel barrel"."""
     verdict = limits.verdict(gap)
-    figures = {"hit": (-gap, "mm"), "wanted": (limits.good, "mm")}
+    figures: Figures = {"hit": (-gap, "mm"), "wanted": (limits.good, "mm", "up")}
     if gap < 0:
         return Judgement(verdict, f"{part} hits {other} by {{hit}}.", change, figures)
     text = f"{part} clears {other} by {{{name}}}"
@@ -169,7 +170,7 @@ def pivot_clears_plate(which_pivot_plate_gap: Mm, limits: AtLeast) -> Judgement:
     A housing let into a notch of the plate is a good way to build, but somebody must draw the notch, and plate must be left.
     """
     gap, verdict = which_pivot_plate_gap, limits.verdict(which_pivot_plate_gap)
-    figures = {"gap": (gap, "mm"), "overlap": (-gap, "mm"), "wanted": (limits.good, "mm")}
+    figures: Figures = {"gap": (gap, "mm"), "overlap": (-gap, "mm"), "wanted": (limits.good, "mm", "up")}
     if gap < 0:
         text = "The {which} pivot's housing overlaps the plate by {overlap}."
         if verdict == "stop":

@@ -189,7 +189,8 @@ def _smallest_hole(hole: float, thickness: float, process: CutProcess | None, li
     if verdict != "good":
         return Judgement(verdict, text, "Have the holes marked and drill them, or use another process.", figures)
     if process == "plasma":
-        text += " Plasma cuts to 0.5 to 1.5 mm at best: have bolt holes cut under size, and drill or ream them."
+        best = "[0.02 to 0.06 in | 0.5 to 1.5 mm]"
+        text += f" Plasma cuts to {best} at best: have bolt holes cut under size, and drill or ream them."
     return Judgement(verdict, text, figures=figures)
 
 

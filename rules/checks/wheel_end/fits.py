@@ -122,19 +122,16 @@ def _near_miss(low: float, high: float, closeness: float) -> bool:
 
 def _bolt_circles(limits: AtMost, one: BoltCircle, other: BoltCircle, one_name: str, other_name: str) -> Judgement:
     difference = abs(one.diameter - other.diameter)
-    figures = {"one": (one.diameter, "mm"), "other": (other.diameter, "mm")}
     low, high = sorted((one.diameter, other.diameter))
     same = one.count == other.count and limits.verdict(difference) == "good"
     if same and not _near_miss(low, high, AS_NAMED):
-        return Judgement(
-            "good", f"{one_name} and {other_name} share one circle: {one.count} x {{one}}.", figures=figures
-        )
-    text = f"{one_name} has {one.count} x {{one}}, {other_name} {other.count} x {{other}}: not one bolt circle."
+        return Judgement("good", f"{one_name} and {other_name} share one circle: {one.count} x {one.across}.")
+    text = (
+        f"{one_name} has {one.count} x {one.across}, {other_name} {other.count} x {other.across}: not one bolt circle."
+    )
     if one.count == other.count and _near_miss(low, high, limits.good):
         text += " This is a well-known near miss: the nuts start, and the studs are bent or the wheel works loose."
-    return Judgement(
-        "stop", text, "Change one of the parts, or have it drilled by its maker. Never slot holes.", figures
-    )
+    return Judgement("stop", text, "Change one of the parts, or have it drilled by its maker. Never slot holes.")
 
 
 @check(

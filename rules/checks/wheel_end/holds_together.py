@@ -61,7 +61,7 @@ def hub_holds_together(
             "The stub shaft's nut is at {stub_shaft_torque}: that is not tight. The rows of the bearing are held together by "
             "the nut alone, and such nuts take {least} at the very least.",
             "Look up the torque for this very hub; check the figure and its unit.",
-            {"least": (limits.good, "N m")},
+            {"least": (limits.good, "N m", "up")},
         )
     return Judgement("good", "A stub shaft holds the hub together at {stub_shaft_torque}.")
 

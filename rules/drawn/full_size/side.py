@@ -26,7 +26,6 @@ from rules.measure.clock_places import ClockPlaces
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Point, outline_points
 from rules.measure.units import Mm, Rad
-from rules.shop.named_sizes import across
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 _ROTOR, _RIM, _BARREL = name("rotor.diameter"), name("wheel.diameter"), name("wheel.barrel_inside_diameter")
@@ -161,7 +160,7 @@ def _pilot(pilot_diameter: Size, *, view: _Side) -> None:
 
 @reads
 def _studs(hub_bolt_circle: BoltCircle, *, view: _Side) -> None:
-    radius, size = hub_bolt_circle.diameter / 2, across(hub_bolt_circle)
+    radius, size = hub_bolt_circle.diameter / 2, hub_bolt_circle.across
     view.board.circle((0.0, 0.0), radius, pen="centre")
     view.board.label(_at(radius, -40), f"studs, {hub_bolt_circle.count} on ø {size}")
 

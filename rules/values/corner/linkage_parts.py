@@ -24,7 +24,7 @@ FAR, DEEP = 1500.0, 200.0
 
 @value(
     SUBJECT,
-    formula="as entered, else 38 mm; an estimate too where the arm is known from the front only",
+    formula="as entered, else [1 1/2 in | 38 mm]; an estimate too where the arm is known from the front only",
     source=sources.COMMON_PRACTICE.saying("assumed until measured"),
     each=BOTH,
 )

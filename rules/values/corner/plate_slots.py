@@ -33,7 +33,9 @@ NO_SLOTS = "the plate has no slots"
 
 
 @value(
-    "plate", formula="round each lug's and beam side's tab as it passes the plate, 0.2 mm of play each way", source=FLAT
+    "plate",
+    formula="round each lug's and beam side's tab as it passes the plate, [0.008 in | 0.2 mm] of play each way",
+    source=FLAT,
 )
 def plate_slots(
     tab_length: Mm | None,

@@ -48,7 +48,7 @@ def body_length(hub_body_length: Mm | None, flange_to_mount_face: Mm, plate_thic
     return _measured(hub_body_length, flange_to_mount_face + (plate_thickness or 0.0), "hub.body_length")
 
 
-@value(SUBJECT, formula="as entered, else 55 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [2 1/8 in | 55 mm]", source=USUAL)
 def shaft_shoulder(shoulder_diameter: Mm | None) -> Mm:
     """Diameter of a clamped stub shaft's shoulder, mm. An estimate until measured.
 
@@ -58,7 +58,7 @@ def shaft_shoulder(shoulder_diameter: Mm | None) -> Mm:
     return _measured(shoulder_diameter, SHOULDER, "hub.shoulder_diameter")
 
 
-@value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [1 in | 25 mm]", source=USUAL)
 def shaft_behind_hub(shoulder_length: Mm | None) -> Mm:
     """How far a clamped stub shaft stands out behind the hub, mm. An estimate until measured.
 
@@ -78,7 +78,7 @@ def flange_diameter(hub_flange_diameter: Mm | None, hub_bolt_circle: BoltCircle,
     return _measured(hub_flange_diameter, hub_bolt_circle.diameter + 3 * stud_thread.diameter, "hub.flange_diameter")
 
 
-@value(SUBJECT, formula="as entered, else 10 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [3/8 in | 10 mm]", source=USUAL)
 def flange_thickness(hub_flange_thickness: Mm | None) -> Mm:
     """Thickness of the hub's flange, mm. An estimate until measured.
 
@@ -108,7 +108,7 @@ def stud_head_height(hub_stud_head_height: Mm | None, stud_thread: Thread) -> Mm
     return _measured(hub_stud_head_height, 0.5 * stud_thread.diameter, "hub.stud_head_height")
 
 
-@value(SUBJECT, formula="as entered, else 12 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [1/2 in | 12 mm]", source=USUAL)
 def mount_flange_thickness(hub_mount_flange_thickness: Mm | None) -> Mm:
     """Thickness of the hub's mounting flange, mm. An estimate until measured.
 
@@ -154,7 +154,7 @@ def band_inside(band_inside_diameter: Mm | None, hat_diameter: Mm) -> Mm:
     return band_inside_diameter if band_inside_diameter is not None else hat_diameter
 
 
-@value(SUBJECT, formula="as entered, else the outboard reach, 25 mm more for a sliding caliper", source=USUAL)
+@value(SUBJECT, formula="as entered, else the outboard reach, [1 in | 25 mm] more for a sliding caliper", source=USUAL)
 def caliper_inboard(inboard_reach: Mm | None, outboard_reach: Mm, caliper_kind: CaliperKind) -> Mm:
     """From the rotor's middle to the caliper's innermost point, mm. An estimate until measured.
 
@@ -165,7 +165,11 @@ def caliper_inboard(inboard_reach: Mm | None, outboard_reach: Mm, caliper_kind: 
     return _measured(inboard_reach, usual, "caliper.inboard_reach")
 
 
-@value(SUBJECT, formula="as entered, else (rotor diameter - inside of the braking band) / 2 - 5 mm", source=USUAL)
+@value(
+    SUBJECT,
+    formula="as entered, else (rotor diameter - inside of the braking band) / 2 - [3/16 in | 5 mm]",
+    source=USUAL,
+)
 def caliper_inward(inward_reach: Mm | None, rotor_diameter: Mm, band_inside: Mm) -> Mm:
     """From the rotor's edge towards the hub to the caliper's lowest point, mm. An estimate until measured.
 
@@ -185,7 +189,7 @@ def bolts_inside_edge(bolts_inside: Mm | None) -> Mm:
     return _measured(bolts_inside, 0.0, "caliper.bolts_inside")
 
 
-@value(SUBJECT, formula="as entered, else 180 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [7 1/8 in | 180 mm]", source=USUAL)
 def caliper_long(caliper_length: Mm | None) -> Mm:
     """Length of the caliper along the rotor, mm, straight from end to end. An estimate until measured.
 
@@ -214,7 +218,7 @@ def caliper_at(
     return _measured(clock, STANDS[side or caliper_stands or worst], "caliper.clock")
 
 
-@value(SUBJECT, formula="as entered, else 25 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [1 in | 25 mm]", source=USUAL)
 def tie_rod_outside(tie_rod_tube: Mm | None, steering_linkage: SteeringLinkage) -> Mm:
     """Outside diameter of the tie rod, mm, once it is known where it runs. An estimate until measured.
 
@@ -224,7 +228,7 @@ def tie_rod_outside(tie_rod_tube: Mm | None, steering_linkage: SteeringLinkage) 
     return _measured(tie_rod_tube, TIE_ROD, "arms.tie_rod_tube")
 
 
-@value(SUBJECT, formula="as entered, else 70 mm", source=USUAL)
+@value(SUBJECT, formula="as entered, else [2 3/4 in | 70 mm]", source=USUAL)
 def shock_outside(shock_diameter: Mm | None) -> Mm:
     """Outside diameter of shock and spring, mm. An estimate until measured.
 

@@ -90,7 +90,7 @@ def _tyre(mark: TyreMark, wheel_diameter: float | None, overall_width: float | N
 
 @value(
     SUBJECT,
-    formula=f"overall width wide, from barrel inside diameter / 2 to wheel diameter / 2 + {RIM_FLANGE} mm",
+    formula=f"overall width wide, from barrel inside diameter / 2 to wheel diameter / 2 + [11/16 in | {RIM_FLANGE} mm]",
     source=sources.JIS_D_4218,
 )
 def rim_part(

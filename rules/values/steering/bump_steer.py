@@ -26,7 +26,7 @@ def _looked_at(droop: float, bump: float) -> list[float]:
 
 @value(
     "travel",
-    formula="75 mm each way, or the travel entered where that is less; both ways together",
+    formula="[3 in | 75 mm] each way, or the travel entered where that is less; both ways together",
     source=sources.COMMON_PRACTICE.saying("from memory"),
 )
 def usual_travel(droop_travel: Mm, bump_travel: Mm) -> Mm:
@@ -52,8 +52,8 @@ def _steer_spread(front: FrontEnd, travels: list[float], lock: float = 0.0) -> f
 
 
 BUMP_TOE = (
-    "2 x design tyre diameter x sin(largest - least angle of one wheel) over 75 mm each way, or the travel entered "
-    "where that is less"
+    "2 x design tyre diameter x sin(largest - least angle of one wheel) over [3 in | 75 mm] each way, or the travel "
+    "entered where that is less"
 )
 
 
@@ -182,8 +182,8 @@ def best_inner(
     Level arms of 300 mm: on their hinge line, as high as the rod's outer end.
 
     >>> front = parallel_arms()
-    >>> best_inner(front, parallel_sweep(), front.linkage, 60.0, 60.0).text
-    '380.0 mm inboard of the tyre centre plane, 360.0 mm above ground'
+    >>> best_inner(front, parallel_sweep(), front.linkage, 60.0, 60.0).words_in("metric")
+    '380 mm inboard of the tyre centre plane, 360 mm above ground'
     """
     if steering_linkage.inner is None:
         raise DoesNotApply("one rod across has no inner pivot to move")

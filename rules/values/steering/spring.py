@@ -71,7 +71,7 @@ def shock_at_which(shock_ends: Shock, hung_front: FrontEnd, travel_reached: Swee
 
 @value(
     "spring",
-    formula="how much the shock closes from 1 mm below ride height to 1 mm above, over 2 mm",
+    formula="how much the shock closes from [0.04 in | 1 mm] below ride height to as much above, over [0.08 in | 2 mm]",
     source=TURNS_WITH_ARM,
 )
 def spring_ratio(shock_ends: Shock, hung_front: FrontEnd) -> Ratio:

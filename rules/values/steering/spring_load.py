@@ -31,7 +31,7 @@ BEND = 1.0
 def spring_ratio_which(
     shock_ends: Shock, hung_front: FrontEnd, travel_reached: Sweep, which_travel: Mm, which: str
 ) -> Ratio:
-    """Spring ratio at full {which}, over the last 2 mm of the travel.
+    """Spring ratio at full {which}, over the last [0.08 in | 2 mm] of the travel.
 
     Its end half way along an arm of 300 mm, 400 below the hinge's own end: the shock is root(182500 - 800 x half the rise)
     long, so the ratio is 200 / length: 200 / 398.1206 = 0.5024 in bump, 200 / 454.4227 = 0.4401 in droop.
@@ -118,31 +118,6 @@ def ride_frequency(wheel_rate: NewtonPerMm, corner_weight: Kg) -> PerMinute:
             "first; or the spring's free length.",
         )
     return 60 * sqrt(1000 * wheel_rate / corner_weight) / (2 * pi)
-
-
-BELOW_THE_SPRING = 0.15
-"""Share of a front corner that stands below the spring: half way in the usual tenth to a fifth. Common practice, no source."""
-
-
-@value(
-    "spring",
-    formula="(share carried - 0.85) x corner weight x g / wheel rate: a straight line, with 15 % of the corner below the spring",
-    source=sources.OWN.saying("a first guess of where the car comes to rest; the scale and the tape decide"),
-)
-def settles_higher(spring_carries: Share, wheel_rate: NewtonPerMm, corner_weight: Kg) -> Mm:
-    """How much higher than drawn the corner comes to rest on its spring, mm; minus lower.
-
-    0.05 more than 0.85 of 250 kg is 122.583 N; at 25 N/mm that is 4.9033 mm.
-
-    >>> round(settles_higher(0.90, 25.0, 250.0), 4)
-    4.9033
-    """
-    if wheel_rate <= 0:
-        raise OutsideRange(
-            "the spring would not hold the car up",
-            change="Put right the shock's ends first: shock on the arm, from centre, or shock on the frame, from centre.",
-        )
-    return (spring_carries - (1 - BELOW_THE_SPRING)) * corner_weight * GRAVITY / wheel_rate
 
 
 @value(

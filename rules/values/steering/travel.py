@@ -71,13 +71,13 @@ def camber_change_which(hung_front: FrontEnd, travel_reached: Sweep, which_trave
 
 @value(
     "travel",
-    formula="largest change of camber over 25 mm of travel, in size: every 25 mm from full droop up, and the last 25 mm to "
-    "full bump; over the whole travel where that is less",
+    formula="largest change of camber over [1 in | 25 mm] of travel, in size: every so far from full droop up, and the last "
+    "of it to full bump; over the whole travel where that is less",
     source=EXACT,
     heavy=True,
 )
 def camber_per_25_mm(hung_front: FrontEnd, travel_reached: Sweep, droop_travel: Mm, bump_travel: Mm) -> Rad:
-    """How fast camber changes where it changes fastest, rad for 25 mm of travel, and where.
+    """How fast camber changes where it changes fastest, rad for [1 in | 25 mm] of travel, and where.
 
     >>> round(camber_per_25_mm(parallel_arms(), parallel_sweep(), 60.0, 60.0), 9) + 0.0
     0.0

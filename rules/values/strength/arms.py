@@ -8,6 +8,8 @@ from math import hypot
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
 from rules.sheet.upright import ArmForm
@@ -184,10 +186,11 @@ class Wall:
     along: float
     lever: float
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{self.thickness:.1f} mm thick, {self.width:.0f} mm wide, under {self.across:.0f} x {self.along:.0f} mm"
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
+        sizes = (self.thickness, self.width, self.across, self.along)
+        thickness, width, across, along = (show(size, "mm", units) for size in sizes)
+        return f"{thickness} thick, {width} wide, under {across} x {along}"
 
 
 @value("upright", formula="the wall as entered, the arm's root on it", source=sources.AS_ENTERED)
@@ -200,8 +203,8 @@ def wall_under_arm(
 ) -> Wall:
     """The wall under the steering arm's weld: the arm's width lies across it, its height along.
 
-    >>> wall_under_arm(5.0, 100.0, 50.0, 50.0, None).text
-    '5.0 mm thick, 100 mm wide, under 50 x 50 mm'
+    >>> wall_under_arm(5.0, 100.0, 50.0, 50.0, None).words_in("metric")
+    '5 mm thick, 100 mm wide, under 50 mm x 50 mm'
     """
     asked = {"upright.arm_on_wall": arm_on_wall, "upright.arm_on_wall_width": arm_on_wall_width}
     thick, wide = whole_once_begun("no wall under the steering arm is entered, so none was judged", asked)

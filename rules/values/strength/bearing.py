@@ -11,6 +11,8 @@ from math import degrees
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
+from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.units import Kg, Mm, Newton, Rad, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.sheet.welds import PadsStand
@@ -81,11 +83,11 @@ class Pads:
     lever: float
     clock: float | None
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
         where = "in the worst place" if self.clock is None else f"{degrees(self.clock):.0f} deg from straight up"
-        return f"drag {self.radius:.0f} mm from the wheel centre, {self.lever:.0f} mm outboard of the bearing, {where}"
+        radius, lever = (show(round(size, 1), "mm", units) for size in (self.radius, self.lever))
+        return f"drag {radius} from the wheel centre, {lever} outboard of the bearing, {where}"
 
 
 SMALL_ROTOR = 0.35
@@ -118,7 +120,7 @@ def pads_on_hub(
 ) -> Pads:
     """How the pads press on the hub. Where nobody said where the caliper stands, the worst place counts.
 
-    >>> pads_on_hub(120.0, -34.0, -20.0, None, None).text
+    >>> pads_on_hub(120.0, -34.0, -20.0, None, None).words_in("metric")
     'drag 120 mm from the wheel centre, -14 mm outboard of the bearing, in the worst place'
     """
     if clock is None and caliper_stands is not None:

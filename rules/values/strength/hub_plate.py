@@ -1,11 +1,12 @@
 """How close the plate between the hub bolts is to yielding: level sections through them, and what overhangs a narrow beam."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import cos, pi, sin
 
 from rules.graph.declare import value
 from rules.measure.units import Mm, MPa
-from rules.measure.vectors import Vector
+from rules.measure.vectors import Vector, cross, plus
 from rules.strength.bolts import group_turns, moments_about_middle, unit_pulls
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import SafetyFactor
@@ -14,7 +15,7 @@ from rules.strength.stress import overhung_plate_stress
 from rules.tables import sources
 from rules.values.optional_step import needed
 from rules.values.strength.plate_build import Build
-from rules.values.strength.upright import Acting, beyond, cut_stress, factor_of, moment_at, worst
+from rules.values.strength.upright import Acting, beyond, caliper_force, cut_stress, factor_of, moment_at, worst
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
 OVERHUNG = (
@@ -76,15 +77,18 @@ def plate_safety(
     hub_bolts_stand: BoltPlaces,
     hole_diameter: Mm | None,
     steering_arm_root_above: Mm | None,
+    brake_effective_radius: Mm | None,
+    rotor_plane_offset: Mm,
     part_loads: CornerLoads,
 ) -> SafetyFactor:
     """Factor on yield of the plate between the hub bolts, wherever they stand: a simple model.
 
     At each level the hub's force and moment are shared by the bolts beyond it; level through the wheel centre the worse of the
-    upper and the lower half counts, because the caliper bracket joins one of them. A beam narrower than the bolts leaves the
+    upper and the lower half counts, because the caliper bracket joins one of them. What the caliper presses the hub with is
+    handed on too, in the worst of eight directions: the sheet does not know which. A beam narrower than the bolts leaves the
     plate overhanging at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of
-    the hub's flange, stress raisers at holes, the force the caliper hands back through the hub, and how bolt loads spread to
-    the sides in a plate without a beam.
+    the hub's flange, stress raisers at holes, the brake torque between bracket and cut, and how bolt loads spread to the
+    sides in a plate without a beam.
 
     >>> from rules.measure.outline import hub_bolt_places
     >>> from rules.strength.corner_loads import CaseLoads
@@ -92,7 +96,7 @@ def plate_safety(
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> plate, four = Build(100.0, 10.0, 0.0, 250.0, 250.0, "none"), BoltPlaces(hub_bolt_places(60.0, 80.0))
-    >>> float(plate_safety(plate, 250.0, four, 10.0, -50.0, loads))
+    >>> float(plate_safety(plate, 250.0, four, 10.0, -50.0, None, 0.0, loads))
     2.0
     """
     build, places, bolts = upright_build, part_loads.places, hub_bolts_stand
@@ -102,18 +106,29 @@ def plate_safety(
     face = places.mount_face
     at = [(face[0] + x, face[1], face[2] + z) for x, z in bolts.places]
     group, factors = list(zip(at, by_x, by_z, strict=True)), []
+    lever = rotor_plane_offset - places.bearing[1]
     for case in part_loads.cases:
-        shares = _bolt_forces(case, places, group)
-        for cut in cuts:
-            acting = beyond(case, places, cut.above, cut.up, steering_arm_root_above)
-            acting += [shares[bolt] for bolt in cut.bolts]
-            stress = cut_stress(cut.section, places, cut.above, acting)
-            factors.append((factor_of(upright_yield, stress), case.case, cut.limit))
-        if build.beam != "none":
-            pulls = [(x, z, force[1]) for (x, z), (_, force) in zip(bolts.places, shares, strict=True)]
-            stress = max((_overhung(one, pulls, held, build) for one in pulls if abs(one[0]) > held), default=0.0)
-            factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
+        joints = [beyond(case, places, cut.above, cut.up, steering_arm_root_above) for cut in cuts]
+        force = caliper_force(case, brake_effective_radius)
+        for pressed in _pressed(case, force, lever) if force else (case,):
+            shares = _bolt_forces(pressed, places, group)
+            for cut, acting in zip(cuts, joints, strict=True):
+                held_there = [*acting, *(shares[bolt] for bolt in cut.bolts)]
+                stress = cut_stress(cut.section, places, cut.above, held_there)
+                factors.append((factor_of(upright_yield, stress), case.case, cut.limit))
+            if build.beam != "none":
+                pulls = [(x, z, share[1]) for (x, z), (_, share) in zip(bolts.places, shares, strict=True)]
+                stress = max((_overhung(one, pulls, held, build) for one in pulls if abs(one[0]) > held), default=0.0)
+                factors.append((factor_of(upright_yield, stress), case.case, "yield of the plate beside the beam"))
     return worst("plate", factors)
+
+
+def _pressed(case: CaseLoads, force: float, lever: float) -> Iterator[CaseLoads]:
+    """The case with the caliper's force on the hub, N, from eight sides. lever: mm from the bearing out to the rotor."""
+    for eighth in range(8):
+        push = (force * cos(eighth * pi / 4), 0.0, force * sin(eighth * pi / 4))
+        turning = cross((0.0, lever, 0.0), push)
+        yield replace(case, hub_force=plus(case.hub_force, push), hub_moment=plus(case.hub_moment, turning))
 
 
 def _overhung(

@@ -7,7 +7,7 @@ from rules.graph.asking import given
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Mm, NewtonMetre, Ratio
+from rules.measure.units import Kg, Mm, MPa, NewtonMetre, Ratio
 from rules.sheet.loads import MultiplesAsked
 from rules.strength.load_cases import Multiples
 from rules.tables import sources
@@ -83,13 +83,29 @@ def outer_wheel_multiple(cornering_multiple: Ratio, centre_of_gravity_height: Mm
 
 @value(
     "loads",
+    formula="torque of one front brake x the greater of: 1; line pressure the foot makes / line pressure it is counted with",
+    source=sources.STATICS,
+)
+def most_brake_torque(
+    front_brake_torque: NewtonMetre, line_pressure: MPa, worked_line_pressure: MPa | None
+) -> NewtonMetre:
+    """Torque of one front brake under the harder of: the hard stop as counted, and the foot as entered, N m.
+
+    >>> most_brake_torque(1500.0, 7.0, 10.5), most_brake_torque(1500.0, 7.0, None)
+    (2250.0, 1500.0)
+    """
+    return front_brake_torque * max(1.0, (worked_line_pressure or 0.0) / line_pressure)
+
+
+@value(
+    "loads",
     formula="the greater of: braking multiple; what the brake makes, or the tyre grips if that is less, over standing load x "
     "wheel centre height",
     source=sources.STATICS,
 )
 def hardest_braking(
     braking_multiple: Ratio,
-    front_brake_torque: NewtonMetre | None,
+    most_brake_torque: NewtonMetre | None,
     wheel_grip_torque: NewtonMetre | None,
     corner_weight: Kg,
     wheel_centre_height: Mm,
@@ -101,9 +117,9 @@ def hardest_braking(
     >>> round(hardest_braking(1.5, 2000.0, 1500.0, 100.0, 400.0), 4), hardest_braking(1.5, None, 1500.0, 100.0, 400.0)
     (3.8239, 1.5)
     """
-    if front_brake_torque is None:
+    if most_brake_torque is None:
         return braking_multiple
-    made = front_brake_torque if wheel_grip_torque is None else min(front_brake_torque, wheel_grip_torque)
+    made = most_brake_torque if wheel_grip_torque is None else min(most_brake_torque, wheel_grip_torque)
     return max(braking_multiple, made / (corner_weight * GRAVITY * wheel_centre_height / 1000))
 
 
@@ -117,7 +133,7 @@ def multiples(
     rock_multiple: Ratio,
     steering_stop_multiple: Ratio,
     outer_wheel_multiple: Ratio,
-    front_brake_torque: NewtonMetre | None,
+    most_brake_torque: NewtonMetre | None,
 ) -> Multiples:
     """How hard each case is, as the table of cases takes it.
 
@@ -126,5 +142,5 @@ def multiples(
     """
     return Multiples(
         bump_multiple, hardest_braking, cornering_multiple, kerb_multiple, landing_multiple, rock_multiple,
-        steering_stop_multiple, outer_wheel_multiple, (front_brake_torque or 0.0) * 1000,
+        steering_stop_multiple, outer_wheel_multiple, (most_brake_torque or 0.0) * 1000,
     )  # fmt: skip

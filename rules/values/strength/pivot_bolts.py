@@ -7,7 +7,9 @@ from dataclasses import dataclass
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
+from rules.measure.display import show
 from rules.measure.marks import Thread
+from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa, NewtonMetre
 from rules.measure.vectors import size
 from rules.sheet.pivots import PivotKind, Shear
@@ -41,11 +43,11 @@ class PivotBolt:
     lug_thickness: float
     double_shear: bool
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
         shear = "double" if self.double_shear else "single"
-        return f"{self.thread.text}, {self.diameter:.1f} mm carry, gap {self.gap:.3g} mm, {shear} shear"
+        carry, gap = (show(size, "mm", units) for size in (self.diameter, self.gap))
+        return f"{self.thread.text}, {carry} carry, gap {gap}, {shear} shear"
 
 
 PIVOTS = (
@@ -73,8 +75,10 @@ def which_pivot_bolt(
 ) -> PivotBolt:
     """The {which} pivot bolt in its joint. A ball joint's stud is held at one end, whatever is said of it.
 
-    >>> which_pivot_bolt(Thread("14 x 1.5 mm", 14.0, 1.5), "10.9", 20.0, 0.0, 8.0, False, "rod end", "double", "upper").text
-    '14 x 1.5 mm, 14.0 mm carry, gap 0 mm, double shear'
+    >>> thread = Thread("14 x 1.5 mm", 14.0, 1.5)
+    >>> bolt = which_pivot_bolt(thread, "10.9", 20.0, 0.0, 8.0, False, "rod end", "double", "upper")
+    >>> bolt.words_in("metric")
+    '14 x 1.5 mm, 14 mm carry, gap 0 mm, double shear'
     """
     entered = {"thread": which_thread, "grade": which_grade, "ball_width": which_ball_width, "gap": which_gap,
                "lug_thickness": which_lug_thickness}  # fmt: skip

@@ -5,7 +5,9 @@ from math import sqrt
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots, missing_at
 from rules.graph.results import OutsideRange
+from rules.measure.display import show
 from rules.measure.outline import Outline, PlainHole, ends_at
+from rules.measure.quantity import Units
 from rules.sheet.upright import Beam, BeamCut
 from rules.strength.section import (
     NO_HOLES,
@@ -52,11 +54,13 @@ class Build:
         """Area a channel closes with the plate, between the middles of their walls, mm2."""
         return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        beam = "alone" if self.beam == "none" else f"with {self.beam} {self.beam_width:.4g} mm wide"
-        return f"plate {self.width:.4g} x {self.thickness:.4g} mm {beam}"
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
+        width, thickness, beam_width = (
+            show(size, "mm", units) for size in (self.width, self.thickness, self.beam_width or 0.0)
+        )
+        beam = "alone" if self.beam == "none" else f"with {self.beam} {beam_width} wide"
+        return f"plate {width} x {thickness} {beam}"
 
     @property
     def plain(self) -> bool:

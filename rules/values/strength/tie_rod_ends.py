@@ -7,7 +7,9 @@ from dataclasses import dataclass
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged
+from rules.measure.display import show
 from rules.measure.marks import Thread
+from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
 from rules.strength.corner_loads import CornerLoads
@@ -30,10 +32,10 @@ class Stud:
     reach: float
     yields: float
 
-    @property
-    def text(self) -> str:
-        """In words, for the written-out working."""
-        return f"{self.diameter:.1f} mm thick, stands out {self.reach:.1f} mm, yields at {self.yields:.0f} MPa"
+    def words_in(self, units: Units) -> str:
+        """In words in a sheet's units, for the written-out working."""
+        diameter, reach = (show(size, "mm", units) for size in (self.diameter, self.reach))
+        return f"{diameter} thick, stands out {reach}, yields at {show(self.yields, 'MPa', units)}"
 
 
 @value("links", formula="the stud as entered", source=sources.AS_ENTERED)
@@ -42,8 +44,8 @@ def tie_rod_stud(
 ) -> Stud:
     """The stud of the outer tie-rod joint.
 
-    >>> tie_rod_stud(20.0, 25.0, 600.0).text
-    '20.0 mm thick, stands out 25.0 mm, yields at 600 MPa'
+    >>> tie_rod_stud(20.0, 25.0, 600.0).words_in("metric")
+    '20 mm thick, stands out 25 mm, yields at 600 MPa'
     """
     asked = {"loads.tie_rod_stud_diameter": tie_rod_stud_diameter, "loads.tie_rod_stud_reach": tie_rod_stud_reach,
              "loads.tie_rod_stud_yield": tie_rod_stud_yield}  # fmt: skip

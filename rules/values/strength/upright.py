@@ -118,8 +118,9 @@ def upright_build(
 ) -> Build:
     """The plate with its beam, as sections are cut from it.
 
-    >>> upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0).text
-    'plate 130 x 10 mm alone'
+    >>> build = upright_build("a36 plate", "none", None, None, None, None, None, 140.0, 260.0, 10.0, 130.0, 65.0, 70.0)
+    >>> build.words_in("metric")
+    'plate 130 mm x 10 mm alone'
     """
     begun = {"upright.material": upright_material, "upright.beam": beam}
     whole_once_begun("the upright's metal and beam are not entered, so it was not judged", begun)

@@ -23,7 +23,7 @@ MARK_RULE = (
 def size_tyre_diameter(
     tyre_size: TyreMark, smallest: TyreMark | None, largest: TyreMark | None, design_diameter: Mm | None, size: str
 ) -> Mm:
-    """Nominal outside diameter of the {size} tyre, mm. Printed diameters can be 5 to 13 mm over measured ones.
+    """Nominal outside diameter of the {size} tyre, mm. Printed diameters can be [0.2 to 0.5 in | 5 to 13 mm] over measured ones.
 
     An old numeric mark (7.00-15) states no diameter: the design diameter is that of the tyre where only one size is run.
 
@@ -63,7 +63,7 @@ def design_tyre_diameter(
 
 @value("tyre", formula="section width that the largest tyre's size mark states", source=MARK_RULE)
 def tyre_section_width(largest: TyreMark) -> Mm:
-    """Nominal section width of the largest tyre, mm. It grows about 5 mm with each 1/2 in of rim width.
+    """Nominal section width of the largest tyre, mm. It grows about [0.2 in | 5 mm] with each [1/2 in | 12.7 mm] of rim width.
 
     >>> from rules.measure.marks import read_tyre_mark
     >>> tyre_section_width(read_tyre_mark("31x10.50R15LT"))

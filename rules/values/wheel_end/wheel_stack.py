@@ -16,7 +16,7 @@ ARITHMETIC = sources.GEOMETRY.saying("the stack; offset = backspacing - overall 
 
 @value(
     "wheel stack",
-    formula="overall width as entered, else wheel width + 25.4 mm for the two lips",
+    formula="overall width as entered, else wheel width + [1 in | 25.4 mm] for the two lips",
     source=sources.COMMON_PRACTICE.saying("lips add about 1/2 in a side"),
 )
 def wheel_overall_width(overall_width: Mm | None, wheel_width: Mm | None) -> Mm:
@@ -50,7 +50,7 @@ def wheel_offset(offset: Mm | None, backspacing: Mm | None, wheel_overall_width:
 
 @value("wheel stack", formula="backspacing as entered, else offset + overall width / 2", source=ARITHMETIC)
 def wheel_backspacing(backspacing: Mm | None, offset: Mm | None, wheel_overall_width: Mm | None) -> Mm:
-    """Inner lip to the wheel's mounting face, mm. A sold 9 in wheel of 0 offset has 5.0 in (lips counted).
+    """Inner lip to the wheel's mounting face, mm. A sold 9 in wheel of 0 offset has [5 in | 127 mm], lips counted.
 
     >>> round(wheel_backspacing(None, 0.0, 254.0) / 25.4, 9)
     5.0
@@ -96,7 +96,7 @@ def mount_face_offset(hub_face_offset: Mm, flange_to_mount_face: Mm) -> Mm:
 
 @value(
     "wheel stack",
-    formula="barrel inside diameter as measured, else wheel diameter - 20 mm",
+    formula="barrel inside diameter as measured, else wheel diameter - [3/4 in | 20 mm]",
     source=sources.COMMON_PRACTICE.saying("wheels of one size differ inside, so the allowance is an estimate"),
 )
 def barrel_inside_diameter(wheel_barrel_inside_diameter: Mm | None, wheel_diameter: Mm | None) -> Mm:

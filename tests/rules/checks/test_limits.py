@@ -8,7 +8,7 @@ from math import radians
 
 import pytest
 
-from rules.graph.bands import AtLeast, AtMost, Between
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice
 from rules.judging.trade import trade
 
 # Check: good at the limits | watch just beyond them, up to the next | stop beyond that.
@@ -57,14 +57,16 @@ upper-joint-angle: 3 | 2.97 0 | -0.01
 lower-joint-angle: 3 | 2.97 0 | -0.01
 tie-rod-outer-angle: 3 | 2.97 0 | -0.01
 tie-rod-inner-angle: 3 | 2.97 0 | -0.01
-tyre-clears-upper-arm: 12 | 11.88 3 | 2.97
-tyre-clears-lower-arm: 12 | 11.88 3 | 2.97
-tyre-clears-tie-rod: 12 | 11.88 3 | 2.97
+tyre-clears-upper-arm: 12 | 11.88 6 | 5.94
+tyre-clears-lower-arm: 12 | 11.88 6 | 5.94
+tyre-clears-tie-rod: 12 | 11.88 6 | 5.94
 rim-clears-upper-joint: 6 | 5.94 3 | 2.97
 rim-clears-lower-joint: 6 | 5.94 3 | 2.97
 rim-clears-tie-rod: 6 | 5.94 3 | 2.97
 spring-carries-corner: 0.7 0.9 | 0.69 0.5 0.91 1.3 | 0.49 1.313
 spring-coil-bind: 6 | 5.94 0 | -0.01
+comes-to-rest: 25 | 25.3 |
+spring-held-at-droop: 0 | -0.01 |
 hole-edge-distance: 2 |  | 1.98
 hole-spacing: 3 | 2.97 2.666667 | 2.64
 bore-edge-metal: 1 | 0.99 |
@@ -176,7 +178,7 @@ def inside(number: str, unit: str) -> float:
 @pytest.mark.parametrize("check", ROWS)
 def test_a_check_at_its_limits_and_beyond(check: str) -> None:
     limits = CHECKS[check]
-    assert isinstance(limits, AtLeast | AtMost | Between)
+    assert isinstance(limits, AtLeast | AtMost | Between | ByChoice)
     for verdict, numbers in zip(("good", "watch", "stop"), ROWS[check].split("|"), strict=True):
         for number in numbers.split():
             assert limits.verdict(inside(number, limits.unit)) == verdict, number
@@ -193,5 +195,7 @@ def test_the_figures_a_check_names_besides(check: str) -> None:
 
 def test_every_row_is_of_a_check_with_such_limits() -> None:
     """A new check has its rows at its limits in `tests/rules/judging/test_judge.py`, and may have one here."""
-    assert ROWS.keys() <= {name for name, limits in CHECKS.items() if isinstance(limits, AtLeast | AtMost | Between)}
+    assert ROWS.keys() <= {
+        name for name, limits in CHECKS.items() if isinstance(limits, AtLeast | AtMost | Between | ByChoice)
+    }
     assert FIGURES.keys() <= {name for name, limits in CHECKS.items() if limits.other}

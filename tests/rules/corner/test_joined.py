@@ -10,6 +10,7 @@ from rules.corner.part import Foot, Part
 from rules.drawn.corner_parts import COLOURS
 from rules.judging.finding import Finding
 from rules.judging.judge import Judged, judge
+from rules.measure.quantity import parse
 from rules.sheet import read_sheet
 from rules.solids.shapes import Cylinder
 from sample_sheets import document, samples
@@ -30,9 +31,9 @@ def told(judged: Judged) -> list[Finding]:
 
 def off_by(found: Finding) -> float:
     """The distance that is told, mm."""
-    match = re.search(r"\(([\d.]+) mm\)", found.text)
+    match = re.search(r"(?:stands|lies) (.+? in) ", found.text)
     assert match
-    return float(match[1])
+    return parse(match[1], "length", "inch")
 
 
 def test_every_piece_of_a_joint_is_a_part_of_the_corner() -> None:
@@ -97,7 +98,7 @@ def test_a_caliper_bracket_that_stands_off_the_plate(free: str, verdict: str, of
 def test_a_narrower_plate_leaves_the_bracket_in_the_air() -> None:
     stops = [found for found in told(changed({"plate.width": "5.6 in", "plate.spindle_from_front": "2.8 in"}))
              if found.verdict == "stop"]  # fmt: skip
-    assert any("caliper bracket" in found.title and "17.78 mm" in found.text for found in stops)  # 3.5 - 2.8 = 0.7 in
+    assert any("caliper bracket" in found.title and "0.7 in" in found.text for found in stops)  # 3.5 - 2.8 = 0.7 in
 
 
 def test_a_bracket_that_does_not_reach_its_caliper() -> None:

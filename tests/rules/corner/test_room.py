@@ -8,7 +8,7 @@ from math import dist, radians
 import pytest
 
 from rules.corner.part import PART, MovesWith, Part
-from rules.corner.room import BetweenTwo, Moves, rooms
+from rules.corner.room import BetweenTwo, Moves, room_of, rooms
 from rules.corner.words import clock
 from rules.judging.judge import Finding, Judged
 from rules.judging.room_table import room_table
@@ -17,8 +17,9 @@ from rules.measure.vectors import dot
 from rules.motion.sweep import Sweep
 from rules.solids.shapes import Ball
 from rules.tables.hexagons import hexagon_for
+from sample_sheets import document
+from tests.support.base_sheet import edited
 from tests.support.judging import judged_document
-from tests.support.paper_reading import document
 
 Changes = Mapping[str, object]
 PLATE: dict[str, object] = {
@@ -170,6 +171,34 @@ def test_a_shock_that_stands_in_the_tyre_is_found_in_travel(
     titles = {one.title: one for one in found}
     assert titles[f"{ROOM}: tyre and shock"].verdict == "stop"
     assert "wheel" in titles[f"{ROOM}: tyre and shock"].text
+
+
+@pytest.mark.parametrize(
+    ("clock_place", "side", "reach", "wheel"),
+    [("90 deg", "ahead", "5 in", "outer wheel"), ("-90 deg", "behind", "6 in", "inner wheel")],
+)
+def test_a_gap_says_on_which_of_the_two_wheels_it_is_least(clock_place: str, side: str, reach: str, wheel: str) -> None:
+    """Turned right, the left wheel is the outer one and its front goes inboard: a caliper ahead of the axle goes towards the
+    arm's front leg. One behind it goes there with the left wheel as the inner one. Strapped to full droop the arm's outer end
+    is lowest, so there the leg slopes most.
+    """
+    caliper = {"caliper.inboard_reach": reach, "caliper.clock": clock_place, "caliper.side": side}
+    judged = judged_document(edited(document("dune_wren_moving"), caliper))
+    (pair,) = [found for found in judged.findings if found.title == f"{ROOM}: caliper and lower arm"]
+    assert f"droop, full lock, {wheel}" in pair.text
+    known = judged.worked.known
+    parts = known["caliper_part"], known["lower_arm_part"]
+    on_left, on_right = (room_of(*parts, known["corner_ride"], (-95.25, lock)) or 0.0 for lock in (1.0, -1.0))
+    assert (on_right < on_left - 20) is (wheel == "outer wheel") and (on_left < on_right - 20) is (
+        wheel == "inner wheel"
+    )
+
+
+def test_where_the_lock_moves_neither_of_two_it_is_not_said() -> None:
+    """Upper arm and shock hang on the frame: the steering turns neither of them."""
+    lines = room_table(judged_document(document("dune_wren_moving"))).lines
+    (line,) = [one for one in lines if (one.one, one.other) == ("upper arm", "shock")]
+    assert line.where.endswith("droop, straight ahead")
 
 
 def test_a_clash_with_an_arm_whose_legs_are_assumed_is_a_guess() -> None:

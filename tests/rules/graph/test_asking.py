@@ -73,8 +73,8 @@ def test_rows_of_one_kind_have_examples_of_their_own() -> None:
     ("name", "inch", "metric"),
     [
         ("wheel.diameter", "8 to 30 in", "210 to 760 mm"),  # 203.2 to 762 mm, inward
-        ("wheel.offset", "-7.8 to 7.8 in", "-200 to 200 mm"),  # 7.874 in
-        ("wheel.centre_bore", "0.79 to 11.8 in", "20 to 300 mm"),  # 0.787 and 11.81 in
+        ("wheel.offset", "-7 1/2 to 7 1/2 in", "-200 to 200 mm"),  # 7.874 in: a half is within 6 %
+        ("wheel.centre_bore", "13/16 to 11 1/2 in", "20 to 300 mm"),  # 0.787 in is under 13/16, 11.81 over a half
         ("tyre.load_capacity", "111 to 11000 lb", "50 to 5000 kg"),  # 110.2 and 11023 lb
         ("job.front_brake_share", "20 to 100 %", "20 to 100 %"),
         ("pivots.castor", "-30 to 45 deg", "-30 to 45 deg"),
@@ -90,7 +90,7 @@ def test_what_a_limit_names_is_taken(units: Units, subtests: pytest.Subtests) ->
     for asked in FIELDS.values():
         if asked.kind in KINDS:
             with subtests.test(asked.name):
-                low, high, unit = re.fullmatch(r"(\S+) to (\S+) ?(.*)", asked.limits(units)).groups()
+                low, high, unit = re.fullmatch(r"(.+) to (\S+(?: \d+/\d+)?) ?(.*)", asked.limits(units)).groups()
                 assert asked.read(f"{low} {unit}", units) < asked.read(f"{high} {unit}", units)
 
 

@@ -259,6 +259,11 @@ CASES = [
     ("castor-usual", {"pivots.castor": "3.9 deg"}, "watch"),
     ("castor-usual", {"pivots.castor": "10 deg"}, "good"),
     ("castor-usual", {"pivots.castor": "10.1 deg"}, "watch"),
+    ("castor-usual", {"job.use": "road", "pivots.castor": "10.1 deg"}, "watch"),
+    ("castor-usual", {"job.use": "dunes", "pivots.castor": "15 deg"}, "good"),
+    ("castor-usual", {"job.use": "dunes", "pivots.castor": "15.1 deg"}, "watch"),
+    ("castor-usual", {"job.use": "race", "pivots.castor": "10.1 deg"}, "good"),
+    ("castor-usual", {"job.use": "", "pivots.castor": "10.1 deg"}, "watch"),  # good only whatever the use
     ("castor-usual", {"pivots.castor": "0 deg"}, "watch"),
     ("castor-usual", {"pivots.castor": "-0.1 deg"}, "stop"),
     ("trail-positive", {"pivots.axis_ahead": "-42 mm"}, "good"),  # 42.0417 from castor
@@ -466,10 +471,10 @@ def test_an_estimate_that_a_check_does_not_rest_on_leaves_it_good(finding: Findi
         ("bolt-circle-wheel-hub", {"wheel.bolt_circle": "4 x 98 mm", "hub.bolt_circle": "4 x 100 mm"}, "near miss"),
         ("bolt-circle-rotor-hub", {"rotor.bolt_circle": "6 x 140.1 mm", "hub.bolt_circle": "6 x 139.7 mm"}, "near miss"),
         ("caliper-clears-barrel", {"caliper.reach_above_rotor": "45 mm"}, "hits the wheel barrel by 5 mm"),
-        ("wheel-bore", {"wheel.centre_bore": "107 mm"}, "0.8 mm (0.031 in) larger than the wheel's bore"),
+        ("wheel-bore", {"wheel.centre_bore": "107 mm"}, "0.8 mm larger than the wheel's bore"),
         # 406.4 x 3 % = 12.192 and 6 % = 24.384; by tan 10 deg 2.150 and 4.300
-        ("loaded-radius", {"tyre.loaded_radius": None}, "drops 12.19 mm (0.48 in) and the ground offset grows by 2.15 mm"),
-        ("loaded-radius", {"tyre.loaded_radius": None}, "24.38 mm (0.96 in) and 4.3 mm"),
+        ("loaded-radius", {"tyre.loaded_radius": None}, "drops 12.19 mm and the ground offset grows by 2.15 mm"),
+        ("loaded-radius", {"tyre.loaded_radius": None}, "24.38 mm and 4.3 mm"),
         ("tyre-load", {"tyre.smallest": "31x10.50R15LT"}, "Only one of the two size marks carries a load index"),
         ("tyre-load", {"tyre.smallest": "P225/70R15 100S"}, "divided by 1.10 (49 CFR 571.110)"),
         ("ground-offset-across-tyres", {"pivots.ground_offset": "0 mm"}, "changes sign"),
@@ -506,10 +511,12 @@ def test_a_ground_offset_a_little_outboard_is_not_called_minus_something_inboard
     assert "-5 mm" not in found.text or "inboard" not in found.text
 
 
-def test_a_sheet_shown_in_inches_speaks_inches_first(read: Callable[[dict[str, object]], Sheet]) -> None:
+def test_a_sheet_shown_in_inches_speaks_inches_alone_and_rounds_its_limits(
+    read: Callable[[dict[str, object]], Sheet],
+) -> None:
     found = judge(read({"caliper.reach_above_rotor": "35 mm"}), shown_in="inch").findings[0]
     assert found.check == "caliper-clears-barrel"
-    assert "0.197 in (5 mm)" in found.text and "0.236 in (6 mm)" in found.text
+    assert "0.197 in" in found.text and "1/4 in or more is wanted" in found.text and "mm" not in found.text
 
 
 @pytest.mark.parametrize(

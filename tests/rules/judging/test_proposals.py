@@ -126,6 +126,7 @@ def test_what_is_offered_on_any_sheet_that_moves_holds(ahead: int, inboard: int,
         ("inclination-usual", {"pivots.inclination": "14.3 deg"}, "pivots.inclination", "12 deg"),
         ("castor-usual", {"pivots.castor": "-1 deg"}, "pivots.castor", "4 deg"),
         ("castor-usual", {"pivots.castor": "11 deg"}, "pivots.castor", "10 deg"),
+        ("castor-usual", {"job.use": "dunes", "pivots.castor": "16 deg"}, "pivots.castor", "15 deg"),
         ("ground-offset-usual", {"pivots.ground_offset": "90 mm"}, "pivots.ground_offset", "80 mm"),
         # Within 0.8 mm of the spare's 9 1/2 in: the one sixteenth that fits is 9 1/2 in itself.
         ("swap-spacing", {"units": "inch", "pivots.spacing": "10 in", "pivots.swap_spacing": "9 1/2 in"},
@@ -179,12 +180,12 @@ def test_a_joint_taped_in_two_ways_is_to_be_taped_again_and_not_moved() -> None:
 
 
 def test_a_question_asks_for_a_second_look_and_a_yes_and_offers_no_other_figure() -> None:
-    sheet = judged(changed({"pivots.castor": "9.8 deg"}))
-    (asked,) = (one for one in in_trouble(sheet) if one.check == "castor-suits-use")
+    sheet = judged(changed({"job.top_speed": "166 km/h"}))
+    (asked,) = (one for one in in_trouble(sheet) if one.check == "speed-suits-use")
     found = look_for(sheet, asked)
     assert not found.offers
     assert no_offer_words(found) == [
-        "A question, not a fault: look at castor again, and say yes to it where it is as it stands."
+        "A question, not a fault: look at top speed again, and say yes to it where it is as it stands."
     ]
 
 

@@ -19,11 +19,11 @@ def locked(judged: Callable[[Changes], Judged]) -> Judged:
     return judged({**MOVING, "arms.bump_travel": "500 mm"})
 
 
-def test_a_reason_shows_its_figures_in_the_sheets_units_first(locked: Judged) -> None:
+def test_a_reason_shows_its_figures_in_the_sheets_units(locked: Judged) -> None:
     assert locked.shown_in == "metric"
     inch, metric = judge(locked.sheet, "inch"), locked
-    assert "mm) bump, before the travel entered" in why_not("travel_reached", inch)
-    assert "in) bump, before the travel entered" in why_not("travel_reached", metric)
+    assert " in bump, before the travel entered" in why_not("travel_reached", inch)
+    assert " mm bump, before the travel entered" in why_not("travel_reached", metric)
     for judged in (inch, metric):
         found = next(finding for finding in judged.findings if finding.check == "bump-steer")
         assert found.verdict == "not judged"

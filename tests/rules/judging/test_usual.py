@@ -1,17 +1,22 @@
 """The usual range of a question comes from the check that judges it alone."""
 
+from collections.abc import Callable
+from math import degrees
 from typing import Any
 
 import pytest
 
 from rules.graph.asking import AskedField
-from rules.graph.bands import AtLeast, AtMost, Between, Limits
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice, Limits
 from rules.graph.declare import check
 from rules.graph.engine import Graph
 from rules.graph.results import Judgement
-from rules.judging.usual import usual
+from rules.judging.judge import Judged
+from rules.judging.questions import questions
+from rules.judging.usual import usual, usual_range, usual_words
 from rules.measure.units import Mm, Rad
 
+JudgedWith = Callable[[dict[str, object]], Judged]
 FIELDS = {
     f"pivots.{key}": AskedField("pivots", key, key, kind, "Tape.")
     for key, kind in {"castor": "angle", "spacing": "length", "housing": "length", "kept": "yes or no"}.items()
@@ -70,6 +75,27 @@ def test_two_checks_that_disagree_leave_it_open_and_two_that_agree_do_not() -> N
     )
     assert usual("pivots.spacing", Graph(FIELDS, [], [one, same])) == AtLeast("mm", 3.0)
     assert usual("pivots.spacing", Graph(FIELDS, [], [one, other])) is None
+
+
+def test_what_hangs_on_another_answer_is_as_that_one_has_it_and_narrow_without() -> None:
+    by_use = ByChoice("deg", "job.use", {"road": Between("deg", 2.0, 8.0), "dunes": Between("deg", 4.0, 12.0)})
+    graph = Graph(FIELDS, [], [planted("castor", by_use)(castor_alone)])
+    bounds = {use: usual_range("pivots.castor", {"job.use": use}, graph) for use in ("road", "dunes", None)}
+    assert [round(degrees(end), 6) for end in bounds["dunes"] or ()] == [4.0, 12.0]
+    assert [round(degrees(end), 6) for end in bounds["road"] or ()] == [2.0, 8.0]
+    assert [round(degrees(end), 6) for end in bounds[None] or ()] == [4.0, 8.0]
+
+
+@pytest.mark.parametrize(("use", "most"), [("trail", 10), ("road", 10), ("dunes", 15), ("race", 15)])
+def test_form_check_and_question_name_the_same_castor(judged: JudgedWith, use: str, most: int) -> None:
+    sheet = judged({"job.use": use, "pivots.castor": "3 deg"})
+    words = f"4 to {most} deg"
+    assert usual_words("pivots.castor", "metric", sheet.sheet.answers) == words
+    (told,) = (finding.text for finding in sheet.findings if finding.check == "castor-usual")
+    assert f"{words} is usual for {use}" in told
+    (asked,) = (finding.text for finding in sheet.findings if finding.check == "unusual-answers")
+    assert f"(usual: 4 deg to {most} deg)" in asked
+    assert questions(sheet)["pivots.castor"] == f"Unusual: 4 deg to {most} deg is usual."
 
 
 def test_a_name_that_nothing_has_is_a_mistake_in_the_program() -> None:

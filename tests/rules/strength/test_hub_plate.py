@@ -1,7 +1,7 @@
 """The plate between the hub bolts by hand: four bolts 60 x 80 mm about the wheel's axis, plate 100 x 10 mm, yield 250 MPa."""
 
 from dataclasses import replace
-from math import pi
+from math import cos, pi, sin
 
 import pytest
 
@@ -34,10 +34,10 @@ def box(width: float, bore: float = 0.0) -> Build:
 def safety(
     build: Build, force: Vector = NONE, moment: Vector = NONE, upper: Vector = NONE, lower: Vector = NONE,
     rod: Vector = NONE, root: float = -30.0, bolts: BoltPlaces = FOUR,
-    hole: float = 12.0,
+    hole: float = 12.0, brake: float = 0.0, rotor: float = -20.0,
 ) -> Margin:  # fmt: skip
-    case = CaseLoads("bump", NONE, force, moment, upper, lower, rod)
-    return plate_safety(build, 250.0, bolts, hole, root, CornerLoads(PLACES, (case,)))
+    case = CaseLoads("bump", NONE, force, moment, upper, lower, rod, brake)
+    return plate_safety(build, 250.0, bolts, hole, root, 125.0, rotor, CornerLoads(PLACES, (case,)))
 
 
 def test_level_at_the_bolts_their_holes_are_taken_out() -> None:
@@ -72,6 +72,19 @@ def test_the_hub_s_lift_tilts_it_by_its_distance_from_the_plate() -> None:
     # 4000 N up, 35 outboard of the face, less the 140 N m that makes: each bolt lifts 1000 and pulls nothing. The upper two
     # stand 5 off the middle of the plate: 2000/1000 + 10 000/1666.67 = 8 MPa
     assert safety(PLATE, force=(0.0, 0.0, 4000.0), moment=(-140_000.0, 0.0, 0.0)) == pytest.approx(250 / 8)
+
+
+@pytest.mark.parametrize("turned", [1, -1])
+def test_what_the_caliper_presses_the_hub_with_bends_the_plate_too(turned: int) -> None:
+    # 500 N m at 125 mm: 4000 N, as far out as the bearing. Up: 35 from the plate, 140 N m tilt the rows with 1750 N each, 70 000
+    # N mm at the wheel centre, 42 MPa; with the lift 2000/1000 + 10 000/1666.67 = 8. Shear 1750 x 1.5/1000
+    by_side = [safety(PLATE, force=(4000 * cos(n * pi / 4), 0.0, 4000 * sin(n * pi / 4))) for n in range(8)]
+    assert by_side[2] == pytest.approx(250 / (50**2 + 3 * 2.625**2) ** 0.5)
+    assert safety(PLATE, brake=turned * 500_000.0) == pytest.approx(min(by_side))
+    # 50 farther out, up: 340 N m, 4250 N a row, 170 000 N mm or 102 MPa
+    farther = safety(PLATE, force=(0.0, 0.0, 4000.0), moment=(200_000.0, 0.0, 0.0))
+    assert farther == pytest.approx(250 / (110**2 + 3 * 6.375**2) ** 0.5)
+    assert safety(PLATE, brake=500_000.0, rotor=30.0) <= farther
 
 
 def test_turned_by_the_hub_half_of_it_twists_the_plate_level_through_the_spindle() -> None:

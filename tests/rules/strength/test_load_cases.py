@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 from math import cos, hypot, radians, sin
-from typing import Literal
+from typing import Any
 
 import pytest
 
@@ -11,7 +11,7 @@ from rules.measure.vectors import Vector
 from rules.sheet.loads import Loads
 from rules.strength.balance import Linkage
 from rules.strength.corner_loads import CaseLoads, Places
-from rules.strength.load_cases import Multiples, Stance, StanceName, every_case
+from rules.strength.load_cases import Multiples, Stance, every_case, load_cases
 from rules.tables.load_multiples import LOAD_MULTIPLES
 
 PLACES = Places(
@@ -103,25 +103,26 @@ def test_a_stance_that_is_turned_turns_the_push_with_it_and_keeps_its_place_in_t
     by_name = {case.case: hypot(*case.tie_rod) for case in found}
     more = by_name["rock at inner lock"] / by_name["rock"]
     assert more == pytest.approx(1 / cos(radians(30)))
-    assert {name for name in by_name if "lock" in name} == {
-        f"{case} at inner lock"
-        for case in ("rock", "low rock", "rock near the foot", "rock, outboard of middle", "rock, inboard of middle",
-                     "rock, brakes on", "steering stop", "steering stop, outboard")
-    }  # fmt: skip
+    everything = {case.name for case in load_cases(MULTIPLES)} - {"standing"}
+    assert {name for name in by_name if "lock" in name} == {f"{case} at inner lock" for case in everything}
 
 
-@pytest.mark.parametrize("travel", ["bump", "droop"])
-def test_travel_and_lock_at_once_are_tried_where_they_are_known(travel: Literal["bump", "droop"]) -> None:
-    standing: StanceName = "bump, outer lock" if travel == "bump" else "droop, outer lock"
-    both = replace(STRAIGHT, standing=standing)
-    found = [case.case for case in every_case([both], PLACES, True, 4000.0, MULTIPLES)]
-    assert found == [
-        f"{case} at full {travel} and outer lock"
-        for case in (
-            "bump", "rock", "low rock", "rock near the foot", "rock, outboard of middle", "rock, inboard of middle",
-            "steering stop", "steering stop, outboard",
-        )
-    ]  # fmt: skip
+@pytest.mark.parametrize(
+    ("travel", "ruled_out"),
+    [
+        ("bump", {"braking backward", "cornering, inner"}),
+        ("droop", {"braking", "braking backward", "cornering, outer"}),
+    ],
+)
+@pytest.mark.parametrize("lock", ["", " and inner lock", " and outer lock"])
+def test_every_hit_is_tried_in_travel_and_at_lock_but_where_nature_rules_it_out(
+    travel: str, ruled_out: set[str], lock: str
+) -> None:
+    """In a corner the outer wheel does not hang nor is the inner pushed up; braking forward the front goes down, not up."""
+    standing: Any = f"{travel},{lock.removeprefix(' and')}" if lock else travel
+    found = {case.case for case in every_case([replace(STRAIGHT, standing=standing)], PLACES, True, 4000.0, MULTIPLES)}
+    everything = {case.name for case in load_cases(MULTIPLES)} - {"standing"}
+    assert found == {f"{case} at full {travel}{lock}" for case in everything - ruled_out}
 
 
 def test_a_rock_between_the_heights_that_are_tried_loads_no_joint_by_4_per_cent_more() -> None:

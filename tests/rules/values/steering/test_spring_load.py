@@ -133,14 +133,3 @@ def test_a_rubber_that_full_bump_does_not_reach_is_a_stop_with_how_far(
 def test_without_a_rubber_it_is_not_judged(finding: Callable[[str, Moving], Finding], moving: Moving) -> None:
     found = finding("bump-rubber", moving)
     assert found.verdict == "not judged" and found.waits_for == ("spring.bump_rubber",)
-
-
-def test_a_car_that_its_spring_holds_too_high_is_told_by_how_much(
-    judged: Callable[[Moving], Judged], finding: Callable[[str, Moving], Finding], moving: Moving
-) -> None:
-    """Carrying 1.1 of 250 kg and not 0.85 is 0.25 x 2451.6625 = 612.92 N too much for the wheel's rate."""
-    known = judged({**moving, **SPRING}).worked.known
-    strong = {**moving, **SPRING, "spring.rate": rate_for(known, 1.1)}
-    again = judged(strong).worked.known
-    assert again["settles_higher"] == pytest.approx(612.915625 / again["wheel_rate"], rel=1e-6)
-    assert "drawn, by about" in finding("spring-carries-corner", strong).text

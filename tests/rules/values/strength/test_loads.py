@@ -11,6 +11,8 @@ from rules.judging.judge import Finding, Judged
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import Margin
 from rules.values.strength.loads import part_loads
+from sample_sheets import document
+from tests.support.judging import judged_document
 
 Changes = dict[str, object]
 JudgedWith = Callable[[Changes], Judged]
@@ -376,3 +378,18 @@ def test_a_part_with_its_own_entries_waits_for_the_loads_rather_than_being_passe
         part_loads(None, True, None)
     with pytest.raises(NotJudged):
         part_loads(None, None, False)
+
+
+def test_what_the_foot_makes_is_counted_where_it_is_more_than_the_pressure_entered() -> None:
+    """A harder foot on the sample's pedal: all that the brake bends is loaded by as much, until the tyre would slide."""
+    sample = document("scree_ox_strength")
+    as_it_is, harder = (
+        judged_document({**sample, "brakes": {**sample["brakes"], "pedal_effort": effort}}).worked.known
+        for effort in ("100 lbf", "200 lbf")
+    )
+    made = harder["worked_line_pressure"] / harder["caliper.line_pressure"]
+    assert made > 1.5 and as_it_is["worked_line_pressure"] < as_it_is["caliper.line_pressure"]
+    assert as_it_is["most_brake_torque"] == as_it_is["front_brake_torque"]
+    assert harder["most_brake_torque"] == pytest.approx(made * harder["front_brake_torque"])
+    assert harder["multiples"].brake_holds == pytest.approx(1000 * harder["most_brake_torque"])
+    assert harder["caliper_bracket_safety"] < as_it_is["caliper_bracket_safety"]

@@ -1,0 +1,118 @@
+"""Figures that no builder entered, limits and those fixed in a text, as a person says them in either unit system."""
+
+import re
+from collections.abc import Callable, Mapping
+from fractions import Fraction
+from math import ceil, floor, log10
+from typing import Literal
+
+from rules.measure.display import fraction, in_sheet, show
+from rules.measure.quantity import INCH, Units
+
+RoundedTo = Literal["up", "down", "near"]
+"""Which way a figure may be rounded: up for a least that is wanted, down for a most, so that what is said always passes."""
+_ROUND: dict[RoundedTo, Callable[[float], int]] = {"up": ceil, "down": floor, "near": round}
+_NEAR = 0.06
+"""How far a fraction of an inch may be off: 6 mm is a quarter, 12 mm a half."""
+
+_EITHER = re.compile(r"\[([^\[\]|]+) \| ([^\[\]|]+)\]")
+
+OneFigure = tuple[float, str] | tuple[float, str, RoundedTo]
+"""A number and its unit; with a way, a limit, which is rounded that way as a person says it."""
+Figures = Mapping[str, OneFigure]
+"""Figures by name, for the braces of a text."""
+
+
+def said(number: float, unit: str, units: Units, way: RoundedTo = "near") -> tuple[str, str]:
+    """A figure and its unit as a person says them in such a sheet.
+
+    An inch sheet gets the coarsest fraction of an inch within 6 %, else two figures, or three where two would be more than a
+    twentieth off.
+
+    >>> said(12.0, "mm", "inch", "up"), said(25.0, "mm", "inch", "down"), said(12.0, "mm", "metric", "up")
+    (('1/2', 'in'), ('15/16', 'in'), ('12', 'mm'))
+    """
+    shown, symbol = in_sheet(number, unit, units)
+    if units == "inch" and unit == "mm":
+        return _tape(number / INCH, way) or _figures(number / INCH, way), "in"
+    if symbol != in_sheet(number, unit, "metric")[1]:
+        return _figures(shown, way), symbol
+    return plain(shown), symbol
+
+
+def in_units(text: str, units: Units | None) -> str:
+    """A text with each `[1 in | 25 mm]` in it as the sheet's units say it; metric where there is no sheet, as in the catalogue.
+
+    >>> in_units("no gap over [1/16 in | 1.5 mm]", "inch"), in_units("no gap over [1/16 in | 1.5 mm]", None)
+    ('no gap over 1/16 in', 'no gap over 1.5 mm')
+    """
+    if "[" not in text:
+        return text
+    return _EITHER.sub(r"\1" if units == "inch" else r"\2", text)
+
+
+def either(words: Callable[[Units], str]) -> str:
+    """Words of each unit system in one text, for `in_units` to choose from."""
+    inch, metric = words("inch"), words("metric")
+    return inch if inch == metric else f"[{inch} | {metric}]"
+
+
+def filled(text: str, figures: Figures, units: Units) -> str:
+    """A text with its figures filled in as the sheet's units show them. Without figures it stays as it is, braces and all.
+
+    >>> filled("{far} droop", {"far": (50.8, "mm")}, "inch"), filled("{far} droop", {"far": (50.8, "mm")}, "metric")
+    ('2 in droop', '50.8 mm droop')
+    """
+    text = in_units(text, units)
+    if not figures:
+        return text
+    return text.format_map({name: written(figure, units) for name, figure in figures.items()})
+
+
+def written(figure: OneFigure, units: Units) -> str:
+    """A figure as text in the sheet's units.
+
+    >>> written((12.0, "mm"), "inch"), written((12.0, "mm", "up"), "inch")
+    ('0.472 in', '1/2 in')
+    """
+    if len(figure) == 2:
+        return show(*figure, units)
+    number, unit, way = figure
+    text, symbol = said(number, unit, units, way)
+    return text if symbol in ("1", "price") else f"{text} {symbol}"
+
+
+def plain(number: float) -> str:
+    """A figure that is already round: `6`, `2.667`, `10 000`."""
+    return f"{number:.4g}" if abs(number) < 1e4 else f"{number:,.0f}".replace(",", " ")
+
+
+def inward(number: float, way: RoundedTo) -> float:
+    """Rounded one way to two figures, or to three where two would move it by more than a twentieth."""
+    short = number
+    for figures in (2, 3):
+        if number == 0:
+            break
+        step = 10.0 ** (floor(log10(abs(number))) + 1 - figures)
+        steps = number / step
+        whole = round(steps)
+        short = (whole if abs(steps - whole) < 1e-6 else _ROUND[way](steps)) * step
+        if abs(short - number) <= abs(number) / 20:
+            break
+    return short
+
+
+def _tape(inches: float, way: RoundedTo) -> str:
+    """The coarsest fraction that is near enough; empty where there is none."""
+    for parts in (1, 2, 4, 8, 16, 32, 64):
+        steps = inches * parts
+        whole = round(steps) if abs(steps - round(steps)) < 1e-6 else _ROUND[way](steps)
+        if abs(whole - steps) <= _NEAR * abs(steps):
+            return fraction(Fraction(whole, parts))
+    return ""
+
+
+def _figures(number: float, way: RoundedTo) -> str:
+    """Written out, without a power of ten and without noughts behind."""
+    text = f"{inward(number, way):.6f}".rstrip("0").rstrip(".")
+    return plain(float(text)) if abs(number) >= 1e4 else text

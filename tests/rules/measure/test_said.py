@@ -1,0 +1,67 @@
+"""Figures as a person says them: an inch is 25.4 mm (the international inch of 1959), a pound 0.45359237 kg."""
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from rules.measure.quantity import Units, parse
+from rules.measure.said import RoundedTo, either, filled, in_units, said, written
+
+
+@pytest.mark.parametrize(
+    ("number", "unit", "way", "inch", "metric"),
+    [
+        (12.0, "mm", "up", "1/2 in", "12 mm"),  # 0.4724 in, 5.8 % under a half
+        (6.0, "mm", "up", "1/4 in", "6 mm"),  # 0.2362 in
+        (3.0, "mm", "up", "1/8 in", "3 mm"),
+        (5.0, "mm", "up", "13/64 in", "5 mm"),  # 0.19685 in: 3/16 is less, and 7/32 is 11 % more
+        (2.0, "mm", "up", "0.079 in", "2 mm"),  # 0.07874 in: 5/64 is less, and 3/32 is 19 % more
+        (25.0, "mm", "down", "15/16 in", "25 mm"),  # 0.9843 in: 1 is more
+        (25.4, "mm", "down", "1 in", "25.4 mm"),
+        (25.0, "mm", "near", "1 in", "25 mm"),
+        (75.0, "mm", "up", "3 in", "75 mm"),
+        (-10.0, "mm", "up", "-3/8 in", "-10 mm"),  # -0.3937 in
+        (0.0, "mm", "up", "0 in", "0 mm"),
+        (0.3, "mm", "near", "0.012 in", "0.3 mm"),  # 0.0118 in
+        (5.0, "N m", "up", "3.7 lbf ft", "5 N m"),  # 3.688
+        (230.0, "°C", "down", "410 °F", "230 °C"),  # a rise: 414
+        (300.0, "kg", "down", "660 lb", "300 kg"),  # 661.4
+        (100 / 3.6, "m/s", "down", "62 mph", "100 km/h"),  # 62.14
+        (120_000.0, "N", "up", "27 000 lbf", "120 000 N"),  # 26 977
+        (0.65, "share", "up", "65 %", "65 %"),
+        (8 / 3, "1", "up", "2.667", "2.667"),
+    ],
+)
+def test_a_limit_is_rounded_to_the_side_that_passes(
+    number: float, unit: str, way: RoundedTo, inch: str, metric: str
+) -> None:
+    assert written((number, unit, way), "inch") == inch
+    assert written((number, unit, way), "metric") == metric
+
+
+@settings(max_examples=200)
+@given(length=st.floats(-3000, 3000).filter(lambda length: abs(length) > 0.02))
+def test_no_length_is_said_to_the_side_that_would_not_pass_nor_far_off(length: float) -> None:
+    up, down = (parse(" ".join(said(length, "mm", "inch", way)), "length", "inch") for way in ("up", "down"))
+    assert down - 1e-6 <= length <= up + 1e-6
+    assert up - length <= 0.06 * abs(length) + 1e-4 and length - down <= 0.06 * abs(length) + 1e-4
+
+
+def test_a_measured_figure_is_not_rounded_so() -> None:
+    assert written((12.0, "mm"), "inch") == "0.472 in"
+    assert filled("{gap} apart, {wanted} wanted", {"gap": (12.0, "mm"), "wanted": (12.0, "mm", "up")}, "inch") == (
+        "0.472 in apart, 1/2 in wanted"
+    )
+
+
+@pytest.mark.parametrize(
+    ("units", "text"),
+    [("inch", "over 1/16 in, [or so]"), ("metric", "over 1.5 mm, [or so]"), (None, "over 1.5 mm, [or so]")],
+)
+def test_what_is_fixed_in_a_text_is_said_in_the_sheets_units(units: Units | None, text: str) -> None:
+    assert in_units("over [1/16 in | 1.5 mm], [or so]", units) == text
+
+
+def test_either_holds_what_each_system_says() -> None:
+    assert either(lambda units: written((12.0, "mm", "up"), units)) == "[1/2 in | 12 mm]"
+    assert either(lambda units: written((0.5, "share"), units)) == "50 %"

@@ -1,0 +1,38 @@
+"""Papers and screens speak the units of their sheet alone: what may stand in the other ones is listed in `unit_words.py`."""
+
+from collections.abc import Iterator
+
+import pytest
+
+from rules.judging.judge import Judged, judge
+from rules.measure.quantity import Units
+from rules.sheet import read_sheet
+from sample_sheets import document
+from tests.support.paper_reading import pages
+from tests.support.unit_words import wrong
+from wizard.paper.arrangement_sheet import arrangement_pdf
+from wizard.paper.checklist_text import as_text
+from wizard.paper.first_page import first_page_pdf
+from wizard.paper.fixture_sheet import fixture_pdf
+from wizard.paper.motion_sheet import as_text as motion_as_text
+from wizard.paper.part_sheets import part_sheets_pdf
+from wizard.paper.welding_sheet import welding_sheet_pdf
+
+SAMPLES = ("fell_badger_finished_metric", "scree_ox_strength", "wrong_cannot_be_put_together")
+
+
+def printed(judged: Judged, sheet: dict[str, object]) -> Iterator[str]:
+    yield from as_text(judged, sheet).splitlines()
+    yield from motion_as_text(judged).splitlines()
+    yield from pages(welding_sheet_pdf(judged, sheet, "letter"))
+    for paper in (arrangement_pdf, part_sheets_pdf, fixture_pdf):
+        yield from pages(paper(judged, "letter"))
+    yield from pages(first_page_pdf(judged, (), "letter"))
+
+
+@pytest.mark.parametrize("units", ["inch", "metric"])
+@pytest.mark.parametrize("name", SAMPLES)
+def test_no_paper_is_in_the_other_units(name: str, units: Units) -> None:
+    sheet = document(name)
+    judged = judge(read_sheet(sheet), units)
+    assert not wrong(printed(judged, sheet), judged)
