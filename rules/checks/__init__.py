@@ -35,6 +35,9 @@ from rules.checks.agreement import (
 from rules.checks.agreement import (
     strength as strength_entries,
 )
+from rules.checks.agreement import (
+    welds as weld_entries,
+)
 from rules.checks.corner import assembly, joined, overlap, room
 from rules.checks.steering import (
     arm_pivots,
@@ -109,6 +112,7 @@ MODULES: Mapping[ModuleType, Group] = {
     axis_entries: "geometry",
     steering_entries: "fit",
     strength_entries: "fit",
+    weld_entries: "fit",
     metals: "fit",
     plate_entries: "fit",
     brake_entries: "fit",

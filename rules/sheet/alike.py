@@ -94,6 +94,7 @@ USED_AS: Mapping[str, str] = {
     "upright.bracket_arm_offset": "bracket_rotor_distance",
     "weld_upper.load_inboard": "upper_weld_lever_inboard",
     "weld_lower.load_inboard": "lower_weld_lever_inboard",
+    **{f"weld_{which}.load_{way}": f"{which}_weld_lever_{way}" for which in ("upper", "lower") for way in ("ahead", "above")},
     "weld_steering_arm.load_ahead": "steering_arm_lever_ahead",
     "weld_steering_arm.load_above": "steering_arm_lever_above",
     "weld_steering_arm.load_inboard": "steering_arm_lever_inboard",

@@ -181,7 +181,7 @@ class Bolts(Step):
     mount_bolt_torque: NewtonMetre = ask(
         "Mounting bolt torque",
         "torque",
-        "Of the bolts that hold the hub, from the hub's maker. Empty: this program's own working, three quarters of proof load.",
+        "Of the bolts that hold the hub, from the hub's maker. Empty counts as half of a full pull: 0.375 of proof load.",
         may_be_empty=True,
         further=True,
         between=("5 N m", "800 N m"),

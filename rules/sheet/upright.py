@@ -191,11 +191,11 @@ class Upright(Step):
     arm_on_wall: Mm = ask(
         "Wall under the steering arm",
         "length",
-        "Only where the arm is welded to the middle of a tube's or channel's flat wall: that wall's thickness, with any pad.",
+        "Where the arm is welded to the middle of a box's or channel's flat wall: its thickness, with any pad. 0: it is not.",
         may_be_empty=True,
         further=True,
-        between=("1 mm", "40 mm"),
-        usual=("4 mm", "20 mm"),
+        between=("0 mm", "40 mm"),
+        usual=("0 mm", "20 mm"),
         reading_error="0.05 mm",
     )
     arm_on_wall_width: Mm = ask(
@@ -221,7 +221,7 @@ class Upright(Step):
     seam_share: Share = ask(
         "Share of that seam welded",
         "percent",
-        "How much of its length is welded: 100 for a run without gaps, 50 for as much gap as weld. Empty counts as 100.",
+        "How much of its length is welded: 100 for a run without gaps, 50 for as much gap as weld. Empty counts as 50.",
         may_be_empty=True,
         further=True,
         between=("10 %", "100 %"),
@@ -275,7 +275,7 @@ class Upright(Step):
     snout_bore: Mm = ask(
         "Bore of the snout",
         "length",
-        "Only where it is bored hollow: the largest diameter of the hole at its root. Empty counts as solid.",
+        "The largest diameter of the hole at its root, 0 where it is solid. Empty counts as two thirds of its diameter.",
         may_be_empty=True,
         further=True,
         between=("0 mm", "110 mm"),

@@ -50,6 +50,15 @@ def wall_moment_across(yields: float, thickness: float, wall: float, across: flo
     return yields * thickness**2 * (along * beyond / 2 + sqrt(2 * wall * across * beyond))
 
 
+def counted_across(across: float, wall: float) -> float:
+    """How wide an arm counts, mm: what goes on beyond 0.85 of the wall towards its edges only helps, and is not counted.
+
+    >>> counted_across(50.0, 100.0), counted_across(95.0, 100.0)
+    (50.0, 85.0)
+    """
+    return min(across, WIDEST * wall)
+
+
 def _shares(wall: float, across: float, along: float) -> tuple[float, float]:
     if min(wall, across, along) <= 0 or across > WIDEST * wall:
         raise OutsideRange(

@@ -11,6 +11,9 @@ from rules.tables import sources
 LENGTHS = (
     T("wheelbase-and-track", "Wheelbase and track", "job.wheelbase", "job.track",
       usual=(1.2, 2.3), never=(0.7, 4.0), why="a car is longer between its axles than it is wide"),
+    T("centre-of-gravity-above-wheel-centre", "Centre of gravity and wheel centre", "job.centre_of_gravity_height",
+      "design_tyre_diameter", usual=(0.5, 0.99), other_called="the diameter of the tyre",
+      why="a car's centre of gravity lies above its wheel centres, at half of that, and seldom above its tyres"),
     T("pivots-suit-wheel", "Pivot spacing and wheel", "pivots.spacing", "wheel.diameter",
       usual=(0.5, 0.98), why="the two pivots stand in the wheel, or one of them just above the tyre"),
     T("spindle-between-pivots", "Wheel centre between the pivots", "pivots.lower_below_spindle", "pivots.spacing",

@@ -1,6 +1,5 @@
 """Do the entries of the upright, its bolts and its welds agree."""
 
-from collections.abc import Mapping
 from math import inf
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, tied, tied_to_thread
@@ -10,9 +9,7 @@ from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, Newton, Ratio
-from rules.motion.kinds import OuterPivotBolt
 from rules.sheet.confirmed import Confirmed
-from rules.sheet.welds import Way, WeldForm
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.tables.sources import COMMON_PRACTICE
 
@@ -57,7 +54,7 @@ LENGTHS = (
     T("caliper-bolts-apart", "Caliper bolts apart and bracket", "bolts.caliper_bolt_spacing", "plate.bracket_hole_spacing",
       how="more", usual=(-1.0, 1.0), never=(-3.0, 3.0), why="the same two bolts go through caliper and bracket"),
     T("caliper-weld-along-bracket", "Bracket weld and width", "weld_caliper_bracket.run", "upright.bracket_arm_width",
-      usual=(0.6, 1.0), never=(0.1, 1.05), why=ALONG),
+      usual=(0.9, 1.0), never=(0.1, 1.05), why="a bracket is welded along all of its width: the rest carries nothing"),
     T("caliper-weld-apart", "Bracket weld and thickness", "weld_caliper_bracket.apart", "plate.bracket_thickness",
       usual=(0.9, 1.1), never=(0.05, 15.0), why="the two runs stand on the two sides of the bracket"),
     T("arm-weld-along-arm", "Arm weld and width", "weld_steering_arm.run", "upright.steering_arm_width",
@@ -100,8 +97,6 @@ LENGTHS = (
       usual=(0.95, 1.05), why=ALIKE),
     T("arm-weld-on-beam", "Arm weld and beam", "weld_steering_arm.thickness_two", "upright.beam_wall",
       usual=(0.95, 1.05), why="the arm stands on the beam's wall"),
-    T("wall-under-arm-and-beam", "Wall under the arm and beam", "upright.arm_on_wall", "upright.beam_wall",
-      usual=(0.95, 2.1), never=(0.8, 10.0), why="the arm stands on the beam's wall, bare or with a pad on it"),
     T("beam-corner-and-wall", "Beam's corner and wall", "upright.beam_corner_radius", "upright.beam_wall",
       usual=(1.25, 2.45), why="the corner of a rolled section is about two walls round"),
     T("arm-wall-and-width", "Arm's wall and width", "upright.steering_arm_wall", "upright.steering_arm_width",
@@ -132,6 +127,10 @@ LENGTHS = (
         )
     ),
 )  # fmt: skip
+WALLS = (
+    T("wall-under-arm-and-beam", "Wall under the arm and beam", "upright.arm_on_wall", "upright.beam_wall",
+      usual=(0.95, 2.1), never=(0.8, 10.0), why="the arm stands on the beam's wall, bare or with a pad on it"),
+)  # fmt: skip
 FORCES = tuple(
     T(f"{which}-ratings-alike", f"{which.title()} joint's two ratings", f"bolts.{which}_axial_rating",
       f"bolts.{which}_radial_rating", usual=(0.13, 0.255), never=(0.005, 1.0),
@@ -147,11 +146,16 @@ ON_THE_PLATE = (-20.0, 40.0)
 """mm; lugs stand on the plate's back, so how far inboard of it their pivot lies is no matter of where the weld is put."""
 LEVERS = tuple(
     T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more", usual=(-6.0, 6.0),
-      never=ON_THE_PLATE if step in ("weld_upper", "weld_lower") else (-inf, inf),
+      never=ON_THE_PLATE if derived.endswith("_weld_lever_inboard") else (-inf, inf),
       other_called="what the other entries give", why=LEVER)
     for name, title, step, way, derived in (
         ("upper-weld-lever-inboard", "Lever of the upper weld", "weld_upper", "inboard", "upper_weld_lever_inboard"),
         ("lower-weld-lever-inboard", "Lever of the lower weld", "weld_lower", "inboard", "lower_weld_lever_inboard"),
+        *(
+            (f"{which}-weld-lever-{way}", f"Lever of the {which} weld, {way}", f"weld_{which}", way, f"{which}_weld_lever_{way}")
+            for which in ("upper", "lower")
+            for way in ("ahead", "above")
+        ),
         ("arm-weld-lever-ahead", "Lever of the arm's weld, ahead", "weld_steering_arm", "ahead", "steering_arm_lever_ahead"),
         ("arm-weld-lever-above", "Lever of the arm's weld, above", "weld_steering_arm", "above", "steering_arm_lever_above"),
         ("arm-weld-lever-inboard", "Lever of the arm's weld, inboard", "weld_steering_arm", "inboard",
@@ -182,7 +186,7 @@ RATIOS = (
     T("landing-and-bump", "Landing and bump", "loads.landing", "loads.bump",
       usual=(0.8, 1.55), why="coming down on a wheel is about as hard as a bump, to half as hard again"),
 )  # fmt: skip
-TIES = by_id((*LENGTHS, *FORCES, *STRESSES, *LEVERS, *ON_BOLTS, *RATIOS))
+TIES = by_id((*LENGTHS, *WALLS, *FORCES, *STRESSES, *LEVERS, *ON_BOLTS, *RATIOS))
 
 
 @check("{tie}", each=members(RATIOS), **TIED)
@@ -194,6 +198,14 @@ def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed:
 @check("{tie}", each=members((*LENGTHS, *LEVERS)), **TIED)
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check("{tie}", each=members(WALLS), **TIED)
+def tied_walls(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
+    """{First} against {second}."""
+    if one_answer == 0:
+        raise DoesNotApply("the steering arm does not stand on the middle of a flat wall")
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
@@ -215,107 +227,6 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
     if one_answer == 0:
         raise DoesNotApply("a ball joint's stud has no ball that a bolt goes through")
     return tied_to_thread(TIES[tie], one_answer, other_figure, confirmed)
-
-
-@check(
-    "{which}-lugs-hold-ball",
-    step="weld_{which}",
-    title="{Which} lugs and what is between them",
-    limits=Between("1", 0.85, 1.15, least=0.2, most=3.0),
-    good="the runs are {low} to {high} as far apart as ball, spacers and both lugs are wide",
-    watch="beyond, and not confirmed",
-    stop="less than {least} or more than {most}",
-    source=PRACTICE,
-    grade="common practice",
-    each=({"which": "upper"}, {"which": "lower"}),
-)
-def lugs_hold_ball(
-    weld_which_apart: Mm | None,
-    which_ball_width: Mm | None,
-    which_gap: Mm | None,
-    which_lug_thickness: Mm | None,
-    confirmed: Confirmed,
-    which: str,
-    limits: Between,
-) -> Judgement:
-    """Two lugs welded on their outsides, against the stack that stands between and in them."""
-    if weld_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
-        raise DoesNotApply("ball, spacer, lug and the distance of the runs are not all entered")
-    stack = which_ball_width + 2 * which_gap + 2 * which_lug_thickness
-    figures = {"stack": (stack, "mm")}
-    text = "The runs are {weld_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
-    verdict = limits.verdict(weld_which_apart / stack)
-    if verdict == "good":
-        return Judgement("good", text, figures=figures)
-    if verdict == "watch":
-        return odd(text, f"weld_{which}.apart", confirmed, figures)
-    return Judgement("stop", f"{text} That cannot be.", "Measure them again.", figures)
-
-
-ALONG_BOLT: Mapping[OuterPivotBolt, Way] = {
-    "along the steering axis": "up and down", "fore and aft": "fore and aft", "across the car": "in and out",
-}  # fmt: skip
-
-
-@check(
-    "{which}-weld-and-bolt",
-    step="weld_{which}",
-    title="{Which} weld and the way of the bolt",
-    good="from one run to the next is along the bolt, across the lugs",
-    watch="it is not, and not confirmed",
-    source=PRACTICE,
-    grade="common practice",
-    each=({"which": "upper"}, {"which": "lower"}),
-)
-def weld_and_bolt(
-    weld_which_apart_lies: Way | None,
-    weld_which_form: WeldForm | None,
-    which_bolt: OuterPivotBolt | None,
-    confirmed: Confirmed,
-    which: str,
-) -> Judgement:
-    """Lugs stand square to the bolt through them, so that the runs along them lie side by side along the bolt."""
-    if weld_which_apart_lies is None or which_bolt is None or weld_which_form != "fillet on both sides":
-        raise DoesNotApply("weld and bolt are not both entered, or the weld is of another form")
-    text = f"The {which} bolt lies {which_bolt}, and from one run to the next it is {weld_which_apart_lies}."
-    if ALONG_BOLT[which_bolt] == weld_which_apart_lies:
-        return Judgement("good", text)
-    return odd(f"{text} Lugs stand square to their bolt.", f"weld_{which}.apart_lies", confirmed)
-
-
-@check(
-    "{which}-leg-suits-metal",
-    step="weld_{which}",
-    title="{called} leg and metal",
-    limits=Between("1", 0.5, 0.98),
-    good="{low} to {high} of the thinner part",
-    watch="beyond, and not confirmed",
-    source=PRACTICE,
-    grade="common practice",
-    each=(
-        {"which": "upper", "called": "Upper weld's"},
-        {"which": "lower", "called": "Lower weld's"},
-        {"which": "steering_arm", "called": "Steering arm weld's"},
-        {"which": "caliper_bracket", "called": "Caliper bracket weld's"},
-    ),
-)
-def leg_suits_metal(
-    weld_which_leg: Mm | None,
-    weld_which_thickness_one: Mm | None,
-    weld_which_thickness_two: Mm | None,
-    confirmed: Confirmed,
-    which: str,
-    limits: Between,
-) -> Judgement:
-    """A fillet's leg against the thinner of the two parts it joins."""
-    if weld_which_leg is None or weld_which_thickness_one is None or weld_which_thickness_two is None:
-        raise DoesNotApply("leg and both thicknesses are not all entered")
-    thinner = min(weld_which_thickness_one, weld_which_thickness_two)
-    figures = {"thinner": (thinner, "mm")}
-    text = "The leg is {weld_which_leg}, the thinner part {thinner}"
-    if limits.verdict(weld_which_leg / thinner) == "good":
-        return Judgement("good", f"{text}: they agree.", figures=figures)
-    return odd(f"{text}: a leg is a half of it to nearly all.", f"weld_{which}.leg", confirmed, figures)
 
 
 @check(

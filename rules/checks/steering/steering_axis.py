@@ -171,14 +171,14 @@ def castor_usual(castor: Rad, use: Use | None, limits: ByChoice) -> Judgement:
     if castor > usual.high:
         return Judgement(
             verdict,
-            f"Castor is {{castor}}; {usual.usual} is usual {cars}. Above {{high}} the steering grows heavy and the joints run "
+            f"Castor is {{castor}}; {usual.usual()} is usual {cars}. Above {{high}} the steering grows heavy and the joints run "
             "out of angle.",
             "Less castor, or power steering and a check of the joint angles.",
             figures,
         )
     return Judgement(
         verdict,
-        f"Castor is {{castor}}; {usual.usual} is usual {cars}. With less than {{low}} the steering hardly returns by itself.",
+        f"Castor is {{castor}}; {usual.usual()} is usual {cars}. With less than {{low}} the steering hardly returns by itself.",
         "Move the upper pivot back.",
         figures,
     )

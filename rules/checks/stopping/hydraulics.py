@@ -8,6 +8,9 @@ from rules.measure.units import Mm, MPa, Newton, Ratio, Share
 from rules.tables import sources
 
 HARDEST_FOOT = AtMost("N", 500.0, 700.0)
+BEYOND_GRIP = AtLeast("1", 1.1, 1.0)
+"""Deceleration at which the rear locks first, over the road's grip. A tenth in hand is common practice, no source: friction of
+one set of pads differs as much from that of the next."""
 OF_THE_ROOM = AtMost("1", 2 / 3, 1.0)
 
 
@@ -77,11 +80,15 @@ def pedal_travel_there_is(pedal_travel: Mm, pedal_room: Mm, limits: AtMost) -> J
     "front-locks-first",
     step="brakes",
     title="Front wheels lock before the rear",
-    limits=AtLeast("1", 1.0),
-    good="at any deceleration the road's grip allows",
+    limits=BEYOND_GRIP,
+    good="up to {good} x the road's grip or more",
+    watch="up to that grip, with less than a tenth in hand for pads, tyres and loads that are not alike",
     stop="the rear locks first below that: the car swaps ends",
-    source=sources.STATICS.saying(
-        "weight shifts forward by deceleration x height / wheelbase; brakes and tyres cold and alike"
+    source=(
+        sources.STATICS.saying(
+            "weight shifts forward by deceleration x height / wheelbase; brakes and tyres cold and alike"
+        ),
+        sources.COMMON_PRACTICE.saying("a tenth in hand"),
     ),
     try_changing=("brakes.rear_pressure_share",),
 )

@@ -35,8 +35,8 @@ class Holds(Limits):
         return "shown" if reaches(factor, CUSTOM) else "watch"
 
     def figures(self, units: Units | None = None) -> dict[str, str]:
-        """once and custom."""
-        return {"once": figure(ONCE, "1"), "custom": figure(CUSTOM, "1")}
+        """once and custom, and the check's own."""
+        return {"once": figure(ONCE, "1"), "custom": figure(CUSTOM, "1")} | Limits.figures(self, units)
 
 
 HOLDS = Holds()

@@ -8,9 +8,11 @@ from math import hypot
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.units import Mm
+from rules.sheet.pivots import Shear
 from rules.sheet.upright import Beam
-from rules.sheet.welds import PadsStand
+from rules.sheet.welds import PadsStand, Way
 from rules.tables.sources import GEOMETRY
+from rules.values.wheel_end.pivots import PIVOTS
 
 PLAIN = GEOMETRY.saying("the weld's place is the usual one")
 
@@ -28,6 +30,82 @@ def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: M
     48.0
     """
     return which_pivot_from_mount_face - _plate(plate_thickness)
+
+
+def _from_plate(pivot: float, low: float, high: float, extent: float) -> float:
+    """From the middle of a weld of that extent, as near to a pivot as a plate from low to high lets it stand, to the pivot."""
+    room = max((high - low - extent) / 2, 0.0)
+    middle = (low + high) / 2
+    return pivot - min(max(pivot, middle - room), middle + room)
+
+
+def _extent(way: Way, runs_lie: Way | None, apart_lies: Way | None, run: Mm | None, apart: Mm | None) -> float:
+    if runs_lie == way:
+        return run or 0.0
+    return (apart or 0.0) if apart_lies == way else 0.0
+
+
+BETWEEN_LUGS = GEOMETRY.saying("two lugs alike on both sides of the joint, their weld where the plate is nearest to it")
+
+
+@value(
+    "levers of welds",
+    formula="{which} pivot from the middle of its weld, which stands beside it, or as near as the plate lets it",
+    source=BETWEEN_LUGS,
+    each=PIVOTS,
+)
+def which_weld_lever_above(
+    which_side_spindle: Mm,
+    which_shear: Shear | None,
+    plate_height: Mm | None,
+    spindle_from_top: Mm | None,
+    weld_which_runs_lie: Way | None,
+    weld_which_apart_lies: Way | None,
+    weld_which_run: Mm | None,
+    weld_which_apart: Mm | None,
+    side: str,
+) -> Mm:
+    """{Which} pivot above the middle of the weld of its two lugs on the plate, mm; minus below.
+
+    >>> round(which_weld_lever_above(120.0, "double", 300.0, 140.0, "fore and aft", "up and down", 90.0, 60.0, "above"))
+    10
+    """
+    if which_shear != "double":
+        raise DoesNotApply("the joint is not held between two lugs")
+    if plate_height is None or spindle_from_top is None:
+        raise DoesNotApply("the plate is not entered")
+    extent = _extent("up and down", weld_which_runs_lie, weld_which_apart_lies, weld_which_run, weld_which_apart)
+    up = which_side_spindle if side == "above" else -which_side_spindle
+    return _from_plate(up, spindle_from_top - plate_height, spindle_from_top, extent)
+
+
+@value(
+    "levers of welds",
+    formula="{which} pivot from the middle of its weld, which stands beside it, or as near as the plate lets it",
+    source=BETWEEN_LUGS,
+    each=PIVOTS,
+)
+def which_weld_lever_ahead(
+    which_pivot_ahead: Mm,
+    which_shear: Shear | None,
+    plate_width: Mm | None,
+    spindle_from_front: Mm | None,
+    weld_which_runs_lie: Way | None,
+    weld_which_apart_lies: Way | None,
+    weld_which_run: Mm | None,
+    weld_which_apart: Mm | None,
+) -> Mm:
+    """{Which} pivot ahead of the middle of the weld of its two lugs on the plate, mm; minus behind.
+
+    >>> round(which_weld_lever_ahead(-20.0, "double", 180.0, 90.0, "fore and aft", "up and down", 150.0, 60.0))
+    -5
+    """
+    if which_shear != "double":
+        raise DoesNotApply("the joint is not held between two lugs")
+    if plate_width is None or spindle_from_front is None:
+        raise DoesNotApply("the plate is not entered")
+    extent = _extent("fore and aft", weld_which_runs_lie, weld_which_apart_lies, weld_which_run, weld_which_apart)
+    return _from_plate(which_pivot_ahead, spindle_from_front - plate_width, spindle_from_front, extent)
 
 
 @value(

@@ -7,17 +7,17 @@ from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply
+from rules.graph.results import DoesNotApply, Estimate
 from rules.measure.display import show
 from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
-from rules.sheet.upright import ArmForm
+from rules.sheet.upright import ArmForm, Beam
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress
-from rules.strength.wall import wall_moment, wall_moment_across
+from rules.strength.wall import counted_across, wall_moment, wall_moment_across
 from rules.tables import sources
 from rules.values.optional_step import needed, whole, whole_once_begun
 from rules.values.strength.upright import ENOUGH, MISES, caliper_force, factor_of, moment_at, worst
@@ -134,17 +134,33 @@ def caliper_bracket_safety(
     return worst("caliper bracket", factors)
 
 
+WIDEST_BORE = 2 / 3
+"""Bore of a hollow snout over its diameter, the widest that is usual. Common practice, no source."""
+
+
+@value("upright", formula="as entered, else two thirds of the snout's diameter", source=sources.AS_ENTERED)
+def snout_hollow(snout_diameter: Mm | None, snout_bore: Mm | None) -> Mm:
+    """Diameter of the hole in a fixed snout at its root, mm. An estimate until it is entered: 0 is a solid one.
+
+    >>> snout_hollow(45.0, 0.0), float(snout_hollow(45.0, None))
+    (0.0, 30.0)
+    """
+    if snout_bore is not None:
+        return snout_bore
+    return Estimate(WIDEST_BORE * needed("upright.snout_diameter", snout_diameter), measure="upright.snout_bore")
+
+
 @value("upright", formula="the snout as a round bar, less its bore", source=sources.GEOMETRY)
-def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None, snout_bore: Mm | None) -> Section:
+def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None, snout_hollow: Mm | None) -> Section:
     """The section of a fixed snout at its root.
 
-    >>> round(snout_section(40.0, 600.0, None).modulus_u, 1), round(snout_section(40.0, 600.0, 20.0).modulus_u, 1)
+    >>> round(snout_section(40.0, 600.0, 0.0).modulus_u, 1), round(snout_section(40.0, 600.0, 20.0).modulus_u, 1)
     (6283.2, 5890.5)
     """
     if snout_diameter is None and snout_yield is None:
         raise DoesNotApply("no fixed snout is entered")
     diameter, _ = whole({"upright.snout_diameter": snout_diameter, "upright.snout_yield": snout_yield})
-    return round_bar(diameter) if not snout_bore else round_tube(diameter, (diameter - snout_bore) / 2)
+    return round_bar(diameter) if not snout_hollow else round_tube(diameter, (diameter - snout_hollow) / 2)
 
 
 @value("upright", formula="yield of the snout / von Mises stress at its root, worst case; 32 M / (pi d3) and the rest",
@@ -176,6 +192,10 @@ def snout_safety(
     return worst("snout", factors)
 
 
+FLAT_WALLED: tuple[Beam, ...] = ("box", "channel")
+"""Beams with a flat wall that a steering arm may be welded to the middle of."""
+
+
 @dataclass(frozen=True, slots=True)
 class Wall:
     """The wall an arm is welded to: thickness and free width; across and along: the arm's on it; lever: to its joint. mm."""
@@ -195,22 +215,34 @@ class Wall:
 
 @value("upright", formula="the wall as entered, the arm's root on it", source=sources.AS_ENTERED)
 def wall_under_arm(
+    strength_asked: bool | None,
+    beam: Beam | None,
     arm_on_wall: Mm | None,
     arm_on_wall_width: Mm | None,
+    steering_arm_form: ArmForm | None,
     steering_arm_length: Mm | None,
     steering_arm_width: Mm | None,
     steering_arm_height: Mm | None,
 ) -> Wall:
     """The wall under the steering arm's weld: the arm's width lies across it, its height along.
 
-    >>> wall_under_arm(5.0, 100.0, 50.0, 50.0, None).words_in("metric")
+    >>> wall_under_arm(True, "box", 5.0, 100.0, "flat bar", 50.0, 50.0, None).words_in("metric")
     '5 mm thick, 100 mm wide, under 50 mm x 50 mm'
     """
+    if arm_on_wall == 0:
+        raise DoesNotApply("the steering arm does not stand on the middle of a flat wall")
     asked = {"upright.arm_on_wall": arm_on_wall, "upright.arm_on_wall_width": arm_on_wall_width}
-    thick, wide = whole_once_begun("no wall under the steering arm is entered, so none was judged", asked)
+    arm_begun = not (steering_arm_form is None and steering_arm_length is None and steering_arm_width is None)
+    if strength_asked and beam in FLAT_WALLED and arm_begun:
+        thick, wide = whole(asked)
+    else:
+        thick, wide = whole_once_begun("no wall under the steering arm is entered, so none was judged", asked)
     arm = {"upright.steering_arm_length": steering_arm_length, "upright.steering_arm_width": steering_arm_width}
     length, across = whole(arm)
-    return Wall(thick, wide, across, across if steering_arm_height is None else steering_arm_height, length)
+    if across >= wide:
+        raise DoesNotApply("the steering arm is as wide as that wall, so it stands on what holds the wall's edges")
+    height = across if steering_arm_height is None else steering_arm_height
+    return Wall(thick, wide, counted_across(across, wide), height, length)
 
 
 @value(

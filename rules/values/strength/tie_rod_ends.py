@@ -12,11 +12,12 @@ from rules.measure.marks import Thread
 from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
+from rules.strength.bolts import round_area
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.pins import cantilever_stress, shear_stress
 from rules.strength.stress import von_mises
-from rules.strength.threads import stress_area
+from rules.strength.threads import root_diameter
 from rules.tables import sources
 from rules.values.optional_step import needed, whole_once_begun
 from rules.values.strength.links import SOFTEST
@@ -102,22 +103,24 @@ def tie_rod_shank_metal(
 
 @value(
     "links",
-    formula="yield x stress area of the thread / force in the rod, pull or push; worst case",
-    source=sources.STATICS.saying("a straight pull; stress area by ISO 898-1 and ASME B1.1; no bending"),
+    formula="yield x area at the root of the thread / force in the rod, pull or push; worst case",
+    source=sources.MAKERS_ADVICE.saying(
+        "what makers of rod ends rate a solid shank at: pi / 4 root diameter2, a straight pull"
+    ),
 )
 def tie_rod_shank_safety(
     tie_rod_shank_metal: MPa, tie_rod_thread: Thread | None, part_loads: CornerLoads
 ) -> SafetyFactor:
-    """Factor on yield of a tie-rod end's shank at the root of its thread.
+    """Factor on yield of a tie-rod end's solid shank at the root of its thread; no bending.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none = (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 20_000.0, 0.0)),))
     >>> round(tie_rod_shank_safety(600.0, Thread("12 x 1.75 mm", 12.0, 1.75), loads), 2)
-    2.53
+    2.29
     """
     thread = needed("steering.tie_rod_thread", tie_rod_thread)
-    area = stress_area(thread.diameter, thread.pitch)
+    area = round_area(root_diameter(thread.diameter, thread.pitch))
     factors = [
         (factor_of(tie_rod_shank_metal, size(case.tie_rod) / area), case.case, "the thread's root")
         for case in part_loads.cases

@@ -5,11 +5,13 @@ the hub, is held by that section. Nothing here applies while none of the entries
 """
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from math import inf
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
+from rules.measure.display import show
 from rules.measure.outline import (
     FULL_WIDTH,
     UNLIGHTENED,
@@ -17,6 +19,7 @@ from rules.measure.outline import (
     PlateEnds,
     plate_outline,
 )
+from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam, BeamCut
@@ -25,7 +28,7 @@ from rules.strength.margin import CountedOn, Margin, SafetyFactor
 from rules.strength.section import Section
 from rules.strength.stress import level_cut, section_stress
 from rules.tables import sources
-from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, lowest
+from rules.tables.materials import AS_BOUGHT, BESIDE_WELD, Metal, Strength, lowest
 from rules.values.optional_step import needed, whole, whole_once_begun
 from rules.values.strength.plate_build import Build
 
@@ -62,6 +65,36 @@ def caliper_force(case: CaseLoads, radius: float | None) -> float:
     return abs(case.brake_torque) / needed("brake_effective_radius", radius)
 
 
+@dataclass(frozen=True, slots=True)
+class BesideWeld:
+    """Every figure that is published of a metal beside a weld. At least one."""
+
+    rows: tuple[Strength, ...]
+
+    def words_in(self, units: Units) -> str:
+        """In words, for the written-out working, in the sheet's units."""
+        figures = ", ".join(f"{show(row.yields, 'MPa', units)} in {row.printed[0].key}" for row in self.rows)
+        return f"{figures}; the lowest counts" if len(self.rows) > 1 else figures
+
+
+@value(
+    "upright",
+    formula="what each source prints for the metal and its condition",
+    source=sources.COMMON_PRACTICE.saying("each row of rules/tables/materials.py names its own"),
+)
+def metal_beside_weld(upright_material: Metal | None) -> BesideWeld:
+    """Yield of the upright's metal beside a weld that is not heat treated after, by every source held here.
+
+    >>> metal_beside_weld("1018 cold drawn").words_in("metric")
+    '220.6 MPa in Shigley 8th ed.'
+    """
+    if upright_material is None:
+        raise Waits("upright.material")
+    if upright_material == "other":
+        raise DoesNotApply("nothing is published here of another metal beside a weld")
+    return BesideWeld(BESIDE_WELD[upright_material])
+
+
 @value(
     "upright",
     formula="the least of: certificate, else the lowest published figure as bought; the figure beside a weld",
@@ -71,15 +104,17 @@ def caliper_force(case: CaseLoads, radius: float | None) -> float:
         sources.MOTT.at("Table A-3", "each row of rules/tables/materials.py names its own"),
     ),
 )
-def upright_yield(upright_material: Metal | None, certificate_yield: MPa | None) -> MPa:
+def upright_yield(
+    upright_material: Metal | None, certificate_yield: MPa | None, metal_beside_weld: BesideWeld | None
+) -> MPa:
     """Yield strength of the upright's metal after welding, MPa. A table's figure is an estimate until a certificate says.
 
-    >>> round(upright_yield("4130 normalised", 480.0)), round(upright_yield("1018 cold drawn", None))
-    (359, 221)
+    >>> round(upright_yield("4130 normalised", 480.0, metal_beside_weld("4130 normalised")))
+    359
     """
     if upright_material is None:
         raise Waits("upright.material")
-    beside = inf if upright_material == "other" else lowest(BESIDE_WELD[upright_material]).yields
+    beside = inf if metal_beside_weld is None else lowest(metal_beside_weld.rows).yields
     if certificate_yield is not None:
         return min(certificate_yield, beside)
     rows = () if upright_material == "other" else AS_BOUGHT[upright_material]

@@ -14,7 +14,7 @@ from rules.measure.vectors import Vector, times
 from rules.sheet.welds import WELDS, PadsStand, WeldQuestions
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor, WeldSafetyFactor
-from rules.strength.wall import wall_moment, wall_moment_across, wall_pull
+from rules.strength.wall import counted_across, wall_moment, wall_moment_across, wall_pull
 from rules.tables import sources
 from rules.values.optional_step import needed
 from rules.values.strength.upright import ENOUGH, worst
@@ -157,7 +157,12 @@ def wall_under_which_lug_safety(
     if weld.form not in ON_A_WALL:
         raise DoesNotApply("only lugs welded on both sides or all round are judged on their wall")
     need(weld, "run", "apart", "thickness_two", "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
-    sizes = (upright_yield, weld.thickness_two, weld_which_wall_width, weld.apart, weld.run)
+    if weld.apart >= weld_which_wall_width:
+        raise DoesNotApply(
+            "the lugs are as far apart as that wall is wide, so they stand on what holds the wall's edges"
+        )
+    across = counted_across(weld.apart, weld_which_wall_width)
+    sizes = (upright_yield, weld.thickness_two, weld_which_wall_width, across, weld.run)
     pulled, along, across = wall_pull(*sizes), wall_moment(*sizes), wall_moment_across(*sizes)
     factors = []
     for case in part_loads.cases:

@@ -81,7 +81,7 @@ piston-travel-worn: 1 | 0.99 0 | -0.01
 line-pressure-made: 1 |  | 0.99
 pedal-effort: 500 | 505 700 | 707
 pedal-travel: 0.666666 | 0.67 1 | 1.01
-front-locks-first: 1 |  | 0.99
+front-locks-first: 1.1 | 1.09 1 | 0.99
 hub-bolt-threads: 1 |  | 0.99
 wheel-studs-not-overtightened: 0.9 | 0.91 1.2 | 1.21
 hub-bolts-not-overtightened: 0.9 | 0.91 1.2 | 1.21

@@ -46,6 +46,12 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (WREN, {"plate.metal": "other", "plate.condition": "as rolled"}, "plate-of-known-metal", "watch"),
     (SCREE, {"plate.weld_process": "tig"}, "one-process", "watch"),
     (SCREE, {"weld_upper.runs_lie": "up and down", "weld_upper.apart_lies": "fore and aft"}, "upper-weld-and-bolt", "watch"),
+    # Its arm goes back from the channel's side: the weld lies up and down and in and out. An arm elsewhere is not asked about.
+    (SCREE, {}, "arm-weld-and-wall", "good"),
+    (SCREE, {"weld_steering_arm.apart_lies": "fore and aft"}, "arm-weld-and-wall", "watch"),
+    (SCREE, {"weld_steering_arm.runs_lie": "fore and aft"}, "arm-weld-and-wall", "watch"),
+    (SCREE, {"upright.arm_on_wall": "0", "weld_steering_arm.runs_lie": "fore and aft"}, "arm-weld-and-wall", "does not apply"),
+    (SCREE, {"weld_steering_arm.runs_lie": None}, "arm-weld-and-wall", "does not apply"),
     (SCREE, {"plate.filler": "E7018"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "E70S"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "the grey reel"}, "one-process", "good"),

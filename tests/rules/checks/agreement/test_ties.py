@@ -39,6 +39,7 @@ donor-tyre-like: 100 | 62 120 | 61 121 |
 wheel-rating-like-tyre: 100 | 60 118 | 59 119 |
 donor-axle-like: 100 | 300 590 | 299 591 |
 wheelbase-and-track: 1000 | 1200 2300 | 1199 700 2301 4000 | 699 4001
+centre-of-gravity-above-wheel-centre: 100 | 50 99 | 49 100 |
 pivots-suit-wheel: 100 | 50 98 | 49 99 |
 spindle-between-pivots: 100 | 36 70 | 35 71 |
 upper-housing-suits-pivots: 1000 | 70 137 | 60 147 |
@@ -95,7 +96,7 @@ upper-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
 lower-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
 link-metals-alike: 100 | 60 118 | 59 15 119 500 | 14 501
 bracket-offset-derived: 40 | 34 46 | 33 47 |
-caliper-weld-along-bracket: 100 | 60 100 | 59 10 101 105 | 9 106
+caliper-weld-along-bracket: 100 | 90 100 | 89 10 101 105 | 9 106
 caliper-weld-apart: 100 | 90 110 | 89 5 111 1500 | 4 1501
 arm-weld-along-arm: 100 | 60 115 | 59 10 116 150 | 9 151
 bracket-width-in-blank: 100 | 50 100 | 49 10 101 102 | 9 103
@@ -110,6 +111,10 @@ lower-spacer-and-ball: 100 | 39 76 | 38 77 |
 pressure-centres-and-rows: 100 | 120 235 | 119 236 |
 upper-weld-lever-inboard-derived: 50 | 44 56 | 43 30 57 90 | 29 91
 lower-weld-lever-inboard-derived: 50 | 44 56 | 43 30 57 90 | 29 91
+upper-weld-lever-ahead-derived: 20 | 14 26 | 13 27 |
+upper-weld-lever-above-derived: 0 | -6 6 | -7 7 |
+lower-weld-lever-ahead-derived: 0 | -6 6 | -7 7 |
+lower-weld-lever-above-derived: -10 | -16 -4 | -17 -3 |
 arm-weld-lever-ahead-derived: -110 | -116 -104 | -117 -103 |
 arm-weld-lever-above-derived: 0 | -6 6 | -7 7 |
 arm-weld-lever-inboard-derived: 80 | 74 86 | 73 87 |

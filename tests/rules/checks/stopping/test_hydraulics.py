@@ -36,7 +36,10 @@ CASES = [
     ("pedal-travel", {**PEDAL, **REAR, "brakes.piston_take_up": None}, "watch"),  # an estimate
     # Same radius and pads: front share 54^2 / (54^2 + 38^2) = 0.668807; weight 500 / 900 = 0.555556; x 2600 / 600 = 0.490757 g
     ("front-locks-first", {**PEDAL, **REAR}, "stop"),
-    ("front-locks-first", {**PEDAL, **REAR, "brakes.road_grip": "0.4907"}, "good"),
+    # A tenth in hand: 0.490757 / 1.1 = 0.446143
+    ("front-locks-first", {**PEDAL, **REAR, "brakes.road_grip": "0.4461"}, "good"),
+    ("front-locks-first", {**PEDAL, **REAR, "brakes.road_grip": "0.4462"}, "watch"),
+    ("front-locks-first", {**PEDAL, **REAR, "brakes.road_grip": "0.4907"}, "watch"),
     ("front-locks-first", {**PEDAL, **REAR, "brakes.road_grip": "0.4908"}, "stop"),
     # A valve that leaves half: 2916 / (2916 + 722) = 0.801539, so 1.0659 g
     ("front-locks-first", {**PEDAL, **REAR, "brakes.rear_pressure_share": "50 %"}, "good"),

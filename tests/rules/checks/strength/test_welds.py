@@ -5,11 +5,12 @@ from typing import get_args
 
 import pytest
 
-from rules.checks.strength.parts import HOLDS
+from rules.checks.strength.parts import Holds
 from rules.checks.strength.welds import weld_strength
 from rules.graph.asking import Step, ask
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged
+from rules.judging.trade import trade
 from rules.sheet import FIELDS
 from rules.sheet.welds import (
     WELD_STEPS,
@@ -354,9 +355,17 @@ def test_the_conflict_about_preheat_is_shown_with_each_side(finding: FindingWith
 def test_strength_is_never_good(allowed: float, verdict: str) -> None:
     breaks = "the weld metal breaks"
     margin = WeldMargin(allowed * 2, "rock", breaks, part="upper weld", allowed=allowed, allowed_limit=breaks)
-    judgement = weld_strength(margin, HOLDS)
+    judgement = weld_strength(margin, Holds(other={"few": (10_000.0, "1")}))
     assert judgement.verdict == verdict and bool(judgement.change) == (verdict == "stop")
     assert "code for steady loads allows {allowed} times" in judgement.text
+
+
+@pytest.mark.parametrize(("hits", "verdict"), [(9_999.0, "watch"), (10_000.0, "shown"), (0.0, "shown")])
+def test_a_weld_that_few_hits_crack_is_watched(hits: float, verdict: str) -> None:
+    """Fewer than 10 000: common practice, no source. Nought: not known."""
+    limits = trade().checks["upper-weld-strength"].note.limits
+    margin = WeldMargin(6.0, "rock", "the weld metal breaks", part="upper weld", allowed=3.0, hits=hits)
+    assert isinstance(limits, Holds) and weld_strength(margin, limits).verdict == verdict
 
 
 @pytest.mark.parametrize("dashed", DASHED)

@@ -21,9 +21,31 @@ WELDED: dict[str, object] = {
     "steering.tie_rod_inboard": "144 mm", "steering.tie_rod_above": "-40 mm",
 }  # fmt: skip
 FLAT = {"upright.beam": "none"}
+# Lugs on a plate that reaches 140 up and down, 70 ahead and 90 behind; runs of 150 fore and aft, 60 one above the other: a
+# weld's middle lies at most 110 up or down, and 5 to 15 behind.
+LUGS: dict[str, object] = {
+    "plate.height": "280 mm", "plate.spindle_from_top": "140 mm",
+    **{f"weld_{which}.{key}": entry for which in ("upper", "lower") for key, entry in (
+        ("runs_lie", "fore and aft"), ("apart_lies", "up and down"), ("run", "150 mm"), ("apart", "60 mm"))},
+}  # fmt: skip
 BY_HAND: list[tuple[dict[str, object], str, float]] = [
     ({}, "upper_weld_lever_inboard", 50.3985161),  # 62.3985161 - 12
     ({}, "lower_weld_lever_inboard", 5.4899197),  # 17.4899197 - 12
+    (LUGS, "upper_weld_lever_above", 19.6893061),  # pivot 129.6893061 up (by hand in test_values.py), less 110
+    (LUGS, "lower_weld_lever_above", -15.0),  # pivot 125 down
+    ({**LUGS, "plate.height": "320 mm", "plate.spindle_from_top": "160 mm"}, "upper_weld_lever_above", 0.0),
+    (
+        {**LUGS, "weld_upper.apart_lies": "in and out"},
+        "upper_weld_lever_above",
+        0.0,
+    ),  # its middle up to the plate's end
+    (LUGS, "upper_weld_lever_ahead", 0.0),  # pivot 13.6308953 behind
+    (
+        {**LUGS, "weld_upper.run": "170 mm"},
+        "upper_weld_lever_ahead",
+        -3.6308953,
+    ),  # longer than the plate: on its middle
+    (LUGS, "lower_weld_lever_ahead", 18.1380294),  # pivot 13.1380294 ahead, the weld 5 behind
     ({}, "steering_arm_lever_ahead", -66.0),  # 126 behind, the beam's side 60 behind
     ({"steering.tie_rod_ahead": "126 mm"}, "steering_arm_lever_ahead", 66.0),
     (FLAT, "steering_arm_lever_ahead", -36.0),  # the plate's rear edge 160 - 70 = 90 behind
@@ -83,6 +105,10 @@ def test_every_lever_has_a_hand_figure() -> None:
         ("plate.width", "caliper_lever_ahead"),
         ("weld_caliper_bracket.caliper_stands", "caliper_lever_ahead"),
         ("plate.bracket_thickness", "bracket_rotor_distance"),
+        ("plate.height", "upper_weld_lever_above"),
+        ("plate.width", "lower_weld_lever_ahead"),
+        ("pivots.upper_shear", "upper_weld_lever_above"),
+        ("pivots.lower_shear", "lower_weld_lever_ahead"),
     ],
 )
 def test_a_lever_whose_weld_is_not_placed_does_not_arise(judged: JudgedWith, taken_out: str, name: str) -> None:

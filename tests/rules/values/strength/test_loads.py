@@ -356,7 +356,8 @@ def test_what_gives_first_needs_two_parts(finding: FindingWith) -> None:
 
 @pytest.mark.parametrize("rating, verdict", [("15 kN", "good"), ("100 kN", "watch")])
 def test_the_tie_rod_should_give_before_the_hub(rating: str, verdict: str, finding: FindingWith) -> None:
-    found = finding("what-gives-first", {**ASKED, **RATED, "loads.tie_rod_rating": rating})
+    tight: dict[str, object] = {"bolts.mount_bolt_torque": "100 N m", "bolts.lubrication": "oiled"}
+    found = finding("what-gives-first", {**ASKED, **RATED, **tight, "loads.tie_rod_rating": rating})
     assert found.verdict == verdict
     first = "tie rod" if verdict == "good" else "hub bearing"
     assert found.text.startswith(f"{first.capitalize()} at ")

@@ -16,6 +16,11 @@ STEPS = 4
 SAME = 1e-9
 
 SHEAR_FLOW = "what flows between plate and beam goes with how alike the two are: with less of one it falls"
+TAKE_FROM_EACH_OTHER = (
+    "pushed up, the joint bends the plate one way, pushed aside the other: farther from it they take from each other"
+)
+LUGS_NEARER = "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"
+LESS_BEYOND = "bolts closer together stand less far beyond the beam, and bend the plate less"
 # field, unit, from the strong end to the weak one, and parts that may read stronger, with the reason
 WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("job.corner_weight", "kg", 300, 700, {}),
@@ -60,10 +65,46 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("bolts.upper_gap", "mm", 0, 40, {}),
     ("bolts.upper_lug_reach", "mm", 20, 80, {}),
     ("bolts.upper_lug_thickness", "mm", 20, 6, {
-        "upper_pivot_bolt_safety": "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"}),
+        "upper_pivot_bolt_safety": LUGS_NEARER}),
     ("hub.mount_height", "mm", 110, 60, {}),
     ("hub.mount_width", "mm", 140, 80, {
-        "plate_safety": "bolts closer together stand less far beyond the beam, and bend the plate less"}),
+        "plate_safety": LESS_BEYOND}),
+    # Beyond the beam's ends the plate alone holds the bolts' rows.
+    ("hub.mount_height", "mm", 150, 60, {"plate_safety": LESS_BEYOND}),
+    ("upright.beam_top", "mm", 92, 30, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
+    ("upright.beam_bottom", "mm", 92, 30, {}),
+    # Of each weld, at lengths of 10 legs or more: what a larger leg does to a shorter run stands below.
+    ("weld_upper.leg", "mm", 10, 4, {}),
+    ("weld_lower.leg", "mm", 9, 4, {}),
+    ("weld_steering_arm.leg", "mm", 9, 4, {}),
+    ("weld_caliper_bracket.leg", "mm", 14, 4, {}),
+    ("weld_upper.run", "mm", 150, 60, {}),
+    ("weld_lower.run", "mm", 150, 60, {}),
+    ("weld_steering_arm.run", "mm", 100, 50, {}),
+    ("weld_caliper_bracket.run", "mm", 200, 80, {}),
+    ("weld_upper.apart", "mm", 90, 50, {}),
+    ("weld_lower.apart", "mm", 90, 50, {}),
+    ("weld_steering_arm.apart", "mm", 45, 20, {}),
+    ("weld_caliper_bracket.apart", "mm", 30, 8, {
+        "caliper_bracket_weld_safety": "twisted, runs closer together are pushed a trifle less along themselves"}),
+    ("upright.bracket_arm_width", "mm", 200, 60, {}),
+    ("upright.steering_arm_height", "mm", 50, 15, {}),
+    ("upright.seam_share", "%", 100, 40, {}),
+    ("upright.certificate_yield", "MPa", 300, 200, {}),
+    ("bolts.upper_ball_width", "mm", 15, 45, {}),
+    ("bolts.upper_lug_width", "mm", 110, 50, {}),
+    ("bolts.lower_ball_width", "mm", 15, 45, {}),
+    ("bolts.lower_gap", "mm", 0, 40, {}),
+    ("bolts.lower_lug_reach", "mm", 20, 80, {}),
+    ("bolts.lower_lug_thickness", "mm", 20, 6, {"lower_pivot_bolt_safety": LUGS_NEARER}),
+    ("bolts.lower_lug_width", "mm", 100, 50, {}),
+    ("bolts.upper_radial_rating", "kN", 200, 80, {}),
+    ("bolts.upper_axial_rating", "kN", 60, 15, {}),
+    ("bolts.lower_radial_rating", "kN", 200, 80, {}),
+    ("bolts.lower_axial_rating", "kN", 60, 15, {}),
+    ("loads.tie_rod_rating", "kN", 230, 60, {}),
+    ("hub.static_rating", "kN", 300, 150, {}),
+    ("caliper.line_pressure", "MPa", 5, 12, {}),
 ]  # fmt: skip
 
 
@@ -103,6 +144,40 @@ def test_the_wrong_way_never_reads_stronger(
     assert risen(rows) - set(reasons) == set()
     fallen = {name for name in rows[0] if name in rows[-1] and rows[-1][name] < rows[0][name] * (1 - 1e-6)}
     assert fallen, "nothing moved: the field is not what this part rests on"
+
+
+SNOUT = {"upright.snout_diameter": "50 mm", "upright.snout_yield": "600 MPa", "upright.snout_bore": "20 mm"}
+
+
+@pytest.mark.parametrize(
+    ("field", "at"),
+    [
+        ("upright.snout_bore", ("0 mm", "15 mm", "25 mm", "33 mm", None)),  # left out it counts as two thirds, 33.3
+        ("upright.snout_diameter", ("59 mm", "50 mm", "40 mm", "30 mm")),
+        ("upright.snout_yield", ("900 MPa", "600 MPa", "300 MPa")),
+    ],
+)
+def test_a_snout_bored_wider_or_turned_thinner_never_reads_stronger(field: str, at: tuple[str | None, ...]) -> None:
+    rows = [margins({**SNOUT, field: place}) for place in at]
+    assert risen(rows) == set()
+    assert rows[-1]["snout_safety"] < 0.8 * rows[0]["snout_safety"]
+
+
+CRATERS = (
+    "the craters at a run's two ends cost it two legs: of a run shorter than about 6 legs a larger leg leaves less"
+)
+
+
+@pytest.mark.parametrize("run", [60.0, 100.0, 140.0])
+def test_a_smaller_leg_reads_stronger_only_where_its_run_is_short(run: float) -> None:
+    """Reason: CRATERS. With run - 2 legs sound, times the leg, times sound once more for bending: most at a sixth of the run."""
+
+    def welded(leg: float) -> dict[str, float]:
+        return margins({"weld_caliper_bracket.run": f"{run} mm", "weld_caliper_bracket.leg": f"{leg:.3f} mm"})
+
+    long_enough = [welded(run / legs) for legs in (10.0, 13.0, 17.0, 25.0)]
+    assert risen(long_enough) == set()
+    assert risen([welded(run / 5.0), welded(run / 6.0)]) == {"caliper_bracket_weld_safety"}, CRATERS
 
 
 NEARER_THE_BEAM = "bolts nearer the middle stand less far beyond the beam, and bend the plate less"

@@ -17,7 +17,7 @@ from rules.strength.margin import Margin
 from rules.strength.section import flat_plate
 from rules.tables.bolt_grades import BoltStrength, bolt_strength
 from rules.tables.electrodes import KSI
-from rules.tables.materials import AS_BOUGHT, lowest
+from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.values.strength import bolts as bolt_values
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
 from rules.values.strength.bolts import (
@@ -31,13 +31,14 @@ from rules.values.strength.pivot_bolts import (
     which_pivot_lug_safety,
 )
 from rules.values.strength.plate_build import Build
-from rules.values.strength.upright import plate_at_which_beam_end_safety as beam_end
 from rules.values.strength.upright import (
+    metal_beside_weld,
     upright_build,
     upright_where_hub_safety,
     upright_which_end_safety,
     upright_yield,
 )
+from rules.values.strength.upright import plate_at_which_beam_end_safety as beam_end
 from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
 
 NONE: Vector = (0.0, 0.0, 0.0)
@@ -149,20 +150,36 @@ def test_a_plate_that_ends_short_of_the_pivot_is_not_judged_there_and_says_so() 
 
 
 def test_yield_after_welding_is_the_softest_state_or_the_certificate_where_that_is_less() -> None:
-    assert upright_yield("1018 cold drawn", 400.0) == pytest.approx(32 * KSI)
-    assert upright_yield("a36 plate", 210.0) == 210.0
-    assert upright_yield("4130 heat treated", 900.0) == pytest.approx(52 * KSI)
-    assert upright_yield("6061-t6", 260.0) == pytest.approx(15 * KSI)
-    assert upright_yield("other", 300.0) == 300.0
-    stand_in = upright_yield("1020 drawn tube", None)
+    def yields(metal: Metal, certificate: float | None) -> float:
+        return upright_yield(metal, certificate, None if metal == "other" else metal_beside_weld(metal))
+
+    assert yields("1018 cold drawn", 400.0) == pytest.approx(32 * KSI)
+    assert yields("a36 plate", 210.0) == 210.0
+    assert yields("4130 heat treated", 900.0) == pytest.approx(52 * KSI)
+    assert yields("6061-t6", 260.0) == pytest.approx(15 * KSI)
+    assert yields("other", 300.0) == 300.0
+    stand_in = yields("1020 drawn tube", None)
     assert isinstance(stand_in, Estimate) and stand_in.measure == "upright.certificate_yield"
     assert stand_in == pytest.approx(30 * KSI)
 
 
+def test_every_source_for_the_metal_beside_a_weld_is_named() -> None:
+    """MMPDS note 20 ksi; Aluminum Design Manual 15 ksi and EN 1999-1-1 115 MPa, both from memory. 1 ksi is 6.894757 MPa."""
+    found = metal_beside_weld("6061-t6")
+    assert found.words_in("metric") == (
+        "137.9 MPa in MMPDS, 103.4 MPa in Aluminum Design Manual, 115 MPa in EN 1999-1-1; the lowest counts"
+    )
+    assert found.words_in("inch").startswith("20000 psi in MMPDS, 15000 psi in Aluminum")
+    with pytest.raises(Waits):
+        metal_beside_weld(None)
+    with pytest.raises(DoesNotApply):
+        metal_beside_weld("other")
+
+
 @pytest.mark.parametrize("metal", ["4130 normalised", "other"])
-def test_where_nothing_is_published_the_certificate_is_asked_for(metal: str) -> None:
+def test_where_nothing_is_published_the_certificate_is_asked_for(metal: Metal) -> None:
     with pytest.raises(Waits) as waits:
-        upright_yield(metal, None)
+        upright_yield(metal, None, None)
     assert waits.value.fields == ("upright.certificate_yield",)
 
 

@@ -242,6 +242,6 @@ def test_the_two_seaters_wheel_stays_clamped_in_its_corner_and_slips_on_a_rock_w
     """
     forces = wheel_stud_forces(BoltCircle("5 x 114.3 mm", 5, 114.3), MIDDLE.loads_at(
         replace(MIDDLE.loads.places, hub_face=(0.0, -25.0, 400.0))))  # fmt: skip
-    found = wheel_clamp_safety(wheel_stud_preload(110.0, Thread("12 x 1.5 mm", 12.0, 1.5)), forces)
+    found = wheel_clamp_safety(wheel_stud_preload(110.0, Thread("12 x 1.5 mm", 12.0, 1.5), True), forces)
     assert (found.case, found) == ("rut's edge", pytest.approx(2.1870, rel=1e-3))
     assert (found.slip_case, found.slips) == ("rock, brakes on", pytest.approx(0.7628, rel=1e-3))

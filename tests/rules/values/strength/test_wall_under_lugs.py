@@ -58,7 +58,12 @@ def test_what_it_needs_and_where_it_does_not_hold() -> None:
             "upper_pivot",
             "",
         )
-    with pytest.raises(OutsideRange, match=r"0\.85"):
-        found((0.0, 1000.0, 0.0), width=55.0)
     with pytest.raises(OutsideRange, match="same way"):
         found((0.0, 1000.0, 0.0), apart_lies="up and down")
+
+
+def test_lugs_nearly_as_far_apart_as_the_wall_count_as_0_85_of_it_and_as_far_apart_stand_on_its_edges() -> None:
+    """b = 0.85, h = 0.5: 6250 / 0.15 x (1 + 4 x root 0.15 = 1.549193) = 106 216 N."""
+    assert found((0.0, 1000.0, 0.0), apart=95.0) == pytest.approx(106.216, rel=1e-4)
+    with pytest.raises(DoesNotApply, match="as far apart as that wall is wide"):
+        found((0.0, 1000.0, 0.0), apart=100.0)

@@ -1,0 +1,141 @@
+"""Do the entries of the welds agree with each other, and with what they hold."""
+
+from collections.abc import Mapping
+
+from rules.checks.agreement.tie import PRACTICE, odd
+from rules.graph.bands import Between
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.units import Mm
+from rules.motion.kinds import OuterPivotBolt
+from rules.sheet.confirmed import Confirmed
+from rules.sheet.welds import Way, WeldForm
+
+
+@check(
+    "{which}-lugs-hold-ball",
+    step="weld_{which}",
+    title="{Which} lugs and what is between them",
+    limits=Between("1", 0.85, 1.15, least=0.2, most=3.0),
+    good="the runs are {low} to {high} as far apart as ball, spacers and both lugs are wide",
+    watch="beyond, and not confirmed",
+    stop="less than {least} or more than {most}",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def lugs_hold_ball(
+    weld_which_apart: Mm | None,
+    which_ball_width: Mm | None,
+    which_gap: Mm | None,
+    which_lug_thickness: Mm | None,
+    confirmed: Confirmed,
+    which: str,
+    limits: Between,
+) -> Judgement:
+    """Two lugs welded on their outsides, against the stack that stands between and in them."""
+    if weld_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
+        raise DoesNotApply("ball, spacer, lug and the distance of the runs are not all entered")
+    stack = which_ball_width + 2 * which_gap + 2 * which_lug_thickness
+    figures = {"stack": (stack, "mm")}
+    text = "The runs are {weld_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
+    verdict = limits.verdict(weld_which_apart / stack)
+    if verdict == "good":
+        return Judgement("good", text, figures=figures)
+    if verdict == "watch":
+        return odd(text, f"weld_{which}.apart", confirmed, figures)
+    return Judgement("stop", f"{text} That cannot be.", "Measure them again.", figures)
+
+
+ALONG_BOLT: Mapping[OuterPivotBolt, Way] = {
+    "along the steering axis": "up and down", "fore and aft": "fore and aft", "across the car": "in and out",
+}  # fmt: skip
+
+
+@check(
+    "{which}-weld-and-bolt",
+    step="weld_{which}",
+    title="{Which} weld and the way of the bolt",
+    good="from one run to the next is along the bolt, across the lugs",
+    watch="it is not, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def weld_and_bolt(
+    weld_which_apart_lies: Way | None,
+    weld_which_form: WeldForm | None,
+    which_bolt: OuterPivotBolt | None,
+    confirmed: Confirmed,
+    which: str,
+) -> Judgement:
+    """Lugs stand square to the bolt through them, so that the runs along them lie side by side along the bolt."""
+    if weld_which_apart_lies is None or which_bolt is None or weld_which_form != "fillet on both sides":
+        raise DoesNotApply("weld and bolt are not both entered, or the weld is of another form")
+    text = f"The {which} bolt lies {which_bolt}, and from one run to the next it is {weld_which_apart_lies}."
+    if ALONG_BOLT[which_bolt] == weld_which_apart_lies:
+        return Judgement("good", text)
+    return odd(f"{text} Lugs stand square to their bolt.", f"weld_{which}.apart_lies", confirmed)
+
+
+@check(
+    "arm-weld-and-wall",
+    step="weld_steering_arm",
+    title="Arm weld and the wall under it",
+    good="runs and the way between them lie in the wall that the arm leaves square",
+    watch="one of them lies fore and aft, the way the arm goes, and it is not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def arm_weld_and_wall(
+    weld_steering_arm_runs_lie: Way | None,
+    weld_steering_arm_apart_lies: Way | None,
+    arm_on_wall: Mm | None,
+    tie_rod_end_ahead: Mm | None,
+    confirmed: Confirmed,
+) -> Judgement:
+    """An arm that goes ahead or behind from a flat wall leaves it square, so that its weld lies up and down and in and out."""
+    ways = {"runs_lie": weld_steering_arm_runs_lie, "apart_lies": weld_steering_arm_apart_lies}
+    if not arm_on_wall or not tie_rod_end_ahead or None in ways.values():
+        raise DoesNotApply("the arm stands on no wall, or its weld and the tie-rod end are not all entered")
+    where = "ahead" if tie_rod_end_ahead > 0 else "behind"
+    along = [key for key, way in ways.items() if way == "fore and aft"]
+    if not along:
+        return Judgement("good", f"The arm goes {where} from a flat wall, and its weld lies in that wall.")
+    text = f"The arm goes {where} from a flat wall, and its weld is said to lie fore and aft, square to that wall."
+    return odd(text, f"weld_steering_arm.{along[0]}", confirmed)
+
+
+@check(
+    "{which}-leg-suits-metal",
+    step="weld_{which}",
+    title="{called} leg and metal",
+    limits=Between("1", 0.5, 0.98),
+    good="{low} to {high} of the thinner part",
+    watch="beyond, and not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=(
+        {"which": "upper", "called": "Upper weld's"},
+        {"which": "lower", "called": "Lower weld's"},
+        {"which": "steering_arm", "called": "Steering arm weld's"},
+        {"which": "caliper_bracket", "called": "Caliper bracket weld's"},
+    ),
+)
+def leg_suits_metal(
+    weld_which_leg: Mm | None,
+    weld_which_thickness_one: Mm | None,
+    weld_which_thickness_two: Mm | None,
+    confirmed: Confirmed,
+    which: str,
+    limits: Between,
+) -> Judgement:
+    """A fillet's leg against the thinner of the two parts it joins."""
+    if weld_which_leg is None or weld_which_thickness_one is None or weld_which_thickness_two is None:
+        raise DoesNotApply("leg and both thicknesses are not all entered")
+    thinner = min(weld_which_thickness_one, weld_which_thickness_two)
+    figures = {"thinner": (thinner, "mm")}
+    text = "The leg is {weld_which_leg}, the thinner part {thinner}"
+    if limits.verdict(weld_which_leg / thinner) == "good":
+        return Judgement("good", f"{text}: they agree.", figures=figures)
+    return odd(f"{text}: a leg is a half of it to nearly all.", f"weld_{which}.leg", confirmed, figures)

@@ -1,0 +1,109 @@
+"""An answer that is left out never reads stronger than a usual one that is entered; what cannot be told waits."""
+
+import pytest
+
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
+from rules.judging.judge import Finding, Judged, judge
+from rules.judging.trade import trade
+from rules.sheet import read_sheet
+from rules.strength.margin import SAFETY
+from rules.strength.wall import WIDEST
+from rules.values.strength.arms import snout_hollow, snout_section, wall_under_arm
+from rules.values.strength.fixings import seam_welded
+from sample_sheets import document
+
+SNOUT = {"upright.snout_diameter": "60 mm", "upright.snout_yield": "700 MPa"}
+
+
+def judged(changes: dict[str, str | None]) -> Judged:
+    """The sample with strength, some of its answers changed or, by None, left out."""
+    entries = document("scree_ox_strength")
+    for name, entry in changes.items():
+        table, _, key = name.partition(".")
+        if entry is None:
+            entries[table].pop(key, None)
+        else:
+            entries[table][key] = entry
+    return judge(read_sheet(entries))
+
+
+def finding(found: Judged, check: str) -> Finding:
+    return next(one for one in found.findings if one.check == check)
+
+
+@pytest.mark.parametrize(
+    ("field", "usual", "value", "check", "others"),
+    [
+        # half of the 148 N m that three quarters of proof load would take, oiled
+        ("bolts.mount_bolt_torque", "75 N m", "hub_clamp_safety", "hub-clamp", {}),
+        ("upright.seam_share", "60 %", "seam_weld_safety", "beam-seam-weld", {}),
+        ("upright.snout_bore", "35 mm", "snout_safety", "snout-strength", SNOUT),
+    ],
+)
+def test_left_out_it_reads_weaker_than_a_usual_answer_and_says_what_to_enter(
+    field: str, usual: str, value: str, check: str, others: dict[str, str | None]
+) -> None:
+    entered, blank = judged({**others, field: usual}), judged({**others, field: None})
+    assert value in trade().of_role(SAFETY)
+    assert blank.worked.known[value] < entered.worked.known[value]
+    assert field in finding(blank, check).estimated_from and field not in finding(entered, check).estimated_from
+
+
+@pytest.mark.parametrize(
+    ("left_out", "check", "waits_for"),
+    [
+        (("bolts.wheel_nut_torque",), "wheel-clamp", "bolts.wheel_nut_torque"),
+        (("upright.seam_leg",), "beam-seam-weld", "upright.seam_leg"),
+        (("upright.arm_on_wall", "upright.arm_on_wall_width"), "wall-under-steering-arm", "upright.arm_on_wall"),
+        (("upright.arm_on_wall",), "wall-under-steering-arm", "upright.arm_on_wall"),
+    ],
+)
+def test_what_cannot_be_told_waits_once_strength_is_asked_for(
+    left_out: tuple[str, ...], check: str, waits_for: str
+) -> None:
+    found = finding(judged(dict.fromkeys(left_out)), check)
+    assert found.verdict == "waiting" and waits_for in found.waits_for
+
+
+def test_a_wall_of_nought_says_that_the_arm_stands_on_none() -> None:
+    found = judged({"upright.arm_on_wall": "0 in", "upright.arm_on_wall_width": None})
+    assert finding(found, "wall-under-steering-arm").verdict == "does not apply"
+    assert finding(found, "wall-under-arm-and-beam").verdict == "does not apply"  # no tie of a wall that is not there
+
+
+def test_the_wall_under_an_arm_is_asked_for_where_there_is_one() -> None:
+    arm = ("flat bar", 100.0, 50.0, 12.0)
+    for beam in ("box", "channel"):
+        with pytest.raises(Waits, match="arm_on_wall"):
+            wall_under_arm(True, beam, None, None, *arm)  # type: ignore[arg-type]
+        with pytest.raises(NotJudged):
+            wall_under_arm(None, beam, None, None, *arm)  # type: ignore[arg-type]
+        with pytest.raises(NotJudged):  # no arm yet
+            wall_under_arm(True, beam, None, None, None, None, None, None)  # type: ignore[arg-type]
+    for bare in ("none", "tube", None):
+        with pytest.raises(NotJudged):
+            wall_under_arm(True, bare, None, None, *arm)  # type: ignore[arg-type]
+
+
+def test_an_arm_as_wide_as_its_wall_stands_on_the_sides_and_is_never_stopped_for_it() -> None:
+    """Wall 100 mm wide: at 50 and 84 mm the arm counts as it is, at 90 as 85; at 100 and more the wall does not bend."""
+    for width, counted in ((50.0, 50.0), (84.0, 84.0), (90.0, 100.0 * WIDEST), (99.9, 85.0)):
+        assert wall_under_arm(True, "box", 5.0, 100.0, "flat bar", 100.0, width, 12.0).across == pytest.approx(counted)
+    for width in (100.0, 130.0):
+        with pytest.raises(DoesNotApply, match="as wide as that wall"):
+            wall_under_arm(True, "box", 5.0, 100.0, "flat bar", 100.0, width, 12.0)
+    for changes in ({"upright.steering_arm_width": "4.25 in"}, {"upright.arm_on_wall_width": "3 in"}):
+        assert finding(judged(dict(changes)), "wall-under-steering-arm").verdict == "does not apply"
+
+
+def test_what_is_counted_where_nobody_says_by_hand() -> None:
+    """Half of the seam; of a 45 mm snout a hole of 30 mm: pi / 32 x (45^4 - 30^4) / 45 = 7178.9 mm3 against 8946.2 solid."""
+    share, hole = seam_welded(None), snout_hollow(45.0, None)
+    assert isinstance(share, Estimate) and (float(share), share.measure) == (0.5, "upright.seam_share")
+    assert isinstance(hole, Estimate) and (float(hole), hole.measure) == (30.0, "upright.snout_bore")
+    assert snout_section(45.0, 600.0, hole).modulus_u == pytest.approx(7178.9, rel=1e-4)
+    assert snout_section(45.0, 600.0, snout_hollow(45.0, 0.0)).modulus_u == pytest.approx(8946.2, rel=1e-4)
+    with pytest.raises(Waits, match="snout_diameter"):
+        snout_section(None, 600.0, None)
+    with pytest.raises(DoesNotApply):
+        snout_section(None, None, None)
