@@ -12,7 +12,7 @@ import pytest
 from rules.judging.judge import Judged
 from rules.measure.quantity import EntryError
 from rules.shop.digest import sheet_digest
-from tests.support.paper_reading import document, judged
+from tests.support.paper_reading import document, judged, pages
 from wizard.files.atomic_file import own_name
 from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
