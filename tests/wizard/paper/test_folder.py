@@ -11,7 +11,7 @@ import pytest
 
 from rules.measure.quantity import EntryError
 from rules.shop.digest import sheet_digest
-from tests.support.paper_reading import document, judged
+from tests.support.paper_reading import document, judged, pages
 from wizard.files.atomic_file import own_name
 from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
@@ -326,4 +326,4 @@ def test_a_paper_with_nothing_on_it_is_left_out_and_the_first_page_says_so(tmp_p
     names = {path.name for path in written}
     assert "welding_sheet.pdf" in names and not names & {"general_arrangement.pdf", "fixture.pdf"}
     words = " ".join(pages((tmp_path / "papers" / "first_page.pdf").read_bytes()))
-    assert "Not drawn yet, since plate and pivots are not on the sheet: general arrangement and fixture." in words
+    assert "Not drawn yet, since plate or pivots cannot be placed: general arrangement and fixture." in words
