@@ -346,4 +346,4 @@ def test_a_paper_with_nothing_on_it_is_left_out_and_the_first_page_says_so(tmp_p
     names = {path.name for path in written}
     assert "welding_sheet.pdf" in names and not names & {"general_arrangement.pdf", "fixture.pdf"}
     words = " ".join(pages((tmp_path / "papers" / "first_page.pdf").read_bytes()))
-    assert "Not drawn yet, since plate and pivots are not on the sheet: general arrangement and fixture." in words
+    assert "Not drawn yet, since plate or pivots cannot be placed: general arrangement and fixture." in words
