@@ -17,6 +17,7 @@ from rules.drawn.isometric import isometric
 from rules.drawn.items import FINE, DrawnPart, ListItem, balloons, items
 from rules.drawn.patches import EdgeLine, Patch
 from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
+from rules.drawn.reductions import REDUCTIONS
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
@@ -27,8 +28,6 @@ from rules.motion.points import FORWARD, UP
 from rules.sheet.upright import Beam
 from rules.solids.shapes import Prism
 
-SCALES = (2.0, 5.0, 10.0, 20.0)
-"""Reductions of ISO 5455."""
 PIECES = (
     "plate", "beam", "upper lugs", "lower lugs", "hub bolts", "steering arm", "caliper bracket", "upper joint housing",
     "lower joint housing", "upper pivot bolt", "lower pivot bolt",
@@ -56,22 +55,30 @@ class ArrangedView:
     numbers: tuple[int, ...] = ()
 
 
+def can_be_drawn(judged: Judged) -> bool:
+    """Whether plate or pivots can be placed, so that there is anything to arrange."""
+    known = judged.worked.known
+    return _wheel_centre(known) is not None and any(name in PIECES for name in parts_of(known))
+
+
 def arrangement(
     judged: Judged, width: float, height: float, *, third_angle: bool
 ) -> tuple[float, tuple[tuple[ArrangedView, ...], ...]]:
     """The scale and the views in rows from left to right, at the largest scale at which each row fits into so many mm.
 
-    First the views that stand in projection, then section, auxiliary view and picture. No rows while neither plate nor pivots
-    can be placed. Third angle: a view stands on the side it is seen from.
+    One row where all fit into one. First the views that stand in projection, then section, auxiliary view and picture. No rows
+    while neither plate nor pivots can be placed. Third angle: a view stands on the side it is seen from.
     """
     known, figures = judged.worked.known, FigureWriter.of(judged)
     made = {name: part for name, part in parts_of(known).items() if name in PIECES}
     beside = {name: part for name, part in parts_of(known).items() if name in _BESIDE}
     middle = _wheel_centre(known)
-    if middle is None or not made:
-        return SCALES[0], ()
-    listed = items(judged)
-    for scale in SCALES:
+    if middle is None or not can_be_drawn(judged):
+        return REDUCTIONS[1], ()
+    listed, least = items(judged), _least_size(made, middle)
+    for scale in REDUCTIONS[1:]:
+        if (least[0] / scale > width or least[1] / scale > height) and scale < REDUCTIONS[-1]:
+            continue
         rows = _rows(
             known,
             figures,
@@ -85,7 +92,20 @@ def arrangement(
         )
         if all(_fits(row, width, height) for row in rows):
             break
-    return scale, rows
+    in_one = (tuple(one for row in rows for one in row),)
+    return scale, in_one if _fits(in_one[0], width, height) else rows
+
+
+def _least_size(made: dict[str, Part], middle: Vector) -> tuple[float, float]:
+    """How wide and high the first row is at least, in mm of the upright: what cannot fit need not be drawn."""
+    views = (FROM_INSIDE, FROM_FRONT, FROM_OUTSIDE)
+    sides = []
+    for view in views:
+        drawn = [looks(part, view.through(middle), "seen", FINE)[1] for part in made.values()]
+        points = [point for edges in drawn for edge in edges for point in edge]
+        xs, ys = zip(*points, strict=True)
+        sides.append((max(xs) - min(xs), max(ys) - min(ys)))
+    return sum(wide for wide, _ in sides), max(high for _, high in sides)
 
 
 NAME_ROOM = 10.0
@@ -241,16 +261,17 @@ def _outside(
     known: Known, figures: FigureWriter, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float
 ) -> View:
     board, view = Board(), FROM_OUTSIDE.through(middle)
-    _pieces(board, made.values(), view, scale)
+    # A bolt's end stands in its hole, its head behind: the hole is what shows where it goes.
+    _pieces(board, (part for name, part in made.items() if name != "hub bolts"), view, scale)
     for name in _HIDDEN:
         for edge in looks(made[name], view, "seen", FINE)[1] if name in made else ():
             board.line(*_reduced(edge, scale), pen="hidden", an_edge=False)
     _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
-    _holes(known, board=board, scale=scale, bolts_drawn="hub bolts" in made)
+    _holes(known, board=board, scale=scale)
     box = bounds(board.shapes)
     top, bottom = box.top + 5, box.bottom - 5
     board.line((0.0, bottom), (0.0, top), pen="centre")
-    for y in (bottom, top):  # the cutting plane, looked at from the front
+    for y in (bottom, top) if "plate" in made else ():  # the cutting plane, looked at from the front
         board.line((0.0, y), (5.0, y), pen="thin")
         board.arrowhead((5.0, y), 0.0)
         board.words((6.5, y), "A", size=WORDS)
@@ -259,11 +280,11 @@ def _outside(
     return View(board.items, bounds(board.items))
 
 
-def _holes(known: Known, *, board: Board, scale: float, bolts_drawn: bool) -> None:
-    """The plate's holes and slots; its bore, and bolts that stand in theirs, are the solids' own."""
+def _holes(known: Known, *, board: Board, scale: float) -> None:
+    """The plate's holes and slots; its bore is the solid's own."""
     profile = hub_plate(known, "left")
     for hole in profile.holes if profile else ():
-        if hole.what == LIGHTENING or (hole.what == HUB_BOLT_HOLE and not bolts_drawn):
+        if hole.what in (LIGHTENING, HUB_BOLT_HOLE):
             board.circle((hole.centre[0] / scale, hole.centre[1] / scale), hole.diameter / 2 / scale)
     for slot in profile.slots if profile else ():
         board.line(*((x / scale, y / scale) for x, y in slot.corners), closed=True, an_edge=False)

@@ -21,6 +21,7 @@ from rules.measure.outline import Outline, Point
 from rules.measure.quantity import INCH, Units
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, dot, minus, plus, times, unit
+from rules.motion.kinds import TieRodOuterBolt
 
 _LUGS_UNKNOWN = 40.0
 """From a pivot to the outer face of its lugs where they are not on the sheet."""
@@ -33,7 +34,7 @@ class Stock(NamedTuple):
     edge: from whatever stands on the base to its edge, which lies on a multiple of step; beyond: from the outer face of a pivot's
     lugs to the middle of the post that holds the bar; foot: width of a post's foot; apart: its two bolts, in holes of foot_hole;
     stud_free: more than the stud's diameter; stop: diameter of a stop pin; post: thickness of posts and feet; wall: of the bush
-    round the bar. base: the base plate's least thickness, in words.
+    round the bar. bar: its diameter while no pivot bolt is on the sheet. base: the base plate's least thickness, in words.
     """
 
     edge: float
@@ -46,11 +47,12 @@ class Stock(NamedTuple):
     stop: float
     post: float
     wall: float
+    bar: float
     base: str
 
 
 _BY_UNITS: dict[Units, Stock] = {
-    "metric": Stock(40.0, 5.0, 25.0, 60.0, 40.0, 10.5, 0.5, 10.0, 12.0, 6.0, "20 mm"),
+    "metric": Stock(40.0, 5.0, 25.0, 60.0, 40.0, 10.5, 0.5, 10.0, 12.0, 6.0, 12.0, "20 mm"),
     "inch": Stock(
         1.5 * INCH,
         INCH / 4,
@@ -62,6 +64,7 @@ _BY_UNITS: dict[Units, Stock] = {
         3 / 8 * INCH,
         INCH / 2,
         INCH / 4,
+        INCH / 2,
         "3/4 in",
     ),
 }
@@ -70,10 +73,12 @@ _BY_UNITS: dict[Units, Stock] = {
 
 @dataclass(frozen=True, slots=True)
 class Post:
-    """One post. at: its middle on the base from the wheel centre. height: of the bore's middle over the base. bore: diameter.
+    """One post. at: the middle of what it holds, on the base from the wheel centre. height: of that middle over the base.
 
-    rises: degrees that the bore leans up from the base, towards the upper pivot; turned: degrees that it is turned from straight
-    up and down the upright, positive with its upper end towards the rear.
+    bore: diameter of the bush for the bar, 0 where it holds a pin. rises: degrees that the bore leans up from the base, towards
+    the upper pivot; turned: degrees that it is turned from straight up and down the upright, positive with its upper end towards
+    the rear. pin: diameter of a level pin through its plate, 0 where the sheet does not say it; beside: so far along the pin the
+    plate stands from `at`, away from the wheel centre, so that the arm has room.
     """
 
     name: str
@@ -82,6 +87,14 @@ class Post:
     bore: float
     rises: float
     turned: float
+    pin: float = 0.0
+    beside: float = 0.0
+
+    @property
+    def foot(self) -> Point:
+        """The middle of its foot on the base."""
+        x, y = self.at
+        return x, y + (self.beside if y > 0 else -self.beside)
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,20 +137,31 @@ def fixture(judged: Judged) -> Fixture | None:
     way = unit(minus(upper, lower))
     bars = [size for size in (_lower_bar(known), _upper_bar(known)) if size]
     left_out = (
-        [] if bars else ["bar: the pivot bolts' threads are not on the sheet; make it a sliding fit in the joints"]
+        []
+        if bars
+        else [
+            "bar: the pivot bolts' threads are not on the sheet; one of this stock stands in; settle them before posts are cut"
+        ]
     )
-    bar = min(bars, default=12.0)
+    bar = min(bars, default=stock.bar)
     posts = [
         _post("Post 1, below the lower pivot", plus(lower, times(-_reach(known, "lower", stock), way)), way, bar),
         _post("Post 2, above the upper pivot", plus(upper, times(_reach(known, "upper", stock), way)), way, bar),
     ]
-    tie_rod = _tie_rod_post(known)
+    tie_rod = _tie_rod_post(known, stock=stock)
     if tie_rod is None:
         left_out.append("tie-rod pin: the tie rod's end is not on the sheet")
     else:
         posts.append(tie_rod)
+        if not tie_rod.pin:
+            left_out.append(
+                "plate of the tie-rod post: it takes a steering arm with a height, the stud's diameter, and a tie-rod bolt that "
+                "runs up and down"
+            )
     plate = hub_plate(known, "right")  # seen from inside, a left plate looks as a right one does from outside
     stops = tuple(_stops(known, plate=plate, stock=stock))
+    if not stops:
+        left_out.append("stops: the plate's outline is not on the sheet")
     holes = [*_hub_holes(known, left_out=left_out, stock=stock), *_foot_holes(posts, stock), *_stop_holes(stops, stock)]
     if _run_together(holes):
         holes = [hole for hole in holes if not hole.what.endswith(_RIGHT)]
@@ -195,11 +219,28 @@ def _post(name: str, at: Vector, way: Vector, bar: float) -> Post:
 
 @reads
 def _tie_rod_post(
-    tie_rod_end_ahead: Mm, tie_rod_end_height: Mm, wheel_centre_height: Mm, hub_face_offset: Mm, tie_rod_end_offset: Mm
+    tie_rod_end_ahead: Mm,
+    tie_rod_end_height: Mm,
+    wheel_centre_height: Mm,
+    hub_face_offset: Mm,
+    tie_rod_end_offset: Mm,
+    tie_rod_outer_bolt: TieRodOuterBolt | None,
+    tie_rod_stud_diameter: Mm | None,
+    steering_arm_height: Mm | None,
+    steering_arm_length: Mm | None,
+    arm_end_above_root: Mm | None,
+    *,
+    stock: Stock,
 ) -> Post | None:
-    """Its pin stands square on the base until the builder says which way the joint's bolt points."""
+    """A level pin where the joint's bolt runs up and down and the arm is known; else its place alone."""
     at = (tie_rod_end_ahead, tie_rod_end_height - wheel_centre_height)
-    return Post("Post 3, tie-rod pin", at, hub_face_offset - tie_rod_end_offset, 0.0, 0.0, 0.0)
+    height = hub_face_offset - tie_rod_end_offset
+    if tie_rod_outer_bolt != "up and down" or tie_rod_stud_diameter is None or steering_arm_height is None:
+        return Post("Post 3, tie-rod pin", at, height, 0.0, 0.0, 0.0)
+    # A rising arm comes nearer to one end of the post's width.
+    rise = abs(arm_end_above_root or 0.0) / steering_arm_length if steering_arm_length else 0.0
+    beside = steering_arm_height / 2 + rise * stock.foot / 2 + stock.wall + stock.post / 2
+    return Post("Post 3, tie-rod pin", at, height, 0.0, 0.0, 0.0, tie_rod_stud_diameter, beside)
 
 
 # What stands on the base
@@ -237,7 +278,7 @@ def _foot_holes(posts: list[Post], stock: Stock) -> Iterator[Hole]:
         turn = post.turned * pi / 180
         for way in (-1, 1):
             reach = way * stock.apart / 2
-            x, y = post.at[0] - reach * sin(turn), post.at[1] + reach * cos(turn)
+            x, y = post.foot[0] - reach * sin(turn), post.foot[1] + reach * cos(turn)
             for side, words in ((1, ""), (-1, _RIGHT)):
                 yield Hole((side * x, y), stock.foot_hole, f"{post.name.split(',')[0].lower()}{words}")
 
@@ -283,9 +324,9 @@ def _marks(lower: Vector, upper: Vector, posts: list[Post], plate: Profile | Non
 def _round_all(holes: list[Hole], posts: list[Post], plate: Profile | None, stock: Stock) -> Outline:
     """A rectangle about everything, alike to both sides of the wheel centre."""
     xs = [abs(hole.centre[0]) + hole.diameter / 2 for hole in holes] + [
-        abs(post.at[0]) + stock.foot / 2 for post in posts
+        abs(post.foot[0]) + stock.foot / 2 for post in posts
     ]
-    ys = [hole.centre[1] for hole in holes] + [post.at[1] + way * stock.foot / 2 for post in posts for way in (-1, 1)]
+    ys = [hole.centre[1] for hole in holes] + [post.foot[1] + way * stock.foot / 2 for post in posts for way in (-1, 1)]
     if plate is not None:
         outline = plate.outline
         xs += [abs(outline.left), abs(outline.right)]
@@ -306,14 +347,15 @@ def _checks(lower: Vector, upper: Vector, posts: list[Post]) -> Iterator[CheckFi
     yield CheckFigure("Middle of pilot to middle of post 2, over the base", hypot(*two.at))
     across = hypot(one.at[0] + two.at[0], two.at[1] - one.at[1])
     yield CheckFigure("Diagonal, middle of post 1 LEFT to middle of post 2 RIGHT", across)
-    yield CheckFigure("The other diagonal, post 1 RIGHT to post 2 LEFT: the same", across)
+    yield CheckFigure("Other diagonal, post 1 RIGHT to post 2 LEFT: the same", across)
     yield CheckFigure("Middle of the bar over the base, at the lower pivot", lower[2])
     yield CheckFigure("Middle of the bar over the base, at the upper pivot", upper[2])
+    for pin in posts[2:]:
+        yield CheckFigure("Middle of pilot to middle of the tie-rod pin, over the base", hypot(*pin.at))
+        yield CheckFigure("Middle of the tie-rod pin over the base", pin.height)
     way = unit(minus(upper, lower))
     yield CheckFigure("Between the two pivots, along the bar", dot(minus(upper, lower), way))
-    yield CheckFigure(
-        "Middle of the bar from the middle of the pilot, over the base and square to the bar", _apart(lower, way)
-    )
+    yield CheckFigure("Middle of the bar from the middle of the pilot, square to the bar", _apart(lower, way))
 
 
 def _apart(point: Vector, way: Vector) -> float:

@@ -1,7 +1,7 @@
-"""The plates the fixture's posts are made of: each stands upright across the bar on a foot that is bolted to the base.
+"""The plates the fixture's posts are made of: each stands upright across bar or pin on a foot that is bolted to the base.
 
-In its saddle lies a bush that the bar slides in; the bush leans and turns with the bar. Seen along the bar, from the level. All
-of one thickness. This way of building is trade custom, no published source. mm.
+In a bar post's saddle lies a bush that the bar slides in; the bush leans and turns with the bar. Seen along the bar, from the
+level. All of one thickness. This way of building is trade custom, no published source. mm.
 """
 
 from math import cos, radians, tan
@@ -25,12 +25,12 @@ def saddle_depth(post: Post, outside: float, thick: float) -> float:
 
 
 def post_plates(made: Fixture) -> tuple[CutPiece, ...]:
-    """The posts the bar lies in, and the foot that is alike under all; a post too low for its foot and bush is left out."""
-    posts = [
-        piece
+    """The posts of bar and pin, and the foot that is alike under all; a post too low for its foot and bush is left out."""
+    drawn = (
+        _post(number, post, bush(made), made.stock) if post.bore else _pin_post(number, post, made.stock)
         for number, post in enumerate(made.posts, 1)
-        if post.bore and (piece := _post(number, post, bush(made), made.stock))
-    ]
+    )
+    posts = [piece for piece in drawn if piece]
     return (*posts, _foot(len(made.posts), made.stock)) if posts else ()
 
 
@@ -58,6 +58,22 @@ def _post(number: int, post: Post, outside: float, stock: Stock) -> CutPiece | N
     )
 
 
+def _pin_post(number: int, post: Post, stock: Stock) -> CutPiece | None:
+    """A hole for the level pin; over it as much metal as the bush of the bar has, or more."""
+    middle, half = post.height - stock.post, stock.foot / 2
+    if not post.pin or middle < post.pin / 2 + stock.wall:
+        return None
+    top = middle + max(post.pin / 2 + stock.wall, stock.foot / 4)
+    profile = Profile(Outline(-half, half, 0.0, top), (Hole((0.0, middle), post.pin, "tie-rod pin"),), ())
+    notes = (
+        "Stands upright on its foot, across the pin. The pin is a sliding fit in it and in the arm's hole; a sleeve on the pin "
+        "fills the gap between arm and post.",
+    )
+    return CutPiece(
+        f"fixture_post_{number}", f"Fixture post {number}", profile, stock.post, "2: one left, one right", notes
+    )
+
+
 def _foot(posts: int, stock: Stock) -> CutPiece:
     """Two bolts along the bar, the post across the middle."""
     half = stock.foot / 2
@@ -65,7 +81,7 @@ def _foot(posts: int, stock: Stock) -> CutPiece:
     profile = Profile(
         Outline(-half, half, -half, half), holes, (MarkLine((-half, 0.0), (half, 0.0), "middle of the post"),)
     )
-    notes = ("The post stands across the middle, on the scribed line; the two bolts lie along the bar.",)
+    notes = ("The post stands across the middle, on the scribed line; the two bolts lie along the bar or the pin.",)
     return CutPiece(
         "fixture_foot", "Fixture foot", profile, stock.post, f"{2 * posts}: one for each post, left and right", notes
     )

@@ -8,13 +8,12 @@ from math import atan, atan2, cos, hypot, pi, radians, sin
 from rules.drawn.cut_pieces import CutPiece
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import View, bounds
-from rules.drawn.pieces import Profile
+from rules.drawn.full_size.shapes import WORDS, View, bounds
+from rules.drawn.pieces import TO_THE_FRONT, Profile
+from rules.drawn.reductions import REDUCTIONS
 from rules.measure.belt import arcs
 from rules.measure.outline import Point
 
-SCALES = (1.0, 2.0, 5.0, 10.0)
-"""Reductions of ISO 5455: 1 : so much."""
 _LANE = 8.0
 
 
@@ -77,9 +76,13 @@ ARC = "arc of the edge"
 
 
 def _letter(number: int) -> str:
-    """A to Z, then AA."""
-    letter = chr(ord("A") + number % 26)
-    return letter if number < 26 else letter * 2
+    """A to Z, then AA: without I, O and Q."""
+    letter = _LETTERS[number % len(_LETTERS)]
+    return letter * (1 + number // len(_LETTERS))
+
+
+_LETTERS = "ABCDEFGHJKLMNPRSTUVWXYZ"
+"""None that is taken for a figure or for another letter: no I, O, Q (common practice, no source)."""
 
 
 def mark_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
@@ -92,9 +95,18 @@ def mark_rows(piece: CutPiece) -> tuple[HoleRow, ...]:
     return tuple(rows)
 
 
-def piece_view(piece: CutPiece, figures: FigureWriter, width: float, height: float) -> tuple[float, View]:
-    """The scale and the drawing, at the largest scale at which it fits into so many mm of paper."""
-    for scale in SCALES:
+def piece_view(
+    piece: CutPiece, figures: FigureWriter, width: float, height: float, *, at_least: float = REDUCTIONS[0]
+) -> tuple[float, View]:
+    """The scale and the drawing, at the largest scale at which it fits into so many mm of paper.
+
+    at_least: the least reduction.
+    """
+    outline = piece.profile.outline
+    wide, high = outline.right - outline.left, outline.top - outline.bottom
+    for scale in REDUCTIONS:
+        if scale < REDUCTIONS[-1] and (scale < at_least or wide / scale > width or high / scale > height):
+            continue
         view = _drawn(piece, figures, scale)
         if view.frame.width <= width and view.frame.height <= height:
             break
@@ -114,6 +126,10 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
         board.line(at(mark.start), at(mark.end), pen="thin")
     for row in mark_rows(piece):
         board.label(at(row.from_centre), row.letter)
+    for mark in profile.marks:
+        if mark.what == TO_THE_FRONT and mark.start[1] == mark.end[1]:
+            tip, tail = at(mark.start), at(mark.end)
+            board.words((tail[0], tail[1] + 2.4), "front", "right" if tip[0] < tail[0] else "left", WORDS, bold=False)
     for row in hole_rows(piece):
         centre = at(row.from_centre)
         board.circle(centre, row.diameter / 2 / scale)

@@ -67,6 +67,9 @@ class SlotHole:
     what: str
 
 
+TO_THE_FRONT = "arrow to the front"
+
+
 @dataclass(frozen=True, slots=True)
 class Stamp:
     """Letters to scribe on the piece, starting at a point."""
@@ -229,7 +232,7 @@ def _front_arrow(side: Side, outline: Outline, bore: float, holes: list[Hole]) -
     clear = all(math.dist(end, hole.centre) > hole.diameter / 2 + _CLEAR for end in ends for hole in holes)
     if not clear or any(inside_distance(end, outline) < _CLEAR for end in ends):
         return [], None
-    arrow = [MarkLine(tip, end, "arrow to the front") for end in ends[1:]]
+    arrow = [MarkLine(tip, end, TO_THE_FRONT) for end in ends[1:]]
     return arrow, Stamp((-forward * TICK if side == "left" else -1.6 * TICK, y - _CLEAR), side[0].upper())
 
 

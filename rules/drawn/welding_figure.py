@@ -6,27 +6,27 @@ Only what the sheet knows is drawn. Figures are the full-size ones, as a tape sh
 the shapes are reduced by the stated scale.
 """
 
+from collections.abc import Sequence
 from math import atan2
 from typing import NamedTuple
 
 from rules.corner.part import Part
-from rules.drawn.corner_parts import parts_of
+from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.full_size.auxiliary import axis_ends, square_to_the_axis
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.corner import OnBoard, draw_parts
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, PaperBox, View, bounds
 from rules.drawn.pieces import hub_plate
-from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE
+from rules.drawn.reductions import REDUCTIONS
+from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads, with_estimates
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.sheet.welds import PadsStand
-
-SCALES = (2.0, 2.5, 4.0, 5.0, 10.0, 20.0)
-"""Reductions to choose from: 1 : so much."""
+from rules.shop.weld_map import joints
 
 _LANE = 7.0
 """mm on paper from one dimension line to the next."""
@@ -46,12 +46,12 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
     known, figures = with_estimates(judged.worked), FigureWriter.of(judged)
     if not _can_be_placed(known):
         return None
-    drawn = None
-    for scale in SCALES:
+    welds, drawn = {joint.which: joint.number for joint in joints(judged)}, None
+    for scale in REDUCTIONS[1:]:
         drawn = (
             scale,
             _from_the_front(known, figures, scale),
-            _from_the_hub_side(known, figures, scale),
+            _from_the_hub_side(known, figures, scale, welds.get("beam")),
             _square_to_the_axis(known, figures, scale),
         )
         frames = [view.frame for view in drawn[1:] if view.items]
@@ -146,11 +146,14 @@ def _origin(hub_face_offset: Mm | None, wheel_centre_height: Size) -> Vector | N
 
 
 @reads
-def _face_alone(flange_to_mount_face: Mm, plate_part: Part | None, *, board: Board, scale: float) -> None:
-    """The hub's mounting face as a line, while no plate can be placed on it."""
+def _face_alone(
+    flange_to_mount_face: Mm, plate_part: Part | None, *, board: Board, pivots: Sequence[_Pivot], scale: float
+) -> None:
+    """The hub's mounting face as a line, while no plate can be placed on it: out to where its joints will be."""
     if plate_part is None:
-        face = _FACE / scale
-        board.line((-flange_to_mount_face / scale, -face), (-flange_to_mount_face / scale, face))
+        heights = [-_FACE / scale, _FACE / scale, *(pivot.y for pivot in pivots)]
+        x = -flange_to_mount_face / scale
+        board.line((x, min(heights)), (x, max(heights)))
 
 
 @reads
@@ -166,9 +169,9 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
     mount = _mount_face(known)
     if origin := _origin(known):
         draw_parts(board, parts_of(known), IN_FRONT, FROM_FRONT.through(origin), scale)
-    _face_alone(known, board=board, scale=scale)
     lower, upper = _lower_in_front(known, scale=scale), _upper_in_front(known, scale=scale)
     pivots = [pivot for pivot in (lower, upper) if pivot]
+    _face_alone(known, board=board, pivots=pivots, scale=scale)
     left = min([-(mount or 0.0) / scale, *(pivot.x - pivot.reach for pivot in pivots)])
     board.line((left - 6, 0.0), (10.0, 0.0), pen="centre")
     _draw_pivots(board, lower, upper)
@@ -215,6 +218,15 @@ def _lug_welds(
             board.label((back, pivot.y), f"weld {number}")
 
 
+def _beam_weld(known: Known, number: int | None, board: Board, view: Viewpoint, scale: float) -> None:
+    """The beam's foot, at a corner of it that the plate hides."""
+    beam = parts_of(known).get("beam")
+    points = [point for edge in looks(beam, view, "seen")[1] for point in edge] if beam else []
+    if number and points:
+        x, y = max(x for x, _ in points), min(y for _, y in points)
+        board.label((x / scale, y / scale), f"weld {number}")
+
+
 @reads
 def _arm_weld(
     tie_rod_ahead: Mm, tie_rod_above: Mm, beam_width: Size | None, *, board: Board, reach: float, scale: float
@@ -235,7 +247,7 @@ def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox) ->
     board.label(at, "weld 4")
 
 
-def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> View:
+def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> View:
     """x: to the right with front at the left, y: above the wheel centre, both on paper."""
     board = Board()
     parts = parts_of(known)
@@ -254,6 +266,8 @@ def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float) -> Vie
         edge = profile.outline
         plate = PaperBox(*(size / scale for size in (edge.left, edge.bottom, edge.right, edge.top)))
         _bracket_weld(known, board=board, body=plate)
+        if origin:
+            _beam_weld(known, beam_weld, board, FROM_OUTSIDE.through(origin), scale)
     board.line((-reach, 0.0), (reach, 0.0), pen="centre")
     board.line((0.0, min(body.bottom, -reach) - 3), (0.0, max(body.top, reach) + 3), pen="centre")
     body = bounds(board.shapes)

@@ -99,7 +99,7 @@ class Graph:
                     above[origin] = None
             self._needs[node.name] = tuple(above)
         self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
-        self._heavy = {name for name, node in self.values.items() if node.note.heavy}
+        self.heavy: frozenset[str] = frozenset(name for name, node in self.values.items() if node.note.heavy)
 
     def in_role(self, role: str) -> tuple[str, ...]:
         """The names of every value of a role, in the order they are declared."""
@@ -117,6 +117,12 @@ class Graph:
         """Every field and value a value or check rests on, directly or not, in working order."""
         return self._needs[name]
 
+    def worked_again(self, field_names: Iterable[str], *names: str) -> tuple[str, ...]:
+        """The values that rest on any of these fields, among those that these values or checks rest on; no names: among all."""
+        changed = frozenset(field_names)
+        among = {need for name in names for need in (*self._needs[name], name)} if names else self.values.keys()
+        return tuple(name for name in among if name in self.values and not changed.isdisjoint(self._needs_set[name]))
+
     def fields_of(self, name: str) -> tuple[str, ...]:
         """The fields a value or check rests on."""
         return tuple(needed for needed in self._needs[name] if needed in self.fields)
@@ -127,18 +133,23 @@ class Graph:
 
     def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
         """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
-        worked = Worked(dict(answers), light=light)
+        worked = Worked(dict(answers), leaves=self.heavy if light else frozenset())
         for node in self.values.values():
             self._work_out_one(node, worked)
         return worked
 
     def work_again(
-        self, before: Worked, answers: Mapping[str, Any], *, light: bool = False
+        self,
+        before: Worked,
+        answers: Mapping[str, Any],
+        *,
+        light: bool = False,
+        leaving: frozenset[str] = frozenset(),
     ) -> tuple[Worked, frozenset[str]]:
         """Work out with other answers only what they can change, and name the values and checks that rest on them.
 
         before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
-        light: put off what is heavy, and what rests on it.
+        light: put off what is heavy, and what rests on it. leaving: names of values to put off where not all that is heavy is.
         """
         had = {
             name: answer for name, answer in before.known.items() if name in self._given and name not in before.stood_in
@@ -148,7 +159,7 @@ class Graph:
         touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
         touched |= {self._stand_ins[name] for name in changed if name in self._stand_ins}
         worked = before.copy()
-        worked.light = light
+        worked.leaves = self.heavy if light else leaving
         stale = {name for name in before.stood_in if self._stand_ins[name] in touched}
         for name in (*changed, *touched, *stale):
             worked.forget(name)
@@ -201,7 +212,7 @@ class Graph:
         return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
-        put_off = worked.light and node.name in self._heavy
+        put_off = node.name in worked.leaves
         if node.takes is not None and not put_off:  # by far most: everything it takes is known
             known = worked.known
             try:

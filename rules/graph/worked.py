@@ -15,7 +15,7 @@ class Worked:
     asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with
     the reason. crashed: those of them that failed otherwise than by `OutsideRange`, or rest on such a one: that is how a
     function refuses entries outside the range it holds in, and what is left is a mistake in the program.
-    light: heavy functions are put off. put_off: names that are still to be worked out: those and what rests on them.
+    leaves: names that are put off on purpose. put_off: names that are still to be worked out: those and what rests on them.
     stood_in: questions without an answer of their own, for which a value stands.
     """
 
@@ -27,14 +27,14 @@ class Worked:
     broken: dict[str, Reason] = field(default_factory=dict)
     crashed: set[str] = field(default_factory=set)
     put_off: set[str] = field(default_factory=set)
-    light: bool = False
+    leaves: frozenset[str] = frozenset()
     stood_in: set[str] = field(default_factory=set)
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
         known, estimated, waits, not_judged, not_here, broken = (dict(kept) for kept in self._all())
         return Worked(
-            known, estimated, waits, not_judged, not_here, broken, set(self.crashed), set(self.put_off), self.light,
+            known, estimated, waits, not_judged, not_here, broken, set(self.crashed), set(self.put_off), self.leaves,
             set(self.stood_in),
         )  # fmt: skip
 

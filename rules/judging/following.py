@@ -26,8 +26,10 @@ _At = Callable[[int], Candidate | None]
 """From steps of a lever to what its check says there; None past its end."""
 
 
-def follow(lever: Lever, probe: Probe, here: Score) -> tuple[Candidate | None, Candidate | None]:
-    """A lever moved either way until the check is satisfied: the least move that does it, and the best that does not.
+def follow(
+    lever: Lever, probe: Probe, here: Score, ways: tuple[int, ...] = (1, -1)
+) -> tuple[Candidate | None, Candidate | None]:
+    """A lever moved these ways until the check is satisfied: the least move that does it, and the best that does not.
 
     Strides double, or go where the last one points, until it is good or gets worse; then the least step that is good is
     looked for between the last two.
@@ -41,7 +43,7 @@ def follow(lever: Lever, probe: Probe, here: Score) -> tuple[Candidate | None, C
         answers = lever.at(n) if effort <= FARTHEST else None
         return None if answers is None else Candidate(answers, ask(answers), effort, lever, n)
 
-    for way in (1, -1):
+    for way in ways:
         near, last, stride = 0, here, lever.bold
         while (found := at(way * (near + stride)) or _last_place(at, way, near, stride)) is not None:
             far = abs(found.n)
@@ -85,14 +87,20 @@ def _least(at: _At, way: int, bad: int, good: Candidate, goal: int) -> Candidate
     return good
 
 
-def after_a_stride(lever: Lever, probe: Probe, here: Score) -> Score | None:
-    """How it stands after a stride the better way. Where one way is so much worse, the other counts as so much better."""
+def after_a_stride(lever: Lever, probe: Probe, here: Score) -> tuple[Score, tuple[int, ...]] | None:
+    """How it stands after a stride the better way, and which ways are worth following; None where none can be gone.
+
+    Where one way is so much worse, the other counts as so much better.
+    """
     ask = probe.asking(lever.fields)
     there = [lever.at(n) for n in (lever.bold, -lever.bold)]
     up = None if there[0] is None else ask(there[0])
-    if up is not None and (up > here or there[1] is None):
-        return up
+    if up is not None and (there[1] is None or (here.in_hand and up == here)):  # no step the other way, or no effect
+        return up, (1, -1)
+    if up is not None and up > here:
+        return up, (1,)
     if up is not None and here.in_hand and up.rank and up.in_hand < here.in_hand:
-        return Score(here.rank, 2 * here.in_hand - up.in_hand)
+        return Score(here.rank, 2 * here.in_hand - up.in_hand), (-1,)
     down = None if there[1] is None else ask(there[1])
-    return max((score for score in (up, down) if score is not None), default=None)
+    best = max((score for score in (up, down) if score is not None), default=None)
+    return None if best is None else (best, (-1,) if best == down and best > here else (1, -1))

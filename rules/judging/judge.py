@@ -67,13 +67,14 @@ def judge(
     before: Judged | None = None,
     *,
     light: bool = False,
+    leaving: frozenset[str] = frozenset(),
     advice: bool = True,
 ) -> Judged:
     """Work out and judge a whole sheet. shown_in: the units the words are written in; the sheet's own by default.
 
     before: the same sheet judged before some of its answers changed; what they cannot change is taken from it.
     light: put off what is heavy to work out. What rests on it is then said to be being worked out, and the sheet is no
-    better than unfinished. What is kept or printed is never judged so.
+    better than unfinished. What is kept or printed is never judged so. leaving: values to put off where there is a sheet before.
     advice: False leaves out which answer moves a finding most, for a sheet that is only tried.
     """
     graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
@@ -81,7 +82,7 @@ def judge(
         worked = graph.work_out(known, light=light)
         findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units, advice)]
     else:
-        worked, touched = graph.work_again(before.worked, known, light=light)
+        worked, touched = graph.work_again(before.worked, known, light=light, leaving=leaving)
         found_before: dict[str, list[Finding]] = {}
         for finding in before.findings:
             found_before.setdefault(finding.check, []).append(finding)

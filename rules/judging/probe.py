@@ -46,9 +46,14 @@ class _Listening:
 class Probe:
     """Asks one check again and again, and hears what one of its findings says."""
 
-    def __init__(self, worked: Worked, check: str, about: str) -> None:
-        """about: what of many things of one kind the finding is about; empty where its check says one thing."""
-        self._worked, self._about = worked, about
+    def __init__(
+        self, worked: Worked, check: str, about: str, count: Callable[[Iterable[str]], None] = lambda names: None
+    ) -> None:
+        """about: what of many things of one kind the finding is about; empty where its check says one thing.
+
+        count: told before each asking which values are worked out to answer.
+        """
+        self._worked, self._about, self._count = worked, about, count
         self._listening: _Listening | None = None
         self._node = self._with_ears(trade().checks[check])
         self.judgement = self._found(trade().ask_each(self._node, worked.copy()))
@@ -86,27 +91,40 @@ class Probe:
 
     def here(self) -> Score:
         """How it stands now."""
-        return self.asking(())({})
+        return self._score(self.judgement, self._worked.known)
 
     def asking(self, fields: Iterable[str]) -> Callable[[Mapping[str, object]], Score]:
         """A function from other answers to these fields to how the finding then stands."""
-        graph, judgement = trade(), self.judgement
+        graph = trade()
         names, fields = self._rests_on(), tuple(fields)
         with_answers = graph.what_if_all(self._worked, fields, *names)
+        again = graph.worked_again(fields, *names)
         before = {name: now_of(self._worked, name) for name in fields}
 
         def ask(answers: Mapping[str, object]) -> Score:
+            self._count(again)
             worked = with_answers({**before, **answers})
-            if judgement is not None and judgement.again is not None and "wanted" in judgement.figures:
-                gap = judgement.again(worked.known)
-                if gap is None:
-                    return Score(0, -inf)
-                in_hand = gap - judgement.figures["wanted"][0]
-                return Score(self.best if in_hand >= 0 else RANK[judgement.verdict], in_hand)
+            if self._asks_again:
+                return self._score(self.judgement, worked.known)
             if self._listening:
                 self._listening.heard = None
-            found = self._found(graph.ask_each(self._node, worked))
-            heard = self._listening.heard if self._listening else None
-            return Score(0, -inf) if found is None else Score(RANK[found.verdict], heard or 0.0)
+            return self._score(self._found(graph.ask_each(self._node, worked)), worked.known)
 
         return ask
+
+    @property
+    def _asks_again(self) -> bool:
+        """Whether the judgement itself says how its figure is worked out again."""
+        found = self.judgement
+        return found is not None and found.again is not None and "wanted" in found.figures
+
+    def _score(self, found: Judgement | None, known: Mapping[str, Any]) -> Score:
+        if found is None:
+            return Score(0, -inf)
+        if not self._asks_again:
+            return Score(RANK[found.verdict], (self._listening and self._listening.heard) or 0.0)
+        gap = found.again(known) if found.again else None
+        if gap is None:
+            return Score(0, -inf)
+        in_hand = gap - found.figures["wanted"][0]
+        return Score(self.best if in_hand >= 0 else RANK[found.verdict], in_hand)

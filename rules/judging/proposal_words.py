@@ -5,7 +5,8 @@ from dataclasses import asdict
 from typing import Any
 
 from rules.judging.judge import and_list, label
-from rules.judging.proposals import EntryChange, Looked, Moved, Proposal
+from rules.judging.proposal import EntryChange, Moved, Proposal
+from rules.judging.proposals import Looked
 from rules.sheet.choosable import NEVER_LESS, NEVER_MORE
 
 
@@ -51,6 +52,10 @@ def no_offer_words(looked: Looked) -> list[str]:
         return [f"A question, not a fault: look at {asked} again, and say yes to it where it is as it stands."]
     if looked.measure:
         return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
+    if looked.cut_short and not looked.tried:
+        return [
+            "It puts other figures together: what helps those helps here. Changes are tried where it is asked for by itself."
+        ]
     if not looked.tried:
         return ["Nothing that can still be chosen changes this."]
     told = [f"None of the steps tried of {_or_list(looked.tried)} helps without a new stop, alone or two together."]
@@ -60,11 +65,16 @@ def no_offer_words(looked: Looked) -> list[str]:
     if near is not None:
         words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"
         new = [one.title for one in near.stops]
+        deeper = [one.title for one in near.worse if one.before == one.after]
         if new:
             words += f", but a new stop: {'; '.join(new)}"
+        elif deeper:
+            words += f", but further into a stop: {'; '.join(deeper)}"
         elif near.unjudged:
             words += f", but no longer judged: {'; '.join(near.unjudged)}"
         told.append(f"{words}.")
+    if looked.cut_short:
+        told.append("Not all was tried, among so many: more is when this one is asked for by itself.")
     return told
 
 

@@ -4,8 +4,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rules.judging.judge import Judged, shown
-from rules.judging.reader import answer, name
+from rules.judging.reader import Known, answer, name, reads
+from rules.sheet.upright import Beam
 from rules.sheet.welds import WELDS
+from rules.values.corner.joint_parts import LugGussets
 
 _ASKED = ("parts", "form", "leg", "run", "apart", "welded_by", "filler", "preheat")
 _JOINTS = tuple(
@@ -18,7 +20,7 @@ _JOINTS = tuple(
 class Joint:
     """One joint. form: as the sheet has it, empty where not entered. leg, run: in the sheet's units, empty where not entered.
 
-    entered: whether anything of it is on the sheet.
+    entered: whether anything of it is on the sheet; where the sheet does not ask for it, it never is.
     """
 
     number: int
@@ -58,7 +60,7 @@ class Joint:
 
 
 def joints(judged: Judged) -> tuple[Joint, ...]:
-    """Every joint the sheet asks for, numbered in its order."""
+    """Every joint, numbered: those the sheet asks for in its order, then those of its other pieces."""
     found = []
     for number, (which, part, entries) in enumerate(_JOINTS, 1):
         parts, form, leg, run, apart, process, filler, preheat = (shown(entry, judged) for entry in entries)
@@ -67,7 +69,32 @@ def joints(judged: Judged) -> tuple[Joint, ...]:
         found.append(
             Joint(number, which, parts or part.capitalize(), form, leg, run, apart, how, preheat, entered)
         )  # fmt: skip
+    found += [
+        Joint(number, which, parts, "", "", "", "", "", "", entered=False)
+        for number, (which, parts) in enumerate(_not_asked(judged.worked.known), len(found) + 1)
+    ]
     return tuple(found)
+
+
+def _not_asked(known: Known) -> Iterator[tuple[str, str]]:
+    """Joints of pieces on the sheet whose welds it does not ask for: their rows are blanks to fill in."""
+    beam = _beam(known)
+    if beam in ("box", "channel"):
+        yield "beam", f"{beam.capitalize()}: sides to its back, both to the plate"
+    elif beam == "tube":
+        yield "beam", "Tube to the back of the plate"
+    if _gusseted(known):
+        yield "gussets", "Gussets to lugs and plate"
+
+
+@reads
+def _beam(beam: Beam) -> Beam | None:
+    return beam
+
+
+@reads
+def _gusseted(lug_gussets: LugGussets) -> bool | None:
+    return bool(lug_gussets.at)
 
 
 def in_common(found: tuple[Joint, ...]) -> Iterator[tuple[str, str]]:

@@ -8,7 +8,7 @@ from wizard.paper.pdf import Document, line_height, paper_size
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
-_TAIL = 25.0
+_TAIL = 20.0
 """mm of pattern beyond the highest place of its edge, to wrap square by."""
 _HOW = (
     "Print at 100 %, measure the bars, cut out along the outer lines. Wrap it round the tube so that its two ends meet and the "

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from rules.drawn.full_size import PROJECTION, Drawing, Extent, TitleBlock, full_size, third_angle
+from rules.drawn.reductions import REDUCTIONS
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
@@ -23,6 +24,7 @@ from wizard.paper.pdf import (
     check_bars,
     line_height,
     paper_size,
+    text_width,
 )
 from wizard.paper.seams import MARK, room_for
 from wizard.paper.stamp import stamp
@@ -30,7 +32,6 @@ from wizard.paper.stops import stop_band
 from wizard.paper.tiles import OVERLAP, Tile, Tiling, items_on, tiling, with_whole_words
 from wizard.paper.wording import shop_paper
 
-REDUCTIONS = (1.0, 2.0, 2.5, 4.0, 5.0, 8.0, 10.0, 20.0, 50.0)
 _BAND = 7.0
 """mm above a tile for its name and its neighbours."""
 _LEAST_TILE = 60.0
@@ -204,11 +205,12 @@ def _map(flow: Flow, drawing: Drawing, tiles: Tiling) -> None:
             if tile.blank:
                 page.line((room.left, room.bottom), (room.right, room.top))
                 page.line((room.left, room.top), (room.right, room.bottom))
-            page.text(
-                (room.left + OVERLAP / reduction + 1, room.top - OVERLAP / reduction - WORDS * POINT),
-                tile.name,
-                bold=True,
-            )
+            at = (room.left + OVERLAP / reduction + 1, room.top - OVERLAP / reduction - WORDS * POINT)
+            left, low = at[0] - 0.4, at[1] - 0.6
+            right, high = at[0] + text_width(tile.name, bold=True) + 0.4, at[1] + 0.8 * WORDS * POINT
+            under = ((left, low), (right, low), (right, high), (left, high))
+            page.polyline(under, "thin", closed=True, white=True)  # no line runs through the letters
+            page.text(at, tile.name, bold=True)
     flow.y = shift_y + bottom / reduction - 3
 
 

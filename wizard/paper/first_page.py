@@ -12,8 +12,8 @@ from rules.shop.checklist_line import BLANK
 from rules.shop.holds import HOLDS
 from wizard.paper.checklist_text import head
 from wizard.paper.drawing_items import draw_items
-from wizard.paper.flow import Flow
-from wizard.paper.pdf import Document, paper_size
+from wizard.paper.flow import CLOSE, Flow
+from wizard.paper.pdf import Document, paper_size, text_width
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
@@ -21,7 +21,7 @@ NAME = "first_page.pdf"
 _FOR = {
     "welding_sheet.pdf": ("Welder", "weld map, fixture figures, what passes; HOLD 1 to 4 are signed on it"),
     "checklist_helper.pdf": ("Helper", "mock-up to first drive, left and right; HOLD 5 and 6 are signed on it"),
-    "general_arrangement.pdf": ("Welder", "the whole LEFT upright in all views, a section and a picture"),
+    "general_arrangement.pdf": ("Welder", "the whole LEFT upright, in every view the sheet allows"),
     "part_sheets.pdf": ("Cutter", "parts list, and one page for each piece to cut with every dimension"),
     "fixture.pdf": ("Welder", "the fixture that both uprights come from, and how to check it"),
     "coping.pdf": ("Fitter", "patterns at full size to wrap round the arms' tubes; measure the bars first"),
@@ -31,26 +31,44 @@ _FOR = {
     "checklist.pdf": ("Builder", "everything: parts in hand, what is open, layout, and all that the helper's has"),
 }
 """Whom each paper is for and what it is; the same as text, Markdown or SVG is not named again."""
+_NOT_YET = {"general_arrangement.pdf": "general arrangement", "fixture.pdf": "fixture"}
+"""Papers that stand in the folder once there is anything to draw on them."""
 _MOST = 8
 _PICTURE_WIDTH, _LEAST_PICTURE = 66.0, 62.0
 """mm that the picture takes beside what is to be signed, which is as high as that least."""
 _SAYS_PICTURE = 6.0
+_HEADING = "First page: read this before anything else"
 
 
 @shop_paper
 def first_page_pdf(judged: Judged, names: Sequence[str], paper: str = "letter", *, cut_left_out: bool = False) -> bytes:
     """The page as a PDF file. names: the files of the folder. cut_left_out: cut files are kept back because of a stop."""
+    for close in (False, True):
+        pages = _pages(judged, names, paper, close=close, cut_left_out=cut_left_out)
+        if len(pages.pages) == 1:
+            break
+    return pages.written()
+
+
+def _pages(judged: Judged, names: Sequence[str], paper: str, *, close: bool, cut_left_out: bool) -> Document:
+    """close: tables stand close, so that it keeps to its one page on usual paper."""
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
-    flow = Flow(judged, pages, paper_size(paper), "First page: read this before anything else")
-    for name, words in head(judged)[1:3]:
-        flow.paragraph(f"{name}: {words}", before=0.3)
+    flow = Flow(judged, pages, paper_size(paper), _HEADING)
+    if close:
+        flow.padding = CLOSE
+    title, vehicle, verdict, _ = head(judged)
+    cut_short = text_width(judged.sheet.title, bold=True) + text_width(_HEADING) + 4 > flow.area.width
+    # The header may hold only the title's beginning.
+    said = [f"{name}: {words}" for name, words in (*((title,) if cut_short else ()), vehicle, verdict)]
+    for words in ["; ".join(said)] if close else said:
+        flow.paragraph(words, before=0.3)
     flow.paragraph(
         "One LEFT and one RIGHT, mirror images. This part holds a wheel on: if it breaks, people can die.", bold=True
     )
     _contents(flow, names)
     _not_to_cut(flow, judged, names, cut_left_out=cut_left_out)
     _to_sign(flow, judged)
-    return pages.written()
+    return pages
 
 
 def _picture(judged: Judged, height: float) -> View:
@@ -77,11 +95,24 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
     said = False
     if cut_left_out:
         flow.paragraph(
-            "Nothing. Cut files are left out because of what stands in the frame above.", bold=True, before=0.3
+            "Cut nothing. Cut files are left out because of what stands in the frame above.", bold=True, before=0.3
+        )
+        said = True
+    elif judged.verdict == "stop":
+        flow.paragraph(
+            "Cut nothing before what stands in the frame above is settled. The cut files were asked for as they are.",
+            bold=True,
+            before=0.3,
         )
         said = True
     elif not any(name.endswith(".dxf") for name in names):
         flow.paragraph("Nothing can be cut from this folder: the plate is not drawn on the sheet.", before=0.3)
+        said = True
+    not_yet = [words for name, words in _NOT_YET.items() if name not in names]
+    if not_yet:
+        flow.paragraph(
+            f"Not drawn yet, since plate and pivots are not on the sheet: {' and '.join(not_yet)}.", before=0.3
+        )
         said = True
     estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
     for words, fields in (
@@ -114,6 +145,9 @@ def _to_sign(flow: Flow, judged: Judged) -> None:
         flow.page.text((middle, whole.bottom + 1), "LEFT, from inside and above", align="centre")
     rows = [(hold.text, hold.signed_on) for hold in HOLDS]
     flow.table((92, 32), ("HOLD", "Signed on"), rows)
-    for pair in (("Builder", "Welder"), ("Helper", "Second")):
+    close = flow.padding == CLOSE
+    for pair in (
+        (("Builder", "Welder", "Helper", "Second"),) if close else (("Builder", "Welder"), ("Helper", "Second"))
+    ):
         flow.paragraph("  ".join(f"{who} {BLANK}{BLANK}" for who in pair), before=1.5)
     flow.area = whole

@@ -1,7 +1,7 @@
 """The fixture as PDF: its base with every hole, its posts and stops, how it is built, and how it is checked."""
 
 from rules.drawn.cut_pieces import CutPiece
-from rules.drawn.fixture import Fixture, fixture
+from rules.drawn.fixture import Fixture, Post, fixture
 from rules.drawn.fixture_posts import bush, post_plates, saddle_depth
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.piece_view import hole_rows, piece_view
@@ -9,13 +9,13 @@ from rules.judging.judge import Judged
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import LENGTH_TOLERANCE
 from wizard.paper.drawing_items import draw_items
-from wizard.paper.flow import Flow
+from wizard.paper.flow import CLOSE, Flow
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 134.0
-_POST_HEIGHT = 48.0
+_POST_HEIGHT = 56.0
 _WRITING = 6.4
 """mm: the least height of a row a person writes in."""
 _HOW = (
@@ -41,9 +41,11 @@ def fixture_pdf(judged: Judged, paper: str = "letter") -> bytes:
     if made is None:
         flow.paragraph(f"No fixture can be drawn yet: the pivots are not worked out. Sketch here. {BLANK}")
         return pages.written()
+    loose, flow.padding = flow.padding, CLOSE
     _base(flow, made, figures)
     _posts(flow, made, figures)
     _plates(flow, made, figures)
+    flow.padding = loose
     _checks(flow, judged, made, figures)
     return pages.written()
 
@@ -77,10 +79,7 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
             post.name,
             f"{_way(post.at[0], 'right', 'left', figures)}, {_way(post.at[1], 'up', 'down', figures)}",
             figures.exact(post.height),
-            f"bush bored {figures.exact(post.bore)}, rises {post.rises:.2f} deg to the upper end, turned "
-            f"{abs(post.turned):.2f} deg {'rear' if post.turned >= 0 else 'front'} at the upper end"
-            if post.bore
-            else "pin up and down or square to the base, as the joint's bolt; its middle at this height",
+            _how_it_holds(post, figures),
         )
         for post in made.posts
     ]
@@ -100,6 +99,21 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
         flow.paragraph(words, before=0.3)
 
 
+def _how_it_holds(post: Post, figures: FigureWriter) -> str:
+    if post.bore:
+        way = "rear" if post.turned >= 0 else "front"
+        return (
+            f"bush bored {figures.exact(post.bore)}, rises {post.rises:.2f} deg to the upper end, turned "
+            f"{abs(post.turned):.2f} deg {way} at the upper end"
+        )
+    if post.pin:
+        return (
+            f"level pin ø {figures.exact(post.pin)}, up and down the upright; the middle of the post stands "
+            f"{figures.exact(post.beside)} further {'up' if post.at[1] > 0 else 'down'}"
+        )
+    return "pin up and down or square to the base, as the joint's bolt; its middle at this height"
+
+
 def _plates(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
     """What the posts are cut from, side by side; their cut files have the same shapes."""
     pieces, stock = post_plates(made), made.stock
@@ -107,27 +121,29 @@ def _plates(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
         flow.paragraph("NOT DRAWN: plates of the posts; the bar lies too low for a foot with a saddle.", before=0.5)
         return
     wide = flow.area.width / len(pieces)
-    views = [piece_view(piece, figures, wide - 6, _POST_HEIGHT) for piece in pieces]
-    high = max(view.frame.height for _, view in views)
-    flow.heading(f"Plates of the posts, {figures.exact(stock.post)} thick; never measure off them", high + 14)
-    for number, (piece, (scale, view)) in enumerate(zip(pieces, views, strict=True)):
+    scale = max(piece_view(piece, figures, wide - 6, _POST_HEIGHT)[0] for piece in pieces)
+    views = [piece_view(piece, figures, wide - 6, _POST_HEIGHT, at_least=scale)[1] for piece in pieces]
+    high = max(view.frame.height for view in views)
+    thick = figures.exact(stock.post)
+    flow.heading(f"Plates of the posts, {thick} thick, reduced 1:{scale:g}; never measure off them", high + 14)
+    for number, (piece, view) in enumerate(zip(pieces, views, strict=True)):
         middle = flow.area.left + (number + 0.5) * wide
         with flow.page.moved(middle - (view.frame.left + view.frame.right) / 2, flow.y - 6 - view.frame.top):
             draw_items(flow.page, view.items)
-        flow.page.text(
-            (middle, flow.y - 4), f"{piece.title.removeprefix('Fixture ').capitalize()}, 1:{scale:g}", align="centre"
-        )
+        flow.page.text((middle, flow.y - 4), piece.title.removeprefix("Fixture ").capitalize(), align="centre")
     flow.y -= high + 9
     outside = bush(made)
+    tops = {piece.key: piece.profile.outline.top for piece in pieces}
     rows = [
-        (post.name.split(",")[0], "2: left, right", figures.exact(stock.foot), figures.exact(post.height - stock.post),
-         f"R {figures.exact(outside / 2)}, {figures.exact(saddle_depth(post, outside, stock.post))} deep")
-        for post in made.posts if post.bore
+        (post.name.split(",")[0], "2: left, right", figures.exact(stock.foot), figures.exact(tops[key]),
+         f"R {figures.exact(outside / 2)}, {figures.exact(saddle_depth(post, outside, stock.post))} deep" if post.bore
+         else f"hole ø {figures.exact(post.pin)}, its middle {figures.exact(post.height - stock.post)} up")
+        for number, post in enumerate(made.posts, 1) if (key := f"fixture_post_{number}") in tops
     ]  # fmt: skip
     apart = f"2 holes ø {figures.exact(stock.foot_hole)}, {figures.exact(stock.apart)} apart"
     rows.append(("Foot", f"{2 * len(made.posts)}", figures.exact(stock.foot), figures.exact(stock.foot), apart))
     flow.table((26, 32, 30, 36, 66), ("Plate", "Make", "Wide", "High", "Saddle, holes"), rows)
-    for words in (*pieces[0].notes, *pieces[-1].notes):
+    for words in dict.fromkeys(words for piece in pieces for words in piece.notes):
         flow.paragraph(words, before=0.3)
 
 
@@ -140,7 +156,7 @@ def _checks(flow: Flow, judged: Judged, made: Fixture, figures: FigureWriter) ->
     )
     rows = [(check.what, figures.exact(check.figure), "", "") for check in made.checks]
     rows += [("Base flat: straightedge both ways and both diagonals, light shows nowhere", "", "", "")]
-    flow.table((100, 30, 30, 30), ("What", "Target", "Left", "Right"), rows, _WRITING)
+    flow.table((118, 24, 24, 24), ("What", "Target", "Left", "Right"), rows, _WRITING)
 
 
 def _way(distance: float, plus: str, minus: str, figures: FigureWriter) -> str:

@@ -132,7 +132,9 @@ def folder_beside(sheet: Path) -> Path:
 
 def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is: bool) -> Iterator[tuple[str, bytes]]:
     """Everything a welder and a cutter need, by name. The printing libraries are loaded here and not before."""
+    from rules.drawn.arrangement import can_be_drawn
     from rules.drawn.coping import copings
+    from rules.drawn.fixture import fixture
     from rules.drawn.full_size import left_views, of_views
     from wizard.paper.arrangement_sheet import arrangement_pdf
     from wizard.paper.checklist_pdf import checklist_pdf
@@ -148,11 +150,13 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
 
     yield "welding_sheet.pdf", welding_sheet_pdf(judged, document, paper)
     yield "checklist_helper.pdf", checklist_pdf(judged, document, paper, "helper")
-    yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
+    if can_be_drawn(judged):
+        yield "general_arrangement.pdf", arrangement_pdf(judged, paper)
     yield "part_sheets.pdf", part_sheets_pdf(judged, paper)
     if copings(judged)[0]:
         yield "coping.pdf", coping_pdf(judged, paper)
-    yield "fixture.pdf", fixture_pdf(judged, paper)
+    if fixture(judged):
+        yield "fixture.pdf", fixture_pdf(judged, paper)
     if is_known(judged):
         yield "motion_sheet.pdf", motion_sheet_pdf(judged, paper)
         yield "motion_sheet.txt", motion_sheet_text(judged).encode()

@@ -28,9 +28,11 @@ _LEAST_FIGURE = 60.0
 _HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
 """mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""
 _JOINTS = {
-    "upper": "upper_lug", "lower": "lower_lug", "steering_arm": "steering_arm", "caliper_bracket": "caliper_bracket",
+    "upper": ("upper_lug",), "lower": ("lower_lug",), "steering_arm": ("steering_arm",),
+    "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side", "beam_back"),
+    "gussets": ("upper_gusset", "lower_gusset"),
 }  # fmt: skip
-"""Which piece a joint of the weld map is the foot of."""
+"""Which pieces a joint of the weld map holds."""
 UNITS: dict[Units, str] = {"inch": "in", "metric": "mm"}
 _SPELT: dict[Units, str] = {"inch": "inches", "metric": "mm"}
 TOLERANCES: dict[Units, str] = {
@@ -75,7 +77,9 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
         "arrangement. Each piece to cut has its part sheet.",
         before=0.3,
     )
-    flow.table((10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "A side", "Size", "Material, grade", "Notes"), rows)
+    flow.table(
+        (10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "Per side", "Size", "Material, grade", "Notes"), rows
+    )
     if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
 
@@ -196,7 +200,7 @@ def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[s
     yield from (
         f"Welded as joint {joint.number} of the weld map: {joint.parts}; {joint.words}."
         for joint in joints(judged)
-        if joint.entered and piece.key == _JOINTS.get(joint.which)
+        if piece.key in _JOINTS[joint.which]
     )
     yield from (f"NOT DRAWN: {left_out}." for left_out in piece.profile.left_out)
 

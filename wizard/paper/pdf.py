@@ -327,8 +327,10 @@ class Document:
         left, right, size = MARGIN, page.width - MARGIN, WORDS
         top, bottom = page.height - MARGIN - size * POINT, MARGIN + 1
         half = (right - left) / 2 - 2
-        framed.text((left, top), shortened(self.title or f"Sheet title {BLANK}", half, bold=True), bold=True)
-        framed.text((right, top), shortened(page.heading, half), align="right")
+        heading = shortened(page.heading, half)
+        beside = right - left - text_width(heading) - 4
+        framed.text((left, top), shortened(self.title or f"Sheet title {BLANK}", beside, bold=True), bold=True)
+        framed.text((right, top), heading, align="right")
         framed.line((left, page.area.top + 0.5), (right, page.area.top + 0.5))
         framed.line((left, page.area.bottom - 0.5), (right, page.area.bottom - 0.5))
         room = right - left - text_width(number) - 4

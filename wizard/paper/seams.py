@@ -106,12 +106,13 @@ def _into(low: float, high: float, least: float, most: float) -> float:
 
 
 def _leader(words: PaperWords, place: PaperWords) -> tuple[Stroke, ...]:
-    """From where words stood to their nearer end where they stand now; none where they still stand over that place."""
-    one, two, three, four = corners(place, 0.5)
-    ends = [((one[0] + four[0]) / 2, (one[1] + four[1]) / 2), ((two[0] + three[0]) / 2, (two[1] + three[1]) / 2)]
-    end = min(ends, key=lambda each: hypot(each[0] - words.at[0], each[1] - words.at[1]))
-    if crossed(corners(place), [(*words.at, *end)]):
+    """From where words stood to the nearest side of where they stand now; none where they still stand over that place."""
+    around = corners(place, 0.5)
+    sides = [((x1 + x2) / 2, (y1 + y2) / 2) for (x1, y1), (x2, y2) in pairwise((*around, around[0]))]
+    clear = [side for side in sides if not crossed(corners(place), [(*words.at, *side)])]
+    if not clear:
         return ()
+    end = min(clear, key=lambda each: hypot(each[0] - words.at[0], each[1] - words.at[1]))
     return (Stroke((words.at, end), "thin"),)
 
 

@@ -142,7 +142,8 @@ class _Sheet:
         flow.row(widths, heading, bold=True)
         for joint in found:
             self._joint(joint, widths, heading)
-        flow.row(widths, (f"{len(found) + 1}", "", "", ""), _WRITING)
+        if not self.close:  # room for a joint of the welder's own
+            flow.row(widths, (f"{len(found) + 1}", "", "", ""), _WRITING)
 
     def _joint(self, joint: Joint, widths: list[float], heading: tuple[str, ...]) -> None:
         flow = self.flow
@@ -168,18 +169,17 @@ class _Sheet:
         common = [first_lines(words, flow.area.width, self.most) for words in common]
         for words in ["; ".join(common)] if common and self.close else common:
             flow.paragraph(words, before=0.3)
-        others = "Other joints: "
+        others = []
         if not all(joint.process for joint in found):
-            process = self._answer(_WELD_PROCESS).upper()
-            start = others if any(joint.process for joint in found) else ""
-            flow.paragraph(f"{start}Process {process}. Filler and gas {self._answer(_FILLER)}.", before=0.3)
-        if not all(joint.preheat for joint in found):
-            preheat = shown(_PREHEAT, judged) or FOLLOW_THE_FILLER_MAKER
-            flow.paragraph(
-                f"{others if any(joint.preheat for joint in found) else ''}Preheat: {preheat}.",
-                before=0.3,
+            rest = ", other joints:" if any(joint.process for joint in found) else ""
+            others.append(
+                f"Process{rest} {self._answer(_WELD_PROCESS).upper()}. Filler and gas {self._answer(_FILLER)}."
             )
-        for words in least_legs(judged):
+        if not all(joint.preheat for joint in found):
+            rest = ", other joints" if any(joint.preheat for joint in found) else ""
+            others.append(f"Preheat{rest}: {shown(_PREHEAT, judged) or FOLLOW_THE_FILLER_MAKER}.")
+        others += least_legs(judged)
+        for words in [" ".join(others)] if self.close else others:
             flow.paragraph(words, before=0.3)
         flow.paragraph(
             f"Order of runs, tacks first: {order_of_runs(found)}, each in short bits, opposite side next. Set against shrinking: "

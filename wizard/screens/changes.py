@@ -9,8 +9,9 @@ from textual.widgets import Static
 from textual.worker import Worker, WorkerState
 
 from rules.judging.judge import Finding
+from rules.judging.proposal import Proposal
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
-from rules.judging.proposals import Looked, Proposal, look_for
+from rules.judging.proposals import Looked, look_for
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.next_step import entry_behind
 from wizard.desk.session import Session

@@ -15,8 +15,6 @@ from rules.measure.said import in_units
 from rules.tables import sources
 from rules.values.wheel_end.gaps import CHECKED_GAP
 
-SPEAKS_OF = 12
-"""Findings at most; the table of all pairs holds the rest."""
 SOURCES = sources.COMMON_PRACTICE.saying(in_units("; ".join(f"{band.words}: {band.why}" for band in BANDS), None))
 OWN_CHECK: dict[frozenset[str], tuple[str, AtLeast | None]] = {
     frozenset(("rim", "caliper")): ("caliper_barrel_gap", CLEAR),
@@ -63,7 +61,7 @@ def room(
         own = ", but for {own} that a check of their own speaks for" if corner_room.near else ""
         return (Judgement("good", f"All {{judged}} pairs of parts have room{own}.{still}", figures=figures),)
     worst_first = sorted(near, key=lambda pair: (pair.verdict != "stop", pair.gap or 0.0))
-    return tuple(map(_judgement, worst_first[:SPEAKS_OF]))
+    return tuple(map(_judgement, worst_first))
 
 
 def _found_already(pair: BetweenTwo, checked_gaps: Mapping[str, float]) -> bool:

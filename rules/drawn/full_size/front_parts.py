@@ -34,7 +34,7 @@ SHOWN = (
     OnBoard("lower lugs"),
     OnBoard("hub bolts"),
     OnBoard("steering arm"),
-    OnBoard("tie-rod end"),
+    OnBoard("tie-rod end", pen="adjacent", covers=False),
     OnBoard("upper joint housing"),
     OnBoard("lower joint housing"),
     OnBoard("upper pivot bolt"),

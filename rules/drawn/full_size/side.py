@@ -89,7 +89,7 @@ SHOWN = (
     OnBoard("upper pivot bolt"),
     OnBoard("lower pivot bolt"),
     OnBoard("steering arm"),
-    OnBoard("tie-rod end"),
+    OnBoard("tie-rod end", pen="adjacent", covers=False),
     OnBoard("upper joint housing"),
     OnBoard("lower joint housing"),
 )

@@ -5,7 +5,8 @@ from typing import NamedTuple
 from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, OutsideRange
-from rules.measure.quantity import GRAVITY
+from rules.measure.display import show
+from rules.measure.quantity import GRAVITY, Units
 from rules.measure.units import Kg, Mm, NewtonPerMm
 from rules.motion.front_end import FrontEnd
 from rules.motion.search import last_that_holds
@@ -33,10 +34,10 @@ class SpringRest(NamedTuple):
     middle: float
     most: float
 
-    @property
-    def text(self) -> str:
-        """In one line, for the written-out working of what rests on it."""
-        return f"the wheel stands {self.middle:.4g} mm above ride height as drawn ({self.least:.4g} to {self.most:.4g})"
+    def words_in(self, units: Units) -> str:
+        """In one line, in a sheet's units, for the written-out working of what rests on it."""
+        middle, least, most = (show(travel, "mm", units) for travel in (self.middle, self.least, self.most))
+        return f"the wheel stands {middle} above ride height as drawn ({least} to {most})"
 
 
 @value(

@@ -7,7 +7,7 @@ import pytest
 
 from rules.corner.part import Part
 from rules.drawn.arrangement import ArrangedView, arrangement
-from rules.drawn.full_size.shapes import PaperWords, Stroke
+from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
 from rules.drawn.patches import Patch
@@ -82,6 +82,28 @@ def test_what_the_plate_hides_is_dashed_and_bought_parts_are_neighbours() -> Non
     assert letters.count("A") == 2, "the cutting plane has its letter at both ends"
 
 
+def test_from_outside_every_hub_bolt_has_its_hole() -> None:
+    """Four holes of 0.58 in on a 4.7 x 3.7 in rectangle about the wheel centre, as the sample's sheet says."""
+    scale, found = views()
+    circles = [item for item in found["from outside the car"].view.items if isinstance(item, PaperCircle)]
+    holes = [item for item in circles if item.radius * scale / IN == pytest.approx(0.29)]
+    places = sorted((round(item.centre[0] * scale / IN, 3), round(item.centre[1] * scale / IN, 3)) for item in holes)
+    assert places == [(-2.35, -1.85), (-2.35, 1.85), (2.35, -1.85), (2.35, 1.85)]
+
+
+def test_without_a_plate_no_cutting_plane_and_all_views_in_one_row() -> None:
+    """There is no section it could belong to, and one view alone is no page."""
+    _, rows = arrangement(judged_document(document("fell_badger_finished_metric")), 267.0, 130.0, third_angle=False)
+    (row,) = rows
+    assert [one.name.split(",")[0] for one in row] == ["from outside the car", "front", "back", "square to the axis"]
+    assert not [item for one in row for item in one.view.items if isinstance(item, PaperWords) and item.text == "A"]
+
+
+def test_a_part_that_no_page_holds_is_drawn_at_the_last_reduction() -> None:
+    scale, rows = arrangement(ox(), 30.0, 2.0, third_angle=True)
+    assert scale == 50 and rows
+
+
 def test_nothing_known_draws_nothing() -> None:
     assert arrangement(judged_document({}), 255.0, 140.0, third_angle=True)[1] == ()
     assert isometric([], 60.0, 60.0).items == ()
@@ -130,7 +152,7 @@ def test_a_row_leaves_room_for_its_names_with_the_wheel_centres_level(height: fl
     scale, rows = arrangement(
         judged_document(document("wrong_cannot_be_put_together")), 255.0, height, third_angle=True
     )
-    assert scale in (5.0, 10.0)
+    assert 4 <= scale <= 8, "as large as the page holds, not the next round reduction"
     for row in rows:
         top, bottom = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
         assert top - bottom <= height - 10

@@ -69,6 +69,37 @@ def test_the_tie_rod_pin_and_stops_by_hand() -> None:
     assert rear.at[0] == pytest.approx(-(3.5 + 3 / 16) * IN) and rear.height == pytest.approx(4 * IN)
 
 
+def test_the_tie_rod_post_stands_beside_the_arm_and_has_its_pins_hole() -> None:
+    """In inches by hand: arm 1 9/16 high, which sinks 0.3 in 5.6, so half of it and 0.3 / 5.6 x 1.25 at the end of half a
+    2 1/2 post, 1/4 for a sleeve and 1/4 to the middle of a 1/2 post: 0.7813 + 0.0670 + 0.25 + 0.25 = 1.3482 further down, at
+    1.6482 down; bolts 3/4 either way. Pin 8.4 over the base less a foot of 1/2: 7.9; over it 1/2 pin and 1/4: 8.65."""
+    made_one = made()
+    bolts = sorted(hole.centre[1] / IN for hole in made_one.base.holes if hole.what == "post 3")
+    assert bolts == pytest.approx([-1.6482 - 0.75, -1.6482 + 0.75], abs=1e-3)
+    plate = next(piece for piece in post_plates(made_one) if piece.key == "fixture_post_3")
+    (hole,) = plate.profile.holes
+    assert (*hole.centre, hole.diameter) == pytest.approx((0.0, 7.9 * IN, IN), abs=1e-3)
+    assert plate.profile.outline.top == pytest.approx(8.65 * IN)
+
+
+@pytest.mark.parametrize(
+    "unknown",
+    [("joint_angles", "tie_rod_outer_bolt"), ("loads", "tie_rod_stud_diameter"), ("upright", "steering_arm_height")],
+)
+def test_without_bolt_stud_or_arm_the_tie_rod_post_has_no_plate_and_says_why(unknown: tuple[str, str]) -> None:
+    sheet = document("scree_ox_strength")
+    del sheet[unknown[0]][unknown[1]]
+    found = fixture(judged_document(sheet))
+    assert found is not None and found.posts[2].at == pytest.approx((-6.2 * IN, -0.3 * IN), abs=0.05)
+    assert "fixture_post_3" not in {piece.key for piece in post_plates(found)}
+    assert any(words.startswith("plate of the tie-rod post") for words in found.left_out)
+
+
+def test_a_bolt_that_runs_fore_and_aft_has_no_level_pin_up_and_down() -> None:
+    found = made(joint_angles__tie_rod_outer_bolt="fore and aft")
+    assert found.posts[2].pin == 0 and any(words.startswith("plate of the tie-rod post") for words in found.left_out)
+
+
 def test_hub_holes_are_its_own_bolt_circle_and_pilot() -> None:
     found = made()
     studs = [hole for hole in found.base.holes if hole.what == "wheel stud"]

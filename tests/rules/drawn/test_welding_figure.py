@@ -50,7 +50,7 @@ def has(found: list[tuple[float, ...]], *line: float) -> bool:
 def test_the_two_faces_stand_as_far_apart_as_measured() -> None:
     outlines = lines(front().items, "outline")
     assert has(outlines, 0.0, -11.0, 0.0, 11.0)  # 55 mm each way
-    assert has(outlines, -12.0, -11.0, -12.0, 11.0)  # 60 behind
+    assert has(outlines, -12.0, -26.0, -12.0, 24.0)  # 60 behind, from the pivot 130 below to that 120 above
     assert len(outlines) == 2
 
 

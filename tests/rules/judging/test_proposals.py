@@ -9,8 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rules.judging.judge import Finding, Judged
+from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
-from rules.judging.proposals import SHOWN, EntryChange, Looked, Moved, Proposal, in_trouble, look_for
+from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for
 from rules.sheet import FIELDS
 from rules.sheet.choosable import choosable
 from sample_sheets import document, samples

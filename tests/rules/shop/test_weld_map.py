@@ -22,11 +22,23 @@ def test_joints_are_numbered_in_the_order_of_the_sheet() -> None:
         (2, "Two lower lugs to the back of the plate"),
         (3, "Steering arm to the channel's rear side"),
         (4, "Caliper bracket to the plate's front edge"),
+        (5, "Channel: sides to its back, both to the plate"),
     ]
 
 
+def test_what_the_sheet_does_not_ask_has_its_row_of_blanks_and_no_place_in_the_order() -> None:
+    """A channel of three strips is welded to the plate and to itself, a tube to the plate alone, a plate alone to nothing."""
+    assert found()[-1].words == "form, leg, length, sides, prep, gap: ________"
+    assert "5" not in order_of_runs(found())
+    for beam, more in (("tube", ["Tube to the back of the plate"]), ("none", [])):
+        assert [joint.parts for joint in found(upright={"beam": beam})[4:]] == more
+    gusseted = found(plate={"gusset_at": "upper lugs", "gusset_thickness": "1/4 in", "gusset_along_plate": "1 in",
+                            "gusset_along_lug": "1 in"})  # fmt: skip
+    assert gusseted[-1].parts == "Gussets to lugs and plate"
+
+
 def test_sizes_stand_in_words() -> None:
-    upper, _, arm, _ = found()
+    upper, _, arm, *_ = found()
     assert upper.words == "fillet on both sides; leg 3/8 in; 4.2 in long, each run"
     assert arm.words == "fillet round a rectangle; leg 3/8 in; 3 9/16 in by 1 9/16 in, all round"
     bevel = found(weld_upper={"form": "full bevel"})[0]

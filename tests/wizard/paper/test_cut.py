@@ -53,6 +53,24 @@ def circles(drawing: Drawing) -> list[tuple[float, float, float]]:
     return sorted((round(c.dxf.center.x, 6), round(c.dxf.center.y, 6), round(2 * c.dxf.radius, 6)) for c in found)
 
 
+@pytest.mark.parametrize(("units", "one"), [("mm", 1.0), ("in", 25.4)])
+def test_uneven_mount_places_are_drilled_where_the_clock_says_left_and_mirrored_right(
+    units: cut.FileUnits, one: float
+) -> None:
+    """By hand: an hour is 30 deg, 12 up and 3 to the front, which is to the left on LEFT. 12 at 60 mm: 0 across, 60 up. 4 at 55:
+    55 sin 120 = 47.631 to the front, 55 cos 120 = -27.5. 7:30 at 62: 62 sin 225 = -43.841, behind, and 43.841 down."""
+    sheet: dict[str, Any] = tomllib.loads(sample("dune_wren_finished").read_text("utf-8"))
+    sheet["plate"] = PLATE
+    sheet["hub"] = {key: entry for key, entry in sheet["hub"].items() if not key.startswith("mount_")}
+    sheet["hub"] |= {"mount_bolts": 3, "mount_places": "12 at 60 mm; 4 at 55 mm; 7:30 at 62 mm"}
+    files = cut_files(judged_document(sheet), units)
+    for side, front in (("left", -1), ("right", 1)):
+        found = circles(opened(files[f"hub_plate_{side}_{units}.dxf"]))
+        bolts = [(x * one, y * one) for x, y, across in found if across * one == pytest.approx(13, abs=1e-3)]
+        wanted = [(0.0, 60.0), (front * 47.631, -27.5), (front * -43.841, -43.841)]
+        assert np.allclose(sorted(bolts), sorted(wanted), atol=2e-3)
+
+
 FIXTURE = ["fixture_base_mm.dxf", "fixture_post_1_mm.dxf", "fixture_post_2_mm.dxf", "fixture_foot_mm.dxf"]
 
 

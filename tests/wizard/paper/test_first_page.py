@@ -28,6 +28,11 @@ def test_it_stays_one_page_however_much_is_wrong(name: str, paper: str) -> None:
     sheet = sample(name)
     files = dict.fromkeys(("part_sheets.pdf", "fixture.pdf", "coping.pdf", "motion_sheet.pdf", *NAMES[:-1]))
     assert len(pages(first_page_pdf(judged(sheet), [*files], paper, cut_left_out=True))) == 1
+    cut = ("hub_plate_left", "hub_plate_right", "upper_lug", "lower_lug", "upper_gusset", "lower_gusset", "beam_side",
+           "beam_back", "steering_arm", "caliper_bracket", "fixture_base", "fixture_post_1", "fixture_post_2",
+           "fixture_foot")  # fmt: skip
+    every = [*files, *(f"{piece}_in.dxf" for piece in cut)]
+    assert len(pages(first_page_pdf(judged(sheet), every, paper))) == 1
 
 
 def test_a_stop_says_that_nothing_is_to_be_cut() -> None:
@@ -35,7 +40,15 @@ def test_a_stop_says_that_nothing_is_to_be_cut() -> None:
     wrong["caliper"] = {**wrong["caliper"], "reach_above_rotor": "3 in"}
     (words,) = pages(first_page_pdf(judged(wrong), NAMES[:-1], cut_left_out=True))
     assert "DO NOT CUT. The caliper hits the wheel barrel" in words
-    assert "Cut files are left out" in words
+    assert "Cut nothing. Cut files are left out" in words
+
+
+def test_cut_files_of_a_stop_that_were_asked_for_are_not_said_to_be_free_to_cut() -> None:
+    wrong = document()
+    wrong["caliper"] = {**wrong["caliper"], "reach_above_rotor": "3 in"}
+    (words,) = pages(first_page_pdf(judged(wrong), NAMES))
+    assert "Cut nothing before what stands in the frame above is settled" in words
+    assert "keeps it from being cut" not in words
 
 
 def test_estimates_and_missing_answers_are_named() -> None:
@@ -56,3 +69,12 @@ def test_every_paper_of_a_folder_has_its_row() -> None:
     for name in files:
         if name.endswith((".pdf", ".dxf")):
             assert squeezed(name) in squeezed(words)
+
+
+def test_a_title_longer_than_the_header_stands_whole_on_it() -> None:
+    sheet = sample("dune_wren_finished")
+    sheet["title"] = (
+        "Dune Wren, front uprights as drawn again after the bearing of the donor hub turned out to be another one " * 2
+    )
+    (words,) = pages(first_page_pdf(judged(sheet), NAMES))
+    assert squeezed(sheet["title"]) in squeezed(words)

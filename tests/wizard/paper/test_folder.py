@@ -316,3 +316,14 @@ def test_a_link_stays_a_link(tmp_path: Path) -> None:
     write(tmp_path / "papers", document(title="Another title"))
     assert paper.is_symlink()
     assert "Another title" in elsewhere.read_text("utf-8")
+
+
+def test_a_paper_with_nothing_on_it_is_left_out_and_the_first_page_says_so(tmp_path: Path) -> None:
+    """Half done: no plate, no pivots. A general arrangement and a fixture would each be a page with one line on it."""
+    sheet = document("dune_wren_half_done")
+    result = judged(sheet)
+    written = write_hand_over(result, sheet, tmp_path / "papers").papers
+    names = {path.name for path in written}
+    assert "welding_sheet.pdf" in names and not names & {"general_arrangement.pdf", "fixture.pdf"}
+    words = " ".join(pages((tmp_path / "papers" / "first_page.pdf").read_bytes()))
+    assert "Not drawn yet, since plate and pivots are not on the sheet: general arrangement and fixture." in words

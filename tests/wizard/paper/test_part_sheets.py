@@ -58,3 +58,19 @@ def test_a_plate_with_everything_in_it_is_one_page(paper: str, bolts: str) -> No
     for words in ("lightening hole", "arc of the edge", "S8", "P2", "Measured L"):
         assert words in found[0]
     assert found[0].count("hub bolt hole") == int(bolts)
+
+
+def test_the_hole_table_has_uneven_mount_places_from_both_edges_and_the_wheel_centre() -> None:
+    """By hand, mm: 4 at 55 is 55 sin 120 = 47.63 to the front, which is to the left, and 27.5 down. The plate's left edge is 63.5
+    and its lower one 279.4 - 140 = 139.4 from the wheel centre: 15.87 and 111.9. 7:30 at 62 is 43.84 to the right and down:
+    107.34 and 95.56. 12 at 60 stands on the upright line: 63.5 and 199.4."""
+    sheet = whole("dune_wren_finished")
+    sheet["units"] = "metric"
+    sheet["plate"] |= {"width": "127 mm", "height": "279.4 mm", "spindle_from_top": "140 mm",
+                       "spindle_from_front": "63.5 mm", "hole_diameter": "13 mm"}  # fmt: skip
+    sheet["hub"] = {key: entry for key, entry in sheet["hub"].items() if not key.startswith("mount_")}
+    sheet["hub"] |= {"mount_bolts": 3, "mount_places": "12 at 60 mm; 4 at 55 mm; 7:30 at 62 mm"}
+    said = squeezed(next(page for page in pages(part_sheets_pdf(judged(sheet))) if "Part sheet 1: Hub plate" in page))
+    for row in ("ø 13 63.5 199.4 on the line 60 up", "ø 13 15.87 111.9 47.63 left 27.5 down",
+                "ø 13 107.3 95.56 43.84 right 43.84 down"):  # fmt: skip
+        assert squeezed(row) in said

@@ -3,7 +3,7 @@
 import pytest
 
 from rules.drawn.full_size.places import crossed
-from rules.drawn.full_size.shapes import PaperBox, PaperWords, Stroke, corners
+from rules.drawn.full_size.shapes import Align, PaperBox, PaperWords, Stroke, corners
 from wizard.paper.seams import holds, segments, whole_words
 
 ROOM = PaperBox(0.0, 0.0, 200.0, 150.0)
@@ -19,6 +19,17 @@ def test_no_line_runs_through_words_that_were_moved(angle: float, over: float) -
     assert holds(ROOM, moved)
     lines = [item for item in found if isinstance(item, Stroke)]
     assert not any(crossed(corners(moved), segments(line)) for line in lines)
+
+
+@pytest.mark.parametrize("align", ["left", "centre", "right"])
+@pytest.mark.parametrize("angle", [0.0, 90.0])
+def test_words_moved_square_to_their_line_are_joined_to_it_too(align: Align, angle: float) -> None:
+    """Straight above or beside where they stood no end of the words is nearer than their long side."""
+    at = (100.0, -12.0) if angle == 0 else (-12.0, 75.0)
+    found = whole_words((PaperWords(at, "plate face 68.6 mm", align, angle),), (ROOM,))
+    (line,) = [item for item in found if isinstance(item, Stroke)]
+    (moved,) = [item for item in found if isinstance(item, PaperWords)]
+    assert line.points[0] == at and not crossed(corners(moved), segments(line))
 
 
 def test_words_that_went_far_are_joined_to_where_they_stood() -> None:

@@ -60,7 +60,7 @@ def test_help_says_how_to_measure_every_entry_of_the_step(drive: Drive, half_don
         assert isinstance(pilot.app.screen, ReadingScreen)
         text = pilot.app.screen.text.plain
         for name in PAGES[3].fields:
-            assert ASKED[name].how in text
+            assert ASKED[name].how_in("inch") in text
         for caution in (caution for step in PAGES[3].steps for caution in step.cautions):
             assert caution in text
 
@@ -75,7 +75,7 @@ def test_the_list_of_checks_has_limits_and_sources(drive: Drive, half_done: Path
         assert isinstance(pilot.app.screen, ReadingScreen)
         text = pilot.app.screen.text.plain
         for node in trade().checks.values():
-            assert all(part in text for part in (node.name, node.note.good, node.note.stop, node.note.source))
+            assert all(part in text for part in (node.name, *node.note.words_in("inch").values(), node.note.source))
 
     drive(half_done, act)
 
