@@ -7,7 +7,7 @@ from typing import Any
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposals import Looked
-from rules.sheet.choosable import NEVER_LESS, NEVER_MORE
+from rules.sheet.choosable import NEVER_LESS, NEVER_MORE, to_be_made
 
 
 def entry_words(entry: EntryChange) -> str:
@@ -23,7 +23,8 @@ def change_words(proposal: Proposal) -> str:
     """
     words = " and ".join(map(entry_words, proposal.entries))
     only = f" Only with another {' and another '.join(proposal.bought)}." if proposal.bought else ""
-    return f"{words[:1].upper()}{words[1:]}.{only}"
+    made = "".join(f" {told}" for one in proposal.entries if (told := to_be_made(one.name, one.to)))
+    return f"{words[:1].upper()}{words[1:]}.{only}{made}"
 
 
 def outcome_words(proposal: Proposal) -> list[str]:

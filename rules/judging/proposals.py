@@ -8,16 +8,17 @@ leaves something unjudged that was judged, is not offered. Where nothing alone w
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
 
+from rules.checks.agreement.geometry import AS_TAPED
 from rules.graph.results import Verdict
 from rules.judging.following import Candidate, after_a_stride, follow
 from rules.judging.judge import Finding, Judged
-from rules.judging.levers import Answers, Lever, best_places, levers
+from rules.judging.levers import Answers, Lever, best_places, levers, now_of
 from rules.judging.probe import RANK, Probe, Score
 from rules.judging.proposal import RED, Proposal, compared
 from rules.judging.reader import check_id
 from rules.judging.trade import trade
 from rules.judging.trials import ALL, ALONE, SHARE, Spent, Trials
-from rules.sheet.choosable import bought_anew
+from rules.sheet.choosable import bought_anew, of_an_own_part, too_large_to_be_meant
 
 SHOWN = 3
 """Changes offered for a finding at most."""
@@ -27,9 +28,7 @@ FOLLOWED = 6
 """Levers followed to their end where asking is slow; those that help most."""
 FARTHER = 2
 """How often a change that was not enough on the whole sheet is made larger."""
-MEASURED_TWICE = frozenset(
-    check_id(f"{which}-joint-{way}-as-taped") for which in ("upper", "lower") for way in ("inboard", "height", "ahead")
-)
+MEASURED_TWICE = {check_id(tie.id): (tie.one, tie.other) for tie in AS_TAPED}
 """Two measurements of one thing: which of them is right is found with the tape, and not by choosing."""
 
 SUM_UP = frozenset((check_id("strength-least"), check_id("what-gives-first")))
@@ -92,11 +91,18 @@ def _nothing_to_choose(trials: Trials, finding: Finding) -> Looked | None:
     if finding.asks_about:
         return Looked(finding, measure=(finding.asks_about,))
     if finding.check in MEASURED_TWICE:
-        return Looked(finding, measure=trade().fields_of(finding.check)[:1])
+        return Looked(finding, measure=_both_measured(*MEASURED_TWICE[finding.check]))
     probe = Probe(trials.judged.worked, finding.check, finding.about)
     if probe.here().rank >= probe.best:  # what holds it down is an estimate, or that nobody published
         return Looked(finding, measure=finding.estimated_from)
     return None
+
+
+def _both_measured(one: str, other: str) -> tuple[str, ...]:
+    """Both; where the other is worked out, what it is worked out from of the same step."""
+    step = trade().fields[one].step
+    fields = (other,) if other in trade().fields else trade().fields_of(other)
+    return tuple(dict.fromkeys((one, *(field for field in fields if trade().fields[field].step == step))))
 
 
 def _looked_into(trials: Trials, finding: Finding) -> Looked:
@@ -152,8 +158,17 @@ class _Search:
             if nearest is not None and (reached is None or nearest.score > reached.score):
                 self.partly.append(nearest)
         found += [one for one in self.partly if one.score.rank > here.rank]
-        found.sort(key=lambda one: (-one.score.rank, _bought(one.answers), one.effort))
+        found.sort(key=self._in_order)
         return found
+
+    def _in_order(self, one: Candidate) -> tuple[int, bool, int, bool, float]:
+        """What is too large to be meant comes last; where a part is too weak, its own sizes come before where things stand."""
+        fields = one.answers.keys()
+        elsewhere = self.finding.group == "strength" and not all(map(of_an_own_part, fields))
+        return -one.score.rank, self._too_large(one.answers), _bought(one.answers), elsewhere, one.effort
+
+    def _too_large(self, answers: Answers) -> bool:
+        return any(too_large_to_be_meant(name, now_of(self.judged.worked, name), to) for name, to in answers.items())
 
     def _worth_following(self, here: Score) -> list[tuple[Lever, tuple[int, ...]]]:
         """The levers that do something when moved by a stride, those that help most first; and which ways to go."""

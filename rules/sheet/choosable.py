@@ -1,5 +1,7 @@
 """Which entries a builder can still choose, and which are facts about the car or about a part that was bought."""
 
+from math import radians
+
 from rules.measure.quantity import KINDS
 from rules.sheet import FIELDS
 from rules.tables.shelf import SHELF
@@ -12,7 +14,7 @@ GIVEN_WITH_A_PART = frozenset(
     steering.travel_per_turn steering.steering_wheel_diameter steering.tie_rod_outer_shank steering.tie_rod_inner_shank
     joint_angles.upper_allowed joint_angles.lower_allowed joint_angles.tie_rod_outer_allowed
     joint_angles.tie_rod_inner_allowed spring.shock_shortest spring.shock_longest spring.shock_diameter spring.free_length
-    spring.solid_length plate.bore plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
+    spring.solid_length plate.hole_diameter plate.bracket_hole_spacing plate.bracket_hole_diameter
     bolts.upper_ball_width bolts.lower_ball_width arms.tie_rod_tube arms.body_roll job.centre_of_gravity_height
     arms.static_toe
     """.split()
@@ -37,7 +39,7 @@ KEEPS_HALF = frozenset("arms.bump_travel arms.droop_travel steering.stop_angle s
 ELSEWHERE = ("rotor.finished_thickness", "caliper.line_pressure")
 CHOICES = (
     "joint_angles.upper_bolt", "joint_angles.lower_bolt", "joint_angles.tie_rod_outer_bolt", "pivots.upper_shear",
-    "pivots.lower_shear",
+    "pivots.lower_shear", "steering.stopped_by",
 )  # fmt: skip
 """Choices that are a matter of how it is put together."""
 EMPTY_IS_NOUGHT = ("pivots.axis_ahead", "joint_angles.upper_set", "joint_angles.lower_set", "arms.static_camber")
@@ -71,4 +73,56 @@ def bought_anew(name: str) -> str:
     >>> bought_anew("wheel.diameter"), bought_anew("steering.rack_travel"), bought_anew("pivots.castor")
     ('wheel', 'rack', '')
     """
-    return "rack" if name == "steering.rack_travel" else FIELDS[name].bought or ""
+    return _BOUGHT.get(name, FIELDS[name].bought or "")
+
+
+def to_be_made(name: str, answer: str) -> str:
+    """What has to be made or fitted for another answer; empty where the entry says it all.
+
+    >>> to_be_made("steering.stopped_by", "rack"), to_be_made("pivots.castor", "4 deg")
+    ('', '')
+    """
+    return _MADE.get((name, answer), "")
+
+
+def too_large_to_be_meant(name: str, now: object, to: object) -> bool:
+    """Whether a change is rather another design: a third of a part's size, 50 mm of a place, or 8 deg.
+
+    >>> too_large_to_be_meant("pivots.spacing", 240.0, 300.0), too_large_to_be_meant("plate.thickness", 12.0, 15.0)
+    (True, False)
+    """
+    if not isinstance(now, float) or not isinstance(to, float):
+        return False
+    by, unit = abs(to - now), KINDS[FIELDS[name].kind].unit
+    if unit == "rad":
+        return by > LARGE_ANGLE
+    if FIELDS[name].step in PLACES:
+        return by > LARGE_MOVE
+    return by > abs(now) / 3 and by > SMALL_PART
+
+
+_BOUGHT = {
+    "steering.rack_travel": "rack", "brakes.master_bore": "master cylinder", "brakes.rear_master_bore": "rear master cylinder",
+}  # fmt: skip
+_MADE = {
+    (
+        "steering.stopped_by",
+        "upright or arm",
+    ): "A stop has to be welded or bolted on upright or arm, set to the angle entered.",
+}
+PLACES = ("pivots", "steering", "arms", "spring")
+"""Steps whose lengths say where something stands, rather than how large it is."""
+OWN_PARTS = ("plate", "upright", "bolts")
+"""Steps whose lengths are sizes of the builder's own parts; so are `OWN_SIZES`."""
+OWN_SIZES = frozenset({"arms.lower_tube", "arms.upper_tube", "rotor.finished_thickness"})
+LARGE_MOVE, LARGE_ANGLE, SMALL_PART = 50.0, radians(8.0), 10.0
+"""mm of a place, rad of an angle; mm that any part may grow by. This program's own."""
+
+
+def of_an_own_part(name: str) -> bool:
+    """Whether an entry is a size of a part the builder makes.
+
+    >>> of_an_own_part("plate.thickness"), of_an_own_part("pivots.spacing")
+    (True, False)
+    """
+    return FIELDS[name].step in OWN_PARTS or name in OWN_SIZES

@@ -4,7 +4,7 @@ from math import asin, inf, radians
 
 from rules.graph.bands import AtLeast, AtMost, Limits, at_most
 from rules.graph.declare import check
-from rules.graph.results import Judgement, Waits
+from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
 from rules.motion.linkage import SteeringLinkage
@@ -41,7 +41,7 @@ def _where(found: float) -> tuple[str, PlaceFigures]:
     step="arms",
     title="Arms and tie rods reach all the travel",
     good="every place from full droop to full bump is reached, at every lock where the steering is known",
-    stop="something locks before",
+    stop="something locks before, or no travel at all is entered",
     source=sources.GEOMETRY.saying("every link keeps its length"),
 )
 def travel_is_reached(
@@ -52,6 +52,12 @@ def travel_is_reached(
     steering_begun: bool | None = None,
 ) -> Judgement:
     """Whether the links can take up every position that bump stop, strap and steering stop allow."""
+    if not more_than(droop_travel + bump_travel, 0.0):
+        return Judgement(
+            "stop",
+            "No travel at all is entered, neither bump nor droop: nothing was tried but ride height.",
+            "Enter how far the wheel goes up to its bump stop and down to its strap or the shock's end.",
+        )
     if travel_sweep.blocked:
         least = min(travel_sweep.blocked, key=lambda blocked: abs(blocked.locks_at))
         way, holds = side(least.travel), "the bump stop" if least.travel > 0 else "a strap"
@@ -74,6 +80,33 @@ def _rod_locks(blocked: Blocked) -> Judgement:
     words, figures = place(blocked.travel, blocked.lock)
     change = "Less lock or less travel, a longer steering arm, or the tie rod's inner pivot elsewhere."
     return Judgement("stop", f"The tie rod does not reach at {words}: the steering locks before.", change, figures)
+
+
+@check(
+    "static-toe",
+    step="arms",
+    title="Toe as set",
+    limits=AtMost("mm", 10.0, 20.0),
+    good="{good} or less, in or out, both wheels together",
+    watch="more: few cars are set so",
+    stop="more than {watch}: no car runs so",
+    source=MEMORY,
+)
+def static_toe_is_usual(static_toe: Mm | None, limits: AtMost) -> Judgement:
+    """How far the wheels are set out of straight at ride height. A slip of unit or of half and whole shows here."""
+    if static_toe is None:
+        raise DoesNotApply("no toe is entered; it counts as none")
+    found, verdict = {"toe": (abs(static_toe), "mm")}, limits.verdict(abs(static_toe))
+    text = f"Both wheels together are set {{toe}} toe-{'in' if static_toe >= 0 else 'out'}"
+    if verdict == "good":
+        return Judgement("good", f"{text}.", figures=found)
+    why = (
+        "few cars are set so"
+        if verdict == "watch"
+        else "no car runs so: the tyres scrub, and it does not hold its line"
+    )
+    change = "Measure again across the treads at wheel-centre height; half of it is one wheel's. Then set the tie rods."
+    return Judgement(verdict, f"{text}; {why}.", change, found)
 
 
 @check(

@@ -1,7 +1,7 @@
 """The front end as the sheet gives it, ready to be moved; and moved through all its travel and lock."""
 
 from dataclasses import replace
-from math import asin, cos, sin
+from math import asin, cos, hypot, sin
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
@@ -18,6 +18,8 @@ from rules.sheet.steering import RodMover, StoppedBy
 from rules.tables import sources
 
 EXACT = sources.GEOMETRY.saying("every link keeps its length; rules/motion/front_end.py")
+NO_ARM = 1.0
+"""mm: an arm shorter than the tape reads moves nothing."""
 MIRRORED = "both wheels travel alike and the body stays level"
 
 
@@ -50,6 +52,11 @@ def steering_linkage(
     need(steering, "inner_ahead", "inner_from_centre", "inner_height", *of_its_own, *ends_at)
     inner = (steering.inner_ahead, steering.inner_from_centre - track / 2, steering.inner_height)
     relay_arm = given(steering, "relay_arm_length") or 0.0
+    if of_its_own and abs(relay_arm) < NO_ARM:
+        raise OutsideRange(
+            "the arms the relay rod hangs on have no length, so nothing moves it",
+            change="Enter the length of the arms the relay rod hangs on, from shaft to rod joint.",
+        )
     return SteeringLinkage(kind, inner, -track / 2, travel, stop, relay_arm, stop_on, toe)
 
 
@@ -100,6 +107,13 @@ def steered_upright(
 def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:
     if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
         raise NotJudged("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
+    if upright.tie_rod_end:
+        end, axis = upright.tie_rod_end, upright.on_axis(upright.tie_rod_end[2])
+        if hypot(end[0] - axis[0], end[1] - axis[1]) < NO_ARM:
+            raise OutsideRange(
+                "the tie rod's outer end lies on the steering axis, so it has no arm to turn the wheel by",
+                change="Put right tie-rod end ahead of wheel centre or tie-rod end inboard of hub face.",
+            )
     try:
         return hung.steered(upright, linkage) if hung is not None else FrontEnd(upright, linkage=linkage)
     except CannotReach:

@@ -48,6 +48,7 @@ tie-rod-threads: 1.5 | 1.485 1 | 0.99
 ackermann-error: 2 | 2.02 |
 tie-rod-over-centre: 30 | 29.7 25 | 24.75
 returns-over-whole-lock: 5 |  | 4.95
+static-toe: 10 | 10.1 20 | 20.2
 bump-steer-turned: 1 | 1.01 |
 camber-change: 1 | 1.01 |
 castor-in-travel: 2 | 2.02 |

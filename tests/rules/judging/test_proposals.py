@@ -11,9 +11,9 @@ from hypothesis import strategies as st
 from rules.judging.judge import Finding, Judged
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
-from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for
+from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for, look_for_each
 from rules.sheet import FIELDS
-from rules.sheet.choosable import choosable
+from rules.sheet.choosable import choosable, of_an_own_part, too_large_to_be_meant
 from sample_sheets import document, samples
 from tests.support.base_sheet import MOVING, Changes, changed
 from tests.support.judging import judged_document
@@ -176,8 +176,10 @@ def test_what_an_estimate_holds_down_is_to_be_measured() -> None:
 def test_a_joint_taped_in_two_ways_is_to_be_taped_again_and_not_moved() -> None:
     sheet = judged(document("wrong_joints_taped_otherwise"))
     found = {one.check: look_for(sheet, one) for one in in_trouble(sheet)}["lower-joint-height-as-taped"]
-    assert not found.offers and found.measure == ("pivots.lower_below",)
-    assert no_offer_words(found) == ["Only a measurement makes this better: measure lower joint below centre taped."]
+    assert not found.offers and found.measure == ("pivots.lower_below", "pivots.lower_below_spindle")
+    assert no_offer_words(found) == [
+        "Only a measurement makes this better: measure lower joint below centre taped and lower pivot below wheel centre."
+    ]
 
 
 def test_a_question_asks_for_a_second_look_and_a_yes_and_offers_no_other_figure() -> None:
@@ -280,3 +282,53 @@ def test_a_part_that_nobody_publishes_a_limit_for_is_helped_until_it_is_only_sho
     found = look_for(before, finding)
     assert finding.verdict == "watch" and found.offers and {offer.after for offer in found.offers} == {"shown"}
     hold(sheet, finding, found, before)
+
+
+def test_the_stop_that_holds_the_lock_is_offered_and_has_to_be_fitted() -> None:
+    found = looked(MOVING | {"steering.stopped_by": "nothing"}, "steering-stops")
+    (offer,) = found.offers
+    assert [(one.name, one.to) for one in offer.entries] == [("steering.stopped_by", "upright or arm")]
+    assert "welded or bolted on" in change_words(offer)
+
+
+def test_the_sizes_of_a_weak_part_are_offered_before_where_it_stands() -> None:
+    sheet = judged(document("scree_ox_strength"))
+    finding = next(one for one in in_trouble(sheet) if one.check == "caliper-bracket-strength")
+    offers = look_for(sheet, finding).offers
+    own = [all(of_an_own_part(entry.name) for entry in offer.entries) for offer in offers]
+    assert own and own == sorted(own, reverse=True)
+
+
+# By hand: a third of 12 mm is 4 mm, which is less than any part may grow by; a third of 60 is 20.
+@pytest.mark.parametrize(
+    ("name", "now", "to", "large"),
+    [("plate.thickness", 12.0, 20.0, False), ("plate.thickness", 60.0, 79.0, False), ("plate.thickness", 60.0, 81.0, True),
+     ("pivots.spacing", 240.0, 289.0, False), ("pivots.spacing", 240.0, 291.0, True),
+     ("pivots.castor", 0.1, 0.2, False), ("pivots.castor", 0.1, 0.3, True), ("steering.stopped_by", "rack", "nothing", False)],
+)  # fmt: skip
+def test_a_change_too_large_to_be_meant(name: str, now: object, to: object, large: bool) -> None:
+    assert too_large_to_be_meant(name, now, to) is large
+
+
+def test_many_findings_share_what_may_be_tried_and_each_is_told() -> None:
+    sheet = judged(document("wrong_bolts"))
+    findings = in_trouble(sheet)
+    told = list(look_for_each(sheet, findings))
+    assert [looked.finding for looked in told] == list(findings)
+    offers = {looked.finding.key: looked.offers for looked in told}
+    assert offers["hub-bolt-threads"] and offers["upper-lug-edge"]
+    (sums_up,) = (looked for looked in told if looked.finding.check == "what-gives-first")
+    assert "asked for by itself" in no_offer_words(sums_up)[0]
+
+
+def test_what_was_cut_short_says_so() -> None:
+    cut = Looked(judged(changed({})).findings[0], tried=("pivots.castor",), cut_short=True)
+    assert "Not all was tried" in no_offer_words(cut)[-1]
+    assert "Not all was tried" not in no_offer_words(Looked(cut.finding, tried=("pivots.castor",)))[-1]
+
+
+def test_a_miss_that_goes_deeper_into_a_stop_says_so() -> None:
+    deeper = Moved("travel-reached", "Travel", "stop", "stop")
+    near = Proposal((EntryChange("pivots.spacing", "10 in", "11 in"),), "stop", "good", "", worse=(deeper,))
+    told = no_offer_words(Looked(judged(changed({})).findings[0], tried=("pivots.spacing",), nearest=near))
+    assert told[-1].endswith("then good, but further into a stop: Travel.")

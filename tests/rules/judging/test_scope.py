@@ -50,6 +50,7 @@ BEGINS = {
     ("steering.stop_angle", "stop-before-rack-end"): "without stops on the upright the rack's own end is the stop",
     ("steering.stop_angle", "bump-steer-turned"): RACK_LOCKS,
     ("steering.stop_angle", "tie-rod-over-centre"): RACK_LOCKS,
+    ("arms.static_toe", "static-toe"): "a toe that is not entered counts as none, and the tie rods are set for none",
 }
 """Answers that begin an optional thing themselves, with the check that then no longer speaks, and why that is right."""
 

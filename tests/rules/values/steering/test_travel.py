@@ -345,14 +345,16 @@ def test_a_tie_rod_that_does_not_reach_names_the_place() -> None:
 
 
 def test_a_sheet_without_arms_is_finished_and_nothing_of_travel_is_judged(
-    judged: JudgedWith, finding: FindingOf
+    judged: JudgedWith, finding: Callable[..., Finding]
 ) -> None:
     assert judged({}).verdict == "good"
     for check in CHECKS:
         assert finding(check, {}).verdict == "not judged", check
 
 
-def test_arms_without_steering_are_judged_with_the_wheels_straight(finding: FindingOf, moving: Moving) -> None:
+def test_arms_without_steering_are_judged_with_the_wheels_straight(
+    finding: Callable[..., Finding], moving: Moving
+) -> None:
     steers = ("steering.", "joint_angles.")
     hung = {name: (None if name.startswith(steers) else entry) for name, entry in {**moving, **RODS}.items()}
     for check in ("bump-steer", "bump-steer-turned"):
@@ -363,19 +365,19 @@ def test_arms_without_steering_are_judged_with_the_wheels_straight(finding: Find
 
 
 @pytest.mark.parametrize("key", ["bump_travel", "upper_front_height", "lower_rear_height"])
-def test_begun_arms_wait_for_what_is_missing(finding: FindingOf, moving: Moving, key: str) -> None:
+def test_begun_arms_wait_for_what_is_missing(finding: Callable[..., Finding], moving: Moving, key: str) -> None:
     for check in CHECKS[:-1]:
         found = finding(check, {**moving, f"arms.{key}": None})
         assert (found.verdict, found.waits_for) == ("waiting", (f"arms.{key}",)), check
 
 
-def test_begun_steering_keeps_bump_steer_waiting(finding: FindingOf, moving: Moving) -> None:
+def test_begun_steering_keeps_bump_steer_waiting(finding: Callable[..., Finding], moving: Moving) -> None:
     found = finding("bump-steer", {**moving, "steering.inner_height": None})
     assert (found.verdict, found.waits_for) == ("waiting", ("steering.inner_height",))
 
 
 def test_arms_known_from_the_front_only_say_nothing_of_castor(
-    judged: JudgedWith, finding: FindingOf, moving: Moving
+    judged: JudgedWith, finding: Callable[..., Finding], moving: Moving
 ) -> None:
     front_view = {**moving, **STEADY} | {
         f"arms.{arm}_{key}": None
@@ -389,7 +391,7 @@ def test_arms_known_from_the_front_only_say_nothing_of_castor(
     assert finding("bump-steer", front_view).verdict == "good"
 
 
-def test_no_travel_at_all_is_not_judged(finding: FindingOf, moving: Moving) -> None:
+def test_no_travel_at_all_is_not_judged(finding: Callable[..., Finding], moving: Moving) -> None:
     still = {**moving, "arms.bump_travel": "0 mm", "arms.droop_travel": "0 mm"}
     for check in ("bump-steer", "camber-change", "castor-in-travel"):
         assert finding(check, still).verdict == "not judged", check
@@ -398,9 +400,46 @@ def test_no_travel_at_all_is_not_judged(finding: FindingOf, moving: Moving) -> N
 # --- travel-reached --------------------------------------------------------------------------------------------------
 
 
+def test_no_travel_at_all_is_a_stop(finding: Callable[..., Finding], moving: dict[str, object]) -> None:
+    found = finding("travel-reached", {**moving, "arms.bump_travel": "0 mm", "arms.droop_travel": "0 mm"})
+    assert found.verdict == "stop" and found.text.startswith("No travel at all is entered")
+    assert finding("travel-reached", {**moving, "arms.bump_travel": "0 mm"}).verdict != "stop"
+
+
+# Common practice, no source: 0 to 3 mm is set on most cars; twice ten of it on none.
+@pytest.mark.parametrize(
+    ("toe", "verdict"),
+    [("10 mm", "good"), ("-10 mm", "good"), ("10.1 mm", "watch"), ("-20 mm", "watch"), ("20.1 mm", "stop"),
+     ("-28 mm", "stop"), (None, "does not apply")],
+)  # fmt: skip
+def test_toe_beyond_what_any_car_runs(
+    finding: Callable[..., Finding], moving: dict[str, object], toe: str | None, verdict: str
+) -> None:
+    assert finding("static-toe", {**moving, "arms.static_toe": toe}).verdict == verdict
+
+
+def test_a_tie_rod_end_on_the_steering_axis_is_said_so(judged: JudgedWith, moving: dict[str, object]) -> None:
+    known = judged({**moving, **RODS}).worked.known
+    height = known["tie_rod_end_height"]
+    ahead, across, _ = known["upright_points"].on_axis(height)
+    inboard = known["hub_face_offset"] - across
+    on_axis = {"steering.tie_rod_ahead": f"{ahead:.2f} mm", "steering.tie_rod_inboard": f"{inboard:.2f} mm"}
+    found = [one for one in judged({**moving, **RODS, **on_axis}).findings if one.verdict == "stop"]
+    assert any(one.text.startswith("The tie rod's outer end lies on the steering axis") for one in found)
+
+
+def test_relay_arms_of_no_length_are_said_so(judged: JudgedWith, moving: dict[str, object]) -> None:
+    relay = {**moving, **RODS, "steering.linkage": "relay rod", "steering.relay_arm_length": "0 mm"}
+    found = [one for one in judged(relay).findings if one.verdict == "stop"]
+    assert found and all("have no length" in one.text and "from shaft to rod joint" in one.change for one in found[:1])
+    assert not any(
+        "have no length" in one.text for one in judged({**relay, "steering.relay_arm_length": "-150 mm"}).findings
+    )
+
+
 @pytest.mark.parametrize("droop", ["4 mm", "8 mm", "60 mm"])
 def test_arms_that_only_rise_do_not_count_as_drooping(
-    judged: JudgedWith, finding: FindingOf, moving: Moving, droop: str
+    judged: JudgedWith, finding: Callable[..., Finding], moving: Moving, droop: str
 ) -> None:
     # Leaned in this far, the upright and the upper arm lie almost in a line: whichever way the lower arm swings, the wheel
     # rises. A rise of 8 mm is no droop of 8 mm.
@@ -414,7 +453,7 @@ def test_arms_that_only_rise_do_not_count_as_drooping(
 
 
 def test_travel_the_arms_do_not_reach_stops_with_the_place(
-    judged: JudgedWith, finding: FindingOf, moving: Moving
+    judged: JudgedWith, finding: Callable[..., Finding], moving: Moving
 ) -> None:
     far = {**moving, **RODS, "arms.bump_travel": "400 mm"}
     found = finding("travel-reached", far)
@@ -426,7 +465,7 @@ def test_travel_the_arms_do_not_reach_stops_with_the_place(
     assert finding("travel-reached", {**moving, **RODS, "arms.bump_travel": "398 mm"}).text.count("arms lock") == 0
 
 
-def test_droop_the_arms_do_not_reach_asks_for_a_strap(finding: FindingOf, moving: Moving) -> None:
+def test_droop_the_arms_do_not_reach_asks_for_a_strap(finding: Callable[..., Finding], moving: Moving) -> None:
     found = finding("travel-reached", {**moving, **RODS, "arms.droop_travel": "500 mm"})
     assert found.verdict == "stop" and "droop" in found.text and "a strap" in found.change
 
@@ -434,7 +473,7 @@ def test_droop_the_arms_do_not_reach_asks_for_a_strap(finding: FindingOf, moving
 NO_STOP = {"steering.stop_angle": None, "steering.rack_travel": "57 mm", "steering.stopped_by": "rack"}
 
 
-def test_a_tie_rod_that_locks_first_stops_with_the_place(finding: FindingOf, moving: Moving) -> None:
+def test_a_tie_rod_that_locks_first_stops_with_the_place(finding: Callable[..., Finding], moving: Moving) -> None:
     found = finding("travel-reached", {**moving, **RODS, **NO_STOP, "steering.inner_height": "400 mm"})
     assert found.verdict == "stop"
     assert found.text.startswith("The tie rod does not reach at 90 mm")
@@ -558,7 +597,7 @@ def test_a_wheel_that_travels_alone_is_steered_by_the_rod_to_the_wheel_that_stan
     assert known["bump_toe_alone"] > 0.0
 
 
-def test_bump_steer_on_whole_sheets(finding: FindingOf, moving: Moving) -> None:
+def test_bump_steer_on_whole_sheets(finding: Callable[..., Finding], moving: Moving) -> None:
     sound = finding("bump-steer", {**moving, **STEADY})
     assert sound.verdict == "good" and sound.grade == "common practice"
     wrong = finding("bump-steer", {**moving, **RODS, "steering.inner_height": "400 mm"})
@@ -567,7 +606,9 @@ def test_bump_steer_on_whole_sheets(finding: FindingOf, moving: Moving) -> None:
     assert slightly.verdict == "watch"
 
 
-def test_bump_steer_that_grows_beyond_the_usual_travel_is_not_good(finding: FindingOf, moving: Moving) -> None:
+def test_bump_steer_that_grows_beyond_the_usual_travel_is_not_good(
+    finding: Callable[..., Finding], moving: Moving
+) -> None:
     # 0.8 mm over 150 mm, and 4.2 over 200 where 4 would be good.
     found = finding("bump-steer", {**moving, **RODS})
     assert found.verdict == "watch" and "over all the travel by 4.2 mm" in found.text and "more than 4 mm" in found.text
@@ -583,7 +624,7 @@ def test_bump_steer_turned(angle: float, verdict: str) -> None:
     assert degrees(judgement.figures["angle"][0]) == pytest.approx(angle)
 
 
-def test_bump_steer_turned_on_whole_sheets(finding: FindingOf, moving: Moving) -> None:
+def test_bump_steer_turned_on_whole_sheets(finding: Callable[..., Finding], moving: Moving) -> None:
     assert finding("bump-steer-turned", {**moving, **RODS}).verdict == "good"
     wrong = finding("bump-steer-turned", {**moving, **RODS, "steering.inner_height": "400 mm"})
     assert wrong.verdict == "watch" and wrong.grade == "no published figure"
@@ -600,7 +641,7 @@ def test_camber_change(angle: float, verdict: str) -> None:
     assert "at {travel_there} bump" in judgement.text and judgement.figures["travel_there"] == (110.0, "mm")
 
 
-def test_camber_change_on_whole_sheets(finding: FindingOf, moving: Moving) -> None:
+def test_camber_change_on_whole_sheets(finding: Callable[..., Finding], moving: Moving) -> None:
     lower_front = {"arms.upper_front_height": "530 mm", "arms.upper_rear_height": "530 mm"}
     assert finding("camber-change", {**moving, **RODS, **lower_front}).verdict == "good"
     steep = {"arms.upper_front_height": "470 mm", "arms.upper_rear_height": "470 mm"}
@@ -631,7 +672,7 @@ def test_castor_that_does_not_change_is_told_at_ride_height() -> None:
     assert judgement.verdict == "good" and "at ride height." in judgement.text
 
 
-def test_castor_in_travel_on_whole_sheets(finding: FindingOf, moving: Moving) -> None:
+def test_castor_in_travel_on_whole_sheets(finding: Callable[..., Finding], moving: Moving) -> None:
     assert finding("castor-in-travel", {**moving, **RODS}).verdict == "good"
     # Lower hinge falling 85 to the rear: the lower pivot runs forward and back as it rises and falls.
     changes = finding("castor-in-travel", {**moving, **RODS, "arms.lower_rear_height": "200 mm"})
@@ -650,12 +691,16 @@ def test_castor_in_travel_on_whole_sheets(finding: FindingOf, moving: Moving) ->
     # A 15 in rim: 190.5 and 17.5 of edge are 208 below the wheel centre; a housing of 22 leaves 186 for the pivot.
     [("185.9 mm", "good"), ("186 mm", "good"), ("186.1 mm", "stop")],
 )
-def test_lower_joint_with_the_tyre_flat(finding: FindingOf, moving: Moving, below: str, verdict: str) -> None:
+def test_lower_joint_with_the_tyre_flat(
+    finding: Callable[..., Finding], moving: Moving, below: str, verdict: str
+) -> None:
     found = finding("lower-joint-with-tyre-flat", {**moving, "pivots.lower_below_spindle": below})
     assert found.verdict == verdict
     assert ("digs into the road" in found.text) == (verdict == "stop")
 
 
-def test_a_lower_joint_below_the_rim_is_told_how_far_up_it_must_go(finding: FindingOf, moving: Moving) -> None:
+def test_a_lower_joint_below_the_rim_is_told_how_far_up_it_must_go(
+    finding: Callable[..., Finding], moving: Moving
+) -> None:
     found = finding("lower-joint-with-tyre-flat", {**moving, "pivots.lower_below_spindle": "200 mm"})
     assert "14 mm" in found.text
