@@ -64,7 +64,10 @@ assert found.verdict == "shown" and "shear of the bolt" in found.text, found
 
 def run(folder: Path, *command: str) -> str:
     """What a command in the copy prints; fails with it where the command does."""
-    environment = os.environ | {"PYTHONPATH": str(folder), "PYTHONDONTWRITEBYTECODE": "1"}
+    environment = os.environ | {
+        "PYTHONPATH": str(folder),
+        "PYTHONDONTWRITEBYTECODE": "",
+    }  # compiled once for all commands
     done = subprocess.run([sys.executable, *command], cwd=folder, env=environment, capture_output=True, text=True)
     assert done.returncode == 0, done.stdout + done.stderr
     return done.stdout

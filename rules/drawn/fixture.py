@@ -140,7 +140,7 @@ def fixture(judged: Judged) -> Fixture | None:
         []
         if bars
         else [
-            "bar: the pivot bolts' threads are not on the sheet; one of this stock stands in; settle them before posts are cut"
+            "bar: the pivot bolts' threads are not on the sheet; one of this stock is assumed; settle them before posts are cut"
         ]
     )
     bar = min(bars, default=stock.bar)

@@ -10,7 +10,6 @@ of it the answers to that part. Others gather what they take: `Annotated[..., Ev
 `Annotated[..., AnswersOf(steps)]` every answer of some steps.
 """
 
-import math
 from collections.abc import Callable, Iterable, Mapping
 from types import MappingProxyType
 from typing import Any
@@ -25,11 +24,12 @@ from rules.graph.annotations import (
     unit_of,
     without_none,
 )
+from rules.graph.ask import ask
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Declared, Every, Waiting, in_name
 from rules.graph.node import Input, Node, in_order
-from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
+from rules.graph.results import Judgement
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
@@ -146,28 +146,57 @@ class Graph:
         light: bool = False,
         leaving: frozenset[str] = frozenset(),
     ) -> tuple[Worked, frozenset[str]]:
-        """Work out with other answers only what they can change, and name the values and checks that rest on them.
+        """Work out with other answers only what they change, and name the values that changed and the checks to ask again.
 
-        before: what was worked out with other answers; it is left as it is. What was put off there counts as changed.
-        light: put off what is heavy, and what rests on it. leaving: names of values to put off where not all that is heavy is.
+        A value is asked again where something it takes is not as it was; where its answer is as before, what takes it is not.
+        before: what was worked out with other answers; it is left as it is. What was put off there and need not be is worked
+        out now. light: put off what is heavy, and what rests on it. leaving: names of values to put off where not all that is
+        heavy is.
         """
         had = {
             name: answer for name, answer in before.known.items() if name in self._given and name not in before.stood_in
         }
         changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
         changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
-        touched = before.put_off.union(name for name, needs in self._needs_set.items() if not changed.isdisjoint(needs))
-        touched |= {self._stand_ins[name] for name in changed if name in self._stand_ins}
         worked = before.copy()
         worked.leaves = self.heavy if light else leaving
-        stale = {name for name in before.stood_in if self._stand_ins[name] in touched}
-        for name in (*changed, *touched, *stale):
+        for name in changed:
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
+        now = set() if before.leaves <= worked.leaves else before.put_off
+        moved = changed.copy()
         for name, node in self.values.items():
-            if name in touched:
-                self._work_out_one(node, worked)
-        return worked, frozenset(touched)
+            question = node.note.stands_for
+            # What waits may wait for what a value farther below waits for.
+            waits_anew = name in before.waits and not changed.isdisjoint(self._needs_set[name])
+            if name in now or question in changed or waits_anew or not moved.isdisjoint(node.origins):
+                self._ask_anew(node, before, worked, moved)
+        asked = {
+            name
+            for name, node in self.checks.items()
+            if name in now
+            or not moved.isdisjoint(node.origins)
+            or (not changed.isdisjoint(self._needs_set[name]) and _looks_further(name, before))
+        }
+        for name in asked:
+            worked.forget(name)
+        return worked, frozenset(moved - changed | asked)
+
+    def _ask_anew(self, node: Node, before: Worked, worked: Worked, moved: set[str]) -> None:
+        """Ask a value once more, and add it to what moved, with a question it stands for, where it is not as before."""
+        self._forget(node, worked)
+        self._work_out_one(node, worked)
+        for name in filter(None, (node.name, node.note.stands_for)):
+            if before.same(name, worked):
+                worked.take_over(name, before)
+            else:
+                moved.add(name)
+
+    @staticmethod
+    def _forget(node: Node, worked: Worked) -> None:
+        worked.forget(node.name)
+        if node.note.stands_for in worked.stood_in:
+            worked.forget(node.note.stands_for)
 
     def what_if(self, worked: Worked, field_name: str, *names: str) -> Callable[[Any], Worked]:
         """A function that gives values, and what values or checks rest on, with another answer to one field.
@@ -180,32 +209,30 @@ class Graph:
     def what_if_all(
         self, worked: Worked, field_names: Iterable[str], *names: str
     ) -> Callable[[Mapping[str, Any]], Worked]:
-        """The same with other answers to some fields at once, by name.
-
-        A value none of whose inputs comes out otherwise is taken over: an answer seldom changes all that rests on it.
-        """
+        """The same with other answers to some fields at once, by name."""
         changed = frozenset(field_names)
         chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
         again = [
             self.values[need] for need in chain if need in self.values and not changed.isdisjoint(self._needs_set[need])
         ]
-        stale_names = [node.name for node in again] + [name for name in names if name in self.checks]
+        checks = [name for name in names if name in self.checks]
         trial = worked.copy()
+        strayed: set[str] = set()
 
         def with_answers(answers: Mapping[str, Any]) -> Worked:
             trial.known.update(answers)
-            moved = {
-                name for name, answer in answers.items() if name not in worked.known or worked.known[name] != answer
-            }
-            for stale in stale_names:
+            for stale in checks:
                 trial.forget(stale)
+            moved = set(changed)
             for node in again:
-                if not node.gathers and not node.waiting and moved.isdisjoint(node.origins):
-                    trial.take_over(node.name, worked)
-                    continue
-                self._work_out_one(node, trial)
-                if not trial.is_as_in(worked, node.name):
-                    moved |= {node.name, getattr(node.note, "stands_for", "")}
+                if not moved.isdisjoint(node.origins):
+                    self._ask_anew(node, worked, trial, moved)
+                    strayed.add(node.name)
+                elif node.name in strayed:
+                    self._forget(node, trial)
+                    for name in {node.name, node.note.stands_for} - changed:
+                        trial.take_over(name, worked)
+                    strayed.discard(node.name)
             return trial
 
         return with_answers
@@ -223,109 +250,7 @@ class Graph:
         return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
-        put_off = node.name in worked.leaves
-        if node.takes is not None and not put_off:  # by far most: everything it takes is known
-            known = worked.known
-            try:
-                arguments = {parameter: known[origin] for parameter, origin in node.takes}
-            except KeyError:
-                return self._with_some_missing(node, worked, put_off)
-            return self._ask(node, worked, {**node.fixed, **arguments}, self._to_measure(node, worked))
-        return self._with_some_missing(node, worked, put_off)
-
-    @staticmethod
-    def _to_measure(node: Node, worked: Worked) -> list[str]:
-        """What to measure of the estimates it rests on, in order."""
-        estimated = worked.estimated
-        if estimated.keys().isdisjoint(node.origins):
-            return []
-        return [field for given in node.inputs for field in estimated.get(given.origin, ())]
-
-    def _with_some_missing(self, node: Node, worked: Worked, put_off: bool) -> Any:
-        """Ask its function without what it can do without, or note why it cannot be asked."""
-        arguments: dict[str, Any] = dict(node.fixed)
-        gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
-        waits: list[str] = []
-        not_judged: Reason | None = None
-        for given in node.inputs:
-            origin = given.origin
-            if origin in worked.known:
-                (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
-            elif origin in worked.broken and not_judged:
-                continue  # nobody has asked for this, so what failed is said by what was asked for
-            elif origin in worked.broken:
-                worked.broken[node.name] = worked.broken[origin]
-                worked.crashed |= {node.name} if origin in worked.crashed else set()
-                return None
-            elif origin in worked.put_off:
-                put_off = True
-            elif given.into:
-                continue
-            elif given.optional:
-                arguments[given.parameter] = None
-            elif origin in worked.not_here:
-                worked.not_here[node.name] = worked.not_here[origin]
-                return None
-            else:
-                waits += worked.waits.get(origin, (origin,))
-                not_judged = not_judged or worked.not_judged.get(origin)
-        if waits or not_judged:
-            return worked.note_waiting(node.name, waits, not_judged)
-        if put_off:  # only what would be worked out otherwise
-            worked.put_off.add(node.name)
-            return None
-        return self._ask(node, worked, arguments, self._to_measure(node, worked), gathered)
-
-    def _ask(
-        self,
-        node: Node,
-        worked: Worked,
-        arguments: dict[str, Any],
-        measure: list[str],
-        gathered: Mapping[str, dict[str, Any]] = MappingProxyType({}),
-    ) -> Any:
-        """Ask its function, and note the answer, or why there is none.
-
-        measure: what to measure of the estimates it rests on. gathered: what is handed on in one argument.
-        """
-        try:
-            for into, hand_on in node.gathers.items():
-                arguments[into] = hand_on(gathered[into])
-            for into, names in node.waiting.items():
-                arguments[into] = tuple(
-                    name for name in names if name in worked.waits and name not in worked.not_judged
-                )
-            answer = node.function(**arguments)
-            if isinstance(answer, float) and not math.isfinite(answer):
-                raise ArithmeticError("the result is not a finite number")
-        except Waits as wait:
-            return worked.note_waiting(node.name, wait.fields)
-        except NotJudged as why:
-            return worked.note_waiting(node.name, why.fields, why.reason)
-        except DoesNotApply as why:
-            worked.not_here[node.name] = why.reason
-            return None
-        except Exception as fault:  # any fault of one function is shown as that function's, never as a pass
-            if isinstance(fault, OutsideRange):
-                worked.broken[node.name] = fault.reason
-            else:
-                worked.broken[node.name] = Reason(
-                    f"{node.name} could not be worked out: {str(fault) or type(fault).__name__}"
-                )
-                worked.crashed.add(node.name)
-            return None
-        if measure and isinstance(answer, float):
-            # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
-            handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
-            measure = list(worked.estimated.get(handed[0], ())) if handed else measure
-        if isinstance(answer, Estimate) and answer.measure not in measure:
-            measure.append(answer.measure)
-        if measure:
-            worked.estimated[node.name] = tuple(dict.fromkeys(measure))
-        worked.known[node.name] = answer
-        if question := getattr(node.note, "stands_for", ""):
-            worked.stand_in(question, node.name)
-        return answer
+        return ask(node, worked, put_off=node.name in worked.leaves)
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member
@@ -403,3 +328,14 @@ class Graph:
                 f"{function.__name__}: {parameter} could be any of {', '.join(found)}; put the step in front"
             )
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
+
+
+def _looks_further(check: str, worked: Worked) -> bool:
+    """Whether its words rest on more than it takes: on which answer moves its number most, why it failed, what it waits for."""
+    answer = worked.known.get(check)
+    given = answer if isinstance(answer, tuple) else (answer,)
+    return (
+        check in worked.broken
+        or check in worked.waits
+        or any(isinstance(one, Judgement) and (one.again is not None or one.rests_on) for one in given)
+    )

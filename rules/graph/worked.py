@@ -1,10 +1,45 @@
 """What has been worked out for one sheet: the engine's notebook."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass, field
+from collections.abc import Mapping
+from dataclasses import dataclass, field, fields, is_dataclass
 from typing import Any
 
 from rules.graph.results import Reason
+
+_NOTHING = object()
+
+
+_PLAIN = (float, str, int, bool, type(None))
+_given: dict[type, tuple[str, ...]] = {}
+
+
+def _same(one: Any, other: Any) -> bool:
+    """Whether two answers, or reasons for none, are alike in all that anybody can make of them.
+
+    A number or a text may carry more than `==` sees, by itself or deep inside: the load case of a factor, a reason's figures.
+    """
+    if one is other:
+        return True
+    if type(one) is not type(other) or one != other:
+        return False
+    if type(one) in _PLAIN:
+        return True
+    if is_dataclass(one):
+        kind = type(one)
+        if kind not in _given:
+            _given[kind] = tuple(kept.name for kept in fields(one) if kept.init)
+        return all(_same(getattr(one, name), getattr(other, name)) for name in _given[kind])
+    if isinstance(one, Mapping):
+        return (
+            list(one) == list(other) and all(_same(one[key], other[key]) for key in one) and _carry_the_same(one, other)
+        )
+    if isinstance(one, tuple | list) and not all(map(_same, one, other)):
+        return False
+    return _carry_the_same(one, other)
+
+
+def _carry_the_same(one: Any, other: Any) -> bool:
+    return _same(getattr(one, "__dict__", None), getattr(other, "__dict__", None))
 
 
 @dataclass(slots=True)
@@ -43,37 +78,8 @@ class Worked:
         """Drop what is known of a name."""
         for kept in self._all():
             kept.pop(name, None)
-        self.crashed.discard(name)
-        self.put_off.discard(name)
-        self.stood_in.discard(name)
-
-    def take_over(self, name: str, other: "Worked") -> None:
-        """What another has of a name, in place of what there is."""
-        for kept, others in zip(self._all(), other._all(), strict=True):
-            if name in others:
-                kept[name] = others[name]
-            else:
-                kept.pop(name, None)
-        for mine, theirs in ((self.crashed, other.crashed), (self.put_off, other.put_off)):
-            (mine.add if name in theirs else mine.discard)(name)
-
-    def is_as_in(self, other: "Worked", name: str) -> bool:
-        """Whether a name was worked out, from what is measured, and to the same as in another."""
-        if name not in self.known or name not in other.known or self.estimated.get(name) != other.estimated.get(name):
-            return False
-        return bool(self.known[name] == other.known[name])
-
-    def note_waiting(self, name: str, wanted: Iterable[str], not_judged: Reason | None = None) -> None:
-        """Note what a name waits for: fields, a value standing for whatever that waits for itself.
-
-        What waits for a value that no entry would give is not judged, for that value's reason.
-        """
-        wanted = tuple(wanted)
-        self.waits[name] = tuple(dict.fromkeys(field for each in wanted for field in self.waits.get(each, (each,))))
-        if not self.waits[name]:  # no entry would help: it is not judged, for the reason its value is not
-            not_judged = not_judged or next((self.not_judged[each] for each in wanted if each in self.not_judged), None)
-        if not_judged:
-            self.not_judged[name] = not_judged
+        for marks in self._marks():
+            marks.discard(name)
 
     def stand_in(self, question: str, value: str) -> None:
         """Let a value that was worked out answer a question, unless somebody has."""
@@ -84,5 +90,26 @@ class Worked:
             if value in self.estimated:
                 self.estimated[question] = self.estimated[value]
 
+    def same(self, name: str, other: "Worked") -> bool:
+        """Whether the same is known of a name, or why it is not."""
+        mine, its = self._of(name), other._of(name)
+        return all(_same(one, another) for one, another in zip(mine, its, strict=True))
+
+    def take_over(self, name: str, other: "Worked") -> None:
+        """Have of a name what another has of it. An equal number worked out anew would not be the very one handed on."""
+        for mine, its in zip(self._all(), other._all(), strict=True):
+            if name in its:
+                mine[name] = its[name]
+        for marks, others in zip(self._marks(), other._marks(), strict=True):
+            if name in others:
+                marks.add(name)
+
+    def _of(self, name: str) -> tuple[Any, ...]:
+        kept = (one.get(name, _NOTHING) for one in self._all())
+        return (*kept, *(name in marks for marks in self._marks()))
+
     def _all(self) -> tuple[dict[str, Any], ...]:
         return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
+
+    def _marks(self) -> tuple[set[str], ...]:
+        return self.crashed, self.put_off, self.stood_in

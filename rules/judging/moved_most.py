@@ -70,7 +70,10 @@ def _rates(graph: Graph, judgement: Judgement, worked: Worked) -> dict[str, floa
         if not isinstance(entered, float) or KINDS[graph.fields[field].kind].unit not in NUDGE or now is None:
             continue
         nudge = NUDGE[_unit(graph, field)]
-        then = judgement.again(graph.what_if(worked, field, *judgement.rests_on)(entered + nudge).known)
+        nudged = graph.what_if(worked, field, *judgement.rests_on)(entered + nudge)
+        if all(worked.same(name, nudged) for name in judgement.rests_on):
+            continue
+        then = judgement.again(nudged.known)
         if then is not None and abs(then - now) * SAID[_unit(graph, field)][0] > LEAST * nudge * 10:
             rates[field] = (then - now) / nudge
     return rates

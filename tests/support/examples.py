@@ -2,8 +2,8 @@
 
 from hypothesis import settings
 
-IN_THE_SUITE = 100
-"""What hypothesis draws unless told otherwise, and so what the suite's profile says; `.ci/long_run` says more."""
+IN_THE_SUITE = 25
+"""What a property test draws unless it says otherwise. `.ci/long_run` draws twenty times as many."""
 
 
 def more_in_a_long_run(count: int) -> int:

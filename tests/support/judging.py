@@ -10,26 +10,20 @@ from rules.sheet import Sheet, read_sheet
 from sample_sheets import document
 from tests.support.base_sheet import MOVING, changed
 
-MOST_KEPT = 64
-_kept: dict[str, Judged] = {}
+MOST_KEPT = 96
+_whole: dict[tuple[str, Units | None, bool, bool], Judged] = {}
+"""What was judged, what was last asked for last."""
 
 
-def judged_document(sheet: Mapping[str, Any]) -> Judged:
-    """A sheet's document, read and judged."""
-    text = repr(sheet)
-    if text not in _kept:
-        if len(_kept) == MOST_KEPT:
-            _kept.clear()
-        _kept[text] = judge(read_sheet(sheet))
-    return _kept[text]
-
-
+@cache
 def judged_sample(name: str) -> Judged:
     """A sample, read and judged."""
     return judged_document(document(name))
 
 
-_whole: dict[tuple[str, Units | None, bool, bool], Judged] = {}
+def judged_document(sheet: Mapping[str, Any]) -> Judged:
+    """A sheet's document, read and judged."""
+    return judge_once(read_sheet(sheet))
 
 
 def judge_once(
@@ -44,11 +38,11 @@ def judge_once(
     if before is not None:
         return judge(sheet, shown_in, before, light=light, advice=advice)
     key = repr(sheet), shown_in, light, advice
-    if key not in _whole:
-        if len(_whole) == MOST_KEPT:
-            _whole.clear()
-        _whole[key] = judge(sheet, shown_in, light=light, advice=advice)
-    return _whole[key]
+    found = _whole.pop(key, None) or judge(sheet, shown_in, light=light, advice=advice)
+    _whole[key] = found
+    if len(_whole) > MOST_KEPT:
+        del _whole[next(iter(_whole))]
+    return found
 
 
 @cache

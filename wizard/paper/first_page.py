@@ -110,9 +110,7 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
         said = True
     not_yet = [words for name, words in _NOT_YET.items() if name not in names]
     if not_yet:
-        flow.paragraph(
-            f"Not drawn yet, since plate and pivots are not on the sheet: {' and '.join(not_yet)}.", before=0.3
-        )
+        flow.paragraph(f"Not drawn yet, since plate or pivots cannot be placed: {' and '.join(not_yet)}.", before=0.3)
         said = True
     estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
     for words, fields in (

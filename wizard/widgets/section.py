@@ -48,6 +48,7 @@ class StepRows:
         )
         self.more = TellingLine("", classes="more", markup=False)
         self._said: object = None
+        self._told: object = None
 
     def show(self, away: Sequence[str], session: Session) -> None:
         """Say which rows are set aside, and on a page of like parts how each part stands."""
@@ -71,11 +72,14 @@ class StepRows:
         entered = [session.text(name) for name in self.names if session.entry(name) is not None]
         found = [one.verdict for one in session.judged_so_far.findings if one.step == self.step.name]
         worst = found[0] if found and entered else "waiting"
+        self.heading.set_class(not self.is_open, "closed")
         told = ", ".join(entered[:4]) if entered else "nothing entered"
+        if (worst, told) == self._told:
+            return
+        self._told = worst, told
         self.heading.update(
             lines(
                 plain(f"{mark(worst)} {self.step.title.removeprefix('Weld: ').capitalize()}", "bold")
                 + plain(f"  {told}", "$foreground 65%")
             )
         )
-        self.heading.set_class(not self.is_open, "closed")

@@ -11,6 +11,7 @@ from rules.judging.judge import BEING_WORKED_OUT, judge
 from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from sample_sheets import sample, samples
+from tests.support.examples import more_in_a_long_run
 from wizard.files.sheet_file import read
 
 SHEETS = [name for name in samples() if not name.startswith("wrong_")]
@@ -22,11 +23,11 @@ def document(name: str) -> dict[str, Any]:
 
 @pytest.mark.parametrize("name", SHEETS)
 def test_changed_emptied_and_added_answers_give_what_a_whole_judgement_gives(name: str) -> None:
-    """Twenty random edits one after the other, each taken from another sample, emptied or put back."""
+    """Random edits one after the other, each taken from another sample, emptied or put back."""
     chance, entries = random.Random(name), document(name)
     others = [document(other) for other in SHEETS]
     judged = judge(read_sheet(entries))
-    for _ in range(20):
+    for _ in range(more_in_a_long_run(10)):
         source = chance.choice(others)
         step = chance.choice([step for step, table in source.items() if isinstance(table, dict)])
         key = chance.choice(list(source[step]))
@@ -61,11 +62,11 @@ def test_other_units_are_judged_anew_because_every_text_changes() -> None:
 
 @pytest.mark.parametrize("name", SHEETS)
 def test_what_is_put_off_is_told_and_the_rest_is_as_in_a_whole_judgement(name: str) -> None:
-    """Every numeric answer a little larger: light, then whole from there."""
+    """Numeric answers a little larger: light, then whole from there."""
     sheet = read_sheet(document(name))
     before = judge(sheet)
     numbers = [field for field, answer in sheet.answers.items() if isinstance(answer, float)]
-    for field in random.Random(name).sample(numbers, 12):
+    for field in random.Random(name).sample(numbers, min(len(numbers), more_in_a_long_run(6))):
         changed = replace(sheet, answers={**sheet.answers, field: sheet.answers[field] * 1.004})
         light, whole = judge(changed, before=before, light=True), judge(changed)
         told = {finding.key: finding for finding in whole.findings}

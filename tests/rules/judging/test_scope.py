@@ -71,7 +71,7 @@ def test_leaving_out_one_answer_never_makes_a_stop_or_watch_unjudged_or_good(nam
     Where an entry that cannot be is itself the stop (a ring larger than its rotor), the stop goes with the entry.
     """
     sheet = read_sheet(document(name))
-    whole = judge(sheet, light=True)
+    whole = judge(sheet, light=True, advice=False)
     spoke = {
         check
         for check, verdict in worst_of(whole).items()
@@ -82,7 +82,7 @@ def test_leaving_out_one_answer_never_makes_a_stop_or_watch_unjudged_or_good(nam
         (left_out, check)
         for left_out in sheet.answers
         if left_out in touching
-        for check, verdict in worst_of(judge(without(sheet, left_out), before=whole, light=True)).items()
+        for check, verdict in worst_of(judge(without(sheet, left_out), before=whole, light=True, advice=False)).items()
         if verdict in ("not judged", "does not apply", "good") and check in spoke
     }
     assert silenced - BEGINS.keys() == set()

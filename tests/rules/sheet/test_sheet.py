@@ -348,7 +348,7 @@ DOCUMENTS = st.fixed_dictionaries(
 )  # fmt: skip
 
 
-@settings(max_examples=100)
+@settings(max_examples=more_in_a_long_run(30))
 @given(document=DOCUMENTS)
 def test_no_document_makes_reading_or_judging_raise(document: dict[str, object]) -> None:
     sheet = read_sheet(document)
@@ -433,13 +433,13 @@ ENTRY_OF_KIND = {
 }
 
 
-@settings(max_examples=more_in_a_long_run(25))
+@settings(max_examples=more_in_a_long_run(10))
 @given(document=documents_within_bounds())
 def test_any_sheet_within_bounds_is_read_without_fault_and_every_check_answers(document: dict[str, Any]) -> None:
     every_check_answers(document)
 
 
-@settings(max_examples=more_in_a_long_run(25))
+@settings(max_examples=more_in_a_long_run(10))
 @given(document=documents_of_a_car_with_a_slip())
 def test_any_car_with_a_few_answers_far_out_is_judged_whole(document: dict[str, Any]) -> None:
     every_check_answers(document)

@@ -41,8 +41,8 @@ class Paper:
     def grey(self, page: int) -> Grey:
         """The page as pixels; the last one looked at is kept, since several distances are measured on one page."""
         if self._seen is None or self._seen[0] != page:
-            picture = self.document[page].render(scale=self.dpi / 72).to_pil().convert("L")
-            self._seen = page, np.asarray(picture)
+            picture = self.document[page].render(scale=self.dpi / 72, grayscale=True).to_numpy()
+            self._seen = page, picture.reshape(picture.shape[:2])
         return self._seen[1]
 
     def part(self, page: int, left: float, bottom: float, right: float, top: float) -> Grey:

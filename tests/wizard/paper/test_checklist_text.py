@@ -15,6 +15,7 @@ from rules.sheet import read_sheet
 from rules.shop.checklist import checklist
 from sample_sheets import FINISHED
 from sample_sheets import document as sample_document
+from tests.support.examples import more_in_a_long_run
 from tests.support.judging import judged_document
 from tests.support.paper_reading import on_paper
 from wizard.paper.checklist_text import as_markdown, as_text
@@ -162,7 +163,7 @@ TEXTS = st.text(st.characters(exclude_categories=["Cs"]), max_size=300)
 
 
 @given(TEXTS)
-@settings(max_examples=40)
+@settings(max_examples=more_in_a_long_run(15))
 def test_never_wider_than_the_page_and_only_printable_ascii(text: str) -> None:
     document = marks(text)
     for row in as_text(judged(document), document).splitlines():
@@ -213,7 +214,7 @@ def test_what_is_typed_stays_text(text: str) -> None:
 
 
 @given(TEXTS)
-@settings(max_examples=40)
+@settings(max_examples=more_in_a_long_run(15))
 def test_nothing_typed_changes_the_shape_of_the_markdown(text: str) -> None:
     if not text.strip() or text.strip() in {line.id for line in checklist(judged(CAR))}:
         return

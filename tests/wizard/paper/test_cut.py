@@ -6,6 +6,7 @@ import subprocess
 import sys
 import threading
 import tomllib
+from functools import cache
 from typing import Any
 
 import ezdxf
@@ -37,6 +38,12 @@ def judged(name: str = "dune_wren_finished", title: str | None = None, /, **chan
     if title is not None:
         whole["title"] = title
     return judged_document(whole)
+
+
+@cache
+def files_of_the_plate(units: Any) -> dict[str, bytes]:
+    """The sample's with the plate above, written once for all tests that look at them."""
+    return cut_files(judged(), units)
 
 
 def opened(data: bytes) -> Drawing:
@@ -75,13 +82,13 @@ FIXTURE = ["fixture_base_mm.dxf", "fixture_post_1_mm.dxf", "fixture_post_2_mm.dx
 
 
 def test_left_right_and_bracket_with_the_unit_in_the_name() -> None:
-    assert list(cut_files(judged(), "mm")) == [
+    assert list(files_of_the_plate("mm")) == [
         "hub_plate_left_mm.dxf",
         "hub_plate_right_mm.dxf",
         "caliper_bracket_mm.dxf",
         *FIXTURE,
     ]
-    assert list(cut_files(judged(), "in")) == [
+    assert list(files_of_the_plate("in")) == [
         "hub_plate_left_in.dxf",
         "hub_plate_right_in.dxf",
         "caliper_bracket_in.dxf",
@@ -91,7 +98,7 @@ def test_left_right_and_bracket_with_the_unit_in_the_name() -> None:
 
 @pytest.mark.parametrize("units", ["mm", "in"])
 def test_every_file_passes_the_audit_without_error_or_repair(units: Any) -> None:
-    for data in cut_files(judged(), units).values():
+    for data in files_of_the_plate(units).values():
         audit = opened(data).audit()
         assert (audit.errors, audit.fixes) == ([], [])
 
@@ -100,7 +107,7 @@ def test_every_file_passes_the_audit_without_error_or_repair(units: Any) -> None
     ("units", "code", "measurement", "said"), [("mm", 4, 1, "millimeters"), ("in", 1, 0, "inches")]
 )
 def test_the_file_states_its_unit(units: Any, code: int, measurement: int, said: str) -> None:
-    for data in cut_files(judged(), units).values():
+    for data in files_of_the_plate(units).values():
         drawing = opened(data)
         assert drawing.header["$INSUNITS"] == code
         assert drawing.header["$MEASUREMENT"] == measurement
@@ -123,14 +130,14 @@ def test_the_file_states_its_unit(units: Any, code: int, measurement: int, said:
     ],
 )  # fmt: skip
 def test_holes_are_circles_where_the_sheet_puts_them(units: Any, holes: list[tuple[float, float, float]]) -> None:
-    files = cut_files(judged(), units)
+    files = files_of_the_plate(units)
     assert circles(opened(files[f"hub_plate_left_{units}.dxf"])) == holes
     assert circles(opened(files[f"hub_plate_right_{units}.dxf"])) == holes  # a rectangle is its own mirror image
 
 
 @pytest.mark.parametrize(("units", "size"), [("mm", 1.0), ("in", 25.4)])
 def test_the_outline_is_one_closed_line_of_the_plates_size(units: Any, size: float) -> None:
-    drawing = opened(cut_files(judged(), units)[f"hub_plate_left_{units}.dxf"])
+    drawing = opened(files_of_the_plate(units)[f"hub_plate_left_{units}.dxf"])
     (outline,) = drawing.modelspace().query('LWPOLYLINE[layer=="CUT"]')
     assert outline.closed
     points = [(x * size, y * size, bulge) for x, y, bulge in outline.get_points("xyb")]
@@ -231,7 +238,7 @@ def test_square_corners_and_round_ends_have_no_double_points() -> None:
 
 
 def test_only_outline_and_holes_are_on_cut_and_only_lines_to_scribe_on_scribe() -> None:
-    for data in cut_files(judged()).values():
+    for data in files_of_the_plate("mm").values():
         drawing = opened(data)
         assert {"CUT", "SCRIBE", "NOTES"} <= {layer.dxf.name for layer in drawing.layers}
         kinds = {(entity.dxf.layer, entity.dxftype()) for entity in drawing.modelspace()}
@@ -251,7 +258,7 @@ def test_only_outline_and_holes_are_on_cut_and_only_lines_to_scribe_on_scribe() 
 
 def test_extents_are_those_of_what_is_drawn() -> None:
     """Against the library's own measuring of the file as read back; letters are as wide as their font."""
-    for data in cut_files(judged()).values():
+    for data in files_of_the_plate("mm").values():
         drawing = opened(data)
         box = ezdxf.bbox.extents(drawing.modelspace())
         least, most = (tuple(drawing.header[name]) for name in ("$EXTMIN", "$EXTMAX"))
@@ -261,7 +268,7 @@ def test_extents_are_those_of_what_is_drawn() -> None:
 
 @pytest.mark.parametrize(("units", "length"), [("mm", 100.0), ("in", 4.0)])
 def test_a_reference_line_of_known_length_lies_off_the_piece(units: Any, length: float) -> None:
-    for data in cut_files(judged(), units).values():
+    for data in files_of_the_plate(units).values():
         drawing = opened(data)
         lines = drawing.modelspace().query("LINE")
         lengths = [line.dxf.start.distance(line.dxf.end) for line in lines]
@@ -272,7 +279,7 @@ def test_a_reference_line_of_known_length_lies_off_the_piece(units: Any, length:
 def test_the_pivots_are_marked_where_the_layout_has_them() -> None:
     # Lower pivot 101.6 mm below, ahead by 101.6 x tan 7 deg = 12.474911; left front is to the left, right to the right.
     for side, way in (("left", -1), ("right", 1)):
-        drawing = opened(cut_files(judged())[f"hub_plate_{side}_mm.dxf"])
+        drawing = opened(files_of_the_plate("mm")[f"hub_plate_{side}_mm.dxf"])
         middles = [
             ((line.dxf.start.x + line.dxf.end.x) / 2, line.dxf.start.y)
             for line in drawing.modelspace().query("LINE")
@@ -282,13 +289,13 @@ def test_the_pivots_are_marked_where_the_layout_has_them() -> None:
 
 
 def test_the_bracket_has_two_holes_and_is_made_twice() -> None:
-    drawing = opened(cut_files(judged())["caliper_bracket_mm.dxf"])
+    drawing = opened(files_of_the_plate("mm")["caliper_bracket_mm.dxf"])
     assert circles(drawing) == [(26.5, 54.0, 12.5), (153.5, 54.0, 12.5)]  # (180 - 127) / 2, 80 - 26
     assert "Make 1 left, 1 right" in words(drawing)
 
 
 def test_the_words_a_cutter_needs_stand_beside_the_piece() -> None:
-    said = words(opened(cut_files(judged())["hub_plate_right_mm.dxf"]))
+    said = words(opened(files_of_the_plate("mm")["hub_plate_right_mm.dxf"]))
     for wanted in (
         "HUB PLATE, RIGHT. Make one.", "front is to the right", "Title Dune Wren, front uprights",
         "written 2026-03-04, revision C",
@@ -336,7 +343,7 @@ def test_an_unfinished_sheet_says_so() -> None:
 
 def test_a_good_sheet_does_not_say_do_not_cut() -> None:
     assert judged().verdict in ("good", "watch")
-    assert "DO NOT CUT" not in words(opened(cut_files(judged())["hub_plate_left_mm.dxf"]))
+    assert "DO NOT CUT" not in words(opened(files_of_the_plate("mm")["hub_plate_left_mm.dxf"]))
 
 
 @pytest.mark.parametrize(

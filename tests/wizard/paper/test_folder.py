@@ -5,17 +5,19 @@ import os
 import stat
 from collections.abc import Mapping
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 
+from rules.judging.judge import Judged
 from rules.measure.quantity import EntryError
 from rules.shop.digest import sheet_digest
-from tests.support.paper_reading import document, judged
+from tests.support.paper_reading import document, judged, pages
 from wizard.files.atomic_file import own_name
 from wizard.files.sheet_file import CannotSave
 from wizard.paper import folder as hand_over
 from wizard.paper import swap
+from wizard.paper.cut import NotDrawn, cut_files
 from wizard.paper.folder import LIST, ChangedByHand, write_hand_over, write_papers
 from wizard.paper.papers import paper_size
 
@@ -42,6 +44,24 @@ def quick_papers(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("rules.drawn.full_size.of_views", lambda judged, side, views: side)
     monkeypatch.setattr("wizard.paper.drawing.on_pages", lambda judged, side, paper: f"{paper} {side}".encode())
     monkeypatch.setattr("wizard.paper.drawing_svg.as_svg", lambda judged, side: f"<svg>{side}</svg>")
+    monkeypatch.setattr("wizard.paper.cut.cut_files", cut_once)
+
+
+_cut: dict[tuple[str, str], dict[str, bytes] | NotDrawn] = {}
+
+
+def cut_once(judged: Judged, units: Literal["in", "mm"]) -> dict[str, bytes]:
+    """As `cut_files`, each sheet's once: what stands in them has tests of its own."""
+    key = repr(judged.sheet), units
+    if key not in _cut:
+        try:
+            _cut[key] = cut_files(judged, units)
+        except NotDrawn as why:
+            _cut[key] = why
+    made = _cut[key]
+    if isinstance(made, NotDrawn):
+        raise made
+    return made
 
 
 def stand_in(document: Mapping[str, object], paper: str) -> bytes:
@@ -326,4 +346,4 @@ def test_a_paper_with_nothing_on_it_is_left_out_and_the_first_page_says_so(tmp_p
     names = {path.name for path in written}
     assert "welding_sheet.pdf" in names and not names & {"general_arrangement.pdf", "fixture.pdf"}
     words = " ".join(pages((tmp_path / "papers" / "first_page.pdf").read_bytes()))
-    assert "Not drawn yet, since plate and pivots are not on the sheet: general arrangement and fixture." in words
+    assert "Not drawn yet, since plate or pivots cannot be placed: general arrangement and fixture." in words

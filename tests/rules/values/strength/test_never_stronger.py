@@ -10,6 +10,7 @@ from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.strength.margin import SAFETY
 from sample_sheets import document
+from tests.support.judging import judged_sample
 
 STEPS = 4
 SAME = 1e-9
@@ -118,8 +119,13 @@ def margins(changes: Mapping[str, object]) -> dict[str, float]:
         else:
             sheet[table][key] = entry
     read = read_sheet(sheet)
-    worked = trade().work_out({**read.answers, **read.facts})
-    return {name: float(worked.known[name]) for name in trade().of_role(SAFETY) if name in worked.known}
+    margin_names = trade().of_role(SAFETY)
+    if None in changes.values():
+        worked = trade().work_out({**read.answers, **read.facts})
+    else:  # only what the margins rest on
+        before = judged_sample("scree_ox_strength").worked
+        worked = trade().what_if_all(before, changes, *margin_names)({name: read.answers[name] for name in changes})
+    return {name: float(worked.known[name]) for name in margin_names if name in worked.known}
 
 
 def risen(rows: list[dict[str, float]]) -> set[str]:
