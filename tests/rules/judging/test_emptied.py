@@ -28,9 +28,6 @@ BEGUN_BY_TABLE = {
     ("arms", "ackermann-error"): TOE,
     ("pivots", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("plate", "plate-ends-fit"): "only a narrowed end's own entries say that there is one",
-    ("arms", "static-toe"): "only its entry says that toe is set",
-    ("arms", "ackermann-error"): "what a toe as set turned goes with it",
-    ("arms", "steering-sense"): "what a toe as set turned goes with it",
     ("upright", "snout-strength"): "only a snout's own entries say that there is one",
 }
 QUIET: tuple[Verdict, ...] = ("good", "not judged", "does not apply")
