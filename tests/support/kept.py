@@ -9,6 +9,7 @@ from hashlib import sha256
 from importlib import import_module
 from pathlib import Path
 from pkgutil import walk_packages
+from types import ModuleType
 from typing import Any
 
 import rules
@@ -66,12 +67,14 @@ def as_text(what: Any) -> str:
         inside = ", ".join(f"{one.name}={as_text(getattr(what, one.name))}" for one in fields(what) if one.compare)
         return f"{type(what).__name__}({inside})"
     if isinstance(what, Mapping):
-        pairs = ((as_text(key) if isinstance(key, Set) else key, value) for key, value in what.items())
+        pairs = ((as_text(key) if isinstance(key, Set | ModuleType) else key, value) for key, value in what.items())
         return "{" + ", ".join(f"{key}: {as_text(value)}" for key, value in pairs) + "}"
     if isinstance(what, Set):
         return "{" + ", ".join(sorted(map(as_text, what))) + "}"
     if isinstance(what, tuple | list):
         return "(" + ", ".join(map(as_text, what)) + ")"
+    if isinstance(what, ModuleType):
+        return what.__name__
     if callable(what):
         return getattr(what, "__qualname__", type(what).__name__)
     return _PLACE_IN_MEMORY.sub("", repr(what))
