@@ -63,7 +63,8 @@ def test_the_sample_with_strength_answers_every_step() -> None:
     upper pivot in the barrel, for it sits inboard of the wheel, least holes, for a water jet cuts any, and what would
     compare an entry with what its tyres' marks or its new rotor already say, the wall of a tube and a beam's round corner;
     a narrowed plate, holes that lighten it, slots and gussets, for its plate is plain; the usual place of a
-    lower pivot, for it was taped; the circle of its hub bolts and the place of each, whose two spacings are known; toe, for none is entered."""
+    lower pivot, for it was taped; the circle of its hub bolts and the place of each, whose two spacings are known;
+    toe, for none is entered."""
     judged = judged_sample("scree_ox_strength")
     assert {name.partition(".")[0] for name in judged.sheet.answers} == {step.name for step in STEPS}
     assert {finding.check for finding in judged.findings if finding.verdict == "does not apply"} == {
