@@ -108,4 +108,5 @@ def as_data(looked: Looked) -> dict[str, Any]:
 
 def _proposal(proposal: Proposal) -> dict[str, Any]:
     data = asdict(proposal)
+    del data["whole"]  # how it was looked for, not what comes of it
     return data | {key: list(data[key]) for key in ("entries", "better", "worse", "stops", "unjudged", "bought")}

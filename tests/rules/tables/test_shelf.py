@@ -17,8 +17,8 @@ SHELVES = [
     ("caliper.piston_diameter", "metric", 34.0, 60.0, 11, 1.08),
     ("steering.rack_travel", "inch", 50.8, 152.4, 17, 9 / 8),  # 2 to 6 in by quarters
     ("steering.rack_travel", "metric", 50.0, 150.0, 21, 1.1),
-    ("plate.thickness", "inch", 3.175, 25.4, 10, 1.5),
-    ("plate.thickness", "metric", 3.0, 25.0, 11, 4 / 3),
+    ("plate.thickness", "inch", 3.175, 50.8, 18, 1.5),
+    ("plate.thickness", "metric", 3.0, 50.0, 17, 4 / 3),
 ]
 
 
