@@ -226,7 +226,8 @@ def _another_wheel(worked: Worked, name: str, now: float, units: Units) -> Lever
     return Lever((name, other), at)
 
 
-def _from_shelf(name: str, now: float, sizes: tuple[float, ...]) -> Lever:
+def _from_shelf(name: str, now: float, sold: tuple[float, ...]) -> Lever:
+    sizes = [size for size in sold if _within(trade().fields[name], size)]
     below, above = bisect_left(sizes, now - 0.1), bisect_right(sizes, now + 0.1)
 
     def at(n: int) -> Answers | None:

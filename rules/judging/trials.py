@@ -15,15 +15,17 @@ from rules.judging.trade import trade
 from rules.sheet.changed import with_entries
 from rules.values.wheel_end.gaps import CHECKED_GAP
 
-HEAVY, GAP, ROOM = 80, 1_500, 8_000
-"""Units of a value that is heavy, of one gap of solids through all travel and lock, and of the gaps of all of them."""
+HEAVY, GAP = 80, 1_500
+"""Units of a value that is heavy, and of one gap of solids through all travel and lock."""
 ALONE = 300_000
 """Units for a finding looked into by itself: some twenty judgings of a whole sheet that moves."""
-ALL = 850_000
+ALL = 800_000
 """Units for all findings of a sheet together."""
 SHARE = 8_000
 """Units that each of them gets at least, while there are any."""
 _ROOM = name("corner_room").origin
+_OWN_UNITS = {_ROOM: 12_000, name("plate_safety").origin: 1_500, name("corner_loads").origin: 200}
+"""Units of the gaps of all solids, and of what tries every cut or every load."""
 
 
 class NoLongerWanted(Exception):  # noqa: N818 - not a fault: somebody went elsewhere
@@ -104,5 +106,5 @@ class Trials:
 
 def _units(name: str) -> int:
     if name not in trade().heavy:
-        return 1
-    return ROOM if name == _ROOM else GAP if name in trade().in_role(CHECKED_GAP) else HEAVY
+        return _OWN_UNITS.get(name, 1)
+    return _OWN_UNITS.get(name) or (GAP if name in trade().in_role(CHECKED_GAP) else HEAVY)

@@ -6,11 +6,12 @@ from math import radians
 import pytest
 
 from rules.graph.asking import AskedField, ask
-from rules.judging.levers import grid, levers
+from rules.judging.levers import as_typed, grid, levers
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, Units
 from rules.sheet import FIELDS
 from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable
+from rules.tables.shelf import SHELF
 
 
 @pytest.mark.parametrize(
@@ -86,3 +87,17 @@ def test_every_size_of_metal_that_can_be_chosen_is_held() -> None:
         n for n in FIELDS if carries.search(n) and FIELDS[n].kind == "length" and choosable(n) and not bought_anew(n)
     ]
     assert own and set(own) <= NEVER_LESS | {"caliper.piston_diameter"}
+
+
+@pytest.mark.parametrize("name", sorted(SHELF))
+@pytest.mark.parametrize("units", ["inch", "metric"])
+def test_no_size_of_the_shelf_is_offered_that_cannot_be_typed(name: str, units: Units) -> None:
+    asked = FIELDS[name]
+    assert asked.least is not None and asked.most is not None
+    (lever,) = levers(trade().work_out({name: asked.least}, light=True), [name], units)
+    n = 1
+    while (answers := lever.at(n)) is not None:
+        assert asked.least <= answers[name] <= asked.most
+        assert asked.read(as_typed(name, answers[name], units), units) is not None
+        n += 1
+    assert n > 1
