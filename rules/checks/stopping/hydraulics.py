@@ -4,7 +4,7 @@ from rules.graph.bands import AtLeast, AtMost
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
-from rules.measure.units import Mm, MPa, Newton, Ratio, Share
+from rules.measure.units import Mm, MPa, Newton, NewtonMetre, Ratio, Share
 from rules.tables import sources
 
 HARDEST_FOOT = AtMost("N", 500.0, 700.0)
@@ -25,13 +25,22 @@ OF_THE_ROOM = AtMost("1", 2 / 3, 1.0)
     try_changing=("brakes.pedal_ratio", "brakes.master_bore"),
 )
 def line_pressure_made(
-    worked_line_pressure: MPa, line_pressure: MPa, pedal_effort: Newton, limits: AtLeast
+    worked_line_pressure: MPa,
+    line_pressure: MPa,
+    pedal_effort: Newton,
+    most_brake_torque: NewtonMetre | None,
+    limits: AtLeast,
 ) -> Judgement:
     """Foot, pedal and cylinder against the line pressure that brake torque rests on."""
     verdict = limits.verdict(worked_line_pressure / line_pressure)
     text = "A foot of {pedal_effort} makes {worked_line_pressure}; the brakes are counted with {line_pressure}."
     if more_than(worked_line_pressure, line_pressure):
-        text += " All that the brake bends is judged with what the foot makes."
+        judged = (
+            "is judged with what the foot makes"
+            if most_brake_torque
+            else "is not judged with it: the brake is not known"
+        )
+        text += f" All that the brake bends {judged}."
     if verdict == "good":
         return Judgement(verdict, text)
     return Judgement(

@@ -111,7 +111,7 @@ def rear_brake_torque(
     rear_pad_friction: Ratio | None,
     pad_friction: Ratio | None,
 ) -> NewtonMetre:
-    """Torque of one rear brake in the hard stop the front one is judged at, N m.
+    """Torque of one rear brake in the hard stop the front one is judged at, N m. Pads count as the front's until said.
 
     >>> found = rear_brake_torque(7.0, None, None, None, None, None, 40.0, 1, 110.0, None, 0.4)
     >>> round(found, 2)
@@ -126,7 +126,8 @@ def rear_brake_torque(
         bore, bar = needed("brakes.master_bore", master_bore), EVEN_BAR if bar_to_front is None else bar_to_front
         front *= (1 - bar) / bar * (bore / rear_master_bore) ** 2
     pressure = front * (1.0 if rear_pressure_share is None else rear_pressure_share)
-    return brake.brake_torque(friction, brake.piston_force(pressure, across, count), radius) / 1000
+    found = brake.brake_torque(friction, brake.piston_force(pressure, across, count), radius) / 1000
+    return found if rear_pad_friction is not None else Estimate(found, measure="brakes.rear_pad_friction")
 
 
 @value("hydraulics", formula="front brake torque / (front + rear brake torque)", source=sources.STATICS)

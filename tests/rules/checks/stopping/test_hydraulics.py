@@ -18,7 +18,7 @@ PEDAL: Changes = {
 REAR: Changes = {
     "brakes.rear_piston_diameter": "38 mm", "brakes.rear_pistons_per_side": 1, "brakes.rear_caliper_kind": "sliding",
     "brakes.rear_effective_radius": "120 mm", "job.centre_of_gravity_height": "600 mm", "brakes.piston_take_up": "0.5 mm",
-    "brakes.pedal_room": "100 mm",
+    "brakes.pedal_room": "100 mm", "brakes.rear_pad_friction": "0.4",
 }  # fmt: skip
 
 CASES = [
@@ -52,6 +52,7 @@ CASES = [
         {**PEDAL, **REAR, "job.centre_of_gravity_height": None, "brakes.rear_pressure_share": "50 %"},
         "watch",
     ),
+    ("front-locks-first", {**PEDAL, **REAR, "brakes.road_grip": "0.4461", "brakes.rear_pad_friction": None}, "watch"),
     ("line-pressure-made", {}, "not judged"),
     ("front-locks-first", {}, "not judged"),
     ("line-pressure-made", {**PEDAL, "brakes.pedal_ratio": None}, "waiting"),

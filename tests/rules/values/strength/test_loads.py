@@ -394,3 +394,19 @@ def test_what_the_foot_makes_is_counted_where_it_is_more_than_the_pressure_enter
     assert harder["most_brake_torque"] == pytest.approx(made * harder["front_brake_torque"])
     assert harder["multiples"].brake_holds == pytest.approx(1000 * harder["most_brake_torque"])
     assert harder["caliper_bracket_safety"] < as_it_is["caliper_bracket_safety"]
+
+
+def test_a_rear_pad_that_nobody_named_counts_as_the_front_s_and_is_an_estimate() -> None:
+    sample = document("scree_ox_strength")
+    brakes = {name: entry for name, entry in sample["brakes"].items() if name != "rear_pad_friction"}
+    found = judged_document({**sample, "brakes": brakes})
+    (first,) = (one for one in found.findings if one.check == "front-locks-first")
+    assert first.verdict in ("watch", "stop") and "rear pad friction" in first.change.lower()
+
+
+def test_the_foot_is_not_said_to_be_counted_where_the_brake_is_not_known() -> None:
+    sample = document("scree_ox_strength")
+    caliper = {name: entry for name, entry in sample["caliper"].items() if name != "pad_friction"}
+    found = judged_document({**sample, "caliper": caliper})
+    (made,) = (one for one in found.findings if one.check == "line-pressure-made")
+    assert "is not judged with it" in made.text
