@@ -32,10 +32,16 @@ def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: M
     return which_pivot_from_mount_face - _plate(plate_thickness)
 
 
-def _from_plate(pivot: float, low: float, high: float, extent: float) -> float:
-    """From the middle of a weld of that extent, as near to a pivot as a plate from low to high lets it stand, to the pivot."""
-    room = max((high - low - extent) / 2, 0.0)
-    middle = (low + high) / 2
+def _from_plate(pivot: float, shear: Shear | None, size: Mm | None, from_edge: Mm | None, extent: float) -> float:
+    """From the middle of a weld of that extent, as near to a pivot as the plate lets it stand, to the pivot.
+
+    size: of the plate, that way; from_edge: of the wheel's axis from its top or front edge. Only for two lugs on a plate.
+    """
+    if shear != "double":
+        raise DoesNotApply("the joint is not held between two lugs")
+    if size is None or from_edge is None:
+        raise DoesNotApply("the plate is not entered")
+    room, middle = max((size - extent) / 2, 0.0), from_edge - size / 2
     return pivot - min(max(pivot, middle - room), middle + room)
 
 
@@ -70,13 +76,9 @@ def which_weld_lever_above(
     >>> round(which_weld_lever_above(120.0, "double", 300.0, 140.0, "fore and aft", "up and down", 90.0, 60.0, "above"))
     10
     """
-    if which_shear != "double":
-        raise DoesNotApply("the joint is not held between two lugs")
-    if plate_height is None or spindle_from_top is None:
-        raise DoesNotApply("the plate is not entered")
     extent = _extent("up and down", weld_which_runs_lie, weld_which_apart_lies, weld_which_run, weld_which_apart)
     up = which_side_spindle if side == "above" else -which_side_spindle
-    return _from_plate(up, spindle_from_top - plate_height, spindle_from_top, extent)
+    return _from_plate(up, which_shear, plate_height, spindle_from_top, extent)
 
 
 @value(
@@ -100,12 +102,8 @@ def which_weld_lever_ahead(
     >>> round(which_weld_lever_ahead(-20.0, "double", 180.0, 90.0, "fore and aft", "up and down", 150.0, 60.0))
     -5
     """
-    if which_shear != "double":
-        raise DoesNotApply("the joint is not held between two lugs")
-    if plate_width is None or spindle_from_front is None:
-        raise DoesNotApply("the plate is not entered")
     extent = _extent("fore and aft", weld_which_runs_lie, weld_which_apart_lies, weld_which_run, weld_which_apart)
-    return _from_plate(which_pivot_ahead, spindle_from_front - plate_width, spindle_from_front, extent)
+    return _from_plate(which_pivot_ahead, which_shear, plate_width, spindle_from_front, extent)
 
 
 @value(
