@@ -14,7 +14,7 @@ from typing import Any, TypeVar
 from rules.graph.bands import Limits
 from rules.graph.results import Verdict
 from rules.measure.quantity import Units
-from rules.measure.said import in_units
+from rules.measure.said import capital, in_units
 from rules.tables.sources import Cited, Grade, Source, cited, several, weakest
 
 F = TypeVar("F", bound=Callable[..., Any])
@@ -148,7 +148,7 @@ def _words_of(member: tuple[tuple[str, str], ...]) -> Mapping[str, str]:
     words: dict[str, str] = {}
     for placeholder, word in member:
         said = word.replace("_", " ")
-        words |= {placeholder: said, placeholder.capitalize(): said[:1].upper() + said[1:]}
+        words |= {placeholder: said, placeholder.capitalize(): capital(said)}
     return words
 
 

@@ -19,7 +19,7 @@ from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import Units
-from rules.measure.said import filled, in_units, written
+from rules.measure.said import capital, filled, in_units, written
 from rules.sheet import FIELDS, STEPS, Sheet
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE
 
@@ -167,10 +167,10 @@ def _findings(graph: Graph, node: Node, worked: Worked, units: Units, advice: bo
     if node.name in worked.broken:
         verdict, (text, change) = "stop", _failed(graph, node, worked, units)
     elif node.name in worked.not_here:
-        verdict, text, change = "does not apply", f"{_sentence(reason(worked.not_here[node.name], units))}.", ""
+        verdict, text, change = "does not apply", f"{capital(reason(worked.not_here[node.name], units))}.", ""
     elif node.name in worked.not_judged:
         verdict, waits = "not judged", worked.waits[node.name]
-        text = f"{_sentence(reason(worked.not_judged[node.name], units))}."
+        text = f"{capital(reason(worked.not_judged[node.name], units))}."
         change = f"To have it judged, enter {and_list(waits)}." if waits else ""
     elif node.name in worked.put_off:
         verdict, text, change = "waiting", BEING_WORKED_OUT, ""
@@ -207,7 +207,7 @@ def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str
     entered = [name for name in asked if name in worked.known]
     told = f"Check {and_list(entered)}{', out of the usual range' if odd else ''}." if entered else ""
     change = why.change or told or "Check the entries it rests on."
-    return f"{_sentence(reason(why, units))}.", change
+    return f"{capital(reason(why, units))}.", change
 
 
 def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units, advice: bool) -> Finding:
@@ -297,10 +297,6 @@ def and_list(names: Iterable[str]) -> str:
     """Fields as a list in words."""
     words = [label(name).replace(",", "") for name in names]
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
-
-
-def _sentence(text: str) -> str:
-    return text[:1].upper() + text[1:]
 
 
 def shown(wanted: Name, judged: Judged, units: Units | None = None) -> str:

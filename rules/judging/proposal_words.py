@@ -7,6 +7,7 @@ from typing import Any
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposals import Looked
+from rules.measure.said import capital
 from rules.sheet.choosable import NEVER_LESS, NEVER_MORE, to_be_made
 
 
@@ -24,7 +25,7 @@ def change_words(proposal: Proposal) -> str:
     words = " and ".join(map(entry_words, proposal.entries))
     only = f" Only with another {' and another '.join(proposal.bought)}." if proposal.bought else ""
     made = "".join(f" {told}" for one in proposal.entries if (told := to_be_made(one.name, one.to)))
-    return f"{words[:1].upper()}{words[1:]}.{only}{made}"
+    return f"{capital(words)}.{only}{made}"
 
 
 def outcome_words(proposal: Proposal) -> list[str]:

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from rules.graph.results import GROUPS, JUDGED, WORST_FIRST, Group, Verdict
+from rules.measure.said import capital
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,4 +77,4 @@ def _listed(names: list[str]) -> str:
     """With "and" before the last one, but where a name has an "and" of its own."""
     last = ", " if len(names) == 1 or any(" and " in name for name in names) else " and "
     words = f"{', '.join(names[:-1])}{last}{names[-1]}" if names[:-1] else names[0]
-    return words[:1].upper() + words[1:]
+    return capital(words)

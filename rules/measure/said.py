@@ -51,6 +51,15 @@ def in_units(text: str, units: Units | None) -> str:
     return _EITHER.sub(r"\1" if units == "inch" else r"\2", text)
 
 
+def capital(text: str) -> str:
+    """A text that begins with a capital letter, the rest as it is.
+
+    >>> capital("upper weld, A36"), capital("")
+    ('Upper weld, A36', '')
+    """
+    return text[:1].upper() + text[1:]
+
+
 def either(words: Callable[[Units], str]) -> str:
     """Words of each unit system in one text, for `in_units` to choose from."""
     inch, metric = words("inch"), words("metric")

@@ -6,7 +6,7 @@ from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, OutsideRange
 from rules.measure.closeness import more_than
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.said import Figures
+from rules.measure.said import Figures, capital
 from rules.measure.units import Kg, Mm
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.pivots import PivotKind
@@ -93,7 +93,7 @@ def hub_bolt_grade(mount_bolt_grade: str | None, mount_bolt_thread: Thread) -> J
         told = str(unknown).replace("{", "(").replace("}", ")")
         return Judgement(
             "stop",
-            f"{told[:1].upper()}{told[1:]}.",
+            f"{capital(told)}.",
             "Buy bolts with a mark that says their grade. Unknown bolts are not used.",
         )
     if sort in WEAK:

@@ -8,6 +8,7 @@ from rules.graph.declare import AnswersOf, check
 from rules.graph.results import Judgement
 from rules.measure.display import in_a_sentence
 from rules.measure.quantity import KINDS
+from rules.measure.said import capital
 from rules.sheet import FIELDS, STEPS
 from rules.sheet.confirmed import Confirmed
 from rules.tables.sources import COMMON_PRACTICE
@@ -69,7 +70,7 @@ def _found(answers: Mapping[str, Any], confirmed: Confirmed) -> Iterator[Judgeme
             continue
         one, other = in_a_sentence(FIELDS[before].label), in_a_sentence(asked.label)
         figures = {"both": (float(answers[name]), asked.unit)}
-        text = f"{one[:1].upper()}{one[1:]} and {other} are both {{both}}: one line may have been read twice."
+        text = f"{capital(one)} and {other} are both {{both}}: one line may have been read twice."
         if name in confirmed or (before, name) not in OFTEN_ALIKE:
             judged = odd(text, name, confirmed, figures)
             yield Judgement(judged.verdict, judged.text, judged.change, figures, other, asks_about=judged.asks_about)

@@ -11,6 +11,7 @@ from rules.graph.bands import AtMost
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.outline import PlateEnds, plate_outline
+from rules.measure.said import capital
 from rules.measure.units import Mm
 from rules.solids.pieces import Hull
 from rules.tables import sources
@@ -70,7 +71,7 @@ def _judgement(pair: BetweenTwo, *, bored: bool) -> Judgement:
     names = frozenset((one, other))
     words, figures = where(pair)
     figures |= {"inside": (-(pair.gap or 0.0), "mm")}
-    text = f"{one[:1].upper()}{one[1:]} and {other} stand at least {{inside}} in one another {words}."
+    text = f"{capital(one)} and {other} stand at least {{inside}} in one another {words}."
     about, rests_on = f"{one} and {other}", (pair.one, pair.other)
     if names in NOTCHED:
         change = "Draw the notch: it leaves less metal there, which is not in any strength here."

@@ -11,7 +11,7 @@ from rules.corner.words import way, where
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
 from rules.graph.results import WORST_FIRST, Judgement, Waits
-from rules.measure.said import in_units
+from rules.measure.said import capital, in_units
 from rules.tables import sources
 from rules.values.wheel_end.gaps import CHECKED_GAP
 
@@ -80,9 +80,9 @@ def _judgement(pair: BetweenTwo) -> Judgement:
     words, figures = where(pair)
     figures |= {"gap": (abs(gap), "mm"), "wanted": (wanted, "mm", "up"), "short": (wanted - gap, "mm")}
     if gap < 0:
-        text = f"{_capital(one)} and {other} stand at least {{gap}} inside each other {words}."
+        text = f"{capital(one)} and {other} stand at least {{gap}} inside each other {words}."
     else:
-        text = f"{_capital(one)} and {other} are {{gap}} apart {words}; {{wanted}} is wanted."
+        text = f"{capital(one)} and {other} are {{gap}} apart {words}; {{wanted}} is wanted."
     # The way out of an overlap of pieces is not always the way for the whole part, so it is said only of a gap.
     change = (
         f"{{short}} more room is wanted: {other} {way(pair)}." if gap >= 0 else "At least {short} more room is wanted."
@@ -106,7 +106,3 @@ def _again(known: Mapping[str, Any], pair: tuple[str, str], at: tuple[float, flo
     if not {one, other, "corner_ride"} <= known.keys():
         return None
     return room_of(known[one], known[other], known["corner_ride"], at)
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]

@@ -8,6 +8,7 @@ from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
+from rules.measure.said import capital
 from rules.measure.units import Rad
 from rules.motion.joints import Angles
 from rules.motion.kinds import OuterPivotBolt, TieRodOuterBolt
@@ -33,7 +34,7 @@ def _swings(
     if verdict == "good":
         return Judgement(verdict, f"{text}.", figures=figures)
     ways = ", ".join(["misalignment spacers or a joint that allows more", *hold_back(needed)])
-    change = " ".join([*changes, f"{ways[:1].upper()}{ways[1:]}."])
+    change = " ".join([*changes, f"{capital(ways)}."])
     if verdict == "watch":
         return Judgement(verdict, f"{text}: {{margin}} in hand, and {{wanted}} are wanted.", change, figures)
     return Judgement(verdict, f"{text}: it binds there, and bends its bolt or tears open.", change, figures)

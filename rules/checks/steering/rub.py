@@ -6,6 +6,7 @@ from rules.corner.kinds import TYRE
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.measure.said import capital
 from rules.measure.units import Mm
 from rules.motion.place_words import where
 from rules.motion.sweep import Worst
@@ -47,7 +48,7 @@ def _rubs(limits: AtLeast, part: str, other: str, gap: float, change: str, besid
     if verdict == "good":
         return Judgement(verdict, text, figures=figures)
     ways = ", ".join([*hold_back(gap), change])
-    return Judgement(verdict, text, f"{ways[:1].upper()}{ways[1:]}.", figures)
+    return Judgement(verdict, text, f"{capital(ways)}.", figures)
 
 
 CLOSER_PIVOTS = "less backspacing, or the arm's inner pivots closer together"

@@ -8,6 +8,7 @@ from rules.graph.bands import Limits
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import reaches
+from rules.measure.said import capital
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SAFETY, Margin
 from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
@@ -80,7 +81,7 @@ def what_gives_first(
         raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", *fields)
     first, second = order[0], order[1]
     text = (
-        f"{first.part[:1].upper()}{first.part[1:]} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
+        f"{capital(first.part)} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
         f"({second.case}, {second.limit})."
     )
     figures = {"first": (first.factor, "1"), "second": (second.factor, "1")}

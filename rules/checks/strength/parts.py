@@ -10,6 +10,7 @@ from rules.graph.declare import Member, check
 from rules.graph.results import Judgement, Verdict
 from rules.measure.closeness import reaches
 from rules.measure.quantity import Units
+from rules.measure.said import capital
 from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor
 from rules.tables import sources
 from rules.tables.sources import Cited
@@ -53,7 +54,7 @@ BOLT_FACTOR: Cited = (NO_LIMIT, sources.SAE_J429.saying("strengths"), sources.IS
 
 def one_line(verdict: Verdict, margin: Margin, change: str = "") -> Judgement:
     """Part, factor, what it is counted on, worst case, and what gives. change: what would make it hold."""
-    words = f"{margin.part[:1].upper()}{margin.part[1:]}: {{factor}} on {margin.kind}; {margin.case}; {margin.limit}."
+    words = f"{capital(margin.part)}: {{factor}} on {margin.kind}; {margin.case}; {margin.limit}."
     return Judgement(verdict, words, "" if verdict == "shown" else change, {"factor": (float(margin), "1")})
 
 

@@ -8,6 +8,7 @@ from rules.judging.reader import Name, answer, name, reads
 from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
+from rules.measure.said import capital
 from rules.measure.units import Mm, Rad
 from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import FullLock
@@ -86,7 +87,7 @@ def _through_travel(
         return None
     if droop_held == bump_held:
         turns = f"the inner wheel turns {droop:.1f} deg at full droop, {bump:.1f} deg at full bump, seen from above"
-        return f"{droop_held[:1].upper()}{droop_held[1:]}: {turns}."
+        return f"{capital(droop_held)}: {turns}."
     return (
         f"At full droop {droop_held}: the inner wheel turns {droop:.1f} deg, seen from above. At full bump {bump_held}: "
         f"{bump:.1f} deg."
