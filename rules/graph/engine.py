@@ -258,6 +258,7 @@ class Graph:
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
         waiting: dict[str, tuple[str, ...]] = {}
+        not_begun: set[str] = set()
         for parameter in parameters_of(function):
             annotation, optional = without_none(hints.get(parameter))
             name = in_name(parameter, member)
@@ -267,6 +268,7 @@ class Graph:
                 fixed[parameter] = self._limits(one, annotation, function)
             elif isinstance(gathering := gathering_of(annotation), Waiting):
                 waiting[parameter] = tuple(self._roles[gathering.role])
+                not_begun |= {parameter} if gathering.or_not_begun else set()
             elif gathering:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
@@ -278,7 +280,9 @@ class Graph:
         unit = self.units.get(one.name, "judgement")
         taken = {given.origin for given in inputs}
         waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
-        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting)
+        return Node(
+            one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting, frozenset(not_begun)
+        )
 
     def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""

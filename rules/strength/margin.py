@@ -116,6 +116,15 @@ class ClampMargin(Margin):
         return f"slips at {self.slips:.2f}" if self.slips < self else ""
 
 
+def told(factor: float) -> float:
+    """A factor as it is told, to two decimals: one just short of 1 does not read 1.
+
+    >>> told(0.998), told(0.954), told(1.0), told(1.234)
+    (0.99, 0.954, 1.0, 1.234)
+    """
+    return factor if reaches(factor, 1.0) else min(factor, 0.99)
+
+
 SAFETY = "safety factor"
 """The role of every value that says how much stronger a part is than its worst load asks."""
 SafetyFactor = Annotated[Margin, Unit("1", SAFETY)]

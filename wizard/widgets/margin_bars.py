@@ -8,7 +8,7 @@ from rules.judging.judge import Finding, Judged
 from rules.judging.reader import check_id
 from rules.judging.trade import trade
 from rules.measure.display import show
-from rules.strength.margin import SAFETY
+from rules.strength.margin import SAFETY, told
 from rules.strength.weakest import Ranked
 
 FULL_BAR = 4.0
@@ -59,7 +59,7 @@ def margin_rows(
     """
     if not ranked:
         return []
-    factors = [show(one.factor, "1", "metric") for one in ranked]
+    factors = [show(told(one.factor), "1", "metric") for one in ranked]
     on_yield = ["-" if one.on_yield is None else show(one.on_yield, "1", "metric") for one in ranked]
     cases = [", ".join((one.case, *one.marks)) for one in ranked]
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))

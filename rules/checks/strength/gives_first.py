@@ -12,7 +12,7 @@ from rules.measure.closeness import reaches
 from rules.measure.said import capital
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.load_cases import Stances
-from rules.strength.margin import SAFETY, Margin
+from rules.strength.margin import SAFETY, Margin, told
 from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
 from rules.tables import sources
 
@@ -35,7 +35,7 @@ COMMON = (
 )
 def strength_least(
     margins: Annotated[Mapping[str, Margin], Every(SAFETY)],
-    waiting: Annotated[tuple[str, ...], Waiting(SAFETY)],
+    waiting: Annotated[tuple[str, ...], Waiting(SAFETY, or_not_begun=True)],
     strength_asked: bool | None,
     corner_loads: CornerLoads | None,
     stances: Stances | None,
@@ -50,13 +50,12 @@ def strength_least(
     first = order[0]
     parts = f"{len(order)} part{'s' if len(order) > 1 else ''} judged"
     if waiting:
-        more = "1 more waits" if len(waiting) == 1 else f"{len(waiting)} more wait"
-        parts += f", {more} for an entry and may be weaker"
+        parts += f", {len(waiting)} more not, for want of an entry or a figure: any of them may be weaker"
     text = f"Strength: least factor {{first}}, {first.part}, {first.case} ({first.kind}); {parts}."
     if stances is not None and (untried := not_tried(stances)):
         text += f" Nothing was tried with the wheel at {' or '.join(untried)}."
     text += f" {COMMON}"
-    figures = {"first": (first.factor, "1"), "custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
+    figures = {"first": (told(first.factor), "1"), "custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
     if not reaches(first.factor, ONCE):
         return Judgement("stop", text, f"Strengthen {first.part}, and every part below 1.", figures)
     if refused := [one.part for one in margins.values() if one.gives]:
@@ -98,7 +97,7 @@ def what_gives_first(
         f"{capital(first.part)} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
         f"({second.case}, {second.limit})."
     )
-    figures = {"first": (first.factor, "1"), "second": (second.factor, "1")}
+    figures = {"first": (told(first.factor), "1"), "second": (told(second.factor), "1")}
     cheap = next((one for one in order if one.cheap_and_visible), None)
     dear = next((one for one in order if not one.cheap_and_visible), None)
     if cheap and dear and tied(cheap.factor, dear.factor):

@@ -243,6 +243,8 @@ def wall_under_arm(
     >>> wall_under_arm(True, "box", 5.0, 100.0, "round bar", 50.0, 50.0, None).words_in("metric")
     '5 mm thick, 100 mm wide, under 50 mm x 50 mm'
     """
+    if beam == "none":
+        raise DoesNotApply("the upright has no beam, so there is no wall under the steering arm")
     if arm_on_wall == 0:
         raise DoesNotApply("the steering arm does not stand on the middle of a flat wall")
     asked = {"upright.arm_on_wall": arm_on_wall, "upright.arm_on_wall_width": arm_on_wall_width}
