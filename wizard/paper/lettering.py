@@ -124,6 +124,20 @@ def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) ->
     return lines
 
 
+def evenly(text: object, width: float) -> list[str]:
+    """The text in no more lines than `wrap` needs, as even as they come: no word is left alone on the last."""
+    lines = wrap(text, width)
+    least, most = 0.0, width
+    while len(lines) > 1 and most - least > 1.0:
+        middle = (least + most) / 2
+        found = wrap(text, middle)
+        if len(found) > len(lines):
+            least = middle
+        else:
+            lines, most = found, middle
+    return lines
+
+
 def _broken(word: str, width: float, size: float, bold: bool) -> list[str]:
     pieces = [""]
     for character in word:

@@ -13,7 +13,7 @@ from typing import Any, Literal
 
 from rules.drawn.full_size.shapes import Align, PaperBox
 from rules.measure.outline import Point
-from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, shortened, text_width, wrap
+from wizard.paper.lettering import POINT, WORDS, drawable, evenly, fonts, line_height, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
@@ -369,7 +369,7 @@ def check_bars(page: PaperPage, area: Area) -> Area:
             _along(page, area, start + long + 2, across, name, turned)
         start += BARS[-1][1] + 2 + text_width("100 mm") + 3
         room = (area.height if turned else area.width) - start
-        lines = wrap(MEASURE_THIS, room) if room > _LEAST_WORDS else []
+        lines = evenly(MEASURE_THIS, room) if room > _LEAST_WORDS else []
         if len(lines) <= _MOST_LINES:
             for number, line in enumerate(reversed(lines)):
                 _along(page, area, start, 1.5 + 4.4 * number, line, turned)

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 
 from rules.drawn.full_size.shapes import bounds
 from rules.drawn.weld_symbol import weld_symbol
-from rules.drawn.welding_figure import figures
+from rules.drawn.welding_figure import figures, numbered
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
@@ -34,7 +34,7 @@ _WRITING = 5.6
 _TRIED = ((102.0, False), (102.0, True), (75.0, True), (55.0, True), (45.0, True))
 """mm that the figure may be high, and whether the tables stand close: the first that needs no more than two pages."""
 _PAGES = 2
-_BETWEEN = 12.0
+_BETWEEN = 6.0
 """mm kept free beside the two views."""
 _CAUTIONS = ("holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out")
 _SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from wheel centre"}
@@ -90,6 +90,7 @@ class _Sheet:
     ) -> None:
         self.flow, self.judged, self.marks, self.figure_height, self.close = flow, judged, marks, figure_height, close
         self.most = _CLOSE_LINES if close else _LINES
+        self.on_figure: tuple[int, ...] = ()
         self.lines: dict[str, ChecklistLine] = {line.id: line for line in checklist(judged)}
 
     def _answer(self, wanted: Name) -> str:
@@ -118,6 +119,7 @@ class _Sheet:
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")
             return
         scale, *views = drawn
+        self.on_figure = numbered(views)
         views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
         flow.heading(f"LEFT piece, scale 1:{scale:g}. RIGHT is its mirror image.", height + 4 * line_height())
@@ -136,7 +138,12 @@ class _Sheet:
         """Every joint by number with its symbol and the same in words, then what several have in common."""
         flow, found = self.flow, joints(self.judged)
         standard = "AWS A2.4" if self.judged.shown_in == "inch" else "ISO 2553, system A"
-        flow.heading(f"Weld map: joints 1 to {len(found)} as numbered on the figure; symbols {standard}", 30)
+        shown_on = "none is on a figure yet"
+        if len(self.on_figure) == len(found):
+            shown_on = f"joints 1 to {len(found)} as numbered on the figure"
+        elif self.on_figure:
+            shown_on = f"of joints 1 to {len(found)} the figure shows {', '.join(map(str, self.on_figure))}"
+        flow.heading(f"Weld map: {shown_on}; symbols {standard}", 30)
         widths = [share * flow.area.width / 190 for share in (11, 51, 52, 76)]
         heading = ("No.", "Parts joined", "Symbol", "In words; a and b: its two sides")
         flow.row(widths, heading, bold=True)

@@ -105,7 +105,7 @@ def test_metric_sheets_are_in_mm() -> None:
 
 def test_the_figure_says_its_scale_side_and_views() -> None:
     said = words(document())
-    for wanted in ("LEFT piece, scale 1:5. RIGHT is its mirror image.", "Never measure off it", "hub face", "plate face",
+    for wanted in ("LEFT piece, scale 1:4. RIGHT is its mirror image.", "Never measure off it", "hub face", "plate face",
                    "front", "from hub face and wheel-center line only"):  # fmt: skip
         assert wanted in said
 
