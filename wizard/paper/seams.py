@@ -130,13 +130,14 @@ def mark_places(items: Sequence[PaperItem], seam: PaperBox) -> tuple[Point, ...]
     start, end = (seam.bottom, seam.top) if upright else (seam.left, seam.right)
     across = (seam.left + seam.right) / 2 if upright else (seam.bottom + seam.top) / 2
     near = [item for item in items if _meet(item.box, seam)]
+    lines = [segment for item in near for segment in segments(item) if _meet(_box(segment), seam)]
     found = []
     for half in (0.25, 0.75):
         middle, reach = start + half * (end - start), 0.25 * (end - start) - 2 * MARK
         steps = sorted((step * 2.0 for step in range(-int(reach / 2), int(reach / 2) + 1)), key=abs)
         places = [(across, middle + step) if upright else (middle + step, across) for step in steps]
         fair = [place for place in places if not _touches_words_or_pivots(place, near)]
-        clear = (place for place in fair if not _touches_lines(place, near))
+        clear = (place for place in fair if not crossed(_square(place), lines))
         if fair:
             found.append(next(clear, fair[0]))
     return tuple(found)
@@ -159,11 +160,6 @@ def _touches_words_or_pivots(at: Point, items: Iterable[PaperItem]) -> bool:
         if isinstance(item, Stroke) and item.filled and crossed(room, segments(item)):
             return True
     return False
-
-
-def _touches_lines(at: Point, items: Iterable[PaperItem]) -> bool:
-    room = _square(at)
-    return any(crossed(room, segments(item)) for item in items)
 
 
 # Items as straight lines
