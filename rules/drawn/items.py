@@ -133,4 +133,7 @@ def _middle(points: Sequence[Point]) -> Point:
 
 
 def _covers(area: Patch, at: Point) -> bool:
+    left, bottom, right, top = area.box
+    if not (left - _A_HAIR <= at[0] <= right + _A_HAIR and bottom <= at[1] <= top):
+        return False
     return bool(clipped(area, (at[0] - _A_HAIR, at[1]), (at[0] + _A_HAIR, at[1])))

@@ -48,16 +48,23 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
         return None
     welds, drawn = {joint.which: joint.number for joint in joints(judged)}, None
     for scale in REDUCTIONS[1:]:
-        drawn = (
-            scale,
+        boards = (
             _from_the_front(known, figures, scale),
             _from_the_hub_side(known, figures, scale, welds.get("beam")),
             _square_to_the_axis(known, figures, scale),
         )
-        frames = [view.frame for view in drawn[1:] if view.items]
-        if sum(frame.width for frame in frames) <= width and max(frame.height for frame in frames) <= height:
+        # Words take room too, and time to place: what is too large without them does without.
+        rough = [bounds(board.shapes) for board in boards if board.shapes]
+        if scale < REDUCTIONS[-1] and not _fit(rough, width, height):
+            continue
+        drawn = (scale, _view(boards[0]), _view(boards[1]), _view(boards[2]))
+        if _fit([view.frame for view in drawn[1:] if view.items], width, height):
             break
     return drawn
+
+
+def _fit(frames: Sequence[PaperBox], width: float, height: float) -> bool:
+    return sum(frame.width for frame in frames) <= width and max(frame.height for frame in frames) <= height
 
 
 def numbered(views: Sequence[View]) -> tuple[int, ...]:
@@ -170,7 +177,7 @@ def _mount_face(flange_to_mount_face: Mm) -> float | None:
     return flange_to_mount_face
 
 
-def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
+def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> Board:
     """x: outboard of the hub face, y: above the wheel centre, both on paper."""
     board = Board()
     face = _FACE / scale
@@ -202,7 +209,7 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
         board.label((-mount / scale, -0.75 * face), "plate face")
-    return _view(board)
+    return board
 
 
 @reads
@@ -287,7 +294,7 @@ def _room_of(part: Part | None, view: Viewpoint, scale: float) -> PaperBox:
     return bounds([Stroke(tuple((x / scale, y / scale) for x, y in run)) for run in runs])
 
 
-def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> View:
+def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> Board:
     """x: to the right with front at the left, y: above the wheel centre, both on paper."""
     board = Board()
     parts = parts_of(known)
@@ -321,7 +328,7 @@ def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_w
     if lower and upper:
         _castor(known, board=board, figures=figures, lower=lower, upper=upper)
     _to_the_front(board, min(left, beside - _ARROW - 3), 0.8 * bottom)
-    return _view(board)
+    return board
 
 
 _ARROW = 9.0
@@ -342,7 +349,7 @@ def _castor(castor: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, 
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(castor))
 
 
-def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> View:
+def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Board:
     """x: to the right with front at the left; the spacing of the pivots is true length in this view alone."""
     board = Board()
     ends = axis_ends(known)
@@ -353,7 +360,7 @@ def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Vi
             draw_parts(board, parts_of(known), SQUARE_TO_AXIS, seen_from, scale)
         _draw_pivots(board, _Pivot(x1, y1, lower, 0.0, 0.0), _Pivot(x2, y2, upper, 0.0, 0.0))
         _spacing(known, board=board, figures=figures, ends=((x1, y1), (x2, y2)), reach=max(upper, lower))
-    return _view(board)
+    return board
 
 
 @reads

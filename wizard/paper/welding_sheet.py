@@ -3,9 +3,10 @@
 What the sheet does not know is a labelled blank. Two pages on Letter or A4 for a finished sheet.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import cache, partial
 
-from rules.drawn.full_size.shapes import bounds
+from rules.drawn.full_size.shapes import View, bounds
 from rules.drawn.weld_symbol import weld_symbol
 from rules.drawn.welding_figure import figures, numbered
 from rules.judging.judge import Judged, shown
@@ -48,6 +49,10 @@ _SYMBOL_ROW = 11.4
 """mm: the height of a row with a weld symbol in it."""
 
 
+Drawn = Callable[[float], tuple[float, View, View, View] | None]
+"""Scale and views of the figure in so many mm of width, None while nothing can be placed."""
+
+
 @shop_paper
 def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str = "letter") -> bytes:
     """The welding sheet as a PDF file.
@@ -56,21 +61,22 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     paper: a name or a size with its unit, see `paper_size`.
     """
     size, marks = paper_size(paper), kept_marks(document)
+    drawn = cache(partial(figures, judged))
     for figure_height, close in _TRIED:
-        pages = _pages(judged, marks, size, figure_height, close=close)
+        pages = _pages(judged, marks, size, partial(drawn, height=figure_height), close=close)
         if len(pages.pages) <= _PAGES:
             break
     return pages.written()
 
 
 def _pages(
-    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], figure_height: float, *, close: bool
+    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], drawn: Drawn, *, close: bool
 ) -> Document:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     flow = Flow(judged, pages, size, "Welding sheet, front upright")
     if close:
         flow.padding = CLOSE
-    sheet = _Sheet(flow, judged, marks, figure_height, close=close)
+    sheet = _Sheet(flow, judged, marks, drawn, close=close)
     sheet.job()
     sheet.figure()
     sheet.joints()
@@ -85,10 +91,8 @@ def _pages(
 class _Sheet:
     """The parts of the sheet, in the order they are used."""
 
-    def __init__(
-        self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], figure_height: float, *, close: bool
-    ) -> None:
-        self.flow, self.judged, self.marks, self.figure_height, self.close = flow, judged, marks, figure_height, close
+    def __init__(self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], drawn: Drawn, *, close: bool) -> None:
+        self.flow, self.judged, self.marks, self.drawn, self.close = flow, judged, marks, drawn, close
         self.most = _CLOSE_LINES if close else _LINES
         self.on_figure: tuple[int, ...] = ()
         self.lines: dict[str, ChecklistLine] = {line.id: line for line in checklist(judged)}
@@ -113,7 +117,7 @@ class _Sheet:
     def figure(self) -> None:
         """Both views, reduced, and what they are measured from."""
         flow = self.flow
-        drawn = figures(self.judged, flow.area.width - _BETWEEN, self.figure_height)
+        drawn = self.drawn(flow.area.width - _BETWEEN)
         if drawn is None:
             flow.heading("Figure")
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")

@@ -11,7 +11,7 @@ import pytest
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.places import Segment, crossed
 from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, View
-from rules.drawn.welding_figure import _from_the_front, _from_the_hub_side, figures, numbered
+from rules.drawn.welding_figure import _from_the_front, _from_the_hub_side, _view, figures, numbered
 from rules.sheet import read_sheet
 from sample_sheets import document as sample
 from tests.support.judging import judged_document
@@ -33,7 +33,7 @@ SCALE = 5.0
 
 
 def front(known: dict[str, object] = PIVOTS) -> View:
-    return _from_the_front(known, FIGURES, SCALE)
+    return _view(_from_the_front(known, FIGURES, SCALE))
 
 
 def lines(items: tuple[PaperItem, ...], pen: str) -> list[tuple[float, ...]]:
@@ -99,7 +99,7 @@ def test_without_pivots_only_the_faces_are_drawn() -> None:
 
 
 def test_from_the_hub_side_front_is_at_the_left() -> None:
-    view = _from_the_hub_side(PIVOTS, FIGURES, SCALE)
+    view = _view(_from_the_hub_side(PIVOTS, FIGURES, SCALE))
     centres = lines(view.items, "centre")
     assert has(centres, -12.0, -26.0, 4.0, -26.0)  # 20 ahead: 4 to the left
     assert has(centres, -2.4, 24.0, 6.4, 24.0)  # 10 behind
