@@ -109,6 +109,9 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
     elif not any(name.endswith(".dxf") for name in names):
         flow.paragraph("Nothing can be cut from this folder: the plate is not drawn on the sheet.", before=0.3)
         said = True
+    elif judged.verdict == "unfinished":
+        flow.paragraph("Cut nothing before what stands in the frame above is settled.", bold=True, before=0.3)
+        said = True
     not_yet = [words for name, words in _NOT_YET.items() if name not in names]
     if not_yet:
         flow.paragraph(f"Not drawn yet, since plate or pivots cannot be placed: {' and '.join(not_yet)}.", before=0.3)

@@ -32,8 +32,10 @@ _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.fille
 
 _WRITING = 5.6
 """mm: the least height of a row a person writes in."""
-_TRIED = ((102.0, False), (102.0, True), (75.0, True), (55.0, True), (45.0, True))
+_TRIED = ((102.0, False), (102.0, True), (88.0, True), (75.0, True), (66.0, True), (0.0, True))
 """mm that the figure may be high, and whether the tables stand close: the first that needs no more than two pages."""
+_SMALLEST = 15.0
+"""1 to so much: a smaller figure is left out, since nobody could read it."""
 _PAGES = 2
 _BETWEEN = 6.0
 """mm kept free beside the two views."""
@@ -123,6 +125,10 @@ class _Sheet:
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")
             return
         scale, *views = drawn
+        if scale > _SMALLEST:
+            flow.heading("Figure")
+            flow.paragraph("The reasons above leave no room for it here: see the general arrangement.")
+            return
         self.on_figure = numbered(views)
         views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
@@ -142,7 +148,7 @@ class _Sheet:
         """Every joint by number with its symbol and the same in words, then what several have in common."""
         flow, found = self.flow, joints(self.judged)
         standard = "AWS A2.4" if self.judged.shown_in == "inch" else "ISO 2553, system A"
-        shown_on = "none is on a figure yet"
+        shown_on = f"joints 1 to {len(found)}"
         if len(self.on_figure) == len(found):
             shown_on = f"joints 1 to {len(found)} as numbered on the figure"
         elif self.on_figure:
