@@ -78,13 +78,13 @@ def judge(
     advice: False leaves out which answer moves a finding most, for a sheet that is only tried.
     """
     graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
-    if before is None or before.shown_in != units:
+    if before is None:
         worked = graph.work_out(known, light=light)
         findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units, advice)]
     else:
         worked, touched = graph.work_again(before.worked, known, light=light, leaving=leaving)
         found_before: dict[str, list[Finding]] = {}
-        for finding in before.findings:
+        for finding in before.findings if before.shown_in == units else ():  # in other units every word is new
             found_before.setdefault(finding.check, []).append(finding)
         findings = [
             found

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 
 from rules.graph.asking import AskedField, Step
 from rules.judging.judge import Judged
@@ -19,7 +20,7 @@ from rules.sheet.wheel import Wheel
 from wizard.desk.words import WORKING
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Page:
     """One page: its key, a short name for the step list (ten characters), its heading, and the steps asked on it.
 
@@ -34,7 +35,7 @@ class Page:
     group: str = "every build"
     names: tuple[str, ...] = ()
 
-    @property
+    @cached_property
     def fields(self) -> tuple[str, ...]:
         """The names of the entries on the page, in the order they are asked: of each step those set aside come last."""
         first = tuple(HEADINGS) if self.key == "job" else ()
@@ -114,11 +115,12 @@ PAGES: tuple[Page, ...] = (
 )
 ASKED: Mapping[str, AskedField] = {**HEADINGS, **FIELDS}
 """Every entry the wizard asks for, by its name."""
+_PAGE_OF = {name: number for number, page in enumerate(PAGES) for name in page.fields}
 
 
 def page_of(name: str) -> int:
     """Number of the page that asks for an entry."""
-    return next(number for number, page in enumerate(PAGES) if name in page.fields)
+    return _PAGE_OF[name]
 
 
 def place_of(name: str) -> str:
