@@ -145,6 +145,7 @@ def _check(given: list[str]) -> int:
 
 def check_files(files: Iterable[str], *, as_json: bool) -> int:
     """Judge sheets without a screen and print what was found. Returns the exit status."""
+    gc.disable()  # as for the wizard; a second sheet finds it on again
     from rules.graph.asking import printable
     from rules.judging.report import as_data, unreadable
 
@@ -168,6 +169,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             reports.append(as_data(judged, printable(name)))
         else:
             print("\n".join(report_lines(judged, name)), end="\n\n")
+        gc.enable()
     if as_json:
         # An object a line: readable enough, and many times faster to write than indented text.
         print("[\n" + ",\n".join(json.dumps(report, ensure_ascii=False) for report in reports) + "\n]")

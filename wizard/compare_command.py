@@ -2,12 +2,12 @@
 
 import argparse
 import json
-from dataclasses import asdict
 from typing import Any
 
 from rules.graph.asking import printable
 from rules.judging.compare import Comparison, Differs, compare
 from rules.judging.judge import Judged
+from rules.measure.record import asdict
 from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file, wrapped
 
 

@@ -2,10 +2,10 @@
 
 import os
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
+from rules.measure.record import replace
 from wizard import terminal
 from wizard.desk import recent
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing, next_drawing

@@ -1,12 +1,12 @@
 """Whether a bolt goes in and a tool reaches it: each swept straight along the bolt's axis against what stands fixed. mm."""
 
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from math import cos, pi, radians, sin
 from typing import Literal
 
 from rules.corner.part import Part
+from rules.measure.record import record
 from rules.measure.vectors import Vector, cross, plus, times
 from rules.solids.gap import nearer
 from rules.solids.shapes import Cylinder, Rod, Shape, solid
@@ -23,7 +23,7 @@ COMES_OFF = ("caliper", "upper pivot bolt", "lower pivot bolt", "caliper bolts")
 """Parts that are off the upright while its hub is bolted on."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Head:
     """A head or nut: the middle of the face it sits on, the direction away from it (length 1), its height, across flats."""
 

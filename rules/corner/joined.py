@@ -1,11 +1,11 @@
 """Which pieces are joined to which, and how far each is from touching what it stands on. mm."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from rules.corner.part import Foot, Part
 from rules.corner.room import still_least
+from rules.measure.record import record
 from rules.measure.vectors import plus, times
 from rules.solids.gap import Solid, nearer
 from rules.solids.pieces import Hull
@@ -38,7 +38,7 @@ JOINTS = (
 """Every piece of the upright that is joined to another. A new piece is a line here, and is judged with the others."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Stands:
     """How a piece stands: values' names of it and of what it is nearest to, and how far off, mm; minus: so deep inside.
 

@@ -1,11 +1,11 @@
 """How much room two parts want, by their kinds, and which parts touch because they are made to."""
 
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.graph.bands import AtLeast, Limits
 from rules.measure.quantity import Units
+from rules.measure.record import record
 
 
 class Band(NamedTuple):
@@ -31,7 +31,7 @@ MOVING = Band("parts that move past each other", AtLeast("mm", 6.0, 3.0), "bushe
 BANDS = (GROUND, TYRE, HOUSING, NOTCH, WHEEL, OVER_HAT, TURNING, MOVING)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class EachBand(Limits):
     """The limits of every kind of pair, for the words of the check."""
 

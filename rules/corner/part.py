@@ -4,10 +4,10 @@ Frame of the left wheel: x forward, y outboard, z up; origin on the ground under
 centre. Every part is where it stands at ride height with the wheels straight. mm.
 """
 
-from dataclasses import dataclass, field
 from typing import Annotated, Literal, NamedTuple
 
 from rules.graph.declare import Role, Waiting
+from rules.measure.record import field, record
 from rules.measure.vectors import Vector
 from rules.solids.gap import Solid
 from rules.solids.shapes import Shape, solid
@@ -31,7 +31,7 @@ class Foot(NamedTuple):
     way: Vector
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Part:
     """One part. name: in words, without an article. held_by: the group it is rigid with, where that is not its own.
 

@@ -1,9 +1,9 @@
 """Where the parts of each motion group go as the front end moves."""
 
-from dataclasses import dataclass, field
 from math import atan2
 
 from rules.corner.part import MovesWith, Part
+from rules.measure.record import field, record
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Hinge, Pose, UprightPoints
@@ -15,7 +15,7 @@ from rules.solids.space import STILL, Motion, shift, turn
 SMALL = 1e-12
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Ride:
     """The front end at ride height, which every part is built at.
 

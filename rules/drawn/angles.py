@@ -4,7 +4,6 @@ It is drawn where its corner is known, in the one view that shows it in its true
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from math import atan2, ceil, cos, dist, pi, radians, sin
 from typing import Literal
 
@@ -13,6 +12,7 @@ from rules.drawn.views import FROM_ABOVE, FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.reader import Known, Name, Size, answer, name, reads
 from rules.measure.display import show
 from rules.measure.outline import Point
+from rules.measure.record import record
 from rules.measure.vectors import Vector
 from rules.motion.points import UprightPoints
 from rules.sheet.pivots import SpringOn
@@ -40,7 +40,7 @@ _WAYS: Mapping[FromWay, Vector] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class AngleArc:
     """An angle at a point of the corner, mm: the direction it is measured from, the one that a plus turns it towards, and
     how far from the point the arc is drawn, mm."""

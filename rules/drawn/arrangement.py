@@ -5,7 +5,6 @@ own way (ISO 128-3). What is bought and bolted on is drawn as a neighbouring par
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
 
 from rules.corner.part import Part
 from rules.drawn.corner_parts import looks, parts_of
@@ -22,6 +21,7 @@ from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axi
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
 from rules.measure.outline import Point
+from rules.measure.record import record, replace
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, unit
 from rules.motion.points import FORWARD, UP
@@ -46,7 +46,7 @@ FROM_INSIDE = Viewpoint(FORWARD, UP)
 """From the car's middle: front is to the right. The view from the back of the plate."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ArrangedView:
     """One view on paper. name: what it is and where from. numbers: the rows of the parts list that have a balloon on it."""
 

@@ -5,7 +5,6 @@ from the corner's solids, so that paper and verdicts have one shape.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import atan2, hypot, pi, tan
 
 from rules.corner.part import Part
@@ -27,6 +26,7 @@ from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, Point
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Mm
 from rules.motion.kinds import TieRodOuterBolt
 from rules.sheet.upright import ArmForm, Beam
@@ -35,7 +35,7 @@ from rules.solids.shapes import Prism
 from rules.values.corner.joint_parts import LugGussets
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class CutPiece:
     """One kind of piece. key: for file names. make: how many, in words. side: "" where left and right are alike.
 

@@ -8,7 +8,6 @@ trade custom, no published source.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations
 from math import asin, atan2, ceil, cos, degrees, dist, hypot, pi, sin
 from typing import NamedTuple
@@ -19,6 +18,7 @@ from rules.judging.reader import Known, Size, reads
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Outline, Point
 from rules.measure.quantity import INCH, Units
+from rules.measure.record import record
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, dot, minus, plus, times, unit
 from rules.motion.kinds import TieRodOuterBolt
@@ -71,7 +71,7 @@ _BY_UNITS: dict[Units, Stock] = {
 """Trade custom, no published source; foot_hole is for an M10 or a 3/8 in bolt."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Post:
     """One post. at: the middle of what it holds, on the base from the wheel centre. height: of that middle over the base.
 
@@ -97,7 +97,7 @@ class Post:
         return x, y + (self.beside if y > 0 else -self.beside)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Stop:
     """A pin that the plate's edge lies against."""
 
@@ -106,7 +106,7 @@ class Stop:
     height: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class CheckFigure:
     """One thing to measure on the finished fixture."""
 
@@ -114,7 +114,7 @@ class CheckFigure:
     figure: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Fixture:
     """The whole of it. base: the plate with holes to cut and lines to scribe. left_out: what is not known yet, in words."""
 

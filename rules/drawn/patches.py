@@ -5,12 +5,12 @@ Outlines run counter-clockwise.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from itertools import pairwise
 from math import acos, ceil, cos, hypot, pi, sin
 
 from rules.measure.outline import Point
+from rules.measure.record import record
 
 EdgeLine = tuple[Point, ...]
 """Points joined by straight lines; closed where it ends as it begins."""
@@ -26,7 +26,7 @@ TINY = 1e-6
 """mm: lines nearer than this lie on one another."""
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class Patch:
     """An area: everything within a convex outline but a convex hole. What of the hole lies beyond the outline is nothing."""
 

@@ -1,7 +1,6 @@
 """One cut piece on its sheet: outline to scale, centre lines, holes by letter, marks to scribe, overall sizes."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan, atan2, cos, hypot, pi, radians, sin
 
@@ -13,11 +12,12 @@ from rules.drawn.pieces import TO_THE_FRONT, Profile
 from rules.drawn.reductions import REDUCTIONS
 from rules.measure.belt import arcs
 from rules.measure.outline import Point
+from rules.measure.record import record
 
 _LANE = 8.0
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class HoleRow:
     """One hole in the table: letter, where it is from two edges and from the wheel's centre, what it is. mm.
 

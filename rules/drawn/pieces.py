@@ -6,7 +6,6 @@ left on a left piece and to the right on a right piece, so the two are mirror im
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 from rules.corner.slots import PlateSlots
 from rules.judging.reader import Known, reads
@@ -21,6 +20,7 @@ from rules.measure.outline import (
     outline_points,
     plate_outline,
 )
+from rules.measure.record import record, replace
 from rules.measure.units import Mm
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
@@ -37,7 +37,7 @@ _CLEAR = 2.0
 """mm between a hole's edge and a tick."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Hole:
     """A round hole to cut. what: its name on paper."""
 
@@ -46,7 +46,7 @@ class Hole:
     what: str
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class MarkLine:
     """A line to scribe, not to cut."""
 
@@ -55,7 +55,7 @@ class MarkLine:
     what: str
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class SlotHole:
     """A slot with square ends to cut. corners: anticlockwise. turned: degrees of its length from level, to the left."""
 
@@ -70,7 +70,7 @@ class SlotHole:
 TO_THE_FRONT = "arrow to the front"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Stamp:
     """Letters to scribe on the piece, starting at a point."""
 
@@ -78,7 +78,7 @@ class Stamp:
     words: str
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Profile:
     """One flat piece. left_out: what the sheet does not know yet, and so is not in it, in words.
 

@@ -4,11 +4,11 @@ A point is (offset, height): the offset from the tyre centre plane, outboard pos
 and the height above the ground.
 """
 
-from dataclasses import dataclass
 from typing import Literal
 
 from rules.drawn.patches import EdgeLine, Patch
 from rules.measure.outline import Point
+from rules.measure.record import record
 
 PartDrawn = Literal[
     "tyre", "rim", "rotor", "caliper", "hub", "plate", "frame", "shock", "arm", "tie rod", "pivot", "axis", "gap", "ground",
@@ -19,7 +19,7 @@ Style = Literal["solid", "dashed", "dotted"]
 FaceSide = Literal["inboard", "outboard"]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Line:
     """A straight line from `start` to `end`, mm."""
 
@@ -29,7 +29,7 @@ class Line:
     style: Style = "solid"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Polyline:
     """Straight lines from point to point, mm; `closed` joins the last to the first."""
 
@@ -39,7 +39,7 @@ class Polyline:
     style: Style = "solid"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Circle:
     """A circle, mm."""
 
@@ -49,7 +49,7 @@ class Circle:
     style: Style = "solid"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Body:
     """A part of the corner as it is seen or cut: its areas, which cover what was drawn before, and its edges.
 
@@ -64,7 +64,7 @@ class Body:
     covers: bool = True
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Mark:
     """A point of interest: drawn at the same size whatever the scale."""
 
@@ -73,7 +73,7 @@ class Mark:
     kind: Literal["pivot", "bearing", "landing", "gap"]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Label:
     """Words at a point, with their quantity in mm if they have one, and the side they should stand on."""
 
@@ -84,7 +84,7 @@ class Label:
     mm: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Dimension:
     """A dimension line with its label."""
 
@@ -97,7 +97,7 @@ class Dimension:
 Item = Body | Line | Polyline | Circle | Mark | Label | Dimension
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Box:
     """A rectangle, mm."""
 
@@ -107,7 +107,7 @@ class Box:
     top: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Scene:
     """Everything to draw, most important label first, and the rectangle that should fill the picture."""
 

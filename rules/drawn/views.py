@@ -3,15 +3,14 @@
 Axes are those of the corner: x forward, y outboard, z up, left wheel. A view's own origin falls on the picture's.
 """
 
-from dataclasses import dataclass
-
 from rules.measure.outline import Point
+from rules.measure.record import record
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, times, unit
 from rules.motion.points import FORWARD, OUTBOARD, UP
 from rules.solids.space import Motion
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Viewpoint:
     """right, up: the picture's directions in space, square to each other, of length 1. origin: a point of the picture's plane.
 

@@ -3,7 +3,7 @@
 import re
 import unicodedata
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from functools import cache
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
 from rules.graph.bands import ByChoice
@@ -24,6 +24,7 @@ from rules.measure.quantity import (
     parse,
     plain_number_text,
 )
+from rules.measure.record import field, record, replace
 from rules.measure.rim_marks import RIM_READERS
 from rules.measure.said import in_units
 from rules.measure.section_marks import section_outside
@@ -37,7 +38,7 @@ MARK_READERS = {**RIM_READERS, "section": section_outside}
 _UNSAFE = {"Cc", "Cf", "Cs", "Co", "Cn", "Zl", "Zp"}
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class AskedField:
     """One question: what it is called, how it is measured, and which answers make sense.
 
@@ -209,6 +210,7 @@ def ask(
     )
 
 
+@cache  # a few limits stand in most questions
 def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
 

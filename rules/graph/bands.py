@@ -4,13 +4,13 @@ The limit itself counts as the better side, decided once for all checks in rules
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from math import inf, isfinite
 
 from rules.graph.results import Verdict
 from rules.measure.closeness import reaches, within
 from rules.measure.display import published, show
 from rules.measure.quantity import INCH, Units
+from rules.measure.record import field, record
 from rules.measure.said import RoundedTo, in_units, plain, said
 
 
@@ -76,7 +76,7 @@ def _parts(number: float, unit: str, units: Units | None, way: RoundedTo) -> tup
     return text, "" if symbol in ("1", "price") else symbol
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Limits:
     """Named figures of one unit. other: figures of a check's own besides, each with its unit, for its words."""
 
@@ -100,7 +100,7 @@ class Limits:
         return {verdict: in_units(text, units).format_map(figures) for verdict, text in texts.items()}
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class AtLeast(Limits):
     """More is better. watch: -inf where it is never a stop; None where there is no watch."""
 
@@ -143,7 +143,7 @@ class AtLeast(Limits):
         }
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class AtMost(Limits):
     """Less is better. watch: inf where it is never a stop; None where there is no watch."""
 
@@ -186,7 +186,7 @@ class AtMost(Limits):
         }
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Between(Limits):
     """Good from `low` to `high`; watch from `least` to `most`, without end where these are -inf and inf; else stop."""
 
@@ -250,7 +250,7 @@ class Between(Limits):
         return (low, self.least, "up"), (high, self.most, "down")
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ByChoice(Limits):
     """A range for each choice of a list. asked: the question, dotted, that the choice answers. by: the ranges, all in `unit`.
 

@@ -16,13 +16,11 @@ from typing import Any
 
 from rules.graph.annotations import (
     GraphError,
-    choices_of,
-    gathering_of,
+    Said,
     hints_of,
     parameters_of,
-    role_of,
+    said_by,
     unit_of,
-    without_none,
 )
 from rules.graph.ask import ask
 from rules.graph.asking import AskedField, Step
@@ -67,10 +65,11 @@ class Graph:
                     raise GraphError(f"two values are called {one.name}")
                 declared[one.name] = one, function
                 self.units[one.name] = unit_of(returned, function)
-                if choices := choices_of(returned):
-                    self._choices[one.name] = choices
-                if role := role_of(returned):
-                    self._roles.setdefault(role, []).append(one.name)
+                said = said_by(returned)
+                if said.choices:
+                    self._choices[one.name] = said.choices
+                if said.role:
+                    self._roles.setdefault(said.role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
         self._stand_ins = {node.note.stands_for: name for name, node in nodes.items() if node.note.stands_for}
         for question, name in self._stand_ins.items():
@@ -259,34 +258,34 @@ class Graph:
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
         waiting: dict[str, tuple[str, ...]] = {}
         for parameter in parameters_of(function):
-            annotation, optional = without_none(hints.get(parameter))
-            name = in_name(parameter, member)
+            said = said_by(hints.get(parameter))
+            kind, name = said.kind, in_name(parameter, member)
             if parameter in member:
                 fixed[parameter] = member[parameter]
-            elif isinstance(annotation, type) and issubclass(annotation, Limits):
-                fixed[parameter] = self._limits(one, annotation, function)
-            elif isinstance(gathering := gathering_of(annotation), Waiting):
-                waiting[parameter] = tuple(self._roles[gathering.role])
-            elif gathering:
+            elif isinstance(kind, type) and issubclass(kind, Limits):
+                fixed[parameter] = self._limits(one, kind, function)
+            elif isinstance(said.gathers, Waiting):
+                waiting[parameter] = tuple(self._roles[said.gathers.role])
+            elif said.gathers:
                 gathers[parameter] = dict
-                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
-            elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
+                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(said.gathers, function)]
+            elif name in self._steps and isinstance(kind, type) and issubclass(self._steps[name], kind):
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(kind)
                 inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
-                inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
+                inputs.append(Input(parameter, self.compared(name, said, function), said.optional))
         unit = self.units.get(one.name, "judgement")
         taken = {given.origin for given in inputs}
         waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
         return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting)
 
-    def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+    def compared(self, name: str, said: Said, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
-        wanted, produced = unit_of(annotation, function, name), self.units[origin]
+        wanted, produced = said.unit or unit_of(said.kind, function, name), self.units[origin]
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
-        choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
+        choices, offered = said.choices, self._choices.get(origin, frozenset())
         if offered and not choices:
             raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
         if choices != offered:

@@ -1,17 +1,16 @@
 """One value or check of the graph with its inputs looked up, and the order to work them out in."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
-from typing import Any
+from typing import Any, NamedTuple
 
 from rules.graph.annotations import GraphError
 from rules.graph.declare import Member, words_of
+from rules.measure.record import record
 
 
-@dataclass(frozen=True, slots=True)
-class Input:
+class Input(NamedTuple):
     """One field or value a function takes. parameter: what the function calls it; optional: it can be done without.
 
     into: the parameter it is gathered into with others, under its own name; empty where it is a parameter by itself.
@@ -23,7 +22,7 @@ class Input:
     into: str = ""
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class Node:
     """One value or check, with its inputs looked up and its unit known.
 

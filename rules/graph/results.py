@@ -1,9 +1,9 @@
 """What a value or a check may answer besides a plain number: an estimate, a wait, that it is not judged or does not apply."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from typing import Any, Literal, get_args
 
+from rules.measure.record import field, record
 from rules.measure.said import Figures
 from rules.tables.sources import Grade as Grade
 
@@ -85,7 +85,7 @@ class OutsideRange(_WithReason):
     """Raised when a function is asked outside the range its formula holds in. Shown as a `stop`."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Judgement:
     """What a check says.
 

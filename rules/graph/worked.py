@@ -1,16 +1,15 @@
 """What has been worked out for one sheet: the engine's notebook."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields, is_dataclass
 from typing import Any
 
 from rules.graph.results import Reason
+from rules.measure.record import field, record, taken_by
 
 _NOTHING = object()
 
 
 _PLAIN = (float, str, int, bool, type(None))
-_given: dict[type, tuple[str, ...]] = {}
 
 
 def _same(one: Any, other: Any) -> bool:
@@ -24,11 +23,9 @@ def _same(one: Any, other: Any) -> bool:
         return False
     if type(one) in _PLAIN:
         return True
-    if is_dataclass(one):
-        kind = type(one)
-        if kind not in _given:
-            _given[kind] = tuple(kept.name for kept in fields(one) if kept.init)
-        return all(_same(getattr(one, name), getattr(other, name)) for name in _given[kind])
+    kind: Any = type(one)
+    if names := taken_by(kind):
+        return all(_same(getattr(one, name), getattr(other, name)) for name in names)
     if isinstance(one, Mapping):
         return (
             list(one) == list(other) and all(_same(one[key], other[key]) for key in one) and _carry_the_same(one, other)
@@ -42,7 +39,7 @@ def _carry_the_same(one: Any, other: Any) -> bool:
     return _same(getattr(one, "__dict__", None), getattr(other, "__dict__", None))
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Worked:
     """What has been worked out for one sheet.
 

@@ -1,7 +1,6 @@
 """Two sheets side by side, or one before and after: entries that differ, figures that moved, verdicts that changed."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import isclose
 from typing import Any
 
@@ -10,13 +9,14 @@ from rules.judging.judge import Finding, Judged, label, shown
 from rules.judging.reader import Name, answer
 from rules.judging.trade import trade
 from rules.measure.display import published
+from rules.measure.record import record
 from rules.sheet import FIELDS
 
 CLOSE = 1e-9
 """Relative; figures nearer than this are the same."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Differs:
     """One thing that differs, as text in the first sheet's units. name: dotted field, value or finding key.
 
@@ -31,7 +31,7 @@ class Differs:
     unit: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class TurnedVerdict:
     """A finding whose verdict differs. other_text: what the second sheet's check says."""
 
@@ -43,7 +43,7 @@ class TurnedVerdict:
     other_text: str
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Comparison:
     """What differs between two judged sheets, in the order of the sheet; verdicts worst first as in the second."""
 

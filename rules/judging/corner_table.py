@@ -1,10 +1,10 @@
 """What every part of the corner carries, case by case, as an aligned table in plain text."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.vectors import Vector, size
 from rules.strength.corner_loads import CaseLoads, CornerLoads
 
@@ -12,7 +12,7 @@ WAYS = (("ahead", "back"), ("outboard", "inboard"), ("up", "down"))
 """Words for the plus and the minus way of x, y and z."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class LoadColumn:
     """One column: heading in two lines, the part in words, unit, size in that unit; vector where it has a direction."""
 

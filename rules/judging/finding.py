@@ -1,12 +1,11 @@
 """What one check says of a sheet, in words."""
 
-from dataclasses import dataclass
-
 from rules.graph.results import Group, Verdict
+from rules.measure.record import record
 from rules.tables.sources import Grade
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Finding:
     """What one check says of a sheet, in words.
 

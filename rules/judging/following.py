@@ -1,17 +1,17 @@
 """A lever followed until a check is satisfied: the least move that does it, and the best that does not."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from rules.judging.levers import Answers, Lever
 from rules.judging.probe import Probe, Score
+from rules.measure.record import record
 
 FARTHEST = 16.0
 """Strides worth telling, at most: 4 in, 80 mm, 16 deg. What is farther is another design."""
 NOTHING_GAINED = 1e-9
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Candidate:
     """A place of a lever that its check likes. effort: strides worth telling of."""
 

@@ -5,7 +5,6 @@ A lever moves one entry, or some that only make sense together, such as both inn
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from math import atan2, ceil, cos, floor, hypot, radians, sin
 from typing import Any
 
@@ -15,6 +14,7 @@ from rules.judging.reader import Name, answer, name, reads
 from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.measure.quantity import INCH, KINDS, Units
+from rules.measure.record import record
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 from rules.sheet.choosable import (
@@ -44,7 +44,7 @@ _INNER = name("steering.inner_from_centre").origin, name("steering.inner_height"
 _UPPER_SET, _LOWER_SET = name("joint_angles.upper_set").origin, name("joint_angles.lower_set").origin
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Lever:
     """Entries that move together. at: from steps, minus the other way, to the answers; None past the end.
 

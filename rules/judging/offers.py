@@ -1,7 +1,6 @@
 """What a sheet can offer for a question that is not answered: worked out, the same as another, or a start that fits."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from math import radians
 from typing import Any
 
@@ -12,6 +11,7 @@ from rules.judging.usual import usual_range
 from rules.measure.display import in_a_sentence, show
 from rules.measure.marks import TyreMark
 from rules.measure.quantity import INCH, KINDS, Units
+from rules.measure.record import record
 from rules.measure.section_marks import read_section
 from rules.sheet import FIELDS
 from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, USED_AS
@@ -20,7 +20,7 @@ BY_VALUE = {question: name(value) for question, value in USED_AS.items()}
 WHEEL_DIAMETER, SMALLEST, USE = name("wheel.diameter"), name("tyre.smallest"), name("job.use")
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Offer:
     """entry: as it would be typed. origin: where it comes from, in a few words. measured: False for an assumed figure that only a
     measurement can replace: it is shown and not taken over, for then it would count as measured."""

@@ -1,12 +1,12 @@
 """One change and what comes of it on this very sheet: what gets better, what worse, and what has to be bought."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from rules.graph.results import JUDGED, Verdict
 from rules.judging.judge import Finding, Judged
 from rules.judging.levers import as_typed
 from rules.judging.probe import RANK, Probe
+from rules.measure.record import record
 from rules.sheet.choosable import bought_anew
 
 RED: tuple[Verdict, ...] = ("stop", "watch")
@@ -15,7 +15,7 @@ DEEPER = 0.02
 """Of what a stop is short of good by: more than this is further into the stop."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class EntryChange:
     """One entry changed. now, to: as typed, with units; now is empty where nothing is entered."""
 
@@ -24,7 +24,7 @@ class EntryChange:
     to: str
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Moved:
     """A finding with another verdict than before; key: see `Finding`. before, after: "good" where there was no such finding.
 
@@ -37,7 +37,7 @@ class Moved:
     after: Verdict
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Proposal:
     """A change, and what comes of it on this very sheet.
 

@@ -1,12 +1,12 @@
 """Proposals in words, and as plain data for scripts."""
 
 from collections.abc import Iterable
-from dataclasses import asdict
 from typing import Any
 
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposals import Looked
+from rules.measure.record import asdict
 from rules.measure.said import capital
 from rules.sheet.choosable import NEVER_LESS, NEVER_MORE, to_be_made
 

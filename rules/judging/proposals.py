@@ -6,7 +6,6 @@ leaves something unjudged that was judged, is not offered. Where nothing alone w
 """
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, field
 
 from rules.checks.agreement.geometry import AS_TAPED
 from rules.graph.results import Verdict
@@ -18,6 +17,7 @@ from rules.judging.proposal import RED, Proposal, compared
 from rules.judging.reader import check_id
 from rules.judging.trade import trade
 from rules.judging.trials import ALL, ALONE, SHARE, Spent, Trials
+from rules.measure.record import field, record
 from rules.sheet.choosable import bought_anew, of_an_own_part, too_large_to_be_meant
 
 SHOWN = 3
@@ -35,7 +35,7 @@ SUM_UP = frozenset((check_id("strength-least"), check_id("what-gives-first")))
 """What only puts the figures of other findings together, and rests on nearly every entry: tried where it is asked for by name."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Looked:
     """What was found for one finding.
 
@@ -124,7 +124,7 @@ def _least_first(offer: Proposal) -> tuple[int, int, int]:
     return -RANK[offer.after], len(offer.bought), len(offer.worse)
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class _Search:
     """The search for one finding: what was tried on the whole sheet is kept, for pairs and for the nearest miss.
 

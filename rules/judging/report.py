@@ -1,6 +1,5 @@
 """A judged sheet, and what the program knows, as plain data for scripts."""
 
-from dataclasses import asdict
 from typing import Any
 
 from rules.checks import GROUP_OF
@@ -11,6 +10,7 @@ from rules.judging.judge import Judged, why_not
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS
+from rules.measure.record import asdict
 from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS

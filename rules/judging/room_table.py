@@ -1,7 +1,5 @@
 """The room between all parts of a corner as plain data: least first, and what cannot be judged yet."""
 
-from dataclasses import dataclass
-
 from rules.checks.corner.room import again_of
 from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
@@ -12,6 +10,7 @@ from rules.judging.judge import Judged, and_list, reason
 from rules.judging.moved_most import entry_that_moves_most
 from rules.judging.reader import answer, name, of_role
 from rules.judging.trade import trade
+from rules.measure.record import record
 from rules.measure.said import filled, in_units
 
 WITHIN = 60.0
@@ -20,11 +19,11 @@ _MOVES = name("corner_moves")
 _RIDE = name("corner_ride")
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class RoomLine:
     """One pair. gap: mm, minus where they overlap, None where it is more than `WITHIN`. measure: fields it rests on that
     are not measured. where: in words, empty where the gap is not known. travel: mm. lock: 1 full left, -1 full right.
-    values: the names of the two parts' values.
+    values: the names of the two parts' values. exact: False where an overlap may be deeper than the gap says.
     """
 
     one: str
@@ -40,9 +39,10 @@ class RoomLine:
     lock: float
     measure: tuple[str, ...]
     values: tuple[str, str]
+    exact: bool
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class RoomNotJudged:
     """A part that is not in it yet, and why: the fields to enter, or that this build has no such thing."""
 
@@ -51,7 +51,7 @@ class RoomNotJudged:
     why: str
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class RoomTable:
     """Every pair, smallest gap first; parts that are not in it; pairs made to touch, in words; positions looked at."""
 
@@ -105,7 +105,7 @@ def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     limits, why = band.limits, in_units(band.why, judged.shown_in)
     return RoomLine(
         one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, why,
-        filled(words, figures, judged.shown_in), pair.travel, pair.lock, measure, (pair.one, pair.other),
+        filled(words, figures, judged.shown_in), pair.travel, pair.lock, measure, (pair.one, pair.other), pair.exact,
     )  # fmt: skip
 
 

@@ -1,13 +1,13 @@
 """What of a sheet was judged and how it stands, group by group: the words that go with every verdict of a whole sheet."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
 from rules.graph.results import GROUPS, JUDGED, WORST_FIRST, Group, Verdict
+from rules.measure.record import record
 from rules.measure.said import capital
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Standing:
     """How one group of checks stands.
 

@@ -5,13 +5,13 @@ what it takes to work out one value that moves nothing.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
 
 from rules.judging.judge import Finding, Judged, judge
 from rules.judging.levers import Answers, as_typed
 from rules.judging.proposal import deeper, new_stops
 from rules.judging.reader import name
 from rules.judging.trade import trade
+from rules.measure.record import field, record
 from rules.sheet.changed import with_entries
 from rules.values.wheel_end.gaps import CHECKED_GAP
 
@@ -36,7 +36,7 @@ class Spent(Exception):  # noqa: N818 - not a fault: enough was tried
     """Raised out of a search that has cost what it may."""
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Trials:
     """The changed copies of one sheet. left: units that are left; wanted: asked at each, whether anybody still waits."""
 

@@ -1,7 +1,6 @@
 """The usual range of a question, as the check that judges it alone has it, else as the question itself says."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from functools import lru_cache
 
 from rules.graph.bands import AtLeast, AtMost, Between, ByChoice, Limits
@@ -10,6 +9,7 @@ from rules.graph.examples import limits_of
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS, Units
+from rules.measure.record import replace
 
 NONE_YET: Mapping[str, object] = {}
 

@@ -6,8 +6,9 @@ way beyond it. Only the outline's own straights and the ways from a disc's middl
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
+
+from rules.measure.record import record
 
 Point = tuple[float, float]
 
@@ -15,7 +16,7 @@ _ONE = 1e-7
 """mm: what differs by less is one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Round:
     """What the belt runs round. radius: 0 for a sharp corner."""
 
@@ -24,7 +25,7 @@ class Round:
     radius: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Straight:
     """From where the belt leaves one disc to where it meets the next, anticlockwise; normal: its way out, rad."""
 
@@ -96,7 +97,7 @@ def belt_points(discs: Sequence[Round]) -> list[tuple[float, float, float]]:
     return points
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Arc:
     """Where the belt lies on a disc. middle: the direction of its middle, half: how far it goes to each side, rad."""
 

@@ -2,11 +2,11 @@
 
 import math
 import re
-from dataclasses import dataclass
 from itertools import combinations
 
 from rules.measure.display import show
 from rules.measure.quantity import EntryError, Units, as_typed, parse, plain_number_text
+from rules.measure.record import record
 
 LEAST_RADIUS, MOST_RADIUS = 20.0, 200.0
 """mm from the wheel's axis. Sane bounds, common practice, no source: half of those of a circle of mounting bolts."""
@@ -20,7 +20,7 @@ _PLACE = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ClockPlace:
     """One place. turn: rad from straight up, plus ahead. radius: mm from the wheel's axis, None where it is the circle's."""
 
@@ -28,7 +28,7 @@ class ClockPlace:
     radius: float | None
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ClockPlaces:
     """Every place, in the order written."""
 

@@ -1,7 +1,6 @@
 """Marks that are stamped, moulded or spoken rather than measured: tyre sizes, bolt circles and threads."""
 
 import re
-from dataclasses import dataclass
 
 from rules.measure.coarse_threads import COARSE_PITCH, THREADS_PER_INCH
 from rules.measure.display import other, show
@@ -15,11 +14,12 @@ from rules.measure.quantity import (
     parse,
     plain_number_text,
 )
+from rules.measure.record import record
 
 _AFTER_COUNT = re.compile(r"\d{1,2}\s*(?:[x×*/-]|on\b)\s*(.+)", re.IGNORECASE)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class TyreMark:
     """What the size mark on a sidewall says.
 
@@ -46,7 +46,7 @@ class TyreMark:
         )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class BoltCircle:
     """Count of studs or holes and the diameter through their centres, mm."""
 
@@ -68,7 +68,7 @@ class BoltCircle:
         return f"{entry} mm" if entry.replace(",", ".") == f"{self.diameter:g}" else f"{entry} in"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Thread:
     """Nominal diameter and pitch, mm. per_inch: threads per inch of an inch thread, None of a metric one."""
 

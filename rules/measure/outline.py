@@ -5,13 +5,13 @@ left on a left piece and to the right on a right piece, so the two are mirror im
 """
 
 import math
-from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from rules.measure.belt import Point as Point
 from rules.measure.belt import Round, belt_distance, belt_ends, belt_points
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.record import record
 
 Side = Literal["left", "right"]
 
@@ -22,7 +22,7 @@ _TOUCHING = 1e-6
 """mm: points closer than this are one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Outline:
     """A rectangle with rounded corners. corner_radius: 0 to half of the shorter side.
 

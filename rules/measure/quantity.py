@@ -7,10 +7,11 @@ with a message that says what was typed, why it is not clear, and an example tha
 import math
 import re
 import unicodedata
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
+
+from rules.measure.record import record
 
 Units = Literal["inch", "metric"]
 
@@ -36,7 +37,7 @@ class EntryQuestion(EntryError):  # noqa: N818 - no fault: something is asked
         self.readings = readings
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@record(eq=False)
 class Kind:
     """A kind of quantity: the unit used inside, the units offered in each kind of sheet, and every spelling read.
 
@@ -150,8 +151,7 @@ _ANY_COMMA = re.compile(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
 _FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
-@dataclass(frozen=True, slots=True)
-class _Typed:
+class _Typed(NamedTuple):
     """What a message needs: the whole of what was typed, its kind, the sheet's units, and an example that would work."""
 
     entry: str

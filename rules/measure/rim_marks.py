@@ -7,9 +7,9 @@ millimetres, plus where the wheel's mounting face is outboard of the middle, is 
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from rules.measure.quantity import INCH, Units, as_typed, parse, plain_number_text
+from rules.measure.record import record
 
 _FLANGE = r"(?P<flange>JJ?|JK|K|B)"
 _WIDTH = r"(?P<width>\d[\d ./,-]*?)\s*"
@@ -28,7 +28,7 @@ LARGEST_CODE = 30.0
 """Whole or half inches that a bare number may name as a wheel's diameter; the smallest wheel in mm is far above."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class RimMark:
     """A rim's mark: nominal width, mm, flange letters, and nominal diameter, mm, where the mark names it."""
 

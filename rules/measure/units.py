@@ -4,11 +4,12 @@ A value's parameters and result are annotated with these types, and the graph co
 built: a function that takes millimetres where its producer returns radians is refused at once.
 """
 
-from dataclasses import dataclass
 from typing import Annotated, get_args
 
+from rules.measure.record import record
 
-@dataclass(frozen=True, slots=True)
+
+@record()
 class Unit:
     """A unit, named by its symbol. role: what values of this kind have in common, for those that take every one of them."""
 

@@ -1,9 +1,9 @@
 """What moves the tie rods: rack, relay rod or one rod across, how far it goes, and how long the rod is."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import asin, copysign, cos, sqrt
 
+from rules.measure.record import record
 from rules.measure.vectors import Vector, minus, size
 from rules.motion.circle import PivotCircle
 from rules.motion.kinds import LinkageKind, StopOn
@@ -11,7 +11,7 @@ from rules.motion.points import CannotReach, UprightPoints
 from rules.motion.turned import toed
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class SteeringLinkage:
     """What moves the left tie rod's inner end.
 
@@ -83,7 +83,7 @@ def rod_length(upright: UprightPoints, linkage: SteeringLinkage) -> float:
 
     Arm of 150 mm straight back and a rod of 400 mm straight across; toed in by 0.01 rad its end goes 1.5 mm outboard:
 
-    >>> from dataclasses import replace
+    >>> from rules.measure.record import replace
     >>> front = straight_rack()
     >>> round(rod_length(front.upright, replace(front.linkage, toe=0.01)), 3)
     401.5

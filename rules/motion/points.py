@@ -4,10 +4,10 @@ Left wheel, axes of `rules`: x forward, y outboard, z up; origin on the ground u
 wheel centre; mm and radians. The frame stands still and the wheel moves.
 """
 
-from dataclasses import dataclass
 from math import asin, atan, atan2, hypot, sqrt
 from typing import NamedTuple
 
+from rules.measure.record import record
 from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
 
 FORWARD: Vector = (1.0, 0.0, 0.0)
@@ -25,7 +25,7 @@ class CannotReach(Exception):  # noqa: N818 - says what happened to the linkage
         self.reached = reached
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Hinge:
     """The two inner pivots of an arm. flat: only the view from the front is known; the hinge then runs straight ahead."""
 
@@ -41,7 +41,7 @@ class Hinge:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class UprightPoints:
     """The points that move with the upright, at ride height. The wheel points straight ahead.
 

@@ -1,9 +1,9 @@
 """The front end moved through all its travel and lock, and the worst found there."""
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
+from rules.measure.record import record
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Pose
 from rules.motion.search import last_that_holds
@@ -28,7 +28,7 @@ class Blocked(NamedTuple):
     locks_at: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Sweep:
     """Every position looked at, and those that cannot be reached."""
 

@@ -5,11 +5,11 @@ works out what the entries stand for and says of each one that cannot be read wh
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 from typing import Any
 
 from rules.graph.asking import AskedField, Step, printable, unsafe_character
 from rules.measure.quantity import EntryError, Units, as_typed
+from rules.measure.record import field, record
 from rules.sheet.arms import Arms
 from rules.sheet.bolts import Bolts
 from rules.sheet.brakes import Brakes
@@ -55,7 +55,7 @@ WORKED_OUT = ("warning", "checklist")
 """Tables the program writes itself on every save."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Fault:
     """An entry that cannot be read: where it is (`wheel.width`), and what is wrong with what stands there."""
 
@@ -67,7 +67,7 @@ AT_LEAST_ONE = (("wheel.offset", "wheel.backspacing"),)
 """Fields that may stay empty only while another of them is answered."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Sheet:
     """A sheet as read: answers by dotted field name in inside units, what was typed, and every fault.
 

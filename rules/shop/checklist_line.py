@@ -1,9 +1,9 @@
 """One line of the shop checklist, and the sections that hold them."""
 
-from dataclasses import dataclass
 from typing import Literal
 
 from rules.judging.reader import name
+from rules.measure.record import record
 
 LineKind = Literal["caution", "do", "measure", "hold", "settle", "torque"]
 
@@ -35,7 +35,7 @@ HELPER_SECTIONS = (MOCK_UP, TACK, HOLD, WELD, AFTER, BRACKET, TORQUE, TURN, DRIV
 """What a helper works through beside the car, once the parts are in hand; figures are on the welding sheet."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ChecklistLine:
     """One thing to do, measure, settle or sign.
 

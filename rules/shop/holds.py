@@ -1,12 +1,13 @@
 """Where work stops until somebody signs: one list, with the same numbers and words on every paper."""
 
-from dataclasses import dataclass
 from typing import Literal
+
+from rules.measure.record import record
 
 SignedOn = Literal["welding sheet", "helper's checklist"]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Hold:
     """One hold. line: the id of its line in the checklist. words: what must be so. signed_on: the one paper it is signed on."""
 

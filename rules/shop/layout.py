@@ -5,7 +5,6 @@ direction stands in words, never as a sign.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import ceil
 
 from rules.graph.bands import AtLeast
@@ -15,6 +14,7 @@ from rules.judging.trade import trade
 from rules.measure.closeness import CLOSENESS
 from rules.measure.display import show, tape
 from rules.measure.quantity import INCH, Units
+from rules.measure.record import record
 from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, ChecklistLine
 from rules.shop.named_sizes import as_named
 
@@ -24,7 +24,7 @@ ANGLE_TOLERANCE = "+/- 0.25 deg"
 """Trade custom; no published source."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class LayoutFigure:
     """One thing to lay out.
 

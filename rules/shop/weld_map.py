@@ -1,10 +1,10 @@
 """The welds of an upright as a welder reads them: numbered, with symbol, sizes, preparation and the order of the runs."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import Known, answer, name, reads
+from rules.measure.record import record
 from rules.sheet.upright import Beam
 from rules.sheet.welds import WELDS
 from rules.values.corner.joint_parts import LugGussets
@@ -16,7 +16,7 @@ _JOINTS = tuple(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Joint:
     """One joint. form: as the sheet has it, empty where not entered. leg, run: in the sheet's units, empty where not entered.
 

@@ -5,12 +5,12 @@ each says which. None of them is a rule for fatigue.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from rules.judging.judge import Judged
 from rules.judging.reader import reads
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Mm
 from rules.tables.fillet_size import least_leg
 
@@ -18,7 +18,7 @@ CODE = "AWS D1.1 as trade pages quote it"
 CUSTOM = "trade custom, no published source"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Limit:
     """One thing to look at on a finished weld, what passes, and who says so."""
 

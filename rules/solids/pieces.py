@@ -5,12 +5,12 @@ is how far the filling stands out of what it stands for; `halves` are two pieces
 `onto` moves a place of the filling to the nearest real one. An error of 0 is a piece that is what it says.
 """
 
-from dataclasses import dataclass, field
 from itertools import pairwise
 from math import acos, asin, atan2, cos, dist, hypot, inf, pi, sin, sqrt
 from typing import NamedTuple
 
 from rules.measure.outline import Point
+from rules.measure.record import field, record
 from rules.solids.outline import Polygon
 from rules.solids.space import Motion, Vector, cross, dot, minus, plus, size, times
 
@@ -28,7 +28,7 @@ class Shadow(NamedTuple):
     far: float
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Hull:
     """The hull of a few points, grown by a radius all round: a ball (one point), a rod (two), any block."""
 
@@ -96,7 +96,7 @@ class Hull:
         return self.cast
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Slab(Hull):
     """A flat outline made so thick that nothing slips past it sideways. plane: the middle of its thickness, with its normal."""
 
@@ -107,7 +107,7 @@ class Slab(Hull):
         return minus(place, times(dot(minus(place, point), normal), normal))
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Corner(Hull):
     """What lies between one straight edge of a plate's outline and a circle round its bore inside it, through the plate.
 
@@ -169,7 +169,7 @@ class Corner(Hull):
         return Corner(points, frame=turned, start=self.start, end=self.end, levels=self.levels, circle=self.circle)
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Wedge:
     """A convex profile turned about an axis from half_angle before `towards` to half_angle after it, grown by a radius.
 

@@ -3,10 +3,10 @@
 `solid` makes one or several of them ready to be moved and compared.
 """
 
-from dataclasses import dataclass
 from math import cos, pi, radians, sin, tan
 from typing import Protocol
 
+from rules.measure.record import record
 from rules.solids.gap import Solid
 from rules.solids.outline import Polygon, area, convex_pieces, edge_distance
 from rules.solids.pieces import Corner, Hull, Piece, Wedge
@@ -31,7 +31,7 @@ def solid(*shapes: Shape) -> Solid:
     return Solid.of(tuple(piece for shape in shapes for piece in shape.pieces))
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Ball:
     """A ball: a ball joint's or rod end's ball, a round joint housing.
 
@@ -48,7 +48,7 @@ class Ball:
         return (Hull((self.centre,), self.radius),)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Rod:
     """A round rod with half-balls on its ends, which reach a radius beyond start and end: arm tubes, tie rods, relays.
 
@@ -68,7 +68,7 @@ class Rod:
         return (Hull((self.start, self.end), self.radius),)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Cylinder:
     """A round bar with flat ends: bolts, studs, heads turned round, shocks, cups. start and end differ.
 
@@ -90,7 +90,7 @@ class Cylinder:
         return Revolved(self.start, times(1 / length, run), profile).pieces
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Revolved:
     """A profile turned about an axis: tyre, barrel, lips, rotor and hat, hub and flange; in part, a caliper round a rotor.
 
@@ -136,7 +136,7 @@ class Revolved:
         return tuple(whole)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Bore:
     """A round hole: its middle in the outline's plane and its radius, mm."""
 
@@ -144,7 +144,7 @@ class Bore:
     radius: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Prism:
     """An outline in a plane, pushed straight along the plane's normal: plates, lugs, blocks, hexagons, walls of a tube.
 

@@ -1,8 +1,8 @@
 """The vectors the solids are made of, and rigid motion. mm, radians."""
 
-from dataclasses import dataclass
 from math import cos, sin
 
+from rules.measure.record import record
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, plus, size, times, unit
 
 __all__ = (
@@ -22,7 +22,7 @@ def square_to(direction: Vector) -> Vector:
     return unit(cross(((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0))[least], direction))
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Motion:
     """A rigid motion: where the three axes turn to, then a shift. Made by `turn`, `shift` and `then`."""
 

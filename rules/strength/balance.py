@@ -6,10 +6,10 @@ steps, so that no matrix is needed: the moment about the steering axis gives the
 the arm with the spring gives the other pivot; the sum of the forces gives the rest.
 """
 
-from dataclasses import dataclass
 from math import atan, radians, sin, tan
 
 from rules.graph.results import OutsideRange
+from rules.measure.record import record
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, plus, size, times
 
 LEAST_SPACING = 1.0
@@ -28,7 +28,7 @@ MOST_OUT_OF_PLANE = sin(radians(1.0))
 """Part of a force that may point out of the arm's plane: slopes are read off to a degree."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Linkage:
     """How the upright hangs: points in mm, directions of any length.
 
@@ -43,7 +43,7 @@ class Linkage:
     tie_rod_line: Vector
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Reactions:
     """The joints' forces on the upright, N."""
 
@@ -109,7 +109,7 @@ def balance(linkage: Linkage, force: Vector, moment: Vector) -> Reactions:
     return joints(linkage).under(force, moment)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Joints:
     """What of a linkage is the same under every load, so that many loads are balanced without working it out again."""
 

@@ -4,10 +4,10 @@ A hub unit is two rows on one short stub, and the tyre levers on it. The catalog
 no lever: in a corner at 1 g it can be a quarter of what one row really carries. So each row is judged on its own.
 """
 
-from dataclasses import dataclass
 from math import cos, hypot, pi, sin
 
 from rules.graph.results import OutsideRange
+from rules.measure.record import record
 from rules.measure.vectors import Vector
 from rules.tables.static_safety import RollingElement
 
@@ -33,7 +33,7 @@ ROLLING_SHARE = 0.97
 """Rolling radius over half the free diameter: 0.970 to 0.975 from tyre makers' turns per mile."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class RowLoads:
     """Radial force on each row, N, up and forward as signed parts, and the thrust on the pair, N, either way."""
 

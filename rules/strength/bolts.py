@@ -1,11 +1,11 @@
 """Bolts: how a group shares force and moment, how one stands pull and shear at once, and its torque. N, mm, MPa, N mm."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import hypot, inf, pi, sqrt
 
 from rules.graph.results import OutsideRange
 from rules.measure.closeness import CLOSENESS
+from rules.measure.record import record
 from rules.measure.vectors import cross, minus
 
 SHEAR_OF_YIELD = 1 / sqrt(3)
@@ -135,7 +135,7 @@ FACES_GRIP = 0.15
 paint is slippier."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Clamped:
     """One load case of a clamped group: its name, pull and shear of every bolt, N; and the pull on the whole group, N."""
 
@@ -144,7 +144,7 @@ class Clamped:
     pull: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ClampedCases:
     """Every load case of one group."""
 

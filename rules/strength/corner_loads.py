@@ -4,12 +4,11 @@ Axes as everywhere in `rules`, left wheel: x forward, y outboard, z up; origin o
 below the wheel centre. Points in mm, forces in N, moments in N mm.
 """
 
-from dataclasses import dataclass
-
+from rules.measure.record import record
 from rules.measure.vectors import Vector
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Places:
     """Where the forces act, mm."""
 
@@ -32,7 +31,7 @@ class Places:
         return "wheel centre, bearing, hub, mounting face of the hub, both outer pivots, tie-rod end"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class SpringArm:
     """The arm the spring acts on, mm: its inner pivots and the shock's two ends."""
 
@@ -42,7 +41,7 @@ class SpringArm:
     on_frame: Vector
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class CaseLoads:
     """One load case. Every force and moment is the one that acts on the upright.
 
@@ -74,7 +73,7 @@ class CaseLoads:
         return self.lower_pivot if lower else self.upper_pivot
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class CornerLoads:
     """Every case of one corner, and where its forces act."""
 

@@ -7,10 +7,10 @@ so a braking multiple above 1 presses the wheel down as much: the car stands on 
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos, hypot, radians, sin
 from typing import Literal
 
+from rules.measure.record import record
 from rules.measure.vectors import Vector, minus, plus, times
 from rules.strength.balance import Joints, Linkage, joints, moment_of
 from rules.strength.corner_loads import CaseLoads, Places, SpringArm
@@ -35,7 +35,7 @@ ROCK_UNDER_CENTRE: dict[str, float] = {"low rock": radians(30), "rock near the f
 between two of these heights is at most 4 % more than at the nearer one, the push being the same: 1 / cos(15 deg)."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Multiples:
     """Times the standing load, each above nought.
 
@@ -63,7 +63,7 @@ class Multiples:
         )
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Push:
     """One push on the tyre, in times the standing load; minus is forward, outboard, down.
 
@@ -77,7 +77,7 @@ class Push:
     aside: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class LoadCase:
     """What the ground, or a rock, does to the tyre. braked: the wheel is held by its brake. standing: where it is tried."""
 
@@ -141,7 +141,7 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
     )
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Stance:
     """How the wheel stands in a case, all in the upright's own axes, in which its points are where they are at ride height.
 
@@ -177,7 +177,7 @@ class Stance:
         return plus(centre, times(push.aside * places.rock_aside, self.outboard)) if push.aside else centre
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Stances:
     """Every way the wheel can stand that is known."""
 

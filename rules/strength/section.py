@@ -4,19 +4,19 @@ A section lies across a part. Its width runs along u, its depth along v, with v 
 the same on both sides of the line u = 0, so there is no product of inertia. mm throughout.
 """
 
-from dataclasses import dataclass
 from math import hypot, log, pi
 
 from rules.graph.results import OutsideRange
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.record import record
 
 LEAST_INSIDE_RADIUS = 0.25
 """Radius counted in the inside corner of a closed beam, in walls, where it is less or not known. Twist crowds into that
 corner, and without any radius no stress could be given at all. Common practice, no source."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Section:
     """What a section carries with.
 
@@ -59,7 +59,7 @@ class Section:
         return f"area {show(self.area, 'mm2', units)}, second moments {bent_u} and {bent_v}, torsion {twisted}"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Holes:
     """Bolt holes through a section. size: diameter, mm. places: how far they stand from its middle, mm: a pair, one for nought.
 
@@ -256,7 +256,7 @@ def channel_on_plate(
     return _joined(pieces, plate, alone, thickness, width, depth)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class _Beam:
     """What the beam on the back of a plate carries by itself."""
 

@@ -7,9 +7,8 @@ by where it stands along that tube. Each leg is then a beam on three points. Wha
 plane is not in it. Source: statics. All of it goes with the joint's force, so an arm is worked out once for many loads.
 """
 
-from dataclasses import dataclass
-
 from rules.graph.results import OutsideRange
+from rules.measure.record import record
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.strength.balance import LEAST_LEG_ANGLE
 from rules.strength.corner_loads import SpringArm
@@ -18,7 +17,7 @@ LEAST_LEVER = 1.0
 """mm between the shock's line and the arm's hinge line. Less is a slip of the tape: no spring would hold the car up."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class BentLeg:
     """One leg from its inner pivot to the outer joint: length, mm; pull, N, plus in tension, on both sides of the shock; the
     greatest bending moment, N mm, at the shock, plus."""
@@ -29,7 +28,7 @@ class BentLeg:
     moment: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Leg:
     """What of a leg is the same under every load. pulls: N of pull for the joint's force; along: N of pull for 1 N of shock.
 
@@ -42,7 +41,7 @@ class Leg:
     share: float
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class ArmFrame:
     """An arm and its shock. pushes: N of shock for the joint's force; normal: square to the arm; out: where the shock stands,
     nought at the hinge, 1 at the joint; square: part of the shock's push along the normal."""

@@ -1,9 +1,9 @@
 """Which part is the weakest: every safety factor of a judged sheet, worst first."""
 
 from collections.abc import Container, Mapping
-from dataclasses import dataclass
 
 from rules.measure.closeness import more_than
+from rules.measure.record import record
 from rules.strength.margin import CountedOn, Margin
 
 CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})
@@ -17,7 +17,7 @@ TIE = 1.1
 """Factors less than this many times each other are a tie. This program's own figure; nobody has published one."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Ranked:
     """One part's margin. factor: strength over load. estimated: it rests on something not measured or not chosen."""
 

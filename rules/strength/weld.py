@@ -9,12 +9,12 @@ same, Table 9-4, and AISC 360-16 Table J2.5 and clause J4.2; sizes, AISC 360-16 
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import cos, pi, sin, sqrt
 
 from rules.graph.results import OutsideRange
 from rules.measure.closeness import reaches
 from rules.measure.quantity import INCH
+from rules.measure.record import record
 from rules.measure.vectors import Vector
 
 THROAT = 0.707
@@ -31,7 +31,7 @@ ROUND_POINTS = 36
 """Points looked at round a ring: the worst lies between two of them by 0.4 % at most."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class WeldLines:
     """Runs of weld as lines. length in mm; about_run and about_cross in mm3, the lines' second moments about the axis
     along the runs and about the one across them; points (p, q) in mm, where the worst can lie."""
@@ -168,7 +168,7 @@ def counted_length(run: float, leg: float) -> float:
     return min(1.0, 1.2 - 0.002 * slender) * run
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class WeldLimit:
     """One way a weld gives: in words, N a mm of weld it stands at, and what the code divides that by."""
 

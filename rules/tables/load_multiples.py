@@ -17,9 +17,9 @@ and lecture slides are common practice: anyone can read them, but they are neith
   tyre's edge for a car of 625 lb, which is 2.56 times a quarter of it.
 """
 
-from dataclasses import dataclass
 from typing import Literal
 
+from rules.measure.record import record
 from rules.tables import sources
 from rules.tables.sources import Cited
 
@@ -28,7 +28,7 @@ Use = Literal["trail", "dunes", "race", "road"]
 Case = Literal["bump", "braking", "cornering", "kerb", "landing", "rock", "steering_stop"]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class LoadMultiple:
     """One case. push: what the multiple is of. offered: by `job.use`. low, high: the range of the sources above.
 

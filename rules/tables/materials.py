@@ -6,9 +6,9 @@ nearest metal with a row, which is said. A published minimum for normalised 4130
 here: the certificate's figure is asked for.
 """
 
-from dataclasses import dataclass
 from typing import Literal
 
+from rules.measure.record import record
 from rules.tables import sources
 from rules.tables.electrodes import KSI
 from rules.tables.sources import Source
@@ -30,7 +30,7 @@ PublishedMetal = Literal[
 Metal = Literal[PublishedMetal, "other"]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Strength:
     """Yield and ultimate strength, MPa, and where they are printed."""
 

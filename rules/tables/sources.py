@@ -8,8 +8,9 @@ what is not in it with `saying`.
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 from typing import Literal
+
+from rules.measure.record import record, replace
 
 Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 Read = Literal["the text", "an abstract", "a quotation", "memory"]
@@ -25,7 +26,7 @@ _READ_WORDS: dict[Read | None, str] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Source:
     """One source. key: the short name it is cited by. read: None where there is nothing to read, as with geometry.
 

@@ -5,13 +5,14 @@ there, exactly as it was typed; what was undone is kept until something else is 
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from rules.measure.record import record
 
 Entries = Mapping[str, object]
 """Every entry by dotted name, as typed; those that are empty are not there."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class HistoryStep:
     """One step: what stood in each entry before and after it; None where nothing did."""
 

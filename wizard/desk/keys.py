@@ -1,9 +1,10 @@
 """Keys, declared once: what is pressed, what it does, and how the key line, help and the page of all keys print it."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from textual.binding import Binding, BindingType
+
+from rules.measure.record import record
 
 PRINTED = {
     "escape": ("Escape", "Esc"), "enter": ("Enter", "Enter"), "tab": ("Tab", "Tab"), "delete": ("Delete", "Delete"),
@@ -36,7 +37,7 @@ def short(key: str) -> str:
     return PRINTED[key][1] if key in PRINTED else printed(key)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Key:
     """keys: as Textual names them, with commas between. action: what it runs; without a dot, one of the screen's own.
 

@@ -1,11 +1,11 @@
 """The wizard's pages in order, and what each still needs, in words."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 
 from rules.graph.asking import AskedField, Step
 from rules.judging.judge import Judged
 from rules.judging.scope import groups_judged
+from rules.measure.record import record
 from rules.sheet import FIELDS, STEPS
 from rules.sheet.arranged import ASIDE, BESIDE, PAPERS
 from rules.sheet.caliper import Caliper
@@ -19,7 +19,7 @@ from rules.sheet.wheel import Wheel
 from wizard.desk.words import WORKING
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Page:
     """One page: its key, a short name for the step list (ten characters), its heading, and the steps asked on it.
 
@@ -130,7 +130,7 @@ def place_of(name: str) -> str:
     return step.title if page.is_by_part else f"{page.short}, {step.title.lower()}"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class PageState:
     """How far a page is: entries that cannot be read, needed ones missing, any typed at all, and its worst verdict.
 

@@ -5,10 +5,10 @@ import os
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
+from rules.measure.record import record
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.files.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
 
@@ -91,7 +91,7 @@ def sheets_here() -> list[Path]:
     return found
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Summary:
     """A recent sheet in a line: its title, where it goes on and what is left there, its verdict and what that covers.
 

@@ -1,20 +1,20 @@
 """How a large drawing is laid over several pages: rows from the top are letters, columns from the left are numbers."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
 from functools import cache, cached_property
 from math import ceil
 
 from rules.drawn.full_size import Drawing
 from rules.drawn.full_size.shapes import PaperBox, PaperItem, PaperWords
 from rules.measure.outline import Point
+from rules.measure.record import record, replace
 from wizard.paper.seams import holds, mark_places, touches, whole_words
 
 OVERLAP = 10.0
 """mm that two neighbouring pages both show."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Tile:
     """One page's part of the drawing. room: in the drawing's own mm. blank: no line is drawn there, so it is not printed."""
 
@@ -36,7 +36,7 @@ def _name(row: int, column: int) -> str:
     return f"{letters}{column + 1}"
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class Tiling:
     """All tiles of a drawing, row by row from the top. width, height: of one tile, mm. items: what is drawn on them."""
 

@@ -6,8 +6,9 @@ xterm's number of colours and largest picture; `APC G ... ; OK ST`, kitty's grap
 """
 
 import re
-from dataclasses import dataclass
 from typing import Literal
+
+from rules.measure.record import record
 
 Cell = tuple[int, int]
 """Width and height of a character cell, pixels."""
@@ -20,7 +21,7 @@ LARGEST_CELL = 200
 """px: an answer beyond that is no cell's size."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Able:
     """What a terminal said it can show.
 

@@ -2,7 +2,6 @@
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 from typing import TYPE_CHECKING
@@ -10,6 +9,7 @@ from typing import TYPE_CHECKING
 from rules.drawn.patches import Patch, circle
 from rules.drawn.scene import Body, Circle, Dimension, Item, Label, Line, Mark, PartDrawn, Polyline, Scene, Style
 from rules.measure.outline import Point
+from rules.measure.record import record
 from wizard.pixels.answers import Cell
 
 if TYPE_CHECKING:
@@ -36,7 +36,7 @@ ARROW, PIVOT, CROSS = 8.0, 3.0, 5.0
 """px: length of an arrow head, radius of a pivot's mark, half the width of other marks."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Paints:
     """Colours: of a part's lines, of its areas, and of the page."""
 
@@ -56,7 +56,7 @@ def _grey(ink: Ink) -> Ink:
     return level, level, level
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Panel:
     """A scene in a block of cells of a widget. leaders: dotted lines beside words: row, first and last column.
 

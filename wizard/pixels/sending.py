@@ -10,10 +10,10 @@ import re
 import zlib
 from base64 import standard_b64encode
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from rules.measure.record import record, replace
 from wizard.pixels.answers import Able
 
 if TYPE_CHECKING:
@@ -28,7 +28,7 @@ CHUNK = 4096
 _MASK = 2**32 - 1
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class PicturePiece:
     """A part of a picture: its number in it, its block of cells, and its pixels, None where they are not on the screen."""
 

@@ -6,20 +6,20 @@ cell and gives it its colour.
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
 from rules.drawn.patches import Patch
 from rules.drawn.scene import Box, PartDrawn, Style
 from rules.measure.outline import Point
+from rules.measure.record import record
 from wizard.desk.drawing_styles import DrawingStyle
 
 TWICE_AS_HIGH = 2.0
 """How much higher than wide a cell counts where nothing better is known."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class _Grid:
     """How a cell is divided: dots across and down, a character for every dot pattern, and the dashes."""
 

@@ -1,8 +1,9 @@
 """Where the words of a picture go: beside what they name, never over each other, never over a line."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from textwrap import wrap
+
+from rules.measure.record import record
 
 _REACH = 2
 """Rows a label may stand above or below what it names."""
@@ -13,7 +14,7 @@ _NARROWEST = 8
 _Form = tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class LabelWords:
     """A label asking for a place: its words and figure, the cell it names, and the side it prefers."""
 
@@ -25,7 +26,7 @@ class LabelWords:
     rank: int
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class PlacedWords:
     """A label's lines from (row, column) down; `leader` is its leader's (row, first column, last column)."""
 

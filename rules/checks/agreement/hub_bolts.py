@@ -1,6 +1,5 @@
 """Does what is said of each of the hub's mounting bolts agree with what is said of all of them."""
 
-from dataclasses import replace
 from math import pi, remainder, tau
 
 from rules.checks.agreement.tie import PRACTICE, impossible, odd
@@ -9,6 +8,7 @@ from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.closeness import more_than
+from rules.measure.record import replace
 from rules.measure.units import Mm, Rad
 from rules.sheet.confirmed import Confirmed
 from rules.values.optional_step import needed

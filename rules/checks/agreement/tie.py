@@ -6,7 +6,6 @@ be, and the program asks: watch, until the builder confirms the first of them as
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from math import inf, isfinite
 from typing import Any, Literal
 
@@ -16,6 +15,7 @@ from rules.graph.results import DoesNotApply, Judgement, Verdict
 from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.measure.marks import Thread
+from rules.measure.record import record
 from rules.measure.said import either
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
@@ -25,7 +25,7 @@ PRACTICE = COMMON_PRACTICE.saying("what cannot be is plain geometry or arithmeti
 Range = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Tie:
     """One answer and what bounds it.
 

@@ -7,7 +7,6 @@ mirrored.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
@@ -27,6 +26,7 @@ from rules.drawn.full_size.side import side_view
 from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, third_angle, title_block
 from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
+from rules.measure.record import record, replace
 from rules.sheet.glossary import reworded
 from rules.shop.wording import words_on_paper
 
@@ -49,7 +49,7 @@ _HEADING_ROOM = 12.0
 _EDGE = 4.0
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Drawing:
     """All views on one sheet. frame: the rectangle they fill, its lower left corner at the origin."""
 
@@ -60,7 +60,7 @@ class Drawing:
     block: TitleBlock
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class LeftViews:
     """The views of the left upright, of which both sides' drawings are made."""
 

@@ -5,7 +5,6 @@ x is the distance behind the wheel centre, as in the view from outside, and y th
 it, up from the level of the wheel centre.
 """
 
-from dataclasses import dataclass, field
 from math import atan, cos, sin, tan
 
 from rules.drawn.corner_parts import parts_of
@@ -18,6 +17,7 @@ from rules.drawn.views import FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
 from rules.judging.reader import Size, reads, with_estimates
 from rules.measure.outline import Point
+from rules.measure.record import field, record
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 
@@ -25,7 +25,7 @@ _ASIDE = 14.0
 """mm from the axis, past the larger housing, to the dimension along it."""
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class _Auxiliary:
     figures: FigureWriter
     upper: Point

@@ -1,19 +1,18 @@
 """Figures as they stand beside a dimension line, in the units of the sheet."""
 
-from dataclasses import dataclass
-
 from rules.graph.results import Estimate
 from rules.judging.judge import Judged
 from rules.judging.reader import Name
 from rules.measure.display import show, tape
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.sheet import Sheet
 from rules.shop.named_sizes import as_named
 
 ESTIMATE = "estimate - measure"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class FigureWriter:
     """Writes sizes without their sign. One that rests on an estimate says so: it comes as an Estimate."""
 

@@ -1,10 +1,9 @@
 """The front view while it is drawn: its board, its datum, and where the pivots lie on it."""
 
-from dataclasses import dataclass, field
-
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
 from rules.measure.outline import Point
+from rules.measure.record import field, record
 
 LANE = 7.0
 """mm from one dimension line to the next."""
@@ -13,7 +12,7 @@ BROKEN_OFF = 25.0
 PAST_PIVOT = 40.0
 
 
-@dataclass(slots=True)
+@record(frozen=False)
 class Front:
     """The view while it is drawn. face: hub face from the tyre centre plane; upper, lower: the pivots; None where
     not known. above, below: how far up and down from the wheel centre the upright's parts reach."""

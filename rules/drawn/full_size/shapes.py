@@ -5,12 +5,12 @@ of their figures, so that a mirrored drawing keeps its words clear of the same l
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
 from functools import cached_property, lru_cache
 from math import ceil, cos, radians, sin
 from typing import Literal
 
 from rules.measure.outline import Point
+from rules.measure.record import field, record, replace
 
 Pen = Literal["outline", "thin", "hidden", "centre", "adjacent"]
 """outline: a visible edge. thin: dimension, projection and leader lines. hidden: an edge behind something. centre:
@@ -25,7 +25,7 @@ HEADING = 14.0
 """Points."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class PaperBox:
     """A rectangle."""
 
@@ -54,7 +54,7 @@ class _Placed:
         return _around(_outline(self))  # type: ignore[arg-type]
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class Stroke(_Placed):
     """Straight lines from point to point; `closed` joins the last to the first, `filled` is solid black.
 
@@ -68,7 +68,7 @@ class Stroke(_Placed):
     white: bool = False
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class PaperCircle(_Placed):
     """A whole circle."""
 
@@ -77,7 +77,7 @@ class PaperCircle(_Placed):
     pen: Pen = "outline"
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class PaperArc(_Placed):
     """A part of a circle. start: degrees from the right, turning left; sweep: so many more degrees, above 0."""
 
@@ -88,7 +88,7 @@ class PaperArc(_Placed):
     pen: Pen = "outline"
 
 
-@dataclass(frozen=True)
+@record(slots=False)
 class PaperWords(_Placed):
     """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it.
 
@@ -108,7 +108,7 @@ class PaperWords(_Placed):
 PaperItem = Stroke | PaperCircle | PaperArc | PaperWords
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class View:
     """One view: what is drawn, and the rectangle it fills."""
 

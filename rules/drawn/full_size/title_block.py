@@ -1,10 +1,10 @@
 """The words that go with a full-size drawing: what it is, its figures, and what is missing."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from rules.judging.judge import Judged
 from rules.judging.reader import Name, answer, is_known, name
+from rules.measure.record import record
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
 from rules.shop.layout import target
@@ -70,7 +70,7 @@ def third_angle(judged: Judged) -> bool:
     return wanted == "third angle" if wanted else judged.shown_in == "inch"
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class TitleBlock:
     """What is written beside a drawing.
 

@@ -3,13 +3,13 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
-from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
 from rules.sheet.upright import ArmForm, Beam
@@ -196,7 +196,7 @@ FLAT_WALLED: tuple[Beam, ...] = ("box", "channel")
 """Beams with a flat wall that a steering arm may be welded to the middle of."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Wall:
     """The wall an arm is welded to: thickness and free width; across and along: the arm's on it; lever: to its joint. mm."""
 

@@ -6,13 +6,13 @@ Ratings and donor belong to the hub step, which every build fills in, so they as
 asked for nothing here applies, and nothing rests on `part_loads`, which would wait.
 """
 
-from dataclasses import dataclass
 from math import degrees
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Kg, Mm, Newton, Rad, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.sheet.welds import PadsStand
@@ -74,7 +74,7 @@ def bearing_spread(strength_asked: bool, pressure_centre_spread: Mm | None, row_
     return Estimate(row_spread, measure="loads.pressure_centre_spread")
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Pads:
     """How the pads press on the hub: radius they drag at, mm; lever, mm the rotor stands outboard of the bearing's middle;
     clock, rad from straight up, plus ahead, None where nobody said."""
@@ -128,7 +128,7 @@ def pads_on_hub(
     return Pads(pads_radius, rotor_plane_offset - bearing_offset, clock)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class RowCases:
     """Each case by name with what the bearing's rows carry in it."""
 

@@ -1,10 +1,10 @@
 """How close the plate between the hub bolts is to yielding: level sections through them, and what overhangs a narrow beam."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
 from math import cos, pi, sin
 
 from rules.graph.declare import value
+from rules.measure.record import record, replace
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, plus
 from rules.strength.bolts import group_turns, moments_about_middle, unit_pulls
@@ -44,7 +44,7 @@ def _bolt_forces(case: CaseLoads, places: Places, bolts: list[tuple[Vector, floa
     ]
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Cut:
     """One level through the plate: its section, mm above the wheel centre, the half beyond it with its bolts, and what gives."""
 

@@ -3,13 +3,12 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
-from dataclasses import dataclass
-
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Mm, MPa, NewtonMetre
 from rules.measure.vectors import size
 from rules.sheet.pivots import PivotKind, Shear
@@ -31,7 +30,7 @@ LUG = sources.COMMON_PRACTICE.saying(
 )
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class PivotBolt:
     """A pivot bolt in its joint, mm. diameter: what carries, the thread's root where threads lie in the joint."""
 

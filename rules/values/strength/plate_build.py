@@ -1,6 +1,5 @@
 """The upright's plate with its beam, as sections are cut from it: by its real edge, less its holes and slots. mm."""
 
-from dataclasses import dataclass, replace
 from math import sqrt
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots, missing_at
@@ -8,6 +7,7 @@ from rules.graph.results import OutsideRange
 from rules.measure.display import show
 from rules.measure.outline import Outline, PlainHole, ends_at
 from rules.measure.quantity import Units
+from rules.measure.record import record, replace
 from rules.sheet.upright import Beam, BeamCut
 from rules.strength.section import (
     NO_HOLES,
@@ -24,7 +24,7 @@ LEVELS = 6
 """So many heights are tried from just beside the hub to a pivot's housing, where the plate's width changes between."""
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Build:
     """The plate and its beam, mm. width: the metal that stands on both sides of the wheel centre alike. top, bottom: the
     plate's ends from the wheel centre. to_pivots: whether the beam goes past both pivots. outline, holes: where the plate is no

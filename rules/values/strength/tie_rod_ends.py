@@ -3,13 +3,12 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
-from dataclasses import dataclass
-
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged
 from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
 from rules.strength.bolts import round_area
@@ -25,7 +24,7 @@ from rules.values.strength.multiples import NOT_ASKED
 from rules.values.strength.upright import factor_of, worst
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class Stud:
     """The stud of a tie-rod end: diameter and reach in mm, yield in MPa."""
 

@@ -5,7 +5,6 @@ the hub, is held by that section. Nothing here applies while none of the entries
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import inf
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
@@ -20,6 +19,7 @@ from rules.measure.outline import (
     plate_outline,
 )
 from rules.measure.quantity import Units
+from rules.measure.record import record
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam, BeamCut
@@ -65,7 +65,7 @@ def caliper_force(case: CaseLoads, radius: float | None) -> float:
     return abs(case.brake_torque) / needed("brake_effective_radius", radius)
 
 
-@dataclass(frozen=True, slots=True)
+@record()
 class BesideWeld:
     """Every figure that is published of a metal beside a weld. At least one."""
 
