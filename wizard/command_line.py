@@ -152,8 +152,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
     reports: list[dict[str, Any]] = []
     status = NO_STOP
     for name in files:
-        read = judged_file(name)
-        if isinstance(read, str):
+        if isinstance(read := judged_file(name), str):
             reports.append(unreadable(printable(name), read))
             complain(read)
             status = UNREADABLE
@@ -206,9 +205,7 @@ def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
 
 
 def _as_written(entry: object) -> str:
-    if isinstance(entry, bool):
-        return str(entry).lower()
-    text = f'"{entry}"' if isinstance(entry, str) else f"{entry!r}"
+    text = str(entry).lower() if isinstance(entry, bool) else f'"{entry}"' if isinstance(entry, str) else f"{entry!r}"
     return text if len(text) <= 60 else f"{text[:57]}..."
 
 

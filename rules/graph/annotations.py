@@ -18,11 +18,9 @@ def hints_of(function: Callable[..., Any]) -> Mapping[str, Any]:
     """Annotations by parameter, and the result's under `return`, with what stands beside each type."""
     stated = function.__annotations__
     # Looking up each name that stands in quotes takes ten times as long as there not being any.
-    return get_type_hints(function, include_extras=True) if any(map(_is_text, stated.values())) else stated
-
-
-def _is_text(annotation: object) -> bool:
-    return isinstance(annotation, str)
+    if any(isinstance(annotation, str) for annotation in stated.values()):
+        return get_type_hints(function, include_extras=True)
+    return {name: type(None) if annotation is None else annotation for name, annotation in stated.items()}
 
 
 def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:

@@ -254,6 +254,8 @@ def check(
         name = in_braces(id, member).replace("_", "-")
         said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
         texts = {verdict: in_words(text, member) for verdict, text in said.items()}
+        if any("{" in text for text in texts.values()):
+            _words_in(limits, texts, None)  # a figure that the limits do not have is refused here
         return Declared(
             name,
             CheckNote(

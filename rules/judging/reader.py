@@ -12,7 +12,6 @@ While a parameter that is not optional is not known, the function is not run: it
 Where a table of names is the natural form, each is a `name("lower_pivot_height")`.
 """
 
-import sys
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import wraps
 from types import UnionType
@@ -150,7 +149,11 @@ def check_id(id: str) -> str:
 
 def _caller() -> str:
     """The module that asked for a name."""
-    return str(sys._getframe(2).f_globals["__name__"])
+    import inspect  # only where a name is wrong
+
+    here = inspect.currentframe()
+    asking = here and here.f_back and here.f_back.f_back
+    return str(asking.f_globals["__name__"]) if asking else "?"
 
 
 def answer(known: Known, wanted: Name) -> Any:

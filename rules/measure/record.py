@@ -131,7 +131,7 @@ def _made(plain: type[T], frozen: bool, slots: bool, eq: bool) -> type[T]:
     space["__match_args__"] = tuple(kept.name for kept in held.values() if kept.init and not kept.kw_only)
     space.setdefault("__repr__", _shown)
     if eq and "__eq__" not in space:
-        space |= _compared(held, frozen)
+        space = _compared(held, frozen) | space  # a class may have its own hash, worked out once
     if frozen:
         space |= {"__setattr__": _refused, "__delattr__": _refused}
     if slots:

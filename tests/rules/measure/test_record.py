@@ -131,5 +131,17 @@ def test_one_that_may_change_stands_for_nothing_in_a_set() -> None:
         hash(count)
 
 
+def test_a_hash_of_its_own_is_kept() -> None:
+    @record()
+    class Marked:
+        number: int
+
+        def __hash__(self) -> int:
+            return 7
+
+    assert hash(Marked(1)) == hash(Marked(2)) == 7
+    assert Marked(1) != Marked(2)
+
+
 def test_what_is_no_record_takes_nothing() -> None:
     assert taken_by(int) is None
