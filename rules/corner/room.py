@@ -194,8 +194,14 @@ def least_of(a: Part, b: Part, moves: Moves, look: float = inf) -> Least | None:
 
 
 @lru_cache(maxsize=8192)  # an answer changes few parts, and what is found of the others stays
+def still_gap(a: Part, b: Part, look: float) -> Gap | None:
+    """The gap of two parts as they stand at ride height, if it is less than `look` mm."""
+    return nearer(a.solid, b.solid, look)
+
+
+@lru_cache(maxsize=8192)
 def still_least(a: Part, b: Part, look: float) -> Least | None:
-    found = nearer(a.solid, b.solid, look)
+    found = still_gap(a, b, look)
     if found is None:
         return None
     found, clear = _whole(a.solid, b.solid, found)

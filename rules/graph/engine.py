@@ -90,14 +90,7 @@ class Graph:
                         raise GraphError(f"{function.__name__} offers to change {changed}, which is not a field")
                 self.checks[node.name] = node
         self._needs: dict[str, tuple[str, ...]] = {}
-        for node in (*self.values.values(), *self.checks.values()):
-            above: dict[str, None] = {}
-            for given in node.inputs:
-                for origin in filter(None, (self._stand_ins.get(given.origin), given.origin)):
-                    above |= dict.fromkeys(self._needs.get(origin, ()))
-                    above[origin] = None
-            self._needs[node.name] = tuple(above)
-        self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+        self._needs_set: dict[str, frozenset[str]] = {}
         self.heavy: frozenset[str] = frozenset(name for name, node in self.values.items() if node.note.heavy)
 
     def in_role(self, role: str) -> tuple[str, ...]:
@@ -113,22 +106,35 @@ class Graph:
         return self._ordered_roles[role]
 
     def needs(self, name: str) -> tuple[str, ...]:
-        """Every field and value a value or check rests on, directly or not, in working order."""
+        """Every field and value a value or check rests on, directly or not, in working order. Looked up when first asked."""
+        if name not in self._needs:
+            above: dict[str, None] = {}
+            for given in (self.values.get(name) or self.checks[name]).inputs:
+                for origin in filter(None, (self._stand_ins.get(given.origin), given.origin)):
+                    above |= dict.fromkeys(self.needs(origin) if origin in self.values else ())
+                    above[origin] = None
+            self._needs[name] = tuple(above)
         return self._needs[name]
+
+    def _rests_on(self, name: str, changed: Iterable[str]) -> bool:
+        """Whether a value or check rests on any of these."""
+        if name not in self._needs_set:
+            self._needs_set[name] = frozenset(self.needs(name))
+        return not self._needs_set[name].isdisjoint(changed)
 
     def worked_again(self, field_names: Iterable[str], *names: str) -> tuple[str, ...]:
         """The values that rest on any of these fields, among those that these values or checks rest on; no names: among all."""
         changed = frozenset(field_names)
-        among = {need for name in names for need in (*self._needs[name], name)} if names else self.values.keys()
-        return tuple(name for name in among if name in self.values and not changed.isdisjoint(self._needs_set[name]))
+        among = {need for name in names for need in (*self.needs(name), name)} if names else self.values.keys()
+        return tuple(name for name in among if name in self.values and self._rests_on(name, changed))
 
     def fields_of(self, name: str) -> tuple[str, ...]:
         """The fields a value or check rests on."""
-        return tuple(needed for needed in self._needs[name] if needed in self.fields)
+        return tuple(needed for needed in self.needs(name) if needed in self.fields)
 
     def checks_touched_by(self, field_name: str) -> tuple[str, ...]:
         """The checks that an answer to this field can change."""
-        return tuple(name for name in self.checks if field_name in self._needs[name])
+        return tuple(name for name in self.checks if field_name in self.needs(name))
 
     def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
         """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
@@ -167,7 +173,7 @@ class Graph:
         for name, node in self.values.items():
             question = node.note.stands_for
             # What waits may wait for what a value farther below waits for.
-            waits_anew = name in before.waits and not changed.isdisjoint(self._needs_set[name])
+            waits_anew = name in before.waits and self._rests_on(name, changed)
             if name in now or question in changed or waits_anew or not moved.isdisjoint(node.origins):
                 self._ask_anew(node, before, worked, moved)
         asked = {
@@ -175,7 +181,7 @@ class Graph:
             for name, node in self.checks.items()
             if name in now
             or not moved.isdisjoint(node.origins)
-            or (not changed.isdisjoint(self._needs_set[name]) and _looks_further(name, before))
+            or (self._rests_on(name, changed) and _looks_further(name, before))
         }
         for name in asked:
             worked.forget(name)
@@ -210,10 +216,8 @@ class Graph:
     ) -> Callable[[Mapping[str, Any]], Worked]:
         """The same with other answers to some fields at once, by name."""
         changed = frozenset(field_names)
-        chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
-        again = [
-            self.values[need] for need in chain if need in self.values and not changed.isdisjoint(self._needs_set[need])
-        ]
+        chain = dict.fromkeys(need for name in names for need in (*self.needs(name), name))
+        again = [self.values[need] for need in chain if need in self.values and self._rests_on(need, changed)]
         checks = [name for name in names if name in self.checks]
         trial = worked.copy()
         strayed: set[str] = set()

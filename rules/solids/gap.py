@@ -7,7 +7,7 @@ from typing import NamedTuple
 from rules.measure.record import record
 from rules.solids.hulls import STEPS, depth, distance
 from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
-from rules.solids.space import Motion, Vector, cross, dot, minus, plus, size, times
+from rules.solids.space import NOUGHT, Motion, Vector, cross, dot, minus, plus, size, times
 
 FINE = 0.02
 """mm; a gap is found to this, and what is filled in of a bore is never more."""
@@ -194,7 +194,7 @@ def told_whole(a: Solid, b: Solid, overlap: Gap) -> tuple[Gap, float]:
     as much as that, no shorter shift parts the solids any other way. inf where none of these ways leads out. overlap: what
     `nearer` found, below nought.
     """
-    best, ways, still = inf, list[Vector](), overlap
+    best, out, ways, still = inf, NOUGHT, list[Vector](), overlap
     for _ in range(WAYS):
         way = minus(still.on_a, still.on_b)
         way = times(1 / size(way), way) if size(way) > SMALL else (0.0, 1.0, 0.0)
@@ -202,12 +202,16 @@ def told_whole(a: Solid, b: Solid, overlap: Gap) -> tuple[Gap, float]:
             break
         ways.append(way)
         shift, left = _clear_along(a, b, way, -overlap.distance, best)
-        best = min(best, shift)
+        if shift < best:
+            best, out = shift, way
         if left is None:
             break
         still = left
     deepest = nearer(a, b, SHAVING - 0.97 * best, finely=True) if best < inf else None
-    return deepest or overlap, best
+    if deepest is None:
+        return overlap, best
+    # Of the ways that part these two pieces, the one that parts the solids.
+    return Gap(deepest.distance, plus(deepest.on_b, times(-deepest.distance, out)), deepest.on_b), best
 
 
 def _clear_along(a: Solid, b: Solid, way: Vector, shift: float, enough: float) -> tuple[float, Gap | None]:
