@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 
 from rules.corner.part import Part
 from rules.corner.slots import is_lug
-from rules.drawn.corner_parts import looks
+from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.patches import EdgeLine, Patch, clipped
 from rules.drawn.views import Viewpoint
@@ -58,6 +58,15 @@ def items(judged: Judged) -> tuple[ListItem, ...]:
     rows += [("Buy", row) for row in bought(judged)]
     rows += [("Bolt", row) for row in bolts(judged)]
     return tuple(ListItem(number, got, entry) for number, (got, entry) in enumerate(rows, 1))
+
+
+def not_held(judged: Judged) -> str:
+    """Said of joints drawn with nothing round them, because the sheet does not know what holds them; empty for none."""
+    made = parts_of(judged.worked.known)
+    joints = [side for side in ("upper", "lower") if f"{side} joint housing" in made and f"{side} lugs" not in made]
+    return (
+        f"NOT DRAWN: what holds the {' and '.join(joints)} joint: no lugs or cups are on the sheet." if joints else ""
+    )
 
 
 class DrawnPart(NamedTuple):
@@ -124,4 +133,7 @@ def _middle(points: Sequence[Point]) -> Point:
 
 
 def _covers(area: Patch, at: Point) -> bool:
+    left, bottom, right, top = area.box
+    if not (left - _A_HAIR <= at[0] <= right + _A_HAIR and bottom <= at[1] <= top):
+        return False
     return bool(clipped(area, (at[0] - _A_HAIR, at[1]), (at[0] + _A_HAIR, at[1])))

@@ -34,6 +34,11 @@ class Patch:
     hole: EdgeLine = ()
 
     @cached_property
+    def box(self) -> "Bounds":
+        """The rectangle the outline fills: left, bottom, right, top."""
+        return _box(self.outer)
+
+    @cached_property
     def outer_sides(self) -> tuple[Border, ...]:
         """The sides of the outline."""
         return _as_sides(self.outer)

@@ -6,8 +6,8 @@ Only what the sheet knows is drawn. Figures are the full-size ones, as a tape sh
 the shapes are reduced by the stated scale.
 """
 
-from collections.abc import Sequence
-from math import atan2
+from collections.abc import Mapping, Sequence
+from math import atan2, copysign, pi
 from typing import NamedTuple
 
 from rules.corner.part import Part
@@ -16,7 +16,7 @@ from rules.drawn.full_size.auxiliary import axis_ends, square_to_the_axis
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.corner import OnBoard, draw_parts
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import WORDS, PaperBox, View, bounds
+from rules.drawn.full_size.shapes import WORDS, PaperBox, PaperWords, Stroke, View, bounds
 from rules.drawn.pieces import hub_plate
 from rules.drawn.reductions import REDUCTIONS
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint
@@ -48,16 +48,32 @@ def figures(judged: Judged, width: float, height: float) -> tuple[float, View, V
         return None
     welds, drawn = {joint.which: joint.number for joint in joints(judged)}, None
     for scale in REDUCTIONS[1:]:
-        drawn = (
-            scale,
+        boards = (
             _from_the_front(known, figures, scale),
             _from_the_hub_side(known, figures, scale, welds.get("beam")),
             _square_to_the_axis(known, figures, scale),
         )
-        frames = [view.frame for view in drawn[1:] if view.items]
-        if sum(frame.width for frame in frames) <= width and max(frame.height for frame in frames) <= height:
+        # Words take room too, and time to place: what is too large without them does without.
+        rough = [bounds(board.shapes) for board in boards if board.shapes]
+        if scale < REDUCTIONS[-1] and not _fit(rough, width, height):
+            continue
+        drawn = (scale, _view(boards[0]), _view(boards[1]), _view(boards[2]))
+        if _fit([view.frame for view in drawn[1:] if view.items], width, height):
             break
     return drawn
+
+
+def _fit(frames: Sequence[PaperBox], width: float, height: float) -> bool:
+    return sum(frame.width for frame in frames) <= width and max(frame.height for frame in frames) <= height
+
+
+def numbered(views: Sequence[View]) -> tuple[int, ...]:
+    """Numbers of the joints that views point at."""
+    words = {item.text for view in views for item in view.items if isinstance(item, PaperWords)}
+    return tuple(sorted(int(text.removeprefix(_WELD)) for text in words if text.startswith(_WELD)))
+
+
+_WELD = "weld "
 
 
 def _view(board: Board) -> View:
@@ -151,7 +167,7 @@ def _face_alone(
 ) -> None:
     """The hub's mounting face as a line, while no plate can be placed on it: out to where its joints will be."""
     if plate_part is None:
-        heights = [-_FACE / scale, _FACE / scale, *(pivot.y for pivot in pivots)]
+        heights = [-_FACE / scale, _FACE / scale, *(copysign(abs(pivot.y) + pivot.reach, pivot.y) for pivot in pivots)]
         x = -flange_to_mount_face / scale
         board.line((x, min(heights)), (x, max(heights)))
 
@@ -161,14 +177,16 @@ def _mount_face(flange_to_mount_face: Mm) -> float | None:
     return flange_to_mount_face
 
 
-def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
+def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> Board:
     """x: outboard of the hub face, y: above the wheel centre, both on paper."""
     board = Board()
     face = _FACE / scale
     board.line((0.0, -face), (0.0, face))
     mount = _mount_face(known)
+    parts, feet = parts_of(known), dict[str, Point]()
     if origin := _origin(known):
-        draw_parts(board, parts_of(known), IN_FRONT, FROM_FRONT.through(origin), scale)
+        draw_parts(board, parts, IN_FRONT, FROM_FRONT.through(origin), scale)
+        feet = _outer_feet(parts, FROM_FRONT.through(origin), scale)
     lower, upper = _lower_in_front(known, scale=scale), _upper_in_front(known, scale=scale)
     pivots = [pivot for pivot in (lower, upper) if pivot]
     _face_alone(known, board=board, pivots=pivots, scale=scale)
@@ -187,11 +205,11 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> View:
             board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, figures.short_length(pivot.height))
     if lower and upper:
         _inclination(known, board=board, figures=figures, lower=lower, upper=upper)
-    _lug_welds(known, board=board, lower=lower, upper=upper, scale=scale)
+    _lug_welds(known, board=board, lower=lower, upper=upper, feet=feet, scale=scale)
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
         board.label((-mount / scale, -0.75 * face), "plate face")
-    return _view(board)
+    return board
 
 
 @reads
@@ -209,13 +227,32 @@ def _lug_welds(
     board: Board,
     lower: _Pivot | None,
     upper: _Pivot | None,
+    feet: Mapping[str, Point],
     scale: float,
 ) -> None:
-    """Joints 1 and 2 of the weld map, on the back of the plate level with their pivots."""
+    """Joints 1 and 2 of the weld map, on the back of the plate: at a lug's outer foot, or beyond the joint's housing."""
     back = -(flange_to_mount_face + (plate_thickness or 0.0)) / scale
-    for pivot, number in ((upper, 1), (lower, 2)):
+    for name, pivot, number in (("upper lugs", upper, 1), ("lower lugs", lower, 2)):
         if pivot:
-            board.label((back, pivot.y), f"weld {number}")
+            beyond = (back, copysign(abs(pivot.y) + pivot.reach, pivot.y))
+            board.label(feet.get(name, beyond), f"{_WELD}{number}")
+
+
+def _outer_feet(parts: Mapping[str, Part], view: Viewpoint, scale: float) -> dict[str, Point]:
+    """Of each pair of lugs the corner on the plate that is farthest from the wheel centre."""
+    feet = {}
+    for name in ("upper lugs", "lower lugs"):
+        points = [point for edge in looks(parts[name], view, "seen")[1] for point in edge] if name in parts else []
+        plate = max((x for x, _ in points), default=0.0)
+        on_plate = [point for point in points if point[0] > plate - _ON_PLATE]
+        if on_plate:
+            x, y = max(on_plate, key=lambda point: abs(point[1]))
+            feet[name] = (x / scale, y / scale)
+    return feet
+
+
+_ON_PLATE = 0.1
+"""mm within which a corner counts as on the plate."""
 
 
 def _beam_weld(known: Known, number: int | None, board: Board, view: Viewpoint, scale: float) -> None:
@@ -224,7 +261,7 @@ def _beam_weld(known: Known, number: int | None, board: Board, view: Viewpoint, 
     points = [point for edge in looks(beam, view, "seen")[1] for point in edge] if beam else []
     if number and points:
         x, y = max(x for x, _ in points), min(y for _, y in points)
-        board.label((x / scale, y / scale), f"weld {number}")
+        board.label((x / scale, y / scale), f"{_WELD}{number}")
 
 
 @reads
@@ -233,21 +270,31 @@ def _arm_weld(
 ) -> None:
     """Joint 3, on the side of the upright that the steering arm stands on."""
     way = -1 if tie_rod_ahead > 0 else 1
-    board.label((way * (beam_width / 2 / scale if beam_width else reach), tie_rod_above / scale), "weld 3")
+    board.label((way * (beam_width / 2 / scale if beam_width else reach), tie_rod_above / scale), f"{_WELD}3")
 
 
 _TOWARDS = {"ahead": (-1.0, 0.0), "behind": (1.0, 0.0), "above": (0.0, 1.0), "below": (0.0, -1.0)}
 
 
 @reads
-def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox) -> None:
-    """Joint 4, at the edge of the plate beside which the caliper stands."""
+def _bracket_weld(caliper_stands: PadsStand, *, board: Board, body: PaperBox, bracket: PaperBox) -> None:
+    """Joint 4, at the edge of the plate beside which the caliper stands, near an end of its run."""
     across, up = _TOWARDS[caliper_stands]
-    at = (across * (body.right if across > 0 else -body.left), up * (body.top if up > 0 else -body.bottom))
-    board.label(at, "weld 4")
+    x = across * (body.right if across > 0 else -body.left) if across else _NEAR_ITS_END * bracket.right
+    y = up * (body.top if up > 0 else -body.bottom) if up else _NEAR_ITS_END * bracket.top
+    board.label((x, y), f"{_WELD}4")
 
 
-def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> View:
+_NEAR_ITS_END = 0.9
+
+
+def _room_of(part: Part | None, view: Viewpoint, scale: float) -> PaperBox:
+    """The rectangle that a part fills on paper; a point where there is none."""
+    runs = looks(part, view, "seen")[1] if part else ()
+    return bounds([Stroke(tuple((x / scale, y / scale) for x, y in run)) for run in runs])
+
+
+def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> Board:
     """x: to the right with front at the left, y: above the wheel centre, both on paper."""
     board = Board()
     parts = parts_of(known)
@@ -260,26 +307,39 @@ def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_w
     lower, upper = _lower_from_the_hub(known, scale=scale), _upper_from_the_hub(known, scale=scale)
     _draw_pivots(board, lower, upper)
     body = bounds(board.shapes)
-    reach = max(_FACE / scale, body.right, -body.left) + 4
+    left, right = min(-_FACE / scale, body.left) - 4, max(_FACE / scale, body.right) + 4
+    bottom, top = min(-_FACE / scale, body.bottom) - 3, max(_FACE / scale, body.top) + 3
+    beside = min((pivot.x - pivot.reach for pivot in (lower, upper) if pivot), default=0.0)
     if profile is not None:
         _arm_weld(known, board=board, reach=body.right, scale=scale)
         edge = profile.outline
         plate = PaperBox(*(size / scale for size in (edge.left, edge.bottom, edge.right, edge.top)))
-        _bracket_weld(known, board=board, body=plate)
+        beside = min(beside, plate.left)
         if origin:
+            bracket = _room_of(parts.get("caliper bracket"), FROM_OUTSIDE.through(origin), scale)
+            _bracket_weld(known, board=board, body=plate, bracket=bracket)
             _beam_weld(known, beam_weld, board, FROM_OUTSIDE.through(origin), scale)
-    board.line((-reach, 0.0), (reach, 0.0), pen="centre")
-    board.line((0.0, min(body.bottom, -reach) - 3), (0.0, max(body.top, reach) + 3), pen="centre")
+    board.line((left, 0.0), (right, 0.0), pen="centre")
+    board.line((0.0, bottom), (0.0, top), pen="centre")
     body = bounds(board.shapes)
     for pivot, level in ((lower, body.bottom - 0.6 * _LANE), (upper, body.top + 0.6 * _LANE)):
         if pivot and abs(pivot.x) > 0.01:
             board.across((0.0, pivot.y), (pivot.x, pivot.y), level, figures.short_length(pivot.across))
     if lower and upper:
         _castor(known, board=board, figures=figures, lower=lower, upper=upper)
-    board.line((-reach, -0.8 * reach), (-reach - 9, -0.8 * reach), pen="thin")
-    board.arrowhead((-reach - 9, -0.8 * reach), atan2(0.0, -1.0))
-    board.words((-reach - 9, -0.8 * reach - 4), "front", size=WORDS)
-    return _view(board)
+    _to_the_front(board, min(left, beside - _ARROW - 3), 0.8 * bottom)
+    return board
+
+
+_ARROW = 9.0
+"""mm."""
+
+
+def _to_the_front(board: Board, tip: float, height: float) -> None:
+    """An arrow to the left, beside all that stands at that height, and its word."""
+    board.line((tip + _ARROW, height), (tip, height), pen="thin")
+    board.arrowhead((tip, height), pi)
+    board.words((tip, height - 4), "front", size=WORDS)
 
 
 @reads
@@ -289,7 +349,7 @@ def _castor(castor: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, 
         board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(castor))
 
 
-def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> View:
+def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Board:
     """x: to the right with front at the left; the spacing of the pivots is true length in this view alone."""
     board = Board()
     ends = axis_ends(known)
@@ -300,7 +360,7 @@ def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Vi
             draw_parts(board, parts_of(known), SQUARE_TO_AXIS, seen_from, scale)
         _draw_pivots(board, _Pivot(x1, y1, lower, 0.0, 0.0), _Pivot(x2, y2, upper, 0.0, 0.0))
         _spacing(known, board=board, figures=figures, ends=((x1, y1), (x2, y2)), reach=max(upper, lower))
-    return _view(board)
+    return board
 
 
 @reads

@@ -81,7 +81,9 @@ def _ask(
         for into, hand_on in node.gathers.items():
             arguments[into] = hand_on(gathered[into])
         for into, names in node.waiting.items():
-            arguments[into] = tuple(name for name in names if name in worked.waits and name not in worked.not_judged)
+            left = worked.not_judged.keys()
+            waits = worked.waits.keys() | left if into in node.not_begun else worked.waits.keys() - left
+            arguments[into] = tuple(name for name in names if name in waits)
         answer = node.function(**arguments)
         if isinstance(answer, float) and not math.isfinite(answer):
             raise ArithmeticError("the result is not a finite number")
@@ -105,8 +107,8 @@ def _ask(
         # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
         handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
         measure = list(worked.estimated.get(handed[0], ())) if handed else measure
-    if isinstance(answer, Estimate) and answer.measure not in measure:
-        measure.append(answer.measure)
+    if isinstance(answer, Estimate):
+        measure += worked.waits.get(answer.measure, (answer.measure,))
     if measure:
         worked.estimated[node.name] = tuple(dict.fromkeys(measure))
     worked.known[node.name] = answer

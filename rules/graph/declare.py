@@ -121,9 +121,11 @@ class Every:
 @record()
 class Waiting:
     """Marks a parameter that takes the names of those values of a role, among all that the function takes, that are begun but
-    wait for an entry: `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and no such value."""
+    wait for an entry: `Annotated[tuple[str, ...], Waiting(PART)]`. What nobody has begun is not judged, and no such value unless
+    `or_not_begun`."""
 
     role: str
+    or_not_begun: bool = False
 
 
 @record()

@@ -261,6 +261,7 @@ class Graph:
         fixed: dict[str, Any] = {}
         gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
         waiting: dict[str, tuple[str, ...]] = {}
+        not_begun: set[str] = set()
         for parameter in parameters_of(function):
             said = said_by(hints.get(parameter))
             kind, name = said.kind, in_name(parameter, member)
@@ -270,6 +271,7 @@ class Graph:
                 fixed[parameter] = self._limits(one, kind, function)
             elif isinstance(said.gathers, Waiting):
                 waiting[parameter] = tuple(self._roles[said.gathers.role])
+                not_begun |= {parameter} if said.gathers.or_not_begun else set()
             elif said.gathers:
                 gathers[parameter] = dict
                 inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(said.gathers, function)]
@@ -281,7 +283,9 @@ class Graph:
         unit = self.units.get(one.name, "judgement")
         taken = {given.origin for given in inputs}
         waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
-        return Node(one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting)
+        return Node(
+            one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting, frozenset(not_begun)
+        )
 
     def compared(self, name: str, said: Said, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""

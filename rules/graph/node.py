@@ -27,7 +27,8 @@ class Node:
     """One value or check, with its inputs looked up and its unit known.
 
     fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
-    gathered into one parameter is handed on. waiting: parameters that take the names of those gathered values that wait.
+    gathered into one parameter is handed on. waiting: parameters that take the names of those gathered values that wait,
+    not_begun: those of them that take the names of what is not judged too.
     takes: parameters and origins, in order, of a function that gathers nothing, else None. words: those of its member for
     texts. origins: of all its inputs.
     """
@@ -41,6 +42,7 @@ class Node:
     fixed: Mapping[str, Any]
     gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
     waiting: Mapping[str, tuple[str, ...]]
+    not_begun: frozenset[str]
 
     @cached_property
     def takes(self) -> tuple[tuple[str, str], ...] | None:

@@ -12,6 +12,7 @@ from rules.measure.record import record
 from rules.measure.units import Mm
 from rules.sheet.upright import ArmForm, Beam
 from rules.shop.checklist_line import BLANK
+from rules.shop.named_sizes import at_the_counter
 from rules.solids.pieces import Hull
 from rules.tables.bolt_grades import BoltGrade
 
@@ -82,7 +83,7 @@ def _bar_arm(
 def bought(judged: Judged) -> Iterator[PartsRow]:
     """Parts as bought, by what they are asked for at a counter."""
     for what, a_side, entries, words in _BOUGHT:
-        answers = [shown(entry, judged) or BLANK for entry in entries]
+        answers = [at_the_counter(judged, entry) or BLANK for entry in entries]
         yield PartsRow(what, a_side, words.format(*answers), "as bought", "write the donor on it")
 
 

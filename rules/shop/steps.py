@@ -34,6 +34,7 @@ from rules.shop.checklist_line import (
 from rules.shop.holds import BY_LINE
 from rules.shop.layout import gaps, measured_again, target
 from rules.shop.motion_sheet import is_known as moves
+from rules.shop.named_sizes import at_the_counter
 
 LEAST_FIRST, MOST_FIRST = 3, 5
 """How many parts are to be inspected first."""
@@ -60,8 +61,6 @@ _PARTS = (
 )  # fmt: skip
 """How each part is asked for at a counter. The part is the step of its first entry."""
 
-_SOLD_IN_INCHES = (name("wheel.diameter"), name("wheel.width"))
-
 _MEASURED_ON_JOINTS = (name("pivots.upper_radius"), name("pivots.lower_radius"))
 """The other entries of their step are layout, not parts."""
 
@@ -84,7 +83,7 @@ def parts(judged: Judged) -> Iterator[ChecklistLine]:
     )
     for words, *entries in _PARTS:
         step = FIELDS[entries[0].origin].step
-        counter_words = (_counter_words(entry, judged) for entry in entries)
+        counter_words = (at_the_counter(judged, entry) or BLANK for entry in entries)
         yield ChecklistLine(f"parts.{step}", PARTS, words.format(*counter_words))
         for asked in FIELDS.values():
             if asked.step == step and _measured_on_part(asked):
@@ -94,10 +93,6 @@ def parts(judged: Judged) -> Iterator[ChecklistLine]:
                     yield ChecklistLine(
                         id, PARTS, asked.label, entered or f"{BLANK} {asked.how_in(judged.shown_in)}", kind="measure"
                     )
-
-
-def _counter_words(entry: Name, judged: Judged) -> str:
-    return shown(entry, judged, "inch" if entry in _SOLD_IN_INCHES else None) or BLANK
 
 
 def _measured_on_part(asked: AskedField) -> bool:
@@ -143,7 +138,15 @@ def _settle(line: str, text: str) -> ChecklistLine:
     return ChecklistLine(f"settle.{line}", SETTLE, text, kind="settle")
 
 
+_OFF_PAPER = {
+    "bolt-torque": "Ask whoever made hub and joint, and write the figure under Assemble; the program's own is not printed."
+}
+"""Checks whose working a builder may look at and nobody tightens to: what paper says in its place."""
+
+
 def _to_settle(finding: Finding) -> str:
+    if words := _OFF_PAPER.get(finding.check):
+        return f"{_OPEN[finding.verdict]}, {finding.title}: {words}"
     return f"{_OPEN[finding.verdict]}, {finding.title}: {finding.text} {finding.change}".strip()
 
 
@@ -370,8 +373,8 @@ def inspect_first(judged: Judged) -> Iterator[ChecklistLine]:
         text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
         yield ChecklistLine("inspect.first", DRIVE, text, kind="caution")
     for one in first:
-        estimate = "; an estimate" if one.estimated else ""
-        target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{estimate}"
+        marks = "".join(f"; {mark}" for mark in one.marks)
+        target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{marks}"
         yield ChecklistLine(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
 
 

@@ -100,8 +100,9 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
 
     Source: common practice, after course notes on vehicle structures (ch. 9); see rules/tables/load_multiples.py. This
     program's own, with nothing published: a rock lower than the wheel centre or beside the tread's middle pushes as hard as one
-    ahead of it, toward the wheel's centre or straight back; the side force of a landing is that of a corner on the standing
-    load; and a rut's edge hits no softer than the outer tyre grips, since a slide ends there.
+    ahead of it, toward the wheel's centre or straight back, and one met backward as hard as one met forward; the side force of
+    a landing is that of a corner on the standing load; and a rut's edge hits no softer than the outer tyre grips, since a slide
+    ends there.
 
     >>> cases = load_cases(Multiples(3.0, 1.0, 1.0, 1.75, 5.0, 4.5, 2.5, 1.85))
     >>> cases[4].name, cases[4].pushes
@@ -138,6 +139,13 @@ def load_cases(m: Multiples) -> tuple[LoadCase, ...]:
         LoadCase("rock, brakes on", ground(1.0, back=m.rock), EVERYWHERE, braked=True),
         LoadCase("steering stop", (up, Push("front edge", inboard=m.steering_stop)), EVERYWHERE),
         LoadCase("steering stop, outboard", (up, Push("front edge", inboard=-m.steering_stop)), EVERYWHERE),
+        LoadCase("rock from behind", (up, Push("wheel centre", back=-m.rock)), EVERYWHERE),
+        LoadCase(
+            "rock from behind, outboard of middle", (up, Push("wheel centre", back=-m.rock, aside=1.0)), EVERYWHERE
+        ),
+        LoadCase(
+            "rock from behind, inboard of middle", (up, Push("wheel centre", back=-m.rock, aside=-1.0)), EVERYWHERE
+        ),
     )
 
 

@@ -25,7 +25,7 @@ NAMED: Mapping[str, str] = {
     r"\bM\d+(?= |$|[,.;:)])": "the same by its diameter alone",
     r"\d+(?:\.\d+)? x \d+(?:\.\d+)? (?:mm|in)(?= circle| in |$|[,.;:)])": "a bolt circle is named as it was drilled",
     r"\b\d+(?:\.5)? in (?:tyre|wheel|rim)\b": "tyres and wheels are called by inches of diameter everywhere",
-    r"Wheel, [\d. /in]+ x [\d. /]+ in": "the same, and by inches of width",
+    r"Wheel(?:,| 1) [\d. /in]+ x [\d. /]+ in": "the same, and by inches of width",
     r": 15, 16, 17 in\.|: 8, 8 1/2, 10 in\.": "the same, as they are stamped",
     r"(?:inch|metric) (?:threads?|sheet|series|marked|bolts?|one)": "the name of a standard",
     r"\bInch-marked\b": "a kind of tyre mark",

@@ -4,14 +4,14 @@ from collections.abc import Sequence
 
 from rules.drawn.arrangement import LEAST_WIDTH, NAME_ROOM, ArrangedView, arrangement
 from rules.drawn.full_size import third_angle
-from rules.drawn.items import items
+from rules.drawn.items import items, not_held
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import metal
 from wizard.paper.drawing_items import draw_items, projection_symbol
 from wizard.paper.flow import Flow
-from wizard.paper.lettering import first_lines
+from wizard.paper.lettering import first_lines, line_height, wrap
 from wizard.paper.part_sheets import TOLERANCES
 from wizard.paper.pdf import Document, paper_size
 from wizard.paper.stamp import stamp
@@ -23,6 +23,8 @@ _BLOCKS = {False: (44.0, 3), True: (68.0, 6)}
 """mm kept for the title block, and lines of each of its cells: on usual paper, and where it is narrower than that many mm.
 Longer words stand whole on the part sheets."""
 _SYMBOL_ROOM = 34.0
+_BEFORE_NOTE = 1.0
+"""mm."""
 
 
 @shop_paper
@@ -33,7 +35,8 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
     third = third_angle(judged)
     block, most = _BLOCKS[flow.area.width < _NARROW]
-    room = flow.room - block
+    note = not_held(judged)
+    room = flow.room - block - (len(wrap(note, flow.area.width)) * line_height() + _BEFORE_NOTE if note else 0.0)
     scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
     if not rows:
         flow.paragraph(f"Nothing can be drawn yet: plate and pivots are not on the sheet. Sketch here. {BLANK}")
@@ -44,6 +47,9 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
         if number:
             flow.turn_page()
         _row_of_views(flow, row, room)
+        if note:
+            flow.y = flow.y - room - _BEFORE_NOTE
+            flow.paragraph(note, bold=True)
         flow.y = flow.area.bottom + block - 8
         _title_block(flow, judged, scale, unseen, most, third_angle=third)
     return pages.written()

@@ -6,6 +6,7 @@ from rules.drawn.arrangement import PIECES
 from rules.drawn.corner_parts import parts_of
 from rules.drawn.full_size.shapes import View
 from rules.drawn.isometric import isometric
+from rules.drawn.items import not_held
 from rules.judging.judge import Judged
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
@@ -108,9 +109,15 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
     elif not any(name.endswith(".dxf") for name in names):
         flow.paragraph("Nothing can be cut from this folder: the plate is not drawn on the sheet.", before=0.3)
         said = True
+    elif judged.verdict == "unfinished":
+        flow.paragraph("Cut nothing before what stands in the frame above is settled.", bold=True, before=0.3)
+        said = True
     not_yet = [words for name, words in _NOT_YET.items() if name not in names]
     if not_yet:
         flow.paragraph(f"Not drawn yet, since plate or pivots cannot be placed: {' and '.join(not_yet)}.", before=0.3)
+        said = True
+    if "general_arrangement.pdf" in names and (unheld := not_held(judged)):
+        flow.paragraph(unheld, before=0.3)
         said = True
     estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
     for words, fields in (

@@ -15,7 +15,7 @@ from wizard.paper.stamp import stamp
 from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 134.0
-_POST_HEIGHT = 56.0
+_POST_HEIGHT = 64.0
 _WRITING = 6.4
 """mm: the least height of a row a person writes in."""
 _HOW = (
@@ -24,12 +24,15 @@ _HOW = (
     "One straight bar lies in bushes in the saddles of posts 1 and 2 and passes both pivots: joints or dummy sleeves on it "
     "hold the lugs in place. Posts stand upright, across the bar: scribe the bar on the base and turn the foot to it. The "
     "bushes lean with the bar, as the table says.",
-    "The plate lies on the hub's mounting face against the three stops. Tack in it, weld in it, cool in it. Hub out before "
-    "welding: the dummy stays.",
+    "{} Tack in it, weld in it, cool in it. Hub out before welding: the dummy stays.",
     "RIGHT is the mirror image: the same base, posts bolted to the holes marked RIGHT and turned the other way.",
     f"Set against shrinking, from the test piece: {BLANK} at {BLANK}. Nobody has published a figure for this joint.",
     "This way of building a fixture is trade custom; no published source.",
 )
+
+
+_AGAINST_STOPS = "The plate lies on the hub's mounting face against the three stops."
+_NO_STOPS = "The plate lies on the hub's mounting face; its stops are set once its outline is on the sheet."
 
 
 @shop_paper
@@ -96,7 +99,7 @@ def _posts(flow: Flow, made: Fixture, figures: FigureWriter) -> None:
         before=0.5,
     )
     for words in _HOW:
-        flow.paragraph(words, before=0.3)
+        flow.paragraph(words.format(_AGAINST_STOPS if made.stops else _NO_STOPS), before=0.3)
 
 
 def _how_it_holds(post: Post, figures: FigureWriter) -> str:

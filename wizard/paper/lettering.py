@@ -108,8 +108,13 @@ def _width(line: str, size: float, bold: bool) -> float:
 
 def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) -> list[str]:
     """The text in lines no wider than `width` mm; a word that is wider is broken. Line breaks in the text are kept."""
+    return [*_wrapped(in_shop_words(str(text)), width, size, bold)]
+
+
+@lru_cache(maxsize=4096)  # a row is wrapped for its height, and again where it is printed
+def _wrapped(text: str, width: float, size: float, bold: bool) -> tuple[str, ...]:
     lines: list[str] = []
-    for paragraph in str(text).replace("\r\n", "\n").split("\n"):
+    for paragraph in text.replace("\r\n", "\n").split("\n"):
         line = ""
         for word in drawable(paragraph).split(" "):
             longer = f"{line} {word}".strip()
@@ -121,6 +126,20 @@ def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) ->
             *whole, line = _broken(word, width, size, bold)
             lines += whole
         lines.append(line)
+    return tuple(lines)
+
+
+def evenly(text: object, width: float) -> list[str]:
+    """The text in no more lines than `wrap` needs, as even as they come: no word is left alone on the last."""
+    lines = wrap(text, width)
+    least, most = 0.0, width
+    while len(lines) > 1 and most - least > 1.0:
+        middle = (least + most) / 2
+        found = wrap(text, middle)
+        if len(found) > len(lines):
+            least = middle
+        else:
+            lines, most = found, middle
     return lines
 
 

@@ -13,7 +13,7 @@ from typing import Any, Literal
 from rules.drawn.full_size.shapes import Align, PaperBox
 from rules.measure.outline import Point
 from rules.measure.record import record
-from wizard.paper.lettering import POINT, WORDS, drawable, fonts, line_height, shortened, text_width, wrap
+from wizard.paper.lettering import POINT, WORDS, drawable, evenly, fonts, line_height, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
@@ -106,12 +106,7 @@ class PaperPage:
         """A circle of eight curves: round to a few thousandths of a mm at any size that fits on paper."""
 
         def draw(canvas: Any) -> None:
-            path = canvas.beginPath()
-            for number, (start, first, second, end) in enumerate(_curves(centre, radius, 0.0, 360.0)):
-                if not number:
-                    path.moveTo(*start)
-                path.curveTo(*first, *second, *end)
-            path.close()
+            path = _round_path(centre, radius, 0.0, 360.0, closed=True)
             _set_pen(canvas, pen)
             canvas.drawPath(path, stroke=int(not filled), fill=int(filled))
 
@@ -121,11 +116,7 @@ class PaperPage:
         """A part of a circle, from an angle in degrees on so many degrees to the left."""
 
         def draw(canvas: Any) -> None:
-            path = canvas.beginPath()
-            for number, (begin, first, second, end) in enumerate(_curves(centre, radius, start, sweep)):
-                if not number:
-                    path.moveTo(*begin)
-                path.curveTo(*first, *second, *end)
+            path = _round_path(centre, radius, start, sweep, closed=False)
             _set_pen(canvas, pen)
             canvas.drawPath(path, stroke=1, fill=0)
 
@@ -156,10 +147,13 @@ class PaperPage:
         font = fonts()[bold].fontName
 
         def draw(canvas: Any) -> None:
+            canvas.setFont(font, size * POINT)
+            if not angle:
+                canvas.drawString(at[0] - back, at[1] - down, line)
+                return
             canvas.saveState()
             canvas.translate(*at)
             canvas.rotate(angle)
-            canvas.setFont(font, size * POINT)
             canvas.drawString(-back, -down, line)
             canvas.restoreState()
 
@@ -259,6 +253,16 @@ def _path(points: Sequence[Point], closed: bool) -> Any:
 
     first, *others = (f"{x:.4f} {y:.4f}" for x, y in points)
     return PDFPathObject([f"{first} m", *(f"{other} l" for other in others), *("h" * closed)])
+
+
+def _round_path(centre: Point, radius: float, start: float, sweep: float, *, closed: bool) -> Any:
+    """An arc, or a whole circle, as reportlab's path."""
+    from reportlab.pdfgen.pathobject import PDFPathObject
+
+    curves = [*_curves(centre, radius, start, sweep)]
+    numbers = (" ".join(f"{number:.4f}" for point in curve[1:] for number in point) for curve in curves)
+    (x, y), *_ = curves[0]
+    return PDFPathObject([f"{x:.4f} {y:.4f} m", *(f"{each} c" for each in numbers), *("h" * closed)])
 
 
 def _set_pen(canvas: Any, pen: PaperPen) -> None:
@@ -369,7 +373,7 @@ def check_bars(page: PaperPage, area: Area) -> Area:
             _along(page, area, start + long + 2, across, name, turned)
         start += BARS[-1][1] + 2 + text_width("100 mm") + 3
         room = (area.height if turned else area.width) - start
-        lines = wrap(MEASURE_THIS, room) if room > _LEAST_WORDS else []
+        lines = evenly(MEASURE_THIS, room) if room > _LEAST_WORDS else []
         if len(lines) <= _MOST_LINES:
             for number, line in enumerate(reversed(lines)):
                 _along(page, area, start, 1.5 + 4.4 * number, line, turned)

@@ -1,7 +1,7 @@
 """Words on pages put together: each whole on at least one page, and the alignment marks off words, pivots and lines.
 
 A figure cut by a page's edge reads as another figure, ".7/32 in" for 3 17/32. Words that no page holds whole are moved
-onto one, to the nearest place where nothing crosses them, with a thin line from where they stood.
+onto one, to the nearest place where nothing crosses them, and the leader line goes with them.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -22,10 +22,12 @@ from rules.drawn.full_size.shapes import (
 from rules.measure.outline import Point
 from rules.measure.record import replace
 
-EDGE = 1.0
+EDGE = 1.5
 """mm that words keep from a page's edge."""
 MARK = 4.0
 """mm from the middle of an alignment mark to its ends."""
+_HAIR = 1e-6
+"""mm, for words that stand as near to an edge as they may."""
 _CLEAR = 1.0
 _NEAR = 130.0
 """mm round words in which lines are looked at."""
@@ -36,8 +38,8 @@ _PIVOT = 60.0
 
 
 def holds(room: PaperBox, words: PaperWords) -> bool:
-    """Whether all of some words stands inside a rectangle."""
-    return _within(room, words.box)
+    """Whether all of some words stands inside a rectangle, clear of its edges."""
+    return _within(_wider(room, -EDGE + _HAIR), words.box)
 
 
 def room_for(items: Iterable[PaperItem]) -> tuple[float, float]:
@@ -50,19 +52,16 @@ def room_for(items: Iterable[PaperItem]) -> tuple[float, float]:
 
 def whole_words(items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> tuple[PaperItem, ...]:
     """The items of a drawing with all words moved that none of these rectangles holds whole."""
-    kept = [
-        item for item in items if not isinstance(item, PaperWords) or any(holds(room, item) for room in rooms)
-    ]  # fmt: skip
-    if len(kept) == len(items):
-        return tuple(items)
-    for words in (item for item in items if isinstance(item, PaperWords)):
-        if not any(holds(room, words) for room in rooms):
-            kept += _moved(words, kept, rooms)
+    cut = [item for item in items if isinstance(item, PaperWords) and not any(holds(room, item) for room in rooms)]
+    gone = {*cut, *(Stroke(words.led, "thin") for words in cut if words.led)}
+    kept = [item for item in items if item not in gone]
+    for words in cut:
+        kept += _moved(words, kept, rooms)
     return tuple(kept)
 
 
 def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> list[PaperItem]:
-    """The words where a page holds them, with a line from where they stood."""
+    """The words where a page holds them, with a line from what they speak of, or from where they stood."""
     box = words.box
     around = _wider(box, _NEAR)
     near = [item for item in items if _meet(item.box, around)]
@@ -70,7 +69,7 @@ def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperB
     others = [corners(item, 0.3) for item in near if isinstance(item, PaperWords)]
     first: list[PaperItem] = []
     for place in _places(words, box, rooms):
-        leader = () if words.stands_alone else _leader(words, place)
+        leader = () if words.stands_alone else _leader(words.led[0] if words.led else words.at, place)
         if not first:
             first = [*leader, replace(place, over_lines=True)]
         if crossed(corners(place, _CLEAR), lines):
@@ -83,20 +82,23 @@ def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperB
 
 
 def _places(words: PaperWords, box: PaperBox, rooms: Sequence[PaperBox]) -> Iterator[PaperWords]:
-    """Places on pages, the nearest first; on those pages that show some of the words now, if any does."""
-    showing = [room for room in rooms if _meet(room, box)] or rooms
+    """Places on pages, the nearest first: on those that show what the words speak of, then on those that show some of them."""
+    start = PaperBox(*words.led[0], *words.led[0]) if words.led else box
+    showing = [room for room in rooms if _meet(room, start)]
+    showing += [room for room in rooms if _meet(room, box) and room not in showing]
     moves = []
-    for room in showing:
+    for room in showing or rooms:
         right = _into(box.left, box.right, room.left + EDGE, room.right - EDGE)
         up = _into(box.bottom, box.top, room.bottom + EDGE, room.top - EDGE)
+        elsewhere = not _meet(room, start)
         for step in _STEPS:
             for way in range(_WAYS if step else 1):
                 across = right + step * cos(2 * pi * way / _WAYS)
                 rise = up + step * sin(2 * pi * way / _WAYS)
                 sides = box.left + across, box.bottom + rise, box.right + across, box.top + rise
                 if _within(room, PaperBox(*sides)):
-                    moves.append((hypot(across, rise), across, rise))
-    for _, across, rise in sorted(moves):
+                    moves.append((elsewhere, hypot(across, rise), across, rise))
+    for *_, across, rise in sorted(moves):
         yield replace(words, at=(words.at[0] + across, words.at[1] + rise))
 
 
@@ -105,15 +107,15 @@ def _into(low: float, high: float, least: float, most: float) -> float:
     return least - low if low < least else min(0.0, most - high)
 
 
-def _leader(words: PaperWords, place: PaperWords) -> tuple[Stroke, ...]:
-    """From where words stood to the nearest side of where they stand now; none where they still stand over that place."""
+def _leader(start: Point, place: PaperWords) -> tuple[Stroke, ...]:
+    """From a point to the nearest side of where words stand now; none where they stand over that point."""
     around = corners(place, 0.5)
     sides = [((x1 + x2) / 2, (y1 + y2) / 2) for (x1, y1), (x2, y2) in pairwise((*around, around[0]))]
-    clear = [side for side in sides if not crossed(corners(place), [(*words.at, *side)])]
+    clear = [side for side in sides if not crossed(corners(place), [(*start, *side)])]
     if not clear:
         return ()
-    end = min(clear, key=lambda each: hypot(each[0] - words.at[0], each[1] - words.at[1]))
-    return (Stroke((words.at, end), "thin"),)
+    end = min(clear, key=lambda each: hypot(each[0] - start[0], each[1] - start[1]))
+    return (Stroke((start, end), "thin"),)
 
 
 # Alignment marks
@@ -128,13 +130,14 @@ def mark_places(items: Sequence[PaperItem], seam: PaperBox) -> tuple[Point, ...]
     start, end = (seam.bottom, seam.top) if upright else (seam.left, seam.right)
     across = (seam.left + seam.right) / 2 if upright else (seam.bottom + seam.top) / 2
     near = [item for item in items if _meet(item.box, seam)]
+    lines = [segment for item in near for segment in segments(item) if _meet(_box(segment), seam)]
     found = []
     for half in (0.25, 0.75):
         middle, reach = start + half * (end - start), 0.25 * (end - start) - 2 * MARK
         steps = sorted((step * 2.0 for step in range(-int(reach / 2), int(reach / 2) + 1)), key=abs)
         places = [(across, middle + step) if upright else (middle + step, across) for step in steps]
         fair = [place for place in places if not _touches_words_or_pivots(place, near)]
-        clear = (place for place in fair if not _touches_lines(place, near))
+        clear = (place for place in fair if not crossed(_square(place), lines))
         if fair:
             found.append(next(clear, fair[0]))
     return tuple(found)
@@ -157,11 +160,6 @@ def _touches_words_or_pivots(at: Point, items: Iterable[PaperItem]) -> bool:
         if isinstance(item, Stroke) and item.filled and crossed(room, segments(item)):
             return True
     return False
-
-
-def _touches_lines(at: Point, items: Iterable[PaperItem]) -> bool:
-    room = _square(at)
-    return any(crossed(room, segments(item)) for item in items)
 
 
 # Items as straight lines

@@ -3,11 +3,12 @@
 What the sheet does not know is a labelled blank. Two pages on Letter or A4 for a finished sheet.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import cache, partial
 
-from rules.drawn.full_size.shapes import bounds
+from rules.drawn.full_size.shapes import View, bounds
 from rules.drawn.weld_symbol import weld_symbol
-from rules.drawn.welding_figure import figures
+from rules.drawn.welding_figure import figures, numbered
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import Name, is_known, name
 from rules.measure.display import in_a_sentence
@@ -31,10 +32,12 @@ _WELD_PROCESS, _FILLER, _PREHEAT = name("plate.weld_process"), name("plate.fille
 
 _WRITING = 5.6
 """mm: the least height of a row a person writes in."""
-_TRIED = ((102.0, False), (102.0, True), (75.0, True), (55.0, True), (45.0, True))
+_TRIED = ((102.0, False), (102.0, True), (88.0, True), (75.0, True), (66.0, True), (0.0, True))
 """mm that the figure may be high, and whether the tables stand close: the first that needs no more than two pages."""
+_SMALLEST = 15.0
+"""1 to so much: a smaller figure is left out, since nobody could read it."""
 _PAGES = 2
-_BETWEEN = 12.0
+_BETWEEN = 6.0
 """mm kept free beside the two views."""
 _CAUTIONS = ("holds-a-wheel-on", "cast-or-forged", "cleaner", "zinc", "hub-and-bearing-out")
 _SHORT = {"plate-face-from-hub-face": "Plate face from hub face", "upper-pivot-height": "Upper from wheel centre"}
@@ -48,6 +51,10 @@ _SYMBOL_ROW = 11.4
 """mm: the height of a row with a weld symbol in it."""
 
 
+Drawn = Callable[[float], tuple[float, View, View, View] | None]
+"""Scale and views of the figure in so many mm of width, None while nothing can be placed."""
+
+
 @shop_paper
 def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str = "letter") -> bytes:
     """The welding sheet as a PDF file.
@@ -56,21 +63,22 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
     paper: a name or a size with its unit, see `paper_size`.
     """
     size, marks = paper_size(paper), kept_marks(document)
+    drawn = cache(partial(figures, judged))
     for figure_height, close in _TRIED:
-        pages = _pages(judged, marks, size, figure_height, close=close)
+        pages = _pages(judged, marks, size, partial(drawn, height=figure_height), close=close)
         if len(pages.pages) <= _PAGES:
             break
     return pages.written()
 
 
 def _pages(
-    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], figure_height: float, *, close: bool
+    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], drawn: Drawn, *, close: bool
 ) -> Document:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     flow = Flow(judged, pages, size, "Welding sheet, front upright")
     if close:
         flow.padding = CLOSE
-    sheet = _Sheet(flow, judged, marks, figure_height, close=close)
+    sheet = _Sheet(flow, judged, marks, drawn, close=close)
     sheet.job()
     sheet.figure()
     sheet.joints()
@@ -85,11 +93,10 @@ def _pages(
 class _Sheet:
     """The parts of the sheet, in the order they are used."""
 
-    def __init__(
-        self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], figure_height: float, *, close: bool
-    ) -> None:
-        self.flow, self.judged, self.marks, self.figure_height, self.close = flow, judged, marks, figure_height, close
+    def __init__(self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], drawn: Drawn, *, close: bool) -> None:
+        self.flow, self.judged, self.marks, self.drawn, self.close = flow, judged, marks, drawn, close
         self.most = _CLOSE_LINES if close else _LINES
+        self.on_figure: tuple[int, ...] = ()
         self.lines: dict[str, ChecklistLine] = {line.id: line for line in checklist(judged)}
 
     def _answer(self, wanted: Name) -> str:
@@ -112,12 +119,17 @@ class _Sheet:
     def figure(self) -> None:
         """Both views, reduced, and what they are measured from."""
         flow = self.flow
-        drawn = figures(self.judged, flow.area.width - _BETWEEN, self.figure_height)
+        drawn = self.drawn(flow.area.width - _BETWEEN)
         if drawn is None:
             flow.heading("Figure")
             flow.paragraph(f"Nothing can be drawn yet: hub and pivots are not on the sheet. Sketch here. {BLANK}")
             return
         scale, *views = drawn
+        if scale > _SMALLEST:
+            flow.heading("Figure")
+            flow.paragraph("The reasons above leave no room for it here: see the general arrangement.")
+            return
+        self.on_figure = numbered(views)
         views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
         flow.heading(f"LEFT piece, scale 1:{scale:g}. RIGHT is its mirror image.", height + 4 * line_height())
@@ -136,7 +148,12 @@ class _Sheet:
         """Every joint by number with its symbol and the same in words, then what several have in common."""
         flow, found = self.flow, joints(self.judged)
         standard = "AWS A2.4" if self.judged.shown_in == "inch" else "ISO 2553, system A"
-        flow.heading(f"Weld map: joints 1 to {len(found)} as numbered on the figure; symbols {standard}", 30)
+        shown_on = f"joints 1 to {len(found)}"
+        if len(self.on_figure) == len(found):
+            shown_on = f"joints 1 to {len(found)} as numbered on the figure"
+        elif self.on_figure:
+            shown_on = f"of joints 1 to {len(found)} the figure shows {', '.join(map(str, self.on_figure))}"
+        flow.heading(f"Weld map: {shown_on}; symbols {standard}", 30)
         widths = [share * flow.area.width / 190 for share in (11, 51, 52, 76)]
         heading = ("No.", "Parts joined", "Symbol", "In words; a and b: its two sides")
         flow.row(widths, heading, bold=True)

@@ -10,7 +10,7 @@ from rules.measure.closeness import reaches
 from rules.measure.quantity import Units
 from rules.measure.record import record
 from rules.measure.said import capital
-from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor
+from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor, told
 from rules.tables import sources
 from rules.tables.sources import Cited
 from rules.values.strength.clamps import CLAMP
@@ -54,7 +54,7 @@ BOLT_FACTOR: Cited = (NO_LIMIT, sources.SAE_J429.saying("strengths"), sources.IS
 def one_line(verdict: Verdict, margin: Margin, change: str = "") -> Judgement:
     """Part, factor, what it is counted on, worst case, and what gives. change: what would make it hold."""
     words = f"{capital(margin.part)}: {{factor}} on {margin.kind}; {margin.case}; {margin.limit}."
-    return Judgement(verdict, words, "" if verdict == "shown" else change, {"factor": (float(margin), "1")})
+    return Judgement(verdict, words, "" if verdict == "shown" else change, {"factor": (told(float(margin)), "1")})
 
 
 def _part(part: str, check: str, step: str, title: str, meaning: str, change: str, helps: str = "") -> Member:
@@ -102,8 +102,8 @@ METAL: tuple[Member, ...] = (
           "A larger leg, or less gap between the runs.", "upright.seam_leg"),
     *(
         _part(f"{which}_lug_bending", f"{which}-lug-bending", "bolts", f"Lugs of the {which} pivot, bent",
-              "The lugs' root under the part of the pivot's force that lies along the bolt.",
-              "Shorter or thicker lugs, both clamped through spacers, a gusset, or the bolt square to the force.",
+              "The lugs' root under all of the pivot's force: bent along the bolt and on edge, and pulled.",
+              "Shorter, wider or thicker lugs, both clamped through spacers, a gusset, or the bolt square to the force.",
               f"bolts.{which}_lug_reach")
         for which in ("upper", "lower")
     ),

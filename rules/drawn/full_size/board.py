@@ -91,7 +91,9 @@ class Board:
             (centre[0] + radius * cos(radians(angle)), centre[1] + radius * sin(radians(angle)))
             for angle in range(0, 361, 6)
         ]
-        self._lines += [(*start, *end) for start, end in pairwise(rim)]
+        segments = [(*start, *end) for start, end in pairwise(rim)]
+        self._lines += segments
+        self._edges += segments if pen == "outline" else []
 
     def arc(self, centre: Point, radius: float, start: float, sweep: float, pen: Pen = "outline") -> None:
         """A part of a circle, from an angle in degrees on so many degrees to the left."""
@@ -230,14 +232,10 @@ class Board:
         places = list(on_line(text, start, end, outside))
         for words, run in places:
             if self._is_clear(words):
-                if run is not None:
-                    self.line(*run, pen="thin")
-                self._put(words)
+                self._put_led(words, run)
                 return
         words, run = places[-1]
-        if run is not None:
-            self.line(*run, pen="thin")
-        self._put(_broken_through(words))
+        self._put_led(_broken_through(words), run)
 
     def _settle_label(self, text: str, feature: Point) -> None:
         best, patience = None, _PATIENCE
@@ -255,8 +253,7 @@ class Board:
             words, elbow = next(round_about(text, feature))
             best = _broken_through(words), elbow
         words, elbow = best
-        self.line(feature, elbow, pen="thin")
-        self._put(words)
+        self._put_led(words, (feature, elbow))
 
     def _settle_balloon(self, text: str, feature: Point, *, on_edge: bool) -> None:
         """At the nearest place at which nothing crosses it and its leader crosses no words and as few edges as can be."""
@@ -282,6 +279,13 @@ class Board:
             self.line(*dot, pen="thin", closed=True, filled=True)
         self.circle(centre, BALLOON, "thin")
         self._put(PaperWords(centre, text, "centre"))
+
+    def _put_led(self, words: PaperWords, led: tuple[Point, Point] | None) -> None:
+        """Words with the line that belongs to them alone."""
+        if led is not None:
+            self.line(*led, pen="thin")
+            words = replace(words, led=led)
+        self._put(words)
 
     def _put(self, words: PaperWords) -> None:
         self._words.append(words)

@@ -91,9 +91,8 @@ def rim(
     """Words beside the rim: its bead seats, its lips, its barrel."""
     board, figures, half = view.board, view.figures, wheel_overall_width / 2
     lips = figures.length(wheel_overall_width)
-    board.label(
-        (view.x(-0.1 * half), -wheel_diameter / 2), f"rim ø {figures.named(_RIM, wheel_diameter)}, {lips} lip to lip"
-    )
+    # The inboard flange, where its line shows on paper with and without the tyre.
+    board.label((view.x(-half), -wheel_diameter / 2), f"rim ø {figures.named(_RIM, wheel_diameter)}, {lips} lip to lip")
     words = f"barrel inside ø {figures.named(_BARREL, barrel_inside_diameter)}"
     board.label((view.x(0.4 * half), barrel_inside_diameter / 2), words)
 

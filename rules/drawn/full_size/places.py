@@ -23,16 +23,13 @@ Corners = tuple[Point, Point, Point, Point]
 
 def meet(start: Point, end: Point, edge: Segment) -> bool:
     """Whether two straight lines cross."""
-    x1, y1, x2, y2 = edge
-
-    def side(at: Point, of_start: Point, of_end: Point) -> float:
-        return (of_end[0] - of_start[0]) * (at[1] - of_start[1]) - (of_end[1] - of_start[1]) * (at[0] - of_start[0])
-
-    first, second = (x1, y1), (x2, y2)
-    return (
-        side(first, start, end) * side(second, start, end) < 0
-        and side(start, first, second) * side(end, first, second) < 0
-    )
+    (ax, ay), (bx, by), (x1, y1, x2, y2) = start, end, edge
+    across, up = bx - ax, by - ay
+    # On which side of the one the ends of the other lie, and the other way round.
+    if (across * (y1 - ay) - up * (x1 - ax)) * (across * (y2 - ay) - up * (x2 - ax)) >= 0:
+        return False
+    across, up = x2 - x1, y2 - y1
+    return (across * (ay - y1) - up * (ax - x1)) * (across * (by - y1) - up * (bx - x1)) < 0
 
 
 def crossed(room: Corners, lines: Iterable[Segment]) -> bool:

@@ -92,7 +92,8 @@ class PaperArc(_Placed):
 class PaperWords(_Placed):
     """One line of words. angle: degrees, turning left. over_lines: no clear place was found, so lines are broken for it.
 
-    stands_alone: a heading or the like, which belongs to no line and no point.
+    stands_alone: a heading or the like, which belongs to no line and no point. led: the line drawn for these words alone, from
+    what they speak of: a leader line, or what carries a figure beyond its arrows. It goes where they go.
     """
 
     at: Point
@@ -103,6 +104,7 @@ class PaperWords(_Placed):
     bold: bool = False
     over_lines: bool = False
     stands_alone: bool = False
+    led: tuple[Point, ...] = ()
 
 
 PaperItem = Stroke | PaperCircle | PaperArc | PaperWords
@@ -184,7 +186,8 @@ def moved(item: PaperItem, right: float, up: float) -> PaperItem:
         case PaperCircle(centre=(x, y)) | PaperArc(centre=(x, y)):
             return replace(item, centre=(x + right, y + up))
         case PaperWords(at=(x, y)):
-            return replace(item, at=(x + right, y + up))
+            led = tuple((along + right, height + up) for along, height in item.led)
+            return replace(item, at=(x + right, y + up), led=led)
 
 
 _OTHER_END: dict[Align, Align] = {"left": "right", "centre": "centre", "right": "left"}
@@ -199,7 +202,8 @@ def mirrored(item: PaperItem) -> PaperItem:
             return replace(item, centre=(-x, y))
         case PaperArc(centre=(x, y)):
             return replace(item, centre=(-x, y), start=180.0 - item.start - item.sweep)
-        case PaperWords(at=(x, y)) if abs(item.angle - 90) < 1e-9:
-            return replace(item, at=(-x, y))
         case PaperWords(at=(x, y)):
-            return replace(item, at=(-x, y), align=_OTHER_END[item.align], angle=-item.angle)
+            led = tuple((-along, height) for along, height in item.led)
+            if abs(item.angle - 90) < 1e-9:
+                return replace(item, at=(-x, y), led=led)
+            return replace(item, at=(-x, y), align=_OTHER_END[item.align], angle=-item.angle, led=led)

@@ -85,8 +85,21 @@ class Build:
 
     def beam_at(self, above: float, unsaid: bool) -> bool:
         """Whether the beam is there at a height above the wheel centre, mm. unsaid: what counts where nobody said."""
+        return self._reaches(above, unsaid, 0.0)
+
+    def beam_counts_at(self, above: float, unsaid: bool) -> bool:
+        """Whether the upright's section has the beam in it there: nearer its end than its own depth its seams have not yet
+        brought it in, and the plate is alone."""
+        return self._reaches(above, unsaid, self.run_in)
+
+    def _reaches(self, above: float, unsaid: bool, short: float) -> bool:
         end = self.beam_top if above > 0 else self.beam_bottom
-        return self.beam != "none" and (self.to_pivots or (unsaid if end is None else abs(above) <= end))
+        return self.beam != "none" and (self.to_pivots or (unsaid if end is None else abs(above) <= end - short))
+
+    @property
+    def run_in(self) -> float:
+        """How far from its end a beam begins to count, mm: its depth. This program's own, after Saint-Venant."""
+        return self.beam_depth or self.beam_width
 
     def section(self, above: float, beam: bool = True, holes: Holes = NO_HOLES) -> Section:
         """The level section at a height above the wheel centre, mm. holes: bolt holes at that height."""

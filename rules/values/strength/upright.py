@@ -222,6 +222,25 @@ def cut_factors(
     return factors
 
 
+WIDEST_HOUSING = 40.0
+"""mm; how far the housing of an outer joint reaches where nobody entered it, the most that is usual. Common practice."""
+
+
+@value(
+    "upright",
+    formula="as entered, else [1 9/16 in | 40 mm], the most that is usual",
+    source=sources.COMMON_PRACTICE,
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def which_housing_reach(which_radius: Mm | None, which: str) -> Mm:
+    """How far the housing of the {which} outer joint reaches from its pivot, mm. An estimate until it is entered.
+
+    >>> which_housing_reach(25.0, "upper"), float(which_housing_reach(None, "upper"))
+    (25.0, 40.0)
+    """
+    return Estimate(WIDEST_HOUSING, measure=f"pivots.{which}_radius") if which_radius is None else which_radius
+
+
 @value(
     "upright",
     formula="yield / von Mises stress of the section just {where} the hub, worst case",
@@ -236,8 +255,8 @@ def upright_where_hub_safety(
     part_loads: CornerLoads,
     where: str,
     part: str,
-    upper_radius: Mm | None = None,
-    lower_radius: Mm | None = None,
+    upper_housing_reach: Mm = 0.0,
+    lower_housing_reach: Mm = 0.0,
 ) -> SafetyFactor:
     """Factor on yield of the upright just {where} the hub. The caliper bracket is taken to join between the two sections.
 
@@ -256,18 +275,18 @@ def upright_where_hub_safety(
     limit = f"yield just {where} the hub" if upright_build.plain else f"yield {where} the hub, at the weakest level"
     factors = []
     for level in upright_build.weakest_levels(
-        above, _before_housing(part_loads.places, where, upper_radius, lower_radius)
+        above, _before_housing(part_loads.places, where, upper_housing_reach, lower_housing_reach)
     ):
-        section = upright_build.section(level, beam=upright_build.beam_at(level, unsaid=True))
+        section = upright_build.section(level, beam=upright_build.beam_counts_at(level, unsaid=True))
         factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
     return worst(part, factors)
 
 
-def _before_housing(places: Places, where: str, upper: float | None, lower: float | None) -> float:
+def _before_housing(places: Places, where: str, upper: float, lower: float) -> float:
     """Where a joint's housing begins, from the wheel centre."""
     if where == "above":
-        return places.upper_pivot[2] - places.mount_face[2] - (upper or 0.0)
-    return places.lower_pivot[2] - places.mount_face[2] + (lower or 0.0)
+        return places.upper_pivot[2] - places.mount_face[2] - upper
+    return places.lower_pivot[2] - places.mount_face[2] + lower
 
 
 @value(
@@ -279,7 +298,7 @@ def _before_housing(places: Places, where: str, upper: float | None, lower: floa
 def upright_which_end_safety(
     upright_build: Build,
     upright_yield: MPa,
-    which_radius: Mm | None,
+    which_housing_reach: Mm,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
     which: str,
@@ -297,45 +316,50 @@ def upright_which_end_safety(
     """
     places, inward = part_loads.places, -1 if which == "upper" else 1
     pivot = places.upper_pivot if which == "upper" else places.lower_pivot
-    above = pivot[2] - places.mount_face[2] + inward * (which_radius or 0.0)
+    above = pivot[2] - places.mount_face[2] + inward * which_housing_reach
     if above * inward >= 0:
         raise DoesNotApply(f"the {which} pivot is beside the hub, so there is no end of the upright to judge")
     if not -upright_build.bottom <= above <= upright_build.top:
         raise NotJudged(
             f"the plate ends short of the {which} pivot; what bridges the rest is not drawn here, and was not judged"
         )
-    beam = upright_build.beam_at(above, unsaid=False)
+    beam = upright_build.beam_counts_at(above, unsaid=False)
     section, limit = upright_build.section(above, beam=beam), f"yield at the {which} pivot"
     return worst(part, cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
 
 
 @value(
     "upright",
-    formula="yield / von Mises stress of the plate alone, level just beyond the beam's {which} end, worst case",
+    formula="yield / von Mises stress of the plate alone, level at the beam's {which} end and its own depth inside, worst case",
     source=MISES,
     each=(
-        {"which": "upper", "field": "top", "part": "plate at beam's upper end"},
-        {"which": "lower", "field": "bottom", "part": "plate at beam's lower end"},
+        {"which": "upper", "where": "above", "field": "top", "part": "plate at beam's upper end"},
+        {"which": "lower", "where": "below", "field": "bottom", "part": "plate at beam's lower end"},
     ),
 )
 def plate_at_which_beam_end_safety(
     upright_build: Build,
     upright_yield: MPa,
-    which_radius: Mm | None,
+    which_housing_reach: Mm,
+    section_where: Mm | None,
     steering_arm_root_above: Mm | None,
     part_loads: CornerLoads,
     which: str,
+    where: str,
     field: str,
     part: str,
 ) -> SafetyFactor:
     """Factor on yield of the plate where the beam on its back stops short of the {which} pivot.
+
+    At its end, and as far inside as the beam does not count yet, but no nearer the hub than the upright is judged at all.
 
     >>> from rules.strength.corner_loads import CaseLoads
     >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
     >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
     >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
     >>> build = Build(100.0, 10.0, 0.0, 250.0, 250.0, "box", 60.0, 40.0, 4.0, beam_top=150.0)
-    >>> float(plate_at_which_beam_end_safety(build, 250.0, 20.0, -50.0, loads, "upper", "top", "plate at beam's upper end"))
+    >>> asked = ("upper", "above", "top", "plate at beam's upper end")
+    >>> float(plate_at_which_beam_end_safety(build, 250.0, 20.0, 60.0, -50.0, loads, *asked))
     2.5
     """
     if upright_build.beam == "none":
@@ -347,8 +371,10 @@ def plate_at_which_beam_end_safety(
         raise Waits(f"upright.beam_{field}")  # there the plate stands alone, and is often the weakest of all
     places, outward = part_loads.places, 1 if which == "upper" else -1
     pivot = places.upper_pivot if which == "upper" else places.lower_pivot
-    if end >= (pivot[2] - places.mount_face[2]) * outward - (which_radius or 0.0):
+    if end >= (pivot[2] - places.mount_face[2]) * outward - which_housing_reach:
         raise DoesNotApply(f"the beam reaches the {which} joint")
-    above, limit = end * outward, f"yield of the plate beyond the beam's {which} end"
-    section = upright_build.section(above, beam=False)
-    return worst(part, cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
+    limit, factors = f"yield of the plate beyond the beam's {which} end", []
+    for level in {end, max(end - upright_build.run_in, min(end, section_where or 0.0))}:
+        section = upright_build.section(level * outward, beam=False)
+        factors += cut_factors(section, part_loads, level * outward, steering_arm_root_above, upright_yield, limit)
+    return worst(part, factors)

@@ -7,13 +7,14 @@ of the weld to there.
 from collections.abc import Iterable, Mapping
 from typing import Literal
 
-from rules.graph.asking import need
+from rules.graph.asking import given, need
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange
 from rules.measure.vectors import Vector, cross, dot
-from rules.sheet.welds import Way, WeldQuestions
+from rules.sheet.welds import Way, WeldForm, WeldQuestions
 from rules.strength.fatigue import hits_to_a_crack
 from rules.strength.margin import WeldMargin
 from rules.strength.weld import (
+    WeldLimit,
     WeldLines,
     counted_leg,
     counted_length,
@@ -43,6 +44,29 @@ def thinner(weld: WeldQuestions) -> float:
     return min(weld.thickness_one, weld.thickness_two)
 
 
+ON_BOTH_FACES: tuple[WeldForm, ...] = ("fillet on both sides", "fillet round a rectangle")
+ON_ONE_PART = 1.2
+"""Runs no further apart than this many times the part welded on is thick stand on its two faces, and share it."""
+
+
+def fused(weld: WeldQuestions, leg: float) -> float:
+    """Width of the parts that one mm of a fillet can load, mm: its leg, and no more than either part has for it.
+
+    A run on each face of a part has half of it; so a weld is never stronger than what it holds. AISC 360-16 clause J4.2.
+
+    >>> from rules.sheet.welds import WeldUpper
+    >>> both = {"form": "fillet on both sides", "thickness_one": 10.0, "thickness_two": 12.0}
+    >>> [fused(WeldUpper.record(both | {"apart": apart}), 8.0) for apart in (10.0, 60.0)]
+    [5.0, 8.0]
+    """
+    share: float | None = given(weld, "thickness_one")
+    two: float | None = given(weld, "thickness_two")
+    apart: float | None = given(weld, "apart")
+    if weld.form in ON_BOTH_FACES and share and apart and apart <= ON_ONE_PART * share:
+        share /= 2
+    return min(leg, *(part for part in (share, two) if part is not None))
+
+
 def weld_lines(weld: WeldQuestions) -> tuple[WeldLines, float, float]:
     """The weld's runs as lines, the throat and the width fused to the part, mm. Raises Waits.
 
@@ -55,18 +79,18 @@ def weld_lines(weld: WeldQuestions) -> tuple[WeldLines, float, float]:
         return one_line(weld.run, part), part, part
     if form == "fillet round a tube or cup":
         need(weld, "leg", "apart")
-        return ring(weld.apart), throat(weld.leg), weld.leg
+        return ring(weld.apart), throat(weld.leg), fused(weld, weld.leg)
     if form == "fillet round a rectangle":
         need(weld, "leg", "run", "apart")
         leg = counted_leg(weld.leg, min(weld.run, weld.apart))
-        return rectangle(weld.run, weld.apart), throat(leg), leg
+        return rectangle(weld.run, weld.apart), throat(leg), fused(weld, leg)
     need(weld, "leg", "run")
     sound = counted_run(weld.run, weld.leg)
     leg = counted_leg(weld.leg, sound)
     sound = counted_length(sound, leg)
     if form == "fillet on one side":
-        return one_line(sound, throat(leg)), throat(leg), leg
-    return two_lines(sound, weld.apart), throat(leg), leg
+        return one_line(sound, throat(leg)), throat(leg), fused(weld, leg)
+    return two_lines(sound, weld.apart), throat(leg), fused(weld, leg)
 
 
 def at_the_weld(weld: WeldQuestions, force: Vector) -> tuple[Vector, Vector]:
@@ -119,9 +143,6 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
     lines, through, face = weld_lines(weld)
     need(weld, "metal", "filler")
     need(weld, "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
-    metal, filler = weld.metal, weld.filler
-    if metal == "other" or filler == "other" or filler == "4130 rod":
-        raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
     axes, arm = _axes(weld), (weld.load_ahead, -weld.load_inboard, weld.load_above)
     worst, case = 0.0, ""
     for name, force in loads:
@@ -130,11 +151,11 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
             worst, case = unit_force, name
     if not case:
         raise DoesNotApply("no load case loads this weld")
-    beside = lowest(BESIDE_WELD[SOFTEST[metal]])
-    ways = list(limits(through, face, ELECTRODES[filler].tensile, beside.yields, beside.ultimate))
+    known = weld.metal != "other" and weld.filler in ELECTRODES
+    ways = list(_ways(weld, through, face))
     first = min(ways, key=lambda way: way.strength)
     strictest = min(ways, key=lambda way: way.strength / way.omega)
-    return WeldMargin(
+    margin = WeldMargin(
         first.strength / worst,
         case,
         first.words,
@@ -144,6 +165,18 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         allowed_limit=strictest.words,
         hits=hits_to_a_crack(worst / through),
     )
+    if not known and not margin.gives:
+        raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
+    return margin
+
+
+def _ways(weld: WeldQuestions, through: float, face: float) -> Iterable[WeldLimit]:
+    """Every way one mm of the weld can give. A metal or filler of which nothing is published counts as the strongest that is."""
+    metals = SOFTEST.values() if weld.metal == "other" else [SOFTEST[weld.metal]]
+    beside = max((lowest(BESIDE_WELD[metal]) for metal in metals), key=lambda metal: metal.yields)
+    fillers = [weld.filler] if weld.filler in ELECTRODES else ELECTRODES
+    electrode = max(ELECTRODES[filler].tensile for filler in fillers)
+    return limits(through, face, electrode, beside.yields, beside.ultimate)
 
 
 def _along(axes: tuple[Vector, Vector, Vector], vector: Vector) -> Vector:

@@ -75,13 +75,15 @@ def which_weld_safety(which_weld: WeldQuestions, part_loads: CornerLoads, place:
     >>> from rules.sheet.welds import WeldUpper
     >>> from rules.strength.corner_loads import CaseLoads
     >>> pair = WeldUpper.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
-    ...     "apart": 30.0, "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
+    ...     "apart": 30.0, "thickness_one": 20.0, "thickness_two": 20.0,
+    ...     "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
     ...     "load_inboard": 0.0, "filler": "e7018"})
     >>> push, none = (0.0, 0.0, 124_105.6), (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, push, push, push, 12_410_560.0),))
     >>> round(which_weld_safety(pair, loads, "upper_pivot", "upper weld"), 4)
     2.0
     """
+    need(which_weld, "thickness_one", "thickness_two")
     return weld_margin(weld, which_weld, ((case.case, case.at(place)) for case in part_loads.cases))
 
 
@@ -101,13 +103,15 @@ def caliper_bracket_weld_safety(
     >>> from rules.sheet.welds import WeldCaliperBracket
     >>> from rules.strength.corner_loads import CaseLoads
     >>> pair = WeldCaliperBracket.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
-    ...     "apart": 30.0, "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
+    ...     "apart": 30.0, "thickness_one": 20.0, "thickness_two": 20.0,
+    ...     "runs_lie": "up and down", "apart_lies": "in and out", "load_ahead": 0.0, "load_above": 0.0,
     ...     "load_inboard": 0.0, "filler": "e7018"})
     >>> none = (0.0, 0.0, 0.0)
     >>> loads = CornerLoads(None, (CaseLoads("bump", none, none, none, none, none, none, 12_410_560.0),))
     >>> round(caliper_bracket_weld_safety(pair, "behind", 100.0, loads), 4)
     2.0
     """
+    need(caliper_bracket_weld, "thickness_one", "thickness_two")
     radius = needed("brake_effective_radius", brake_effective_radius)
     stands: PadsStand = needed("weld_caliper_bracket.caliper_stands", caliper_stands)
     dragged = ((case.case, times(case.brake_torque / radius, ALONG_ROTATION[stands])) for case in part_loads.cases)

@@ -4,14 +4,17 @@ Lower pivot 150 mm inboard of the hub face and 130 below the spindle, upper 200 
 the lower pivot's housing reaches 30, the upper one's is not known and takes 12.
 """
 
-from math import atan2, radians
+from math import atan2, cos, radians, sin
 
 import pytest
 
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import PaperItem, PaperWords, Stroke, View
-from rules.drawn.welding_figure import _from_the_front, _from_the_hub_side
+from rules.drawn.full_size.places import Segment, crossed
+from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, View
+from rules.drawn.welding_figure import _from_the_front, _from_the_hub_side, _view, figures, numbered
 from rules.sheet import read_sheet
+from sample_sheets import document as sample
+from tests.support.judging import judged_document
 
 PIVOTS = {
     "hub.flange_to_mount_face": 60.0,
@@ -30,7 +33,7 @@ SCALE = 5.0
 
 
 def front(known: dict[str, object] = PIVOTS) -> View:
-    return _from_the_front(known, FIGURES, SCALE)
+    return _view(_from_the_front(known, FIGURES, SCALE))
 
 
 def lines(items: tuple[PaperItem, ...], pen: str) -> list[tuple[float, ...]]:
@@ -50,7 +53,8 @@ def has(found: list[tuple[float, ...]], *line: float) -> bool:
 def test_the_two_faces_stand_as_far_apart_as_measured() -> None:
     outlines = lines(front().items, "outline")
     assert has(outlines, 0.0, -11.0, 0.0, 11.0)  # 55 mm each way
-    assert has(outlines, -12.0, -26.0, -12.0, 24.0)  # 60 behind, from the pivot 130 below to that 120 above
+    # 60 behind, past the housing of 30 round the pivot 130 below and the cross of 12 round that 120 above.
+    assert has(outlines, -12.0, -32.0, -12.0, 26.4)
     assert len(outlines) == 2
 
 
@@ -95,13 +99,46 @@ def test_without_pivots_only_the_faces_are_drawn() -> None:
 
 
 def test_from_the_hub_side_front_is_at_the_left() -> None:
-    view = _from_the_hub_side(PIVOTS, FIGURES, SCALE)
+    view = _view(_from_the_hub_side(PIVOTS, FIGURES, SCALE))
     centres = lines(view.items, "centre")
     assert has(centres, -12.0, -26.0, 4.0, -26.0)  # 20 ahead: 4 to the left
     assert has(centres, -2.4, 24.0, 6.4, 24.0)  # 10 behind
-    assert has(centres, -16.0, 0.0, 16.0, 0.0)  # 4 beyond what reaches farthest, -12; the hub face takes 11
+    assert has(centres, -16.0, 0.0, 15.0, 0.0)  # 4 beyond what reaches farthest, -12 and the hub face's 11
     assert has(centres, 0.0, -37.0, 0.0, 31.4)  # 3 beyond -34 and 28.4
     said = words(view)
     assert said.count("20 mm") == said.count("10 mm") == said.count("6.8 deg") == said.count("front") == 1
     thin = lines(view.items, "thin")
-    assert has(thin, -16.0, -12.8, -25.0, -12.8)  # the arrow that says where the front is
+    # The arrow that says where the front is: 9 long, 3 beside the lower housing, which reaches from -4 to -10.
+    assert has(thin, -13.0, -29.6, -22.0, -29.6)
+
+
+@pytest.mark.parametrize("name", ["dune_wren_finished", "scree_ox_strength", "fell_badger_finished_metric"])
+def test_no_leader_to_a_pivots_weld_runs_through_its_joint(name: str) -> None:
+    drawn = figures(judged_document(sample(name)), 184.0, 102.0)
+    assert drawn is not None
+    view = drawn[1]
+    housings = [item for item in view.items if isinstance(item, PaperCircle)]
+    leaders = [item.led for item in view.items if isinstance(item, PaperWords) and item.text in ("weld 1", "weld 2")]
+    assert len(leaders) == 2 and len(housings) >= 2
+    for (x, y), radius in ((item.centre, item.radius - 0.3) for item in housings):
+        inside = tuple(
+            (x + radius * cos(radians(turn)), y + radius * sin(radians(turn))) for turn in (45, 135, 225, 315)
+        )
+        for start, end in leaders:
+            led: Segment = (*start, *end)
+            assert not crossed((inside[0], inside[1], inside[2], inside[3]), (led,))
+
+
+def test_the_sheet_says_which_joints_the_figure_shows() -> None:
+    dune, ox = (
+        figures(judged_document(sample(name)), 184.0, 102.0) for name in ("dune_wren_finished", "scree_ox_strength")
+    )
+    assert dune is not None and numbered(dune[1:]) == (1, 2)
+    assert ox is not None and numbered(ox[1:]) == (1, 2, 3, 4, 5)
+    assert numbered(()) == ()
+
+
+def test_a_plate_of_fourteen_inches_is_no_smaller_than_one_to_six() -> None:
+    """Letter is 215.9 mm wide: 26 of margins and 6 between the views leave 184."""
+    drawn = figures(judged_document(sample("scree_ox_strength")), 184.0, 102.0)
+    assert drawn is not None and drawn[0] <= 6.0

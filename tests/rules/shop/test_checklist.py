@@ -10,6 +10,7 @@ from rules.judging.judge import Judged, judge
 from rules.sheet import FIELDS, STEPS, read_sheet
 from rules.shop.checklist import ChecklistLine, Marks, checklist, kept_marks, marked, to_tables, worked_out_tables
 from rules.shop.layout import least_by_tape
+from sample_sheets import document as sample
 
 Document = dict[str, Any]
 
@@ -480,3 +481,12 @@ def test_working_out_leaves_the_document_alone() -> None:
     before = copy.deepcopy(document)
     worked_out_tables(document, judged(document))
     assert document == before
+
+
+def test_the_programs_own_torque_is_not_printed() -> None:
+    """It is worked out and shown on the screen; on paper somebody would tighten to it."""
+    result = judged(sample("scree_ox_strength"))
+    (finding,) = [one for one in result.findings if one.check == "bolt-torque"]
+    assert finding.verdict == "watch" and " lbf ft" in finding.text
+    line = {one.id: one for one in checklist(result)}["settle.bolt-torque"]
+    assert "whoever made hub and joint" in line.text and not any(letter.isdigit() for letter in line.text)

@@ -58,6 +58,10 @@ BY_HAND = [
     ("rock, brakes on", (-18_000, 0, 4000), (80_000, 0, 360_000)),
     ("steering stop", (0, -6000, 4000), (80_000, 0, -2_400_000)),  # on the front edge, 400 ahead
     ("steering stop, outboard", (0, 6000, 4000), (80_000, 0, 2_400_000)),
+    # a rock met backward: the same the other way round, W up as before
+    ("rock from behind", (18_000, 0, 4000), (80_000, 0, -360_000)),
+    ("rock from behind, outboard of middle", (18_000, 0, 4000), (80_000, 0, -1_710_000)),
+    ("rock from behind, inboard of middle", (18_000, 0, 4000), (80_000, 0, 990_000)),
 ]
 
 

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from sample_sheets import document
-from tests.support.paper_reading import judged, letter_sizes
+from tests.support.paper_reading import judged, letter_sizes, pages, squeezed
 from wizard.paper.arrangement_sheet import arrangement_pdf
 
 
@@ -41,3 +41,16 @@ def test_the_plate_in_the_section_is_as_thick_as_it_is(rasterised: Any) -> None:
 
 def test_nothing_known_leaves_room_for_a_sketch(rasterised: Any) -> None:
     assert "Nothing can be drawn yet" in rasterised(arrangement_pdf(judged({})), 20).words(0)
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("dune_wren_finished", "NOT DRAWN: what holds the upper and lower joint"),
+        ("pond_newt_finished", "NOT DRAWN: what holds the upper and lower joint"),
+        ("scree_ox_strength", ""),
+    ],
+)
+def test_a_joint_that_hangs_in_the_air_is_said_to(name: str, said: str) -> None:
+    found = squeezed(" ".join(pages(arrangement_pdf(judged(document(name))))))
+    assert squeezed(said) in found and ("NOTDRAWN" in found) == bool(said)

@@ -78,3 +78,14 @@ def test_a_title_longer_than_the_header_stands_whole_on_it() -> None:
     )
     (words,) = pages(first_page_pdf(judged(sheet), NAMES))
     assert squeezed(sheet["title"]) in squeezed(words)
+
+
+def test_an_unfinished_sheet_with_cut_files_says_not_to_cut_them_yet() -> None:
+    """A title with an invisible letter in it: all else is answered, so its cut files stand in the folder."""
+    sheet = judged(sample("scree_ox_strength") | {"title": "Scree \u202eOx"})
+    assert sheet.verdict == "unfinished"
+    said = squeezed(
+        pages(first_page_pdf(sheet, ["hub_plate_left_in.dxf", "general_arrangement.pdf", "fixture.pdf"]))[0]
+    )
+    assert squeezed("Cut nothing before what stands in the frame above is settled") in said
+    assert squeezed("Nothing on this sheet keeps it from being cut") not in said

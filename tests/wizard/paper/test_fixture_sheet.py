@@ -26,3 +26,12 @@ def test_posts_stops_checks_and_what_is_left_out(name: str, paper: str) -> None:
 
 def test_nothing_known_leaves_room_for_a_sketch() -> None:
     assert "No fixture can be drawn yet" in pages(fixture_pdf(judged({})))[0]
+
+
+def test_a_fixture_without_stops_does_not_tell_of_three() -> None:
+    said = {name: squeezed(" ".join(pages(fixture_pdf(judged(document(name)))))) for name in
+            ("scree_ox_strength", "fell_badger_finished_metric")}  # fmt: skip
+    stops = squeezed("against the three stops")
+    assert stops in said["scree_ox_strength"]
+    assert stops not in said["fell_badger_finished_metric"]
+    assert squeezed("stops are set once its outline is on the sheet") in said["fell_badger_finished_metric"]

@@ -74,3 +74,9 @@ def test_the_hole_table_has_uneven_mount_places_from_both_edges_and_the_wheel_ce
     for row in ("ø 13 63.5 199.4 on the line 60 up", "ø 13 15.87 111.9 47.63 left 27.5 down",
                 "ø 13 107.3 95.56 43.84 right 43.84 down"):  # fmt: skip
         assert squeezed(row) in said
+
+
+def test_a_wheel_is_asked_for_in_inches_on_a_metric_sheet_too() -> None:
+    """17 in by 7.5 in as it is stamped; 431.8 mm by 190.5 mm is nothing that a counter sells."""
+    said = " ".join(pages(part_sheets_pdf(judged(whole("fell_badger_finished_metric"))))[0].split())
+    assert "17 in x 7 1/2 in" in said and "431.8" not in said

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from rules.measure.quantity import EntryError
-from wizard.paper.lettering import drawable, first_lines, fonts, shortened, text_width, wrap
+from wizard.paper.lettering import drawable, evenly, first_lines, fonts, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 from wizard.paper.pdf import MARGIN, Area, Document, PaperPage, check_bars
 
@@ -311,3 +311,11 @@ def test_first_lines_end_in_dots_only_where_there_is_more() -> None:
     assert first_lines(short, 60.0, 3) == short
     cut = first_lines(long, 60.0, 3)
     assert cut.endswith("...") and len(wrap(cut, 60.0)) == 3 and long.startswith(cut.removesuffix("..."))
+
+
+@pytest.mark.parametrize("width", [36.0, 45.0, 60.0, 85.0])
+def test_words_beside_the_bars_leave_none_alone(width: float) -> None:
+    lines = evenly(MEASURE, width)
+    assert len(lines) == len(wrap(MEASURE, width)) and " ".join(lines) == MEASURE
+    assert max(map(text_width, lines)) <= width
+    assert len(lines) == 1 or lines[-1] != "%"

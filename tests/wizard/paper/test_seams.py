@@ -37,3 +37,26 @@ def test_words_that_went_far_are_joined_to_where_they_stood() -> None:
     found = whole_words((words,), (ROOM,))
     (line,) = [item for item in found if isinstance(item, Stroke)]
     assert line.points[0] == words.at
+
+
+LEFT, RIGHT = PaperBox(0.0, 0.0, 100.0, 150.0), PaperBox(90.0, 0.0, 190.0, 150.0)
+
+
+def test_a_leader_goes_with_its_words_in_one_straight_line() -> None:
+    """Words over the seam of two pages, led to from a point on the right-hand one: there they go, and no bend is left over."""
+    led = ((130.0, 60.0), (123.0, 64.0))
+    words = PaperWords((122.0, 64.0), "lower pivot, housing R 24 mm", "right", led=led)
+    assert not holds(LEFT, words) and not holds(RIGHT, words)
+    found = whole_words((Stroke(led, "thin"), words), (LEFT, RIGHT))
+    (moved,) = [item for item in found if isinstance(item, PaperWords)]
+    (line,) = [item for item in found if isinstance(item, Stroke)]
+    assert holds(RIGHT, moved) and line.points[0] == led[0] and len(line.points) == 2
+    assert not crossed(corners(moved), segments(line))
+
+
+def test_words_keep_clear_of_a_pages_edge() -> None:
+    words = PaperWords((50.0, 75.0), "castor 5 deg", "left")
+    right = words.box.right
+    assert holds(PaperBox(0.0, 0.0, right + 1.6, 150.0), words) and not holds(
+        PaperBox(0.0, 0.0, right + 1.4, 150.0), words
+    )

@@ -1,5 +1,7 @@
 """An answer that is left out never reads stronger than a usual one that is entered; what cannot be told waits."""
 
+import re
+
 import pytest
 
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
@@ -56,6 +58,15 @@ def test_left_out_it_reads_weaker_than_a_usual_answer_and_says_what_to_enter(
         (("upright.seam_leg",), "beam-seam-weld", "upright.seam_leg"),
         (("upright.arm_on_wall", "upright.arm_on_wall_width"), "wall-under-steering-arm", "upright.arm_on_wall"),
         (("upright.arm_on_wall",), "wall-under-steering-arm", "upright.arm_on_wall"),
+        (("upright.steering_arm_height",), "wall-under-steering-arm", "upright.steering_arm_height"),
+        (("upright.beam_top",), "plate-at-upper-beam-end", "upright.beam_top"),
+        (("weld_upper.thickness_one",), "upper-weld-strength", "weld_upper.thickness_one"),
+        (
+            ("weld_caliper_bracket.thickness_two",),
+            "caliper-bracket-weld-strength",
+            "weld_caliper_bracket.thickness_two",
+        ),
+        (("upright.beam_bottom",), "plate-at-lower-beam-end", "upright.beam_bottom"),
     ],
 )
 def test_what_cannot_be_told_waits_once_strength_is_asked_for(
@@ -80,7 +91,9 @@ def test_the_wall_under_an_arm_is_asked_for_where_there_is_one() -> None:
             wall_under_arm(None, beam, None, None, *arm)  # type: ignore[arg-type]
         with pytest.raises(NotJudged):  # no arm yet
             wall_under_arm(True, beam, None, None, None, None, None, None)  # type: ignore[arg-type]
-    for bare in ("none", "tube", None):
+    with pytest.raises(DoesNotApply, match="no beam"):
+        wall_under_arm(True, "none", 10.0, 100.0, *arm)
+    for bare in ("tube", None):
         with pytest.raises(NotJudged):
             wall_under_arm(True, bare, None, None, *arm)  # type: ignore[arg-type]
 
@@ -107,3 +120,114 @@ def test_what_is_counted_where_nobody_says_by_hand() -> None:
         snout_section(None, 600.0, None)
     with pytest.raises(DoesNotApply):
         snout_section(None, None, None)
+
+
+HARD_FOOT = {"brakes.pedal_effort": "200 lbf"}
+"""A foot that makes the rig's brake hold 1.84 times what its tyre grips; the bracket then gives when a rock is met."""
+
+
+@pytest.mark.parametrize(
+    "left_out",
+    ["caliper.pad_friction", "caliper.piston_diameter", "caliper.pistons_per_side", "brakes.pedal_ratio", "brakes.master_bore",
+     "brakes.effective_radius"],
+)  # fmt: skip
+def test_a_brake_that_is_not_known_counts_as_a_strong_one_and_what_it_bends_is_an_estimate(left_out: str) -> None:
+    """Twice what the tyre grips, 2 x 2453 N m, against the 4515 N m of the whole sheet: the stop stays."""
+    whole, blank = judged(HARD_FOOT), judged({**HARD_FOOT, left_out: None})
+    assert finding(whole, "caliper-bracket-strength").verdict == "stop"
+    found = finding(blank, "caliper-bracket-strength")
+    assert found.verdict == "stop" and left_out in found.estimated_from
+    if left_out != "brakes.effective_radius":  # the band of the rotor gives that one nearly as well
+        grips = blank.worked.known["wheel_grip_torque"]
+        assert blank.worked.known["most_brake_torque"] == pytest.approx(2 * grips)
+        told = finding(blank, "load-multiples")
+        assert told.verdict == "watch" and "is taken to hold its wheel with" in told.text
+
+
+def test_without_a_line_pressure_what_the_foot_makes_is_counted() -> None:
+    blank = judged({**HARD_FOOT, "caliper.line_pressure": None})
+    assert blank.worked.known["most_line_pressure"] == blank.worked.known["worked_line_pressure"]
+    assert finding(blank, "caliper-bracket-strength").verdict == "stop"
+
+
+def test_a_brake_of_which_nothing_is_entered_is_not_counted_and_that_is_said() -> None:
+    none = judged(dict.fromkeys(("caliper.pad_friction", "caliper.piston_diameter", "caliper.pistons_per_side",
+                                 "caliper.line_pressure", "brakes.pedal_effort")))  # fmt: skip
+    told = finding(none, "load-multiples")
+    assert told.verdict == "good" and "What the brake makes is not counted" in told.text
+
+
+@pytest.mark.parametrize("step", ["upright", "bolts", "brakes", "weld_upper", "weld_lower", "weld_steering_arm",
+                                  "weld_caliper_bracket", "arms", "caliper"])  # fmt: skip
+def test_no_answer_left_out_lifts_a_factor_that_still_reads_as_known(step: str) -> None:
+    """Each answer of the rig's steps in turn: a factor that rises for want of it is an estimate, fewer cases are told, or
+    a part beside it waits for it."""
+    whole = judged({})
+    margins = trade().of_role(SAFETY)
+    for key in document("scree_ox_strength")[step]:
+        blank = judged({f"{step}.{key}": None})
+        for value in margins & whole.worked.known.keys() & blank.worked.known.keys():
+            lifted = blank.worked.known[value] > whole.worked.known[value] * 1.001
+            told = (
+                blank.worked.estimated.get(value)
+                or "Nothing was tried" in finding(blank, "strength-least").text
+                or any(f"{step}.{key}" in one.waits_for for one in blank.findings if one.group == "strength")
+            )
+            assert not lifted or told, (key, value)
+
+
+def test_a_housing_nobody_measured_counts_as_the_largest_that_is_usual() -> None:
+    """40 mm: the plate is cut that much nearer the hub than at 1.1 in, 27.94 mm, where its lever is longer."""
+    whole, blank = judged({}), judged({"pivots.lower_radius": None})
+    assert blank.worked.known["lower_housing_reach"] == 40.0
+    assert blank.worked.known["upright_lower_end_safety"] < whole.worked.known["upright_lower_end_safety"]
+    assert "pivots.lower_radius" in finding(blank, "upright-at-lower-pivot").estimated_from
+
+
+GROUPS = {
+    "stud": ("loads.tie_rod_stud_diameter", "loads.tie_rod_stud_reach", "loads.tie_rod_stud_yield"),
+    "arm legs": ("loads.arm_wall", "loads.arm_yield"),
+    "arm with the spring": ("loads.spring_arm_wall", "loads.spring_arm_yield"),
+    "caliper bolts": ("bolts.caliper_thread", "bolts.caliper_grade", "bolts.caliper_bolt_spacing",
+                      "bolts.pads_beyond_caliper_bolts"),
+    "shank": ("steering.tie_rod_thread",),
+    "upper weld": tuple(f"weld_upper.{key}" for key in document("scree_ox_strength")["weld_upper"]),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("group", GROUPS)
+def test_a_part_of_which_nothing_is_entered_is_told_with_the_least_factor(group: str) -> None:
+    def told(found: Judged) -> tuple[int, int]:
+        text = finding(found, "strength-least").text
+        (count,) = re.findall(r"(\d+) parts judged", text)
+        (left,) = re.findall(r"(\d+) more not, for want of an entry or a figure", text)
+        return int(count), int(left)
+
+    (whole, left), (fewer, more) = told(judged({})), told(judged(dict.fromkeys(GROUPS[group])))
+    assert fewer < whole and more - left == whole - fewer
+
+
+@pytest.mark.parametrize("other", [{"weld_upper.filler": "other"}, {"weld_upper.metal": "other"}])
+def test_a_weld_too_weak_for_the_strongest_metal_and_filler_stops_whatever_it_is_made_of(
+    other: dict[str, str | None],
+) -> None:
+    weak: dict[str, str | None] = {"weld_upper.form": "fillet on one side"}
+    assert finding(judged({**weak, **other}), "upper-weld-strength").verdict == "stop"
+    assert finding(judged(other), "upper-weld-strength").verdict == "not judged"
+
+
+@pytest.mark.parametrize(
+    ("one", "two", "apart", "share"),
+    [("10 mm", "20 mm", "10 mm", 5 / 8), ("10 mm", "20 mm", "60 mm", 1.0), ("5 mm", "20 mm", "60 mm", 5 / 8),
+     ("20 mm", "4 mm", "60 mm", 4 / 8)],
+)  # fmt: skip
+def test_a_weld_is_no_stronger_than_the_parts_have_metal_for_it(one: str, two: str, apart: str, share: float) -> None:
+    """Fillets of 8 mm: runs on the two faces of one part have half of its thickness each, else all of it. AISC 360 J4.2."""
+    weld = {"weld_upper.leg": "8 mm", "weld_upper.apart": apart}
+    thick, thin = (
+        judged({**weld, "weld_upper.thickness_one": first, "weld_upper.thickness_two": second}).worked.known[
+            "upper_weld_safety"
+        ]
+        for first, second in (("60 mm", "60 mm") if apart != "10 mm" else ("16 mm", "60 mm"), (one, two))
+    )
+    assert thin.on_yield == pytest.approx(share * thick.on_yield)

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from math import hypot, sqrt
+from typing import Any
 
 import pytest
 
@@ -94,20 +95,31 @@ def test_a_joint_waits_for_both_its_ratings_and_for_how_its_bolt_lies() -> None:
     assert which_joint_safety(PIN, 40_000.0, 4000.0, "fore and aft", loads(CASE), *JOINT) == ENOUGH
 
 
-def test_a_lug_bent_by_the_force_along_its_bolt_by_hand() -> None:
-    """1000 N along, 40 from the root, 60 x 10: 6 x 40 000 / 6000 = 40 MPa free, a quarter of that where two are tied."""
+def test_the_root_of_the_lugs_under_a_force_from_every_side_by_hand() -> None:
+    """1000 N along the bolt, 8000 aside, 6000 of pull, 40 from the root of lugs 60 x 10.
+
+    Along: 6 x 40 000 / 6000 = 40 MPa free, a quarter of that where two are tied. Aside, two of them: 6 x 320 000 / (20 x 3600) =
+    26.667, pull 6000 / 1200 = 5, shear root(1000^2 + 8000^2) / 1200 = 6.7185. One lug has twice of these three.
+    Bolt across the car: 6000 along, 240 MPa; root(1000^2 + 8000^2) = 8062.26 aside, 26.874; shear 10 049.88 / 1200 = 8.3749.
+    """
     force = loads(replace(CASE, upper_pivot=(1000.0, 6000.0, 8000.0)))
     bent = ("upper", "upper_pivot", "upper lug, bent")
 
-    def found(width: float | None, edge: float | None, tied: bool | None, pin: PivotBolt = PIN) -> float:
-        return which_lug_bending_safety(pin, 40.0, width, edge, tied, "fore and aft", 250.0, force, *bent)
+    def found(
+        width: float | None, edge: float | None, tied: bool | None, pin: PivotBolt = PIN, lies: Any = "fore and aft"
+    ) -> float:
+        return which_lug_bending_safety(pin, 40.0, width, edge, tied, lies, 250.0, force, *bent)
 
-    assert found(60.0, None, None) == pytest.approx(6.25)
-    assert found(None, 30.0, None) == pytest.approx(6.25)  # twice the distance to the edge until it is measured
-    assert found(60.0, None, True) == pytest.approx(25.0)
-    assert found(60.0, None, True, replace(PIN, double_shear=False)) == pytest.approx(
-        6.25
-    )  # one lug has none to share with
+    free = 250 / hypot(40 + 26.6667 + 5, sqrt(3) * 6.7185)
+    assert found(60.0, None, None) == pytest.approx(free, rel=1e-4)
+    assert found(None, 30.0, None) == pytest.approx(
+        free, rel=1e-4
+    )  # twice the distance to the edge until it is measured
+    assert found(60.0, None, True) == pytest.approx(250 / hypot(10 + 26.6667 + 5, sqrt(3) * 6.7185), rel=1e-4)
+    alone = replace(PIN, double_shear=False)  # one lug has none to share with
+    assert found(60.0, None, True, alone) == pytest.approx(250 / hypot(40 + 53.3333 + 10, sqrt(3) * 13.437), rel=1e-4)
+    across = found(60.0, None, None, lies="across the car")
+    assert across == pytest.approx(250 / hypot(240 + 26.874, sqrt(3) * 8.3749), rel=1e-4)
     with pytest.raises(Waits):
         found(None, None, None)
 

@@ -51,8 +51,9 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
-    ("upright.beam_top", "mm", 100, 57, {}),
-    ("upright.beam_bottom", "mm", 100, 57, {}),
+    # The beam counts from its own depth, 66 mm, inside its end; just above and below the hub is at 56.
+    ("upright.beam_top", "mm", 170, 100, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
+    ("upright.beam_bottom", "mm", 170, 100, {}),
     ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
     ("plate.width", "mm", 220, 150, {"seam_weld_safety": SHEAR_FLOW}),
     ("plate.bore", "mm", 30, 90, {}),
@@ -72,12 +73,12 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     # Beyond the beam's ends the plate alone holds the bolts' rows.
     ("hub.mount_height", "mm", 150, 60, {"plate_safety": LESS_BEYOND}),
     ("upright.beam_top", "mm", 92, 30, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
-    ("upright.beam_bottom", "mm", 92, 30, {}),
+    ("upright.beam_bottom", "mm", 92, 30, {"plate_at_lower_beam_end_safety": TAKE_FROM_EACH_OTHER}),
     # Of each weld, at lengths of 10 legs or more: what a larger leg does to a shorter run stands below.
     ("weld_upper.leg", "mm", 10, 4, {}),
     ("weld_lower.leg", "mm", 9, 4, {}),
     ("weld_steering_arm.leg", "mm", 9, 4, {}),
-    ("weld_caliper_bracket.leg", "mm", 14, 4, {}),
+    ("weld_caliper_bracket.leg", "mm", 7.9, 4, {}),  # half of the bracket: a larger one finds no more of it to hold
     ("weld_upper.run", "mm", 150, 60, {}),
     ("weld_lower.run", "mm", 150, 60, {}),
     ("weld_steering_arm.run", "mm", 100, 50, {}),
@@ -172,8 +173,12 @@ CRATERS = (
 def test_a_smaller_leg_reads_stronger_only_where_its_run_is_short(run: float) -> None:
     """Reason: CRATERS. With run - 2 legs sound, times the leg, times sound once more for bending: most at a sixth of the run."""
 
+    thick = {"weld_caliper_bracket.thickness_one": "60 mm", "weld_caliper_bracket.thickness_two": "60 mm",
+             "weld_caliper_bracket.apart": "60 mm"}  # fmt: skip
+
     def welded(leg: float) -> dict[str, float]:
-        return margins({"weld_caliper_bracket.run": f"{run} mm", "weld_caliper_bracket.leg": f"{leg:.3f} mm"})
+        weld = {"weld_caliper_bracket.run": f"{run} mm", "weld_caliper_bracket.leg": f"{leg:.3f} mm"}
+        return margins({**thick, **weld})
 
     long_enough = [welded(run / legs) for legs in (10.0, 13.0, 17.0, 25.0)]
     assert risen(long_enough) == set()
@@ -215,7 +220,7 @@ MAY_RISE = {
     "wheel_clamp_safety": AT_THE_FACE,
     "upright_lower_end_safety": "braking bends it there one way, and the load farther out the other",
     "plate_at_lower_beam_end_safety": "the steering stop bends it there one way, and the load farther out the other",
-    "lower_lug_bending_safety": "of the load along the axis, the upper joint takes a trifle more",
+    "upright_below_hub_safety": "as the plate at the beam's end, which counts there too",
 }
 
 

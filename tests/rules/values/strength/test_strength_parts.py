@@ -226,29 +226,38 @@ def test_where_the_beam_stops_short_the_plate_alone_carries() -> None:
     than the beam's end, the plate carries only 20 x 4000: the end is the weaker place by far.
     """
     pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
-    end = beam_end(SHORT_BEAM, 250.0, 20.0, -50.0, pushed, "upper", "top", "plate at beam's upper end")
+    end = beam_end(SHORT_BEAM, 250.0, 20.0, 90.0, -50.0, pushed, "upper", "above", "top", "plate at beam's upper end")
     assert end == pytest.approx(250 / (120**2 + 3 * 5**2) ** 0.5)
     assert end.limit == "yield of the plate beyond the beam's upper end"
     at_joint = upright_which_end_safety(SHORT_BEAM, 250.0, 20.0, -50.0, pushed, "upper", "upright upper end")
     assert at_joint > 2.5 * end
-    asked = ("lower", "bottom", "plate at beam's lower end")
+    asked = ("lower", "below", "bottom", "plate at beam's lower end")
     for build, why in ((PLATE, "no beam"), (replace(BOX, to_pivots=True), "past both pivots")):
         with pytest.raises(DoesNotApply, match=why):
-            beam_end(build, 250.0, 20.0, -50.0, pushed, *asked)
+            beam_end(build, 250.0, 20.0, 80.0, -50.0, pushed, *asked)
     with pytest.raises(Waits, match=r"upright\.beam_bottom"):
-        beam_end(BOX, 250.0, 20.0, -50.0, pushed, *asked)
+        beam_end(BOX, 250.0, 20.0, 80.0, -50.0, pushed, *asked)
     with pytest.raises(DoesNotApply, match="reaches the lower joint"):  # pivot 120 below, housing 20: from 100 on
-        beam_end(replace(BOX, beam_bottom=100.0), 250.0, 20.0, -50.0, pushed, *asked)
+        beam_end(replace(BOX, beam_bottom=100.0), 250.0, 20.0, 80.0, -50.0, pushed, *asked)
 
 
-def test_a_section_beyond_the_beam_s_end_is_cut_from_the_plate_alone() -> None:
+def test_the_plate_is_alone_until_the_seams_have_brought_the_beam_in() -> None:
+    """Beam 40 deep that ends at 90: it counts up to 50. From there on the plate alone, and its end is looked at from 50 on.
+
+    At 51 the pivot's 4000 N are 99 away: 99 x 4000 / 2000 = 198 MPa, shear 5; at 50 100 away, 200 MPa; no nearer than the hub.
+    """
     pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
+    assert SHORT_BEAM.run_in == 40.0
     inside, beyond = (
         upright_where_hub_safety(SHORT_BEAM, 250.0, level, -50.0, pushed, "above", "upright above hub")
-        for level in (90.0, 91.0)
+        for level in (50.0, 51.0)
     )
     assert inside > 3 * beyond
-    assert beyond == pytest.approx(250 / ((59 * 4000 / 2000) ** 2 + 3 * 5**2) ** 0.5)
+    assert beyond == pytest.approx(250 / (198**2 + 3 * 5**2) ** 0.5)
+    asked = (-50.0, pushed, "upper", "above", "top", "plate at beam's upper end")
+    at_hub, far_in = (beam_end(SHORT_BEAM, 250.0, 20.0, hub, *asked) for hub in (60.0, 30.0))
+    assert at_hub == pytest.approx(250 / (180**2 + 3 * 5**2) ** 0.5)
+    assert far_in == pytest.approx(250 / (200**2 + 3 * 5**2) ** 0.5)
 
 
 def test_a_steering_arm_by_hand_and_its_forms() -> None:

@@ -224,11 +224,11 @@ def test_the_heavy_rigs_plate_gives_where_its_beam_stops_short() -> None:
     """
     build = Build(150.0, 16.0, 0.0, 180.0, 180.0, "box", 80.0, 50.0, 5.0, beam_top=70.0)
     end = plate_at_which_beam_end_safety(
-        build, 250.0, 20.0, -10.0, HEAVY.loads, "upper", "top", "plate at beam's upper end"
+        build, 250.0, 20.0, 70.0, -10.0, HEAVY.loads, "upper", "above", "top", "plate at beam's upper end"
     )
     assert (end.case, end.limit) == ("steering stop", "yield of the plate beyond the beam's upper end")
     assert end == pytest.approx(1.6641, rel=1e-3)
-    hub = upright_where_hub_safety(build, 250.0, 60.0, -10.0, HEAVY.loads, "above", "upright above hub")
+    hub = upright_where_hub_safety(build, 250.0, 15.0, -10.0, HEAVY.loads, "above", "upright above hub")
     assert rank({"end": end, "hub": hub})[0].part == "plate at beam's upper end"
 
 
