@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
-from functools import cached_property
 
 from rules.graph.asking import AskedField, Step
 from rules.judging.judge import Judged
@@ -20,7 +19,7 @@ from rules.sheet.wheel import Wheel
 from wizard.desk.words import WORKING
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Page:
     """One page: its key, a short name for the step list (ten characters), its heading, and the steps asked on it.
 
@@ -35,7 +34,7 @@ class Page:
     group: str = "every build"
     names: tuple[str, ...] = ()
 
-    @cached_property
+    @property
     def fields(self) -> tuple[str, ...]:
         """The names of the entries on the page, in the order they are asked: of each step those set aside come last."""
         first = tuple(HEADINGS) if self.key == "job" else ()
@@ -115,12 +114,11 @@ PAGES: tuple[Page, ...] = (
 )
 ASKED: Mapping[str, AskedField] = {**HEADINGS, **FIELDS}
 """Every entry the wizard asks for, by its name."""
-_PAGE_OF = {name: number for number, page in enumerate(PAGES) for name in page.fields}
 
 
 def page_of(name: str) -> int:
     """Number of the page that asks for an entry."""
-    return _PAGE_OF[name]
+    return next(number for number, page in enumerate(PAGES) if name in page.fields)
 
 
 def place_of(name: str) -> str:
