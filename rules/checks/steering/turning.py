@@ -44,6 +44,10 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
     figures = {"inner": (lock_reached.inner, "rad")}
     if reaches(lock_reached.share, 1.0):
         return Judgement("good", "Both wheels follow to full lock, the inner one to {inner}.", figures=figures)
+    if not lock_reached.share:
+        text = f"The tie rod turns the wheel neither way: as the car stands, {LOCKS[linkage]}."
+        change = "Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot."
+        return Judgement("stop", text, change)
     text = f"The steering locks with the inner wheel at {{inner}}, before its full lock: there {LOCKS[linkage]}."
     return Judgement("stop", text, "A longer steering arm, less travel, or a stop that touches earlier.", figures)
 
