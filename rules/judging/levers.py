@@ -242,7 +242,9 @@ def _another_wheel(worked: Worked, name: str, now: float, units: Units) -> Lever
 
     def at(n: int) -> Answers | None:
         found = plain.at(n)
-        return None if found is None else {**found, other: standing + found[name] - now}
+        if found is None or not _within(trade().fields[other], moved := standing + found[name] - now):
+            return None
+        return {**found, other: moved}
 
     return Lever((name, other), at)
 

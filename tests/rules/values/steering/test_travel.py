@@ -457,7 +457,6 @@ def test_a_tie_rod_in_line_with_its_arm_as_it_stands_is_said_so_once(
         if "does not turn the wheel" in one.text or "neither way" in one.text
     ]
     assert [one.check for one in told if one.verdict == "stop"] == ["lock-reached"]
-    assert {one.verdict for one in told} == {"stop", "not judged"}
 
 
 def test_one_rod_across_waits_for_no_inner_pivot(finding: Callable[..., Finding], moving: dict[str, object]) -> None:
