@@ -210,5 +210,5 @@ def tie_rod_rating_reached(
         verdict,
         text,
         "Joint and rod rated for {needed}, or a longer steering arm, which lowers the load.",
-        {"needed": (limits.good * tie_rod_load, "N")},
+        {"needed": (limits.good * tie_rod_load, "N", "up")},
     )
