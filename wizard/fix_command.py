@@ -53,7 +53,7 @@ def file_data(judged: Judged, name: str, found: list[dict[str, Any]]) -> dict[st
 
 
 def _looked_into(judged: Judged, wanted: tuple[Finding, ...]) -> Iterable[Looked]:
-    """One asked for by itself is looked into as far as it goes; of many each gets a share."""
+    """What only puts others together is looked into where it is asked for by itself."""
     return look_for_each(judged, wanted) if len(wanted) > 1 else map(partial(look_for, judged), wanted)
 
 

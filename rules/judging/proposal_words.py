@@ -86,7 +86,7 @@ def no_offer_words(looked: Looked) -> list[str]:
             words += f", but no longer judged: {'; '.join(near.unjudged)}"
         told.append(f"{words}.")
     if looked.cut_short:
-        told.append("Not all was tried, among so many: more is when this one is asked for by itself.")
+        told.append("Not all was tried: each try takes the working of everything that moves.")
     return told + second_look_words(looked)
 
 

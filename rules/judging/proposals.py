@@ -18,7 +18,7 @@ from rules.judging.proposal import RED, Proposal, compared
 from rules.judging.reader import check_id
 from rules.judging.second_look import UNUSUAL, is_settled_by_looking, second_look
 from rules.judging.trade import trade
-from rules.judging.trials import ALL, ALONE, SHARE, Spent, Trials
+from rules.judging.trials import ALONE, Spent, Trials
 from rules.sheet import FIELDS
 from rules.sheet.choosable import bought_anew, is_laid_out, of_an_own_part, too_large_to_be_meant
 
@@ -43,7 +43,7 @@ class Looked:
 
     offers: at most a few, the least change first. tried: fields that were moved. nearest: what came nearest where there is
     no offer; None where nothing came near. measure: fields to measure, where only that would make it better. second_look:
-    answers that may be right as they stand, and want a yes. cut_short: not all was tried, among so many findings.
+    answers that may be right as they stand, and want a yes. cut_short: not all was tried.
     """
 
     finding: Finding
@@ -70,23 +70,17 @@ def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lamb
 
 
 def look_for_each(judged: Judged, findings: Iterable[Finding]) -> Iterator[Looked]:
-    """Changes for many findings of one sheet, one after another. Together they cost about what four would by themselves.
+    """Changes for many findings of one sheet, one after another: for each all that it gets where it is asked for by itself.
 
-    Each gets a share, and what one leaves goes to those after it. One that was cut short says so.
+    What was tried for one is kept for those after it.
     """
-    trials, left = Trials(judged), ALL
-    known = [
-        (found, Looked(found, cut_short=True) if found.check in SUM_UP else _nothing_to_choose(trials, found))
-        for found in findings
-    ]
-    waiting = sum(looked is None for _, looked in known)
-    for finding, looked in known:
-        if looked is None:
-            share = max(SHARE, min(2 * left // waiting, ALONE))
-            trials.left = share
-            looked = _looked_into(trials, finding)
-            left, waiting = left - share + max(trials.left, 0), waiting - 1
-        yield looked
+    trials = Trials(judged)
+    for finding in findings:
+        trials.left = ALONE
+        if finding.check in SUM_UP:
+            yield Looked(finding, cut_short=True)
+        else:
+            yield _nothing_to_choose(trials, finding) or _looked_into(trials, finding)
 
 
 def _nothing_to_choose(trials: Trials, finding: Finding) -> Looked | None:

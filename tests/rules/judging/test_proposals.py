@@ -310,7 +310,7 @@ def test_a_change_too_large_to_be_meant(name: str, now: object, to: object, larg
     assert too_large_to_be_meant(name, now, to) is large
 
 
-def test_many_findings_share_what_may_be_tried_and_each_is_told() -> None:
+def test_of_many_findings_each_is_told() -> None:
     sheet = judged(document("wrong_bolts"))
     findings = in_trouble(sheet)
     told = list(look_for_each(sheet, findings))
@@ -379,3 +379,13 @@ def test_what_is_unusual_of_a_bought_part_only_gets_a_second_look() -> None:
     found = looked({"pivots.castor": "13 deg", "rotor.thickness": "45 mm"}, "unusual-answers")
     assert found.offers == () and set(found.second_look) == {"pivots.castor", "rotor.thickness"}
     assert no_offer_words(found)[0].startswith("A question, not a fault: look at ")
+
+
+def test_among_many_a_finding_is_offered_what_it_gets_by_itself() -> None:
+    """No budget is shared out among them, that would run short on a sheet with many."""
+    sheet = judged(document("wrong_steering_arm_too_short"))
+    findings = [one for one in in_trouble(sheet) if one.check in ("rack-travel-suits-arm", "tie-rod-inner-angle")]
+    among = {found.finding.key: found.offers for found in look_for_each(sheet, findings)}
+    for finding in findings:
+        alone = look_for(sheet, finding)
+        assert not alone.offers or among[finding.key], finding.key
