@@ -191,6 +191,9 @@ def shock_moves_with_wheel(spring_ratio: Ratio | None, confirmed: Confirmed, lim
     """How far the shock moves for each mm of the wheel: it stands out along the arm, not near its hinge nor beyond its end."""
     if spring_ratio is None:
         raise DoesNotApply("how the shock moves is not known")
+    if spring_ratio < 0:
+        text = "The shock opens by {opens} of what the wheel rises, so that a spring round it holds nothing up."
+        return odd(text, "spring.arm_end_from_centre", confirmed, {"opens": (-spring_ratio, "1")})
     text = "The shock moves {spring_ratio} of what the wheel does."
     if limits.verdict(spring_ratio) == "good":
         return Judgement("good", text)
