@@ -14,9 +14,11 @@ from syrupy.assertion import SnapshotAssertion
 from rules.drawn.angles import turned
 from rules.drawn.coping import copings, edge, quarters
 from rules.drawn.cut_pieces import cut_pieces
+from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.moving.graphs import graphs
 from rules.drawn.moving.scene import TravelAndLock, moving
 from rules.drawn.other_views import VIEWPOINTS, picture
+from rules.drawn.piece_view import arc_rows, hole_rows, mark_rows, piece_view, slot_rows
 from rules.drawn.weld_symbol import weld_symbol
 from rules.graph.words import in_words
 from rules.judging.catalogue import as_markdown
@@ -32,8 +34,9 @@ from rules.measure.quantity import KINDS, Units
 from rules.sheet import FIELDS
 from rules.sheet.choosable import bought_anew, choosable, of_an_own_part, to_be_made, too_large_to_be_meant
 from rules.shop.weld_map import joints
-from tests.support.judging import judged_sample
-from tests.support.kept import mark
+from sample_sheets import document
+from tests.support.judging import judged_document, judged_sample
+from tests.support.kept import mark, worked_out
 
 BOTH: tuple[Units, ...] = ("inch", "metric")
 FORMS = FIELDS["weld_steering_arm.form"].choices
@@ -160,3 +163,29 @@ def test_what_is_proposed(name: str, snapshot: SnapshotAssertion) -> None:
     judged = judged_sample(name)
     looked = look_for_each(judged, in_trouble(judged)[:2])
     assert lines_of((one.finding.key, (as_data(one), no_offer_words(one), one.tried)) for one in looked) == snapshot
+
+
+CUT_TO_A_SHAPE: dict[str, str] = {
+    "tab_length": "1 1/4 in", "gusset_thickness": "1/4 in", "gusset_along_plate": "1 in", "gusset_along_lug": "3/4 in",
+    "gusset_at": "both", "hole_above": "1 in", "hole_above_spindle": "4 in", "upper_end_width": "3 in",
+    "lower_end_width": "3 1/4 in",
+}  # fmt: skip
+"""What none of the samples has."""
+
+
+def test_what_comes_of_a_plate_cut_to_a_shape(snapshot: SnapshotAssertion) -> None:
+    sheet = document("scree_ox_strength")
+    sheet["plate"] |= CUT_TO_A_SHAPE
+    judged = judged_document(sheet)
+    assert all(f"plate.{key}" in judged.sheet.answers for key in CUT_TO_A_SHAPE), judged.sheet.faults
+
+    def pieces() -> Iterator[tuple[str, Any]]:
+        for piece in cut_pieces(judged):
+            rows = [list(of(piece)) for of in (hole_rows, slot_rows, arc_rows, mark_rows)]
+            yield piece.key, (piece, rows, piece_view(piece, FigureWriter.of(judged), 180.0, 120.0))
+        yield "front", picture(judged.worked.known, "front")
+        yield "side", picture(judged.worked.known, "side")
+
+    before = set(worked_out(judged_sample("scree_ox_strength")))
+    assert [line for line in worked_out(judged) if line not in before] == snapshot
+    assert lines_of(pieces()) == snapshot
