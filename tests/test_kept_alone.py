@@ -33,6 +33,7 @@ from tests.support.kept import mark
 SHARES = (0.4, 0.9, 1.12, 2.6, -1.0, 0.0)
 TOO_LONG = {
     "line-read-twice", "plate_safety", "assembly-caliper-bolts", "rest_on_spring", "corner_room", "bump_rubber_touched",
+    "corner_loads",
 }  # fmt: skip
 """They take longest, and are asked on whole sheets alone."""
 
