@@ -105,8 +105,8 @@ def _ask(
         # An input handed through unchanged: the answer rests on that one alone, not on those left aside.
         handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
         measure = list(worked.estimated.get(handed[0], ())) if handed else measure
-    if isinstance(answer, Estimate) and answer.measure not in measure:
-        measure.append(answer.measure)
+    if isinstance(answer, Estimate):
+        measure += worked.waits.get(answer.measure, (answer.measure,))
     if measure:
         worked.estimated[node.name] = tuple(dict.fromkeys(measure))
     worked.known[node.name] = answer

@@ -22,7 +22,10 @@ GROUPS: tuple[Group, ...] = get_args(Group)
 
 
 class Estimate(float):
-    """A number that is assumed until somebody measures it. `measure` names the field to measure."""
+    """A number that is assumed until somebody measures it.
+
+    `measure` names the field to measure, or a value that could not be worked out, which stands for what that waits for.
+    """
 
     measure: str
 

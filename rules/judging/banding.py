@@ -1,14 +1,17 @@
 """Parts whose factor is only shown, and that are watched all the same while they are among the weakest."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Set
 from dataclasses import replace
 from functools import cache
 
 from rules.judging.finding import Finding
-from rules.judging.reader import Known, of_role
+from rules.judging.reader import Known, name, of_role
 from rules.judging.trade import trade
 from rules.strength.margin import SAFETY
 from rules.strength.weakest import tied
+
+PART_LOADS = name("part_loads")
+DOUBT = " It may read too good until this is confirmed or put right:"
 
 
 @cache
@@ -24,14 +27,35 @@ def banded() -> dict[str, str]:
     }
 
 
-def with_the_weakest_watched(findings: Iterable[Finding], known: Known) -> list[Finding]:
-    """The findings with every part that ties with the least factor of all watched, and no other that only shows a figure."""
+@cache
+def own_answers() -> dict[str, frozenset[str]]:
+    """The answers that each of these checks rests on by itself, dotted: not those that every load rests on."""
+    loads = set(trade().fields_of(PART_LOADS.origin))
+    return {check: frozenset(trade().fields_of(check)) - loads for check in banded()}
+
+
+def with_the_weakest_watched(
+    findings: Iterable[Finding], known: Known, asked_about: Set[str], in_words: Callable[[Iterable[str]], str]
+) -> list[Finding]:
+    """The findings with every part that ties with the least factor of all watched, and no other that only shows a figure.
+
+    A part that rests on an answer of its own that is asked about says so: it may read too good until that is confirmed or put
+    right. asked_about: dotted names. in_words: such names as a list.
+    """
     margins = of_role(known, SAFETY)
     least = min(margins.values(), default=0.0)
-    return [_watched(one, margins.get(banded().get(one.check, "")), least) for one in findings]
+    found = []
+    for one in findings:
+        if (factor := margins.get(banded().get(one.check, ""))) is not None:
+            doubted = sorted(own_answers()[one.check] & asked_about)
+            one = _doubted(one, f"{DOUBT} {in_words(doubted)}." if doubted else "")
+            if one.shows_a_figure:
+                one = replace(one, verdict="watch" if tied(least, factor) else "shown")
+        found.append(one)
+    return found
 
 
-def _watched(finding: Finding, factor: float | None, least: float) -> Finding:
-    if not finding.shows_a_figure or factor is None:
+def _doubted(finding: Finding, doubt: str) -> Finding:
+    if doubt == finding.doubt:
         return finding
-    return replace(finding, verdict="watch" if tied(least, factor) else "shown")
+    return replace(finding, text=finding.text.removesuffix(finding.doubt) + doubt, doubt=doubt)

@@ -13,7 +13,7 @@ class Finding:
     change: what to do about it, empty when nothing. waits_for and estimated_from: dotted field names. asks_about: the answer
     that the builder may confirm as it stands, empty where there is none. about: what of many things of one kind it is
     about; empty where its check says one thing. shows_a_figure: its own figure asks for no verdict; it is watched all the
-    same while its part is among the weakest.
+    same while its part is among the weakest. doubt: the end of the text, where the figure rests on an answer asked about.
     """
 
     check: str
@@ -30,6 +30,7 @@ class Finding:
     asks_about: str = ""
     about: str = ""
     shows_a_figure: bool = False
+    doubt: str = ""
 
     @property
     def key(self) -> str:

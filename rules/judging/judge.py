@@ -95,7 +95,8 @@ def judge(
                 else found_before[name]
             )
         ]
-    findings = with_the_weakest_watched(findings, worked.known)
+    asked_about = {*sheet.unusual, *(finding.asks_about for finding in findings if finding.verdict == "watch")}
+    findings = with_the_weakest_watched(findings, worked.known, asked_about, and_list)
     findings.sort(key=lambda finding: _order(finding, graph, worked))
     missing = missing_answers(sheet, findings, worked.stood_in)
     worst = {finding.check: finding for finding in reversed(findings)}.values()

@@ -1,5 +1,8 @@
 """Which part of a judged sheet is the weakest."""
 
+from dataclasses import replace
+
+from rules.judging.banding import banded
 from rules.judging.judge import Judged
 from rules.judging.reader import of_role
 from rules.measure.display import show
@@ -9,7 +12,9 @@ from rules.strength.weakest import Ranked, rank
 
 def ranked(judged: Judged) -> tuple[Ranked, ...]:
     """Every known margin of a judged sheet, worst first; empty while strength is not judged."""
-    return rank(of_role(judged.worked.known, SAFETY), judged.worked.estimated)
+    doubted = {banded()[one.check] for one in judged.findings if one.doubt}
+    parts = rank(of_role(judged.worked.known, SAFETY), judged.worked.estimated)
+    return tuple(replace(one, doubted=one.value in doubted) for one in parts)
 
 
 def factor_table(judged: Judged) -> list[str]:
@@ -19,7 +24,12 @@ def factor_table(judged: Judged) -> list[str]:
             show(one.factor, "1", "metric"),
             "" if one.on_yield is None else show(one.on_yield, "1", "metric"),
             one.part,
-            f"{one.kind}, estimate" if one.estimated else one.kind,
+            ", ".join(
+                filter(
+                    None,
+                    (one.kind, one.beside, "estimate" if one.estimated else "", "asked about" if one.doubted else ""),
+                )
+            ),
             one.case,
         )
         for one in ranked(judged)

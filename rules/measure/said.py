@@ -15,6 +15,9 @@ _ROUND: dict[RoundedTo, Callable[[float], int]] = {"up": ceil, "down": floor, "n
 _NEAR = 0.06
 """How far a fraction of an inch may be off: 6 mm is a quarter, 12 mm a half."""
 
+FINE, COARSE = 16, 0.125
+"""Parts of an inch that a length is said in, and inches up to which finer ones are: 0.2 in is said so, 5/64 in is too."""
+
 _EITHER = re.compile(r"\[([^\[\]|]+) \| ([^\[\]|]+)\]")
 
 OneFigure = tuple[float, str] | tuple[float, str, RoundedTo]
@@ -112,8 +115,10 @@ def inward(number: float, way: RoundedTo) -> float:
 
 
 def _tape(inches: float, way: RoundedTo) -> str:
-    """The coarsest fraction that is near enough; empty where there is none."""
+    """The coarsest fraction that is near enough; empty where there is none, or it is finer than a person would say."""
     for parts in (1, 2, 4, 8, 16, 32, 64):
+        if parts > FINE and inches > COARSE:
+            break
         steps = inches * parts
         whole = round(steps) if abs(steps - round(steps)) < 1e-6 else _ROUND[way](steps)
         if abs(whole - steps) <= _NEAR * abs(steps):

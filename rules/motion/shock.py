@@ -10,6 +10,8 @@ from rules.motion.kinds import ArmName
 
 NEAR_RIDE = 1.0
 """mm of wheel travel each way over which the ratio at ride height is taken."""
+BEND = 1.0
+"""mm of travel either side over which it is seen how the ratio changes."""
 
 
 class Shock(NamedTuple):
@@ -43,3 +45,17 @@ def shock_ratio_at(front: FrontEnd, shock: Shock, travel: float) -> float:
     """
     change = shock_length(front, shock, travel - NEAR_RIDE) - shock_length(front, shock, travel + NEAR_RIDE)
     return change / (2 * NEAR_RIDE)
+
+
+def rate_at_wheel(front: FrontEnd, shock: Shock, travel: float, rate: float, squeezed: float) -> float:
+    """How stiff a spring round the shock is at the wheel, N/mm, at a travel, mm, while it touches both its seats.
+
+    rate: the spring's, N/mm. squeezed: how much shorter than free it stands there, mm, above 0. Virtual work: what the wheel
+    feels is the spring's force times the ratio, so this is rate x ratio^2 + force x what the ratio grows for a mm. Raises
+    CannotReach.
+
+    >>> round(rate_at_wheel(parallel_arms(), shock_half_way(), 0.0, 40.0, 80.0), 3)
+    10.409
+    """
+    grows = (shock_ratio_at(front, shock, travel + BEND) - shock_ratio_at(front, shock, travel - BEND)) / (2 * BEND)
+    return rate * (shock_ratio_at(front, shock, travel) ** 2 + squeezed * grows)

@@ -370,8 +370,8 @@ def inspect_first(judged: Judged) -> Iterator[ChecklistLine]:
         text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
         yield ChecklistLine("inspect.first", DRIVE, text, kind="caution")
     for one in first:
-        estimate = "; an estimate" if one.estimated else ""
-        target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{estimate}"
+        marks = "".join(f"; {mark}" for mark in one.marks)
+        target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{marks}"
         yield ChecklistLine(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
 
 

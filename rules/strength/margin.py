@@ -3,6 +3,7 @@
 from math import inf
 from typing import Annotated, Literal, Self
 
+from rules.measure.closeness import reaches
 from rules.measure.units import Unit
 
 CountedOn = Literal["yield", "proof load", "maker's rating", "dents", "weld", "buckling", "clamp"]
@@ -38,6 +39,16 @@ class Margin(float):
         made.on_yield = factor if kind == "yield" else on_yield
         return made
 
+    @property
+    def gives(self) -> bool:
+        """Whether it gives under a load the builder expects."""
+        return not reaches(self, 1.0)
+
+    @property
+    def beside(self) -> str:
+        """What else its row of a table says, in few words; empty for most."""
+        return ""
+
 
 class WeldMargin(Margin):
     """A weld's, with what the code for steady loads makes of it.
@@ -68,6 +79,16 @@ class WeldMargin(Margin):
         made.allowed, made.allowed_limit, made.hits = allowed, allowed_limit, hits
         return made
 
+    @property
+    def gives(self) -> bool:
+        """Whether it gives, or the code for steady loads does not allow its load."""
+        return not (reaches(self, 1.0) and reaches(self.allowed, 1.0))
+
+    @property
+    def beside(self) -> str:
+        """How many times the load the code allows."""
+        return f"code {self.allowed:.2f}"
+
 
 class ClampMargin(Margin):
     """A clamped joint's, the factor being that at which it opens.
@@ -88,6 +109,11 @@ class ClampMargin(Margin):
         made = super().__new__(cls, factor, case, limit, part=part, kind=kind, on_yield=on_yield)
         made.preload, made.slips, made.slip_case = preload, slips, slip_case
         return made
+
+    @property
+    def beside(self) -> str:
+        """At how many times the load its faces slip, where that is before it opens."""
+        return f"slips at {self.slips:.2f}" if self.slips < self else ""
 
 
 SAFETY = "safety factor"

@@ -19,7 +19,8 @@ TIE = 1.1
 
 @dataclass(frozen=True, slots=True)
 class Ranked:
-    """One part's margin. factor: strength over load. estimated: it rests on something not measured or not chosen."""
+    """One part's margin. factor: strength over load. estimated: it rests on something not measured or not chosen;
+    doubted: on an answer that is asked about. beside: what else to know, in few words."""
 
     value: str
     part: str
@@ -28,8 +29,15 @@ class Ranked:
     limit: str
     cheap_and_visible: bool
     estimated: bool = False
+    doubted: bool = False
     kind: CountedOn = "yield"
     on_yield: float | None = None
+    beside: str = ""
+
+    @property
+    def marks(self) -> tuple[str, ...]:
+        """What tells against its figure, in a word or two each."""
+        return ("estimate",) * self.estimated + ("asked about",) * self.doubted
 
 
 def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple[Ranked, ...]:
@@ -48,6 +56,7 @@ def rank(margins: Mapping[str, Margin], estimated: Container[str] = ()) -> tuple
             estimated=value in estimated,
             kind=one.kind,
             on_yield=one.on_yield,
+            beside=one.beside,
         )
         for value, one in margins.items()
     ]

@@ -61,7 +61,7 @@ def margin_rows(
         return []
     factors = [show(one.factor, "1", "metric") for one in ranked]
     on_yield = ["-" if one.on_yield is None else show(one.on_yield, "1", "metric") for one in ranked]
-    cases = [f"{one.case}, estimate" if one.estimated else one.case for one in ranked]
+    cases = [", ".join((one.case, *one.marks)) for one in ranked]
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
     yield_wide = _widest(on_yield)
     spare = width - WORD - part_wide - factor_wide - yield_wide - case_wide - len("    x   ")
@@ -81,10 +81,13 @@ def margin_rows(
 
 
 def counted_on(one: Ranked) -> str:
-    """What a factor is counted on, and what it would be on yield where that is another figure."""
-    if one.on_yield is None or one.kind == "yield":
-        return one.kind
-    return f"{one.kind} ({show(one.on_yield, '1', 'metric')} on yield)"
+    """What a factor is counted on, what it would be on yield where that is another figure, and what else to know."""
+    kind = (
+        one.kind
+        if one.on_yield is None or one.kind == "yield"
+        else f"{one.kind} ({show(one.on_yield, '1', 'metric')} on yield)"
+    )
+    return f"{kind}; {one.beside}" if one.beside else kind
 
 
 def _widest(texts: Iterable[str]) -> int:

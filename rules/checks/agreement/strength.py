@@ -121,7 +121,7 @@ LENGTHS = (
               f"bolts.{which}_edge_distance", usual=(1.5, 2.9), never=(1.0, 12.0),
               why="a lug is about twice as wide as its hole is from its edge"),
             T(f"{which}-lug-reach-derived", f"{which.title()} lug's reach", f"bolts.{which}_lug_reach",
-              f"{which}_weld_lever_inboard", usual=(0.75, 1.25), never=(0.5, 2.0),
+              f"{which}_weld_lever_inboard", usual=(0.9, 1.15), never=(0.5, 2.0),
               other_called="the pivot's distance from the plate, by the other entries",
               why="a lug reaches from the plate's back to the pivot"),
         )

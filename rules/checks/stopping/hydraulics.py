@@ -28,7 +28,7 @@ def line_pressure_made(
     worked_line_pressure: MPa,
     line_pressure: MPa,
     pedal_effort: Newton,
-    most_brake_torque: NewtonMetre | None,
+    strongest_brake_torque: NewtonMetre | None,
     limits: AtLeast,
 ) -> Judgement:
     """Foot, pedal and cylinder against the line pressure that brake torque rests on."""
@@ -37,7 +37,7 @@ def line_pressure_made(
     if more_than(worked_line_pressure, line_pressure):
         judged = (
             "is judged with what the foot makes"
-            if most_brake_torque
+            if strongest_brake_torque
             else "is not judged with it: the brake is not known"
         )
         text += f" All that the brake bends {judged}."

@@ -97,7 +97,7 @@ def bearing_static(
         verdict,
         text,
         "A hub with a static rating of {needed}, rows further apart, or a wheel that brings the tyre's plane nearer the bearing.",
-        {"needed": (static_rating * quiet / bearing_static_safety, "N")},
+        {"needed": (static_rating * quiet / bearing_static_safety, "N", "up")},
     )
 
 

@@ -3,13 +3,15 @@
 from collections.abc import Mapping
 from typing import Annotated
 
+from rules.checks.strength.loads import not_tried
 from rules.checks.strength.parts import CUSTOM, HOLDS, KNOWN_LOADS, ONCE
 from rules.graph.bands import Limits
-from rules.graph.declare import Every, check
+from rules.graph.declare import Every, Waiting, check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import reaches
 from rules.measure.said import capital
 from rules.strength.corner_loads import CornerLoads
+from rules.strength.load_cases import Stances
 from rules.strength.margin import SAFETY, Margin
 from rules.strength.weakest import TIE, UNLIKE_KINDS, rank, tied
 from rules.tables import sources
@@ -28,13 +30,15 @@ COMMON = (
     limits=HOLDS,
     never_good="never: nobody has published a limit for home-made uprights",
     watch="{once} or more: every part shown, whatever its factor",
-    stop="less than {once}: a part gives under a load the builder expects",
+    stop="less than {once}: a part gives under a load the builder expects; or a weld its code does not allow",
     source=sources.NO_FIGURE.saying("a factor of 1.5 to 2 on yield where the loads are known, from memory"),
 )
 def strength_least(
     margins: Annotated[Mapping[str, Margin], Every(SAFETY)],
+    waiting: Annotated[tuple[str, ...], Waiting(SAFETY)],
     strength_asked: bool | None,
     corner_loads: CornerLoads | None,
+    stances: Stances | None,
 ) -> Judgement:
     """The least safety factor of all parts: the one line to settle for the whole group."""
     order = rank(margins)
@@ -44,10 +48,20 @@ def strength_least(
         fields = () if strength_asked else ("loads.judge_strength",)
         raise NotJudged("the strength of no part was judged", *fields)
     first = order[0]
-    text = f"Strength: least factor {{first}}, {first.part}, {first.case} ({first.kind}); {len(order)} parts judged. {COMMON}"
+    parts = f"{len(order)} part{'s' if len(order) > 1 else ''} judged"
+    if waiting:
+        more = "1 more waits" if len(waiting) == 1 else f"{len(waiting)} more wait"
+        parts += f", {more} for an entry and may be weaker"
+    text = f"Strength: least factor {{first}}, {first.part}, {first.case} ({first.kind}); {parts}."
+    if stances is not None and (untried := not_tried(stances)):
+        text += f" Nothing was tried with the wheel at {' or '.join(untried)}."
+    text += f" {COMMON}"
     figures = {"first": (first.factor, "1"), "custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
     if not reaches(first.factor, ONCE):
         return Judgement("stop", text, f"Strengthen {first.part}, and every part below 1.", figures)
+    if refused := [one.part for one in margins.values() if one.gives]:
+        text += f" The code for steady loads does not allow it of {', '.join(refused)}."
+        return Judgement("stop", text, f"Strengthen {refused[0]} first.", figures)
     return Judgement("watch", text, f"Have the figures gone over by somebody qualified, {first.part} first.", figures)
 
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
-from rules.graph.results import Judgement
+from rules.graph.results import Estimate, Judgement
 from rules.measure.closeness import more_than, reaches
 from rules.measure.units import Newton, NewtonMetre, Rad, Ratio
 from rules.strength.corner_loads import CornerLoads
@@ -24,6 +24,12 @@ STANDING_WORDS: dict[StanceName, str] = {
     "droop, outer lock": "full droop on its stop as outer wheel",
 }  # fmt: skip
 ALL_STANCES = len(STANDING_WORDS) + 1
+
+
+def not_tried(stances: Stances) -> list[str]:
+    """How the wheel can stand besides straight ahead at ride height, and no load case was tried so, in words."""
+    known = {one.standing for one in stances.known}
+    return [words for standing, words in STANDING_WORDS.items() if standing not in known]
 
 
 def _ranges(published: bool) -> str:
@@ -71,7 +77,9 @@ def load_multiples(
         "{outer_wheel_multiple} on the outer wheel, kerb and rut's edge {kerb_multiple}, rock {rock_multiple}. Sources disagree: "
         f"{_ranges(True)}. Rock has a single source."
     )
-    if most_brake_torque is not None and wheel_grip_torque is not None and most_brake_torque > wheel_grip_torque:
+    if isinstance(most_brake_torque, Estimate):
+        text += " The brake is not worked out, and is taken to hold its wheel with {most_brake_torque}."
+    elif most_brake_torque is not None and wheel_grip_torque is not None and most_brake_torque > wheel_grip_torque:
         text += " The brake makes more than the tyre grips: grip limits braking."
     elif more_than(hardest_braking, braking_multiple):
         text += " What the brake makes is counted, which is more than the {braking_multiple} entered."
@@ -79,6 +87,8 @@ def load_multiples(
         "bump": bump_multiple, "braking": braking_multiple, "cornering": cornering_multiple, "kerb": kerb_multiple,
         "rock": rock_multiple,
     }  # fmt: skip
+    if most_brake_torque is None:
+        text += " What the brake makes is not counted: it is not entered."
     below, figures = _below(chosen, use)
     if not below:
         return Judgement("good", text)
@@ -124,9 +134,7 @@ def landing_and_stop_multiples(use: Use, landing_multiple: Ratio, steering_stop_
 )
 def stances_all_counted(stances: Stances, corner_loads: CornerLoads) -> Judgement:
     """Whether the links' directions are known where the loads are worst."""
-    missing = [
-        words for standing, words in STANDING_WORDS.items() if standing not in {one.standing for one in stances.known}
-    ]
+    missing = not_tried(stances)
     count = f"{len(corner_loads.cases)} load cases were tried"
     if not missing:
         return Judgement("good", f"{count}, also at full bump, full droop and on both stops.")
@@ -202,5 +210,5 @@ def tie_rod_rating_reached(
         verdict,
         text,
         "Joint and rod rated for {needed}, or a longer steering arm, which lowers the load.",
-        {"needed": (limits.good * tie_rod_load, "N")},
+        {"needed": (limits.good * tie_rod_load, "N", "up")},
     )

@@ -10,6 +10,7 @@ from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
+from rules.strength.weakest import TIE, tied
 from rules.strength.weld import SHORTEST_IN_LEGS, full_strength_leg, greatest_leg_along_an_edge
 from rules.tables import sources
 from rules.tables.electrodes import ELECTRODES, Filler, WeldProcess
@@ -121,10 +122,10 @@ def weld_length(which_weld: WeldQuestions) -> Judgement:
     "{which}-weld-strength",
     step="weld_{which}",
     title="{Part}: strength of the weld",
-    limits=Holds(other={"few": (FEW_HITS, "1")}),
+    limits=Holds(other={"few": (FEW_HITS, "1"), "spare": (TIE - 1, "share")}),
     never_good="never: no published limit covers loads that come and go on a home-made upright",
     shown=SHOWN,
-    watch=f"{WATCH}, or fewer than {{few}} such hits to a crack",
+    watch=f"{WATCH}, less than {{spare}} over what the code for steady loads allows, or fewer than {{few}} such hits to a crack",
     stop="the code for steady loads is not met",
     source=(
         sources.AISC_360.at("Table J2.5", "0.30 of the electrode on the throat"),
@@ -143,8 +144,8 @@ def weld_length(which_weld: WeldQuestions) -> Judgement:
 def weld_strength(which_weld_safety: WeldSafetyFactor, limits: Holds) -> Judgement:
     """The {part}'s weld under the load cases, against the code for steady loads."""
     safety = which_weld_safety
-    verdict = limits.verdict(safety) if reaches(safety.allowed, 1.0) else "stop"
-    if verdict == "shown" and 0 < safety.hits < limits.other["few"][0]:
+    verdict = "stop" if safety.gives else limits.verdict(safety)
+    if verdict == "shown" and (tied(safety.allowed, 1.0) or 0 < safety.hits < limits.other["few"][0]):
         verdict = "watch"
     found = one_line(verdict, safety, "A larger leg, longer runs, runs further apart, or welds all round.")
     text = f"{found.text} The code for steady loads allows {{allowed}} times this load ({safety.allowed_limit})."

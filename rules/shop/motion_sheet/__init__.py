@@ -14,7 +14,7 @@ from rules.shop.motion_sheet.return_to_straight import return_section
 from rules.shop.motion_sheet.room import gaps_section, joints_section
 from rules.shop.motion_sheet.section import SheetTable, reason
 from rules.shop.motion_sheet.set_up import set_up_section
-from rules.shop.motion_sheet.travel import travel_section
+from rules.shop.motion_sheet.travel import one_wheel_section, spring_section, travel_section
 
 __all__ = ["CAUTIONS", "NOT_ENTERED", "SheetTable", "is_known", "sections"]
 
@@ -25,8 +25,8 @@ NOT_ENTERED = "Neither steering nor arms are entered, so there is nothing for a 
 CAUTIONS = (
     dict(ALWAYS)["informs"],
     "Worked out from the points entered; nothing here was measured on the car. Play, rubber and flex are not counted.",
-    "Both wheels move together and the body stays level, but for the body roll told at the end. Each wheel with a tie rod of "
-    "its own moves alike whether one travels or both.",
+    "Both wheels move together and the body stays level, but where a table says otherwise. Each wheel with a tie rod of its own "
+    "moves alike whether one travels or both.",
 )
 
 
@@ -40,6 +40,8 @@ def sections(judged: Judged) -> tuple[SheetTable, ...]:
     makers: tuple[tuple[str, Callable[..., SheetTable | None]], ...] = (
         ("Lengths to cut", lengths_section),
         ("Travel, wheel straight ahead", travel_section),
+        ("One wheel up or down, steering held", one_wheel_section),
+        ("Spring over the travel", spring_section),
         ("Lock at ride height", lock_section),
         ("Return to straight", return_section),
         ("Castor by turning, on turn plates", castor_section),

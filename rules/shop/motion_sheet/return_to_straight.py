@@ -1,18 +1,25 @@
 """What brings the wheels back to straight over the lock, and the levers that stones and brakes have on them."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from math import degrees
 
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import is_known, name, reads
 from rules.judging.return_at_lock import lock_up_to, return_moment_at, rim_effort_at, standing_effort_at
-from rules.measure.display import show
-from rules.measure.quantity import Units
 from rules.motion.front_end import FrontEnd
 from rules.motion.sweep import Sweep
 from rules.motion.turning import both_wheels, lift
 from rules.shop.motion_sheet.lock import locks
-from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
+from rules.shop.motion_sheet.section import (
+    SheetTable,
+    estimates,
+    figure_and_unit,
+    length_of,
+    reason,
+    rise_and_fall,
+    signed,
+    unit_of,
+)
 
 _LOCK_SWEEP, _AT_20_DEG = name("lock_sweep"), name("return_moment_20_deg")
 _STANDING = name("standing_rim_effort")
@@ -43,7 +50,7 @@ def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged
     columns = (
         "Inner wheel (deg)", f"Lift, inner ({unit})", f"Lift, outer ({unit})", "Camber, inner (deg)",
         "Camber, outer (deg)",
-        *(f"{words} ({_figure_and_unit(0.0, given[0].unit, units)[1]})" for words, given in by_weight.items()),
+        *(f"{words} ({figure_and_unit(0.0, given[0].unit, units)[1]})" for words, given in by_weight.items()),
     )  # fmt: skip
     notes = (
         "Lift: how far the body rises at that wheel, minus where it sinks. Camber: plus, top outboard.",
@@ -55,24 +62,28 @@ def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged
           if words not in by_weight),
         *estimates(judged, _LOCK_SWEEP, *(wanted for wanted, _ in by_weight.values())),
     )  # fmt: skip
-    rows = []
+    rows, over_lock = [], {words: list[float]() for words in by_weight}
     for lock, _, words in locks(steered_front):
         wheels = both_wheels(lock_up_to(steered_front, lock))[0]
-        figures = ((at(known, lock=lock), wanted.unit) for wanted, at in by_weight.values())
+        figures = [(at(known, lock=lock), wanted.unit) for wanted, at in by_weight.values()]
+        for words_of, (figure, _) in zip(by_weight, figures, strict=True):
+            over_lock[words_of] += [] if figure is None else [figure]
         rows.append(
             (
                 words,
                 *(length_of(lift(pose), units, 2) for pose in (wheels.inner, wheels.outer)),
                 *(signed(degrees(pose.camber), 2) for pose in (wheels.inner, wheels.outer)),
-                *("-" if figure is None else _figure_and_unit(figure, inside, units)[0] for figure, inside in figures),
+                *("-" if figure is None else figure_and_unit(figure, inside, units)[0] for figure, inside in figures),
             )
         )
-    return SheetTable("", notes, columns, tuple(rows), below=tuple(_below(judged)))
+    return SheetTable("", notes, columns, tuple(rows), below=(*_over_lock(over_lock), *_below(judged)))
 
 
-def _figure_and_unit(number: float, unit: str, units: Units) -> tuple[str, str]:
-    figure, _, symbol = show(number, unit, units).partition(" ")
-    return figure, symbol
+def _over_lock(figures: Mapping[str, Sequence[float]]) -> Iterator[str]:
+    """How each of the figures goes from straight ahead to full lock, in one sentence."""
+    went = [f"{words[0].lower()}{words[1:]} {rise_and_fall(found)}" for words, found in figures.items() if found]
+    if went:
+        yield f"From straight ahead to full lock: {'; '.join(went)}."
 
 
 def _below(judged: Judged) -> Iterator[str]:

@@ -1,10 +1,11 @@
 """One table of the motion sheet, and the words and figures all of them are made of."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from rules.judging.judge import Judged, and_list, why_not
 from rules.judging.reader import Name, to_measure
+from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
 
 NOT_REACHED = "not reached"
@@ -54,3 +55,33 @@ def signed(number: float, decimals: int) -> str:
 def length_of(length: float, units: Units, decimals: int) -> str:
     """mm, to so many decimals, or inches, to one more."""
     return signed(length / INCH, decimals + 1) if units == "inch" else signed(length, decimals)
+
+
+def figure_and_unit(number: float, unit: str, units: Units) -> tuple[str, str]:
+    """A figure as a sheet's units show it, apart from its unit.
+
+    >>> figure_and_unit(40.0, "N/mm", "metric")
+    ('40', 'N/mm')
+    """
+    figure, _, symbol = show(number, unit, units).partition(" ")
+    return figure, symbol
+
+
+def rise_and_fall(figures: Sequence[float]) -> str:
+    """How figures go from the first to the last, in words: those that differ by less than 1 % of the largest stay.
+
+    >>> rise_and_fall([1.0, 2.0, 3.0]), rise_and_fall([3.0, 2.0]), rise_and_fall([2.0, 2.01]), rise_and_fall([1.0, 4.0, 3.0])
+    ('rises all the way', 'falls all the way', 'stays as it is', 'rises, then falls')
+    >>> rise_and_fall([3.0, 1.0, 2.0, 1.0])
+    'falls, rises, then falls'
+    """
+    ways: list[str] = []
+    least, turn = 0.01 * max(map(abs, figures)), figures[0]
+    for figure in figures[1:]:
+        way = "rises" if figure > turn else "falls"
+        if abs(figure - turn) > least or (ways and way == ways[-1]):
+            ways += [] if ways and ways[-1] == way else [way]
+            turn = figure
+    if not ways:
+        return "stays as it is"
+    return f"{ways[0]} all the way" if len(ways) == 1 else f"{', '.join(ways[:-1])}, then {ways[-1]}"

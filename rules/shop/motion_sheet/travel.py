@@ -4,23 +4,28 @@ from collections.abc import Iterator
 from math import degrees, floor, sin
 
 from rules.judging.judge import Judged
-from rules.judging.reader import name, reads
+from rules.judging.reader import answer, name, reads
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
-from rules.measure.units import Mm
+from rules.measure.units import Mm, NewtonPerMm
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Hinge
+from rules.motion.shock import BEND, Shock, rate_at_wheel, shock_length, shock_ratio_at
 from rules.shop.motion_sheet.section import (
     NOT_REACHED,
     SheetTable,
     estimates,
+    figure_and_unit,
     length_of,
     reason,
+    rise_and_fall,
     signed,
     unit_of,
 )
 
 _HUNG, _MOVING, _DESIGN_TYRE = name("hung_front"), name("moving_front"), name("design_tyre_diameter")
+_SHOCK, _RATE = name("shock_ends"), name("wheel_rate")
+_LONE, _LINKAGE = name("lone_front"), name("steering.linkage")
 
 _STEP: dict[Units, float] = {"inch": INCH, "metric": 25.0}
 """mm of travel from one row to the next."""
@@ -69,6 +74,118 @@ def travel_section(
     )
     notes += estimates(judged, _HUNG, _MOVING, _DESIGN_TYRE)
     return SheetTable("", tuple(notes), columns, rows)
+
+
+@reads
+def one_wheel_section(
+    lone_front: FrontEnd,
+    bump_travel: Mm,
+    droop_travel: Mm,
+    lower_hinge: Hinge,
+    upper_hinge: Hinge,
+    design_tyre_diameter: Mm | None,
+    *,
+    judged: Judged,
+) -> SheetTable | None:
+    """One wheel up or down, the other at ride height, the steering held: toe, camber to the ground and trail."""
+    tread, units, flat = design_tyre_diameter, judged.shown_in, lower_hinge.flat or upper_hinge.flat
+    unit = unit_of(units)
+    across = answer(judged.worked.known, _LINKAGE) == "one rod across"
+    notes = (
+        "The body level, the other wheel straight ahead at ride height with the toe as set, which it keeps. Signs as above; "
+        "trail: from the contact forward to where the steering axis meets the ground.",
+        "One rod across: its other end is held as by the steering box; a drag link's own steering of the wheel is not in it."
+        if across
+        else "Each wheel has a tie rod of its own, so its toe is that of the table above.",
+        *(("Trail is left out: an arm is entered from the front only.",) if flat else ()),
+        *estimates(judged, _LONE, _DESIGN_TYRE),
+    )
+    columns = (
+        f"Travel ({unit})",
+        "Toe (deg)",
+        f"Toe ({unit})",
+        "Camber (deg)",
+        f"Trail ({unit})",
+        "Toe left",
+        "Toe right",
+    )
+    rows = tuple(
+        _lone_row(lone_front, tread, flat, *place, units)
+        for place in _ends_and_halves(droop_travel, bump_travel, units)
+    )
+    return SheetTable("", notes, columns, rows)
+
+
+def _ends_and_halves(droop: float, bump: float, units: Units) -> Iterator[tuple[float, str]]:
+    """Full droop, half of it, ride, half bump and full bump: travels in mm, and what each is called."""
+    for travel, called in ((-droop, " droop"), (-droop / 2, ""), (0.0, ""), (bump / 2, ""), (bump, " bump")):
+        words = show(travel, "mm", units).rpartition(" ")[0]
+        yield travel, "0 RIDE" if not travel else f"{'+' if travel > 0 else ''}{words}{called}"
+
+
+def _lone_row(
+    front: FrontEnd, tread: float | None, flat: bool, travel: float, words: str, units: Units
+) -> tuple[str, ...]:
+    toe = _toe(front, travel)
+    if isinstance(toe, str):
+        return (words, toe, *("-" for _ in range(5)))
+    pose = front.at(travel, 0.0)
+    return (
+        words,
+        signed(degrees(toe), 2),
+        "-" if tread is None else length_of(tread * sin(toe), units, 2),
+        signed(degrees(pose.camber), 2),
+        "-" if flat else length_of(pose.landing[0] - pose.contact[0], units, 1),
+        "",
+        "",
+    )
+
+
+@reads
+def spring_section(
+    hung_front: FrontEnd,
+    shock_ends: Shock,
+    bump_travel: Mm,
+    droop_travel: Mm,
+    spring_rate: NewtonPerMm | None,
+    spring_squeeze: Mm | None,
+    shock_at_ride: Mm | None,
+    *,
+    judged: Judged,
+) -> SheetTable | None:
+    """Shock and spring at every step of the travel: length, ratio, and where the spring is known its rate at the wheel."""
+    units = judged.shown_in
+    known = spring_rate is not None and spring_squeeze is not None and shock_at_ride is not None
+    columns = [f"Travel ({unit_of(units)})", f"Shock, eye to eye ({unit_of(units)})", "Spring ratio"]
+    columns += [f"Rate at the wheel ({figure_and_unit(0.0, 'N/mm', units)[1]})"] if known else []
+    rows, ratios, rates = [], [], []
+    inside = 2 * BEND
+    for travel, words in _travels(droop_travel, bump_travel, units):
+        near = min(max(travel, inside - droop_travel), bump_travel - inside)
+        try:
+            long, ratio = shock_length(hung_front, shock_ends, travel), shock_ratio_at(hung_front, shock_ends, near)
+            cells = [length_of(long, units, 1).lstrip("+"), f"{ratio:.3f}"]
+            ratios.append(ratio)
+            if spring_rate is not None and spring_squeeze is not None and shock_at_ride is not None:
+                squeezed = spring_squeeze + shock_at_ride - long
+                rates.append(
+                    rate_at_wheel(hung_front, shock_ends, near, spring_rate, squeezed) if squeezed > 0 else 0.0
+                )
+                cells.append(figure_and_unit(rates[-1], "N/mm", units)[0])
+        except CannotReach as limit:
+            words += f" {NOT_REACHED}: locks at {show(limit.reached, 'mm', units)}"
+            cells = ["-"] * (len(columns) - 1)
+        rows.append((words, *cells, "", ""))
+    notes = (
+        "Spring ratio: how far the shock closes for a unit the wheel rises. Rate: the spring's alone, no bump rubber, 0 where it "
+        "is loose. The last columns are for the shock as measured.",
+        *([] if known else [f"Rate is not worked out: {reason(judged, _RATE.origin)}."]),
+        *estimates(judged, _HUNG, _SHOCK, *([_RATE] if known else [])),
+    )
+    below = [f"From full droop to full bump the spring ratio {rise_and_fall(ratios)}"] if ratios else []
+    if below:
+        below = [f"{below[0]}, the rate at the wheel {rise_and_fall(rates)}." if rates else f"{below[0]}."]
+    return SheetTable("", notes, (*columns, "Shock left", "Shock right"), tuple(rows), below=tuple(below))
 
 
 def _travels(droop: float, bump: float, units: Units) -> Iterator[tuple[float, str]]:

@@ -127,13 +127,36 @@ def bump_toe_turned(
 
 @value(
     "travel",
+    formula="as it moves; with one rod across the other wheel's end of the rod stands still, straight at ride height",
+    source=EXACT,
+)
+def lone_front(moving_front: FrontEnd, steering_linkage: SteeringLinkage) -> FrontEnd:
+    """The left corner as it travels alone, the steering held.
+
+    A tie rod of its own does as when both travel. One rod across then is a tie rod from a fixed inner end: the other wheel's
+    arm, held as by the steering box.
+
+    >>> lone_front(parallel_arms(), parallel_arms().linkage) == parallel_arms()
+    True
+    """
+    if steering_linkage.inner is not None:
+        return moving_front
+    end = moving_front.at(0.0, 0.0).tie_rod_end
+    assert end is not None
+    centre = steering_linkage.centre_line
+    other = SteeringLinkage("rack", mirrored(end, centre), centre, travel=SLIDE, toe=steering_linkage.toe)
+    return moving_front.steered(moving_front.upright, other)
+
+
+@value(
+    "travel",
     formula="2 x design tyre diameter x sin(largest - least angle of a wheel that travels as bump toe is looked at), while "
     "the other stands straight at ride height; one rod across only",
     source=EXACT,
     heavy=True,
 )
 def bump_toe_alone(
-    moving_front: FrontEnd,
+    lone_front: FrontEnd,
     travel_reached: Sweep,
     steering_linkage: SteeringLinkage,
     droop_travel: Mm,
@@ -142,24 +165,19 @@ def bump_toe_alone(
 ) -> Mm:
     """Bump steer of a wheel that travels alone, one rod across, mm as bump_toe is told: the rod's other end stands still.
 
-    The other wheel is held as by the steering box: a rod from its arm is a tie rod from a fixed inner end. Level arms of 300 mm
-    and a rod of 1200 mm from arm to arm, 60 mm up: the arm's end goes in by 6.0612, the rod's own end by 1200 - root(1200^2 -
-    60^2) = 1.501; what is left, 4.560 mm, turns an arm of some 130 mm by 0.035 rad, 56 mm on 800 mm of tyre, both wheels' worth.
+    Level arms of 300 mm and a rod of 1200 mm from arm to arm, 60 mm up: the arm's end goes in by 6.0612, the rod's own end by
+    1200 - root(1200^2 - 60^2) = 1.501; what is left, 4.560 mm, turns an arm of some 130 mm by 0.035 rad, 56 mm on 800 mm of
+    tyre, both wheels' worth.
 
     >>> front = parallel_arms()
     >>> across = SteeringLinkage("one rod across", None, -800.0, stop=0.5)
-    >>> moving = front.steered(front.upright, across)
-    >>> 50.0 < bump_toe_alone(moving, parallel_sweep(), across, 60.0, 60.0, 800.0) < 60.0
+    >>> alone = lone_front(front.steered(front.upright, across), across)
+    >>> 50.0 < bump_toe_alone(alone, parallel_sweep(), across, 60.0, 60.0, 800.0) < 60.0
     True
     """
     if steering_linkage.inner is not None:
         raise DoesNotApply("each wheel has a tie rod of its own, so it is steered alike whether one travels or both")
-    end = moving_front.at(0.0, 0.0).tie_rod_end
-    assert end is not None
-    centre = steering_linkage.centre_line
-    other = SteeringLinkage("rack", mirrored(end, centre), centre, travel=SLIDE, toe=steering_linkage.toe)
-    alone = moving_front.steered(moving_front.upright, other)
-    return toe(design_tyre_diameter, _steer_spread(alone, _looked_at(droop_travel, bump_travel)))
+    return toe(design_tyre_diameter, _steer_spread(lone_front, _looked_at(droop_travel, bump_travel)))
 
 
 FIT = (

@@ -10,7 +10,7 @@ from rules.measure.units import Kg, Mm, NewtonPerMm, PerMinute, Ratio, Share
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach
 from rules.motion.search import last_that_holds
-from rules.motion.shock import Shock, shock_length, shock_ratio_at
+from rules.motion.shock import BEND, Shock, rate_at_wheel, shock_length, shock_ratio_at
 from rules.motion.sweep import Sweep
 from rules.sheet.spring import Spring
 from rules.tables import sources
@@ -18,8 +18,7 @@ from rules.values.steering.spring import TURNS_WITH_ARM
 from rules.values.steering.travel import BUMP_AND_DROOP, end_of
 
 NO_SPRING = "the spring's rate is not entered, so the spring was not judged"
-BEND = 1.0
-"""mm of travel either side over which it is seen how the ratio changes."""
+VIRTUAL_WORK = sources.STATICS.saying("virtual work: what the wheel feels is the spring's force times the ratio")
 
 
 @value(
@@ -72,30 +71,57 @@ def spring_carries(spring_squeeze: Mm, spring_rate: NewtonPerMm, spring_ratio: R
 @value(
     "spring",
     formula="rate x ratio^2 + rate x squeeze x change of the ratio for a mm of travel, at ride height",
-    source=sources.STATICS.saying("virtual work: what the wheel feels is the spring's force times the ratio"),
+    source=VIRTUAL_WORK,
 )
-def wheel_rate(
-    spring_rate: NewtonPerMm, spring_squeeze: Mm, spring_ratio: Ratio, shock_ends: Shock, hung_front: FrontEnd
-) -> NewtonPerMm:
+def wheel_rate(spring_rate: NewtonPerMm, spring_squeeze: Mm, shock_ends: Shock, hung_front: FrontEnd) -> NewtonPerMm:
     """How stiff the spring is at the wheel at ride height, N/mm.
 
     The ratio is 200 / root(182500 - 400 x rise), so it grows by 40000 / 427.2002^3 = 0.000513 for a mm:
     40 x (0.46816^2 + 80 x 0.000513) = 10.409.
 
     >>> front, shock = parallel_arms(), shock_half_way()
-    >>> round(wheel_rate(40.0, 80.0, 0.46816, shock, front), 3)
+    >>> round(wheel_rate(40.0, 80.0, shock, front), 3)
     10.409
     """
     try:
-        bend = (shock_ratio_at(hung_front, shock_ends, BEND) - shock_ratio_at(hung_front, shock_ends, -BEND)) / (
-            2 * BEND
-        )
+        return rate_at_wheel(hung_front, shock_ends, 0.0, spring_rate, spring_squeeze)
     except CannotReach:
         raise OutsideRange(
             "the arms lock at ride height",
             change="Put right the arms' inner pivots: lower arm front, height, or upper arm front, height, first.",
         ) from None
-    return spring_rate * (spring_ratio**2 + spring_squeeze * bend)
+
+
+@value(
+    "spring",
+    formula="as at ride height, [0.08 in | 2 mm] inside full {which}; nought where the spring is loose there",
+    source=VIRTUAL_WORK,
+    each=BUMP_AND_DROOP,
+)
+def wheel_rate_which(
+    spring_rate: NewtonPerMm,
+    spring_squeeze: Mm,
+    shock_at_ride: Mm,
+    shock_at_which: Mm,
+    shock_ends: Shock,
+    hung_front: FrontEnd,
+    which_travel: Mm,
+    which: str,
+) -> NewtonPerMm:
+    """How stiff the spring is at the wheel at full {which}, N/mm; a bump rubber is not in it.
+
+    58 up the ratio is 200 / 399.1240 and grows by 40000 / 399.1240^3 for a mm, the spring 80 + 29.0796 short:
+    40 x (0.25110 + 109.0796 x 0.000629) = 12.789. 58 down 200 / 453.5416, 40000 / 453.5416^3 and 80 - 27.2225: 8.683.
+
+    >>> front, shock = parallel_arms(), shock_half_way()
+    >>> ends = {"bump": 398.1206, "droop": 454.4227}
+    >>> [round(wheel_rate_which(40.0, 80.0, 427.2002, long, shock, front, 60.0, end), 3) for end, long in ends.items()]
+    [12.789, 8.683]
+    """
+    end = end_of(which, which_travel)
+    inside = end + (2 * BEND if end < 0 else -2 * BEND)
+    squeezed = spring_squeeze + shock_at_ride - shock_at_which
+    return rate_at_wheel(hung_front, shock_ends, inside, spring_rate, squeezed) if squeezed > 0 else 0.0
 
 
 @value(

@@ -104,13 +104,26 @@ def caliper_bracket_section(
     return flat_plate(width, needed("plate.bracket_thickness", bracket_thickness))
 
 
+@value("upright", formula="as entered, else by the places of pads and bolts on the rotor", source=sources.GEOMETRY)
+def pads_beyond_bolts(pads_beyond_caliper_bolts: Mm | None, pads_from_bolts: Mm | None) -> Mm:
+    """From the line through the caliper's bolts to the middle of the pads, mm. An estimate until it is entered.
+
+    >>> pads_beyond_bolts(18.0, 20.0), float(pads_beyond_bolts(None, 20.0))
+    (18.0, 20.0)
+    """
+    if pads_beyond_caliper_bolts is not None:
+        return pads_beyond_caliper_bolts
+    field = "bolts.pads_beyond_caliper_bolts"
+    return Estimate(needed(field, pads_from_bolts), measure=field)
+
+
 @value("upright", formula="yield / von Mises stress at the root of the bracket: brake torque / pad radius as a force along "
        "the rotor's edge, x free length and the pads' reach beyond the bolts, and x offset as twist", source=MISES)  # fmt: skip
 def caliper_bracket_safety(
     caliper_bracket_section: Section,
     bracket_arm_length: Mm | None,
     bracket_arm_offset: Mm | None,
-    pads_beyond_caliper_bolts: Mm | None,
+    pads_beyond_bolts: Mm | None,
     upright_yield: MPa,
     brake_effective_radius: Mm | None,
     part_loads: CornerLoads,
@@ -124,7 +137,7 @@ def caliper_bracket_safety(
     >>> round(caliper_bracket_safety(flat_plate(60.0, 10.0), 60.0, 0.0, None, 250.0, 100.0, loads), 3)
     11.471
     """
-    lever, factors = (bracket_arm_length or 0.0) + (pads_beyond_caliper_bolts or 0.0), []
+    lever, factors = (bracket_arm_length or 0.0) + (pads_beyond_bolts or 0.0), []
     for case in part_loads.cases:
         force = caliper_force(case, brake_effective_radius)
         acting = SectionLoads(shear_u=force, moment_v=force * lever,
@@ -192,6 +205,7 @@ def snout_safety(
     return worst("snout", factors)
 
 
+ROUND: tuple[ArmForm, ...] = ("round bar", "round tube")
 FLAT_WALLED: tuple[Beam, ...] = ("box", "channel")
 """Beams with a flat wall that a steering arm may be welded to the middle of."""
 
@@ -226,7 +240,7 @@ def wall_under_arm(
 ) -> Wall:
     """The wall under the steering arm's weld: the arm's width lies across it, its height along.
 
-    >>> wall_under_arm(True, "box", 5.0, 100.0, "flat bar", 50.0, 50.0, None).words_in("metric")
+    >>> wall_under_arm(True, "box", 5.0, 100.0, "round bar", 50.0, 50.0, None).words_in("metric")
     '5 mm thick, 100 mm wide, under 50 mm x 50 mm'
     """
     if arm_on_wall == 0:
@@ -241,7 +255,7 @@ def wall_under_arm(
     length, across = whole(arm)
     if across >= wide:
         raise DoesNotApply("the steering arm is as wide as that wall, so it stands on what holds the wall's edges")
-    height = across if steering_arm_height is None else steering_arm_height
+    height = across if steering_arm_form in ROUND else needed("upright.steering_arm_height", steering_arm_height)
     return Wall(thick, wide, counted_across(across, wide), height, length)
 
 

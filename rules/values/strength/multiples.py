@@ -5,10 +5,11 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 
 from rules.graph.asking import given
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotJudged
+from rules.graph.results import Estimate, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Mm, MPa, NewtonMetre, Ratio
+from rules.measure.units import Kg, Mm, MPa, Newton, NewtonMetre, Ratio
 from rules.sheet.loads import MultiplesAsked
+from rules.strength import brake
 from rules.strength.load_cases import Multiples
 from rules.tables import sources
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
@@ -18,6 +19,8 @@ NOT_ASKED = "strength was not asked for; answer yes to judge the strength under 
 HEIGHT_OF_TRACK = 0.425
 """Height of the centre of gravity over the track where it is not entered: the outer wheel of a corner of 1 g then carries 1.85
 times its standing load. Common practice, no source: cars lie near 0.35 to 0.45 of their track, and these are raised."""
+BRAKE_OVER_GRIP = 2.0
+"""Torque of a front brake that nobody worked out, in times what the tyre grips. This program's own."""
 ALL_OF_THE_AXLE = 2.0
 """Times the standing load that the outer wheel can carry at most: the inner one is then in the air."""
 
@@ -83,18 +86,75 @@ def outer_wheel_multiple(cornering_multiple: Ratio, centre_of_gravity_height: Mm
 
 @value(
     "loads",
-    formula="torque of one front brake x the greater of: 1; line pressure the foot makes / line pressure it is counted with",
+    formula="the greater of: line pressure as entered, line pressure the foot as entered makes",
     source=sources.STATICS,
 )
-def most_brake_torque(
-    front_brake_torque: NewtonMetre, line_pressure: MPa, worked_line_pressure: MPa | None
-) -> NewtonMetre:
-    """Torque of one front brake under the harder of: the hard stop as counted, and the foot as entered, N m.
+def most_line_pressure(line_pressure: MPa | None, worked_line_pressure: MPa | None, pedal_effort: Newton | None) -> MPa:
+    """Front line pressure under the harder of: the hard stop as counted, and the foot as entered, MPa.
 
-    >>> most_brake_torque(1500.0, 7.0, 10.5), most_brake_torque(1500.0, 7.0, None)
-    (2250.0, 1500.0)
+    >>> most_line_pressure(7.0, 10.5, 500.0), most_line_pressure(None, 10.5, 500.0), most_line_pressure(7.0, None, None)
+    (10.5, 10.5, 7.0)
     """
-    return front_brake_torque * max(1.0, (worked_line_pressure or 0.0) / line_pressure)
+    if worked_line_pressure is None and pedal_effort is not None:
+        raise Waits("worked_line_pressure")
+    if worked_line_pressure is None and line_pressure is None:
+        raise Waits("caliper.line_pressure")
+    return max(line_pressure or 0.0, worked_line_pressure or 0.0)
+
+
+@value(
+    "loads", formula="2 x pad friction x clamp on one pad at that pressure x effective radius", source=sources.STATICS
+)
+def strongest_brake_torque(
+    pad_friction: Ratio,
+    most_line_pressure: MPa,
+    piston_diameter: Mm,
+    pistons_per_side: int,
+    brake_effective_radius: Mm,
+) -> NewtonMetre:
+    """Torque of one front brake at the greatest line pressure known, N m.
+
+    Clamp 7 MPa x pi x 54^2 / 4 = 16031.55 N; 2 x 0.38 x 16031.55 x 0.124 m.
+
+    >>> round(strongest_brake_torque(0.38, 7.0, 54.0, 1, 124.0), 2)
+    1510.81
+    """
+    clamp = brake.piston_force(most_line_pressure, piston_diameter, pistons_per_side)
+    return brake.brake_torque(pad_friction, clamp, brake_effective_radius) / 1000
+
+
+@value(
+    "loads",
+    formula="as worked out; where an entry of the brake misses, twice what the tyre grips, or a grip of 1 where that is not "
+    "known either, and no less than braking multiple x standing load x wheel centre height",
+    source=sources.COMMON_PRACTICE.saying("front brakes lie between what the tyre grips and twice that"),
+)
+def most_brake_torque(
+    strongest_brake_torque: NewtonMetre | None,
+    pad_friction: Ratio | None,
+    piston_diameter: Mm | None,
+    pistons_per_side: int | None,
+    most_line_pressure: MPa | None,
+    wheel_grip_torque: NewtonMetre | None,
+    braking_multiple: Ratio,
+    corner_weight: Kg,
+    wheel_centre_height: Mm,
+) -> NewtonMetre:
+    """The hardest that one front brake can hold its wheel, N m. An estimate, and a high one, while an entry of it misses.
+
+    100 kg at 400 mm are 392.266 N m: twice that where grip is not known; 2.5 times where that multiple asks for it.
+
+    >>> part = (None, 0.38, None, 1, 7.0)
+    >>> [round(float(most_brake_torque(*part, *known, 100.0, 400.0)), 1) for known in ((900.0, 1.5), (None, 1.5), (None, 2.5))]
+    [1800.0, 784.5, 980.7]
+    """
+    if strongest_brake_torque is not None:
+        return strongest_brake_torque
+    if pad_friction is piston_diameter is pistons_per_side is most_line_pressure is None:
+        raise NotJudged("the front brake is not entered, so what it makes is not counted", "strongest_brake_torque")
+    standing = corner_weight * GRAVITY * wheel_centre_height / 1000
+    grips = standing if wheel_grip_torque is None else wheel_grip_torque
+    return Estimate(max(braking_multiple * standing, BRAKE_OVER_GRIP * grips), measure="strongest_brake_torque")
 
 
 @value(

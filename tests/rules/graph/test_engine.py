@@ -304,6 +304,15 @@ def test_two_estimates_are_both_named_once() -> None:
     assert graph.work_out({"wheel.width": 100.0}).estimated["room"] == ("wheel.measured", "wheel.bore")
 
 
+def test_an_estimate_for_a_value_names_what_that_waits_for() -> None:
+    @plain_value
+    def most(half_overall: Mm | None) -> Mm:
+        return Estimate(400.0, measure="half_overall") if half_overall is None else half_overall
+
+    graph = Graph(fields("wheel.width", "wheel.measured"), [overall, half_overall, most], [])
+    assert graph.work_out({}).estimated["most"] == ("wheel.width",)
+
+
 def test_what_is_not_judged_is_handed_down_with_its_reason() -> None:
     @plain_value
     def gap(half_width: Mm) -> Mm:

@@ -3,7 +3,9 @@
 from dataclasses import replace
 
 from rules.judging.banding import banded, with_the_weakest_watched
+from rules.judging.judge import judge
 from rules.judging.weakest_part import factor_table
+from rules.sheet import read_sheet
 from rules.strength.margin import Margin
 from sample_sheets import FINISHED, document
 from tests.support.judging import judged_document
@@ -32,9 +34,27 @@ def test_parts_within_a_tenth_of_the_least_are_watched_and_no_others() -> None:
     margins = {value: Margin(3.0, "bump", "yield", part=value) for value in banded().values()}
     margins |= {"plate_safety": Margin(2.0, "bump", "yield", part="a"), "snout_safety": Margin(2.19, "rock", "yield", part="b"),
                 "hub_bolts_safety": Margin(2.2, "rock", "yield", part="c")}  # fmt: skip
-    found = with_the_weakest_watched(shown, margins)
+    found = with_the_weakest_watched(shown, margins, frozenset(), ", ".join)
     assert {one.check for one in found if one.verdict == "watch"} == {"hub-plate", "snout-strength"}
-    assert {one.verdict for one in with_the_weakest_watched(found, {})} == {
+    assert {one.verdict for one in with_the_weakest_watched(found, {}, frozenset(), ", ".join)} == {
         "watch",
         "shown",
     }  # nothing known: as it was
+
+
+def test_a_factor_that_rests_on_an_answer_asked_about_says_so_until_it_is_confirmed() -> None:
+    """A lever of 0.9 in where the pivot's place gives 1.5: the weld reads 2.64 instead of 1.89."""
+    sheet = document("scree_ox_strength")
+    sheet["weld_lower"]["load_inboard"] = "0.9 in"
+    before = judged_document(document("scree_ox_strength"))
+    odd = judge(read_sheet(sheet), before=before)
+    found = next(one for one in odd.findings if one.check == "lower-weld-strength")
+    assert found.verdict == "shown"
+    assert found.text.endswith(
+        "It may read too good until this is confirmed or put right: weld lower load inboard of the weld."
+    )
+    (row,) = (line for line in factor_table(odd) if "  lower weld  " in line)
+    assert "asked about" in row
+    sheet["confirmed"]["weld_lower.load_inboard"] = "0.9 in"
+    assert "asked about" not in "".join(factor_table(judge(read_sheet(sheet), before=odd)))
+    assert judge(before.sheet, before=odd).findings == before.findings

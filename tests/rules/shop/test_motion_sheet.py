@@ -1,19 +1,24 @@
 """The motion sheet's tables: figures against hand-worked linkages, what is blank, and what is left out with its reason."""
 
 from collections.abc import Callable, Mapping
-from math import cos, degrees, hypot, radians, sin, sqrt
+from math import asin, atan2, cos, degrees, hypot, radians, sin, sqrt
+from typing import Any
 
+import numpy as np
 import pytest
+from scipy.interpolate import CubicSpline
 from scipy.optimize import brentq
+from scipy.spatial.transform import Rotation
 
 from rules.judging.judge import Judged
 from rules.motion.place_words import in_units, place
+from rules.motion.shock import shock_length
 from rules.shop.checklist import ChecklistLine, checklist
 from rules.shop.motion_sheet import SheetTable, is_known, sections
 
 Judge = Callable[[Mapping[str, object]], Judged]
 Moving = dict[str, object]
-LENGTHS, TRAVEL, LOCK, RETURN, CASTOR, JOINTS, GAPS, DRIVING, SET_UP = range(9)
+LENGTHS, TRAVEL, LONE, SPRING, LOCK, RETURN, CASTOR, JOINTS, GAPS, DRIVING, SET_UP = range(11)
 
 
 def travel_row(judged: Judged, first: str) -> tuple[str, ...]:
@@ -359,7 +364,8 @@ def test_what_each_angle_is_worth_stands_below(judged: Judge) -> None:
     Levers: 50 + 70.5308 = 120.5308 mm at wheel-centre height, 50 mm at the ground, both by cos 10 deg = 0.984808.
     """
     below = sections(judged(CASE_A))[RETURN].below
-    assert below == (
+    assert below[0] == "From straight ahead to full lock: return rises all the way."
+    assert below[1:] == (
         "Return with both wheels turned 20 deg about their axes: 33.38 N m. With one at nought:",
         "Castor: without it 33.38 N m.",
         "Steering-axis inclination: without it 0 N m.",
@@ -633,3 +639,104 @@ def test_one_of_the_two_leaves_the_other_not_judged(judged: Judge, moving: Movin
     assert set(STEERS) <= steering.keys() and not set(STEERS) & arms.keys()
     assert arms["turn.toe-straight"].target == ""  # nothing on the motion sheet to compare with
     assert "settle.motion" not in shop_lines(judged(moving))
+
+
+# One wheel, and the spring over the travel
+
+
+def test_with_a_tie_rod_of_its_own_a_wheel_alone_has_the_toe_of_both(judged: Judge, moving: Moving) -> None:
+    tables = sections(judged(moving))
+    both = dict(zip(column(tables[TRAVEL], "Travel (mm)"), column(tables[TRAVEL], "Toe (deg)"), strict=True))
+    alone = dict(zip(column(tables[LONE], "Travel (mm)"), column(tables[LONE], "Toe (deg)"), strict=True))
+    assert {ends: alone[ends] for ends in both if ends in alone} == {
+        ends: both[ends] for ends in ("-90 droop", "0 RIDE", "+110 bump")
+    }
+    assert list(alone) == ["-90 droop", "-45", "0 RIDE", "+55", "+110 bump"]
+    assert any("its toe is that of the table above" in note for note in tables[LONE].notes)
+
+
+def test_one_rod_across_steers_a_wheel_alone_by_the_end_that_stands_still(judged: Judge, moving: Moving) -> None:
+    """Closed by scipy: the upright held straight at its travel is turned about its axis until the rod has its length again."""
+    across = {name: None for name in moving if name.startswith("steering.inner") or name == "steering.rack_travel"}
+    found = judged({**moving, **across, **ONE_ROD})
+    known, table = found.worked.known, sections(found)[LONE]
+    front, track = known["moving_front"], known["job.track"]
+    ride = np.array(front.straight(0.0).tie_rod_end)
+    fixed = np.array([ride[0], -track - ride[1], ride[2]])
+    for row, travel in ((table.rows[0], -90.0), (table.rows[-1], 110.0)):
+        pose = front.straight(travel)
+
+        def turned(angle: float, of: Any, pose: Any = pose) -> Any:
+            return Rotation.from_rotvec(angle * np.array(pose.axis)).apply(np.array(of))
+
+        def misfit(angle: float, pose: Any = pose, turned: Any = turned) -> float:
+            end = np.array(pose.lower) + turned(angle, np.array(pose.tie_rod_end) - np.array(pose.lower))
+            return float(np.linalg.norm(end - fixed) - np.linalg.norm(ride - fixed))
+
+        spin = turned(brentq(misfit, -0.3, 0.3), pose.spin)
+        toe = -degrees(atan2(-spin[0], spin[1]))
+        assert abs(toe) > 0.1 and float(row[1]) == pytest.approx(toe, abs=0.006)
+        assert float(row[3]) == pytest.approx(degrees(asin(-spin[2])), abs=0.006)
+    assert any("held as by the steering box" in note for note in table.notes)
+
+
+def test_trail_through_the_travel_of_a_wheel_alone(judged: Judge, moving: Moving) -> None:
+    """Where the line through both pivots meets the ground, ahead of the contact: by hand from the pose's own points."""
+    found = judged(moving)
+    table, front = sections(found)[LONE], found.worked.known["moving_front"]
+    for row, travel in ((table.rows[0], -90.0), (table.rows[2], 0.0), (table.rows[-1], 110.0)):
+        pose = front.at(travel, 0.0)
+        (x, _, z), (ahead, _, up), contact = pose.lower, pose.upper, pose.contact
+        meets = x - (ahead - x) / (up - z) * (z - contact[2])
+        assert float(row[4]) == pytest.approx(meets - contact[0], abs=0.06)
+
+
+def test_arms_from_the_front_only_have_no_trail(judged: Judge, moving: Moving) -> None:
+    sides = ("_front_ahead", "_rear_ahead", "_rear_from_centre", "_rear_height")
+    flat = {name: entry for name, entry in moving.items() if not name.startswith("arms.") or not name.endswith(sides)}
+    table = sections(judged(flat))[LONE]
+    assert set(column(table, "Trail (mm)")) == {"-"} and any("Trail is left out" in note for note in table.notes)
+
+
+SPRUNG = {
+    "spring.rate": "28 N/mm",
+    "spring.preload": "10 mm",
+    "spring.free_length": "300 mm",
+    "spring.solid_length": "90 mm",
+}
+
+
+def test_the_spring_s_table_is_the_slope_and_the_bend_of_its_energy(judged: Judge, moving: Moving) -> None:
+    """Energy 28 / 2 x squeeze^2 of a spring 10 mm squeezed with the shock open at 580: scipy's spline gives force and rate."""
+    found = judged({**moving, **SPRUNG})
+    table, known = sections(found)[SPRING], found.worked.known
+    front, shock = known["hung_front"], known["shock_ends"]
+    places = [float(place) for place in range(-90, 111, 2)]
+    squeezed = [590 - shock_length(front, shock, place) for place in places]
+    energy = CubicSpline(places, [14 * squeeze**2 for squeeze in squeezed])
+    lengths, ratios, rates = (column(table, heading) for heading in
+                              ("Shock, eye to eye (mm)", "Spring ratio", "Rate at the wheel (N/mm)"))  # fmt: skip
+    for number, travel in ((1, -75.0), (4, 0.0), (7, 75.0)):
+        squeeze = 590 - shock_length(front, shock, travel)
+        assert float(lengths[number]) == pytest.approx(590 - squeeze, abs=0.06)
+        assert float(ratios[number]) == pytest.approx(energy(travel, 1) / 28 / squeeze, abs=0.001)
+        assert float(rates[number]) == pytest.approx(energy(travel, 2), rel=0.01)
+    for end, travel in (("bump", 108.0), ("droop", -88.0)):
+        assert known[f"wheel_rate_{end}"] == pytest.approx(energy(travel, 2), rel=0.01)
+    assert len(table.below) == 1 and table.below[0].startswith("From full droop to full bump the spring ratio ")
+
+
+def test_a_loose_spring_has_no_rate_and_an_unknown_one_no_column(judged: Judge, moving: Moving) -> None:
+    """Free with the shock open 580 long and 60 mm of slack: it is loose while the shock is longer than 520."""
+    loose = sections(judged({**moving, **SPRUNG, "spring.preload": "-60 mm"}))[SPRING]
+    assert column(loose, "Rate at the wheel (N/mm)")[0] == "0" and column(loose, "Rate at the wheel (N/mm)")[-1] != "0"
+    without = sections(judged({**moving, **SPRUNG, "spring.rate": None}))[SPRING]
+    assert not any("Rate" in heading for heading in without.columns)
+    assert any(note.startswith("Rate is not worked out: ") for note in without.notes)
+
+
+def test_how_the_efforts_go_over_the_lock_is_said(judged: Judge, moving: Moving) -> None:
+    table = sections(judged(moving))[RETURN]
+    efforts = [float(cell) for cell in column(table, "Steering-wheel effort (N)")]
+    assert efforts == sorted(efforts)
+    assert "steering-wheel effort rises all the way" in table.below[0]

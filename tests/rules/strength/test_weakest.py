@@ -1,15 +1,17 @@
 """Which part is the weakest: the order, and what the check makes of it."""
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 
-from rules.checks.strength.gives_first import what_gives_first
+from rules.checks.strength.gives_first import strength_least, what_gives_first
 from rules.graph.results import NotJudged
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
 from rules.judging.weakest_part import ranked
-from rules.strength.margin import SAFETY, Margin
+from rules.strength.load_cases import Stance, Stances
+from rules.strength.margin import SAFETY, ClampMargin, Margin, WeldMargin
 from rules.strength.weakest import UNLIKE_KINDS, rank, tied
 
 PLATE = Margin(2.5, "bump", "yield above the hub", part="plate")
@@ -136,3 +138,37 @@ def test_every_safety_of_the_program_is_ranked() -> None:
     }
     assert set(trade().of_role(SAFETY)) == safeties
     assert {"bearing_static_safety", "tie_rod_safety"} <= safeties
+
+
+def test_a_weld_its_code_does_not_allow_stops_the_group_and_is_named() -> None:
+    """Its factor of 1.4 is no stop, the code for steady loads asks for more."""
+    weld = WeldMargin(1.4, "kerb", "throat", part="upper weld", allowed=0.93, allowed_limit="throat")
+    judgement = strength_least({"plate_safety": PLATE, "upper_weld_safety": weld}, (), True, None, None)
+    assert judgement.verdict == "stop" and "does not allow it of upper weld." in judgement.text
+    allowed = WeldMargin(1.6, "kerb", "throat", part="upper weld", allowed=1.0, allowed_limit="throat")
+    assert strength_least({"upper_weld_safety": allowed}, (), True, None, None).verdict == "watch"
+
+
+@pytest.mark.parametrize(("factor", "gives"), [(0.999, True), (1.0, False), (1.4, False)])
+def test_what_gives(factor: float, gives: bool) -> None:
+    assert Margin(factor, "kerb", "yield", part="it").gives is gives
+    assert WeldMargin(factor, "kerb", "throat", part="it", allowed=1.2).gives is gives
+    assert WeldMargin(3.0, "kerb", "throat", part="it", allowed=factor).gives is gives
+
+
+def test_parts_that_wait_and_ways_to_stand_that_were_not_tried_are_told_with_the_least_factor() -> None:
+    at_ride = Stances((Stance("ride", None, *[(0.0, 0.0, 0.0)] * 4),))  # type: ignore[arg-type]
+    told = strength_least({"plate_safety": PLATE}, ("a", "b"), True, None, at_ride).text
+    assert "1 part judged, 2 more wait for an entry and may be weaker." in told
+    assert "Nothing was tried with the wheel at full bump or full droop or its stop as inner wheel" in told
+    assert "1 more waits for an entry" in strength_least({"plate_safety": PLATE}, ("a",), True, None, None).text
+
+
+def test_what_else_to_know_stands_beside_the_factor() -> None:
+    slips = ClampMargin(1.5, "kerb", "opens", part="hub clamp", slips=0.507, slip_case="kerb")
+    assert slips.beside == "slips at 0.51"
+    assert ClampMargin(1.5, "kerb", "opens", part="hub clamp", slips=1.6, slip_case="kerb").beside == ""
+    weld = WeldMargin(1.6, "kerb", "throat", part="upper weld", allowed=1.234)
+    assert (weld.beside, PLATE.beside) == ("code 1.23", "")
+    row = replace(rank({"upper_weld_safety": weld}, {"upper_weld_safety"})[0], doubted=True)
+    assert (row.beside, row.marks) == ("code 1.23", ("estimate", "asked about"))

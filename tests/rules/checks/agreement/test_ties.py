@@ -90,8 +90,8 @@ wall-under-arm-and-beam: 100 | 95 210 | 94 80 211 1000 | 79 1001
 seam-leg-and-wall: 100 | 55 105 | 54 10 106 200 | 9 201
 upper-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
 lower-lug-width-and-edge: 100 | 150 290 | 149 100 291 1200 | 99 1201
-upper-lug-reach-derived: 100 | 75 125 | 74 50 126 200 | 49 201
-lower-lug-reach-derived: 100 | 75 125 | 74 50 126 200 | 49 201
+upper-lug-reach-derived: 100 | 90 115 | 89 50 116 200 | 49 201
+lower-lug-reach-derived: 100 | 90 115 | 89 50 116 200 | 49 201
 upper-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
 lower-ratings-alike: 1000 | 130 255 | 129 5 256 1000 | 4 1001
 link-metals-alike: 100 | 60 118 | 59 15 119 500 | 14 501

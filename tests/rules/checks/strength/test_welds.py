@@ -351,12 +351,15 @@ def test_the_conflict_about_preheat_is_shown_with_each_side(finding: FindingWith
     assert "All of them" not in finding("upper-weld-filler", thin).text
 
 
-@pytest.mark.parametrize(("allowed", "verdict"), [(0.99, "stop"), (1.0, "shown"), (1.01, "shown"), (50.0, "shown")])
+@pytest.mark.parametrize(
+    ("allowed", "verdict"), [(0.99, "stop"), (1.0, "watch"), (1.09, "watch"), (1.1, "shown"), (50.0, "shown")]
+)
 def test_strength_is_never_good(allowed: float, verdict: str) -> None:
+    """Less than a tenth over what the code allows is a watch: this program's own figure, that of a tie."""
     breaks = "the weld metal breaks"
     margin = WeldMargin(allowed * 2, "rock", breaks, part="upper weld", allowed=allowed, allowed_limit=breaks)
     judgement = weld_strength(margin, Holds(other={"few": (10_000.0, "1")}))
-    assert judgement.verdict == verdict and bool(judgement.change) == (verdict == "stop")
+    assert judgement.verdict == verdict and bool(judgement.change) == (verdict != "shown")
     assert "code for steady loads allows {allowed} times" in judgement.text
 
 

@@ -56,6 +56,9 @@ def test_left_out_it_reads_weaker_than_a_usual_answer_and_says_what_to_enter(
         (("upright.seam_leg",), "beam-seam-weld", "upright.seam_leg"),
         (("upright.arm_on_wall", "upright.arm_on_wall_width"), "wall-under-steering-arm", "upright.arm_on_wall"),
         (("upright.arm_on_wall",), "wall-under-steering-arm", "upright.arm_on_wall"),
+        (("upright.steering_arm_height",), "wall-under-steering-arm", "upright.steering_arm_height"),
+        (("upright.beam_top",), "plate-at-upper-beam-end", "upright.beam_top"),
+        (("upright.beam_bottom",), "plate-at-lower-beam-end", "upright.beam_bottom"),
     ],
 )
 def test_what_cannot_be_told_waits_once_strength_is_asked_for(
@@ -107,3 +110,52 @@ def test_what_is_counted_where_nobody_says_by_hand() -> None:
         snout_section(None, 600.0, None)
     with pytest.raises(DoesNotApply):
         snout_section(None, None, None)
+
+
+HARD_FOOT = {"brakes.pedal_effort": "200 lbf"}
+"""A foot that makes the rig's brake hold 1.84 times what its tyre grips; the bracket then gives when a rock is met."""
+
+
+@pytest.mark.parametrize(
+    "left_out",
+    ["caliper.pad_friction", "caliper.piston_diameter", "caliper.pistons_per_side", "brakes.pedal_ratio", "brakes.master_bore",
+     "brakes.effective_radius"],
+)  # fmt: skip
+def test_a_brake_that_is_not_known_counts_as_a_strong_one_and_what_it_bends_is_an_estimate(left_out: str) -> None:
+    """Twice what the tyre grips, 2 x 2453 N m, against the 4515 N m of the whole sheet: the stop stays."""
+    whole, blank = judged(HARD_FOOT), judged({**HARD_FOOT, left_out: None})
+    assert finding(whole, "caliper-bracket-strength").verdict == "stop"
+    found = finding(blank, "caliper-bracket-strength")
+    assert found.verdict == "stop" and left_out in found.estimated_from
+    if left_out != "brakes.effective_radius":  # the band of the rotor gives that one nearly as well
+        grips = blank.worked.known["wheel_grip_torque"]
+        assert blank.worked.known["most_brake_torque"] == pytest.approx(2 * grips)
+        told = finding(blank, "load-multiples")
+        assert told.verdict == "watch" and "is taken to hold its wheel with" in told.text
+
+
+def test_without_a_line_pressure_what_the_foot_makes_is_counted() -> None:
+    blank = judged({**HARD_FOOT, "caliper.line_pressure": None})
+    assert blank.worked.known["most_line_pressure"] == blank.worked.known["worked_line_pressure"]
+    assert finding(blank, "caliper-bracket-strength").verdict == "stop"
+
+
+def test_a_brake_of_which_nothing_is_entered_is_not_counted_and_that_is_said() -> None:
+    none = judged(dict.fromkeys(("caliper.pad_friction", "caliper.piston_diameter", "caliper.pistons_per_side",
+                                 "caliper.line_pressure", "brakes.pedal_effort")))  # fmt: skip
+    told = finding(none, "load-multiples")
+    assert told.verdict == "good" and "What the brake makes is not counted" in told.text
+
+
+@pytest.mark.parametrize("step", ["upright", "bolts", "brakes", "weld_upper", "weld_lower", "weld_steering_arm",
+                                  "weld_caliper_bracket", "arms", "caliper"])  # fmt: skip
+def test_no_answer_left_out_lifts_a_factor_that_still_reads_as_known(step: str) -> None:
+    """Each answer of the rig's steps in turn: a factor that rises for want of it is an estimate, or fewer cases are told."""
+    whole = judged({})
+    margins = trade().of_role(SAFETY)
+    for key in document("scree_ox_strength")[step]:
+        blank = judged({f"{step}.{key}": None})
+        for value in margins & whole.worked.known.keys() & blank.worked.known.keys():
+            lifted = blank.worked.known[value] > whole.worked.known[value] * 1.001
+            told = blank.worked.estimated.get(value) or "Nothing was tried" in finding(blank, "strength-least").text
+            assert not lifted or told, (key, value)
