@@ -153,6 +153,10 @@ def test_what_is_drawn_and_listed_with_one_thing_left_out(what: str, snapshot: S
     DRAWN[what](knowing(judged, whole))
     lines = []
     for name in sorted(whole.asked.keys() & judged.worked.known.keys()):
-        without = {key: value for key, value in judged.worked.known.items() if key != name}
+        gone = {name}
+        for node in trade().values.values():
+            if any(given.origin in gone for given in node.inputs if not (given.optional or given.into)):
+                gone.add(node.name)
+        without = {key: value for key, value in judged.worked.known.items() if key not in gone}
         lines.append(f"{name} {mark(DRAWN[what](knowing(judged, without)))}")
     assert "\n".join(lines) == snapshot
