@@ -14,7 +14,7 @@ from rules.measure.said import RoundedTo, either, filled, in_units, said, writte
         (12.0, "mm", "up", "1/2 in", "12 mm"),  # 0.4724 in, 5.8 % under a half
         (6.0, "mm", "up", "1/4 in", "6 mm"),  # 0.2362 in
         (3.0, "mm", "up", "1/8 in", "3 mm"),
-        (5.0, "mm", "up", "13/64 in", "5 mm"),  # 0.19685 in: 3/16 is less, and 7/32 is 11 % more
+        (5.0, "mm", "up", "0.2 in", "5 mm"),  # 0.19685 in: 3/16 is less, and 7/32 is 11 % more
         (2.0, "mm", "up", "0.079 in", "2 mm"),  # 0.07874 in: 5/64 is less, and 3/32 is 19 % more
         (25.0, "mm", "down", "15/16 in", "25 mm"),  # 0.9843 in: 1 is more
         (25.4, "mm", "down", "1 in", "25.4 mm"),
