@@ -93,7 +93,9 @@ def _pages(
 class _Sheet:
     """The parts of the sheet, in the order they are used."""
 
-    def __init__(self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], drawn: FiguresAtScale, *, close: bool) -> None:
+    def __init__(
+        self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], drawn: FiguresAtScale, *, close: bool
+    ) -> None:
         self.flow, self.judged, self.marks, self.drawn, self.close = flow, judged, marks, drawn, close
         self.most = _CLOSE_LINES if close else _LINES
         self.on_figure: tuple[int, ...] = ()
