@@ -135,10 +135,13 @@ def _used(node: Node, judged: Judged) -> list[str]:
 
 def _rests_on(graph: Graph, node: Node, judged: Judged) -> set[str]:
     above: set[str] = set()
-    for name in _used(node, judged):
-        above.add(name)
-        if name in graph.values:
-            above |= _rests_on(graph, graph.values[name], judged)
+    to_look_at = _used(node, judged)
+    while to_look_at:
+        name = to_look_at.pop()
+        if name not in above:
+            above.add(name)
+            if name in graph.values:
+                to_look_at += _used(graph.values[name], judged)
     return above
 
 
