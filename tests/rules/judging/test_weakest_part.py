@@ -22,8 +22,8 @@ def test_the_table_has_every_part_worst_first_with_both_columns() -> None:
     assert factor_table(replace(judged, worked=worked)) == [
         "factor  on yield  part       counted on       worst case",
         "  1.25      1.25  plate      yield, estimate  rock",
-        "     3       3.4  hub bolts  proof load       bump",
-        "    12            tie rod    maker's rating   rock",
+        "  3.00      3.40  hub bolts  proof load       bump",
+        " 12.00            tie rod    maker's rating   rock",
     ]
     assert factor_table(judged) == []
 
