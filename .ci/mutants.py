@@ -41,6 +41,8 @@ LEFT = KEPT.with_name("survived.json")
 STAGES = (1.5, 5.0)
 """Seconds' worth of tests run at a time, as long as none fails; after these the rest, as far as `--longest` goes."""
 MEMORY = 6 << 30
+OF_ALL = "tests/test_kept"
+"""How the files begin that keep all that is worked out, drawn and written down; they are tried early, whatever the change."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,11 +106,13 @@ class Project:
         about_all = {file for file in self._reach if "/rules/" in file and Path(file).parent in Path(own).parents}
         coming |= {test for test in self._seconds if test.partition("::")[0] in about_all}
         near |= {test for test in self._seconds if test.startswith(own)}
+        if not mutation.in_function:  # they look a name up, which no line shows
+            coming |= {test for test in self._seconds if test.startswith(OF_ALL)}
 
         def order(test: str) -> tuple[bool, float]:
             file = test.partition("::")[0]
             about = (
-                file.startswith(own)
+                file.startswith((own, OF_ALL))
                 or file in about_all
                 or module in test
                 or any(name in self._test_sources[file] for name in names)

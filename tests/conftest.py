@@ -3,6 +3,10 @@
 No example has a time it must be done in, and none is drawn too slowly: a busy machine fails no test.
 """
 
+import gc
+from collections.abc import Generator
+
+import pytest
 from hypothesis import HealthCheck, settings
 
 from tests.support.examples import IN_THE_SUITE
@@ -12,3 +16,15 @@ ANY_SPEED = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow]
 settings.register_profile("the same each run", ANY_SPEED, derandomize=True, max_examples=IN_THE_SUITE)
 settings.register_profile("by seed", ANY_SPEED, derandomize=False, database=None, print_blob=True, max_examples=500)
 settings.load_profile("the same each run")
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collection() -> Generator[None, object, object]:
+    """The many cases found stay to the end: nothing of them is looked through for garbage, while they are found or later."""
+    gc.disable()
+    try:
+        return (yield)
+    finally:
+        gc.collect()
+        gc.freeze()
+        gc.enable()

@@ -26,10 +26,16 @@ def tree(path: Path) -> ast.Module:
     return ast.parse(path.read_text("utf-8"))
 
 
+@cache
+def nodes(path: Path) -> tuple[ast.AST, ...]:
+    """Every part of a module."""
+    return tuple(ast.walk(tree(path)))
+
+
 def imports(path: Path) -> Iterator[str]:
     """Every imported module, and every name imported from it with a dot between: `math`, `math.tan`."""
     package = ".".join(path.relative_to(HOME).parts[:-1])
-    for node in ast.walk(tree(path)):
+    for node in nodes(path):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom):
@@ -40,13 +46,13 @@ def imports(path: Path) -> Iterator[str]:
 
 
 def calls(path: Path) -> Iterator[str]:
-    for node in ast.walk(tree(path)):
+    for node in nodes(path):
         if isinstance(node, ast.Call) and isinstance(node.func, ast.Name):
             yield node.func.id
 
 
 def attributes(path: Path) -> Iterator[str]:
-    for node in ast.walk(tree(path)):
+    for node in nodes(path):
         if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
             yield f"{node.value.id}.{node.attr}"
 
@@ -113,7 +119,7 @@ def test_the_wizard_holds_no_angle_function_and_no_conversion_factor_outside_dra
     for path in [path for path in WIZARD if shown(path) not in DRAWS]:
         with subtests.test(shown(path)):
             assert not TRIGONOMETRY & (set(imports(path)) | set(attributes(path)))
-            numbers = {node.value for node in ast.walk(tree(path)) if isinstance(node, ast.Constant)}
+            numbers = {node.value for node in nodes(path) if isinstance(node, ast.Constant)}
             assert not CONVERSIONS & {number for number in numbers if isinstance(number, float)}
 
 

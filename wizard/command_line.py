@@ -145,14 +145,14 @@ def _check(given: list[str]) -> int:
 
 def check_files(files: Iterable[str], *, as_json: bool) -> int:
     """Judge sheets without a screen and print what was found. Returns the exit status."""
+    gc.disable()  # as for the wizard; a second sheet finds it on again
     from rules.graph.asking import printable
     from rules.judging.report import as_data, unreadable
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
     for name in files:
-        read = judged_file(name)
-        if isinstance(read, str):
+        if isinstance(read := judged_file(name), str):
             reports.append(unreadable(printable(name), read))
             complain(read)
             status = UNREADABLE
@@ -168,6 +168,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             reports.append(as_data(judged, printable(name)))
         else:
             print("\n".join(report_lines(judged, name)), end="\n\n")
+        gc.enable()
     if as_json:
         # An object a line: readable enough, and many times faster to write than indented text.
         print("[\n" + ",\n".join(json.dumps(report, ensure_ascii=False) for report in reports) + "\n]")
@@ -204,9 +205,7 @@ def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
 
 
 def _as_written(entry: object) -> str:
-    if isinstance(entry, bool):
-        return str(entry).lower()
-    text = f'"{entry}"' if isinstance(entry, str) else f"{entry!r}"
+    text = str(entry).lower() if isinstance(entry, bool) else f'"{entry}"' if isinstance(entry, str) else f"{entry!r}"
     return text if len(text) <= 60 else f"{text[:57]}..."
 
 

@@ -8,7 +8,7 @@ from typing import Any
 
 from rules.graph.asking import printable
 from rules.judging.judge import Finding, Judged
-from rules.judging.proposal_words import as_data, change_words, no_offer_words, outcome_words
+from rules.judging.proposal_words import as_data, change_words, no_offer_words, outcome_words, second_look_words
 from rules.judging.proposals import Looked, in_trouble, look_for, look_for_each
 from rules.judging.search import names_like, nearest
 from rules.judging.trade import trade
@@ -53,7 +53,7 @@ def file_data(judged: Judged, name: str, found: list[dict[str, Any]]) -> dict[st
 
 
 def _looked_into(judged: Judged, wanted: tuple[Finding, ...]) -> Iterable[Looked]:
-    """One asked for by itself is looked into as far as it goes; of many each gets a share."""
+    """What only puts others together is looked into where it is asked for by itself."""
     return look_for_each(judged, wanted) if len(wanted) > 1 else map(partial(look_for, judged), wanted)
 
 
@@ -79,7 +79,10 @@ def lines_of(looked: Looked) -> list[str]:
         lines += wrapped(f"{number:>6}. ", change_words(offer))
         for words in outcome_words(offer):
             lines += wrapped(f"{'':<8}", words)
-    if not looked.offers:
+    if looked.offers:
+        for words in second_look_words(looked):
+            lines += wrapped(f"{'':<8}", words)
+    else:
         for words in no_offer_words(looked):
             lines += wrapped(f"{'':<8}", words)
         if finding.change and not looked.measure:

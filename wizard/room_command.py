@@ -52,7 +52,7 @@ def lines_of(table: RoomTable, judged: Judged, name: str) -> list[str]:
     for line in table.lines:
         lines += _pair_lines(line, judged)
     if any((line.gap or 0.0) < 0 for line in table.lines):
-        lines += ["", "A minus is an overlap, of at least that depth."]
+        lines += ["", "A minus is an overlap: so far the two have to go to be clear, or farther where that is said."]
     if measure := list(dict.fromkeys(field for line in table.lines for field in line.measure)):
         lines += ["", f"Estimates are assumed, and hold what rests on them at watch. Measure {and_list(measure)}."]
     if table.absent:
@@ -69,4 +69,5 @@ def _pair_lines(line: RoomLine, judged: Judged) -> list[str]:
     start = (
         f"{line.verdict.upper():<7}{room:>12}{written((line.wanted, 'mm', 'up'), units):>12}  {line.one} - {line.other}"
     )
-    return [start, f"{'':<33}{line.where}"] if line.gap is not None and line.gap < line.wanted else [start]
+    farther = "" if line.exact else ", or farther"
+    return [start, f"{'':<33}{line.where}{farther}"] if line.gap is not None and line.gap < line.wanted else [start]

@@ -127,6 +127,7 @@ class Fixed(_Closed):
     tried: Annotated[list[str], Field(description="Fields that were moved.")]
     nearest: Annotated[Change | None, Field(description="What came nearest, where there is no offer.")]
     measure: Annotated[list[str], Field(description="Fields to measure, where only that makes it better.")]
+    second_look: Annotated[list[str], Field(description="Answers that may be right as they stand, and want a yes.")]
 
 
 class Fix(_Closed):

@@ -1,7 +1,7 @@
 """Parts of one motion group that stand in one another: they never move apart, so any overlap is there all the time. mm."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
 from math import inf
 
@@ -80,9 +80,10 @@ def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> Overlaps:
         least = still_least(a, b, 0.0)
         if least and least.gap < -TOUCH:
             on_one, on_other = (minus(place, upright.wheel_centre) for place in (least.on_one, least.on_other))
-            found.append(
-                BetweenTwo(one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, turns=a.group == "wheel")
+            pair = BetweenTwo(
+                one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, clear_after=least.clear_after
             )
+            found.append(replace(pair, turns=a.group == "wheel"))
     return Overlaps(tuple(sorted(found, key=lambda pair: pair.gap or 0.0)))
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from rules.corner.part import Foot, Part
-from rules.corner.room import still_least
+from rules.corner.room import still_gap
 from rules.measure.vectors import plus, times
 from rules.solids.gap import Solid, nearer
 from rules.solids.pieces import Hull
@@ -77,8 +77,8 @@ def distance(piece: Part, on: Part) -> float:
     3.0
     """
     if piece.foot is None:
-        least = still_least(piece, on, FAR)
-        return max(0.0, least.gap) if least else FAR
+        least = still_gap(piece, on, FAR)
+        return max(0.0, least.distance) if least else FAR
     off = _off(piece.foot, on, 0.0)
     if off >= -TOUCH:
         return max(0.0, off)

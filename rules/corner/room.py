@@ -14,7 +14,7 @@ from rules.graph.results import Verdict
 from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
 from rules.motion.points import UP
 from rules.motion.sweep import Placed, Sweep
-from rules.solids.gap import Gap, Solid, nearer
+from rules.solids.gap import SHAVING, Gap, Solid, nearer, told_whole
 from rules.solids.space import STILL, Motion
 
 TOGETHER: tuple[frozenset[MovesWith], ...] = (frozenset(("frame", "ground")), frozenset(("frame", "rack or relay")))
@@ -28,7 +28,8 @@ class BetweenTwo:
     """The smallest gap between two parts, mm, minus where they overlap; and where that is.
 
     one, other: names of the two values. gap: None where it is more than was looked for. travel, lock: as in the front end.
-    on_one, on_other: the nearest places, at ride height as seen from the wheel centre: ahead, outboard, above.
+    on_one, on_other: the nearest places, at ride height as seen from the wheel centre: ahead, outboard, above. clear_after: how
+    far the second has to go the way of `on_one` from `on_other` until the two are clear; the overlap where that parts them.
     """
 
     one: str
@@ -41,6 +42,12 @@ class BetweenTwo:
     on_other: Vector = (0.0, 0.0, 0.0)
     turns: bool = False
     everywhere: bool = True
+    clear_after: float = 0.0
+
+    @property
+    def exact(self) -> bool:
+        """Whether an overlap is as deep as told: where parts are hollow or bent, no shorter way out than that is known."""
+        return self.gap is None or self.clear_after <= 1.05 * -self.gap + 2 * SHAVING
 
     @property
     def band(self) -> Band:
@@ -161,17 +168,24 @@ def _rooms(
             yield made(gap=None)
             continue
         on_one, on_other = (minus(place, centre) for place in (least.on_one, least.on_other))
-        yield made(gap=least.gap, travel=least.travel, lock=least.lock, on_one=on_one, on_other=on_other)
+        yield made(
+            gap=least.gap, travel=least.travel, lock=least.lock, on_one=on_one, on_other=on_other,
+            clear_after=least.clear_after,
+        )  # fmt: skip
 
 
 class Least(NamedTuple):
-    """The smallest gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height."""
+    """The smallest gap of two parts, mm, where in travel and lock, and the nearest places, the upright being at ride height.
+
+    clear_after: of an overlap, how far the second has to go to be clear, mm; see `BetweenTwo`.
+    """
 
     gap: float
     travel: float
     lock: float
     on_one: Vector
     on_other: Vector
+    clear_after: float = 0.0
 
 
 def least_of(a: Part, b: Part, moves: Moves, look: float = inf) -> Least | None:
@@ -180,17 +194,30 @@ def least_of(a: Part, b: Part, moves: Moves, look: float = inf) -> Least | None:
 
 
 @lru_cache(maxsize=8192)  # an answer changes few parts, and what is found of the others stays
+def still_gap(a: Part, b: Part, look: float) -> Gap | None:
+    """The gap of two parts as they stand at ride height, if it is less than `look` mm."""
+    return nearer(a.solid, b.solid, look)
+
+
+@lru_cache(maxsize=8192)
 def still_least(a: Part, b: Part, look: float) -> Least | None:
-    found = nearer(a.solid, b.solid, look)
-    return Least(found.distance, 0.0, 0.0, found.on_a, found.on_b) if found else None
+    found = still_gap(a, b, look)
+    if found is None:
+        return None
+    found, clear = _whole(a.solid, b.solid, found)
+    return Least(found.distance, 0.0, 0.0, found.on_a, found.on_b, clear)
+
+
+def _whole(a: Solid, b: Solid, found: Gap) -> tuple[Gap, float]:
+    return told_whole(a, b, found) if found.distance < 0 else (found, 0.0)
 
 
 @lru_cache(maxsize=8192)
 def _moving_least(a: Part, b: Part, look: float, moves: Moves) -> Least | None:
-    found, at, back = _positions(moves).nearest(a, b, look)
+    found, at, back, clear = _positions(moves).nearest(a, b, look)
     if found is None or at is None:
         return None
-    return Least(found.distance, at.travel, at.lock, back.point(found.on_a), back.point(found.on_b))
+    return Least(found.distance, at.travel, at.lock, back.point(found.on_a), back.point(found.on_b), clear)
 
 
 @lru_cache(maxsize=2)
@@ -211,8 +238,9 @@ class _Positions:
         self._solids: dict[tuple[Part, int, bool], Solid] = {}
         self._shifts: dict[tuple[Part, bool], list[float]] = {}
 
-    def nearest(self, a: Part, b: Part, look: float) -> tuple[Gap | None, Placed | None, Motion]:
-        """The smallest gap under `look` over all positions, where, and from its frame to the upright's own at ride height.
+    def nearest(self, a: Part, b: Part, look: float) -> tuple[Gap | None, Placed | None, Motion, float]:
+        """The smallest gap under `look` over all positions, where, and from its frame to the upright's own at ride height; and
+        how far the second has to go from an overlap to be clear.
 
         A part's gap to another changes by no more than the two move: the gap at ride height says where it is worth looking.
         """
@@ -222,7 +250,7 @@ class _Positions:
         moved = [x + y for x, y in zip(self._shift(a, on_upright), self._shift(b, on_upright), strict=True)]
         ride = nearer(a.solid, b.solid, look + max(moved))
         if ride is None:
-            return None, None, STILL
+            return None, None, STILL, 0.0
         # Where the lock moves neither of the two, the wheels count as straight ahead.
         order = sorted(range(len(moved)), key=lambda n: (-round(moved[n], 6), abs(self._places[n].lock)))
         best: Gap | None = None
@@ -237,9 +265,17 @@ class _Positions:
             found = nearer(self._solid(a, n, on_upright), self._solid(b, n, on_upright), look)
             if found and found.distance < look - SAME:
                 best, at, look = found, n, found.distance
-        return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
+        clear = 0.0
+        if best:
+            best, clear = _whole(self._solid(a, at, on_upright), self._solid(b, at, on_upright), best)
+        return best, self._places[at], self._back(at, on_upright), clear
 
-    def _over_ground(self, a: Part, b: Part, look: float, on_upright: bool) -> tuple[Gap | None, Placed | None, Motion]:
+    def _back(self, at: int, on_upright: bool) -> Motion:
+        return STILL if on_upright else inverse(self._from_road[at]["upright"])
+
+    def _over_ground(
+        self, a: Part, b: Part, look: float, on_upright: bool
+    ) -> tuple[Gap | None, Placed | None, Motion, float]:
         """The same over level ground: a plane sees no more of a part than its farthest points."""
         part, first = (b, False) if a.group == "ground" else (a, True)
         best: Gap | None = None
@@ -256,7 +292,7 @@ class _Positions:
                     below = minus(lowest, times(height, up))
                     best = Gap(height, lowest, below) if first else Gap(height, below, lowest)
                     at, look = n, height
-        return best, self._places[at], STILL if on_upright else inverse(self._from_road[at]["upright"])
+        return best, self._places[at], self._back(at, on_upright), max(0.0, -best.distance) if best else 0.0
 
     def _motions(self, n: int, on_upright: bool) -> Motions:
         return (self._from_upright if on_upright else self._from_road)[n]

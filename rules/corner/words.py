@@ -39,6 +39,11 @@ def where(pair: BetweenTwo) -> tuple[str, PlaceFigures]:
     return f"{words}, {moved}", figures | more
 
 
+def inside(pair: BetweenTwo) -> str:
+    """How a text begins to say how deep two parts are in one another: nothing, or that it may be more."""
+    return "" if pair.exact else "at least "
+
+
 def way(pair: BetweenTwo) -> str:
     """Which way the part that does not turn has to go for more room: along the wheel's axis, or to or from it where one turns.
 

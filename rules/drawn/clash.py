@@ -6,6 +6,7 @@ from math import hypot
 
 from rules.corner.fixed import Overlaps, overlap_verdict
 from rules.corner.room import BetweenTwo, Moves, Room
+from rules.corner.words import inside
 from rules.judging.reader import reads
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, plus
@@ -15,7 +16,8 @@ from rules.measure.vectors import Vector, plus
 class Clash:
     """Two parts by name, the gap between them, minus where they overlap, and the nearest places on each, in the corner.
 
-    turns: one of them turns with the wheel, so that the place stands for all round the wheel's axis. moved: not at ride height.
+    turns: one of them turns with the wheel, so that the place stands for all round the wheel's axis. moved: not at ride
+    height. depth: how the size of an overlap begins.
     """
 
     one: str
@@ -26,6 +28,7 @@ class Clash:
     centre: Vector
     turns: bool
     moved: bool
+    depth: str = ""
 
     @property
     def names(self) -> tuple[str, str]:
@@ -36,7 +39,7 @@ class Clash:
         """Both parts and the gap in one line. figure: writes a length in mm."""
         size, moved = figure(abs(self.gap)), ", when moved" if self.moved else ""
         if self.gap < 0:
-            return f"{self.one} and {self.other}: at least {size} in one another{moved}"
+            return f"{self.one} and {self.other}: {self.depth}{size} in one another{moved}"
         return f"{self.one} and {self.other}: {size} apart{moved}"
 
     def places(self, up: bool) -> tuple[Vector, Vector]:
@@ -70,4 +73,4 @@ def _clash(pair: BetweenTwo, moves: Moves) -> Clash:
     one, other = (part.name for part in pair.parts)
     places = (plus(centre, pair.on_one), plus(centre, pair.on_other))
     moved = bool(pair.travel or pair.lock)
-    return Clash(one, other, pair.gap or 0.0, *places, centre, pair.turns, moved)
+    return Clash(one, other, pair.gap or 0.0, *places, centre, pair.turns, moved, inside(pair))

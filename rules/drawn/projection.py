@@ -232,7 +232,6 @@ def _slice_of_hull(piece: Hull, view: Viewpoint, fine: float) -> EdgeLine:
         return _slice(piece.points, view)
     start, end = piece.points[0], piece.points[-1]
     here, there = view.depth(start), view.depth(end)
-    low, high = 0.0, 1.0
     if abs(there - here) < ALIGNED:
         low, high = (0.0, 1.0) if abs(here) < piece.radius else (0.0, -1.0)
     else:  # where the plane comes within the radius

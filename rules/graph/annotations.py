@@ -3,7 +3,7 @@
 import types
 from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, Literal, NamedTuple, Union, get_args, get_origin, get_type_hints
 
 from rules.graph.declare import AnswersOf, Every, Role, Waiting
 from rules.measure.units import Unit
@@ -16,7 +16,11 @@ class GraphError(Exception):
 @cache
 def hints_of(function: Callable[..., Any]) -> Mapping[str, Any]:
     """Annotations by parameter, and the result's under `return`, with what stands beside each type."""
-    return get_type_hints(function, include_extras=True)
+    stated = function.__annotations__
+    # Looking up each name that stands in quotes takes ten times as long as there not being any.
+    if any(isinstance(annotation, str) for annotation in stated.values()):
+        return get_type_hints(function, include_extras=True)
+    return {name: type(None) if annotation is None else annotation for name, annotation in stated.items()}
 
 
 def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:
@@ -29,51 +33,57 @@ def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:
     return code.co_varnames[: code.co_argcount + code.co_kwonlyargcount]
 
 
-@cache
-def without_none(annotation: Any) -> tuple[Any, bool]:
-    """The annotation without `| None`, and whether it had that."""
+class Said(NamedTuple):
+    """What one annotation says. kind: it without `| None`; optional: whether it had that. unit: its symbol, or the name of
+    its type; empty for neither. choices: the words of a Literal. role: given to those that take every value of it; empty
+    without one. gathers: what a parameter gathers; None where it is one input."""
+
+    kind: Any
+    optional: bool
+    unit: str
+    choices: frozenset[str]
+    role: str
+    gathers: "Every | AnswersOf | Waiting | None"
+
+
+def said_by(annotation: Any) -> Said:
+    """What an annotation says. Most functions share a few, each read once."""
+    kept = _READ.get(id(annotation))
+    if kept is None:
+        kept = _READ[id(annotation)] = annotation, _read(annotation)
+    return kept[1]
+
+
+_READ: dict[int, tuple[Any, Said]] = {}
+"""By identity, which is much quicker than comparing what stands in them; each is kept, so that no other takes its place."""
+
+
+def _read(annotation: Any) -> Said:
+    kind, optional = annotation, False
     if get_origin(annotation) in (Union, types.UnionType):
         rest = [part for part in get_args(annotation) if part is not type(None)]
         if len(rest) == 1:
-            return rest[0], True
-    return annotation, False
+            kind, optional = rest[0], True
+    extras = get_args(kind)[1:] if get_origin(kind) is Annotated else ()
+    choices = frozenset(get_args(kind)) if get_origin(kind) is Literal else frozenset()
+    role = next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
+    gathers = next((extra for extra in extras if isinstance(extra, Every | AnswersOf | Waiting)), None)
+    return Said(kind, optional, _unit(kind, extras), choices, role, gathers)
 
 
-@cache
-def choices_of(annotation: Any) -> frozenset[str]:
-    """The words of a Literal; none of anything else."""
-    return frozenset(get_args(annotation)) if get_origin(annotation) is Literal else frozenset()
-
-
-@cache
-def role_of(annotation: Any) -> str:
-    """The role a unit or a class is given, for those that take every value of it; empty without one."""
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
-
-
-@cache
-def gathering_of(annotation: Any) -> "Every | AnswersOf | Waiting | None":
-    """What a parameter gathers; None where it is one input."""
-    extras = get_args(annotation)[1:] if get_origin(annotation) is Annotated else ()
-    return next((extra for extra in extras if isinstance(extra, Every | AnswersOf | Waiting)), None)
-
-
-@cache
-def _unit(annotation: Any) -> str:
-    """The unit's symbol, or the name of the type; empty for neither."""
-    if get_origin(annotation) is Annotated:
-        for extra in get_args(annotation)[1:]:
-            if isinstance(extra, Unit):
-                return extra.symbol
-        annotation = get_args(annotation)[0]
-    if get_origin(annotation) is Literal:
+def _unit(kind: Any, extras: tuple[Any, ...]) -> str:
+    for extra in extras:
+        if isinstance(extra, Unit):
+            return extra.symbol
+    if extras:
+        kind = get_args(kind)[0]
+    if get_origin(kind) is Literal:
         return "str"
-    return annotation.__name__ if isinstance(annotation, type) else ""
+    return kind.__name__ if isinstance(kind, type) else ""
 
 
 def unit_of(annotation: Any, function: Callable[..., Any], parameter: str = "its result") -> str:
     """The unit's symbol, or the name of the type. Raises GraphError for neither."""
-    if unit := _unit(annotation):
+    if unit := said_by(annotation).unit:
         return unit
     raise GraphError(f"{function.__name__}: {parameter} has no unit in its annotation")

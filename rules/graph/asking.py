@@ -4,6 +4,7 @@ import re
 import unicodedata
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
+from functools import cache
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
 from rules.graph.bands import ByChoice
@@ -209,6 +210,7 @@ def ask(
     )
 
 
+@cache  # a few limits stand in most questions
 def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
 

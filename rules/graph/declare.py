@@ -7,7 +7,7 @@ receives the word itself.
 """
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import Any, TypeVar
 
@@ -47,24 +47,43 @@ class ValueNote:
 class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
-    good, shown, watch, stop: its limits in words; empty where it has no such verdict. never_good: why it is never good, empty
-    where it can be. limits: the figures behind the words, which are good, shown, watch and stop in both unit systems. texts: the
-    words as they were declared.
+    texts: the words of its verdicts as they were declared. good, shown, watch, stop: its limits in words, in both unit systems;
+    empty where it has no such verdict. limits: the figures behind the words. never_good: whether it can only be worse.
     """
 
     id: str
     step: str
     title: str
-    good: str
-    watch: str
-    stop: str
+    texts: Mapping[str, str]
     sources: tuple[Source, ...]
     grade: Grade
     try_changing: tuple[str, ...]
     limits: Limits | None = None
     never_good: bool = False
-    shown: str = ""
-    texts: Mapping[str, str] = field(default_factory=dict)
+
+    @cached_property
+    def _words(self) -> Mapping[str, str]:
+        return _words_in(self.limits, self.texts, None)
+
+    @property
+    def good(self) -> str:
+        """When it is good, in words."""
+        return self._words["good"]
+
+    @property
+    def shown(self) -> str:
+        """When its figure is only shown, in words."""
+        return self._words["shown"]
+
+    @property
+    def watch(self) -> str:
+        """When it is to be watched, in words."""
+        return self._words["watch"]
+
+    @property
+    def stop(self) -> str:
+        """When it is a stop, in words."""
+        return self._words["stop"]
 
     def words_in(self, units: Units) -> Mapping[str, str]:
         """Its limits in words by verdict, in one unit system."""
@@ -78,7 +97,7 @@ class CheckNote:
     @property
     def best(self) -> Verdict:
         """The best verdict it can give: some are never good, because nobody has published a limit."""
-        if self.shown:
+        if self.texts["shown"]:
             return "shown"
         return "watch" if self.never_good else "good"
 
@@ -132,7 +151,7 @@ def in_name(name: str, member: Member) -> str:
     """
     if not member or not any(placeholder in name for placeholder in member):
         return name
-    words = {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
+    words = {placeholder: word for placeholder, word in member.items() if placeholder in name and word.isidentifier()}
     return "_".join(words.get(part, part) for part in name.split("_"))
 
 
@@ -237,23 +256,20 @@ def check(
         name = in_braces(id, member).replace("_", "-")
         said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
         texts = {verdict: in_words(text, member) for verdict, text in said.items()}
-        words = _words_in(limits, texts, None)
+        if any("{" in text for text in texts.values()):
+            _words_in(limits, texts, None)  # a figure that the limits do not have is refused here
         return Declared(
             name,
             CheckNote(
                 name,
                 in_braces(step, member),
                 in_words(title, member),
-                words["good"],
-                words["watch"],
-                words["stop"],
+                texts,
                 sources,
                 grade or weakest(sources),
                 tuple(filter(None, (in_braces(field, member) for field in try_changing))),
                 limits,
                 bool(never_good),
-                words["shown"],
-                texts,
             ),
             member,
         )

@@ -16,13 +16,11 @@ from typing import Any
 
 from rules.graph.annotations import (
     GraphError,
-    choices_of,
-    gathering_of,
+    Said,
     hints_of,
     parameters_of,
-    role_of,
+    said_by,
     unit_of,
-    without_none,
 )
 from rules.graph.ask import ask
 from rules.graph.asking import AskedField, Step
@@ -67,10 +65,11 @@ class Graph:
                     raise GraphError(f"two values are called {one.name}")
                 declared[one.name] = one, function
                 self.units[one.name] = unit_of(returned, function)
-                if choices := choices_of(returned):
-                    self._choices[one.name] = choices
-                if role := role_of(returned):
-                    self._roles.setdefault(role, []).append(one.name)
+                said = said_by(returned)
+                if said.choices:
+                    self._choices[one.name] = said.choices
+                if said.role:
+                    self._roles.setdefault(said.role, []).append(one.name)
         nodes = {name: self._node(one, function) for name, (one, function) in declared.items()}
         self._stand_ins = {node.note.stands_for: name for name, node in nodes.items() if node.note.stands_for}
         for question, name in self._stand_ins.items():
@@ -91,14 +90,7 @@ class Graph:
                         raise GraphError(f"{function.__name__} offers to change {changed}, which is not a field")
                 self.checks[node.name] = node
         self._needs: dict[str, tuple[str, ...]] = {}
-        for node in (*self.values.values(), *self.checks.values()):
-            above: dict[str, None] = {}
-            for given in node.inputs:
-                for origin in filter(None, (self._stand_ins.get(given.origin), given.origin)):
-                    above |= dict.fromkeys(self._needs.get(origin, ()))
-                    above[origin] = None
-            self._needs[node.name] = tuple(above)
-        self._needs_set = {name: frozenset(needs) for name, needs in self._needs.items()}
+        self._needs_set: dict[str, frozenset[str]] = {}
         self.heavy: frozenset[str] = frozenset(name for name, node in self.values.items() if node.note.heavy)
 
     def in_role(self, role: str) -> tuple[str, ...]:
@@ -114,22 +106,35 @@ class Graph:
         return self._ordered_roles[role]
 
     def needs(self, name: str) -> tuple[str, ...]:
-        """Every field and value a value or check rests on, directly or not, in working order."""
+        """Every field and value a value or check rests on, directly or not, in working order. Looked up when first asked."""
+        if name not in self._needs:
+            above: dict[str, None] = {}
+            for given in (self.values.get(name) or self.checks[name]).inputs:
+                for origin in filter(None, (self._stand_ins.get(given.origin), given.origin)):
+                    above |= dict.fromkeys(self.needs(origin) if origin in self.values else ())
+                    above[origin] = None
+            self._needs[name] = tuple(above)
         return self._needs[name]
+
+    def _rests_on(self, name: str, changed: Iterable[str]) -> bool:
+        """Whether a value or check rests on any of these."""
+        if name not in self._needs_set:
+            self._needs_set[name] = frozenset(self.needs(name))
+        return not self._needs_set[name].isdisjoint(changed)
 
     def worked_again(self, field_names: Iterable[str], *names: str) -> tuple[str, ...]:
         """The values that rest on any of these fields, among those that these values or checks rest on; no names: among all."""
         changed = frozenset(field_names)
-        among = {need for name in names for need in (*self._needs[name], name)} if names else self.values.keys()
-        return tuple(name for name in among if name in self.values and not changed.isdisjoint(self._needs_set[name]))
+        among = {need for name in names for need in (*self.needs(name), name)} if names else self.values.keys()
+        return tuple(name for name in among if name in self.values and self._rests_on(name, changed))
 
     def fields_of(self, name: str) -> tuple[str, ...]:
         """The fields a value or check rests on."""
-        return tuple(needed for needed in self._needs[name] if needed in self.fields)
+        return tuple(needed for needed in self.needs(name) if needed in self.fields)
 
     def checks_touched_by(self, field_name: str) -> tuple[str, ...]:
         """The checks that an answer to this field can change."""
-        return tuple(name for name in self.checks if field_name in self._needs[name])
+        return tuple(name for name in self.checks if field_name in self.needs(name))
 
     def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
         """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
@@ -168,7 +173,7 @@ class Graph:
         for name, node in self.values.items():
             question = node.note.stands_for
             # What waits may wait for what a value farther below waits for.
-            waits_anew = name in before.waits and not changed.isdisjoint(self._needs_set[name])
+            waits_anew = name in before.waits and self._rests_on(name, changed)
             if name in now or question in changed or waits_anew or not moved.isdisjoint(node.origins):
                 self._ask_anew(node, before, worked, moved)
         asked = {
@@ -176,7 +181,7 @@ class Graph:
             for name, node in self.checks.items()
             if name in now
             or not moved.isdisjoint(node.origins)
-            or (not changed.isdisjoint(self._needs_set[name]) and _looks_further(name, before))
+            or (self._rests_on(name, changed) and _looks_further(name, before))
         }
         for name in asked:
             worked.forget(name)
@@ -211,10 +216,8 @@ class Graph:
     ) -> Callable[[Mapping[str, Any]], Worked]:
         """The same with other answers to some fields at once, by name."""
         changed = frozenset(field_names)
-        chain = dict.fromkeys(need for name in names for need in (*self._needs[name], name))
-        again = [
-            self.values[need] for need in chain if need in self.values and not changed.isdisjoint(self._needs_set[need])
-        ]
+        chain = dict.fromkeys(need for name in names for need in (*self.needs(name), name))
+        again = [self.values[need] for need in chain if need in self.values and self._rests_on(need, changed)]
         checks = [name for name in names if name in self.checks]
         trial = worked.copy()
         strayed: set[str] = set()
@@ -260,23 +263,23 @@ class Graph:
         waiting: dict[str, tuple[str, ...]] = {}
         not_begun: set[str] = set()
         for parameter in parameters_of(function):
-            annotation, optional = without_none(hints.get(parameter))
-            name = in_name(parameter, member)
+            said = said_by(hints.get(parameter))
+            kind, name = said.kind, in_name(parameter, member)
             if parameter in member:
                 fixed[parameter] = member[parameter]
-            elif isinstance(annotation, type) and issubclass(annotation, Limits):
-                fixed[parameter] = self._limits(one, annotation, function)
-            elif isinstance(gathering := gathering_of(annotation), Waiting):
-                waiting[parameter] = tuple(self._roles[gathering.role])
-                not_begun |= {parameter} if gathering.or_not_begun else set()
-            elif gathering:
+            elif isinstance(kind, type) and issubclass(kind, Limits):
+                fixed[parameter] = self._limits(one, kind, function)
+            elif isinstance(said.gathers, Waiting):
+                waiting[parameter] = tuple(self._roles[said.gathers.role])
+                not_begun |= {parameter} if said.gathers.or_not_begun else set()
+            elif said.gathers:
                 gathers[parameter] = dict
-                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(gathering, function)]
-            elif name in self._steps and isinstance(annotation, type) and issubclass(self._steps[name], annotation):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(annotation)
+                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(said.gathers, function)]
+            elif name in self._steps and isinstance(kind, type) and issubclass(self._steps[name], kind):
+                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(kind)
                 inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
             else:
-                inputs.append(Input(parameter, self.compared(name, annotation, function), optional))
+                inputs.append(Input(parameter, self.compared(name, said, function), said.optional))
         unit = self.units.get(one.name, "judgement")
         taken = {given.origin for given in inputs}
         waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
@@ -284,13 +287,13 @@ class Graph:
             one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting, frozenset(not_begun)
         )
 
-    def compared(self, name: str, annotation: Any, function: Callable[..., Any]) -> str:
+    def compared(self, name: str, said: Said, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""
         origin = self._origin(name, function)
-        wanted, produced = unit_of(annotation, function, name), self.units[origin]
+        wanted, produced = said.unit or unit_of(said.kind, function, name), self.units[origin]
         if wanted != produced:
             raise GraphError(f"{function.__name__}: {name} is taken in {wanted}, but {origin} gives {produced}")
-        choices, offered = choices_of(annotation), self._choices.get(origin, frozenset())
+        choices, offered = said.choices, self._choices.get(origin, frozenset())
         if offered and not choices:
             raise GraphError(f"{function.__name__}: {name} is a choice; take it as one of {', '.join(sorted(offered))}")
         if choices != offered:

@@ -4,14 +4,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
-from typing import Any
+from typing import Any, NamedTuple
 
 from rules.graph.annotations import GraphError
 from rules.graph.declare import Member, words_of
 
 
-@dataclass(frozen=True, slots=True)
-class Input:
+class Input(NamedTuple):
     """One field or value a function takes. parameter: what the function calls it; optional: it can be done without.
 
     into: the parameter it is gathered into with others, under its own name; empty where it is a parameter by itself.

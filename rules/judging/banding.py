@@ -21,7 +21,7 @@ def banded() -> dict[str, str]:
     return {
         name: given.origin
         for name, node in trade().checks.items()
-        if node.note.shown
+        if node.note.best == "shown"
         for given in node.inputs
         if given.origin in margins
     }

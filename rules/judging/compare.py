@@ -58,7 +58,7 @@ class Comparison:
 
 
 def compare(one: Judged, other: Judged) -> Comparison:
-    """What differs. Entries are compared by what they mean, so 1 in and 25.4 mm are the same."""
+    """What differs. Entries are compared by what they mean, so 1 in and 25.4 mm are the same; figures as they are shown."""
     return Comparison(tuple(_entries(one, other)), tuple(_figures(one, other)), tuple(_verdicts(one, other)))
 
 
@@ -98,6 +98,8 @@ def _figures(one: Judged, other: Judged) -> Iterator[Differs]:
         if was is not None and now is not None:
             change = published(now, wanted.unit)[0] - published(was, wanted.unit)[0]
         before, after = shown(wanted, one), shown(wanted, other, one.shown_in)
+        if change is not None and before == after:
+            continue  # what moved is less than anybody is shown
         yield Differs(name, name.replace("_", " "), before, after, change, unit)
 
 

@@ -78,13 +78,13 @@ def judge(
     advice: False leaves out which answer moves a finding most, for a sheet that is only tried.
     """
     graph, units, known = trade(), shown_in or sheet.shown_in, {**sheet.answers, **sheet.facts}
-    if before is None or before.shown_in != units:
+    if before is None:
         worked = graph.work_out(known, light=light)
         findings = [found for node in graph.checks.values() for found in _findings(graph, node, worked, units, advice)]
     else:
         worked, touched = graph.work_again(before.worked, known, light=light, leaving=leaving)
         found_before: dict[str, list[Finding]] = {}
-        for finding in before.findings:
+        for finding in before.findings if before.shown_in == units else ():  # in other units every word is new
             found_before.setdefault(finding.check, []).append(finding)
         findings = [
             found
@@ -98,6 +98,7 @@ def judge(
     asked_about = {*sheet.unusual, *(finding.asks_about for finding in findings if finding.verdict == "watch")}
     findings = with_the_weakest_watched(findings, worked.known, asked_about, and_list)
     findings.sort(key=lambda finding: _order(finding, graph, worked))
+    findings = _cause_and_what_follows(findings, graph, worked, units)
     missing = missing_answers(sheet, findings, worked.stood_in)
     worst = {finding.check: finding for finding in reversed(findings)}.values()
     groups = standings((finding.group, finding.verdict) for finding in worst)
@@ -111,6 +112,36 @@ def _order(finding: Finding, graph: Graph, worked: Worked) -> tuple[int, bool, i
     failed, stop = finding.check in worked.broken, finding.verdict == "stop"
     rests_on = len(graph.needs(finding.check)) if stop else 0
     return WORST_FIRST.index(finding.verdict), failed, _STEP_ORDER[finding.step], rests_on
+
+
+def _cause_and_what_follows(findings: list[Finding], graph: Graph, worked: Worked, units: Units) -> list[Finding]:
+    """The findings, those that failed for one reason told as one cause and what follows from it.
+
+    The cause is the stop that judges nothing but what the reason says to put right, else the first that failed for it.
+    """
+    failed: dict[Reason, list[Finding]] = {}
+    for finding in findings:
+        if finding.check in worked.broken and finding.check not in worked.crashed:
+            failed.setdefault(worked.broken[finding.check], []).append(finding)
+    if not failed:
+        return findings
+    stops = [one for one in findings if one.verdict == "stop" and one.check not in worked.broken]
+    told: dict[str, Finding] = {}
+    for why, ones in failed.items():
+        cause = next((one for one in stops if _judges_only(graph, one.check, why.change)), None)
+        for one in ones:
+            text, change = _failed(graph, graph.checks[one.check], worked, units)
+            if cause is not None:
+                text = f"Not judged. This follows from “{cause.title}”: {reason(why, units)}."
+            told[one.check] = replace(one, text=text, change=change)
+            cause = cause or one
+    return [told.get(one.check, one) for one in findings]
+
+
+def _judges_only(graph: Graph, check: str, remedy: str) -> bool:
+    """Whether every field a check rests on is one that a remedy names."""
+    fields = graph.fields_of(check)
+    return bool(fields) and all(label(name) in remedy for name in fields)
 
 
 _STRENGTH_STEPS = frozenset(
@@ -155,7 +186,6 @@ def _verdict(sheet: Sheet, missing: tuple[str, ...], findings: Iterable[Finding]
 
 def _findings(graph: Graph, node: Node, worked: Worked, units: Units, advice: bool) -> list[Finding]:
     """What one check says: one finding, or one for each thing it judges. Only of the first is told what moves it most."""
-    note: CheckNote = node.note
     judgements = graph.ask_each(node, worked)
     if judgements:
         first, *rest = judgements
@@ -179,14 +209,25 @@ def _findings(graph: Graph, node: Node, worked: Worked, units: Units, advice: bo
         verdict, waits = "waiting", worked.waits[node.name]
         text, change = f"Waits for {and_list(waits)}.", ""
     estimated = worked.estimated.get(node.name, ())
-    return [_found(node, note.title, verdict, text, change, waits, estimated)]
+    return [_found(node, verdict, text, change, waits, estimated)]
 
 
 def _found(
-    node: Node, title: str, verdict: Verdict, text: str, change: str, waits: tuple[str, ...], estimated: tuple[str, ...]
+    node: Node,
+    verdict: Verdict,
+    text: str,
+    change: str,
+    waits: tuple[str, ...],
+    estimated: tuple[str, ...],
+    asks_about: str = "",
+    about: str = "",
 ) -> Finding:
-    note, group = node.note, GROUP_OF[node.name]
-    return Finding(node.name, note.step, group, title, verdict, text, change, note.source, note.grade, waits, estimated)
+    note: CheckNote = node.note
+    title, shows = f"{note.title}: {about}" if about else note.title, verdict == "shown"
+    return Finding(
+        node.name, note.step, GROUP_OF[node.name], title, verdict, text, change, note.source, note.grade, waits, estimated,
+        asks_about, about, shows,
+    )  # fmt: skip
 
 
 def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str, str]:
@@ -213,14 +254,10 @@ def _failed(graph: Graph, node: Node, worked: Worked, units: Units) -> tuple[str
 
 def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, units: Units, advice: bool) -> Finding:
     """One judgement as a finding. It rests on the estimates of what it names, or of all its check takes."""
-    note: CheckNote = node.note
     names = judgement.rests_on or (node.name,)
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units, advice)
-    title = f"{note.title}: {judgement.about}" if judgement.about else note.title
-    found = _found(node, title, verdict, text, change, (), estimated)
-    shows = verdict == "shown"
-    return replace(found, asks_about=judgement.asks_about, about=judgement.about, shows_a_figure=shows)
+    return _found(node, verdict, text, change, (), estimated, judgement.asks_about, judgement.about)
 
 
 def _in_words(

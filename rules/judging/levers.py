@@ -97,6 +97,27 @@ def _single(worked: Worked, name: str, units: Units) -> Lever | None:
     return Lever(lever.fields, lambda n: at(n) if n * way > 0 else None, lever.bold)
 
 
+def into_usual(worked: Worked, usual: Mapping[str, tuple[float, float]], units: Units) -> Lever | None:
+    """These entries moved to the nearest mark or size on the shelf that is usual, all in one step. None where one has none.
+
+    usual: the two ends, in inside units, by dotted name.
+    """
+    answers: dict[str, Any] = {}
+    for field, (low, high) in usual.items():
+        lever, now = _single(worked, field, units), now_of(worked, field)
+        if lever is None or not isinstance(now, float):
+            return None
+        way = 1 if now < low else -1
+        n, place = way, lever.at(way)
+        while place is not None and not low - 1e-9 <= place[field] <= high + 1e-9:
+            n += way
+            place = lever.at(n)
+        if place is None:
+            return None
+        answers |= place
+    return Lever(tuple(answers), lambda n: answers)
+
+
 def _either_way(worked: Worked, name: str, units: Units) -> Lever | None:
     asked, now = trade().fields[name], now_of(worked, name)
     if name in CHOICES:
@@ -221,7 +242,9 @@ def _another_wheel(worked: Worked, name: str, now: float, units: Units) -> Lever
 
     def at(n: int) -> Answers | None:
         found = plain.at(n)
-        return None if found is None else {**found, other: standing + found[name] - now}
+        if found is None or not _within(trade().fields[other], moved := standing + found[name] - now):
+            return None
+        return {**found, other: moved}
 
     return Lever((name, other), at)
 

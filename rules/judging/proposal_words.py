@@ -7,6 +7,7 @@ from typing import Any
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposals import Looked
+from rules.judging.second_look import is_answered_by_yes
 from rules.measure.said import capital
 from rules.sheet.choosable import NEVER_LESS, NEVER_MORE, to_be_made
 
@@ -47,11 +48,20 @@ def _listed(moved: Iterable[Moved]) -> str:
     )
 
 
+def second_look_words(looked: Looked) -> list[str]:
+    """What to do where the answers are right as they stand; empty where none is asked about."""
+    if not looked.second_look:
+        return []
+    one = len(looked.second_look) == 1
+    yes = f"say yes to {'it where it' if one else 'each that'} is as it stands."
+    look = f"look at {and_list(looked.second_look)} again, and {yes}"
+    return [f"Or {look}" if is_answered_by_yes(looked.finding) else f"It is unusual besides: {look}"]
+
+
 def no_offer_words(looked: Looked) -> list[str]:
     """Why nothing is offered, with the nearest miss."""
-    if looked.finding.asks_about:
-        asked = label(looked.finding.asks_about)
-        return [f"A question, not a fault: look at {asked} again, and say yes to it where it is as it stands."]
+    if looked.second_look and not looked.tried:
+        return [f"A question, not a fault: {second_look_words(looked)[0].removeprefix('Or ')}"]
     if looked.measure:
         return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
     if looked.cut_short and not looked.tried:
@@ -76,8 +86,8 @@ def no_offer_words(looked: Looked) -> list[str]:
             words += f", but no longer judged: {'; '.join(near.unjudged)}"
         told.append(f"{words}.")
     if looked.cut_short:
-        told.append("Not all was tried, among so many: more is when this one is asked for by itself.")
-    return told
+        told.append("Not all was tried: each try takes the working of everything that moves.")
+    return told + second_look_words(looked)
 
 
 MOST_NAMED = 6
@@ -104,6 +114,7 @@ def as_data(looked: Looked) -> dict[str, Any]:
         "tried": list(looked.tried),
         "nearest": None if looked.nearest is None else _proposal(looked.nearest),
         "measure": list(looked.measure),
+        "second_look": list(looked.second_look),
     }
 
 

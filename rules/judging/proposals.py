@@ -12,13 +12,15 @@ from rules.checks.agreement.geometry import AS_TAPED
 from rules.graph.results import Verdict
 from rules.judging.following import Candidate, after_a_stride, follow
 from rules.judging.judge import Finding, Judged
-from rules.judging.levers import Answers, Lever, best_places, levers, now_of
+from rules.judging.levers import Answers, Lever, best_places, into_usual, levers, now_of
 from rules.judging.probe import RANK, Probe, Score
 from rules.judging.proposal import RED, Proposal, compared
 from rules.judging.reader import check_id
+from rules.judging.second_look import UNUSUAL, is_settled_by_looking, second_look
 from rules.judging.trade import trade
-from rules.judging.trials import ALL, ALONE, SHARE, Spent, Trials
-from rules.sheet.choosable import bought_anew, of_an_own_part, too_large_to_be_meant
+from rules.judging.trials import ALONE, Spent, Trials
+from rules.sheet import FIELDS
+from rules.sheet.choosable import bought_anew, is_laid_out, of_an_own_part, too_large_to_be_meant
 
 SHOWN = 3
 """Changes offered for a finding at most."""
@@ -40,8 +42,8 @@ class Looked:
     """What was found for one finding.
 
     offers: at most a few, the least change first. tried: fields that were moved. nearest: what came nearest where there is
-    no offer; None where nothing came near. measure: fields to measure, where only that would make it better. cut_short: not
-    all was tried, among so many findings.
+    no offer; None where nothing came near. measure: fields to measure, where only that would make it better. second_look:
+    answers that may be right as they stand, and want a yes. cut_short: not all was tried.
     """
 
     finding: Finding
@@ -49,6 +51,7 @@ class Looked:
     tried: tuple[str, ...] = ()
     nearest: Proposal | None = None
     measure: tuple[str, ...] = ()
+    second_look: tuple[str, ...] = ()
     cut_short: bool = False
 
 
@@ -67,29 +70,23 @@ def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lamb
 
 
 def look_for_each(judged: Judged, findings: Iterable[Finding]) -> Iterator[Looked]:
-    """Changes for many findings of one sheet, one after another. Together they cost about what four would by themselves.
+    """Changes for many findings of one sheet, one after another: for each all that it gets where it is asked for by itself.
 
-    Each gets a share, and what one leaves goes to those after it. One that was cut short says so.
+    What was tried for one is kept for those after it.
     """
-    trials, left = Trials(judged), ALL
-    known = [
-        (found, Looked(found, cut_short=True) if found.check in SUM_UP else _nothing_to_choose(trials, found))
-        for found in findings
-    ]
-    waiting = sum(looked is None for _, looked in known)
-    for finding, looked in known:
-        if looked is None:
-            share = max(SHARE, min(2 * left // waiting, ALONE))
-            trials.left = share
-            looked = _looked_into(trials, finding)
-            left, waiting = left - share + max(trials.left, 0), waiting - 1
-        yield looked
+    trials = Trials(judged)
+    for finding in findings:
+        trials.left = ALONE
+        if finding.check in SUM_UP:
+            yield Looked(finding, cut_short=True)
+        else:
+            yield _nothing_to_choose(trials, finding) or _looked_into(trials, finding)
 
 
 def _nothing_to_choose(trials: Trials, finding: Finding) -> Looked | None:
     """Where no other figure would be an answer: what to measure, or to look at again."""
-    if finding.asks_about:
-        return Looked(finding, measure=(finding.asks_about,))
+    if is_settled_by_looking(finding) or (finding.asks_about and finding.check in MEASURED_TWICE):
+        return Looked(finding, measure=(finding.asks_about,), second_look=second_look(trials.judged, finding))
     if finding.check in MEASURED_TWICE:
         return Looked(finding, measure=_both_measured(*MEASURED_TWICE[finding.check]))
     probe = Probe(trials.judged.worked, finding.check, finding.about)
@@ -108,6 +105,7 @@ def _both_measured(one: str, other: str) -> tuple[str, ...]:
 def _looked_into(trials: Trials, finding: Finding) -> Looked:
     search = _Search(trials, trials.judged, finding)
     try:
+        search.offers(search.into_usual())
         for fields in search.tiers():
             search.offers(search.singles(fields))
             if search.found:
@@ -172,6 +170,19 @@ class _Search:
         found += [one for one in self.partly if one.score.rank > here.rank]
         found.sort(key=self._in_order)
         return found
+
+    def into_usual(self) -> list[Candidate]:
+        """Every answer that is unusual made usual, where all of them say how the front end is laid out."""
+        sheet = self.judged.sheet
+        if self.finding.check != UNUSUAL or not all(map(is_laid_out, sheet.unusual)):
+            return []
+        usual = {name: ends for name in sheet.unusual if (ends := FIELDS[name].usual_among(sheet.answers))}
+        lever = into_usual(self.judged.worked, usual, sheet.shown_in)
+        answers = None if lever is None else lever.at(1)
+        if lever is None or answers is None:
+            return []
+        self.levers.append(lever)
+        return [Candidate(answers, Score(self.probe.best, 0.0), 1.0)]
 
     def _in_order(self, one: Candidate) -> tuple[int, bool, int, float]:
         """What is too large to be meant comes last."""
@@ -243,7 +254,12 @@ class _Search:
         found = self.found or list(self._tried_for_others())
         kept = tuple(sorted(found, key=_least_first)[:SHOWN])
         return Looked(
-            self.finding, kept, tried, None if kept else self._nearest(), cut_short=self.cut_short and not kept
+            self.finding,
+            kept,
+            tried,
+            None if kept else self._nearest(),
+            second_look=second_look(self.judged, self.finding),
+            cut_short=self.cut_short and not kept,
         )
 
     def _tried_for_others(self) -> Iterator[Proposal]:

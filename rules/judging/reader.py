@@ -12,14 +12,13 @@ While a parameter that is not optional is not known, the function is not run: it
 Where a table of names is the natural form, each is a `name("lower_pivot_height")`.
 """
 
-import inspect
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import wraps
 from types import UnionType
-from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin
 
-from rules.graph.annotations import GraphError
+from rules.graph.annotations import GraphError, hints_of, said_by
 from rules.graph.results import Estimate
 from rules.graph.worked import Worked
 from rules.judging.trade import trade
@@ -29,6 +28,9 @@ Known = Mapping[str, object]
 """Fields and values by name, in inside units. Looked into here and nowhere else that draws, lists or prints."""
 
 R = TypeVar("R")
+
+_YIELDS = 0x20
+"""What Python notes of the code of a generator; `inspect` has its name, and takes longer to load than a sheet to judge."""
 
 _FARTHEST = 1e12
 """A number beyond this, or nan, is no figure of a car, and counts as not known."""
@@ -50,13 +52,9 @@ def reads(function: Callable[..., R]) -> Callable[..., R]:
     iterator where it yields) while one that is not optional is not known. Raises GraphError, naming module and function,
     for an unknown name, a unit other than the producer's, or an annotation that hides that it may answer None.
     """
-    hints = get_type_hints(function, include_extras=True)
-    wanted = [
-        _wanted(function, one.name, hints.get(one.name))
-        for one in inspect.signature(function).parameters.values()
-        if one.kind is not one.KEYWORD_ONLY
-    ]
-    yields = inspect.isgeneratorfunction(function)
+    hints, code = hints_of(function), function.__code__
+    wanted = [_wanted(function, one, hints.get(one)) for one in code.co_varnames[: code.co_argcount]]
+    yields = bool(code.co_flags & _YIELDS)
     if not (yields or all(one.optional for one in wanted) or type(None) in _parts(hints.get("return"))):
         raise GraphError(f"{function.__module__}: {function.__name__} may answer None; say so in its annotation")
 
@@ -99,7 +97,7 @@ def _wanted(function: Callable[..., Any], parameter: str, annotation: Any) -> _W
     kinds = [part for part in _parts(annotation) if part is not type(None)]
     kind = kinds[0] if len(kinds) == 1 else annotation
     try:
-        origin = trade().compared(parameter, kind, function)
+        origin = trade().compared(parameter, said_by(kind), function)
     except GraphError as fault:
         raise GraphError(f"{function.__module__}: {fault}") from None
     plain, *extras = get_args(kind) if get_origin(kind) is Annotated else (kind,)
@@ -151,6 +149,8 @@ def check_id(id: str) -> str:
 
 def _caller() -> str:
     """The module that asked for a name."""
+    import inspect  # only where a name is wrong
+
     here = inspect.currentframe()
     asking = here and here.f_back and here.f_back.f_back
     return str(asking.f_globals["__name__"]) if asking else "?"

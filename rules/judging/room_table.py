@@ -24,7 +24,7 @@ _RIDE = name("corner_ride")
 class RoomLine:
     """One pair. gap: mm, minus where they overlap, None where it is more than `WITHIN`. measure: fields it rests on that
     are not measured. where: in words, empty where the gap is not known. travel: mm. lock: 1 full left, -1 full right.
-    values: the names of the two parts' values.
+    values: the names of the two parts' values. exact: False where an overlap may be deeper than the gap says.
     """
 
     one: str
@@ -40,6 +40,7 @@ class RoomLine:
     lock: float
     measure: tuple[str, ...]
     values: tuple[str, str]
+    exact: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +106,7 @@ def _line(pair: BetweenTwo, judged: Judged) -> RoomLine:
     limits, why = band.limits, in_units(band.why, judged.shown_in)
     return RoomLine(
         one.name, other.name, verdict, pair.gap, limits.good, limits.watch or 0.0, band.words, why,
-        filled(words, figures, judged.shown_in), pair.travel, pair.lock, measure, (pair.one, pair.other),
+        filled(words, figures, judged.shown_in), pair.travel, pair.lock, measure, (pair.one, pair.other), pair.exact,
     )  # fmt: skip
 
 

@@ -18,11 +18,7 @@ from rules.values.wheel_end.gaps import CHECKED_GAP
 HEAVY, GAP = 80, 1_500
 """Units of a value that is heavy, and of one gap of solids through all travel and lock."""
 ALONE = 300_000
-"""Units for a finding looked into by itself: some twenty judgings of a whole sheet that moves."""
-ALL = 800_000
-"""Units for all findings of a sheet together."""
-SHARE = 8_000
-"""Units that each of them gets at least, while there are any."""
+"""Units for a finding: some twenty judgings of a whole sheet that moves."""
 _ROOM = name("corner_room").origin
 _OWN_UNITS = {_ROOM: 12_000, name("plate_safety").origin: 1_500, name("corner_loads").origin: 200}
 """Units of the gaps of all solids, and of what tries every cut or every load."""

@@ -10,7 +10,7 @@ import unicodedata
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
-from typing import Literal
+from typing import Literal, NamedTuple
 
 Units = Literal["inch", "metric"]
 
@@ -150,8 +150,7 @@ _ANY_COMMA = re.compile(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
 _FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
-@dataclass(frozen=True, slots=True)
-class _Typed:
+class _Typed(NamedTuple):
     """What a message needs: the whole of what was typed, its kind, the sheet's units, and an example that would work."""
 
     entry: str

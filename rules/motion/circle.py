@@ -5,15 +5,14 @@ closed form, one on either side. Which side a link is built on never changes wit
 point, where it locks; so the side is taken once, at ride height, and kept.
 """
 
-from dataclasses import dataclass
 from math import acos, atan2, cos, hypot, pi, sin
+from typing import NamedTuple
 
 from rules.measure.vectors import Vector, cross, dot, minus, plus, times, unit
 from rules.motion.points import CannotReach
 
 
-@dataclass(frozen=True, slots=True)
-class PivotCircle:
+class PivotCircle(NamedTuple):
     """What a point on a hinge can reach: at angle a it is at centre + cos(a) u + sin(a) v; u and v square, of one length."""
 
     centre: Vector

@@ -119,6 +119,15 @@ LARGE_MOVE, LARGE_ANGLE, SMALL_PART = 50.0, radians(8.0), 10.0
 """mm of a place, rad of an angle; mm that any part may grow by. This program's own."""
 
 
+def is_laid_out(name: str) -> bool:
+    """Whether an entry says how the front end is laid out, which a builder can choose otherwise, and not what a part measures.
+
+    >>> is_laid_out("arms.bump_travel"), is_laid_out("steering.rack_travel"), is_laid_out("rotor.diameter")
+    (True, True, False)
+    """
+    return FIELDS[name].step in PLACES and choosable(name)
+
+
 def of_an_own_part(name: str) -> bool:
     """Whether an entry is a size of a part the builder makes.
 

@@ -107,8 +107,8 @@ def paper_words(own: Iterable[str]) -> dict[str, str]:
     >>> "tyre" in paper_words(["Red car"]), "tyre" in paper_words(["Tyre from the old car"])
     (True, False)
     """
-    said = plain_words(" ".join(own))
-    return {word: other for word, other in ON_INCH_PAPER.items() if not re.search(rf"\b{word}\b", said)}
+    said = f" {plain_words(' '.join(own))} "
+    return {word: other for word, other in ON_INCH_PAPER.items() if f" {word} " not in said}
 
 
 def reworded(text: str, words: Mapping[str, str]) -> str:

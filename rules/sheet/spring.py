@@ -53,6 +53,12 @@ class Spring(Step):
         "Spring free", "length", "On the bench, nothing on it.",
         may_be_empty=True, between=("50 mm", "1000 mm"), usual=("150 mm", "460 mm"), reading_error="1 mm",
     )  # fmt: skip
+    seats_apart: Mm = ask(
+        "Spring seats apart", "length",
+        "From seat to seat with the shock fully open: what the spring has to fit into. With the spring free it says how far the "
+        "spring is squeezed, or whether that was read right.",
+        may_be_empty=True, further=True, between=("40 mm", "1000 mm"), usual=("140 mm", "460 mm"), reading_error="1 mm",
+    )  # fmt: skip
     solid_length: Mm = ask(
         "Spring solid", "length", "Coils touching: from its maker, or turns of wire times the wire's thickness.",
         may_be_empty=True, between=("20 mm", "800 mm"), usual=("50 mm", "230 mm"), reading_error="2 mm",

@@ -373,7 +373,7 @@ def inspect_first(judged: Judged) -> Iterator[ChecklistLine]:
         text = "Inspect these first at every stop, for cracks, bends, slack: they hold least over their load."
         yield ChecklistLine("inspect.first", DRIVE, text, kind="caution")
     for one in first:
-        marks = "".join(f"; {mark}" for mark in one.marks)
+        marks = "".join(f"; {'an ' if mark == 'estimate' else ''}{mark}" for mark in one.marks)
         target = f"holds {shown(name(one.value), judged)} times its load: {one.case}, {one.limit}{marks}"
         yield ChecklistLine(f"inspect.{one.value}", DRIVE, f"Inspect: {one.part}", target)
 

@@ -7,11 +7,17 @@ from typing import NamedTuple
 
 from rules.solids.hulls import STEPS, depth, distance
 from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
-from rules.solids.space import Motion, Vector, cross, minus, plus, size, times
+from rules.solids.space import NOUGHT, Motion, Vector, cross, dot, minus, plus, size, times
 
 FINE = 0.02
 """mm; a gap is found to this, and what is filled in of a bore is never more."""
 SMALL = 1e-9
+SHAVING = 0.05
+"""mm; an overlap no deeper is a touch."""
+CLEAR_STEPS = 40
+WAYS = 3
+SAME_WAY = 0.999
+"""Cosine of the angle between two ways that are one."""
 FEW = 6
 """How many steps are spent on how deep an overlap may be that may be only in what is filled in."""
 
@@ -134,13 +140,15 @@ def _between(a: Piece, b: Piece, beyond: float) -> _Found:
     )
 
 
-def _worth(bound: float) -> float:
+def _worth(bound: float, finely: bool) -> float:
     """What must be less for a better answer to be looked for: FINE less, or a quarter more of an overlap."""
-    return bound - max(FINE, -bound / 4)
+    return bound - (FINE if finely else max(FINE, -bound / 4))
 
 
-def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
+def nearer(a: Solid, b: Solid, than: float = inf, *, finely: bool = False) -> Gap | None:
     """The gap between two solids, to 0.05 mm, if it is less than so many mm; None if it is not.
+
+    finely: no other two pieces need more than an overlap that is found, instead of no more than a quarter more.
 
     Pairs of pieces are taken nearest first. What a hull fills in of a bore counts only until it is found nearest: then it is
     halved, which leaves a quarter of it, until less than FINE is left.
@@ -163,20 +171,61 @@ def nearer(a: Solid, b: Solid, than: float = inf) -> Gap | None:
     bound = than
     while waiting:
         least, _, one, other = heappop(waiting)
-        if least >= _worth(bound):
+        if least >= _worth(bound, finely):
             break
         one, other = narrowed(one, other)
         found = _between(one, other, bound)
         if found.most < bound:
             best, bound = Gap(found.most, found.on_a, found.on_b), found.most
         coarse = max(one, other, key=lambda piece: piece.error)
-        if coarse.error <= FINE or found.least >= _worth(bound):
+        if coarse.error <= FINE or found.least >= _worth(bound, finely):
             continue
         for halved in coarse.halves():
             count += 1
             pair = (halved, other) if coarse is one else (one, halved)
             heappush(waiting, (found.least, count, *pair))
     return best
+
+
+def told_whole(a: Solid, b: Solid, overlap: Gap) -> tuple[Gap, float]:
+    """An overlap looked at once more for the whole solids: the deepest two pieces, and how far b has to go to be clear, mm.
+
+    Tried are the way that parts the deepest pieces, and those that part what is then still in one another. Where the depth is
+    as much as that, no shorter shift parts the solids any other way. inf where none of these ways leads out. overlap: what
+    `nearer` found, below nought.
+    """
+    best, out, ways, still = inf, NOUGHT, list[Vector](), overlap
+    for _ in range(WAYS):
+        way = minus(still.on_a, still.on_b)
+        way = times(1 / size(way), way) if size(way) > SMALL else (0.0, 1.0, 0.0)
+        if any(dot(way, tried) > SAME_WAY for tried in ways):
+            break
+        ways.append(way)
+        shift, left = _clear_along(a, b, way, -overlap.distance, best)
+        if shift < best:
+            best, out = shift, way
+        if left is None:
+            break
+        still = left
+    deepest = nearer(a, b, SHAVING - 0.97 * best, finely=True) if best < inf else None
+    if deepest is None:
+        return overlap, best
+    # Of the ways that part these two pieces, the one that parts the solids.
+    return Gap(deepest.distance, plus(deepest.on_b, times(-deepest.distance, out)), deepest.on_b), best
+
+
+def _clear_along(a: Solid, b: Solid, way: Vector, shift: float, enough: float) -> tuple[float, Gap | None]:
+    """How far b has to go one way to be clear of a, mm, inf for `enough` or more; and what is in one another after `shift`."""
+    first: Gap | None = None
+    for _ in range(CLEAR_STEPS):
+        still = nearer(a, b.moved(Motion(shift=times(shift, way))), -SHAVING - FINE)
+        if still is None:
+            return shift, first
+        first = first or still
+        shift += -still.distance  # none of the pieces parts sooner
+        if shift >= enough:
+            break
+    return inf, first
 
 
 def gap(a: Solid, b: Solid) -> Gap:

@@ -1,8 +1,8 @@
 """Stress where bending, pull, twist and shear meet in one section, by von Mises. N, mm, MPa, N mm."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import sqrt
+from typing import NamedTuple
 
 from rules.measure.vectors import Vector
 from rules.strength.section import Section, bending_stress
@@ -12,8 +12,7 @@ CANTILEVER_PLATE = 0.509
 Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells (from memory); worked out again in the tests."""
 
 
-@dataclass(frozen=True, slots=True)
-class SectionLoads:
+class SectionLoads(NamedTuple):
     """What a section hands on: pull and shear in N, moments in N mm. u is along the width, v along the depth."""
 
     axial: float = 0.0

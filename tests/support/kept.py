@@ -5,6 +5,7 @@ import enum
 import re
 from collections.abc import Callable, Iterator, Mapping, Set
 from dataclasses import fields, is_dataclass
+from functools import cache
 from hashlib import sha256
 from importlib import import_module
 from pathlib import Path
@@ -50,6 +51,7 @@ SHORT = 60
 """Letters up to which a figure stands as it is; a longer one as its mark."""
 _OFF_THE_HALF = 1 + 3.3e-8
 """Takes figures off the middle between two that can be written, where another machine's last bit would settle it."""
+_WRITTEN_AS_THEY_ARE = (str, int, bytes, type(None), enum.Enum)
 _PLACE_IN_MEMORY = re.compile(r" at 0x[0-9a-f]+")
 
 
@@ -61,10 +63,12 @@ def as_text(what: Any) -> str:
     """
     if isinstance(what, float):
         return f"{round(what * _OFF_THE_HALF, 9) + 0.0:.7g}"
-    if isinstance(what, str | int | bytes | None | enum.Enum):
+    if type(what) is tuple:  # by far most, so it is asked for early
+        return "(" + ", ".join(map(as_text, what)) + ")"
+    if isinstance(what, _WRITTEN_AS_THEY_ARE):
         return repr(what)
     if is_dataclass(what) and not isinstance(what, type):
-        inside = ", ".join(f"{one.name}={as_text(getattr(what, one.name))}" for one in fields(what) if one.compare)
+        inside = ", ".join(f"{name}={as_text(getattr(what, name))}" for name in _compared(type(what)))
         return f"{type(what).__name__}({inside})"
     if isinstance(what, Mapping):
         pairs = ((as_text(key) if isinstance(key, Set | ModuleType) else key, value) for key, value in what.items())
@@ -78,6 +82,11 @@ def as_text(what: Any) -> str:
     if callable(what):
         return getattr(what, "__qualname__", type(what).__name__)
     return _PLACE_IN_MEMORY.sub("", repr(what))
+
+
+@cache
+def _compared(kind: type) -> tuple[str, ...]:
+    return tuple(one.name for one in fields(kind) if one.compare)
 
 
 def mark(what: Any) -> str:

@@ -74,6 +74,8 @@ def _with_names_of_today(text: str) -> str:
     A text of several lines may begin a line like a header, and two tables may now be one: both are seen by reading it.
     """
     renamed = _EARLIER.sub(lambda found: found["before"] + name_today(found["name"]), text)
+    if renamed == text:  # so stand most sheets, and reading one takes long
+        return text
     held = _read(renamed)
     try:
         return renamed if held is not None and same(carried_over(held), carried_over(tomllib.loads(text))) else text

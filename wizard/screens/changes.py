@@ -10,7 +10,7 @@ from textual.worker import Worker, WorkerState
 
 from rules.judging.judge import Finding
 from rules.judging.proposal import Proposal
-from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
+from rules.judging.proposal_words import change_words, no_offer_words, outcome_words, second_look_words
 from rules.judging.proposals import Looked, look_for
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.next_step import entry_behind
@@ -74,7 +74,9 @@ class ChangesScreen(Screen["str | tuple[str, ...] | None"]):
             )
             for number, offer in self._offers.items()
         ]
-        if not items:
+        if items:
+            items += [Listed("", plain(words), None) for words in second_look_words(looked)]
+        else:
             words = no_offer_words(looked)
             items = [Listed("", plain(words[0]), lambda: lines(*words, *_change(looked.finding)))]
         self.query_one(Items).show(items, at_top=True)

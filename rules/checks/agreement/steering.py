@@ -52,6 +52,9 @@ LENGTHS = (
       usual=(-40.0, 400.0), why="a shock leans inboard at its top"),
     T("spring-solid-and-free", "Spring solid and free", "spring.solid_length", "spring.free_length",
       usual=(0.27, 0.52), never=(0.1, 1.0), why="a spring's coils touch at about four tenths of its free length"),
+    T("spring-squeezed-in-its-seats", "Spring squeezed and its room", "spring.preload", "squeeze_by_seats", how="more",
+      usual=(-3.0, 3.0), never=(-25.0, 25.0), other_called="spring free less seats apart",
+      why="what the room between the seats lacks of the free spring is what it is squeezed"),
     T("outer-shank-and-reach", "Outer tie-rod end", "steering.tie_rod_outer_shank", "steering.tie_rod_end_reach",
       usual=(2.0, 3.9), why="its thread ends two to four times as far from the ball as its housing reaches"),
     T("shock-rises", "Heights of the shock's ends", "spring.frame_end_height", "spring.arm_end_height",
@@ -188,6 +191,9 @@ def shock_moves_with_wheel(spring_ratio: Ratio | None, confirmed: Confirmed, lim
     """How far the shock moves for each mm of the wheel: it stands out along the arm, not near its hinge nor beyond its end."""
     if spring_ratio is None:
         raise DoesNotApply("how the shock moves is not known")
+    if spring_ratio < 0:
+        text = "The shock opens by {opens} of what the wheel rises, so that a spring round it holds nothing up."
+        return odd(text, "spring.arm_end_from_centre", confirmed, {"opens": (-spring_ratio, "1")})
     text = "The shock moves {spring_ratio} of what the wheel does."
     if limits.verdict(spring_ratio) == "good":
         return Judgement("good", text)

@@ -6,7 +6,7 @@ from typing import Annotated
 from rules.corner.fixed import GROUPS, NOTCHED, Overlaps, between_bolts, beyond_plate, overlap_verdict
 from rules.corner.part import PART, Part, WaitingParts
 from rules.corner.room import BetweenTwo, Moves
-from rules.corner.words import where
+from rules.corner.words import inside, where
 from rules.graph.bands import AtMost
 from rules.graph.declare import Every, check
 from rules.graph.results import Judgement, NotJudged, Waits
@@ -71,7 +71,7 @@ def _judgement(pair: BetweenTwo, *, bored: bool) -> Judgement:
     names = frozenset((one, other))
     words, figures = where(pair)
     figures |= {"inside": (-(pair.gap or 0.0), "mm")}
-    text = f"{capital(one)} and {other} stand at least {{inside}} in one another {words}."
+    text = f"{capital(one)} and {other} stand {inside(pair)}{{inside}} in one another {words}."
     about, rests_on = f"{one} and {other}", (pair.one, pair.other)
     if names in NOTCHED:
         change = "Draw the notch: it leaves less metal there, which is not in any strength here."

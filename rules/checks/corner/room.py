@@ -7,7 +7,7 @@ from typing import Annotated, Any
 from rules.checks.wheel_end.clears import BEHIND_PLATE, BESIDE_ROTOR, CLEAR
 from rules.corner.kinds import BANDS, EachBand
 from rules.corner.room import BetweenTwo, Moves, Room, room_of
-from rules.corner.words import way, where
+from rules.corner.words import inside, way, where
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
 from rules.graph.results import WORST_FIRST, Judgement, Waits
@@ -80,12 +80,14 @@ def _judgement(pair: BetweenTwo) -> Judgement:
     words, figures = where(pair)
     figures |= {"gap": (abs(gap), "mm"), "wanted": (wanted, "mm", "up"), "short": (wanted - gap, "mm")}
     if gap < 0:
-        text = f"{capital(one)} and {other} stand at least {{gap}} inside each other {words}."
+        text = f"{capital(one)} and {other} stand {inside(pair)}{{gap}} inside each other {words}."
     else:
         text = f"{capital(one)} and {other} are {{gap}} apart {words}; {{wanted}} is wanted."
-    # The way out of an overlap of pieces is not always the way for the whole part, so it is said only of a gap.
+    # The way out of an overlap of pieces is not always the shortest for the whole part: then it is not advised.
     change = (
-        f"{{short}} more room is wanted: {other} {way(pair)}." if gap >= 0 else "At least {short} more room is wanted."
+        f"{{short}} more room is wanted: {other} {way(pair)}."
+        if pair.exact
+        else "At least {short} more room is wanted."
     )
     if pair.assumed:
         text += " How the arm runs fore and aft is assumed, so this is a guess."

@@ -1,17 +1,17 @@
 """Are the pivots where they can be: slips of the tape and swapped entries, before anything is moved."""
 
-from math import hypot
-
 from rules.graph.asking import given
 from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.units import Mm
+from rules.motion.kinds import LinkageKind
 from rules.motion.points import Hinge, UprightPoints
 from rules.sheet.arms import ArmPivots
 from rules.tables import sources
 from rules.values.steering.asked_for import INNER_PIVOTS, NO_ARMS
 from rules.values.steering.links import HALF_FLAT_HINGE, hinge_slip
+from rules.values.steering.motion import NO_ARM, steering_arm_seen
 
 PLAIN = sources.GEOMETRY.saying("double A-arms as they are built, inner pivots in the frame, outer pivots in the wheel")
 AGREE = Limits(other={"close": (2.0, "mm")})
@@ -72,7 +72,7 @@ def arm_pivots_placed(arms: ArmPivots, lower_pivot_offset: Mm, upper_pivot_offse
     limits=AGREE,
     good="inner end inboard of the outer one; a place entered and an arm copied agree within {close}",
     watch="they disagree",
-    stop="inner end outboard of the outer one",
+    stop="inner end outboard of the outer one; an end on the steering axis, or relay arms of no length",
     source=PLAIN,
 )
 def tie_rod_placed(
@@ -84,11 +84,23 @@ def tie_rod_placed(
     inner_from_centre: Mm | None,
     tie_rod_ahead: Mm | None,
     copied_length: Mm | None,
+    relay_arm_length: Mm | None,
+    linkage: LinkageKind | None,
     track: Mm,
     limits: Limits,
 ) -> Judgement:
-    """Whether the tie rod's two ends can be where they are entered."""
-    if inner_from_centre is None and (tie_rod_ahead is None or copied_length is None):
+    """Whether the tie rod's two ends can be where they are entered, and something moves them."""
+    if linkage == "relay rod" and relay_arm_length is not None and abs(relay_arm_length) < NO_ARM:
+        text = "The arms the relay rod hangs on have no length, so nothing moves it."
+        return Judgement("stop", text, "Enter the length of the arms the relay rod hangs on, from shaft to rod joint.")
+    if tie_rod_end_ahead is not None and tie_rod_end_offset is not None and tie_rod_end_height is not None:
+        end = tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height
+        if steering_arm_seen(upright_points, end) < NO_ARM:
+            text = "The tie rod's outer end lies on the steering axis, so it has no arm to turn the wheel by."
+            change = "Put right tie-rod end ahead of wheel centre or tie-rod end inboard of hub face."
+            return Judgement("stop", text, change)
+    one_rod = linkage == "one rod across"  # its other end is the other wheel's
+    if not one_rod and inner_from_centre is None and (tie_rod_ahead is None or copied_length is None):
         if steering_begun:
             raise Waits("steering.inner_from_centre")
         why_not = "the tie rod's inner end is not entered, so its place was not judged"
@@ -96,7 +108,7 @@ def tie_rod_placed(
     if tie_rod_end_ahead is None or tie_rod_end_offset is None or tie_rod_end_height is None:
         places = {"ahead": tie_rod_end_ahead, "offset": tie_rod_end_offset, "height": tie_rod_end_height}
         raise Waits(*(f"tie_rod_end_{name}" for name, part in places.items() if part is None))
-    if inner_from_centre is not None and inner_from_centre - track / 2 >= tie_rod_end_offset:
+    if not one_rod and inner_from_centre is not None and inner_from_centre - track / 2 >= tie_rod_end_offset:
         figures = {"inner": (inner_from_centre, "mm"), "outer": (tie_rod_end_offset + track / 2, "mm")}
         return Judgement(
             "stop",
@@ -105,8 +117,7 @@ def tie_rod_placed(
             figures,
         )
     if tie_rod_ahead is not None and copied_length is not None:
-        foot = upright_points.on_axis(tie_rod_end_height)
-        entered = hypot(tie_rod_end_ahead - foot[0], tie_rod_end_offset - foot[1])
+        entered = steering_arm_seen(upright_points, (tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height))
         if abs(entered - copied_length) > limits.other["close"][0]:
             return Judgement(
                 "watch",

@@ -6,7 +6,7 @@ from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import more_than, reaches
-from rules.measure.units import Mm, PerMinute, Share
+from rules.measure.units import Mm, PerMinute, Ratio, Share
 from rules.tables import sources
 from rules.values.steering.spring_rest import CARRIED, SpringRest
 
@@ -25,11 +25,20 @@ REST_SOURCE = sources.OWN.saying("what stands below the spring is a tenth to thr
 )
 def spring_carries_corner(
     spring_carries: Share,
+    spring_ratio: Ratio,
     ride_frequency: PerMinute | None,
     limits: Between,
 ) -> Judgement:
     """Whether the spring, squeezed as entered, carries this corner at the ride height everything else is drawn for."""
     verdict = limits.verdict(spring_carries)
+    if spring_ratio < 0:
+        text = (
+            "The shock opens as the wheel rises: a spring round it lifts the wheel, and holds nothing of the corner up."
+        )
+        return Judgement(verdict, text, "Put right shock on the arm, from centre, or shock on the frame, from centre.")
+    if spring_carries < 0:
+        text = "At ride height the spring hangs loose between its seats, and carries nothing."
+        return Judgement(verdict, text, "A longer spring, or more squeeze with the shock open.")
     text = "At ride height the spring carries {spring_carries} of the corner's weight"
     if ride_frequency is not None:
         text += "; the corner swings on it {ride_frequency}"
@@ -158,7 +167,10 @@ def spring_coil_bind(spring_left_at_bump: Mm, limits: AtLeast) -> Judgement:
     verdict = limits.verdict(spring_left_at_bump)
     if verdict == "stop":
         figures = {"before": (-spring_left_at_bump, "mm")}
-        text = "The spring goes solid {before} before full bump: it takes the blow, and its seats with it."
+        text = (
+            "The spring goes solid while the shock has {before} to close until full bump: it takes the blow, and its "
+            "seats with it."
+        )
         return Judgement(
             verdict, text, "A longer or stiffer spring, less squeeze, or a bump stop that touches sooner.", figures
         )

@@ -318,5 +318,9 @@ def shock_spare(
         text = f"{text}: {{closing}} are left before it is closed, {{opening}} before it is open."
     if verdict == "good":
         return Judgement("good", text, figures=figures)
+    if min(lengths) <= limits.good:
+        return Judgement(
+            verdict, text, "Put right the shock's two ends: no shock is as short as they stand apart.", figures
+        )
     change = "A shock that closes to {closed} or less and opens to {open} or more; or move its mount; or less travel."
     return Judgement(verdict, text, change, figures)

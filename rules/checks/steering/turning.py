@@ -35,15 +35,28 @@ IN_LINE = radians(0.01)
     "lock-reached",
     step="steering",
     title="Linkage reaches full lock",
-    good="both wheels follow to the stop or the end of the travel",
-    stop="the linkage locks before",
-    source=(sources.COMMON_PRACTICE, sources.RACE_RULES.saying("no inversion of the linkage")),
+    limits=AtLeast("rad", radians(20), radians(10)),
+    good="both wheels follow to the stop or the end of the travel, the inner one to {good} or more",
+    watch="the inner wheel to {watch} or more",
+    stop="less than that; or the linkage locks before",
+    source=(
+        sources.COMMON_PRACTICE.saying("inner wheels turn 25 to 40 deg"),
+        sources.RACE_RULES.saying("no inversion of the linkage"),
+    ),
 )
-def lock_is_reached(lock_reached: Reach, linkage: LinkageKind) -> Judgement:
+def lock_is_reached(lock_reached: Reach, linkage: LinkageKind, limits: AtLeast) -> Judgement:
     """Whether both wheels follow to full lock at ride height before two links lie in a line, where the steering locks."""
     figures = {"inner": (lock_reached.inner, "rad")}
     if reaches(lock_reached.share, 1.0):
-        return Judgement("good", "Both wheels follow to full lock, the inner one to {inner}.", figures=figures)
+        verdict, text = limits.verdict(lock_reached.inner), "Both wheels follow to full lock, the inner one to {inner}."
+        if verdict == "good":
+            return Judgement(verdict, text, figures=figures)
+        change = "More travel of what moves the tie rods, a shorter steering arm, or a stop that touches later."
+        return Judgement(verdict, f"{text} With so little lock the car hardly turns.", change, figures)
+    if not lock_reached.share:
+        text = f"The tie rod turns the wheel neither way: as the car stands, {LOCKS[linkage]}."
+        change = "Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot."
+        return Judgement("stop", text, change)
     text = f"The steering locks with the inner wheel at {{inner}}, before its full lock: there {LOCKS[linkage]}."
     return Judgement("stop", text, "A longer steering arm, less travel, or a stop that touches earlier.", figures)
 

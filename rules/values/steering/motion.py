@@ -5,8 +5,9 @@ from math import asin, cos, hypot, sin
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
-from rules.graph.results import NotJudged, OutsideRange, Waits
+from rules.graph.results import NotJudged, Waits
 from rules.measure.units import Mm, Rad
+from rules.measure.vectors import Vector
 from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import StopOn
 from rules.motion.linkage import SteeringLinkage
@@ -53,10 +54,7 @@ def steering_linkage(
     inner = (steering.inner_ahead, steering.inner_from_centre - track / 2, steering.inner_height)
     relay_arm = given(steering, "relay_arm_length") or 0.0
     if of_its_own and abs(relay_arm) < NO_ARM:
-        raise OutsideRange(
-            "the arms the relay rod hangs on have no length, so nothing moves it",
-            change="Enter the length of the arms the relay rod hangs on, from shaft to rod joint.",
-        )
+        raise NotJudged("the arms the relay rod hangs on have no length; put that right first")
     return SteeringLinkage(kind, inner, -track / 2, travel, stop, relay_arm, stop_on, toe)
 
 
@@ -104,23 +102,26 @@ def steered_upright(
     return replace(upright_points, tie_rod_end=(tie_rod_end_ahead, tie_rod_end_offset, tie_rod_end_height))
 
 
-def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:
+def steering_arm_seen(upright: UprightPoints, end: Vector) -> float:
+    """Length of the arm from the steering axis to a tie rod's end, level at that end's height, mm."""
+    axis = upright.on_axis(end[2])
+    return hypot(end[0] - axis[0], end[1] - axis[1])
+
+
+def needs_two_ends(upright: UprightPoints, linkage: SteeringLinkage) -> None:
+    """Refuses a tie rod whose ends cannot be where they are entered: that is judged by itself."""
     if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
         raise NotJudged("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
-    if upright.tie_rod_end:
-        end, axis = upright.tie_rod_end, upright.on_axis(upright.tie_rod_end[2])
-        if hypot(end[0] - axis[0], end[1] - axis[1]) < NO_ARM:
-            raise OutsideRange(
-                "the tie rod's outer end lies on the steering axis, so it has no arm to turn the wheel by",
-                change="Put right tie-rod end ahead of wheel centre or tie-rod end inboard of hub face.",
-            )
+    if upright.tie_rod_end and steering_arm_seen(upright, upright.tie_rod_end) < NO_ARM:
+        raise NotJudged("the tie rod's outer end lies on the steering axis; put that right first")
+
+
+def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:
+    needs_two_ends(upright, linkage)
     try:
         return hung.steered(upright, linkage) if hung is not None else FrontEnd(upright, linkage=linkage)
     except CannotReach:
-        raise OutsideRange(
-            "the tie rod does not steer the wheel: check its two ends",
-            change="Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot.",
-        ) from None
+        raise NotJudged("the tie rod does not turn the wheel; put that right first") from None
 
 
 @value("motion", formula="steering axis, tie rod and what moves it, at ride height", source=EXACT, heavy=True)

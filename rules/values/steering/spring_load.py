@@ -43,6 +43,25 @@ def spring_ratio_which(
     return shock_ratio_at(hung_front, shock_ends, end - BEND if end > 0 else end + BEND)
 
 
+@value(
+    "spring",
+    formula="spring free - seats apart with the shock open",
+    source=sources.GEOMETRY,
+    stands_for="spring.preload",
+)
+def squeeze_by_seats(free_length: Mm | None, seats_apart: Mm | None) -> Mm:
+    """How much shorter than free the spring stands with the shock open, by the room it has, mm; minus where it hangs loose.
+
+    >>> squeeze_by_seats(360.0, 350.0)
+    10.0
+    """
+    if seats_apart is None:
+        raise NotJudged("how far apart the spring's seats are is not entered", "spring.seats_apart")
+    if free_length is None:
+        raise Waits("spring.free_length")
+    return free_length - seats_apart
+
+
 @value("spring", formula="squeezed with the shock open + shock open - shock at ride height", source=sources.GEOMETRY)
 def spring_squeeze(spring: Spring, shock_at_ride: Mm) -> Mm:
     """How much shorter than free the spring stands at ride height, mm.

@@ -10,6 +10,7 @@ from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.measure.units import Mm, Rad, Ratio, Share
 from rules.motion.front_end import FrontEnd
+from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import BestArm, aim, arm_of, axis_of, outer_turn
 from rules.motion.steering_arm import best_arm as search_best_arm
@@ -29,7 +30,7 @@ from rules.motion.turning import (
     rod_to_arm,
 )
 from rules.tables import sources
-from rules.values.steering.motion import EXACT
+from rules.values.steering.motion import EXACT, needs_two_ends
 
 TURN = radians(20)
 PLACES = 9
@@ -48,12 +49,20 @@ def kingpin_track(track: Mm, ground_offset: Mm) -> Mm:
 
 
 @value("turning", formula="how far both wheels follow before tie rod and arm lie in a line", source=EXACT)
-def lock_reached(steered_front: FrontEnd) -> Reach:
+def lock_reached(
+    steered_upright: UprightPoints, steering_linkage: SteeringLinkage, steered_front: FrontEnd | None
+) -> Reach:
     """Whether the linkage reaches full lock at ride height, and the inner wheel's angle where it ends or locks.
 
-    >>> lock_reached(trapezium()).share
-    1.0
+    Nothing of it where the tie rod lies in a line with its arm as it stands, and so turns the wheel neither way.
+
+    >>> front = trapezium()
+    >>> lock_reached(front.upright, front.linkage, front).share, lock_reached(front.upright, front.linkage, None).share
+    (1.0, 0.0)
     """
+    if steered_front is None:
+        needs_two_ends(steered_upright, steering_linkage)
+        return Reach(0.0, 0.0)
     return reach(steered_front)
 
 

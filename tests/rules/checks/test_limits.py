@@ -13,6 +13,7 @@ from rules.judging.trade import trade
 
 # Check: good at the limits | watch just beyond them, up to the next | stop beyond that.
 LIMITS = """
+lock-reached: 20 | 19.9 10 | 9.9
 wheel-numbers-agree: 1.6 | 1.61 6 | 6.06
 bolt-circle-wheel-hub: 0.3 |  | 0.31
 bolt-circle-rotor-hub: 0.3 |  | 0.31

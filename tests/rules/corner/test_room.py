@@ -53,11 +53,11 @@ def test_a_plate_inside_a_turning_rotor(of_room: Callable[[Changes], list[Findin
     found = of_room({**PLATE, "rotor.face_to_rotor": "50.45 mm", "hub.flange_to_mount_face": "50.8 mm"})
     (pair,) = [one for one in found if one.title == f"{ROOM}: rotor ring and plate"]
     assert pair.verdict == "stop"
-    inside, wanted = (float(re.findall(r"at least ([0-9.]+) mm", text.lower())[0]) for text in (pair.text, pair.change))
-    assert (
-        0.75 * 4.65 < inside < 4.66
-    )  # what parts the two pieces that need it most, to a quarter; never more than it takes
-    assert wanted == pytest.approx(inside + 5.0, abs=0.01)
+    inside, wanted = (float(re.findall(r"([0-9.]+) mm", text)[0]) for text in (pair.text, pair.change))
+    assert inside == pytest.approx(4.65, abs=0.05)
+    assert "at least" not in pair.text
+    assert wanted == pytest.approx(9.65, abs=0.05)
+    assert re.search("wanted: plate inboard", pair.change)
     assert "Moved most by" in found[0].change
 
 

@@ -139,3 +139,11 @@ def test_nothing_is_cut_beside_a_shape() -> None:
     rod, bar = Rod((0.0, 0.0, 0.0), (0.0, 90.0, 0.0), 9.0), Cylinder((0.0, 0.0, 0.0), (0.0, 90.0, 0.0), 9.0)
     assert cut([rod, bar], FROM_FRONT.through((9.5, 0.0, 0.0))) == ()
     assert isclose(area_of(cut([bar], FROM_FRONT)).area(), 90.0 * 18.0)
+
+
+def test_a_plane_in_which_a_rings_end_lies_cuts_the_whole_ring() -> None:
+    """By hand: the end stands 10 ahead of the middle, pi x (140^2 - 90^2); half a millimetre farther there is nothing."""
+    shape = ring((0.0, 0.0, 0.0), (1.0, 0.0, 0.0), 90.0, 140.0, -10.0, 10.0)
+    end = cut([shape], FROM_FRONT.through((10.0, 0.0, 0.0)))
+    assert area_of(end).area() == pytest.approx(pi * (140**2 - 90**2), rel=1e-3)
+    assert cut([shape], FROM_FRONT.through((10.5, 0.0, 0.0))) == ()

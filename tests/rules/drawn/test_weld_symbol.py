@@ -1,6 +1,8 @@
 """Weld symbols on both kinds of sheet. From memory of AWS A2.4 (weld on the arrow's side: below the line) and of ISO 2553,
 system A (on the arrow's side: above the full line, with a dashed line below)."""
 
+from math import dist, sqrt
+
 import pytest
 
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
@@ -59,3 +61,15 @@ def test_a_weld_all_round_has_a_ring_at_the_arrow_and_no_length() -> None:
         assert [item.centre for item in items if isinstance(item, PaperCircle)] == [(0.0, 0.0)]
         assert not [item for item in items if isinstance(item, PaperWords) and item.text == "40"]
     assert weld_symbol("", "6", "40", "inch") == ()
+
+
+def test_the_arrow_has_a_head_that_lies_evenly_about_its_line() -> None:
+    """By hand: from the reference line to the tip it is 6 left and 5 down. The head is 2.4 long and 1 wide: the middle of its
+    base is that far up the line, and both its corners are half a millimetre to the side of it, square to the line."""
+    (head,) = (one for one in weld_symbol("full bevel", "", "", "inch") if isinstance(one, Stroke) and one.filled)
+    tip, one, other = head.points
+    assert tip == (-6.0, -5.0) and head.closed
+    middle = ((one[0] + other[0]) / 2, (one[1] + other[1]) / 2)
+    assert middle == pytest.approx((-6 + 2.4 * 6 / sqrt(61), -5 + 2.4 * 5 / sqrt(61)), abs=0.01)
+    assert dist(one, other) == pytest.approx(1.0)
+    assert dist(tip, one) == pytest.approx(sqrt(2.4**2 + 0.5**2)) == dist(tip, other)

@@ -7,9 +7,10 @@ import pytest
 from rules.graph.results import Verdict
 from rules.judging.judge import Judged, judge
 from rules.judging.trade import trade
-from rules.sheet import Sheet, read_sheet
-from sample_sheets import document, samples
+from rules.sheet import Sheet
+from sample_sheets import samples
 from tests.rules.judging.test_scope import BEGINS, judges_the_part, without, worst_of
+from tests.support.judging import judged_sample
 
 GONE = {
     "plate": ("room", "overlap", "assembly-upper-pivot-bolt", "assembly-lower-pivot-bolt"),
@@ -52,8 +53,8 @@ def spoke(judged: Judged) -> set[str]:
 
 @pytest.mark.parametrize("name", samples())
 def test_an_emptied_table_is_asked_for_and_never_reads_good(name: str) -> None:
-    sheet = read_sheet(document(name))
-    whole = judge(sheet, advice=False)
+    whole = judged_sample(name)
+    sheet = whole.sheet
     for table in dict.fromkeys(name.partition(".")[0] for name in sheet.answers):
         judged = judge(emptied(sheet, table), before=whole, advice=False)
         assert judged.verdict != "good" or whole.verdict == "good", table
@@ -73,7 +74,8 @@ def test_an_emptied_table_is_asked_for_and_never_reads_good(name: str) -> None:
     [("joint_angles", "joint_angles.upper_bolt"), ("spring", "spring.arm_end_ahead"), ("steering", "steering.linkage")],
 )
 def test_arms_ask_for_what_ends_and_limits_their_travel(table: str, asked: str) -> None:
-    judged = judge(emptied(read_sheet(document("dune_wren_moving")), table))
+    whole = judged_sample("dune_wren_moving")
+    judged = judge(emptied(whole.sheet, table), before=whole, advice=False)
     waits = {field for finding in judged.findings if finding.verdict == "waiting" for field in finding.waits_for}
     assert judged.verdict not in ("good", "stop") and asked in waits
 
@@ -81,8 +83,8 @@ def test_arms_ask_for_what_ends_and_limits_their_travel(table: str, asked: str) 
 @pytest.mark.parametrize("name", ["wrong_cannot_be_put_together", "wrong_steering_arm_too_short"])
 def test_no_single_answer_left_out_makes_room_quiet(name: str) -> None:
     """Of what rests on anything heavy to work out, which test_scope puts off."""
-    sheet, graph = read_sheet(document(name)), trade()
-    whole = judge(sheet, advice=False)
+    whole, graph = judged_sample(name), trade()
+    sheet = whole.sheet
     heavy = {name for name, node in graph.values.items() if node.note.heavy}
     heard = {check for check in spoke(whole) if not heavy.isdisjoint(graph.needs(check))}
     assert "room" in heard

@@ -618,7 +618,11 @@ def test_a_rotor_finished_thicker_than_new_stops_what_rests_on_it(judged: Judged
         "finished-below-new",
     }  # fmt: skip
     told = [found for found in result.findings if found.verdict == "stop" and found.check not in COMPARE_THICKNESSES]
-    assert {found.text for found in told} == {"The finished thickness is more than the new thickness."}
+    why = "he finished thickness is more than the new thickness."
+    # Both are told by what takes nothing else, and all that cannot be judged for it says so.
+    assert [found.text for found in told if not found.text.startswith("Not judged")] == [f"T{why}"]
+    follows = f"Not judged. This follows from “{told[0].title}”: t{why}"
+    assert {found.text for found in told[1:]} == {follows}
     assert not any("fault in the program" in found.change for found in result.findings)
     assert all(found.change for found in told)
 
@@ -662,6 +666,16 @@ def test_the_entries_to_check_are_those_that_cannot_stand_together(finding: Find
     """Wherever it shows: the reach of a caliper or the place of a pivot has nothing to do with a rotor's thickness."""
     found = finding(check, {"rotor.finished_thickness": "23 mm"})
     assert found.change.startswith("Put right finished thickness or thickness new.")
+
+
+def test_one_wrong_figure_is_told_once_and_the_rest_follows_from_it() -> None:
+    """A caliper as long as its rotor is wide has a check of its own; what needs the caliper's shape cannot be judged."""
+    sheet = document("dune_wren_finished")
+    findings = judge(read_sheet({**sheet, "caliper": {**sheet["caliper"], "length": "14 in"}})).findings
+    stops = [one for one in findings if one.verdict == "stop"]
+    assert stops[0].check == "caliper-along-rotor" and len(stops) > 3
+    assert all(one.text.startswith(f"Not judged. This follows from “{stops[0].title}”:") for one in stops[1:])
+    assert all(one.change for one in stops)
 
 
 def test_an_axis_that_leans_outboard_is_named_first_and_in_what_could_not_be_judged_for_it() -> None:

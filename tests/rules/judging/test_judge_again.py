@@ -54,10 +54,16 @@ def test_an_answer_that_nothing_rests_on_works_nothing_out_again() -> None:
     assert touched == frozenset()
 
 
-def test_other_units_are_judged_anew_because_every_text_changes() -> None:
-    sheet = read_sheet(document(SHEETS[0]))
-    inch = judge(sheet, "inch")
-    assert judge(sheet, "metric", inch).findings == judge(sheet, "metric").findings
+@pytest.mark.parametrize("name", SHEETS)
+def test_in_other_units_every_text_is_new_and_what_was_worked_out_is_kept(name: str) -> None:
+    sheet = read_sheet(document(name))
+    inch, metric = judge(sheet, "inch"), judge(sheet, "metric")
+    again = judge(sheet, "metric", inch)
+    assert again.findings == metric.findings and again.verdict == metric.verdict and again.missing == metric.missing
+    assert (again.groups, again.shown_in, again.worked.waits) == (metric.groups, "metric", metric.worked.waits)
+    assert inch.findings != metric.findings
+    kept = again.worked.known
+    assert all(kept[value] is inch.worked.known[value] for value in trade().values if value in kept)
 
 
 @pytest.mark.parametrize("name", SHEETS)

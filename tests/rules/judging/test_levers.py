@@ -12,6 +12,8 @@ from rules.measure.quantity import INCH, Units
 from rules.sheet import FIELDS
 from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable
 from rules.tables.shelf import SHELF
+from sample_sheets import document
+from tests.support.judging import judged_document
 
 
 @pytest.mark.parametrize(
@@ -101,3 +103,21 @@ def test_no_size_of_the_shelf_is_offered_that_cannot_be_typed(name: str, units: 
         assert asked.read(as_typed(name, answers[name], units), units) is not None
         n += 1
     assert n > 1
+
+
+def test_another_wheel_has_both_its_figures_where_they_can_be_typed() -> None:
+    """Offset may be -200 mm at least: from -190 mm one with 1/4 in less backspacing is the last."""
+    answers = {"wheel.offset": -190.0, "wheel.backspacing": 101.6}  # 4 in
+    found = levers(trade().work_out(answers, light=True), ["wheel.backspacing"], "inch")
+    assert found[0].at(-1) == {"wheel.backspacing": pytest.approx(95.25), "wheel.offset": pytest.approx(-196.35)}
+    assert found[0].at(-2) is None
+
+
+@pytest.mark.parametrize("name", ["wrong_figures_all_over", "wrong_pivots_out_in_the_wheel", "dune_wren_moving"])
+def test_no_lever_goes_where_nothing_can_be_typed(name: str) -> None:
+    judged = judged_document(document(name))
+    units = judged.sheet.shown_in
+    for lever in levers(judged.worked, FIELDS, units):
+        for n in (*range(-9, 10), -200, -50, 50, 200):
+            for field, answer in (lever.at(n) or {}).items():
+                FIELDS[field].read(as_typed(field, answer, units), units)

@@ -19,12 +19,13 @@ from rules.judging.room_table import room_table
 from rules.judging.trade import trade
 from rules.judging.usual import usual_words
 from rules.measure.quantity import Units
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS
 from rules.shop.checklist import checklist
 from rules.shop.motion_sheet import sections
 from rules.shop.weld_map import in_common, joints, order_of_runs
 from rules.shop.weld_words import least_legs
-from sample_sheets import document, samples
+from sample_sheets import samples
+from tests.support.judging import judged_sample
 from tests.support.unit_words import others, wrong
 from wizard.room_command import lines_of
 
@@ -36,7 +37,8 @@ EXPLAINED = ("dune_wren_half_done", "fell_badger_finished_metric", "scree_ox_str
 
 @cache
 def judged(sample: str, units: Units) -> Judged:
-    return judge(read_sheet(document(sample)), units)
+    own = judged_sample(sample)
+    return own if own.shown_in == units else judge(own.sheet, units, own)
 
 
 @pytest.mark.parametrize("units", UNITS)

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from rules.judging.judge import Finding, Judged
 from rules.judging.proposal import EntryChange, Moved, Proposal
-from rules.judging.proposal_words import change_words, no_offer_words, outcome_words
+from rules.judging.proposal_words import change_words, no_offer_words, outcome_words, second_look_words
 from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for, look_for_each
 from rules.sheet import FIELDS
 from rules.sheet.choosable import choosable, of_an_own_part, too_large_to_be_meant
@@ -310,7 +310,7 @@ def test_a_change_too_large_to_be_meant(name: str, now: object, to: object, larg
     assert too_large_to_be_meant(name, now, to) is large
 
 
-def test_many_findings_share_what_may_be_tried_and_each_is_told() -> None:
+def test_of_many_findings_each_is_told() -> None:
     sheet = judged(document("wrong_bolts"))
     findings = in_trouble(sheet)
     told = list(look_for_each(sheet, findings))
@@ -332,3 +332,60 @@ def test_a_miss_that_goes_deeper_into_a_stop_says_so() -> None:
     near = Proposal((EntryChange("pivots.spacing", "10 in", "11 in"),), "stop", "good", "", worse=(deeper,))
     told = no_offer_words(Looked(judged(changed({})).findings[0], tried=("pivots.spacing",), nearest=near))
     assert told[-1].endswith("then good, but further into a stop: Travel.")
+
+
+def test_a_question_about_a_layout_gets_a_change_and_a_second_look() -> None:
+    """Bump is usual from 0.72 to 1.42 of droop: of 130 mm 93.6 or more, and 70 mm is that of 97.2 or less."""
+    found = looked(MOVING | {"arms.bump_travel": "70 mm", "arms.droop_travel": "130 mm"}, "bump-and-droop")
+    assert [[(entry.name, entry.to) for entry in offer.entries] for offer in found.offers] == [
+        [("arms.bump_travel", "94 mm")],
+        [("arms.droop_travel", "97 mm")],
+    ]
+    assert found.measure == () and found.second_look == ("arms.bump_travel",)
+    assert second_look_words(found) == ["Or look at bump travel again, and say yes to it where it is as it stands."]
+
+
+def test_a_question_about_a_part_gets_no_change() -> None:
+    found = looked({"rotor.diameter": "150 mm"}, "rotor-inside-wheel")
+    assert found.offers == () and found.measure == found.second_look == ("rotor.diameter",)
+    assert no_offer_words(found) == [
+        "A question, not a fault: look at rotor diameter again, and say yes to it where it is as it stands."
+    ]
+
+
+@pytest.mark.parametrize("check", ["castor-usual", "unusual-answers"])
+def test_castor_that_is_unusual_for_its_use_gets_a_change_and_a_second_look(check: str) -> None:
+    """4 to 10 deg is common practice for a trail car."""
+    found = looked({"pivots.castor": "13 deg"}, check)
+    assert [change_words(offer) for offer in found.offers] == ["Castor 10 deg (now 13 deg)."]
+    assert found.second_look == ("pivots.castor",)
+    asked = "ook at castor again, and say yes to it where it is as it stands."
+    assert second_look_words(found) == [
+        f"Or l{asked}" if check == "unusual-answers" else f"It is unusual besides: l{asked}"
+    ]
+
+
+def test_a_yes_is_no_way_out_of_a_stop() -> None:
+    assert looked({"pivots.castor": "-2 deg"}, "castor-usual").second_look == ()
+
+
+def test_one_change_makes_all_that_is_unusual_usual() -> None:
+    found = looked({"pivots.castor": "13 deg", "pivots.inclination": "20 deg"}, "unusual-answers")
+    assert {entry.name for offer in found.offers for entry in offer.entries} <= set(found.second_look)
+    assert found.second_look == ("pivots.inclination", "pivots.castor")
+
+
+def test_what_is_unusual_of_a_bought_part_only_gets_a_second_look() -> None:
+    found = looked({"pivots.castor": "13 deg", "rotor.thickness": "45 mm"}, "unusual-answers")
+    assert found.offers == () and set(found.second_look) == {"pivots.castor", "rotor.thickness"}
+    assert no_offer_words(found)[0].startswith("A question, not a fault: look at ")
+
+
+def test_among_many_a_finding_is_offered_what_it_gets_by_itself() -> None:
+    """No budget is shared out among them, that would run short on a sheet with many."""
+    sheet = judged(document("wrong_steering_arm_too_short"))
+    findings = [one for one in in_trouble(sheet) if one.check in ("rack-travel-suits-arm", "tie-rod-inner-angle")]
+    among = {found.finding.key: found.offers for found in look_for_each(sheet, findings)}
+    for finding in findings:
+        alone = look_for(sheet, finding)
+        assert not alone.offers or among[finding.key], finding.key

@@ -39,8 +39,8 @@ def test_what_the_sheet_does_not_ask_has_its_row_of_blanks_and_no_place_in_the_o
 
 def test_sizes_stand_in_words() -> None:
     upper, _, arm, *_ = found()
-    assert upper.words == "fillet on both sides; leg 3/8 in; 4.2 in long, each run"
-    assert arm.words == "fillet round a rectangle; leg 3/8 in; 3 9/16 in by 1 9/16 in, all round"
+    assert upper.words == "fillet on both sides; leg 7/16 in; 4.2 in long, each run"
+    assert arm.words == "fillet round a rectangle; leg 7/16 in; 3 9/16 in by 1 9/16 in, all round"
     bevel = found(weld_upper={"form": "full bevel"})[0]
     assert bevel.words.startswith("full bevel; welded through") and "leg" not in bevel.words
 

@@ -22,11 +22,11 @@ def printed(sheet: dict[str, Any], paper: str = "a4") -> bytes:
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_every_line_is_printed_with_its_target_and_tolerance(name: str, paper: str) -> None:
     sheet = sample_document(name)
-    whole = squeezed(" ".join(pages(printed(sheet, paper))))
-    for line in checklist(judged(sheet)):
+    car, whole = judged(sheet), squeezed(" ".join(pages(printed(sheet, paper))))
+    for line in checklist(car):
         for words in (line.text, line.target, line.tolerance):
             # A row that runs into a footer never happens: rows stay whole.
-            assert squeezed(on_paper(words, judged(sheet))) in whole, line.id
+            assert squeezed(on_paper(words, car)) in whole, line.id
 
 
 def test_title_revision_and_number_stand_on_every_page() -> None:

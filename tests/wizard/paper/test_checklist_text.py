@@ -91,9 +91,10 @@ def test_a_stop_is_the_first_thing_under_the_head() -> None:
 
 
 def test_every_line_of_the_checklist_is_printed() -> None:
-    text = " ".join(as_text(judged(CAR), CAR).split())
-    for line in checklist(judged(CAR)):
-        assert " ".join(on_paper(line.text, judged(CAR)).replace("“", '"').split())[:20] in text
+    car = judged(CAR)
+    text = " ".join(as_text(car, CAR).split())
+    for line in checklist(car):
+        assert " ".join(on_paper(line.text, car).replace("“", '"').split())[:20] in text
 
 
 def test_left_and_right_have_a_box_and_a_blank() -> None:

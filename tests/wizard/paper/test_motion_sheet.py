@@ -94,7 +94,7 @@ def shape(sheet: dict[str, Any]) -> list[str]:
 
 
 def test_markdown_has_a_table_for_each_section() -> None:
-    assert shape(document()).count("table_open") == 9
+    assert shape(document()).count("table_open") == 11
     assert "| 0 RIDE | 0.00 | +6.00 | +25.0 | 0.0 | 0.00 | 0.00 | ________ |" in as_markdown(judged(document()))
 
 
@@ -109,11 +109,11 @@ def test_nothing_typed_changes_the_shape_of_the_markdown(text: str) -> None:
 
 
 @pytest.mark.parametrize(("paper", "units"), [("a4", "metric"), ("letter", "inch")])
-def test_a_full_sheet_takes_four_pages_each_with_its_heading(paper: str, units: str) -> None:
+def test_a_full_sheet_takes_five_pages_each_with_its_heading(paper: str, units: str) -> None:
     found = printed(document(units=units), paper)
-    assert len(found) == 4
+    assert len(found) == 5
     for number, page in enumerate(found, 1):
-        assert "Motion sheet, front end" in page and f"page {number} of 4" in page
+        assert "Motion sheet, front end" in page and f"page {number} of 5" in page
         assert "Informs, does not certify." in page and "written 2026-03-04" in page
 
 

@@ -54,6 +54,7 @@ corner-below-half: 1000 | 170 330 | 160 20 340 490 | 10 500
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
 tie-rod-across: -100 | -72 -142 | -71 -143 |
+spring-squeezed-in-its-seats: 10 | 7 13 | 6 14 -15 35 | -16 36
 spring-solid-and-free: 100 | 27 52 | 26 10 53 100 | 9 101
 outer-shank-and-reach: 100 | 200 390 | 199 391 |
 thread-in-tie-rod: 10 | 13 25 | 12.9 25.1 |

@@ -133,3 +133,29 @@ def test_a_rubber_that_full_bump_does_not_reach_is_a_stop_with_how_far(
 def test_without_a_rubber_it_is_not_judged(finding: Callable[[str, Moving], Finding], moving: Moving) -> None:
     found = finding("bump-rubber", moving)
     assert found.verdict == "not judged" and found.waits_for == ("spring.bump_rubber",)
+
+
+def test_a_shock_that_opens_as_the_wheel_rises_holds_nothing_up(
+    finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    """Its end inboard of the hinge line, 300 mm from the centre, falls as the arm swings up."""
+    beyond = {**moving, **SPRING, "spring.arm_end_from_centre": "200 mm"}
+    carries, moves = finding("spring-carries-corner", beyond), finding("shock-moves-with-wheel", beyond)
+    assert carries.verdict == "stop" and carries.text.startswith("The shock opens as the wheel rises")
+    assert moves.verdict == "watch" and moves.text.startswith("The shock opens by ") and "-" not in moves.text
+
+
+def test_a_spring_loose_at_ride_height_carries_nothing(
+    finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    """The shock is 483.8 long of 580: a spring that hangs 100 loose with it open is 3.8 loose there."""
+    loose = finding("spring-carries-corner", {**moving, **SPRING, "spring.preload": "-100 mm"})
+    assert loose.verdict == "stop" and "hangs loose" in loose.text and "-" not in loose.text
+
+
+def test_no_shock_is_as_short_as_its_ends_stand_apart(
+    finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    on_one_place = {"spring.frame_end_from_centre": "620 mm", "spring.frame_end_height": "300 mm"}
+    found = finding("shock-spare", {**moving, **on_one_place})
+    assert found.verdict == "stop" and found.change.startswith("Put right the shock's two ends")

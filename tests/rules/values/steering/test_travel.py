@@ -424,17 +424,45 @@ def test_a_tie_rod_end_on_the_steering_axis_is_said_so(judged: JudgedWith, movin
     ahead, across, _ = known["upright_points"].on_axis(height)
     inboard = known["hub_face_offset"] - across
     on_axis = {"steering.tie_rod_ahead": f"{ahead:.2f} mm", "steering.tie_rod_inboard": f"{inboard:.2f} mm"}
-    found = [one for one in judged({**moving, **RODS, **on_axis}).findings if one.verdict == "stop"]
-    assert any(one.text.startswith("The tie rod's outer end lies on the steering axis") for one in found)
+    told = [one for one in judged({**moving, **RODS, **on_axis}).findings if "lies on the steering axis" in one.text]
+    assert [one.check for one in told if one.verdict == "stop"] == ["tie-rod-placed"]
+    assert {one.verdict for one in told} == {"stop", "not judged"}
 
 
-def test_relay_arms_of_no_length_are_said_so(judged: JudgedWith, moving: dict[str, object]) -> None:
+def test_relay_arms_of_no_length_are_said_so_once(judged: JudgedWith, moving: dict[str, object]) -> None:
     relay = {**moving, **RODS, "steering.linkage": "relay rod", "steering.relay_arm_length": "0 mm"}
-    found = [one for one in judged(relay).findings if one.verdict == "stop"]
-    assert found and all("have no length" in one.text and "from shaft to rod joint" in one.change for one in found[:1])
+    told = [one for one in judged(relay).findings if "have no length" in one.text]
+    assert [one.check for one in told if one.verdict == "stop"] == ["tie-rod-placed"]
+    assert {one.verdict for one in told} == {"stop", "not judged"}
+    assert "from shaft to rod joint" in next(one for one in told if one.verdict == "stop").change
     assert not any(
         "have no length" in one.text for one in judged({**relay, "steering.relay_arm_length": "-150 mm"}).findings
     )
+
+
+def test_a_tie_rod_in_line_with_its_arm_as_it_stands_is_said_so_once(
+    judged: JudgedWith, moving: dict[str, object]
+) -> None:
+    """An arm that points straight inboard, and a rod that runs on along it, level: the wheel is turned neither way."""
+    known = judged({**moving, **RODS}).worked.known
+    ahead, across, height = known["upright_points"].on_axis(known["tie_rod_end_height"])
+    straight_in = {
+        "steering.tie_rod_ahead": f"{ahead:.9f} mm", "steering.inner_ahead": f"{ahead:.9f} mm",
+        "steering.tie_rod_inboard": f"{known['hub_face_offset'] - across + 120:.9f} mm",
+        "steering.inner_height": f"{height:.9f} mm",
+    }  # fmt: skip
+    told = [
+        one
+        for one in judged({**moving, **RODS, **straight_in}).findings
+        if "does not turn the wheel" in one.text or "neither way" in one.text
+    ]
+    assert [one.check for one in told if one.verdict == "stop"] == ["lock-reached"]
+
+
+def test_one_rod_across_waits_for_no_inner_pivot(finding: Callable[..., Finding], moving: dict[str, object]) -> None:
+    across = {"steering.linkage": "one rod across", "steering.stop_angle": "30 deg"}
+    gone = dict.fromkeys(("steering.inner_ahead", "steering.inner_from_centre", "steering.inner_height"))
+    assert finding("tie-rod-placed", {**moving, **across, **gone}).verdict == "good"
 
 
 @pytest.mark.parametrize("droop", ["4 mm", "8 mm", "60 mm"])

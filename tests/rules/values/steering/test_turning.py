@@ -702,6 +702,15 @@ def test_lock_reached(share: float, verdict: str) -> None:
     assert lock_is_reached(Reach(share, 0.4), "rack").verdict == verdict
 
 
+# Common practice, no source: inner wheels turn 25 to 40 deg.
+@pytest.mark.parametrize(
+    ("degrees", "verdict"), [(20.01, "good"), (19.9, "watch"), (10.01, "watch"), (9.9, "stop"), (2.2, "stop")]
+)
+def test_a_lock_that_hardly_turns_the_car_is_not_good(degrees: float, verdict: str) -> None:
+    found = lock_is_reached(Reach(1.0, radians(degrees)), "rack")
+    assert found.verdict == verdict and ("hardly turns" in found.text) == (verdict != "good")
+
+
 def test_lock_reached_names_the_relay_rods_own_arms_too() -> None:
     assert "relay rod with its own arms" in lock_is_reached(Reach(0.5, 0.4), "relay rod").text
     assert "the rod lies in a line with an arm" in lock_is_reached(Reach(0.5, 0.4), "one rod across").text

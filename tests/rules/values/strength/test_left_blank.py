@@ -13,6 +13,7 @@ from rules.strength.wall import WIDEST
 from rules.values.strength.arms import snout_hollow, snout_section, wall_under_arm
 from rules.values.strength.fixings import seam_welded
 from sample_sheets import document
+from tests.support.judging import judged_sample
 
 SNOUT = {"upright.snout_diameter": "60 mm", "upright.snout_yield": "700 MPa"}
 
@@ -26,7 +27,7 @@ def judged(changes: dict[str, str | None]) -> Judged:
             entries[table].pop(key, None)
         else:
             entries[table][key] = entry
-    return judge(read_sheet(entries))
+    return judge(read_sheet(entries), before=judged_sample("scree_ox_strength"))
 
 
 def finding(found: Judged, check: str) -> Finding:

@@ -1,0 +1,70 @@
+"""Which lines run through a turned rectangle, by hand and by looking at many points of each line."""
+
+from random import Random
+
+import pytest
+
+from rules.drawn.full_size.places import Corners, Segment, crossed, crossing, meet
+
+DIAMOND: Corners = ((0.0, -10.0), (10.0, 0.0), (0.0, 10.0), (-10.0, 0.0))
+"""A square on its corner: inside, the sizes of x and y come to less than 10 together."""
+
+
+@pytest.mark.parametrize(
+    ("line", "inside"),
+    [
+        ((-20.0, 0.0, 20.0, 0.0), True),
+        ((0.0, 20.0, 0.0, -20.0), True),
+        ((2.0, 9.0, 9.0, 2.0), False),  # beside a side of it and along it: x and y come to 11
+        ((9.0, 2.0, 2.0, 9.0), False),
+        ((-2.0, -9.0, -9.0, -2.0), False),
+        ((1.0, 8.0, 8.0, 1.0), True),  # they come to 9
+        ((12.0, 12.0, 6.0, 6.0), False),  # ends before it
+        ((12.0, 12.0, 4.0, 4.0), True),  # ends in it
+        ((1.0, 1.0, 2.0, -1.0), True),  # all in it
+        ((11.0, -9.0, 11.0, 9.0), False),
+        ((-11.0, -9.0, -11.0, 9.0), False),
+        ((-9.0, 11.0, 9.0, 11.0), False),
+        ((-9.0, -11.0, 9.0, -11.0), False),
+    ],
+)
+def test_a_line_through_a_turned_square(line: Segment, inside: bool) -> None:
+    assert crossed(DIAMOND, [line]) is inside
+
+
+def test_any_line_through_a_turned_square_has_a_point_in_it() -> None:
+    dice = Random("lines")
+    both = set()
+    for _ in range(150):
+        x1, y1, x2, y2 = (dice.uniform(-14, 14) for _ in range(4))
+        line = (x1, y1, x2, y2)
+        points = ((x1 + (x2 - x1) * step / 300, y1 + (y2 - y1) * step / 300) for step in range(301))
+        nearest = min(abs(x) + abs(y) for x, y in points)
+        if abs(nearest - 10.0) > 0.2:
+            assert crossed(DIAMOND, [line]) is (nearest < 10.0), line
+            both.add(nearest < 10.0)
+    assert both == {True, False}
+
+
+def test_the_first_line_that_runs_through_is_told() -> None:
+    beside, through = (2.0, 9.0, 9.0, 2.0), (-20.0, 0.0, 20.0, 0.0)
+    assert crossing(DIAMOND, [beside, beside, through, through]) == 2
+    assert crossing(DIAMOND, [through]) == 0
+    assert crossing(DIAMOND, [beside]) is None
+    assert crossing(DIAMOND, []) is None
+
+
+@pytest.mark.parametrize(
+    ("edge", "crosses"),
+    [
+        ((5.0, -5.0, 5.0, 5.0), True),
+        ((5.0, 5.0, 5.0, -5.0), True),
+        ((5.0, 1.0, 5.0, 5.0), False),  # would meet it farther on
+        ((12.0, -5.0, 12.0, 5.0), False),
+        ((-2.0, -5.0, -2.0, 5.0), False),
+        ((0.0, 1.0, 10.0, 1.0), False),  # beside it
+    ],
+)
+def test_whether_two_straight_lines_cross(edge: Segment, crosses: bool) -> None:
+    """One runs 10 along the level."""
+    assert meet((0.0, 0.0), (10.0, 0.0), edge) is crosses
