@@ -6,7 +6,7 @@ from rules.checks.strength.parts import KNOWN_LOADS
 from rules.graph.asking import AskedField, printable
 from rules.judging.banding import banded
 from rules.judging.judge import Finding, Judged, and_list, shown
-from rules.judging.reader import Name, answer, is_known, name, reads
+from rules.judging.reader import Name, answer, check_id, is_known, name, reads
 from rules.judging.weakest_part import ranked
 from rules.measure.closeness import reaches
 from rules.measure.display import show
@@ -139,7 +139,9 @@ def _settle(line: str, text: str) -> ChecklistLine:
 
 
 _OFF_PAPER = {
-    "bolt-torque": "Ask whoever made hub and joint, and write the figure under Assemble; the program's own is not printed."
+    check_id(
+        "bolt-torque"
+    ): "Ask whoever made hub and joint, and write the figure under Assemble; the program's own is not printed."
 }
 """Checks whose working a builder may look at and nobody tightens to: what paper says in its place."""
 
