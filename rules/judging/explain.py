@@ -18,6 +18,7 @@ from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
+from rules.tables.sources import who_says_so
 
 _UNITS_INSIDE = re.compile(r"(?<!\d )(?<!\d)\b(?:N/mm|N m|mm2|mm4|mm|MPa|m/s|kg|N)\b(?!/)")
 
@@ -100,7 +101,7 @@ def _check(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
     yield from _on_the_way(graph, node, judged)
     yield from _verdict_moves(graph, node, finding, judged)
     yield ""
-    yield f"Source ({node.note.grade}): {node.note.source}"
+    yield who_says_so(node.note.grade, node.note.source)
 
 
 def limits(node: Node, units: Units) -> list[tuple[str, str]]:

@@ -19,7 +19,7 @@ from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import Units
-from rules.measure.said import capital, filled, in_units, written
+from rules.measure.said import capital, filled, in_units, worked_out, written
 from rules.sheet import FIELDS, STEPS, Sheet
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE
 
@@ -297,7 +297,8 @@ class _Figures(dict[str, str]):
         origin = next((given.origin for given in self._node.inputs if given.parameter == name), "")
         found = self._worked.known.get(origin)
         if isinstance(found, float):
-            self[name] = show(found, self._graph.units[origin], self._units)
+            words = show if origin in FIELDS else worked_out
+            self[name] = words(found, self._graph.units[origin], self._units)
         elif name in self._judgement.figures:
             self[name] = written(self._judgement.figures[name], self._units)
         else:

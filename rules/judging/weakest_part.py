@@ -5,7 +5,6 @@ from dataclasses import replace
 from rules.judging.banding import banded
 from rules.judging.judge import Judged
 from rules.judging.reader import of_role
-from rules.measure.display import show
 from rules.strength.margin import SAFETY, told
 from rules.strength.weakest import Ranked, rank
 
@@ -21,8 +20,8 @@ def factor_table(judged: Judged) -> list[str]:
     """Every part on one line, worst first: factor, on yield, part, what it is counted on, case. Empty where none is judged."""
     rows = [
         (
-            show(told(one.factor), "1", "metric"),
-            "" if one.on_yield is None else show(one.on_yield, "1", "metric"),
+            told(one.factor),
+            "" if one.on_yield is None else told(one.on_yield),
             one.part,
             ", ".join(
                 filter(

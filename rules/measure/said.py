@@ -18,6 +18,9 @@ _NEAR = 0.06
 FINE, COARSE = 16, 0.125
 """Parts of an inch that a length is said in, and inches up to which finer ones are: 0.2 in is said so, 5/64 in is too."""
 
+_IN_THREE_FIGURES = {"N", "N m", "MPa", "N/mm", "°C"}
+"""Units of what rests on loads, friction and heat, which nobody knows to more than about a hundredth."""
+
 _EITHER = re.compile(r"\[([^\[\]|]+) \| ([^\[\]|]+)\]")
 
 OneFigure = tuple[float, str] | tuple[float, str, RoundedTo]
@@ -88,10 +91,22 @@ def written(figure: OneFigure, units: Units) -> str:
     ('0.472 in', '1/2 in')
     """
     if len(figure) == 2:
-        return show(*figure, units)
+        return worked_out(*figure, units)
     number, unit, way = figure
     text, symbol = said(number, unit, units, way)
     return text if symbol in ("1", "price") else f"{text} {symbol}"
+
+
+def worked_out(number: float, unit: str, units: Units) -> str:
+    """A figure that this program worked out, as a sentence has it: what comes of loads and heat in three figures, no more.
+
+    >>> worked_out(39541.0, "N", "inch"), worked_out(148.06, "N m", "metric"), worked_out(12.0, "mm", "metric")
+    ('8890 lbf', '148 N m', '12 mm')
+    """
+    shown, symbol = in_sheet(number, unit, units)
+    if unit not in _IN_THREE_FIGURES or not 100 <= abs(shown) < float("inf"):
+        return show(number, unit, units)
+    return f"{plain(float(f'{shown:.3g}'))} {symbol}"
 
 
 def plain(number: float) -> str:

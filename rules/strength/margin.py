@@ -116,13 +116,14 @@ class ClampMargin(Margin):
         return f"slips at {self.slips:.2f}" if self.slips < self else ""
 
 
-def told(factor: float) -> float:
-    """A factor as it is told, to two decimals: one just short of 1 does not read 1.
+def told(factor: float) -> str:
+    """A factor as it is told, with two decimals up to 100: one just short of 1 does not read 1.
 
-    >>> told(0.998), told(0.954), told(1.0), told(1.234)
-    (0.99, 0.954, 1.0, 1.234)
+    >>> told(0.998), told(0.954), told(1.0), told(1.234), told(1130.4)
+    ('0.99', '0.95', '1.00', '1.23', '1130')
     """
-    return factor if reaches(factor, 1.0) else min(factor, 0.99)
+    shown = factor if reaches(factor, 1.0) else min(factor, 0.99)
+    return f"{shown:.2f}" if shown < 100 else f"{shown:.0f}"
 
 
 SAFETY = "safety factor"

@@ -8,6 +8,7 @@ from rules.graph.results import LIMITS_OF
 from rules.judging.trade import trade
 from rules.measure.quantity import Units
 from rules.sheet import STEPS
+from rules.tables.sources import who_says_so
 from wizard.desk.words import lines, plain, verdict
 from wizard.screens.reading import ReadingScreen
 
@@ -27,6 +28,6 @@ def _all(units: Units) -> Iterator[Content | str]:
             words = note.words_in(units)
             for word in LIMITS_OF:
                 if words[word]:
-                    yield Content.assemble("  ", verdict(word, width=6), words[word])
-            yield plain(f"  Source, {note.grade}: {note.source}", "$foreground 65%")
+                    yield Content.assemble(verdict(word, width=6), words[word])
+            yield plain(who_says_so(note.grade, note.source), "$foreground 65%")
             yield ""

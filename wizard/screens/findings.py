@@ -10,6 +10,7 @@ from textual.widgets import Static
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding
+from rules.tables.sources import who_says_so
 from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.next_step import entry_behind
 from wizard.desk.session import Session
@@ -19,6 +20,7 @@ from wizard.widgets.lines import KeyLine
 from wizard.widgets.verdict_list import TOLD_IN_FULL, tally
 
 WORD = max(map(len, WORST_FIRST))
+"""Cells of a verdict in a list of them all."""
 """Cells of a verdict in a list."""
 
 
@@ -95,12 +97,12 @@ class FindingsScreen(Screen["str | tuple[str, ...] | None"]):
         self.query_one(Items).show(finding_items(self._session))
 
 
-def finding_items(session: Session, words: Container[str] = WORST_FIRST) -> list[Listed]:
-    """Every finding of these verdicts as a line and, when the cursor is on it, in full."""
+def finding_items(session: Session, words: Container[str] = WORST_FIRST, width: int = WORD) -> list[Listed]:
+    """Every finding of these verdicts as a line and, when the cursor is on it, in full. width: cells of the verdict."""
     return [
         Listed(
             finding.key,
-            Content.assemble(verdict(finding.verdict, width=WORD), " ", plain(finding.title)),
+            Content.assemble(verdict(finding.verdict, width=width), " ", plain(finding.title)),
             lambda finding=finding: about_finding(finding),  # type: ignore[misc]
         )
         for finding in session.judged.findings
@@ -113,7 +115,7 @@ def about_finding(finding: Finding) -> Content:
     told = [Content.assemble(verdict(finding.verdict), plain(f" {finding.title}", "bold")), plain(finding.text)]
     if finding.change:
         told.append(Content.assemble(("To change: ", "bold"), plain(finding.change)))
-    told.append(plain(f"Source, {finding.grade}: {finding.source}", "$foreground 65%"))
+    told.append(plain(who_says_so(finding.grade, finding.source), "$foreground 65%"))
     return lines(*told)
 
 

@@ -20,15 +20,20 @@ REVIEW_INTRO = (
 class HelpScreen(ReadingScreen):
     """Help for one page, with the entry the cursor is in on top."""
 
-    def __init__(self, page: Page, current: str, keys: Iterable[Key], shown_in: Units) -> None:
-        """current: name of the entry the cursor is in; empty on the review. keys: those of the page."""
-        super().__init__(f"Help: {page.title}", lines(*_help(page, current, keys, shown_in)))
+    def __init__(
+        self, page: Page, current: str, keys: Iterable[Key], shown_in: Units, bare: Units | None = None
+    ) -> None:
+        """current: name of the entry the cursor is in; empty on the review. keys: those of the page. bare: the units of
+        the sheet's bare numbers, once chosen."""
+        super().__init__(f"Help: {page.title}", lines(*_help(page, current, keys, shown_in, bare)))
 
 
-def _help(page: Page, current: str, keys: Iterable[Key], shown_in: Units) -> Iterator[Content | str]:
+def _help(
+    page: Page, current: str, keys: Iterable[Key], shown_in: Units, bare: Units | None
+) -> Iterator[Content | str]:
     if current in ASKED:
         yield plain("Where you are", "bold $text-accent")
-        yield from _entry(current, shown_in)
+        yield from _entry(current, shown_in, bare)
     if not page.steps:
         yield REVIEW_INTRO
         yield ""
@@ -45,13 +50,16 @@ def _help(page: Page, current: str, keys: Iterable[Key], shown_in: Units) -> Ite
     if page.steps:
         yield plain("Every entry of this step", "bold $text-accent")
         for name in page.fields:
-            yield from _entry(name, shown_in)
+            yield from _entry(name, shown_in, bare)
 
 
-def _entry(name: str, shown_in: Units) -> Iterator[Content | str]:
+def _entry(name: str, shown_in: Units, bare: Units | None) -> Iterator[Content | str]:
     asked = ASKED[name]
-    units = dict.fromkeys(filter(None, (asked.bare_unit("inch"), asked.bare_unit("metric"))))
-    notes = [f"a bare number is {' or '.join(units)}, as the sheet's units say"] if units else []
+    systems: tuple[Units, ...] = (bare,) if bare else ("inch", "metric")
+    units = dict.fromkeys(filter(None, map(asked.bare_unit, systems)))
+    notes = (
+        [f"a bare number is {' or '.join(units)}{'' if bare else ', as the units of the sheet say'}"] if units else []
+    )
     notes += [] if asked.needed else ["may stay empty"]
     notes += [f"also called {other}" for other in also_called(asked.label)[:2]]
     yield Content.assemble((asked.label, "bold"), "".join(f" · {note}" for note in notes))

@@ -22,7 +22,7 @@ from wizard.desk.session import Session
 from wizard.desk.words import count, lines, plain, wrapped
 from wizard.files.sheet_file import CannotSave
 from wizard.screens.confirm import Ask
-from wizard.screens.findings import WORD, check_of, finding_items
+from wizard.screens.findings import check_of, finding_items
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import key_content
 
@@ -37,6 +37,8 @@ PAGES_NAMED, ROOMY = 4, 32
 """At most so many pages are named; so many rows have room for a blank line between blocks."""
 LISTED = ("stop", "watch", "waiting")
 """Verdicts that the list tells of; the others are a count, and one key away."""
+WORD = max(map(len, LISTED))
+"""Cells of the word before each line; "confirm" and "missing" are no longer."""
 
 
 class Review(Vertical):
@@ -134,7 +136,7 @@ class Review(Vertical):
             words = f"{ASKED[name].label} ({place_of(name)})"
             line = Content.assemble(("confirm".ljust(WORD + 1), "bold $text-warning"), plain(words))
             yield Listed(name, line, lambda name=name, why=why: self._question(name, why))  # type: ignore[misc]
-        yield from finding_items(self._session, LISTED)
+        yield from finding_items(self._session, LISTED, WORD)
         if sheet_unknown := judged.sheet.unknown:
             names = ", ".join(printable(name) for name in sheet_unknown)
             yield Listed(

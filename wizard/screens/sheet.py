@@ -313,7 +313,9 @@ class SheetScreen(GoesBack):
         """Help for the open step."""
         from wizard.screens.help import HelpScreen
 
-        self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys, self.session.shown_in))
+        self.app.push_screen(
+            HelpScreen(PAGES[self.number], self._open_entry, self.keys, self.session.shown_in, self.session.units)
+        )
 
     def action_findings(self) -> None:
         """All verdicts in full."""

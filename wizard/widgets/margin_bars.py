@@ -7,7 +7,6 @@ from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
 from rules.judging.reader import check_id
 from rules.judging.trade import trade
-from rules.measure.display import show
 from rules.strength.margin import SAFETY, told
 from rules.strength.weakest import Ranked
 
@@ -59,8 +58,8 @@ def margin_rows(
     """
     if not ranked:
         return []
-    factors = [show(told(one.factor), "1", "metric") for one in ranked]
-    on_yield = ["-" if one.on_yield is None else show(one.on_yield, "1", "metric") for one in ranked]
+    factors = [told(one.factor) for one in ranked]
+    on_yield = ["-" if one.on_yield is None else told(one.on_yield) for one in ranked]
     cases = [", ".join((one.case, *one.marks)) for one in ranked]
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
     yield_wide = _widest(on_yield)
@@ -82,11 +81,7 @@ def margin_rows(
 
 def counted_on(one: Ranked) -> str:
     """What a factor is counted on, what it would be on yield where that is another figure, and what else to know."""
-    kind = (
-        one.kind
-        if one.on_yield is None or one.kind == "yield"
-        else f"{one.kind} ({show(one.on_yield, '1', 'metric')} on yield)"
-    )
+    kind = one.kind if one.on_yield is None or one.kind == "yield" else f"{one.kind} ({told(one.on_yield)} on yield)"
     return f"{kind}; {one.beside}" if one.beside else kind
 
 

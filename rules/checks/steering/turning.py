@@ -58,7 +58,12 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind, limits: AtLeast) 
         change = "Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot."
         return Judgement("stop", text, change)
     text = f"The steering locks with the inner wheel at {{inner}}, before its full lock: there {LOCKS[linkage]}."
-    return Judgement("stop", text, "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches.", figures)
+    return Judgement(
+        "stop",
+        text,
+        "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches.",
+        figures,
+    )
 
 
 @check(

@@ -5,7 +5,7 @@ from math import inf
 from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
-from rules.measure.display import show
+from rules.measure.said import inward, plain
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.strength.bearing import life_distance
 from rules.strength.margin import SafetyFactor
@@ -121,7 +121,7 @@ def bearing_life(
     distance = life_distance(hub_bearing_life, design_tyre_diameter)
     return Judgement(
         limits.verdict(distance),
-        f"95 of 100 such bearings reach {show(hub_bearing_life, '1', 'metric')} million turns, which on this tyre is "
+        f"95 of 100 such bearings reach {plain(inward(hub_bearing_life, 'near'))} million turns, which on this tyre is "
         f"[{_thousands(distance / 1.609344)} miles | {_thousands(distance)} km], by ISO 281 with a1 = 0.64 of the 2007 edition. "
         f"Dirt, water and shock come off that; nobody publishes by how much. {WHY_NOT_THE_CATALOGUE}"
         f"{_spread_words(pressure_centre_spread)}",

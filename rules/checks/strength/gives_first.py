@@ -51,11 +51,11 @@ def strength_least(
     parts = f"{len(order)} part{'s' if len(order) > 1 else ''} judged"
     if waiting:
         parts += f", {len(waiting)} more not, for want of an entry or a figure: any of them may be weaker"
-    text = f"Strength: least factor {{first}}, {first.part}, {first.case} ({first.kind}); {parts}."
+    text = f"Strength: least factor {told(first.factor)}, {first.part}, {first.case} ({first.kind}); {parts}."
     if stances is not None and (untried := not_tried(stances)):
         text += f" Nothing was tried with the wheel at {' or '.join(untried)}."
     text += f" {COMMON}"
-    figures = {"first": (told(first.factor), "1"), "custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
+    figures = {"custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
     if not reaches(first.factor, ONCE):
         return Judgement("stop", text, f"Strengthen {first.part}, and every part below 1.", figures)
     if refused := [one.part for one in margins.values() if one.gives]:
@@ -94,10 +94,9 @@ def what_gives_first(
         raise NotJudged("the strength of fewer than two parts was judged, so nothing can be ranked", *fields)
     first, second = order[0], order[1]
     text = (
-        f"{capital(first.part)} at {{first}} ({first.case}, {first.limit}); then {second.part} at {{second}} "
-        f"({second.case}, {second.limit})."
+        f"{capital(first.part)} at {told(first.factor)} ({first.case}, {first.limit}); then {second.part} at "
+        f"{told(second.factor)} ({second.case}, {second.limit})."
     )
-    figures = {"first": (told(first.factor), "1"), "second": (told(second.factor), "1")}
     cheap = next((one for one in order if one.cheap_and_visible), None)
     dear = next((one for one in order if not one.cheap_and_visible), None)
     if cheap and dear and tied(cheap.factor, dear.factor):
@@ -106,14 +105,12 @@ def what_gives_first(
             "watch",
             f"{text} Less than 10 % from {cheap.part}, so a tie in which any may be the weakest part: {', '.join(beside)}.",
             f"Strengthen {', '.join(beside)}. Inspect them and {cheap.part} first.",
-            figures,
         )
     if first.cheap_and_visible:
-        return Judgement("good", text, figures=figures)
+        return Judgement("good", text)
     after = f"before {cheap.part}" if cheap else "and no tie rod or steering arm was judged beside it"
     return Judgement(
         "watch",
         f"{text} {first.part[0].upper()}{first.part[1:]} is dear or hidden, and gives {after}.",
         f"Strengthen {first.part}, or let the tie rod or steering arm be the part that bends. Inspect {first.part} first.",
-        figures,
     )

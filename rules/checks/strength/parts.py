@@ -54,8 +54,8 @@ BOLT_FACTOR: Cited = (NO_LIMIT, sources.SAE_J429.saying("strengths"), sources.IS
 
 def one_line(verdict: Verdict, margin: Margin, change: str = "") -> Judgement:
     """Part, factor, what it is counted on, worst case, and what gives. change: what would make it hold."""
-    words = f"{capital(margin.part)}: {{factor}} on {margin.kind}; {margin.case}; {margin.limit}."
-    return Judgement(verdict, words, "" if verdict == "shown" else change, {"factor": (told(float(margin)), "1")})
+    words = f"{capital(margin.part)}: {told(margin)} on {margin.kind}; {margin.case}; {margin.limit}."
+    return Judgement(verdict, words, "" if verdict == "shown" else change)
 
 
 def _part(part: str, check: str, step: str, title: str, meaning: str, change: str, helps: str = "") -> Member:

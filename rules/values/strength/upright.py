@@ -11,7 +11,6 @@ from math import inf
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, Waits
-from rules.measure.display import show
 from rules.measure.outline import (
     FULL_WIDTH,
     UNLIGHTENED,
@@ -20,6 +19,7 @@ from rules.measure.outline import (
     plate_outline,
 )
 from rules.measure.quantity import Units
+from rules.measure.said import worked_out
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus
 from rules.sheet.upright import Beam, BeamCut
@@ -73,7 +73,7 @@ class BesideWeld:
 
     def words_in(self, units: Units) -> str:
         """In words, for the written-out working, in the sheet's units."""
-        figures = ", ".join(f"{show(row.yields, 'MPa', units)} in {row.printed[0].key}" for row in self.rows)
+        figures = ", ".join(f"{worked_out(row.yields, 'MPa', units)} in {row.printed[0].key}" for row in self.rows)
         return f"{figures}; the lowest counts" if len(self.rows) > 1 else figures
 
 

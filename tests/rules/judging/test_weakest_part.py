@@ -22,8 +22,8 @@ def test_the_table_has_every_part_worst_first_with_both_columns() -> None:
     assert factor_table(replace(judged, worked=worked)) == [
         "factor  on yield  part       counted on       worst case",
         "  1.25      1.25  plate      yield, estimate  rock",
-        "     3       3.4  hub bolts  proof load       bump",
-        "    12            tie rod    maker's rating   rock",
+        "  3.00      3.40  hub bolts  proof load       bump",
+        " 12.00            tie rod    maker's rating   rock",
     ]
     assert factor_table(judged) == []
 
@@ -51,7 +51,7 @@ def test_a_factor_that_rests_on_an_answer_asked_about_says_so_until_it_is_confir
     found = next(one for one in odd.findings if one.check == "lower-weld-strength")
     assert found.verdict == "shown"
     assert found.text.endswith(
-        "It may read too good until this is confirmed or put right: weld lower load inboard of the weld."
+        "It may read too high until this is confirmed or put right: weld lower load inboard of the weld."
     )
     (row,) = (line for line in factor_table(odd) if "  lower weld  " in line)
     assert "asked about" in row

@@ -5,7 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rules.measure.quantity import Units, parse
-from rules.measure.said import RoundedTo, either, filled, in_units, said, written
+from rules.measure.said import RoundedTo, either, filled, in_units, said, worked_out, written
 
 
 @pytest.mark.parametrize(
@@ -14,7 +14,7 @@ from rules.measure.said import RoundedTo, either, filled, in_units, said, writte
         (12.0, "mm", "up", "1/2 in", "12 mm"),  # 0.4724 in, 5.8 % under a half
         (6.0, "mm", "up", "1/4 in", "6 mm"),  # 0.2362 in
         (3.0, "mm", "up", "1/8 in", "3 mm"),
-        (5.0, "mm", "up", "0.2 in", "5 mm"),  # 0.19685 in: 3/16 is less, and 7/32 is 11 % more
+        (5.0, "mm", "up", "0.2 in", "5 mm"),  # 0.19685 in: 3/16 is less, and 1/4 is 27 % more
         (2.0, "mm", "up", "0.079 in", "2 mm"),  # 0.07874 in: 5/64 is less, and 3/32 is 19 % more
         (25.0, "mm", "down", "15/16 in", "25 mm"),  # 0.9843 in: 1 is more
         (25.4, "mm", "down", "1 in", "25.4 mm"),
@@ -65,3 +65,21 @@ def test_what_is_fixed_in_a_text_is_said_in_the_sheets_units(units: Units | None
 def test_either_holds_what_each_system_says() -> None:
     assert either(lambda units: written((12.0, "mm", "up"), units)) == "[1/2 in | 12 mm]"
     assert either(lambda units: written((0.5, "share"), units)) == "50 %"
+
+
+@pytest.mark.parametrize(
+    ("number", "unit", "inch", "metric"),
+    [
+        (39541.0, "N", "8890 lbf", "39 500 N"),  # 39541 / 4.448222 = 8889.2
+        (148.06, "N m", "109 lbf ft", "148 N m"),  # 148.06 / 1.355818 = 109.2
+        (246.0, "°C", "443 °F", "246 °C"),  # a rise: 442.8
+        (137.895, "MPa", "20 000 psi", "138 MPa"),  # 20 ksi
+        (41.3, "N", "9.28 lbf", "41.3 N"),  # 9.285
+        (1234.4, "mm", "48.598 in", "1234 mm"),  # a length is known closer
+        (float("inf"), "N", "inf lbf", "inf N"),
+    ],
+)
+def test_what_rests_on_loads_is_told_in_three_figures(number: float, unit: str, inch: str, metric: str) -> None:
+    assert worked_out(number, unit, "inch") == inch
+    assert worked_out(number, unit, "metric") == metric
+    assert written((number, unit), "inch") == inch

@@ -94,7 +94,7 @@ def test_the_review_lists_what_is_asked_and_one_key_says_yes(finished: Path, dri
         screen.open_page(REVIEW)
         await dealt_with(pilot)
         assert isinstance(screen.page, Review)
-        assert "confirm        Lower housing reach" in text_of(app_of(pilot))
+        assert "confirm Lower housing reach" in text_of(app_of(pilot))
         items = screen.page.query_one(Items)
         for _ in range(30):
             if items.at == "pivots.lower_radius":

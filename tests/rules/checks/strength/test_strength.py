@@ -109,8 +109,7 @@ def test_the_bands_of_every_factor(check: str, factor: float, verdict: str) -> N
     judgement = judged_by(check, Margin(factor, "landing", "yield somewhere", part="it"))
     assert judgement.verdict == verdict
     assert bool(judgement.change) == (verdict != "shown")
-    assert judgement.text == "It: {factor} on yield; landing; yield somewhere."
-    assert judgement.figures == {"factor": (factor, "1")}
+    assert judgement.text == f"It: {factor:.2f} on yield; landing; yield somewhere."
 
 
 @pytest.mark.parametrize("check", BY_FACTOR)
@@ -244,10 +243,10 @@ def test_stand_in_loads_or_metal_are_told_with_the_figure(judged: JudgedWith) ->
 def test_beside_a_weld_of_aluminium_every_source_is_named_and_the_lowest_counts(judged: JudgedWith) -> None:
     """MMPDS note 20 ksi (138 MPa); Aluminum Design Manual 15 ksi (103) and EN 1999-1-1 115 MPa, both from memory."""
     text = found(judged({**STOUT, "upright.material": "6061-t6"}), "metal-known").text
-    assert "103.4 MPa of yield is counted on after welding" in text
+    assert "103 MPa of yield is counted on after welding" in text
     for named in (
-        "137.9 MPa in MMPDS",
-        "103.4 MPa in Aluminum",
+        "138 MPa in MMPDS",
+        "103 MPa in Aluminum",
         "115 MPa in EN 1999-1-1",
     ):
         assert named in text
@@ -384,7 +383,7 @@ def test_the_limit_of_grade(grades: tuple[Any, ...], verdict: str) -> None:
 
 def test_the_torque_is_given_in_the_sheets_units(judged: JudgedWith) -> None:
     # M12 10.9 oiled: 0.18 x 12 mm x 0.75 x 830 x 84.27 = 113.3 N m
-    assert "hub bolts 113.3 N m" in found(judged(STOUT), "bolt-torque").text
+    assert "hub bolts 113 N m" in found(judged(STOUT), "bolt-torque").text
 
 
 def test_a_torque_is_the_programs_own_working_and_never_good(judged: JudgedWith) -> None:
