@@ -86,7 +86,7 @@ def metal_beside_weld(upright_material: Metal | None) -> BesideWeld:
     """Yield of the upright's metal beside a weld that is not heat treated after, by every source held here.
 
     >>> metal_beside_weld("1018 cold drawn").words_in("metric")
-    '220.6 MPa in Shigley 8th ed.'
+    '221 MPa in Shigley 8th ed.'
     """
     if upright_material is None:
         raise Waits("upright.material")
