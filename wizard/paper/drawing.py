@@ -43,7 +43,8 @@ _MAP_ROOM = 60.0
 HOW_TO = (
     "Print every page on the same printer at 100 % (not “fit to page”). Measure both bars, both ways, on every page.",
     f"Pages overlap by [about 3/8 in | {OVERLAP:g} mm]. Trim each along its right and lower frame line, lay it over its "
-    "neighbour so that the ringed crosses and the lines meet, and tape. Then measure a long dimension across the joins before you lay metal on it.",
+    "neighbour so that the ringed crosses and the lines meet, and tape. Then measure a long dimension across the joins "
+    "before you lay metal on it.",
 )
 
 
