@@ -24,6 +24,7 @@ NAMED: Mapping[str, str] = {
     r"(?:M ?)?\d+(?:\.\d+)? ?x ?\d+(?:\.\d+)?(?: mm)?(?= |$|[,.;:)”])": "a metric thread is named in mm, its pitch with it",
     r"\bM\d+(?= |$|[,.;:)])": "the same by its diameter alone",
     r"\d+(?:\.\d+)? x \d+(?:\.\d+)? (?:mm|in)(?= circle| in |$|[,.;:)])": "a bolt circle is named as it was drilled",
+    r"\d on ø [\d.]+ (?:mm|in)\b": "the same on a drawing",
     r"\b\d+(?:\.5)? in (?:tyre|wheel|rim)\b": "tyres and wheels are called by inches of diameter everywhere",
     r"Wheel(?:,| 1) [\d. /in]+ x [\d. /]+ in": "the same, and by inches of width",
     r": 15, 16, 17 in\.|: 8, 8 1/2, 10 in\.": "the same, as they are stamped",

@@ -11,6 +11,7 @@ from rules.drawn.reductions import REDUCTIONS
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
 from rules.measure.quantity import EntryError
+from rules.measure.said import in_units
 from wizard.paper.drawing_items import draw_items, draw_reduced, projection_symbol
 from wizard.paper.flow import CLOSE, BarredFlow, Flow
 from wizard.paper.pdf import (
@@ -41,8 +42,9 @@ _MAP_ROOM = 60.0
 
 HOW_TO = (
     "Print every page on the same printer at 100 % (not “fit to page”). Measure both bars, both ways, on every page.",
-    f"Pages overlap by {OVERLAP:g} mm. Trim each along its right and lower frame line, lay it over its neighbour so that the "
-    "ringed crosses and the lines meet, and tape. Then measure a long dimension across the joins before you lay metal on it.",
+    f"Pages overlap by [about 3/8 in | {OVERLAP:g} mm]. Trim each along its right and lower frame line, lay it over its "
+    "neighbour so that the ringed crosses and the lines meet, and tape. Then measure a long dimension across the joins "
+    "before you lay metal on it.",
 )
 
 
@@ -167,7 +169,7 @@ def _summary(judged: Judged, document: Document, size: tuple[float, float], draw
     below = flow.page.paragraph((symbol.right + 3, flow.y - 4), flow.area.right - symbol.right - 3, PROJECTION[third])
     flow.y = min(symbol.bottom, below) - 2
     if tiles.tiles:
-        for words in HOW_TO:
+        for words in (in_units(told, judged.shown_in) for told in HOW_TO):
             flow.paragraph(words)
         if flow.room < _MAP_ROOM:
             flow.turn_page()

@@ -26,7 +26,7 @@ from wizard.paper.welding_sheet import welding_sheet_pdf
 
 SAMPLES = ("fell_badger_finished_metric", "scree_ox_strength", "wrong_cannot_be_put_together")
 VIEWS: tuple[Extent, ...] = ("upright", "whole")
-BARS = "NOTYET"
+BARS = r"\b(?:100 mm|4 in)\b"
 """The bars to lay a ruler on, one of each system on every page."""
 
 
@@ -38,11 +38,10 @@ def printed(judged: Judged, sheet: dict[str, object]) -> Iterator[str]:
         yield from pages(paper(judged, "letter"))
     yield from pages(first_page_pdf(judged, (), "letter"))
     yield from pages(checklist_pdf(judged, sheet, "letter", "helper"))
-    yield from pages(coping_pdf(judged, "letter"))
     yield from pages(motion_sheet_pdf(judged, "letter"))
-    for view in VIEWS:
-        yield from (re.sub(BARS, "", page) for page in pages(drawing_pdf(judged, view=view)))
-        yield from (re.sub(BARS, "", page) for page in pages(one_sheet_pdf(judged, view=view)))
+    drawings = [draw(judged, view=view) for draw in (drawing_pdf, one_sheet_pdf) for view in VIEWS]
+    for drawing in (*drawings, coping_pdf(judged, "letter")):
+        yield from (re.sub(BARS, "", page) for page in pages(drawing))
 
 
 @pytest.mark.parametrize("units", ["inch", "metric"])
