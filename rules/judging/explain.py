@@ -9,6 +9,7 @@ from rules.graph.engine import Graph
 from rules.graph.node import Node
 from rules.graph.results import LIMITS_OF, WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
+from rules.judging.finding import who_says_so
 from rules.judging.judge import Finding, Judged, and_list, shown, why_not
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
@@ -18,7 +19,6 @@ from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
-from rules.tables.sources import who_says_so
 
 _UNITS_INSIDE = re.compile(r"(?<!\d )(?<!\d)\b(?:N/mm|N m|mm2|mm4|mm|MPa|m/s|kg|N)\b(?!/)")
 
