@@ -99,8 +99,8 @@ METAL: tuple[Member, ...] = (
           "The flat wall of a tube or channel that the steering arm is welded to, by yield lines.",
           "A thicker wall or a pad, a wider or higher arm, or the arm carried to the wall's edges.", "upright.arm_on_wall"),
     _part("seam_weld", "beam-seam-weld", "upright", "Weld of beam to plate",
-          "The two runs along the beam's edges, by the shear that flows between beam and plate.",
-          "A larger leg, or less gap between the runs.", "upright.seam_leg"),
+          "The two runs along the beam's edges: what flows between beam and plate, and what brings the beam in at its ends.",
+          "A larger leg, less gap between the runs, or a longer beam.", "upright.seam_leg"),
     *(
         _part(f"{which}_lug_bending", f"{which}-lug-bending", "bolts", f"Lugs of the {which} pivot, bent",
               "The lugs' root under all of the pivot's force: bent along the bolt and on edge, and pulled.",

@@ -30,8 +30,20 @@ SAME_ROW = 0.01
 """mm: bolts no farther apart in height stand in one row."""
 
 
-def _bolt_forces(case: CaseLoads, places: Places, bolts: list[tuple[Vector, float, float]]) -> Acting:
-    """How the hub bolts share what the hub hands on; brake torque left out. bolts: place, and pull for 1 N mm about x and z."""
+BoltGroup = list[tuple[Vector, float, float]]
+"""Each hub bolt's place, mm, and its pull for 1 N mm about x and z, N."""
+
+
+def bolt_group(places: Places, bolts: BoltPlaces) -> BoltGroup:
+    """The hub's bolts on the plate's face, wherever they stand about the wheel's axis."""
+    by_x, by_z = unit_pulls(bolts.places)
+    x, y, z = places.mount_face
+    at = ((x + ahead, y, z + up) for ahead, up in bolts.places)
+    return list(zip(at, by_x, by_z, strict=True))
+
+
+def bolt_forces(case: CaseLoads, places: Places, bolts: BoltGroup) -> Acting:
+    """How the hub bolts share what the hub hands on; brake torque left out."""
     face, force = places.mount_face, case.hub_force
     at = [(place[0] - face[0], place[2] - face[2]) for place, _, _ in bolts]
     about_x, _, about_z = moments_about_middle(at, force, moment_at(case, places, face))
@@ -102,16 +114,13 @@ def plate_safety(
     build, places, bolts = upright_build, part_loads.places, hub_bolts_stand
     cuts = tuple(_cuts(build, bolts, needed("plate.hole_diameter", hole_diameter)))
     held = 0.0 if build.beam == "tube" else build.beam_width / 2
-    by_x, by_z = unit_pulls(bolts.places)
-    face = places.mount_face
-    at = [(face[0] + x, face[1], face[2] + z) for x, z in bolts.places]
-    group, factors = list(zip(at, by_x, by_z, strict=True)), []
+    group, factors = bolt_group(places, bolts), []
     lever = rotor_plane_offset - places.bearing[1]
     for case in part_loads.cases:
         joints = [beyond(case, places, cut.above, cut.up, steering_arm_root_above) for cut in cuts]
         force = caliper_force(case, brake_effective_radius)
-        for pressed in _pressed(case, force, lever) if force else (case,):
-            shares = _bolt_forces(pressed, places, group)
+        for pressed in pressed_hubs(case, force, lever) if force else (case,):
+            shares = bolt_forces(pressed, places, group)
             for cut, acting in zip(cuts, joints, strict=True):
                 held_there = [*acting, *(shares[bolt] for bolt in cut.bolts)]
                 stress = cut_stress(cut.section, places, cut.above, held_there)
@@ -123,7 +132,7 @@ def plate_safety(
     return worst("plate", factors)
 
 
-def _pressed(case: CaseLoads, force: float, lever: float) -> Iterator[CaseLoads]:
+def pressed_hubs(case: CaseLoads, force: float, lever: float) -> Iterator[CaseLoads]:
     """The case with the caliper's force on the hub, N, from eight sides. lever: mm from the bearing out to the rotor."""
     for eighth in range(8):
         push = (force * cos(eighth * pi / 4), 0.0, force * sin(eighth * pi / 4))

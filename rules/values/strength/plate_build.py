@@ -1,7 +1,7 @@
 """The upright's plate with its beam, as sections are cut from it: by its real edge, less its holes and slots. mm."""
 
 from dataclasses import dataclass, replace
-from math import sqrt
+from math import pi, sqrt
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots, missing_at
 from rules.graph.results import OutsideRange
@@ -53,6 +53,14 @@ class Build:
     def cell(self) -> float:
         """Area a channel closes with the plate, between the middles of their walls, mm2."""
         return (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall / 2 + self.thickness / 2)
+
+    @property
+    def own_cell(self) -> tuple[float, float, float]:
+        """The closed cell that a box or tube is by itself, to its wall's middle: area, mm2, way round it and width, mm."""
+        across, deep = self.beam_width - self.beam_wall, self.beam_depth - self.beam_wall
+        if self.beam == "tube":
+            return pi * across**2 / 4, pi * across, across
+        return across * deep, 2 * (across + deep), across
 
     def words_in(self, units: Units) -> str:
         """In words in a sheet's units, for the written-out working."""
@@ -121,9 +129,7 @@ class Build:
 
     def _past_the_bore(self) -> float:
         """Pull for each N mm of twist in the strips beside the bore, MPa, where it opens the cell of box or channel."""
-        cell, opened = self.cell, []
-        if self.beam == "box":
-            cell = (self.beam_width - self.beam_wall) * (self.beam_depth - self.beam_wall)
+        cell, opened = self.own_cell[0] if self.beam == "box" else self.cell, []
         if (
             self.beam == "channel" or self.cut != "not cut"
         ):  # on the plate's side the plate is the wall, or stands in for it

@@ -11,7 +11,7 @@ from rules.sheet import read_sheet
 from rules.strength.margin import SAFETY
 from rules.strength.wall import WIDEST
 from rules.values.strength.arms import snout_hollow, snout_section, wall_under_arm
-from rules.values.strength.fixings import seam_welded
+from rules.values.strength.seam import seam_welded
 from sample_sheets import document
 from tests.support.judging import judged_sample
 

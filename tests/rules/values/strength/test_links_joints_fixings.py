@@ -14,7 +14,7 @@ from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.section import flat_plate, round_bar
 from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.arms import steering_arm_safety
-from rules.values.strength.fixings import caliper_bolts_safety, seam_weld_safety
+from rules.values.strength.fixings import caliper_bolts_safety
 from rules.values.strength.joints import which_joint_safety, which_lug_bending_safety
 from rules.values.strength.links import (
     arm_legs_safety,
@@ -22,7 +22,6 @@ from rules.values.strength.links import (
     tie_rod_column_safety,
 )
 from rules.values.strength.pivot_bolts import PivotBolt
-from rules.values.strength.plate_build import Build
 from rules.values.strength.tie_rod_ends import tie_rod_shank_metal, tie_rod_shank_safety
 from rules.values.strength.upright import ENOUGH
 
@@ -150,25 +149,6 @@ def test_caliper_bolts_by_hand() -> None:
     assert found.on_yield == pytest.approx(940 / 127.35, rel=1e-3)
     with pytest.raises(Waits):
         caliper_bolts_safety(strength, thread, 100.0, 25.0, None, 120.0, braking)
-
-
-def test_the_seam_of_beam_and_plate_by_hand() -> None:
-    """Plate 120 x 10, box 60 x 40 x 4 sharp: area 1200 and 736, middles 5 and 30 mm, together 14.504.
-
-    I = 1200 x 100 / 12 + 1200 x 9.504^2 + (60 x 40^3 - 52 x 32^3) / 12 + 736 x 15.496^2 = 473 129.
-    Q = 1200 x 9.504 = 11 404.8. 20 000 N across:
-    V Q / 2 I = 241.05 N on 1 mm of each seam. Leg 5: throat 3.535 x 0.6 x 413.685 = 877.4; part 0.6 x 250 x 5 = 750 is less.
-    """
-    build = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0)
-    pushed = loads(replace(CASE, upper_pivot=(0.0, 20_000.0, 0.0)))
-    found = seam_weld_safety(5.0, 1.0, build, 250.0, 60.0, 60.0, 0.0, pushed)
-    assert found == pytest.approx(750 / 241.05, rel=1e-3)
-    assert seam_weld_safety(5.0, 0.5, build, 250.0, 60.0, 60.0, 0.0, pushed) == pytest.approx(found / 2)
-    with pytest.raises(Waits, match=r"upright\.seam_leg"):
-        seam_weld_safety(None, 1.0, build, 250.0, 60.0, 60.0, 0.0, pushed)
-    for leg in (5.0, None):
-        with pytest.raises(DoesNotApply):
-            seam_weld_safety(leg, 1.0, replace(build, beam="none"), 250.0, 60.0, 60.0, 0.0, pushed)
 
 
 def test_a_hole_as_wide_as_its_lug_is_refused_and_a_wider_lug_pulls_apart_later() -> None:
