@@ -187,9 +187,9 @@ def box_on_plate(
 ) -> Section:
     """A plate with a box tube welded along its back, as one section about its own centroid. mm.
 
-    plate: made by flat_plate. holes: through both faces of the box. front_gap, back_gap: opening in the face on the plate and
-    in the far one. Shear: the box alone along the depth, the stronger of the two alone along the width, so never more than
-    the whole has; along the width a box with an opening counts for nothing.
+    plate: made by flat_plate. holes: through both faces of the box. front_gap, back_gap: opening in the face on the plate and in
+    the far one, which goes through the walls too where it reaches them. Shear: the box alone along the depth, the stronger of
+    the two alone along the width, so never more than the whole has; along the width a box with an opening counts for nothing.
 
     >>> joined = box_on_plate(flat_plate(120.0, 10.0), 60.0, 40.0, 4.0, 0.0)
     >>> round(joined.centroid, 3), round(joined.inertia_u)
@@ -199,9 +199,11 @@ def box_on_plate(
     thickness = 2 * plate.centroid
     pieces = [_piece(plate, thickness / 2), _piece(box, thickness + depth / 2)]
     for place, gap in ((thickness + wall / 2, front_gap), (thickness + depth - wall / 2, back_gap)):
-        pieces += _taken(place, wall, holes, min(gap, width - 2 * wall))
+        pieces += _taken(place, wall, holes, min(gap, width))
+    walls, left = _eaten(thickness + depth / 2, depth - 2 * wall, width, wall, back_gap)
+    pieces += walls
     shear_u = 0.0 if front_gap or back_gap else box.shear_u
-    alone = _Beam(box.torsion_constant, box.torsion_modulus, shear_u, box.shear_v)
+    alone = _Beam(box.torsion_constant, box.torsion_modulus, shear_u, left * box.shear_v)
     return _joined(pieces, plate, alone, thickness, width, depth)
 
 
@@ -246,13 +248,15 @@ def channel_on_plate(
     )
     back = (width * wall, thickness + depth - wall / 2, width * wall**3 / 12, wall * width**3 / 12)
     pieces = [_piece(plate, thickness / 2), legs, back]
-    pieces += _taken(thickness + depth - wall / 2, wall, holes, min(back_gap, width - 2 * wall))
+    pieces += _taken(thickness + depth - wall / 2, wall, holes, min(back_gap, width))
+    walls, left = _eaten(thickness + leg / 2, leg, width, wall, back_gap)
+    pieces += walls
     across, along = width - wall, depth - wall / 2 + thickness / 2
     cell = across * along
     constant = 4 * cell**2 / (across / wall + 2 * along / wall + across / thickness)
     thinnest = min(wall, thickness)
     modulus = constant / _cell_shear(constant / (2 * cell), thinnest, 0.0)
-    alone = _Beam(constant, modulus, 0.0 if back_gap else width * wall / 1.5, 2 * wall * leg / 1.5)
+    alone = _Beam(constant, modulus, 0.0 if back_gap else width * wall / 1.5, left * 2 * wall * leg / 1.5)
     return _joined(pieces, plate, alone, thickness, width, depth)
 
 
@@ -278,6 +282,15 @@ def _taken(place: float, thick: float, holes: Holes, gap: float) -> list[Rectang
     """Bolt holes and an opening in the middle of a wall, as metal taken away."""
     area = (holes.width + gap) * thick
     return [(-area, place, -area * thick**2 / 12, -thick * (holes.second + gap**3 / 12))] if area else []
+
+
+def _eaten(place: float, deep: float, width: float, wall: float, gap: float) -> tuple[list[Rectangle], float]:
+    """What an opening through the whole beam takes of its two walls, so deep, mm, and the share of them that is left."""
+    inside = width - 2 * wall
+    wide = min(max(gap, inside), width)
+    lost = wide - inside
+    taken = (-lost * deep, place, -lost * deep**3 / 12, -deep * (wide**3 - inside**3) / 12)
+    return [taken] if lost else [], 1 - lost / (2 * wall)
 
 
 def _joined(
@@ -347,27 +360,6 @@ def _cell_shear(flow: float, wall: float, inside_radius: float) -> float:
     radius = max(inside_radius, LEAST_INSIDE_RADIUS * wall)
     crowding = (flow - wall * (radius + wall / 2)) / log(1 + wall / radius)
     return max(flow / wall + wall, radius + crowding / radius)
-
-
-OPENING_LENGTH = 0.45
-"""Length of the strip beside a round opening over its diameter, as in a beam's web. SCI P355, from memory."""
-
-
-def twist_past_opening(cell: float, across: float, opening: float, strip: float, thick: float) -> float:
-    """Pull for each N mm of twist, MPa, in the two strips beside a round opening in one wall of a closed cell.
-
-    cell: mm2. across: of that wall, mm. opening: its diameter; strip: metal left on each side of it, mm; thick: of the wall. The
-    wall's shear, twist / (2 x cell) x across, is halved between the strips, each held at both ends and bent in its own plane
-    over 0.45 of the opening. Source: statics, and SCI P355 for the length. Raises OutsideRange where no strip is left.
-
-    Cell 60 x 40, twist 480 000: 100 N/mm, 6000 N in the wall, 3000 a strip; 3000 x 0.45 x 40 / 2 / (10 x 30^2 / 6):
-
-    >>> round(480_000 * twist_past_opening(2400.0, 60.0, 40.0, 30.0, 10.0), 3)
-    18.0
-    """
-    _positive(strip, thick)
-    shear = across / (2 * cell) / 2
-    return shear * OPENING_LENGTH * opening / 2 * 6 / (thick * strip**2)
 
 
 def _box_shear(width: float, depth: float, wall: float) -> float:

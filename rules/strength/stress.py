@@ -1,10 +1,11 @@
 """Stress where bending, pull, twist and shear meet in one section, by von Mises. N, mm, MPa, N mm."""
 
 from collections.abc import Iterable
-from math import sqrt
+from math import inf, sqrt
 from typing import NamedTuple
 
 from rules.measure.vectors import Vector
+from rules.strength.opening import at_an_opening
 from rules.strength.section import Section, bending_stress
 
 CANTILEVER_PLATE = 0.509
@@ -53,27 +54,33 @@ def section_stress(section: Section, loads: SectionLoads) -> float:
 
 
 def overhung_plate_stress(
-    load: float, others: Iterable[tuple[float, float]], overhang: float, thickness: float, cut_beside: bool
+    load: float,
+    others: Iterable[tuple[float, float]],
+    overhang: float,
+    thickness: float,
+    to_opening: float = inf,
+    cut: float = 0.0,
 ) -> float:
     """Bending stress of a plate at the straight line it is held along, MPa, under point loads square to it; always plus.
 
     load: N, either way, `overhang` from the line, mm; the stress is the one under it. others: more such loads, N, each with how
     far along the line it stands from there, mm. It does not depend on the overhang of a single load, since more lever is spread
-    over more width. cut_beside: an opening ends the line close by, and one side carries it all: twice the moment, by symmetry,
-    which is a rough rule.
+    over more width. to_opening: along the line to an opening that ends it, mm; cut: how much of what holds the plate it takes
+    there, 0 to 1.
     A load inside the plate, and not at its free edge, bends it less.
 
     Above nought. The figure holds where the overhang is longer than the plate is thick. Below that the width that shares the
     moment is kept at what it is there, so that the stress falls with the lever to nought at no overhang: our own rule, no
     source.
 
-    >>> round(overhung_plate_stress(1000.0, (), 20.0, 10.0, False), 2)
+    >>> round(overhung_plate_stress(1000.0, (), 20.0, 10.0), 2)
     30.54
     """
     holds = max(overhang, thickness)
     together = abs(load) + sum(abs(other) / (1 + (apart / holds) ** 2) for other, apart in others)
     together *= overhang / holds
-    return CANTILEVER_PLATE * together * (2 if cut_beside else 1) * 6 / thickness**2
+    together *= at_an_opening(to_opening, holds, cut)
+    return CANTILEVER_PLATE * together * 6 / thickness**2
 
 
 def level_cut(place: Vector, acting: Iterable[tuple[Vector, Vector]]) -> SectionLoads:

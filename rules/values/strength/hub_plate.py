@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from math import cos, pi, sin
+from math import cos, pi, sin, sqrt
 
 from rules.graph.declare import value
 from rules.measure.units import Mm, MPa
@@ -146,4 +146,11 @@ def _overhung(
     """Stress of the plate where the beam's edge holds it, MPa, under one bolt (x, z, pull) and the others on its side."""
     x, z, pull = one
     others = [(also, abs(up - z)) for side, up, also in bolts if side * x > 0 and (side, up) != (x, z)]
-    return overhung_plate_stress(pull, others, abs(x) - held, build.thickness, build.bore / 2 > held)
+    return overhung_plate_stress(pull, others, abs(x) - held, build.thickness, *_opening(build, held, z))
+
+
+def _opening(build: Build, held: float, above: float) -> tuple[float, float]:
+    """How far along the beam's edge the bore ends it, mm from a bolt so high, and how much of the wall there it has taken."""
+    radius, inside = build.bore / 2, max(held - build.beam_wall, 0.0)
+    ends_at = sqrt(max(radius**2 - held**2, 0.0))
+    return max(abs(above) - ends_at, 0.0), min(max(radius - inside, 0.0) / build.beam_wall, 1.0)

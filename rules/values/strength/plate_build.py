@@ -9,6 +9,7 @@ from rules.measure.display import show
 from rules.measure.outline import Outline, PlainHole, ends_at
 from rules.measure.quantity import Units
 from rules.sheet.upright import Beam, BeamCut
+from rules.strength.opening import twist_past_opening
 from rules.strength.section import (
     NO_HOLES,
     Holes,
@@ -17,7 +18,6 @@ from rules.strength.section import (
     channel_on_plate,
     flat_plate,
     tube_on_plate,
-    twist_past_opening,
 )
 
 LEVELS = 6

@@ -46,8 +46,8 @@ def root_moment(place: float, edge: float, along: float) -> float:
 
 def by_rule(apart: float) -> float:
     """Moment on a unit of root, load 1 at 1 from it, on a plate 6**0.5 thick: stress is moment."""
-    alone = overhung_plate_stress(1.0, (), 100.0, 6**0.5, False)
-    return alone if not apart else overhung_plate_stress(0.0, [(1.0, 100 * apart)], 100.0, 6**0.5, False)
+    alone = overhung_plate_stress(1.0, (), 100.0, 6**0.5)
+    return alone if not apart else overhung_plate_stress(0.0, [(1.0, 100 * apart)], 100.0, 6**0.5)
 
 
 def test_a_load_at_the_free_edge_is_the_published_figure() -> None:
@@ -66,14 +66,15 @@ def test_the_rule_is_never_less_than_the_exact_solution(edge: float, apart: floa
 
 
 def test_two_loads_by_hand() -> None:
-    # 0.509 (1125 + 675 / (1 + 16)) 6 / 100, and twice that where an opening ends the root
-    assert overhung_plate_stress(-1125.0, [(675.0, 80.0)], 20.0, 10.0, False) == pytest.approx(35.5702, abs=1e-3)
-    assert overhung_plate_stress(-1125.0, [(675.0, 80.0)], 20.0, 10.0, True) == pytest.approx(71.1404, abs=1e-3)
+    # 0.509 (1125 + 675 / (1 + 16)) 6 / 100; beside an opening 10 away that takes half of what holds it: 1 + 0.825 / (1 + 1.45^2)
+    assert overhung_plate_stress(-1125.0, [(675.0, 80.0)], 20.0, 10.0) == pytest.approx(35.5702, abs=1e-3)
+    beside = overhung_plate_stress(-1125.0, [(675.0, 80.0)], 20.0, 10.0, 10.0, 0.5)
+    assert beside == pytest.approx(35.5702 * 1.26592, rel=1e-5)
 
 
 def test_an_overhang_shorter_than_the_plate_is_thick_bends_it_the_less_the_shorter_it_is() -> None:
     def stress(overhang: float) -> float:
-        return overhung_plate_stress(1000.0, [(400.0, 80.0)], overhang, 10.0, False)
+        return overhung_plate_stress(1000.0, [(400.0, 80.0)], overhang, 10.0)
 
     assert stress(5.0) == pytest.approx(stress(10.0) / 2, rel=1e-9)
     assert stress(0.0) == 0.0

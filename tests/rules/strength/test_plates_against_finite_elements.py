@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from Pynite import FEModel3D
 
+from rules.strength.opening import at_an_opening
 from rules.strength.pins import lug_bending_stress
 from rules.strength.section import channel_on_plate, flat_plate
 from rules.strength.stress import overhung_plate_stress
@@ -19,8 +20,11 @@ def steel() -> Any:
     return model
 
 
-def held_plate(width: float, reach: float, along: int, out: int, thick: float) -> Any:
-    """A flat plate held along one edge, in so many pieces along it and out from it; 1000 N in the middle of its free edge."""
+def held_plate(width: float, reach: float, along: int, out: int, thick: float, loaded: int | None = None) -> Any:
+    """A flat plate held along one edge, in so many pieces along it and out from it; 1000 N in the middle of its free edge.
+
+    loaded: so many pieces from the free edge's corner instead.
+    """
     model = steel()
     for i in range(along + 1):
         for j in range(out + 1):
@@ -30,7 +34,7 @@ def held_plate(width: float, reach: float, along: int, out: int, thick: float) -
         for j in range(out):
             corners = f"{i} {j}", f"{i + 1} {j}", f"{i + 1} {j + 1}", f"{i} {j + 1}"
             model.add_quad(f"{i} {j}", *corners, thick, "steel")
-    model.add_node_load(f"{along // 2} {out}", "FZ", 1000.0)
+    model.add_node_load(f"{along // 2 if loaded is None else loaded} {out}", "FZ", 1000.0)
     model.analyze_linear()
     return model
 
@@ -53,7 +57,7 @@ def test_a_plate_beside_a_beam_bends_no_more_than_the_rule_says(apart: float, ov
     """Overhang 20, a line 120 long, 1000 N at the free edge: moment on 1 mm of the line under the load, and beside it."""
     thick = 6.0**0.5  # a stress is then a moment
     others = [(1000.0, apart)] if apart else []
-    rule = overhung_plate_stress(0.0 if apart else 1000.0, others, 20.0, thick, False)
+    rule = overhung_plate_stress(0.0 if apart else 1000.0, others, 20.0, thick)
     found = overhang_moments[round(apart / 10)]
     assert found < 1.02 * rule
     if apart < 15:
@@ -65,6 +69,16 @@ def overhang_moments() -> list[float]:
     """Moment on 1 mm of the held line at 0, 10, 20 and 30 from the load, N."""
     model = held_plate(120.0, 20.0, 12, 3, 4.0)
     return [abs(float(model.quads[f"{piece} 0"].moment(-1, -1)[1, 0])) for piece in range(6, 10)]
+
+
+@pytest.mark.parametrize("pieces", [0, 1, 2, 4, 6])
+def test_a_held_edge_that_ends_beside_the_load_is_bent_as_finite_elements_say(pieces: int) -> None:
+    """Overhang 20, elements 5 x 5: the load 0, 5, 10, 20 and 30 from the end of the held edge, against 60."""
+    far, near = (
+        max(abs(float(model.quads[f"{piece} 0"].moment(0, -1)[1, 0])) for piece in range(24))
+        for model in (held_plate(120.0, 20.0, 24, 4, 4.0, at) for at in (12, pieces))
+    )
+    assert at_an_opening(5.0 * pieces, 20.0, 1.0) == pytest.approx(near / far, rel=0.06)
 
 
 def test_a_channel_on_a_plate_bends_as_one_piece() -> None:

@@ -8,6 +8,7 @@ from math import pi
 import pytest
 
 from rules.graph.results import OutsideRange
+from rules.strength.opening import twist_past_opening
 from rules.strength.section import (
     NO_HOLES,
     Holes,
@@ -20,7 +21,6 @@ from rules.strength.section import (
     round_bar,
     round_tube,
     tube_on_plate,
-    twist_past_opening,
 )
 
 PLATE = flat_plate(120.0, 10.0)
@@ -108,13 +108,32 @@ def test_a_box_cut_by_the_bore_loses_the_face_it_goes_through() -> None:
     assert both.inertia_u == pytest.approx(473_129.30 + 9309.15 - 11.63 - 152_841.82 - 320, abs=1.0)
     assert both.shear_u == PLATE.shear_u == front.shear_u
     gone = box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0, NO_HOLES, 0.0, 500.0)
-    assert whole.area - gone.area == pytest.approx(52 * 4)  # no more than the face between the walls
+    assert whole.area - gone.area == pytest.approx(60 * 4 + 2 * 4 * 32)  # the face and both walls
+
+
+def test_a_bore_through_a_beam_takes_its_walls_bit_by_bit() -> None:
+    """Box 60 x 40 x 4, 52 between its walls: a bore of 56 takes 2 of each, 32 deep, 128 mm2, beside 56 x 4 of each face.
+
+    About the upright line: (60^3 - 56^3) x 4 / 12 for each face is left, and (60^3 - 56^3) x 32 / 12 of the walls. A channel's
+    walls are 36 deep: 144 beside 224.
+    """
+    whole = box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0)
+    half = box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0, NO_HOLES, 56.0, 56.0)
+    assert whole.area - half.area == pytest.approx(2 * 224 + 128)
+    assert half.inertia_v - PLATE.inertia_v == pytest.approx((60**3 - 56**3) * 40 / 12)
+    assert half.shear_v == pytest.approx(whole.shear_v / 2)
+    sections = [box_on_plate(PLATE, 60.0, 40.0, 4.0, 0.0, NO_HOLES, gap, gap) for gap in (51.99, 52.0, 52.01, 59.99)]
+    assert sections[0].area - sections[2].area < 1.0 and sections[0].shear_v - sections[2].shear_v < 2.0
+    assert sections[3].area - PLATE.area < 1.0
+    cut, channel = (channel_on_plate(PLATE, 60.0, 40.0, 4.0, NO_HOLES, back) for back in (56.0, 0.0))
+    assert channel.area - cut.area == pytest.approx(224 + 144)
+    assert cut.shear_v == pytest.approx(channel.shear_v / 2)
 
 
 def test_twist_goes_past_an_opening_by_bending_the_strips_beside_it() -> None:
     """Strip 30 x 10, 18 long between its ends, 3000 N across: M = 3000 x 9 = 27 000, Z = 1500. No strip, no way round."""
     assert 480_000 * twist_past_opening(2400.0, 60.0, 40.0, 30.0, 10.0) == pytest.approx(18.0)
-    with pytest.raises(OutsideRange, match="no metal"):
+    with pytest.raises(OutsideRange, match="no strip"):
         twist_past_opening(2400.0, 60.0, 60.0, 0.0, 10.0)
 
 
