@@ -150,7 +150,10 @@ def _overhung(
 
 
 def _opening(build: Build, held: float, above: float) -> tuple[float, float]:
-    """How far along the beam's edge the bore ends it, mm from a bolt so high, and how much of the wall there it has taken."""
-    radius, inside = build.bore / 2, max(held - build.beam_wall, 0.0)
+    """How far along the beam's edge the bore ends it, mm from a bolt so high, and how much of what holds the plate it has taken.
+
+    What holds it is counted from as far inside the beam's edge as the plate is thick: its wall, and the plate between the walls.
+    """
+    radius, counted_from = build.bore / 2, max(held - build.thickness, 0.0)
     ends_at = sqrt(max(radius**2 - held**2, 0.0))
-    return max(abs(above) - ends_at, 0.0), min(max(radius - inside, 0.0) / build.beam_wall, 1.0)
+    return max(abs(above) - ends_at, 0.0), min(max(radius - counted_from, 0.0) / build.thickness, 1.0)

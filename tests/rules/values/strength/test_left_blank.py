@@ -61,6 +61,8 @@ def test_left_out_it_reads_weaker_than_a_usual_answer_and_says_what_to_enter(
         (("upright.arm_on_wall",), "wall-under-steering-arm", "upright.arm_on_wall"),
         (("upright.steering_arm_height",), "wall-under-steering-arm", "upright.steering_arm_height"),
         (("upright.beam_top",), "plate-at-upper-beam-end", "upright.beam_top"),
+        (("upright.beam_top",), "beam-seam-weld", "upright.beam_top"),
+        (("upright.beam_bottom",), "beam-seam-weld", "upright.beam_bottom"),
         (("weld_upper.thickness_one",), "upper-weld-strength", "weld_upper.thickness_one"),
         (
             ("weld_caliper_bracket.thickness_two",),

@@ -15,7 +15,7 @@ from tests.support.judging import judged_sample
 STEPS = 4
 SAME = 1e-9
 
-SHEAR_FLOW = "what flows between plate and beam goes with how alike the two are: with less of one it falls"
+LESS_TAKEN = "a lighter beam takes less of the load, so that less of it has to come in through the same seam"
 TAKE_FROM_EACH_OTHER = (
     "pushed up, the joint bends the plate one way, pushed aside the other: farther from it they take from each other"
 )
@@ -47,15 +47,15 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.arm_on_wall", "mm", 20, 3, {}),
     ("upright.seam_leg", "mm", 10, 2, {}),
     ("upright.beam_width", "mm", 110, 60, {}),
-    ("upright.beam_depth", "mm", 80, 30, {}),
-    ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
+    ("upright.beam_depth", "mm", 80, 30, {"seam_weld_safety": LESS_TAKEN}),
+    ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
     # The beam counts from its own depth, 66 mm, inside its end; just above and below the hub is at 56.
     ("upright.beam_top", "mm", 170, 100, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
     ("upright.beam_bottom", "mm", 170, 100, {}),
-    ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
-    ("plate.width", "mm", 220, 150, {"seam_weld_safety": SHEAR_FLOW}),
+    ("plate.thickness", "mm", 25, 10, {}),
+    ("plate.width", "mm", 220, 150, {}),
     ("plate.bore", "mm", 30, 90, {}),
     ("plate.bracket_thickness", "mm", 20, 8, {}),
     ("upright.bracket_arm_length", "mm", 20, 80, {}),
@@ -162,6 +162,58 @@ def test_a_snout_bored_wider_or_turned_thinner_never_reads_stronger(field: str, 
     rows = [margins({**SNOUT, field: place}) for place in at]
     assert risen(rows) == set()
     assert rows[-1]["snout_safety"] < 0.8 * rows[0]["snout_safety"]
+
+
+UPRIGHTS: dict[str, dict[str, object]] = {
+    "box": {"upright.beam": "box", "upright.beam_corner_radius": "5 mm"},
+    "tube": {"upright.beam": "tube"},
+    "bored through": {"upright.beam_cut": "both faces", "plate.bore": "45 mm"},
+    "past both pivots": {"upright.beam_to_pivots": True},
+    "long": {"upright.beam_top": "100 mm", "upright.beam_bottom": "100 mm"},
+}
+LESS_OF_THE_PLATE = "less plate beside the bore takes less of the load, and less comes in through the seam"
+# as above, of uprights that are built otherwise than the sample: what reads stronger there, with the reason
+BUILT: list[tuple[str, str, float, float, dict[str, str]]] = [
+    ("box", "plate.bore", 30, 110, {}),
+    ("box", "plate.thickness", 25, 10, {}),
+    ("box", "plate.width", 220, 150, {}),
+    ("box", "upright.beam_width", 120, 60, {}),
+    ("box", "upright.beam_wall", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("box", "upright.beam_depth", 80, 30, {"seam_weld_safety": LESS_TAKEN}),
+    ("tube", "plate.bore", 30, 110, {}),
+    ("tube", "plate.thickness", 25, 10, {}),
+    ("tube", "upright.beam_width", 120, 50, {"seam_weld_safety": LESS_TAKEN}),
+    ("tube", "upright.beam_wall", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("bored through", "plate.thickness", 25, 10, {}),
+    ("bored through", "upright.beam_width", 120, 50, {}),
+    ("bored through", "upright.beam_wall", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("past both pivots", "plate.bore", 30, 110, {}),
+    ("past both pivots", "plate.thickness", 25, 10, {}),
+    ("past both pivots", "upright.beam_depth", 80, 30, {}),
+    ("past both pivots", "upright.beam_wall", 12, 3, {}),
+    ("long", "plate.bore", 30, 110, {"seam_weld_safety": LESS_OF_THE_PLATE}),
+    ("long", "plate.thickness", 25, 10, {}),
+    ("long", "upright.beam_depth", 90, 20, {"seam_weld_safety": LESS_TAKEN}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("built, field, strong, weak, reasons", BUILT, ids=[f"{way[0]}: {way[1]}" for way in BUILT])
+def test_no_upright_built_otherwise_reads_stronger_when_it_is_made_weaker(
+    built: str, field: str, strong: float, weak: float, reasons: dict[str, str]
+) -> None:
+    at = [strong + (weak - strong) * step / STEPS for step in range(STEPS + 1)]
+    rows = [margins({**UPRIGHTS[built], field: f"{place:.4f} mm"}) for place in at]
+    assert risen(rows) - set(reasons) == set()
+    assert min(rows[-1].values()) < min(rows[0].values()) * (1 + SAME)
+    assert rows[0].keys() == rows[-1].keys(), "a part that goes unjudged reads as strong as can be"
+
+
+@pytest.mark.parametrize("count", [3, 5, 6])
+def test_a_smaller_circle_of_hub_bolts_loads_each_of_them_more(count: int) -> None:
+    circle = {"hub.mount_bolts": count, "hub.mount_width": None, "hub.mount_height": None}
+    rows = [margins({**circle, "hub.mount_circle": f"{across} mm"}) for across in (150, 130, 110)]
+    assert risen(rows) - {"plate_safety"} == set(), LESS_BEYOND
+    assert rows[-1]["hub_bolts_safety"] < rows[0]["hub_bolts_safety"]
 
 
 CRATERS = (
