@@ -52,6 +52,7 @@ from rules.values.strength import (
     stances,
     tie_rod_ends,
     upright,
+    walls,
     welds,
 )
 from rules.values.strength import (
@@ -106,6 +107,7 @@ MODULES = (
     welds,
     upright,
     arms,
+    walls,
     bolts,
     clamps,
     hub_plate,

@@ -44,14 +44,13 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("arms.upper_tube", "mm", 50, 15, {}),
     ("upright.steering_arm_length", "mm", 100, 200, {}),
     ("upright.steering_arm_width", "mm", 90, 40, {}),
-    ("upright.arm_on_wall", "mm", 20, 3, {}),
     ("upright.seam_leg", "mm", 10, 2, {}),
     ("upright.beam_width", "mm", 110, 60, {}),
     ("upright.beam_depth", "mm", 80, 30, {}),
     ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
-    # The beam counts from its own depth, 66 mm, inside its end; just above and below the hub is at 56.
+    # The beam counts from its own depth, 91 mm, inside its end; just above and below the hub is at 56.
     ("upright.beam_top", "mm", 170, 100, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
     ("upright.beam_bottom", "mm", 170, 100, {}),
     ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
@@ -247,3 +246,20 @@ def test_a_caliper_whose_place_nobody_said_counts_as_in_the_worst_place() -> Non
     ]
     assert all(unsaid <= one * (1 + SAME) for one in said)
     assert max(said) > min(said)  # the place tells
+
+
+def test_a_thinner_wall_under_a_narrower_arm_never_reads_stronger() -> None:
+    """2 in on a wall of 3.1 in; as wide as the wall, an arm stands on the walls beside it, and no thickness of this one helps."""
+    rows = [
+        margins({"upright.steering_arm_width": "2 in", "upright.arm_on_wall": f"{thick} mm"})
+        for thick in (20, 14, 8, 3)
+    ]
+    assert risen(rows) == set()
+    assert rows[-1]["wall_under_arm_safety"] < 0.2 * rows[0]["wall_under_arm_safety"]
+
+
+def test_no_answer_about_the_wall_takes_the_arm_out_of_the_judgement() -> None:
+    """A wall said to be narrower, down to less than the arm's own width, never reads as twice what the sample has."""
+    whole = margins({})["wall_under_arm_safety"]
+    for width in ("3 in", "2 in", "1 in"):
+        assert margins({"upright.arm_on_wall_width": width})["wall_under_arm_safety"] < whole
