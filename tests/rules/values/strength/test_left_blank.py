@@ -238,10 +238,32 @@ def test_fewer_ways_to_stand_than_the_sheet_could_know_make_every_factor_an_esti
     assert blank in finding(fewer, "steering-arm-strength").estimated_from
 
 
-def test_an_upright_beside_a_beam_whose_end_nobody_told_is_an_estimate() -> None:
-    found = finding(judged({"upright.beam_bottom": None}), "upright-below-hub")
-    assert "upright.beam_bottom" in found.estimated_from
-    assert not finding(judged({}), "upright-below-hub").estimated_from
+@pytest.mark.parametrize(
+    ("field", "check"), [("upright.beam_bottom", "upright-below-hub"), ("upright.beam_top", "upright-above-hub")]
+)
+def test_a_beam_whose_end_nobody_told_never_reads_stronger_than_one_that_ends_where_beams_do(
+    field: str, check: str
+) -> None:
+    """From 55 to 105 mm is usual; 3.6 in deep, the beam counts 91 mm inside its end: a shallower one is tried too."""
+    for depth in ("3.6 in", "2 in", "1 in"):
+        told = [judged({field: f"{end} mm", "upright.beam_depth": depth}) for end in (55, 70, 85, 105)]
+        blank = judged({field: None, "upright.beam_depth": depth})
+        assert field in finding(blank, check).estimated_from
+        assert not any(field in finding(one, check).estimated_from for one in told)
+        for margin in trade().of_role(SAFETY) & blank.worked.known.keys():
+            least = min(float(one.worked.known[margin]) for one in told if margin in one.worked.known)
+            assert blank.worked.known[margin] <= least * 1.0001, margin
+
+
+def test_hub_bolts_beyond_where_a_beam_may_end_count_without_it() -> None:
+    """Rows 60 mm above and below: a beam that ends at 55, the nearest that is usual, does not reach them."""
+    rows = {"hub.mount_height": "120 mm"}
+    blank, short, long = (
+        judged({**rows, "upright.beam_top": end, "upright.beam_bottom": end}) for end in (None, "55 mm", "105 mm")
+    )
+    at = [one.worked.known["plate_safety"] for one in (blank, short, long)]
+    assert at[0] == at[1] <= at[2]
+    assert {"upright.beam_top", "upright.beam_bottom"} <= {*finding(blank, "hub-plate").estimated_from}
 
 
 @pytest.mark.parametrize("blank", ["steering.tie_rod_ahead", "joint_angles.lower_bolt", "pivots.lower_shear"])
