@@ -5,9 +5,7 @@ from types import ModuleType
 from typing import Any
 
 from rules.checks.agreement import (
-    brakes as brake_entries,
-)
-from rules.checks.agreement import (
+    beam_walls,
     caliper_place,
     fasteners,
     metals,
@@ -16,6 +14,9 @@ from rules.checks.agreement import (
     tyres,
     unusual,
     use,
+)
+from rules.checks.agreement import (
+    brakes as brake_entries,
 )
 from rules.checks.agreement import (
     cutting as plate_entries,
@@ -113,6 +114,7 @@ MODULES: Mapping[ModuleType, Group] = {
     steering_entries: "fit",
     strength_entries: "fit",
     weld_entries: "fit",
+    beam_walls: "fit",
     metals: "fit",
     plate_entries: "fit",
     brake_entries: "fit",

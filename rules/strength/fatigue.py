@@ -10,7 +10,7 @@ CYCLES_OF_CLASS, SLOPE = 2e6, 3.0
 
 
 def hits_to_a_crack(stress_range: float) -> float:
-    """Hits of this stress range on the throat, from none to full and back, until 19 of 20 such welds would still hold.
+    """Hits of this stress range on the throat, from least to greatest and back, until 19 of 20 such welds would still hold.
 
     stress_range: MPa, above nought. It counts a weld as in a dry building, made and inspected as the standard asks.
 

@@ -30,6 +30,14 @@ WORDS: dict[StanceName, str] = {
     "bump, outer lock": " at full bump and outer lock", "droop, inner lock": " at full droop and inner lock",
     "droop, outer lock": " at full droop and outer lock",
 }  # fmt: skip
+OPPOSITES: tuple[tuple[str, str], ...] = (
+    ("braking", "braking backward"), ("cornering, outer", "cornering, inner"), ("kerb", "rut's edge"),
+    ("combined, outer", "combined, inner"), ("landing, inboard", "landing, outboard"), ("rock", "rock from behind"),
+    ("rock, outboard of middle", "rock from behind, outboard of middle"),
+    ("rock, inboard of middle", "rock from behind, inboard of middle"), ("rock, brakes on", "braking backward"),
+    ("steering stop", "steering stop, outboard"),
+)  # fmt: skip
+"""Names of cases that load a corner one way and then the other. Between the two lies the range that tires a weld."""
 ROCK_UNDER_CENTRE: dict[str, float] = {"low rock": radians(30), "rock near the foot": radians(60)}
 """How far round the tread under wheel-centre height a rock meets it. Straight at the foot it is a bump. What a part carries
 between two of these heights is at most 4 % more than at the nearer one, the push being the same: 1 / cos(15 deg)."""

@@ -55,11 +55,13 @@ class WeldMargin(Margin):
 
     allowed: times the load that the code allows, 1 where it is just met. allowed_limit: what the code counts, in words.
     hits: how many such loads, from none to full and back, a weld stands until it cracks; nought where that is not known.
+    swings: where the load turns round and that is worse, the two cases between which the hits swing, in words.
     """
 
     allowed: float
     allowed_limit: str
     hits: float
+    swings: str
 
     def __new__(
         cls,
@@ -73,10 +75,11 @@ class WeldMargin(Margin):
         allowed: float = inf,
         allowed_limit: str = "",
         hits: float = 0.0,
+        swings: str = "",
     ) -> Self:
         """factor: strength over load, above 0."""
         made = super().__new__(cls, factor, case, limit, part=part, kind=kind, on_yield=on_yield)
-        made.allowed, made.allowed_limit, made.hits = allowed, allowed_limit, hits
+        made.allowed, made.allowed_limit, made.hits, made.swings = allowed, allowed_limit, hits, swings
         return made
 
     @property

@@ -53,6 +53,7 @@ from rules.values.strength import (
     stances,
     tie_rod_ends,
     upright,
+    walls,
     welds,
 )
 from rules.values.strength import (
@@ -107,6 +108,7 @@ MODULES = (
     welds,
     upright,
     arms,
+    walls,
     bolts,
     clamps,
     hub_plate,

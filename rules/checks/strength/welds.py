@@ -151,7 +151,8 @@ def weld_strength(which_weld_safety: WeldSafetyFactor, limits: Holds) -> Judgeme
     text = f"{found.text} The code for steady loads allows {{allowed}} times this load ({safety.allowed_limit})."
     figures = {**found.figures, "allowed": (safety.allowed, "1")}
     if safety.hits:
-        text += f" Sound welds of the worst kind crack after about {_hits(safety.hits)} such hits."
+        turned = f", one way and the other ({safety.swings})" if safety.swings else ""
+        text += f" Sound welds of the worst kind crack after about {_hits(safety.hits)} such hits{turned}."
     return Judgement(verdict, text, found.change, figures)
 
 

@@ -3,24 +3,20 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
-from dataclasses import dataclass
 from math import hypot
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate
-from rules.measure.display import show
-from rules.measure.quantity import Units
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
-from rules.sheet.upright import ArmForm, Beam
+from rules.sheet.upright import ArmForm
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
 from rules.strength.section import Section, flat_plate, hollow_rectangle, round_bar, round_tube
 from rules.strength.stress import SectionLoads, section_stress
-from rules.strength.wall import counted_across, wall_moment, wall_moment_across
 from rules.tables import sources
 from rules.values.optional_step import needed, whole, whole_once_begun
-from rules.values.strength.upright import ENOUGH, MISES, caliper_force, factor_of, moment_at, worst
+from rules.values.strength.upright import MISES, caliper_force, factor_of, moment_at, worst
 
 
 @value("upright", formula="the arm's section by its form and sizes", source=sources.GEOMETRY)
@@ -203,83 +199,3 @@ def snout_safety(
         stress = section_stress(snout_section, SectionLoads(axial=case.hub_force[1], moment_u=moment, shear_u=shear))
         factors.append((factor_of(snout_yield or 0.0, stress), case.case, "yield at the root of the snout"))
     return worst("snout", factors)
-
-
-ROUND: tuple[ArmForm, ...] = ("round bar", "round tube")
-FLAT_WALLED: tuple[Beam, ...] = ("box", "channel")
-"""Beams with a flat wall that a steering arm may be welded to the middle of."""
-
-
-@dataclass(frozen=True, slots=True)
-class Wall:
-    """The wall an arm is welded to: thickness and free width; across and along: the arm's on it; lever: to its joint. mm."""
-
-    thickness: float
-    width: float
-    across: float
-    along: float
-    lever: float
-
-    def words_in(self, units: Units) -> str:
-        """In words in a sheet's units, for the written-out working."""
-        sizes = (self.thickness, self.width, self.across, self.along)
-        thickness, width, across, along = (show(size, "mm", units) for size in sizes)
-        return f"{thickness} thick, {width} wide, under {across} x {along}"
-
-
-@value("upright", formula="the wall as entered, the arm's root on it", source=sources.AS_ENTERED)
-def wall_under_arm(
-    strength_asked: bool | None,
-    beam: Beam | None,
-    arm_on_wall: Mm | None,
-    arm_on_wall_width: Mm | None,
-    steering_arm_form: ArmForm | None,
-    steering_arm_length: Mm | None,
-    steering_arm_width: Mm | None,
-    steering_arm_height: Mm | None,
-) -> Wall:
-    """The wall under the steering arm's weld: the arm's width lies across it, its height along.
-
-    >>> wall_under_arm(True, "box", 5.0, 100.0, "round bar", 50.0, 50.0, None).words_in("metric")
-    '5 mm thick, 100 mm wide, under 50 mm x 50 mm'
-    """
-    if beam == "none":
-        raise DoesNotApply("the upright has no beam, so there is no wall under the steering arm")
-    if arm_on_wall == 0:
-        raise DoesNotApply("the steering arm does not stand on the middle of a flat wall")
-    asked = {"upright.arm_on_wall": arm_on_wall, "upright.arm_on_wall_width": arm_on_wall_width}
-    arm_begun = not (steering_arm_form is None and steering_arm_length is None and steering_arm_width is None)
-    if strength_asked and beam in FLAT_WALLED and arm_begun:
-        thick, wide = whole(asked)
-    else:
-        thick, wide = whole_once_begun("no wall under the steering arm is entered, so none was judged", asked)
-    arm = {"upright.steering_arm_length": steering_arm_length, "upright.steering_arm_width": steering_arm_width}
-    length, across = whole(arm)
-    if across >= wide:
-        raise DoesNotApply("the steering arm is as wide as that wall, so it stands on what holds the wall's edges")
-    height = across if steering_arm_form in ROUND else needed("upright.steering_arm_height", steering_arm_height)
-    return Wall(thick, wide, counted_across(across, wide), height, length)
-
-
-@value(
-    "upright",
-    formula="1 / (moment across the wall / what its yield lines hold + moment along it / theirs), worst case",
-    source=sources.EN_1993_1_8.at("Table 7.14", "chord face failure"),
-)
-def wall_under_arm_safety(wall_under_arm: Wall, upright_yield: MPa, part_loads: CornerLoads) -> SafetyFactor:
-    """Factor on yield lines of the wall under the steering arm's weld.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none = (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("rock", none, none, none, none, none, (0.0, 15_512.0, 0.0)),))
-    >>> round(wall_under_arm_safety(Wall(5.0, 100.0, 50.0, 50.0, 50.0), 250.0, loads), 2)
-    2.0
-    """
-    wall, factors = wall_under_arm, []
-    sizes = (upright_yield, wall.thickness, wall.width, wall.across, wall.along)
-    holds_across, holds_along = wall_moment_across(*sizes), wall_moment(*sizes)
-    for case in part_loads.cases:
-        level, upward = hypot(case.tie_rod[0], case.tie_rod[1]) * wall.lever, abs(case.tie_rod[2]) * wall.lever
-        used = level / holds_across + upward / holds_along
-        factors.append((1 / used if used * ENOUGH > 1 else ENOUGH, case.case, "yield lines in the wall"))
-    return worst("wall under the steering arm", factors)

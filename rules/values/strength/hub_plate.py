@@ -67,18 +67,23 @@ class Cut:
     limit: str
 
 
-def _cuts(build: Build, bolts: BoltPlaces, hole: float) -> Iterator[Cut]:
-    """A level through each row of bolts, less their holes, and one through the wheel centre, each half beyond it."""
+def _cuts(build: Build, bolts: BoltPlaces, hole: float, ends: tuple[Mm | None, Mm | None]) -> Iterator[Cut]:
+    """A level through each row of bolts, less their holes, and one through the wheel centre, each half beyond it.
+
+    ends: how far above and below the wheel centre the beam runs, mm; None where no such end is known.
+    """
     for above in sorted({0.0, *(round(z / SAME_ROW) * SAME_ROW for _, z in bolts.places)}, reverse=True):
         away = {round(abs(x) / SAME_ROW) * SAME_ROW for x, z in bolts.places if abs(z - above) < hole / 2}
-        section = build.section(above, build.beam_at(above, unsaid=True), Holes(hole, tuple(sorted(away))))
+        end = ends[0] if above > 0 else ends[1]
+        holes = Holes(hole, tuple(sorted(away)))
+        sections = [build.section(above, there, holes) for there in build.beam_ways(above, end)]
         named = (
             f"yield at the {'upper' if above > 0 else 'lower'} hub bolts" if above else "yield beside the centre bore"
         )
         for up in (True, False) if not above else (above > 0,):
             way = 1 if up else -1
             held = tuple(at for at, (_, z) in enumerate(bolts.places) if (z - above) * way > SAME_ROW)
-            yield Cut(section, above, up, held, named)
+            yield from (Cut(section, above, up, held, named) for section in sections)
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
@@ -92,6 +97,8 @@ def plate_safety(
     brake_effective_radius: Mm | None,
     rotor_plane_offset: Mm,
     part_loads: CornerLoads,
+    beam_end_above: Mm | None = None,
+    beam_end_below: Mm | None = None,
 ) -> SafetyFactor:
     """Factor on yield of the plate between the hub bolts, wherever they stand: a simple model.
 
@@ -112,7 +119,8 @@ def plate_safety(
     2.0
     """
     build, places, bolts = upright_build, part_loads.places, hub_bolts_stand
-    cuts = tuple(_cuts(build, bolts, needed("plate.hole_diameter", hole_diameter)))
+    hole, ends = needed("plate.hole_diameter", hole_diameter), (beam_end_above, beam_end_below)
+    cuts = tuple(_cuts(build, bolts, hole, ends))
     held = 0.0 if build.beam == "tube" else build.beam_width / 2
     group, factors = bolt_group(places, bolts), []
     lever = rotor_plane_offset - places.bearing[1]

@@ -91,9 +91,18 @@ class Build:
             if low < height < high
         ]  # fmt: skip
 
-    def beam_at(self, above: float, unsaid: bool) -> bool:
-        """Whether the beam is there at a height above the wheel centre, mm. unsaid: what counts where nobody said."""
-        return self._reaches(above, unsaid, 0.0)
+    def beam_ways(self, above: float, end: float | None, short: float = 0.0) -> tuple[bool, ...]:
+        """Whether the beam is in the section at a height above the wheel centre, mm; both ways where nobody can say.
+
+        end: how far from the wheel centre the beam runs on that side, the least that is usual where nobody said; None: as the
+        beam's own ends have it. short: so far inside its end it begins to count.
+        """
+        if end is None or self.beam == "none":
+            return (self._reaches(above, True, short),)
+        if abs(above) <= end - short:
+            return (True,)
+        said = self.to_pivots or (self.beam_top if above > 0 else self.beam_bottom) is not None
+        return (False,) if said else (False, True)
 
     def beam_counts_at(self, above: float, unsaid: bool) -> bool:
         """Whether the upright's section has the beam in it there: nearer its end than its own depth its seams have not yet

@@ -222,26 +222,33 @@ def cut_factors(
     return factors
 
 
+SHORTEST_BEAM = 55.0
+"""mm from the wheel centre: the nearest that a beam which stops short usually ends. Common practice, no source."""
+
+
 @value(
     "upright",
-    formula="as entered; past both pivots where it is said to run so, and until somebody says where it ends",
+    formula="as entered; past both pivots where it is said to run so; until somebody says, as near the hub as beams usually end",
     source=sources.AS_ENTERED,
     each=({"where": "above", "field": "top"}, {"where": "below", "field": "bottom"}),
 )
 def beam_end_where(upright_build: Build, where: str, field: str) -> Mm:
-    """How far {where} the wheel centre the beam runs, mm. An estimate, and a bold one, until it is entered.
+    """How far {where} the wheel centre the beam runs, mm. An estimate, and the least favourable usual one, until it is entered.
 
     >>> box = Build(100.0, 10.0, 0.0, 250.0, 250.0, "box", 60.0, 40.0, 4.0, beam_top=150.0)
     >>> beam_end_where(box, "above", "top"), beam_end_where(box, "below", "bottom").measure
     (150.0, 'upright.beam_bottom')
+    >>> float(beam_end_where(box, "below", "bottom"))
+    55.0
     """
     if upright_build.beam == "none":
         raise DoesNotApply("the upright has no beam")
     end = upright_build.beam_top if field == "top" else upright_build.beam_bottom
     if end is not None and not upright_build.to_pivots:
         return end
-    past = max(upright_build.top, upright_build.bottom) + upright_build.run_in
-    return past if upright_build.to_pivots else Estimate(past, measure=f"upright.beam_{field}")
+    if upright_build.to_pivots:
+        return max(upright_build.top, upright_build.bottom) + upright_build.run_in
+    return Estimate(SHORTEST_BEAM, measure=f"upright.beam_{field}")
 
 
 @value(
@@ -281,9 +288,9 @@ def upright_where_hub_safety(
     for level in upright_build.weakest_levels(
         above, _before_housing(part_loads.places, where, upper_housing_reach, lower_housing_reach)
     ):
-        short = beam_end_where is not None and abs(level) > beam_end_where - upright_build.run_in
-        section = upright_build.section(level, beam=upright_build.beam_counts_at(level, unsaid=True) and not short)
-        factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
+        for there in upright_build.beam_ways(level, beam_end_where, upright_build.run_in):
+            section = upright_build.section(level, beam=there)
+            factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
     return worst(part, factors)
 
 

@@ -9,9 +9,10 @@ from typing import Literal
 
 from rules.graph.asking import given, need
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange
-from rules.measure.vectors import Vector, cross, dot
+from rules.measure.vectors import Vector, cross, dot, minus
 from rules.sheet.welds import Way, WeldForm, WeldQuestions
 from rules.strength.fatigue import hits_to_a_crack
+from rules.strength.load_cases import OPPOSITES, WORDS
 from rules.strength.margin import WeldMargin
 from rules.strength.weld import (
     WeldLimit,
@@ -130,7 +131,8 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
     """The margin in the worst of the cases, each a name and the force where the load comes in, N; elastic, steady loads.
 
     part: what the weld is called. Raises Waits for an entry that misses, NotJudged where nothing is published,
-    DoesNotApply where nothing loads it.
+    DoesNotApply where nothing loads it. What tires it is the widest range of force on one place: from none to the worst case, or
+    from a case to its opposite, for a weld as left by the torch has tension locked in, and feels all of it.
 
     >>> from rules.sheet.welds import WeldUpper
     >>> pair = WeldUpper.record({"metal": "mild steel", "form": "fillet on both sides", "leg": 10.0, "run": 120.0,
@@ -144,13 +146,21 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
     need(weld, "metal", "filler")
     need(weld, "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
     axes, arm = _axes(weld), (weld.load_ahead, -weld.load_inboard, weld.load_above)
-    worst, case = 0.0, ""
-    for name, force in loads:
-        unit_force = greatest_force(lines, _along(axes, force), _along(axes, cross(arm, force)))
-        if unit_force > worst:
-            worst, case = unit_force, name
-    if not case:
+
+    def on_one_mm(force: Vector) -> float:
+        return greatest_force(lines, _along(axes, force), _along(axes, cross(arm, force)))
+
+    cases = dict(loads)
+    worst, case = _greatest((on_one_mm(force), name) for name, force in cases.items())
+    if not worst:
         raise DoesNotApply("no load case loads this weld")
+    swing, swings = _greatest(
+        (
+            on_one_mm(minus(cases[one + standing], cases[other + standing])),
+            f"{one}; {other}" + (standing and f";{standing}"),
+        )
+        for one, other, standing in _opposites(cases)
+    )
     known = weld.metal != "other" and weld.filler in ELECTRODES
     ways = list(_ways(weld, through, face))
     first = min(ways, key=lambda way: way.strength)
@@ -163,11 +173,25 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         on_yield=ways[-1].strength / worst,
         allowed=strictest.strength / strictest.omega / worst,
         allowed_limit=strictest.words,
-        hits=hits_to_a_crack(worst / through),
+        hits=hits_to_a_crack(max(worst, swing) / through),
+        swings=swings if swing > worst else "",
     )
     if not known and not margin.gives:
         raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
     return margin
+
+
+def _greatest(forces: Iterable[tuple[float, str]]) -> tuple[float, str]:
+    """The first of the greatest, with its name; nought where there is none."""
+    return max(forces, key=lambda force: force[0], default=(0.0, ""))
+
+
+def _opposites(cases: Mapping[str, Vector]) -> Iterable[tuple[str, str, str]]:
+    """The cases that load one weld one way and then the other, and how the wheel stands in both."""
+    for standing in WORDS.values():
+        for one, other in OPPOSITES:
+            if one + standing in cases and other + standing in cases:
+                yield one, other, standing
 
 
 def _ways(weld: WeldQuestions, through: float, face: float) -> Iterable[WeldLimit]:

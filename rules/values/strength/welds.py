@@ -8,17 +8,15 @@ from collections.abc import Mapping
 
 from rules.graph.asking import need
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, NotJudged
-from rules.measure.units import Mm, MPa
+from rules.graph.results import NotJudged
+from rules.measure.units import Mm
 from rules.measure.vectors import Vector, times
 from rules.sheet.welds import WELDS, PadsStand, WeldQuestions
 from rules.strength.corner_loads import CornerLoads
-from rules.strength.margin import SafetyFactor, WeldSafetyFactor
-from rules.strength.wall import counted_across, wall_moment, wall_moment_across, wall_pull
+from rules.strength.margin import WeldSafetyFactor
 from rules.tables import sources
 from rules.values.optional_step import needed
-from rules.values.strength.upright import ENOUGH, worst
-from rules.values.strength.weld import at_the_weld, weld_margin
+from rules.values.strength.weld import weld_margin
 
 ENTERED = "as entered"
 SOURCE = (
@@ -116,61 +114,3 @@ def caliper_bracket_weld_safety(
     stands: PadsStand = needed("weld_caliper_bracket.caliper_stands", caliper_stands)
     dragged = ((case.case, times(case.brake_torque / radius, ALONG_ROTATION[stands])) for case in part_loads.cases)
     return weld_margin("caliper bracket weld", caliper_bracket_weld, dragged)
-
-
-LUGS = (
-    {"which": "upper", "place": "upper_pivot", "part": "wall under upper lugs"},
-    {"which": "lower", "place": "lower_pivot", "part": "wall under lower lugs"},
-)
-ON_A_WALL = ("fillet on both sides", "fillet round a rectangle")
-
-
-@value(
-    "welds",
-    formula="1 / (pull / what the wall's yield lines hold + moment along it / theirs + moment across it / theirs), worst case",
-    source=sources.EN_1993_1_8.at("Tables 7.11 and 7.14", "chord face failure"),
-    each=LUGS,
-)
-def wall_under_which_lug_safety(
-    which_weld: WeldQuestions,
-    weld_which_wall_width: Mm | None,
-    upright_yield: MPa,
-    part_loads: CornerLoads,
-    which: str,
-    place: str,
-    part: str,
-) -> SafetyFactor:
-    """Factor on yield lines of the flat wall under the {which} pivot's lugs, their weld's runs along it.
-
-    >>> from rules.sheet.welds import WeldUpper
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> pair = WeldUpper.record({"form": "fillet on both sides", "run": 50.0, "apart": 50.0, "thickness_two": 5.0,
-    ...     "runs_lie": "up and down", "apart_lies": "fore and aft", "load_ahead": 0.0, "load_above": 0.0,
-    ...     "load_inboard": 0.0})
-    >>> none = (0.0, 0.0, 0.0)
-    >>> loads = CornerLoads(None, (CaseLoads("kerb", none, none, none, (0.0, 23_927.5, 0.0), none, none),))
-    >>> asked = ("upper", "upper_pivot", "wall under upper lugs")
-    >>> round(wall_under_which_lug_safety(pair, 100.0, 250.0, loads, *asked), 3)
-    2.0
-    """
-    if weld_which_wall_width is None:
-        why = f"the {which} pivot's lugs are not said to stand on a tube's or channel's wall, so none was judged"
-        raise NotJudged(why, f"weld_{which}.wall_width")
-    weld = which_weld
-    need(weld, "form")
-    if weld.form not in ON_A_WALL:
-        raise DoesNotApply("only lugs welded on both sides or all round are judged on their wall")
-    need(weld, "run", "apart", "thickness_two", "runs_lie", "apart_lies", "load_ahead", "load_above", "load_inboard")
-    if weld.apart >= weld_which_wall_width:
-        raise DoesNotApply(
-            "the lugs are as far apart as that wall is wide, so they stand on what holds the wall's edges"
-        )
-    across = counted_across(weld.apart, weld_which_wall_width)
-    sizes = (upright_yield, weld.thickness_two, weld_which_wall_width, across, weld.run)
-    pulled, along, across = wall_pull(*sizes), wall_moment(*sizes), wall_moment_across(*sizes)
-    factors = []
-    for case in part_loads.cases:
-        force, moment = at_the_weld(weld, case.at(place))
-        used = abs(force[2]) / pulled + abs(moment[1]) / along + abs(moment[0]) / across
-        factors.append((1 / used if used * ENOUGH > 1 else ENOUGH, case.case, "yield lines in the wall"))
-    return worst(part, factors)

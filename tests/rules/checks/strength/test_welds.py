@@ -369,6 +369,10 @@ def test_a_weld_that_few_hits_crack_is_watched(hits: float, verdict: str) -> Non
     limits = trade().checks["upper-weld-strength"].note.limits
     margin = WeldMargin(6.0, "rock", "the weld metal breaks", part="upper weld", allowed=3.0, hits=hits)
     assert isinstance(limits, Holds) and weld_strength(margin, limits).verdict == verdict
+    turned = WeldMargin(6.0, "rock", "it breaks", part="it", allowed=3.0, hits=9_000.0, swings="rock; rock from behind")
+    assert (
+        "about 9 000 such hits, one way and the other (rock; rock from behind)." in weld_strength(turned, limits).text
+    )
 
 
 @pytest.mark.parametrize("dashed", DASHED)

@@ -9,9 +9,9 @@ from rules.judging.judge import Finding, Judged, judge
 from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.strength.margin import SAFETY
-from rules.strength.wall import WIDEST
-from rules.values.strength.arms import snout_hollow, snout_section, wall_under_arm
+from rules.values.strength.arms import snout_hollow, snout_section
 from rules.values.strength.seam import seam_welded
+from rules.values.strength.walls import wall_under_arm
 from sample_sheets import document
 from tests.support.judging import judged_sample
 
@@ -89,27 +89,21 @@ def test_the_wall_under_an_arm_is_asked_for_where_there_is_one() -> None:
     arm = ("flat bar", 100.0, 50.0, 12.0)
     for beam in ("box", "channel"):
         with pytest.raises(Waits, match="arm_on_wall"):
-            wall_under_arm(True, beam, None, None, *arm)  # type: ignore[arg-type]
+            wall_under_arm(True, beam, 5.0, None, None, *arm)  # type: ignore[arg-type]
         with pytest.raises(NotJudged):
-            wall_under_arm(None, beam, None, None, *arm)  # type: ignore[arg-type]
+            wall_under_arm(None, beam, 5.0, None, None, *arm)  # type: ignore[arg-type]
         with pytest.raises(NotJudged):  # no arm yet
-            wall_under_arm(True, beam, None, None, None, None, None, None)  # type: ignore[arg-type]
+            wall_under_arm(True, beam, 5.0, None, None, None, None, None, None)  # type: ignore[arg-type]
     with pytest.raises(DoesNotApply, match="no beam"):
-        wall_under_arm(True, "none", 10.0, 100.0, *arm)
+        wall_under_arm(True, "none", None, 10.0, 100.0, *arm)
     for bare in ("tube", None):
         with pytest.raises(NotJudged):
-            wall_under_arm(True, bare, None, None, *arm)  # type: ignore[arg-type]
+            wall_under_arm(True, bare, 5.0, None, None, *arm)  # type: ignore[arg-type]
 
 
-def test_an_arm_as_wide_as_its_wall_stands_on_the_sides_and_is_never_stopped_for_it() -> None:
-    """Wall 100 mm wide: at 50 and 84 mm the arm counts as it is, at 90 as 85; at 100 and more the wall does not bend."""
-    for width, counted in ((50.0, 50.0), (84.0, 84.0), (90.0, 100.0 * WIDEST), (99.9, 85.0)):
-        assert wall_under_arm(True, "box", 5.0, 100.0, "flat bar", 100.0, width, 12.0).across == pytest.approx(counted)
-    for width in (100.0, 130.0):
-        with pytest.raises(DoesNotApply, match="as wide as that wall"):
-            wall_under_arm(True, "box", 5.0, 100.0, "flat bar", 100.0, width, 12.0)
+def test_an_arm_said_to_be_wider_than_its_wall_is_judged_on_the_walls_beside_it() -> None:
     for changes in ({"upright.steering_arm_width": "4.25 in"}, {"upright.arm_on_wall_width": "3 in"}):
-        assert finding(judged(dict(changes)), "wall-under-steering-arm").verdict == "does not apply"
+        assert finding(judged(dict(changes)), "wall-under-steering-arm").verdict in ("shown", "watch", "stop")
 
 
 def test_what_is_counted_where_nobody_says_by_hand() -> None:
@@ -246,10 +240,32 @@ def test_fewer_ways_to_stand_than_the_sheet_could_know_make_every_factor_an_esti
     assert blank in finding(fewer, "steering-arm-strength").estimated_from
 
 
-def test_an_upright_beside_a_beam_whose_end_nobody_told_is_an_estimate() -> None:
-    found = finding(judged({"upright.beam_bottom": None}), "upright-below-hub")
-    assert "upright.beam_bottom" in found.estimated_from
-    assert not finding(judged({}), "upright-below-hub").estimated_from
+@pytest.mark.parametrize(
+    ("field", "check"), [("upright.beam_bottom", "upright-below-hub"), ("upright.beam_top", "upright-above-hub")]
+)
+def test_a_beam_whose_end_nobody_told_never_reads_stronger_than_one_that_ends_where_beams_do(
+    field: str, check: str
+) -> None:
+    """From 55 to 105 mm is usual; 3.6 in deep, the beam counts 91 mm inside its end: a shallower one is tried too."""
+    for depth in ("3.6 in", "2 in", "1 in"):
+        told = [judged({field: f"{end} mm", "upright.beam_depth": depth}) for end in (55, 70, 85, 105)]
+        blank = judged({field: None, "upright.beam_depth": depth})
+        assert field in finding(blank, check).estimated_from
+        assert not any(field in finding(one, check).estimated_from for one in told)
+        for margin in trade().of_role(SAFETY) & blank.worked.known.keys():
+            least = min(float(one.worked.known[margin]) for one in told if margin in one.worked.known)
+            assert blank.worked.known[margin] <= least * 1.0001, margin
+
+
+def test_hub_bolts_beyond_where_a_beam_may_end_count_without_it() -> None:
+    """Rows 60 mm above and below: a beam that ends at 55, the nearest that is usual, does not reach them."""
+    rows = {"hub.mount_height": "120 mm"}
+    blank, short, long = (
+        judged({**rows, "upright.beam_top": end, "upright.beam_bottom": end}) for end in (None, "55 mm", "105 mm")
+    )
+    at = [one.worked.known["plate_safety"] for one in (blank, short, long)]
+    assert at[0] == at[1] <= at[2]
+    assert {"upright.beam_top", "upright.beam_bottom"} <= {*finding(blank, "hub-plate").estimated_from}
 
 
 @pytest.mark.parametrize("blank", ["steering.tie_rod_ahead", "joint_angles.lower_bolt", "pivots.lower_shear"])

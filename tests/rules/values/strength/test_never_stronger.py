@@ -20,6 +20,9 @@ TAKE_FROM_EACH_OTHER = (
     "pushed up, the joint bends the plate one way, pushed aside the other: farther from it they take from each other"
 )
 LUGS_NEARER = "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"
+ROWS_SHIFT = (
+    "a few thousandths: bolts that no longer stand beyond the beam's end, or a row beside the bore where the plate takes less"
+)
 LESS_BEYOND = "bolts closer together stand less far beyond the beam, and bend the plate less"
 # field, unit, from the strong end to the weak one, and parts that may read stronger, with the reason
 WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
@@ -44,14 +47,13 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("arms.upper_tube", "mm", 50, 15, {}),
     ("upright.steering_arm_length", "mm", 100, 200, {}),
     ("upright.steering_arm_width", "mm", 90, 40, {}),
-    ("upright.arm_on_wall", "mm", 20, 3, {}),
     ("upright.seam_leg", "mm", 10, 2, {}),
     ("upright.beam_width", "mm", 110, 60, {}),
     ("upright.beam_depth", "mm", 80, 30, {"seam_weld_safety": LESS_TAKEN}),
     ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
-    # The beam counts from its own depth, 66 mm, inside its end; just above and below the hub is at 56.
+    # The beam counts from its own depth, 91 mm, inside its end; just above and below the hub is at 56.
     ("upright.beam_top", "mm", 170, 100, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
     ("upright.beam_bottom", "mm", 170, 100, {}),
     ("plate.thickness", "mm", 25, 10, {}),
@@ -67,11 +69,11 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("bolts.upper_lug_reach", "mm", 20, 80, {}),
     ("bolts.upper_lug_thickness", "mm", 20, 6, {
         "upper_pivot_bolt_safety": LUGS_NEARER}),
-    ("hub.mount_height", "mm", 110, 60, {}),
+    ("hub.mount_height", "mm", 110, 60, {"seam_weld_safety": ROWS_SHIFT}),
     ("hub.mount_width", "mm", 140, 80, {
         "plate_safety": LESS_BEYOND}),
     # Beyond the beam's ends the plate alone holds the bolts' rows.
-    ("hub.mount_height", "mm", 150, 60, {"plate_safety": LESS_BEYOND}),
+    ("hub.mount_height", "mm", 150, 60, {"plate_safety": LESS_BEYOND, "seam_weld_safety": ROWS_SHIFT}),
     ("upright.beam_top", "mm", 92, 30, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
     ("upright.beam_bottom", "mm", 92, 30, {"plate_at_lower_beam_end_safety": TAKE_FROM_EACH_OTHER}),
     # Of each weld, at lengths of 10 legs or more: what a larger leg does to a shorter run stands below.
@@ -212,7 +214,9 @@ def test_no_upright_built_otherwise_reads_stronger_when_it_is_made_weaker(
 def test_a_smaller_circle_of_hub_bolts_loads_each_of_them_more(count: int) -> None:
     circle = {"hub.mount_bolts": count, "hub.mount_width": None, "hub.mount_height": None}
     rows = [margins({**circle, "hub.mount_circle": f"{across} mm"}) for across in (150, 130, 110)]
-    assert risen(rows) - {"plate_safety"} == set(), LESS_BEYOND
+    reasons = {"plate_safety": LESS_BEYOND, "seam_weld_safety": ROWS_SHIFT}
+    assert risen(rows) - set(reasons) == set()
+    assert rows[-1]["seam_weld_safety"] < 1.01 * rows[0]["seam_weld_safety"]
     assert rows[-1]["hub_bolts_safety"] < rows[0]["hub_bolts_safety"]
 
 
@@ -299,3 +303,20 @@ def test_a_caliper_whose_place_nobody_said_counts_as_in_the_worst_place() -> Non
     ]
     assert all(unsaid <= one * (1 + SAME) for one in said)
     assert max(said) > min(said)  # the place tells
+
+
+def test_a_thinner_wall_under_a_narrower_arm_never_reads_stronger() -> None:
+    """2 in on a wall of 3.1 in; as wide as the wall, an arm stands on the walls beside it, and no thickness of this one helps."""
+    rows = [
+        margins({"upright.steering_arm_width": "2 in", "upright.arm_on_wall": f"{thick} mm"})
+        for thick in (20, 14, 8, 3)
+    ]
+    assert risen(rows) == set()
+    assert rows[-1]["wall_under_arm_safety"] < 0.2 * rows[0]["wall_under_arm_safety"]
+
+
+def test_no_answer_about_the_wall_takes_the_arm_out_of_the_judgement() -> None:
+    """A wall said to be narrower, down to less than the arm's own width, never reads as twice what the sample has."""
+    whole = margins({})["wall_under_arm_safety"]
+    for width in ("3 in", "2 in", "1 in"):
+        assert margins({"upright.arm_on_wall_width": width})["wall_under_arm_safety"] < whole

@@ -6,12 +6,12 @@ across 6250 x 248.20508 = 1 551 282 N mm.
 
 import pytest
 
-from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.vectors import Vector
 from rules.sheet.welds import WeldUpper
 from rules.strength.corner_loads import CaseLoads, CornerLoads
 from rules.strength.margin import Margin
-from rules.values.strength.welds import wall_under_which_lug_safety
+from rules.values.strength.walls import Wall, wall_under_arm_safety, wall_under_which_lug_safety
 
 NONE: Vector = (0.0, 0.0, 0.0)
 PAIR = {
@@ -23,7 +23,7 @@ PAIR = {
 def found(force: Vector, width: float | None = 100.0, **changed: object) -> Margin:
     loads = CornerLoads(None, (CaseLoads("kerb", NONE, NONE, NONE, force, NONE, NONE),))
     weld = WeldUpper.record({**PAIR, **changed})
-    return wall_under_which_lug_safety(weld, width, 250.0, loads, "upper", "upper_pivot", "wall under upper lugs")
+    return wall_under_which_lug_safety(weld, width, 5.0, 250.0, loads, "upper", "upper_pivot", "wall under upper lugs")
 
 
 @pytest.mark.parametrize(
@@ -46,12 +46,11 @@ def test_all_ways_at_once_add_up() -> None:
 def test_what_it_needs_and_where_it_does_not_hold() -> None:
     with pytest.raises(NotJudged, match="not said to stand"):
         found((0.0, 1000.0, 0.0), width=None)
-    with pytest.raises(DoesNotApply, match="both sides or all round"):
-        found((0.0, 1000.0, 0.0), form="full bevel")
     with pytest.raises(Waits):
         wall_under_which_lug_safety(
             WeldUpper.record({"form": "fillet on both sides"}),
             100.0,
+            5.0,
             250.0,
             CornerLoads(None, ()),
             "upper",
@@ -62,8 +61,24 @@ def test_what_it_needs_and_where_it_does_not_hold() -> None:
         found((0.0, 1000.0, 0.0), apart_lies="up and down")
 
 
-def test_lugs_nearly_as_far_apart_as_the_wall_count_as_0_85_of_it_and_as_far_apart_stand_on_its_edges() -> None:
-    """b = 0.85, h = 0.5: 6250 / 0.15 x (1 + 4 x root 0.15 = 1.549193) = 106 216 N."""
-    assert found((0.0, 1000.0, 0.0), apart=95.0) == pytest.approx(106.216, rel=1e-4)
-    with pytest.raises(DoesNotApply, match="as far apart as that wall is wide"):
-        found((0.0, 1000.0, 0.0), apart=100.0)
+def test_lugs_as_far_apart_as_the_wall_is_wide_stand_on_the_walls_beside_it() -> None:
+    """b = 0.85, h = 0.5: 6250 / 0.15 x (1 + 4 x root 0.15 = 1.549193) = 106 216 N by lines; 187 500 N at the edges,
+    1250 x 150."""
+    assert found((0.0, 1000.0, 0.0), apart=85.0) == pytest.approx(106.216, rel=1e-4)
+    assert found((0.0, 1000.0, 0.0), apart=95.0) == pytest.approx((106.216 + 2 * 187.5) / 3, rel=1e-4)
+    assert found((0.0, 1000.0, 0.0), apart=100.0) == found((0.0, 1000.0, 0.0), apart=120.0) == pytest.approx(187.5)
+
+
+def test_another_form_of_weld_never_takes_the_wall_out_of_the_judgement() -> None:
+    """A bevel or one run is as wide as its lug: b = 0.1: 6250 / 0.9 x (1 + 4 x root 0.9) = 33 297 N. A cup: pi / 4 of 47 855."""
+    for form in ("full bevel", "fillet on one side"):
+        assert found((0.0, 1000.0, 0.0), form=form, thickness_one=10.0) == pytest.approx(33.297, rel=1e-4)
+    assert found((0.0, 1000.0, 0.0), form="fillet round a tube or cup") == pytest.approx(37.585, rel=1e-4)
+
+
+def test_a_round_arm_reads_pi_over_4_of_a_square_one() -> None:
+    """Square: 1 551 282 N mm against 1000 N x 50 mm, 31.03; round 24.37."""
+    loads = CornerLoads(None, (CaseLoads("kerb", NONE, NONE, NONE, NONE, NONE, (0.0, 1000.0, 0.0)),))
+    for rounded, factor in ((False, 31.026), (True, 24.367)):
+        wall = Wall(5.0, 100.0, 5.0, 50.0, 50.0, 50.0, rounded)
+        assert wall_under_arm_safety(wall, 250.0, loads) == pytest.approx(factor, rel=1e-4)
