@@ -40,6 +40,7 @@ from rules.values.stopping import (
 )
 from rules.values.strength import (
     arms,
+    beam_ends,
     bearing,
     bolts,
     clamps,
@@ -107,6 +108,7 @@ MODULES = (
     hydraulics,
     welds,
     upright,
+    beam_ends,
     arms,
     walls,
     bolts,

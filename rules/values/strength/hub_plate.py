@@ -76,7 +76,7 @@ def _cuts(build: Build, bolts: BoltPlaces, hole: float, ends: tuple[Mm | None, M
         away = {round(abs(x) / SAME_ROW) * SAME_ROW for x, z in bolts.places if abs(z - above) < hole / 2}
         end = ends[0] if above > 0 else ends[1]
         holes = Holes(hole, tuple(sorted(away)))
-        sections = [build.section(above, there, holes) for there in build.beam_ways(above, end)]
+        sections = [build.section(above, inside >= 0, holes) for inside in build.beam_inside(above, end)]
         named = (
             f"yield at the {'upper' if above > 0 else 'lower'} hub bolts" if above else "yield beside the centre bore"
         )

@@ -222,6 +222,15 @@ def cut_factors(
     return factors
 
 
+def counted_factors(
+    build: Build, inside: float, loads: CornerLoads, above: float, arm_root: float | None, strength: float, limit: str
+) -> list[tuple[float, str, str]]:
+    """As cut_factors, so far inside the beam's end, mm: with what of the beam counts there or of the plate alone, the better."""
+    counted = build.counted(inside)
+    ways = [counted] if counted is build else [counted, build.counted(0.0)]
+    return max((cut_factors(way.section(above), loads, above, arm_root, strength, limit) for way in ways), key=min)
+
+
 SHORTEST_BEAM = 55.0
 """mm from the wheel centre: the nearest that a beam which stops short usually ends. Common practice, no source."""
 
@@ -247,7 +256,7 @@ def beam_end_where(upright_build: Build, where: str, field: str) -> Mm:
     if end is not None and not upright_build.to_pivots:
         return end
     if upright_build.to_pivots:
-        return max(upright_build.top, upright_build.bottom) + upright_build.run_in
+        return max(upright_build.top, upright_build.bottom) + upright_build.whole_from
     return Estimate(SHORTEST_BEAM, measure=f"upright.beam_{field}")
 
 
@@ -288,9 +297,9 @@ def upright_where_hub_safety(
     for level in upright_build.weakest_levels(
         above, _before_housing(part_loads.places, where, upper_housing_reach, lower_housing_reach)
     ):
-        for there in upright_build.beam_ways(level, beam_end_where, upright_build.run_in):
-            section = upright_build.section(level, beam=there)
-            factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
+        for inside in upright_build.beam_inside(level, beam_end_where):
+            held = (part_loads, level, steering_arm_root_above, upright_yield, limit)
+            factors += counted_factors(upright_build, inside, *held)
     return worst(part, factors)
 
 
@@ -335,58 +344,6 @@ def upright_which_end_safety(
         raise NotJudged(
             f"the plate ends short of the {which} pivot; what bridges the rest is not drawn here, and was not judged"
         )
-    beam = upright_build.beam_counts_at(above, unsaid=False)
-    section, limit = upright_build.section(above, beam=beam), f"yield at the {which} pivot"
-    return worst(part, cut_factors(section, part_loads, above, steering_arm_root_above, upright_yield, limit))
-
-
-@value(
-    "upright",
-    formula="yield / von Mises stress of the plate alone, level at the beam's {which} end and its own depth inside, worst case",
-    source=MISES,
-    each=(
-        {"which": "upper", "where": "above", "field": "top", "part": "plate at beam's upper end"},
-        {"which": "lower", "where": "below", "field": "bottom", "part": "plate at beam's lower end"},
-    ),
-)
-def plate_at_which_beam_end_safety(
-    upright_build: Build,
-    upright_yield: MPa,
-    which_housing_reach: Mm,
-    section_where: Mm | None,
-    steering_arm_root_above: Mm | None,
-    part_loads: CornerLoads,
-    which: str,
-    where: str,
-    field: str,
-    part: str,
-) -> SafetyFactor:
-    """Factor on yield of the plate where the beam on its back stops short of the {which} pivot.
-
-    At its end, and as far inside as the beam does not count yet, but no nearer the hub than the upright is judged at all.
-
-    >>> from rules.strength.corner_loads import CaseLoads
-    >>> none, pull = (0.0, 0.0, 0.0), (0.0, 0.0, 100_000.0)
-    >>> places = Places(none, none, none, none, (0.0, 5.0, 400.0), (0.0, 0.0, 600.0), (0.0, 0.0, 200.0), none)
-    >>> loads = CornerLoads(places, (CaseLoads("bump", none, none, none, pull, pull, none),))
-    >>> build = Build(100.0, 10.0, 0.0, 250.0, 250.0, "box", 60.0, 40.0, 4.0, beam_top=150.0)
-    >>> asked = ("upper", "above", "top", "plate at beam's upper end")
-    >>> float(plate_at_which_beam_end_safety(build, 250.0, 20.0, 60.0, -50.0, loads, *asked))
-    2.5
-    """
-    if upright_build.beam == "none":
-        raise DoesNotApply("the upright has no beam")
-    if upright_build.to_pivots:
-        raise DoesNotApply("the beam runs past both pivots")
-    end = upright_build.beam_top if field == "top" else upright_build.beam_bottom
-    if end is None:
-        raise Waits(f"upright.beam_{field}")  # there the plate stands alone, and is often the weakest of all
-    places, outward = part_loads.places, 1 if which == "upper" else -1
-    pivot = places.upper_pivot if which == "upper" else places.lower_pivot
-    if end >= (pivot[2] - places.mount_face[2]) * outward - which_housing_reach:
-        raise DoesNotApply(f"the beam reaches the {which} joint")
-    limit, factors = f"yield of the plate beyond the beam's {which} end", []
-    for level in {end, max(end - upright_build.run_in, min(end, section_where or 0.0))}:
-        section = upright_build.section(level * outward, beam=False)
-        factors += cut_factors(section, part_loads, level * outward, steering_arm_root_above, upright_yield, limit)
-    return worst(part, factors)
+    inside = min(upright_build.beam_inside(above, upright_build.own_end(above) or 0.0))
+    held = (part_loads, above, steering_arm_root_above, upright_yield, f"yield at the {which} pivot")
+    return worst(part, counted_factors(upright_build, inside, *held))

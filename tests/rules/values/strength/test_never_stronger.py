@@ -21,7 +21,7 @@ TAKE_FROM_EACH_OTHER = (
 )
 LUGS_NEARER = "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"
 ROWS_SHIFT = (
-    "a few thousandths: bolts that no longer stand beyond the beam's end, or a row beside the bore where the plate takes less"
+    "a few thousandths: bolts no longer beyond the beam's end, or a row beside the bore, where the plate takes less"
 )
 LESS_BEYOND = "bolts closer together stand less far beyond the beam, and bend the plate less"
 # field, unit, from the strong end to the weak one, and parts that may read stronger, with the reason

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from itertools import pairwise
 from math import pi
 
 import pytest
@@ -20,6 +21,7 @@ from rules.tables.electrodes import KSI
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.values.strength import bolts as bolt_values
 from rules.values.strength.arms import caliper_bracket_safety, snout_safety, steering_arm_safety, steering_arm_section
+from rules.values.strength.beam_ends import plate_at_which_beam_end_safety as beam_end
 from rules.values.strength.bolts import (
     hub_bolt_thread_share,
     read_grade,
@@ -38,7 +40,6 @@ from rules.values.strength.upright import (
     upright_which_end_safety,
     upright_yield,
 )
-from rules.values.strength.upright import plate_at_which_beam_end_safety as beam_end
 from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
 
 NONE: Vector = (0.0, 0.0, 0.0)
@@ -228,7 +229,7 @@ def test_where_the_beam_stops_short_the_plate_alone_carries() -> None:
     pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
     end = beam_end(SHORT_BEAM, 250.0, 20.0, 90.0, -50.0, pushed, "upper", "above", "top", "plate at beam's upper end")
     assert end == pytest.approx(250 / (120**2 + 3 * 5**2) ** 0.5)
-    assert end.limit == "yield of the plate beyond the beam's upper end"
+    assert end.limit == "yield of the plate at the beam's upper end"
     at_joint = upright_which_end_safety(SHORT_BEAM, 250.0, 20.0, -50.0, pushed, "upper", "upright upper end")
     assert at_joint > 2.5 * end
     asked = ("lower", "below", "bottom", "plate at beam's lower end")
@@ -241,23 +242,48 @@ def test_where_the_beam_stops_short_the_plate_alone_carries() -> None:
         beam_end(replace(BOX, beam_bottom=100.0), 250.0, 20.0, 80.0, -50.0, pushed, *asked)
 
 
-def test_the_plate_is_alone_until_the_seams_have_brought_the_beam_in() -> None:
-    """Beam 40 deep that ends at 90: it counts up to 50. From there on the plate alone, and its end is looked at from 50 on.
+def test_inside_its_end_a_beam_counts_three_quarters_as_deep_as_it_is_far_from_there() -> None:
+    """Beam 60 wide, 40 deep, 4 thick that ends at 90. At 70, 20 inside, it counts 15 deep; from 53.3 inside all of it.
 
-    At 51 the pivot's 4000 N are 99 away: 99 x 4000 / 2000 = 198 MPa, shear 5; at 50 100 away, 200 MPa; no nearer than the hub.
+    60 x 15 x 4 on 120 x 10: 536 mm2 at 17.5 and 1200 at 5, middle 8.8594; I = 10 000 + 1200 x 3.8594^2 + 15 388.7 +
+    536 x 8.6406^2 = 83 280, over 16.1406 is 5159.7 mm3. 4000 N 80 away: 62.02 MPa; the box's sides shear at 89.93 mm2: 44.48.
+    At 86, 4 inside, a beam of 3 holds less than the plate alone: 64 x 4000 / 2000 = 128, shear 5.
     """
     pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
-    assert SHORT_BEAM.run_in == 40.0
-    inside, beyond = (
+    assert SHORT_BEAM.counted(53.4) is SHORT_BEAM and SHORT_BEAM.counted(53.2).beam_depth == pytest.approx(39.9)
+    counted, alone = (
         upright_where_hub_safety(SHORT_BEAM, 250.0, level, -50.0, pushed, "above", "upright above hub")
-        for level in (50.0, 51.0)
+        for level in (70.0, 86.0)
     )
-    assert inside > 3 * beyond
-    assert beyond == pytest.approx(250 / (198**2 + 3 * 5**2) ** 0.5)
+    assert counted == pytest.approx(250 / (62.02**2 + 3 * 44.48**2) ** 0.5, rel=1e-3)
+    assert alone == pytest.approx(250 / (128**2 + 3 * 5**2) ** 0.5)
+
+
+def test_the_plate_at_a_beam_s_end_is_looked_at_until_all_of_the_beam_counts() -> None:
+    """5 mm further in at each look, to the hub at 60: at 80 it is still alone, 70 x 4000 / 2000 = 140; at 75 the beam helps."""
+    pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
     asked = (-50.0, pushed, "upper", "above", "top", "plate at beam's upper end")
-    at_hub, far_in = (beam_end(SHORT_BEAM, 250.0, 20.0, hub, *asked) for hub in (60.0, 30.0))
-    assert at_hub == pytest.approx(250 / (180**2 + 3 * 5**2) ** 0.5)
-    assert far_in == pytest.approx(250 / (200**2 + 3 * 5**2) ** 0.5)
+    found, nowhere_in = (beam_end(SHORT_BEAM, 250.0, 20.0, hub, *asked) for hub in (60.0, 120.0))
+    assert found == pytest.approx(250 / (140**2 + 3 * 5**2) ** 0.5)
+    assert nowhere_in == pytest.approx(250 / (120**2 + 3 * 5**2) ** 0.5)
+
+
+def test_a_longer_or_a_deeper_beam_never_reads_weaker_just_inside_its_end() -> None:
+    """No step where a beam begins to count, and none by its depth: 1 mm more moves no factor by a sixth."""
+    pushed = loads(("kerb", {"upper": (0.0, -4000.0, 0.0)}))
+    by_end, by_depth = (
+        [
+            float(upright_where_hub_safety(build, 250.0, 60.0, -50.0, pushed, "above", "upright above hub"))
+            for build in builds
+        ]
+        for builds in (
+            [replace(SHORT_BEAM, beam_top=60.0 + more) for more in range(80)],
+            [replace(SHORT_BEAM, beam_depth=10.0 + more) for more in range(80)],
+        )
+    )
+    for found in (by_end, by_depth):
+        assert all(less <= more * (1 + 1e-9) < 7 / 6 * less for less, more in pairwise(found))
+        assert found[-1] > 1.3 * found[0]
 
 
 def test_a_steering_arm_by_hand_and_its_forms() -> None:

@@ -20,11 +20,12 @@ from rules.strength.spring_arm import arm_frame
 from rules.strength.weakest import rank
 from rules.tables.bolt_grades import BoltStrength
 from rules.values.strength.arms import caliper_bracket_safety, steering_arm_safety
+from rules.values.strength.beam_ends import plate_at_which_beam_end_safety
 from rules.values.strength.bolts import wheel_stud_forces
 from rules.values.strength.clamps import wheel_clamp_safety, wheel_stud_preload
 from rules.values.strength.links import spring_arm_safety, tie_rod_column_safety
 from rules.values.strength.pivot_bolts import PivotBolt, which_pivot_bolt_safety
-from rules.values.strength.upright import Build, plate_at_which_beam_end_safety, upright_where_hub_safety
+from rules.values.strength.upright import Build, upright_where_hub_safety
 
 
 @dataclass(frozen=True)
@@ -226,7 +227,7 @@ def test_the_heavy_rigs_plate_gives_where_its_beam_stops_short() -> None:
     end = plate_at_which_beam_end_safety(
         build, 250.0, 20.0, 70.0, -10.0, HEAVY.loads, "upper", "above", "top", "plate at beam's upper end"
     )
-    assert (end.case, end.limit) == ("steering stop", "yield of the plate beyond the beam's upper end")
+    assert (end.case, end.limit) == ("steering stop", "yield of the plate at the beam's upper end")
     assert end == pytest.approx(1.6641, rel=1e-3)
     hub = upright_where_hub_safety(build, 250.0, 15.0, -10.0, HEAVY.loads, "above", "upright above hub")
     assert rank({"end": end, "hub": hub})[0].part == "plate at beam's upper end"
