@@ -75,7 +75,9 @@ def margin_rows(
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
         figures = f"{factor:>{factor_wide}} x {yields:>{yield_wide}}"
         text = f"{one.part:<{part_wide}}  {bar} {figures}  {case:<{case_wide}}  {kind}".rstrip()
-        rows.append(MarginRow(one.value, words.get(one.value, ""), text[: max(0, width - WORD)]))
+        rows.append(
+            MarginRow(one.value, words.get(one.value, ""), _within(text, width - WORD, "..." if ascii_only else "…"))
+        )
     return rows
 
 
@@ -83,6 +85,10 @@ def counted_on(one: Ranked) -> str:
     """What a factor is counted on, what it would be on yield where that is another figure, and what else to know."""
     kind = one.kind if one.on_yield is None or one.kind == "yield" else f"{one.kind} ({told(one.on_yield)} on yield)"
     return f"{kind}; {one.beside}" if one.beside else kind
+
+
+def _within(text: str, width: int, cut: str) -> str:
+    return text if len(text) <= width else text[: max(0, width - len(cut))].rstrip() + cut[: max(0, width)]
 
 
 def _widest(texts: Iterable[str]) -> int:

@@ -52,6 +52,9 @@ def test_a_part_that_nearly_gives_at_once_still_has_a_bar() -> None:
 def test_no_row_is_wider_than_it_may_be_and_the_word_stays(width: int) -> None:
     for row in margin_rows(PARTS, WORDS, width):
         assert len(row.line) <= width
+        assert row.line.endswith("…") == (
+            width < 59
+        )  # word 9, part 16, bar 6, factor 4, on yield 1, case 14, and 9 between
         assert row.line.startswith(WORDS[row.value])
 
 
