@@ -22,7 +22,8 @@ class ReadingScreen(Screen[Any]):
     )
     BINDINGS = bindings(KEYS)
 
-    def __init__(self, heading: str, text: Content) -> None:
+    def __init__(self, heading: str, *text: Content) -> None:
+        """text: in parts where it is long, so that only the parts in sight are painted."""
         super().__init__()
         self.heading, self.text = heading, text
 
@@ -30,7 +31,7 @@ class ReadingScreen(Screen[Any]):
         """Heading, text, keys."""
         yield Static(plain(self.heading), classes="heading", markup=False)
         with VerticalScroll(classes="reading"):
-            yield Static(self.text, markup=False)
+            yield from (Static(part, markup=False) for part in self.text)
         yield KeyLine((self.KEYS[0], ALL_KEYS))
 
     def on_mount(self) -> None:
