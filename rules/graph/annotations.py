@@ -48,13 +48,13 @@ class Said(NamedTuple):
 
 def said_by(annotation: Any) -> Said:
     """What an annotation says. Most functions share a few, each read once."""
-    kept = _READ.get(id(annotation))
+    kept = _read_before.get(id(annotation))
     if kept is None:
-        kept = _READ[id(annotation)] = annotation, _read(annotation)
+        kept = _read_before[id(annotation)] = annotation, _read(annotation)
     return kept[1]
 
 
-_READ: dict[int, tuple[Any, Said]] = {}
+_read_before: dict[int, tuple[Any, Said]] = {}
 """By identity, which is much quicker than comparing what stands in them; each is kept, so that no other takes its place."""
 
 

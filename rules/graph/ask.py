@@ -108,7 +108,7 @@ def _ask(
         handed = [given.origin for given in node.inputs if arguments.get(given.parameter) is answer]
         measure = list(worked.estimated.get(handed[0], ())) if handed else measure
     if isinstance(answer, Estimate):
-        measure += worked.waits.get(answer.measure, (answer.measure,))
+        measure += worked.waits.get(answer.measure, (answer.measure,) if "." in answer.measure else ())
     if measure:
         worked.estimated[node.name] = tuple(dict.fromkeys(measure))
     worked.known[node.name] = answer

@@ -11,7 +11,7 @@ from rules.strength.margin import SAFETY
 from rules.strength.weakest import tied
 
 PART_LOADS = name("part_loads")
-DOUBT = " It may read too good until this is confirmed or put right:"
+DOUBT = " It may read too high until this is confirmed or put right:"
 
 
 @cache

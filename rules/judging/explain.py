@@ -9,6 +9,7 @@ from rules.graph.engine import Graph
 from rules.graph.node import Node
 from rules.graph.results import LIMITS_OF, WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
+from rules.judging.finding import who_says_so
 from rules.judging.judge import Finding, Judged, and_list, shown, why_not
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
@@ -18,7 +19,6 @@ from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
-from rules.tables.sources import who_says_so
 
 _UNITS_INSIDE = re.compile(r"(?<!\d )(?<!\d)\b(?:N/mm|N m|mm2|mm4|mm|MPa|m/s|kg|N)\b(?!/)")
 
@@ -136,10 +136,13 @@ def _used(node: Node, judged: Judged) -> list[str]:
 
 def _rests_on(graph: Graph, node: Node, judged: Judged) -> set[str]:
     above: set[str] = set()
-    for name in _used(node, judged):
-        above.add(name)
-        if name in graph.values:
-            above |= _rests_on(graph, graph.values[name], judged)
+    to_look_at = _used(node, judged)
+    while to_look_at:
+        name = to_look_at.pop()
+        if name not in above:
+            above.add(name)
+            if name in graph.values:
+                to_look_at += _used(graph.values[name], judged)
     return above
 
 

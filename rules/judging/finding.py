@@ -36,3 +36,12 @@ class Finding:
     def key(self) -> str:
         """What tells it from every other finding of its sheet: its check, and what about it."""
         return f"{self.check}-{self.about.replace(' ', '-')}" if self.about else self.check
+
+
+def who_says_so(grade: Grade, citation: str) -> str:
+    """A citation under its heading; the grade beside it, but where the citation begins with just that.
+
+    >>> who_says_so("common practice", "common practice, no source"), who_says_so("common practice", "geometry")
+    ('Source: common practice, no source', 'Source (common practice): geometry')
+    """
+    return f"Source: {citation}" if citation.startswith(grade) else f"Source ({grade}): {citation}"

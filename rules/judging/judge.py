@@ -164,8 +164,14 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
     """Fields without an answer that this sheet needs, in order: see `Judged`. stood_in: those that a value answers."""
     missing = {name for name in sheet.missing if name not in stood_in}
     if strength_is_asked(sheet):
-        wanted = {name for finding in findings for name in finding.waits_for if name not in sheet.answers}
-        missing |= {name for name in wanted if name.partition(".")[0] in _STRENGTH_STEPS and not FIELDS[name].further}
+        waiting = (
+            (name, finding.group) for finding in findings for name in finding.waits_for if name not in sheet.answers
+        )
+        missing |= {
+            name
+            for name, group in waiting
+            if not FIELDS[name].further and (group == "strength" or name.partition(".")[0] in _STRENGTH_STEPS)
+        }
     if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
         missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
     unplaced = not {_CIRCLE.origin, _PLACES.origin} & sheet.answers.keys()

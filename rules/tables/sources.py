@@ -102,15 +102,6 @@ def cited(sources: Iterable[Source]) -> str:
     return "; ".join(source.citation for source in sources)
 
 
-def who_says_so(grade: Grade, citation: str) -> str:
-    """A citation under its heading; the grade beside it, but where the citation begins with just that.
-
-    >>> who_says_so("common practice", COMMON_PRACTICE.citation), who_says_so("common practice", GEOMETRY.citation)
-    ('Source: common practice, no source', 'Source (common practice): geometry')
-    """
-    return f"Source: {citation}" if citation.startswith(grade) else f"Source ({grade}): {citation}"
-
-
 def weakest(sources: Iterable[Source]) -> Grade:
     """The grade of whatever rests on all of them. At least one.
 

@@ -51,7 +51,7 @@ _SYMBOL_ROW = 11.4
 """mm: the height of a row with a weld symbol in it."""
 
 
-Drawn = Callable[[float], tuple[float, View, View, View] | None]
+FiguresAtScale = Callable[[float], tuple[float, View, View, View] | None]
 """Scale and views of the figure in so many mm of width, None while nothing can be placed."""
 
 
@@ -72,7 +72,7 @@ def welding_sheet_pdf(judged: Judged, document: Mapping[str, object], paper: str
 
 
 def _pages(
-    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], drawn: Drawn, *, close: bool
+    judged: Judged, marks: Mapping[str, Marks], size: tuple[float, float], drawn: FiguresAtScale, *, close: bool
 ) -> Document:
     pages = Document(judged.sheet.title, stamp(judged), "Informs, does not certify.")
     flow = Flow(judged, pages, size, "Welding sheet, front upright")
@@ -93,7 +93,9 @@ def _pages(
 class _Sheet:
     """The parts of the sheet, in the order they are used."""
 
-    def __init__(self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], drawn: Drawn, *, close: bool) -> None:
+    def __init__(
+        self, flow: Flow, judged: Judged, marks: Mapping[str, Marks], drawn: FiguresAtScale, *, close: bool
+    ) -> None:
         self.flow, self.judged, self.marks, self.drawn, self.close = flow, judged, marks, drawn, close
         self.most = _CLOSE_LINES if close else _LINES
         self.on_figure: tuple[int, ...] = ()

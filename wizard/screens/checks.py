@@ -6,10 +6,10 @@ from textual.content import Content
 
 from rules.graph.asking import Step
 from rules.graph.results import LIMITS_OF
+from rules.judging.finding import who_says_so
 from rules.judging.trade import trade
 from rules.measure.quantity import Units
 from rules.sheet import STEPS
-from rules.tables.sources import who_says_so
 from wizard.desk.words import lines, plain, verdict
 from wizard.screens.reading import ReadingScreen
 

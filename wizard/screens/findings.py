@@ -9,8 +9,8 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from rules.graph.results import WORST_FIRST
+from rules.judging.finding import who_says_so
 from rules.judging.judge import Finding
-from rules.tables.sources import who_says_so
 from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.next_step import entry_behind
 from wizard.desk.session import Session

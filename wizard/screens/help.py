@@ -8,6 +8,7 @@ from rules.measure.quantity import Units
 from rules.sheet.glossary import also_called
 from wizard.desk.keys import APP, Key
 from wizard.desk.pages import ASKED, Page
+from wizard.desk.session import Session
 from wizard.desk.words import lines, plain
 from wizard.screens.reading import ReadingScreen
 
@@ -20,12 +21,9 @@ REVIEW_INTRO = (
 class HelpScreen(ReadingScreen):
     """Help for one page, with the entry the cursor is in on top."""
 
-    def __init__(
-        self, page: Page, current: str, keys: Iterable[Key], shown_in: Units, bare: Units | None = None
-    ) -> None:
-        """current: name of the entry the cursor is in; empty on the review. keys: those of the page. bare: the units of
-        the sheet's bare numbers, once chosen."""
-        super().__init__(f"Help: {page.title}", lines(*_help(page, current, keys, shown_in, bare)))
+    def __init__(self, page: Page, current: str, keys: Iterable[Key], session: Session) -> None:
+        """current: name of the entry the cursor is in; empty on the review. keys: those of the page."""
+        super().__init__(f"Help: {page.title}", lines(*_help(page, current, keys, session.shown_in, session.units)))
 
 
 def _help(

@@ -313,9 +313,7 @@ class SheetScreen(GoesBack):
         """Help for the open step."""
         from wizard.screens.help import HelpScreen
 
-        self.app.push_screen(
-            HelpScreen(PAGES[self.number], self._open_entry, self.keys, self.session.shown_in, self.session.units)
-        )
+        self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys, self.session))
 
     def action_findings(self) -> None:
         """All verdicts in full."""

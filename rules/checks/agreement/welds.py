@@ -9,6 +9,7 @@ from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Mm
 from rules.motion.kinds import OuterPivotBolt
 from rules.sheet.confirmed import Confirmed
+from rules.sheet.pivots import Shear
 from rules.sheet.welds import Way, WeldForm
 
 
@@ -76,6 +77,32 @@ def weld_and_bolt(
     if ALONG_BOLT[which_bolt] == weld_which_apart_lies:
         return Judgement("good", text)
     return odd(f"{text} Lugs stand square to their bolt.", f"weld_{which}.apart_lies", confirmed)
+
+
+@check(
+    "{which}-weld-form",
+    step="weld_{which}",
+    title="{Which} weld and its lugs",
+    good="lugs have a run on either side of each, or one run, or a bevel",
+    watch="one fillet all round two lugs, as round a tube or a bar, and it is not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def weld_form(
+    weld_which_form: WeldForm | None,
+    which_shear: Shear | None,
+    which_lug_thickness: Mm | None,
+    confirmed: Confirmed,
+    which: str,
+) -> Judgement:
+    """A fillet all round holds one part. Two lugs apart are two parts, and what lies between them is no weld."""
+    if weld_which_form is None or which_lug_thickness is None or which_shear != "double":
+        raise DoesNotApply("no weld of two lugs is entered")
+    text = f"The {which} pivot has two lugs, and its weld is a {weld_which_form}."
+    if weld_which_form not in ("fillet round a rectangle", "fillet round a tube or cup"):
+        return Judgement("good", text)
+    return odd(f"{text} That goes round one part.", f"weld_{which}.form", confirmed)
 
 
 @check(

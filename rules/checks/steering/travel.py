@@ -78,7 +78,7 @@ def travel_is_reached(
 
 def _rod_locks(blocked: Blocked) -> Judgement:
     words, figures = place(blocked.travel, blocked.lock)
-    change = "Less lock or less travel, a longer steering arm, or the tie rod's inner pivot elsewhere."
+    change = "Less lock or less travel, or another steering arm or inner pivot of the tie rod."
     return Judgement("stop", f"The tie rod does not reach at {words}: the steering locks before.", change, figures)
 
 

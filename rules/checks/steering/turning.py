@@ -51,14 +51,19 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind, limits: AtLeast) 
         verdict, text = limits.verdict(lock_reached.inner), "Both wheels follow to full lock, the inner one to {inner}."
         if verdict == "good":
             return Judgement(verdict, text, figures=figures)
-        change = "More travel of what moves the tie rods, a shorter steering arm, or a stop that touches later."
+        change = "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches."
         return Judgement(verdict, f"{text} With so little lock the car hardly turns.", change, figures)
     if not lock_reached.share:
         text = f"The tie rod turns the wheel neither way: as the car stands, {LOCKS[linkage]}."
         change = "Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot."
         return Judgement("stop", text, change)
     text = f"The steering locks with the inner wheel at {{inner}}, before its full lock: there {LOCKS[linkage]}."
-    return Judgement("stop", text, "A longer steering arm, less travel, or a stop that touches earlier.", figures)
+    return Judgement(
+        "stop",
+        text,
+        "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches.",
+        figures,
+    )
 
 
 @check(
@@ -254,7 +259,7 @@ def ackermann_error_small(
 def tie_rod_over_centre(rod_to_arm_angle: Rad, envelope: Sweep | None, limits: AtLeast) -> Judgement:
     """How near tie rod and arm come to lying in a line, where the steering locks or folds over to the wrong side."""
     place, figures = where(rod_to_arm_angle)
-    change = "A longer steering arm, less rack travel, or a stop that touches earlier."
+    change = "Change the steering arm's length or the rack's travel, or let a stop touch before."
     if reaches(IN_LINE, rod_to_arm_angle):
         text = f"Tie rod and arm lie in a line {place}, or did before: the steering locks, or folds over to the wrong side."
         return Judgement("stop", text, change, figures)

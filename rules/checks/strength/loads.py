@@ -141,7 +141,7 @@ def stances_all_counted(stances: Stances, corner_loads: CornerLoads) -> Judgemen
     return Judgement(
         "watch",
         f"{count}, but none with the wheel at {' or '.join(missing)}, where links lie otherwise and loads can be "
-        "half as large again.",
+        "two or three times as large.",
         "Enter arms with their travel and steering with its stop, and put right what their steps say.",
     )
 

@@ -136,7 +136,8 @@ def lone_front(moving_front: FrontEnd, steering_linkage: SteeringLinkage) -> Fro
     A tie rod of its own does as when both travel. One rod across then is a tie rod from a fixed inner end: the other wheel's
     arm, held as by the steering box.
 
-    >>> lone_front(parallel_arms(), parallel_arms().linkage) == parallel_arms()
+    >>> front = parallel_arms()
+    >>> lone_front(front, front.linkage) is front
     True
     """
     if steering_linkage.inner is not None:

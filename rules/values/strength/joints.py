@@ -22,6 +22,25 @@ INBOARD: Vector = (0.0, -1.0, 0.0)
 RATED = sources.MAKERS_ADVICE.saying("a joint's static rating square to its bolt, and a far smaller one along it")
 
 
+WIDEST_HOUSING = 40.0
+"""mm; how far the housing of an outer joint reaches where nobody entered it, the most that is usual. Common practice."""
+
+
+@value(
+    "upright",
+    formula="as entered, else [1 9/16 in | 40 mm], the most that is usual",
+    source=sources.COMMON_PRACTICE,
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def which_housing_reach(which_radius: Mm | None, which: str) -> Mm:
+    """How far the housing of the {which} outer joint reaches from its pivot, mm. An estimate until it is entered.
+
+    >>> which_housing_reach(25.0, "upper"), float(which_housing_reach(None, "upper"))
+    (25.0, 40.0)
+    """
+    return Estimate(WIDEST_HOUSING, measure=f"pivots.{which}_radius") if which_radius is None else which_radius
+
+
 def bolt_line(lies: OuterPivotBolt, places: Places) -> Vector:
     """Which way a bolt through an outer joint lies, a direction of length 1.
 

@@ -6,7 +6,7 @@ Nothing here applies until the builder asks for strength: a sheet is finished wi
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
-from rules.measure.units import Kg, Newton, NewtonMetre
+from rules.measure.units import Kg, Newton, NewtonMetre, Ratio
 from rules.measure.vectors import Vector, size
 from rules.motion.points import Hinge
 from rules.sheet.pivots import SpringOn
@@ -35,8 +35,11 @@ def corner_loads(
     stances: Stances,
     spring_on: SpringOn,
     multiples: Multiples,
+    stances_tried: Ratio = 1.0,
 ) -> CornerLoads:
-    """Every load case, and where its forces act. Raises OutsideRange where the joints cannot hold the upright.
+    """Every load case, and where its forces act; resting on an estimate where the wheel stands in fewer ways than it could.
+
+    Raises OutsideRange where the joints cannot hold the upright.
 
     >>> from rules.values.strength.stances import load_places, stances
     >>> places = load_places(400.0, -20.0, 4.0, -56.0, 0.0, -120.0, 530.0, 0.0, -75.0, 275.0, -120.0, -86.0, 370.0, 0.0)
@@ -45,6 +48,7 @@ def corner_loads(
     >>> [case.case for case in found.cases][:5]
     ['standing', 'bump', 'braking', 'braking backward', 'cornering, outer']
     """
+    assert stances_tried <= len(stances.known)
     on_lower = spring_on == "lower arm"
     standing = corner_weight * GRAVITY
     return CornerLoads(load_places, every_case(stances.known, load_places, on_lower, standing, multiples))

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rules.graph.declare import value
-from rules.measure.units import Mm, Rad
+from rules.graph.results import Estimate
+from rules.measure.units import Mm, Rad, Ratio
 from rules.measure.vectors import Frame, Vector, cross, minus, out_of, plus, unit, within
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import FORWARD, OUTBOARD, UP, CannotReach, Hinge, Pose
@@ -12,7 +13,7 @@ from rules.motion.shock import Shock
 from rules.sheet.pivots import SpringOn
 from rules.strength.balance import Linkage, arm_normal, rod_line
 from rules.strength.corner_loads import Places, SpringArm
-from rules.strength.load_cases import Stance, StanceName, Stances
+from rules.strength.load_cases import WORDS, Stance, StanceName, Stances
 from rules.tables import sources
 
 MOVED = sources.GEOMETRY.saying("the upright as it then stands, its links' directions seen from it")
@@ -104,6 +105,33 @@ def stances(
             square = normal
         known.append(_seen_from_the_upright(standing, pose, load_places, square, (carrying, guiding), inner, there))
     return Stances(tuple(known))
+
+
+@value(
+    "loads",
+    formula="how many of the ways the wheel can stand are known; an estimate where arms and steering are entered in part",
+    source=sources.GEOMETRY,
+)
+def stances_tried(
+    stances: Stances,
+    moving_front: FrontEnd | None,
+    bump_travel: Mm | None,
+    droop_travel: Mm | None,
+    arms_begun: bool | None,
+    steering_begun: bool | None,
+) -> Ratio:
+    """In how many ways the wheel stands in the load cases. What rests on fewer than the sheet could know is an estimate.
+
+    >>> one = Stances((Stance("ride", None, FORWARD, OUTBOARD, UP, (0.0, 0.0, 0.0)),))
+    >>> stances_tried(one, None, None, None, None, True), stances_tried(one, None, 90.0, 90.0, True, True).measure
+    (1.0, 'moving_front')
+    """
+    tried = float(len(stances.known))
+    if not (arms_begun and steering_begun) or len(stances.known) == len(WORDS):
+        return tried
+    asked = {"moving_front": moving_front, "arms.bump_travel": bump_travel, "arms.droop_travel": droop_travel}
+    missing = next((name for name, found in asked.items() if found is None), None)
+    return Estimate(tried, measure=missing) if missing else tried
 
 
 def _spring_arm(hinge: Hinge | None, shock: Shock | None) -> SpringArm | None:

@@ -86,7 +86,7 @@ def metal_beside_weld(upright_material: Metal | None) -> BesideWeld:
     """Yield of the upright's metal beside a weld that is not heat treated after, by every source held here.
 
     >>> metal_beside_weld("1018 cold drawn").words_in("metric")
-    '220.6 MPa in Shigley 8th ed.'
+    '221 MPa in Shigley 8th ed.'
     """
     if upright_material is None:
         raise Waits("upright.material")
@@ -222,23 +222,26 @@ def cut_factors(
     return factors
 
 
-WIDEST_HOUSING = 40.0
-"""mm; how far the housing of an outer joint reaches where nobody entered it, the most that is usual. Common practice."""
-
-
 @value(
     "upright",
-    formula="as entered, else [1 9/16 in | 40 mm], the most that is usual",
-    source=sources.COMMON_PRACTICE,
-    each=({"which": "upper"}, {"which": "lower"}),
+    formula="as entered; past both pivots where it is said to run so, and until somebody says where it ends",
+    source=sources.AS_ENTERED,
+    each=({"where": "above", "field": "top"}, {"where": "below", "field": "bottom"}),
 )
-def which_housing_reach(which_radius: Mm | None, which: str) -> Mm:
-    """How far the housing of the {which} outer joint reaches from its pivot, mm. An estimate until it is entered.
+def beam_end_where(upright_build: Build, where: str, field: str) -> Mm:
+    """How far {where} the wheel centre the beam runs, mm. An estimate, and a bold one, until it is entered.
 
-    >>> which_housing_reach(25.0, "upper"), float(which_housing_reach(None, "upper"))
-    (25.0, 40.0)
+    >>> box = Build(100.0, 10.0, 0.0, 250.0, 250.0, "box", 60.0, 40.0, 4.0, beam_top=150.0)
+    >>> beam_end_where(box, "above", "top"), beam_end_where(box, "below", "bottom").measure
+    (150.0, 'upright.beam_bottom')
     """
-    return Estimate(WIDEST_HOUSING, measure=f"pivots.{which}_radius") if which_radius is None else which_radius
+    if upright_build.beam == "none":
+        raise DoesNotApply("the upright has no beam")
+    end = upright_build.beam_top if field == "top" else upright_build.beam_bottom
+    if end is not None and not upright_build.to_pivots:
+        return end
+    past = max(upright_build.top, upright_build.bottom) + upright_build.run_in
+    return past if upright_build.to_pivots else Estimate(past, measure=f"upright.beam_{field}")
 
 
 @value(
@@ -257,6 +260,7 @@ def upright_where_hub_safety(
     part: str,
     upper_housing_reach: Mm = 0.0,
     lower_housing_reach: Mm = 0.0,
+    beam_end_where: Mm | None = None,
 ) -> SafetyFactor:
     """Factor on yield of the upright just {where} the hub. The caliper bracket is taken to join between the two sections.
 
@@ -277,7 +281,8 @@ def upright_where_hub_safety(
     for level in upright_build.weakest_levels(
         above, _before_housing(part_loads.places, where, upper_housing_reach, lower_housing_reach)
     ):
-        section = upright_build.section(level, beam=upright_build.beam_counts_at(level, unsaid=True))
+        short = beam_end_where is not None and abs(level) > beam_end_where - upright_build.run_in
+        section = upright_build.section(level, beam=upright_build.beam_counts_at(level, unsaid=True) and not short)
         factors += cut_factors(section, part_loads, level, steering_arm_root_above, upright_yield, limit)
     return worst(part, factors)
 

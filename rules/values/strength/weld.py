@@ -64,7 +64,7 @@ def fused(weld: WeldQuestions, leg: float) -> float:
     apart: float | None = given(weld, "apart")
     if weld.form in ON_BOTH_FACES and share and apart and apart <= ON_ONE_PART * share:
         share /= 2
-    return min(leg, *(part for part in (share, two) if part is not None))
+    return min([leg, *(part for part in (share, two) if part is not None)])
 
 
 def weld_lines(weld: WeldQuestions) -> tuple[WeldLines, float, float]:

@@ -51,7 +51,7 @@ def test_a_factor_that_rests_on_an_answer_asked_about_says_so_until_it_is_confir
     found = next(one for one in odd.findings if one.check == "lower-weld-strength")
     assert found.verdict == "shown"
     assert found.text.endswith(
-        "It may read too good until this is confirmed or put right: weld lower load inboard of the weld."
+        "It may read too high until this is confirmed or put right: weld lower load inboard of the weld."
     )
     (row,) = (line for line in factor_table(odd) if "  lower weld  " in line)
     assert "asked about" in row

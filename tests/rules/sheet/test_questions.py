@@ -20,7 +20,7 @@ pivots: spacing inclination castor ground_offset lower_below_spindle upper_kind 
 """
 FURTHER = """
 job: centre_of_gravity_height
-spring: bump_rubber
+spring: bump_rubber seats_apart
 loads: tie_rod_wall tie_rod_yield arm_wall arm_yield tie_rod_stud_diameter tie_rod_stud_reach tie_rod_stud_yield
 loads: tie_rod_shank_yield spring_arm_wall spring_arm_width spring_arm_yield
 upright: arm_on_wall arm_on_wall_width seam_leg seam_share snout_bore beam_cut beam_top beam_bottom

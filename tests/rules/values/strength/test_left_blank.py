@@ -232,3 +232,36 @@ def test_a_weld_is_no_stronger_than_the_parts_have_metal_for_it(one: str, two: s
         for first, second in (("60 mm", "60 mm") if apart != "10 mm" else ("16 mm", "60 mm"), (one, two))
     )
     assert thin.on_yield == pytest.approx(share * thick.on_yield)
+
+
+@pytest.mark.parametrize(
+    "blank", ["steering.inner_height", "steering.inner_ahead", "arms.upper_front_ahead", "arms.bump_travel"]
+)
+def test_fewer_ways_to_stand_than_the_sheet_could_know_make_every_factor_an_estimate(blank: str) -> None:
+    whole, fewer = judged({}), judged({blank: None})
+    assert whole.worked.known["stances_tried"] == 9.0 and not finding(whole, "steering-arm-strength").estimated_from
+    assert fewer.worked.known["stances_tried"] < 9.0
+    assert blank in finding(fewer, "steering-arm-strength").estimated_from
+
+
+def test_an_upright_beside_a_beam_whose_end_nobody_told_is_an_estimate() -> None:
+    found = finding(judged({"upright.beam_bottom": None}), "upright-below-hub")
+    assert "upright.beam_bottom" in found.estimated_from
+    assert not finding(judged({}), "upright-below-hub").estimated_from
+
+
+@pytest.mark.parametrize("blank", ["steering.tie_rod_ahead", "joint_angles.lower_bolt", "pivots.lower_shear"])
+def test_once_strength_is_asked_for_what_it_waits_for_is_missing_wherever_it_is_asked(blank: str) -> None:
+    found = judged({blank: None})
+    assert found.verdict == "unfinished" and blank in found.missing
+
+
+@pytest.mark.parametrize(
+    ("form", "verdict"),
+    [("fillet round a rectangle", "watch"), ("fillet round a tube or cup", "watch"), ("fillet on both sides", "good"),
+     ("full bevel", "good")],
+)  # fmt: skip
+def test_a_fillet_all_round_two_lugs_is_asked_about(form: str, verdict: str) -> None:
+    assert finding(judged({"weld_upper.form": form}), "upper-weld-form").verdict == verdict
+    one = {"weld_upper.form": form, "pivots.upper_shear": "single"}
+    assert finding(judged(one), "upper-weld-form").verdict == "does not apply"

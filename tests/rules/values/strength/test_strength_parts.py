@@ -167,9 +167,9 @@ def test_every_source_for_the_metal_beside_a_weld_is_named() -> None:
     """MMPDS note 20 ksi; Aluminum Design Manual 15 ksi and EN 1999-1-1 115 MPa, both from memory. 1 ksi is 6.894757 MPa."""
     found = metal_beside_weld("6061-t6")
     assert found.words_in("metric") == (
-        "137.9 MPa in MMPDS, 103.4 MPa in Aluminum Design Manual, 115 MPa in EN 1999-1-1; the lowest counts"
+        "138 MPa in MMPDS, 103 MPa in Aluminum Design Manual, 115 MPa in EN 1999-1-1; the lowest counts"
     )
-    assert found.words_in("inch").startswith("20000 psi in MMPDS, 15000 psi in Aluminum")
+    assert found.words_in("inch").startswith("20 000 psi in MMPDS, 15 000 psi in Aluminum")
     with pytest.raises(Waits):
         metal_beside_weld(None)
     with pytest.raises(DoesNotApply):
