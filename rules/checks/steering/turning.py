@@ -31,6 +31,10 @@ IN_LINE = radians(0.01)
 """Closer than anyone can read."""
 
 
+LOCK_BY = "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches."
+"""What decides how far the wheels turn."""
+
+
 @check(
     "lock-reached",
     step="steering",
@@ -51,19 +55,13 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind, limits: AtLeast) 
         verdict, text = limits.verdict(lock_reached.inner), "Both wheels follow to full lock, the inner one to {inner}."
         if verdict == "good":
             return Judgement(verdict, text, figures=figures)
-        change = "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches."
-        return Judgement(verdict, f"{text} With so little lock the car hardly turns.", change, figures)
+        return Judgement(verdict, f"{text} With so little lock the car hardly turns.", LOCK_BY, figures)
     if not lock_reached.share:
         text = f"The tie rod turns the wheel neither way: as the car stands, {LOCKS[linkage]}."
         change = "Put right tie-rod end ahead of wheel centre and tie-rod end inboard of hub face, or the inner pivot."
         return Judgement("stop", text, change)
     text = f"The steering locks with the inner wheel at {{inner}}, before its full lock: there {LOCKS[linkage]}."
-    return Judgement(
-        "stop",
-        text,
-        "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches.",
-        figures,
-    )
+    return Judgement("stop", text, LOCK_BY, figures)
 
 
 @check(

@@ -111,6 +111,6 @@ def what_gives_first(
     after = f"before {cheap.part}" if cheap else "and no tie rod or steering arm was judged beside it"
     return Judgement(
         "watch",
-        f"{text} {first.part[0].upper()}{first.part[1:]} is dear or hidden, and gives {after}.",
+        f"{text} {capital(first.part)} is dear or hidden, and gives {after}.",
         f"Strengthen {first.part}, or let the tie rod or steering arm be the part that bends. Inspect {first.part} first.",
     )

@@ -6,6 +6,7 @@ from rules.graph.bands import AtLeast, Limits
 from rules.graph.declare import check
 from rules.graph.results import Estimate, Judgement
 from rules.measure.closeness import more_than, reaches
+from rules.measure.said import capital
 from rules.measure.units import Newton, NewtonMetre, Rad, Ratio
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.load_cases import StanceName, Stances
@@ -177,7 +178,7 @@ def link_directions(
     text = "; ".join(empty)
     return Judgement(
         "watch",
-        f"{text[0].upper()}{text[1:]}. Every force at the joints rests on that.",
+        f"{capital(text)}. Every force at the joints rests on that.",
         "Enter the inner pivots under steering and arms, or measure the slopes at ride height with an angle finder.",
     )
 

@@ -9,10 +9,10 @@ from rules.graph.results import Estimate, NotJudged, Waits
 from rules.measure.quantity import GRAVITY
 from rules.measure.units import Kg, Mm, MPa, Newton, NewtonMetre, Ratio
 from rules.sheet.loads import MultiplesAsked
-from rules.strength import brake
 from rules.strength.load_cases import Multiples
 from rules.tables import sources
 from rules.tables.load_multiples import LOAD_MULTIPLES, Case, Use
+from rules.values.stopping.brakes import front_brake_torque, pad_clamp_force
 
 OFFERED = "as entered, else the figure offered for the use of the car (rules/tables/load_multiples.py)"
 NOT_ASKED = "strength was not asked for; answer yes to judge the strength under loads and links"
@@ -119,8 +119,8 @@ def strongest_brake_torque(
     >>> round(strongest_brake_torque(0.38, 7.0, 54.0, 1, 124.0), 2)
     1510.81
     """
-    clamp = brake.piston_force(most_line_pressure, piston_diameter, pistons_per_side)
-    return brake.brake_torque(pad_friction, clamp, brake_effective_radius) / 1000
+    clamp = pad_clamp_force(most_line_pressure, piston_diameter, pistons_per_side)
+    return front_brake_torque(pad_friction, clamp, brake_effective_radius)
 
 
 @value(
