@@ -37,7 +37,8 @@ def test_past_a_first_piece_stands_a_second() -> None:
 
 def test_what_is_still_in_one_another_shows_another_way() -> None:
     """0 to 10 in x with its top at 50 in y, and 0 to 108 with its top at 4. What stands from 8 in x and from 0 in y is 2 mm in
-    the first along x and 4 mm in the second along y. Neither shift by itself parts both; only 50 along y does, which is no depth of theirs.
+    the first along x and 4 mm in the second along y. Neither shift by itself parts both. 50
+    along y does, which is no depth of theirs.
     """
     low, high = block((54.0, -48.0, 0.0), X, Y, 108.0, 104.0, 400.0), block((5.0, 0.0, 0.0), X, Y, 10.0, 100.0, 400.0)
     one, other = solid(low, high), solid(block((58.0, 50.0, 0.0), X, Y, 100.0, 100.0, 400.0))
