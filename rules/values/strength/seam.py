@@ -6,7 +6,7 @@ from itertools import pairwise
 from math import sqrt
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Estimate, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.units import Mm, MPa, Share
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import SafetyFactor
@@ -22,6 +22,8 @@ from rules.values.strength.plate_build import Build
 from rules.values.strength.upright import Acting, BesideWeld, beyond, caliper_force, factor_of, worst
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
+WITHOUT_WELD_METAL: tuple[Metal, ...] = ("6061-t6",)
+"""Metals for whose fillers no strength is held here: theirs is less than any electrode's of the table."""
 LEAST_SEAM = 0.5
 """Share of a seam that is welded where nobody says: as much gap as weld. Common practice, no source."""
 SEAM = (
@@ -133,6 +135,7 @@ def seam_weld_safety(
     upright_build: Build,
     upright_yield: MPa,
     upright_tensile: MPa,
+    upright_material: Metal | None,
     hub_bolts_stand: BoltPlaces,
     steering_arm_root_above: Mm | None,
     brake_effective_radius: Mm | None,
@@ -141,7 +144,7 @@ def seam_weld_safety(
 ) -> SafetyFactor:
     """Factor of the two runs that join the beam to the plate, as a rule for steady loads counts it.
 
-    The weakest electrode of the table and the upright's own metal count, and no more of it than the beam's wall. A beam that
+    The weakest electrode of the table and the upright's metal count, and no more of it than the beam's wall. A beam that
     goes past a pivot counts as ending there. The share of the seam that is welded counts as even, at the ends too. Left out:
     crowding at the very end, which yields and spreads; how one hub bolt or the arm's root loads the seam just beside it; what
     the hub's flange, which backs the plate between its bolts, takes off the seam there.
@@ -152,7 +155,7 @@ def seam_weld_safety(
     >>> loads = CornerLoads(places, (CaseLoads("kerb", none, none, none, push, none, none),))
     >>> build = Build(120.0, 10.0, 0.0, 180.0, 150.0, "box", 60.0, 40.0, 4.0, 0.0, to_pivots=True)
     >>> bolts = BoltPlaces(((40.0, 40.0), (-40.0, 40.0), (0.0, -40.0)))
-    >>> found = seam_weld_safety(5.0, 1.0, build, 250.0, 400.0, bolts, 0.0, None, 0.0, loads)
+    >>> found = seam_weld_safety(5.0, 1.0, build, 250.0, 400.0, "a36 plate", bolts, 0.0, None, 0.0, loads)
     >>> round(found, 2), found.limit
     (1.28, "the weld metal breaks, at the beam's upper end")
     """
@@ -183,7 +186,10 @@ def seam_weld_safety(
         (factor_of(way.strength * seam_welded, counts), case_name, f"{way.words}, {words}")
         for way, (counts, case_name, words) in zip(ways, (in_weld, in_part, in_part), strict=True)
     ]
-    return worst("weld of beam to plate", factors, "weld", factors[-1][0] / min(factors)[0])
+    margin = worst("weld of beam to plate", factors, "weld", factors[-1][0] / min(factors)[0])
+    if upright_material in WITHOUT_WELD_METAL and not margin.gives:
+        raise NotJudged("no strength of a filler for the upright's metal is held here, so its seam was not judged")
+    return margin
 
 
 def _carried(station: Station, case: CaseLoads, places: Places, bolts: Acting, root: float) -> Iterator[SeamForce]:

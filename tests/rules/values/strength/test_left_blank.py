@@ -283,3 +283,7 @@ def test_a_fillet_all_round_two_lugs_is_asked_about(form: str, verdict: str) -> 
     assert finding(judged({"weld_upper.form": form}), "upper-weld-form").verdict == verdict
     one = {"weld_upper.form": form, "pivots.upper_shear": "single"}
     assert finding(judged(one), "upper-weld-form").verdict == "does not apply"
+
+
+def test_a_seam_of_a_metal_that_nothing_is_published_of_is_an_estimate() -> None:
+    assert "upright.material" in finding(judged({"upright.material": "other"}), "beam-seam-weld").estimated_from

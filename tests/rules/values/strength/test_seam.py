@@ -5,11 +5,11 @@ from math import hypot
 
 import pytest
 
-from rules.graph.results import DoesNotApply, Estimate, OutsideRange, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.vectors import Vector
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
-from rules.tables.materials import BESIDE_WELD, KSI
+from rules.tables.materials import BESIDE_WELD, KSI, Metal
 from rules.values.strength.plate_build import Build
 from rules.values.strength.seam import seam_weld_safety, upright_tensile
 from rules.values.strength.upright import BesideWeld
@@ -29,11 +29,13 @@ PUSHED: dict[str, Vector] = {"upper_pivot": (0.0, 20_000.0, 0.0)}
 
 def seam(
     build: Build = BUILD, forces: dict[str, Vector] = PUSHED, leg: float | None = 5.0, share: float = 1.0,
-    tensile: float = 400.0, places: Places = PLACES,
+    tensile: float = 400.0, places: Places = PLACES, metal: Metal = "a36 plate",
 ) -> Margin:  # fmt: skip
     at_pivots = (forces.get("upper_pivot", NONE), forces.get("lower_pivot", NONE), NONE)
     case = CaseLoads("kerb", NONE, forces.get("hub_force", NONE), forces.get("hub_moment", NONE), *at_pivots)
-    return seam_weld_safety(leg, share, build, 250.0, tensile, BOLTS, -30.0, 125.0, -20.0, CornerLoads(places, (case,)))
+    return seam_weld_safety(
+        leg, share, build, 250.0, tensile, metal, BOLTS, -30.0, 125.0, -20.0, CornerLoads(places, (case,))
+    )
 
 
 def test_a_beam_s_end_brings_in_over_its_depth_what_the_section_there_carries() -> None:
@@ -127,3 +129,10 @@ def test_it_tears_at_the_metal_s_tensile_strength_and_yields_at_its_yield() -> N
     assert isinstance(unknown, Estimate) and (float(unknown), unknown.measure) == (600.0, "upright.material")
     assert "tears" in seam(replace(BUILD, beam_wall=1.0), tensile=125.0).limit
     assert "yields" in seam(replace(BUILD, beam_wall=1.0), tensile=400.0).limit
+
+
+def test_a_seam_of_aluminium_is_judged_only_where_it_gives_with_a_steel_electrode_s_strength() -> None:
+    """E60's throat holds more than any aluminium filler: a stop with it is one all the more, and beyond that nothing is known."""
+    assert seam(metal="6061-t6").gives
+    with pytest.raises(NotJudged, match="filler"):
+        seam(leg=4.0, forces={"upper_pivot": (0.0, 1000.0, 0.0)}, metal="6061-t6")
