@@ -1,6 +1,6 @@
 """Prints how long things take, as ratios to a plain program timed in the same run. Nothing is asserted.
 
-python .ci/benchmark.py [judge] [answer] [motion] [check] [paint] [keys]
+python .ci/benchmark.py [judge] [answer] [motion] [check] [paint] [keys] [pages] [picture]
 """
 
 import os
@@ -13,7 +13,8 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from fcntl import ioctl
 from pathlib import Path
 from termios import TIOCSWINSZ
@@ -260,6 +261,64 @@ def key_speed() -> None:
             )
 
 
+def page_speed() -> None:
+    """From a key to the first line of the page it opens, on a sheet with everything entered."""
+    pages = {
+        "next step": (b"\x1b[19~", b"Where the"),
+        "verdicts": (b"\x1bOQ", b"To change"),
+        "explain": (b"\x1b[15~", b"Explain a number"),
+        "all checks": (b"\x1b[20~", b"JOB"),
+        "room": (b"\x1b[21~", b"wanted"),
+        "weakest part": (b"\x12", b"A full bar"),
+        "motion": (b"\x1b[24~", b"Ride height"),
+        "find": (b"\x06", b"Go to a step"),
+        "all keys": (b"\x10", b"All keys of"),
+    }
+    with _opened("scree_ox_strength", 120, 40, "Scree Ox") as terminal:
+        for name, (key, text) in pages.items():
+            times = []
+            for _ in range(5):
+                times.append(terminal.key_to_text(key, text))
+                terminal.quiet()
+                os.write(terminal.file, b"\x1b[18~" if name == "next step" else b"\x1b")
+                terminal.quiet(0.4)
+            print(f"pages: {name} opens in {statistics.median(times) * 1000:.0f} ms (aim: 100 ms)")
+
+
+def picture_speed() -> None:
+    """From a digit to the row's own words, and to the picture that follows it."""
+    with _opened("dune_wren_finished", 120, 40, "Dune Wren") as terminal:
+        terminal.key_to_text(b"\x06", b"Go to a step")
+        os.write(terminal.file, b"scrub\r")
+        terminal.quiet(0.4)
+        row, picture = [], []
+        for _ in range(11):
+            os.write(terminal.file, b"\x15")
+            terminal.quiet(0.4)
+            start = time.perf_counter()
+            os.write(terminal.file, b"2")
+            row.append(terminal.until(b"= 2 in") - start)
+            picture.append(terminal.until(b"offset 2 in") - start)
+        follows = statistics.median(picture) - statistics.median(row)
+    print(f"picture: it follows the row's own words after {follows * 60:.1f} frames of a sixtieth of a second (aim: 2)")
+
+
+@contextmanager
+def _opened(sample: str, columns: int, rows: int, text: str) -> Iterator[Terminal]:
+    """The wizard on a copy of a sample, once its first picture stands."""
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ["BUILDSHEET_STATE"] = folder
+        copy = Path(folder) / "sheet.toml"
+        copy.write_bytes((SAMPLES / f"{sample}.toml").read_bytes())
+        terminal = Terminal("-m", "wizard", str(copy), columns=columns, rows=rows)
+        try:
+            terminal.until(text.encode())
+            terminal.quiet(0.4)
+            yield terminal
+        finally:
+            terminal.close()
+
+
 def main() -> None:
     """Run the benchmarks named on the command line, or all."""
     # A new user's Python keeps its compiled files; the child processes are to do so as well.
@@ -271,6 +330,8 @@ def main() -> None:
         "check": check_speed,
         "paint": paint_speed,
         "keys": key_speed,
+        "pages": page_speed,
+        "picture": picture_speed,
     }
     for name in sys.argv[1:] or known:
         known[name]()

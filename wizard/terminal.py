@@ -68,7 +68,26 @@ def driver_class(ending: "Ending | None", incoming: Incoming) -> "type[Driver] |
             terminal.close()
 
     class PatientDriver(linux_driver.LinuxDriver):
-        """Tells when the terminal is gone."""
+        """Tells when the terminal is gone, and is not stopped by Ctrl+z before it has taken the terminal over.
+
+        Until then the terminal still makes a signal of that key. Half begun, Textual's driver could not give the terminal
+        back: it would end in an error, or stop for good where no shell goes on with it.
+        """
+
+        _begun = False
+
+        def start_application_mode(self) -> None:
+            """Take the terminal over."""
+            super().start_application_mode()  # type: ignore[no-untyped-call]
+            self._begun = True
+
+        def _sigtstp_application(self, *given: object) -> None:
+            if self._begun:
+                super()._sigtstp_application(*given)
+
+        def _sigcont_application(self, *given: object) -> None:
+            if self._begun:
+                super()._sigcont_application(*given)
 
         def _run_input_thread(self) -> None:
             try:

@@ -21,8 +21,9 @@ def _usual(name: str, judged: Judged) -> str:
     asked, answers = FIELDS[name], judged.sheet.answers
     low, high = asked.usual_among(answers) or (0.0, 0.0)
     unit = asked.unit if asked.unit != "int" else "1"
-    ends = written((low, unit, "up"), judged.shown_in), written((high, unit, "down"), judged.shown_in)
-    return f"Unusual: {' to '.join(ends)} is usual."
+    least, most = written((low, unit, "up"), judged.shown_in), written((high, unit, "down"), judged.shown_in)
+    symbol = most.lstrip("-0123456789./ ")
+    return f"Unusual: {least.removesuffix(symbol).rstrip()} to {most} is usual."
 
 
 def beside(name: str, judged: Judged) -> tuple[str, ...]:

@@ -41,6 +41,8 @@ def usual_range(
 ) -> tuple[float, float] | None:
     """From where to where an answer is usual, in the field's unit; None where nothing says so.
 
+    A check's range counts where all of it is usual by the question as well: what is asked about is not called usual before.
+
     answers: those given, by dotted name: what is usual may hang on another, as castor does on the use.
 
     >>> [round(bound, 3) for bound in usual_range("pivots.inclination")]
@@ -52,7 +54,9 @@ def usual_range(
         limits = limits.of(answers.get(limits.asked))
     if isinstance(limits, Between):
         factor = published(1.0, asked.unit)[0] if limits.unit != asked.unit else 1.0
-        return limits.low / factor, limits.high / factor
+        low, high = limits.low / factor, limits.high / factor
+        if asked.usual is None or asked.usual[0] <= low <= high <= asked.usual[1]:
+            return low, high
     return asked.usual
 
 

@@ -1,17 +1,20 @@
 """In a terminal of its own: signals, bytes that are no text, sequences that a terminal would obey."""
 
+import os
 import select
 import signal
 import tomllib
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 from rich.segment import Segment
 from textual.color import Color
 
 from tests.support.pseudo_terminal import LEAVES_SCREEN, Terminal
-from wizard.terminal import LettersItHas
+from wizard.pixels.answers import Incoming
+from wizard.terminal import LettersItHas, driver_class
 
 
 @pytest.fixture
@@ -182,3 +185,20 @@ def test_a_terminal_that_cannot_place_text_is_told_in_one_line(half_done: Path, 
 def test_letters_a_terminal_lacks_become_such_as_look_alike(coding: str, written: str, shown: str) -> None:
     (got,) = LettersItHas(coding).apply([Segment(written)], Color.parse("black"))
     assert got.text == shown
+
+
+def test_ctrl_z_before_the_terminal_is_taken_over_stops_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The terminal makes SIGTSTP of it until then; afterwards the program is stopped as any other."""
+    made: Any = driver_class(None, Incoming())
+    sent: list[int] = []
+    monkeypatch.setattr(os, "kill", lambda _, number: sent.append(number))
+    for name in ("suspend_application_mode", "resume_application_mode"):
+        monkeypatch.setattr(made, name, lambda _, name=name: sent.append(0))
+    driver = made.__new__(made)
+    driver._auto_restart = True
+    driver._sigtstp_application(signal.SIGTSTP, None)
+    driver._sigcont_application(signal.SIGCONT, None)
+    assert sent == []
+    driver._begun = True
+    driver._sigtstp_application(signal.SIGTSTP, None)
+    assert sent == [0, signal.SIGSTOP]

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 
 from rules.graph.asking import AskedField, Step
 from rules.judging.judge import Judged
@@ -37,18 +38,23 @@ class Page:
     @property
     def fields(self) -> tuple[str, ...]:
         """The names of the entries on the page, in the order they are asked: of each step those set aside come last."""
-        first = tuple(HEADINGS) if self.key == "job" else ()
-        asked = [[name for name in _names_of(step) if name not in PAPERS] for step in self.steps]
-        return (
-            *first,
-            *self.names,
-            *(name for names in asked for name in sorted(names, key=lambda name: name in ASIDE)),
-        )
+        return _fields(self)
 
     @property
     def is_by_part(self) -> bool:
         """Whether its steps are alike and stand as a line each, of which the one with the cursor in it is open."""
         return self.steps == WELD_STEPS
+
+
+@cache
+def _fields(page: Page) -> tuple[str, ...]:
+    first = tuple(HEADINGS) if page.key == "job" else ()
+    asked = [[name for name in _names_of(step) if name not in PAPERS] for step in page.steps]
+    return (
+        *first,
+        *page.names,
+        *(name for names in asked for name in sorted(names, key=lambda name: name in ASIDE)),
+    )
 
 
 def _names_of(step: type[Step]) -> Iterator[str]:
@@ -116,6 +122,7 @@ ASKED: Mapping[str, AskedField] = {**HEADINGS, **FIELDS}
 """Every entry the wizard asks for, by its name."""
 
 
+@cache
 def page_of(name: str) -> int:
     """Number of the page that asks for an entry."""
     return next(number for number, page in enumerate(PAGES) if name in page.fields)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from textual.content import Content
 
+from rules.graph.asking import Step
 from rules.graph.results import LIMITS_OF
 from rules.judging.finding import who_says_so
 from rules.judging.trade import trade
@@ -15,19 +16,19 @@ from wizard.screens.reading import ReadingScreen
 
 def checks_screen(units: Units) -> ReadingScreen:
     """All checks, by step, their limits in these units."""
-    return ReadingScreen(f"All {len(trade().checks)} checks, their limits and sources", lines(*_all(units)))
+    heading = f"All {len(trade().checks)} checks, their limits and sources"
+    return ReadingScreen(heading, *(lines(*_of(step, units)) for step in STEPS))
 
 
-def _all(units: Units) -> Iterator[Content | str]:
-    for step in STEPS:
-        notes = [node.note for node in trade().checks.values() if node.note.step == step.name]
-        if notes:
-            yield plain(step.title.upper(), "bold $text-accent")
-        for note in notes:
-            yield Content.assemble((note.title, "bold"), plain(f" ({note.id})", "$foreground 65%"))
-            words = note.words_in(units)
-            for word in LIMITS_OF:
-                if words[word]:
-                    yield Content.assemble(verdict(word, width=6), words[word])
-            yield plain(who_says_so(note.grade, note.source), "$foreground 65%")
-            yield ""
+def _of(step: type[Step], units: Units) -> Iterator[Content | str]:
+    notes = [node.note for node in trade().checks.values() if node.note.step == step.name]
+    if notes:
+        yield plain(step.title.upper(), "bold $text-accent")
+    for note in notes:
+        yield Content.assemble((note.title, "bold"), plain(f" ({note.id})", "$foreground 65%"))
+        words = note.words_in(units)
+        for word in LIMITS_OF:
+            if words[word]:
+                yield Content.assemble(verdict(word, width=6), words[word])
+        yield plain(who_says_so(note.grade, note.source), "$foreground 65%")
+        yield ""

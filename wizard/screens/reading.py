@@ -9,7 +9,7 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from wizard.desk.keys import ALL_KEYS, Key, bindings
-from wizard.desk.words import plain
+from wizard.desk.words import lines, plain
 from wizard.widgets.lines import KeyLine
 
 
@@ -22,15 +22,16 @@ class ReadingScreen(Screen[Any]):
     )
     BINDINGS = bindings(KEYS)
 
-    def __init__(self, heading: str, text: Content) -> None:
+    def __init__(self, heading: str, *text: Content) -> None:
+        """text: in parts where it is long, so that only the parts in sight are painted."""
         super().__init__()
-        self.heading, self.text = heading, text
+        self.heading, self.text, self._parts = heading, lines(*text), text
 
     def compose(self) -> ComposeResult:
         """Heading, text, keys."""
         yield Static(plain(self.heading), classes="heading", markup=False)
         with VerticalScroll(classes="reading"):
-            yield Static(self.text, markup=False)
+            yield from (Static(part, markup=False) for part in self._parts)
         yield KeyLine((self.KEYS[0], ALL_KEYS))
 
     def on_mount(self) -> None:

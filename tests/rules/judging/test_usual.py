@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from math import degrees
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 
@@ -14,7 +14,10 @@ from rules.graph.results import Judgement
 from rules.judging.judge import Judged
 from rules.judging.questions import questions
 from rules.judging.usual import usual, usual_range, usual_words
+from rules.measure.quantity import Units
 from rules.measure.units import Mm, Rad
+from rules.sheet import FIELDS as ASKED
+from rules.tables.load_multiples import Use
 
 JudgedWith = Callable[[dict[str, object]], Judged]
 FIELDS = {
@@ -95,9 +98,23 @@ def test_form_check_and_question_name_the_same_castor(judged: JudgedWith, use: s
     assert f"{words} is usual for {use}" in told
     (asked,) = (finding.text for finding in sheet.findings if finding.check == "unusual-answers")
     assert f"(usual: 4 deg to {most} deg)" in asked
-    assert questions(sheet)["pivots.castor"] == f"Unusual: 4 deg to {most} deg is usual."
+    assert questions(sheet)["pivots.castor"] == f"Unusual: 4 to {most} deg is usual."
 
 
 def test_a_name_that_nothing_has_is_a_mistake_in_the_program() -> None:
     with pytest.raises(KeyError):
         usual("pivots.spacng")
+
+
+@pytest.mark.parametrize("units", ["inch", "metric"])
+@pytest.mark.parametrize("use", get_args(Use))
+def test_no_range_on_the_form_is_called_unusual_by_the_question(units: Units, use: Use) -> None:
+    answers = {"job.use": use}
+    for name, asked in ASKED.items():
+        own, told = asked.usual_among(answers), usual_range(name, answers)
+        if own and told:
+            assert own[0] <= told[0] < told[1] <= own[1], name
+    # 20.5 mm is 0.807 in, so 13/16; 80 mm is 3.15 in, 5 % over 3
+    assert usual_words("pivots.ground_offset", units, answers) == (
+        "13/16 to 3 in" if units == "inch" else "21 to 80 mm"
+    )

