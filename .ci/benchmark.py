@@ -283,6 +283,14 @@ def page_speed() -> None:
                 os.write(terminal.file, b"\x1b[18~" if name == "next step" else b"\x1b")
                 terminal.quiet(0.4)
             print(f"pages: {name} opens in {statistics.median(times) * 1000:.0f} ms (aim: 100 ms)")
+        terminal.key_to_text(*pages["motion"])
+        tables = []
+        for _ in range(5):
+            terminal.quiet(0.4)
+            tables.append(terminal.key_to_text(b"t", b"Lengths to cut"))
+            terminal.quiet()
+            os.write(terminal.file, b"\x1b")
+        print(f"pages: motion tables open in {statistics.median(tables) * 1000:.0f} ms (aim: 100 ms)")
 
 
 def picture_speed() -> None:

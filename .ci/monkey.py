@@ -71,7 +71,7 @@ WARMED_UP = 0.2
 OPENED_BY = {
     "help": "f1", "verdicts": "f2", "picture": "f3", "explain": "f5", "checks": "f9", "gives first": "ctrl+r",
     "room": "f10", "motion": "f12", "find": "ctrl+f", "checklist": "ctrl+l", "all keys": "ctrl+p", "compare": "f2 b",
-    "changes": "f2 c", "reading": "f12 f1", "step on and back": "f8 f7",
+    "changes": "f2 c", "motion tables": "f12 t", "reading": "f12 f1", "step on and back": "f8 f7",
 }  # fmt: skip
 MOST_LEFT = 5.0
 """MB that opening and closing one screen 1,000 times may leave."""

@@ -1,8 +1,7 @@
 """The motion sheet for the alignment shop and the builder: tables with room to write, as text, Markdown and PDF."""
 
 import textwrap
-from collections.abc import Iterator, Sequence
-from itertools import zip_longest
+from collections.abc import Sequence
 
 from rules.judging.judge import Judged
 from rules.shop.checklist import BLANK
@@ -12,12 +11,11 @@ from wizard.paper.flow import Flow
 from wizard.paper.pdf import Document, paper_size, text_width
 from wizard.paper.stamp import stamp
 from wizard.paper.stops import stops
+from wizard.paper.text_table import text_table
 from wizard.paper.wording import shop_paper
 
 HEADING = "MOTION SHEET, FRONT END"
 _PEOPLE = ("Date", "Builder", "Measured by")
-_LEAST_TO_WRITE = 6
-"""Characters of a column to write in."""
 
 
 # Plain text
@@ -36,41 +34,13 @@ def as_text(judged: Judged) -> str:
         rows += textwrap.wrap(ascii_line(caution), WIDTH, initial_indent="! ", subsequent_indent="  ")
     for number, section in enumerate(sections(judged), 1):
         rows += ["", f"{number} {ascii_line(section.title).upper()} ".ljust(WIDTH, "-")]
-        for note in filter(None, (*section.notes, section.missing)):
+        for note in section.above:
             rows += textwrap.wrap(ascii_line(note), WIDTH)
-        rows += _text_table(section)
+        cells = [[ascii_line(cell) for cell in row] for row in (section.columns, *section.rows)]
+        rows += text_table(cells, WIDTH) if section.rows else []
         for line in section.below:
             rows += textwrap.wrap(ascii_line(line), WIDTH)
     return "\n".join(row.rstrip() for row in rows) + "\n"
-
-
-def _text_table(section: SheetTable) -> Iterator[str]:
-    if not section.rows:
-        return
-    columns = list(zip(*(map(ascii_line, row) for row in (section.columns, *section.rows)), strict=True))
-    widths = _text_widths(columns)
-    yield from _text_row(list(map(ascii_line, section.columns)), widths)
-    yield " ".join("-" * width for width in widths)
-    for row in section.rows:
-        cells = [ascii_line(cell) or "_" * width for cell, width in zip(row, widths, strict=True)]
-        yield from _text_row(cells, widths)
-
-
-def _text_widths(columns: Sequence[Sequence[str]]) -> list[int]:
-    """Each column wide enough for its cells and for the longest word of its heading; the widest give way to the page."""
-    widths = []
-    for heading, *cells in columns:
-        least = _LEAST_TO_WRITE if "" in cells else 0
-        widths.append(max(least, *map(len, heading.split()), *map(len, cells)))
-    while sum(widths) + len(widths) - 1 > WIDTH:
-        widths[widths.index(max(widths))] -= 1
-    return widths
-
-
-def _text_row(cells: Sequence[str], widths: Sequence[int]) -> Iterator[str]:
-    wrapped = [textwrap.wrap(cell, width) or [""] for cell, width in zip(cells, widths, strict=True)]
-    for line in zip_longest(*wrapped, fillvalue=""):
-        yield " ".join(words.ljust(width) for words, width in zip(line, widths, strict=True))
 
 
 # Markdown
@@ -86,7 +56,7 @@ def as_markdown(judged: Judged) -> str:
     rows += [f"- {markdown_line(caution)}" for caution in CAUTIONS]
     for number, section in enumerate(sections(judged), 1):
         rows += ["", f"## {number} {markdown_line(section.title)}", ""]
-        rows += [f"- {markdown_line(note)}" for note in filter(None, (*section.notes, section.missing))]
+        rows += [f"- {markdown_line(note)}" for note in section.above]
         if section.rows:
             rows += ["", _markdown_row(section.columns), _markdown_row(["---"] * len(section.columns))]
             rows += [_markdown_row([markdown_line(cell) or BLANK for cell in row]) for row in section.rows]
@@ -124,7 +94,7 @@ def motion_sheet_pdf(judged: Judged, paper: str = "letter") -> bytes:
     flow.paragraph(f"CAUTIONS. {' '.join(CAUTIONS)}", before=0.5)
     for number, section in enumerate(sections(judged), 1):
         flow.heading(f"{number} {section.title}", 35 if section.rows else 6)
-        for note in filter(None, (*section.notes, section.missing)):
+        for note in section.above:
             flow.paragraph(note, before=0.5)
         if section.rows:
             written_in = any("" in row for row in section.rows)

@@ -73,7 +73,7 @@ MOTION_INTRO = (
 )
 MOTION_CAUTIONS = (
     "Worked out from the points entered, not measured. Move the real car through all of it, springs out, before you drive.",
-    "Body roll, one wheel on a rock, rubber and flex are not in it.",
+    "Body roll and one wheel on a rock are not in it; their figures stand in the tables. Rubber and flex are in neither.",
 )
 
 

@@ -80,6 +80,7 @@ class MotionScreen(Screen[None]):
         Key("home", "ride", "ride height, straight ahead", "ride"),
         Key("space", "play", "play the whole sweep of travel and lock; any key stops it", "play"),
         Key("w", "worst", "list the smallest gaps, and go where one is", "gaps"),
+        Key("t", "tables", "every figure of travel, roll, lock, spring and lengths to cut, as tables", "tables"),
         Key("tab,g", "turn_over", "picture or graphs, where there is no room for both", "graphs"),
         Key("shift+left", "full_lock(1)", "full left lock"),
         Key("shift+right", "full_lock(-1)", "full right lock"),
@@ -117,7 +118,7 @@ class MotionScreen(Screen[None]):
             yield Graphs()
         named = {key.action: key for key in self.KEYS}
         both_ways = ((named["travel(1)"], named["travel(-1)"]), (named["lock(1)"], named["lock(-1)"]))
-        yield KeyLine((*self.KEYS[:2], *both_ways, named["play"], named["worst"], named["turn_over"]))
+        yield KeyLine((*self.KEYS[:2], *both_ways, named["play"], named["tables"], named["turn_over"]))
 
     @property
     def _judged(self) -> Judged:
@@ -253,6 +254,13 @@ class MotionScreen(Screen[None]):
         from wizard.screens.help import MotionHelpScreen
 
         self.app.push_screen(MotionHelpScreen(self.KEYS))
+
+    def action_tables(self) -> None:
+        """The tables of the motion sheet."""
+        if self._front is not None:
+            from wizard.screens.motion_tables import MotionTablesScreen
+
+            self.app.push_screen(MotionTablesScreen(self._session))
 
     def action_worst(self) -> None:
         """List the smallest gaps; the place chosen there is gone to."""

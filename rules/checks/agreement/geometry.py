@@ -104,5 +104,5 @@ def slides_before_it_tips(track: Mm, centre_of_gravity_height: Mm | None, limits
         return Judgement(verdict, text, figures=figures)
     if verdict == "stop":
         text += " Its tyres grip harder than that: it falls over where it should slide."
-    change = "A wider track or a lower centre of gravity; measure both again."
+    change = "Track and height of the centre of gravity decide it; measure both again."
     return Judgement(verdict, text, change, figures)

@@ -101,7 +101,9 @@ def arm_base(
         return Judgement(verdict, text, figures=figures)
     if verdict == "watch":
         return odd(text, f"arms.{which}_rear_ahead", confirmed, figures)
-    return Judgement("stop", f"{text} Braking would tear it out.", "Set the inner pivots further apart.", figures)
+    return Judgement(
+        "stop", f"{text} Braking would tear it out.", "Change how far apart its inner pivots stand.", figures
+    )
 
 
 @check(

@@ -52,7 +52,7 @@ def returns(
         return Judgement(
             "stop",
             f"{against}; and the axis does not meet the ground ahead of the tyre's contact. Nothing returns them.",
-            f"Move the axis ahead of the wheel centre. {_advice(bend_per_degree)}",
+            f"How far the axis passes ahead of the wheel centre decides it too. {_advice(bend_per_degree)}",
             figures,
         )
     if pulls_out and not reaches(weight, -limits.good):
@@ -83,5 +83,5 @@ def _advice(per_degree: tuple[float, float]) -> str:
     return (
         f"On this car {' or '.join(ways)} helps."
         if ways
-        else "Move the axis ahead of the wheel centre, for more trail."
+        else "How far the axis passes ahead of the wheel centre decides it."
     )

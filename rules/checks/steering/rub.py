@@ -51,7 +51,7 @@ def _rubs(limits: AtLeast, part: str, other: str, gap: float, change: str, besid
     return Judgement(verdict, text, f"{capital(ways)}.", figures)
 
 
-CLOSER_PIVOTS = "less backspacing, or the arm's inner pivots closer together"
+OTHER_PIVOTS = "another backspacing, or another place of the arm's inner pivots"
 
 
 @check(
@@ -64,10 +64,10 @@ CLOSER_PIVOTS = "less backspacing, or the arm's inner pivots closer together"
     stop="less than {watch}",
     source=TYRE_ROOM,
     each=(
-        {"which": "upper_arm", "seen": "upper arm's tubes", "more": "", "change": CLOSER_PIVOTS},
-        {"which": "lower_arm", "seen": "lower arm's tubes", "more": "", "change": CLOSER_PIVOTS},
-        {"which": "tie_rod", "seen": "tie rod", "more": " Its joint wants its own look.", "change": "less backspacing, or the "
-         "tie rod's ends moved inboard"},
+        {"which": "upper_arm", "seen": "upper arm's tubes", "more": "", "change": OTHER_PIVOTS},
+        {"which": "lower_arm", "seen": "lower arm's tubes", "more": "", "change": OTHER_PIVOTS},
+        {"which": "tie_rod", "seen": "tie rod", "more": " Its joint wants its own look.", "change": "another "
+         "backspacing, or another place of the tie rod's ends"},
     ),
 )  # fmt: skip
 def tyre_clears(tyre_which_gap: Mm, use: Use, limits: AtLeast, change: str) -> Judgement:
@@ -77,9 +77,7 @@ def tyre_clears(tyre_which_gap: Mm, use: Use, limits: AtLeast, change: str) -> J
     return _rubs(limits, "The tyre", "the {which}", tyre_which_gap, change, LARGEST)
 
 
-MOVED_JOINT = (
-    "a smaller housing, thinner tube or less backspacing, or the joint moved inboard or nearer the wheel centre"
-)
+MOVED_JOINT = "a smaller housing, another backspacing, or another place of the joint"
 
 
 @check(
@@ -94,7 +92,7 @@ MOVED_JOINT = (
         {"which": "lower_joint", "beside": "lower arm", "other": "lower joint's housing or arm", "more": "",
          "seen": "lower joint's housing or the arm's tubes", "change": MOVED_JOINT},
         {"which": "tie_rod", "beside": "tie rod", "other": "tie rod", "more": " Joint and steering arm want their own look.",
-         "seen": "tie rod", "change": "a shorter steering arm, less backspacing, or the tie rod's outer end moved inboard"},
+         "seen": "tie rod", "change": "another steering arm, another backspacing, or another place of the tie rod's outer end"},
     ),
 )  # fmt: skip
 def rim_clears(rim_which_gap: Mm, limits: AtLeast, change: str) -> Judgement:

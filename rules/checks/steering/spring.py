@@ -10,6 +10,7 @@ from rules.measure.units import Mm, PerMinute, Ratio, Share
 from rules.tables import sources
 from rules.values.steering.spring_rest import CARRIED, SpringRest
 
+SOLID_BY = "Free and solid length, the squeeze with the shock open and the bump travel decide it."
 REST_SOURCE = sources.OWN.saying("what stands below the spring is a tenth to three tenths of a front corner")
 
 
@@ -38,7 +39,7 @@ def spring_carries_corner(
         return Judgement(verdict, text, "Put right shock on the arm, from centre, or shock on the frame, from centre.")
     if spring_carries < 0:
         text = "At ride height the spring hangs loose between its seats, and carries nothing."
-        return Judgement(verdict, text, "A longer spring, or more squeeze with the shock open.")
+        return Judgement(verdict, text, "The squeeze with the shock open and the shock's ends decide it.")
     text = "At ride height the spring carries {spring_carries} of the corner's weight"
     if ride_frequency is not None:
         text += "; the corner swings on it {ride_frequency}"
@@ -116,8 +117,8 @@ def spring_held_at_droop(spring_squeeze_at_droop: Mm, limits: AtLeast) -> Judgem
     return Judgement(
         verdict,
         "At full droop the spring hangs loose by {loose}: it leaves its seat, and may land askew on it or beside it.",
-        "A longer spring, a helper spring that is {loose} or more longer free than squeezed flat, a strap for less droop, or "
-        "seats that hold the spring.",
+        "The squeeze with the shock open and the droop travel decide it. Else a helper spring that is {loose} or more longer "
+        "free than squeezed flat, or seats that hold the spring.",
         {"loose": (-spring_squeeze_at_droop, "mm")},
     )
 
@@ -171,9 +172,7 @@ def spring_coil_bind(spring_left_at_bump: Mm, limits: AtLeast) -> Judgement:
             "The spring goes solid while the shock has {before} to close until full bump: it takes the blow, and its "
             "seats with it."
         )
-        return Judgement(
-            verdict, text, "A longer or stiffer spring, less squeeze, or a bump stop that touches sooner.", figures
-        )
+        return Judgement(verdict, text, SOLID_BY, figures)
     text = "At full bump {spring_left_at_bump} are left before the spring goes solid."
-    change = "" if verdict == "good" else "A spring with fewer coils, less squeeze, or a bump stop that touches sooner."
+    change = "" if verdict == "good" else SOLID_BY
     return Judgement(verdict, text, change)

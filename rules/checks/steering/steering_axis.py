@@ -37,12 +37,12 @@ def inclination_usual(inclination: Rad, limits: Between) -> Judgement:
         return Judgement(
             "watch",
             f"The steering-axis inclination is {{inclination}}; {limits.usual()} is usual.",
-            "Less makes the ground offset large, more drops the inner tyre's edge at lock. Be sure you mean it.",
+            "It makes the ground offset, and lifts the car in every turn. Be sure you mean it.",
         )
     return Judgement(
         "stop",
         "The steering-axis inclination is {inclination}: the axis does not lean inboard at the top.",
-        "Move the upper pivot inboard of the lower one. Check that upper and lower were not swapped.",
+        "Choose another inclination. Check that upper and lower were not swapped.",
     )
 
 
@@ -110,7 +110,7 @@ def ground_offset_across_tyres(
     if limits.verdict(change) == "good":
         return Judgement("good", f"{text}.", figures=figures)
     return Judgement(
-        "watch", f"{text}: a change of {{moved}}.", "Less steering-axis inclination, or tyres closer in size.", figures
+        "watch", f"{text}: a change of {{moved}}.", "Steering-axis inclination and the tyres' sizes decide it.", figures
     )
 
 
@@ -166,20 +166,20 @@ def castor_usual(castor: Rad, use: Use | None, limits: ByChoice) -> Judgement:
         return Judgement(
             verdict,
             "Castor is {castor}: the top of the axis leans forward, and the steering can run to lock by itself.",
-            "Move the upper pivot back. Check that left and right arms were not swapped.",
+            "Choose another castor. Check that left and right arms were not swapped.",
         )
     if castor > usual.high:
         return Judgement(
             verdict,
             f"Castor is {{castor}}; {usual.usual()} is usual {cars}. Above {{high}} the steering grows heavy and the joints run "
             "out of angle.",
-            "Less castor, or power steering and a check of the joint angles.",
+            "Choose another castor, or power steering and a check of the joint angles.",
             figures,
         )
     return Judgement(
         verdict,
         f"Castor is {{castor}}; {usual.usual()} is usual {cars}. With less than {{low}} the steering hardly returns by itself.",
-        "Move the upper pivot back.",
+        "Choose another castor.",
         figures,
     )
 
@@ -201,7 +201,7 @@ def trail_positive(mechanical_trail: Mm) -> Judgement:
     return Judgement(
         "stop",
         "The axis meets the ground {behind} behind the tyre's contact: nothing trails, and the wheel does not align itself.",
-        "More castor, or move the axis ahead of the wheel centre.",
+        "Castor, and how far the axis passes ahead of the wheel centre, decide it.",
         figures,
     )
 

@@ -29,6 +29,8 @@ TOE = Limits(
 )
 """Toe in all, for so much travel."""
 
+HINGES = "How the two arms' hinges lie, seen from the side, and the castor decide it."
+
 
 def _where(found: float) -> tuple[str, PlaceFigures]:
     """The place of a worst over the travel alone, the wheels straight all along."""
@@ -65,7 +67,7 @@ def travel_is_reached(
         return Judgement(
             "stop",
             f"The arms lock at {there}, before the {{{way}_travel}} entered.",
-            f"Less {way}, held by {holds}, or longer arms. Check the pivots' places for a slip.",
+            f"Less {way}, held by {holds}, or other lengths of the arms. Check the pivots' places for a slip.",
             figures,
         )
     if envelope is not None and envelope.blocked:
@@ -238,7 +240,7 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad, limits:
         return Judgement(
             "stop",
             f"Castor falls to {{least_castor}} {place}: there the steering no longer returns by itself.",
-            "Set the two arms' hinges more alike seen from the side, or start with more castor.",
+            HINGES,
             figures,
         )
     place, figures = _where(castor_change)
@@ -249,7 +251,7 @@ def castor_in_travel(castor: Rad, least_castor: Rad, castor_change: Rad, limits:
     return Judgement(
         "watch",
         f"Castor is {{castor}} at ride height and changes by {{change}} {place}: the steering's feel changes with it.",
-        "Set the two arms' hinges more alike seen from the side.",
+        HINGES,
         figures,
     )
 
@@ -280,7 +282,7 @@ def lower_joint_with_tyre_flat(
     return Judgement(
         "stop",
         "The lower joint's lowest point hangs {spare} below the rim's edge: with the tyre flat it digs into the road.",
-        "Move the lower pivot up into the wheel, take a smaller housing, or fit a larger rim.",
+        "How far the lower pivot lies below the wheel centre, its housing and the rim's size decide it.",
         figures,
     )
 

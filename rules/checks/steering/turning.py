@@ -29,10 +29,12 @@ FURTHEST_AIM = 3.0
 """Wheelbases; an arm that aims further off runs all but straight fore and aft."""
 IN_LINE = radians(0.01)
 """Closer than anyone can read."""
-
-
+SWAPPED = (
+    "Look first whether the uprights are swapped or turned over. Else the place of the tie rod's outer end decides it."
+)
+AIMED_BY = "How the arms lean, and how far ahead of their ends the inner tie-rod ends lie, decide it."
 LOCK_BY = "Change the steering arm's length, the travel of what moves the tie rods, or where the stop touches."
-"""What decides how far the wheels turn."""
+"""What decides how far the wheels turn, and how alike. Which way helps is tried on the sheet."""
 
 
 @check(
@@ -74,11 +76,8 @@ def lock_is_reached(lock_reached: Reach, linkage: LinkageKind, limits: AtLeast) 
     stop="less than {least}: the outer wheel turns more",
     source=sources.OWN.saying("-20, 40 and 120 %; arms aimed at the rear axle's middle give 54 to 80 %, derived"),
 )
-def steering_sense(
-    ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, tie_rod_end_ahead: Mm, limits: Between
-) -> Judgement:
+def steering_sense(ackermann_share: Share, full_lock_inner: Rad, arm_aim: Ratio | None, limits: Between) -> Judgement:
     """Toe-out in turns: how much of the difference between the wheels that a bend asks for the linkage gives."""
-    behind = tie_rod_end_ahead < 0
     figures = {"turned": (min(TURN, full_lock_inner), "rad")}
     verdict = limits.verdict(ackermann_share)
     if verdict == "stop":
@@ -86,7 +85,7 @@ def steering_sense(
             verdict,
             "Turned {turned}, the outer wheel turns more than the inner one: reversed, so the wheels fight each other in "
             "every bend. Uprights swapped side to side, or turned upside down, do this.",
-            f"Put the tie-rod end {'inboard' if behind else 'outboard'} of the steering axis.",
+            SWAPPED,
             figures,
         )
     text = (
@@ -105,10 +104,8 @@ def steering_sense(
         side = "behind" if arm_aim > 0 else "ahead of"
         text += f"; the arms aim at a place {{aim}} of the wheelbase {side} the front axle"
     if ackermann_share < limits.low:
-        change = f"Aim the arms nearer to the rear axle: their ends further {'in' if behind else 'out'}."
-        return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", change, figures)
-    change = f"Aim the arms further back: their ends further {'out' if behind else 'in'}."
-    return Judgement(verdict, f"{text}. The inner tyre is dragged round.", change, figures)
+        return Judgement(verdict, f"{text}. The tyres scrub in tight bends.", AIMED_BY, figures)
+    return Judgement(verdict, f"{text}. The inner tyre is dragged round.", AIMED_BY, figures)
 
 
 @check(
@@ -134,7 +131,7 @@ def steering_arm_sense(steering_arm_lean: Rad, limits: AtLeast) -> Judgement:
         verdict,
         f"{how}: the steering arm leans {{lean}} to the side that turns the outer wheel more than the inner one. Uprights "
         "swapped side to side, or turned upside down, do this.",
-        "Put the tie-rod end inboard of the steering axis where it is behind the axle, outboard where it is ahead.",
+        SWAPPED,
         figures,
     )
 
@@ -321,7 +318,7 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgeme
     return Judgement(
         "watch",
         "Rack or relay rod comes to its own end with the inner wheel at {full_lock_inner}: the stop never touches.",
-        "A stop that touches earlier; or leave its angle empty if the rack's own end is the stop you mean.",
+        "Another angle of the stop; or leave it empty if the rack's own end is the stop you mean.",
     )
 
 

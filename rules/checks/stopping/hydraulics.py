@@ -44,7 +44,9 @@ def line_pressure_made(
     if verdict == "good":
         return Judgement(verdict, text)
     return Judgement(
-        verdict, text, "A smaller master cylinder, a longer pedal or a booster; or count with less pressure."
+        verdict,
+        text,
+        "The master cylinder's bore and the pedal's ratio decide it, or a booster; or count with the pressure the foot makes.",
     )
 
 
@@ -61,7 +63,9 @@ def pedal_effort_for_stop(pedal_effort_needed: Newton, line_pressure: MPa, limit
     verdict = limits.verdict(pedal_effort_needed)
     text = "{line_pressure} takes a foot of {pedal_effort_needed}."
     change = (
-        "" if verdict == "good" else "A smaller master cylinder, a longer pedal, larger caliper pistons, or a booster."
+        ""
+        if verdict == "good"
+        else "The master cylinder's bore, the pedal's ratio and the caliper's pistons decide it, or a booster."
     )
     return Judgement(verdict, text, change)
 
@@ -81,7 +85,11 @@ def pedal_travel_there_is(pedal_travel: Mm, pedal_room: Mm, limits: AtMost) -> J
     verdict = limits.verdict(pedal_travel / pedal_room)
     text = "In a hard stop the pedal goes {pedal_travel} of the {pedal_room} there is."
     return Judgement(
-        verdict, text, "" if verdict == "good" else "A larger master cylinder, or smaller caliper pistons."
+        verdict,
+        text,
+        ""
+        if verdict == "good"
+        else "The master cylinder's bore, the pedal's ratio and the caliper's pistons decide it.",
     )
 
 
@@ -110,6 +118,4 @@ def front_locks_first(rear_locks_at: Ratio, road_grip: Ratio, worked_front_share
     )
     if verdict == "good":
         return Judgement(verdict, text)
-    return Judgement(
-        verdict, text, "Less pressure, smaller pistons or a smaller rotor at the rear, or more of each in front."
-    )
+    return Judgement(verdict, text, "Pressure, pistons and rotors of the rear against those in front decide it.")

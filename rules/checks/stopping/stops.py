@@ -54,7 +54,7 @@ def brake_can_lock_wheel(
             return Judgement(
                 "stop",
                 text + " The deceleration entered asks for {asked}: this brake cannot make it.",
-                "Larger pistons, a larger rotor, more line pressure or pads with more friction.",
+                "Pistons, rotor, line pressure and the pads' friction decide it.",
                 figures,
             )
     verdict = at_least(front_brake_torque, good=wheel_grip_torque, watch=0.0)
@@ -64,7 +64,7 @@ def brake_can_lock_wheel(
     return Judgement(
         verdict,
         f"{text} The brake sets the limit, not the tyre, and hot pads make less still.",
-        "Larger pistons, a larger rotor, more line pressure or pads with more friction.",
+        "Pistons, rotor, line pressure and the pads' friction decide it.",
         figures,
     )
 

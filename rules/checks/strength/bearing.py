@@ -96,7 +96,7 @@ def bearing_static(
     return Judgement(
         verdict,
         text,
-        "A hub with a static rating of {needed}, rows further apart, or a wheel that brings the tyre's plane nearer the bearing.",
+        "A hub with a static rating of {needed}, rows further apart, or a wheel of another offset.",
         {"needed": (static_rating * quiet / bearing_static_safety, "N", "up")},
     )
 

@@ -210,6 +210,6 @@ def tie_rod_rating_reached(
     return Judgement(
         verdict,
         text,
-        "Joint and rod rated for {needed}, or a longer steering arm, which lowers the load.",
+        "Joint and rod rated for {needed}, or another steering arm: its length and lean make the load.",
         {"needed": (limits.good * tie_rod_load, "N", "up")},
     )

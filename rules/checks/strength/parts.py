@@ -74,7 +74,7 @@ METAL: tuple[Member, ...] = (
     *(
         _part(f"upright_{which}_end", f"upright-at-{which}-pivot", "upright", f"Upright at the {which} pivot",
               f"The plate where the {which} pivot's housing ends. The bracket itself wants its own drawing.",
-              "Run the beam past the pivot, or thicker plate, or the pivot closer to the plate.", "plate.thickness")
+              "Run the beam past the pivot, or thicker plate, or another place of the pivot.", "plate.thickness")
         for which in ("upper", "lower")
     ),
     *(
@@ -88,10 +88,10 @@ METAL: tuple[Member, ...] = (
           "A beam as wide as the bolt pattern behind the bolts, thicker plate, or a smaller centre bore.", "plate.thickness"),
     _part("steering_arm", "steering-arm-strength", "upright", "Steering arm",
           "The arm's root under the tie rod's worst pull or push.",
-          "A wider root, a shorter arm, or a gusset.", "upright.steering_arm_width"),
+          "A wider or higher root, or a gusset.", "upright.steering_arm_width"),
     _part("caliper_bracket", "caliper-bracket-strength", "upright", "Caliper bracket",
           "The bracket's root under the caliper's drag in the hardest stop.",
-          "A wider root, thicker bracket, or the caliper closer to its weld.", "plate.bracket_thickness"),
+          "A wider root, thicker bracket, or another place of the weld.", "plate.bracket_thickness"),
     _part("snout", "snout-strength", "upright", "Snout at its root",
           "A fixed snout, bent by the wheel. A sharp corner or a weld at the root can halve this.",
           "A larger snout, turned from bar, with a generous radius.", "upright.snout_diameter"),
@@ -160,18 +160,18 @@ CLAMPED: tuple[Member, ...] = (
 LINKS: tuple[Member, ...] = (
     _part("tie_rod_column", "tie-rod-column", "loads", "Tie rod as a column",
           "The straight rod under its worst push, by Euler and Johnson.",
-          "A larger tube or a thicker wall, or a longer steering arm, which lowers the push.", "loads.tie_rod_wall"),
+          "A larger tube or a thicker wall, or another steering arm.", "loads.tie_rod_wall"),
     _part("arm_legs", "arm-leg-columns", "loads", "Legs of the arm without the spring",
           "Each straight leg under its worst push, by Euler and Johnson.", "A larger tube or a thicker wall.", "loads.arm_wall"),
     _part("spring_arm", "spring-arm", "loads", "Arm with the spring",
           "Its two legs, pulled or pushed by the wheel and bent where the shock stands.",
-          "The shock closer to the outer joint, a larger tube or a thicker wall.", "loads.spring_arm_wall"),
+          "A larger tube or a thicker wall, or another place of the shock on it.", "loads.spring_arm_wall"),
     _part("tie_rod_stud", "tie-rod-end-stud", "loads", "Stud of the tie-rod end",
           "The stud where it leaves the steering arm, bent and sheared.",
           "A thicker stud, one that stands out less, or the joint in double shear.", "loads.tie_rod_stud_reach"),
     _part("tie_rod_shank", "tie-rod-end-shank", "loads", "Shank of the tie-rod ends",
           "The threaded shank at the root of its thread, under the rod's worst pull or push; no bending is counted.",
-          "Ends with a thicker thread or of stronger steel, or a longer steering arm.", "loads.tie_rod_shank_yield"),
+          "Ends with a thicker thread or of stronger steel, or another steering arm.", "loads.tie_rod_shank_yield"),
 )  # fmt: skip
 RATED: tuple[Member, ...] = tuple(
     _part(f"{which}_joint", f"{which}-joint-rating", "bolts", f"{which.capitalize()} outer joint",

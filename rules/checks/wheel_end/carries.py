@@ -165,6 +165,6 @@ def bearing_near_tyre_centre(bearing_offset: Mm, limits: Between) -> Judgement:
     return Judgement(
         "watch",
         f"The bearing's middle is {{distance}} {side} of the tyre's centre plane; beyond {{limit}} the tyre levers on it.",
-        "A wheel with more backspacing brings the tyre over the bearing. Compare with the car the hub came from.",
+        "The wheel's offset decides it. Compare with the car the hub came from.",
         figures,
     )

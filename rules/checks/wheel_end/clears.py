@@ -13,6 +13,8 @@ RUN_OUT = sources.COMMON_PRACTICE.saying("room for run-out, bearing play and sto
 BESIDE_ROTOR = AtLeast("mm", 5.0, 2.0)
 BEHIND_PLATE = AtLeast("mm", 3.0, -10.0)
 
+ARM_BY = "Another place of the rod's outer end, or a smaller housing."
+
 
 def _clears(limits: AtLeast, gap: float, name: str, part: str, other: str, change: str) -> Judgement:
     """gap: mm. name: the input that holds it, for the text. part, other: "The caliper" and "the wheel barrel"."""
@@ -42,7 +44,7 @@ def caliper_clears_barrel(caliper_barrel_gap: Mm, limits: AtLeast) -> Judgement:
         "caliper_barrel_gap",
         "The caliper",
         "the wheel barrel",
-        "A smaller rotor, a lower caliper or a larger wheel; stick-on weights go outboard.",
+        "The rotor's diameter, how high the caliper stands over it and the wheel's size decide it; stick-on weights go outboard.",
     )
 
 
@@ -74,10 +76,10 @@ def caliper_clears_spokes(caliper_spoke_gap: Mm, limits: AtLeast) -> Judgement:
     source=ROOM,
     try_changing=("{moved_by}", "wheel.barrel_inside_diameter"),
     each=(
-        {"which": "lower", "moved_by": "pivots.lower_below_spindle", "remedy": "Raise the pivot, use a smaller housing, or "
-         "bring it inboard of the lip."},
-        {"which": "upper", "moved_by": "pivots.spacing", "remedy": "Lower the pivot, use a smaller housing, or carry it "
-         "above and inboard of the wheel."},
+        {"which": "lower", "moved_by": "pivots.lower_below_spindle", "remedy": "Another place of the pivot, or "
+         "a smaller housing."},
+        {"which": "upper", "moved_by": "pivots.spacing", "remedy": "Another place of the pivot, in the "
+         "wheel or above and inboard of it, or a smaller housing."},
     ),
 )  # fmt: skip
 def pivot_clears_barrel(which_pivot_barrel_gap: Mm, limits: AtLeast, remedy: str) -> Judgement:
@@ -108,7 +110,7 @@ def lower_pivot_clears_rotor(lower_pivot_rotor_gap: Mm, limits: AtLeast) -> Judg
         "lower_pivot_rotor_gap",
         "The lower pivot's housing",
         "the rotor",
-        "Move the pivot inboard or below the rotor's edge, or use a smaller housing.",
+        "Another place of the pivot, or a smaller housing.",
     )
 
 
@@ -119,16 +121,15 @@ def lower_pivot_clears_rotor(lower_pivot_rotor_gap: Mm, limits: AtLeast) -> Judg
     limits=BESIDE_ROTOR,
     source=RUN_OUT,
 )
-def tie_rod_end_clears_rotor(tie_rod_end_rotor_gap: Mm, tie_rod_end_ahead: Mm, limits: AtLeast) -> Judgement:
+def tie_rod_end_clears_rotor(tie_rod_end_rotor_gap: Mm, limits: AtLeast) -> Judgement:
     """Room between the rotor and the housing or bolt head of the outer tie-rod joint. Both are fixed to the upright."""
-    behind = ", the rod behind the axle" if tie_rod_end_ahead > 0 else ""
     return _clears(
         limits,
         tie_rod_end_rotor_gap,
         "tie_rod_end_rotor_gap",
         "The tie-rod end",
         "the rotor",
-        f"A shorter arm{behind}, or the rod's end lower or further inboard.",
+        ARM_BY,
     )
 
 
@@ -148,7 +149,7 @@ def tie_rod_end_clears_rim(tie_rod_end_wheel_gap: Mm, limits: AtLeast) -> Judgem
         "tie_rod_end_wheel_gap",
         "The tie-rod end",
         "the rim",
-        "A shorter arm, or the rod's end inboard of the wheel.",
+        ARM_BY,
     )
 
 
@@ -174,15 +175,15 @@ def pivot_clears_plate(which_pivot_plate_gap: Mm, limits: AtLeast) -> Judgement:
     if gap < 0:
         text = "The {which} pivot's housing overlaps the plate by {overlap}."
         if verdict == "stop":
-            change = "Move the pivot inboard, use a smaller housing, or let the plate end short of it."
+            change = "Move the pivot, use a smaller housing, or let the plate end short of it."
             return Judgement(verdict, f"{text} A notch that deep leaves no plate.", change, figures)
         change = (
-            "Notch the plate for it, which leaves less metal there and is not in any strength here; or move the pivot "
-            "inboard, use a smaller housing, or let the plate end short of it."
+            "Notch the plate for it, which leaves less metal there and is not in any strength here; or move the "
+            "pivot, use a smaller housing, or let the plate end short of it."
         )
         return Judgement(verdict, text, change, figures)
     text = "The {which} pivot's housing clears the back of the plate by {gap}"
     if verdict == "good":
         return Judgement(verdict, f"{text}.", figures=figures)
-    change = "Move the pivot inboard, or use a smaller housing or a thinner plate."
+    change = "Another place of the pivot, or a smaller housing."
     return Judgement(verdict, f"{text}; {{wanted}} or more is wanted.", change, figures)

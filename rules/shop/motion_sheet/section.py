@@ -12,7 +12,10 @@ NOT_REACHED = "not reached"
 
 
 class SheetTable(NamedTuple):
-    """One table. notes: sentences above it; below: under it. A cell "" is to be written in; missing: why there is no table."""
+    """One table. notes: sentences above it; below: under it. A cell "" is to be written in; missing: why there is no table.
+
+    to_write: what is said of the columns to write in.
+    """
 
     title: str
     notes: tuple[str, ...] = ()
@@ -20,6 +23,30 @@ class SheetTable(NamedTuple):
     rows: tuple[tuple[str, ...], ...] = ()
     missing: str = ""
     below: tuple[str, ...] = ()
+    to_write: str = ""
+
+    @property
+    def above(self) -> tuple[str, ...]:
+        """All that stands above the table."""
+        return tuple(filter(None, (*self.notes, self.to_write, self.missing)))
+
+    @property
+    def to_read(self) -> "SheetTable":
+        """The table without the columns and rows that are only there to be written in.
+
+        >>> rows = ("up", "1", ""), ("down", "-", "-"), ("Left", "", "")
+        >>> table = SheetTable("", (), ("Place", "Toe", "Left"), rows, to_write="The last column is for what you read.")
+        >>> table.to_read.columns, table.to_read.rows, table.to_read.above
+        (('Place', 'Toe'), (('up', '1'), ('down', '-')), ())
+        """
+        rows = [row for row in self.rows if any(row[1:])]
+        shown = [
+            place
+            for place in range(len(self.columns))
+            if all(row[place] for row in rows) or any(row[place] not in ("", "-") for row in rows)
+        ]
+        kept = tuple(tuple(row[place] for place in shown) for row in rows)
+        return self._replace(columns=tuple(self.columns[place] for place in shown), rows=kept, to_write="")
 
 
 def estimates(judged: Judged, *wanted: Name) -> Iterator[str]:

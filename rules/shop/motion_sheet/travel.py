@@ -59,8 +59,7 @@ def travel_section(
     if tread is not None:
         notes.append(
             "Toe as a length: how far the front of the tread is nearer the centre line than its rear, over the tyre's "
-            f"{show(tread, 'mm', units)} at wheel-centre height; at ride it is the toe as set. The last four "
-            "columns are for what you measure."
+            f"{show(tread, 'mm', units)} at wheel-centre height; at ride it is the toe as set."
         )
     if moving_front is None:
         notes.append(f"Toe is not worked out: {reason(judged, _MOVING.origin)}.")
@@ -73,7 +72,7 @@ def travel_section(
         for travel, words in _travels(droop_travel, bump_travel, units)
     )
     notes += estimates(judged, _HUNG, _MOVING, _DESIGN_TYRE)
-    return SheetTable("", tuple(notes), columns, rows)
+    return SheetTable("", tuple(notes), columns, rows, to_write="The last four columns are for what you measure.")
 
 
 @reads
@@ -178,14 +177,22 @@ def spring_section(
         rows.append((words, *cells, "", ""))
     notes = (
         "Spring ratio: how far the shock closes for a unit the wheel rises. Rate: the spring's alone, no bump rubber, 0 where it "
-        "is loose. The last columns are for the shock as measured.",
+        "is loose.",
         *([] if known else [f"Rate is not worked out: {reason(judged, _RATE.origin)}."]),
         *estimates(judged, _HUNG, _SHOCK, *([_RATE] if known else [])),
     )
     below = [f"From full droop to full bump the spring ratio {rise_and_fall(ratios)}"] if ratios else []
     if below:
         below = [f"{below[0]}, the rate at the wheel {rise_and_fall(rates)}." if rates else f"{below[0]}."]
-    return SheetTable("", notes, (*columns, "Shock left", "Shock right"), tuple(rows), below=tuple(below))
+    columns += ["Shock left", "Shock right"]
+    return SheetTable(
+        "",
+        notes,
+        tuple(columns),
+        tuple(rows),
+        below=tuple(below),
+        to_write="The last columns are for the shock as measured.",
+    )
 
 
 def _travels(droop: float, bump: float, units: Units) -> Iterator[tuple[float, str]]:

@@ -328,7 +328,7 @@ def beam_part(
     if low >= high:
         raise OutsideRange(
             "no height is left for the beam between the two joints",
-            change="A larger pivot spacing, smaller housings, or a beam that runs past both pivots: enter which.",
+            change="Another pivot spacing, smaller housings, or a beam that runs past both pivots: enter which.",
         )
     depth, back = beam_depth or beam_width, mount_face_offset - thickness
     half = beam_width / 2

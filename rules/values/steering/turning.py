@@ -316,7 +316,7 @@ def turning_circle(lock_sweep: Sweep, wheelbase: Mm, track: Mm, tyre_section_wid
     if wheels.outer.steer >= 0:
         raise OutsideRange(
             "at full lock the outer wheel does not turn into the bend",
-            change="Change tie-rod end ahead of wheel centre or tie-rod end inboard of hub face, or a smaller angle at the stop.",
+            change="Change tie-rod end ahead of wheel centre or tie-rod end inboard of hub face, or the angle at the stop.",
         )
     return 2 * outer_edge_radius(wheels, wheelbase, -track / 2, tyre_section_width)
 

@@ -190,10 +190,10 @@ def test_the_words_say_hits_clears_and_clears_by_only() -> None:
 @pytest.mark.parametrize(
     ("travel", "lock", "said", "unsaid"),
     [
-        (110.0, 1.0, "A bump stop that touches sooner, a shorter lock, less backspacing", "strap"),
-        (-90.0, -1.0, "A strap for less droop, a shorter lock, less backspacing", "bump stop"),
-        (0.0, 0.5, "A shorter lock, less backspacing", "bump stop"),
-        (0.0, 0.0, "Less backspacing", "lock"),
+        (110.0, 1.0, "A bump stop that touches sooner, a shorter lock, another backspacing", "strap"),
+        (-90.0, -1.0, "A strap for less droop, a shorter lock, another backspacing", "bump stop"),
+        (0.0, 0.5, "A shorter lock, another backspacing", "bump stop"),
+        (0.0, 0.0, "Another backspacing", "lock"),
     ],
 )
 def test_what_to_change_follows_from_where_it_is_least(travel: float, lock: float, said: str, unsaid: str) -> None:
