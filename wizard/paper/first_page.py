@@ -6,7 +6,7 @@ from rules.drawn.arrangement import PIECES
 from rules.drawn.corner_parts import parts_of
 from rules.drawn.full_size.shapes import View
 from rules.drawn.isometric import isometric
-from rules.drawn.items import not_held
+from rules.drawn.items import not_drawn
 from rules.judging.judge import Judged
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
@@ -116,8 +116,8 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
     if not_yet:
         flow.paragraph(f"Not drawn yet, since plate or pivots cannot be placed: {' and '.join(not_yet)}.", before=0.3)
         said = True
-    if "general_arrangement.pdf" in names and (unheld := not_held(judged)):
-        flow.paragraph(unheld, before=0.3)
+    if "general_arrangement.pdf" in names and (missing_here := not_drawn(judged)):
+        flow.paragraph(missing_here, before=0.3)
         said = True
     estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
     for words, fields in (
