@@ -330,7 +330,7 @@ def test_a_figure_stands_on_a_view_or_beside_the_drawing_and_none_is_lost(name: 
 
 
 def test_what_a_view_says_is_not_said_again_beside_it() -> None:
-    """On this sample: lower pivot 5.478 in inboard, 4.9 in below and 0.507 in ahead; no view of the upright reaches the ground."""
+    """On this sample: lower pivot 5.478 in inboard, 4.9 in below and 0.507 in ahead; no view reaches the ground."""
     judged = judged_document(sample("scree_ox_strength"))
     upright, whole = (dict(full_size(judged, "left", extent).block.figures) for extent in ("upright", "whole"))
     for words in (
