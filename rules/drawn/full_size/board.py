@@ -16,8 +16,8 @@ from rules.drawn.full_size.places import (
     Corners,
     Segment,
     crossed,
+    crossed_by,
     crossing,
-    meet,
     on_line,
     round_about,
     spokes,
@@ -337,11 +337,10 @@ class Board:
         start = (feature[0] + share * (elbow[0] - feature[0]), feature[1] + share * (elbow[1] - feature[1]))
         counts = length
         for lines, each in ((self._edges, _EDGE_CROSSED), (self._fine, _FINE_CROSSED)):
-            for line in lines:
-                if meet(start, elbow, line):
-                    counts += each
-                    if counts >= enough:
-                        return counts
+            for _ in crossed_by(start, elbow, lines):
+                counts += each
+                if counts >= enough:
+                    return counts
         return counts
 
 
