@@ -2,7 +2,9 @@
 handover."""
 
 import argparse
+import gc
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
@@ -25,7 +27,23 @@ def run(name: str, given: list[str]) -> int:
 
     2: something cannot be read or must not be written over. 1: cut files asked for of a sheet with a stop.
     """
-    options = _parser(name).parse_args(given)
+    with _uncollected():
+        return _run(name, _parser(name).parse_args(given))
+
+
+@contextmanager
+def _uncollected() -> Iterator[None]:
+    """No look for garbage while a paper is made: there is next to none, and each look goes through everything that is drawn."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
+
+
+def _run(name: str, options: argparse.Namespace) -> int:
     read = judged_file(options.file)
     if isinstance(read, str):
         complain(read)

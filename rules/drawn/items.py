@@ -60,13 +60,19 @@ def items(judged: Judged) -> tuple[ListItem, ...]:
     return tuple(ListItem(number, got, entry) for number, (got, entry) in enumerate(rows, 1))
 
 
-def not_held(judged: Judged) -> str:
-    """Said of joints drawn with nothing round them, because the sheet does not know what holds them; empty for none."""
+def not_drawn(judged: Judged) -> str:
+    """Said of joints drawn with no plate behind them, or with nothing round them, because the sheet does not know it.
+
+    Empty where nothing is missing.
+    """
     made = parts_of(judged.worked.known)
     joints = [side for side in ("upper", "lower") if f"{side} joint housing" in made and f"{side} lugs" not in made]
-    return (
-        f"NOT DRAWN: what holds the {' and '.join(joints)} joint: no lugs or cups are on the sheet." if joints else ""
-    )
+    missing = []
+    if "plate" not in made:
+        missing.append("the plate: its sizes are not on the sheet")
+    if joints:
+        missing.append(f"what holds the {' and '.join(joints)} joint: no lugs or cups are on the sheet")
+    return f"NOT DRAWN: {'; '.join(missing)}." if missing else ""
 
 
 class DrawnPart(NamedTuple):

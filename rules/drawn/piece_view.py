@@ -107,13 +107,21 @@ def piece_view(
     for scale in REDUCTIONS:
         if scale < REDUCTIONS[-1] and (scale < at_least or wide / scale > width or high / scale > height):
             continue
-        view = _drawn(piece, figures, scale)
+        board = _drawn(piece, figures, scale)
+        rough = bounds(
+            board.shapes
+        )  # words take room too, and time to place: what is too large without them does without
+        if scale < REDUCTIONS[-1] and (rough.width > width or rough.height > height):
+            continue
+        board.settle()
+        view = View(board.items, bounds(board.items))
         if view.frame.width <= width and view.frame.height <= height:
             break
     return scale, view
 
 
-def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
+def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> Board:
+    """Everything but the words, which wait for their places."""
     board, profile, outline = Board(), piece.profile, piece.profile.outline
 
     def at(point: Point) -> Point:
@@ -159,8 +167,7 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> View:
     _narrow_foot(board, profile, at, figures)
     _cut_corner(board, profile, at, figures)
     _radii(board, piece.profile, at, figures)
-    board.settle()
-    return View(board.items, bounds(board.items))
+    return board
 
 
 def _hole_places(board: Board, profile: Profile, at: Callable[[Point], Point], figures: FigureWriter) -> None:

@@ -77,6 +77,11 @@ PLACES = (
     LayoutFigure("mount-bolts-up-down", "Hub bolts, up and down", name("hub.mount_height"), toleranced=False, off="hub"),
 )  # fmt: skip
 
+FIXTURE = tuple(
+    place for place in PLACES if place.again or place.name in ("plate-face-from-hub-face", "upper-pivot-height")
+)
+"""What is set in the fixture, and measured again on the tacked and the welded part where it can move."""
+
 CUT = (
     LayoutFigure("tie-rod", "Tie rod, joint to joint", name("tie_rod_length")),
     LayoutFigure("tie-rod-tube", "Tie rod's tube, cut length", name("tie_rod_tube_cut")),

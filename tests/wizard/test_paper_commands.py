@@ -79,7 +79,7 @@ def test_the_welders_part_is_shorter_than_the_whole(sheet: Path, capsys: pytest.
 def test_the_hand_over_folder_holds_what_welder_and_cutter_need(sheet: Path) -> None:
     assert main(["handover", str(sheet)]) == 0
     assert papers(sheet) >= {
-        "checklist.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf",
+        "checklist_builder.pdf", "checklist_helper.pdf", "checklist.txt", "checklist.md", "welding_sheet.pdf",
         "drawing_left.pdf", "drawing_right.pdf", "drawing_left.svg", "drawing_right.svg",
     }  # fmt: skip
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from rules.drawn.arrangement import LEAST_WIDTH, NAME_ROOM, ArrangedView, arrangement
 from rules.drawn.full_size import third_angle
-from rules.drawn.items import items, not_held
+from rules.drawn.items import items, not_drawn
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
@@ -35,7 +35,7 @@ def arrangement_pdf(judged: Judged, paper: str = "letter") -> bytes:
     flow = Flow(judged, pages, (long, short), "General arrangement, LEFT; RIGHT is its mirror image")
     third = third_angle(judged)
     block, most = _BLOCKS[flow.area.width < _NARROW]
-    note = not_held(judged)
+    note = not_drawn(judged)
     room = flow.room - block - (len(wrap(note, flow.area.width)) * line_height() + _BEFORE_NOTE if note else 0.0)
     scale, rows = arrangement(judged, flow.area.width, room, third_angle=third)
     if not rows:

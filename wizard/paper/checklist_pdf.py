@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from rules.judging.judge import Judged
 from rules.shop.checklist import BLANK, ChecklistLine, Marks
-from wizard.paper.checklist_text import HEADINGS, LEGEND, ForWhom, has_blank, head, is_plain, sections
+from wizard.paper.checklist_text import HEADINGS, LEGENDS, ForWhom, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow
 from wizard.paper.pdf import POINT, WORDS, Area, Document, line_height, paper_size, text_width, wrap
 from wizard.paper.stamp import stamp
@@ -31,11 +31,11 @@ def checklist_pdf(
     """The checklist as a PDF file.
 
     document: the sheet as in its file; ticks and measured results on it are printed in place. paper: a name or a size with its
-    unit, see `paper_size`. part: "welder" leaves out what the welder has no use for.
+    unit, see `paper_size`. part: for whom it is, which leaves out what he has no use for.
     """
     pages = Document(judged.sheet.title, stamp(judged))
     written = _Checklist(judged, pages, paper_size(paper), HEADINGS[part].capitalize())
-    written.front_matter()
+    written.front_matter(LEGENDS[part])
     for section, lines in sections(judged, document, part):
         written.section(section, [(line, _fitting(marks)) for line, marks in lines])
     return written.document.written()
@@ -44,8 +44,8 @@ def checklist_pdf(
 class _Checklist(Flow):
     """The rows of a checklist."""
 
-    def front_matter(self) -> None:
-        """What the sheet is, and who signs."""
+    def front_matter(self, legend: str) -> None:
+        """What the sheet is, who signs, and how to fill it in."""
         left, width = self.area.left, self.area.width
         for name, words in head(self.judged):
             self.page.text((left, self.y - WORDS * POINT), name, bold=True)
@@ -53,7 +53,7 @@ class _Checklist(Flow):
         self.y -= 2
         signs = "   ".join(f"{name} {BLANK}{BLANK}" for name in ("Date", "Builder", "Welder", "Checked"))
         self.y = self.page.paragraph((left, self.y), width, signs) - 2
-        self.y = self.page.paragraph((left, self.y), width, LEGEND)
+        self.y = self.page.paragraph((left, self.y), width, legend)
 
     def section(self, name: str, lines: list[tuple[ChecklistLine, Marks]]) -> None:
         """A section's heading, then its rows; the heading again where the section runs over."""

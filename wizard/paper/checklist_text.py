@@ -23,11 +23,14 @@ from rules.shop.checklist import (
 )
 from rules.shop.checklist_line import AFTER, HELPER_SECTIONS, HOLD
 from rules.shop.holds import BY_LINE
+from rules.shop.layout import CUT, FIXTURE
+from rules.shop.motion_sheet import is_known
 from wizard.paper.stamp import stamp
 from wizard.paper.wording import in_shop_words, shop_paper
 
-ForWhom = Literal["whole", "welder", "helper"]
-"""whole: the builder's own. welder: what the welder does. helper: what is done beside the car; figures are elsewhere."""
+ForWhom = Literal["whole", "welder", "helper", "builder"]
+"""whole: all of it, to stand alone. welder: what the welder does. helper: what is done beside the car; figures are elsewhere.
+builder: what neither the helper's list nor another paper of the folder has."""
 
 VEHICLE, _USE = name("job.vehicle"), name("job.use")
 
@@ -45,8 +48,17 @@ HEADINGS = {
     "whole": "SHOP CHECKLIST",
     "welder": "SHOP CHECKLIST, WELDER'S PART",
     "helper": "HELPER'S CHECKLIST",
+    "builder": "BUILDER'S CHECKLIST",
 }
-LEGEND = "Tick left and right; write in results. HOLD 1 to 4: sign on the welding sheet."
+_TICK = "Tick left and right; write in results."
+_SIGNED = f"{_TICK} HOLD 1 to 4: sign on the welding sheet."
+LEGENDS: dict[ForWhom, str] = {
+    "whole": _SIGNED,
+    "welder": _SIGNED,
+    "helper": _SIGNED,
+    "builder": f"{_TICK} Pivots, plate face and angles from the hub face, and the tie-rod hole: on the welding sheet. Lengths of "
+    "arms and tie rod: on the motion sheet. All work from mock-up to first drive: on the helper's checklist.",
+}
 
 
 @shop_paper
@@ -58,7 +70,8 @@ def as_text(judged: Judged, document: Mapping[str, object], part: ForWhom = "who
     rows = [HEADINGS[part]]
     for what, words in head(judged):
         rows += textwrap.wrap(f"{what:<9}{ascii_line(words)}", WIDTH, subsequent_indent=" " * 9)
-    rows += [f"Date     {BLANK}  Builder {BLANK}  Welder {BLANK}  Checked {BLANK}", LEGEND]
+    rows += [f"Date     {BLANK}  Builder {BLANK}  Welder {BLANK}  Checked {BLANK}"]
+    rows += textwrap.wrap(LEGENDS[part], WIDTH)
     for section, lines in sections(judged, document, part):
         page = _page(lines)
         rows += ["", _heading(section, page), *(row for line, marks in lines for row in _rows(line, marks, page))]
@@ -70,7 +83,7 @@ def as_markdown(judged: Judged, document: Mapping[str, object], part: ForWhom = 
     """The checklist as Markdown, a table for each section. Nothing a person typed can break it or become markup."""
     rows = [f"# {HEADINGS[part].capitalize()}", ""]
     rows += [f"- {name}: {markdown_line(words)}" for name, words in head(judged)]
-    rows += ["", f"Date {BLANK}, builder {BLANK}, welder {BLANK}, checked {BLANK}", "", LEGEND]
+    rows += ["", f"Date {BLANK}, builder {BLANK}, welder {BLANK}, checked {BLANK}", "", LEGENDS[part]]
     for section, lines in sections(judged, document, part):
         rows += ["", f"## {section}", ""]
         plain = [(line, marks) for line, marks in lines if is_plain(line, marks)]
@@ -102,17 +115,36 @@ def sections(
 ) -> Iterable[tuple[str, list[tuple[ChecklistLine, Marks]]]]:
     """Each section with its lines and what is marked on them, in shop order."""
     lines = marked(checklist(judged), kept_marks(document))
-    wanted = [pair for pair in lines if _is_for(part, pair[0])]
+    elsewhere = _elsewhere(judged, (line for line, _ in lines)) if part == "builder" else frozenset()
+    # What somebody wrote on a line is printed, whoever else has the line.
+    wanted = [(line, marks) for line, marks in lines if _is_for(part, line) and (line.id not in elsewhere or marks.any)]
     for section, group in groupby(wanted, lambda pair: pair[0].section):
         yield section, list(group)
 
 
+_TIE_ROD_HOLE = "hand-over.tie-rod"
 _SECTIONS = {"welder": WELDER_SECTIONS, "helper": HELPER_SECTIONS}
+
+
+def _elsewhere(judged: Judged, lines: Iterable[ChecklistLine]) -> frozenset[str]:
+    """Ids of lines whose figure stands on the welding or on the motion sheet, with room to write beside it.
+
+    A figure that is still missing stands on the builder's list with what it waits for.
+    """
+    fixture = {f"layout.{place.name}" for place in FIXTURE}
+    lengths = {f"layout.{place.name}" for place in CUT} if is_known(judged) else set()
+    return frozenset(
+        line.id
+        for line in lines
+        if (line.id in fixture | lengths or line.id.startswith(_TIE_ROD_HOLE)) and BLANK not in line.target
+    )
 
 
 def _is_for(part: ForWhom, line: ChecklistLine) -> bool:
     if part == "whole":
         return True
+    if part == "builder":
+        return line.section not in HELPER_SECTIONS
     if part == "helper" and line.kind == "measure" and line.section in (HOLD, AFTER):
         return False  # written on the welding sheet, and nowhere else
     return line.section in _SECTIONS[part]

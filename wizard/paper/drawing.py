@@ -226,7 +226,7 @@ def _figures(flow: Flow, block: TitleBlock) -> None:
     flow.heading("How to read it", room_after=2 * line_height())
     for words in block.notes:
         flow.paragraph(words, before=0.5)
-    _table(flow, "Figures", ("What", "Figure"), block.figures)
+    _table(flow, "Figures that no view shows", ("What", "Figure"), block.figures)
 
 
 def _table(flow: Flow, words: str, heading: Sequence[str], rows: Sequence[tuple[str, str]]) -> None:

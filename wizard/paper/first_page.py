@@ -6,7 +6,7 @@ from rules.drawn.arrangement import PIECES
 from rules.drawn.corner_parts import parts_of
 from rules.drawn.full_size.shapes import View
 from rules.drawn.isometric import isometric
-from rules.drawn.items import not_held
+from rules.drawn.items import not_drawn
 from rules.judging.judge import Judged
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
@@ -29,7 +29,7 @@ _FOR = {
     "drawing_left.pdf": ("Welder", "LEFT at full size over several pages; measure the bars first"),
     "drawing_right.pdf": ("Welder", "RIGHT at full size over several pages"),
     "motion_sheet.pdf": ("Aligner", "travel, lock and return, with room for what is measured"),
-    "checklist.pdf": ("Builder", "everything: parts in hand, what is open, layout, and all that the helper's has"),
+    "checklist_builder.pdf": ("Builder", "parts in hand, what is open before cutting, and what no other paper has"),
 }
 """Whom each paper is for and what it is; the same as text, Markdown or SVG is not named again."""
 _NOT_YET = {"general_arrangement.pdf": "general arrangement", "fixture.pdf": "fixture"}
@@ -87,7 +87,8 @@ def _contents(flow: Flow, names: Sequence[str]) -> None:
         rows.append((f"{len(cut)} of .dxf", "Cutter", f"CUT is cut, SCRIBE scribed, NOTES neither: {', '.join(cut)}"))
     flow.table((48, 20, 122), ("File", "For", "What it is"), rows)
     flow.paragraph(
-        "Files of the same name ending in .txt, .md or .svg are the same for a screen or a plain printer.", before=0.5
+        ".txt, .md and .svg: the same for a screen or a plain printer; checklist.txt and .md hold both lists.",
+        before=0.5,
     )
 
 
@@ -116,8 +117,8 @@ def _not_to_cut(flow: Flow, judged: Judged, names: Sequence[str], *, cut_left_ou
     if not_yet:
         flow.paragraph(f"Not drawn yet, since plate or pivots cannot be placed: {' and '.join(not_yet)}.", before=0.3)
         said = True
-    if "general_arrangement.pdf" in names and (unheld := not_held(judged)):
-        flow.paragraph(unheld, before=0.3)
+    if "general_arrangement.pdf" in names and (missing_here := not_drawn(judged)):
+        flow.paragraph(missing_here, before=0.3)
         said = True
     estimates = list(dict.fromkeys(field for fields in judged.worked.estimated.values() for field in fields))
     for words, fields in (

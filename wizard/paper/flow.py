@@ -12,8 +12,8 @@ _PADDING, CLOSE = 0.8, 0.45
 """mm round the words of a table cell, and where room is short."""
 _BEFORE_HEADING, _AFTER_HEADING = 2.5, 1.5
 """mm."""
-_LAST = 2
-"""Rows of a table that stay together at its end."""
+_TOGETHER = 2
+"""Rows of a table that stay together at its beginning and at its end."""
 
 
 class Flow:
@@ -70,12 +70,14 @@ class Flow:
         shares: widths of the columns, in any unit. least: mm each row is at least high, for writing in.
         """
         widths = [share * self.area.width / sum(shares) for share in shares]
+        heights = [max(self.row_height(widths, row), least) for row in rows]
+        if self.room < 1.0 + self.row_height(widths, heading, bold=True) + sum(heights[:_TOGETHER]):
+            self.turn_page()
         self.y -= 1.0
         self.row(widths, heading, 0.0, bold=True)
-        heights = [max(self.row_height(widths, row), least) for row in rows]
         for number, row in enumerate(rows):
             # The last row does not go over alone.
-            together = heights[number:] if number == len(rows) - _LAST and number else heights[number : number + 1]
+            together = heights[number:] if number == len(rows) - _TOGETHER and number else heights[number : number + 1]
             if self.room < sum(together):
                 self.turn_page()
                 self.y -= 1.0

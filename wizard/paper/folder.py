@@ -166,7 +166,7 @@ def _files(judged: Judged, document: Mapping[str, object], paper: str, *, as_is:
         drawing = of_views(judged, side, views)
         yield f"drawing_{side}.pdf", on_pages(judged, drawing, paper)
         yield f"drawing_{side}.svg", as_svg(judged, drawing).encode()
-    yield "checklist.pdf", checklist_pdf(judged, document, paper)
+    yield "checklist_builder.pdf", checklist_pdf(judged, document, paper, "builder")
     yield "checklist.txt", as_text(judged, document).encode()
     yield "checklist.md", as_markdown(judged, document).encode()
     if judged.verdict == "stop" and not as_is:

@@ -5,6 +5,7 @@ The typeface is embedded, so that every printer shows the same. reportlab is imp
 
 import re
 import unicodedata
+from collections.abc import Iterator
 from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
@@ -107,7 +108,10 @@ def _width(line: str, size: float, bold: bool) -> float:
 
 
 def wrap(text: object, width: float, size: float = WORDS, bold: bool = False) -> list[str]:
-    """The text in lines no wider than `width` mm; a word that is wider is broken. Line breaks in the text are kept."""
+    """The text in lines no wider than `width` mm; a word that is wider is broken. Line breaks in the text are kept.
+
+    A figure stays on one line with its fraction and its unit, and a blank with the word that says what belongs in it.
+    """
     return [*_wrapped(in_shop_words(str(text)), width, size, bold)]
 
 
@@ -116,7 +120,7 @@ def _wrapped(text: str, width: float, size: float, bold: bool) -> tuple[str, ...
     lines: list[str] = []
     for paragraph in text.replace("\r\n", "\n").split("\n"):
         line = ""
-        for word in drawable(paragraph).split(" "):
+        for word in _apart(drawable(paragraph), width, size, bold):
             longer = f"{line} {word}".strip()
             if _width(longer, size, bold) <= width:
                 line = longer
@@ -127,6 +131,22 @@ def _wrapped(text: str, width: float, size: float, bold: bool) -> tuple[str, ...
             lines += whole
         lines.append(line)
     return tuple(lines)
+
+
+_TOGETHER = re.compile(
+    r"(?<=\d) (?=\d+/\d)|(?<=\d) (?=(?:in|mm|ft|lbf|N|kg|deg|%)(?![a-z]))|(?<=\w) (?=_{3})|(?<=\+/-) (?=\d)"
+    r"|(?<=\d) (?=/ -?\d)|(?<=\d /) (?=-?\d)"
+)
+"""Where no line ends: 9 3/8, 9 in, Checked ____, +/- 1/64 and +0.010 / -0."""
+_TIE = "\u00a0"
+"""Stands for such a space; `drawable` leaves none in a text."""
+
+
+def _apart(line: str, width: float, size: float, bold: bool) -> Iterator[str]:
+    """The words between which a line may end, wherever what belongs together finds room on one."""
+    for words in _TOGETHER.sub(_TIE, line).split(" "):
+        together = words.replace(_TIE, " ")
+        yield from [together] if _width(together, size, bold) <= width else words.split(_TIE)
 
 
 def evenly(text: object, width: float) -> list[str]:

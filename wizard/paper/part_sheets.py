@@ -1,6 +1,6 @@
 """The part sheets as PDF: the parts list, then a page for each piece to cut with every dimension, hole table and notes."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
@@ -21,12 +21,14 @@ from wizard.paper.wording import shop_paper
 
 _FIGURE_HEIGHT = 118.0
 _LESS = name("plate.left_for_drilling")
-_ASIDE, _TABLE = 4.0, 160.0
-"""mm beside a drawing, and that the table beside it is wide."""
+_ASIDE, _WIDEST_TABLE, _IN_CELL = 4.0, 160.0, 2.0
+"""mm beside a drawing, that the table beside it may be wide, and round the words of its cells."""
 _LEAST_FIGURE = 60.0
 """mm beside the table without which the drawing stands above it."""
 _HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
 """mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""
+_BEFORE_NOTE = 0.5
+"""mm."""
 _JOINTS = {
     "upper": ("upper_lug",), "lower": ("lower_lug",), "steering_arm": ("steering_arm",),
     "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side", "beam_back"),
@@ -115,21 +117,28 @@ def _piece(flow: Flow, judged: Judged, number: int, piece: CutPiece) -> None:
         before=0.3,
     )
     notes, table = [*_notes(judged, piece, figures)], _Table(piece, figures)
-    if piece.on_wheel_centre and flow.area.width >= _TABLE + _LEAST_FIGURE:
+    to_sign_below = () if beside else (to_sign,)
+    if piece.on_wheel_centre and flow.area.width >= table.width + _LEAST_FIGURE:
         notes = [" ".join(notes)]
-        below = sum(0.5 + len(wrap(words, flow.area.width)) * line_height() for words in notes) + (
-            0.0 if beside else _TO_SIGN
-        )
-        _side_by_side(flow, piece, figures, table, flow.room - below)
+        if _height(notes, table.width) + table.height(flow.padding) <= flow.room - _TO_SIGN:
+            _side_by_side(flow, piece, figures, table, notes, flow.room - _TO_SIGN * len(to_sign_below))
+            notes = []
+        else:
+            below = _height(notes, flow.area.width) + _TO_SIGN * len(to_sign_below)
+            _side_by_side(flow, piece, figures, table, (), flow.room - below)
     else:
         _figure(flow, piece, figures, _FIGURE_HEIGHT)
         if table.rows:
             flow.heading(f"Holes and marks, {_SPELT[figures.units]} from the left and the lower edge", 20)
-            flow.table(table.shares, table.heading, table.rows)
+            flow.table(table.widths, table.heading, table.rows)
     for words in notes:
-        flow.paragraph(words, before=0.5)
-    if not beside:
-        flow.paragraph(to_sign, before=1.5)
+        flow.paragraph(words, before=_BEFORE_NOTE)
+    for words in to_sign_below:
+        flow.paragraph(words, before=1.5)
+
+
+def _height(notes: Sequence[str], width: float) -> float:
+    return sum(_BEFORE_NOTE + len(wrap(words, width)) * line_height() for words in notes)
 
 
 def _figure(flow: Flow, piece: CutPiece, figures: FigureWriter, height: float) -> None:
@@ -142,19 +151,19 @@ def _figure(flow: Flow, piece: CutPiece, figures: FigureWriter, height: float) -
     flow.y -= view.frame.height + 4
 
 
-def _side_by_side(flow: Flow, piece: CutPiece, figures: FigureWriter, table: "_Table", room: float) -> None:
-    """The table stands as close as it must to leave `room` mm."""
+def _side_by_side(
+    flow: Flow, piece: CutPiece, figures: FigureWriter, table: "_Table", notes: Sequence[str], room: float
+) -> None:
+    """The drawing, and right of it the table with notes under it; the table stands as close as it must to leave `room` mm."""
     top, whole, loose = flow.y, flow.area, flow.padding
-    flow.area = whole.less(right=_TABLE + _ASIDE)
+    flow.area = whole.less(right=table.width + _ASIDE)
     _figure(flow, piece, figures, room - _HEADED)
-    left, flow.y, flow.area = flow.y, top - 1.5, whole.less(left=whole.width - _TABLE)
-    lines = [max(len(wrap(cell, wide - 2, bold=True)) for wide, cell in zip(table.widths, table.heading, strict=True))]
-    lines += [
-        max(len(wrap(cell, wide - 2)) for wide, cell in zip(table.widths, row, strict=True)) for row in table.rows
-    ]
-    spare = (room - 3 - sum(lines) * line_height()) / len(lines) / 2
+    left, flow.y, flow.area = flow.y, top - 1.5, whole.less(left=whole.width - table.width)
+    spare = (room - 3 - _height(notes, table.width) - table.height(0.0)) / table.lines / 2
     flow.padding = min(loose, max(spare, _LEAST_PADDING))
-    flow.table(table.shares, table.heading, table.rows)
+    flow.table(table.widths, table.heading, table.rows)
+    for words in notes:
+        flow.paragraph(words, before=_BEFORE_NOTE)
     flow.y, flow.area, flow.padding = min(left, flow.y), whole, loose
 
 
@@ -168,11 +177,8 @@ class _Table:
             found += mark_rows(piece)
         turned = any(row.turned % 90 for row in found)
         self.heading = ["No.", "What", f"Size, {unit}", *(["Deg"] if turned else []), "Left edge", "Lower edge"]
-        self.shares = [9.0, 31.5, 28.5, *([10.5] if turned else []), 15.0, 15.5]
         if piece.on_wheel_centre:
             self.heading += ["Wheel centre", "up or down"]
-            self.shares += [24.5, 25.5]
-        self.widths = [share * _TABLE / sum(self.shares) for share in self.shares]
         self.rows: list[list[str]] = []
         for row in found:
             cells = [row.letter, row.what, _size(row, figures)]
@@ -183,6 +189,33 @@ class _Table:
                 across, up = row.from_centre
                 cells += [_way(across, "right", "left", figures), _way(up, "up", "down", figures)]
             self.rows.append(cells)
+        self.widths = [_IN_CELL + _needs(*column) for column in zip(self.heading, *self.rows, strict=True)]
+        if self.width > _WIDEST_TABLE:
+            self.widths = [width * _WIDEST_TABLE / self.width for width in self.widths]
+
+    @property
+    def width(self) -> float:
+        """mm."""
+        return sum(self.widths)
+
+    @property
+    def lines(self) -> int:
+        """Lines of words, its heading among them."""
+        return round(self.height(0.0) / line_height())
+
+    def height(self, padding: float) -> float:
+        """mm, with so many above and below the words of each row."""
+        rows = [(self.heading, True), *((row, False) for row in self.rows)]
+        lines = [
+            max(len(wrap(cell, wide - _IN_CELL, bold=bold)) for wide, cell in zip(self.widths, row, strict=True))
+            for row, bold in rows
+        ]
+        return sum(lines) * line_height() + 2 * padding * len(rows)
+
+
+def _needs(heading: str, *cells: str) -> float:
+    """mm that a column needs so that no figure in it is broken: its heading may run over several lines."""
+    return max(*(text_width(word, bold=True) for word in heading.split()), *(text_width(cell) for cell in cells), 0.0)
 
 
 def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[str]:

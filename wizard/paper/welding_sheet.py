@@ -16,7 +16,7 @@ from rules.measure.said import in_units
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, ChecklistLine, Marks, checklist, kept_marks
 from rules.shop.holds import HOLDS
-from rules.shop.layout import ANGLE_TOLERANCE, LENGTH_TOLERANCE, PLACES, LayoutFigure, target
+from rules.shop.layout import ANGLE_TOLERANCE, FIXTURE, LENGTH_TOLERANCE, LayoutFigure, target
 from rules.shop.weld_map import START_AND_STOP, Joint, in_common, joints, order_of_runs
 from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, MACHINED_AFTER, VISUAL, least_legs
 from wizard.paper.checklist_text import VEHICLE
@@ -221,19 +221,10 @@ class _Sheet:
         lengths, angles = LENGTH_TOLERANCE[judged.shown_in], ANGLE_TOLERANCE
         flow.paragraph(f"Lengths {lengths}, angles {angles} (trade custom), from hub face and wheel-centre line only.")
         rows: list[tuple[str, ...]] = []
-        for place in PLACES:
-            if place.name in _SHORT or place.again:
-                words = _SHORT.get(place.name) or place.again
-                rows.append(
-                    (
-                        words,
-                        self._target(place),
-                        "",
-                        "",
-                        *self._measured("hold", place),
-                        *self._measured("after", place),
-                    )
-                )
+        for place in FIXTURE:
+            words = _SHORT.get(place.name) or place.again
+            tacked, welded = self._measured("hold", place), self._measured("after", place)
+            rows.append((words, self._target(place), "", "", *tacked, *welded))
         tie_rod = [line for line in self.lines.values() if line.id.startswith("hand-over.tie-rod")]
         rows += [(line.text, line.target, *[""] * 6) for line in tie_rod]
         heading = ("What", "Target", "Set L", "Set R", "Tack L", "Tack R", "Weld L", "Weld R")

@@ -111,7 +111,8 @@ def of_views(judged: Judged, side: Side, views: LeftViews) -> Drawing:
     size = (
         PaperBox(0.0, 0.0, frame.width + 2 * _EDGE, frame.height + 2 * _EDGE) if items else PaperBox(0.0, 0.0, 0.0, 0.0)
     )
-    return Drawing(side, views.extent, placed, size, title_block(judged))
+    said = [item.text for item in items if isinstance(item, PaperWords)]
+    return Drawing(side, views.extent, placed, size, title_block(judged, said))
 
 
 def _heading(frame: PaperBox, shift: float, side: Side, words: str, left: str, right: str) -> list[PaperItem]:

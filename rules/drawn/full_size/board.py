@@ -8,7 +8,7 @@ or left side, read from below or from the right.
 from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
-from math import atan, atan2, ceil, cos, degrees, floor, hypot, radians, sin
+from math import atan, atan2, ceil, cos, degrees, dist, floor, hypot, inf, radians, sin
 
 from rules.drawn.full_size.places import (
     ARROW,
@@ -16,8 +16,8 @@ from rules.drawn.full_size.places import (
     Corners,
     Segment,
     crossed,
+    crossed_by,
     crossing,
-    meet,
     on_line,
     round_about,
     spokes,
@@ -26,11 +26,13 @@ from rules.drawn.full_size.shapes import (
     HEADING,
     Align,
     PaperArc,
+    PaperBox,
     PaperCircle,
     PaperItem,
     PaperWords,
     Pen,
     Stroke,
+    bounds,
     corners,
     points_on,
 )
@@ -43,6 +45,12 @@ _OVERRUN = 1.5
 _GAP = 1.5
 """mm between a feature and its projection line."""
 _CLEAR = 0.5
+_LABEL_CLEAR = 1.0
+"""mm kept free round words, and round a label, so that it is taken for no line's but that of its own leader."""
+_EDGE_CROSSED, _FINE_CROSSED = 60.0, 15.0
+"""mm by which a leader line may be longer to cross one edge less, or one dimension or leader line less."""
+_HIGHER, _WIDER = 3.0, 0.3
+"""The same for each mm by which words make the drawing higher or wider: pages are cut between rows of it."""
 _PATIENCE = 60
 """Places tried for a tidier leader line once a clear place is found: over three rounds of the circle."""
 BALLOON, _DOT = 3.4, 0.5
@@ -60,6 +68,7 @@ class Board:
         self._rooms: list[Corners] = []
         self._lines: list[Segment] = []
         self._edges: list[Segment] = []
+        self._fine: list[Segment] = []
         self._waiting: list[tuple[str, tuple[Point, Point], bool]] = []
         self._balloons: list[tuple[str, Point, bool]] = []
 
@@ -176,15 +185,19 @@ class Board:
             self.arrowhead(arc[0], atan2(arc[0][1] - arc[1][1], arc[0][0] - arc[1][0]))
         self.label(arc[steps // 2], text)
 
+    def _fine_line(self, start: Point, end: Point) -> None:
+        """A dimension, projection or leader line."""
+        self.line(start, end, pen="thin")
+        self._fine.append((*start, *end))
+
     def _projection(self, feature: Point, to: Point) -> None:
         length = hypot(to[0] - feature[0], to[1] - feature[1])
         if length < _GAP:
             return
         across, up = (to[0] - feature[0]) / length, (to[1] - feature[1]) / length
-        self.line(
+        self._fine_line(
             (feature[0] + _GAP * across, feature[1] + _GAP * up),
             (to[0] + _OVERRUN * across, to[1] + _OVERRUN * up),
-            pen="thin",
         )
 
     def _dimension(self, start: Point, end: Point, text: str) -> None:
@@ -196,7 +209,7 @@ class Board:
             return
         reach = TAIL if outside else 0.0
         tails = (-reach * cos(turn), -reach * sin(turn))
-        self.line((start[0] + tails[0], start[1] + tails[1]), (end[0] - tails[0], end[1] - tails[1]), pen="thin")
+        self._fine_line((start[0] + tails[0], start[1] + tails[1]), (end[0] - tails[0], end[1] - tails[1]))
         self.arrowhead(start, turn if outside else turn + radians(180))
         self.arrowhead(end, turn + radians(180) if outside else turn)
         self._waiting.append((text, (start, end), outside))
@@ -238,39 +251,51 @@ class Board:
         self._put_led(_broken_through(words), run)
 
     def _settle_label(self, text: str, feature: Point) -> None:
-        best, patience = None, _PATIENCE
-        for words, elbow in round_about(text, feature):
-            if self._is_clear(words) and not self._crosses_words((*feature, *elbow)):
-                best = best or (words, elbow)
-                # Better still is a leader line that crosses no edge on its way.
-                if not self._crosses_edges(feature, elbow):
-                    best = words, elbow
-                    break
-            patience -= best is not None
-            if not patience:
-                break
-        if best is None:
+        room = bounds(self.shapes)
+        places = (self._label_place(text, feature, clearance, room) for clearance in (_LABEL_CLEAR, _CLEAR))
+        found = next((place for place in places if place), None)
+        if found is None:
             words, elbow = next(round_about(text, feature))
-            best = _broken_through(words), elbow
-        words, elbow = best
-        self._put_led(words, (feature, elbow))
+            found = _broken_through(words), elbow
+        self._put_led(found[0], (feature, found[1]))
+
+    def _label_place(
+        self, text: str, feature: Point, clearance: float, room: PaperBox
+    ) -> tuple[PaperWords, Point] | None:
+        """The nearest place at which nothing crosses words, and their leader no words and few lines.
+
+        Words outside the room that the shapes fill make the drawing larger, so that counts too.
+        """
+        best, least, patience = None, inf, _PATIENCE
+        for words, elbow in round_about(text, feature):
+            if dist(feature, elbow) >= least or not patience:
+                break
+            if self._is_clear(words, clearance) and not self._crosses_words((*feature, *elbow)):
+                counts = self._against(feature, elbow, least) + _larger(words.box, room)
+                if counts < least:
+                    best, least = (words, elbow), counts
+            patience -= best is not None
+        return best
 
     def _settle_balloon(self, text: str, feature: Point, *, on_edge: bool) -> None:
-        """At the nearest place at which nothing crosses it and its leader crosses no words and as few edges as can be."""
-        found = []
-        for near, (angle, elbow) in enumerate(spokes(feature)):
+        """At the nearest place at which nothing crosses it, and its leader no words and few lines."""
+        best, least, patience = None, inf, _PATIENCE
+        for angle, elbow in spokes(feature):
+            if dist(feature, elbow) >= least or not patience:
+                break
             x, y = elbow[0] + BALLOON * cos(angle), elbow[1] + BALLOON * sin(angle)
             reach = BALLOON + _CLEAR
             room = ((x - reach, y - reach), (x + reach, y - reach), (x + reach, y + reach), (x - reach, y + reach))
             if not crossed(room, self._lines) and not self._crosses_words((*feature, *elbow)):
-                found.append((self._crosses_edges(feature, elbow), near, angle, elbow, (x, y)))
-                if not found[-1][0] or len(found) > _PATIENCE:
-                    break
-        if not found:
+                counts = self._against(feature, elbow, least)
+                if counts < least:
+                    best, least = (angle, elbow, (x, y)), counts
+                patience -= 1
+        if best is None:
             self._settle_label(text, feature)
             return
-        *_, angle, elbow, centre = min(found)
-        self.line(feature, elbow, pen="thin")
+        angle, elbow, centre = best
+        self._fine_line(feature, elbow)
         if on_edge:
             self.arrowhead(feature, angle + radians(180))
         else:
@@ -283,7 +308,7 @@ class Board:
     def _put_led(self, words: PaperWords, led: tuple[Point, Point] | None) -> None:
         """Words with the line that belongs to them alone."""
         if led is not None:
-            self.line(*led, pen="thin")
+            self._fine_line(*led)
             words = replace(words, led=led)
         self._put(words)
 
@@ -293,8 +318,8 @@ class Board:
         self._rooms.append(room)
         self._lines += [(*one, *three), (*two, *four), (*one, *two), (*two, *three), (*three, *four), (*four, *one)]
 
-    def _is_clear(self, words: PaperWords) -> bool:
-        number = crossing(corners(words, _CLEAR), self._lines)
+    def _is_clear(self, words: PaperWords, clearance: float = _CLEAR) -> bool:
+        number = crossing(corners(words, clearance), self._lines)
         if number is None:
             return True
         # What is in the way of one place is mostly in the way of the next, so it is asked first there.
@@ -304,12 +329,33 @@ class Board:
     def _crosses_words(self, line: Segment) -> bool:
         return any(crossed(room, (line,)) for room in self._rooms)
 
-    def _crosses_edges(self, feature: Point, elbow: Point) -> bool:
-        # A leader starts on an edge, so its first bit does not count.
-        length = hypot(elbow[0] - feature[0], elbow[1] - feature[1])
+    def _against(self, feature: Point, elbow: Point, enough: float) -> float:
+        """What counts against a leader line, in mm: how long it is, and what it crosses. No more is counted than is enough."""
+        # It starts on an edge, and often on a dimension's arc, so its first bit does not count.
+        length = dist(feature, elbow)
         share = min(1.0, 1.5 / length)
         start = (feature[0] + share * (elbow[0] - feature[0]), feature[1] + share * (elbow[1] - feature[1]))
-        return any(meet(start, elbow, edge) for edge in self._edges)
+        counts = length
+        for lines, each in ((self._edges, _EDGE_CROSSED), (self._fine, _FINE_CROSSED)):
+            for _ in crossed_by(start, elbow, lines):
+                counts += each
+                if counts >= enough:
+                    return counts
+        return counts
+
+
+def _larger(words: PaperBox, room: PaperBox) -> float:
+    """What it counts against words that they stand out of a room; nothing of a room that nothing fills yet."""
+    if not room.height:
+        return 0.0
+    higher, wider = (
+        max(0.0, low - lower, upper - high)
+        for low, lower, upper, high in (
+            (room.bottom, words.bottom, words.top, room.top),
+            (room.left, words.left, words.right, room.right),
+        )
+    )
+    return _HIGHER * higher + _WIDER * wider
 
 
 def _broken_through(words: PaperWords) -> PaperWords:

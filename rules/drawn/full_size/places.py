@@ -32,6 +32,21 @@ def meet(start: Point, end: Point, edge: Segment) -> bool:
     return (across * (ay - y1) - up * (ax - x1)) * (across * (by - y1) - up * (bx - x1)) < 0
 
 
+def crossed_by(start: Point, end: Point, edges: Iterable[Segment]) -> Iterator[Segment]:
+    """Those of these straight lines that a straight line crosses."""
+    (ax, ay), (bx, by) = start, end
+    left, right = (ax, bx) if ax < bx else (bx, ax)
+    bottom, top = (ay, by) if ay < by else (by, ay)
+    for edge in edges:
+        x1, y1, x2, y2 = edge
+        if (x1 < left and x2 < left) or (x1 > right and x2 > right):
+            continue
+        if (y1 < bottom and y2 < bottom) or (y1 > top and y2 > top):
+            continue
+        if meet(start, end, edge):
+            yield edge
+
+
 def crossed(room: Corners, lines: Iterable[Segment]) -> bool:
     """Whether any of these straight lines has a part inside a (turned) rectangle."""
     return crossing(room, lines) is not None

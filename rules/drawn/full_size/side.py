@@ -5,7 +5,7 @@ the left. Nothing is worked out here, and what the sheet does not know is not dr
 """
 
 from dataclasses import dataclass, field
-from math import cos, degrees, hypot, radians, sin, tan
+from math import cos, degrees, dist, hypot, radians, sin, tan
 
 from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.full_size.board import Board
@@ -159,10 +159,19 @@ def _pilot(pilot_diameter: Size, *, view: _Side) -> None:
 
 
 @reads
-def _studs(hub_bolt_circle: BoltCircle, *, view: _Side) -> None:
+def _studs(hub_bolt_circle: BoltCircle, hub_bolts_stand: BoltPlaces | None, *, view: _Side) -> None:
     radius, size = hub_bolt_circle.diameter / 2, hub_bolt_circle.across
     view.board.circle((0.0, 0.0), radius, pen="centre")
-    view.board.label(_at(radius, -40), f"studs, {hub_bolt_circle.count} on ø {size}")
+    holes = [(-ahead, up) for ahead, up in hub_bolts_stand.places] if hub_bolts_stand else []
+    places = [_at(radius, -angle) for angle in _STUDS_AT]
+    clear = (place for place in places if all(dist(place, hole) > _OFF_A_HOLE for hole in holes))
+    view.board.label(next(clear, places[0]), f"studs, {hub_bolt_circle.count} on ø {size}")
+
+
+_STUDS_AT = (40, 25, 60, 75, 10)
+"""Degrees below level at which the studs' circle is named, the usual place first."""
+_OFF_A_HOLE = 20.0
+"""mm from a hub bolt's middle within which a leader line would be taken for the bolt's."""
 
 
 @reads

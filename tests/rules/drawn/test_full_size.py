@@ -315,6 +315,46 @@ def test_the_plates_size_stands_beside_its_outline() -> None:
     assert "plate 5 in wide, 12 in high" in texts(side_layout(judged, "right", "upright").items)
 
 
+@pytest.mark.parametrize("extent", ["upright", "whole"])
+@pytest.mark.parametrize(
+    "name", ["scree_ox_strength", "fell_badger_finished_metric", "pond_newt_finished", "dune_wren_half_done"]
+)
+def test_a_figure_stands_on_a_view_or_beside_the_drawing_and_none_is_lost(name: str, extent: Extent) -> None:
+    judged = judged_document(sample(name))
+    drawing = full_size(judged, "right", extent)
+    on_views, beside = texts(drawing.items), dict(drawing.block.figures)
+    for words, figure in title_block(judged).figures:
+        exact = figure.split(" (")[-1].split(")")[0]
+        exact = " ".join(exact.split()[:3] if "/" in exact else exact.split()[:2])
+        assert beside.get(words) == figure or any(exact in text for text in on_views), words
+
+
+def test_what_a_view_says_is_not_said_again_beside_it() -> None:
+    """On this sample: lower pivot 5.478 in inboard, 4.9 in below and 0.507 in ahead; no view reaches the ground."""
+    judged = judged_document(sample("scree_ox_strength"))
+    upright, whole = (dict(full_size(judged, "left", extent).block.figures) for extent in ("upright", "whole"))
+    for words in (
+        "Hub face to lower pivot",
+        "Wheel-centre line to lower pivot",
+        "Wheel centre to lower pivot, fore and aft",
+        "Hub face to tyre centre plane",
+        "Pivot spacing along axis",
+        "Rim diameter, bead seats",
+        "Wheel, lip to lip",
+        "Rotor thickness as used",
+        "Barrel inside diameter",
+    ):
+        assert words not in upright and words not in whole, words
+    assert "Mechanical trail" in upright and "Mechanical trail" not in whole
+    assert "True lean of the axis from plumb" in upright and "True lean of the axis from plumb" in whole
+
+
+def test_a_figure_that_rests_on_an_estimate_is_told_with_what_to_measure_though_a_view_has_it() -> None:
+    judged = judged_document(sample("dune_wren_half_done"))
+    beside = dict(full_size(judged, "left").block.figures)
+    assert "estimate - measure" in beside["Barrel inside diameter"]
+
+
 def test_an_empty_sheet_draws_nothing_and_lists_what_is_missing() -> None:
     drawing = full_size(judged_document({}), "left", "whole")
     assert not drawing.items

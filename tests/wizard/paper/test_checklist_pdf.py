@@ -10,6 +10,8 @@ from rules.shop.checklist import checklist
 from sample_sheets import document as sample_document
 from tests.support.paper_reading import document, is_black_and_white, judged, letter_sizes, on_paper, pages, squeezed
 from wizard.paper.checklist_pdf import checklist_pdf
+from wizard.paper.motion_sheet import motion_sheet_pdf
+from wizard.paper.welding_sheet import welding_sheet_pdf
 
 
 def printed(sheet: dict[str, Any], paper: str = "a4") -> bytes:
@@ -146,3 +148,50 @@ def test_an_empty_sheet_prints() -> None:
 
 def test_the_same_sheet_gives_the_same_bytes() -> None:
     assert printed(document()) == printed(document())
+
+
+def test_the_builders_list_has_no_figure_that_the_welding_sheet_the_motion_sheet_or_the_helpers_list_has() -> None:
+    """On this sample: lower pivot 5.478 in from the hub face, 9.9 in apart, 10.5 deg; a lower arm's leg of 21.501 in."""
+    sheet = sample_document("scree_ox_strength")
+    result = judged(sheet)
+    builders, helpers = (
+        " ".join(pages(checklist_pdf(result, sheet, "letter", part))) for part in ("builder", "helper")
+    )
+    welders, aligners = (" ".join(pages(made)) for made in (welding_sheet_pdf(result, sheet), motion_sheet_pdf(result)))
+    for figure in ("5.478 in", "7.273 in", "4.783 in", "0.507 in", "9.9 in", "10.5 deg", "8.4 in inboard"):
+        assert figure not in builders and figure in welders, figure
+    for figure in ("17.627 in", "14.877 in", "21.501 in"):
+        assert figure not in builders and figure in aligners, figure
+    for words in ("Caliper to barrel", "HOLD 5", "First drive"):
+        assert words not in builders and words in helpers, words
+    for words in ("Parts in hand", "Pilot diameter", "Settle before cutting", "2.228 in", "True lean from plumb",
+                  "Written in by the builder"):  # fmt: skip
+        assert words in builders and words not in helpers, words
+
+
+def test_every_line_is_on_one_of_the_folders_lists_or_sheets() -> None:
+    """Between them the builder's and the helper's list hold every section, whatever else they leave to a sheet."""
+    sheet = document()
+    result = judged(sheet)
+    either = " ".join(
+        words for part in ("builder", "helper") for words in pages(checklist_pdf(result, sheet, "letter", part))
+    )
+    for section in {line.section for line in checklist(result)}:
+        assert section in either, section
+
+
+def test_what_somebody_wrote_is_on_the_builders_list_though_another_paper_has_the_figure() -> None:
+    sheet = sample_document("scree_ox_strength")
+    sheet["checklist"] = [
+        {"id": "layout.pivot-spacing", "left": True, "left_measured": "9 29/32", "target": "9 29/32 in (9.9 in)"}
+    ]
+    words = " ".join(pages(checklist_pdf(judged(sheet), sheet, "letter", "builder")))
+    assert "Pivot spacing along axis" in words and "9.9 in" in words
+
+
+def test_a_figure_that_is_missing_stands_on_the_builders_list_with_what_it_waits_for() -> None:
+    sheet = document()
+    del sheet["rotor"]["hat_thickness"]
+    words = squeezed(" ".join(pages(checklist_pdf(judged(sheet), sheet, "letter", "builder"))))
+    assert squeezed("Lower pivot centre from hub face") in words.replace("center", "centre")
+    assert squeezed("not worked out: needs hat thickness") in words

@@ -8,7 +8,13 @@ from tests.support.paper_reading import document, judged, pages, squeezed
 from wizard.paper.first_page import first_page_pdf
 from wizard.paper.folder import _files
 
-NAMES = ["welding_sheet.pdf", "checklist_helper.pdf", "drawing_left.pdf", "checklist.pdf", "hub_plate_left_in.dxf"]
+NAMES = [
+    "welding_sheet.pdf",
+    "checklist_helper.pdf",
+    "drawing_left.pdf",
+    "checklist_builder.pdf",
+    "hub_plate_left_in.dxf",
+]
 
 
 @pytest.mark.parametrize("name", ["dune_wren_finished", "scree_ox_strength", "dune_wren_half_done"])

@@ -23,7 +23,7 @@ from wizard.paper.papers import paper_size
 
 PAPERS = {
     "first_page.pdf", "fixture.pdf", "general_arrangement.pdf", "part_sheets.pdf", "welding_sheet.pdf",
-    "checklist_helper.pdf", "checklist.pdf", "checklist.txt", "checklist.md", "drawing_left.pdf", "drawing_left.svg",
+    "checklist_helper.pdf", "checklist_builder.pdf", "checklist.txt", "checklist.md", "drawing_left.pdf", "drawing_left.svg",
     "drawing_right.pdf", "drawing_right.svg",
 }  # fmt: skip
 FIXTURE = ("fixture_base", "fixture_post_1", "fixture_post_2", "fixture_foot")
@@ -89,7 +89,7 @@ def test_everything_is_written_and_returned(tmp_path: Path) -> None:
     assert names(folder) == PAPERS | CUT | {LIST}
     assert (folder / "drawing_left.pdf").read_bytes() == b"a4 left"
     assert (folder / "drawing_right.svg").read_text() == "<svg>right</svg>"
-    assert (folder / "checklist.pdf").read_bytes() == stand_in(document(), "a4")
+    assert (folder / "checklist_builder.pdf").read_bytes() == stand_in(document(), "a4")
     assert (folder / "checklist.txt").read_text("utf-8").startswith("SHOP CHECKLIST")
 
 

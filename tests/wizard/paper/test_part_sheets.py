@@ -80,3 +80,14 @@ def test_a_wheel_is_asked_for_in_inches_on_a_metric_sheet_too() -> None:
     """17 in by 7.5 in as it is stamped; 431.8 mm by 190.5 mm is nothing that a counter sells."""
     said = " ".join(pages(part_sheets_pdf(judged(whole("fell_badger_finished_metric"))))[0].split())
     assert "17 in x 7 1/2 in" in said and "431.8" not in said
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4"])
+@pytest.mark.parametrize(("name", "scale"), [("scree_ox_strength", "1:3"), ("dune_wren_finished", "1:2.5")])
+def test_the_plate_is_drawn_as_large_as_the_page_allows(name: str, scale: str, paper: str) -> None:
+    """Letter on its side leaves 216 - 2 x 13 = 190 mm less head, foot and three lines. 14 3/8 in at 1:3 is 122 mm and 11 3/4 in
+    at 1:2.5 119 mm, with two dimension lines of some 11 mm; at 1:2.5 the first would be 146 mm, and the second at 1:2 149."""
+    (words,) = (page for page in pages(part_sheets_pdf(judged(whole(name)), paper)) if "Part sheet 1:" in page)
+    assert f"Drawn reduced {scale};" in words
+    for place in ("P1", "P2", "hub bolt hole", "Measured L", "mirror image"):
+        assert place in words

@@ -100,6 +100,21 @@ def test_line_breaks_are_kept() -> None:
     assert wrap("one\n\ntwo", 60) == ["one", "", "two"]
 
 
+@pytest.mark.parametrize(
+    "together",
+    ["3 9/16 in", "1.125 in", "Checked ________", "+/- 1/64 in", "+0.010 / -0 in", "150 mm", "6 deg", "18 %"],
+)
+def test_a_figure_keeps_its_fraction_and_unit_and_a_blank_its_word(together: str) -> None:
+    text = f"so much and no more {together} beside it"
+    for width in range(40, 90):
+        lines = wrap(text, width)
+        assert " ".join(lines) == text
+        assert any(together in line for line in lines), lines
+    narrow = wrap(together, 8)  # where there is no room for it on one line it is broken like other words
+    assert len(narrow) > 1 and " ".join(narrow).replace(" ", "") == together.replace(" ", "")
+    assert all(text_width(line) <= 8 for line in narrow)
+
+
 def test_a_shortened_line_says_so() -> None:
     assert shortened("short", 60) == "short"
     cut = shortened("a very long title " * 20, 60)

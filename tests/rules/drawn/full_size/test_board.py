@@ -10,7 +10,7 @@ import pytest
 
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.places import crossed
-from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords, Stroke, words_width
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords, Stroke, bounds, words_width
 from rules.drawn.patches import Patch
 from rules.measure.outline import Point
 
@@ -209,3 +209,40 @@ def test_a_label_takes_the_first_clear_place_7_mm_off_at_30_degrees() -> None:
     (label,) = words(board)
     assert label.at == pytest.approx((7 * sqrt(3) / 2 + 0.8, 3.5)) and label.align == "left"
     assert strokes(board) == [near([(0.0, 0.0), (7 * sqrt(3) / 2, 3.5)])]
+
+
+def test_a_leader_line_goes_round_a_hole_and_round_a_projection_line() -> None:
+    """At 30 degrees the first place is 7 mm off; a hole of 1.5 mm radius lies in its way, 5 mm off."""
+    board = Board()
+    hole = (5 * sqrt(3) / 2, 2.5)
+    board.circle(hole, 1.5)
+    board.label((0.0, 0.0), "word")
+    board.settle()
+    ((x1, y1), (x2, y2)) = words(board)[0].led
+    steps = [(x1 + (x2 - x1) * step / 100, y1 + (y2 - y1) * step / 100) for step in range(101)]
+    assert min(hypot(x - hole[0], y - hole[1]) for x, y in steps) > 1.5
+    board = Board()
+    board.across((3.0, -20.0), (60.0, -20.0), 20.0, "57")  # its projection line stands at x = 3
+    board.label((0.0, 0.0), "word")
+    board.settle()
+    label = next(one for one in words(board) if one.text == "word")
+    assert max(x for x, _ in label.led) < 3.0
+
+
+def test_a_label_keeps_off_a_line_that_its_leader_would_end_on() -> None:
+    """The first place ends 6.06 mm to the right: words there would be read as those of an edge that stands at 6.2."""
+    board = Board()
+    board.line((6.2, 2.0), (6.2, 5.0), pen="thin")
+    board.label((0.0, 0.0), "word")
+    board.settle()
+    (label,) = words(board)
+    assert label.at[0] < 5.2 or not 1.0 < label.at[1] < 6.0
+
+
+def test_a_label_makes_no_drawing_higher_that_has_room_beside() -> None:
+    """An upright edge 40 mm high: a label at its upper end stands beside it, where a little of it would stand out above."""
+    board = Board()
+    board.line((0.0, -40.0), (0.0, 0.0))
+    board.label((0.0, 0.0), "word")
+    board.settle()
+    assert bounds(board.items).top < 1e-6
