@@ -6,7 +6,7 @@ from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, r
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
-from rules.measure.closeness import reaches, within
+from rules.measure.closeness import more_than, reaches, within
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton
 from rules.sheet.confirmed import Confirmed
@@ -148,7 +148,7 @@ def spoke_room_inside_wheel(
     limits=AtMost("1", 0.82, 0.95),
     good="up to {good} of the bolt circle",
     watch="{good} to {watch}",
-    stop="more: no metal is left beside the studs",
+    stop="more, or so wide that it reaches the studs' holes: no metal is left beside the studs",
     source=PRACTICE,
     grade="common practice",
     each=(
@@ -158,12 +158,23 @@ def spoke_room_inside_wheel(
     ),
 )
 def inside_bolt_circle(
-    part_hole: Mm, part_bolt_circle: BoltCircle, confirmed: Confirmed, part: str, hole: str, limits: AtMost
+    part_hole: Mm,
+    part_bolt_circle: BoltCircle,
+    stud_thread: Thread | None,
+    confirmed: Confirmed,
+    part: str,
+    hole: str,
+    limits: AtMost,
 ) -> Judgement:
-    """{Part} {called} against the circle of the studs round it."""
+    """{Part} {called} against the circle of the studs round it, and against the studs themselves."""
     figures = {"circle": (part_bolt_circle.diameter, "mm")}
     text = "{Part} {called} is {part_hole}, its bolt circle {circle}: the studs stand round the hole."
     verdict = limits.verdict(part_hole / part_bolt_circle.diameter)
+    if verdict != "stop" and stud_thread is not None:
+        left = (part_bolt_circle.diameter - stud_thread.diameter - part_hole) / 2
+        if not more_than(left, 0.0):
+            text = f"{text} It reaches into the {stud_thread.text} studs by {{into}}: no metal is left between them."
+            return Judgement("stop", text, "Measure both again.", {**figures, "into": (-left, "mm")})
     if verdict == "good":
         return Judgement("good", text, figures=figures)
     if verdict == "watch":

@@ -50,7 +50,7 @@ upper-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
-corner-below-half: 1000 | 170 330 | 160 20 340 490 | 10 500
+corner-below-half: 1000 | 170 330 | 160 80 340 490 | 79 500
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
 tie-rod-across: -100 | -72 -142 | -71 -143 |
