@@ -172,14 +172,13 @@ def rack_way(steered_front: FrontEnd, rack_moves: RackMoves | None) -> Judgement
     limits=AtLeast("1", 1.5, 1.0),
     good="{good} diameters or more at each end",
     watch="down to {watch}",
-    stop="less than {watch}, more than the end has, or ends that meet in the tube",
+    stop="less than {watch}, or more than the end has",
     source=sources.COMMON_PRACTICE.saying(
         "one to one and a half diameters in steel; more where it is screwed into aluminium"
     ),
 )
 def tie_rod_threads(
     tie_rod_threads_share: Ratio,
-    tie_rod_tube_cut: Mm | None,
     tie_rod_threads_in: Mm | None,
     tie_rod_outer_shank: Mm | None,
     tie_rod_inner_shank: Mm | None,
@@ -202,12 +201,6 @@ def tie_rod_threads(
             )
     verdict = limits.verdict(tie_rod_threads_share)
     text = "Each end is screwed in {tie_rod_threads_share} diameters of its thread"
-    if tie_rod_tube_cut is not None and more_than(2 * tie_rod_threads_in, tie_rod_tube_cut):
-        figures = {"over": (2 * tie_rod_threads_in - tie_rod_tube_cut, "mm")}
-        text = "The two ends alone are {over} longer than the tie rod: they meet before {tie_rod_threads_in} of each are in."
-        return Judgement(
-            "stop", text, "Shorter ends, or measure each again from its ball to the end of its thread.", figures
-        )
     if verdict == "good":
         return Judgement(verdict, f"{text}.")
     return Judgement(verdict, f"{text}; {{wanted}} are wanted.", "Screw them in further: a shorter gap, a longer tube.",
