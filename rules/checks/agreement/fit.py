@@ -47,6 +47,8 @@ LENGTHS = (
       usual=(1.2, 2.3), never=(1.0, 5.0), why="the bolts stand outside the hub's body, in the ears round it"),
     T("shoulder-and-pilot", "Stub shaft's shoulder and pilot", "hub.shoulder_diameter", "hub.pilot_diameter",
       usual=(0.38, 0.75), never=(0.15, 1.2), why="the shoulder bears on the bearing's inner ring, inside the hub's body"),
+    T("shoulder-inside-body", "Stub shaft's shoulder and hub body", "hub.shoulder_diameter", "hub.body_diameter",
+      usual=(0.36, 0.85), never=(0.1, 0.98), why="the shaft's shoulder bears on the bearing inside the hub's body"),
     T("shaft-behind-hub-and-body", "Stub shaft and hub body", "hub.shoulder_length", "hub.body_length",
       usual=(0.2, 0.39), why="a shaft stands out behind its hub by a fifth to two fifths of the hub's length"),
     T("rows-in-hub", "Bearing rows and hub", "hub.row_spread", "hub.flange_to_mount_face",

@@ -29,6 +29,7 @@ bracket-holes-and-caliper: 100 | 35 102 | 34 10 103 120 | 9 121
 bearing-before-mount-face: 100 | 39 77 | 38 78 |
 hub-bolts-on-circle: 100 | 98 102 | 97 90 103 110 | 89 111
 hub-bolts-round-body: 100 | 120 230 | 119 100 231 500 | 99 501
+shoulder-inside-body: 100 | 36 85 | 35 10 86 98 | 9 99
 shoulder-and-pilot: 100 | 38 75 | 37 15 76 120 | 14 121
 shaft-behind-hub-and-body: 100 | 20 39 | 19 40 |
 hub-bolts-square: 100 | 75 145 | 74 15 146 700 | 14 701
