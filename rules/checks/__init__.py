@@ -147,3 +147,10 @@ COMPARES: frozenset[str] = frozenset(
     for one in function.declared  # type: ignore[attr-defined]
 )
 """The checks that compare entries with each other, and do not judge a part."""
+FIRST: frozenset[str] = COMPARES | {
+    one.name
+    for module in (steering_axis, arm_pivots)
+    for function in _checks_of(module)
+    for one in function.declared  # type: ignore[attr-defined]
+}
+"""The checks whose stop says that entries cannot be so, or that axis or arms cannot: any other stop may only follow from it."""

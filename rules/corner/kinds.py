@@ -6,6 +6,9 @@ from typing import NamedTuple
 from rules.corner.part import Part
 from rules.graph.bands import AtLeast, Limits
 from rules.measure.quantity import Units
+from rules.solids.gap import Solid, gap
+from rules.solids.pieces import Hull
+from rules.solids.shapes import Rod
 
 
 class Band(NamedTuple):
@@ -70,7 +73,11 @@ class Touching(NamedTuple):
     why: str
 
 
-HUB_STANDS = ("hub body", "hub mounting flange", "hub bolts")
+HUB_STANDS = ("hub body", "hub mounting flange")
+FRAMES = ("frame at the upper arm", "frame at the lower arm")
+CARRIED = "the frame carries it"
+MOUNT = 100.0
+"""mm from the shock's end to the frame's tube, within which that tube carries it. Common practice, no source."""
 HUB_TURNS = ("hub flange", "stud heads", "stub shaft")
 BY_DESIGN = (
     Touching(HUB_TURNS, HUB_STANDS, "the hub is one unit as bought; its maker left the room inside it"),
@@ -93,7 +100,7 @@ BY_DESIGN = (
     Touching(("tie-rod end", "tie rod"), ("steering arm",), "the tie rod is bolted to it"),
     Touching(("tie rod",), ("rack or relay",), "the tie rod hangs on it"),
     Touching(
-        ("frame at the upper arm", "frame at the lower arm"), ("shock", "rack or relay"), "the frame carries them"
+        FRAMES, ("rack or relay",), CARRIED
     ),
 )  # fmt: skip
 _WHY = {
@@ -105,7 +112,20 @@ _WHY = {
 
 
 def by_design(one: Part, other: Part) -> str:
-    """Why two parts touch, where they are made to; else empty."""
+    """Why two parts touch, where they are made to; else empty.
+
+    A shock hangs on the frame's tube that its end is at. Any other tube of the frame it has to pass.
+    """
     if one.stands_on == other.name or other.stands_on == one.name:
         return "it stands on it"
+    shock, frame = (one, other) if one.name == "shock" else (other, one)
+    if shock.name == "shock" and frame.name in FRAMES:
+        return CARRIED if _hangs_on(shock, frame) else ""
     return _WHY.get(frozenset((one.name, other.name)), "")
+
+
+def _hangs_on(shock: Part, frame: Part) -> bool:
+    """Whether the first end of the shock's bar, the one on the frame, is at this tube of it."""
+    (bar,) = shock.shapes
+    assert isinstance(bar, Rod)
+    return gap(Solid.of((Hull((bar.start,)),)), frame.solid).distance <= MOUNT

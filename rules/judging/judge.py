@@ -5,7 +5,7 @@ from collections.abc import Container, Iterable
 from dataclasses import dataclass, replace
 from functools import cache
 
-from rules.checks import GROUP_OF
+from rules.checks import FIRST, GROUP_OF
 from rules.graph.declare import CheckNote
 from rules.graph.engine import Graph
 from rules.graph.node import Node
@@ -106,12 +106,16 @@ def judge(
     return Judged(sheet, worked, tuple(findings), missing, groups, verdict, units)
 
 
-def _order(finding: Finding, graph: Graph, worked: Worked) -> tuple[int, bool, int, int]:
-    """Worst first; what could not be judged at all after what was, for its cause is likely there; then by step. Of the stops of
-    a step first what rests on the fewest entries: the rest often follows from that."""
+def _order(finding: Finding, graph: Graph, worked: Worked) -> tuple[int, bool, bool, int, int]:
+    """Worst first; what could not be judged at all after what was, for its cause is likely there; then by step.
+
+    Of the stops first those that say what cannot be entered so, for the rest may only follow from them; of the stops of a
+    step first what rests on the fewest entries.
+    """
     failed, stop = finding.check in worked.broken, finding.verdict == "stop"
+    follows = stop and not failed and finding.check not in FIRST
     rests_on = len(graph.needs(finding.check)) if stop else 0
-    return WORST_FIRST.index(finding.verdict), failed, _STEP_ORDER[finding.step], rests_on
+    return WORST_FIRST.index(finding.verdict), failed, follows, _STEP_ORDER[finding.step], rests_on
 
 
 def _cause_and_what_follows(findings: list[Finding], graph: Graph, worked: Worked, units: Units) -> list[Finding]:

@@ -8,8 +8,9 @@ from rules.measure.closeness import more_than
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.said import Figures, capital
 from rules.measure.units import Kg, Mm
+from rules.sheet.bolts import JointSide
 from rules.sheet.confirmed import Confirmed
-from rules.sheet.pivots import PivotKind
+from rules.sheet.pivots import PivotKind, Shear
 from rules.sheet.wheel import NutSeat
 from rules.strength.threads import stress_area
 from rules.tables import sources
@@ -216,3 +217,26 @@ def housing_round_bolt(
     if verdict == "watch":
         return odd(text, f"pivots.{which}_radius", confirmed)
     return impossible(text)
+
+
+@check(
+    "{which}-side-and-shear",
+    step="bolts",
+    title="{Which} lug's side and shear",
+    good="one side is named where the joint is held on one",
+    watch="one side is named of a bolt that is said to be held on both",
+    source=sources.GEOMETRY,
+    grade="common practice",
+    each=({"which": "upper"}, {"which": "lower"}),
+)
+def side_and_shear(which_side: JointSide | None, which_shear: Shear | None, which: str) -> Judgement:
+    """A bolt held on both sides has no one side for its lug. Which of the two is true halves or doubles what its bolt bears."""
+    if which_side is None or which_shear is None:
+        raise DoesNotApply("no side of a single lug or stud is entered")
+    if which_shear == "single":
+        return Judgement("good", f"The {which} lug or stud stands {which_side}, on one side.")
+    return Judgement(
+        "watch",
+        f"The {which} pivot bolt is said to be held on both sides, and its lug or stud to stand {which_side}.",
+        "Put down single shear if there is one lug only; else empty the side.",
+    )

@@ -6,7 +6,7 @@ from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, r
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
-from rules.measure.closeness import reaches, within
+from rules.measure.closeness import more_than, reaches, within
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton
 from rules.sheet.confirmed import Confirmed
@@ -47,6 +47,8 @@ LENGTHS = (
       usual=(1.2, 2.3), never=(1.0, 5.0), why="the bolts stand outside the hub's body, in the ears round it"),
     T("shoulder-and-pilot", "Stub shaft's shoulder and pilot", "hub.shoulder_diameter", "hub.pilot_diameter",
       usual=(0.38, 0.75), never=(0.15, 1.2), why="the shoulder bears on the bearing's inner ring, inside the hub's body"),
+    T("shoulder-inside-body", "Stub shaft's shoulder and hub body", "hub.shoulder_diameter", "hub.body_diameter",
+      usual=(0.36, 0.85), never=(0.1, 0.98), why="the shaft's shoulder bears on the bearing inside the hub's body"),
     T("shaft-behind-hub-and-body", "Stub shaft and hub body", "hub.shoulder_length", "hub.body_length",
       usual=(0.2, 0.39), why="a shaft stands out behind its hub by a fifth to two fifths of the hub's length"),
     T("rows-in-hub", "Bearing rows and hub", "hub.row_spread", "hub.flange_to_mount_face",
@@ -148,7 +150,7 @@ def spoke_room_inside_wheel(
     limits=AtMost("1", 0.82, 0.95),
     good="up to {good} of the bolt circle",
     watch="{good} to {watch}",
-    stop="more: no metal is left beside the studs",
+    stop="more, or so wide that it reaches the studs' holes: no metal is left beside the studs",
     source=PRACTICE,
     grade="common practice",
     each=(
@@ -158,12 +160,23 @@ def spoke_room_inside_wheel(
     ),
 )
 def inside_bolt_circle(
-    part_hole: Mm, part_bolt_circle: BoltCircle, confirmed: Confirmed, part: str, hole: str, limits: AtMost
+    part_hole: Mm,
+    part_bolt_circle: BoltCircle,
+    stud_thread: Thread | None,
+    confirmed: Confirmed,
+    part: str,
+    hole: str,
+    limits: AtMost,
 ) -> Judgement:
-    """{Part} {called} against the circle of the studs round it."""
+    """{Part} {called} against the circle of the studs round it, and against the studs themselves."""
     figures = {"circle": (part_bolt_circle.diameter, "mm")}
     text = "{Part} {called} is {part_hole}, its bolt circle {circle}: the studs stand round the hole."
     verdict = limits.verdict(part_hole / part_bolt_circle.diameter)
+    if verdict != "stop" and stud_thread is not None:
+        left = (part_bolt_circle.diameter - stud_thread.diameter - part_hole) / 2
+        if not more_than(left, 0.0):
+            text = f"{text} It reaches into the {stud_thread.text} studs by {{into}}: no metal is left between them."
+            return Judgement("stop", text, "Measure both again.", {**figures, "into": (-left, "mm")})
     if verdict == "good":
         return Judgement("good", text, figures=figures)
     if verdict == "watch":

@@ -38,7 +38,7 @@ AS_TAPED = tuple(
 )  # fmt: skip
 MASSES = (
     T("corner-below-half", "Corner and whole vehicle", "job.corner_weight", "job.vehicle_weight",
-      usual=(0.17, 0.33), never=(0.02, 0.49), why="one of four tyres carries about a quarter, and never half"),
+      usual=(0.17, 0.33), never=(0.08, 0.49), why="one of four tyres carries about a quarter, and never half"),
 )  # fmt: skip
 TIES = by_id((*LENGTHS, *AS_TAPED, *MASSES))
 

@@ -1,7 +1,7 @@
 """Does what is said of each of the hub's mounting bolts agree with what is said of all of them."""
 
 from dataclasses import replace
-from math import pi, remainder, tau
+from math import pi, radians, remainder, tau
 
 from rules.checks.agreement.tie import PRACTICE, impossible, odd
 from rules.graph.bands import Between
@@ -10,12 +10,19 @@ from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad
+from rules.sheet.bolts import ScrewedInto
 from rules.sheet.confirmed import Confirmed
+from rules.tables import sources
 from rules.values.optional_step import needed
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE, BoltPlaces
 
-APART = Between("mm", -2.0, 2.0, least=-10.0, most=10.0, other={"uneven": (1.25, "1")})
-"""The same as of a circle and two spacings: a tape across bolt heads is good to 2 mm."""
+APART = Between("mm", -2.0, 2.0, least=-10.0, most=10.0, other={"uneven": (1.25, "1"), "gap": (radians(165), "rad")})
+"""The same as of a circle and two spacings: a tape across bolt heads is good to 2 mm. gap: between two bolts that follow each
+other. Three evenly spaced leave 120 deg."""
+TAPE = 2.0
+"""mm that two depths taped from one face may be out by."""
+PAIR = 2
+"""Bolts that stand opposite each other leave half of the round, whatever they do."""
 
 
 @check(
@@ -25,7 +32,7 @@ APART = Between("mm", -2.0, 2.0, least=-10.0, most=10.0, other={"uneven": (1.25,
     limits=APART,
     good="as many as there are bolts, out by no more than {usual} from circle, spacings and first bolt where those are entered, "
     "and round the hub's body on every side",
-    watch="out by up to {most}, distances that differ by more than {uneven}, or all on one side of the hub; not confirmed",
+    watch="out by up to {most}, distances that differ by more than {uneven}, or {gap} of the round without a bolt; not confirmed",
     stop="out by more, another number of them, or a bolt inside the hub's body",
     source=PRACTICE,
     grade="common practice",
@@ -72,7 +79,96 @@ def hub_bolts_one_by_one(
     if more_than(bolts.farthest, bolts.from_spindle * limits.other["uneven"][0]):
         text = "One bolt stands {near} from the middle and another {far}."
         return odd(text, "hub.mount_places", confirmed, figures)
-    if more_than(bolts.widest_gap, pi):
-        return odd("All bolts stand on one side of the hub.", "hub.mount_places", confirmed, figures)
+    if more_than(bolts.widest_gap, pi if len(bolts.places) == PAIR else limits.other["gap"][0]):
+        figures["gap"] = (bolts.widest_gap, "rad")
+        text = "No bolt stands on {gap} of the hub's round: it can lift there."
+        return odd(text, "hub.mount_places", confirmed, figures)
     return Judgement("good", "The bolts stand {near} to {far} from the middle, which agrees with what else is entered.",
                      figures=figures)  # fmt: skip
+
+
+@check(
+    "hub-bolts-outside-body",
+    step="hub",
+    title="Hub bolts and the hub's body",
+    good="the bolts that two spacings place stand outside the hub's body",
+    stop="they stand inside it",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def hub_bolts_outside_body(
+    mount_width: Mm | None,
+    mount_height: Mm | None,
+    hub_body_diameter: Mm | None,
+    hub_bolts_stand: BoltPlaces | None,
+) -> Judgement:
+    """The ears that the bolts go through stand round the body. Bolts on a circle, or placed one by one, have their own check."""
+    if hub_body_diameter is None or hub_bolts_stand is None or hub_bolts_stand.in_a_circle:
+        raise DoesNotApply("spacings of the bolts and the hub's body are not all entered")
+    figures = {"near": (hub_bolts_stand.from_spindle, "mm"), "body": (hub_body_diameter / 2, "mm")}
+    text = (
+        "By {mount_width} and {mount_height} each bolt stands {near} from the middle, and the hub's body reaches {body}"
+    )
+    if more_than(hub_bolts_stand.from_spindle, hub_body_diameter / 2):
+        return Judgement("good", f"{text}.", figures=figures)
+    return replace(impossible(f"{text}: the bolts would stand in it."), figures=figures)
+
+
+@check(
+    "hub-ears-along-hub",
+    step="hub",
+    title="Mounting flange between hub's flange and end",
+    good="the mounting flange stands behind the wheel flange, and the body reaches it",
+    stop="the two flanges stand in one another, or the body ends before the mounting flange begins",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def hub_ears_along_hub(
+    flange_to_mount_face: Mm,
+    hub_flange_thickness: Mm | None,
+    hub_mount_flange_thickness: Mm | None,
+    hub_body_length: Mm | None,
+) -> Judgement:
+    """Along the axle from the hub's face: the flange that turns, the ears that stand still, the end of the body.
+
+    What is not entered counts as nought: it only could make it worse.
+    """
+    front = flange_to_mount_face - (hub_mount_flange_thickness or 0.0)
+    back = hub_flange_thickness or 0.0
+    figures = {"front": (front, "mm"), "back": (back, "mm")}
+    text = "By its mounting face and thickness the mounting flange begins {front} behind the hub face"
+    if not more_than(front, back):
+        return replace(impossible(f"{text}, and the flange that turns ends {{back}} behind it."), figures=figures)
+    if hub_body_length is not None and more_than(front - TAPE, hub_body_length):
+        return replace(
+            impossible(f"{text}, and the hub's body ends at {{hub_body_length}}, before it."), figures=figures
+        )
+    return Judgement("good", f"{text}, behind the flange that turns.", figures=figures)
+
+
+@check(
+    "hub-bolt-thread-in-ear",
+    step="bolts",
+    title="Hub bolt thread and mounting flange",
+    good="no more thread is engaged than the mounting flange is thick, or the bolts go into nuts",
+    stop="more than it is thick",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def hub_bolt_thread_in_ear(
+    hub_bolt_engagement: Mm | None, hub_bolt_into: ScrewedInto | None, hub_mount_flange_thickness: Mm | None
+) -> Judgement:
+    """Bolts that screw into the hub itself have the thickness of its ears for their thread, and no more."""
+    if hub_bolt_engagement is None or hub_mount_flange_thickness is None or hub_bolt_into in (None, "nut"):
+        raise DoesNotApply("no bolt is entered that screws into the hub's mounting flange")
+    text = (
+        f"{{hub_bolt_engagement}} of thread are entered as engaged in tapped {hub_bolt_into}; the mounting flange that is "
+        "tapped is {hub_mount_flange_thickness} thick"
+    )
+    if not more_than(hub_bolt_engagement, hub_mount_flange_thickness):
+        return Judgement("good", f"{text}.")
+    return Judgement(
+        "stop",
+        f"{text}. That cannot be, and strength counts on that thread.",
+        "Enter a nut where the bolts go into nuts; else measure flange and thread again.",
+    )

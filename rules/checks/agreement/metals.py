@@ -234,6 +234,6 @@ def _of_its_system(mark: str | None, thread: Thread | None, called: str) -> Judg
         classes = "8.8, 10.9 or 12.9"
     return Judgement(
         "stop",
-        f"The {called} have {text}.",
+        f"Thread and mark of the {called} do not belong together: {text}.",
         f"Read the mark on the head again: {classes} for such a thread. Unknown bolts are not used.",
     )

@@ -4,6 +4,7 @@ from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, t
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Ratio
 from rules.measure.vectors import minus, plus, size, times
 from rules.motion.points import Hinge, UprightPoints
@@ -11,6 +12,7 @@ from rules.motion.shock import Shock
 from rules.sheet.confirmed import Confirmed
 from rules.solids.gap import Solid, gap
 from rules.solids.pieces import Hull
+from rules.tables import sources
 
 HINGE = "an arm's two inner pivots stand about as far ahead of the axle as behind it"
 LEVEL = "an arm's two inner pivots stand at about one height"
@@ -200,3 +202,33 @@ def shock_moves_with_wheel(spring_ratio: Ratio | None, confirmed: Confirmed, lim
     if limits.verdict(spring_ratio) == "good":
         return Judgement("good", text)
     return odd(f"{text} Most stand where it moves a half to nine tenths.", "spring.arm_end_from_centre", confirmed)
+
+
+@check(
+    "tie-rod-holds-its-ends",
+    step="steering",
+    title="Tie rod and its two ends",
+    good="the two ends, each from ball to end of thread, are no longer than the tie rod",
+    stop="they are longer: they meet in the tube, or no tube goes between them",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def tie_rod_holds_its_ends(
+    tie_rod_outer_shank: Mm | None, tie_rod_inner_shank: Mm | None, tie_rod_length: Mm | None
+) -> Judgement:
+    """Both ends stand on one line: however the tube is cut, they share the length of the rod."""
+    if tie_rod_outer_shank is None or tie_rod_inner_shank is None or tie_rod_length is None:
+        raise DoesNotApply("the tie rod's ends and its length are not all known")
+    ends = tie_rod_outer_shank + tie_rod_inner_shank
+    figures = {"ends": (ends, "mm"), "over": (ends - tie_rod_length, "mm")}
+    text = (
+        "From joint to joint the tie rod is {tie_rod_length}; its two ends, ball to end of thread, are {ends} together"
+    )
+    if not more_than(ends, tie_rod_length):
+        return Judgement("good", f"{text}.", figures=figures)
+    return Judgement(
+        "stop",
+        f"{text}: {{over}} too long. They meet before the wheels are straight.",
+        "Shorter ends, or measure each again from its ball to the end of its thread.",
+        figures,
+    )

@@ -130,13 +130,16 @@ def spring_held_at_droop(spring_squeeze_at_droop: Mm, limits: AtLeast) -> Judgem
     limits=Between("share", 0.4, 0.9, least=0.0, most=1.0),
     good="touched at {usual} of the bump travel",
     watch="sooner, or in the last tenth",
-    stop="touched at ride height, or not before full bump",
+    stop="touched at ride height, or not before full bump; no bump travel at all",
     source=sources.COMMON_PRACTICE.saying(
         "a rubber works over the last part of the travel, and before anything of metal does"
     ),
 )
 def bump_rubber(bump_rubber_touched: Mm, bump_travel: Mm, limits: Between) -> Judgement:
     """Whether the rubber on the shock's rod meets the wheel in time, and leaves it free at ride height."""
+    if bump_travel <= 0:
+        text = "No bump travel is left: the car stands on its bump stop, and the first stone breaks something."
+        return Judgement("stop", text, "Enter how far the wheel rises to the bump stop; none at all is no suspension.")
     verdict = limits.verdict(bump_rubber_touched / bump_travel)
     if more_than(bump_rubber_touched, bump_travel):
         beyond = {"beyond": (bump_rubber_touched - bump_travel, "mm")}

@@ -176,7 +176,6 @@ def rack_way(steered_front: FrontEnd, rack_moves: RackMoves | None) -> Judgement
 )
 def tie_rod_threads(
     tie_rod_threads_share: Ratio,
-    tie_rod_tube_cut: Mm | None,
     tie_rod_threads_in: Mm | None,
     tie_rod_outer_shank: Mm | None,
     tie_rod_inner_shank: Mm | None,
@@ -199,10 +198,6 @@ def tie_rod_threads(
             )
     verdict = limits.verdict(tie_rod_threads_share)
     text = "Each end is screwed in {tie_rod_threads_share} diameters of its thread"
-    if tie_rod_tube_cut is not None and not more_than(tie_rod_tube_cut, 0.0):
-        return Judgement(
-            "stop", "The two ends alone are longer than the tie rod: no tube goes between them.", "Shorter ends."
-        )
     if verdict == "good":
         return Judgement(verdict, f"{text}.")
     return Judgement(verdict, f"{text}; {{wanted}} are wanted.", "Screw them in further: a shorter gap, a longer tube.",

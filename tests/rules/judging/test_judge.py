@@ -555,6 +555,13 @@ def test_findings_come_worst_first_then_in_step_order(judged: JudgedWith) -> Non
     assert places == sorted(places)
 
 
+def test_of_the_stops_entries_that_cannot_be_come_before_what_may_only_follow_from_them(judged: JudgedWith) -> None:
+    """Mounting ears in the turning flange, of the hub's step, before a caliper that cannot be bled, of the step before it."""
+    result = judged({"hub.mount_flange_thickness": "55 mm", "caliper.bleed_screw_on_top": False})
+    stops = [found.check for found in result.findings if found.verdict == "stop"]
+    assert stops.index("hub-ears-along-hub") < stops.index("bleed-screw")
+
+
 def planted(function: Callable[..., Any]) -> Graph:
     """The real graph with one more check, or with one more value and a check on it."""
     if function is planted_value:

@@ -55,6 +55,10 @@ A36 = {"upright.material": "a36 plate"}
         ("wheel-inside-bolt-circle", {"wheel.centre_bore": "110.6 mm"}, "good"),
         ("wheel-inside-bolt-circle", {"wheel.centre_bore": "110.8 mm"}, "watch"),
         ("wheel-inside-bolt-circle", {"wheel.centre_bore": "128.3 mm"}, "stop"),
+        # Studs of 12 mm on 135 mm: at 123 mm the bore touches them.
+        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "122.8 mm"}, "watch"),
+        ("wheel-inside-bolt-circle", {"wheel.centre_bore": "123.2 mm"}, "stop"),
+        ("rotor-inside-bolt-circle", {"rotor.centre_bore": "123.2 mm"}, "stop"),
         ("rotor-inside-bolt-circle", {"rotor.centre_bore": "128.3 mm"}, "stop"),
         ("hub-inside-bolt-circle", {"hub.pilot_diameter": "128.3 mm"}, "stop"),
         # 0.46 x 5.7227 = 2.632; 0.88 x = 5.036; 0.2 x = 1.1445; 1.02 x = 5.837.

@@ -34,6 +34,9 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (NEWT, {"hub.flange_diameter": None}, "studs-inside-flange", "does not apply"),
     (SCREE, {"bolts.lower_ball_width": "0", "pivots.lower_kind": "spherical bearing"}, "lower-joint-has-ball", "stop"),
     (SCREE, {"bolts.upper_ball_width": "1 in", "pivots.upper_kind": "ball joint"}, "upper-joint-has-ball", "stop"),
+    (SCREE, {"bolts.upper_side": "below"}, "upper-side-and-shear", "watch"),
+    (SCREE, {"bolts.lower_side": "below", "pivots.lower_shear": "single"}, "lower-side-and-shear", "good"),
+    (SCREE, {}, "lower-side-and-shear", "does not apply"),
     # A 3/4 in bolt: 0.6 in is 0.8 of it, 0.5 in 0.67, 0.75 in 1.
     (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.6 in"}, "upper-housing-round-bolt", "watch"),
     (SCREE, {"bolts.upper_thread": "3/4-16", "pivots.upper_radius": "0.5 in"}, "upper-housing-round-bolt", "stop"),

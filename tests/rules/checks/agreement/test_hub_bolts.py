@@ -3,8 +3,11 @@
 Four on a clock at 1:29, 4:31, 7:29 and 10:31 at 60.1 mm: 60.1 sin 44.5 deg = 42.12, cos 42.87: 84.2 by 85.7 mm.
 """
 
+from collections.abc import Mapping
+
 import pytest
 
+from rules.judging.judge import Finding
 from tests.support.base_sheet import changed
 from tests.support.judging import judged_document
 
@@ -39,3 +42,58 @@ def test_places_agree_with_what_else_is_entered(changes: dict[str, object], verd
         sheet["confirmed"] = {"hub.mount_places": changes["hub.mount_places"]}
     found = next(one for one in judged_document(sheet).findings if one.check == "hub-bolts-one-by-one")
     assert found.verdict == verdict, found.text
+
+
+@pytest.mark.parametrize(
+    ("last", "verdict"),
+    # Bolts at 0 and 120 deg and a third from which 165 deg are left to the first: at 195 deg, half past six.
+    [("6:31", "good"), ("6:29", "watch")],
+)
+def test_three_bolts_stand_all_round_the_hub(last: str, verdict: str) -> None:
+    places = f"12 at 60 mm; 4 at 60 mm; {last} at 60 mm"
+    found = _found("hub-bolts-one-by-one", {"hub.mount_bolts": 3, "hub.mount_places": places, **APART})
+    assert found.verdict == verdict and ("165" in found.text) == (verdict == "watch"), found.text
+
+
+def test_two_bolts_opposite_each_other_stand_all_round() -> None:
+    two = {"hub.mount_bolts": 2, "hub.mount_places": "3 at 60 mm; 9 at 60 mm", **APART}
+    assert _found("hub-bolts-one-by-one", two).verdict == "good"
+
+
+@pytest.mark.parametrize(
+    ("check", "changes", "verdict"),
+    [
+        # Half of 84 and of 86 mm: root(42^2 + 43^2) = 60.11 mm from the middle, so a body of 120.2.
+        ("hub-bolts-outside-body", {}, "good"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "120.1 mm"}, "good"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "120.4 mm"}, "stop"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": None}, "does not apply"),
+        # Mounting face 60 behind the hub face, flange 10 thick: ears of 50 would touch it.
+        ("hub-ears-along-hub", {"hub.mount_flange_thickness": "49.8 mm"}, "good"),
+        ("hub-ears-along-hub", {"hub.mount_flange_thickness": "50.2 mm"}, "stop"),
+        # Ears of 12 begin at 48; a body within a tape's 2 mm of that.
+        ("hub-ears-along-hub", {"hub.body_length": "46.2 mm"}, "good"),
+        ("hub-ears-along-hub", {"hub.body_length": "45.8 mm"}, "stop"),
+        ("hub-ears-along-hub", {"hub.body_length": None}, "good"),
+        # A mounting face before the hub face is no such hub, whatever else is known.
+        (
+            "hub-ears-along-hub",
+            {"hub.flange_to_mount_face": "-60 mm", "hub.mount_flange_thickness": None, "hub.flange_thickness": None},
+            "stop",
+        ),
+        ("hub-bolt-thread-in-ear", {"bolts.hub_bolt_engagement": "12 mm", "bolts.hub_bolt_into": "steel"}, "good"),
+        ("hub-bolt-thread-in-ear", {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "steel"}, "stop"),
+        (
+            "hub-bolt-thread-in-ear",
+            {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "nut"},
+            "does not apply",
+        ),
+    ],
+)
+def test_bolts_and_ears_stand_on_the_hub_as_entered(check: str, changes: dict[str, object], verdict: str) -> None:
+    found = _found(check, changes)
+    assert found.verdict == verdict, found.text
+
+
+def _found(check: str, changes: Mapping[str, object]) -> Finding:
+    return next(one for one in judged_document(changed(changes)).findings if one.check == check)

@@ -29,6 +29,7 @@ bracket-holes-and-caliper: 100 | 35 102 | 34 10 103 120 | 9 121
 bearing-before-mount-face: 100 | 39 77 | 38 78 |
 hub-bolts-on-circle: 100 | 98 102 | 97 90 103 110 | 89 111
 hub-bolts-round-body: 100 | 120 230 | 119 100 231 500 | 99 501
+shoulder-inside-body: 100 | 36 85 | 35 10 86 98 | 9 99
 shoulder-and-pilot: 100 | 38 75 | 37 15 76 120 | 14 121
 shaft-behind-hub-and-body: 100 | 20 39 | 19 40 |
 hub-bolts-square: 100 | 75 145 | 74 15 146 700 | 14 701
@@ -50,7 +51,7 @@ upper-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-inboard-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-height-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
 lower-joint-ahead-as-taped: 100 | 97 103 | 96 90 104 110 | 89 111
-corner-below-half: 1000 | 170 330 | 160 20 340 490 | 10 500
+corner-below-half: 1000 | 170 330 | 160 80 340 490 | 79 500
 relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
 tie-rod-across: -100 | -72 -142 | -71 -143 |

@@ -68,8 +68,18 @@ def test_thread_screwed_in(
 
 
 def test_ends_longer_than_the_rod_are_found(finding: Callable[[str, Moving], Finding], moving: Moving) -> None:
-    found = finding("tie-rod-threads", {**moving, **ENDS, "steering.tie_rod_inner_shank": "400 mm"})
-    assert found.verdict == "stop" and "no tube goes between" in found.text
+    found = finding("tie-rod-holds-its-ends", {**moving, **ENDS, "steering.tie_rod_inner_shank": "400 mm"})
+    assert found.verdict == "stop" and "too long" in found.text
+
+
+def test_ends_that_meet_inside_the_tube_are_found(
+    judged: Callable[[Moving], Judged], finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    """Both ends stand on one line: an outer one of 60 mm leaves the rod's length less 60 for the inner one, tube or no tube."""
+    left = judged(moving).worked.known["tie_rod_length"] - 60
+    for inner, verdict in ((left - 1, "good"), (left + 1, "stop")):
+        found = finding("tie-rod-holds-its-ends", {**moving, **ENDS, "steering.tie_rod_inner_shank": f"{inner:.3f} mm"})
+        assert found.verdict == verdict and (": 1 mm too long" in found.text) == (verdict == "stop")
 
 
 def test_without_its_ends_the_tube_is_not_judged(judged: Callable[[Moving], Judged], moving: Moving) -> None:

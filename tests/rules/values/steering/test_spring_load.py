@@ -130,6 +130,13 @@ def test_a_rubber_that_full_bump_does_not_reach_is_a_stop_with_how_far(
     assert found.verdict == "stop" and "before the rubber is touched" in found.text
 
 
+def test_no_bump_travel_at_all_is_a_stop_that_says_so(
+    finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
+    found = finding("bump-rubber", {**moving, "spring.bump_rubber": "40 mm", "arms.bump_travel": "0 mm"})
+    assert found.verdict == "stop" and found.text.startswith("No bump travel is left")
+
+
 def test_without_a_rubber_it_is_not_judged(finding: Callable[[str, Moving], Finding], moving: Moving) -> None:
     found = finding("bump-rubber", moving)
     assert found.verdict == "not judged" and found.waits_for == ("spring.bump_rubber",)
