@@ -62,7 +62,8 @@ def test_the_sample_with_strength_answers_every_step() -> None:
     """What does not apply to it: a fixed snout, a cut rotor, the donor's load where the bearing's ratings are known, the
     upper pivot in the barrel, for it sits inboard of the wheel, least holes, for a water jet cuts any, and what would
     compare an entry with what its tyres' marks or its new rotor already say, the wall of a tube and a beam's round corner,
-    the wall under lugs that stand on the plate, and an arm that stands on none; a narrowed plate,
+    the wall under lugs that stand on the plate, an arm that stands on none, and
+    pads that stand off their bracket's weld as far across as ahead; a narrowed plate,
     holes that lighten it, slots and gussets, for its plate is plain; the usual place of a
     lower pivot, for it was taped; the circle of its hub bolts and the place of each, whose two spacings are known;
     toe, for none is entered."""
@@ -74,7 +75,7 @@ def test_the_sample_with_strength_answers_every_step() -> None:
         "snout-strength", "static-toe", "upper-pivot-clears-barrel",
         "design-diameter-agrees", "tyre-load-agrees", "speed-symbol-agrees", "finished-below-new", "arm-wall-and-width",
         "beam-corner-and-wall", "upper-lugs-wall-and-beam", "lower-lugs-wall-and-beam", "upper-lugs-within-their-wall",
-        "lower-lugs-within-their-wall", "arm-off-the-wall",
+        "lower-lugs-within-their-wall", "arm-off-the-wall", "caliper-bracket-weld-and-lever",
         "plate-ends-fit", "upper-end-and-width", "lower-end-and-width", "hole-above-on-plate",
         "hole-above-and-width", "hole-below-and-width",
     }  # fmt: skip

@@ -30,6 +30,8 @@ WORDS: dict[StanceName, str] = {
     "bump, outer lock": " at full bump and outer lock", "droop, inner lock": " at full droop and inner lock",
     "droop, outer lock": " at full droop and outer lock",
 }  # fmt: skip
+ON_FLATTER = ", tyre flatter"
+"""What is said beside that, where the loaded radius is not known, of the case on a tyre that stands lower."""
 OPPOSITES: tuple[tuple[str, str], ...] = (
     ("braking", "braking backward"), ("cornering, outer", "cornering, inner"), ("kerb", "rut's edge"),
     ("combined, outer", "combined, inner"), ("landing, inboard", "landing, outboard"), ("rock", "rock from behind"),
@@ -163,7 +165,7 @@ class Stance:
 
     standing: which it is. forward, outboard, up: level directions along and across the wheel seen from above, and straight up.
     contact: the tyre's foot, mm. linkage: the links' directions as they then lie. hinge: inner pivots of the arm without the
-    spring, mm; spring_arm: the other arm and its shock; both where they are known.
+    spring, mm; spring_arm: the other arm and its shock; both where they are known. flatter: on a tyre as low as is usual.
     """
 
     standing: StanceName
@@ -174,6 +176,12 @@ class Stance:
     contact: Vector
     hinge: tuple[Vector, Vector] | None = None
     spring_arm: SpringArm | None = None
+    flatter: bool = False
+
+    @property
+    def words(self) -> str:
+        """Behind a case's name: how the wheel stands in it."""
+        return WORDS[self.standing] + (ON_FLATTER if self.flatter else "")
 
     def force(self, push: Push, load: float) -> Vector:
         """A push as a force, N. load: the standing load, N."""
@@ -202,7 +210,7 @@ class Stances:
     @property
     def text(self) -> str:
         """In one line, for the written-out working of what rests on it."""
-        return ", ".join(stance.standing for stance in self.known)
+        return ", ".join(stance.standing + (ON_FLATTER if stance.flatter else "") for stance in self.known)
 
 
 def case_loads(
@@ -224,7 +232,7 @@ def case_loads(
     at_hub = moment_of(pushes, about=places.bearing)
     upper, lower = (held.guiding, held.carrying) if spring_on_lower else (held.carrying, held.guiding)
     return CaseLoads(
-        case=case.name + WORDS[stance.standing],
+        case=case.name + stance.words,
         contact=force,
         hub_force=force,
         hub_moment=(at_hub[0], at_hub[1] - turning, at_hub[2]),

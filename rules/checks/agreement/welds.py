@@ -133,6 +133,55 @@ def arm_weld_and_wall(
     return odd(text, f"weld_steering_arm.{along[0]}", confirmed)
 
 
+WELDS_CALLED = (
+    {"which": "upper", "called": "Upper weld's"},
+    {"which": "lower", "called": "Lower weld's"},
+    {"which": "steering_arm", "called": "Steering arm weld's"},
+    {"which": "caliper_bracket", "called": "Caliper bracket weld's"},
+)
+ROUND_FORMS: tuple[WeldForm | None, ...] = ("fillet round a tube or cup", None)
+PLAIN_WAY = 1.25
+"""How many times the next lever the greatest must be, for the part to reach plainly that way."""
+
+
+@check(
+    "{which}-weld-and-lever",
+    step="weld_{which}",
+    title="{called} runs and the way to the load",
+    good="the load stands off the weld square to its runs and to the way between them",
+    watch="it stands off along one of them, as at a part lapped on another, and it is not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=WELDS_CALLED,
+)
+def weld_and_lever(
+    weld_which_form: WeldForm | None,
+    weld_which_runs_lie: Way | None,
+    weld_which_apart_lies: Way | None,
+    weld_which_load_ahead: Mm | None,
+    weld_which_load_above: Mm | None,
+    weld_which_load_inboard: Mm | None,
+    confirmed: Confirmed,
+    which: str,
+) -> Judgement:
+    """A lug or arm stands up from its weld. One whose load lies along the runs is lapped, or the way of its runs is a slip."""
+    ahead, above, inboard = weld_which_load_ahead, weld_which_load_above, weld_which_load_inboard
+    ways = {"runs_lie": weld_which_runs_lie, "apart_lies": weld_which_apart_lies}
+    if ahead is None or above is None or inboard is None or weld_which_form in ROUND_FORMS or None in ways.values():
+        raise DoesNotApply("the ways of the runs and of the load are not all entered, or the weld is a ring")
+    levers: dict[Way, float] = {"fore and aft": abs(ahead), "up and down": abs(above), "in and out": abs(inboard)}
+    *_, next_way, way = sorted(levers, key=lambda one: levers[one])
+    if levers[way] <= PLAIN_WAY * levers[next_way]:
+        raise DoesNotApply("the load stands off the weld no one way plainly")
+    along = [key for key, lies in ways.items() if lies == way]
+    text = f"The load stands off the weld farthest {way}"
+    if not along:
+        return Judgement("good", f"{text}, square to its runs.")
+    said = "its runs lie" if along[0] == "runs_lie" else "the way from one run to the next lies"
+    text += f", and {said} that way too. A part that stands up from its weld is welded across that way."
+    return odd(text, f"weld_{which}.{along[0]}", confirmed)
+
+
 @check(
     "{which}-leg-suits-metal",
     step="weld_{which}",
@@ -142,12 +191,7 @@ def arm_weld_and_wall(
     watch="beyond, and not confirmed",
     source=PRACTICE,
     grade="common practice",
-    each=(
-        {"which": "upper", "called": "Upper weld's"},
-        {"which": "lower", "called": "Lower weld's"},
-        {"which": "steering_arm", "called": "Steering arm weld's"},
-        {"which": "caliper_bracket", "called": "Caliper bracket weld's"},
-    ),
+    each=WELDS_CALLED,
 )
 def leg_suits_metal(
     weld_which_leg: Mm | None,

@@ -36,8 +36,11 @@ def corner_loads(
     spring_on: SpringOn,
     multiples: Multiples,
     stances_tried: Ratio = 1.0,
+    flatter_stances: Stances | None = None,
 ) -> CornerLoads:
     """Every load case, and where its forces act; resting on an estimate where the wheel stands in fewer ways than it could.
+
+    Where the loaded radius is not measured every case is tried on a flatter tyre as well.
 
     Raises OutsideRange where the joints cannot hold the upright.
 
@@ -51,7 +54,8 @@ def corner_loads(
     assert stances_tried <= len(stances.known)
     on_lower = spring_on == "lower arm"
     standing = corner_weight * GRAVITY
-    return CornerLoads(load_places, every_case(stances.known, load_places, on_lower, standing, multiples))
+    known = stances.known + (flatter_stances.known if flatter_stances else ())
+    return CornerLoads(load_places, every_case(known, load_places, on_lower, standing, multiples))
 
 
 @value("loads", formula="the load cases, waited for until strength is asked for or refused", source=BALANCE)

@@ -12,7 +12,7 @@ from rules.graph.results import DoesNotApply, NotJudged, OutsideRange
 from rules.measure.vectors import Vector, cross, dot, minus
 from rules.sheet.welds import Way, WeldForm, WeldQuestions
 from rules.strength.fatigue import hits_to_a_crack
-from rules.strength.load_cases import OPPOSITES, WORDS
+from rules.strength.load_cases import ON_FLATTER, OPPOSITES, WORDS
 from rules.strength.margin import WeldMargin
 from rules.strength.weld import (
     WeldLimit,
@@ -188,7 +188,7 @@ def _greatest(forces: Iterable[tuple[float, str]]) -> tuple[float, str]:
 
 def _opposites(cases: Mapping[str, Vector]) -> Iterable[tuple[str, str, str]]:
     """The cases that load one weld one way and then the other, and how the wheel stands in both."""
-    for standing in WORDS.values():
+    for standing in (words + flatter for words in WORDS.values() for flatter in ("", ON_FLATTER)):
         for one, other in OPPOSITES:
             if one + standing in cases and other + standing in cases:
                 yield one, other, standing

@@ -52,6 +52,18 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (SCREE, {"weld_steering_arm.runs_lie": "fore and aft"}, "arm-weld-and-wall", "watch"),
     (SCREE, {"upright.arm_on_wall": "0", "weld_steering_arm.runs_lie": "fore and aft"}, "arm-weld-and-wall", "does not apply"),
     (SCREE, {"weld_steering_arm.runs_lie": None}, "arm-weld-and-wall", "does not apply"),
+    # Lugs that reach 3.27 in inboard: their runs lie across that way. The bracket's pads are 1.8 in ahead and 1.7 outboard.
+    (SCREE, {}, "upper-weld-and-lever", "good"),
+    (SCREE, {}, "steering-arm-weld-and-lever", "good"),
+    (SCREE, {"weld_upper.runs_lie": "in and out"}, "upper-weld-and-lever", "watch"),
+    (SCREE, {"weld_lower.apart_lies": "in and out"}, "lower-weld-and-lever", "watch"),
+    (SCREE, {"weld_steering_arm.runs_lie": "fore and aft"}, "steering-arm-weld-and-lever", "watch"),
+    (SCREE, {"weld_caliper_bracket.runs_lie": "fore and aft"}, "caliper-bracket-weld-and-lever", "does not apply"),
+    (SCREE, {"weld_caliper_bracket.runs_lie": "fore and aft", "weld_caliper_bracket.load_inboard": "-1.4 in"},
+     "caliper-bracket-weld-and-lever", "watch"),  # 1.8 in is 1.29 of it
+    (SCREE, {"weld_upper.runs_lie": "in and out", "weld_upper.form": "fillet round a tube or cup"}, "upper-weld-and-lever",
+     "does not apply"),
+    (SCREE, {"weld_upper.load_ahead": None}, "upper-weld-and-lever", "does not apply"),
     (SCREE, {"plate.filler": "E7018"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "E70S"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "the grey reel"}, "one-process", "good"),

@@ -287,3 +287,22 @@ def test_a_fillet_all_round_two_lugs_is_asked_about(form: str, verdict: str) -> 
 
 def test_a_seam_of_a_metal_that_nothing_is_published_of_is_an_estimate() -> None:
     assert "upright.material" in finding(judged({"upright.material": "other"}), "beam-seam-weld").estimated_from
+
+
+def test_a_tyre_whose_loaded_radius_nobody_measured_never_reads_stronger_than_one_that_stands_as_tyres_do() -> None:
+    """37 in: 0.46, 0.48 and 0.495 of it. The spring's arm may read a hundredth better: its length across is left as it is."""
+    blank = judged({"tyre.loaded_radius": None})
+    told = [judged({"tyre.loaded_radius": f"{37 * share} in"}) for share in (0.46, 0.48, 0.495)]
+    margins = trade().of_role(SAFETY) & blank.worked.known.keys()
+    assert len(margins) > 30
+    for margin in margins:
+        least = min(float(one.worked.known[margin]) for one in told)
+        assert blank.worked.known[margin] <= least * (1.01 if margin == "spring_arm_safety" else 1.0001), margin
+        assert "tyre.loaded_radius" in blank.worked.estimated[margin]
+    assert blank.worked.known["steering_arm_safety"] < 0.95 * judged({}).worked.known["steering_arm_safety"]
+    assert blank.worked.known["steering_arm_safety"].case.endswith("tyre flatter")
+    assert blank.worked.known["wheel_centre_height"] == pytest.approx(37 * 25.4 / 2)  # the layout goes on by half of it
+
+
+def test_a_measured_loaded_radius_is_the_only_one_tried() -> None:
+    assert not [case for case in judged({}).worked.known["corner_loads"].cases if "flatter" in case.case]

@@ -15,15 +15,16 @@ from tests.support.judging import judged_sample
 STEPS = 4
 SAME = 1e-9
 
-LESS_TAKEN = "a lighter beam takes less of the load, so that less of it has to come in through the same seam"
-TAKE_FROM_EACH_OTHER = (
-    "pushed up, the joint bends the plate one way, pushed aside the other: farther from it they take from each other"
+LESS_TAKEN = "a lighter beam takes less of the load, so that less comes in through the same seam; its wall and others read weaker"
+LUGS_NEARER = (
+    "a bolt in double shear rests in the middle of its lugs, so thin ones bend it less; the lugs themselves read weaker"
 )
-LUGS_NEARER = "a bolt in double shear rests in the middle of its lugs: thin ones hold it nearer the ball"
 ROWS_SHIFT = (
     "a few thousandths: bolts no longer beyond the beam's end, or a row beside the bore, where the plate takes less"
 )
-LESS_BEYOND = "bolts closer together stand less far beyond the beam, and bend the plate less"
+LESS_BEYOND = (
+    "bolts closer together stand less far beyond the beam and bend the plate less; the bolts themselves read weaker"
+)
 # field, unit, from the strong end to the weak one, and parts that may read stronger, with the reason
 WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("job.corner_weight", "kg", 300, 700, {}),
@@ -50,11 +51,11 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.seam_leg", "mm", 10, 2, {}),
     ("upright.beam_width", "mm", 110, 60, {}),
     ("upright.beam_depth", "mm", 80, 30, {"seam_weld_safety": LESS_TAKEN}),
-    ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("upright.beam_wall", "mm", 12, 3, {}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
     # The beam counts from its own depth, 91 mm, inside its end; just above and below the hub is at 56.
-    ("upright.beam_top", "mm", 170, 100, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
+    ("upright.beam_top", "mm", 170, 100, {}),
     ("upright.beam_bottom", "mm", 170, 100, {}),
     ("plate.thickness", "mm", 25, 10, {}),
     ("plate.width", "mm", 220, 150, {}),
@@ -74,8 +75,8 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
         "plate_safety": LESS_BEYOND}),
     # Beyond the beam's ends the plate alone holds the bolts' rows.
     ("hub.mount_height", "mm", 150, 60, {"plate_safety": LESS_BEYOND, "seam_weld_safety": ROWS_SHIFT}),
-    ("upright.beam_top", "mm", 92, 30, {"plate_at_upper_beam_end_safety": TAKE_FROM_EACH_OTHER}),
-    ("upright.beam_bottom", "mm", 92, 30, {"plate_at_lower_beam_end_safety": TAKE_FROM_EACH_OTHER}),
+    ("upright.beam_top", "mm", 92, 30, {}),
+    ("upright.beam_bottom", "mm", 92, 30, {}),
     # Of each weld, at lengths of 10 legs or more: what a larger leg does to a shorter run stands below.
     ("weld_upper.leg", "mm", 10, 4, {}),
     ("weld_lower.leg", "mm", 9, 4, {}),
@@ -88,8 +89,7 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("weld_upper.apart", "mm", 90, 50, {}),
     ("weld_lower.apart", "mm", 90, 50, {}),
     ("weld_steering_arm.apart", "mm", 45, 20, {}),
-    ("weld_caliper_bracket.apart", "mm", 30, 8, {
-        "caliper_bracket_weld_safety": "twisted, runs closer together are pushed a trifle less along themselves"}),
+    ("weld_caliper_bracket.apart", "mm", 30, 8, {}),
     ("upright.bracket_arm_width", "mm", 200, 60, {}),
     ("upright.steering_arm_height", "mm", 50, 15, {}),
     ("upright.seam_share", "%", 100, 40, {}),
@@ -144,7 +144,7 @@ def test_the_wrong_way_never_reads_stronger(
 ) -> None:
     at = [strong + (weak - strong) * step / (STEPS - 1) for step in range(STEPS)]
     rows = [margins({field: f"{place:.4f} {unit}".strip()}) for place in at]
-    assert risen(rows) - set(reasons) == set()
+    assert risen(rows) == set(reasons)
     fallen = {name for name in rows[0] if name in rows[-1] and rows[-1][name] < rows[0][name] * (1 - 1e-6)}
     assert fallen, "nothing moved: the field is not what this part rests on"
 
@@ -173,29 +173,28 @@ UPRIGHTS: dict[str, dict[str, object]] = {
     "past both pivots": {"upright.beam_to_pivots": True},
     "long": {"upright.beam_top": "100 mm", "upright.beam_bottom": "100 mm"},
 }
-LESS_OF_THE_PLATE = "less plate beside the bore takes less of the load, and less comes in through the seam"
 # as above, of uprights that are built otherwise than the sample: what reads stronger there, with the reason
 BUILT: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("box", "plate.bore", 30, 110, {}),
     ("box", "plate.thickness", 25, 10, {}),
     ("box", "plate.width", 220, 150, {}),
     ("box", "upright.beam_width", 120, 60, {}),
-    ("box", "upright.beam_wall", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("box", "upright.beam_wall", 12, 3, {}),
     ("box", "upright.beam_depth", 80, 30, {"seam_weld_safety": LESS_TAKEN}),
     ("tube", "plate.bore", 30, 110, {}),
     ("tube", "plate.thickness", 25, 10, {}),
-    ("tube", "upright.beam_width", 120, 50, {"seam_weld_safety": LESS_TAKEN}),
-    ("tube", "upright.beam_wall", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("tube", "upright.beam_width", 120, 50, {}),
+    ("tube", "upright.beam_wall", 12, 3, {}),
     ("bored through", "plate.thickness", 25, 10, {}),
     ("bored through", "upright.beam_width", 120, 50, {}),
-    ("bored through", "upright.beam_wall", 12, 3, {"seam_weld_safety": LESS_TAKEN}),
+    ("bored through", "upright.beam_wall", 12, 3, {}),
     ("past both pivots", "plate.bore", 30, 110, {}),
     ("past both pivots", "plate.thickness", 25, 10, {}),
     ("past both pivots", "upright.beam_depth", 80, 30, {}),
     ("past both pivots", "upright.beam_wall", 12, 3, {}),
-    ("long", "plate.bore", 30, 110, {"seam_weld_safety": LESS_OF_THE_PLATE}),
+    ("long", "plate.bore", 30, 110, {}),
     ("long", "plate.thickness", 25, 10, {}),
-    ("long", "upright.beam_depth", 90, 20, {"seam_weld_safety": LESS_TAKEN}),
+    ("long", "upright.beam_depth", 90, 20, {}),
 ]  # fmt: skip
 
 
@@ -205,17 +204,20 @@ def test_no_upright_built_otherwise_reads_stronger_when_it_is_made_weaker(
 ) -> None:
     at = [strong + (weak - strong) * step / STEPS for step in range(STEPS + 1)]
     rows = [margins({**UPRIGHTS[built], field: f"{place:.4f} mm"}) for place in at]
-    assert risen(rows) - set(reasons) == set()
+    assert risen(rows) == set(reasons)
     assert min(rows[-1].values()) < min(rows[0].values()) * (1 + SAME)
     assert rows[0].keys() == rows[-1].keys(), "a part that goes unjudged reads as strong as can be"
 
 
-@pytest.mark.parametrize("count", [3, 5, 6])
-def test_a_smaller_circle_of_hub_bolts_loads_each_of_them_more(count: int) -> None:
+@pytest.mark.parametrize(
+    ("count", "reasons"),
+    [(3, {"plate_safety": LESS_BEYOND, "seam_weld_safety": ROWS_SHIFT}), (5, {"plate_safety": LESS_BEYOND}),
+     (6, {"plate_safety": LESS_BEYOND})],
+)  # fmt: skip
+def test_a_smaller_circle_of_hub_bolts_loads_each_of_them_more(count: int, reasons: dict[str, str]) -> None:
     circle = {"hub.mount_bolts": count, "hub.mount_width": None, "hub.mount_height": None}
     rows = [margins({**circle, "hub.mount_circle": f"{across} mm"}) for across in (150, 130, 110)]
-    reasons = {"plate_safety": LESS_BEYOND, "seam_weld_safety": ROWS_SHIFT}
-    assert risen(rows) - set(reasons) == set()
+    assert risen(rows) == set(reasons)
     assert rows[-1]["seam_weld_safety"] < 1.01 * rows[0]["seam_weld_safety"]
     assert rows[-1]["hub_bolts_safety"] < rows[0]["hub_bolts_safety"]
 
@@ -241,12 +243,9 @@ def test_a_smaller_leg_reads_stronger_only_where_its_run_is_short(run: float) ->
     assert risen([welded(run / 5.0), welded(run / 6.0)]) == {"caliper_bracket_weld_safety"}, CRATERS
 
 
-NEARER_THE_BEAM = "bolts nearer the middle stand less far beyond the beam, and bend the plate less"
-
-
 @pytest.mark.parametrize(
     ("moved", "reasons"),
-    [((0, 1, 2, 3), {"plate_safety": NEARER_THE_BEAM}), ((0,), {"plate_safety": NEARER_THE_BEAM})],
+    [((0, 1, 2, 3), {"plate_safety": LESS_BEYOND}), ((0,), {"plate_safety": LESS_BEYOND})],
     ids=["all four", "one"],
 )
 def test_hub_bolts_put_one_by_one_nearer_the_middle_never_read_stronger(
@@ -259,7 +258,7 @@ def test_hub_bolts_put_one_by_one_nearer_the_middle_never_read_stronger(
         turns = (51.8, 128.2, 231.8, 308.2)
         places = "; ".join(f"{turn} deg at {radius} mm" for turn, radius in zip(turns, at, strict=True))
         rows.append(margins({"hub.mount_places": places, "hub.mount_width": None, "hub.mount_height": None}))
-    assert risen(rows) - set(reasons) == set()
+    assert risen(rows) == set(reasons)
     assert rows[-1]["hub_bolts_safety"] < rows[0]["hub_bolts_safety"]
     assert rows[0]["hub_bolts_safety"] == pytest.approx(margins({})["hub_bolts_safety"], rel=0.01)
 
@@ -270,19 +269,28 @@ OUTBOARD = [
     {"wheel.offset": f"{50.8 - by} mm", "pivots.ground_offset": f"{38.1 + by} mm", "job.track": f"{1879.6 + 2 * by} mm"}
     for by in (0.0, 15.0, 30.0, 57.15)
 ]
-AT_THE_FACE = "the hub's face stands outboard of the tyre's plane: until the plane reaches it the lever shrinks"
+AT_THE_FACE = (
+    "the hub's face stands 51 mm outboard of the tyre's plane: until the plane has come out to it the lever shrinks"
+)
+STOP_AND_LOAD = (
+    "turned on its stop, the hit bends the lower end one way and the weight that stands farther out bends it back a little, "
+    "until a rock's push takes over and it falls"
+)
 MAY_RISE = {
     "wheel_studs_safety": AT_THE_FACE,
     "wheel_clamp_safety": AT_THE_FACE,
-    "upright_lower_end_safety": "braking bends it there one way, and the load farther out the other",
-    "plate_at_lower_beam_end_safety": "the steering stop bends it there one way, and the load farther out the other",
-    "upright_below_hub_safety": "as the plate at the beam's end, which counts there too",
+    "upright_lower_end_safety": STOP_AND_LOAD,
+    "plate_at_lower_beam_end_safety": STOP_AND_LOAD,
+    "upright_below_hub_safety": STOP_AND_LOAD,
 }
 
 
 def test_a_wheel_moved_outboard_never_reads_stronger() -> None:
     rows = [margins(moved) for moved in OUTBOARD]
     assert risen(rows) == set(MAY_RISE)
+    for name in (name for name, why in MAY_RISE.items() if why == STOP_AND_LOAD):
+        at = [row[name] for row in rows]
+        assert max(at) < 1.005 * at[0] and at[-1] < 0.9 * at[0], name
     assert rows[-1]["bearing_static_safety"] < 0.9 * rows[0]["bearing_static_safety"]
     least = [min(factor for name, factor in row.items() if name not in MAY_RISE) for row in rows]
     assert least == sorted(least, reverse=True)
