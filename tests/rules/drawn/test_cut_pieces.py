@@ -79,10 +79,12 @@ def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
     assert not any("bevelled" in words for words in bevelled["lower_lug"].notes)
 
 
-def test_strips_of_a_channel_of_3_2_by_2_6_in_with_walls_of_half_an_inch() -> None:
+def test_strips_of_a_channel_of_3_2_by_3_9_16_in_with_walls_of_half_an_inch() -> None:
     """Back between the sides: 3.2 - 2 x 0.5 = 2.2 in."""
     side, back = pieces()["beam_side"].profile.outline, pieces()["beam_back"].profile.outline
-    assert side.right - side.left == pytest.approx(2.6 * IN) and back.right - back.left == pytest.approx(2.2 * IN)
+    assert side.right - side.left == pytest.approx((3 + 9 / 16) * IN) and back.right - back.left == pytest.approx(
+        2.2 * IN
+    )
     assert side.top - side.bottom == pytest.approx(back.top - back.bottom)
 
 
@@ -141,9 +143,9 @@ def test_the_bracket_shows_its_bolts_spacing_and_edges() -> None:
 
 
 def test_a_lugs_and_an_arms_hole_are_measured_from_foot_and_root() -> None:
-    """Lug 4.2 in wide, so its hole 2.1 in from the left; arm 5.6 in from the root to the tie rod, 3 9/16 in wide."""
+    """Lug 4.2 in wide, so its hole 2.1 in from the left; arm 5.3 in from the root to the tie rod, 3 9/16 in wide."""
     assert {"4.2 in", "2.1 in", "R 1 1/2 in"} <= set(said("upper_lug"))
-    assert {"5.6 in", "1 25/32 in"} <= set(said("steering_arm"))
+    assert {"5.3 in", "1 25/32 in"} <= set(said("steering_arm"))
 
 
 @pytest.mark.parametrize("tab", ["1 in", "4 in"])
@@ -172,8 +174,8 @@ def test_the_cut_corner_of_a_gusset_is_figured() -> None:
 
 
 def test_how_a_straight_arm_stands_is_said_on_its_sheet() -> None:
-    """The weld's levers: 4.6 in behind, 3.2 inboard, 0.3 below; together its length, sqrt(4.6^2 + 3.2^2 + 0.3^2) = 5.61 in."""
+    """The weld's levers: 4.6 in behind, 2.6 inboard, 0.3 below; together its length, sqrt(4.6^2 + 2.6^2 + 0.3^2) = 5.29 in."""
     assert pieces()["steering_arm"].notes[-1] == (
-        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 3.2 in inboard of and 0.3 in below "
+        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 2.6 in inboard of and 0.3 in below "
         "the middle of its root."
     )

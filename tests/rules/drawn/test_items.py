@@ -35,13 +35,13 @@ def test_the_list_is_numbered_from_one_pieces_first_as_their_sheets_are(name: st
 
 
 def test_bars_and_tubes_are_in_the_list_with_their_length() -> None:
-    """A 2 in tube of 0.25 in wall as beam, and a round bar of 1 in to a tie rod 5.6 in off as steering arm."""
+    """A 2 in tube of 0.25 in wall as beam, and a round bar of 1 in to a tie rod 5.3 in off as steering arm."""
     changed = document("scree_ox_strength")
     changed["upright"] |= {"beam": "tube", "beam_width": "2 in", "beam_wall": "0.25 in"}
     changed["upright"] |= {"steering_arm_form": "round bar", "steering_arm_width": "1 in"}
     rows = {item.name: item.entry.size for item in items(judged_document(changed)) if isinstance(item.entry, PartsRow)}
     assert rows["Beam"].startswith("ø 2 in, wall 1/4 in, ") and rows["Beam"].endswith(" in long")
-    assert rows["Steering arm"] == "ø 1 in, 5.6 in to the tie rod"
+    assert rows["Steering arm"] == "ø 1 in, 5.3 in to the tie rod"
 
 
 @pytest.mark.parametrize("name", NAMES[:2])

@@ -54,7 +54,7 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.beam_wall", "mm", 12, 3, {}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
-    # The beam counts from its own depth, 91 mm, inside its end; just above and below the hub is at 56.
+    # The beam counts from its own depth, 90 mm, inside its end; just above and below the hub is at 56.
     ("upright.beam_top", "mm", 170, 100, {}),
     ("upright.beam_bottom", "mm", 170, 100, {}),
     ("plate.thickness", "mm", 25, 10, {}),
