@@ -2,14 +2,12 @@
 
 import argparse
 import json
-from collections.abc import Iterable
-from functools import partial
 from typing import Any
 
 from rules.graph.asking import printable
 from rules.judging.judge import Finding, Judged
 from rules.judging.proposal_words import as_data, change_words, no_offer_words, outcome_words, second_look_words
-from rules.judging.proposals import Looked, in_trouble, look_for, look_for_each
+from rules.judging.proposals import Looked, in_trouble, look_for_each
 from rules.judging.search import names_like, nearest
 from rules.judging.trade import trade
 from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file, wrapped
@@ -34,13 +32,13 @@ def run(given: list[str]) -> int:
         complain(wanted)
         return UNREADABLE
     if options.json:
-        found = [as_data(looked) for looked in _looked_into(judged, wanted)]
+        found = [as_data(looked) for looked in look_for_each(judged, wanted)]
         print(json.dumps(file_data(judged, printable(options.file), found), ensure_ascii=False, indent=1))
     else:
         print(f"{printable(options.file)}: {judged.sheet.title or 'no title'}")
         if not wanted:
             print(f"Nothing to change. {judged.scope}")
-        for looked in _looked_into(judged, wanted):
+        for looked in look_for_each(judged, wanted):
             print("\n".join(["", *lines_of(looked)]), flush=True)
     if judged.sheet.faults:
         return UNREADABLE
@@ -50,11 +48,6 @@ def run(given: list[str]) -> int:
 def file_data(judged: Judged, name: str, found: list[dict[str, Any]]) -> dict[str, Any]:
     """One sheet's proposals as plain data."""
     return {"file": name, "title": judged.sheet.title, "verdict": judged.verdict, "findings": found}
-
-
-def _looked_into(judged: Judged, wanted: tuple[Finding, ...]) -> Iterable[Looked]:
-    """What only puts others together is looked into where it is asked for by itself."""
-    return look_for_each(judged, wanted) if len(wanted) > 1 else map(partial(look_for, judged), wanted)
 
 
 def _wanted(judged: Judged, check: str | None) -> tuple[Finding, ...] | str:

@@ -6,6 +6,7 @@ The limit itself counts as the better side, decided once for all checks in rules
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from math import inf, isfinite
+from typing import Any, Protocol, runtime_checkable
 
 from rules.graph.results import Verdict
 from rules.measure.closeness import reaches, within
@@ -98,6 +99,17 @@ class Limits:
             return self.standard_words(units)
         figures = self.figures(units)
         return {verdict: in_units(text, units).format_map(figures) for verdict, text in texts.items()}
+
+
+@runtime_checkable
+class Comparing(Protocol):
+    """Limits that one number is compared with, and that say how far inside good it is."""
+
+    def verdict(self, number: float, /, *choice: Any) -> Verdict:
+        """The number's verdict."""
+
+    def in_hand(self, number: float, /, *choice: Any) -> float:
+        """How far inside good, in the limits' unit; minus outside."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from dataclasses import replace
 from math import inf
 from typing import Any, NamedTuple
 
-from rules.graph.bands import AtLeast, AtMost, Between, ByChoice
+from rules.graph.bands import Comparing
 from rules.graph.node import Node
 from rules.graph.results import Judgement, Verdict
 from rules.graph.worked import Worked
@@ -29,7 +29,7 @@ class Score(NamedTuple):
 class _Listening:
     """Limits that remember the number they were asked about."""
 
-    def __init__(self, limits: AtLeast | AtMost | Between | ByChoice) -> None:
+    def __init__(self, limits: Comparing) -> None:
         self._limits = limits
         self.heard: float | None = None
 
@@ -60,7 +60,7 @@ class Probe:
 
     def _with_ears(self, node: Node) -> Node:
         for parameter, fixed in node.fixed.items():
-            if isinstance(fixed, AtLeast | AtMost | Between | ByChoice):
+            if isinstance(fixed, Comparing):
                 self._listening = _Listening(fixed)
                 return replace(node, fixed={**node.fixed, parameter: self._listening})
         return node

@@ -6,7 +6,7 @@ from typing import Any
 
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
-from rules.judging.proposals import Looked
+from rules.judging.proposals import SUM_UP, Looked
 from rules.judging.second_look import is_answered_by_yes
 from rules.measure.said import capital
 from rules.sheet.choosable import NEVER_LESS, NEVER_MORE, to_be_made
@@ -64,10 +64,8 @@ def no_offer_words(looked: Looked) -> list[str]:
         return [f"A question, not a fault: {second_look_words(looked)[0].removeprefix('Or ')}"]
     if looked.measure:
         return [f"Only a measurement makes this better: measure {and_list(looked.measure)}."]
-    if looked.cut_short and not looked.tried:
-        return [
-            "It puts other figures together: what helps those helps here. Changes are tried where it is asked for by itself."
-        ]
+    if looked.finding.check in SUM_UP:
+        return ["It puts other figures together: what helps those helps here."]
     if not looked.tried:
         return ["Nothing that can still be chosen changes this."]
     told = [f"None of the steps tried of {_or_list(looked.tried)} helps without a new stop, alone or two together."]

@@ -18,7 +18,7 @@ from rules.judging.proposal import RED, Proposal, compared
 from rules.judging.reader import check_id
 from rules.judging.second_look import UNUSUAL, is_settled_by_looking, second_look
 from rules.judging.trade import trade
-from rules.judging.trials import ALONE, Spent, Trials
+from rules.judging.trials import Spent, Trials
 from rules.sheet import FIELDS
 from rules.sheet.choosable import bought_anew, is_laid_out, of_an_own_part, too_large_to_be_meant
 
@@ -34,7 +34,7 @@ MEASURED_TWICE = {check_id(tie.id): (tie.one, tie.other) for tie in AS_TAPED}
 """Two measurements of one thing: which of them is right is found with the tape, and not by choosing."""
 
 SUM_UP = frozenset((check_id("strength-least"), check_id("what-gives-first")))
-"""What only puts the figures of other findings together, and rests on nearly every entry: tried where it is asked for by name."""
+"""What only puts the figures of other findings together: what helps those helps there, and nothing is tried for it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,21 +70,20 @@ def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lamb
 
 
 def look_for_each(judged: Judged, findings: Iterable[Finding]) -> Iterator[Looked]:
-    """Changes for many findings of one sheet, one after another: for each all that it gets where it is asked for by itself.
+    """Changes for many findings of one sheet, one after another: for each what it gets where it is asked for by itself.
 
-    What was tried for one is kept for those after it.
+    What was tried for one is kept for those after it, which saves time and changes nothing that is told.
     """
     trials = Trials(judged)
     for finding in findings:
-        trials.left = ALONE
-        if finding.check in SUM_UP:
-            yield Looked(finding, cut_short=True)
-        else:
-            yield _nothing_to_choose(trials, finding) or _looked_into(trials, finding)
+        trials.begin()
+        yield _nothing_to_choose(trials, finding) or _looked_into(trials, finding)
 
 
 def _nothing_to_choose(trials: Trials, finding: Finding) -> Looked | None:
-    """Where no other figure would be an answer: what to measure, or to look at again."""
+    """Where no other figure would be an answer: what to measure, or to look at again, or what others answer."""
+    if finding.check in SUM_UP:
+        return Looked(finding)
     if is_settled_by_looking(finding) or (finding.asks_about and finding.check in MEASURED_TWICE):
         return Looked(finding, measure=(finding.asks_about,), second_look=second_look(trials.judged, finding))
     if finding.check in MEASURED_TWICE:
@@ -105,13 +104,16 @@ def _both_measured(one: str, other: str) -> tuple[str, ...]:
 def _looked_into(trials: Trials, finding: Finding) -> Looked:
     search = _Search(trials, trials.judged, finding)
     try:
-        search.offers(search.into_usual())
+        if finding.check == UNUSUAL:
+            search.offers(search.into_usual())
         for fields in search.tiers():
             search.offers(search.singles(fields))
             if search.found:
                 break
         if not any(RANK[offer.after] == search.probe.best for offer in search.found):
             search.pairs()
+        if not search.found and finding.check != UNUSUAL:
+            search.offers(search.into_usual())
     except Spent:
         search.cut_short = True
     return search.looked()
@@ -172,9 +174,12 @@ class _Search:
         return found
 
     def into_usual(self) -> list[Candidate]:
-        """Every answer that is unusual made usual, where all of them say how the front end is laid out."""
+        """Every answer that is unusual made usual, where all of them say how the front end is laid out and one is behind this."""
         sheet = self.judged.sheet
-        if self.finding.check != UNUSUAL or not all(map(is_laid_out, sheet.unusual)):
+        if not all(map(is_laid_out, sheet.unusual)) or not {*sheet.unusual, UNUSUAL} & {
+            *self.probe.fields,
+            self.finding.check,
+        }:
             return []
         usual = {name: ends for name in sheet.unusual if (ends := FIELDS[name].usual_among(sheet.answers))}
         lever = into_usual(self.judged.worked, usual, sheet.shown_in)
@@ -249,10 +254,9 @@ class _Search:
         return [one.answers for one in found if one.score.rank > here.rank][:most]
 
     def looked(self) -> Looked:
-        """What came of it. Where nothing was found for this finding, what was tried for another may still help it."""
+        """What came of it."""
         tried = tuple(dict.fromkeys(name for lever in self.levers for name in lever.fields))
-        found = self.found or list(self._tried_for_others())
-        kept = tuple(sorted(found, key=_least_first)[:SHOWN])
+        kept = tuple(sorted(self.found, key=_least_first)[:SHOWN])
         return Looked(
             self.finding,
             kept,
@@ -261,15 +265,6 @@ class _Search:
             second_look=second_look(self.judged, self.finding),
             cut_short=self.cut_short and not kept,
         )
-
-    def _tried_for_others(self) -> Iterator[Proposal]:
-        own = set(self.probe.fields)
-        for typed, after in self.trials.whole():
-            then = {found.key: found.verdict for found in after.findings}.get(self.finding.key, "good")
-            if own & typed.keys() and RANK.get(then, 0) > RANK[self.finding.verdict]:
-                proposal = compared(self.judged, after, self.finding, typed, self.finding.verdict)
-                if proposal.may_be_offered:
-                    yield proposal
 
     def _nearest(self) -> Proposal | None:
         """What came nearest: it helps, and brings the fewest new stops; else what leaves the finding least bad."""

@@ -6,6 +6,8 @@ what it takes to work out one value that moves nothing.
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import partial
+from typing import Any
 
 from rules.judging.judge import Finding, Judged, judge
 from rules.judging.levers import Answers, as_typed
@@ -32,14 +34,27 @@ class Spent(Exception):  # noqa: N818 - not a fault: enough was tried
     """Raised out of a search that has cost what it may."""
 
 
+_Key = tuple[tuple[str, str], ...]
+"""What was typed."""
+
+
 @dataclass(slots=True)
 class Trials:
-    """The changed copies of one sheet. left: units that are left; wanted: asked at each, whether anybody still waits."""
+    """The changed copies of one sheet. left: units that are left; wanted: asked at each, whether anybody still waits.
+
+    A copy that another finding left is as dear as a new one: so a finding is told the same among others as by itself.
+    """
 
     judged: Judged
-    left: int = ALONE
+    left: int = field(default_factory=lambda: ALONE)
     wanted: Callable[[], bool] = lambda: True
-    _kept: dict[tuple[tuple[str, str], ...], Judged] = field(default_factory=dict)
+    _kept: dict[_Key, list[tuple[int, Judged]]] = field(default_factory=dict)
+    _paid: set[tuple[_Key, int]] = field(default_factory=set)
+
+    def begin(self) -> None:
+        """The next finding: it may cost as much as the first, and has paid for nothing yet."""
+        self.left = ALONE
+        self._paid.clear()
 
     def spend(self, units: int) -> None:
         """Count what comes next. Raises Spent or NoLongerWanted."""
@@ -51,53 +66,60 @@ class Trials:
 
     def spend_on(self, names: Iterable[str]) -> None:
         """The same for values to be worked out."""
-        self.spend(1 + sum(map(_units, names)))
+        self.spend(_units_of(names))
 
     def typed(self, answers: Answers) -> dict[str, str]:
         """Answers as they would be typed."""
         return {name: as_typed(name, answer, self.judged.sheet.shown_in) for name, answer in answers.items()}
 
     def of(self, typed: Mapping[str, str], finding: Finding) -> Judged:
-        """The sheet with these entries; judged whole unless a lighter half is enough to refuse it for this finding."""
-        key = tuple(sorted(typed.items()))
-        after = self._kept.get(key)
-        if after is None:
-            light = [one for one in trade().worked_again(typed) if one not in trade().heavy]
-            self.spend_on(light)
-            after = judge(
-                with_entries(self.judged.sheet, dict(typed)),
-                self.judged.shown_in,
-                self.judged,
-                light=True,
-                advice=False,
-            )
-        while not after.whole and not self._refused(after, finding):
-            after = self._farther(after)
-        self._kept[key] = after
-        return after
+        """The sheet with these entries; judged whole unless a lighter part is enough to refuse it for this finding."""
+        return next(after for after in self._farther_and_farther(typed) if after.whole or self._refused(after, finding))
 
     def as_far_as(self, typed: Mapping[str, str], finding: Finding) -> Judged:
         """The sheet with these entries, judged until this finding is."""
-        after = self.of(typed, finding)
-        while finding.check in after.worked.put_off:
-            after = self._farther(after)
-        return after
+        return next(
+            after
+            for after in self._farther_and_farther(typed)
+            if after.whole or (finding.check not in after.worked.put_off and self._refused(after, finding))
+        )
 
     def _refused(self, after: Judged, finding: Finding) -> bool:
         return bool(new_stops(self.judged, after)) or any(True for _ in deeper(self.judged, after, finding))
 
-    def _farther(self, after: Judged) -> Judged:
-        """The gaps of all solids cost more than all the rest, and come last."""
-        rest = after.worked.put_off & trade().values.keys()
-        if first := rest & trade().heavy - {_ROOM}:
-            self.spend_on(first)
-            return judge(after.sheet, after.shown_in, after, leaving=frozenset({_ROOM}), advice=False)
-        self.spend_on(rest)
-        return judge(after.sheet, after.shown_in, after, advice=False)
+    def _farther_and_farther(self, typed: Mapping[str, str]) -> Iterator[Judged]:
+        """The copy with what is light judged, then more of it, at last whole; each kept, and paid for once by each finding."""
+        key = tuple(sorted(typed.items()))
+        kept = self._kept.setdefault(key, [])
+        place = 0
+        while not place or not kept[place - 1][1].whole:
+            known = place < len(kept)
+            units, more = (kept[place][0], None) if known else self._next(typed, kept)
+            if (key, place) not in self._paid:
+                self.spend(units)
+                self._paid.add((key, place))
+            if more is not None:
+                kept.append((units, more()))
+            yield kept[place][1]
+            place += 1
 
-    def whole(self) -> Iterator[tuple[dict[str, str], Judged]]:
-        """Every copy judged whole so far, with what was typed."""
-        yield from ((dict(key), after) for key, after in self._kept.items() if after.whole)
+    def _next(self, typed: Mapping[str, str], kept: list[tuple[int, Judged]]) -> tuple[int, Callable[[], Judged]]:
+        """What it takes to judge a copy farther, and the judging. The gaps of all solids come last: they cost most."""
+        if not kept:
+            names = set(trade().worked_again(typed)) - trade().heavy
+            sheet = with_entries(self.judged.sheet, dict(typed))
+            before, others = self.judged, dict[str, Any](light=True)
+        else:
+            before = kept[-1][1]
+            names = before.worked.put_off & trade().values.keys()
+            sheet, others = before.sheet, {}
+            if first := names & trade().heavy - {_ROOM}:
+                names, others = first, {"leaving": frozenset({_ROOM})}
+        return _units_of(names), partial(judge, sheet, self.judged.shown_in, before, advice=False, **others)
+
+
+def _units_of(names: Iterable[str]) -> int:
+    return 1 + sum(map(_units, names))
 
 
 def _units(name: str) -> int:

@@ -35,6 +35,14 @@ class Holds(Limits):
             return "stop"
         return "shown" if reaches(factor, CUSTOM) else "watch"
 
+    def in_hand(self, factor: float) -> float:
+        """How far beyond what trade custom asks for; minus short of it.
+
+        >>> Holds().in_hand(1.25)
+        -0.25
+        """
+        return factor - CUSTOM
+
     def figures(self, units: Units | None = None) -> dict[str, str]:
         """once and custom, and the check's own."""
         return {"once": figure(ONCE, "1"), "custom": figure(CUSTOM, "1")} | Limits.figures(self, units)

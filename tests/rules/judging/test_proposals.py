@@ -1,7 +1,7 @@
 """Every change offered, typed in exactly as it is shown, gives what was promised and no new stop."""
 
 import copy
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import pytest
@@ -117,6 +117,46 @@ def test_what_is_offered_on_any_sheet_that_moves_holds(ahead: int, inboard: int,
     before = judged(sheet)
     for finding in in_trouble(before)[:1]:
         hold(sheet, finding, look_for(before, finding), before)
+
+
+def told_the_same(before: Judged, findings: Sequence[Finding]) -> None:
+    """Each finding among others as by itself, to the word."""
+    for among_others in look_for_each(before, findings):
+        by_itself = look_for(before, among_others.finding)
+        assert among_others == by_itself
+        assert no_offer_words(among_others) == no_offer_words(by_itself)
+
+
+@settings(max_examples=2)
+@given(
+    by=st.fixed_dictionaries(dict.fromkeys(PERTURBED, LENGTHS)),
+    castor=st.integers(-4, 16),
+    inclination=st.integers(-12, 18),
+)
+def test_a_finding_is_told_the_same_among_all_as_by_itself(by: dict[str, int], castor: int, inclination: int) -> None:
+    changes: dict[str, object] = {name: f"{now + by[name]} {unit}" for name, (unit, now) in PERTURBED.items()}
+    sheet = changed(changes | {"pivots.castor": f"{castor} deg", "pivots.inclination": f"{inclination} deg"})
+    before = judged(sheet)
+    told_the_same(before, in_trouble(before))
+
+
+@settings(max_examples=1)
+@given(ahead=st.integers(-150, -60), height=st.integers(320, 400), spent=st.integers(20_000, 40_000))
+def test_a_finding_that_is_cut_short_is_told_the_same_as_well(ahead: int, height: int, spent: int) -> None:
+    sheet = changed(MOVING | {"steering.tie_rod_ahead": f"{ahead} mm", "steering.inner_height": f"{height} mm"})
+    before = judged(sheet)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("rules.judging.trials.ALONE", spent)
+        told_the_same(before, in_trouble(before)[:3])
+
+
+def test_answers_that_are_all_unusual_are_offered_made_usual_where_nothing_else_helps() -> None:
+    """The pivots are entered upside down: both stand on one side of the wheel centre, and no entry alone or two mend that."""
+    before = judged(document("wrong_pivots_entered_upside_down"))
+    finding = next(found for found in before.findings if found.check == "spindle-between-pivots")
+    found = look_for(before, finding)
+    assert any({entry.name for entry in offer.entries} == set(before.sheet.unusual) for offer in found.offers)
+    hold(document("wrong_pivots_entered_upside_down"), finding, found, before)
 
 
 # By hand: limits of common practice, 4 to 10 deg of castor, 8 to 12 deg of inclination, ground offset -10 to 40 mm.
@@ -318,7 +358,8 @@ def test_of_many_findings_each_is_told() -> None:
     offers = {looked.finding.key: looked.offers for looked in told}
     assert offers["hub-bolt-threads"] and offers["upper-lug-edge"]
     (sums_up,) = (looked for looked in told if looked.finding.check == "what-gives-first")
-    assert "asked for by itself" in no_offer_words(sums_up)[0]
+    assert no_offer_words(sums_up) == ["It puts other figures together: what helps those helps here."]
+    assert sums_up == look_for(sheet, sums_up.finding)
 
 
 def test_what_was_cut_short_says_so() -> None:

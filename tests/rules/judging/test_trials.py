@@ -38,7 +38,26 @@ def test_a_copy_is_judged_once_and_costs_nothing_again(moving: Judged) -> None:
     first = trials.of({"arms.bump_travel": "100 mm"}, a_finding(moving))
     left = trials.left
     assert trials.of({"arms.bump_travel": "100 mm"}, a_finding(moving)) is first and trials.left == left
-    assert [typed for typed, _ in trials.whole()] == [{"arms.bump_travel": "100 mm"}]
+
+
+def test_a_copy_left_by_another_finding_is_as_dear_as_a_new_one(moving: Judged) -> None:
+    """Else a finding among many would be told more than by itself, and which came first would decide it."""
+    trials = Trials(moving)
+    first = trials.of({"arms.bump_travel": "100 mm"}, a_finding(moving))
+    left = trials.left
+    trials.begin()
+    assert trials.of({"arms.bump_travel": "100 mm"}, a_finding(moving)) is first and trials.left == left
+
+
+def test_a_copy_judged_farther_for_one_finding_is_refused_for_the_next_where_it_would_be_by_itself(
+    moving: Judged,
+) -> None:
+    trials = Trials(moving)
+    refused = trials.of(BARREL, a_finding(moving))
+    heavy = next(one for one in moving.findings if one.check in refused.worked.put_off)
+    assert heavy.check not in trials.as_far_as(BARREL, heavy).worked.put_off
+    trials.begin()
+    assert trials.of(BARREL, a_finding(moving)) is refused
 
 
 def test_what_is_spent_ends_the_search(moving: Judged) -> None:
