@@ -50,7 +50,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
             stream.reconfigure(errors="replace")
     try:
         status = COMMANDS[given[0]](given[1:]) if given and given[0] in COMMANDS else _open(given)
-        if status < TOLD_TO_STOP:  # after a signal the terminal may be gone, which is no fault of the sheet's
+        # After a signal the terminal may be gone, which is no fault of the sheet's; some start this with none at all.
+        if status < TOLD_TO_STOP and sys.stdout is not None:
             sys.stdout.flush()
     except BrokenPipeError:  # whoever read it has seen enough
         status = NO_STOP

@@ -129,7 +129,7 @@ def flush_or_forget() -> None:
 
     Left to itself Python tries once more at the very end, fails, and puts its own exit status in place of ours.
     """
-    for stream in (sys.stdout, sys.stderr):
+    for stream in filter(None, (sys.stdout, sys.stderr)):
         try:
             stream.flush()
         except (OSError, ValueError):

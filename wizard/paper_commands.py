@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
+from rules.graph.asking import printable
 from rules.measure.quantity import EntryError
 from rules.shop.digest import sheet_digest
 from rules.shop.motion_sheet import NOT_ENTERED, is_known
@@ -93,9 +94,15 @@ def _parser(name: str) -> argparse.ArgumentParser:
         parser.add_argument("--stl", action="store_true", help="STL instead of 3MF; it has no units: say mm when asked")
     if name not in ("cut", "model"):
         parser.add_argument("--paper", help='letter, a4, a3 ... or a size such as "500x700 mm"; by the sheet\'s units')
-    parser.add_argument("--folder", type=Path, help="where to write; NAME_papers beside the sheet by default")
+    parser.add_argument("--folder", type=_folder, help="where to write; NAME_papers beside the sheet by default")
     parser.add_argument("--overwrite", action="store_true", help="also over files that were changed by hand")
     return parser
+
+
+def _folder(name: str) -> Path:
+    if not name.strip():
+        raise argparse.ArgumentTypeError("a folder needs a name; . is the one this is started in")
+    return Path(name)
 
 
 def _checklist_text(judged: "Judged", sheet_file: "SheetFile", options: argparse.Namespace) -> str:
@@ -133,7 +140,7 @@ def _write(writer: Writer, judged: "Judged", sheet_file: "SheetFile", options: a
         complain(str(reason))
         return False
     for path in written.papers:
-        print(path)
+        print(printable(path))
     for path in written.removed:
         complain(f"{path}: removed, it was of other answers than these")
     return True

@@ -228,3 +228,67 @@ def test_fixture_and_model_are_papers_of_their_own(sheet: Path) -> None:
     assert papers(sheet) == {
         "fixture.pdf", "upright_left.3mf", "upright_right.3mf", "upright_left.stl", "upright_right.stl",
     }  # fmt: skip
+
+
+# Folders that are none, and outputs nobody reads
+
+
+def odd_folders(around: Path) -> dict[str, tuple[str, str]]:
+    """Each where nothing can be written: what is asked for, and a part of what is said."""
+    (around / "file").write_text("mine")
+    (around / "nowhere").symlink_to("gone")
+    (around / "loop").symlink_to("loop")
+    (around / "taken" / "checklist.pdf").mkdir(parents=True)
+    (around / "notes").mkdir()
+    (around / "notes" / "checklist.pdf").write_text("mine")
+    return {
+        "file": (str(around / "file"), "a file, or a link that leads nowhere, stands where that folder should be"),
+        "under a file": (str(around / "file" / "papers"), "part of its path is a file"),
+        "dangling link": (str(around / "nowhere"), "a file, or a link that leads nowhere"),
+        "loop": (str(around / "loop"), "a file, or a link that leads nowhere"),
+        "long name": (str(around / ("n" * 300)), "its name is too long"),
+        "a folder of a paper's name": (str(around / "taken"), "there is a folder of that name"),
+        "a file of a paper's name": (str(around / "notes"), "Changed by hand, or not written by this program"),
+        "nul": (str(around / "a\0b"), "a character that no file name can have"),
+    }
+
+
+def test_a_folder_that_is_none_is_refused_in_one_sentence_and_nothing_there_is_lost(
+    sheet: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for what, (folder, told) in odd_folders(tmp_path).items():
+        assert main(["checklist", str(sheet), "--pdf", "--folder", folder]) == 2, what
+        said = capsys.readouterr()
+        assert told in said.err and len(said.err.splitlines()) == 1 and said.out == "", (what, said.err)
+    assert (tmp_path / "file").read_text() == "mine" and (tmp_path / "notes" / "checklist.pdf").read_text() == "mine"
+    assert (tmp_path / "taken" / "checklist.pdf").is_dir() and not (tmp_path / "gone").exists()
+    assert {path.name for path in (tmp_path / "notes").iterdir()} == {"checklist.pdf"}
+
+
+def test_a_folder_without_a_name_is_not_the_one_this_happens_to_be_started_in(
+    sheet: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    for empty in ("", "  "):
+        with pytest.raises(SystemExit) as ended:
+            main(["checklist", str(sheet), "--pdf", "--folder", empty])
+        assert ended.value.code == 2 and "a folder needs a name" in capsys.readouterr().err
+    assert {path.name for path in tmp_path.iterdir()} == {"car.toml"}
+
+
+def test_a_path_is_printed_with_a_mark_for_what_a_terminal_would_obey(
+    sheet: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    folder = tmp_path / "two\nlines \x1b[31m"
+    assert main(["checklist", str(sheet), "--pdf", "--folder", str(folder)]) == 0
+    said = capsys.readouterr().out
+    assert len(said.splitlines()) == 1 and "\x1b" not in said
+    assert (folder / "checklist.pdf").is_file()
+
+
+def test_started_without_a_place_to_print_to_the_paper_is_written_all_the_same(
+    sheet: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("sys.stdout", None)
+    assert main(["checklist", str(sheet), "--pdf"]) == 0
+    assert papers(sheet) == {"checklist.pdf"}

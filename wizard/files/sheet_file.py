@@ -33,6 +33,7 @@ _NOT_READ = {
     errno.EACCES: "you have no permission to read it. Change its permissions, or ask its owner for a copy",
     errno.EPERM: "you have no permission to read it. Change its permissions, or ask its owner for a copy",
     errno.ENAMETOOLONG: "its name is too long. Use a shorter one",
+    errno.EEXIST: "a file, or a link that leads nowhere, stands where that folder should be. Name another folder",
     errno.ELOOP: "it is a link that leads back to itself. Open the sheet itself",
 }
 _NOT_SAVED = _NOT_READ | {
@@ -41,6 +42,7 @@ _NOT_SAVED = _NOT_READ | {
     errno.ENODEV: "what stands there is not an ordinary file. Use another name",
     errno.EACCES: "writing there is not allowed, or another program holds the file. Save somewhere else",
     errno.EPERM: "writing there is not allowed, or another program holds the file. Save somewhere else",
+    errno.EEXIST: "a file, or a link that leads nowhere, stands where that folder should be. Name another folder",
     errno.ELOOP: "it is a link that leads back to itself. Use another name",
     errno.EROFS: "that disk can only be read. Save on another disk",
     errno.ENOSPC: "the disk is full. Make room, or save on another disk",

@@ -5,7 +5,10 @@ lines to scribe and letters to stamp; layer NOTES holds what is for people to re
 Kerf is not applied. ezdxf is imported only when a file is written.
 """
 
+import importlib
 import io
+import os
+import sys
 import textwrap
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -166,11 +169,10 @@ def _size(length: float | None, judged: Judged, units: FileUnits) -> str:
 
 
 def _written(profile: Profile, words: list[str], barred: list[str], units: FileUnits) -> bytes:
-    import ezdxf
-
+    ezdxf = _library()
     size = SIZES[units]
     unit, metric = _DXF_UNIT[units]
-    drawing = ezdxf.new("R2010", units=unit)  # type: ignore[attr-defined]
+    drawing = ezdxf.new("R2010", units=unit)
     drawing.header["$MEASUREMENT"] = metric
     drawing.layers.add(CUT_LAYER, color=7)
     drawing.layers.add(SCRIBE_LAYER, color=5)
@@ -235,12 +237,30 @@ _ONE_AT_A_TIME = Lock()
 """ezdxf has one setting for the whole program, and papers are written beside the screen: who is done first must not undo it."""
 
 
+def _library() -> Any:
+    """ezdxf, loaded without the settings somebody may have in his home: they could not be read, or change what is written."""
+    if "ezdxf" not in sys.modules:
+        before = os.environ.get(_SETTINGS_IN)
+        os.environ[_SETTINGS_IN] = os.devnull  # where no file can lie
+        try:
+            importlib.import_module("ezdxf")
+        finally:
+            if before is None:
+                del os.environ[_SETTINGS_IN]
+            else:
+                os.environ[_SETTINGS_IN] = before
+    return sys.modules["ezdxf"]
+
+
+_SETTINGS_IN = "XDG_CONFIG_HOME"
+"""Names the folder of a person's settings (XDG base directory specification)."""
+
+
 @contextmanager
 def _without_dates() -> Iterator[None]:
     """ezdxf writes no date and no id of its own in this block, so that the same piece gives the same bytes."""
-    from ezdxf import options  # type: ignore[attr-defined]
-
     with _ONE_AT_A_TIME:
+        options = _library().options
         before = options.write_fixed_meta_data_for_testing
         options.write_fixed_meta_data_for_testing = True
         try:

@@ -9,7 +9,7 @@ from dataclasses import replace
 from itertools import pairwise
 from math import cos, hypot, pi, radians, sin
 
-from rules.drawn.full_size.places import Segment, crossed
+from rules.drawn.full_size.places import OVER_LINE, Segment, crossed
 from rules.drawn.full_size.shapes import (
     PaperArc,
     PaperBox,
@@ -69,7 +69,7 @@ def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperB
     others = [corners(item, 0.3) for item in near if isinstance(item, PaperWords)]
     first: list[PaperItem] = []
     for place in _places(words, box, rooms):
-        leader = () if words.stands_alone else _leader(words.led[0] if words.led else words.at, place)
+        leader = () if words.stands_alone else _leader(_spoken_of(words), place)
         if not first:
             first = [*leader, replace(place, over_lines=True)]
         if crossed(corners(place, _CLEAR), lines):
@@ -79,6 +79,14 @@ def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperB
             continue
         return [*leader, place]
     return first
+
+
+def _spoken_of(words: PaperWords) -> Point:
+    """Where a leader line to words begins: what they speak of, or the dimension line they stood over."""
+    if words.led:
+        return words.led[0]
+    (x, y), turn = words.at, radians(words.angle)
+    return x + OVER_LINE * sin(turn), y - OVER_LINE * cos(turn)
 
 
 def _places(words: PaperWords, box: PaperBox, rooms: Sequence[PaperBox]) -> Iterator[PaperWords]:

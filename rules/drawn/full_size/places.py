@@ -8,7 +8,7 @@ from rules.measure.outline import Point
 
 ARROW = 3.5
 """mm, length of an arrowhead."""
-_ABOVE = 3.0
+OVER_LINE = 3.0
 """mm from a dimension line to half the height of its figure."""
 TAIL = 7.0
 _ROUND = (30, 150, 60, 120, -30, -150, -60, -120, 0, 180, 15, 165, -15, -165, 45, 135, -45, -135)
@@ -102,7 +102,7 @@ def on_line(
 
     def at(along: float, align: Align) -> PaperWords:
         return PaperWords(
-            (start[0] + along * ux - _ABOVE * uy, start[1] + along * uy + _ABOVE * ux), text, align, angle
+            (start[0] + along * ux - OVER_LINE * uy, start[1] + along * uy + OVER_LINE * ux), text, align, angle
         )
 
     slack = (length - width) / 2 - (0 if outside else ARROW * 0.5)

@@ -7,6 +7,7 @@ import sys
 import threading
 import tomllib
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 import ezdxf
@@ -381,8 +382,6 @@ def test_the_same_sheet_gives_the_same_bytes_in_another_process() -> None:
         "wizard.paper.stamp.sheet_digest = lambda sheet: '0123abcd'\n"
         "sys.stdout.buffer.write(cut_files(judged())['hub_plate_left_mm.dxf'])"
     )
-    from pathlib import Path
-
     run = [sys.executable, "-c", script, str(Path(__file__).parent)]
     for seed in ("1", "2"):
         root = Path(__file__).parents[3]
@@ -413,6 +412,23 @@ def test_cut_files_written_by_two_at_once_are_the_same_bytes(monkeypatch: pytest
 
 def test_ezdxf_is_loaded_only_when_a_file_is_written() -> None:
     script = "import sys, wizard.paper.cut; sys.exit('ezdxf' in sys.modules)"
-    from pathlib import Path
-
     assert subprocess.run([sys.executable, "-c", script], cwd=Path(__file__).parents[3], check=False).returncode == 0
+
+
+def test_settings_in_a_persons_home_are_no_part_of_a_cut_file(tmp_path: Path) -> None:
+    """ezdxf looks for them where XDG_CONFIG_HOME says, and ends with what it finds; a home nobody may read ends it too."""
+    (tmp_path / "ezdxf").mkdir()
+    (tmp_path / "ezdxf" / "ezdxf.ini").write_text("no settings at all")
+    script = (
+        "import os, sys; from wizard.paper import cut\n"
+        "library = cut._library()\n"
+        f"sys.exit(bool(library.options.loaded_config_files) or os.environ['XDG_CONFIG_HOME'] != {str(tmp_path)!r})"
+    )
+    run = subprocess.run(
+        [sys.executable, "-c", script],
+        cwd=Path(__file__).parents[3],
+        env={"XDG_CONFIG_HOME": str(tmp_path)},
+        capture_output=True,
+        check=False,
+    )
+    assert run.returncode == 0, run.stderr

@@ -24,19 +24,22 @@ def test_no_line_runs_through_words_that_were_moved(angle: float, over: float) -
 @pytest.mark.parametrize("align", ["left", "centre", "right"])
 @pytest.mark.parametrize("angle", [0.0, 90.0])
 def test_words_moved_square_to_their_line_are_joined_to_it_too(align: Align, angle: float) -> None:
-    """Straight above or beside where they stood no end of the words is nearer than their long side."""
-    at = (100.0, -12.0) if angle == 0 else (-12.0, 75.0)
+    """Straight above or beside where they stood no end of the words is nearer than their long side.
+
+    A figure stands 3 mm above its dimension line, or left of an upright one, by the middle of its height.
+    """
+    at, on_line = ((100.0, -12.0), (100.0, -15.0)) if angle == 0 else ((-12.0, 75.0), (-9.0, 75.0))
     found = whole_words((PaperWords(at, "plate face 68.6 mm", align, angle),), (ROOM,))
     (line,) = [item for item in found if isinstance(item, Stroke)]
     (moved,) = [item for item in found if isinstance(item, PaperWords)]
-    assert line.points[0] == at and not crossed(corners(moved), segments(line))
+    assert line.points[0] == pytest.approx(on_line) and not crossed(corners(moved), segments(line))
 
 
-def test_words_that_went_far_are_joined_to_where_they_stood() -> None:
-    words = PaperWords((100.0, -30.0), "upper pivot", "left")
+def test_a_figure_that_went_far_is_joined_to_the_dimension_line_that_it_stood_over() -> None:
+    words = PaperWords((100.0, -30.0), "upper pivot 136 mm", "left")
     found = whole_words((words,), (ROOM,))
     (line,) = [item for item in found if isinstance(item, Stroke)]
-    assert line.points[0] == words.at
+    assert line.points[0] == pytest.approx((100.0, -33.0))
 
 
 LEFT, RIGHT = PaperBox(0.0, 0.0, 100.0, 150.0), PaperBox(90.0, 0.0, 190.0, 150.0)
