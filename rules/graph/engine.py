@@ -91,6 +91,7 @@ class Graph:
                 self.checks[node.name] = node
         self._needs: dict[str, tuple[str, ...]] = {}
         self._needs_set: dict[str, frozenset[str]] = {}
+        self._fields_of: dict[str, tuple[str, ...]] = {}
         self.heavy: frozenset[str] = frozenset(name for name, node in self.values.items() if node.note.heavy)
 
     def in_role(self, role: str) -> tuple[str, ...]:
@@ -129,8 +130,10 @@ class Graph:
         return tuple(name for name in among if name in self.values and self._rests_on(name, changed))
 
     def fields_of(self, name: str) -> tuple[str, ...]:
-        """The fields a value or check rests on."""
-        return tuple(needed for needed in self.needs(name) if needed in self.fields)
+        """The fields a value or check rests on. Looked up when first asked."""
+        if name not in self._fields_of:
+            self._fields_of[name] = tuple(needed for needed in self.needs(name) if needed in self.fields)
+        return self._fields_of[name]
 
     def checks_touched_by(self, field_name: str) -> tuple[str, ...]:
         """The checks that an answer to this field can change."""

@@ -16,6 +16,9 @@ SHAVING = 0.05
 """mm; an overlap no deeper is a touch."""
 CLEAR_STEPS = 40
 WAYS = 3
+DEEPEST = 1.35
+"""No two pieces of two solids are as many times deeper in one another than the two found: to clear the solids by so much more
+than these is no way out that tells their depth, and looking farther takes seconds for one ring in another."""
 SAME_WAY = 0.999
 """Cosine of the angle between two ways that are one."""
 FEW = 6
@@ -191,9 +194,10 @@ def told_whole(a: Solid, b: Solid, overlap: Gap) -> tuple[Gap, float]:
     """An overlap looked at once more for the whole solids: the deepest two pieces, and how far b has to go to be clear, mm.
 
     Tried are the way that parts the deepest pieces, and those that part what is then still in one another. Where the depth is
-    as much as that, no shorter shift parts the solids any other way. inf where none of these ways leads out. overlap: what
-    `nearer` found, below nought.
+    as much as that, no shorter shift parts the solids any other way. inf where none of these ways leads out within
+    DEEPEST times the overlap, so that it is no depth of the whole. overlap: what `nearer` found, below nought.
     """
+    soon = DEEPEST * -overlap.distance + 3 * SHAVING
     best, out, ways, still = inf, NOUGHT, list[Vector](), overlap
     for _ in range(WAYS):
         way = minus(still.on_a, still.on_b)
@@ -201,7 +205,7 @@ def told_whole(a: Solid, b: Solid, overlap: Gap) -> tuple[Gap, float]:
         if any(dot(way, tried) > SAME_WAY for tried in ways):
             break
         ways.append(way)
-        shift, left = _clear_along(a, b, way, -overlap.distance, best)
+        shift, left = _clear_along(a, b, way, -overlap.distance, min(best, soon))
         if shift < best:
             best, out = shift, way
         if left is None:

@@ -7,6 +7,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.containers import Vertical, VerticalScroll
 from textual.content import Content
+from textual.css.styles import RulesMap
 from textual.message import Message
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
@@ -21,6 +22,14 @@ class Listed(NamedTuple):
     id: str
     line: Content
     about: Callable[[], Content] | None
+
+
+class _Row(Content):
+    """A line whose height needs no wrapping where it fits. A list of a thousand asks each for its height as it opens."""
+
+    def get_height(self, rules: RulesMap, width: int) -> int:
+        """Lines it takes at this width."""
+        return 1 if "\n" not in self.plain and self.cell_length <= width else super().get_height(rules, width)
 
 
 def nothing_like(wanted: str) -> Listed:
@@ -53,7 +62,8 @@ class Items(Vertical):
             yield Static("", markup=False)
 
     def _options(self) -> list[Option]:
-        return [Option(item.line, id=item.id, disabled=item.about is None) for item in self._items.values()]
+        rows = ((item, _Row(item.line.plain, [*item.line.spans])) for item in self._items.values())
+        return [Option(row, id=item.id, disabled=item.about is None) for item, row in rows]
 
     def on_mount(self) -> None:
         """Start on the line asked for."""

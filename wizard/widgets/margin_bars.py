@@ -53,14 +53,15 @@ def margin_rows(
     """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
 
     words: verdict by value name. A row too long for the width loses its end: word, part, bar, factor and the same on yield, a
-    dash where that cannot be worked out, come first. Where there is room, what the factor is counted on stands last.
+    dash where that cannot be worked out, come first, then that it is an estimate or asked about, then the case. Where there is
+    room, what the factor is counted on stands last.
     ascii_only: for terminals without block characters.
     """
     if not ranked:
         return []
     factors = [told(one.factor) for one in ranked]
     on_yield = ["-" if one.on_yield is None else told(one.on_yield) for one in ranked]
-    cases = [", ".join((one.case, *one.marks)) for one in ranked]
+    cases = [", ".join((*one.marks, one.case)) for one in ranked]
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
     yield_wide = _widest(on_yield)
     spare = width - WORD - part_wide - factor_wide - yield_wide - case_wide - len("    x   ")

@@ -24,7 +24,7 @@ def test_each_row_has_word_part_bar_factor_and_case() -> None:
     rows = margin_rows(PARTS, WORDS, 61)
     assert [row.line for row in rows] == [
         "stop     upright below hub  █░░░░░░░ 0.50 x -  steering stop",
-        "watch    tie rod            ████░░░░ 2.00 x -  rock, estimate",
+        "watch    tie rod            ████░░░░ 2.00 x -  estimate, rock",
         "good     hub bolts          ████████ 1000 x -  standing",
     ]
     assert [row.value for row in rows] == ["a_safety", "b_safety", "c_safety"]
@@ -56,6 +56,12 @@ def test_no_row_is_wider_than_it_may_be_and_the_word_stays(width: int) -> None:
             width < 59
         )  # word 9, part 16, bar 6, factor 4, on yield 1, case 14, and 9 between
         assert row.line.startswith(WORDS[row.value])
+
+
+def test_that_a_factor_is_an_estimate_and_asked_about_is_not_lost_where_a_row_is_cut() -> None:
+    case = "rock from behind, outboard of middle at full droop and outer lock"
+    long = replace(PARTS[1], case=case, doubted=True)  # word 9, part 7, bar 6, figures 8 and 6 between them, then 21
+    assert "estimate, asked about, " in margin_rows([long], {}, 60)[0].line
 
 
 def test_the_bar_grows_with_the_room_up_to_a_length() -> None:
