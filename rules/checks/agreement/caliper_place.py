@@ -106,17 +106,20 @@ def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confi
     "caliper-round-its-rotor",
     step="caliper",
     title="Caliper and rotor thickness",
-    good="the caliper reaches outboard beyond half of the rotor, a pad and its own wall",
-    stop="it does not",
+    good="the caliper reaches outboard and inboard beyond half of the rotor, a pad and its own wall",
+    stop="it does not, on one side",
     source=sources.GEOMETRY.saying("half of the rotor is the least there can be"),
     grade="common practice",
 )
-def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm) -> Judgement:
-    """How far a caliper stands out, against the rotor it closes on."""
+def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm, caliper_inboard_reach: Mm | None) -> Judgement:
+    """How far a caliper stands out and in, against the rotor it closes on."""
     text = "Outboard reach is {outboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
-    if more_than(outboard_reach, made_for_thickness / 2):
-        return Judgement("good", text)
-    return impossible(f"{text} Its outboard wall would stand inside the rotor.")
+    if not more_than(outboard_reach, made_for_thickness / 2):
+        return impossible(f"{text} Its outboard wall would stand inside the rotor.")
+    if caliper_inboard_reach is not None and not more_than(caliper_inboard_reach, made_for_thickness / 2):
+        text = "Inboard reach is {caliper_inboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
+        return impossible(f"{text} Its inboard wall would stand inside the rotor.")
+    return Judgement("good", text)
 
 
 @check(

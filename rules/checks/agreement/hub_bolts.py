@@ -172,3 +172,31 @@ def hub_bolt_thread_in_ear(
         f"{text}. That cannot be, and strength counts on that thread.",
         "Enter a nut where the bolts go into nuts; else measure flange and thread again.",
     )
+
+
+@check(
+    "hub-bolts-turned",
+    step="hub",
+    title="First hub bolt's angle and how the bolts are placed",
+    good="the angle is one of bolts on a circle, or placed one by one",
+    watch="an angle is entered, and the bolts are placed by two spacings, which it does not turn",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def hub_bolts_turned(
+    mount_turned: Rad | None,
+    mount_bolts: int | None,
+    mount_circle: Mm | None,
+    mount_places: ClockPlaces | None,
+) -> Judgement:
+    """Four bolts by two spacings stand upright as drawn and cut. An angle entered with them would be lost."""
+    if not mount_turned:
+        raise DoesNotApply("no angle is entered for the first hub bolt, or 0")
+    if mount_circle is not None or mount_places is not None or mount_bolts != ON_A_RECTANGLE:
+        return Judgement("good", "The hub bolts' circle is turned by {mount_turned}.")
+    text = "The first hub bolt is said to stand {mount_turned} from the top; two spacings place the four, and stay upright."
+    return Judgement(
+        "watch",
+        text,
+        "If they stand turned, enter the circle instead, or each bolt's place; else empty the angle.",
+    )

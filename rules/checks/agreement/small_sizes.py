@@ -21,7 +21,7 @@ LENGTHS = (
     T("caliper-over-band", "Caliper's reach inward and rotor", "caliper.inward_reach", "rotor.diameter",
       usual=(0.12, 0.23), never=(0.02, 0.5), why="its pads cover a band of a sixth of the rotor"),
     T("caliper-along-rotor", "Length of caliper and rotor", "caliper.length", "rotor.diameter",
-      usual=(0.42, 0.8), never=(0.1, 1.2), why="a caliper spans 50 to 90 deg of its rotor"),
+      usual=(0.42, 0.8), never=(0.1, 1.0), why="a caliper spans 50 to 90 deg of its rotor"),
 )  # fmt: skip
 STUD, BOLT = "the stud's diameter", "the bolt's diameter"
 ON_THREADS = (

@@ -1,18 +1,22 @@
 """Do the entries of steering, arms and springs agree."""
 
+from math import radians
+
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than
-from rules.measure.units import Mm, Ratio
+from rules.measure.units import Mm, Rad, Ratio
 from rules.measure.vectors import minus, plus, size, times
 from rules.motion.points import Hinge, UprightPoints
 from rules.motion.shock import Shock
+from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 from rules.solids.gap import Solid, gap
 from rules.solids.pieces import Hull
 from rules.tables import sources
+from rules.values.steering.links import ArmPlane, tie_rod_slope_at_ride, tie_rod_sweep_at_ride
 
 HINGE = "an arm's two inner pivots stand about as far ahead of the axle as behind it"
 LEVEL = "an arm's two inner pivots stand at about one height"
@@ -52,6 +56,8 @@ LENGTHS = (
       usual=(1.25, 1.75), never=(1.0, 2.0), why="its rod moves in its own body, so it opens to less than twice its length"),
     T("shock-leans-in", "Lean of the shock across", "spring.arm_end_from_centre", "spring.frame_end_from_centre", how="more",
       usual=(-40.0, 400.0), why="a shock leans inboard at its top"),
+    T("seats-on-shock", "Spring's seats and shock", "spring.seats_apart", "spring.shock_longest",
+      usual=(0.4, 0.85), never=(0.1, 1.2), why="a spring round its shock is shorter than the shock is from eye to eye"),
     T("spring-solid-and-free", "Spring solid and free", "spring.solid_length", "spring.free_length",
       usual=(0.27, 0.52), never=(0.1, 1.0), why="a spring's coils touch at about four tenths of its free length"),
     T("spring-squeezed-in-its-seats", "Spring squeezed and its room", "spring.preload", "squeeze_by_seats", how="more",
@@ -232,3 +238,90 @@ def tie_rod_holds_its_ends(
         "Shorter ends, or measure each again from its ball to the end of its thread.",
         figures,
     )
+
+
+LIES = AtMost("rad", radians(2.0), radians(5.0))
+"""An angle finder on a rod or an arm is good to a degree, and so are two taped points. Common practice, no source."""
+
+
+@check(
+    "tie-rod-lies-as-entered",
+    step="loads",
+    title="Tie rod's angles and its two ends",
+    limits=LIES,
+    good="slope and sweep as entered within {good} of the line between the ends",
+    watch="within {watch}, and not confirmed",
+    stop="further off",
+    source=PRACTICE,
+    grade="common practice",
+)
+def tie_rod_lies_as_entered(
+    tie_rod_slope: Rad | None,
+    tie_rod_sweep: Rad | None,
+    tie_rod_end_offset: Mm | None,
+    tie_rod_end_ahead: Mm | None,
+    tie_rod_end_height: Mm | None,
+    inner_from_centre: Mm | None,
+    inner_ahead: Mm | None,
+    inner_height: Mm | None,
+    track: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The rod's angles against where its inner pivot is entered under steering, on which strength counts."""
+    both: dict[str, tuple[float, float]] = {}
+    if tie_rod_end_offset is not None and inner_from_centre is not None and track is not None:
+        if tie_rod_slope is not None and tie_rod_end_height is not None and inner_height is not None:
+            by = tie_rod_slope_at_ride(
+                None, tie_rod_end_offset, tie_rod_end_height, inner_from_centre, inner_height, track
+            )
+            both["tie_rod_slope"] = (tie_rod_slope, by)
+        if tie_rod_sweep is not None and tie_rod_end_ahead is not None and inner_ahead is not None:
+            by = tie_rod_sweep_at_ride(
+                None, tie_rod_end_offset, tie_rod_end_ahead, inner_from_centre, inner_ahead, track
+            )
+            both["tie_rod_sweep"] = (tie_rod_sweep, by)
+    return _lies(both, "the rod's two ends", confirmed, limits)
+
+
+@check(
+    "arm-lies-as-entered",
+    step="loads",
+    title="Arm's slopes and its pivots",
+    limits=LIES,
+    good="both slopes of the arm without the spring as entered within {good} of those of its pivots",
+    watch="within {watch}, and not confirmed",
+    stop="further off",
+    source=PRACTICE,
+    grade="common practice",
+)
+def arm_lies_as_entered(
+    arm_slope: Rad | None,
+    arm_hinge_slope: Rad | None,
+    guiding_plane: ArmPlane | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """The arm's slopes against the plane through its pivots as entered under arms, on which strength counts."""
+    both: dict[str, tuple[float, float]] = {}
+    if guiding_plane is not None and arm_slope is not None:
+        both["arm_slope"] = (arm_slope, guiding_plane.across)
+    if guiding_plane is not None and not guiding_plane.flat and arm_hinge_slope is not None:
+        both["arm_hinge_slope"] = (arm_hinge_slope, guiding_plane.along)
+    return _lies(both, "the arm's pivots", confirmed, limits)
+
+
+def _lies(both: dict[str, tuple[float, float]], by: str, confirmed: Confirmed, limits: AtMost) -> Judgement:
+    """Angles as entered against those worked out, the worse told."""
+    if not both:
+        raise DoesNotApply("no angle is entered of what has its places entered too")
+    key, (entered, worked) = max(both.items(), key=lambda one: abs(one[1][0] - one[1][1]))
+    figures = {"worked": (worked, "rad")}
+    text = f"{FIELDS[f'loads.{key}'].label} is {{{key}}}, and by {by} {{worked}}"
+    verdict = limits.verdict(abs(entered - worked))
+    if verdict == "good":
+        return Judgement(verdict, f"{text}: they agree.", figures=figures)
+    if verdict == "watch":
+        return odd(f"{text}.", f"loads.{key}", confirmed, figures)
+    change = "Empty the angle, and the places count; or measure both again."
+    return Judgement("stop", f"{text}. One rod or arm lies in one way only.", change, figures)

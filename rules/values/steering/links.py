@@ -78,7 +78,7 @@ def tie_rod_end_height(wheel_centre_height: Mm, tie_rod_above: Mm) -> Mm:
 
 
 @value(
-    "links", formula="as entered, else from the inner pivot: atan(rise / run across the car)", source=sources.GEOMETRY
+    "links", formula="atan(rise / run across the car) from the inner pivot, else as entered", source=sources.GEOMETRY
 )
 def tie_rod_slope_at_ride(
     tie_rod_slope: Rad | None,
@@ -96,15 +96,15 @@ def tie_rod_slope_at_ride(
     >>> round(degrees(tie_rod_slope_at_ride(None, -100.0, 340.0, 400.0, 380.0, 1600.0)), 4)
     -7.5946
     """
-    if tie_rod_slope is not None:
-        return tie_rod_slope
     if inner_from_centre is None or inner_height is None:
-        raise Waits("loads.tie_rod_slope")
+        if tie_rod_slope is None:
+            raise Waits("loads.tie_rod_slope")
+        return tie_rod_slope
     return atan((tie_rod_end_height - inner_height) / _run(tie_rod_end_offset, inner_from_centre, track))
 
 
 @value(
-    "links", formula="as entered, else from the inner pivot: atan(ahead / run across the car)", source=sources.GEOMETRY
+    "links", formula="atan(ahead / run across the car) from the inner pivot, else as entered", source=sources.GEOMETRY
 )
 def tie_rod_sweep_at_ride(
     tie_rod_sweep: Rad | None,
@@ -122,10 +122,10 @@ def tie_rod_sweep_at_ride(
     >>> round(degrees(tie_rod_sweep_at_ride(None, -100.0, -120.0, 400.0, -150.0, 1600.0)), 4)
     5.7106
     """
-    if tie_rod_sweep is not None:
-        return tie_rod_sweep
     if inner_from_centre is None or inner_ahead is None:
-        raise Waits("loads.tie_rod_sweep")
+        if tie_rod_sweep is None:
+            raise Waits("loads.tie_rod_sweep")
+        return tie_rod_sweep
     return atan((tie_rod_end_ahead - inner_ahead) / _run(tie_rod_end_offset, inner_from_centre, track))
 
 
@@ -199,6 +199,7 @@ class ArmPlane(NamedTuple):
 
     across: float
     along: float
+    flat: bool = False
 
     @property
     def text(self) -> str:
@@ -235,32 +236,32 @@ def guiding_plane(
     hinge, outer = (upper_hinge, upper) if spring_on == "lower arm" else (lower_hinge, lower)
     if hinge is None:
         raise NotJudged("the inner pivots of the arm without the spring are not known", *INNER_PIVOTS)
-    return ArmPlane(*plane_slopes(hinge.front, hinge.rear, outer))
+    return ArmPlane(*plane_slopes(hinge.front, hinge.rear, outer), hinge.flat)
 
 
-@value("links", formula="as entered, else across the plane through the arm's pivots", source=sources.GEOMETRY)
+@value("links", formula="across the plane through the arm's pivots, else as entered", source=sources.GEOMETRY)
 def guiding_arm_slope(arm_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
     """Slope of the arm without the spring, seen from the front, rad, outer end higher positive.
 
     >>> guiding_arm_slope(None, ArmPlane(0.1, 0.0))
     0.1
     """
-    if arm_slope is not None:
-        return arm_slope
-    if guiding_plane is None:
+    if guiding_plane is not None:
+        return guiding_plane.across
+    if arm_slope is None:
         raise Waits("loads.arm_slope")
-    return guiding_plane.across
+    return arm_slope
 
 
-@value("links", formula="as entered, else along the plane through the arm's pivots", source=sources.GEOMETRY)
+@value("links", formula="along the plane through the arm's pivots, else as entered", source=sources.GEOMETRY)
 def guiding_hinge_slope(arm_hinge_slope: Rad | None, guiding_plane: ArmPlane | None) -> Rad:
     """Slope of the plane of the arm without the spring, seen from the side, rad, front end higher positive.
 
     >>> guiding_hinge_slope(None, ArmPlane(0.0, 0.1))
     0.1
     """
-    if arm_hinge_slope is not None:
-        return arm_hinge_slope
-    if guiding_plane is None:
+    if guiding_plane is not None and not (guiding_plane.flat and arm_hinge_slope is not None):
+        return guiding_plane.along
+    if arm_hinge_slope is None:
         raise Waits("loads.arm_hinge_slope")
-    return guiding_plane.along
+    return arm_hinge_slope

@@ -56,3 +56,12 @@ def test_straight_up_and_down_are_on_no_side(clock: float | None) -> None:
 )
 def test_a_caliper_stands_60_to_115_degrees_from_straight_up(clock: float, verdict: str) -> None:
     assert the_check("caliper-beside-axle")(radians(clock), Confirmed()).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("outboard", "inboard", "verdict"),
+    # A rotor of 22 mm: half of it is 11.
+    [(11.1, None, "good"), (11.1, 11.1, "good"), (11.0, 60.0, "stop"), (44.0, 11.0, "stop"), (44.0, 11.1, "good")],
+)
+def test_a_caliper_reaches_beyond_its_rotor_on_both_sides(outboard: float, inboard: float | None, verdict: str) -> None:
+    assert the_check("caliper-round-its-rotor")(outboard, 22.0, inboard).verdict == verdict

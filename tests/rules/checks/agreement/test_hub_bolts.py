@@ -81,6 +81,10 @@ def test_two_bolts_opposite_each_other_stand_all_round() -> None:
             {"hub.flange_to_mount_face": "-60 mm", "hub.mount_flange_thickness": None, "hub.flange_thickness": None},
             "stop",
         ),
+        ("hub-bolts-turned", {}, "does not apply"),
+        ("hub-bolts-turned", {"hub.mount_turned": "0 deg"}, "does not apply"),
+        ("hub-bolts-turned", {"hub.mount_turned": "30 deg"}, "watch"),
+        ("hub-bolts-turned", {"hub.mount_turned": "30 deg", "hub.mount_circle": "120.2 mm"}, "good"),
         ("hub-bolt-thread-in-ear", {"bolts.hub_bolt_engagement": "12 mm", "bolts.hub_bolt_into": "steel"}, "good"),
         ("hub-bolt-thread-in-ear", {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "steel"}, "stop"),
         (

@@ -56,6 +56,7 @@ relay-arm-like-steering-arm: -100 | -72 -142 | -71 -143 |
 tie-rod-level: 360 | 350 370 | 349 371 |
 tie-rod-across: -100 | -72 -142 | -71 -143 |
 spring-squeezed-in-its-seats: 10 | 7 13 | 6 14 -15 35 | -16 36
+seats-on-shock: 100 | 40 85 | 39 10 86 120 | 9 121
 spring-solid-and-free: 100 | 27 52 | 26 10 53 100 | 9 101
 outer-shank-and-reach: 100 | 200 390 | 199 391 |
 thread-in-tie-rod: 10 | 13 25 | 12.9 25.1 |
@@ -171,7 +172,7 @@ hat-inside-band: 100 | 75 100 | 74 30 101 103 | 29 104
 hat-and-rotor: 100 | 46 80 | 45 20 81 95 | 19 96
 reaches-of-caliper: 100 | 85 165 | 84 166 |
 caliper-over-band: 100 | 12 23 | 11 2 24 50 | 1 51
-caliper-along-rotor: 100 | 42 80 | 41 10 81 120 | 9 121
+caliper-along-rotor: 100 | 42 80 | 41 10 81 100 | 9 101
 wheel-pad-and-stud: 10 | 2.2 15 | 2.1 15.1 |
 pocket-and-stud: 10 | 19 36 | 18.9 14 36.1 120 | 13.9 120.1
 hat-and-stud: 10 | 4.2 8 | 4.1 8.1 |

@@ -60,10 +60,57 @@ def test_the_rods_slope_and_sweep_come_from_its_two_ends(judged: JudgedWith, mov
     assert tan(known["tie_rod_sweep_at_ride"]) == pytest.approx(9 / 359)
 
 
-def test_an_angle_entered_outweighs_the_pivots(judged: JudgedWith, moving: dict[str, object]) -> None:
-    known = judged({**moving, "loads.tie_rod_slope": "5 deg", "loads.arm_slope": "4 deg"}).worked.known
+def test_the_pivots_outweigh_an_angle_entered_beside_them(judged: JudgedWith, moving: dict[str, object]) -> None:
+    """Every other way the wheel stands is worked out from them too. That the two differ has a check of its own."""
+    slopes = {"loads.tie_rod_slope": "5 deg", "loads.tie_rod_sweep": "5 deg", "loads.arm_slope": "4 deg"}
+    without, beside = judged(moving).worked.known, judged({**moving, **slopes}).worked.known
+    for name in ("tie_rod_slope_at_ride", "tie_rod_sweep_at_ride", "guiding_arm_slope", "guiding_hinge_slope"):
+        assert beside[name] == without[name]
+
+
+def test_an_angle_entered_counts_where_the_pivots_are_not_known(judged: JudgedWith, moving: dict[str, object]) -> None:
+    outer = {name: entry for name, entry in moving.items() if name.startswith("steering.tie_rod")}
+    slopes = {"loads.tie_rod_slope": "5 deg", "loads.arm_slope": "4 deg", "loads.arm_hinge_slope": "3 deg"}
+    known = judged({**outer, **slopes}).worked.known
     assert degrees(known["tie_rod_slope_at_ride"]) == pytest.approx(5.0)
     assert degrees(known["guiding_arm_slope"]) == pytest.approx(4.0)
+    assert degrees(known["guiding_hinge_slope"]) == pytest.approx(3.0)
+
+
+def test_of_an_arm_known_from_the_front_the_hinges_slope_counts_as_entered(judged: JudgedWith) -> None:
+    """Seen from the front both its pivots are one point, and how its hinge slopes is not to be seen."""
+    arms = ("lower", "285 mm"), ("upper", "520 mm")
+    front = {f"arms.{which}_front_{key}": entry for which, height in arms
+             for key, entry in (("from_centre", "300 mm"), ("height", height))}  # fmt: skip
+    known = judged({**front, "loads.arm_hinge_slope": "3 deg"}).worked.known
+    assert degrees(known["guiding_hinge_slope"]) == pytest.approx(3.0)
+
+
+@pytest.mark.parametrize(
+    ("check", "changes", "verdict"),
+    [
+        ("tie-rod-lies-as-entered", {}, "does not apply"),
+        # By its ends atan(2/359) = 0.319 deg and atan(9/359) = 1.436 deg; within 2 deg agree, within 5 are asked about.
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_slope": "2.3 deg"}, "good"),
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_slope": "2.35 deg"}, "watch"),
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_slope": "5.35 deg"}, "stop"),
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_sweep": "-0.55 deg"}, "good"),
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_sweep": "-0.6 deg"}, "watch"),
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_sweep": "-3.6 deg"}, "stop"),
+        ("tie-rod-lies-as-entered", {"loads.tie_rod_slope": "30 deg", "steering.inner_height": None}, "does not apply"),
+        ("arm-lies-as-entered", {}, "does not apply"),
+        # Its hinge from 512 mm high in front to 512 behind lies level.
+        ("arm-lies-as-entered", {"loads.arm_hinge_slope": "2 deg"}, "good"),
+        ("arm-lies-as-entered", {"loads.arm_hinge_slope": "-2.1 deg"}, "watch"),
+        ("arm-lies-as-entered", {"loads.arm_hinge_slope": "5.1 deg"}, "stop"),
+        ("arm-lies-as-entered", {"loads.arm_slope": "24 deg"}, "stop"),
+    ],
+)
+def test_angles_entered_agree_with_the_places_entered(
+    finding: FindingOf, moving: dict[str, object], check: str, changes: dict[str, object], verdict: str
+) -> None:
+    found = finding(check, {**moving, **changes})
+    assert found.verdict == verdict, found.text
 
 
 def test_the_arms_plane_is_that_of_a_geometry_library(judged: JudgedWith, moving: dict[str, object]) -> None:
