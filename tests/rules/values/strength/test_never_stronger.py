@@ -15,7 +15,7 @@ from tests.support.judging import judged_sample
 STEPS = 4
 SAME = 1e-9
 
-SHEAR_FLOW = "the flow is V Q / I, and of a smaller plate or beam Q falls faster than I; that itself reads weaker"
+SHEAR_FLOW = "the flow is V Q / I, and of a smaller plate Q falls faster than I; the plate itself reads weaker"
 LUGS_NEARER = (
     "a bolt in double shear rests in the middle of its lugs, so thin ones bend it less; the lugs themselves read weaker"
 )
@@ -48,10 +48,10 @@ WRONG_WAYS: list[tuple[str, str, float, float, dict[str, str]]] = [
     ("upright.seam_leg", "mm", 10, 2, {}),
     ("upright.beam_width", "mm", 110, 60, {}),
     ("upright.beam_depth", "mm", 80, 30, {}),
-    ("upright.beam_wall", "mm", 12, 3, {"seam_weld_safety": SHEAR_FLOW}),
+    ("upright.beam_wall", "mm", 12, 3, {}),
     ("bolts.wheel_nut_torque", "N m", 220, 60, {}),
     ("bolts.mount_bolt_torque", "N m", 200, 40, {}),
-    # The beam counts from its own depth, 90 mm, inside its end; just above and below the hub is at 56.
+    # The beam counts from its own depth, 91 mm, inside its end; just above and below the hub is at 56.
     ("upright.beam_top", "mm", 170, 100, {}),
     ("upright.beam_bottom", "mm", 170, 100, {}),
     ("plate.thickness", "mm", 25, 10, {"seam_weld_safety": SHEAR_FLOW}),
@@ -255,7 +255,7 @@ def test_a_caliper_whose_place_nobody_said_counts_as_in_the_worst_place() -> Non
 
 
 def test_a_thinner_wall_under_a_narrower_arm_never_reads_stronger() -> None:
-    """2 in on a wall of 3 1/16 in; as wide as the wall, an arm stands on those beside it, and this one's thickness is no help."""
+    """2 in on a wall of 3.1 in; as wide as the wall, an arm stands on those beside it, and this one's thickness is no help."""
     rows = [
         margins({"upright.steering_arm_width": "2 in", "upright.arm_on_wall": f"{thick} mm"})
         for thick in (20, 14, 8, 3)
