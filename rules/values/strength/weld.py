@@ -151,16 +151,18 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         return greatest_force(lines, _along(axes, force), _along(axes, cross(arm, force)))
 
     cases = dict(loads)
-    worst, case = _greatest((on_one_mm(force), name) for name, force in cases.items())
+    at_once = {name: on_one_mm(force) for name, force in cases.items()}
+    case = max(at_once, key=lambda name: at_once[name], default="")
+    worst = at_once.get(case, 0.0)
     if not worst:
         raise DoesNotApply("no load case loads this weld")
-    swing, swings = _greatest(
-        (
-            on_one_mm(minus(cases[one + standing], cases[other + standing])),
-            f"{one}; {other}" + (standing and f";{standing}"),
-        )
-        for one, other, standing in _opposites(cases)
-    )
+    swing, swings = worst, ""
+    for one, other, standing in _opposites(cases):
+        first_way, other_way = one + standing, other + standing
+        if at_once[first_way] + at_once[other_way] > swing:  # no range is wider than the two together
+            between = on_one_mm(minus(cases[first_way], cases[other_way]))
+            if between > swing:
+                swing, swings = between, f"{one}; {other}" + (standing and f";{standing}")
     known = weld.metal != "other" and weld.filler in ELECTRODES
     ways = list(_ways(weld, through, face))
     first = min(ways, key=lambda way: way.strength)
@@ -173,17 +175,12 @@ def weld_margin(part: str, weld: WeldQuestions, loads: Iterable[tuple[str, Vecto
         on_yield=ways[-1].strength / worst,
         allowed=strictest.strength / strictest.omega / worst,
         allowed_limit=strictest.words,
-        hits=hits_to_a_crack(max(worst, swing) / through),
-        swings=swings if swing > worst else "",
+        hits=hits_to_a_crack(swing / through),
+        swings=swings,
     )
     if not known and not margin.gives:
         raise NotJudged("no published strength is held here for this metal or filler, so the weld was not judged")
     return margin
-
-
-def _greatest(forces: Iterable[tuple[float, str]]) -> tuple[float, str]:
-    """The first of the greatest, with its name; nought where there is none."""
-    return max(forces, key=lambda force: force[0], default=(0.0, ""))
 
 
 def _opposites(cases: Mapping[str, Vector]) -> Iterable[tuple[str, str, str]]:

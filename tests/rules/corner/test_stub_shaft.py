@@ -41,9 +41,9 @@ def test_it_turns_free_in_the_plates_bore(bore: str, verdict: list[str]) -> None
         ),  # channel 3.2 in less two walls of 1/2: 2.2, (2.2 - 1.6) / 2 = 0.3 in
         ({"hub.shoulder_length": "1.5 in", "hub.shoulder_diameter": "2.1 in"}, "stop"),  # 0.05 in = 1.3 mm beside it
         (
-            {"hub.shoulder_length": "3.76 in", "hub.shoulder_diameter": "1.6 in"},
+            {"hub.shoulder_length": "3.8 in", "hub.shoulder_diameter": "1.6 in"},
             "stop",
-        ),  # 3.01 in behind the plate, the web 3 9/16 - 1/2 = 3 1/16 in: 1.3 mm
+        ),  # 3.05 in behind the plate, the web 3.6 - 0.5 = 3.1 in: 1.3 mm
     ],
 )
 def test_it_turns_free_in_the_beams_hollow(changes: dict[str, object], verdict: str) -> None:

@@ -79,12 +79,10 @@ def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
     assert not any("bevelled" in words for words in bevelled["lower_lug"].notes)
 
 
-def test_strips_of_a_channel_of_3_2_by_3_9_16_in_with_walls_of_half_an_inch() -> None:
+def test_strips_of_a_channel_of_3_2_by_3_6_in_with_walls_of_half_an_inch() -> None:
     """Back between the sides: 3.2 - 2 x 0.5 = 2.2 in."""
     side, back = pieces()["beam_side"].profile.outline, pieces()["beam_back"].profile.outline
-    assert side.right - side.left == pytest.approx((3 + 9 / 16) * IN) and back.right - back.left == pytest.approx(
-        2.2 * IN
-    )
+    assert side.right - side.left == pytest.approx(3.6 * IN) and back.right - back.left == pytest.approx(2.2 * IN)
     assert side.top - side.bottom == pytest.approx(back.top - back.bottom)
 
 

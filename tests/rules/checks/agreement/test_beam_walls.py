@@ -1,6 +1,6 @@
 """Walls of a beam that cannot be, or that are said to be none. Plain geometry; the ranges are common practice, no source.
 
-The rig's channel is 3.2 in wide and 3 9/16 in deep of 1/2 in: 3 1/16 in is free from plate to back, 2.2 in inside its two sides.
+The rig's channel is 3.2 in wide and 3.6 in deep of 1/2 in: 3.1 in is free from plate to back, 2.2 in inside its two sides.
 Its steering arm is 3 9/16 in wide and stands on the whole of its side, which its builder confirmed.
 """
 
@@ -20,8 +20,8 @@ CASES: list[tuple[Mapping[str, str | None], str, str]] = [
     ({"upright.arm_on_wall_width": "4.2 in"}, "arm-wall-and-beam", "stop"),  # the beam is nowhere as wide
     ({"upright.arm_on_wall_width": "3.5 in"}, "arm-wall-and-beam", "watch"),  # 1.13 of 3.1
     ({"upright.arm_on_wall_width": "2.2 in"}, "arm-wall-and-beam", "watch"),  # that is its back, where no arm goes square
-    ({"upright.beam_depth": "2.6 in"}, "arm-wall-and-beam", "watch"),  # 3 1/16 in beside 2.1 free: not wider than 3.2
-    ({**ON_BOX, "upright.arm_on_wall_width": "2.6 in"}, "arm-wall-and-beam", "good"),  # a box has two walls: 3 9/16 less 1
+    ({"upright.beam_depth": "2.6 in"}, "arm-wall-and-beam", "watch"),  # 3.1 in beside 2.1 free: not wider than 3.2
+    ({**ON_BOX, "upright.arm_on_wall_width": "2.6 in"}, "arm-wall-and-beam", "good"),  # a box has two walls: 3.6 less 1
     ({**ON_BOX, "upright.arm_on_wall_width": "3.1 in"}, "arm-wall-and-beam", "watch"),
     ({"upright.beam": "tube"}, "arm-wall-and-beam", "does not apply"),
     ({"weld_upper.wall_width": "2.2 in"}, "upper-lugs-wall-and-beam", "good"),

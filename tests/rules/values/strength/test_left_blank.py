@@ -246,8 +246,8 @@ def test_fewer_ways_to_stand_than_the_sheet_could_know_make_every_factor_an_esti
 def test_a_beam_whose_end_nobody_told_never_reads_stronger_than_one_that_ends_where_beams_do(
     field: str, check: str
 ) -> None:
-    """From 55 to 105 mm is usual; 3 9/16 in deep, the beam counts 90 mm inside its end: a shallower one is tried too."""
-    for depth in ("3 9/16 in", "2 in", "1 in"):
+    """From 55 to 105 mm is usual; 3.6 in deep, the beam counts 91 mm inside its end: a shallower one is tried too."""
+    for depth in ("3.6 in", "2 in", "1 in"):
         told = [judged({field: f"{end} mm", "upright.beam_depth": depth}) for end in (55, 70, 85, 105)]
         blank = judged({field: None, "upright.beam_depth": depth})
         assert field in finding(blank, check).estimated_from
