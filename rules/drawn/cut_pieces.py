@@ -29,7 +29,7 @@ from rules.measure.outline import Outline, Point
 from rules.measure.quantity import Units
 from rules.measure.units import Mm
 from rules.motion.kinds import TieRodOuterBolt
-from rules.sheet.upright import ArmForm, Beam
+from rules.sheet.upright import ArmForm, Beam, HubBoltAccess
 from rules.sheet.welds import WeldForm
 from rules.solids.shapes import Prism
 from rules.values.corner.joint_parts import LugGussets
@@ -185,11 +185,22 @@ def _strips(known: Known) -> Iterator[CutPiece]:
         side = Profile(Outline(0.0, deep, 0.0, long), (), (), edge=edge if tabs else ())
         notes = (from_spindle, *(TAB_NOTE if tabs else ()))
         yield CutPiece("beam_side", f"Side of the {kind}", side, thickness, "4: two left, two right", notes)
-        back = Profile(Outline(0.0, wide - 2 * thickness, 0.0, long), (), ())
+        back = Profile(Outline(0.0, wide - 2 * thickness, 0.0, long), (), (), left_out=_access_holes(known) or ())
         words = f"Stands between the two sides; over all the {kind} is as wide as this and two walls."
         yield CutPiece(
             "beam_back", f"Back of the {kind}", back, thickness, "2: one left, one right", (words, from_spindle)
         )
+
+
+@reads
+def _access_holes(hub_bolt_access: HubBoltAccess) -> tuple[str, ...] | None:
+    """Said of holes that are asked for and whose size and place nobody has entered."""
+    if hub_bolt_access != "access holes":
+        return None
+    return (
+        "access holes over the hub bolts: size and place are not on the sheet; mark them through the hub plate and try the "
+        "tool before the beam is closed",
+    )
 
 
 TAB_NOTE = ("Its tabs stand in the plate's slots and end below the face towards the hub. Figures are from the foot.",)

@@ -69,7 +69,7 @@ def not_drawn(judged: Judged) -> str:
     joints = [side for side in ("upper", "lower") if f"{side} joint housing" in made and f"{side} lugs" not in made]
     missing = []
     if "plate" not in made:
-        missing.append("the plate: its sizes are not on the sheet")
+        missing.append("the plate: its sizes or its place are not known")
     if joints:
         missing.append(f"what holds the {' and '.join(joints)} joint: no lugs or cups are on the sheet")
     return f"NOT DRAWN: {'; '.join(missing)}." if missing else ""

@@ -25,6 +25,7 @@ from rules.measure.display import show
 from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
 from rules.measure.said import in_units
+from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
 from wizard.paper.checklist_text import ascii_line
 from wizard.paper.stamp import stamp
@@ -84,11 +85,20 @@ def _cut_files(judged: Judged, units: FileUnits) -> dict[str, bytes]:
             words = [*_piece_words(judged, piece, units), *_words(judged, piece.profile, units)]
             files[f"{piece.key}_{units}.dxf"] = _written(piece.profile, words, barred, units)
     if not files:
-        wanted = and_list(still_needed(outline_of_plate, known))
-        raise NotDrawn(
-            f"There is no cut file yet: the plate's outline is not on the sheet. Still to be answered: {wanted}."
-        )
+        raise NotDrawn(f"There is no cut file yet: the plate's outline is not on the sheet.{_still_to_answer(judged)}")
     return files
+
+
+def _still_to_answer(judged: Judged) -> str:
+    """The questions that the plate's outline waits for; what is worked out stands for those that it waits for itself."""
+    waits = judged.worked.waits
+    needed = [
+        field
+        for wanted in still_needed(outline_of_plate, judged.worked.known)
+        for field in waits.get(wanted, (wanted,))
+    ]
+    fields = [*dict.fromkeys(field for field in needed if field in FIELDS)]
+    return f" Still to be answered: {and_list(fields)}." if fields else ""
 
 
 # Words beside the piece

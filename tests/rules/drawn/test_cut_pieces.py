@@ -86,6 +86,13 @@ def test_strips_of_a_channel_of_3_2_by_3_6_in_with_walls_of_half_an_inch() -> No
     assert side.top - side.bottom == pytest.approx(back.top - back.bottom)
 
 
+@pytest.mark.parametrize(("way", "said"), [("access holes", True), ("studs", False), (None, False)])
+def test_access_holes_that_are_asked_for_are_said_not_to_be_drawn(way: str | None, said: bool) -> None:
+    back = pieces(upright={"hub_bolt_access": way})["beam_back"]
+    assert not back.profile.holes
+    assert any("access holes over the hub bolts" in words for words in back.profile.left_out) is said
+
+
 def test_what_is_not_known_is_left_out_and_said() -> None:
     found = pieces(bolts={"upper_thread": None}, upright={"beam_wall": None, "steering_arm_form": None})
     assert not {"beam_side", "beam_back", "steering_arm"} & set(found)

@@ -49,7 +49,7 @@ def test_nothing_known_leaves_room_for_a_sketch(rasterised: Any) -> None:
         ("dune_wren_finished", "NOT DRAWN: what holds the upper and lower joint"),
         (
             "pond_newt_finished",
-            "NOT DRAWN: the plate: its sizes are not on the sheet; what holds the upper and lower joint: no lugs or cups",
+            "NOT DRAWN: the plate: its sizes or its place are not known; what holds the upper and lower joint: no lugs or cups",
         ),
         ("scree_ox_strength", ""),
     ],

@@ -432,3 +432,19 @@ def test_settings_in_a_persons_home_are_no_part_of_a_cut_file(tmp_path: Path) ->
         check=False,
     )
     assert run.returncode == 0, run.stderr
+
+
+@pytest.mark.parametrize(
+    ("plate", "told"),
+    [
+        ({"upper_end_width": "7 1/4 in", "full_width_above": "5 1/2 in"}, "Still to be answered:"),
+        ({"width": "5 in", "upper_end_width": "no figure"}, "the plate's outline is not on the sheet"),
+        ({}, "Still to be answered:"),
+    ],
+)
+def test_a_plate_of_which_little_is_known_is_refused_in_words(plate: dict[str, object], told: str) -> None:
+    """The ends' own sizes without the plate's: their outline waits for both."""
+    with pytest.raises(NotDrawn, match=told) as refused:
+        cut_files(judged_document({"plate": plate}))
+    if "answered" in told:
+        assert "plate width" in str(refused.value)
