@@ -4,21 +4,30 @@ from dataclasses import replace
 from math import pi, radians, remainder, tau
 
 from rules.checks.agreement.tie import PRACTICE, impossible, odd
-from rules.graph.bands import Between
+from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.closeness import more_than
+from rules.measure.marks import Thread
 from rules.measure.units import Mm, Rad
 from rules.sheet.bolts import ScrewedInto
 from rules.sheet.confirmed import Confirmed
 from rules.tables import sources
+from rules.tables.hexagons import hexagon_for
 from rules.values.optional_step import needed
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE, BoltPlaces
 
-APART = Between("mm", -2.0, 2.0, least=-10.0, most=10.0, other={"uneven": (1.25, "1"), "gap": (radians(165), "rad")})
-"""The same as of a circle and two spacings: a tape across bolt heads is good to 2 mm. gap: between two bolts that follow each
-other. Three evenly spaced leave 120 deg."""
+APART = Between(
+    "mm",
+    -2.0,
+    2.0,
+    least=-10.0,
+    most=10.0,
+    other={"uneven": (1.25, "1"), "gap": (radians(165), "rad"), "bare": (radians(225), "rad")},
+)
+"""The same as of a circle and two spacings: a tape across bolt heads is good to 2 mm. gap, bare: between two bolts that follow
+each other. Three evenly spaced leave 120 deg."""
 TAPE = 2.0
 """mm that two depths taped from one face may be out by."""
 PAIR = 2
@@ -33,7 +42,7 @@ PAIR = 2
     good="as many as there are bolts, out by no more than {usual} from circle, spacings and first bolt where those are entered, "
     "and round the hub's body on every side",
     watch="out by up to {most}, distances that differ by more than {uneven}, or {gap} of the round without a bolt; not confirmed",
-    stop="out by more, another number of them, or a bolt inside the hub's body",
+    stop="out by more, another number of them, a bolt inside the hub's body, or more than {bare} of the round without one",
     source=PRACTICE,
     grade="common practice",
 )
@@ -79,8 +88,10 @@ def hub_bolts_one_by_one(
     if more_than(bolts.farthest, bolts.from_spindle * limits.other["uneven"][0]):
         text = "One bolt stands {near} from the middle and another {far}."
         return odd(text, "hub.mount_places", confirmed, figures)
+    figures["gap"] = (bolts.widest_gap, "rad")
+    if more_than(bolts.widest_gap, limits.other["bare"][0]):
+        return replace(impossible("No bolt stands on {gap} of the hub's round: they cannot hold it."), figures=figures)
     if more_than(bolts.widest_gap, pi if len(bolts.places) == PAIR else limits.other["gap"][0]):
-        figures["gap"] = (bolts.widest_gap, "rad")
         text = "No bolt stands on {gap} of the hub's round: it can lift there."
         return odd(text, "hub.mount_places", confirmed, figures)
     return Judgement("good", "The bolts stand {near} to {far} from the middle, which agrees with what else is entered.",
@@ -147,20 +158,37 @@ def hub_ears_along_hub(
 
 
 @check(
-    "hub-bolt-thread-in-ear",
+    "hub-bolt-thread-there",
     step="bolts",
-    title="Hub bolt thread and mounting flange",
-    good="no more thread is engaged than the mounting flange is thick, or the bolts go into nuts",
-    stop="more than it is thick",
-    source=sources.GEOMETRY,
+    title="Hub bolt thread and what it is in",
+    limits=AtMost("1", 1.08),
+    good="no more thread is engaged than the mounting flange is thick, or {good} of an ordinary nut's height",
+    watch="more than such a nut is high, and not confirmed",
+    stop="more than the mounting flange is thick that the bolts screw into",
+    source=(sources.GEOMETRY, sources.ISO_4032, sources.ASME_B18_2_2),
     grade="common practice",
 )
-def hub_bolt_thread_in_ear(
-    hub_bolt_engagement: Mm | None, hub_bolt_into: ScrewedInto | None, hub_mount_flange_thickness: Mm | None
+def hub_bolt_thread_there(
+    hub_bolt_engagement: Mm | None,
+    hub_bolt_into: ScrewedInto | None,
+    hub_mount_flange_thickness: Mm | None,
+    mount_bolt_thread: Thread | None,
+    confirmed: Confirmed,
+    limits: AtMost,
 ) -> Judgement:
-    """Bolts that screw into the hub itself have the thickness of its ears for their thread, and no more."""
-    if hub_bolt_engagement is None or hub_mount_flange_thickness is None or hub_bolt_into in (None, "nut"):
-        raise DoesNotApply("no bolt is entered that screws into the hub's mounting flange")
+    """Bolts that screw into the hub itself have the thickness of its ears for their thread, those with nuts the nut's height."""
+    if hub_bolt_engagement is None or hub_bolt_into is None or mount_bolt_thread is None:
+        raise DoesNotApply("the hub bolts' thread is not entered")
+    if hub_bolt_into == "nut":
+        high = hexagon_for(mount_bolt_thread.diameter).nut
+        figures = {"high": (high, "mm")}
+        nut = f"an ordinary nut {mount_bolt_thread.text} is {{high}} high"
+        text = f"{{hub_bolt_engagement}} of thread are entered as engaged; {nut}"
+        if limits.verdict(hub_bolt_engagement / high) == "good":
+            return Judgement("good", f"{text}.", figures=figures)
+        return odd(f"{text}, and strength counts on that thread.", "bolts.hub_bolt_engagement", confirmed, figures)
+    if hub_mount_flange_thickness is None:
+        raise DoesNotApply("how thick the hub's mounting flange is, which the bolts screw into, is not entered")
     text = (
         f"{{hub_bolt_engagement}} of thread are entered as engaged in tapped {hub_bolt_into}; the mounting flange that is "
         "tapped is {hub_mount_flange_thickness} thick"

@@ -179,7 +179,7 @@ ON_BOLTS = (
         )
     ),
     T("engagement-and-bolt", "Hub bolt thread and bolt", "bolts.hub_bolt_engagement", "hub.mount_bolt_thread",
-      usual=(0.88, 1.75), other_called="the bolt's diameter",
+      usual=(0.88, 1.75), never=(0.0, 3.0), other_called="the bolt's diameter",
       why="a nut is nearly one bolt high, a tapped hole in steel up to one and three quarters deep"),
 )  # fmt: skip
 RATIOS = (

@@ -99,6 +99,7 @@ lower-housing-round-bolt: 0.95 | 0.94 0.7 | 0.69
 design-diameter-agrees: 0.02 | 0.03 0.08 | 0.09
 tyre-load-agrees: 0.3 1.02 | 0.29 | 1.0302
 caliper-near-spokes: 19 |  | 19.1
+hub-bolt-thread-there: 1.08 |  | 1.09
 wheel-inside-bolt-circle: 0.82 | 0.83 0.95 | 0.96
 rotor-inside-bolt-circle: 0.82 | 0.83 0.95 | 0.96
 hub-inside-bolt-circle: 0.82 | 0.83 0.95 | 0.96

@@ -30,7 +30,11 @@ APART = {"hub.mount_width": None, "hub.mount_height": None}
         # The first 44.5 deg from the top: 12 deg of 60 mm are 12.6 mm.
         ({"hub.mount_places": FOUR.format(60.1), **APART, "hub.mount_turned": "44 deg"}, "good"),
         ({"hub.mount_places": FOUR.format(60.1), **APART, "hub.mount_turned": "32 deg"}, "stop"),
-        ({"hub.mount_places": "12 at 60 mm; 1 at 60 mm; 2:30 at 60 mm; 5 at 60 mm", **APART}, "watch"),  # one side
+        (
+            {"hub.mount_places": "12 at 60 mm; 1 at 60 mm; 2:30 at 60 mm; 5 at 60 mm", **APART},
+            "watch",
+        ),  # one side: 210 deg bare
+        ({"hub.mount_places": "12 at 60 mm; 1 at 60 mm; 2 at 60 mm; 4:28 at 60 mm", **APART}, "stop"),  # 226 deg bare
         ({"hub.mount_places": "12 at 60 mm; 3 at 60 mm; 6 at 60 mm; 9 at 80 mm", **APART}, "watch"),  # 1.33 times
         ({"hub.mount_places": "12 at 60 mm; 3 at 60 mm; 6 at 60 mm; 9 at 30 mm", **APART}, "stop"),  # inside the body
     ],
@@ -85,13 +89,12 @@ def test_two_bolts_opposite_each_other_stand_all_round() -> None:
         ("hub-bolts-turned", {"hub.mount_turned": "0 deg"}, "does not apply"),
         ("hub-bolts-turned", {"hub.mount_turned": "30 deg"}, "watch"),
         ("hub-bolts-turned", {"hub.mount_turned": "30 deg", "hub.mount_circle": "120.2 mm"}, "good"),
-        ("hub-bolt-thread-in-ear", {"bolts.hub_bolt_engagement": "12 mm", "bolts.hub_bolt_into": "steel"}, "good"),
-        ("hub-bolt-thread-in-ear", {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "steel"}, "stop"),
-        (
-            "hub-bolt-thread-in-ear",
-            {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "nut"},
-            "does not apply",
-        ),
+        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "12 mm", "bolts.hub_bolt_into": "steel"}, "good"),
+        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "steel"}, "stop"),
+        # ISO 4032: an M12 nut is at most 10.8 mm high; 1.08 times that is 11.66.
+        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.6 mm", "bolts.hub_bolt_into": "nut"}, "good"),
+        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.8 mm", "bolts.hub_bolt_into": "nut"}, "watch"),
+        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.8 mm"}, "does not apply"),
     ],
 )
 def test_bolts_and_ears_stand_on_the_hub_as_entered(check: str, changes: dict[str, object], verdict: str) -> None:

@@ -143,7 +143,7 @@ upper-edge-and-bolt: 10 | 14 27.5 | 13.9 5 27.6 100 | 4.9 100.1
 lower-ball-and-bolt: 10 | 10 19.5 | 9.9 2 19.6 60 | 1.9 60.1
 lower-lug-and-bolt: 10 | 5 9.8 | 4.9 9.9 |
 lower-edge-and-bolt: 10 | 14 27.5 | 13.9 5 27.6 100 | 4.9 100.1
-engagement-and-bolt: 10 | 8.8 17.5 | 8.7 17.6 |
+engagement-and-bolt: 10 | 8.8 17.5 | 8.7 17.6 30 | 31
 rounding-and-width: 100 | 16 31 | 15 0 32 50 | -1 51
 bracket-edge-and-hole: 100 | 150 295 | 149 50 296 2000 | 49 2001
 upper-end-and-width: 100 | 45 89 | 44 10 90 100 | 9 101
